@@ -1,0 +1,56 @@
+/**
+ * The list of all calculations, for front-ends that build their menus and forms from it.
+ *
+ * @packageDocumentation
+ */
+import { baseTonnage } from '../base/base-tonnage';
+import { concreteOrder } from '../concrete/concrete-order';
+import { slabVolume } from '../concrete/slab-volume';
+import { stepVolume } from '../concrete/step-volume';
+import { drainageCheck } from '../grade/drainage-check';
+import { slopeOf } from '../grade/slope';
+import { jointSpacing } from '../joints/joint-spacing';
+import type { Attempt, Calculation } from '../reckoning/calculation';
+import type { JsonSchema } from '../reckoning/fields';
+import type { Figure, FigureSet } from '../reckoning/result';
+import type { Source } from '../reckoning/source';
+import { meshLayout } from '../steel/mesh-layout';
+import { rebarLayout } from '../steel/rebar-layout';
+
+/** A calculation as a front-end sees it, whatever its input. */
+export interface CatalogEntry {
+  readonly id: string;
+  readonly title: string;
+  readonly version: number;
+  readonly inputSchema: JsonSchema;
+  readonly sources: readonly Source[];
+  /** Reckon with input of any kind; never throws. */
+  attempt(input: unknown): Attempt<Record<string, Figure>>;
+}
+
+const entry = <I, F extends FigureSet>(calculation: Calculation<I, F>): CatalogEntry =>
+  calculation as unknown as CatalogEntry;
+
+/**
+ * Every calculation, in the order of a job.
+ *
+ * @example
+ * ```ts
+ * import { catalog } from 'flatwork-reckoner/catalog';
+ *
+ * const slope = catalog.find(({ id }) => id === 'slope');
+ * const attempt = slope?.attempt({ slope: '2%', over: '10 ft' });
+ * attempt?.ok; // true
+ * ```
+ */
+export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
+  entry(slabVolume),
+  entry(stepVolume),
+  entry(baseTonnage),
+  entry(slopeOf),
+  entry(drainageCheck),
+  entry(jointSpacing),
+  entry(rebarLayout),
+  entry(meshLayout),
+  entry(concreteOrder),
+]);

@@ -1,0 +1,173 @@
+/**
+ * Straight-sided outlines: signed area, perimeter, and whether the outline meets itself.
+ *
+ * Twice the area is the sum of cross products of neighbouring corners (the surveyor's formula),
+ * exact in decimals.
+ */
+import { Decimal, ZERO } from '../quantity/decimal';
+import * as faults from '../quantity/faults';
+import { canonicalValue } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
+import type { Point } from './outline';
+
+/** A corner in metres. */
+export interface Corner {
+  readonly x: Decimal;
+  readonly y: Decimal;
+}
+
+/** The corners in metres. */
+export const cornersOf = (points: readonly Point[]): Corner[] =>
+  points.map(({ x, y }) => ({ x: canonicalValue(x), y: canonicalValue(y) }));
+
+/** Twice the signed area: positive when the corners run anticlockwise. */
+export function doubleArea(corners: readonly Corner[]): Decimal {
+  let sum = ZERO;
+  for (let i = 0; i < corners.length; i += 1) {
+    const a = corners[i] as Corner;
+    const b = corners[(i + 1) % corners.length] as Corner;
+    sum = sum.plus(a.x.times(b.y)).minus(b.x.times(a.y));
+  }
+  return sum;
+}
+
+/** The length once around. */
+export function perimeterOf(corners: readonly Corner[]): Decimal {
+  let sum = ZERO;
+  for (let i = 0; i < corners.length; i += 1) {
+    const a = corners[i] as Corner;
+    const b = corners[(i + 1) % corners.length] as Corner;
+    sum = sum.plus(Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y)));
+  }
+  return sum;
+}
+
+/** Which way c lies of the line from a to b: the exact sign of the cross product. */
+function side(a: Corner, b: Corner, c: Corner): number {
+  return b.x
+    .minus(a.x)
+    .times(c.y.minus(a.y))
+    .comparedTo(b.y.minus(a.y).times(c.x.minus(a.x)));
+}
+
+const between = (a: Decimal, b: Decimal, c: Decimal): boolean =>
+  c.greaterThanOrEqualTo(Decimal.min(a, b)) && c.lessThanOrEqualTo(Decimal.max(a, b));
+
+const onSide = (a: Corner, b: Corner, c: Corner): boolean => between(a.x, b.x, c.x) && between(a.y, b.y, c.y);
+
+/** True when two closed sides share a point. */
+function meet(a: Corner, b: Corner, c: Corner, d: Corner): boolean {
+  const [s1, s2, s3, s4] = [side(a, b, c), side(a, b, d), side(c, d, a), side(c, d, b)];
+  if (s1 * s2 < 0 && s3 * s4 < 0) return true;
+  return (
+    (s1 === 0 && onSide(a, b, c)) ||
+    (s2 === 0 && onSide(a, b, d)) ||
+    (s3 === 0 && onSide(c, d, a)) ||
+    (s4 === 0 && onSide(c, d, b))
+  );
+}
+
+/** A side with its box in binary numbers, widened by a hair so that rounding never hides a meeting. */
+interface Box {
+  readonly index: number;
+  readonly x0: number;
+  readonly x1: number;
+  readonly y0: number;
+  readonly y1: number;
+}
+
+const HAIR = 1e-14;
+
+function boxOf(a: Corner, b: Corner, index: number): Box {
+  const [ax, ay, bx, by] = [a.x.toNumber(), a.y.toNumber(), b.x.toNumber(), b.y.toNumber()];
+  const room = HAIR * Math.max(Math.abs(ax), Math.abs(ay), Math.abs(bx), Math.abs(by));
+  return {
+    index,
+    x0: Math.min(ax, bx) - room,
+    x1: Math.max(ax, bx) + room,
+    y0: Math.min(ay, by) - room,
+    y1: Math.max(ay, by) + room,
+  };
+}
+
+/** Neighbours share their corner by right; they cross only when one folds back over the other. */
+function neighboursFold(a: Corner, shared: Corner, b: Corner): boolean {
+  if (side(a, shared, b) !== 0) return false;
+  const dx = shared.x.minus(a.x).times(b.x.minus(shared.x));
+  const dy = shared.y.minus(a.y).times(b.y.minus(shared.y));
+  return dx.plus(dy).isNegative();
+}
+
+function crossing(corners: readonly Corner[], i: number, j: number): boolean {
+  const n = corners.length;
+  const at = (k: number): Corner => corners[k % n] as Corner;
+  if ((i + 1) % n === j) return neighboursFold(at(i), at(j), at(j + 1));
+  if ((j + 1) % n === i) return neighboursFold(at(j), at(i), at(i + 1));
+  return meet(at(i), at(i + 1), at(j), at(j + 1));
+}
+
+/**
+ * Sweep from left to right with the boxes that are still open; only boxes that overlap are looked
+ * at exactly. Near-linear for outlines of real places.
+ */
+function refuseCrossings(corners: readonly Corner[], path: string): void {
+  const boxes = corners
+    .map((a, i) => boxOf(a, corners[(i + 1) % corners.length] as Corner, i))
+    .sort((p, q) => p.x0 - q.x0);
+  let open: Box[] = [];
+  for (const box of boxes) {
+    open = open.filter((other) => other.x1 >= box.x0);
+    for (const other of open) {
+      if (other.y1 < box.y0 || other.y0 > box.y1) continue;
+      const [i, j] = [Math.min(box.index, other.index), Math.max(box.index, other.index)];
+      if (crossing(corners, i, j)) refuse(path, faults.selfCrossing(i, j));
+    }
+    open.push(box);
+  }
+}
+
+/** True when two rings share a point of their sides. */
+export function ringsMeet(a: readonly Corner[], b: readonly Corner[]): boolean {
+  const boxes = (ring: readonly Corner[]): Box[] =>
+    ring.map((c, i) => boxOf(c, ring[(i + 1) % ring.length] as Corner, i));
+  const [first, second] = [boxes(a), boxes(b)];
+  const at = (ring: readonly Corner[], k: number): Corner => ring[k % ring.length] as Corner;
+  return first.some((p) =>
+    second.some(
+      (q) =>
+        p.x0 <= q.x1 &&
+        q.x0 <= p.x1 &&
+        p.y0 <= q.y1 &&
+        q.y0 <= p.y1 &&
+        meet(at(a, p.index), at(a, p.index + 1), at(b, q.index), at(b, q.index + 1)),
+    ),
+  );
+}
+
+/** True when a point that lies on no side of the ring is inside it, by counting crossings exactly. */
+export function insideRing(point: Corner, ring: readonly Corner[]): boolean {
+  let inside = false;
+  for (let i = 0; i < ring.length; i += 1) {
+    const a = ring[i] as Corner;
+    const b = ring[(i + 1) % ring.length] as Corner;
+    if (a.y.greaterThan(point.y) === b.y.greaterThan(point.y)) continue;
+    const turn = side(a, b, point);
+    if (turn > 0 === b.y.greaterThan(a.y)) inside = !inside;
+  }
+  return inside;
+}
+
+/**
+ * Refuse an outline that is not one simple ring.
+ *
+ * @throws {InputError} `repeated-point`, `zero-area`, `self-crossing`
+ */
+export function checkSimple(corners: readonly Corner[], path: string): void {
+  const last = corners.length - 1;
+  corners.forEach((corner, i) => {
+    const before = corners[i === 0 ? last : i - 1] as Corner;
+    if (corner.x.equals(before.x) && corner.y.equals(before.y)) refuse(path, faults.repeatedPoint(i));
+  });
+  if (doubleArea(corners).isZero()) refuse(path, faults.zeroArea());
+  refuseCrossings(corners, path);
+}

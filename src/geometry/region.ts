@@ -1,0 +1,134 @@
+/**
+ * A region: an outline with openings in it, all placed in one plane.
+ *
+ * Openings must lie inside the outline and apart from each other.
+ */
+import * as faults from '../quantity/faults';
+import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
+import { type Field, fields, kinds, list, maybe, quantity, word } from '../reckoning/fields';
+import {
+  type Outline,
+  type OutlineInput,
+  outline,
+  type Point,
+  type PointInput,
+  type PolygonInput,
+} from './outline';
+import { type Corner, checkSimple, cornersOf, doubleArea, insideRing, ringsMeet } from './polygon';
+import { type CircleSide, circleRing, ringOf } from './ring';
+
+/** A rectangular opening by its corner nearest the origin. */
+export interface RectangleOpeningInput {
+  readonly shape: 'rectangle';
+  readonly at: PointInput;
+  readonly length: QuantityInput<'length'>;
+  readonly width: QuantityInput<'length'>;
+}
+
+/** A round opening by its centre. */
+export interface CircleOpeningInput {
+  readonly shape: 'circle';
+  readonly at: PointInput;
+  readonly diameter: QuantityInput<'length'>;
+}
+
+/** An opening in a slab: a column, a drain, a planter. */
+export type OpeningInput = RectangleOpeningInput | CircleOpeningInput | PolygonInput;
+
+/** An outline with openings. */
+export interface RegionInput {
+  readonly outline: OutlineInput;
+  readonly openings?: readonly OpeningInput[];
+}
+
+type Length = Quantity<'length'>;
+
+/** An opening, read. */
+export type Opening =
+  | { readonly shape: 'rectangle'; readonly at: Point; readonly length: Length; readonly width: Length }
+  | { readonly shape: 'circle'; readonly at: Point; readonly diameter: Length }
+  | { readonly shape: 'polygon'; readonly points: readonly Point[] };
+
+/** A region, read. */
+export interface Region {
+  readonly outline: Outline;
+  readonly openings: readonly Opening[] | undefined;
+}
+
+/** Rings of corners in metres: the outer one anticlockwise, openings too. */
+export interface Rings {
+  readonly outer: readonly Corner[];
+  readonly openings: readonly (readonly Corner[])[];
+}
+
+const OPENING_LIMIT = 1000;
+const CORNER_LIMIT = 10_000;
+
+const point = (): Field<Point> =>
+  fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
+
+/** The schema of the openings. */
+export function openings(): Field<Opening[]> {
+  const opening = kinds<Opening>('shape', [
+    fields({
+      shape: word('rectangle'),
+      at: point(),
+      length: quantity('length', 'length'),
+      width: quantity('length', 'width'),
+    }),
+    fields({ shape: word('circle'), at: point(), diameter: quantity('length', 'diameter') }),
+    fields({ shape: word('polygon'), points: list(point(), 3, CORNER_LIMIT) }),
+  ]);
+  return list(opening, 0, OPENING_LIMIT);
+}
+
+/** The fields that describe a region, to be spread into the schema of a calculation. */
+export const regionFields = (): { outline: Field<Outline>; openings: Field<Opening[] | undefined> } => ({
+  outline: outline(),
+  openings: maybe(openings()),
+});
+
+const moved = (ring: readonly Corner[], { x, y }: Point): Corner[] =>
+  ring.map((c) => ({ x: c.x.plus(canonicalValue(x)), y: c.y.plus(canonicalValue(y)) }));
+
+function openingRing(opening: Opening, path: string, circles: CircleSide): Corner[] {
+  switch (opening.shape) {
+    case 'rectangle':
+      return moved(ringOf(opening), opening.at);
+    case 'circle':
+      return moved(circleRing(opening.diameter, circles), opening.at);
+    case 'polygon': {
+      const ring = cornersOf(opening.points);
+      checkSimple(ring, `${path}.points`);
+      return doubleArea(ring).isNegative() ? ring.reverse() : ring;
+    }
+  }
+}
+
+const within = (inner: readonly Corner[], outer: readonly Corner[]): boolean =>
+  insideRing(inner[0] as Corner, outer) && !ringsMeet(inner, outer);
+
+/**
+ * The rings of a region, checked.
+ *
+ * @param region - outline and openings, read
+ * @throws {InputError} as `ringOf` does; `does-not-fit` for an opening that is not inside the outline
+ * or meets another
+ */
+export function ringsOf(region: Region): Rings {
+  const outer = ringOf(region.outline, 'outline', 'inside');
+  const rings = (region.openings ?? []).map((o, i) => openingRing(o, `openings[${i}]`, 'outside'));
+  rings.forEach((ring, i) => {
+    if (!within(ring, outer)) refuse(`openings[${i}]`, faults.outsideOutline());
+    for (let j = 0; j < i; j += 1) {
+      const other = rings[j] as Corner[];
+      const apart =
+        !ringsMeet(ring, other) &&
+        !insideRing(ring[0] as Corner, other) &&
+        !insideRing(other[0] as Corner, ring);
+      if (!apart) refuse(`openings[${i}]`, faults.openingsMeet(j, i));
+    }
+  });
+  return { outer, openings: rings };
+}

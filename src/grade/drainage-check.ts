@@ -1,0 +1,166 @@
+/**
+ * Does water run away from the building between two points?
+ *
+ * `slope = (elevation at the building − elevation away from it) ÷ distance`, against the least that
+ * is required for the kind of surface.
+ */
+import { constant, slope } from '../quantity/make';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { systemOfQuantity } from '../quantity/quantity';
+import { type Calculation, define } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import { choice, fields, maybe, quantity } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { IRC_DRAINAGE, PCA_DRAINAGE, type Source, UFGS_WALKS } from '../reckoning/source';
+import { slopeBetween } from './slope';
+
+/** Kinds of surface with a published least slope. */
+export type DrainedSurface = 'paved-by-building' | 'ground-by-building' | 'slab-outdoors' | 'walk-across';
+
+/** Input of {@link drainageCheck}. */
+export interface DrainageCheckInput {
+  /** Elevation of the surface at the building; any datum, the same for both. */
+  readonly atBuilding: QuantityInput<'length'>;
+  /** Elevation of the surface away from it. */
+  readonly away: QuantityInput<'length'>;
+  /** Level distance between the two. */
+  readonly distance: QuantityInput<'length'>;
+  /** What the surface is; decides the least slope where none is given. */
+  readonly surface?: DrainedSurface;
+  /** The least slope required; goes before that of the surface. */
+  readonly minimum?: QuantityInput<'slope'>;
+}
+
+/** Figures of {@link drainageCheck}. */
+export interface DrainageCheckFigures {
+  /** `drains`, `too flat` or `runs to the building`. */
+  readonly verdict: 'drains' | 'too flat' | 'runs to the building';
+  /** Slope away from the building; negative when it runs back. */
+  readonly slope: Quantity<'slope'>;
+  /** Fall away from the building; negative when it runs back. */
+  readonly fall: Quantity<'length'>;
+  /** Least slope required. */
+  readonly required: Quantity<'slope'>;
+  /** Least fall required over this distance. */
+  readonly requiredFall: Quantity<'length'>;
+  /** How much lower the far point must be, or the near one higher; left out when it drains. */
+  readonly shortfall?: Quantity<'length'>;
+}
+
+type Length = Quantity<'length'>;
+
+interface Parsed {
+  readonly atBuilding: Length;
+  readonly away: Length;
+  readonly distance: Length;
+  readonly surface: DrainedSurface | undefined;
+  readonly minimum: Quantity<'slope'> | undefined;
+}
+
+interface Least {
+  readonly slope: () => Quantity<'slope'>;
+  readonly because: string;
+  readonly source: Source;
+}
+
+const LEAST: Record<DrainedSurface, Least> = {
+  'paved-by-building': {
+    slope: constant(() => slope('2%')),
+    because: 'paving within 10 ft of a building',
+    source: IRC_DRAINAGE,
+  },
+  'ground-by-building': {
+    slope: constant(() => slope('5%')),
+    because: 'ground within 10 ft of a building, 6 in in 10 ft',
+    source: IRC_DRAINAGE,
+  },
+  'slab-outdoors': {
+    slope: constant(() => slope('1%')),
+    because: 'an outdoor slab away from buildings, where 2% is better',
+    source: PCA_DRAINAGE,
+  },
+  'walk-across': {
+    slope: constant(() => slope('1:48')),
+    because: 'cross slope of a concrete walk',
+    source: UFGS_WALKS,
+  },
+};
+
+const USUAL: DrainedSurface = 'paved-by-building';
+const RAMP_LIMIT = constant(() => slope('1:12'));
+
+function requiredSlope({ minimum, surface }: Parsed, pad: Pad): Quantity<'slope'> {
+  if (minimum) return minimum;
+  const kind = surface ?? USUAL;
+  const least = LEAST[kind];
+  pad.assume({
+    name: 'minimum',
+    value: least.slope().format(),
+    because: least.because,
+    override: 'Give minimum, or another surface',
+    source: least.source,
+  });
+  return least.slope();
+}
+
+/** Falls are spoken of in inches or millimetres. */
+const small = (length: Length): Length => length.in(systemOfQuantity(length) === 'metric' ? 'mm' : 'in');
+
+function verdictOf(s: Quantity<'slope'>, m: Quantity<'slope'>, pad: Pad): DrainageCheckFigures['verdict'] {
+  if (s.sign() < 0) {
+    pad.caution(cautions.runsToBuilding(m, s));
+    return 'runs to the building';
+  }
+  if (s.lessThan(m)) {
+    pad.caution(cautions.tooFlat(m, s));
+    return 'too flat';
+  }
+  if (s.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), s));
+  return 'drains';
+}
+
+function reckon(input: Parsed, pad: Pad): DrainageCheckFigures {
+  const { atBuilding: e, away: a, distance: d } = input;
+  const m = requiredSlope(input, pad);
+  const f = pad.step('fall', 'f = e − a', { e, a }, small(e.minus(a)));
+  const s = pad.step('slope', 's = f ÷ d', { f, d }, slopeBetween(f, d));
+  const r = pad.step('required fall', 'r = m × d', { m, d }, small(m.times(d)));
+  const verdict = verdictOf(s, m, pad);
+  const short =
+    verdict === 'drains' ? {} : { shortfall: pad.step('shortfall', 'h = r − f', { r, f }, r.minus(f)) };
+  return { verdict, slope: s, fall: f, required: m, requiredFall: r, ...short };
+}
+
+/**
+ * Does water run away from the building between two points?
+ *
+ * @param input - two elevations, the level distance, and the surface or the least slope
+ * @returns a verdict with slope, fall and shortfall
+ * @throws {InputError} for quantities that cannot be read, a distance that is not greater than zero,
+ * a minimum that is negative
+ * @source least slopes: IRC 2006 R401.3 as quoted; the Portland Cement Association as cited in
+ * Concrete Construction; UFGS 03300N 3.8.3
+ * @example
+ * ```ts
+ * import { drainageCheck } from 'flatwork-reckoner';
+ *
+ * const { figures } = drainageCheck({ atBuilding: '100 ft', away: '99.9 ft', distance: '12 ft' });
+ * figures.verdict; // 'too flat'
+ * figures.shortfall?.format(); // '1.68 in'
+ * ```
+ */
+export const drainageCheck: Calculation<DrainageCheckInput, DrainageCheckFigures> = /*#__PURE__*/ define({
+  id: 'drainage-check',
+  title: 'Drainage away from a building',
+  version: 1,
+  sources: [IRC_DRAINAGE, PCA_DRAINAGE, UFGS_WALKS],
+  input: () =>
+    fields({
+      atBuilding: quantity('length', 'atBuilding', 'any'),
+      away: quantity('length', 'away', 'any'),
+      distance: quantity('length', 'distance'),
+      surface: maybe(choice('surface', Object.keys(LEAST) as DrainedSurface[])),
+      minimum: maybe(quantity('slope', 'minimum', 'not-negative')),
+    }),
+  reckon,
+});

@@ -1,0 +1,70 @@
+/**
+ * The one decimal type of this library.
+ *
+ * A private clone: a host that calls `Decimal.set` on its own copy changes nothing here.
+ * 60 significant digits hold every product of tape-measure inputs exactly; half-even keeps long
+ * sums unbiased. Rounding for show is asked for at the place where something is shown.
+ */
+import { Decimal as Shared } from 'decimal.js';
+
+export const Decimal = /*#__PURE__*/ Shared.clone({
+  defaults: true,
+  precision: 60,
+  rounding: Shared.ROUND_HALF_EVEN,
+});
+
+export type Decimal = Shared;
+
+/** For numbers that are only shown: fewer digits, a cheaper division. */
+const Shown = /*#__PURE__*/ Shared.clone({ defaults: true, precision: 24, rounding: Shared.ROUND_HALF_EVEN });
+
+/** A quotient to 24 digits, for show. */
+export const shownQuotient = (a: Decimal, b: Decimal): Decimal => Shown.div(a, b);
+
+export const ROUND_UP = 2;
+export const ROUND_HALF_UP = 4;
+
+export const ZERO = /*#__PURE__*/ new Decimal(0);
+export const ONE = /*#__PURE__*/ new Decimal(1);
+
+/** π to more digits than are ever kept. */
+export const PI = /*#__PURE__*/ new Decimal(
+  '3.14159265358979323846264338327950288419716939937510582097494459230781640628620899',
+);
+
+/**
+ * A quotient this close to a whole number is that whole number: the difference can only come from
+ * rounding in the 60th digit, because no input carries more than 30 digits that matter.
+ */
+const STRAY = /*#__PURE__*/ new Decimal('1e-30');
+
+/** The whole number that `value` is, but for a stray last digit; otherwise `undefined`. */
+function wholeWithin(value: Decimal): Decimal | undefined {
+  const nearest = value.toDecimalPlaces(0, ROUND_HALF_UP);
+  const room = STRAY.times(Decimal.max(ONE, nearest.abs()));
+  return value.minus(nearest).abs().lessThanOrEqualTo(room) ? nearest : undefined;
+}
+
+/** Round up to a whole number, not tipped over by a stray last digit. */
+export function ceilWhole(value: Decimal): Decimal {
+  return wholeWithin(value) ?? value.ceil();
+}
+
+/** Round down to a whole number, not tipped under by a stray last digit. */
+export function floorWhole(value: Decimal): Decimal {
+  return wholeWithin(value) ?? value.floor();
+}
+
+/** No input has more digits than this; a number that does has been through a division or a root. */
+const TYPED_DIGITS = 30;
+
+const untouched = (a: Decimal, b: Decimal): boolean =>
+  a.precision() <= TYPED_DIGITS && b.precision() <= TYPED_DIGITS;
+
+/** Order two decimals; a difference in stray last digits counts as equal. */
+export function compareSteady(a: Decimal, b: Decimal): -1 | 0 | 1 {
+  const order = a.comparedTo(b) as -1 | 0 | 1;
+  if (order === 0 || untouched(a, b)) return order;
+  const room = STRAY.times(Decimal.max(a.abs(), b.abs()));
+  return a.minus(b).abs().lessThanOrEqualTo(room) ? 0 : order;
+}

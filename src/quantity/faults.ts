@@ -1,0 +1,170 @@
+/**
+ * Every sentence that says what is wrong with an input, in one place.
+ *
+ * Each says what was found and what to write instead. Kept as single functions so that a bundle
+ * carries only those it can reach.
+ */
+import type { Dimension } from './dimensions';
+import type { Fault, IssueCode } from './input-error';
+
+/** How a quantity of each dimension may be written. */
+const EXAMPLES: Record<Dimension, string> = {
+  length: '4 in',
+  area: '504 ft2',
+  volume: '6 yd3',
+  mass: '50 lb',
+  density: '150 pcf',
+  'mass-per-length': '0.668 lb/ft',
+  'mass-per-area': '0.21 lb/ft2',
+  slope: '1/4 in/ft',
+  angle: '2 deg',
+  time: '90 min',
+  temperature: '55 degF',
+  'temperature-difference': '10 degF',
+  speed: '10 mph',
+  force: '800 lbf',
+  pressure: '4000 psi',
+  'volume-rate': '20 yd3/h',
+  evaporation: '0.2 lb/ft2/h',
+  ratio: '10%',
+  count: '3 each',
+  money: '165 USD',
+};
+
+const fault = (code: IssueCode, sentence: string): Fault => ({ code, sentence });
+
+/** At most 40 characters of what was written, safe to print on one line. */
+export function quoted(text: string): string {
+  const line = text.slice(0, 40).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
+  return `"${line}${text.length > 40 ? '…' : ''}"`;
+}
+
+/** An example of a quantity of the dimension, in double quotes. */
+export const exampleOf = (d: Dimension): string => `"${EXAMPLES[d]}"`;
+
+const words = (d: Dimension): string => d.replaceAll('-', ' ');
+
+const article = (d: Dimension): string => (/^[aeiou]/.test(d) ? 'an' : 'a');
+
+export const missing = (what: string, example: string): Fault =>
+  fault('missing', `${what} is missing; write it, for example ${example}`);
+
+export const missingUnit = (what: string, d: Dimension): Fault =>
+  fault('missing-unit', `${what} needs a unit, for example ${exampleOf(d)}`);
+
+export const notAQuantity = (what: string, d: Dimension): Fault =>
+  fault(
+    'not-a-quantity',
+    `${what} must be text with a unit, for example ${exampleOf(d)}, or { value, unit }`,
+  );
+
+export const unreadable = (what: string, text: string, d: Dimension): Fault =>
+  fault('unreadable-quantity', `${what} cannot be read from ${quoted(text)}; write it as in ${exampleOf(d)}`);
+
+export const decimalComma = (what: string, text: string): Fault =>
+  fault('unreadable-quantity', `${what} cannot be read from ${quoted(text)}; write a point before decimals`);
+
+export const exponent = (what: string, text: string): Fault =>
+  fault('unreadable-quantity', `${what} cannot be read from ${quoted(text)}; write the number out in full`);
+
+export const unknownUnit = (what: string, unit: string, d: Dimension): Fault =>
+  fault('unknown-unit', `${what} has the unknown unit ${quoted(unit)}; write it as in ${exampleOf(d)}`);
+
+export const surveyFoot = (what: string): Fault =>
+  fault(
+    'survey-foot',
+    `${what} is in US survey feet, retired at the end of 2022; convert to the international foot of exactly 0.3048 m and write ft`,
+  );
+
+export const wrongDimension = (what: string, found: Dimension, wanted: Dimension): Fault =>
+  fault(
+    'wrong-dimension',
+    `${what} must be ${article(wanted)} ${words(wanted)} such as ${exampleOf(wanted)}, but ${article(found)} ${words(found)} was given`,
+  );
+
+export const tooLong = (what: string, limit: number): Fault =>
+  fault('too-long', `${what} is longer than ${limit} characters; write one quantity only`);
+
+export const tooManyDigits = (what: string): Fault =>
+  fault('too-many-digits', `${what} has more digits than any measurement carries; round it`);
+
+export const outOfRange = (what: string): Fault =>
+  fault(
+    'out-of-range',
+    `${what} is larger than anything this library reckons with; check the number and its unit`,
+  );
+
+export const notPositive = (what: string): Fault =>
+  fault('not-positive', `${what} must be greater than zero`);
+
+export const negative = (what: string): Fault => fault('negative', `${what} must not be negative`);
+
+export const notACount = (what: string, least: number, most: number): Fault =>
+  fault('not-a-count', `${what} must be a whole number from ${least} to ${most}`);
+
+export const wrongType = (what: string, wanted: string): Fault =>
+  fault('wrong-type', `${what} must be ${wanted}`);
+
+export const unknownKey = (key: string, known: readonly string[]): Fault =>
+  fault('unknown-key', `${quoted(key)} is not known here; known: ${known.join(', ')}`);
+
+export const unknownChoice = (what: string, choices: readonly string[]): Fault =>
+  fault('unknown-choice', `${what} must be one of ${choices.map((c) => `"${c}"`).join(', ')}`);
+
+export const tooFew = (what: string, least: number): Fault =>
+  fault('too-few', `${what} needs at least ${least}`);
+
+export const tooMany = (what: string, most: number): Fault =>
+  fault('too-many', `${what} may have at most ${most}; split the work`);
+
+export const tooDeep = (): Fault =>
+  fault('too-deep', 'the input is nested deeper than any input of this library; give plain data');
+
+export const unreadableInput = (): Fault =>
+  fault('unreadable-input', 'the input cannot be read as plain data; give a plain object');
+
+export const mismatch = (verb: string, a: Dimension, b: Dimension): Fault =>
+  fault('dimension-mismatch', `cannot ${verb} ${article(a)} ${words(a)} and ${article(b)} ${words(b)}`);
+
+export const currencyMismatch = (a: string, b: string): Fault =>
+  fault('currency-mismatch', `cannot mix ${a} and ${b}; convert one of them first`);
+
+export const divideByZero = (): Fault => fault('divide-by-zero', 'cannot divide by zero; check the divisor');
+
+export const bareArithmetic = (): Fault =>
+  fault('bare-arithmetic', 'operators such as + and < drop the unit; use .plus, .times or .lessThan');
+
+export const selfCrossing = (first: number, second: number): Fault =>
+  fault(
+    'self-crossing',
+    `the outline meets itself: side ${first + 1} and side ${second + 1} cross or touch; list the corners in order around the slab`,
+  );
+
+export const repeatedPoint = (index: number): Fault =>
+  fault('repeated-point', `corner ${index + 1} repeats the corner before it; leave it out`);
+
+export const zeroArea = (): Fault => fault('zero-area', 'the outline encloses no area; check the dimensions');
+
+export const noSuchTriangle = (): Fault =>
+  fault(
+    'no-such-triangle',
+    'no triangle has these sides: the longest must be shorter than the other two together',
+  );
+
+export const doesNotFit = (what: string, inside: string): Fault =>
+  fault('does-not-fit', `${what} must be smaller than ${inside}`);
+
+export const outsideOutline = (): Fault =>
+  fault('outside-outline', 'the opening must lie wholly inside the outline; check where it is placed');
+
+export const openingsMeet = (first: number, second: number): Fault =>
+  fault(
+    'openings-meet',
+    `openings ${first + 1} and ${second + 1} meet; join them into one or move them apart`,
+  );
+
+export const giveOneOf = (names: readonly string[]): Fault =>
+  fault('give-one-of', `give exactly one of ${names.join(', ')}`);
+
+export const notAResult = (): Fault =>
+  fault('not-a-result', 'this is not a result of this library as JSON; give what JSON.stringify wrote');

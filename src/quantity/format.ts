@@ -1,0 +1,83 @@
+/**
+ * Showing a quantity as the trade reads it. Showing never changes the stored value.
+ *
+ * Half-up rounding, as people round by hand. A value that would show as zero but is not keeps two
+ * significant digits instead.
+ */
+import { type Decimal, ROUND_HALF_UP, shownQuotient } from './decimal';
+import { type Unit, unitOf } from './units';
+
+/** How to show a quantity. */
+export interface FormatOptions {
+  /** Decimal places; by default those usual for the unit. */
+  readonly places?: number;
+  /** Feet and inches to the nearest 1/denominator inch: 1, 2, 4, 8, 16 (default), 32 or 64. */
+  readonly denominator?: 1 | 2 | 4 | 8 | 16 | 32 | 64;
+}
+
+/** The number that stands before the unit, as exact as 60 digits are. */
+export function inUnit(value: Decimal, unit: Unit): Decimal {
+  if (unit.form === 'one-in') return value.isZero() ? value : unit.factor.div(value);
+  return (unit.offset ? value.minus(unit.offset) : value).div(unit.factor);
+}
+
+/** The same to 24 digits, at less cost: for showing only. */
+export function numberForShow(value: Decimal, unit: Unit): Decimal {
+  if (unit.form === 'one-in') return inUnit(value, unit);
+  return shownQuotient(unit.offset ? value.minus(unit.offset) : value, unit.factor);
+}
+
+function rounded(number: Decimal, unit: Unit, places: number | undefined): string {
+  const wanted = places ?? unit.places;
+  const near = number.decimalPlaces() > wanted ? number.toDecimalPlaces(wanted, ROUND_HALF_UP) : number;
+  if (near.isZero() && !number.isZero() && places === undefined) {
+    return number.toSignificantDigits(2, ROUND_HALF_UP).toFixed();
+  }
+  const text = places !== undefined || unit.fixed ? near.toFixed(wanted) : near.toFixed();
+  return near.isZero() ? text.replace('-', '') : text;
+}
+
+/** Put number and unit together. */
+export function withUnit(number: string, unit: Unit): string {
+  switch (unit.form) {
+    case 'percent':
+      return `${number}%`;
+    case 'one-in':
+      return number.startsWith('-') ? `-1:${number.slice(1)}` : `1:${number}`;
+    case 'to-one':
+      return `${number}:1`;
+    case 'feet-inches':
+      return `${number} ft`;
+    default:
+      return `${number} ${unit.id}`;
+  }
+}
+
+const divisorCommon = (a: number, b: number): number => (b === 0 ? a : divisorCommon(b, a % b));
+
+/** `12 ft 6 1/2 in` to the nearest fraction. */
+function feetInches(value: Decimal, denominator: number): string {
+  const inch = (unitOf('length', 'in') as Unit).factor;
+  const parts = value.abs().times(denominator).div(inch).toDecimalPlaces(0, ROUND_HALF_UP);
+  const perFoot = 12 * denominator;
+  const feet = parts.divToInt(perFoot);
+  const rest = parts.minus(feet.times(perFoot)).toNumber();
+  const inches = Math.floor(rest / denominator);
+  const top = rest % denominator;
+  const common = divisorCommon(top, denominator);
+  const fraction = top === 0 ? '' : `${top / common}/${denominator / common}`;
+  const inchText = [inches > 0 || (feet.isZero() && !fraction) ? String(inches) : '', fraction]
+    .filter(Boolean)
+    .join(' ');
+  const sign = value.isNegative() && !parts.isZero() ? '-' : '';
+  const feetText = feet.isZero() ? '' : `${feet.toFixed()} ft`;
+  const inchPart = feet.isZero() || rest > 0 ? `${inchText} in` : '';
+  return sign + [feetText, inchPart].filter(Boolean).join(' ');
+}
+
+/** Show a canonical value in a unit; the number in that unit may be given where it is known. */
+export function show(value: Decimal, unit: Unit, options: FormatOptions = {}, number?: Decimal): string {
+  if (unit.form === 'feet-inches') return feetInches(value, options.denominator ?? 16);
+  if (unit.form === 'one-in' && value.isZero()) return 'level';
+  return withUnit(rounded(number ?? numberForShow(value, unit), unit, options.places), unit);
+}

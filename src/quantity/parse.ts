@@ -1,0 +1,254 @@
+/**
+ * Reading a quantity as people write it: `12' 6-1/2"`, `3.5 in`, `1/4 in/ft`, `6 cubic yards`.
+ *
+ * One pass over a text of bounded length. A number without a unit is never accepted, because the
+ * guess would be the costly kind of wrong.
+ */
+import { isCurrency } from './currencies';
+import { Decimal, ZERO } from './decimal';
+import type { Dimension } from './dimensions';
+import * as faults from './faults';
+import type { Fault } from './input-error';
+import { currencyUnit, type Unit, unitOf, unitsNamed } from './units';
+
+/** What a text came to: the canonical value and the unit it was written in. */
+export interface Reading {
+  readonly value: Decimal;
+  readonly unit: Unit;
+  /** The number as written, where it was one. */
+  readonly number?: Decimal;
+}
+
+export const isFault = (r: Reading | Fault): r is Fault => 'code' in r;
+
+const TEXT_LIMIT = 100;
+const WHOLE_DIGITS = 15;
+const DECIMAL_DIGITS = 80;
+
+const VULGAR = /[\u00bc-\u00be\u2150-\u215e]/g;
+
+/** One spelling for the many signs of fractions, primes, dashes and spaces. */
+function tidy(text: string): string {
+  return text
+    .replace(VULGAR, (sign) => ` ${sign.normalize('NFKC')}`)
+    .replace(/[\u2033\u201c\u201d\u201e\u3003]/g, '"')
+    .replace(/[\u2032\u2018\u2019\u00b4`]/g, "'")
+    .replace(/''/g, '"')
+    .normalize('NFKC')
+    .replace(/\u2044/g, '/')
+    .replace(/[\u2010-\u2015\u2212]/g, '-')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+/** Number part: `1,250.5`, `.5`, `5/8`, `6 1/2` or `6-1/2`. */
+const NUMBER = /(?:(\d[\d,]*) ?[ -] ?)?(\d+) ?\/ ?(\d+)(?![\d.])|(\d[\d,]*(?:\.\d*)?|\.\d+)/y;
+
+/** Whole number with thousands in threes, or none. */
+const GROUPED = /^(?:\d+|\d{1,3}(?:,\d{3})+)(?:\.\d*)?$|^\.\d+$/;
+
+interface NumberPart {
+  readonly value: Decimal;
+  readonly end: number;
+}
+
+function plain(text: string, what: string): Decimal | Fault {
+  if (!GROUPED.test(text)) return faults.decimalComma(what, text);
+  const digits = text.replaceAll(',', '');
+  const [whole = '', decimals = ''] = digits.split('.');
+  if (whole.replace(/^0+/, '').length > WHOLE_DIGITS) return faults.outOfRange(what);
+  if (decimals.length > DECIMAL_DIGITS) return faults.tooManyDigits(what);
+  return new Decimal(digits.startsWith('.') ? `0${digits}` : digits.replace(/\.$/, ''));
+}
+
+function readNumber(text: string, from: number, what: string, d: Dimension): NumberPart | Fault {
+  NUMBER.lastIndex = from;
+  const match = NUMBER.exec(text);
+  if (!match) return faults.unreadable(what, text, d);
+  const end = NUMBER.lastIndex;
+  const [, whole, top, bottom, decimal] = match;
+  if (decimal !== undefined) {
+    const value = plain(decimal, what);
+    return value instanceof Decimal ? { value, end } : (value as Fault);
+  }
+  const base = whole === undefined ? ZERO : plain(whole, what);
+  const over = plain(top as string, what);
+  const under = plain(bottom as string, what);
+  for (const part of [base, over, under]) if (!(part instanceof Decimal)) return part as Fault;
+  const [b, o, u] = [base, over, under] as [Decimal, Decimal, Decimal];
+  if (u.isZero() || (whole !== undefined && o.greaterThanOrEqualTo(u))) {
+    return faults.unreadable(what, text, d);
+  }
+  // Put over one denominator first, so that there is one division only.
+  return { value: b.times(u).plus(o).div(u), end };
+}
+
+/** Everything up to the next number; a 2 or 3 right behind a letter is a power. */
+const UNIT = /(?:[^\d.,\s/^-]|[.\s/^-](?![\d.,])|\^[23](?![\d.])|(?<=[A-Za-z])[23](?![\d.A-Za-z"']))+/y;
+
+/** What may stand between two parts, as in `12'-6"` or `12 ft, 6 in`. */
+const GAP = /[\s,-]*/y;
+
+const SQUARE = /^(?:sq|square) (.+)$|^(.+) squared$/;
+const CUBE = /^(?:cu|cubic) (.+)$|^(.+) cubed$/;
+const PARTS: readonly Dimension[] = ['length', 'area', 'volume', 'mass', 'time'];
+
+/** `cubic yards` to `yd3`, `hour` to `h`; what is not known stays as it was. */
+function partName(part: string): string {
+  const square = SQUARE.exec(part);
+  const cube = CUBE.exec(part);
+  const found = square ?? cube;
+  const bare = found ? (found[1] ?? found[2] ?? '') : part.replace(/[23]$/, '');
+  const power = square ? '2' : cube ? '3' : part.slice(bare.length);
+  const named = unitsNamed(bare).find((u) => PARTS.includes(u.dimension));
+  return `${named ? named.id : bare}${power}`;
+}
+
+/** The one spelling of a unit that the table knows. */
+function unitName(text: string): string {
+  const name = text
+    .replaceAll('.', '')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/per cent$/i, 'percent');
+  if (unitsNamed(name).length > 0) return name;
+  const temperature = /^(?:deg|degrees?|°) ?([cf])$/i.exec(name);
+  if (temperature) return (temperature[1] as string).toLowerCase();
+  return name
+    .replace(/\^/g, '')
+    .replace(/ per /gi, '/')
+    .split('/')
+    .map((part) => partName(part.trim().toLowerCase()))
+    .join('/');
+}
+
+function findUnit(text: string, what: string, d: Dimension): Unit | Fault {
+  if (/survey|^ft ?us$|^us ?ft$/i.test(text)) return faults.surveyFoot(what);
+  const named = unitsNamed(unitName(text));
+  const first = named[0];
+  if (!first) return faults.unknownUnit(what, text, d);
+  return named.find((u) => u.dimension === d) ?? faults.wrongDimension(what, first.dimension, d);
+}
+
+const MONEY = /^(?:([A-Z]{3}) ?)?(\d[\d,]*(?:\.\d*)?|\.\d+)(?: ?([A-Z]{3}))?$/;
+
+function readMoney(text: string, what: string): Reading | Fault {
+  const match = MONEY.exec(text);
+  if (!match) return faults.unreadable(what, text, 'money');
+  const code = match[1] ?? match[3];
+  if (!code || (match[1] && match[3])) return faults.missingUnit(what, 'money');
+  if (!isCurrency(code)) return faults.unknownUnit(what, code, 'money');
+  const value = plain(match[2] as string, what);
+  return value instanceof Decimal ? { value, unit: currencyUnit(code) } : (value as Fault);
+}
+
+const ONE_IN = /^1 ?: ?(\d[\d,]*(?:\.\d*)?)$/;
+const TO_ONE = /^(\d[\d,]*(?:\.\d*)?) ?: ?1$/;
+
+/** `1:48` as a slope, `1.5:1` as a ratio; `undefined` when it is neither. */
+function readColon(text: string, what: string, d: Dimension): Reading | Fault | undefined {
+  const match = d === 'slope' ? ONE_IN.exec(text) : d === 'ratio' ? TO_ONE.exec(text) : null;
+  if (!match) return undefined;
+  const value = plain(match[1] as string, what);
+  if (!(value instanceof Decimal)) return value as Fault;
+  if (d === 'ratio') return { value, unit: unitOf('ratio', ':1') as Unit };
+  const unit = unitOf('slope', '1:n') as Unit;
+  return value.isZero() ? faults.notPositive(what) : { value: unit.factor.div(value), unit };
+}
+
+/** A canonical value from a number in a unit. */
+export function canonical(value: Decimal, unit: Unit): Decimal {
+  const scaled = value.times(unit.factor);
+  return unit.offset ? scaled.plus(unit.offset) : scaled;
+}
+
+const CHAINED: readonly Dimension[] = ['length', 'mass', 'time'];
+
+/** `12 ft 6 in`: each unit smaller than the one before it. */
+function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Reading | Fault {
+  const parts: { value: Decimal; unit: Unit }[] = [];
+  let at = 0;
+  while (at < text.length) {
+    const number = readNumber(text, at, what, d);
+    if ('code' in number) return number;
+    UNIT.lastIndex = number.end;
+    const name = (UNIT.exec(text)?.[0] ?? '').replace(/^[\s-]+|[\s-]+$/g, '');
+    if (name === '') return faults.missingUnit(what, d);
+    const unit = findUnit(name, what, d);
+    if ('code' in unit) return unit;
+    const before = parts.at(-1)?.unit;
+    if (before && !(CHAINED.includes(d) && unit.factor.lessThan(before.factor))) {
+      return faults.unreadable(what, text, d);
+    }
+    parts.push({ value: number.value, unit });
+    GAP.lastIndex = UNIT.lastIndex;
+    GAP.exec(text);
+    at = GAP.lastIndex;
+  }
+  return joined(parts, sign);
+}
+
+function joined(parts: readonly { value: Decimal; unit: Unit }[], sign: 1 | -1): Reading {
+  const [first, second] = parts as [{ value: Decimal; unit: Unit }, { unit: Unit }?];
+  if (!second) return { value: canonical(first.value.times(sign), first.unit), unit: first.unit };
+  const value = parts.reduce((sum, p) => sum.plus(canonical(p.value, p.unit)), ZERO).times(sign);
+  const feetInches = first.unit.id === 'ft' && second.unit.id === 'in';
+  return { value, unit: feetInches ? (unitOf('length', 'ft-in') as Unit) : first.unit };
+}
+
+/** `1e3`, which nobody writes on a tape. */
+const EXPONENT = /^[+-]?[\d.,]+e[+-]?\d/i;
+
+/** One number and one unit that the table has as written: most of what is ever read. */
+const SIMPLE = /^(\d{1,12}(?:\.\d{1,12})?) ?([A-Za-z'"%][A-Za-z\d/]*)$/;
+
+function readSimple(text: string, d: Dimension): Reading | undefined {
+  const match = SIMPLE.exec(text);
+  const unit = match && unitsNamed(match[2] as string).find((u) => u.dimension === d);
+  if (!unit) return undefined;
+  const number = new Decimal(match[1] as string);
+  return { value: canonical(number, unit), unit, number };
+}
+
+/**
+ * Read a text as a quantity of one dimension.
+ *
+ * @param text - what was written
+ * @param d - the dimension wanted
+ * @param what - the name of the value, for the sentence of a fault
+ */
+export function readText(text: string, d: Dimension, what: string): Reading | Fault {
+  if (text.length > TEXT_LIMIT) return faults.tooLong(what, TEXT_LIMIT);
+  const simple = readSimple(text, d);
+  if (simple) return simple;
+  const tidied = tidy(text);
+  if (tidied === '') return faults.missing(what, faults.exampleOf(d));
+  if (EXPONENT.test(tidied)) return faults.exponent(what, text);
+  const signed = /^([+-]) ?/.exec(tidied);
+  const body = signed ? tidied.slice(signed[0].length) : tidied;
+  const sign = signed?.[1] === '-' ? -1 : 1;
+  const special = d === 'money' ? readMoney(body, what) : readColon(body, what, d);
+  if (!special) return readChain(body, what, d, sign);
+  return isFault(special) || sign === 1 ? special : { ...special, value: special.value.neg() };
+}
+
+/** Read the `{ value, unit }` form. */
+export function readPair(value: unknown, unit: unknown, d: Dimension, what: string): Reading | Fault {
+  const text = typeof value === 'number' && Number.isFinite(value) ? new Decimal(value).toFixed() : value;
+  if (typeof text !== 'string' || typeof unit !== 'string') return faults.notAQuantity(what, d);
+  if (text.length > TEXT_LIMIT || unit.length > TEXT_LIMIT) return faults.tooLong(what, TEXT_LIMIT);
+  const match = /^(-?)(\d+(?:\.\d+)?)$/.exec(text.trim());
+  if (!match) return faults.unreadable(what, text, d);
+  const number = plain(match[2] as string, what);
+  if (!(number instanceof Decimal)) return number as Fault;
+  const signedNumber = match[1] === '-' ? number.neg() : number;
+  const found = unitInPair(unit.trim(), d, what);
+  if ('code' in found) return found;
+  if (found.form !== 'one-in') return { value: canonical(signedNumber, found), unit: found };
+  return number.isZero() ? faults.notPositive(what) : { value: found.factor.div(signedNumber), unit: found };
+}
+
+function unitInPair(unit: string, d: Dimension, what: string): Unit | Fault {
+  if (d !== 'money') return unit === '' ? faults.missingUnit(what, d) : findUnit(unit, what, d);
+  return isCurrency(unit) ? currencyUnit(unit) : faults.unknownUnit(what, unit, d);
+}

@@ -1,0 +1,229 @@
+/**
+ * The units of the trade, each an exact decimal.
+ *
+ * Definitions: the international foot (1 ft = 0.3048 m) and the avoirdupois pound
+ * (1 lb = 0.453 592 37 kg) as in NIST Special Publication 811; the US gallon is 231 in3; the acre
+ * is 43,560 international square feet, as NIST has it since 1 January 2023; the pound-force uses
+ * standard gravity, 9.806 65 m/s2. All from memory but the foot, pound, gallon and acre, which were
+ * read.
+ */
+import { Decimal } from './decimal';
+import type { Dimension } from './dimensions';
+
+/** Which family of units a quantity is shown in when none is asked for. */
+export type System = 'customary' | 'metric';
+
+/** One unit. `canonical = value × factor + offset`, or `factor ÷ value` for a slope of 1:n. */
+export interface Unit {
+  readonly id: string;
+  readonly dimension: Dimension;
+  readonly factor: Decimal;
+  readonly offset?: Decimal;
+  readonly form?: 'feet-inches' | 'one-in' | 'to-one' | 'percent' | 'money';
+  readonly system?: System;
+  /** Decimal places when shown; trailing zeros are kept only where `fixed`. */
+  readonly places: number;
+  readonly fixed: boolean;
+}
+
+// id | dimension | factor | system (c, m, or -) | places (= keeps trailing zeros) | aliases
+// The aliases are lower case; a unit is looked up as written first, then in lower case.
+// Within a dimension the order is that in which exact text prefers them.
+const TABLE = `
+ft-in|length|0.3048|c|3|
+ft|length|0.3048|c|3|foot feet '
+in|length|0.0254|c|3|inch inches " ''
+yd|length|0.9144|c|3|yard yards yds
+mi|length|1609.344|c|3|mile miles
+m|length|1|m|3|metre metres meter meters
+mm|length|0.001|m|1|millimetre millimetres millimeter millimeters
+cm|length|0.01|m|2|centimetre centimetres centimeter centimeters
+km|length|1000|m|3|kilometre kilometres kilometer kilometers
+ft2|area|0.09290304|c|2|sf sqft
+in2|area|0.00064516|c|2|
+yd2|area|0.83612736|c|2|sy sqyd
+acre|area|4046.8564224|c|4|acres
+m2|area|1|m|2|sqm
+cm2|area|0.0001|m|2|
+mm2|area|0.000001|m|1|
+yd3|volume|0.764554857984|c|2=|cy cuyd
+ft3|volume|0.028316846592|c|2|cf cuft
+in3|volume|0.000016387064|c|2|
+gal|volume|0.003785411784|c|2|gallon gallons
+m3|volume|1|m|2=|cum
+L|volume|0.001|m|2|l litre litres liter liters
+cm3|volume|0.000001|m|1|
+lb|mass|0.45359237|c|1|lbs pound pounds
+ton|mass|907.18474|c|2=|tons tn
+oz|mass|0.028349523125|c|1|ounce ounces
+kg|mass|1|m|1|kilogram kilograms kilo kilos
+tonne|mass|1000|m|2=|tonnes t
+g|mass|0.001|m|1|gram grams
+pcf|density|12.24699399|c|1|lb/ft3
+lb/yd3|density|0.45359237|c|1|
+ton/yd3|density|907.18474|c|3|
+kg/m3|density|0.764554857984|m|1|
+lb/ft|mass-per-length|0.45359237|c|3|plf
+kg/m|mass-per-length|0.3048|m|3|
+lb/ft2|mass-per-area|4.08233133|c|3|
+lb/yd2|mass-per-area|0.45359237|c|2|
+kg/m2|mass-per-area|0.83612736|m|2|
+in/ft|slope|1|c|3|
+%|slope|0.12|-|2|percent
+mm/m|slope|0.012|m|2|
+1:n|slope|12|-|2|
+deg|angle|1|-|3|degree degrees °
+h|time|3600|-|2|hr hrs hour hours
+min|time|60|-|1|mins minute minutes
+s|time|1|-|1|sec secs second seconds
+day|time|86400|-|2|days d
+degF|temperature|1|c|1|f °f
+degC|temperature|1.8|m|1|c °c
+degF|temperature-difference|1|c|1|f °f
+degC|temperature-difference|1.8|m|1|c °c
+mph|speed|1609.344|c|2|mi/h
+ft/s|speed|1097.28|c|2|fps
+km/h|speed|1000|m|2|kph kmh
+m/s|speed|3600|m|2|
+lbf|force|4.4482216152605|c|1|
+kip|force|4448.2216152605|c|3|kips
+N|force|1|m|1|n
+kN|force|1000|m|3|kn
+psi|pressure|640.543912597512|c|1|lbf/in2
+psf|pressure|4.4482216152605|c|1|lbf/ft2
+MPa|pressure|92903.04|m|2|mpa
+kPa|pressure|92.90304|m|2|kpa
+yd3/h|volume-rate|0.764554857984|c|2|
+m3/h|volume-rate|1|m|2|
+gal/min|volume-rate|0.22712470704|c|2|gpm
+L/s|volume-rate|3.6|m|2|l/s
+lb/ft2/h|evaporation|0.45359237|c|3|
+kg/m2/h|evaporation|0.09290304|m|3|
+%|ratio|0.01|-|2|percent
+:1|ratio|1|-|4|
+each|count|1|-|2|ea pc pcs piece pieces
+`;
+
+/** Units that are not written as a number and a name. */
+const FORMS: Record<string, Unit['form']> = {
+  'ft-in': 'feet-inches',
+  '1:n': 'one-in',
+  ':1': 'to-one',
+  '%': 'percent',
+};
+
+/** Read as degrees Celsius = 1.8 Fahrenheit degrees above 32 degF. */
+const CELSIUS_ZERO = '32';
+
+interface Registry {
+  readonly byId: ReadonlyMap<string, Unit>;
+  /** From a normalised alias to every unit that it may mean, in different dimensions. */
+  readonly byAlias: ReadonlyMap<string, readonly Unit[]>;
+}
+
+let registry: Registry | undefined;
+
+const idKey = (dimension: Dimension, id: string): string => `${dimension} ${id}`;
+
+function readRow(row: string): { unit: Unit; aliases: string[] } {
+  const [id = '', dimension = '', factor = '', system = '', places = '', aliases = ''] = row.split('|');
+  const form = FORMS[id];
+  const unit: Unit = Object.freeze({
+    id,
+    dimension: dimension as Dimension,
+    factor: new Decimal(factor),
+    ...(id === 'degC' && dimension === 'temperature' ? { offset: new Decimal(CELSIUS_ZERO) } : {}),
+    ...(form ? { form } : {}),
+    ...(system === '-' ? {} : { system: system === 'c' ? 'customary' : 'metric' }),
+    places: Number.parseInt(places, 10),
+    fixed: places.endsWith('='),
+  });
+  return { unit, aliases: [id, ...aliases.split(' ').filter(Boolean)] };
+}
+
+function units(): Registry {
+  if (registry) return registry;
+  const byId = new Map<string, Unit>();
+  const byAlias = new Map<string, Unit[]>();
+  for (const row of TABLE.trim().split('\n')) {
+    const { unit, aliases } = readRow(row);
+    byId.set(idKey(unit.dimension, unit.id), unit);
+    for (const alias of aliases) {
+      const list = byAlias.get(alias);
+      if (list) list.push(unit);
+      else byAlias.set(alias, [unit]);
+    }
+  }
+  registry = { byId, byAlias };
+  return registry;
+}
+
+/** The unit of that id and dimension, or `undefined`. */
+export function unitOf(dimension: Dimension, id: string): Unit | undefined {
+  return dimension === 'money' ? undefined : units().byId.get(idKey(dimension, id));
+}
+
+/** The ids of all units of a dimension, in the order of the table. */
+export function unitIds(dimension: Dimension): string[] {
+  return [...units().byId.values()].filter((u) => u.dimension === dimension).map((u) => u.id);
+}
+
+/** Every unit an already normalised name may mean. */
+export function unitsNamed(name: string): readonly Unit[] {
+  const { byAlias } = units();
+  return byAlias.get(name) ?? byAlias.get(name.toLowerCase()) ?? [];
+}
+
+const SHOWN: Partial<Record<Dimension, readonly [customary: string, metric: string]>> = {
+  length: ['ft-in', 'm'],
+  area: ['ft2', 'm2'],
+  volume: ['yd3', 'm3'],
+  mass: ['lb', 'kg'],
+  density: ['pcf', 'kg/m3'],
+  'mass-per-length': ['lb/ft', 'kg/m'],
+  'mass-per-area': ['lb/ft2', 'kg/m2'],
+  slope: ['in/ft', '%'],
+  angle: ['deg', 'deg'],
+  time: ['h', 'h'],
+  temperature: ['degF', 'degC'],
+  'temperature-difference': ['degF', 'degC'],
+  speed: ['mph', 'km/h'],
+  force: ['lbf', 'N'],
+  pressure: ['psi', 'MPa'],
+  'volume-rate': ['yd3/h', 'm3/h'],
+  evaporation: ['lb/ft2/h', 'kg/m2/h'],
+  ratio: ['%', '%'],
+  count: ['each', 'each'],
+};
+
+const shown: Partial<Record<Dimension, { customary: Unit; metric: Unit }>> = {};
+
+/** The unit that a quantity is shown in when none is asked for. */
+export function usualUnit(dimension: Exclude<Dimension, 'money'>, system: System): Unit {
+  let pair = shown[dimension];
+  if (!pair) {
+    const [customary, metric] = SHOWN[dimension] as readonly [string, string];
+    pair = { customary: unitOf(dimension, customary) as Unit, metric: unitOf(dimension, metric) as Unit };
+    shown[dimension] = pair;
+  }
+  return pair[system];
+}
+
+const currencies = new Map<string, Unit>();
+
+/** The unit of money with that ISO 4217 code. */
+export function currencyUnit(code: string): Unit {
+  let unit = currencies.get(code);
+  if (!unit) {
+    unit = Object.freeze({
+      id: code,
+      dimension: 'money',
+      factor: new Decimal(1),
+      form: 'money',
+      places: 2,
+      fixed: true,
+    } satisfies Unit);
+    currencies.set(code, unit);
+  }
+  return unit;
+}

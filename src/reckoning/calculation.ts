@@ -1,0 +1,122 @@
+/**
+ * What a calculation is: a pure function with a checked door.
+ *
+ * `calculation(input)` throws {@link InputError} for an input that it cannot reckon with, and
+ * nothing else; `calculation.attempt(input)` gives the error back instead.
+ */
+import * as z from 'zod/mini';
+import { type Fault, InputError } from '../quantity/input-error';
+import { descriptionOf, type Field, faultOf, type JsonSchema } from './fields';
+import { Pad } from './pad';
+import { plainCopy } from './plain';
+import { type FigureSet, makeResult, type Result } from './result';
+import type { Source } from './source';
+
+/** The outcome of {@link Calculation.attempt}. */
+export type Attempt<F extends FigureSet> =
+  | { readonly ok: true; readonly result: Result<F> }
+  | { readonly ok: false; readonly error: InputError };
+
+/** A calculation: a pure function of its input, with its own description. */
+export interface Calculation<Input, F extends FigureSet> {
+  /**
+   * Reckon.
+   *
+   * @throws {InputError} when the input cannot be reckoned with; nothing else is thrown
+   */
+  (input: Input): Result<F>;
+  /** Reckon without throwing, for input of any kind. */
+  attempt(input: unknown): Attempt<F>;
+  /** Stable id, for front-ends, vectors and bug reports. */
+  readonly id: string;
+  /** What it reckons, in a few words. */
+  readonly title: string;
+  /** Raised when the figures for an input change. */
+  readonly version: number;
+  /** JSON Schema of the input, made when asked for. */
+  readonly inputSchema: JsonSchema;
+  /** Where its rules come from. */
+  readonly sources: readonly Source[];
+}
+
+/** What {@link define} needs to know. */
+export interface Definition<Parsed, F extends FigureSet> {
+  readonly id: string;
+  readonly title: string;
+  readonly version: number;
+  readonly sources: readonly Source[];
+  /** The door, built at first use. */
+  readonly input: () => Field<Parsed>;
+  readonly reckon: (input: Parsed, pad: Pad) => F;
+}
+
+/** Refuse an input that reads well but cannot be. */
+export function refuse(path: string, fault: Fault): never {
+  throw new InputError([{ ...fault, path }]);
+}
+
+function pathText(path: readonly PropertyKey[]): string {
+  return path.reduce<string>((text, part) => {
+    if (typeof part === 'number') return `${text}[${part}]`;
+    return text === '' ? String(part) : `${text}.${String(part)}`;
+  }, '');
+}
+
+/**
+ * Make a calculation of its definition.
+ *
+ * @internal
+ */
+export function define<Input, Parsed, F extends FigureSet>(
+  definition: Definition<Parsed, F>,
+): Calculation<Input, F> {
+  const { id, title, version } = definition;
+  const sources = Object.freeze([...definition.sources]);
+  let field: Field<Parsed> | undefined;
+  const door = (): Field<Parsed> => {
+    field ??= definition.input();
+    return field;
+  };
+  const inputSchema = (): JsonSchema => ({
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    title,
+    ...descriptionOf(door()),
+  });
+
+  const read = (input: unknown): Parsed => {
+    const plain = plainCopy(input);
+    const parsed = z.safeParse(door(), plain);
+    if (parsed.success) return parsed.data;
+    throw new InputError(
+      parsed.error.issues.map((issue) => ({ ...faultOf(issue, plain, door()), path: pathText(issue.path) })),
+    );
+  };
+
+  const reckon = (input: unknown): Result<F> => {
+    const pad = new Pad();
+    const figures = definition.reckon(read(input), pad);
+    const { working, assumed, cautions } = pad;
+    return makeResult({ id, title, version, figures, working, assumed, cautions, sources });
+  };
+
+  const attempt = (input: unknown): Attempt<F> => {
+    try {
+      return { ok: true, result: reckon(input) };
+    } catch (error) {
+      if (error instanceof InputError) return { ok: false, error };
+      throw error;
+    }
+  };
+
+  return Object.freeze(
+    Object.defineProperties((input: Input) => reckon(input), {
+      attempt: { value: attempt },
+      id: { value: id, enumerable: true },
+      title: { value: title, enumerable: true },
+      version: { value: version, enumerable: true },
+      sources: { value: sources, enumerable: true },
+      inputSchema: { get: inputSchema },
+      name: { value: id },
+    }),
+  ) as unknown as Calculation<Input, F>;
+}

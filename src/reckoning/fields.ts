@@ -1,0 +1,228 @@
+/**
+ * The fields that input schemas are built from.
+ *
+ * Each reads one value, adds its fault with our own code and sentence, and describes itself for the
+ * JSON Schema that a front-end may ask for. Zod's global registry and configuration stay untouched.
+ */
+import * as z from 'zod/mini';
+import { Decimal } from '../quantity/decimal';
+import type { Dimension } from '../quantity/dimensions';
+import * as faults from '../quantity/faults';
+import type { Fault, IssueCode } from '../quantity/input-error';
+import { isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
+import { unitOf } from '../quantity/units';
+
+/** A schema that reads into `T`. */
+export type Field<T> = z.ZodMiniType<T, unknown>;
+
+/** JSON Schema of a value. */
+export type JsonSchema = { readonly [key: string]: unknown };
+
+// Kept beside the schemas, not in them: zod's own JSON Schema writer is a fifth of a small bundle.
+const descriptions = new WeakMap<object, () => JsonSchema>();
+const optionals = new WeakSet<object>();
+
+/** What a field built here says of itself in JSON Schema. */
+export const descriptionOf = (field: object): JsonSchema => descriptions.get(field)?.() ?? {};
+
+function described<T>(field: Field<T>, json: () => JsonSchema): Field<T> {
+  descriptions.set(field, json);
+  return field;
+}
+
+const isFault = <T>(x: T | Fault): x is Fault => typeof x === 'object' && x !== null && 'sentence' in x;
+
+/** Where a reader puts what it finds wrong. */
+type Report = (fault: Fault, path?: PropertyKey[]) => void;
+
+/**
+ * A field read by a function of our own, which reports what is wrong.
+ *
+ * Lists and kinds are read this way too: with zod's own checks and unions in, the smallest bundle
+ * would pass its limit.
+ */
+function readBy<T>(
+  read: (input: unknown, report: Report) => T | undefined,
+  json: () => JsonSchema,
+): Field<T> {
+  const field = z.pipe(
+    z.unknown(),
+    z.transform((input, { issues }): T => {
+      const before = issues.length;
+      const value = read(input, ({ code, sentence }, path = []) => {
+        issues.push({ code: 'custom', input, path, message: sentence, params: { code } });
+      });
+      return issues.length > before ? z.NEVER : (value as T);
+    }),
+  );
+  return described(field as unknown as Field<T>, json);
+}
+
+/** A field read by a function that gives the value or its fault. */
+export function reading<T>(read: (input: unknown) => T | Fault, json: () => JsonSchema): Field<T> {
+  return readBy((input, report) => {
+    const value = read(input);
+    if (!isFault(value)) return value;
+    report(value);
+    return undefined;
+  }, json);
+}
+
+/** Which signs a quantity may have. */
+export type Sign = 'positive' | 'not-negative' | 'any';
+
+/** A quantity of one dimension. */
+export function quantity<D extends Dimension>(
+  d: D,
+  what: string,
+  sign: Sign = 'positive',
+): Field<Quantity<D>> {
+  const read = (input: unknown): Quantity<D> | Fault => {
+    const q = readQuantity(input, d, what);
+    if (isFaulty(q) || sign === 'any') return q;
+    if (q.sign() < 0) return sign === 'positive' ? faults.notPositive(what) : faults.negative(what);
+    return q.sign() === 0 && sign === 'positive' ? faults.notPositive(what) : q;
+  };
+  return reading(read, () => quantitySchema(d, what));
+}
+
+function quantitySchema(d: Dimension, what: string): JsonSchema {
+  return {
+    title: what,
+    description: `${d.replaceAll('-', ' ')} with its unit, for example ${faults.exampleOf(d)}`,
+    anyOf: [
+      { type: 'string' },
+      {
+        type: 'object',
+        properties: { value: { type: ['string', 'number'] }, unit: { type: 'string' } },
+        required: ['value', 'unit'],
+      },
+    ],
+  };
+}
+
+/** A whole number of things, given as a plain number: counting is not measuring. */
+export function whole(what: string, least: number, most: number): Field<Quantity<'count'>> {
+  const read = (input: unknown): Quantity<'count'> | Fault => {
+    if (input === undefined || input === null) return faults.missing(what, String(Math.max(least, 2)));
+    if (typeof input !== 'number' || !Number.isInteger(input) || input < least || input > most) {
+      return faults.notACount(what, least, most);
+    }
+    return wholeNumber(input);
+  };
+  return reading(read, () => ({
+    title: what,
+    type: 'integer',
+    minimum: least,
+    maximum: most,
+  }));
+}
+
+/** A count made from a whole number. */
+export function wholeNumber(n: number): Quantity<'count'> {
+  return newQuantity('count', new Decimal(n), unitOf('count', 'each') as never);
+}
+
+/** One word out of a list. */
+export function choice<T extends string>(what: string, choices: readonly T[]): Field<T> {
+  const read = (input: unknown): T | Fault => {
+    if (input === undefined || input === null) return faults.missing(what, `"${choices[0]}"`);
+    return choices.includes(input as T) ? (input as T) : faults.unknownChoice(what, choices);
+  };
+  return reading(read, () => ({ title: what, type: 'string', enum: [...choices] }));
+}
+
+/** A field that may be left out. */
+export function maybe<T>(field: Field<T>): Field<T | undefined> {
+  const optional = z.optional(field) as unknown as Field<T | undefined>;
+  optionals.add(optional);
+  return described(optional, () => descriptionOf(field));
+}
+
+/** One fixed word, as the `shape` of an outline. */
+export function word<T extends string>(name: T): Field<T> {
+  const read = (input: unknown): T | Fault => (input === name ? name : faults.unknownChoice('it', [name]));
+  return reading(read, () => ({ const: name }));
+}
+
+/** The fields of an object, by name. */
+export type Shape = Record<string, Field<unknown>>;
+
+/** An object with these fields and no others. */
+export function fields<S extends Shape>(shape: S): Field<{ [K in keyof S]: z.output<S[K]> }> {
+  const field = z.strictObject(shape) as unknown as Field<{ [K in keyof S]: z.output<S[K]> }>;
+  return described(field, () => ({
+    type: 'object',
+    properties: Object.fromEntries(Object.entries(shape).map(([name, f]) => [name, descriptionOf(f)])),
+    required: Object.keys(shape).filter((name) => !optionals.has(shape[name] as object)),
+    additionalProperties: false,
+  }));
+}
+
+const wordOf = (member: object, key: string): unknown =>
+  (descriptionOf(member)['properties'] as Record<string, JsonSchema> | undefined)?.[key]?.['const'];
+
+/** Read an inner value with another field, and report its faults with the path to it. */
+function within<T>(field: Field<T>, input: unknown, report: Report, path: PropertyKey[]): T | undefined {
+  const parsed = z.safeParse(field, input);
+  if (parsed.success) return parsed.data;
+  for (const issue of parsed.error.issues) report(faultOf(issue, input, field), [...path, ...issue.path]);
+  return undefined;
+}
+
+/** One of several kinds of object, told apart by the word in `key`. */
+export function kinds<T>(key: string, members: readonly Field<T>[]): Field<T> {
+  let byWord: Map<unknown, Field<T>> | undefined;
+  const read = (input: unknown, report: Report): T | undefined => {
+    byWord ??= new Map(members.map((member) => [wordOf(member, key), member]));
+    if (typeof input !== 'object' || input === null) {
+      const fault =
+        input === undefined ? faults.missing('it', `{ ${key}: … }`) : faults.wrongType('it', 'an object');
+      report(fault);
+      return undefined;
+    }
+    const chosen = byWord.get((input as Record<string, unknown>)[key]);
+    if (chosen) return within(chosen, input, report, []);
+    report(faults.unknownChoice(key, [...byWord.keys()] as string[]), [key]);
+    return undefined;
+  };
+  return readBy(read, () => ({ oneOf: members.map(descriptionOf) }));
+}
+
+/** A list of `least` to `most` values. */
+export function list<T>(field: Field<T>, least: number, most: number): Field<T[]> {
+  const read = (input: unknown, report: Report): T[] | undefined => {
+    if (!Array.isArray(input)) {
+      report(
+        input === undefined
+          ? faults.missing('the list', `a list of ${least}`)
+          : faults.wrongType('it', 'a list'),
+      );
+      return undefined;
+    }
+    if (input.length < least || input.length > most) {
+      report(input.length < least ? faults.tooFew('the list', least) : faults.tooMany('the list', most));
+      return undefined;
+    }
+    return input.map((item, i) => within(field, item, report, [i]) as T);
+  };
+  const json = (): JsonSchema => ({
+    type: 'array',
+    items: descriptionOf(field),
+    minItems: least,
+    maxItems: most,
+  });
+  return readBy(read, json);
+}
+
+type ZodIssue = z.core.$ZodIssue;
+
+/** Our fault for what zod found in an object. */
+export function faultOf(issue: ZodIssue, input: unknown, field: object): Fault {
+  if (issue.code === 'custom') return { code: issue.params?.['code'] as IssueCode, sentence: issue.message };
+  if (issue.code === 'unrecognized_keys') {
+    const known = Object.keys((descriptionOf(field)['properties'] as object | undefined) ?? {});
+    return faults.unknownKey(issue.keys[0] ?? '', known);
+  }
+  return faults.wrongType('it', input === undefined ? 'given' : 'an object');
+}

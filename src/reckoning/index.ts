@@ -1,0 +1,16 @@
+/** Floor 2: the contract of a calculation. What users may name of it. */
+export type { Attempt, Calculation } from './calculation';
+export type { JsonSchema } from './fields';
+export type {
+  Assumption,
+  Caution,
+  Figure,
+  FigureSet,
+  Result,
+  ResultJson,
+  ResultParts,
+  Severity,
+  Step,
+} from './result';
+export { resultFromJson } from './revive';
+export type { Source } from './source';

@@ -1,0 +1,145 @@
+/** What a calculation gives back: figures with their working, assumptions, cautions and sources. */
+import { Quantity, type QuantityJson } from '../quantity/quantity';
+import type { Source } from './source';
+import { worksheet } from './worksheet';
+
+/** One figure of a result: a quantity, a word, a yes or no, or a list or group of these. */
+export type Figure = Quantity | string | boolean | readonly Figure[] | { readonly [name: string]: Figure };
+
+/** The figures of a result, by name. A figure that does not apply is left out. */
+export type FigureSet = object;
+
+/** One step of the working. */
+export interface Step {
+  /** What is computed, in words. */
+  readonly what: string;
+  /** The formula in symbols, for example `A = L × W`. */
+  readonly formula: string;
+  /** The right-hand side with the numbers put in. */
+  readonly put: string;
+  /** What it came to, rounded for show. */
+  readonly gives: string;
+}
+
+/** A default that was used because the input did not say. */
+export interface Assumption {
+  /** The name of the input that was left out. */
+  readonly name: string;
+  /** What was used in its place. */
+  readonly value: string;
+  /** Why this value. */
+  readonly because: string;
+  /** How to say otherwise. */
+  readonly override: string;
+  readonly source: Source;
+}
+
+/** How grave a caution is: good to know, needs a decision, or do not go on like this. */
+export type Severity = 'note' | 'warning' | 'stop';
+
+/** Something to heed. */
+export interface Caution {
+  /** Stable code, for programs. */
+  readonly code: string;
+  readonly severity: Severity;
+  readonly sentence: string;
+  /** The limit that was passed, where there is one. */
+  readonly limit?: Quantity;
+  /** The figure that passed it. */
+  readonly actual?: Quantity;
+  readonly source: Source;
+}
+
+/** The parts of a result as plain data. */
+export interface ResultParts<F extends FigureSet> {
+  readonly id: string;
+  readonly title: string;
+  readonly version: number;
+  readonly figures: F;
+  readonly working: readonly Step[];
+  readonly assumed: readonly Assumption[];
+  readonly cautions: readonly Caution[];
+  readonly sources: readonly Source[];
+}
+
+/** A result as JSON. Quantities are `{ value, unit, dimension }`. */
+export interface ResultJson {
+  readonly id: string;
+  readonly title: string;
+  readonly version: number;
+  readonly figures: unknown;
+  readonly working: readonly Step[];
+  readonly assumed: readonly Assumption[];
+  readonly cautions: readonly unknown[];
+  readonly sources: readonly Source[];
+}
+
+/** A result: frozen throughout, and printed by Node as a worksheet. */
+export interface Result<F extends FigureSet> extends ResultParts<F> {
+  /** Exact plain data; {@link resultFromJson} reads it back. */
+  toJSON(): ResultJson;
+  /** The worksheet, as Node's REPL prints it. */
+  toString(): string;
+}
+
+/** Freeze plain data all the way down; what is frozen already is left alone. */
+function frozen<T>(value: T): T {
+  if (typeof value !== 'object' || value === null || value instanceof Quantity || Object.isFrozen(value)) {
+    return value;
+  }
+  for (const name in value) {
+    const part = value[name];
+    if (typeof part === 'object') frozen(part);
+  }
+  return Object.freeze(value);
+}
+
+/** Quantities to JSON with their dimension; the rest as it is. */
+function plain(value: unknown): unknown {
+  if (value instanceof Quantity) {
+    return { ...value.toJSON(), dimension: value.dimension } satisfies QuantityJson & { dimension: string };
+  }
+  if (Array.isArray(value)) return value.map(plain);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([name, part]) => [name, plain(part)]));
+}
+
+class Sheet<F extends FigureSet> implements Result<F> {
+  readonly id: string;
+  readonly title: string;
+  readonly version: number;
+  readonly figures: F;
+  readonly working: readonly Step[];
+  readonly assumed: readonly Assumption[];
+  readonly cautions: readonly Caution[];
+  readonly sources: readonly Source[];
+
+  constructor(parts: ResultParts<F>) {
+    this.id = parts.id;
+    this.title = parts.title;
+    this.version = parts.version;
+    this.figures = frozen(parts.figures);
+    this.working = frozen(parts.working);
+    this.assumed = frozen(parts.assumed);
+    this.cautions = frozen(parts.cautions);
+    this.sources = frozen(parts.sources);
+    Object.freeze(this);
+  }
+
+  toJSON(): ResultJson {
+    return plain({ ...this }) as ResultJson;
+  }
+
+  toString(): string {
+    return worksheet(this);
+  }
+
+  [Symbol.for('nodejs.util.inspect.custom')](): string {
+    return worksheet(this);
+  }
+}
+
+/** Freeze the parts into a result. */
+export function makeResult<F extends FigureSet>(parts: ResultParts<F>): Result<F> {
+  return new Sheet(parts);
+}

@@ -1,0 +1,66 @@
+/** Reading a result back from JSON. */
+import type { Dimension } from '../quantity/dimensions';
+import * as faults from '../quantity/faults';
+import { fail } from '../quantity/input-error';
+import { isFaulty, readQuantity } from '../quantity/quantity';
+import { plainCopy } from './plain';
+import { type Figure, type FigureSet, makeResult, type Result, type ResultParts } from './result';
+
+type Plain = Record<string, unknown>;
+
+const isPlain = (x: unknown): x is Plain => typeof x === 'object' && x !== null && !Array.isArray(x);
+
+const isQuantityJson = (x: Plain): boolean =>
+  typeof x['value'] === 'string' && typeof x['unit'] === 'string' && typeof x['dimension'] === 'string';
+
+function revived(x: unknown): unknown {
+  if (Array.isArray(x)) return x.map(revived);
+  if (!isPlain(x)) return x;
+  if (!isQuantityJson(x)) return Object.fromEntries(Object.entries(x).map(([k, v]) => [k, revived(v)]));
+  const q = readQuantity({ value: x['value'], unit: x['unit'] }, x['dimension'] as Dimension, 'the figure');
+  return isFaulty(q) ? fail(q) : q;
+}
+
+const LISTS = ['working', 'assumed', 'cautions', 'sources'] as const;
+
+/**
+ * Read a result back from its JSON.
+ *
+ * @param json - what `JSON.parse` made of a result, or the text itself
+ * @returns the result with its quantities, frozen; figures are exactly those that were written
+ * @throws {InputError} `not-a-result`, and the codes of reading a quantity
+ * @example
+ * ```ts
+ * import { resultFromJson, slabVolume } from 'flatwork-reckoner';
+ *
+ * const result = slabVolume({
+ *   outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
+ *   thickness: '5 in',
+ * });
+ * const back = resultFromJson(JSON.stringify(result));
+ * JSON.stringify(back) === JSON.stringify(result); // true
+ * ```
+ */
+export function resultFromJson(json: unknown): Result<Record<string, Figure>> {
+  const data = plainCopy(parsed(json));
+  if (!isPlain(data) || !isPlain(data['figures']) || LISTS.some((k) => !Array.isArray(data[k]))) {
+    return fail(faults.notAResult());
+  }
+  if (
+    typeof data['id'] !== 'string' ||
+    typeof data['title'] !== 'string' ||
+    typeof data['version'] !== 'number'
+  ) {
+    return fail(faults.notAResult());
+  }
+  return makeResult(revived(data) as ResultParts<FigureSet & Record<string, Figure>>);
+}
+
+function parsed(json: unknown): unknown {
+  if (typeof json !== 'string') return json;
+  try {
+    return JSON.parse(json);
+  } catch {
+    return fail(faults.notAResult());
+  }
+}

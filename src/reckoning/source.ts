@@ -1,0 +1,190 @@
+/**
+ * Where a rule or a figure comes from.
+ *
+ * A source is `published` only where the work is identified and was read, whole or as quoted;
+ * what is only known to the trade is `common-practice`; what follows from geometry or from the
+ * definition of a unit is `closed-form`.
+ */
+
+/** A source of a rule, a default or a limit. */
+export interface Source {
+  readonly kind: 'published' | 'common-practice' | 'closed-form';
+  readonly title: string;
+  readonly publisher?: string;
+  readonly edition?: string;
+  /** Chapter, clause, table or page. */
+  readonly locator?: string;
+  readonly url?: string;
+  /** True when written down from memory and not checked against the work. */
+  readonly fromMemory: boolean;
+}
+
+/** Geometry, or the definition of a unit. */
+export const CLOSED_FORM: Source = {
+  kind: 'closed-form',
+  title: 'Geometry and the definitions of the units',
+  fromMemory: false,
+};
+
+/** What the trade does, with no document to name. */
+export const COMMON_PRACTICE: Source = {
+  kind: 'common-practice',
+  title: 'Common practice of the trade',
+  fromMemory: true,
+};
+
+export const IRC_SLAB_THICKNESS: Source = {
+  kind: 'published',
+  title: 'International Residential Code, as quoted in an article on slabs on grade',
+  publisher: 'International Code Council; quoted by EVstudio',
+  edition: '2009',
+  locator: 'R506.1',
+  fromMemory: false,
+};
+
+export const IRC_DRAINAGE: Source = {
+  kind: 'published',
+  title: 'International Residential Code, as quoted on a forum of inspectors',
+  publisher: 'International Code Council',
+  edition: '2006',
+  locator: 'R401.3 and its exception',
+  fromMemory: false,
+};
+
+export const IRC_STAIRS: Source = {
+  kind: 'published',
+  title: 'International Residential Code, stairways, as summarised by Jefferson County, Colorado',
+  publisher: 'International Code Council; Jefferson County',
+  edition: '2018',
+  locator: 'R311.7.5.1 and R311.7.5.2',
+  url: 'https://www.jeffco.us/2095/Stairways',
+  fromMemory: false,
+};
+
+export const IRC_HANDRAIL: Source = {
+  kind: 'common-practice',
+  title:
+    'Handrail on flights of four or more risers, as the International Residential Code is commonly quoted (R311.7.8)',
+  fromMemory: true,
+};
+
+export const ADA_RAMPS: Source = {
+  kind: 'published',
+  title: '2010 ADA Standards for Accessible Design',
+  publisher: 'US Department of Justice',
+  edition: '2010',
+  locator: '405.2, 405.3 and 405.7',
+  fromMemory: false,
+};
+
+export const PCA_JOINTS: Source = {
+  kind: 'published',
+  title: 'Concrete Floors on Ground, spacing table, as reprinted in a construction databook',
+  publisher: 'Portland Cement Association; reprinted by McGraw-Hill',
+  edition: '2nd ed., 1983',
+  locator: 'table of maximum spacing of control joints',
+  fromMemory: false,
+};
+
+export const ACI_302_JOINTS: Source = {
+  kind: 'published',
+  title: 'ACI 302.1R-96, as quoted in an answer on responsibility for floor cracks',
+  publisher: 'American Concrete Institute; quoted in The Concrete Producer',
+  edition: '1996',
+  locator: '24 to 36 times the thickness, at most 18 ft',
+  fromMemory: false,
+};
+
+export const MCGRAW_JOINTS: Source = {
+  kind: 'published',
+  title: 'Masonry and Concrete (Complete Construction series)',
+  publisher: 'McGraw-Hill',
+  edition: '2001',
+  locator: 'section 2.5.1 and figure 2-15, pages 30 and 31',
+  fromMemory: false,
+};
+
+export const JOINT_DEPTH: Source = {
+  kind: 'published',
+  title: 'Recommended depth for control joints (question and answer)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'answer: one-fourth of the thickness, at least 1 in',
+  fromMemory: false,
+};
+
+export const CRSI_BARS: Source = {
+  kind: 'published',
+  title: 'Manual of Standard Practice',
+  publisher: 'Concrete Reinforcing Steel Institute',
+  edition: '27th ed., 2001',
+  locator: 'inside front cover, table of inch-pound bars',
+  fromMemory: false,
+};
+
+export const ACI_318_COVER: Source = {
+  kind: 'published',
+  title: 'Cover for Rebars (answer quoting ACI 318-71)',
+  publisher: 'Concrete Construction magazine; American Concrete Institute',
+  edition: 'ACI 318-71',
+  locator: 'table of minimum cover',
+  fromMemory: false,
+};
+
+export const VCC_LAP: Source = {
+  kind: 'published',
+  title: 'Virginia Construction Code, masonry, lap splices',
+  publisher: 'Commonwealth of Virginia; International Code Council',
+  edition: '2021',
+  locator: '2107.2.1: 40 bar diameters, at least 12 in',
+  fromMemory: false,
+};
+
+export const WRI_STYLES: Source = {
+  kind: 'published',
+  title: 'New welded wire fabric numbering system explained',
+  publisher: 'Concrete Construction magazine; Wire Reinforcement Institute',
+  edition: 'October 1975',
+  locator: 'page 454, table I',
+  fromMemory: false,
+};
+
+export const PEARSON_MESH: Source = {
+  kind: 'published',
+  title: 'Estimating in Building Construction',
+  publisher: 'Pearson',
+  edition: '7th ed.',
+  locator: 'chapter 10, page 102',
+  fromMemory: false,
+};
+
+export const ARMY_WEIGHTS: Source = {
+  kind: 'published',
+  title: "TM 9-2320-366-10-1, operator's manual of a 5-ton truck",
+  publisher: 'US Army',
+  locator: 'table 2-15, material weight by volume',
+  fromMemory: false,
+};
+
+export const PCA_DRAINAGE: Source = {
+  kind: 'published',
+  title: "1/2 plus 1/2 doesn't equal 1 (question and answer)",
+  publisher: 'Concrete Construction magazine, citing the Portland Cement Association and ACI 302',
+  locator: 'answer: at least 1%, about 2% recommended',
+  fromMemory: false,
+};
+
+export const UFGS_WALKS: Source = {
+  kind: 'published',
+  title: 'UFGS 03300N, Cast-in-Place Concrete',
+  publisher: 'US Department of Defense',
+  locator: '3.8.3, concrete walks: cross slope 1/48',
+  fromMemory: false,
+};
+
+export const WASTE_TEXTS: Source = {
+  kind: 'published',
+  title: 'Estimating in Building Construction (5% footings, 8% slabs) and NAVEDTRA 14070 (10%)',
+  publisher: 'Pearson; US Navy',
+  locator: 'section 10-2; chapter 5',
+  fromMemory: false,
+};

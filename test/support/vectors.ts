@@ -1,0 +1,91 @@
+/** Reading and running the check vectors. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { catalog } from '../../src/catalog/index';
+import { isFaulty, Quantity, readQuantity } from '../../src/quantity/quantity';
+
+export interface Expected {
+  readonly equals: string | boolean;
+  readonly within?: string;
+}
+
+export interface Vector {
+  readonly id: string;
+  readonly calculation: string;
+  readonly title: string;
+  readonly source: { readonly kind: string; readonly title: string };
+  readonly input: unknown;
+  readonly expect: {
+    readonly figures?: Readonly<Record<string, Expected>>;
+    readonly cautions?: readonly string[];
+    readonly error?: readonly string[];
+  };
+  readonly note?: string;
+}
+
+export const VECTORS_DIR = new URL('../../vectors/', import.meta.url);
+
+export interface VectorFile {
+  /** `<calculation>/<name>`, from the path. */
+  readonly at: string;
+  readonly vector: Vector;
+}
+
+export function readVectors(): VectorFile[] {
+  const folders = readdirSync(VECTORS_DIR, { withFileTypes: true }).filter((d) => d.isDirectory());
+  return folders.flatMap((folder) =>
+    readdirSync(new URL(`${folder.name}/`, VECTORS_DIR)).map((file) => ({
+      at: `${folder.name}/${file.replace(/\.json$/, '')}`,
+      vector: JSON.parse(readFileSync(new URL(`${folder.name}/${file}`, VECTORS_DIR), 'utf8')) as Vector,
+    })),
+  );
+}
+
+/** `along.lines` or `loads.0`. */
+export function figureAt(figures: unknown, path: string): unknown {
+  return path
+    .split('.')
+    .reduce<unknown>((inner, part) => (inner as Record<string, unknown> | undefined)?.[part], figures);
+}
+
+function quantityLike(text: string, like: Quantity): Quantity {
+  const q = readQuantity(text, like.dimension, 'the expected figure');
+  if (isFaulty(q)) throw new Error(`${text}: ${q.sentence}`);
+  return q;
+}
+
+/** What is wrong with one figure, or nothing. */
+export function objectTo(figure: unknown, expected: Expected): string | undefined {
+  const { equals, within } = expected;
+  if (!(figure instanceof Quantity)) {
+    return figure === equals ? undefined : `${String(figure)} is not ${String(equals)}`;
+  }
+  const wanted = quantityLike(String(equals), figure);
+  const difference = figure.minus(wanted).abs();
+  const close = within
+    ? !difference.greaterThan(quantityLike(within, figure))
+    : figure.compareTo(wanted) === 0;
+  return close
+    ? undefined
+    : `${figure.toString()} is not ${String(equals)}${within ? ` within ${within}` : ''}`;
+}
+
+const sorted = (codes: readonly string[]): string => [...codes].sort().join(', ');
+
+/** Everything that is wrong with a vector; an empty list when it passes. */
+export function objections({ calculation, input, expect }: Vector): string[] {
+  const entry = catalog.find(({ id }) => id === calculation);
+  if (!entry) return [`no calculation ${calculation}`];
+  const attempt = entry.attempt(input);
+  if (!attempt.ok) {
+    const codes = attempt.error.issues.map(({ code }) => code).join(', ');
+    return codes === expect.error?.join(', ') ? [] : [`refused: ${codes}: ${attempt.error.message}`];
+  }
+  if (expect.error) return [`not refused, but ${expect.error.join(', ')} expected`];
+  const found = Object.entries(expect.figures ?? {}).flatMap(([name, expected]) => {
+    const objection = objectTo(figureAt(attempt.result.figures, name), expected);
+    return objection ? [`${name}: ${objection}`] : [];
+  });
+  const codes = sorted(attempt.result.cautions.map(({ code }) => code));
+  if (expect.cautions && codes !== sorted(expect.cautions)) found.push(`cautions: ${codes}`);
+  return found;
+}
