@@ -31,7 +31,7 @@ export function element(name: string, attributes: Attributes, ...children: reado
 
 /** A text element; the text is escaped. */
 export const label = (x: number, y: number, text: string, attributes: Attributes = {}): string =>
-  element('text', { x, y, ...attributes }, escaped(text));
+  element('text', { x, y, fill: '#000', ...attributes }, escaped(text));
 
 /** What is drawn with which pattern, for the legend. */
 export interface LegendEntry {
