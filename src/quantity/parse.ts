@@ -168,7 +168,7 @@ const CHAINED: readonly Dimension[] = ['length', 'mass', 'time'];
 function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Reading | Fault {
   const parts: { value: Decimal; unit: Unit }[] = [];
   let at = 0;
-  while (at < text.length) {
+  do {
     const number = readNumber(text, at, what, d);
     if ('code' in number) return number;
     UNIT.lastIndex = number.end;
@@ -184,7 +184,7 @@ function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Read
     GAP.lastIndex = UNIT.lastIndex;
     GAP.exec(text);
     at = GAP.lastIndex;
-  }
+  } while (at < text.length);
   return joined(parts, sign);
 }
 

@@ -71,7 +71,7 @@ export function define<Input, Parsed, F extends FigureSet>(
   definition: Definition<Parsed, F>,
 ): Calculation<Input, F> {
   const { id, title, version } = definition;
-  const sources = Object.freeze([...definition.sources]);
+  const sources = Object.freeze(definition.sources.map((source) => Object.freeze(source)));
   let field: Field<Parsed> | undefined;
   const door = (): Field<Parsed> => {
     field ??= definition.input();

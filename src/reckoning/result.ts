@@ -1,5 +1,6 @@
 /** What a calculation gives back: figures with their working, assumptions, cautions and sources. */
-import { Quantity, type QuantityJson } from '../quantity/quantity';
+import type { Dimension } from '../quantity/dimensions';
+import { Quantity, type QuantityJson, unitShown } from '../quantity/quantity';
 import type { Source } from './source';
 import { worksheet } from './worksheet';
 
@@ -62,7 +63,13 @@ export interface ResultParts<F extends FigureSet> {
   readonly sources: readonly Source[];
 }
 
-/** A result as JSON. Quantities are `{ value, unit, dimension }`. */
+/** A quantity in the JSON of a result: exact, with what it measures and the unit to show it in. */
+export interface FigureJson extends QuantityJson {
+  readonly dimension: Dimension;
+  readonly shownIn: string;
+}
+
+/** A result as JSON. Quantities are {@link FigureJson}. */
 export interface ResultJson {
   readonly id: string;
   readonly title: string;
@@ -94,10 +101,10 @@ function frozen<T>(value: T): T {
   return Object.freeze(value);
 }
 
-/** Quantities to JSON with their dimension; the rest as it is. */
+/** Quantities to JSON with their dimension and unit shown; the rest as it is. */
 function plain(value: unknown): unknown {
   if (value instanceof Quantity) {
-    return { ...value.toJSON(), dimension: value.dimension } satisfies QuantityJson & { dimension: string };
+    return { ...value.toJSON(), dimension: value.dimension, shownIn: unitShown(value).id } satisfies FigureJson;
   }
   if (Array.isArray(value)) return value.map(plain);
   if (typeof value !== 'object' || value === null) return value;

@@ -18,7 +18,8 @@ function revived(x: unknown): unknown {
   if (!isPlain(x)) return x;
   if (!isQuantityJson(x)) return Object.fromEntries(Object.entries(x).map(([k, v]) => [k, revived(v)]));
   const q = readQuantity({ value: x['value'], unit: x['unit'] }, x['dimension'] as Dimension, 'the figure');
-  return isFaulty(q) ? fail(q) : q;
+  if (isFaulty(q)) return fail(q);
+  return typeof x['shownIn'] === 'string' ? q.in(x['shownIn']) : q;
 }
 
 const LISTS = ['working', 'assumed', 'cautions', 'sources'] as const;
