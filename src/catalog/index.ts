@@ -19,10 +19,15 @@ import { rebarLayout } from '../steel/rebar-layout';
 
 /** A calculation as a front-end sees it, whatever its input. */
 export interface CatalogEntry {
+  /** Id of the calculation. */
   readonly id: string;
+  /** What it reckons, in a few words. */
   readonly title: string;
+  /** Version of the calculation. */
   readonly version: number;
+  /** JSON Schema of its input. */
   readonly inputSchema: JsonSchema;
+  /** Where its rules come from. */
   readonly sources: readonly Source[];
   /** Reckon with input of any kind; never throws. */
   attempt(input: unknown): Attempt<Record<string, Figure>>;

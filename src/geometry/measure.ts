@@ -11,7 +11,7 @@ import { checkSimple, cornersOf, doubleArea, perimeterOf } from './polygon';
 type Length = Quantity<'length'>;
 
 /** What a plan outline measures. */
-export interface Measured {
+interface Measured {
   readonly area: Quantity<'area'>;
   readonly perimeter: Length;
 }

@@ -11,32 +11,43 @@ export type LengthInput = QuantityInput<'length'>;
 
 /** A rectangle by its two sides. */
 export interface RectangleInput {
+  /** Always `rectangle`. */
   readonly shape: 'rectangle';
+  /** One side. */
   readonly length: LengthInput;
+  /** The other side. */
   readonly width: LengthInput;
 }
 
 /** A circle by its diameter. */
 export interface CircleInput {
+  /** Always `circle`. */
   readonly shape: 'circle';
+  /** Across the middle. */
   readonly diameter: LengthInput;
 }
 
 /** A triangle by its three sides. */
 export interface TriangleInput {
+  /** Always `triangle`. */
   readonly shape: 'triangle';
+  /** The three sides, in any order. */
   readonly sides: readonly [LengthInput, LengthInput, LengthInput];
 }
 
 /** A trapezoid by its two parallel sides and the distance square between them. */
 export interface TrapezoidInput {
+  /** Always `trapezoid`. */
   readonly shape: 'trapezoid';
+  /** The two parallel sides. */
   readonly parallel: readonly [LengthInput, LengthInput];
+  /** Square between the parallel sides. */
   readonly height: LengthInput;
 }
 
 /** An L: a rectangle with a smaller one cut out of a corner. */
 export interface LInput {
+  /** Always `L`. */
   readonly shape: 'L';
   /** Overall length. */
   readonly length: LengthInput;
@@ -50,13 +61,17 @@ export interface LInput {
 
 /** A corner: how far along and how far across from one fixed point. May be negative. */
 export interface PointInput {
+  /** Along. */
   readonly x: LengthInput;
+  /** Across. */
   readonly y: LengthInput;
 }
 
 /** Any straight-sided outline by its corners in order, either way around, not closed. */
 export interface PolygonInput {
+  /** Always `polygon`. */
   readonly shape: 'polygon';
+  /** The corners. */
   readonly points: readonly PointInput[];
 }
 
@@ -93,7 +108,7 @@ export type Outline =
   | { readonly shape: 'polygon'; readonly points: readonly Point[] };
 
 /** More corners than a survey of a yard ever has. */
-export const CORNER_LIMIT = 100_000;
+const CORNER_LIMIT = 100_000;
 
 const length = (what: string): Field<Length> => quantity('length', what);
 

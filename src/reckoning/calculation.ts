@@ -14,8 +14,18 @@ import type { Source } from './source';
 
 /** The outcome of {@link Calculation.attempt}. */
 export type Attempt<F extends FigureSet> =
-  | { readonly ok: true; readonly result: Result<F> }
-  | { readonly ok: false; readonly error: InputError };
+  | {
+      /** It went through. */
+      readonly ok: true;
+      /** What came out. */
+      readonly result: Result<F>;
+    }
+  | {
+      /** It was refused. */
+      readonly ok: false;
+      /** Why. */
+      readonly error: InputError;
+    };
 
 /** A calculation: a pure function of its input, with its own description. */
 export interface Calculation<Input, F extends FigureSet> {

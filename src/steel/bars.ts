@@ -28,7 +28,7 @@ const TABLE: Record<BarSize, readonly [diameter: string, weight: string]> = {
 };
 
 /** All sizes, smallest first. */
-export const BAR_SIZES = Object.keys(TABLE) as BarSize[];
+export const BAR_SIZES = /*#__PURE__*/ Object.keys(TABLE) as BarSize[];
 
 /** Nominal diameter. */
 export const diameterOf = (size: BarSize): Quantity<'length'> => length(`${TABLE[size][0]} in`);

@@ -15,10 +15,19 @@ import type { Pad } from '../reckoning/pad';
 import { PEARSON_MESH, WRI_STYLES } from '../reckoning/source';
 
 /** Styles with a published weight. */
-export type MeshStyle = keyof typeof WEIGHTS;
+export type MeshStyle =
+  | '6x6-W1.4xW1.4'
+  | '6x6-W2.0xW2.0'
+  | '6x6-W2.9xW2.9'
+  | '6x6-W4.0xW4.0'
+  | '4x4-W1.4xW1.4'
+  | '4x4-W2.0xW2.0'
+  | '4x4-W2.9xW2.9'
+  | '4x4-W4.0xW4.0'
+  | '6x6-W5.5xW5.5';
 
 /** Pounds per 100 ft2 with the edge wires, as published. */
-const WEIGHTS = {
+const WEIGHTS: Record<MeshStyle, string> = {
   '6x6-W1.4xW1.4': '21',
   '6x6-W2.0xW2.0': '29',
   '6x6-W2.9xW2.9': '42',
@@ -28,7 +37,7 @@ const WEIGHTS = {
   '4x4-W2.9xW2.9': '62',
   '4x4-W4.0xW4.0': '85',
   '6x6-W5.5xW5.5': '80',
-} as const;
+};
 
 /** Input of {@link meshLayout}. */
 export interface MeshLayoutInput {

@@ -57,6 +57,7 @@ export interface RebarLayoutFigures {
   readonly across: BarRun;
   /** Bar in all, laps included, with nothing for waste. */
   readonly totalLength: Quantity<'length'>;
+  /** Weight of the bar in all. */
   readonly weight: Quantity<'mass'>;
   /** Nominal weight of the bar. */
   readonly unitWeight: Quantity<'mass-per-length'>;
@@ -251,7 +252,7 @@ function reckon(input: Parsed, pad: Pad): RebarLayoutFigures {
  *   spacing: '18 in',
  * });
  * figures.along.lines.format(); // '13 each'
- * figures.weight.format(); // '481.9 lb'
+ * figures.weight.format(); // '487.1 lb'
  * ```
  */
 export const rebarLayout: Calculation<RebarLayoutInput, RebarLayoutFigures> = /*#__PURE__*/ define({

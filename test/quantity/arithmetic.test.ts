@@ -7,8 +7,27 @@ import { Decimal as HostDecimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  area, count, density, evaporation, force, InputError, length, mass, massPerArea, massPerLength, money, pressure,
-  type Quantity, ratio, slope, speed, temperature, temperatureDifference, time, volume, volumeRate,
+  area,
+  count,
+  density,
+  evaporation,
+  force,
+  InputError,
+  length,
+  mass,
+  massPerArea,
+  massPerLength,
+  money,
+  pressure,
+  type Quantity,
+  ratio,
+  slope,
+  speed,
+  temperature,
+  temperatureDifference,
+  time,
+  volume,
+  volumeRate,
 } from '../../src/quantity/index';
 
 describe('products and quotients', () => {
@@ -145,13 +164,21 @@ describe('exactness', () => {
   };
 
   it('agrees with rational arithmetic to the last digit', () => {
-    const term = fc.tuple(fc.integer({ min: 1, max: 9999 }), fc.integer({ min: 1, max: 9999 }), fc.integer({ min: 1, max: 999 }));
+    const term = fc.tuple(
+      fc.integer({ min: 1, max: 9999 }),
+      fc.integer({ min: 1, max: 9999 }),
+      fc.integer({ min: 1, max: 999 }),
+    );
     fc.assert(
       fc.property(fc.array(term, { minLength: 1, maxLength: 12 }), (terms) => {
         let sum = volume('0 in3');
         let exact: Rational = [0n, 1n];
         for (const [a, b, c] of terms) {
-          sum = sum.plus(length(`${a}/16 in`).times(length(`${b}/16 in`)).times(length(`${c}/16 in`)));
+          sum = sum.plus(
+            length(`${a}/16 in`)
+              .times(length(`${b}/16 in`))
+              .times(length(`${c}/16 in`)),
+          );
           exact = add(exact, mul(mul([BigInt(a), 16n], [BigInt(b), 16n]), [BigInt(c), 16n]));
         }
         const shown = sum.toJSON();

@@ -1,7 +1,17 @@
 /** Showing quantities. The forms are common practice of the trade; half rounds up. */
 import { inspect } from 'node:util';
 import { describe, expect, it } from 'vitest';
-import { area, count, length, mass, money, ratio, slope, temperature, volume } from '../../src/quantity/index';
+import {
+  area,
+  count,
+  length,
+  mass,
+  money,
+  ratio,
+  slope,
+  temperature,
+  volume,
+} from '../../src/quantity/index';
 
 describe('feet and inches', () => {
   it.each([

@@ -103,8 +103,25 @@ describe('identities of the definitions', () => {
 
 describe('every unit', () => {
   const DIMENSIONS: Dimension[] = [
-    'length', 'area', 'volume', 'mass', 'density', 'mass-per-length', 'mass-per-area', 'slope', 'angle', 'time',
-    'temperature', 'temperature-difference', 'speed', 'force', 'pressure', 'volume-rate', 'evaporation', 'ratio', 'count',
+    'length',
+    'area',
+    'volume',
+    'mass',
+    'density',
+    'mass-per-length',
+    'mass-per-area',
+    'slope',
+    'angle',
+    'time',
+    'temperature',
+    'temperature-difference',
+    'speed',
+    'force',
+    'pressure',
+    'volume-rate',
+    'evaporation',
+    'ratio',
+    'count',
   ];
   const all = DIMENSIONS.flatMap((d) => unitIds(d).map((unit) => [d, unit] as const));
 
@@ -190,7 +207,8 @@ describe('what is refused', () => {
     expect(() => length('4 ft2')).toThrow('must be a length such as "4 in", but an area was given');
     expect(() => volume('6 yd')).toThrow('must be a volume such as "6 yd3", but a length was given');
     expect(() => length('2 survey ft')).toThrow('international foot of exactly 0.3048 m');
-    expect(() => mass('4 \u0007\u202e stones')).toThrow(/unknown unit "[^\u0007\u202e]*"/);
+    // Control and direction characters do not reach a terminal.
+    expect(() => mass('4 \u0007\u202e stones')).toThrow(/unknown unit "[ a-z]*"/);
   });
 
   it('carries the whole list, frozen, and as JSON', () => {

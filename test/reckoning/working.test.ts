@@ -5,8 +5,8 @@
  */
 import { describe, expect, it } from 'vitest';
 import { catalog } from '../../src/catalog/index';
-import { goodInputs } from '../support/inputs';
 import { evaluated } from '../support/evaluate';
+import { goodInputs } from '../support/inputs';
 
 /** Half of the last place that is printed, or of the 1/16 in that feet and inches are shown to. */
 function roomOf(gives: string): number {
@@ -21,10 +21,24 @@ function roomOf(gives: string): number {
 /** A slope of 1:n is rounded in n. */
 function close(put: number, gives: string): boolean {
   const oneIn = /^(-?)1:(\d+(?:\.(\d+))?)$/.exec(gives);
-  if (oneIn) return Math.abs(1 / Math.abs(put) - Number(oneIn[2])) <= 0.5 * 10 ** -(oneIn[3]?.length ?? 0) + 1e-9;
+  if (oneIn)
+    return Math.abs(1 / Math.abs(put) - Number(oneIn[2])) <= 0.5 * 10 ** -(oneIn[3]?.length ?? 0) + 1e-9;
   const given = evaluated(gives);
   return Math.abs(put - given) <= roomOf(gives) * (1 + 1e-6) + Math.abs(given) * 1e-9;
 }
+
+describe('the evaluator', () => {
+  it('objects to a step that is not true', () => {
+    expect(close(evaluated('28 ft × 18 ft'), '504 ft2')).toBe(true);
+    expect(close(evaluated('28 ft × 18 ft'), '505 ft2')).toBe(false);
+    expect(close(evaluated('12 ft 6 1/2 in × 2'), '25 ft 1 in')).toBe(true);
+    expect(close(evaluated('12 ft 6 1/2 in × 2'), '25 ft 1 1/8 in')).toBe(false);
+    expect(close(evaluated('3 in ÷ 12 ft'), '1:48')).toBe(true);
+    expect(close(evaluated('3 in ÷ 12 ft'), '1:49')).toBe(false);
+    expect(close(evaluated('210 ft3 × 150 pcf'), '15.75 ton')).toBe(true);
+    expect(close(evaluated('210 ft3 × 150 pcf'), '15.76 ton')).toBe(false);
+  });
+});
 
 describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, entry) => {
   const inputs = goodInputs.get(id) ?? [];

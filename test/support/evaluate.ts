@@ -12,10 +12,38 @@ math.createUnit('xMPa', '1000000 Pa');
 math.createUnit('xmoney');
 
 const NAMES: Record<string, string> = {
-  ft: 'ft', in: 'inch', yd: 'yard', mi: 'mile', mm: 'mm', cm: 'cm', m: 'm', km: 'km',
-  acre: 'acre', gal: 'gallon', L: 'L', lb: 'lbm', oz: 'oz', ton: 'xton', kg: 'kg', g: 'g', tonne: 'xtonne',
-  pcf: 'lbm/ft^3', mph: 'mile/hour', lbf: 'lbf', kip: 'kip', N: 'N', kN: 'kN', psi: 'psi', psf: 'lbf/ft^2',
-  kPa: 'kPa', MPa: 'xMPa', s: 's', min: 'minute', h: 'hour', day: 'day', deg: 'deg',
+  ft: 'ft',
+  in: 'inch',
+  yd: 'yard',
+  mi: 'mile',
+  mm: 'mm',
+  cm: 'cm',
+  m: 'm',
+  km: 'km',
+  acre: 'acre',
+  gal: 'gallon',
+  L: 'L',
+  lb: 'lbm',
+  oz: 'oz',
+  ton: 'xton',
+  kg: 'kg',
+  g: 'g',
+  tonne: 'xtonne',
+  pcf: 'lbm/ft^3',
+  mph: 'mile/hour',
+  lbf: 'lbf',
+  kip: 'kip',
+  N: 'N',
+  kN: 'kN',
+  psi: 'psi',
+  psf: 'lbf/ft^2',
+  kPa: 'kPa',
+  MPa: 'xMPa',
+  s: 's',
+  min: 'minute',
+  h: 'hour',
+  day: 'day',
+  deg: 'deg',
 };
 
 const unitName = (unit: string): string =>
@@ -27,16 +55,22 @@ const unitName = (unit: string): string =>
     })
     .join('/');
 
-const UNIT = String.raw`(?:[A-Za-z]+[23]?(?:/[A-Za-z]+[23]?)*)`;
+const UNIT = '(?:[A-Za-z]+[23]?(?:/[A-Za-z]+[23]?)*)';
 
 /** From our print to an expression of mathjs. */
-export function translated(text: string): string {
+function translated(text: string): string {
   return (
     text
       // 12 ft 6 1/2 in
-      .replace(/(\d+) ft (?:(\d+) )?(\d+)\/(\d+) in\b/g, (_, f, i, a, b) => `(${f} ft + ${i ?? 0} inch + (${a}/${b}) inch)`)
+      .replace(
+        /(\d+) ft (?:(\d+) )?(\d+)\/(\d+) in\b/g,
+        (_, f, i, a, b) => `(${f} ft + ${i ?? 0} inch + (${a}/${b}) inch)`,
+      )
       .replace(/(\d+) ft (\d+) in\b/g, '($1 ft + $2 inch)')
-      .replace(/(?<![\d/.])(?:(\d+) )?(\d+)\/(\d+) in\b/g, (_, i, a, b) => `(${i ?? 0} inch + (${a}/${b}) inch)`)
+      .replace(
+        /(?<![\d/.])(?:(\d+) )?(\d+)\/(\d+) in\b/g,
+        (_, i, a, b) => `(${i ?? 0} inch + (${a}/${b}) inch)`,
+      )
       .replace(/\b1:(\d+(?:\.\d+)?)/g, '(1/$1)')
       .replace(/(\d+(?:\.\d+)?):1\b/g, '($1)')
       .replace(/(\d+(?:\.\d+)?)%/g, '($1/100)')

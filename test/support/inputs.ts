@@ -16,13 +16,56 @@ export const goodInputs = new Map<string, unknown[]>(
 export const nasty = (): fc.Arbitrary<unknown> =>
   fc.oneof(
     fc.constantFrom<unknown>(
-      undefined, null, true, 0, -1, 4, 0.1, Number.NaN, Number.POSITIVE_INFINITY, Number.MAX_VALUE, 10n, Symbol('s'), () => 4,
-      '', ' ', '4', '0 ft', '-4 in', '4 in', '1e9999 in', '4 ft2', '1:0', '0%', '-5%', '999999999999999 mi', '0.000000000001 in',
-      'x'.repeat(1_000_000), new Date(0), /x/, new Map([['a', 1]]), [], [[]], {}, { value: '4', unit: 'in' }, { value: 4, unit: 'in' },
-      { value: {}, unit: [] }, { shape: 'rectangle' }, { shape: 'polygon', points: [] }, JSON.parse('{"__proto__":{"polluted":true}}'),
-      { constructor: { prototype: { polluted: true } } }, Object.create({ thickness: '4 in' }),
+      undefined,
+      null,
+      true,
+      0,
+      -1,
+      4,
+      0.1,
+      Number.NaN,
+      Number.POSITIVE_INFINITY,
+      Number.MAX_VALUE,
+      10n,
+      Symbol('s'),
+      () => 4,
+      '',
+      ' ',
+      '4',
+      '0 ft',
+      '-4 in',
+      '4 in',
+      '1e9999 in',
+      '4 ft2',
+      '1:0',
+      '0%',
+      '-5%',
+      '999999999999999 mi',
+      '0.000000000001 in',
+      'x'.repeat(1_000_000),
+      new Date(0),
+      /x/,
+      new Map([['a', 1]]),
+      [],
+      [[]],
+      {},
+      { value: '4', unit: 'in' },
+      { value: 4, unit: 'in' },
+      { value: {}, unit: [] },
+      { shape: 'rectangle' },
+      { shape: 'polygon', points: [] },
+      JSON.parse('{"__proto__":{"polluted":true}}'),
+      { constructor: { prototype: { polluted: true } } },
+      Object.create({ thickness: '4 in' }),
     ),
-    fc.anything({ maxDepth: 3, withBigInt: true, withNullPrototype: true, withDate: true, withMap: true, withTypedArray: true }),
+    fc.anything({
+      maxDepth: 3,
+      withBigInt: true,
+      withNullPrototype: true,
+      withDate: true,
+      withMap: true,
+      withTypedArray: true,
+    }),
     fc.string(),
   );
 
@@ -36,7 +79,9 @@ function pathsOf(value: unknown, path: Path = []): Path[] {
 function put(value: unknown, path: Path, what: unknown): unknown {
   const [key, ...rest] = path;
   if (key === undefined) return what;
-  const copy: Record<string, unknown> | unknown[] = Array.isArray(value) ? [...value] : { ...(value as object) };
+  const copy: Record<string, unknown> | unknown[] = Array.isArray(value)
+    ? [...value]
+    : { ...(value as object) };
   (copy as Record<string, unknown>)[key] = put((value as Record<string, unknown>)[key], rest, what);
   return copy;
 }
