@@ -5,8 +5,10 @@
  */
 import { baseTonnage } from '../base/base-tonnage';
 import { concreteOrder } from '../concrete/concrete-order';
+import { probedVolume } from '../concrete/probed-volume';
 import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
+import { squareCheck } from '../forms/square-check';
 import { drainageCheck } from '../grade/drainage-check';
 import { slopeOf } from '../grade/slope';
 import { jointSpacing } from '../joints/joint-spacing';
@@ -50,8 +52,10 @@ const entry = <I, F extends FigureSet>(calculation: Calculation<I, F>): CatalogE
  */
 export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(slabVolume),
+  entry(probedVolume),
   entry(stepVolume),
   entry(baseTonnage),
+  entry(squareCheck),
   entry(slopeOf),
   entry(drainageCheck),
   entry(jointSpacing),

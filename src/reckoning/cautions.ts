@@ -200,3 +200,13 @@ export const looseNotLighter = (limit: Quantity<'density'>, actual: Quantity<'de
   actual,
   source: sources.CLOSED_FORM,
 });
+
+export const outOfSquare = (limit: Length, actual: Length): Caution => ({
+  code: 'out-of-square',
+  severity: 'warning',
+  sentence:
+    'the diagonals differ by more than the tolerance: slide a side until they are equal, then brace the forms',
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
