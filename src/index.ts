@@ -54,3 +54,12 @@ export {
   type RebarLayoutInput,
   rebarLayout,
 } from './steel/rebar-layout';
+export type { StepRules } from './steps/rules';
+export {
+  type StepDoorInput,
+  type StepLayoutFigures,
+  type StepLayoutInput,
+  type StepLayoutsFigures,
+  type StoryPoleMark,
+  stepLayout,
+} from './steps/step-layout';

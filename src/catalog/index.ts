@@ -16,6 +16,7 @@ import type { Figure, FigureSet } from '../reckoning/result';
 import type { Source } from '../reckoning/source';
 import { meshLayout } from '../steel/mesh-layout';
 import { rebarLayout } from '../steel/rebar-layout';
+import { stepLayout } from '../steps/step-layout';
 
 /** A calculation as a front-end sees it, whatever its input. */
 export interface CatalogEntry {
@@ -46,6 +47,7 @@ const entry = <I, F extends FigureSet>(calculation: Calculation<I, F>): CatalogE
 export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(slabVolume),
   entry(stepVolume),
+  entry(stepLayout),
   entry(baseTonnage),
   entry(slopeOf),
   entry(drainageCheck),

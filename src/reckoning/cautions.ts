@@ -200,3 +200,94 @@ export const looseNotLighter = (limit: Quantity<'density'>, actual: Quantity<'de
   actual,
   source: sources.CLOSED_FORM,
 });
+
+export const lowRiser = (limit: Length, actual: Length): Caution => ({
+  code: 'riser-too-low',
+  severity: 'warning',
+  sentence: `a riser lower than ${limit.format()} is easily overlooked; people trip on it. Check the local code`,
+  limit,
+  actual,
+  source: sources.CC_STEPS,
+});
+
+export const noStepLayout: Caution = {
+  code: 'no-layout',
+  severity: 'stop',
+  sentence:
+    'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official',
+  source: sources.CLOSED_FORM,
+};
+
+export const shortLanding = (limit: Length, actual: Length): Caution => ({
+  code: 'landing-too-short',
+  severity: 'warning',
+  sentence: `a landing at a door is usually at least ${limit.format()} deep in the way of travel, and no narrower than the door; check the local code`,
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});
+
+export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
+  code: 'door-swings-over-steps',
+  severity: 'warning',
+  sentence:
+    'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards',
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const highThreshold = (limit: Length, actual: Length): Caution => ({
+  code: 'threshold-too-high',
+  severity: 'warning',
+  sentence: `the drop from threshold to landing is more than ${limit.format()}, which is commonly the most at a door that must serve as a way out; check the local code`,
+  limit,
+  actual,
+  source: sources.IRC_DOORS,
+});
+
+export const lowThreshold = (limit: Length, actual: Length): Caution => ({
+  code: 'little-freeboard',
+  severity: 'warning',
+  sentence: `the surface is less than ${limit.format()} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});
+
+export const steepTreads = (limit: Slope, actual: Slope): Caution => ({
+  code: 'treads-too-steep',
+  severity: 'warning',
+  sentence: `treads and landings steeper than ${limit.format()} are usually not allowed; feet slide off them. Check the local code`,
+  limit,
+  actual,
+  source: sources.CC_STEPS,
+});
+
+export const levelTreads = (limit: Slope, actual: Slope): Caution => ({
+  code: 'treads-hold-water',
+  severity: 'warning',
+  sentence: `outdoor treads pitched less than ${limit.format()} hold water, which freezes`,
+  limit,
+  actual,
+  source: sources.PCA_DRAINAGE,
+});
+
+export const unevenRisers = (limit: Length, actual: Length): Caution => ({
+  code: 'uneven-risers',
+  severity: 'warning',
+  sentence: `risers of one flight may differ by at most ${limit.format()}; people trip on the odd one. Correct the forms before the pour`,
+  limit,
+  actual,
+  source: sources.CC_STEP_TOLERANCE,
+});
+
+export const frostUnderSteps = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
+  code: 'frost-depth',
+  severity: 'note',
+  sentence:
+    'steps of three risers or more are usually founded below the frost line, so that they do not heave away from the door; the local building department gives the depth',
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});

@@ -188,3 +188,60 @@ export const WASTE_TEXTS: Source = {
   locator: 'section 10-2; chapter 5',
   fromMemory: false,
 };
+
+export const EN5156_STAIRS: Source = {
+  kind: 'published',
+  title: 'Correspondence course EN5156, stairway calculations',
+  publisher: 'US Army Engineer School',
+  locator: 'stairway calculations, rules 1 to 3',
+  fromMemory: false,
+};
+
+export const MCGRAW_STEPS: Source = {
+  kind: 'published',
+  title: 'Masonry and Concrete (Complete Construction series)',
+  publisher: 'McGraw-Hill',
+  edition: '2001',
+  locator: 'pages 283 to 285, figure 8-5, and page 294',
+  fromMemory: false,
+};
+
+export const CC_STEP_TOLERANCE: Source = {
+  kind: 'published',
+  title: 'Troubleshooting stair treads and slopes (question and answer, citing IBC, IRC and NFPA 101)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'answer, riser heights: 3/16 in between neighbours, 3/8 in within a flight',
+  fromMemory: false,
+};
+
+export const CC_STEPS: Source = {
+  kind: 'published',
+  title: 'Laying out decorative steps (citing IRC R311.7.4 and R311.7.6)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'codes define layout: risers, treads, pitch of 1/4 in per ft',
+  fromMemory: false,
+};
+
+export const ABA_STAIRS: Source = {
+  kind: 'published',
+  title: 'ABA Accessibility Standards, 504 Stairways',
+  publisher: 'US Access Board; US Department of Defense',
+  locator: '504.2 and 504.3: risers 4 in to 7 in, treads at least 11 in, all alike',
+  fromMemory: false,
+};
+
+export const BOCA_STAIRS: Source = {
+  kind: 'published',
+  title: 'BOCA Basic Building Code, as quoted in an answer on stair tolerances',
+  publisher: 'Building Officials and Code Administrators; quoted by Concrete Construction magazine',
+  edition: '1981',
+  locator: 'risers 4 in to 7 in, treads 11 in to 14 in',
+  fromMemory: false,
+};
+
+export const IRC_DOORS: Source = {
+  kind: 'common-practice',
+  title:
+    'Landings and thresholds at doors, as the International Residential Code is commonly quoted (R311.3)',
+  fromMemory: true,
+};
