@@ -223,7 +223,7 @@ function layoutOf(job: Job, count: number): StepLayoutFigures {
   const riser = job.total.over(wholeNumber(count));
   const treads = wholeNumber(count - 1);
   const tread = treadFor(job, count - 1, riser);
-  const treadFall = small(job.pitch.times(tread));
+  const treadFall = small(tread.times(job.pitch));
   const sum2 = riser.times(TWO()).plus(tread);
   const sum = riser.plus(tread);
   const product = riser.times(tread).in(systemOfQuantity(riser) === 'metric' ? 'cm2' : 'in2');
@@ -343,7 +343,7 @@ function landingFall(input: Parsed, pitch: Slope, pad: Pad): Length {
     });
     return small(input.totalRise.minus(input.totalRise));
   }
-  return pad.step('fall of the landing', 'g = p × d', { p: pitch, d }, small(pitch.times(d)));
+  return pad.step('fall of the landing', 'g = p × d', { p: pitch, d }, small(d.times(pitch)));
 }
 
 function reckon(input: Parsed, pad: Pad): StepLayoutsFigures {
