@@ -27,12 +27,30 @@ export type {
   TriangleInput,
 } from './geometry/outline';
 export {
+  type DrainageCheck,
   type DrainageCheckFigures,
   type DrainageCheckInput,
   type DrainedSurface,
   drainageCheck,
 } from './grade/drainage-check';
+export { type GradeLimit, type GradeUse, gradeLimits } from './grade/limits';
+export type { LineKind, SurfaceLineInput } from './grade/lines';
 export { type SlopeFigures, type SlopeInput, slopeOf } from './grade/slope';
+export type { FormReadingsInput, SpotGridInput, SpotInput, SpotsInput, SpotTableInput } from './grade/spots';
+export type {
+  FacetFigure,
+  InflowFigure,
+  InflowInput,
+  LowSpotFigure,
+  PathFigure,
+  PlanPointFigure,
+  PondFigure,
+  ReachFigure,
+  SillFigure,
+  SillInput,
+  SurfaceDrainageFigures,
+  SurfaceDrainageInput,
+} from './grade/surface-check';
 export {
   type GoverningRule,
   type JointSpacingFigures,

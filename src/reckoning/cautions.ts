@@ -291,3 +291,50 @@ export const frostUnderSteps = (limit: Quantity<'count'>, actual: Quantity<'coun
   actual,
   source: sources.MCGRAW_STEPS,
 });
+
+export const waterReaches = (line: string, from: string): Caution => ({
+  code: 'water-reaches-building',
+  severity: 'stop',
+  sentence: `water from ${from} runs to ${line}. Correct the grade, or catch the water before it gets there, before any concrete is placed`,
+  source: sources.IRC_DRAINAGE,
+});
+
+export const ponding = (limit: Length, actual: Length): Caution => ({
+  code: 'water-stands',
+  severity: 'warning',
+  sentence: `water stands deeper than ${limit.format()}: it stains, freezes and softens the base. Raise the low spot or cut its way out`,
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const noBuildingLine: Caution = {
+  code: 'no-building-line',
+  severity: 'note',
+  sentence:
+    'no line of a building is given, so only the fall itself is checked, not whether it leads away from a wall',
+  source: sources.CLOSED_FORM,
+};
+
+export const lineOffSurface = (line: string): Caution => ({
+  code: 'line-off-surface',
+  severity: 'warning',
+  sentence: `no side of the surface lies along ${line}, so water that reaches it is not seen; take spots along that line`,
+  source: sources.CLOSED_FORM,
+});
+
+export const noOutlet: Caution = {
+  code: 'no-outlet',
+  severity: 'stop',
+  sentence: 'walls or curbs hold the water in on every side; it leaves only over the lowest of them',
+  source: sources.CLOSED_FORM,
+};
+
+export const tooSteep = (limit: Slope, actual: Slope, source: Caution['source']): Caution => ({
+  code: 'too-steep',
+  severity: 'warning',
+  sentence: `steeper than ${limit.format()}, the most that is allowed here; the plans and the local code govern`,
+  limit,
+  actual,
+  source,
+});

@@ -245,3 +245,42 @@ export const IRC_DOORS: Source = {
     'Landings and thresholds at doors, as the International Residential Code is commonly quoted (R311.3)',
   fromMemory: true,
 };
+
+export const ADA_WALKS: Source = {
+  kind: 'common-practice',
+  title:
+    'Walking surfaces at most 1:20, across at most 1:48, as the 2010 ADA Standards are commonly quoted (403.3)',
+  fromMemory: true,
+};
+
+export const UFC_SITE: Source = {
+  kind: 'published',
+  title: 'UFC 3-210-06A, Site Planning and Design: grading of parking and walks',
+  publisher: 'US Department of Defense',
+  locator: 'page of figure 4-12',
+  fromMemory: false,
+};
+
+export const DRIVEWAY_CODES: Source = {
+  kind: 'published',
+  title: 'Ordinance 96-4 (driveways: 10% at most beyond the shoulder)',
+  publisher: 'Village of Barrington Hills, Illinois',
+  locator: 'driveway grades; other places allow 8% to 25%',
+  url: 'https://codelibrary.amlegal.com/codes/barringtonhillsil/latest/barringtonhills_il/0-0-0-6213',
+  fromMemory: false,
+};
+
+export const GARAGE_FLOORS: Source = {
+  kind: 'common-practice',
+  title: 'Garage floors fall 1/8 in per ft to the door or a drain; the code names the direction only',
+  fromMemory: false,
+};
+
+export const MCGRAW_PATIO: Source = {
+  kind: 'published',
+  title: 'Masonry and Concrete (Complete Construction series)',
+  publisher: 'McGraw-Hill',
+  edition: '2001',
+  locator: 'page 285: 1/4 in per ft away from the house, top at least 1 in, better 2 in, below sills',
+  fromMemory: false,
+};
