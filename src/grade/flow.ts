@@ -34,8 +34,8 @@ export interface Terrain {
   readonly flood: Flood;
   readonly ponds: Ponds;
   readonly bounds: Bounds;
-  /** A half-edge that begins at each spot; -1 for spots on no facet. */
   readonly spoke: SpokeList;
+  readonly runs: Runs;
 }
 
 /** The half-edges that begin at each spot, packed. */
@@ -62,19 +62,67 @@ export function spokesOf({ corner, x }: Tin): SpokeList {
   return { from, edges };
 }
 
-/** How fast water crosses a half-edge outwards: fall times length; negative inwards. */
-export function outwards({ tin }: { readonly tin: Tin }, e: number): number {
-  const { corner, x, y, fallX, fallY, turn } = tin;
-  const [p, q] = [corner[e] as number, corner[nextEdge(e)] as number];
-  const t = Math.floor(e / 3);
-  const [dx, dy] = [(x[q] as number) - (x[p] as number), (y[q] as number) - (y[p] as number)];
-  return turn * ((fallX[t] as number) * dy - (fallY[t] as number) * dx);
+/** How water runs over sides and from spots, worked out once. */
+export interface Runs {
+  /** How fast water crosses each half-edge outwards: fall times length; negative inwards, 0 along it. */
+  readonly out: Float64Array;
+  /** The half-edge opposite a spot whose steepest way down leads over a facet; otherwise -1. */
+  readonly over: Int32Array;
+  /** The spot that the steepest way down leads to along a side; otherwise -1. */
+  readonly along: Int32Array;
 }
 
-const lengthOf = ({ corner, x, y }: Tin, e: number): number => {
+/** How fast water crosses a half-edge outwards; nothing below {@link NO_FALL}. */
+function outwards({ corner, x, y, fallX, fallY, turn }: Tin, e: number): number {
   const [p, q] = [corner[e] as number, corner[nextEdge(e)] as number];
-  return Math.hypot((x[q] as number) - (x[p] as number), (y[q] as number) - (y[p] as number));
-};
+  const t = (e / 3) | 0;
+  const dx = (x[q] as number) - (x[p] as number);
+  const dy = (y[q] as number) - (y[p] as number);
+  const flow = turn * ((fallX[t] as number) * dy - (fallY[t] as number) * dx);
+  return Math.abs(flow) <= NO_FALL * Math.sqrt(dx * dx + dy * dy) ? 0 : flow;
+}
+
+/** Fall along the side from p to q. */
+function fallAlong({ x, y, z }: Tin, p: number, q: number): number {
+  const dx = (x[q] as number) - (x[p] as number);
+  const dy = (y[q] as number) - (y[p] as number);
+  return ((z[p] as number) - (z[q] as number)) / Math.sqrt(dx * dx + dy * dy);
+}
+
+/** Work out how water crosses every half-edge, and the steepest way down from every spot. */
+export function runsOf(tin: Tin): Runs {
+  const { corner, twin, fallX, fallY } = tin;
+  const out = new Float64Array(corner.length);
+  const steepest = new Float64Array(tin.x.length).fill(NO_FALL);
+  const over = new Int32Array(tin.x.length).fill(-1);
+  const along = new Int32Array(tin.x.length).fill(-1);
+  const side = (p: number, q: number): void => {
+    const fall = fallAlong(tin, p, q);
+    if (fall <= (steepest[p] as number)) return;
+    steepest[p] = fall;
+    along[p] = q;
+  };
+  for (let e = 0; e < corner.length; e += 1) {
+    out[e] = outwards(tin, e);
+    const [p, q] = [corner[e] as number, corner[nextEdge(e)] as number];
+    side(p, q);
+    if (twin[e] === -1) side(q, p);
+  }
+  for (let e = 0; e < corner.length; e += 1) {
+    // The fall points into the facet from its corner: off both sides there, out over the far one.
+    const inside =
+      (out[nextEdge(e)] as number) > 0 && (out[e] as number) < 0 && (out[edgeBefore(e)] as number) < 0;
+    if (!inside) continue;
+    const p = corner[e] as number;
+    const t = (e / 3) | 0;
+    const fall = Math.sqrt((fallX[t] as number) ** 2 + (fallY[t] as number) ** 2);
+    if (fall <= (steepest[p] as number)) continue;
+    steepest[p] = fall;
+    over[p] = nextEdge(e);
+    along[p] = -1;
+  }
+  return { out, over, along };
+}
 
 /** Where water goes next: off the surface, to a wall, into a facet or to a spot. */
 export const GONE = -1;
@@ -93,64 +141,14 @@ export function lowerEnd({ tin, flood }: Terrain, e: number): number {
  * What water meets that crosses a half-edge outwards. Facets are numbered from 0, spots follow them.
  */
 export function across(terrain: Terrain, e: number): number {
-  const { tin, bounds } = terrain;
+  const { tin, bounds, runs } = terrain;
   const other = tin.twin[e] as number;
   if (other === -1) {
     const wall = bounds.wall[e] as number;
     if (wall === 0) return GONE;
     return bounds.mustBeDry[wall - 1] ? WALL - (wall - 1) : tin.facets + lowerEnd(terrain, e);
   }
-  const into = -outwards(terrain, other);
-  return into > NO_FALL * lengthOf(tin, other) ? Math.floor(other / 3) : tin.facets + lowerEnd(terrain, e);
-}
-
-/** The steepest way down from a spot: over a facet (its far half-edge), along to a spot, or none. */
-export interface WayDown {
-  /** The half-edge opposite the spot, when the way leads over a facet; otherwise -1. */
-  readonly over: number;
-  /** The spot that the way leads to along a side; -1 when it leads over a facet or nowhere. */
-  readonly along: number;
-}
-
-/** True when the fall of the facet, drawn from the begin of `e`, points into the facet. */
-function fallsInto(terrain: Terrain, e: number): boolean {
-  const room = NO_FALL * lengthOf(terrain.tin, e);
-  return (
-    outwards(terrain, nextEdge(e)) > NO_FALL * lengthOf(terrain.tin, nextEdge(e)) &&
-    outwards(terrain, e) < -room &&
-    outwards(terrain, edgeBefore(e)) < -NO_FALL * lengthOf(terrain.tin, edgeBefore(e))
-  );
-}
-
-/** The steepest way down from a spot. */
-export function wayDown(terrain: Terrain, v: number): WayDown {
-  const { tin, near, spoke } = terrain;
-  let best = NO_FALL;
-  let over = -1;
-  let along = -1;
-  for (let i = near.from[v] as number; i < (near.from[v + 1] as number); i += 1) {
-    const u = near.to[i] as number;
-    const drop = (tin.z[v] as number) - (tin.z[u] as number);
-    if (drop <= 0) continue;
-    const fall =
-      drop /
-      Math.hypot((tin.x[u] as number) - (tin.x[v] as number), (tin.y[u] as number) - (tin.y[v] as number));
-    if (fall > best) {
-      best = fall;
-      along = u;
-    }
-  }
-  for (let i = spoke.from[v] as number; i < (spoke.from[v + 1] as number); i += 1) {
-    const e = spoke.edges[i] as number;
-    const t = Math.floor(e / 3);
-    const fall = Math.hypot(tin.fallX[t] as number, tin.fallY[t] as number);
-    if (fall > best && fallsInto(terrain, e)) {
-      best = fall;
-      over = nextEdge(e);
-      along = -1;
-    }
-  }
-  return { over, along };
+  return (runs.out[other] as number) < 0 ? (other / 3) | 0 : tin.facets + lowerEnd(terrain, e);
 }
 
 /** Where water goes that cannot run down from a spot: over the spill of its pond, or off the surface. */
@@ -163,8 +161,9 @@ export function spillFrom({ flood, ponds }: Terrain, v: number): number {
 /** The next place after a spot. */
 function afterSpot(terrain: Terrain, v: number): number {
   if ((terrain.bounds.drain[v] as number) > 0) return GONE;
-  const { over, along } = wayDown(terrain, v);
+  const over = terrain.runs.over[v] as number;
   if (over !== -1) return across(terrain, over);
+  const along = terrain.runs.along[v] as number;
   const to = along === -1 ? spillFrom(terrain, v) : along;
   return to === -1 ? GONE : terrain.tin.facets + to;
 }
@@ -182,8 +181,8 @@ export function waysOut(terrain: Terrain, t: number, out: WaysOut): void {
   out.second = -1;
   out.share = 1;
   for (let e = 3 * t; e < 3 * t + 3; e += 1) {
-    const flow = outwards(terrain, e);
-    if (flow <= NO_FALL * lengthOf(terrain.tin, e)) continue;
+    const flow = terrain.runs.out[e] as number;
+    if (flow <= 0) continue;
     if (out.first === -1) {
       out.first = e;
       out.share = flow;
@@ -220,36 +219,52 @@ class ReachWalk {
     this.state = new Uint8Array(nodes);
   }
 
-  private targets(node: number): readonly [number, number, number] {
+  /** Look up where the water of a place goes: into `ways.first` and `ways.second`, as places. */
+  private look(node: number): void {
     const { terrain, ways } = this;
     const { facets } = terrain.tin;
-    if (node >= facets) return [afterSpot(terrain, node - facets), GONE, 1];
+    if (node >= facets) {
+      ways.first = afterSpot(terrain, node - facets);
+      ways.second = GONE;
+      ways.share = 1;
+      return;
+    }
     waysOut(terrain, node, ways);
-    if (ways.first === -1) return [facets + (terrain.tin.corner[3 * node] as number), GONE, 1];
-    const { first, second, share } = ways;
-    return [across(terrain, first), second === -1 ? GONE : across(terrain, second), share];
+    if (ways.first === -1) ways.first = facets + (terrain.tin.corner[3 * node] as number);
+    else ways.first = across(terrain, ways.first);
+    ways.second = ways.second === -1 ? GONE : across(terrain, ways.second);
   }
 
-  /** What arrives at a dry line by way of a target, as a share and the line. */
-  private arrives(target: number): readonly [number, number] {
-    if (target === GONE) return [0, -1];
-    if (target <= WALL) return [1, WALL - target];
+  /** The share of water sent to a place that arrives at a dry line. */
+  private shareBy(target: number): number {
+    if (target === GONE) return 0;
+    if (target <= WALL) return 1;
+    const { dry } = this.terrain.bounds;
+    const { facets } = this.terrain.tin;
+    if (target >= facets && (dry[target - facets] as number) > 0) return 1;
+    return this.share[target] as number;
+  }
+
+  /** The dry line that it arrives at. */
+  private lineBy(target: number): number {
+    if (target === GONE) return -1;
+    if (target <= WALL) return WALL - target;
     const { dry } = this.terrain.bounds;
     const { facets } = this.terrain.tin;
     const line = target >= facets ? (dry[target - facets] as number) : 0;
-    if (line > 0) return [1, line - 1];
-    return [this.share[target] as number, this.line[target] as number];
+    return line > 0 ? line - 1 : (this.line[target] as number);
   }
 
   private pending(target: number): boolean {
     return target >= 0 && this.state[target] === FRESH;
   }
 
-  private settle(node: number, [a, b, part]: readonly [number, number, number]): void {
-    const [shareA, lineA] = this.arrives(a);
-    const [shareB, lineB] = this.arrives(b);
-    this.share[node] = part * shareA + (1 - part) * shareB;
-    this.line[node] = part * shareA >= (1 - part) * shareB ? lineA : lineB;
+  private settle(node: number): void {
+    const { first, second, share } = this.ways;
+    const a = share * this.shareBy(first);
+    const b = (1 - share) * this.shareBy(second);
+    this.share[node] = a + b;
+    if (a + b > 0) this.line[node] = this.lineBy(a >= b ? first : second);
     this.state[node] = DONE;
   }
 
@@ -263,12 +278,12 @@ class ReachWalk {
         continue;
       }
       this.state[node] = OPEN;
-      const targets = this.targets(node);
-      const [a, b] = targets;
-      if (this.pending(a)) open.push(a);
-      else if (this.pending(b)) open.push(b);
+      this.look(node);
+      const { first, second } = this.ways;
+      if (this.pending(first)) open.push(first);
+      else if (this.pending(second)) open.push(second);
       else {
-        this.settle(node, targets);
+        this.settle(node);
         open.pop();
       }
     }
@@ -346,8 +361,8 @@ class Tracer {
         if (bounds.mustBeDry[wall - 1]) this.note(wall - 1);
         return lowerEnd(terrain, e);
       }
-      if (-outwards(terrain, other) <= NO_FALL * lengthOf(tin, other)) return lowerEnd(terrain, e);
-      [t, by] = [Math.floor(other / 3), other];
+      if ((terrain.runs.out[other] as number) >= 0) return lowerEnd(terrain, e);
+      [t, by] = [(other / 3) | 0, other];
     }
     return -1;
   }
@@ -359,7 +374,7 @@ class Tracer {
     let best = Number.POSITIVE_INFINITY;
     let exit = -1;
     for (let e = 3 * t; e < 3 * t + 3; e += 1) {
-      if (e === entered || outwards(this.terrain, e) <= NO_FALL * lengthOf(tin, e)) continue;
+      if (e === entered || (this.terrain.runs.out[e] as number) <= 0) continue;
       const [p, q] = [tin.corner[e] as number, tin.corner[nextEdge(e)] as number];
       const [ex, ey] = [
         (tin.x[q] as number) - (tin.x[p] as number),
@@ -381,8 +396,8 @@ class Tracer {
       this.spot = v;
       return -1;
     }
-    const { over, along } = wayDown(terrain, v);
-    if (over !== -1) return this.overFacet(Math.floor(over / 3), -2);
+    const [over, along] = [terrain.runs.over[v] as number, terrain.runs.along[v] as number];
+    if (over !== -1) return this.overFacet((over / 3) | 0, -2);
     if (along !== -1) return along;
     const pond = ponds.pondOf[v] as number;
     if (pond !== -1) this.through.push(pond);
@@ -437,15 +452,15 @@ export const pathFromPoint = (terrain: Terrain, t: number, x: number, y: number)
  * not counts from there as nothing.
  */
 export function roughLengths(terrain: Terrain): Float64Array {
-  const { tin, flood } = terrain;
+  const { tin, flood, runs } = terrain;
   const far = new Float64Array(tin.x.length);
   for (const v of flood.order) {
-    const { over, along } = wayDown(terrain, v);
+    const [over, along] = [runs.over[v] as number, runs.along[v] as number];
     const to = over !== -1 ? lowerEnd(terrain, over) : along !== -1 ? along : spillFrom(terrain, v);
     if (to === -1) continue;
     const dx = (tin.x[to] as number) - (tin.x[v] as number);
     const dy = (tin.y[to] as number) - (tin.y[v] as number);
-    far[v] = Math.hypot(dx, dy) + (far[to] as number);
+    far[v] = Math.sqrt(dx * dx + dy * dy) + (far[to] as number);
   }
   return far;
 }

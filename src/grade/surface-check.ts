@@ -13,7 +13,7 @@
 
 import type { PointInput } from '../geometry/outline';
 import { insidePlanRing } from '../geometry/tin';
-import { Decimal, PI } from '../quantity/decimal';
+import { angleTo, Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length, slope } from '../quantity/make';
 import {
@@ -170,7 +170,7 @@ export interface PathFigure {
   readonly length: Quantity<'length'>;
   /** The first building line that it meets. */
   readonly reaches?: string;
-  /** Points in plan, good to 0.01 mm; at most 200. */
+  /** Points in plan, good to 0.01 mm; at most 100. */
   readonly points: readonly PlanPointFigure[];
 }
 
@@ -203,15 +203,15 @@ export interface SurfaceDrainageFigures {
   readonly reverse: Quantity<'count'>;
   /** How many facets fall less than required. */
   readonly short: Quantity<'count'>;
-  /** Facets at fault, the worst first, at most 200; then the others where there are no more than 200 in all. */
+  /** Facets at fault, the worst first, at most 100; then the others where there are no more than 100 in all. */
   readonly facetList: readonly FacetFigure[];
   /** How many ponds there are, however shallow. */
   readonly pondCount: Quantity<'count'>;
-  /** Ponds, the largest first, at most 200. */
+  /** Ponds, the largest first, at most 100. */
   readonly ponds: readonly PondFigure[];
   /** Volume of the ponds listed. */
   readonly pondVolume: Quantity<'volume'>;
-  /** Spots lower than a spot downstream of them, the lowest first, at most 200. */
+  /** Spots lower than a spot downstream of them, the lowest first, at most 100. */
   readonly lowSpots: readonly LowSpotFigure[];
   readonly longestPath: PathFigure;
   /** Water that reaches a building, by line. */
@@ -246,7 +246,7 @@ export interface ParsedSurface extends ParsedSpots {
     | undefined;
 }
 
-const LISTED = 200;
+const LISTED = 100;
 const NAMED = 50;
 const INCHES_PER_FOOT = 12;
 const HALF_TURN = 180;
@@ -403,7 +403,8 @@ function judge(site: Site, held: Held): Judged {
   const lack = new Float64Array(tin.facets);
   const [reverse, short, steep]: [number[], number[], number[]] = [[], [], []];
   let [steepest, flattest] = [0, 0];
-  const fallOf = (t: number): number => Math.hypot(tin.fallX[t] as number, tin.fallY[t] as number);
+  const fallOf = (t: number): number =>
+    Math.sqrt((tin.fallX[t] as number) ** 2 + (tin.fallY[t] as number) ** 2);
   for (let t = 0; t < tin.facets; t += 1) {
     const fall = fallOf(t);
     if (fall > fallOf(steepest)) steepest = t;
@@ -458,7 +459,7 @@ function wallFigures(
   return {
     nearest: (site.lines[wall.line] as PlacedLine).name,
     away: slopeOfFall(away, site.survey.system),
-    ...(level ? {} : { angleToWall: degrees(Decimal.atan2(square.abs(), along)) }),
+    ...(level ? {} : { angleToWall: degrees(angleTo(square.abs(), along)) }),
   };
 }
 
@@ -468,7 +469,7 @@ function facetFigure(site: Site, t: number, verdict: FacetFigure['verdict']): Fa
   const spots = corners.map(survey.exact);
   const fall = exactFall(spots);
   const level = fall.x.isZero() && fall.y.isZero();
-  const turn = Decimal.atan2(fall.y, fall.x);
+  const turn = angleTo(fall.y, fall.x);
   const around = turn.isNegative() ? turn.plus(PI.times(2)) : turn;
   return {
     spots: corners.map(survey.name),
@@ -603,7 +604,7 @@ function lowSpots(site: Site, ponds: readonly FoundPond[]): LowSpotFigure[] {
 /** Binary metres to five places: what a path is good to. */
 const found = (metres: number): Decimal => new Decimal(metres.toFixed(5));
 
-const POINTS = 200;
+const POINTS = 100;
 
 function leavesOver(site: Site, { leavesBy }: FlowPath): string {
   const { sides, lines, terrain } = site;

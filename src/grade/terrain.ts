@@ -1,6 +1,6 @@
 /** A survey made into a surface that water runs on: triangles, lines, flood and ponds. */
 import { neighboursOf, type PlanSpot, tinOver, triangulate } from '../geometry/tin';
-import { spokesOf, type Terrain } from './flow';
+import { runsOf, spokesOf, type Terrain } from './flow';
 import {
   locate,
   type ParsedLine,
@@ -68,7 +68,15 @@ export function siteOf(survey: Survey, { lines: given, outline, near }: SiteExte
   const flood = floodFrom(tin.z, neighbours, outlets);
   const ponds = pondsOf(tin, flood, neighbours);
   const bounds = { wall: sides.wall, dry: sides.dry, mustBeDry: sides.mustBeDry, drain: sides.drain };
-  const terrain: Terrain = { tin, near: neighbours, flood, ponds, bounds, spoke: spokesOf(tin) };
+  const terrain: Terrain = {
+    tin,
+    near: neighbours,
+    flood,
+    ponds,
+    bounds,
+    spoke: spokesOf(tin),
+    runs: runsOf(tin),
+  };
   const walls = pieces.filter(({ line }) => staysDry((lines[line] as PlacedLine).kind));
   return { survey, terrain, lines, sides, walls, missed: missedOf(lines, sides) };
 }

@@ -21,6 +21,9 @@ const Shown = /*#__PURE__*/ Shared.clone({ defaults: true, precision: 24, roundi
 /** A quotient to 24 digits, for show. */
 export const shownQuotient = (a: Decimal, b: Decimal): Decimal => Shown.div(a, b);
 
+/** The angle of a direction in radians, to 24 digits: angles are irrational, and 60 digits cost ten times more. */
+export const angleTo = (y: Decimal, x: Decimal): Decimal => Shown.atan2(y, x);
+
 export const ROUND_UP = 2;
 export const ROUND_HALF_UP = 4;
 
