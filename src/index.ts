@@ -33,8 +33,28 @@ export {
   type DrainedSurface,
   drainageCheck,
 } from './grade/drainage-check';
+export {
+  type ElevationBoundInput,
+  type FallFigure,
+  type FormGradesFigures,
+  type FormGradesInput,
+  formGrades,
+  type RequiredFallInput,
+  type SquareCheckInput,
+  type StakeFigure,
+  type StakeInput,
+} from './grade/form-grades';
 export { type GradeLimit, type GradeUse, gradeLimits } from './grade/limits';
 export type { LineKind, SurfaceLineInput } from './grade/lines';
+export type {
+  DrainFallInput,
+  FixedPointInput,
+  FoldInput,
+  FormSurfaceInput,
+  PlaneInput,
+  SlopedPlaneInput,
+  WarpedInput,
+} from './grade/shapes';
 export { type SlopeFigures, type SlopeInput, slopeOf } from './grade/slope';
 export type { FormReadingsInput, SpotGridInput, SpotInput, SpotsInput, SpotTableInput } from './grade/spots';
 export type {

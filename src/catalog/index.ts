@@ -8,6 +8,7 @@ import { concreteOrder } from '../concrete/concrete-order';
 import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
 import { drainageCheck } from '../grade/drainage-check';
+import { formGrades } from '../grade/form-grades';
 import { slopeOf } from '../grade/slope';
 import { jointSpacing } from '../joints/joint-spacing';
 import type { Attempt, Calculation } from '../reckoning/calculation';
@@ -51,6 +52,7 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(baseTonnage),
   entry(slopeOf),
   entry(drainageCheck),
+  entry(formGrades),
   entry(jointSpacing),
   entry(rebarLayout),
   entry(meshLayout),

@@ -338,3 +338,21 @@ export const tooSteep = (limit: Slope, actual: Slope, source: Caution['source'])
   actual,
   source,
 });
+
+export const fallNotMet = (name: string, limit: Slope, actual: Slope): Caution => ({
+  code: 'fall-not-met',
+  severity: 'warning',
+  sentence: `along ${name} the forms do not fall as asked; correct the grades before any concrete is placed`,
+  limit,
+  actual,
+  source: sources.CLOSED_FORM,
+});
+
+export const outOfSquare = (limit: Length, actual: Length): Caution => ({
+  code: 'out-of-square',
+  severity: 'warning',
+  sentence: 'the two diagonals differ: the forms are out of square. Shift them until both are alike',
+  limit,
+  actual,
+  source: sources.CLOSED_FORM,
+});

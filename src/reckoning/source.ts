@@ -284,3 +284,11 @@ export const MCGRAW_PATIO: Source = {
   locator: 'page 285: 1/4 in per ft away from the house, top at least 1 in, better 2 in, below sills',
   fromMemory: false,
 };
+
+export const NAVY_GRADES: Source = {
+  kind: 'published',
+  title: 'Equipment Operator training manual, NAVEDTRA 14081: checking grade with a level instrument',
+  publisher: 'US Navy',
+  locator: 'page 15-30, figure 15-51',
+  fromMemory: false,
+};

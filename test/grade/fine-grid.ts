@@ -102,44 +102,39 @@ class Heap {
   }
 }
 
+/** The cells along the open sides, where water leaves. */
+function openCells(n: number, openSides: readonly string[]): number[] {
+  const cells = new Set<number>();
+  for (let k = 0; k < n; k += 1) {
+    const at: Record<string, number> = { south: k, north: (n - 1) * n + k, west: k * n, east: k * n + n - 1 };
+    for (const side of openSides) cells.add(at[side] as number);
+  }
+  return [...cells];
+}
+
+const AROUND = [-1, 0, 1].flatMap((di) => [-1, 0, 1].map((dj) => [di, dj] as const));
+
+const neighbours = (cell: number, n: number): number[] => {
+  const [i, j] = [cell % n, Math.floor(cell / n)];
+  return AROUND.map(([di, dj]) => [i + di, j + dj] as const)
+    .filter(([u, v]) => u >= 0 && v >= 0 && u < n && v < n)
+    .map(([u, v]) => v * n + u);
+};
+
 /** Flood cell by cell, eight neighbours each. */
 function flood(z: Float64Array, n: number, openSides: readonly string[]): Float64Array {
   const level = new Float64Array(n * n).fill(Number.POSITIVE_INFINITY);
   const heap = new Heap();
-  const push = (l: number, cell: number): void => heap.push([l, cell]);
-  for (let k = 0; k < n; k += 1) {
-    const at: Record<string, number> = { south: k, north: (n - 1) * n + k, west: k * n, east: k * n + n - 1 };
-    for (const side of openSides) {
-      const cell = at[side] as number;
-      if (level[cell] === Number.POSITIVE_INFINITY) {
-        level[cell] = z[cell] as number;
-        push(z[cell] as number, cell);
-      }
-    }
-  }
+  const reach = (cell: number, l: number): void => {
+    if (l >= (level[cell] as number)) return;
+    level[cell] = l;
+    heap.push([l, cell]);
+  };
+  for (const cell of openCells(n, openSides)) reach(cell, z[cell] as number);
   while (heap.size > 0) {
     const [l, cell] = heap.pop();
     if (l > (level[cell] as number)) continue;
-    const [i, j] = [cell % n, Math.floor(cell / n)];
-    for (const [di, dj] of [
-      [1, 0],
-      [-1, 0],
-      [0, 1],
-      [0, -1],
-      [1, 1],
-      [1, -1],
-      [-1, 1],
-      [-1, -1],
-    ] as const) {
-      const [u, v] = [i + di, j + dj];
-      if (u < 0 || v < 0 || u >= n || v >= n) continue;
-      const next = v * n + u;
-      const risen = Math.max(z[next] as number, l);
-      if (risen < (level[next] as number)) {
-        level[next] = risen;
-        push(risen, next);
-      }
-    }
+    for (const next of neighbours(cell, n)) reach(next, Math.max(z[next] as number, l));
   }
   return level;
 }
