@@ -44,6 +44,16 @@ export {
   type StakeFigure,
   type StakeInput,
 } from './grade/form-grades';
+export {
+  type GradeCorrectionFigures,
+  type GradeCorrectionInput,
+  gradeCorrection,
+  type SillAfterFigure,
+  type SpotFallInput,
+  type SpotMoveFigure,
+  type SpotSillInput,
+  type SpotThicknessInput,
+} from './grade/grade-correction';
 export { type GradeLimit, type GradeUse, gradeLimits } from './grade/limits';
 export type { LineKind, SurfaceLineInput } from './grade/lines';
 export type {

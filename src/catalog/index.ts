@@ -9,6 +9,7 @@ import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
 import { drainageCheck } from '../grade/drainage-check';
 import { formGrades } from '../grade/form-grades';
+import { gradeCorrection } from '../grade/grade-correction';
 import { slopeOf } from '../grade/slope';
 import { jointSpacing } from '../joints/joint-spacing';
 import type { Attempt, Calculation } from '../reckoning/calculation';
@@ -53,6 +54,7 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(slopeOf),
   entry(drainageCheck),
   entry(formGrades),
+  entry(gradeCorrection),
   entry(jointSpacing),
   entry(rebarLayout),
   entry(meshLayout),

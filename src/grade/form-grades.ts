@@ -360,6 +360,7 @@ function bindingAt(
 }
 
 const ROUNDED = 9;
+const STEADY = 30;
 
 interface Sought {
   readonly plane: Plane;
@@ -460,12 +461,10 @@ function fallFigures(
     const long = Decimal.hypot(canonicalValue(dx), canonicalValue(dy));
     if (long.isZero()) refuse(`falls[${i}].to`, faults.repeatedPoint(1));
     const [u, v, d] = [at(from), at(to), metresAs(long, system)];
-    const slope = pad.step(
-      `fall along ${name}`,
-      's = (u − v) ÷ d',
-      { u, v, d },
-      slopeBetween(u.minus(v), d).in('%'),
-    );
+    const raw = slopeBetween(u.minus(v), d);
+    // Strays of the elimination would make a level fall a hair less than level.
+    const steady = quantityOf('slope', canonicalValue(raw).toDecimalPlaces(STEADY), systemOfQuantity(d));
+    const slope = pad.step(`fall along ${name}`, 's = (u − v) ÷ d', { u, v, d }, steady.in('%'));
     const flat = least && slope.lessThan(least);
     const steep = most && slope.greaterThan(most);
     if (flat) pad.caution(cautions.fallNotMet(name, least, slope));

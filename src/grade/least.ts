@@ -104,12 +104,16 @@ export function leastOf({ conditions, free, aims }: Programme): Solved {
 export const canMeet = (conditions: readonly Condition[], free: ReadonlySet<string>): boolean =>
   once(conditions, {}, free) !== undefined;
 
+/** Above so many conditions they are only taken away in turn. */
+const PAIRS_TRIED = 60;
+
 /**
  * Some conditions that cannot be met together, no one of which can be left out: two where two will
  * do, otherwise what is left when each is taken away in turn.
  */
 export function conflictAmong(conditions: readonly Condition[], free: ReadonlySet<string>): number[] {
-  for (let i = 0; i < conditions.length; i += 1) {
+  const pairs = conditions.length <= PAIRS_TRIED ? conditions.length : 0;
+  for (let i = 0; i < pairs; i += 1) {
     for (let j = i; j < conditions.length; j += 1) {
       const pair = [conditions[i] as Condition, conditions[j] as Condition];
       if (!canMeet(pair, free)) return i === j ? [i] : [i, j];

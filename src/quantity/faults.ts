@@ -216,8 +216,8 @@ export const conflictingGrades = (names: readonly string[]): Fault =>
 export const outsideSurface = (name: string): Fault =>
   fault('outside-surface', `${quoted(name)} lies off the surface; place it among the spots`);
 
-export const noSolution = (what: string): Fault =>
+export const noSolution = (names: readonly string[]): Fault =>
   fault(
     'no-solution',
-    `${what} cannot be met by moving only the spots allowed; allow more spots or more room`,
+    `moving only the spots allowed, and only so far, cannot meet all of this: ${named(names)}; allow more spots or more room`,
   );
