@@ -26,6 +26,7 @@ export type {
   TrapezoidInput,
   TriangleInput,
 } from './geometry/outline';
+export { type CrossSlopeFigures, type CrossSlopeInput, crossSlope } from './grade/cross-slope';
 export {
   type DrainageCheck,
   type DrainageCheckFigures,
@@ -54,8 +55,27 @@ export {
   type SpotSillInput,
   type SpotThicknessInput,
 } from './grade/grade-correction';
+export {
+  type BenchMarkInput,
+  type LevelledPoint,
+  type LevelNotesByLaserInput,
+  type LevelNotesByRodInput,
+  type LevelNotesByStringInput,
+  type LevelNotesByWaterInput,
+  type LevelNotesFigures,
+  type LevelNotesInput,
+  type LevelRowInput,
+  levelNotes,
+} from './grade/level-notes';
 export { type GradeLimit, type GradeUse, gradeLimits } from './grade/limits';
 export type { LineKind, SurfaceLineInput } from './grade/lines';
+export {
+  type RunoffAreaInput,
+  type RunoffFigures,
+  type RunoffInput,
+  type RunoffSurface,
+  runoff,
+} from './grade/runoff';
 export type {
   DrainFallInput,
   FixedPointInput,
@@ -67,6 +87,7 @@ export type {
 } from './grade/shapes';
 export { type SlopeFigures, type SlopeInput, slopeOf } from './grade/slope';
 export type { FormReadingsInput, SpotGridInput, SpotInput, SpotsInput, SpotTableInput } from './grade/spots';
+export { type StraightedgeFigures, type StraightedgeInput, straightedge } from './grade/straightedge';
 export type {
   FacetFigure,
   InflowFigure,

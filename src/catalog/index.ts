@@ -7,10 +7,14 @@ import { baseTonnage } from '../base/base-tonnage';
 import { concreteOrder } from '../concrete/concrete-order';
 import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
+import { crossSlope } from '../grade/cross-slope';
 import { drainageCheck } from '../grade/drainage-check';
 import { formGrades } from '../grade/form-grades';
 import { gradeCorrection } from '../grade/grade-correction';
+import { levelNotes } from '../grade/level-notes';
+import { runoff } from '../grade/runoff';
 import { slopeOf } from '../grade/slope';
+import { straightedge } from '../grade/straightedge';
 import { jointSpacing } from '../joints/joint-spacing';
 import type { Attempt, Calculation } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';
@@ -55,6 +59,10 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(drainageCheck),
   entry(formGrades),
   entry(gradeCorrection),
+  entry(levelNotes),
+  entry(crossSlope),
+  entry(runoff),
+  entry(straightedge),
   entry(jointSpacing),
   entry(rebarLayout),
   entry(meshLayout),

@@ -356,3 +356,47 @@ export const outOfSquare = (limit: Length, actual: Length): Caution => ({
   actual,
   source: sources.CLOSED_FORM,
 });
+
+export const misclosure = (limit: Length, actual: Length): Caution => ({
+  code: 'misclosure',
+  severity: 'warning',
+  sentence: `the levels do not close within ${limit.format()}: read the points again before anything is set from them`,
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const notFlat = (limit: Length, actual: Length): Caution => ({
+  code: 'gap-too-wide',
+  severity: 'warning',
+  sentence: `the gap under the straightedge is wider than ${limit.format()}; correct the surface while it is wet, and follow the plans`,
+  limit,
+  actual,
+  source: sources.UFGS_FLATNESS,
+});
+
+export const guessedCoefficient: Caution = {
+  code: 'runoff-coefficient',
+  severity: 'note',
+  sentence:
+    'published runoff coefficients differ (concrete 0.80 to 0.95), and the rainfall is set by the local code; the drainage authority governs',
+  source: sources.HERPICC_RUNOFF,
+};
+
+export const steepAcross = (limit: Slope, actual: Slope): Caution => ({
+  code: 'cross-slope-too-steep',
+  severity: 'warning',
+  sentence: `the cross slope is steeper than ${limit.format()}, the most for an accessible route; check the local code`,
+  limit,
+  actual,
+  source: sources.ADA_WALKS,
+});
+
+export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
+  code: 'walk-is-a-ramp',
+  severity: 'note',
+  sentence: `steeper along than ${limit.format()}: an accessible route so steep is a ramp, with a ramp's rules; check the local code`,
+  limit,
+  actual,
+  source: sources.ADA_WALKS,
+});

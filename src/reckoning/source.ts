@@ -292,3 +292,46 @@ export const NAVY_GRADES: Source = {
   locator: 'page 15-30, figure 15-51',
   fromMemory: false,
 };
+
+export const CBM_LEVELLING: Source = {
+  kind: 'published',
+  title: 'Carpenters and Builders Math, Plans and Specifications',
+  publisher: 'Audel; Wiley',
+  locator: 'figure 6-1, backsights and foresights',
+  fromMemory: false,
+};
+
+export const RATIONAL_FORMULA: Source = {
+  kind: 'published',
+  title: 'Overland storm water run-off, code section 1046.32; storm water code 153.06',
+  publisher: 'City of Davison, Michigan; Marshall County, Indiana',
+  locator: '1046.32; 153.06(B): Q = C i A',
+  fromMemory: false,
+};
+
+export const HERPICC_RUNOFF: Source = {
+  kind: 'published',
+  title:
+    'HERPICC Stormwater Drainage Manual, runoff coefficients, as reprinted in the code of Marshall County',
+  publisher: 'Purdue University; Marshall County, Indiana',
+  edition: 'July 1994',
+  locator: 'table 1',
+  url: 'https://codelibrary.amlegal.com/codes/marshallcountyin/latest/marshallcounty_in/0-0-0-3446',
+  fromMemory: false,
+};
+
+export const NYC_RUNOFF: Source = {
+  kind: 'published',
+  title: 'Plumbing Code 1114.3.1, runoff coefficients, as amended by Local Law 77 of 2023',
+  publisher: 'City of New York',
+  locator: '1114.3.1, equations 11-1 and 11-2',
+  fromMemory: false,
+};
+
+export const UFGS_FLATNESS: Source = {
+  kind: 'published',
+  title: 'UFGS 03300N, Cast-in-Place Concrete',
+  publisher: 'US Department of Defense',
+  locator: '3.8.3, concrete walks: 1/4 in in 5 ft',
+  fromMemory: false,
+};
