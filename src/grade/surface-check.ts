@@ -293,7 +293,7 @@ export const surfaceFields = (): Field<ParsedSurface> =>
   });
 
 /** The limits that this surface is held to. */
-interface Held {
+export interface Held {
   readonly minimum: Slope;
   readonly beyond: Slope;
   readonly maximum: Slope | undefined;
@@ -578,7 +578,8 @@ function pondFigure(site: Site, pond: FoundPond): PondFigure {
   };
 }
 
-function pondsFound(site: Site): FoundPond[] {
+/** Ponds deeper than binary rounding, the largest first. */
+export function pondsFound(site: Site): FoundPond[] {
   return site.terrain.ponds.ponds
     .filter(({ depth }) => depth > NO_DEPTH)
     .sort((a, b) => b.depth * b.facets.length - a.depth * a.facets.length);
@@ -818,6 +819,9 @@ export function readSite(input: ParsedSurface, pad: Pad): { readonly site: Site;
   const near = canonicalValue(held.near).toNumber();
   return { held, site: siteOf(survey, { lines: input.lines ?? [], outline: input.outline, near }) };
 }
+
+/** The facets at fault, by number. */
+export const faultyFacets = (site: Site, held: Held): Pick<Judged, 'reverse' | 'short'> => judge(site, held);
 
 /** Check a surface. */
 export function checkSurface(input: ParsedSurface, pad: Pad): SurfaceDrainageFigures {
