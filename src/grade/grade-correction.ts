@@ -23,10 +23,11 @@ import { CLOSED_FORM, COMMON_PRACTICE, IRC_DRAINAGE, MCGRAW_PATIO } from '../rec
 import { type Condition, conflictAmong, type Equation, exactly, leastOf, type Weights } from './least';
 import { limitOf } from './limits';
 import {
+  ASTRIDE,
   awayFrom,
   lines as lineFields,
   middleOf,
-  nearestWall,
+  nearestToFacet,
   type Piece,
   type PlacedLine,
   type SurfaceLineInput,
@@ -211,19 +212,16 @@ function fallWeights(
 function facetNeeds(site: Site, minimum: Slope, zone: Length): Need[] {
   const { survey, terrain, walls, lines } = site;
   if (walls.length === 0) return [];
-  const origin = survey.exact(0);
   const needs: Need[] = [];
   for (let t = 0; t < terrain.tin.facets; t += 1) {
     const spots = facetCorners(site, t);
     const exact = spots.map(survey.exact) as [ExactSpot, ExactSpot, ExactSpot];
     const middle = middleOf(exact);
-    const [x, y] = [middle.x.minus(origin.x).toNumber(), middle.y.minus(origin.y).toNumber()];
-    const { piece, distance } = nearestWall(walls, x, y);
-    if (distance > zone.toNumber('m')) continue;
+    const { piece, distance } = nearestToFacet(walls, terrain.tin, t);
+    if (distance > zone.toNumber('m') || distance < ASTRIDE) continue;
     const wall = walls[piece] as Piece;
     const way = awayFrom(wall, middle.x, middle.y);
     const long = Decimal.hypot(way.x, way.y);
-    if (long.isZero()) continue;
     const unit = { x: way.x.div(long), y: way.y.div(long) };
     needs.push({
       name: `${spots.map(survey.name).join(', ')} away from ${(lines[wall.line] as PlacedLine).name}`,
@@ -235,9 +233,17 @@ function facetNeeds(site: Site, minimum: Slope, zone: Length): Need[] {
   return needs;
 }
 
+/** Spots read twice at one place move together: for each, the one that stands for both. */
+function standIns({ survey, terrain }: Site): number[] {
+  const places = new Map<string, number>();
+  const key = (v: number): string => `${survey.x[v]} ${survey.y[v]}`;
+  for (const v of terrain.tin.corner) places.set(key(v), v);
+  return Array.from({ length: survey.count }, (_, v) => places.get(key(v)) ?? v);
+}
+
 function spotNamed(site: Site, name: string, path: string): number {
   const spot = site.survey.find(name);
-  if (spot !== undefined) return spot;
+  if (spot !== undefined) return standIns(site)[spot] ?? spot;
   const known = Array.from({ length: Math.min(site.survey.count, SPOTS) }, (_, i) => site.survey.name(i));
   return refuse(path, faults.unknownName(name, known));
 }
@@ -453,7 +459,7 @@ function jobOf(input: Parsed, pad: Pad): Job {
   if (needs.length === 0) refuse('', faults.giveOneOf(['lines of a building', 'falls']));
   const movable = input.movable
     ? [...new Set(input.movable.map((name, i) => spotNamed(site, name, `movable[${i}]`)))]
-    : Array.from({ length: survey.count }, (_, i) => i);
+    : [...new Set(site.terrain.tin.corner)].sort((a, b) => a - b);
   return { site, how, movable, needs, ...rooms(site, input) };
 }
 
@@ -480,10 +486,11 @@ function afterwards(
   input: Parsed,
 ): GradeCorrectionFigures['after'] {
   const { survey } = job.site;
+  const standIn = standIns(job.site);
   const spots = (input.spots ?? []).map((spot, i) => ({
     ...spot,
     rod: undefined,
-    elevation: metresAs(survey.exact(i).z.plus(moves.get(i) ?? NIL), survey.system),
+    elevation: metresAs(survey.exact(i).z.plus(moves.get(standIn[i] ?? i) ?? NIL), survey.system),
   }));
   const none = undefined;
   const figures = checkSurface(

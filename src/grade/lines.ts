@@ -266,17 +266,32 @@ export function sidesOf(
 }
 
 /** The piece nearest to a point among those that must stay dry, with its distance. */
-export function nearestWall(
-  walls: readonly Piece[],
-  x: number,
-  y: number,
-): { piece: number; distance: number } {
+function nearestWall(walls: readonly Piece[], x: number, y: number): { piece: number; distance: number } {
   let [piece, distance] = [-1, Number.POSITIVE_INFINITY];
   for (let i = 0; i < walls.length; i += 1) {
     const d = distanceTo(walls[i] as Piece, x, y);
     if (d < distance) [piece, distance] = [i, d];
   }
   return { piece, distance };
+}
+
+/** A facet whose middle is this near to a wall, in metres, lies on both sides of it: no way leads off. */
+export const ASTRIDE = 1e-9;
+
+/** The piece nearest to the middle of a facet; one rule for all, so that ties fall alike. */
+export function nearestToFacet(
+  walls: readonly Piece[],
+  tin: Tin,
+  t: number,
+): { readonly piece: number; readonly distance: number; readonly x: number; readonly y: number } {
+  const [a, b, c] = [tin.corner[3 * t], tin.corner[3 * t + 1], tin.corner[3 * t + 2]] as [
+    number,
+    number,
+    number,
+  ];
+  const x = ((tin.x[a] as number) + (tin.x[b] as number) + (tin.x[c] as number)) / 3;
+  const y = ((tin.y[a] as number) + (tin.y[b] as number) + (tin.y[c] as number)) / 3;
+  return { ...nearestWall(walls, x, y), x, y };
 }
 
 /** The way straight off a wall to a point, exact: not of unit length. */

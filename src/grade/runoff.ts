@@ -118,15 +118,15 @@ const flowShown = (flow: Quantity<'volume-rate'>, metric: boolean): Quantity<'vo
   flow.in(metric ? 'L/s' : 'gal/min');
 
 function reckon(input: Parsed, pad: Pad): RunoffFigures {
-  const i = input.intensity;
-  const metric = systemOfQuantity(i) === 'metric';
+  const I = input.intensity;
+  const metric = systemOfQuantity(I) === 'metric';
   const parts = taken(input, pad);
   const flows = parts.map(({ surface, area: A, coefficient: C }) => {
     const flow = pad.step(
       `flow off the ${surface}`,
-      'Q = C × i × A',
-      { C, i, A },
-      flowShown(A.times(i).times(C), metric),
+      'Q = C × I × A',
+      { C, I, A },
+      flowShown(A.times(I).times(C), metric),
     );
     return { surface, coefficient: C, flow };
   });

@@ -40,11 +40,12 @@ import {
 } from './flow';
 import { GRADE_USES, type GradeUse, limitOf } from './limits';
 import {
+  ASTRIDE,
   awayFrom,
   lines as lineFields,
   locate,
   middleOf,
-  nearestWall,
+  nearestToFacet,
   type ParsedLine,
   type Piece,
   type Place,
@@ -356,15 +357,8 @@ const perMetre = (s: Slope): number => s.toNumber('mm/m') / 1000;
 /** Slope straight away from the nearest wall, per metre; `undefined` beyond the zone. */
 function awayFall(site: Site, t: number, zone: number): number | undefined {
   const { tin } = site.terrain;
-  const [a, b, c] = [tin.corner[3 * t], tin.corner[3 * t + 1], tin.corner[3 * t + 2]] as [
-    number,
-    number,
-    number,
-  ];
-  const x = ((tin.x[a] as number) + (tin.x[b] as number) + (tin.x[c] as number)) / 3;
-  const y = ((tin.y[a] as number) + (tin.y[b] as number) + (tin.y[c] as number)) / 3;
-  const { piece, distance } = nearestWall(site.walls, x, y);
-  if (piece === -1 || distance > zone) return undefined;
+  const { piece, distance, x, y } = nearestToFacet(site.walls, tin, t);
+  if (piece === -1 || distance > zone || distance < ASTRIDE) return undefined;
   const wall = site.walls[piece] as Piece;
   const [dx, dy] = [wall.b.x - wall.a.x, wall.b.y - wall.a.y];
   const along = ((x - wall.a.x) * dx + (y - wall.a.y) * dy) / (dx * dx + dy * dy || 1);
@@ -441,15 +435,13 @@ const degrees = (radians: Decimal): Quantity<'angle'> =>
 
 function wallFigures(
   site: Site,
+  t: number,
   spots: readonly ExactSpot[],
   fall: { x: Decimal; y: Decimal },
 ): Partial<FacetFigure> {
   const middle = middleOf(spots);
-  const origin = site.survey.exact(0);
-  const x = middle.x.minus(origin.x).toNumber();
-  const y = middle.y.minus(origin.y).toNumber();
-  const { piece } = nearestWall(site.walls, x, y);
-  if (piece === -1) return {};
+  const { piece, distance } = nearestToFacet(site.walls, site.terrain.tin, t);
+  if (piece === -1 || distance < ASTRIDE) return {};
   const wall = site.walls[piece] as Piece;
   const way = awayFrom(wall, middle.x, middle.y);
   const along = fall.x.times(way.x).plus(fall.y.times(way.y));
@@ -477,7 +469,7 @@ function facetFigure(site: Site, t: number, verdict: FacetFigure['verdict']): Fa
     alongX: slopeOfFall(fall.x, survey.system),
     alongY: slopeOfFall(fall.y, survey.system),
     ...(level ? {} : { direction: degrees(around) }),
-    ...wallFigures(site, spots, fall),
+    ...wallFigures(site, t, spots, fall),
     verdict,
   };
 }

@@ -144,6 +144,15 @@ describe('grade-correction', () => {
     );
   });
 
+  it('moves a spot that was read twice as one', () => {
+    const rows = slab(4);
+    const twice: Row[] = [...rows, rows[2] as Row];
+    const once = gradeCorrection(inputOf(rows)).figures;
+    const { figures } = gradeCorrection(inputOf(twice));
+    expect(figures.concrete.compareTo(once.concrete)).toBe(0);
+    expect(figures.after.reverse.format()).toBe('0 each');
+  });
+
   it('throws nothing but its own error', () => {
     fc.assert(
       fc.property(

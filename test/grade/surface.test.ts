@@ -189,6 +189,19 @@ describe('ponds', () => {
     );
   });
 
+  // Second method: the area within the water's edge by the surveyor's formula.
+  it('cover the area that their outline encloses', () => {
+    for (let seed = 100; seed < 130; seed += 1) {
+      for (const { outline, area } of drainageCheck(input(site(seed, 30, bowl))).figures.ponds) {
+        const twice = outline
+          .flatMap((ring) => ring.map((p, i) => [p, ring[(i + 1) % ring.length] ?? p] as const))
+          .map(([p, q]) => p.x.toNumber('m') * q.y.toNumber('m') - q.x.toNumber('m') * p.y.toNumber('m'))
+          .reduce((a, b) => a + b, 0);
+        expect(Math.abs(twice) / 2).toBeCloseTo(area.toNumber('m2'), 9);
+      }
+    }
+  });
+
   it('empty through a drain at their lowest spot', () => {
     const rows = site(7, 20, bowl);
     const { figures } = drainageCheck(input(rows));
@@ -375,6 +388,28 @@ describe('what cannot be', () => {
     expect(says({ spots })).toContain('"A", "C"');
     expect(codes({ spots, heightOfInstrument: '2 m' })).toEqual([]);
   });
+  it('is refused or reckoned on small whole-number sites with lines at random', () => {
+    const kinds = ['building', 'curb', 'drain', 'driveway', 'threshold'] as const;
+    for (let seed = 1; seed <= 300; seed += 1) {
+      const draw = drawer(seed * 7919);
+      const int = (n: number): number => Math.floor(draw() * n);
+      const [count, span] = [3 + int(12), 2 + int(5)];
+      const rows = Array.from({ length: count }, () => [int(span), int(span), int(3) / 10] as const);
+      const somewhere = (): string | { x: string; y: string } =>
+        int(2) ? `row ${1 + int(count)}` : { x: `${int(span)} m`, y: `${int(span)} m` };
+      const lines = Array.from({ length: int(4) }, (_, i) => ({
+        kind: kinds[int(5)] ?? 'curb',
+        name: `line ${i}`,
+        along: Array.from({ length: 1 + int(4) }, somewhere),
+      }));
+      const attempt = drainageCheck.attempt(
+        input(rows, { lines, inflows: [{ name: 'spout', at: somewhere() }] }),
+      );
+      if (!attempt.ok) expect(attempt.error).toBeInstanceOf(InputError);
+      else expect(JSON.stringify(attempt.result)).not.toContain('NaN');
+    }
+  });
+
   it('throws nothing but its own error, whatever comes in', () => {
     fc.assert(
       fc.property(
