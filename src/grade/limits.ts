@@ -45,6 +45,8 @@ export interface GradeLimit {
   readonly least?: Quantity<'slope'>;
   /** Most slope, for safety. */
   readonly most?: Quantity<'slope'>;
+  /** What the source itself allows to be off, where the part read says so. */
+  readonly tolerance?: string;
   /** In words, with what the source allows beside it. */
   readonly because: string;
   readonly source: Source;
@@ -54,6 +56,7 @@ interface Row {
   readonly use: GradeUse;
   readonly least?: string;
   readonly most?: string;
+  readonly tolerance?: string;
   readonly because: string;
   readonly source: Source;
 }
@@ -97,7 +100,13 @@ const ROWS: readonly Row[] = [
     because: 'a walk along its length; 1% to 2% is the usual least, ramps or steps are used above 5%',
     source: UFC_SITE,
   },
-  { use: 'walk-across', least: '1:48', because: 'cross slope of a concrete walk', source: UFGS_WALKS },
+  {
+    use: 'walk-across',
+    least: '1:48',
+    tolerance: '1/4 in in 5 ft',
+    because: 'cross slope of a concrete walk',
+    source: UFGS_WALKS,
+  },
   {
     use: 'steps-and-landings',
     most: '1:48',
@@ -129,11 +138,12 @@ const ROWS: readonly Row[] = [
 
 const table = constant(() =>
   Object.freeze(
-    ROWS.map(({ use, least, most, because, source }) =>
+    ROWS.map(({ use, least, most, tolerance, because, source }) =>
       Object.freeze({
         use,
         ...(least ? { least: slope(least) } : {}),
         ...(most ? { most: slope(most) } : {}),
+        ...(tolerance ? { tolerance } : {}),
         because,
         source,
       }),

@@ -159,7 +159,8 @@ export const piecesOf = (placed: readonly PlacedLine[]): Piece[] =>
 
 /** How far along the piece the point nearest to (x, y) lies, from 0 to 1. */
 export function nearestOn({ a, b }: Piece, x: number, y: number): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
   const long = dx * dx + dy * dy;
   if (long === 0) return 0;
   return Math.min(1, Math.max(0, ((x - a.x) * dx + (y - a.y) * dy) / long));
@@ -267,10 +268,14 @@ export function sidesOf(
 
 /** The piece nearest to a point among those that must stay dry, with its distance. */
 function nearestWall(walls: readonly Piece[], x: number, y: number): { piece: number; distance: number } {
-  let [piece, distance] = [-1, Number.POSITIVE_INFINITY];
+  let piece = -1;
+  let distance = Number.POSITIVE_INFINITY;
   for (let i = 0; i < walls.length; i += 1) {
     const d = distanceTo(walls[i] as Piece, x, y);
-    if (d < distance) [piece, distance] = [i, d];
+    if (d < distance) {
+      piece = i;
+      distance = d;
+    }
   }
   return { piece, distance };
 }
@@ -284,14 +289,14 @@ export function nearestToFacet(
   tin: Tin,
   t: number,
 ): { readonly piece: number; readonly distance: number; readonly x: number; readonly y: number } {
-  const [a, b, c] = [tin.corner[3 * t], tin.corner[3 * t + 1], tin.corner[3 * t + 2]] as [
-    number,
-    number,
-    number,
-  ];
+  const a = tin.corner[3 * t] as number;
+  const b = tin.corner[3 * t + 1] as number;
+  const c = tin.corner[3 * t + 2] as number;
   const x = ((tin.x[a] as number) + (tin.x[b] as number) + (tin.x[c] as number)) / 3;
   const y = ((tin.y[a] as number) + (tin.y[b] as number) + (tin.y[c] as number)) / 3;
-  return { ...nearestWall(walls, x, y), x, y };
+  // No spread here: this runs once for every facet of a survey.
+  const { piece, distance } = nearestWall(walls, x, y);
+  return { piece, distance, x, y };
 }
 
 /** The way straight off a wall to a point, exact: not of unit length. */

@@ -161,9 +161,13 @@ export function pondsOf(tin: Tin, flood: Flood, near: Neighbours): Ponds {
     found.push({ spots: gather(v, flood, z, near, pondOf), facets: [] });
   }
   if (found.length === 0) return { ponds: [], pondOf };
-  for (let t = 0; t < tin.facets; t += 1) {
-    const wet = [0, 1, 2].map((k) => pondOf[corner[3 * t + k] as number] as number).find((id) => id !== -1);
-    if (wet !== undefined) found[wet]?.facets.push(t);
+  for (let e = 0; e < corner.length; e += 1) {
+    const id = pondOf[corner[e] as number] as number;
+    if (id === -1) continue;
+    const t = (e / 3) | 0;
+    const { facets } = found[id] as { facets: number[] };
+    // The corners of a facet follow one another, so a facet that is in already is the last.
+    if (facets[facets.length - 1] !== t) facets.push(t);
   }
   const ponds = found.map(({ spots, facets }) => {
     const lowest = spots.reduce((low, v) => ((z[v] as number) < (z[low] as number) ? v : low));

@@ -371,14 +371,6 @@ function awayFall(site: Site, t: number, zone: number): number | undefined {
   return ((tin.fallX[t] as number) * nx + (tin.fallY[t] as number) * ny) / (Math.hypot(nx, ny) || 1);
 }
 
-/** How far a facet is below what is required, per metre, and whether it runs to a wall near by. */
-function lackOf(site: Site, t: number, fall: number, least: Least): { lack: number; reverse: boolean } {
-  if (site.walls.length === 0) return { lack: least.minimum - fall, reverse: false };
-  const away = awayFall(site, t, least.zone);
-  if (away === undefined) return { lack: least.beyond - fall, reverse: false };
-  return { lack: least.minimum - away, reverse: away < -NO_FALL };
-}
-
 /** The limits in binary numbers. */
 interface Least {
   readonly minimum: number;
@@ -386,30 +378,47 @@ interface Least {
   readonly zone: number;
 }
 
+/** Fall of each facet per metre. */
+function fallsOf({ terrain: { tin } }: Site): Float64Array {
+  const falls = new Float64Array(tin.facets);
+  for (let t = 0; t < tin.facets; t += 1) {
+    falls[t] = Math.sqrt((tin.fallX[t] as number) ** 2 + (tin.fallY[t] as number) ** 2);
+  }
+  return falls;
+}
+
+function extremes(falls: Float64Array): { readonly steepest: number; readonly flattest: number } {
+  let [steepest, flattest] = [0, 0];
+  for (let t = 1; t < falls.length; t += 1) {
+    if ((falls[t] as number) > (falls[steepest] as number)) steepest = t;
+    if ((falls[t] as number) < (falls[flattest] as number)) flattest = t;
+  }
+  return { steepest, flattest };
+}
+
 function judge(site: Site, held: Held): Judged {
-  const { tin } = site.terrain;
   const least: Least = {
     minimum: perMetre(held.minimum),
     beyond: perMetre(held.beyond),
     zone: held.zone.toNumber('m'),
   };
   const maximum = held.maximum ? perMetre(held.maximum) : Number.POSITIVE_INFINITY;
-  const lack = new Float64Array(tin.facets);
+  const walled = site.walls.length > 0;
+  const falls = fallsOf(site);
+  const lack = new Float64Array(falls.length);
   const [reverse, short, steep]: [number[], number[], number[]] = [[], [], []];
-  let [steepest, flattest] = [0, 0];
-  const fallOf = (t: number): number =>
-    Math.sqrt((tin.fallX[t] as number) ** 2 + (tin.fallY[t] as number) ** 2);
-  for (let t = 0; t < tin.facets; t += 1) {
-    const fall = fallOf(t);
-    if (fall > fallOf(steepest)) steepest = t;
-    if (fall < fallOf(flattest)) flattest = t;
+  for (let t = 0; t < falls.length; t += 1) {
+    const fall = falls[t] as number;
+    // Beyond the zone, or with no wall about, the slope itself counts.
+    const away = walled ? awayFall(site, t, least.zone) : undefined;
+    const wanted = walled && away === undefined ? least.beyond : least.minimum;
+    const missing = wanted - (away ?? fall);
+    lack[t] = missing;
+    if (away !== undefined && away < -NO_FALL) reverse.push(t);
+    else if (missing > NO_FALL) short.push(t);
     if (fall > maximum + NO_FALL) steep.push(t);
-    const judged = lackOf(site, t, fall, least);
-    lack[t] = judged.lack;
-    if (judged.reverse) reverse.push(t);
-    else if (judged.lack > NO_FALL) short.push(t);
   }
-  return { reverse, short, steep, steepest, flattest, lack };
+  return { reverse, short, steep, ...extremes(falls), lack };
 }
 
 const cornersOf = ({ terrain: { tin } }: Site, t: number): [number, number, number] =>
