@@ -161,7 +161,7 @@ function reckon(input: Parsed, pad: Pad): RunoffFigures {
  *   areas: [{ surface: 'roof', area: '800 ft2' }],
  *   intensity: '5.95 in/h',
  * });
- * figures.flow.format(); // '47 gal/min'
+ * figures.flow.format(); // '46.98 gal/min'
  * ```
  */
 export const runoff: Calculation<RunoffInput, RunoffFigures> = /*#__PURE__*/ define({
