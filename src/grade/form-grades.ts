@@ -201,7 +201,10 @@ interface Parsed {
 const STAKE_LIMIT = 1000;
 const SOUGHT_STAKES = 150;
 const CONDITION_LIMIT = 60;
-const BINDS = 1e-6;
+/** How near to binding counts as binding, in metres: the loosest that leads to an exact solution is taken. */
+const BINDS = [1e-6, 1e-7, 1e-8, 1e-9];
+/** Strays of 60 digits, in metres. */
+const STRAY = new Decimal('1e-30');
 const ZERO_LENGTH = constant(() => length('0 in'));
 const SQUARE_ROOM = constant(() => length('1/8 in'));
 
@@ -330,8 +333,9 @@ function bindingAt(
   stakes: readonly GroundStake[],
   names: readonly string[],
   at: readonly Decimal[],
+  room: number,
 ): Binding[] {
-  const near = (a: Decimal, b: Decimal): boolean => a.minus(b).abs().lessThan(BINDS);
+  const near = (a: Decimal, b: Decimal): boolean => a.minus(b).abs().lessThan(room);
   const found = conditions.flatMap(({ name, weights, least, most }): Binding[] => {
     const value = dot(weights, at);
     return [least, most].flatMap((bound) =>
@@ -380,6 +384,21 @@ function groundStakes(stakes: readonly ParsedStake[], o: Origin): { made: Ground
   return { made, names: used.map(({ name }) => name) };
 }
 
+/** True when the plane meets every condition, exactly, and lies nowhere below these stakes. */
+function meetsAll(
+  conditions: readonly PlaneCondition[],
+  above: readonly GroundStake[],
+  plane: readonly Decimal[],
+): boolean {
+  const reaches = (value: Decimal, least: Decimal): boolean => value.plus(STRAY).greaterThanOrEqualTo(least);
+  return (
+    conditions.every(({ weights, least, most }) => {
+      const value = dot(weights, plane);
+      return (!least || reaches(value, least)) && (!most || reaches(most, value));
+    }) && above.every(({ weights, ground }) => reaches(dot(weights, plane), ground))
+  );
+}
+
 /** The plane with the least fill that meets every condition. */
 function seek(input: Parsed): Sought {
   const first = input.stakes[0] as ParsedStake;
@@ -397,10 +416,17 @@ function seek(input: Parsed): Sought {
   if (!solved)
     return refuse('', faults.conflictingGrades(conflictNames(conditions, made, names, input.cut === 'none')));
   const found = ['h', 'b', 'c'].map((k) => new Decimal(solved.get(k) ?? 0));
-  const binding = bindingAt(conditions, made, names, found);
-  const exact = exactly(binding, 3);
+  const tried = BINDS.map((room) => bindingAt(conditions, made, names, found, room));
+  const met = tried
+    .map((binding) => ({ binding, exact: exactly(binding, 3) }))
+    .find(({ exact }) => exact && meetsAll(conditions, input.cut === 'none' ? made : [], exact));
+  const binding = met?.binding ?? tried[0] ?? [];
   // Where the conditions leave the plane some play, it is rounded to a billionth of a metre.
-  const [h, b, c] = (exact ?? found.map((v) => v.toDecimalPlaces(ROUNDED))) as [Decimal, Decimal, Decimal];
+  const [h, b, c] = (met?.exact ?? found.map((v) => v.toDecimalPlaces(ROUNDED))) as [
+    Decimal,
+    Decimal,
+    Decimal,
+  ];
   return {
     plane: { at: { x: o.x, y: o.y, z: o.z.plus(h) }, p: b.neg(), q: c.neg() },
     binding: [...new Set(binding.map(({ name }) => name))],

@@ -150,12 +150,15 @@ interface Parsed extends Pick<ParsedSurface, 'spots' | 'heightOfInstrument' | 'l
   readonly leastThickness: Length | undefined;
 }
 
-const SPOTS = 150;
+const SPOTS = 60;
 const ZONE = constant(() => length('10 ft'));
 const FREEBOARD = constant(() => length('1 in'));
 const NEAR = constant(() => length('1/2 in'));
 const MOVED = 1e-7;
-const BINDS = 1e-6;
+/** How near to binding counts as binding: the loosest that leads to an exact solution is taken. */
+const BINDS = [1e-6, 1e-7, 1e-8, 1e-9];
+/** Strays of 60 digits, in metres. */
+const STRAY = new Decimal('1e-30');
 const ROUNDED = 9;
 const NIL = new Decimal(0);
 const ONE = new Decimal(1);
@@ -362,11 +365,13 @@ interface Correction {
   readonly binding: readonly string[];
 }
 
-/** Moves solved exactly from the conditions that bind. */
-function exactMoves(job: Job, rough: ReadonlyMap<number, number>): Correction {
+type Named = Equation & { readonly name: string };
+
+/** The conditions that bind, to within `near`, as equations in the moves. */
+function bindingAt(job: Job, rough: ReadonlyMap<number, number>, near: number): Named[] {
   const moved = [...rough.keys()];
   const place = new Map(moved.map((v, k) => [v, k]));
-  const equations: (Equation & { readonly name: string })[] = [];
+  const equations: Named[] = [];
   for (const need of job.needs) {
     const lack = lackOf(job, need);
     const weights = moved.map(() => NIL);
@@ -377,26 +382,45 @@ function exactMoves(job: Job, rough: ReadonlyMap<number, number>): Correction {
       weights[at] = (weights[at] as Decimal).plus(need.weights[k] as Decimal);
       given += (need.weights[k] as Decimal).toNumber() * (rough.get(v) as number);
     });
-    if (Math.abs(given - lack.toNumber()) < BINDS && weights.some((w) => !w.isZero())) {
+    if (Math.abs(given - lack.toNumber()) < near && weights.some((w) => !w.isZero())) {
       equations.push({ name: need.name, weights, equals: lack });
     }
   }
   for (const v of moved) {
     const move = rough.get(v) as number;
     const room = move > 0 ? job.roomUp.get(v) : job.roomDown.get(v)?.neg();
-    if (room && Math.abs(room.toNumber() - move) < BINDS) {
-      equations.push({
-        name: `room at ${job.site.survey.name(v)}`,
-        weights: moved.map((u) => (u === v ? ONE : NIL)),
-        equals: room,
-      });
-    }
+    if (!room || Math.abs(room.toNumber() - move) >= near) continue;
+    const weights = moved.map((u) => (u === v ? ONE : NIL));
+    equations.push({ name: `room at ${job.site.survey.name(v)}`, weights, equals: room });
   }
-  const exact = exactly(equations, moved.length);
-  const moves = new Map(
-    moved.map((v, k) => [v, exact?.[k] ?? new Decimal(rough.get(v) ?? 0).toDecimalPlaces(ROUNDED)]),
-  );
-  return { moves, binding: [...new Set(equations.map(({ name }) => name))] };
+  return equations;
+}
+
+/** True when these moves meet every need, exactly. */
+function meetsAll(job: Job, moves: ReadonlyMap<number, Decimal>): boolean {
+  return job.needs.every((need) => {
+    const given = need.spots.reduce(
+      (sum, v, k) => sum.plus((need.weights[k] as Decimal).times(moves.get(v) ?? NIL)),
+      NIL,
+    );
+    return given.plus(STRAY).greaterThanOrEqualTo(lackOf(job, need));
+  });
+}
+
+/** Moves solved exactly from the conditions that bind. */
+function exactMoves(job: Job, rough: ReadonlyMap<number, number>): Correction {
+  const moved = [...rough.keys()];
+  const names = (equations: readonly Named[]): string[] => [...new Set(equations.map(({ name }) => name))];
+  for (const near of BINDS) {
+    const equations = bindingAt(job, rough, near);
+    const exact = exactly(equations, moved.length);
+    if (!exact) continue;
+    const moves = new Map(moved.map((v, k) => [v, exact[k] as Decimal]));
+    if (meetsAll(job, moves)) return { moves, binding: names(equations) };
+  }
+  // Where too little binds to tell, the search's own figure is given to a billionth of a metre.
+  const moves = new Map(moved.map((v) => [v, new Decimal(rough.get(v) ?? 0).toDecimalPlaces(ROUNDED)]));
+  return { moves, binding: names(bindingAt(job, rough, BINDS[0] as number)) };
 }
 
 function correct(job: Job, shares: readonly Decimal[]): Correction {
@@ -556,7 +580,7 @@ function reckon(input: Parsed, pad: Pad): GradeCorrectionFigures {
  * @param input - spots as read, the lines of the building or the falls wanted, and what may be moved
  * @returns moves by spot, concrete, thickness and freeboard afterwards, and the check of the result
  * @throws {InputError} `no-solution` with the names of what cannot be met together; `give-one-of`
- * where neither a building nor a fall is given; `too-many` above 150 spots; and as the drainage check
+ * where neither a building nor a fall is given; `too-many` above 60 spots; and as the drainage check
  * @source closed form; 2% as in IRC 2006 R401.3 as quoted
  * @example
  * ```ts

@@ -104,33 +104,44 @@ export function leastOf({ conditions, free, aims }: Programme): Solved {
 export const canMeet = (conditions: readonly Condition[], free: ReadonlySet<string>): boolean =>
   once(conditions, {}, free) !== undefined;
 
-/** Above so many conditions they are only taken away in turn. */
+/** Above so many conditions pairs are not tried one by one. */
 const PAIRS_TRIED = 60;
 
-/**
- * Some conditions that cannot be met together, no one of which can be left out: two where two will
- * do, otherwise what is left when each is taken away in turn.
- */
-export function conflictAmong(conditions: readonly Condition[], free: ReadonlySet<string>): number[] {
-  const pairs = conditions.length <= PAIRS_TRIED ? conditions.length : 0;
-  for (let i = 0; i < pairs; i += 1) {
-    for (let j = i; j < conditions.length; j += 1) {
+function pairAmong(conditions: readonly Condition[], free: ReadonlySet<string>): number[] | undefined {
+  const tried = conditions.length <= PAIRS_TRIED ? conditions.length : 0;
+  for (let i = 0; i < tried; i += 1) {
+    for (let j = i; j < tried; j += 1) {
       const pair = [conditions[i] as Condition, conditions[j] as Condition];
       if (!canMeet(pair, free)) return i === j ? [i] : [i, j];
     }
   }
+  return undefined;
+}
+
+/**
+ * Some conditions that cannot be met together, no one of which can be left out: two where two will
+ * do, otherwise what is left when they are taken away, many at a time and then fewer.
+ */
+export function conflictAmong(conditions: readonly Condition[], free: ReadonlySet<string>): number[] {
+  const pair = pairAmong(conditions, free);
+  if (pair) return pair;
   let left = conditions.map((_, i) => i);
-  for (let i = 0; i < conditions.length; i += 1) {
-    const without = left.filter((k) => k !== i);
-    if (
-      !canMeet(
-        without.map((k) => conditions[k] as Condition),
-        free,
+  let chunk = Math.ceil(left.length / 2);
+  for (;;) {
+    for (let from = 0; from < left.length; ) {
+      const without = [...left.slice(0, from), ...left.slice(from + chunk)];
+      if (
+        canMeet(
+          without.map((k) => conditions[k] as Condition),
+          free,
+        )
       )
-    )
-      left = without;
+        from += chunk;
+      else left = without;
+    }
+    if (chunk === 1) return left;
+    chunk = Math.ceil(chunk / 2);
   }
-  return left;
 }
 
 /** One exact equation: weights by variable and the right-hand side. */

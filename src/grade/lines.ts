@@ -125,6 +125,8 @@ const samePlace = (a: PlanPlace, b: PlanPlace): boolean => a.x === b.x && a.y ==
 
 /** Put the lines on the plan. @throws {InputError} `unknown-name`, `repeated-name`, `repeated-point` */
 export function placeLines(survey: Survey, given: readonly ParsedLine[]): PlacedLine[] {
+  const places = given.reduce((sum, { along }) => sum + along.length, 0);
+  if (places > PLACE_LIMIT) refuse('lines', faults.tooMany('the places of all lines', PLACE_LIMIT));
   const names = new Set<string>();
   return given.map(({ kind, name, along }, l) => {
     if (names.has(name)) refuse(`lines[${l}].name`, faults.repeatedName(name));

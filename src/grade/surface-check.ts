@@ -12,7 +12,6 @@
  */
 
 import type { PointInput } from '../geometry/outline';
-import { insidePlanRing } from '../geometry/tin';
 import { angleTo, Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length, slope } from '../quantity/make';
@@ -251,7 +250,8 @@ const LISTED = 100;
 const NAMED = 50;
 const INCHES_PER_FOOT = 12;
 const HALF_TURN = 180;
-const OUTLINE_LIMIT = 1000;
+const OUTLINE_LIMIT = 500;
+const PLACE_LIMIT = 100;
 const ZONE = constant(() => length('10 ft'));
 const NEAR = constant(() => length('1/2 in'));
 const SHALLOW = constant(() => length('1/8 in'));
@@ -277,7 +277,7 @@ export const surfaceFields = (): Field<ParsedSurface> =>
       list(
         fields({ name: label('name'), at: place('at'), elevation: quantity('length', 'elevation', 'any') }),
         0,
-        OUTLINE_LIMIT,
+        PLACE_LIMIT,
       ),
     ),
     inflows: maybe(
@@ -288,7 +288,7 @@ export const surfaceFields = (): Field<ParsedSurface> =>
           flow: maybe(quantity('volume-rate', 'flow', 'not-negative')),
         }),
         0,
-        OUTLINE_LIMIT,
+        PLACE_LIMIT,
       ),
     ),
   });
@@ -322,7 +322,8 @@ function heldTo(input: ParsedSurface, pad: Pad): Held {
   const use = input.use ?? 'paved-by-building';
   const limit = limitOf(use);
   const least = limit.least ?? slope('0%');
-  const minimum = assumed(pad, 'minimum', input.minimum, () => least, limit.because, limit.source);
+  const because = limit.least ? limit.because : `no least slope is published for this: ${limit.because}`;
+  const minimum = assumed(pad, 'minimum', input.minimum, () => least, because, limit.source);
   return {
     use,
     minimum,
@@ -698,14 +699,29 @@ function reachFigures(site: Site, reach: Reach): ReachFigure[] {
   }));
 }
 
-/** The facet that a point lies on. */
+/** Points this near outside a facet, as a share of it, still lie on it: sills stand on its very side. */
+const ON_SIDE = 1e-9;
+
+/** The facet that a point lies on, its sides included; -1 for none. */
 function facetAt(site: Site, x: number, y: number): number {
-  const { tin } = site.terrain;
-  for (let t = 0; t < tin.facets; t += 1) {
-    const ring = cornersOf(site, t).map((v) => ({ x: tin.x[v] as number, y: tin.y[v] as number }));
-    if (insidePlanRing(x, y, ring)) return t;
+  const { corner, facets, turn, x: xs, y: ys } = site.terrain.tin;
+  const side = (p: number, q: number): number =>
+    turn *
+    (((xs[p] as number) - x) * ((ys[q] as number) - y) - ((ys[p] as number) - y) * ((xs[q] as number) - x));
+  for (let t = 0; t < facets; t += 1) {
+    const a = corner[3 * t] as number;
+    const b = corner[3 * t + 1] as number;
+    const c = corner[3 * t + 2] as number;
+    const [u, v, w] = [side(a, b), side(b, c), side(c, a)];
+    if (Math.min(u, v, w) >= -ON_SIDE * (u + v + w)) return t;
   }
   return -1;
+}
+
+/** The spot itself, or the one that stands for it where it was read twice; -1 off the surface. */
+function onSurface({ terrain: { tin, spoke } }: Site, v: number): number {
+  if ((spoke.from[v] as number) < (spoke.from[v + 1] as number)) return v;
+  return tin.corner.find((u) => tin.x[u] === tin.x[v] && tin.y[u] === tin.y[v]) ?? -1;
 }
 
 /** Elevation of the surface at a place, exact. */
@@ -740,13 +756,12 @@ function inflowFigures(site: Site, inflows: NonNullable<ParsedSurface['inflows']
   return inflows.map(({ name, at, flow }, i) => {
     const path = `inflows[${i}].at`;
     const spot = locate(site.survey, at, path);
+    const named = spot.spot === undefined ? -1 : onSurface(site, spot.spot);
     const facet = spot.spot === undefined ? facetAt(site, spot.x, spot.y) : -1;
-    if (spot.spot === undefined && facet === -1) refuse(path, faults.outsideSurface(name));
+    if (named === -1 && facet === -1) refuse(path, faults.outsideSurface(name));
     const way =
-      spot.spot === undefined
-        ? pathFromPoint(site.terrain, facet, spot.x, spot.y)
-        : pathFromSpot(site.terrain, spot.spot);
-    const from = spot.spot === undefined ? name : site.survey.name(spot.spot);
+      named === -1 ? pathFromPoint(site.terrain, facet, spot.x, spot.y) : pathFromSpot(site.terrain, named);
+    const from = named === -1 ? name : site.survey.name(named);
     return { ...pathFigure(site, from, way), name, ...(flow ? { flow } : {}) };
   });
 }

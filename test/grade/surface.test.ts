@@ -329,6 +329,30 @@ describe('facets and paths', () => {
     expect(figures.sills[0]?.freeboard.toNumber('mm')).toBeCloseTo(100.02, 3);
   });
 
+  it('takes sills and spouts on the very side of the surface, and refuses those off it', () => {
+    for (const [x, y] of [
+      [1.5, 0],
+      [4, 2.5],
+      [2.5, 4],
+      [0, 0.5],
+    ] as const) {
+      const at = { x: `${x} m`, y: `${y} m` };
+      const { figures } = drainageCheck(
+        input(plane(5, 0, 0.02), {
+          sills: [{ name: 'door', at, elevation: '11 m' }],
+          inflows: [{ name: 'spout', at }],
+        }),
+      );
+      expect(figures.sills[0]?.freeboard.toNumber('mm')).toBeCloseTo(1000 + 20 * y, 3);
+      expect(figures.inflows[0]?.length.toNumber('m')).toBeCloseTo(4 - y, 3);
+    }
+    const off = { x: '-1 m', y: '2 m' };
+    expect(codes(input(plane(5, 0, 0.02), { inflows: [{ name: 'spout', at: off }] }))).toEqual([
+      'outside-surface',
+    ]);
+    expect(says(input(plane(5, 0, 0.02), { inflows: [{ name: 'spout', at: off }] }))).toContain('"spout"');
+  });
+
   it('leaves out what lies inside a building that is given as a ring', () => {
     const at = (x: number, y: number): { x: string; y: string } => ({ x: `${x} m`, y: `${y} m` });
     const rows: Row[] = [
