@@ -96,6 +96,22 @@ describe('ponds', () => {
     );
   });
 
+  // Closed form: an upturned cone of n sides holds n/2 × r² × sin(2π/n) × depth/3, towards πr²d/3.
+  it.each([6, 12, 48, 96])('of an upturned cone of %i sides come to its closed form', (n) => {
+    const [r, depth] = [5, 0.12];
+    const mm = (v: number): number => Math.round(v * 1000) / 1000;
+    const rim = Array.from({ length: n }, (_, i): Row => {
+      const angle = (2 * Math.PI * i) / n;
+      return [mm(r * Math.cos(angle)), mm(r * Math.sin(angle)), 1];
+    });
+    const { figures } = drainageCheck(input([...rim, [0, 0, 1 - depth]]));
+    const volume = figures.pondVolume.toNumber('m3');
+    const polygon = (n / 2) * r * r * Math.sin((2 * Math.PI) / n) * (depth / 3);
+    expect(Math.abs(volume / polygon - 1)).toBeLessThan(2e-4);
+    expect(Math.abs(volume / ((Math.PI * r * r * depth) / 3) - 1)).toBeLessThan(7 / n ** 2);
+    expect(figures.longestPath.length.toNumber('m')).toBeGreaterThan(r - 0.002);
+  });
+
   // Closed form: two troughs beside a hump, closed at the ends by curbs, each ½ × width × depth × length.
   it('of a humped slab are two prisms of known volume', () => {
     const across = [
