@@ -9,8 +9,14 @@ import { probedVolume } from '../concrete/probed-volume';
 import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
 import { squareCheck } from '../forms/square-check';
+import { crossSlope } from '../grade/cross-slope';
 import { drainageCheck } from '../grade/drainage-check';
+import { formGrades } from '../grade/form-grades';
+import { gradeCorrection } from '../grade/grade-correction';
+import { levelNotes } from '../grade/level-notes';
+import { runoff } from '../grade/runoff';
 import { slopeOf } from '../grade/slope';
+import { straightedge } from '../grade/straightedge';
 import { jointSpacing } from '../joints/joint-spacing';
 import type { Attempt, Calculation } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';
@@ -18,6 +24,7 @@ import type { Figure, FigureSet } from '../reckoning/result';
 import type { Source } from '../reckoning/source';
 import { meshLayout } from '../steel/mesh-layout';
 import { rebarLayout } from '../steel/rebar-layout';
+import { stepLayout } from '../steps/step-layout';
 
 /** A calculation as a front-end sees it, whatever its input. */
 export interface CatalogEntry {
@@ -54,10 +61,17 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(slabVolume),
   entry(probedVolume),
   entry(stepVolume),
+  entry(stepLayout),
   entry(baseTonnage),
   entry(squareCheck),
   entry(slopeOf),
   entry(drainageCheck),
+  entry(formGrades),
+  entry(gradeCorrection),
+  entry(levelNotes),
+  entry(crossSlope),
+  entry(runoff),
+  entry(straightedge),
   entry(jointSpacing),
   entry(rebarLayout),
   entry(meshLayout),

@@ -20,7 +20,7 @@ import { choice, type Field, fields, kinds, later, quantity, word } from '../rec
 import type { Pad } from '../reckoning/pad';
 
 /** Thickness that runs evenly from one side of the outline to the other. */
-export interface TaperInput {
+export interface ThicknessTaperInput {
   /** Always `taper`. */
   readonly vary: 'taper';
   /** Along which axis of the plan. */
@@ -32,7 +32,7 @@ export interface TaperInput {
 }
 
 /** Thickness in a plane, by its value at one point and how it grows along both axes. */
-export interface PlaneInput {
+export interface ThicknessPlaneInput {
   /** Always `plane`. */
   readonly vary: 'plane';
   /** Thickness at the origin of the plan. */
@@ -44,7 +44,7 @@ export interface PlaneInput {
 }
 
 /** Thickness: the same everywhere, or varying in a plane. */
-export type ThicknessInput = QuantityInput<'length'> | TaperInput | PlaneInput;
+export type ThicknessInput = QuantityInput<'length'> | ThicknessTaperInput | ThicknessPlaneInput;
 
 type Length = Quantity<'length'>;
 

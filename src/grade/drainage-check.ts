@@ -1,18 +1,28 @@
 /**
- * Does water run away from the building between two points?
+ * Does water run away from the building: between two points, or over a whole surface?
  *
- * `slope = (elevation at the building − elevation away from it) ÷ distance`, against the least that
- * is required for the kind of surface.
+ * Between two points: `slope = (elevation at the building − elevation away from it) ÷ distance`,
+ * against the least that is required for the kind of surface. Over a surface of spot elevations:
+ * see `surface-check.ts`.
  */
 import { constant, slope } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
-import { systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
-import { choice, fields, maybe, quantity } from '../reckoning/fields';
+import { byKey, choice, fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
+import type { Result } from '../reckoning/result';
 import { IRC_DRAINAGE, PCA_DRAINAGE, type Source, UFGS_WALKS } from '../reckoning/source';
+import { small } from './marks';
 import { slopeBetween } from './slope';
+import { SPOT_KEYS } from './spots';
+import {
+  checkSurface,
+  type ParsedSurface,
+  type SurfaceDrainageFigures,
+  type SurfaceDrainageInput,
+  surfaceFields,
+} from './surface-check';
 
 /** Kinds of surface with a published least slope. */
 export type DrainedSurface = 'paved-by-building' | 'ground-by-building' | 'slab-outdoors' | 'walk-across';
@@ -103,9 +113,6 @@ function requiredSlope({ minimum, surface }: Parsed, pad: Pad): Quantity<'slope'
   return least.slope();
 }
 
-/** Falls are spoken of in inches or millimetres. */
-const small = (length: Length): Length => length.in(systemOfQuantity(length) === 'metric' ? 'mm' : 'in');
-
 function verdictOf(s: Quantity<'slope'>, m: Quantity<'slope'>, pad: Pad): DrainageCheckFigures['verdict'] {
   if (s.sign() < 0) {
     pad.caution(cautions.runsToBuilding(m, s));
@@ -131,13 +138,32 @@ function reckon(input: Parsed, pad: Pad): DrainageCheckFigures {
   return { verdict, slope: s, fall: f, required: m, requiredFall: r, ...short };
 }
 
+/** Does water run away from a building? Two kinds of input, told apart by whether spots are given. */
+export interface DrainageCheck
+  extends Calculation<
+    DrainageCheckInput | SurfaceDrainageInput,
+    DrainageCheckFigures | SurfaceDrainageFigures
+  > {
+  /** Between two points. */
+  (input: DrainageCheckInput): Result<DrainageCheckFigures>;
+  /** Over a surface of spot elevations. */
+  (input: SurfaceDrainageInput): Result<SurfaceDrainageFigures>;
+}
+
+type EitherInput = Parsed | ParsedSurface;
+
+const isSurface = (input: EitherInput): input is ParsedSurface => !('distance' in input);
+
 /**
- * Does water run away from the building between two points?
+ * Does water run away from the building, between two points or over a surface of spot elevations?
  *
- * @param input - two elevations, the level distance, and the surface or the least slope
- * @returns a verdict with slope, fall and shortfall
- * @throws {InputError} for quantities that cannot be read, a distance that is not greater than zero,
- * a minimum that is negative
+ * @param input - two elevations and the level distance; or spots in plan with the lines of buildings,
+ * curbs and drains. The surface or the least slope may be given with either
+ * @returns a verdict with slope, fall and shortfall; for a surface the facets at fault, ponds with
+ * depth, outline and volume, low spots, the longest way of water, and what reaches a building
+ * @throws {InputError} for quantities that cannot be read, a distance that is not greater than zero, a
+ * minimum that is negative; `few-spots`, `collinear-spots`, `conflicting-spots`, `no-datum`,
+ * `unknown-name`, `repeated-name`, `outside-surface`, each with the names of the spots
  * @source least slopes: IRC 2006 R401.3 as quoted; the Portland Cement Association as cited in
  * Concrete Construction; UFGS 03300N 3.8.3
  * @example
@@ -147,20 +173,44 @@ function reckon(input: Parsed, pad: Pad): DrainageCheckFigures {
  * const { figures } = drainageCheck({ atBuilding: '100 ft', away: '99.9 ft', distance: '12 ft' });
  * figures.verdict; // 'too flat'
  * figures.shortfall?.format(); // '1.68 in'
+ *
+ * const yard = drainageCheck({
+ *   table: {
+ *     unit: 'ft',
+ *     rows: [
+ *       [0, 0, 100],
+ *       [12, 0, 100],
+ *       [0, 12, 99.75],
+ *       [12, 12, 99.75],
+ *       [6, 6, 99.875],
+ *     ],
+ *   },
+ *   lines: [{ kind: 'building', name: 'bakery', along: ['row 1', 'row 2'] }],
+ * });
+ * yard.figures.verdict; // 'drains'
+ * yard.figures.longestPath.leavesOver; // 'open edge'
  * ```
  */
-export const drainageCheck: Calculation<DrainageCheckInput, DrainageCheckFigures> = /*#__PURE__*/ define({
+export const drainageCheck: DrainageCheck = /*#__PURE__*/ define<
+  DrainageCheckInput | SurfaceDrainageInput,
+  EitherInput,
+  DrainageCheckFigures | SurfaceDrainageFigures
+>({
   id: 'drainage-check',
   title: 'Drainage away from a building',
   version: 1,
   sources: [IRC_DRAINAGE, PCA_DRAINAGE, UFGS_WALKS],
   input: () =>
-    fields({
-      atBuilding: quantity('length', 'atBuilding', 'any'),
-      away: quantity('length', 'away', 'any'),
-      distance: quantity('length', 'distance'),
-      surface: maybe(choice('surface', Object.keys(LEAST) as DrainedSurface[])),
-      minimum: maybe(quantity('slope', 'minimum', 'not-negative')),
-    }),
-  reckon,
-});
+    byKey<ParsedSurface, Parsed>(
+      SPOT_KEYS,
+      surfaceFields(),
+      fields({
+        atBuilding: quantity('length', 'atBuilding', 'any'),
+        away: quantity('length', 'away', 'any'),
+        distance: quantity('length', 'distance'),
+        surface: maybe(choice('surface', Object.keys(LEAST) as DrainedSurface[])),
+        minimum: maybe(quantity('slope', 'minimum', 'not-negative')),
+      }),
+    ),
+  reckon: (input, pad) => (isSurface(input) ? checkSurface(input, pad) : reckon(input, pad)),
+}) as DrainageCheck;

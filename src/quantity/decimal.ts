@@ -32,6 +32,9 @@ export const distance = (x: Decimal, y: Decimal): Decimal =>
 /** A quotient to 24 digits, for show. */
 export const shownQuotient = (a: Decimal, b: Decimal): Decimal => Shown.div(a, b);
 
+/** The angle of a direction in radians, to 24 digits: angles are irrational, and 60 digits cost ten times more. */
+export const angleTo = (y: Decimal, x: Decimal): Decimal => new Decimal(Shown.atan2(y, x));
+
 export const ROUND_HALF_UP = 4;
 
 export const ZERO = /*#__PURE__*/ new Decimal(0);

@@ -46,7 +46,16 @@ export type IssueCode =
   | 'outside-outline'
   | 'openings-meet'
   | 'give-one-of'
-  | 'not-a-result';
+  | 'not-a-result'
+  | 'repeated-name'
+  | 'unknown-name'
+  | 'few-spots'
+  | 'collinear-spots'
+  | 'conflicting-spots'
+  | 'no-datum'
+  | 'conflicting-grades'
+  | 'outside-surface'
+  | 'no-solution';
 
 /** One thing wrong with an input. */
 export interface Issue {

@@ -85,6 +85,8 @@ mph|speed|1609.344|c|2|mi/h
 ft/s|speed|1097.28|c|2|fps
 km/h|speed|1000|m|2|kph kmh
 m/s|speed|3600|m|2|
+in/h|speed|0.0254|c|2|
+mm/h|speed|0.001|m|1|
 lbf|force|4.4482216152605|c|1|
 kip|force|4448.2216152605|c|3|kips
 N|force|1|m|1|n
@@ -97,6 +99,7 @@ yd3/h|volume-rate|0.764554857984|c|2|
 m3/h|volume-rate|1|m|2|
 gal/min|volume-rate|0.22712470704|c|2|gpm
 L/s|volume-rate|3.6|m|2|l/s
+ft3/s|volume-rate|101.9406477312|c|3|cfs
 lb/ft2/h|evaporation|0.45359237|c|3|
 kg/m2/h|evaporation|0.09290304|m|3|
 %|ratio|0.01|-|2|percent

@@ -8,6 +8,7 @@ import type { Caution } from './result';
 import * as sources from './source';
 
 type Length = Quantity<'length'>;
+
 type Slope = Quantity<'slope'>;
 
 export const thinSlab = (limit: Length, actual: Length): Caution => ({
@@ -228,4 +229,195 @@ export const largeAllowance = (limit: Quantity<'ratio'>, actual: Quantity<'ratio
   limit,
   actual,
   source: sources.WASTE_TEXTS,
+});
+
+export const lowRiser = (limit: Length, actual: Length): Caution => ({
+  code: 'riser-too-low',
+  severity: 'warning',
+  sentence: `a riser lower than ${limit.format()} is easily overlooked; people trip on it. Check the local code`,
+  limit,
+  actual,
+  source: sources.CC_STEPS,
+});
+
+export const noStepLayout: Caution = {
+  code: 'no-layout',
+  severity: 'stop',
+  sentence:
+    'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official',
+  source: sources.CLOSED_FORM,
+};
+
+export const shortLanding = (limit: Length, actual: Length): Caution => ({
+  code: 'landing-too-short',
+  severity: 'warning',
+  sentence: `a landing at a door is usually at least ${limit.format()} deep in the way of travel, and no narrower than the door; check the local code`,
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});
+
+export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
+  code: 'door-swings-over-steps',
+  severity: 'warning',
+  sentence:
+    'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards',
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const highThreshold = (limit: Length, actual: Length): Caution => ({
+  code: 'threshold-too-high',
+  severity: 'warning',
+  sentence: `the drop from threshold to landing is more than ${limit.format()}, which is commonly the most at a door that must serve as a way out; check the local code`,
+  limit,
+  actual,
+  source: sources.IRC_DOORS,
+});
+
+export const lowThreshold = (limit: Length, actual: Length): Caution => ({
+  code: 'little-freeboard',
+  severity: 'warning',
+  sentence: `the surface is less than ${limit.format()} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});
+
+export const steepTreads = (limit: Slope, actual: Slope): Caution => ({
+  code: 'treads-too-steep',
+  severity: 'warning',
+  sentence: `treads and landings steeper than ${limit.format()} are usually not allowed; feet slide off them. Check the local code`,
+  limit,
+  actual,
+  source: sources.CC_STEPS,
+});
+
+export const levelTreads = (limit: Slope, actual: Slope): Caution => ({
+  code: 'treads-hold-water',
+  severity: 'warning',
+  sentence: `outdoor treads pitched less than ${limit.format()} hold water, which freezes`,
+  limit,
+  actual,
+  source: sources.PCA_DRAINAGE,
+});
+
+export const unevenRisers = (limit: Length, actual: Length): Caution => ({
+  code: 'uneven-risers',
+  severity: 'warning',
+  sentence: `risers of one flight may differ by at most ${limit.format()}; people trip on the odd one. Correct the forms before the pour`,
+  limit,
+  actual,
+  source: sources.CC_STEP_TOLERANCE,
+});
+
+export const frostUnderSteps = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
+  code: 'frost-depth',
+  severity: 'note',
+  sentence:
+    'steps of three risers or more are usually founded below the frost line, so that they do not heave away from the door; the local building department gives the depth',
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});
+
+export const waterReaches = (line: string, from: string): Caution => ({
+  code: 'water-reaches-building',
+  severity: 'stop',
+  sentence: `water from ${from} runs to ${line}. Correct the grade, or catch the water before it gets there, before any concrete is placed`,
+  source: sources.IRC_DRAINAGE,
+});
+
+export const ponding = (limit: Length, actual: Length): Caution => ({
+  code: 'water-stands',
+  severity: 'warning',
+  sentence: `water stands deeper than ${limit.format()}: it stains, freezes and softens the base. Raise the low spot or cut its way out`,
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const noBuildingLine: Caution = {
+  code: 'no-building-line',
+  severity: 'note',
+  sentence:
+    'no line of a building is given, so only the fall itself is checked, not whether it leads away from a wall',
+  source: sources.CLOSED_FORM,
+};
+
+export const lineOffSurface = (line: string): Caution => ({
+  code: 'line-off-surface',
+  severity: 'warning',
+  sentence: `no side of the surface lies along ${line}, so water that reaches it is not seen; take spots along that line`,
+  source: sources.CLOSED_FORM,
+});
+
+export const noOutlet: Caution = {
+  code: 'no-outlet',
+  severity: 'stop',
+  sentence: 'walls or curbs hold the water in on every side; it leaves only over the lowest of them',
+  source: sources.CLOSED_FORM,
+};
+
+export const tooSteep = (limit: Slope, actual: Slope, source: Caution['source']): Caution => ({
+  code: 'too-steep',
+  severity: 'warning',
+  sentence: `steeper than ${limit.format()}, the most that is allowed here; the plans and the local code govern`,
+  limit,
+  actual,
+  source,
+});
+
+export const fallNotMet = (name: string, limit: Slope, actual: Slope): Caution => ({
+  code: 'fall-not-met',
+  severity: 'warning',
+  sentence: `along ${name} the forms do not fall as asked; correct the grades before any concrete is placed`,
+  limit,
+  actual,
+  source: sources.CLOSED_FORM,
+});
+
+export const misclosure = (limit: Length, actual: Length): Caution => ({
+  code: 'misclosure',
+  severity: 'warning',
+  sentence: `the levels do not close within ${limit.format()}: read the points again before anything is set from them`,
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const notFlat = (limit: Length, actual: Length): Caution => ({
+  code: 'gap-too-wide',
+  severity: 'warning',
+  sentence: `the gap under the straightedge is wider than ${limit.format()}; correct the surface while it is wet, and follow the plans`,
+  limit,
+  actual,
+  source: sources.UFGS_FLATNESS,
+});
+
+export const guessedCoefficient: Caution = {
+  code: 'runoff-coefficient',
+  severity: 'note',
+  sentence:
+    'published runoff coefficients differ (concrete 0.80 to 0.95), and the rainfall is set by the local code; the drainage authority governs',
+  source: sources.HERPICC_RUNOFF,
+};
+
+export const steepAcross = (limit: Slope, actual: Slope): Caution => ({
+  code: 'cross-slope-too-steep',
+  severity: 'warning',
+  sentence: `the cross slope is steeper than ${limit.format()}, the most for an accessible route; check the local code`,
+  limit,
+  actual,
+  source: sources.ADA_WALKS,
+});
+
+export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
+  code: 'walk-is-a-ramp',
+  severity: 'note',
+  sentence: `steeper along than ${limit.format()}: an accessible route so steep is a ramp, with a ramp's rules; check the local code`,
+  limit,
+  actual,
+  source: sources.ADA_WALKS,
 });

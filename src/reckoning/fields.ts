@@ -59,7 +59,7 @@ function readBy<T>(
 }
 
 /** A field read by a function that gives the value or its fault. */
-function reading<T>(read: (input: unknown) => T | Fault, json: () => JsonSchema): Field<T> {
+export function reading<T>(read: (input: unknown) => T | Fault, json: () => JsonSchema): Field<T> {
   return readBy((input, report) => {
     const value = read(input);
     if (!isFault(value)) return value;
@@ -193,6 +193,30 @@ export function kinds<T>(key: string, members: readonly Field<T>[]): Field<T> {
   };
   return readBy(read, () => ({ oneOf: members.map(descriptionOf) }));
 }
+
+/** One of two kinds of object, told apart by whether any of these keys is given. */
+export function byKey<A, B>(keys: readonly string[], given: Field<A>, otherwise: Field<B>): Field<A | B> {
+  const read = (input: unknown, report: Report): A | B | undefined => {
+    const found =
+      typeof input === 'object' &&
+      input !== null &&
+      keys.some((key) => (input as Record<string, unknown>)[key] !== undefined);
+    return within<A | B>((found ? given : otherwise) as Field<A | B>, input, report, []);
+  };
+  return readBy(read, () => ({ anyOf: [descriptionOf(given), descriptionOf(otherwise)] }));
+}
+
+/** A name that people give to a thing: short text. */
+export function label(what: string): Field<string> {
+  const read = (input: unknown): string | Fault => {
+    if (input === undefined || input === null) return faults.missing(what, '"north wall"');
+    if (typeof input !== 'string' || input.trim() === '') return faults.wrongType(what, 'text');
+    return input.length > LABEL_LIMIT ? faults.tooLong(what, LABEL_LIMIT) : input.trim();
+  };
+  return reading(read, () => ({ title: what, type: 'string', minLength: 1, maxLength: LABEL_LIMIT }));
+}
+
+const LABEL_LIMIT = 60;
 
 /** A list of `least` to `most` values. */
 export function list<T>(field: Field<T>, least: number, most: number): Field<T[]> {

@@ -193,3 +193,150 @@ export const WASTE_TEXTS: Source = {
   locator: 'section 10-2; chapter 5',
   fromMemory: false,
 };
+
+export const EN5156_STAIRS: Source = {
+  kind: 'published',
+  title: 'Correspondence course EN5156, stairway calculations',
+  publisher: 'US Army Engineer School',
+  locator: 'stairway calculations, rules 1 to 3',
+  fromMemory: false,
+};
+
+export const MCGRAW_STEPS: Source = {
+  kind: 'published',
+  title: 'Masonry and Concrete (Complete Construction series)',
+  publisher: 'McGraw-Hill',
+  edition: '2001',
+  locator: 'pages 283 to 285, figure 8-5, and page 294',
+  fromMemory: false,
+};
+
+export const CC_STEP_TOLERANCE: Source = {
+  kind: 'published',
+  title: 'Troubleshooting stair treads and slopes (question and answer, citing IBC, IRC and NFPA 101)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'answer, riser heights: 3/16 in between neighbours, 3/8 in within a flight',
+  fromMemory: false,
+};
+
+export const CC_STEPS: Source = {
+  kind: 'published',
+  title: 'Laying out decorative steps (citing IRC R311.7.4 and R311.7.6)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'codes define layout: risers, treads, pitch of 1/4 in per ft',
+  fromMemory: false,
+};
+
+export const ABA_STAIRS: Source = {
+  kind: 'published',
+  title: 'ABA Accessibility Standards, 504 Stairways',
+  publisher: 'US Access Board; US Department of Defense',
+  locator: '504.2 and 504.3: risers 4 in to 7 in, treads at least 11 in, all alike',
+  fromMemory: false,
+};
+
+export const BOCA_STAIRS: Source = {
+  kind: 'published',
+  title: 'BOCA Basic Building Code, as quoted in an answer on stair tolerances',
+  publisher: 'Building Officials and Code Administrators; quoted by Concrete Construction magazine',
+  edition: '1981',
+  locator: 'risers 4 in to 7 in, treads 11 in to 14 in',
+  fromMemory: false,
+};
+
+export const IRC_DOORS: Source = {
+  kind: 'common-practice',
+  title:
+    'Landings and thresholds at doors, as the International Residential Code is commonly quoted (R311.3)',
+  fromMemory: true,
+};
+
+export const ADA_WALKS: Source = {
+  kind: 'common-practice',
+  title:
+    'Walking surfaces at most 1:20, across at most 1:48, as the 2010 ADA Standards are commonly quoted (403.3)',
+  fromMemory: true,
+};
+
+export const UFC_SITE: Source = {
+  kind: 'published',
+  title: 'UFC 3-210-06A, Site Planning and Design: grading of parking and walks',
+  publisher: 'US Department of Defense',
+  locator: 'page of figure 4-12',
+  fromMemory: false,
+};
+
+export const DRIVEWAY_CODES: Source = {
+  kind: 'published',
+  title: 'Ordinance 96-4 (driveways: 10% at most beyond the shoulder)',
+  publisher: 'Village of Barrington Hills, Illinois',
+  locator: 'driveway grades; other places allow 8% to 25%',
+  url: 'https://codelibrary.amlegal.com/codes/barringtonhillsil/latest/barringtonhills_il/0-0-0-6213',
+  fromMemory: false,
+};
+
+export const GARAGE_FLOORS: Source = {
+  kind: 'common-practice',
+  title: 'Garage floors fall 1/8 in per ft to the door or a drain; the code names the direction only',
+  fromMemory: false,
+};
+
+export const MCGRAW_PATIO: Source = {
+  kind: 'published',
+  title: 'Masonry and Concrete (Complete Construction series)',
+  publisher: 'McGraw-Hill',
+  edition: '2001',
+  locator: 'page 285: 1/4 in per ft away from the house, top at least 1 in, better 2 in, below sills',
+  fromMemory: false,
+};
+
+export const NAVY_GRADES: Source = {
+  kind: 'published',
+  title: 'Equipment Operator training manual, NAVEDTRA 14081: checking grade with a level instrument',
+  publisher: 'US Navy',
+  locator: 'page 15-30, figure 15-51',
+  fromMemory: false,
+};
+
+export const CBM_LEVELLING: Source = {
+  kind: 'published',
+  title: 'Carpenters and Builders Math, Plans and Specifications',
+  publisher: 'Audel; Wiley',
+  locator: 'figure 6-1, backsights and foresights',
+  fromMemory: false,
+};
+
+export const RATIONAL_FORMULA: Source = {
+  kind: 'published',
+  title: 'Overland storm water run-off, code section 1046.32; storm water code 153.06',
+  publisher: 'City of Davison, Michigan; Marshall County, Indiana',
+  locator: '1046.32; 153.06(B): Q = C i A',
+  fromMemory: false,
+};
+
+export const HERPICC_RUNOFF: Source = {
+  kind: 'published',
+  title:
+    'HERPICC Stormwater Drainage Manual, runoff coefficients, as reprinted in the code of Marshall County',
+  publisher: 'Purdue University; Marshall County, Indiana',
+  edition: 'July 1994',
+  locator: 'table 1',
+  url: 'https://codelibrary.amlegal.com/codes/marshallcountyin/latest/marshallcounty_in/0-0-0-3446',
+  fromMemory: false,
+};
+
+export const NYC_RUNOFF: Source = {
+  kind: 'published',
+  title: 'Plumbing Code 1114.3.1, runoff coefficients, as amended by Local Law 77 of 2023',
+  publisher: 'City of New York',
+  locator: '1114.3.1, equations 11-1 and 11-2',
+  fromMemory: false,
+};
+
+export const UFGS_FLATNESS: Source = {
+  kind: 'published',
+  title: 'UFGS 03300N, Cast-in-Place Concrete',
+  publisher: 'US Department of Defense',
+  locator: '3.8.3, concrete walks: 1/4 in in 5 ft',
+  fromMemory: false,
+};

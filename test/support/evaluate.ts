@@ -6,6 +6,10 @@ import { all, create, type FactoryFunctionMap, type Unit } from 'mathjs';
 
 const math = create(all as FactoryFunctionMap, {});
 // mathjs knows no tonne of its own short name, no kip, no currency; a slope and a ratio are plain numbers.
+// Its own hypot takes no units.
+math.import({
+  hyp: (a: Unit, b: Unit) => math.sqrt(math.add(math.multiply(a, a), math.multiply(b, b)) as Unit),
+});
 math.createUnit('xtonne', '1000 kg');
 math.createUnit('xton', '2000 lbm');
 math.createUnit('xMPa', '1000000 Pa');
@@ -71,8 +75,8 @@ function translated(text: string): string {
         /(?<![\d/.])(?:(\d+) )?(\d+)\/(\d+) in\b/g,
         (_, i, a, b) => `(${i ?? 0} inch + (${a}/${b}) inch)`,
       )
-      .replace(/\b1:(\d+(?:\.\d+)?)/g, '(1/$1)')
       .replace(/(\d+(?:\.\d+)?):1\b/g, '($1)')
+      .replace(/\b1:(\d+(?:\.\d+)?)/g, '(1/$1)')
       .replace(/(\d+(?:\.\d+)?)%/g, '($1/100)')
       .replace(new RegExp(String.raw`(\d(?:[\d.]*)) (${UNIT})(?![\w(])`, 'g'), (_, n, unit) => {
         if (unit === 'each') return n;
@@ -83,6 +87,7 @@ function translated(text: string): string {
       .replaceAll('÷', '/')
       .replaceAll('−', '-')
       .replaceAll('√', 'sqrt')
+      .replaceAll('hypot(', 'hyp(')
       .replaceAll('π', 'pi')
       .replaceAll('²', '^2')
       .replaceAll('³', '^3')

@@ -1,0 +1,468 @@
+/**
+ * Level notes: readings reduced to elevations, with the check sums of a level book.
+ *
+ * - `level`: height of instrument = elevation + backsight; elevation = height of instrument −
+ *   foresight. The sum of backsights less the sum of foresights at turning points equals the rise
+ *   from the first point to the last.
+ * - `laser`: so far above or below the bench mark; the elevations sum up to the bench mark times
+ *   their number, plus the ups, less the downs.
+ * - `water level`: water stands equally high at both ends, so the height of the water above a point
+ *   is read as a rod is.
+ * - `string line`: the string is straight between two points of known elevation, and each reading is
+ *   taped down from it.
+ */
+import * as faults from '../quantity/faults';
+import { constant, length } from '../quantity/make';
+import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import {
+  type Field,
+  fields,
+  kinds,
+  label,
+  list,
+  maybe,
+  quantity,
+  wholeNumber,
+  word,
+} from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { CBM_LEVELLING, CLOSED_FORM, COMMON_PRACTICE, NAVY_GRADES } from '../reckoning/source';
+import { small } from './marks';
+
+type LengthInput = QuantityInput<'length'>;
+
+/** A point whose elevation is known. */
+export interface BenchMarkInput {
+  readonly name: string;
+  readonly elevation: LengthInput;
+}
+
+/** One line of a level book. */
+export interface LevelRowInput {
+  readonly point: string;
+  /** Rod reading on a point of known elevation, looking back. */
+  readonly backsight?: LengthInput;
+  /** Rod reading on a new point. A point with a foresight and a backsight is a turning point. */
+  readonly foresight?: LengthInput;
+}
+
+/** Notes of a level with a rod. */
+export interface LevelNotesByRodInput {
+  readonly method: 'level';
+  /** Left out, the height of the first instrument must be given. */
+  readonly benchMark?: BenchMarkInput;
+  readonly heightOfInstrument?: LengthInput;
+  readonly rows: readonly LevelRowInput[];
+  /** Known elevation of the last point, to close on. */
+  readonly closesOn?: LengthInput;
+  /** Misclosure that is allowed; by default 1/8 in. */
+  readonly allowed?: LengthInput;
+}
+
+/** Readings of a laser on a rod set to zero at the bench mark. */
+export interface LevelNotesByLaserInput {
+  readonly method: 'laser';
+  readonly benchMark?: BenchMarkInput;
+  readonly rows: readonly {
+    readonly point: string;
+    readonly up?: LengthInput;
+    readonly down?: LengthInput;
+  }[];
+}
+
+/** Readings of a water level: height of the water above each point. */
+export interface LevelNotesByWaterInput {
+  readonly method: 'water level';
+  readonly benchMark?: BenchMarkInput;
+  /** Height of the water above the bench mark. */
+  readonly atBenchMark: LengthInput;
+  readonly rows: readonly { readonly point: string; readonly height: LengthInput }[];
+}
+
+/** Readings taped down from a string line. */
+export interface LevelNotesByStringInput {
+  readonly method: 'string line';
+  readonly from?: BenchMarkInput;
+  readonly to?: BenchMarkInput;
+  /** Length of the string between the two. */
+  readonly length: LengthInput;
+  readonly rows: readonly { readonly point: string; readonly at: LengthInput; readonly down: LengthInput }[];
+}
+
+/** Input of {@link levelNotes}. */
+export type LevelNotesInput =
+  | LevelNotesByRodInput
+  | LevelNotesByLaserInput
+  | LevelNotesByWaterInput
+  | LevelNotesByStringInput;
+
+/** A point with its elevation. */
+export interface LevelledPoint {
+  readonly point: string;
+  readonly elevation: Quantity<'length'>;
+  /** Height of the instrument or water level that it was read from. */
+  readonly readFrom?: Quantity<'length'>;
+}
+
+/** Figures of {@link levelNotes}. */
+export interface LevelNotesFigures {
+  readonly points: readonly LevelledPoint[];
+  /** The elevations by name, for other calculations. */
+  readonly elevations: { readonly [point: string]: Quantity<'length'> };
+  /** What the check sum of the readings comes to. */
+  readonly checkSum: Quantity<'length'>;
+  /** What it must equal. */
+  readonly checkAgainst: Quantity<'length'>;
+  readonly sumOfBacksights?: Quantity<'length'>;
+  /** At turning points and the last point. */
+  readonly sumOfForesights?: Quantity<'length'>;
+  /** Found less known, where the notes close on a known elevation. */
+  readonly misclosure?: Quantity<'length'>;
+  readonly verdict: 'sums agree' | 'does not close';
+}
+
+type Length = Quantity<'length'>;
+
+interface Mark {
+  readonly name: string;
+  readonly elevation: Length;
+}
+
+interface RodNotes {
+  readonly method: 'level';
+  readonly benchMark: Mark | undefined;
+  readonly heightOfInstrument: Length | undefined;
+  readonly rows: readonly {
+    readonly point: string;
+    readonly backsight: Length | undefined;
+    readonly foresight: Length | undefined;
+  }[];
+  readonly closesOn: Length | undefined;
+  readonly allowed: Length | undefined;
+}
+
+interface LaserNotes {
+  readonly method: 'laser';
+  readonly benchMark: Mark | undefined;
+  readonly rows: readonly {
+    readonly point: string;
+    readonly up: Length | undefined;
+    readonly down: Length | undefined;
+  }[];
+}
+
+interface WaterNotes {
+  readonly method: 'water level';
+  readonly benchMark: Mark | undefined;
+  readonly atBenchMark: Length;
+  readonly rows: readonly { readonly point: string; readonly height: Length }[];
+}
+
+interface StringNotes {
+  readonly method: 'string line';
+  readonly from: Mark | undefined;
+  readonly to: Mark | undefined;
+  readonly length: Length;
+  readonly rows: readonly { readonly point: string; readonly at: Length; readonly down: Length }[];
+}
+
+type Parsed = RodNotes | LaserNotes | WaterNotes | StringNotes;
+
+const ROW_LIMIT = 5000;
+const ALLOWED = constant(() => length('1/8 in'));
+
+const total = (values: readonly Length[], like: Length): Length =>
+  values.reduce((sum, v) => sum.plus(v), like.minus(like));
+
+/** Elevations are spoken of in feet or metres, whatever the readings were in. */
+const asElevation = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'm' : 'ft');
+
+function byName(points: readonly LevelledPoint[]): { [point: string]: Length } {
+  return Object.fromEntries(points.map(({ point, elevation }) => [point, elevation]));
+}
+
+function hanging(rows: readonly { readonly point: string }[]): never {
+  return refuse('benchMark', faults.noDatum(rows.map(({ point }) => point)));
+}
+
+/** Where the reduction of a level book stands. */
+interface Standing {
+  instrument: Length | undefined;
+  elevation: Length | undefined;
+  readonly points: LevelledPoint[];
+  readonly backsights: Length[];
+  readonly foresights: Length[];
+}
+
+function foresightRow(at: Standing, point: string, F: Length, pad: Pad): void {
+  const H = at.instrument;
+  if (!H) hanging([{ point }]);
+  at.elevation = pad.step(`elevation of ${point}`, 'E = H − F', { H, F }, asElevation(H.minus(F)));
+  at.points.push({ point, elevation: at.elevation, readFrom: H });
+}
+
+function rowOfRod(at: Standing, row: RodNotes['rows'][number], last: boolean, i: number, pad: Pad): void {
+  const { point, backsight: B, foresight: F } = row;
+  if (!B && !F) refuse(`rows[${i}]`, faults.missing('a reading', '{ foresight: "4.5 ft" }'));
+  if (F) foresightRow(at, point, F, pad);
+  if (F && (B || last)) at.foresights.push(F);
+  if (!B) return;
+  const E = at.elevation;
+  if (!E) hanging([{ point }]);
+  at.instrument = pad.step(`height of instrument at ${point}`, 'H = E + B', { E, B }, asElevation(E.plus(B)));
+  at.backsights.push(B);
+}
+
+function byRod(notes: RodNotes, pad: Pad): LevelNotesFigures {
+  const { benchMark, heightOfInstrument, rows, closesOn } = notes;
+  if (!benchMark && !heightOfInstrument) hanging(rows);
+  if (benchMark && heightOfInstrument) refuse('', faults.giveOneOf(['benchMark', 'heightOfInstrument']));
+  const start = asElevation((benchMark?.elevation ?? heightOfInstrument) as Length);
+  const at: Standing = {
+    instrument: heightOfInstrument && start,
+    elevation: benchMark && start,
+    points: benchMark ? [{ point: benchMark.name, elevation: start }] : [],
+    backsights: [],
+    foresights: [],
+  };
+  rows.forEach((row, i) => {
+    rowOfRod(at, row, i === rows.length - 1, i, pad);
+  });
+  const [b, f] = [total(at.backsights, start), total(at.foresights, start)];
+  const checkSum = pad.step('check sum', 'c = b − f', { b, f }, b.minus(f));
+  const end = at.points.at(-1)?.elevation ?? start;
+  const closing =
+    closesOn && pad.step('misclosure', 'm = z − k', { z: end, k: closesOn }, small(end.minus(closesOn)));
+  return {
+    points: at.points,
+    elevations: byName(at.points),
+    checkSum,
+    checkAgainst: end.minus(start),
+    sumOfBacksights: b,
+    sumOfForesights: f,
+    ...(closing ? { misclosure: closing } : {}),
+    verdict: closes(notes, closing, pad) ? 'sums agree' : 'does not close',
+  };
+}
+
+function closes({ allowed }: RodNotes, found: Length | undefined, pad: Pad): boolean {
+  if (!found) return true;
+  if (!allowed) {
+    pad.assume({
+      name: 'allowed',
+      value: ALLOWED().format(),
+      because: 'flatwork is set to an eighth of an inch',
+      override: 'Give allowed',
+      source: COMMON_PRACTICE,
+    });
+  }
+  const limit = allowed ?? ALLOWED();
+  if (!found.abs().greaterThan(limit)) return true;
+  pad.caution(cautions.misclosure(limit, found));
+  return false;
+}
+
+/** Check of readings that all hang on one elevation: their sum against the sum of elevations. */
+function summed(
+  points: readonly LevelledPoint[],
+  hung: Length,
+  readings: Length,
+  pad: Pad,
+): LevelNotesFigures {
+  const n = wholeNumber(points.length);
+  const against = total(
+    points.map(({ elevation }) => elevation),
+    hung,
+  );
+  const checkSum = pad.step(
+    'check sum',
+    'c = n × h + r',
+    { n, h: hung, r: readings },
+    hung.times(n).plus(readings),
+  );
+  return { points, elevations: byName(points), checkSum, checkAgainst: against, verdict: 'sums agree' };
+}
+
+function byLaser({ benchMark, rows }: LaserNotes, pad: Pad): LevelNotesFigures {
+  if (!benchMark) return hanging(rows);
+  const k = asElevation(benchMark.elevation);
+  const points = rows.map(({ point, up, down }, i) => {
+    if ((up === undefined) === (down === undefined)) refuse(`rows[${i}]`, faults.giveOneOf(['up', 'down']));
+    const elevation = up
+      ? pad.step(`elevation of ${point}`, 'E = k + u', { k, u: up }, k.plus(up))
+      : pad.step(`elevation of ${point}`, 'E = k − d', { k, d: down as Length }, k.minus(down as Length));
+    return { point, elevation };
+  });
+  const ups = total(
+    rows.flatMap(({ up }) => (up ? [up] : [])),
+    k,
+  );
+  const downs = total(
+    rows.flatMap(({ down }) => (down ? [down] : [])),
+    k,
+  );
+  return summed(points, k, ups.minus(downs), pad);
+}
+
+function byWater({ benchMark, atBenchMark: a, rows }: WaterNotes, pad: Pad): LevelNotesFigures {
+  if (!benchMark) return hanging(rows);
+  const E = asElevation(benchMark.elevation);
+  const H = pad.step('elevation of the water', 'H = E + a', { E, a }, E.plus(a));
+  const points = rows.map(({ point, height: w }) => ({
+    point,
+    elevation: pad.step(`elevation of ${point}`, 'E = H − w', { H, w }, H.minus(w)),
+    readFrom: H,
+  }));
+  return summed(
+    points,
+    H,
+    total(
+      rows.map(({ height }) => height),
+      H,
+    ).negated(),
+    pad,
+  );
+}
+
+function byString({ from, to, length: L, rows }: StringNotes, pad: Pad): LevelNotesFigures {
+  if (!from || !to) return hanging(rows);
+  const [p, q] = [asElevation(from.elevation), asElevation(to.elevation)];
+  const strings = rows.map(({ at, point }) =>
+    pad.step(
+      `string at ${point}`,
+      'h = p + (q − p) × s ÷ L',
+      { p, q, s: at, L },
+      p.plus(q.minus(p).times(at.over(L))),
+    ),
+  );
+  const points = rows.map(({ point, down: d }, i) => {
+    const h = strings[i] as Length;
+    return {
+      point,
+      elevation: pad.step(`elevation of ${point}`, 'E = h − d', { h, d }, h.minus(d)),
+      readFrom: h,
+    };
+  });
+  const [s, d] = [
+    total(strings, p),
+    total(
+      rows.map(({ down }) => down),
+      p,
+    ),
+  ];
+  const checkSum = pad.step('check sum', 'c = s − d', { s, d }, s.minus(d));
+  const against = total(
+    points.map(({ elevation }) => elevation),
+    p,
+  );
+  return { points, elevations: byName(points), checkSum, checkAgainst: against, verdict: 'sums agree' };
+}
+
+function refuseSamePoints(rows: readonly { readonly point: string }[]): void {
+  const seen = new Set<string>();
+  rows.forEach(({ point }, i) => {
+    if (seen.has(point)) refuse(`rows[${i}].point`, faults.repeatedName(point));
+    seen.add(point);
+  });
+}
+
+function reckon(notes: Parsed, pad: Pad): LevelNotesFigures {
+  switch (notes.method) {
+    case 'level':
+      return byRod(notes, pad);
+    case 'laser':
+      refuseSamePoints(notes.rows);
+      return byLaser(notes, pad);
+    case 'water level':
+      refuseSamePoints(notes.rows);
+      return byWater(notes, pad);
+    case 'string line':
+      refuseSamePoints(notes.rows);
+      return byString(notes, pad);
+  }
+}
+
+const mark = (): Field<Mark | undefined> =>
+  maybe(fields({ name: label('name'), elevation: quantity('length', 'elevation', 'any') }));
+
+const any = (what: string): Field<Length> => quantity('length', what, 'any');
+
+/**
+ * Reduce readings to elevations, with the check sums of a level book.
+ *
+ * @param input - readings of a level, laser, water level or string line, and the elevation they hang on
+ * @returns elevations by point, the check sum and what it must equal, and the misclosure
+ * @throws {InputError} `no-datum` with the names of points that hang on no elevation; `give-one-of`;
+ * `repeated-name` (a level book may meet a point again); readings that cannot be read
+ * @source closed form; signs as in NAVEDTRA 14081 and Carpenters and Builders Math
+ * @example
+ * ```ts
+ * import { levelNotes } from 'flatwork-reckoner';
+ *
+ * const { figures } = levelNotes({
+ *   method: 'level',
+ *   benchMark: { name: 'BM', elevation: '100 ft' },
+ *   rows: [
+ *     { point: 'BM', backsight: '4.25 ft' },
+ *     { point: 'door', foresight: '3.9 ft' },
+ *     { point: 'walk', foresight: '4.5 ft' },
+ *   ],
+ * });
+ * figures.elevations['door']?.format(); // '100.35 ft'
+ * figures.checkSum.format(); // '-3 in'
+ * ```
+ */
+export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__PURE__*/ define({
+  id: 'level-notes',
+  title: 'Level notes',
+  version: 1,
+  sources: [CLOSED_FORM, NAVY_GRADES, CBM_LEVELLING],
+  input: () =>
+    kinds<Parsed>('method', [
+      fields({
+        method: word('level'),
+        benchMark: mark(),
+        heightOfInstrument: maybe(any('heightOfInstrument')),
+        rows: list(
+          fields({
+            point: label('point'),
+            backsight: maybe(any('backsight')),
+            foresight: maybe(any('foresight')),
+          }),
+          1,
+          ROW_LIMIT,
+        ),
+        closesOn: maybe(any('closesOn')),
+        allowed: maybe(quantity('length', 'allowed', 'not-negative')),
+      }) as Field<Parsed>,
+      fields({
+        method: word('laser'),
+        benchMark: mark(),
+        rows: list(
+          fields({
+            point: label('point'),
+            up: maybe(quantity('length', 'up', 'not-negative')),
+            down: maybe(quantity('length', 'down', 'not-negative')),
+          }),
+          1,
+          ROW_LIMIT,
+        ),
+      }) as Field<Parsed>,
+      fields({
+        method: word('water level'),
+        benchMark: mark(),
+        atBenchMark: any('atBenchMark'),
+        rows: list(fields({ point: label('point'), height: any('height') }), 1, ROW_LIMIT),
+      }) as Field<Parsed>,
+      fields({
+        method: word('string line'),
+        from: mark(),
+        to: mark(),
+        length: quantity('length', 'length'),
+        rows: list(fields({ point: label('point'), at: any('at'), down: any('down') }), 1, ROW_LIMIT),
+      }) as Field<Parsed>,
+    ]),
+  reckon,
+});

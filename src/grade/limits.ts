@@ -1,0 +1,171 @@
+/**
+ * What published rules ask of slopes, as data: the least for drainage, the most for feet and wheels.
+ *
+ * Each value stands in its source's own terms; rules differ from place to place, so the local code
+ * and the plans decide. Where there is no document, the entry says common practice.
+ */
+import { constant, slope } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
+import {
+  ADA_RAMPS,
+  ADA_WALKS,
+  CC_STEPS,
+  DRIVEWAY_CODES,
+  GARAGE_FLOORS,
+  IRC_DRAINAGE,
+  MCGRAW_PATIO,
+  PCA_DRAINAGE,
+  type Source,
+  UFC_SITE,
+  UFGS_WALKS,
+} from '../reckoning/source';
+
+/** What a surface is used as. */
+export type GradeUse =
+  | 'paved-by-building'
+  | 'ground-by-building'
+  | 'swale-by-building'
+  | 'slab-outdoors'
+  | 'patio'
+  | 'garage-floor'
+  | 'walk-along'
+  | 'walk-across'
+  | 'steps-and-landings'
+  | 'accessible-walk-along'
+  | 'accessible-walk-across'
+  | 'accessible-ramp'
+  | 'accessible-landing'
+  | 'parking-across'
+  | 'driveway';
+
+/** Limits of one use. */
+export interface GradeLimit {
+  readonly use: GradeUse;
+  /** Least slope, for drainage. */
+  readonly least?: Quantity<'slope'>;
+  /** Most slope, for safety. */
+  readonly most?: Quantity<'slope'>;
+  /** What the source itself allows to be off, where the part read says so. */
+  readonly tolerance?: string;
+  /** In words, with what the source allows beside it. */
+  readonly because: string;
+  readonly source: Source;
+}
+
+interface Row {
+  readonly use: GradeUse;
+  readonly least?: string;
+  readonly most?: string;
+  readonly tolerance?: string;
+  readonly because: string;
+  readonly source: Source;
+}
+
+const ROWS: readonly Row[] = [
+  {
+    use: 'paved-by-building',
+    least: '2%',
+    because: 'paving within 10 ft of a building',
+    source: IRC_DRAINAGE,
+  },
+  {
+    use: 'ground-by-building',
+    least: '5%',
+    because: 'ground within 10 ft of a building, 6 in in 10 ft',
+    source: IRC_DRAINAGE,
+  },
+  {
+    use: 'swale-by-building',
+    least: '2%',
+    because: 'a swale within 10 ft of a building, where lot lines or walls leave no room',
+    source: IRC_DRAINAGE,
+  },
+  {
+    use: 'slab-outdoors',
+    least: '1%',
+    because: 'an outdoor slab away from buildings, where 2% is better',
+    source: PCA_DRAINAGE,
+  },
+  { use: 'patio', least: '1/4 in/ft', because: 'a patio, away from the house', source: MCGRAW_PATIO },
+  {
+    use: 'garage-floor',
+    least: '1/8 in/ft',
+    because: 'a garage floor, to its door or a drain',
+    source: GARAGE_FLOORS,
+  },
+  {
+    use: 'walk-along',
+    least: '0.5%',
+    most: '15%',
+    because: 'a walk along its length; 1% to 2% is the usual least, ramps or steps are used above 5%',
+    source: UFC_SITE,
+  },
+  {
+    use: 'walk-across',
+    least: '1:48',
+    tolerance: '1/4 in in 5 ft',
+    because: 'cross slope of a concrete walk',
+    source: UFGS_WALKS,
+  },
+  {
+    use: 'steps-and-landings',
+    most: '1:48',
+    because: 'treads and landings, 1/4 in in 1 ft',
+    source: CC_STEPS,
+  },
+  {
+    use: 'accessible-walk-along',
+    most: '1:20',
+    because: 'an accessible route along its length; steeper is a ramp',
+    source: ADA_WALKS,
+  },
+  {
+    use: 'accessible-walk-across',
+    most: '1:48',
+    because: 'an accessible route across',
+    source: ADA_WALKS,
+  },
+  { use: 'accessible-ramp', most: '1:12', because: 'a new accessible ramp', source: ADA_RAMPS },
+  {
+    use: 'accessible-landing',
+    most: '1:48',
+    because: 'landing of an accessible ramp in any direction, and a ramp across',
+    source: ADA_RAMPS,
+  },
+  { use: 'parking-across', least: '1%', because: 'parking across the aisle', source: UFC_SITE },
+  { use: 'driveway', most: '10%', because: 'a residential driveway', source: DRIVEWAY_CODES },
+];
+
+const table = constant(() =>
+  Object.freeze(
+    ROWS.map(({ use, least, most, tolerance, because, source }) =>
+      Object.freeze({
+        use,
+        ...(least ? { least: slope(least) } : {}),
+        ...(most ? { most: slope(most) } : {}),
+        ...(tolerance ? { tolerance } : {}),
+        because,
+        source,
+      }),
+    ),
+  ),
+);
+
+/**
+ * Published limits of slopes, as data.
+ *
+ * @returns one entry for each use, with its source
+ * @example
+ * ```ts
+ * import { gradeLimits } from 'flatwork-reckoner';
+ *
+ * gradeLimits().find(({ use }) => use === 'ground-by-building')?.least?.format(); // '5%'
+ * ```
+ */
+export const gradeLimits = (): readonly GradeLimit[] => table();
+
+/** Every use, for fields. */
+export const GRADE_USES: readonly GradeUse[] = /*#__PURE__*/ ROWS.map(({ use }) => use);
+
+/** The limits of one use. */
+export const limitOf = (use: GradeUse): GradeLimit => table().find((row) => row.use === use) as GradeLimit;

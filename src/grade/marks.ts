@@ -1,0 +1,26 @@
+/**
+ * Falls, risers and marks as they are read off a rule: in inches or millimetres, to the nearest
+ * 1/16 in or 1 mm.
+ */
+import { constant, length } from '../quantity/make';
+import { type Quantity, systemOfQuantity } from '../quantity/quantity';
+import { wholeNumber } from '../reckoning/fields';
+
+type Length = Quantity<'length'>;
+
+const SIXTEENTH = constant(() => length('1/16 in'));
+const MILLIMETRE = constant(() => length('1 mm'));
+const TWO = constant(() => wholeNumber(2));
+
+/** The same length shown in inches or millimetres. */
+export const small = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'mm' : 'in');
+
+/** The smallest step of the rule that a length is read with. */
+export const markStep = (l: Length): Length =>
+  systemOfQuantity(l) === 'metric' ? MILLIMETRE() : SIXTEENTH();
+
+/** To the nearest 1/16 in or mm; halves go up. */
+export function toMark(l: Length): Length {
+  const step = markStep(l);
+  return small(l.plus(step.over(TWO())).downTo(step));
+}

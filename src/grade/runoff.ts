@@ -1,0 +1,187 @@
+/**
+ * Storm water from roofs and paving by the rational formula, `Q = C × i × A`.
+ *
+ * With A in acres and i in inches an hour, Q in cubic feet a second is 121/120 times the plain
+ * product; codes drop that factor. Here the units carry it exactly.
+ */
+import { Decimal } from '../quantity/decimal';
+import { constant, ratio } from '../quantity/make';
+import {
+  canonicalValue,
+  type Quantity,
+  type QuantityInput,
+  quantityOf,
+  systemOfQuantity,
+} from '../quantity/quantity';
+import { type Calculation, define } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { HERPICC_RUNOFF, NYC_RUNOFF, RATIONAL_FORMULA, type Source } from '../reckoning/source';
+
+/** Surfaces with a published runoff coefficient. */
+export type RunoffSurface =
+  | 'roof'
+  | 'concrete'
+  | 'asphalt'
+  | 'porous paving'
+  | 'gravel'
+  | 'grass'
+  | 'undeveloped';
+
+/** One surface that rain runs off. */
+export interface RunoffAreaInput {
+  readonly surface: RunoffSurface;
+  /** Area in plan, also of a pitched roof. */
+  readonly area: QuantityInput<'area'>;
+  /** Share of the rain that runs off; goes before that of the table. */
+  readonly coefficient?: QuantityInput<'ratio'>;
+}
+
+/** Input of {@link runoff}. */
+export interface RunoffInput {
+  readonly areas: readonly RunoffAreaInput[];
+  /** Rain of the design storm, for example `5.95 in/h`; the local code gives it. */
+  readonly intensity: QuantityInput<'speed'>;
+  /** Whose coefficients; by default the higher ones, of New York City. */
+  readonly table?: 'new york city' | 'herpicc';
+}
+
+/** Figures of {@link runoff}. */
+export interface RunoffFigures {
+  /** Flow of all surfaces together, in gal/min or L/s. */
+  readonly flow: Quantity<'volume-rate'>;
+  /** The same in cubic feet a second. */
+  readonly flowInCubicFeet: Quantity<'volume-rate'>;
+  /** Flow by surface, in the order given. */
+  readonly areas: readonly {
+    readonly surface: RunoffSurface;
+    readonly coefficient: Quantity<'ratio'>;
+    readonly flow: Quantity<'volume-rate'>;
+  }[];
+  /** Coefficient of all together, weighted by area. */
+  readonly coefficient: Quantity<'ratio'>;
+}
+
+type Table = 'new york city' | 'herpicc';
+
+interface Parsed {
+  readonly areas: readonly {
+    readonly surface: RunoffSurface;
+    readonly area: Quantity<'area'>;
+    readonly coefficient: Quantity<'ratio'> | undefined;
+  }[];
+  readonly intensity: Quantity<'speed'>;
+  readonly table: Table | undefined;
+}
+
+/** Where the second table has no entry, the first serves. */
+const COEFFICIENTS: Record<RunoffSurface, { readonly 'new york city': string; readonly herpicc?: string }> = {
+  roof: { 'new york city': '0.95:1', herpicc: '0.85:1' },
+  concrete: { 'new york city': '0.95:1', herpicc: '0.85:1' },
+  asphalt: { 'new york city': '0.85:1', herpicc: '0.82:1' },
+  'porous paving': { 'new york city': '0.7:1' },
+  gravel: { 'new york city': '0.65:1' },
+  grass: { 'new york city': '0.2:1' },
+  undeveloped: { 'new york city': '0.3:1' },
+};
+
+const SURFACES = Object.keys(COEFFICIENTS) as RunoffSurface[];
+const AREA_LIMIT = 100;
+const SOURCES: Record<Table, Source> = { 'new york city': NYC_RUNOFF, herpicc: HERPICC_RUNOFF };
+const WHOLE = constant(() => ratio('1:1'));
+
+type Taken = {
+  readonly coefficient: Quantity<'ratio'>;
+  readonly area: Quantity<'area'>;
+  readonly surface: RunoffSurface;
+};
+
+function taken({ areas, table }: Parsed, pad: Pad): Taken[] {
+  return areas.map(({ surface, area, coefficient }, i) => {
+    if (coefficient) return { surface, area, coefficient };
+    const row = COEFFICIENTS[surface];
+    const own = row[table ?? 'new york city'];
+    const value = ratio(own ?? row['new york city']);
+    pad.assume({
+      name: `areas[${i}].coefficient`,
+      value: value.format(':1'),
+      because: `share of the rain that runs off: ${surface}`,
+      override: 'Give coefficient, or another table',
+      source: own && table ? SOURCES[table] : NYC_RUNOFF,
+    });
+    return { surface, area, coefficient: value };
+  });
+}
+
+const flowShown = (flow: Quantity<'volume-rate'>, metric: boolean): Quantity<'volume-rate'> =>
+  flow.in(metric ? 'L/s' : 'gal/min');
+
+function reckon(input: Parsed, pad: Pad): RunoffFigures {
+  const I = input.intensity;
+  const metric = systemOfQuantity(I) === 'metric';
+  const parts = taken(input, pad);
+  const flows = parts.map(({ surface, area: A, coefficient: C }) => {
+    const flow = pad.step(
+      `flow off the ${surface}`,
+      'Q = C × I × A',
+      { C, I, A },
+      flowShown(A.times(I).times(C), metric),
+    );
+    return { surface, coefficient: C, flow };
+  });
+  const flow = flows.map((f) => f.flow).reduce((a, b) => a.plus(b));
+  const weighted = parts.reduce(
+    (sum, p) => sum.plus(canonicalValue(p.area).times(canonicalValue(p.coefficient))),
+    new Decimal(0),
+  );
+  const whole = parts.reduce((sum, p) => sum.plus(canonicalValue(p.area)), new Decimal(0));
+  if (input.areas.some(({ coefficient }) => !coefficient)) pad.caution(cautions.guessedCoefficient);
+  return {
+    flow,
+    flowInCubicFeet: flow.in('ft3/s'),
+    areas: flows,
+    coefficient: quantityOf('ratio', weighted.div(whole), 'customary').in(':1').times(WHOLE()),
+  };
+}
+
+/**
+ * Storm water from roofs and paving by the rational formula.
+ *
+ * @param input - surfaces with their areas, and the rain of the design storm
+ * @returns the flow, by surface and together, and the weighted coefficient
+ * @throws {InputError} for quantities that cannot be read or are not greater than zero
+ * @source Q = C i A as in the codes of Davison and Marshall County; coefficients of New York City and
+ * of the HERPICC manual. The factor 121/120 that they drop is kept
+ * @example
+ * ```ts
+ * import { runoff } from 'flatwork-reckoner';
+ *
+ * const { figures } = runoff({
+ *   areas: [{ surface: 'roof', area: '800 ft2' }],
+ *   intensity: '5.95 in/h',
+ * });
+ * figures.flow.format(); // '46.98 gal/min'
+ * ```
+ */
+export const runoff: Calculation<RunoffInput, RunoffFigures> = /*#__PURE__*/ define({
+  id: 'runoff',
+  title: 'Storm water from roofs and paving',
+  version: 1,
+  sources: [RATIONAL_FORMULA, NYC_RUNOFF, HERPICC_RUNOFF],
+  input: () =>
+    fields({
+      areas: list(
+        fields({
+          surface: choice('surface', SURFACES),
+          area: quantity('area', 'area'),
+          coefficient: maybe(quantity('ratio', 'coefficient', 'not-negative')),
+        }),
+        1,
+        AREA_LIMIT,
+      ),
+      intensity: quantity('speed', 'intensity'),
+      table: maybe(choice('table', ['new york city', 'herpicc'] as const)),
+    }),
+  reckon,
+});

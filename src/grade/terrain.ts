@@ -1,0 +1,82 @@
+/** A survey made into a surface that water runs on: triangles, lines, flood and ponds. */
+import { neighboursOf, type PlanSpot, tinOver, triangulate } from '../geometry/tin';
+import { runsOf, spokesOf, type Terrain } from './flow';
+import {
+  locate,
+  type ParsedLine,
+  type Piece,
+  type Place,
+  type PlacedLine,
+  piecesOf,
+  placeLines,
+  type Sides,
+  sidesOf,
+  staysDry,
+} from './lines';
+import { floodFrom, pondsOf } from './ponds';
+import { refuseConflicts, refuseLine, type Survey } from './spots';
+
+/** Everything known about the site. */
+export interface Site {
+  readonly survey: Survey;
+  readonly terrain: Terrain;
+  readonly lines: readonly PlacedLine[];
+  readonly sides: Sides;
+  /** Pieces of the lines that must stay dry. */
+  readonly walls: readonly Piece[];
+  /** Lines that must stay dry but along which the surface has no side. */
+  readonly missed: readonly PlacedLine[];
+}
+
+/** Where a surface ends, besides the ring around its spots. */
+export interface SiteExtent {
+  readonly lines: readonly ParsedLine[];
+  /** Corners of the slab, where it is not all that lies between the spots. */
+  readonly outline: readonly Place[] | undefined;
+  /** How near a spot must be to a line to lie on it, in metres. */
+  readonly near: number;
+}
+
+function missedOf(lines: readonly PlacedLine[], sides: Sides): PlacedLine[] {
+  const seen = new Set<number>();
+  for (const line of sides.along) if (line > 0) seen.add(line - 1);
+  return lines.filter(({ kind }, i) => staysDry(kind) && !seen.has(i));
+}
+
+/**
+ * Build the site.
+ *
+ * @throws {InputError} `collinear-spots`, `conflicting-spots`, and as the lines do
+ */
+export function siteOf(survey: Survey, { lines: given, outline, near }: SiteExtent): Site {
+  const lines = placeLines(survey, given);
+  const pieces = piecesOf(lines);
+  const within: PlanSpot[] | undefined = outline?.map((at, i) => locate(survey, at, `outline[${i}]`));
+  const without = lines
+    .filter(({ kind, closed }) => closed && kind === 'building')
+    .map(({ points }) => points);
+  const tin = tinOver(survey, { within, without, thin: near });
+  if (tin.facets < survey.count / 2) refuseConflicts(survey, triangulate(survey).corner);
+  else refuseConflicts(survey, tin.corner);
+  if (tin.facets === 0) refuseLine(survey);
+  const sides = sidesOf(tin, lines, pieces, near);
+  const neighbours = neighboursOf(tin);
+  const outlets: number[] = [];
+  sides.outlet.forEach((is, v) => {
+    if (is) outlets.push(v);
+  });
+  const flood = floodFrom(tin.z, neighbours, outlets);
+  const ponds = pondsOf(tin, flood, neighbours);
+  const bounds = { wall: sides.wall, dry: sides.dry, mustBeDry: sides.mustBeDry, drain: sides.drain };
+  const terrain: Terrain = {
+    tin,
+    near: neighbours,
+    flood,
+    ponds,
+    bounds,
+    spoke: spokesOf(tin),
+    runs: runsOf(tin),
+  };
+  const walls = pieces.filter(({ line }) => staysDry((lines[line] as PlacedLine).kind));
+  return { survey, terrain, lines, sides, walls, missed: missedOf(lines, sides) };
+}

@@ -1,0 +1,160 @@
+/**
+ * An independent way to the volume of ponds: the surface sampled on a fine square grid, each cell a
+ * column, flooded from the open sides inwards cell by cell.
+ *
+ * Its error: a spill found between cell middles is off by about the slope around it times a cell, and
+ * so is the bed of a column that a crease runs through. In first order the volume is off by no more
+ * than `1.5 × mean slope × cell × wet area`.
+ */
+import Delaunator from 'delaunator';
+
+export type Row = readonly [x: number, y: number, z: number];
+
+export interface GridFlood {
+  readonly volume: number;
+  readonly area: number;
+  readonly error: number;
+}
+
+interface Sampled {
+  readonly z: Float64Array;
+  readonly meanSlope: number;
+}
+
+/** Elevations at cell middles, by plane over each triangle. */
+function sample(rows: readonly Row[], side: number, n: number): Sampled {
+  const h = side / n;
+  const z = new Float64Array(n * n).fill(Number.NaN);
+  const { triangles } = new Delaunator(Float64Array.from(rows.flatMap(([x, y]) => [x, y])));
+  let [slopes, whole] = [0, 0];
+  for (let t = 0; t < triangles.length; t += 3) {
+    const [a, b, c] = [0, 1, 2].map((k) => rows[triangles[t + k] as number]) as [Row, Row, Row];
+    const det = (b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1]);
+    const gx = ((b[2] - a[2]) * (c[1] - a[1]) - (c[2] - a[2]) * (b[1] - a[1])) / det;
+    const gy = ((b[0] - a[0]) * (c[2] - a[2]) - (c[0] - a[0]) * (b[2] - a[2])) / det;
+    slopes += Math.hypot(gx, gy) * Math.abs(det);
+    whole += Math.abs(det);
+    const cells = (lo: number, hi: number): [number, number] => [
+      Math.max(0, Math.floor(lo / h - 0.5)),
+      Math.min(n - 1, Math.ceil(hi / h - 0.5)),
+    ];
+    const [i0, i1] = cells(Math.min(a[0], b[0], c[0]), Math.max(a[0], b[0], c[0]));
+    const [j0, j1] = cells(Math.min(a[1], b[1], c[1]), Math.max(a[1], b[1], c[1]));
+    for (let i = i0; i <= i1; i += 1) {
+      for (let j = j0; j <= j1; j += 1) {
+        const [x, y] = [(i + 0.5) * h, (j + 0.5) * h];
+        const u = ((x - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (y - a[1])) / det;
+        const v = ((b[0] - a[0]) * (y - a[1]) - (x - a[0]) * (b[1] - a[1])) / det;
+        if (u >= -1e-12 && v >= -1e-12 && u + v <= 1 + 1e-12) {
+          z[j * n + i] = a[2] + gx * (x - a[0]) + gy * (y - a[1]);
+        }
+      }
+    }
+  }
+  return { z, meanSlope: slopes / whole };
+}
+
+type Entry = [level: number, cell: number];
+
+/** A plain binary heap, the lowest level on top. */
+class Heap {
+  private readonly entries: Entry[] = [];
+
+  get size(): number {
+    return this.entries.length;
+  }
+
+  push(entry: Entry): void {
+    const { entries } = this;
+    entries.push(entry);
+    let k = entries.length - 1;
+    while (k > 0) {
+      const up = (k - 1) >> 1;
+      if ((entries[up] as Entry)[0] <= entry[0]) break;
+      [entries[k], entries[up]] = [entries[up] as Entry, entries[k] as Entry];
+      k = up;
+    }
+  }
+
+  pop(): Entry {
+    const { entries } = this;
+    const top = entries[0] as Entry;
+    const last = entries.pop() as Entry;
+    if (entries.length > 0) {
+      entries[0] = last;
+      this.sink(0);
+    }
+    return top;
+  }
+
+  private sink(from: number): void {
+    const { entries } = this;
+    let k = from;
+    for (;;) {
+      let low = k;
+      for (const child of [2 * k + 1, 2 * k + 2]) {
+        if (child < entries.length && (entries[child] as Entry)[0] < (entries[low] as Entry)[0]) low = child;
+      }
+      if (low === k) return;
+      [entries[k], entries[low]] = [entries[low] as Entry, entries[k] as Entry];
+      k = low;
+    }
+  }
+}
+
+/** The cells along the open sides, where water leaves. */
+function openCells(n: number, openSides: readonly string[]): number[] {
+  const cells = new Set<number>();
+  for (let k = 0; k < n; k += 1) {
+    const at: Record<string, number> = { south: k, north: (n - 1) * n + k, west: k * n, east: k * n + n - 1 };
+    for (const side of openSides) cells.add(at[side] as number);
+  }
+  return [...cells];
+}
+
+const AROUND = [-1, 0, 1].flatMap((di) => [-1, 0, 1].map((dj) => [di, dj] as const));
+
+const neighbours = (cell: number, n: number): number[] => {
+  const [i, j] = [cell % n, Math.floor(cell / n)];
+  return AROUND.map(([di, dj]) => [i + di, j + dj] as const)
+    .filter(([u, v]) => u >= 0 && v >= 0 && u < n && v < n)
+    .map(([u, v]) => v * n + u);
+};
+
+/** Flood cell by cell, eight neighbours each. */
+function flood(z: Float64Array, n: number, openSides: readonly string[]): Float64Array {
+  const level = new Float64Array(n * n).fill(Number.POSITIVE_INFINITY);
+  const heap = new Heap();
+  const reach = (cell: number, l: number): void => {
+    if (l >= (level[cell] as number)) return;
+    level[cell] = l;
+    heap.push([l, cell]);
+  };
+  for (const cell of openCells(n, openSides)) reach(cell, z[cell] as number);
+  while (heap.size > 0) {
+    const [l, cell] = heap.pop();
+    if (l > (level[cell] as number)) continue;
+    for (const next of neighbours(cell, n)) reach(next, Math.max(z[next] as number, l));
+  }
+  return level;
+}
+
+/** Flood a square site of the given side, sampled n by n; water leaves over the open sides. */
+export function fineGridFlood(
+  rows: readonly Row[],
+  side: number,
+  n: number,
+  openSides: readonly string[],
+): GridFlood {
+  const { z, meanSlope } = sample(rows, side, n);
+  const level = flood(z, n, openSides);
+  const h = side / n;
+  let [volume, area] = [0, 0];
+  for (let cell = 0; cell < n * n; cell += 1) {
+    const depth = (level[cell] as number) - (z[cell] as number);
+    if (!(depth > 0)) continue;
+    volume += depth * h * h;
+    area += h * h;
+  }
+  return { volume, area, error: 1.5 * meanSlope * h * area };
+}
