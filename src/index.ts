@@ -9,6 +9,26 @@ export {
   baseTonnage,
 } from './base/base-tonnage';
 export {
+  type AreaSectionInput,
+  type CellInput,
+  type EarthInput,
+  type ExcavationFigures,
+  type ExcavationInput,
+  excavation,
+  type GridInput,
+  type HaulFigures,
+  type HaulInput,
+  type PitInput,
+  type ReplacementFigures,
+  type ReplacementInput,
+  type SectionFigures,
+  type SectionsInput,
+  type ShrinkConvention,
+  type ShrinkInput,
+  type TrapezoidSectionInput,
+  type TrenchInput,
+} from './base/excavation';
+export {
   type ConcreteOrderFigures,
   type ConcreteOrderInput,
   concreteOrder,

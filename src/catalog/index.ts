@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 import { baseTonnage } from '../base/base-tonnage';
+import { excavation } from '../base/excavation';
 import { concreteOrder } from '../concrete/concrete-order';
 import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
@@ -51,6 +52,7 @@ const entry = <I, F extends FigureSet>(calculation: Calculation<I, F>): CatalogE
 export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(slabVolume),
   entry(stepVolume),
+  entry(excavation),
   entry(baseTonnage),
   entry(slopeOf),
   entry(drainageCheck),

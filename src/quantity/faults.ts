@@ -168,3 +168,18 @@ export const giveOneOf = (names: readonly string[]): Fault =>
 
 export const notAResult = (): Fault =>
   fault('not-a-result', 'this is not a result of this library as JSON; give what JSON.stringify wrote');
+
+export const perimeterUnknown = (what: string): Fault =>
+  fault(
+    'perimeter-unknown',
+    `${what} needs an outline whose edge is fixed; give a rectangle, circle, L, triangle or polygon`,
+  );
+
+export const outOfOrder = (what: string, before: string): Fault =>
+  fault('out-of-order', `${what} must lie beyond ${before}; list them in order along the line`);
+
+export const grownTogether = (what: string): Fault =>
+  fault(
+    'grown-together',
+    `sides of the outline meet when it is spread by ${what}; give the outline of the wider area instead`,
+  );

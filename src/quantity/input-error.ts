@@ -39,7 +39,10 @@ export type IssueCode =
   | 'outside-outline'
   | 'openings-meet'
   | 'give-one-of'
-  | 'not-a-result';
+  | 'not-a-result'
+  | 'perimeter-unknown'
+  | 'out-of-order'
+  | 'grown-together';
 
 /** One thing wrong with an input. */
 export interface Issue {

@@ -8,6 +8,7 @@ const math = create(all as FactoryFunctionMap, {});
 // mathjs knows no tonne of its own short name, no kip, no currency; a slope and a ratio are plain numbers.
 math.createUnit('xtonne', '1000 kg');
 math.createUnit('xton', '2000 lbm');
+math.createUnit('xlongton', '2240 lbm');
 math.createUnit('xMPa', '1000000 Pa');
 math.createUnit('xmoney');
 
@@ -26,6 +27,7 @@ const NAMES: Record<string, string> = {
   lb: 'lbm',
   oz: 'oz',
   ton: 'xton',
+  longton: 'xlongton',
   kg: 'kg',
   g: 'g',
   tonne: 'xtonne',

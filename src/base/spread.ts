@@ -1,0 +1,133 @@
+/**
+ * An outline spread outwards all around, its corners kept square (mitred).
+ *
+ * Spread by m, an outline of area A and perimeter P has `A + P × m + K × m²`, where K is the sum of
+ * tan(t ÷ 2) over its corners, t being the turn at a corner and negative where the outline turns
+ * inwards. K is 4 for a rectangle and for an L, and π for a circle. Exact as long as no two sides
+ * meet on the way, which is checked.
+ *
+ * Source: geometry.
+ */
+import { measure } from '../geometry/measure';
+import type { Outline } from '../geometry/outline';
+import { type Corner, checkSimple } from '../geometry/polygon';
+import { ringOf } from '../geometry/ring';
+import { Decimal, ZERO } from '../quantity/decimal';
+import * as faults from '../quantity/faults';
+import { InputError } from '../quantity/input-error';
+import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
+import { unitOf } from '../quantity/units';
+import { refuse } from '../reckoning/calculation';
+import type { Pad } from '../reckoning/pad';
+
+type Length = Quantity<'length'>;
+type Area = Quantity<'area'>;
+
+/** An outline that can be spread. */
+export interface Spreadable {
+  readonly area: Area;
+  readonly perimeter: Length;
+  /** K; left out for a circle, where it is π. */
+  readonly corners: Quantity<'ratio'> | undefined;
+  /** The ring of corners, to see whether sides meet; left out for a circle. */
+  readonly ring: readonly Corner[] | undefined;
+}
+
+interface Side {
+  readonly x: Decimal;
+  readonly y: Decimal;
+  readonly length: Decimal;
+}
+
+const at = <T>(list: readonly T[], i: number): T => list[(i + list.length) % list.length] as T;
+
+function sidesOf(ring: readonly Corner[]): Side[] {
+  return ring.map((a, i) => {
+    const b = at(ring, i + 1);
+    const [dx, dy] = [b.x.minus(a.x), b.y.minus(a.y)];
+    const length = Decimal.hypot(dx, dy);
+    return { x: dx.div(length), y: dy.div(length), length };
+  });
+}
+
+/** Half the turn between two sides as a tangent: sin t ÷ (1 + cos t). */
+function halfTurn(before: Side, after: Side): Decimal {
+  const sine = before.x.times(after.y).minus(before.y.times(after.x));
+  const cosine = before.x.times(after.x).plus(before.y.times(after.y));
+  return sine.div(cosine.plus(1));
+}
+
+const plainRatio = (value: Decimal): Quantity<'ratio'> =>
+  newQuantity('ratio', value, unitOf('ratio', ':1') as never);
+
+/** K is 4, exactly, for shapes whose corners are all right angles. */
+const SQUARE = new Set<string>(['rectangle', 'L']);
+
+function cornersOf(outline: Outline, ring: readonly Corner[]): Quantity<'ratio'> {
+  if (SQUARE.has(outline.shape)) return plainRatio(new Decimal(4));
+  const sides = sidesOf(ring);
+  return plainRatio(sides.reduce((sum, side, i) => sum.plus(halfTurn(at(sides, i - 1), side)), ZERO));
+}
+
+/**
+ * Measure an outline for spreading.
+ *
+ * @param why - what asks for it, for the error
+ * @throws {InputError} `perimeter-unknown`, and as the outline does
+ */
+export function spreadable(outline: Outline, why: string, pad: Pad): Spreadable {
+  const { area, perimeter } = measure(outline, pad);
+  if (!perimeter) return refuse('outline', faults.perimeterUnknown(why));
+  if (outline.shape === 'circle') return { area, perimeter, corners: undefined, ring: undefined };
+  const ring = ringOf(outline);
+  return { area, perimeter, corners: cornersOf(outline, ring), ring };
+}
+
+/** Each side must keep some of its length, and the spread ring must not meet itself. */
+function refuseMeeting(ring: readonly Corner[], by: Length, path: string): void {
+  const sides = sidesOf(ring);
+  const m = canonicalValue(by);
+  const turns = sides.map((side, i) => halfTurn(at(sides, i - 1), side));
+  const spread = ring.map((corner, i) => {
+    const [before, after, t] = [at(sides, i - 1), at(sides, i), turns[i] as Decimal];
+    const left = after.length.plus(m.times(t.plus(at(turns, i + 1))));
+    if (left.lessThanOrEqualTo(0)) refuse(path, faults.grownTogether(by.format()));
+    // Outwards is to the right of a side; along it by the half turn.
+    return {
+      x: corner.x.plus(m.times(before.y.plus(before.x.times(t)))),
+      y: corner.y.plus(m.times(before.y.times(t).minus(before.x))),
+    };
+  });
+  try {
+    checkSimple(spread, path);
+  } catch (error) {
+    if (error instanceof InputError) refuse(path, faults.grownTogether(by.format()));
+    throw error;
+  }
+}
+
+/**
+ * The area of an outline spread by `m` all around.
+ *
+ * @param path - where the spread stands in the input, for errors
+ * @throws {InputError} `grown-together`
+ */
+export function spreadArea(
+  { area: A, perimeter: P, corners: K, ring }: Spreadable,
+  m: Length,
+  [what, symbol, path]: readonly [what: string, symbol: string, path: string],
+  pad: Pad,
+): Area {
+  if (m.sign() === 0) return A;
+  if (ring) refuseMeeting(ring, m, path);
+  if (K) {
+    const wide = A.plus(P.times(m)).plus(m.times(m).times(K));
+    return pad.step(what, `${symbol} = A + P × m + K × m²`, { A, P, m, K }, wide);
+  }
+  // A circle of perimeter π D: π m² is P² m² ÷ (4 A).
+  const round = m
+    .times(m)
+    .times(P.times(P).over(A))
+    .over(plainRatio(new Decimal(4)));
+  return pad.step(what, `${symbol} = A + P × m + π × m²`, { A, P, m }, A.plus(P.times(m)).plus(round));
+}
