@@ -7,6 +7,7 @@ export {
   type BaseTonnageFigures,
   type BaseTonnageInput,
   baseTonnage,
+  type TonFigures,
 } from './base/base-tonnage';
 export {
   type AreaSectionInput,
@@ -28,13 +29,60 @@ export {
   type TrapezoidSectionInput,
   type TrenchInput,
 } from './base/excavation';
+export type { GeotextileFigures, GeotextileInput } from './base/geotextile';
+export type { Compactor, LiftFigures } from './base/lifts';
+export type { BaseMaterial } from './base/materials';
 export {
   type ConcreteOrderFigures,
   type ConcreteOrderInput,
   concreteOrder,
 } from './concrete/concrete-order';
+export {
+  type CurbCurveInput,
+  type CurbVolumeFigures,
+  type CurbVolumeInput,
+  type CurveCentre,
+  curbVolume,
+} from './concrete/curb-volume';
+export {
+  type FootingInput,
+  type FootingStepsInput,
+  type FootingVolumeFigures,
+  type FootingVolumeInput,
+  footingVolume,
+  type LoopFootingInput,
+  type PadFootingInput,
+  type SteppedPadFootingInput,
+  type StripFootingInput,
+  type TaperedPadFootingInput,
+  type TaperedStripFootingInput,
+  type TierInput,
+} from './concrete/footing-volume';
+export {
+  type BelledPierInput,
+  type PierInput,
+  type PierVolumeFigures,
+  type PierVolumeInput,
+  pierVolume,
+  type RectangularPierInput,
+  type RoundPierInput,
+  type TaperedRectangularPierInput,
+  type TaperedRoundPierInput,
+} from './concrete/pier-volume';
 export { type SlabVolumeFigures, type SlabVolumeInput, slabVolume } from './concrete/slab-volume';
 export { type StepVolumeFigures, type StepVolumeInput, stepVolume } from './concrete/step-volume';
+export {
+  type LoopWallInput,
+  type PilasterInput,
+  type RingWallInput,
+  type StraightWallInput,
+  type WallInput,
+  type WallOpeningInput,
+  type WallParts,
+  type WallVolumeFigures,
+  type WallVolumeInput,
+  wallVolume,
+} from './concrete/wall-volume';
 export type {
   CircleInput,
   LengthInput,

@@ -6,8 +6,12 @@
 import { baseTonnage } from '../base/base-tonnage';
 import { excavation } from '../base/excavation';
 import { concreteOrder } from '../concrete/concrete-order';
+import { curbVolume } from '../concrete/curb-volume';
+import { footingVolume } from '../concrete/footing-volume';
+import { pierVolume } from '../concrete/pier-volume';
 import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
+import { wallVolume } from '../concrete/wall-volume';
 import { drainageCheck } from '../grade/drainage-check';
 import { slopeOf } from '../grade/slope';
 import { jointSpacing } from '../joints/joint-spacing';
@@ -52,6 +56,10 @@ const entry = <I, F extends FigureSet>(calculation: Calculation<I, F>): CatalogE
 export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(slabVolume),
   entry(stepVolume),
+  entry(footingVolume),
+  entry(wallVolume),
+  entry(pierVolume),
+  entry(curbVolume),
   entry(excavation),
   entry(baseTonnage),
   entry(slopeOf),

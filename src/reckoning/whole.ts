@@ -30,8 +30,12 @@ export function wholeUnits<D extends Carried>(
   const E = each as Quantity<Carried>;
   const times = A.over(E) as Quantity<'ratio'>;
   if (times.greaterThan(ratio(`${MOST}:1`))) refuse(path, faults.tooMany(what, MOST));
-  const n = wholeNumber(Math.round(times.upTo(ratio('1:1')).toNumber(':1')));
-  return pad.step(what, 'n = ceil(A ÷ U)', { A, U: E }, n);
+  const up = times.upTo(ratio('1:1'));
+  const n = wholeNumber(Math.round(up.toNumber(':1')));
+  // What comes out even is printed without the ceiling, so that a last digit rounded up for show
+  // does not make the printed line untrue.
+  const formula = up.compareTo(times) === 0 ? 'n = A ÷ U' : 'n = ceil(A ÷ U)';
+  return pad.step(what, formula, { A, U: E }, n);
 }
 
 /** The sum of parts, noted as `V = V1 + V2 + …` where there is more than one. */
