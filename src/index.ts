@@ -70,7 +70,17 @@ export {
   type TaperedRoundPierInput,
 } from './concrete/pier-volume';
 export { type SlabVolumeFigures, type SlabVolumeInput, slabVolume } from './concrete/slab-volume';
-export { type StepVolumeFigures, type StepVolumeInput, stepVolume } from './concrete/step-volume';
+export type { CoreKind, StepCoreInput } from './concrete/step-cores';
+export {
+  type RoundStepsInput,
+  type StepParts,
+  type StepVolumeFigures,
+  type StepVolumeInput,
+  type StraightStepsInput,
+  stepVolume,
+  type WindingStepsInput,
+  type WrappedStepsInput,
+} from './concrete/step-volume';
 export {
   type LoopWallInput,
   type PilasterInput,
