@@ -32,10 +32,12 @@ export {
 export type { GeotextileFigures, GeotextileInput } from './base/geotextile';
 export type { Compactor, LiftFigures } from './base/lifts';
 export type { BaseMaterial } from './base/materials';
+export { type BagCountFigures, type BagCountInput, bagCount } from './concrete/bag-count';
 export {
   type ConcreteOrderFigures,
   type ConcreteOrderInput,
   concreteOrder,
+  type OrderElementInput,
 } from './concrete/concrete-order';
 export {
   type CurbCurveInput,
@@ -58,6 +60,7 @@ export {
   type TaperedStripFootingInput,
   type TierInput,
 } from './concrete/footing-volume';
+export type { LoadSplit } from './concrete/loads';
 export {
   type BelledPierInput,
   type PierInput,

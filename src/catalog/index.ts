@@ -5,6 +5,7 @@
  */
 import { baseTonnage } from '../base/base-tonnage';
 import { excavation } from '../base/excavation';
+import { bagCount } from '../concrete/bag-count';
 import { concreteOrder } from '../concrete/concrete-order';
 import { curbVolume } from '../concrete/curb-volume';
 import { footingVolume } from '../concrete/footing-volume';
@@ -68,4 +69,5 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(rebarLayout),
   entry(meshLayout),
   entry(concreteOrder),
+  entry(bagCount),
 ]);
