@@ -233,9 +233,10 @@ function withLanding({ risers: n, rise: r, tread: t, width: w }: Straight, d: Le
 
 /** What the wash adds: a wedge on each tread, and on the landing. */
 function washed(V: Volume, input: Straight, pad: Pad): Volume {
-  const { risers: n, rise: r, tread: t, width: w, landingDepth, wash: s } = input;
+  const { risers: n, rise: r, tread: t, width: w, landingDepth, nosing, wash: s } = input;
   if (!s) return V;
-  if (!t.times(s).lessThan(r)) refuse('wash', faults.doesNotFit('the rise of a tread', 'rise'));
+  const reach = nosing ? t.plus(nosing) : t;
+  if (!reach.times(s).lessThan(r)) refuse('wash', faults.doesNotFit('the rise of a tread', 'rise'));
   const d = landingDepth ?? t;
   const squares = t.times(t).times(n.minus(ONE())).plus(d.times(d));
   const added = pad.step(
@@ -273,7 +274,7 @@ function openSides({ openSides: given }: Straight, pad: Pad): Count {
   if (given) return given;
   pad.assume({
     name: 'openSides',
-    value: '2',
+    value: '2 sides',
     because: 'both sides are formed',
     override: 'Give openSides: 0 between walls, 1 against a wall',
     source: COMMON_PRACTICE,
@@ -286,7 +287,8 @@ function straightFaces(V: Volume, input: Straight, pad: Pad): Area {
   const { risers: n, rise: r, width: w, nosing } = input;
   const o = openSides(input, pad);
   const p = nosing ?? r.minus(r);
-  const u = upperFace(input);
+  // The tread before a riser goes on rising under its nosing.
+  const u = input.wash ? upperFace(input).minus(p.times(input.wash)) : r;
   const [a, b] = [hypot(r, p), hypot(u, p)];
   return pad.step(
     'faces to form',
