@@ -49,7 +49,7 @@ interface Trench extends Dug {
 }
 
 /** A cell that is not dug. */
-export interface LeftOut {
+interface LeftOut {
   readonly row: Quantity<'count'>;
   readonly column: Quantity<'count'>;
 }

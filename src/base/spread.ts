@@ -29,8 +29,17 @@ export interface Spreadable {
   readonly perimeter: Length;
   /** K; left out for a circle, where it is π. */
   readonly corners: Quantity<'ratio'> | undefined;
-  /** The ring of corners, to see whether sides meet; left out for a circle. */
-  readonly ring: readonly Corner[] | undefined;
+  /** The ring, to see whether sides meet; left out for a circle. */
+  readonly ring: Ring | undefined;
+}
+
+/** Corners with their sides and the turns at them. */
+interface Ring {
+  readonly corners: readonly Corner[];
+  /** From each corner to the next. */
+  readonly sides: readonly Side[];
+  /** Half the turn at each corner, as a tangent. */
+  readonly turns: readonly Decimal[];
 }
 
 interface Side {
@@ -63,32 +72,41 @@ const plainRatio = (value: Decimal): Quantity<'ratio'> =>
 /** K is 4, exactly, for shapes whose corners are all right angles. */
 const SQUARE = new Set<string>(['rectangle', 'L']);
 
-function cornersOf(outline: Outline, ring: readonly Corner[]): Quantity<'ratio'> {
+function cornersOf(outline: Outline, { turns }: Ring): Quantity<'ratio'> {
   if (SQUARE.has(outline.shape)) return plainRatio(new Decimal(4));
-  const sides = sidesOf(ring);
-  return plainRatio(sides.reduce((sum, side, i) => sum.plus(halfTurn(at(sides, i - 1), side)), ZERO));
+  return plainRatio(turns.reduce((sum, turn) => sum.plus(turn), ZERO));
+}
+
+/** More corners than any pit has; spreading costs more than measuring. */
+const CORNER_LIMIT = 10_000;
+
+function ringWithTurns(outline: Outline): Ring {
+  const corners = ringOf(outline);
+  if (corners.length > CORNER_LIMIT) {
+    refuse('outline', faults.tooMany('an outline to be spread, in corners,', CORNER_LIMIT));
+  }
+  const sides = sidesOf(corners);
+  return { corners, sides, turns: sides.map((side, i) => halfTurn(at(sides, i - 1), side)) };
 }
 
 /**
  * Measure an outline for spreading.
  *
  * @param why - what asks for it, for the error
- * @throws {InputError} `perimeter-unknown`, and as the outline does
+ * @throws {InputError} `perimeter-unknown`, `too-many` corners, and as the outline does
  */
 export function spreadable(outline: Outline, why: string, pad: Pad): Spreadable {
   const { area, perimeter } = measure(outline, pad);
   if (!perimeter) return refuse('outline', faults.perimeterUnknown(why));
   if (outline.shape === 'circle') return { area, perimeter, corners: undefined, ring: undefined };
-  const ring = ringOf(outline);
+  const ring = ringWithTurns(outline);
   return { area, perimeter, corners: cornersOf(outline, ring), ring };
 }
 
 /** Each side must keep some of its length, and the spread ring must not meet itself. */
-function refuseMeeting(ring: readonly Corner[], by: Length, path: string): void {
-  const sides = sidesOf(ring);
+function refuseMeeting({ corners, sides, turns }: Ring, by: Length, path: string): void {
   const m = canonicalValue(by);
-  const turns = sides.map((side, i) => halfTurn(at(sides, i - 1), side));
-  const spread = ring.map((corner, i) => {
+  const spread = corners.map((corner, i) => {
     const [before, after, t] = [at(sides, i - 1), at(sides, i), turns[i] as Decimal];
     const left = after.length.plus(m.times(t.plus(at(turns, i + 1))));
     if (left.lessThanOrEqualTo(0)) refuse(path, faults.grownTogether(by.format()));

@@ -7,8 +7,9 @@
  *
  * Source: geometry.
  */
+import type { LengthInput } from '../geometry/outline';
 import * as faults from '../quantity/faults';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import {
@@ -27,16 +28,14 @@ import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
 import { prismoid, TWO } from './solids';
 
-type L = QuantityInput<'length'>;
-
 /** Steps along a strip on sloping ground. */
 export interface FootingStepsInput {
   /** How many. */
   readonly count: number;
   /** Height of each. */
-  readonly height: L;
+  readonly height: LengthInput;
   /** How far the upper strip laps over the lower one. */
-  readonly lap: L;
+  readonly lap: LengthInput;
 }
 
 /** A straight run, measured along its centreline. */
@@ -44,11 +43,11 @@ export interface StripFootingInput {
   /** Always `strip`. */
   readonly form: 'strip';
   /** Along the centreline, in all. */
-  readonly length: L;
+  readonly length: LengthInput;
   /** Across. */
-  readonly width: L;
+  readonly width: LengthInput;
   /** Top to bottom. */
-  readonly depth: L;
+  readonly depth: LengthInput;
   /** Steps on sloping ground. */
   readonly steps?: FootingStepsInput;
 }
@@ -58,13 +57,13 @@ export interface LoopFootingInput {
   /** Always `loop`. */
   readonly form: 'loop';
   /** Outside length. */
-  readonly outerLength: L;
+  readonly outerLength: LengthInput;
   /** Outside width. */
-  readonly outerWidth: L;
+  readonly outerWidth: LengthInput;
   /** Across the strip. */
-  readonly width: L;
+  readonly width: LengthInput;
   /** Top to bottom. */
-  readonly depth: L;
+  readonly depth: LengthInput;
 }
 
 /** A straight run whose section is a trapezoid. */
@@ -72,13 +71,13 @@ export interface TaperedStripFootingInput {
   /** Always `tapered-strip`. */
   readonly form: 'tapered-strip';
   /** Along the centreline, in all. */
-  readonly length: L;
+  readonly length: LengthInput;
   /** Across the bottom. */
-  readonly bottomWidth: L;
+  readonly bottomWidth: LengthInput;
   /** Across the top. */
-  readonly topWidth: L;
+  readonly topWidth: LengthInput;
   /** Top to bottom. */
-  readonly depth: L;
+  readonly depth: LengthInput;
 }
 
 /** A box under a post. */
@@ -86,11 +85,11 @@ export interface PadFootingInput {
   /** Always `pad`. */
   readonly form: 'pad';
   /** One side. */
-  readonly length: L;
+  readonly length: LengthInput;
   /** The other side. */
-  readonly width: L;
+  readonly width: LengthInput;
   /** Top to bottom. */
-  readonly depth: L;
+  readonly depth: LengthInput;
   /** How many alike; one by default. */
   readonly count?: number;
 }
@@ -100,17 +99,17 @@ export interface TaperedPadFootingInput {
   /** Always `tapered-pad`. */
   readonly form: 'tapered-pad';
   /** One side at the bottom. */
-  readonly length: L;
+  readonly length: LengthInput;
   /** The other side at the bottom. */
-  readonly width: L;
+  readonly width: LengthInput;
   /** Height of the upright edge; may be zero. */
-  readonly edge: L;
+  readonly edge: LengthInput;
   /** Side of the top along `length`. */
-  readonly topLength: L;
+  readonly topLength: LengthInput;
   /** Side of the top along `width`. */
-  readonly topWidth: L;
+  readonly topWidth: LengthInput;
   /** Height of the sloping part. */
-  readonly taper: L;
+  readonly taper: LengthInput;
   /** How many alike; one by default. */
   readonly count?: number;
 }
@@ -118,11 +117,11 @@ export interface TaperedPadFootingInput {
 /** One block of a stepped pad. */
 export interface TierInput {
   /** One side. */
-  readonly length: L;
+  readonly length: LengthInput;
   /** The other side. */
-  readonly width: L;
+  readonly width: LengthInput;
   /** Top to bottom. */
-  readonly depth: L;
+  readonly depth: LengthInput;
 }
 
 /** Blocks on top of each other, the lowest first. */

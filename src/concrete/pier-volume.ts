@@ -8,16 +8,11 @@
  * Source: geometry.
  */
 
+import type { LengthInput } from '../geometry/outline';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant } from '../quantity/make';
-import {
-  canonicalValue,
-  type Quantity,
-  type QuantityInput,
-  quantityOf,
-  systemOfQuantity,
-} from '../quantity/quantity';
+import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import {
@@ -36,16 +31,14 @@ import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
 import { circleArea, coneFrustum, prismoid, TWO, timesPi } from './solids';
 
-type L = QuantityInput<'length'>;
-
 /** A round pier. */
 export interface RoundPierInput {
   /** Always `round`. */
   readonly form: 'round';
   /** Across. */
-  readonly diameter: L;
+  readonly diameter: LengthInput;
   /** Top to bottom. */
-  readonly height: L;
+  readonly height: LengthInput;
   /** How many alike; one by default. */
   readonly count?: number;
 }
@@ -55,11 +48,11 @@ export interface RectangularPierInput {
   /** Always `rectangular`. */
   readonly form: 'rectangular';
   /** One side. */
-  readonly length: L;
+  readonly length: LengthInput;
   /** The other side; as the first by default. */
-  readonly width?: L;
+  readonly width?: LengthInput;
   /** Top to bottom. */
-  readonly height: L;
+  readonly height: LengthInput;
   /** How many alike; one by default. */
   readonly count?: number;
 }
@@ -69,11 +62,11 @@ export interface TaperedRoundPierInput {
   /** Always `tapered-round`. */
   readonly form: 'tapered-round';
   /** Across the bottom. */
-  readonly bottomDiameter: L;
+  readonly bottomDiameter: LengthInput;
   /** Across the top; zero for a cone. */
-  readonly topDiameter: L;
+  readonly topDiameter: LengthInput;
   /** Top to bottom. */
-  readonly height: L;
+  readonly height: LengthInput;
   /** How many alike; one by default. */
   readonly count?: number;
 }
@@ -83,15 +76,15 @@ export interface TaperedRectangularPierInput {
   /** Always `tapered-rectangular`. */
   readonly form: 'tapered-rectangular';
   /** One side at the bottom. */
-  readonly length: L;
+  readonly length: LengthInput;
   /** The other side at the bottom; as the first by default. */
-  readonly width?: L;
+  readonly width?: LengthInput;
   /** Side of the top along `length`; may be zero. */
-  readonly topLength: L;
+  readonly topLength: LengthInput;
   /** Side of the top along `width`; as `topLength` by default. */
-  readonly topWidth?: L;
+  readonly topWidth?: LengthInput;
   /** Top to bottom. */
-  readonly height: L;
+  readonly height: LengthInput;
   /** How many alike; one by default. */
   readonly count?: number;
 }
@@ -101,15 +94,15 @@ export interface BelledPierInput {
   /** Always `belled`. */
   readonly form: 'belled';
   /** Across the shaft. */
-  readonly shaftDiameter: L;
+  readonly shaftDiameter: LengthInput;
   /** Across the bell. */
-  readonly bellDiameter: L;
+  readonly bellDiameter: LengthInput;
   /** Top to bottom, with the bell. */
-  readonly height: L;
+  readonly height: LengthInput;
   /** Height over which the shaft widens. */
-  readonly bellHeight: L;
+  readonly bellHeight: LengthInput;
   /** Height of the upright edge under the bell; none by default. */
-  readonly toe?: L;
+  readonly toe?: LengthInput;
   /** How many alike; one by default. */
   readonly count?: number;
 }

@@ -13,6 +13,8 @@
  *
  * Source: geometry.
  */
+
+import type { LengthInput } from '../geometry/outline';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { angle, constant, length } from '../quantity/make';
@@ -41,14 +43,12 @@ import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { timesPi } from './solids';
 import { type Around, coresField, coresOut, type StepCore, type StepCoreInput } from './step-cores';
 
-type L = QuantityInput<'length'>;
-
 /** What all steps have. */
 export interface StepParts {
   /** How many risers, a plain whole number. */
   readonly risers: number;
   /** Height of each riser, from nosing to nosing. */
-  readonly rise: L;
+  readonly rise: LengthInput;
   /** Boxes inside that are not concrete: an existing footing, a void, a rubble core. */
   readonly cores?: readonly StepCoreInput[];
 }
@@ -58,15 +58,15 @@ export interface StraightStepsInput extends StepParts {
   /** `straight`, or left out. */
   readonly plan?: 'straight';
   /** Depth of each tread, front to back. */
-  readonly tread: L;
+  readonly tread: LengthInput;
   /** Width of the flight, side to side. */
-  readonly width: L;
+  readonly width: LengthInput;
   /** Depth of the landing at the top, front to back; left out when the top tread is one like the others. */
-  readonly landingDepth?: L;
+  readonly landingDepth?: LengthInput;
   /** Slope of the treads, down to the front; level by default. */
   readonly wash?: QuantityInput<'slope'>;
   /** How far each riser leans back from its nosing; upright by default. */
-  readonly nosing?: L;
+  readonly nosing?: LengthInput;
   /** How many of the two sides are formed: 0 between walls, 1 against a wall, 2 (default) free. */
   readonly openSides?: number;
 }
@@ -76,11 +76,11 @@ export interface WrappedStepsInput extends StepParts {
   /** Always `wrapped`. */
   readonly plan: 'wrapped';
   /** Depth of each tread, at the front and at the sides. */
-  readonly tread: L;
+  readonly tread: LengthInput;
   /** Side to side at the top. */
-  readonly topWidth: L;
+  readonly topWidth: LengthInput;
   /** Front to back at the top. */
-  readonly topDepth: L;
+  readonly topDepth: LengthInput;
   /** Whether there are treads at one side, the other being against a wall, or at both. */
   readonly sides: 'one' | 'both';
 }
@@ -90,11 +90,11 @@ export interface RoundStepsInput extends StepParts {
   /** Always `round`. */
   readonly plan: 'round';
   /** Depth of each tread. */
-  readonly tread: L;
+  readonly tread: LengthInput;
   /** Radius of the top, to its nosing. */
-  readonly topRadius: L;
+  readonly topRadius: LengthInput;
   /** Radius of what they stand around, such as a round wall; none by default. */
-  readonly innerRadius?: L;
+  readonly innerRadius?: LengthInput;
   /** How far they turn, `180 deg` against a straight wall. */
   readonly turn: QuantityInput<'angle'>;
 }
@@ -104,9 +104,9 @@ export interface WindingStepsInput extends StepParts {
   /** Always `winding`. */
   readonly plan: 'winding';
   /** Radius of the inner side. */
-  readonly innerRadius: L;
+  readonly innerRadius: LengthInput;
   /** Radius of the outer side. */
-  readonly outerRadius: L;
+  readonly outerRadius: LengthInput;
   /** How far each tread turns. */
   readonly turnEach: QuantityInput<'angle'>;
 }

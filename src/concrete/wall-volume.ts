@@ -9,6 +9,7 @@
  *
  * Source: geometry.
  */
+import type { LengthInput } from '../geometry/outline';
 import * as faults from '../quantity/faults';
 import { constant, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
@@ -30,16 +31,14 @@ import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
 import { FOUR, prismoid, TWO, timesPi } from './solids';
 
-type L = QuantityInput<'length'>;
-
 /** An opening through a wall. */
 export interface WallOpeningInput {
   /** Along the wall. */
-  readonly width: L;
+  readonly width: LengthInput;
   /** Up the wall. */
-  readonly height: L;
+  readonly height: LengthInput;
   /** From the foot of the wall to the opening; halfway up by default, and of no matter unless the wall tapers. */
-  readonly sill?: L;
+  readonly sill?: LengthInput;
   /** How many alike; one by default. */
   readonly count?: number;
 }
@@ -47,11 +46,11 @@ export interface WallOpeningInput {
 /** A pilaster cast with the wall. */
 export interface PilasterInput {
   /** Along the wall. */
-  readonly width: L;
+  readonly width: LengthInput;
   /** How far it stands out from the wall. */
-  readonly projection: L;
+  readonly projection: LengthInput;
   /** Height; that of the wall by default. */
-  readonly height?: L;
+  readonly height?: LengthInput;
   /** How many alike; one by default. */
   readonly count?: number;
 }
@@ -59,11 +58,11 @@ export interface PilasterInput {
 /** What all walls may have. */
 export interface WallParts {
   /** Top to bottom. */
-  readonly height: L;
+  readonly height: LengthInput;
   /** Thickness, at the foot where the wall tapers; that of the core in insulated forms. */
-  readonly thickness: L;
+  readonly thickness: LengthInput;
   /** Thickness at the top; as at the foot by default. */
-  readonly topThickness?: L;
+  readonly topThickness?: LengthInput;
   /** Openings through it. */
   readonly openings?: readonly WallOpeningInput[];
   /** Pilasters on it. */
@@ -79,7 +78,7 @@ export interface StraightWallInput extends WallParts {
   /** Always `straight`. */
   readonly form: 'straight';
   /** Along it. */
-  readonly length: L;
+  readonly length: LengthInput;
 }
 
 /** Around a rectangle, by the outside; corners are counted once. */
@@ -87,9 +86,9 @@ export interface LoopWallInput extends WallParts {
   /** Always `loop`. */
   readonly form: 'loop';
   /** Outside length. */
-  readonly outerLength: L;
+  readonly outerLength: LengthInput;
   /** Outside width. */
-  readonly outerWidth: L;
+  readonly outerWidth: LengthInput;
 }
 
 /** Around a circle, by the outside. */
@@ -97,7 +96,7 @@ export interface RingWallInput extends WallParts {
   /** Always `ring`. */
   readonly form: 'ring';
   /** Across the outside. */
-  readonly outerDiameter: L;
+  readonly outerDiameter: LengthInput;
 }
 
 /** One wall, or several alike. */
