@@ -1,7 +1,7 @@
 /** Orders split into loads, and bags: what must hold for any of them. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bagCount, concreteOrder, type LoadSplit, volume } from '../../src/index';
+import { bagCount, baseTonnage, concreteOrder, excavation, type LoadSplit, volume } from '../../src/index';
 
 const n = (min: number, max: number) => fc.integer({ min, max });
 const cases = fc.tuple(
@@ -128,5 +128,26 @@ describe('bag-count', () => {
       return `${weight.format()} ${water.format('gal')}`;
     });
     expect(new Set(weights)).toEqual(new Set(['7200 lb 67.5 gal']));
+  });
+});
+
+describe('cautions for people on the site', () => {
+  it('come with their severity and their source', () => {
+    const dig = excavation({ method: 'trench', length: '20 ft', width: '2 ft', depth: '6 ft' });
+    const base = baseTonnage({ area: '500 ft2', depth: '6 in', material: 'gravel' });
+    const bags = bagCount({ volume: '9 ft3', allowance: '10%', bag: '80 lb' });
+    const found = [dig, base, bags].flatMap(({ cautions }) =>
+      cautions.map(({ code, severity, source }) => [
+        code,
+        `${severity}, ${source.fromMemory ? 'memory' : 'read'}`,
+      ]),
+    );
+    expect(Object.fromEntries(found)).toMatchObject({
+      'trench-depth': 'stop, memory',
+      'buried-utilities': 'warning, memory',
+      'wheel-loads': 'warning, memory',
+      'lifting-bags': 'warning, memory',
+      'alkaline-burns': 'warning, memory',
+    });
   });
 });
