@@ -72,6 +72,12 @@ export {
   type TaperedRectangularPierInput,
   type TaperedRoundPierInput,
 } from './concrete/pier-volume';
+export {
+  type ProbedVolumeFigures,
+  type ProbedVolumeInput,
+  type ProbeInput,
+  probedVolume,
+} from './concrete/probed-volume';
 export { type SlabVolumeFigures, type SlabVolumeInput, slabVolume } from './concrete/slab-volume';
 export type { CoreKind, StepCoreInput } from './concrete/step-cores';
 export {
@@ -84,6 +90,8 @@ export {
   type WindingStepsInput,
   type WrappedStepsInput,
 } from './concrete/step-volume';
+export type { BeamInput, EdgeInput } from './concrete/thickened';
+export type { PlaceOfThickness, PlaneInput, TaperInput, ThicknessInput } from './concrete/thickness';
 export {
   type LoopWallInput,
   type PilasterInput,
@@ -96,17 +104,30 @@ export {
   type WallVolumeInput,
   wallVolume,
 } from './concrete/wall-volume';
+export { type SquareCheckFigures, type SquareCheckInput, squareCheck } from './forms/square-check';
 export type {
   CircleInput,
+  CombinedInput,
+  CurvedInput,
+  CurvedPointInput,
+  LegInput,
   LengthInput,
   LInput,
+  OffsetsInput,
   OutlineInput,
   PointInput,
   PolygonInput,
   RectangleInput,
+  RegularInput,
+  RingInput,
+  SectorInput,
+  TapedInput,
   TrapezoidInput,
   TriangleInput,
+  UInput,
+  WalkInput,
 } from './geometry/outline';
+export type { CircleOpeningInput, OpeningInput, RectangleOpeningInput, RegionInput } from './geometry/region';
 export {
   type DrainageCheckFigures,
   type DrainageCheckInput,

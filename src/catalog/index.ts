@@ -10,9 +10,11 @@ import { concreteOrder } from '../concrete/concrete-order';
 import { curbVolume } from '../concrete/curb-volume';
 import { footingVolume } from '../concrete/footing-volume';
 import { pierVolume } from '../concrete/pier-volume';
+import { probedVolume } from '../concrete/probed-volume';
 import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
 import { wallVolume } from '../concrete/wall-volume';
+import { squareCheck } from '../forms/square-check';
 import { drainageCheck } from '../grade/drainage-check';
 import { slopeOf } from '../grade/slope';
 import { jointSpacing } from '../joints/joint-spacing';
@@ -56,6 +58,7 @@ const entry = <I, F extends FigureSet>(calculation: Calculation<I, F>): CatalogE
  */
 export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(slabVolume),
+  entry(probedVolume),
   entry(stepVolume),
   entry(footingVolume),
   entry(wallVolume),
@@ -63,6 +66,7 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(curbVolume),
   entry(excavation),
   entry(baseTonnage),
+  entry(squareCheck),
   entry(slopeOf),
   entry(drainageCheck),
   entry(jointSpacing),

@@ -73,6 +73,20 @@ function pathText(path: readonly PropertyKey[]): string {
 }
 
 /**
+ * Read an input at its door.
+ *
+ * @throws {InputError} with every issue found
+ */
+export function readInput<T>(door: Field<T>, input: unknown): T {
+  const plain = plainCopy(input);
+  const parsed = z.safeParse(door, plain);
+  if (parsed.success) return parsed.data;
+  throw new InputError(
+    parsed.error.issues.map((issue) => ({ ...faultOf(issue, plain, door), path: pathText(issue.path) })),
+  );
+}
+
+/**
  * Make a calculation of its definition.
  *
  * @internal
@@ -93,14 +107,7 @@ export function define<Input, Parsed, F extends FigureSet>(
     ...descriptionOf(door()),
   });
 
-  const read = (input: unknown): Parsed => {
-    const plain = plainCopy(input);
-    const parsed = z.safeParse(door(), plain);
-    if (parsed.success) return parsed.data;
-    throw new InputError(
-      parsed.error.issues.map((issue) => ({ ...faultOf(issue, plain, door()), path: pathText(issue.path) })),
-    );
-  };
+  const read = (input: unknown): Parsed => readInput(door(), input);
 
   const reckon = (input: unknown): Result<F> => {
     const pad = new Pad();

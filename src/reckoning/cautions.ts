@@ -279,3 +279,13 @@ export const thinOverCore = (limit: Length, actual: Length): Caution => ({
   actual,
   source: sources.COMMON_PRACTICE,
 });
+
+export const outOfSquare = (limit: Length, actual: Length): Caution => ({
+  code: 'out-of-square',
+  severity: 'warning',
+  sentence:
+    'the diagonals differ by more than the tolerance: slide a side until they are equal, then brace the forms',
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});

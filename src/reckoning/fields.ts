@@ -219,6 +219,20 @@ export function list<T>(field: Field<T>, least: number, most: number): Field<T[]
   return readBy(read, json);
 }
 
+/**
+ * A field that is chosen, or made, only when a value comes: for fields within themselves, and for
+ * values of more than one kind.
+ *
+ * @param members - the kinds for the JSON Schema; left out for a field within itself
+ */
+export function later<T>(
+  choose: (input: unknown) => Field<T>,
+  members?: () => readonly Field<unknown>[],
+): Field<T> {
+  const json = (): JsonSchema => (members ? { anyOf: members().map(descriptionOf) } : { type: 'object' });
+  return readBy((input, report) => within(choose(input), input, report, []), json);
+}
+
 type ZodIssue = z.core.$ZodIssue;
 
 /** Our fault for what zod found in an object. */

@@ -32,49 +32,167 @@ import {
 
 describe('products and quotients', () => {
   it.each([
-    [length('12 ft').times(length('10 ft')), area('120 ft2')],
-    [length('4 in').times(area('81 ft2')), volume('1 yd3')],
-    [area('81 ft2').times(length('4 in')), volume('1 yd3')],
-    [slope('1/4 in/ft').times(length('12 ft')), length('3 in')],
-    [length('100 ft').times(massPerLength('0.668 lb/ft')), mass('66.8 lb')],
-    [length('3 ft').times(massPerArea('2 lb/ft2')), massPerLength('6 lb/ft')],
-    [length('1 in').times(density('12 pcf')), massPerArea('1 lb/ft2')],
-    [area('100 ft2').times(massPerArea('0.21 lb/ft2')), mass('21 lb')],
-    [area('2 ft2').times(density('150 pcf')), massPerLength('300 lb/ft')],
-    [volume('6 yd3').times(density('4050 lb/yd3')), mass('24300 lb')],
-    [area('1 m2').times(speed('1 m/h'.replace('m/h', 'm/s'))), volumeRate('3600 m3/h')],
-    [area('144 in2').times(pressure('1 psi')), force('144 lbf')],
-    [time('2 h').times(speed('10 mph')), length('20 mi')],
-    [time('30 min').times(volumeRate('20 yd3/h')), volume('10 yd3')],
-    [time('5 h').times(evaporation('0.2 lb/ft2/h')), massPerArea('1 lb/ft2')],
-    [length('10 ft').times(ratio('10%')), length('1 ft')],
-    [ratio('10%').times(length('10 ft')), length('1 ft')],
-    [ratio('50%').times(ratio('50%')), ratio('25%')],
-    [ratio('50%').times(count('4 each')), count('2 each')],
-    [count('4 each').times(ratio('50%')), count('2 each')],
-    [count('3 each').times(money('12 USD')), money('36 USD')],
-  ] as [Quantity, Quantity][])('%s is %s', (product, wanted) => {
+    [
+      `length('12 ft').times(length('10 ft'))`,
+      () => length('12 ft').times(length('10 ft')),
+      () => area('120 ft2'),
+    ],
+    [
+      `length('4 in').times(area('81 ft2'))`,
+      () => length('4 in').times(area('81 ft2')),
+      () => volume('1 yd3'),
+    ],
+    [
+      `area('81 ft2').times(length('4 in'))`,
+      () => area('81 ft2').times(length('4 in')),
+      () => volume('1 yd3'),
+    ],
+    [
+      `slope('1/4 in/ft').times(length('12 ft'))`,
+      () => slope('1/4 in/ft').times(length('12 ft')),
+      () => length('3 in'),
+    ],
+    [
+      `length('100 ft').times(massPerLength('0.668 lb/ft'))`,
+      () => length('100 ft').times(massPerLength('0.668 lb/ft')),
+      () => mass('66.8 lb'),
+    ],
+    [
+      `length('3 ft').times(massPerArea('2 lb/ft2'))`,
+      () => length('3 ft').times(massPerArea('2 lb/ft2')),
+      () => massPerLength('6 lb/ft'),
+    ],
+    [
+      `length('1 in').times(density('12 pcf'))`,
+      () => length('1 in').times(density('12 pcf')),
+      () => massPerArea('1 lb/ft2'),
+    ],
+    [
+      `area('100 ft2').times(massPerArea('0.21 lb/ft2'))`,
+      () => area('100 ft2').times(massPerArea('0.21 lb/ft2')),
+      () => mass('21 lb'),
+    ],
+    [
+      `area('2 ft2').times(density('150 pcf'))`,
+      () => area('2 ft2').times(density('150 pcf')),
+      () => massPerLength('300 lb/ft'),
+    ],
+    [
+      `volume('6 yd3').times(density('4050 lb/yd3'))`,
+      () => volume('6 yd3').times(density('4050 lb/yd3')),
+      () => mass('24300 lb'),
+    ],
+    [
+      `area('1 m2').times(speed('1 m/h'.replace('m/h', 'm/s')))`,
+      () => area('1 m2').times(speed('1 m/h'.replace('m/h', 'm/s'))),
+      () => volumeRate('3600 m3/h'),
+    ],
+    [
+      `area('144 in2').times(pressure('1 psi'))`,
+      () => area('144 in2').times(pressure('1 psi')),
+      () => force('144 lbf'),
+    ],
+    [`time('2 h').times(speed('10 mph'))`, () => time('2 h').times(speed('10 mph')), () => length('20 mi')],
+    [
+      `time('30 min').times(volumeRate('20 yd3/h'))`,
+      () => time('30 min').times(volumeRate('20 yd3/h')),
+      () => volume('10 yd3'),
+    ],
+    [
+      `time('5 h').times(evaporation('0.2 lb/ft2/h'))`,
+      () => time('5 h').times(evaporation('0.2 lb/ft2/h')),
+      () => massPerArea('1 lb/ft2'),
+    ],
+    [`length('10 ft').times(ratio('10%'))`, () => length('10 ft').times(ratio('10%')), () => length('1 ft')],
+    [`ratio('10%').times(length('10 ft'))`, () => ratio('10%').times(length('10 ft')), () => length('1 ft')],
+    [`ratio('50%').times(ratio('50%'))`, () => ratio('50%').times(ratio('50%')), () => ratio('25%')],
+    [`ratio('50%').times(count('4 each'))`, () => ratio('50%').times(count('4 each')), () => count('2 each')],
+    [`count('4 each').times(ratio('50%'))`, () => count('4 each').times(ratio('50%')), () => count('2 each')],
+    [
+      `count('3 each').times(money('12 USD'))`,
+      () => count('3 each').times(money('12 USD')),
+      () => money('36 USD'),
+    ],
+  ] as [string, () => Quantity, () => Quantity][])('%s', (_text, productOf, wantedOf) => {
+    const [product, wanted] = [productOf(), wantedOf()];
     expect(product.dimension).toBe(wanted.dimension);
     expect(product.equals(wanted)).toBe(true);
   });
 
   it.each([
-    [area('120 ft2').over(length('10 ft')), length('12 ft')],
-    [volume('1 yd3').over(area('81 ft2')), length('4 in')],
-    [volume('1 yd3').over(length('4 in')), area('81 ft2')],
-    [length('3 in').over(slope('1/4 in/ft')), length('12 ft')],
-    [mass('24300 lb').over(volume('6 yd3')), density('150 pcf')],
-    [mass('24300 lb').over(density('150 pcf')), volume('6 yd3')],
-    [mass('66.8 lb').over(length('100 ft')), massPerLength('0.668 lb/ft')],
-    [volume('10 yd3').over(volumeRate('20 yd3/h')), time('30 min')],
-    [force('144 lbf').over(area('1 ft2')), pressure('1 psi')],
-    [massPerArea('1 lb/ft2').over(time('5 h')), evaporation('0.2 lb/ft2/h')],
-    [length('3 ft').over(length('2 ft')), ratio('1.5:1')],
-    [length('3 ft').over(count('2 each')), length('18 in')],
-    [count('3 each').over(count('2 each')), ratio('1.5:1')],
-    [money('36 USD').over(money('12 USD')), ratio('3:1')],
-    [temperatureDifference('9 degF').over(temperatureDifference('5 degC')), ratio('1:1')],
-  ] as [Quantity, Quantity][])('%s is %s', (quotient, wanted) => {
+    [
+      `area('120 ft2').over(length('10 ft'))`,
+      () => area('120 ft2').over(length('10 ft')),
+      () => length('12 ft'),
+    ],
+    [
+      `volume('1 yd3').over(area('81 ft2'))`,
+      () => volume('1 yd3').over(area('81 ft2')),
+      () => length('4 in'),
+    ],
+    [
+      `volume('1 yd3').over(length('4 in'))`,
+      () => volume('1 yd3').over(length('4 in')),
+      () => area('81 ft2'),
+    ],
+    [
+      `length('3 in').over(slope('1/4 in/ft'))`,
+      () => length('3 in').over(slope('1/4 in/ft')),
+      () => length('12 ft'),
+    ],
+    [
+      `mass('24300 lb').over(volume('6 yd3'))`,
+      () => mass('24300 lb').over(volume('6 yd3')),
+      () => density('150 pcf'),
+    ],
+    [
+      `mass('24300 lb').over(density('150 pcf'))`,
+      () => mass('24300 lb').over(density('150 pcf')),
+      () => volume('6 yd3'),
+    ],
+    [
+      `mass('66.8 lb').over(length('100 ft'))`,
+      () => mass('66.8 lb').over(length('100 ft')),
+      () => massPerLength('0.668 lb/ft'),
+    ],
+    [
+      `volume('10 yd3').over(volumeRate('20 yd3/h'))`,
+      () => volume('10 yd3').over(volumeRate('20 yd3/h')),
+      () => time('30 min'),
+    ],
+    [
+      `force('144 lbf').over(area('1 ft2'))`,
+      () => force('144 lbf').over(area('1 ft2')),
+      () => pressure('1 psi'),
+    ],
+    [
+      `massPerArea('1 lb/ft2').over(time('5 h'))`,
+      () => massPerArea('1 lb/ft2').over(time('5 h')),
+      () => evaporation('0.2 lb/ft2/h'),
+    ],
+    [`length('3 ft').over(length('2 ft'))`, () => length('3 ft').over(length('2 ft')), () => ratio('1.5:1')],
+    [
+      `length('3 ft').over(count('2 each'))`,
+      () => length('3 ft').over(count('2 each')),
+      () => length('18 in'),
+    ],
+    [
+      `count('3 each').over(count('2 each'))`,
+      () => count('3 each').over(count('2 each')),
+      () => ratio('1.5:1'),
+    ],
+    [
+      `money('36 USD').over(money('12 USD'))`,
+      () => money('36 USD').over(money('12 USD')),
+      () => ratio('3:1'),
+    ],
+    [
+      `temperatureDifference('9 degF').over(temperatureDifference('5 degC'))`,
+      () => temperatureDifference('9 degF').over(temperatureDifference('5 degC')),
+      () => ratio('1:1'),
+    ],
+  ] as [string, () => Quantity, () => Quantity][])('%s', (_text, quotientOf, wantedOf) => {
+    const [quotient, wanted] = [quotientOf(), wantedOf()];
     expect(quotient.dimension).toBe(wanted.dimension);
     expect(quotient.compareTo(wanted)).toBe(0);
   });
@@ -219,6 +337,28 @@ describe('signs and order', () => {
     expect(length('1 ft').greaterThan(length('12 in'))).toBe(false);
     expect(length('1 ft').equals(area('1 ft2'))).toBe(false);
     expect(length('1 ft').equals('1 ft' as never)).toBe(false);
+  });
+
+  it('sees no difference in the 60th digit, but one in the 25th', () => {
+    const third = length('1 m').over(count('3 each'));
+    const almost = third.plus(third).plus(third);
+    expect(almost.equals(length('1 m'))).toBe(false);
+    expect(almost.compareTo(length('1 m'))).toBe(0);
+    expect(length('1 m').compareTo(almost)).toBe(0);
+    expect(almost.lessThan(length('1 m'))).toBe(false);
+    expect(almost.upTo(length('1 m')).equals(length('1 m'))).toBe(true);
+    expect(almost.downTo(length('1 m')).equals(length('1 m'))).toBe(true);
+    const hair = length('0.0000000000000000000000001 m');
+    expect(almost.minus(hair).compareTo(length('1 m'))).toBe(-1);
+    expect(almost.plus(hair).compareTo(length('1 m'))).toBe(1);
+    expect(almost.plus(hair).upTo(length('1 m')).equals(length('2 m'))).toBe(true);
+    // Small and large amounts alike: the room is a share of the amount.
+    const tiny = third.times(ratio('0.0000000001%'));
+    expect(tiny.plus(tiny).plus(tiny).compareTo(length('0.000000000001 m'))).toBe(0);
+    expect(tiny.plus(hair).compareTo(tiny)).toBe(1);
+    expect(length('-1 m').compareTo(almost.negated())).toBe(0);
+    // Typed numbers of any length up to 30 digits are never blurred.
+    expect(length('0.10000000000000000000000000001 m').compareTo(length('0.1 m'))).toBe(1);
   });
 
   it('takes a third of a yard for a foot, but not a hair more', () => {

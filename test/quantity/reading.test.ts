@@ -147,6 +147,66 @@ function refusedWell(make: () => unknown): void {
   }
 }
 
+describe('edges of what is read', () => {
+  it('keeps to its limits exactly', () => {
+    expect(length(`${'9'.repeat(15)} ft`).sign()).toBe(1);
+    expect(length(`${'0'.repeat(20)}1 ft`).equals(length('1 ft'))).toBe(true);
+    expect(length(`1000000000000000 ft`.replace('1', '9').slice(1)).sign()).toBe(0);
+    expect(length(`0.${'3'.repeat(160)} ft`).sign()).toBe(1);
+    expect(length('4 in'.padEnd(200)).equals(length('4 in'))).toBe(true);
+    expect(() => length('4 in'.padEnd(201))).toThrow('longer than 200');
+    expect(() => length({ value: '4'.padEnd(201), unit: 'in' })).toThrow('longer than 200');
+    expect(length({ value: '4'.padEnd(200), unit: ' in ' }).equals(length('4 in'))).toBe(true);
+    expect(length({ value: ' -4 ', unit: 'in' }).equals(length('-4 in'))).toBe(true);
+    expect(length({ value: 0.1, unit: 'in' }).equals(length('0.1 in'))).toBe(true);
+    expect(() => length({ value: '9'.repeat(16), unit: 'in' })).toThrow('larger than');
+    expect(() => length({ value: '4', unit: 4 as unknown as string })).toThrow('text with a unit');
+    expect(() => length({ value: '4', unit: '  ' })).toThrow('needs a unit');
+    expect(slope({ value: '48', unit: '1:n' }).equals(slope('1:48'))).toBe(true);
+    expect(slope({ value: '-48', unit: '1:n' }).equals(slope('-1:48'))).toBe(true);
+    expect(() => slope({ value: '0', unit: '1:n' })).toThrow('greater than zero');
+    expect(() => slope('1:9999999999999999')).toThrow('larger than');
+  });
+
+  it('reads parts with their own faults', () => {
+    expect(() => length('1,23 1/2 in')).toThrow('write a point before decimals');
+    expect(() => length('9999999999999999 1/2 in')).toThrow('larger than');
+    expect(() => length('1/0 in')).toThrow('cannot be read');
+    expect(() => ratio('1:48')).toThrow();
+    expect(() => slope('48:1')).toThrow();
+    expect(length('1  ft   6   in').equals(length('18 in'))).toBe(true);
+    expect(area('5 square  feet').equals(area('5 ft2'))).toBe(true);
+    expect(length('2 yd 1 ft').format()).toBe('2.333 yd');
+    expect(length('1 ft 6 in').format()).toBe('1 ft 6 in');
+    expect(length('2 m 40 cm').format()).toBe('2.4 m');
+    expect(temperature('55degrees f').equals(temperature('55 degF'))).toBe(true);
+    expect(temperature('55 DEGREE C').equals(temperature('55 degC'))).toBe(true);
+    expect(density('150 LB / FT3').equals(density('150 pcf'))).toBe(true);
+    for (const text of ['12 ft us', '12 us ft', '12 ftus', '12 usft', '12 US Survey Feet'])
+      expect(() => length(text)).toThrow('survey');
+    for (const text of ['12 bus ft', '12 ft usual']) expect(() => length(text)).toThrow('unknown unit');
+  });
+
+  it('reads money to the end', () => {
+    expect(money('-12 USD').sign()).toBe(-1);
+    expect(money('+12 USD').sign()).toBe(1);
+    expect(money({ value: 12.5, unit: 'USD' }).equals(money('12.50 USD'))).toBe(true);
+    expect(money({ value: '-12.5', unit: 'USD' }).sign()).toBe(-1);
+    expect(money(money('12 USD')).equals(money('12 USD'))).toBe(true);
+    expect(money('1,250 USD').equals(money('1250 USD'))).toBe(true);
+    expect(money('12 USD'.padEnd(200)).format()).toBe('12.00 USD');
+    expect(() => money('12 USD'.padEnd(201))).toThrow('longer than 200');
+    expect(() => money('')).toThrow('missing; write it, for example "165 USD"');
+    expect(() => money(12 as unknown as string)).toThrow('needs a unit, for example "165 USD"');
+    expect(() => money(undefined as unknown as string)).toThrow('missing');
+    expect(() => money(true as unknown as string)).toThrow('text with a unit');
+    expect(() => money({ value: '12' } as unknown as string)).toThrow('text with a unit');
+    expect(() => money(length('1 ft') as unknown as string)).toThrow('must be a money such as');
+    expect(() => money('9999999999999999 USD')).toThrow('larger than');
+    expect(() => money('twelve USD')).toThrow('cannot be read');
+  });
+});
+
 describe('anything at all', () => {
   it('is read, or refused with an issue, in time that grows with its length at most', () => {
     const pieces = fc.constantFrom(

@@ -1,0 +1,13 @@
+/**
+ * Plans as SVG: plain, accessible, without external resources.
+ *
+ * @packageDocumentation
+ */
+export type {
+  CircleOpeningInput,
+  OpeningInput,
+  RectangleOpeningInput,
+  RegionInput,
+} from '../geometry/region';
+export { outlinePlan, type PlanOptions } from './outline-plan';
+export { thicknessPlan } from './thickness-plan';
