@@ -7,12 +7,71 @@ export {
   type BaseTonnageFigures,
   type BaseTonnageInput,
   baseTonnage,
+  type TonFigures,
 } from './base/base-tonnage';
+export {
+  type AreaSectionInput,
+  type CellInput,
+  type EarthInput,
+  type ExcavationFigures,
+  type ExcavationInput,
+  excavation,
+  type GridInput,
+  type HaulFigures,
+  type HaulInput,
+  type PitInput,
+  type ReplacementFigures,
+  type ReplacementInput,
+  type SectionFigures,
+  type SectionsInput,
+  type ShrinkConvention,
+  type ShrinkInput,
+  type TrapezoidSectionInput,
+  type TrenchInput,
+} from './base/excavation';
+export type { GeotextileFigures, GeotextileInput } from './base/geotextile';
+export type { Compactor, LiftFigures } from './base/lifts';
+export type { BaseMaterial } from './base/materials';
+export { type BagCountFigures, type BagCountInput, bagCount } from './concrete/bag-count';
 export {
   type ConcreteOrderFigures,
   type ConcreteOrderInput,
   concreteOrder,
+  type OrderElementInput,
 } from './concrete/concrete-order';
+export {
+  type CurbCurveInput,
+  type CurbVolumeFigures,
+  type CurbVolumeInput,
+  type CurveCentre,
+  curbVolume,
+} from './concrete/curb-volume';
+export {
+  type FootingInput,
+  type FootingStepsInput,
+  type FootingVolumeFigures,
+  type FootingVolumeInput,
+  footingVolume,
+  type LoopFootingInput,
+  type PadFootingInput,
+  type SteppedPadFootingInput,
+  type StripFootingInput,
+  type TaperedPadFootingInput,
+  type TaperedStripFootingInput,
+  type TierInput,
+} from './concrete/footing-volume';
+export type { LoadSplit } from './concrete/loads';
+export {
+  type BelledPierInput,
+  type PierInput,
+  type PierVolumeFigures,
+  type PierVolumeInput,
+  pierVolume,
+  type RectangularPierInput,
+  type RoundPierInput,
+  type TaperedRectangularPierInput,
+  type TaperedRoundPierInput,
+} from './concrete/pier-volume';
 export {
   type ProbedVolumeFigures,
   type ProbedVolumeInput,
@@ -20,7 +79,17 @@ export {
   probedVolume,
 } from './concrete/probed-volume';
 export { type SlabVolumeFigures, type SlabVolumeInput, slabVolume } from './concrete/slab-volume';
-export { type StepVolumeFigures, type StepVolumeInput, stepVolume } from './concrete/step-volume';
+export type { CoreKind, StepCoreInput } from './concrete/step-cores';
+export {
+  type RoundStepsInput,
+  type StepParts,
+  type StepVolumeFigures,
+  type StepVolumeInput,
+  type StraightStepsInput,
+  stepVolume,
+  type WindingStepsInput,
+  type WrappedStepsInput,
+} from './concrete/step-volume';
 export type { BeamInput, EdgeInput } from './concrete/thickened';
 export type {
   PlaceOfThickness,
@@ -28,6 +97,18 @@ export type {
   ThicknessPlaneInput,
   ThicknessTaperInput,
 } from './concrete/thickness';
+export {
+  type LoopWallInput,
+  type PilasterInput,
+  type RingWallInput,
+  type StraightWallInput,
+  type WallInput,
+  type WallOpeningInput,
+  type WallParts,
+  type WallVolumeFigures,
+  type WallVolumeInput,
+  wallVolume,
+} from './concrete/wall-volume';
 export { type SquareCheckFigures, type SquareCheckInput, squareCheck } from './forms/square-check';
 export type {
   CircleInput,

@@ -1,119 +1,366 @@
 /**
- * Granular base under flatwork: compacted volume, tons, loose volume, loads, rate of spread.
+ * Granular base under flatwork: what to order, by weight and by volume, and how it is placed.
  *
  * `mass = area × compacted depth × compacted density`; the loose volume is that mass at the loose
- * density, and the rate of spread is depth × compacted density.
+ * density, and the rate of spread is depth × compacted density. A density may be given, looked up, or
+ * worked out from the solid stone and its voids: `C = solid × (1 − voids)`.
  */
 import { measure } from '../geometry/measure';
 import { type Outline, type OutlineInput, outline } from '../geometry/outline';
 import * as faults from '../quantity/faults';
-import { constant, density, ratio } from '../quantity/make';
+import { constant, density, length, mass, ratio } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
-import { fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { choice, fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { ARMY_WEIGHTS, CLOSED_FORM } from '../reckoning/source';
+import { ARMY_WEIGHTS, CLOSED_FORM, VIRGINIA_SPREAD } from '../reckoning/source';
+import { wholeUnits } from '../reckoning/whole';
+import { type Geotextile, type GeotextileFigures, type GeotextileInput, geotextileOf } from './geotextile';
+import { COMPACTORS, type Compactor, type LiftFigures, liftsOf } from './lifts';
+import { BASE_MATERIALS, type BaseMaterial, densityOf } from './materials';
+import { spreadArea, spreadable } from './spread';
 
-/** Input of {@link baseTonnage}. Give the area or the outline, not both. */
+/**
+ * Input of {@link baseTonnage}. Give the area or the outline, not both, and the compacted density or a
+ * material or the solid density with its voids.
+ */
 export interface BaseTonnageInput {
-  /** The plan of the base, with whatever it reaches beyond the slab. */
+  /** The plan of the base, or of the slab when `margin` is given. */
   readonly outline?: OutlineInput;
   /** Its area, where the outline is not at hand. */
   readonly area?: QuantityInput<'area'>;
+  /** How far the base reaches beyond the outline, all around; none by default. */
+  readonly margin?: QuantityInput<'length'>;
+  /** Strip beyond the base that is placed and trimmed away again; none by default. */
+  readonly edgeTrim?: QuantityInput<'length'>;
   /** Depth after compaction. */
   readonly depth: QuantityInput<'length'>;
   /** Density after compaction, from the supplier or a test. */
-  readonly compactedDensity: QuantityInput<'density'>;
-  /** Density as delivered; by default that of loose crushed stone. */
+  readonly compactedDensity?: QuantityInput<'density'>;
+  /** Material whose usual densities stand in for those that are not given. */
+  readonly material?: BaseMaterial;
+  /** Density of the solid stone, with `voids`, in place of the compacted density. */
+  readonly solidDensity?: QuantityInput<'density'>;
+  /** Share of voids once compacted. */
+  readonly voids?: QuantityInput<'ratio'>;
+  /** Density as delivered; by default that of the material, or of loose crushed stone. */
   readonly looseDensity?: QuantityInput<'density'>;
-  /** What one truck carries by weight; the loads are left out without it. */
+  /** Water in the material, as a share of its dry weight; it is paid for and hauled. */
+  readonly moisture?: QuantityInput<'ratio'>;
+  /** Share added for waste and soft spots. */
+  readonly allowance?: QuantityInput<'ratio'>;
+  /** What one truck carries by weight. */
   readonly truckPayload?: QuantityInput<'mass'>;
+  /** What one truck holds by volume, loose. */
+  readonly truckVolume?: QuantityInput<'volume'>;
+  /** What compacts it; with it the lifts are given. */
+  readonly compactor?: Compactor;
+  /** Thickness of a lift as spread, in place of the rule for the compactor. */
+  readonly looseLift?: QuantityInput<'length'>;
+  /** Width that is spread at once; with it the length that a ton reaches is given. */
+  readonly spreadWidth?: QuantityInput<'length'>;
+  /** Geotextile under the base. */
+  readonly geotextile?: GeotextileInput;
+}
+
+/** The weight to buy in each of the three tons. */
+export interface TonFigures {
+  /** Tons of 2,000 lb. */
+  readonly short: Quantity<'mass'>;
+  /** Tons of 2,240 lb. */
+  readonly long: Quantity<'mass'>;
+  /** Tonnes of 1,000 kg. */
+  readonly metric: Quantity<'mass'>;
 }
 
 /** Figures of {@link baseTonnage}. */
 export interface BaseTonnageFigures {
-  /** Material to buy by weight, dry as the density says. */
+  /** Weight in place, dry as the density says. */
   readonly mass: Quantity<'mass'>;
-  /** Plan area. */
+  /** Weight to buy: with the trim, the allowance and the water. */
+  readonly deliveredMass: Quantity<'mass'>;
+  /** The same in short, long and metric tons. */
+  readonly tons: TonFigures;
+  /** Plan area of the base in place. */
   readonly area: Quantity<'area'>;
   /** Volume in place. */
   readonly compactedVolume: Quantity<'volume'>;
-  /** Volume as delivered. */
+  /** Volume as delivered, with the trim and the allowance. */
   readonly looseVolume: Quantity<'volume'>;
+  /** Loose volume lost in compaction, as a share of it. */
+  readonly settlement: Quantity<'ratio'>;
+  /** Compacted density reckoned with. */
+  readonly compactedDensity: Quantity<'density'>;
   /** Weight on each unit of area. */
   readonly rateOfSpread: Quantity<'mass-per-area'>;
+  /** Weight on each unit of area for each inch of depth, or for each centimetre where the depth is metric. */
+  readonly rateForUnitDepth: Quantity<'mass-per-area'>;
+  /** How far a ton (a tonne where the depth is metric) reaches at the width spread. */
+  readonly lengthPerTon?: Quantity<'length'>;
+  /** How far all of it reaches at the width spread. */
+  readonly spreadLength?: Quantity<'length'>;
   /** Whole truckloads. */
   readonly loads?: Quantity<'count'>;
+  /** Loads if only weight counted. */
+  readonly loadsByWeight?: Quantity<'count'>;
+  /** Loads if only volume counted. */
+  readonly loadsByVolume?: Quantity<'count'>;
+  /** What limits a load. */
+  readonly governs?: 'weight' | 'volume';
+  /** What a truck filled by volume weighs, without added water. */
+  readonly fullTruck?: Quantity<'mass'>;
+  /** Lifts to place it in. */
+  readonly lifts?: LiftFigures;
+  /** Geotextile to buy. */
+  readonly geotextile?: GeotextileFigures;
 }
+
+type Length = Quantity<'length'>;
+type Area = Quantity<'area'>;
+type Density = Quantity<'density'>;
+type Mass = Quantity<'mass'>;
+type Volume = Quantity<'volume'>;
+type Ratio = Quantity<'ratio'>;
 
 interface Parsed {
   readonly outline: Outline | undefined;
-  readonly area: Quantity<'area'> | undefined;
-  readonly depth: Quantity<'length'>;
-  readonly compactedDensity: Quantity<'density'>;
-  readonly looseDensity: Quantity<'density'> | undefined;
-  readonly truckPayload: Quantity<'mass'> | undefined;
+  readonly area: Area | undefined;
+  readonly margin: Length | undefined;
+  readonly edgeTrim: Length | undefined;
+  readonly depth: Length;
+  readonly compactedDensity: Density | undefined;
+  readonly material: BaseMaterial | undefined;
+  readonly solidDensity: Density | undefined;
+  readonly voids: Ratio | undefined;
+  readonly looseDensity: Density | undefined;
+  readonly moisture: Ratio | undefined;
+  readonly allowance: Ratio | undefined;
+  readonly truckPayload: Mass | undefined;
+  readonly truckVolume: Volume | undefined;
+  readonly compactor: Compactor | undefined;
+  readonly looseLift: Length | undefined;
+  readonly spreadWidth: Length | undefined;
+  readonly geotextile: Geotextile | undefined;
 }
 
 const LOOSE_STONE = constant(() => density('95 pcf'));
-const LOAD_LIMIT = 100_000;
+const ONE = constant(() => ratio('1:1'));
+const NONE = constant(() => ratio('0:1'));
+const INCH = constant(() => length('1 in'));
+const CENTIMETRE = constant(() => length('1 cm'));
+const TON = constant(() => mass('1 ton'));
+const TONNE = constant(() => mass('1 tonne'));
 
-function areaOf({ outline: shape, area }: Parsed, pad: Pad): Quantity<'area'> {
+/** The base in place, and with the strip that is trimmed away. */
+function areasOf(input: Parsed, pad: Pad): { placed: Area; withTrim: Area } {
+  const { outline: shape, area, margin, edgeTrim } = input;
   if ((shape === undefined) === (area === undefined)) {
     return refuse('', faults.giveOneOf(['outline', 'area']));
   }
-  return area ?? measure(shape as Outline, pad).area;
+  const wider = margin?.sign() || edgeTrim?.sign();
+  if (!wider) {
+    const placed = area ?? measure(shape as Outline, pad).area;
+    return { placed, withTrim: placed };
+  }
+  if (!shape) return refuse('area', faults.perimeterUnknown('a margin or an edge trim'));
+  const spread = spreadable(shape, 'a margin or an edge trim', pad);
+  const m = margin ?? (edgeTrim as Length).minus(edgeTrim as Length);
+  const placed = spreadArea(spread, m, ['area of the base', 'B', 'margin'], pad);
+  if (!edgeTrim) return { placed, withTrim: placed };
+  const o = pad.step('reach with the trim', 'o = m + t', { m, t: edgeTrim }, m.plus(edgeTrim));
+  return { placed, withTrim: spreadArea(spread, o, ['area with the trim', 'W', 'edgeTrim'], pad) };
 }
 
-function looseDensity(given: Quantity<'density'> | undefined, pad: Pad): Quantity<'density'> {
+function fromVoids({ solidDensity, voids }: Parsed, pad: Pad): Density | undefined {
+  if (!solidDensity) {
+    return voids
+      ? refuse('solidDensity', faults.missing('solidDensity', '"165 pcf", with voids'))
+      : undefined;
+  }
+  if (!voids) return refuse('voids', faults.missing('voids', '"35%", with solidDensity'));
+  const left = ONE().minus(voids);
+  if (left.sign() <= 0) return refuse('voids', faults.doesNotFit('voids', '100%'));
+  return pad.step(
+    'compacted density',
+    'C = S × (1 − v)',
+    { S: solidDensity, v: voids },
+    solidDensity.times(left),
+  );
+}
+
+function compactedDensity(input: Parsed, pad: Pad): Density {
+  const { compactedDensity: given, material } = input;
+  const solid = fromVoids(input, pad);
+  if (given && solid) return refuse('', faults.giveOneOf(['compactedDensity', 'solidDensity']));
+  const known = given ?? solid;
+  if (known) return known;
+  if (!material) {
+    return refuse('compactedDensity', faults.missing('compactedDensity', '"135 pcf", or give material'));
+  }
+  const { value, range, source } = densityOf(material, 'compacted');
+  pad.assume({
+    name: 'compactedDensity',
+    value: value.format(),
+    because: range,
+    override: 'Give compactedDensity from the supplier or a test',
+    source,
+  });
+  return value;
+}
+
+function looseDensity({ looseDensity: given, material }: Parsed, pad: Pad): Density {
   if (given) return given;
+  const known = material
+    ? densityOf(material, 'loose')
+    : { value: LOOSE_STONE(), range: 'loose crushed rock and stone', source: ARMY_WEIGHTS };
   pad.assume({
     name: 'looseDensity',
-    value: LOOSE_STONE().format(),
-    because: 'loose crushed rock and stone',
+    value: known.value.format(),
+    because: known.range,
     override: 'Give looseDensity from the supplier',
-    source: ARMY_WEIGHTS,
+    source: known.source,
   });
-  return LOOSE_STONE();
-}
-
-function loadsOf(M: Quantity<'mass'>, P: Quantity<'mass'>, pad: Pad): Quantity<'count'> {
-  const times = M.over(P);
-  if (times.greaterThan(ratio(`${LOAD_LIMIT}:1`))) {
-    refuse('truckPayload', faults.tooMany('the material in loads', LOAD_LIMIT));
-  }
-  const loads = wholeNumber(Math.round(M.upTo(P).over(P).toNumber(':1')));
-  return pad.step('loads', 'n = ceil(M ÷ P)', { M, P }, loads);
+  return known.value;
 }
 
 /** Customary masses of this size are spoken of in tons, metric ones in tonnes. */
-const inTons = (mass: Quantity<'mass'>): Quantity<'mass'> =>
-  mass.in(systemOfQuantity(mass) === 'metric' ? 'tonne' : 'ton');
+const inTons = (q: Mass): Mass => q.in(systemOfQuantity(q) === 'metric' ? 'tonne' : 'ton');
 
-function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
-  const A = areaOf(input, pad);
-  const { depth: d, compactedDensity: C, truckPayload } = input;
-  const V = pad.step('compacted volume', 'V = A × d', { A, d }, A.times(d));
-  const M = pad.step('weight', 'M = V × C', { V, C }, inTons(V.times(C)));
-  const L = looseDensity(input.looseDensity, pad);
-  const looseVolume = pad.step('loose volume', 'U = M ÷ L', { M, L }, M.over(L));
-  const rateOfSpread = pad.step('rate of spread', 'S = d × C', { d, C }, d.times(C));
-  const loads = truckPayload ? { loads: loadsOf(M, truckPayload, pad) } : {};
+type LoadFigures = Pick<
+  BaseTonnageFigures,
+  'loads' | 'loadsByWeight' | 'loadsByVolume' | 'governs' | 'fullTruck'
+>;
+
+/** Loads by weight, by volume and the greater of the two. */
+function loadsOf(
+  { truckPayload: P, truckVolume: T }: Parsed,
+  D: Mass,
+  U: Volume,
+  L: Density,
+  pad: Pad,
+): LoadFigures {
+  const w = P ? wholeUnits('loads by weight', D, P, 'truckPayload', pad) : undefined;
+  const v = T ? wholeUnits('loads by volume', U, T, 'truckVolume', pad) : undefined;
+  const full = T
+    ? { fullTruck: pad.step('a truck filled by volume', 'F = T × L', { T, L }, inTons(T.times(L))) }
+    : {};
+  if (!w && !v) return {};
+  const each = { ...(w ? { loadsByWeight: w } : {}), ...(v ? { loadsByVolume: v } : {}), ...full };
+  if (!v) return { loads: w as Quantity<'count'>, ...each, governs: 'weight' };
+  if (!w) return { loads: v, ...each, governs: 'volume' };
+  const heavier = D.over(P as Mass).greaterThan(U.over(T as Volume));
+  const loads = pad.step('loads', 'n = max(v, w)', { v, w }, heavier ? w : v);
+  return { loads, ...each, governs: heavier ? 'weight' : 'volume' };
+}
+
+/** What is bought above what lies in place: the trim, the allowance and the water. */
+function delivered(input: Parsed, { M, T }: { M: Mass; T: Mass }, pad: Pad): { dry: Mass; wet: Mass } {
+  const a = input.allowance ?? NONE();
+  const dry = input.allowance
+    ? pad.step('with the allowance', 'N = T × (1 + a)', { T, a }, T.times(ONE().plus(a)))
+    : T;
+  const w = input.moisture;
+  if (w)
+    return {
+      dry,
+      wet: pad.step('with its water', 'D = N × (1 + w)', { N: dry, w }, dry.times(ONE().plus(w))),
+    };
+  pad.assume({
+    name: 'moisture',
+    value: 'none',
+    because: `the weight of ${M.format()} is dry, as the density says`,
+    override: 'Give moisture, the share of water that comes with the material',
+    source: CLOSED_FORM,
+  });
+  return { dry, wet: dry };
+}
+
+type SpreadFigures = Pick<
+  BaseTonnageFigures,
+  'rateOfSpread' | 'rateForUnitDepth' | 'lengthPerTon' | 'spreadLength'
+>;
+
+function spreading({ depth: d, spreadWidth: W }: Parsed, C: Density, M: Mass, pad: Pad): SpreadFigures {
+  const metric = systemOfQuantity(d) === 'metric';
+  const S = pad.step('rate of spread', 'S = d × C', { d, C }, d.times(C));
+  const u = metric ? CENTIMETRE() : INCH();
+  const unit = metric ? 'kg/m2' : 'lb/yd2';
+  const rateForUnitDepth = pad.step(
+    `rate for each ${metric ? 'centimetre' : 'inch'}`,
+    'R = u × C',
+    { u, C },
+    u.times(C).in(unit),
+  );
+  if (!W) return { rateOfSpread: S, rateForUnitDepth };
+  const T = metric ? TONNE() : TON();
+  const line = S.times(W);
+  const lengthPerTon = pad.step('length that a ton reaches', 'l = T ÷ (S × W)', { T, S, W }, T.over(line));
+  const spreadLength = pad.step(
+    'length that all of it reaches',
+    'l = M ÷ (S × W)',
+    { M, S, W },
+    M.over(line),
+  );
+  return { rateOfSpread: S, rateForUnitDepth, lengthPerTon, spreadLength };
+}
+
+function heed(C: Density, L: Density, pad: Pad): void {
   if (!L.lessThan(C)) pad.caution(cautions.looseNotLighter(C, L));
   pad.caution(cautions.wetBase);
   pad.caution(cautions.buriedUtilities);
-  return { mass: M, area: A, compactedVolume: V, looseVolume, rateOfSpread, ...loads };
+  pad.caution(cautions.wheelLoads);
+}
+
+function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
+  const { placed: A, withTrim } = areasOf(input, pad);
+  const d = input.depth;
+  const C = compactedDensity(input, pad);
+  const V = pad.step('compacted volume', 'V = A × d', { A, d }, A.times(d));
+  const M = pad.step('weight', 'M = V × C', { V, C }, inTons(V.times(C)));
+  const T = withTrim.equals(A)
+    ? M
+    : pad.step(
+        'weight with the trim',
+        'T = W × d × C',
+        { W: withTrim, d, C },
+        inTons(withTrim.times(d).times(C)),
+      );
+  const L = looseDensity(input, pad);
+  const { dry, wet } = delivered(input, { M, T }, pad);
+  const looseVolume = pad.step('loose volume', 'U = N ÷ L', { N: dry, L }, dry.over(L));
+  const settlement = pad.step('settlement', 's = 1 − L ÷ C', { L, C }, ONE().minus(L.over(C)).in('%'));
+  const spread = spreading(input, C, M, pad);
+  const loads = loadsOf(input, wet, looseVolume, L, pad);
+  const lifts = liftsOf(d, C.over(L), input, pad);
+  const fabric = input.geotextile ? { geotextile: geotextileOf(A, input.geotextile, pad) } : {};
+  heed(C, L, pad);
+  return {
+    mass: M,
+    deliveredMass: wet,
+    tons: { short: wet.in('ton'), long: wet.in('longton'), metric: wet.in('tonne') },
+    area: A,
+    compactedVolume: V,
+    looseVolume,
+    settlement,
+    compactedDensity: C,
+    ...spread,
+    ...loads,
+    ...(lifts ? { lifts } : {}),
+    ...fabric,
+  };
 }
 
 /**
  * Granular base: how much to order.
  *
- * @param input - outline or area, compacted depth, compacted density
+ * @param input - outline or area, compacted depth, and a density or a material
  * @returns weight, volumes compacted and loose, rate of spread, and loads where the truck is known
- * @throws {InputError} `give-one-of` outline and area; lengths and densities that cannot be read or
+ * @throws {InputError} `give-one-of` outline and area; `missing` density; `perimeter-unknown` and
+ * `grown-together` for outlines that cannot be spread; lengths and densities that cannot be read or
  * are not greater than zero; `too-many` loads
- * @source closed form; default loose density from TM 9-2320-366-10-1, table 2-15
+ * @source closed form; default loose density from TM 9-2320-366-10-1, table 2-15; spread as in the paving
+ * guide of the Virginia Department of Transportation
  * @example
  * ```ts
  * import { baseTonnage } from 'flatwork-reckoner';
@@ -132,15 +379,33 @@ export const baseTonnage: Calculation<BaseTonnageInput, BaseTonnageFigures> = /*
   id: 'base-tonnage',
   title: 'Granular base',
   version: 1,
-  sources: [CLOSED_FORM, ARMY_WEIGHTS],
+  sources: [CLOSED_FORM, ARMY_WEIGHTS, VIRGINIA_SPREAD],
   input: () =>
     fields({
       outline: maybe(outline()),
       area: maybe(quantity('area', 'area')),
+      margin: maybe(quantity('length', 'margin', 'not-negative')),
+      edgeTrim: maybe(quantity('length', 'edgeTrim', 'not-negative')),
       depth: quantity('length', 'depth'),
-      compactedDensity: quantity('density', 'compactedDensity'),
+      compactedDensity: maybe(quantity('density', 'compactedDensity')),
+      material: maybe(choice<BaseMaterial>('material', BASE_MATERIALS)),
+      solidDensity: maybe(quantity('density', 'solidDensity')),
+      voids: maybe(quantity('ratio', 'voids', 'not-negative')),
       looseDensity: maybe(quantity('density', 'looseDensity')),
+      moisture: maybe(quantity('ratio', 'moisture', 'not-negative')),
+      allowance: maybe(quantity('ratio', 'allowance', 'not-negative')),
       truckPayload: maybe(quantity('mass', 'truckPayload')),
+      truckVolume: maybe(quantity('volume', 'truckVolume')),
+      compactor: maybe(choice<Compactor>('compactor', COMPACTORS)),
+      looseLift: maybe(quantity('length', 'looseLift')),
+      spreadWidth: maybe(quantity('length', 'spreadWidth')),
+      geotextile: maybe(
+        fields({
+          rollWidth: quantity('length', 'rollWidth'),
+          rollLength: quantity('length', 'rollLength'),
+          lap: quantity('length', 'lap', 'not-negative'),
+        }),
+      ),
     }),
   reckon,
 });

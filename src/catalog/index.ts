@@ -4,10 +4,16 @@
  * @packageDocumentation
  */
 import { baseTonnage } from '../base/base-tonnage';
+import { excavation } from '../base/excavation';
+import { bagCount } from '../concrete/bag-count';
 import { concreteOrder } from '../concrete/concrete-order';
+import { curbVolume } from '../concrete/curb-volume';
+import { footingVolume } from '../concrete/footing-volume';
+import { pierVolume } from '../concrete/pier-volume';
 import { probedVolume } from '../concrete/probed-volume';
 import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
+import { wallVolume } from '../concrete/wall-volume';
 import { squareCheck } from '../forms/square-check';
 import { crossSlope } from '../grade/cross-slope';
 import { drainageCheck } from '../grade/drainage-check';
@@ -62,6 +68,11 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(probedVolume),
   entry(stepVolume),
   entry(stepLayout),
+  entry(footingVolume),
+  entry(wallVolume),
+  entry(pierVolume),
+  entry(curbVolume),
+  entry(excavation),
   entry(baseTonnage),
   entry(squareCheck),
   entry(slopeOf),
@@ -76,4 +87,5 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(rebarLayout),
   entry(meshLayout),
   entry(concreteOrder),
+  entry(bagCount),
 ]);

@@ -1,28 +1,48 @@
 /**
  * What to order: net volume plus an allowance, rounded up to the supplier's increment, in loads.
  *
- * `order = roundup(V × (1 + a), increment)`. The allowance is always said, never assumed: published
- * texts give from 5% to 10% and disagree.
+ * `order = roundup(V × (1 + a), increment)`, or with several elements the sum of each with its own
+ * allowance. The allowance is always said, never assumed: published texts give from 5% to 10% and
+ * disagree.
  */
 import * as faults from '../quantity/faults';
 import { constant, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
-import { fields, quantity, wholeNumber } from '../reckoning/fields';
+import { choice, type Field, fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { WASTE_TEXTS } from '../reckoning/source';
+import { COMMON_PRACTICE, WASTE_TEXTS } from '../reckoning/source';
+import { total } from '../reckoning/whole';
+import { evenly, fullFirst, type LoadSplit } from './loads';
 
-/** Input of {@link concreteOrder}. */
-export interface ConcreteOrderInput {
+/** One element of the pour. */
+export interface OrderElementInput {
   /** Concrete in place, net. */
   readonly volume: QuantityInput<'volume'>;
-  /** Share added for waste, spillage and an uneven base, `0%` or more. */
+  /** Share added to it, `0%` or more. */
   readonly allowance: QuantityInput<'ratio'>;
+}
+
+/** Input of {@link concreteOrder}. Give one volume with its allowance, or a list of elements. */
+export interface ConcreteOrderInput {
+  /** Concrete in place, net. */
+  readonly volume?: QuantityInput<'volume'>;
+  /** Share added for waste, spillage and an uneven base, `0%` or more. */
+  readonly allowance?: QuantityInput<'ratio'>;
+  /** Elements poured together, each with its own allowance, in place of volume and allowance. */
+  readonly elements?: readonly OrderElementInput[];
   /** The step in which the supplier sells, for example `0.25 yd3`. */
   readonly increment: QuantityInput<'volume'>;
   /** What one truck carries. */
   readonly truckCapacity: QuantityInput<'volume'>;
+  /** The least that the supplier carries without a charge. */
+  readonly minimumLoad?: QuantityInput<'volume'>;
+  /**
+   * Full trucks first, or as even as increments allow. By default full trucks first, unless the last load
+   * would be below `minimumLoad` and an even split avoids it.
+   */
+  readonly split?: LoadSplit;
 }
 
 /** Figures of {@link concreteOrder}. */
@@ -31,67 +51,179 @@ export interface ConcreteOrderFigures {
   readonly order: Quantity<'volume'>;
   /** Net volume with the allowance, before rounding up. */
   readonly withAllowance: Quantity<'volume'>;
+  /** Net volume. */
+  readonly net: Quantity<'volume'>;
+  /** Each element with its allowance, in order; left out for a single volume. */
+  readonly elements?: readonly Quantity<'volume'>[];
   /** Ordered above the net volume. */
   readonly overNet: Quantity<'volume'>;
   /** How many loads. */
   readonly loadCount: Quantity<'count'>;
-  /** Each load, full trucks first. */
+  /** Each load, the larger ones first. */
   readonly loads: readonly Quantity<'volume'>[];
+  /** How the order was split. */
+  readonly split: LoadSplit;
+  /** Loads below the minimum that are paid for all the same. */
+  readonly loadsBelowMinimum?: Quantity<'count'>;
+  /** Allowances that published texts give; they disagree, so none is assumed. */
+  readonly publishedAllowances: readonly string[];
 }
 
 type Volume = Quantity<'volume'>;
+type Ratio = Quantity<'ratio'>;
+
+interface Element {
+  readonly volume: Volume;
+  readonly allowance: Ratio;
+}
 
 interface Parsed {
-  readonly volume: Volume;
-  readonly allowance: Quantity<'ratio'>;
+  readonly volume: Volume | undefined;
+  readonly allowance: Ratio | undefined;
+  readonly elements: readonly Element[] | undefined;
   readonly increment: Volume;
   readonly truckCapacity: Volume;
+  readonly minimumLoad: Volume | undefined;
+  readonly split: LoadSplit | undefined;
 }
 
-const LOAD_LIMIT = 10_000;
 const QUARTER = constant(() => ratio('25%'));
 
-/** Full trucks, then the rest. */
-function loadsOf(order: Volume, truck: Volume, pad: Pad): Volume[] {
-  const times = order.over(truck);
-  if (times.greaterThan(ratio(`${LOAD_LIMIT}:1`))) {
-    refuse('truckCapacity', faults.tooMany('the order in loads', LOAD_LIMIT));
-  }
-  const full = Math.round(order.downTo(truck).over(truck).toNumber(':1'));
-  const rest = order.minus(truck.times(wholeNumber(full)));
-  const loads: Volume[] = Array.from({ length: full }, () => truck);
-  if (rest.sign() > 0) loads.push(rest);
-  pad.step('loads', 'n = ceil(O ÷ T)', { O: order, T: truck }, wholeNumber(loads.length));
-  return loads;
+/** As read; the sources stand in {@link WASTE_TEXTS}. */
+const PUBLISHED: readonly string[] = [
+  '5% for footings, columns and beams (Estimating in Building Construction, section 10-2)',
+  '8% for slabs (Estimating in Building Construction, section 10-2)',
+  '10% (NAVEDTRA 14070, chapter 5)',
+  '10% up to 200 yd3 (US Army Engineer School, EN5466, lesson 2)',
+];
+
+interface Needed {
+  readonly net: Volume;
+  readonly withAllowance: Volume;
+  readonly elements?: readonly Volume[];
+  readonly bare: boolean;
 }
 
-function heed(input: Parsed, loads: readonly Volume[], pad: Pad): void {
-  if (input.allowance.sign() === 0) pad.caution(cautions.noAllowance);
+function single(V: Volume, a: Ratio, pad: Pad): Needed {
+  const withAllowance = pad.step('with allowance', 'W = V × (1 + a)', { V, a }, V.plus(V.times(a)));
+  return { net: V, withAllowance, bare: a.sign() === 0 };
+}
+
+function several(elements: readonly Element[], pad: Pad): Needed {
+  const each = elements.map(({ volume: V, allowance: a }, i) =>
+    pad.step(`element ${i + 1} with allowance`, 'W = V × (1 + a)', { V, a }, V.plus(V.times(a))),
+  );
+  const net = total(
+    'net volume',
+    'V',
+    elements.map((e) => e.volume),
+    pad,
+  );
+  const withAllowance = total('with allowances', 'W', each, pad);
+  return { net, withAllowance, elements: each, bare: elements.every((e) => e.allowance.sign() === 0) };
+}
+
+function needed({ volume, allowance, elements }: Parsed, pad: Pad): Needed {
+  if ((volume === undefined) === (elements === undefined)) {
+    return volume
+      ? refuse('', faults.giveOneOf(['volume', 'elements']))
+      : refuse('volume', faults.missing('volume', '"6 yd3", or give elements'));
+  }
+  if (elements) {
+    if (allowance) refuse('allowance', faults.giveOneOf(['allowance', 'elements']));
+    return several(elements, pad);
+  }
+  if (!allowance) return refuse('allowance', faults.missing('allowance', '"8%"'));
+  return single(volume as Volume, allowance, pad);
+}
+
+const smallest = (loads: readonly Volume[]): Volume =>
+  loads.reduce((least, load) => (load.lessThan(least) ? load : least));
+
+/** The loads as asked, or evenly where that spares a load below the minimum. */
+function splitOf(order: Volume, input: Parsed, pad: Pad): { loads: Volume[]; split: LoadSplit } {
+  const { truckCapacity: truck, increment, minimumLoad: least, split } = input;
+  if (split === 'even') return { loads: evenly(order, truck, increment, pad), split };
+  const loads = fullFirst(order, truck, pad);
   const last = loads.at(-1) as Volume;
-  const small = input.truckCapacity.times(QUARTER());
-  if (loads.length > 1 && last.lessThan(small)) pad.caution(cautions.smallLastLoad(small, last));
+  const dribble = !split && least && loads.length > 1 && last.lessThan(least);
+  if (!dribble || truck.lessThan(increment)) return { loads, split: 'full-first' };
+  const even = evenly(order, truck, increment, pad);
+  if (even.length > loads.length || smallest(even).lessThan(least)) return { loads, split: 'full-first' };
+  pad.assume({
+    name: 'split',
+    value: 'even',
+    because: `the last load would be ${last.format()}, below the minimum of ${least.format()}`,
+    override: 'Give split as "full-first"',
+    source: COMMON_PRACTICE,
+  });
+  return { loads: even, split: 'even' };
+}
+
+function heed(input: Parsed, bare: boolean, loads: readonly Volume[], pad: Pad): void {
+  if (bare) pad.caution(cautions.noAllowance);
+  const { truckCapacity, minimumLoad } = input;
+  const last = loads.at(-1) as Volume;
+  const small = truckCapacity.times(QUARTER());
+  const least = smallest(loads);
+  if (minimumLoad && least.lessThan(minimumLoad)) {
+    pad.caution(cautions.belowMinimumLoad(minimumLoad, least));
+  } else if (loads.length > 1 && last.lessThan(small)) {
+    pad.caution(cautions.smallLastLoad(small, last));
+  }
   pad.caution(cautions.alkali);
 }
 
 function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
-  const { volume: V, allowance: a, increment: i, truckCapacity } = input;
-  const withAllowance = V.plus(V.times(a));
-  pad.step('with allowance', 'W = V × (1 + a)', { V, a }, withAllowance);
+  const { increment: i, minimumLoad } = input;
+  const { net, withAllowance, elements, bare } = needed(input, pad);
   const order = withAllowance.upTo(i);
-  pad.step('order, rounded up to whole increments', 'O = ceil(W ÷ i) × i', { W: withAllowance, i }, order);
-  const loads = loadsOf(order, truckCapacity, pad);
-  heed(input, loads, pad);
-  return { order, withAllowance, overNet: order.minus(V), loadCount: wholeNumber(loads.length), loads };
+  // What comes out even is printed as it is: a last digit rounded up for show must not look like more.
+  const even = order.compareTo(withAllowance) === 0;
+  const formula = even ? 'O = W' : 'O = ceil(W ÷ i) × i';
+  pad.step('order, rounded up to whole increments', formula, { W: withAllowance, i }, order);
+  const { loads, split } = splitOf(order, input, pad);
+  heed(input, bare, loads, pad);
+  const below = minimumLoad ? loads.filter((load) => load.lessThan(minimumLoad)).length : 0;
+  return {
+    order,
+    withAllowance,
+    net,
+    ...(elements ? { elements } : {}),
+    overNet: order.minus(net),
+    loadCount: wholeNumber(loads.length),
+    loads,
+    split,
+    ...(minimumLoad ? { loadsBelowMinimum: wholeNumber(below) } : {}),
+    publishedAllowances: PUBLISHED,
+  };
+}
+
+function door(): Field<Parsed> {
+  const element = fields({
+    volume: quantity('volume', 'volume'),
+    allowance: quantity('ratio', 'allowance', 'not-negative'),
+  });
+  return fields({
+    volume: maybe(quantity('volume', 'volume')),
+    allowance: maybe(quantity('ratio', 'allowance', 'not-negative')),
+    elements: maybe(list(element, 1, 500)),
+    increment: quantity('volume', 'increment'),
+    truckCapacity: quantity('volume', 'truckCapacity'),
+    minimumLoad: maybe(quantity('volume', 'minimumLoad')),
+    split: maybe(choice<LoadSplit>('split', ['full-first', 'even'])),
+  });
 }
 
 /**
  * What to order from the plant.
  *
- * @param input - net volume, allowance, increment and truck capacity
+ * @param input - net volume with its allowance, or elements each with their own; increment and truck
+ * capacity; the least load, and how to split
  * @returns the order and its loads
- * @throws {InputError} `negative` allowance; volumes that cannot be read or are not greater than
- * zero; `too-many` loads
- * @source arithmetic; published allowances are shown in the caution when none is made
+ * @throws {InputError} `missing` or `negative` allowance; `give-one-of` volume and elements; volumes that
+ * cannot be read or are not greater than zero; `too-many` loads
+ * @source arithmetic; published allowances are among the figures
  * @example
  * ```ts
  * import { concreteOrder } from 'flatwork-reckoner';
@@ -111,12 +243,6 @@ export const concreteOrder: Calculation<ConcreteOrderInput, ConcreteOrderFigures
   title: 'Concrete to order',
   version: 1,
   sources: [WASTE_TEXTS],
-  input: () =>
-    fields({
-      volume: quantity('volume', 'volume'),
-      allowance: quantity('ratio', 'allowance', 'not-negative'),
-      increment: quantity('volume', 'increment'),
-      truckCapacity: quantity('volume', 'truckCapacity'),
-    }),
+  input: door,
   reckon,
 });

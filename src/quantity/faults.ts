@@ -8,6 +8,7 @@ import type { Dimension } from './dimensions';
 import type { Fault, IssueCode } from './input-error';
 
 /** How a quantity of each dimension may be written. */
+
 const EXAMPLES: Record<Dimension, string> = {
   length: '4 in',
   area: '504 ft2',
@@ -32,14 +33,14 @@ const EXAMPLES: Record<Dimension, string> = {
 };
 
 const fault = (code: IssueCode, sentence: string): Fault => ({ code, sentence });
-
 /** At most 40 characters of what was written, safe to print on one line. */
+
 function quoted(text: string): string {
   const line = text.slice(0, 40).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
   return `"${line}${text.length > 40 ? '…' : ''}"`;
 }
-
 /** An example of a quantity of the dimension, in double quotes. */
+
 export const exampleOf = (d: Dimension): string => `"${EXAMPLES[d]}"`;
 
 const words = (d: Dimension): string => d.replaceAll('-', ' ');
@@ -231,8 +232,8 @@ export const notAResult = (): Fault =>
   fault('not-a-result', 'this is not a result of this library as JSON; give what JSON.stringify wrote');
 
 const NAMED = 12;
-
 /** Names in quotes, joined; more than a dozen are cut short. */
+
 const named = (names: readonly string[]): string => {
   const shown = names.slice(0, NAMED).map(quoted).join(', ');
   return names.length > NAMED ? `${shown} and ${names.length - NAMED} more` : shown;
@@ -281,4 +282,19 @@ export const noSolution = (names: readonly string[]): Fault =>
   fault(
     'no-solution',
     `moving only the spots allowed, and only so far, cannot meet all of this: ${named(names)}; allow more spots or more room`,
+  );
+
+export const perimeterUnknown = (what: string): Fault =>
+  fault(
+    'perimeter-unknown',
+    `${what} cannot be put around this outline; give one whose edge is fixed, such as a rectangle, circle, L, triangle or polygon`,
+  );
+
+export const outOfOrder = (what: string, before: string): Fault =>
+  fault('out-of-order', `${what} must lie beyond ${before}; list them in order along the line`);
+
+export const grownTogether = (what: string): Fault =>
+  fault(
+    'grown-together',
+    `sides of the outline meet when it is spread by ${what}; give the outline of the wider area instead`,
   );

@@ -55,7 +55,10 @@ export type IssueCode =
   | 'no-datum'
   | 'conflicting-grades'
   | 'outside-surface'
-  | 'no-solution';
+  | 'no-solution'
+  | 'perimeter-unknown'
+  | 'out-of-order'
+  | 'grown-together';
 
 /** One thing wrong with an input. */
 export interface Issue {

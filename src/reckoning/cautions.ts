@@ -202,6 +202,85 @@ export const looseNotLighter = (limit: Quantity<'density'>, actual: Quantity<'de
   source: sources.CLOSED_FORM,
 });
 
+export const trenchExit = (limit: Length, actual: Length): Caution => ({
+  code: 'trench-exit',
+  severity: 'warning',
+  sentence: `a trench ${limit.format()} deep or more needs a ladder or a ramp close to everyone in it, and the air may need testing; check the rules that apply`,
+  limit,
+  actual,
+  source: sources.EXCAVATION_RULES,
+});
+
+export const trenchDepth = (limit: Length, actual: Length): Caution => ({
+  code: 'trench-depth',
+  severity: 'stop',
+  sentence: `from ${limit.format()} of depth on nobody may enter unless the sides are sloped, shored or shielded as a competent person says; shallower cuts cave in too`,
+  limit,
+  actual,
+  source: sources.EXCAVATION_RULES,
+});
+
+export const engineeredExcavation = (limit: Length, actual: Length): Caution => ({
+  code: 'engineered-excavation',
+  severity: 'stop',
+  sentence: `an excavation deeper than ${limit.format()} must be protected as a licensed engineer designs`,
+  limit,
+  actual,
+  source: sources.EXCAVATION_RULES,
+});
+
+export const spoilAtEdge: Caution = {
+  code: 'spoil-at-edge',
+  severity: 'note',
+  sentence: 'keep spoil, materials and machines at least 2 ft back from the edge of the cut',
+  source: sources.EXCAVATION_RULES,
+};
+
+export const endAreasDiffer = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
+  code: 'end-areas-differ',
+  severity: 'note',
+  sentence:
+    'average end areas and the prismoidal formula differ noticeably here; the prismoidal volume is used, so agree on the method before earth is paid for by volume',
+  limit,
+  actual,
+  source: sources.CLOSED_FORM,
+});
+
+export const wheelLoads: Caution = {
+  code: 'wheel-loads',
+  severity: 'warning',
+  sentence:
+    'keep loaded trucks off base that is freshly placed, wet or thin: they rut it and push the forms out of line; recompact and check grade after any traffic',
+  source: sources.COMMON_PRACTICE,
+};
+
+export const liftingBags = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): Caution => ({
+  code: 'lifting-bags',
+  severity: 'warning',
+  sentence: `a bag heavier than ${limit.format()} is more than one person should lift again and again; lift it in pairs, or buy smaller bags`,
+  limit,
+  actual,
+  source: sources.LIFTING_GUIDE,
+});
+
+export const belowMinimumLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>): Caution => ({
+  code: 'below-minimum-load',
+  severity: 'note',
+  sentence: 'a load is below the least that the supplier carries without a charge; ask what it costs',
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const thinOverCore = (limit: Length, actual: Length): Caution => ({
+  code: 'thin-over-core',
+  severity: 'warning',
+  sentence: `less than ${limit.format()} of concrete lies over the core; it may break through. The plans and the engineer govern`,
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
 export const outOfSquare = (limit: Length, actual: Length): Caution => ({
   code: 'out-of-square',
   severity: 'warning',

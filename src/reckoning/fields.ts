@@ -175,8 +175,11 @@ function within<T>(field: Field<T>, input: unknown, report: Report, path: Proper
   return undefined;
 }
 
-/** One of several kinds of object, told apart by the word in `key`. */
-export function kinds<T>(key: string, members: readonly Field<T>[]): Field<T> {
+/**
+ * One of several kinds of object, told apart by the word in `key`; without that word it is `otherwise`,
+ * where there is one.
+ */
+export function kinds<T>(key: string, members: readonly Field<T>[], otherwise?: Field<T>): Field<T> {
   let byWord: Map<unknown, Field<T>> | undefined;
   const read = (input: unknown, report: Report): T | undefined => {
     byWord ??= new Map(members.map((member) => [wordOf(member, key), member]));
@@ -186,7 +189,8 @@ export function kinds<T>(key: string, members: readonly Field<T>[]): Field<T> {
       report(fault);
       return undefined;
     }
-    const chosen = byWord.get((input as Record<string, unknown>)[key]);
+    const said = (input as Record<string, unknown>)[key];
+    const chosen = said === undefined && otherwise ? otherwise : byWord.get(said);
     if (chosen) return within(chosen, input, report, []);
     report(faults.unknownChoice(key, [...byWord.keys()] as string[]), [key]);
     return undefined;

@@ -7,6 +7,7 @@
  */
 
 /** A source of a rule, a default or a limit. */
+
 export interface Source {
   /** What sort of source it is. */
   readonly kind: 'published' | 'common-practice' | 'closed-form';
@@ -23,15 +24,15 @@ export interface Source {
   /** True when written down from memory and not checked against the work. */
   readonly fromMemory: boolean;
 }
-
 /** Geometry, or the definition of a unit. */
+
 export const CLOSED_FORM: Source = {
   kind: 'closed-form',
   title: 'Geometry and the definitions of the units',
   fromMemory: false,
 };
-
 /** What the trade does, with no document to name. */
+
 export const COMMON_PRACTICE: Source = {
   kind: 'common-practice',
   title: 'Common practice of the trade',
@@ -338,5 +339,81 @@ export const UFGS_FLATNESS: Source = {
   title: 'UFGS 03300N, Cast-in-Place Concrete',
   publisher: 'US Department of Defense',
   locator: '3.8.3, concrete walks: 1/4 in in 5 ft',
+  fromMemory: false,
+};
+
+export const EXCAVATION_RULES: Source = {
+  kind: 'common-practice',
+  title: 'US federal rules on excavations, 29 CFR 1926 subpart P, as commonly quoted',
+  fromMemory: true,
+};
+
+export const LIFTING_GUIDE: Source = {
+  kind: 'common-practice',
+  title:
+    'Load constant of the lifting equation of the US National Institute for Occupational Safety and Health',
+  fromMemory: true,
+};
+
+export const FHWA_EARTHWORK: Source = {
+  kind: 'published',
+  title: 'Project Development and Design Manual, chapter 9, section 9.4.C',
+  publisher: 'US Federal Highway Administration, Federal Lands Highway',
+  locator: 'earthwork design: shrink factor 1 / (1 + s), swell factor 1 + s',
+  fromMemory: false,
+};
+
+export const PEARSON_EXCAVATION: Source = {
+  kind: 'published',
+  title: 'Estimating in Building Construction, excavation chapter',
+  publisher: 'Pearson',
+  locator: 'chapter 9, example 9-2 and section 9-12',
+  fromMemory: false,
+};
+
+export const VIRGINIA_SPREAD: Source = {
+  kind: 'published',
+  title: 'Paving training study guide, chapter 9, Paving Math Problems',
+  publisher: 'Virginia Department of Transportation, Materials Certification Schools',
+  edition: '2011',
+  locator: 'page 9-1: L = 9 T / (W R)',
+  fromMemory: false,
+};
+
+export const COMPACTED_STONE: Source = {
+  kind: 'common-practice',
+  title: 'Usual densities of compacted base materials; the supplier and the test govern',
+  fromMemory: true,
+};
+
+export const RADFORD_WEIGHTS: Source = {
+  kind: 'published',
+  title: "Radford's Cyclopedia of Construction, volume 5, miscellaneous data",
+  publisher: 'Radford Architectural Company',
+  edition: '1909',
+  locator: 'weights of materials, page 4',
+  fromMemory: false,
+};
+
+export const GILLETTE_WEIGHTS: Source = {
+  kind: 'published',
+  title: 'Concrete Construction: Methods and Costs',
+  publisher: 'Myron C. Clark Publishing Co.',
+  edition: '1908',
+  locator: 'chapter II, weight of sand',
+  fromMemory: false,
+};
+
+export const ORONO_LIFTS: Source = {
+  kind: 'published',
+  title: 'Geotechnical recommendation in a project record, table C, compaction',
+  publisher: 'City of Orono, Minnesota',
+  locator: 'page 13: plate or power tamper, loose lifts up to 4 in; vibratory roller, 10 to 12 in compacted',
+  fromMemory: false,
+};
+
+export const BAG_SHEETS: Source = {
+  kind: 'common-practice',
+  title: "Makers' data sheets of bagged concrete mix, which give 0.0075 ft3 for each pound",
   fromMemory: false,
 };

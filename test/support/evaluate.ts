@@ -12,6 +12,7 @@ math.import({
 });
 math.createUnit('xtonne', '1000 kg');
 math.createUnit('xton', '2000 lbm');
+math.createUnit('xlongton', '2240 lbm');
 math.createUnit('xMPa', '1000000 Pa');
 math.createUnit('xmoney');
 
@@ -30,6 +31,7 @@ const NAMES: Record<string, string> = {
   lb: 'lbm',
   oz: 'oz',
   ton: 'xton',
+  longton: 'xlongton',
   kg: 'kg',
   g: 'g',
   tonne: 'xtonne',

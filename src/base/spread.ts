@@ -1,0 +1,173 @@
+/**
+ * An outline spread outwards all around, its corners kept square (mitred).
+ *
+ * Spread by m, an outline of area A and perimeter P has `A + P × m + K × m²`, where K is the sum of
+ * tan(t ÷ 2) over its corners, t being the turn at a corner and negative where the outline turns
+ * inwards; an arc counts with half the angle that it turns. K is 4 for a rectangle, an L and a U, π for a
+ * circle and nothing for a ring, which widens on both sides. Exact as long as no two sides
+ * meet on the way, which is checked.
+ *
+ * Source: geometry.
+ */
+import { measure } from '../geometry/measure';
+import type { Outline, OutlineOf } from '../geometry/outline';
+import { type Corner, checkSimple } from '../geometry/polygon';
+import { ringOf } from '../geometry/ring';
+import { Decimal, PI, ZERO } from '../quantity/decimal';
+import * as faults from '../quantity/faults';
+import { InputError } from '../quantity/input-error';
+import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
+import { unitOf } from '../quantity/units';
+import { refuse } from '../reckoning/calculation';
+import type { Pad } from '../reckoning/pad';
+
+type Length = Quantity<'length'>;
+type Area = Quantity<'area'>;
+
+/** An outline that can be spread. */
+export interface Spreadable {
+  readonly area: Area;
+  readonly perimeter: Length;
+  /** K; left out for a circle, where it is π. */
+  readonly corners: Quantity<'ratio'> | undefined;
+  /** The ring, to see whether sides meet; left out for a circle. */
+  readonly ring: Ring | undefined;
+  /** Across the hole of a ring, which closes from both sides. */
+  readonly hole?: Length;
+}
+
+/** Corners with their sides and the turns at them. */
+interface Ring {
+  readonly corners: readonly Corner[];
+  /** From each corner to the next. */
+  readonly sides: readonly Side[];
+  /** Half the turn at each corner, as a tangent. */
+  readonly turns: readonly Decimal[];
+}
+
+interface Side {
+  readonly x: Decimal;
+  readonly y: Decimal;
+  readonly length: Decimal;
+}
+
+const at = <T>(list: readonly T[], i: number): T => list[(i + list.length) % list.length] as T;
+
+function sidesOf(ring: readonly Corner[]): Side[] {
+  return ring.map((a, i) => {
+    const b = at(ring, i + 1);
+    const [dx, dy] = [b.x.minus(a.x), b.y.minus(a.y)];
+    const length = Decimal.hypot(dx, dy);
+    return { x: dx.div(length), y: dy.div(length), length };
+  });
+}
+
+/** Half the turn between two sides as a tangent, sin t ÷ (1 + cos t); nothing where they fold back. */
+function halfTurn(before: Side, after: Side): Decimal | undefined {
+  const sine = before.x.times(after.y).minus(before.y.times(after.x));
+  const cosine = before.x.times(after.x).plus(before.y.times(after.y));
+  const under = cosine.plus(1);
+  return under.lessThan('1e-30') ? undefined : sine.div(under);
+}
+
+const plainRatio = (value: Decimal): Quantity<'ratio'> =>
+  newQuantity('ratio', value, unitOf('ratio', ':1') as never);
+
+/** K is 4, exactly, for shapes whose corners are all right angles. */
+const SQUARE = new Set<string>(['rectangle', 'L', 'U']);
+
+/** An arc turns by its angle, half of which counts; at its ends and its centre there are corners. */
+function cornersOfSector({ angle, innerRadius }: OutlineOf<'sector'>): Decimal {
+  if (innerRadius) return new Decimal(4);
+  const half = canonicalValue(angle).times(PI).div(360);
+  return Decimal.tan(PI.div(2).minus(half)).plus(2).plus(half);
+}
+
+function cornersOf(outline: Outline, { turns }: Ring): Quantity<'ratio'> {
+  if (SQUARE.has(outline.shape)) return plainRatio(new Decimal(4));
+  if (outline.shape === 'sector') return plainRatio(cornersOfSector(outline));
+  return plainRatio(turns.reduce((sum, turn) => sum.plus(turn), ZERO));
+}
+
+/** More corners than any pit has; spreading costs more than measuring. */
+const CORNER_LIMIT = 10_000;
+
+function ringWithTurns(outline: Outline): Ring {
+  const corners = ringOf(outline);
+  if (corners.length > CORNER_LIMIT) {
+    refuse('outline', faults.tooMany('an outline to be spread, in corners,', CORNER_LIMIT));
+  }
+  const sides = sidesOf(corners);
+  const turns = sides.map((side, i) => halfTurn(at(sides, i - 1), side));
+  if (turns.includes(undefined)) refuse('outline', faults.grownTogether('any width'));
+  return { corners, sides, turns: turns as Decimal[] };
+}
+
+/**
+ * Measure an outline for spreading.
+ *
+ * @param why - what asks for it, for the error
+ * @throws {InputError} `perimeter-unknown`, `too-many` corners, and as the outline does
+ */
+export function spreadable(outline: Outline, why: string, pad: Pad): Spreadable {
+  const { area, perimeter } = measure(outline, pad);
+  if (!perimeter || UNFIT.has(outline.shape)) return refuse('outline', faults.perimeterUnknown(why));
+  if (outline.shape === 'circle') return { area, perimeter, corners: undefined, ring: undefined };
+  if (outline.shape === 'ring') {
+    // Outwards outside, inwards inside: the two halves of K cancel out.
+    return { area, perimeter, corners: plainRatio(ZERO), ring: undefined, hole: outline.innerDiameter };
+  }
+  const ring = ringWithTurns(outline);
+  return { area, perimeter, corners: cornersOf(outline, ring), ring };
+}
+
+/** Outlines whose edge has no closed form here when it is spread. */
+const UNFIT = new Set<string>(['curved', 'offsets', 'combined']);
+
+/** Each side must keep some of its length, and the spread ring must not meet itself. */
+function refuseMeeting({ corners, sides, turns }: Ring, by: Length, path: string): void {
+  const m = canonicalValue(by);
+  const spread = corners.map((corner, i) => {
+    const [before, after, t] = [at(sides, i - 1), at(sides, i), turns[i] as Decimal];
+    const left = after.length.plus(m.times(t.plus(at(turns, i + 1))));
+    if (left.lessThanOrEqualTo(0)) refuse(path, faults.grownTogether(by.format()));
+    // Outwards is to the right of a side; along it by the half turn.
+    return {
+      x: corner.x.plus(m.times(before.y.plus(before.x.times(t)))),
+      y: corner.y.plus(m.times(before.y.times(t).minus(before.x))),
+    };
+  });
+  try {
+    checkSimple(spread, path);
+  } catch (error) {
+    if (error instanceof InputError) refuse(path, faults.grownTogether(by.format()));
+    throw error;
+  }
+}
+
+/**
+ * The area of an outline spread by `m` all around.
+ *
+ * @param path - where the spread stands in the input, for errors
+ * @throws {InputError} `grown-together`
+ */
+export function spreadArea(
+  { area: A, perimeter: P, corners: K, ring, hole }: Spreadable,
+  m: Length,
+  [what, symbol, path]: readonly [what: string, symbol: string, path: string],
+  pad: Pad,
+): Area {
+  if (m.sign() === 0) return A;
+  if (ring) refuseMeeting(ring, m, path);
+  if (hole && !m.plus(m).lessThan(hole)) refuse(path, faults.grownTogether(m.format()));
+  if (K) {
+    const wide = A.plus(P.times(m)).plus(m.times(m).times(K));
+    return pad.step(what, `${symbol} = A + P × m + K × m²`, { A, P, m, K }, wide);
+  }
+  // A circle of perimeter π D: π m² is P² m² ÷ (4 A).
+  const round = m
+    .times(m)
+    .times(P.times(P).over(A))
+    .over(plainRatio(new Decimal(4)));
+  return pad.step(what, `${symbol} = A + P × m + π × m²`, { A, P, m }, A.plus(P.times(m)).plus(round));
+}

@@ -1,0 +1,445 @@
+/**
+ * Footings: strips, rectangular loops with their corners counted once, pads, tapered and stepped.
+ *
+ * A loop is the ring between its outside and its inside: `V = d × (2 × (L + W) × w − 4 × w²)`. A
+ * tapered pad is a box with a prismoid on top. A stepped strip gains, at each step, a block as high
+ * as the step and as long as the lap.
+ *
+ * Source: geometry.
+ */
+import type { LengthInput } from '../geometry/outline';
+import * as faults from '../quantity/faults';
+import type { Quantity } from '../quantity/quantity';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import {
+  type Field,
+  fields,
+  kinds,
+  list,
+  maybe,
+  quantity,
+  whole,
+  wholeNumber,
+  word,
+} from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { CLOSED_FORM } from '../reckoning/source';
+import { total } from '../reckoning/whole';
+import { prismoid, TWO } from './solids';
+
+/** Steps along a strip on sloping ground. */
+export interface FootingStepsInput {
+  /** How many. */
+  readonly count: number;
+  /** Height of each. */
+  readonly height: LengthInput;
+  /** How far the upper strip laps over the lower one. */
+  readonly lap: LengthInput;
+}
+
+/** A straight run, measured along its centreline. */
+export interface StripFootingInput {
+  /** Always `strip`. */
+  readonly form: 'strip';
+  /** Along the centreline, in all. */
+  readonly length: LengthInput;
+  /** Across. */
+  readonly width: LengthInput;
+  /** Top to bottom. */
+  readonly depth: LengthInput;
+  /** Steps on sloping ground. */
+  readonly steps?: FootingStepsInput;
+}
+
+/** Around a rectangle, by the outside; corners are counted once. */
+export interface LoopFootingInput {
+  /** Always `loop`. */
+  readonly form: 'loop';
+  /** Outside length. */
+  readonly outerLength: LengthInput;
+  /** Outside width. */
+  readonly outerWidth: LengthInput;
+  /** Across the strip. */
+  readonly width: LengthInput;
+  /** Top to bottom. */
+  readonly depth: LengthInput;
+}
+
+/** A straight run whose section is a trapezoid. */
+export interface TaperedStripFootingInput {
+  /** Always `tapered-strip`. */
+  readonly form: 'tapered-strip';
+  /** Along the centreline, in all. */
+  readonly length: LengthInput;
+  /** Across the bottom. */
+  readonly bottomWidth: LengthInput;
+  /** Across the top. */
+  readonly topWidth: LengthInput;
+  /** Top to bottom. */
+  readonly depth: LengthInput;
+}
+
+/** A box under a post. */
+export interface PadFootingInput {
+  /** Always `pad`. */
+  readonly form: 'pad';
+  /** One side. */
+  readonly length: LengthInput;
+  /** The other side. */
+  readonly width: LengthInput;
+  /** Top to bottom. */
+  readonly depth: LengthInput;
+  /** How many alike; one by default. */
+  readonly count?: number;
+}
+
+/** A box with a sloping top that narrows to a rectangle. */
+export interface TaperedPadFootingInput {
+  /** Always `tapered-pad`. */
+  readonly form: 'tapered-pad';
+  /** One side at the bottom. */
+  readonly length: LengthInput;
+  /** The other side at the bottom. */
+  readonly width: LengthInput;
+  /** Height of the upright edge; may be zero. */
+  readonly edge: LengthInput;
+  /** Side of the top along `length`. */
+  readonly topLength: LengthInput;
+  /** Side of the top along `width`. */
+  readonly topWidth: LengthInput;
+  /** Height of the sloping part. */
+  readonly taper: LengthInput;
+  /** How many alike; one by default. */
+  readonly count?: number;
+}
+
+/** One block of a stepped pad. */
+export interface TierInput {
+  /** One side. */
+  readonly length: LengthInput;
+  /** The other side. */
+  readonly width: LengthInput;
+  /** Top to bottom. */
+  readonly depth: LengthInput;
+}
+
+/** Blocks on top of each other, the lowest first. */
+export interface SteppedPadFootingInput {
+  /** Always `stepped-pad`. */
+  readonly form: 'stepped-pad';
+  /** The blocks, each within the one below. */
+  readonly tiers: readonly TierInput[];
+  /** How many alike; one by default. */
+  readonly count?: number;
+}
+
+/** One footing, or several alike. */
+export type FootingInput =
+  | StripFootingInput
+  | LoopFootingInput
+  | TaperedStripFootingInput
+  | PadFootingInput
+  | TaperedPadFootingInput
+  | SteppedPadFootingInput;
+
+/** Input of {@link footingVolume}. */
+export interface FootingVolumeInput {
+  /** The footings. */
+  readonly footings: readonly FootingInput[];
+}
+
+/** Figures of {@link footingVolume}. */
+export interface FootingVolumeFigures {
+  /** Concrete in place. */
+  readonly volume: Quantity<'volume'>;
+  /** Of each entry, in order. */
+  readonly volumes: readonly Quantity<'volume'>[];
+  /** Area that bears on the ground, laps of steps counted once. */
+  readonly bearingArea: Quantity<'area'>;
+  /** Upright faces to form, if nothing is cast against earth: both sides of strips, without their ends. */
+  readonly formedArea: Quantity<'area'>;
+}
+
+type Length = Quantity<'length'>;
+type Area = Quantity<'area'>;
+type Count = Quantity<'count'>;
+
+interface Tier {
+  readonly length: Length;
+  readonly width: Length;
+  readonly depth: Length;
+}
+
+type Footing =
+  | (Tier & {
+      readonly form: 'strip';
+      readonly steps: { readonly count: Count; readonly height: Length; readonly lap: Length } | undefined;
+    })
+  | {
+      readonly form: 'loop';
+      readonly outerLength: Length;
+      readonly outerWidth: Length;
+      readonly width: Length;
+      readonly depth: Length;
+    }
+  | {
+      readonly form: 'tapered-strip';
+      readonly length: Length;
+      readonly bottomWidth: Length;
+      readonly topWidth: Length;
+      readonly depth: Length;
+    }
+  | (Tier & { readonly form: 'pad'; readonly count: Count | undefined })
+  | {
+      readonly form: 'tapered-pad';
+      readonly length: Length;
+      readonly width: Length;
+      readonly edge: Length;
+      readonly topLength: Length;
+      readonly topWidth: Length;
+      readonly taper: Length;
+      readonly count: Count | undefined;
+    }
+  | { readonly form: 'stepped-pad'; readonly tiers: readonly Tier[]; readonly count: Count | undefined };
+
+type Of<F extends Footing['form']> = Extract<Footing, { form: F }>;
+
+interface Body {
+  readonly volume: Quantity<'volume'>;
+  readonly bearing: Area;
+  readonly formed: Area;
+}
+
+/** Where a footing stands in the input, in words and as a path. */
+interface Place {
+  readonly name: string;
+  readonly path: string;
+}
+
+const around = ({ length, width }: Tier): Length => length.plus(width).times(TWO());
+
+function strip({ length: l, width: w, depth: d, steps }: Of<'strip'>, { name }: Place, pad: Pad): Body {
+  const bearing = pad.step(`${name}, bearing area`, 'A = l × w', { l, w }, l.times(w));
+  const formed = pad.step(`${name}, sides`, 'F = 2 × l × d', { l, d }, l.times(d).times(TWO()));
+  const plain = pad.step(`${name}, strip`, 'V = l × w × d', { l, w, d }, bearing.times(d));
+  if (!steps) return { volume: plain, bearing, formed };
+  const { count: n, height: h, lap: o } = steps;
+  const blocks = h.times(o).times(n);
+  const volume = pad.step(
+    `${name}, with its steps`,
+    'S = V + n × h × o × w',
+    { V: plain, n, h, o, w },
+    plain.plus(blocks.times(w)),
+  );
+  const sides = pad.step(
+    `${name}, sides and fronts of the steps`,
+    'G = F + n × h × (2 × o + w)',
+    { F: formed, n, h, o, w },
+    formed.plus(h.times(o.times(TWO()).plus(w)).times(n)),
+  );
+  return { volume, bearing, formed: sides };
+}
+
+function loop(footing: Of<'loop'>, { name, path }: Place, pad: Pad): Body {
+  const { outerLength: l, outerWidth: b, width: w, depth: d } = footing;
+  const twice = w.times(TWO());
+  if (!twice.lessThan(l)) refuse(`${path}.width`, faults.doesNotFit('twice the width', 'outerLength'));
+  if (!twice.lessThan(b)) refuse(`${path}.width`, faults.doesNotFit('twice the width', 'outerWidth'));
+  const inner = b.minus(twice);
+  const long = pad.step(`${name}, two long sides`, 'P = 2 × l × w', { l, w }, l.times(w).times(TWO()));
+  const short = pad.step(
+    `${name}, two short sides between them`,
+    'Q = 2 × (b − 2 × w) × w',
+    { b, w },
+    inner.times(w).times(TWO()),
+  );
+  const bearing = pad.step(`${name}, bearing area`, 'A = P + Q', { P: long, Q: short }, long.plus(short));
+  const volume = pad.step(`${name}, volume`, 'V = A × d', { A: bearing, d }, bearing.times(d));
+  // Outside and inside: 2 (l + b) + 2 (l − 2w + b − 2w).
+  const edge = l.plus(b).minus(twice).times(TWO()).times(TWO());
+  const formed = pad.step(
+    `${name}, outside and inside faces`,
+    'F = 4 × (l + b − 2 × w) × d',
+    { l, b, w, d },
+    edge.times(d),
+  );
+  return { volume, bearing, formed };
+}
+
+function taperedStrip(footing: Of<'tapered-strip'>, { name }: Place, pad: Pad): Body {
+  const { length: l, bottomWidth: b, topWidth: t, depth: d } = footing;
+  const bearing = pad.step(`${name}, bearing area`, 'A = l × b', { l, b }, l.times(b));
+  const volume = pad.step(
+    `${name}, volume`,
+    'V = l × d × (b + t) ÷ 2',
+    { l, d, b, t },
+    l.times(d).times(b.plus(t)).over(TWO()),
+  );
+  const formed = pad.step(`${name}, sides in elevation`, 'F = 2 × l × d', { l, d }, l.times(d).times(TWO()));
+  return { volume, bearing, formed };
+}
+
+function padFooting({ length: l, width: w, depth: d, count }: Of<'pad'>, { name }: Place, pad: Pad): Body {
+  const n = count ?? wholeNumber(1);
+  const bearing = pad.step(`${name}, bearing area`, 'A = n × l × w', { n, l, w }, l.times(w).times(n));
+  const volume = pad.step(`${name}, volume`, 'V = A × d', { A: bearing, d }, bearing.times(d));
+  const sides = l.plus(w).times(TWO()).times(d).times(n);
+  const formed = pad.step(`${name}, sides`, 'F = n × 2 × (l + w) × d', { n, l, w, d }, sides);
+  return { volume, bearing, formed };
+}
+
+function taperedPad(footing: Of<'tapered-pad'>, { name, path }: Place, pad: Pad): Body {
+  const { length: l, width: w, edge: e0, topLength: a, topWidth: b, taper: h } = footing;
+  if (a.greaterThan(l)) refuse(`${path}.topLength`, faults.doesNotFit('topLength', 'length'));
+  if (b.greaterThan(w)) refuse(`${path}.topWidth`, faults.doesNotFit('topWidth', 'width'));
+  const n = footing.count ?? wholeNumber(1);
+  const A = pad.step(`${name}, bearing area of one`, 'A = l × w', { l, w }, l.times(w));
+  const B = pad.step(`${name}, top of one`, 'B = a × b', { a, b }, a.times(b));
+  const mean = l.plus(a).over(TWO()).times(w.plus(b).over(TWO()));
+  const M = pad.step(`${name}, halfway up`, 'M = (l + a) × (w + b) ÷ 4', { l, a, w, b }, mean);
+  const one = A.times(e0).plus(prismoid(h, A, M, B));
+  const volume = pad.step(
+    `${name}, volume`,
+    'V = n × (A × g + h × (A + 4 × M + B) ÷ 6)',
+    { n, A, g: e0, h, M, B },
+    one.times(n),
+  );
+  const sides = l.plus(w).times(TWO()).times(e0).times(n);
+  const formed = pad.step(`${name}, upright edges`, 'F = n × 2 × (l + w) × g', { n, l, w, g: e0 }, sides);
+  return { volume, bearing: A.times(n), formed };
+}
+
+function steppedPad({ tiers, count }: Of<'stepped-pad'>, { name, path }: Place, pad: Pad): Body {
+  const n = count ?? wholeNumber(1);
+  tiers.forEach(({ length: l, width: w }, i) => {
+    const below = tiers[i - 1];
+    if (!below) return;
+    if (l.greaterThan(below.length)) {
+      refuse(`${path}.tiers[${i}].length`, faults.doesNotFit('length', 'that of the block below'));
+    }
+    if (w.greaterThan(below.width)) {
+      refuse(`${path}.tiers[${i}].width`, faults.doesNotFit('width', 'that of the block below'));
+    }
+  });
+  const blocks = tiers.map(({ length: l, width: w, depth: d }, i) =>
+    pad.step(`${name}, block ${i + 1}`, 'B = l × w × d', { l, w, d }, l.times(w).times(d)),
+  );
+  const one = total(`${name}, one of them`, 'B', blocks, pad);
+  const volume = pad.step(`${name}, volume`, 'V = n × B', { n, B: one }, one.times(n));
+  const faces = tiers.map((tier) => around(tier).times(tier.depth));
+  const formed = total(`${name}, sides of one`, 'F', faces, pad).times(n);
+  const lowest = tiers[0] as Tier;
+  return { volume, bearing: lowest.length.times(lowest.width).times(n), formed };
+}
+
+function bodyOf(footing: Footing, place: Place, pad: Pad): Body {
+  switch (footing.form) {
+    case 'strip':
+      return strip(footing, place, pad);
+    case 'loop':
+      return loop(footing, place, pad);
+    case 'tapered-strip':
+      return taperedStrip(footing, place, pad);
+    case 'pad':
+      return padFooting(footing, place, pad);
+    case 'tapered-pad':
+      return taperedPad(footing, place, pad);
+    case 'stepped-pad':
+      return steppedPad(footing, place, pad);
+  }
+}
+
+function reckon({ footings }: { readonly footings: readonly Footing[] }, pad: Pad): FootingVolumeFigures {
+  const bodies = footings.map((footing, i) =>
+    bodyOf(footing, { name: `footing ${i + 1}`, path: `footings[${i}]` }, pad),
+  );
+  const volumes = bodies.map((b) => b.volume);
+  pad.caution(cautions.buriedUtilities);
+  pad.caution(cautions.alkali);
+  return {
+    volume: total('volume', 'V', volumes, pad),
+    volumes,
+    bearingArea: total(
+      'bearing area',
+      'A',
+      bodies.map((b) => b.bearing),
+      pad,
+    ),
+    formedArea: total(
+      'faces to form',
+      'F',
+      bodies.map((b) => b.formed),
+      pad,
+    ),
+  };
+}
+
+const MOST_FOOTINGS = 500;
+const MOST_ALIKE = 100_000;
+
+function door(): Field<{ footings: Footing[] }> {
+  const l = (what: string): Field<Length> => quantity('length', what);
+  const count = maybe(whole('count', 1, MOST_ALIKE));
+  const tier = { length: l('length'), width: l('width'), depth: l('depth') };
+  const steps = fields({ count: whole('count', 1, 1000), height: l('height'), lap: l('lap') });
+  const footing = kinds<Footing>('form', [
+    fields({ form: word('strip'), ...tier, steps: maybe(steps) }),
+    fields({
+      form: word('loop'),
+      outerLength: l('outerLength'),
+      outerWidth: l('outerWidth'),
+      width: l('width'),
+      depth: l('depth'),
+    }),
+    fields({
+      form: word('tapered-strip'),
+      length: l('length'),
+      bottomWidth: l('bottomWidth'),
+      topWidth: l('topWidth'),
+      depth: l('depth'),
+    }),
+    fields({ form: word('pad'), ...tier, count }),
+    fields({
+      form: word('tapered-pad'),
+      length: l('length'),
+      width: l('width'),
+      edge: quantity('length', 'edge', 'not-negative'),
+      topLength: l('topLength'),
+      topWidth: l('topWidth'),
+      taper: l('taper'),
+      count,
+    }),
+    fields({ form: word('stepped-pad'), tiers: list(fields(tier), 2, 20), count }),
+  ]);
+  return fields({ footings: list(footing, 1, MOST_FOOTINGS) });
+}
+
+/**
+ * Concrete for footings.
+ *
+ * @param input - a list of footings
+ * @returns volume in all and of each, bearing area, faces to form
+ * @throws {InputError} `does-not-fit` where a part is larger than what holds it; lengths that cannot be
+ * read or are not greater than zero
+ * @source geometry
+ * @example
+ * ```ts
+ * import { footingVolume } from 'flatwork-reckoner';
+ *
+ * const { figures } = footingVolume({
+ *   footings: [
+ *     { form: 'loop', outerLength: '33 ft 4 in', outerWidth: '21 ft 4 in', width: '2 ft', depth: '1 ft' },
+ *   ],
+ * });
+ * figures.volume.format('ft3'); // '202.67 ft3'
+ * ```
+ */
+export const footingVolume: Calculation<FootingVolumeInput, FootingVolumeFigures> = /*#__PURE__*/ define({
+  id: 'footing-volume',
+  title: 'Volume of footings',
+  version: 1,
+  sources: [CLOSED_FORM],
+  input: door,
+  reckon,
+});

@@ -1,0 +1,49 @@
+/** An order in truckloads: full trucks first, or split evenly in whole increments. */
+import * as faults from '../quantity/faults';
+import { ratio } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
+import { wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { wholeUnits } from '../reckoning/whole';
+
+type Volume = Quantity<'volume'>;
+
+/** How an order is split. */
+export type LoadSplit = 'full-first' | 'even';
+
+const LOAD_LIMIT = 10_000;
+
+/** How many loads, refused beyond any pour. */
+function loadCount(order: Volume, truck: Volume, pad: Pad): number {
+  if (order.over(truck).greaterThan(ratio(`${LOAD_LIMIT}:1`))) {
+    refuse('truckCapacity', faults.tooMany('the order in loads', LOAD_LIMIT));
+  }
+  return wholeUnits('loads', order, truck, 'truckCapacity', pad).toNumber('each');
+}
+
+/** Full trucks, then the rest. */
+export function fullFirst(order: Volume, truck: Volume, pad: Pad): Volume[] {
+  const n = loadCount(order, truck, pad);
+  const full = Math.round(order.downTo(truck).over(truck).toNumber(':1'));
+  const loads: Volume[] = Array.from({ length: full }, () => truck);
+  if (n > full) loads.push(order.minus(truck.times(wholeNumber(full))));
+  return loads;
+}
+
+/**
+ * As even as whole increments allow: loads differ by one increment at most, the larger ones first.
+ *
+ * @throws {InputError} `does-not-fit` for an increment larger than the truck
+ */
+export function evenly(order: Volume, truck: Volume, increment: Volume, pad: Pad): Volume[] {
+  const usable = truck.downTo(increment);
+  if (usable.sign() === 0) refuse('increment', faults.doesNotFit('increment', 'truckCapacity'));
+  const n = loadCount(order, usable, pad);
+  const each = order.over(wholeNumber(n));
+  const less = each.downTo(increment);
+  const left = order.minus(less.times(wholeNumber(n)));
+  const larger = Math.round(left.over(increment).toNumber(':1'));
+  pad.step('mean load', 'm = O ÷ n', { O: order, n: wholeNumber(n) }, each);
+  return Array.from({ length: n }, (_, i) => (i < larger ? less.plus(increment) : less));
+}

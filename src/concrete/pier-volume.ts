@@ -1,0 +1,386 @@
+/**
+ * Piers and posts: round, rectangular, tapered and belled.
+ *
+ * `V = π × D² ÷ 4 × h` for a round one, `π × h × (D² + D × d + d²) ÷ 12` for a round one that tapers, and
+ * the prismoidal formula for a rectangular one that tapers. A belled pier is a shaft on a frustum on a
+ * short cylinder, the toe.
+ *
+ * Source: geometry.
+ */
+
+import type { LengthInput } from '../geometry/outline';
+import { Decimal } from '../quantity/decimal';
+import * as faults from '../quantity/faults';
+import { constant } from '../quantity/make';
+import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import {
+  type Field,
+  fields,
+  kinds,
+  list,
+  maybe,
+  quantity,
+  whole,
+  wholeNumber,
+  word,
+} from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { CLOSED_FORM } from '../reckoning/source';
+import { total } from '../reckoning/whole';
+import { circleArea, coneFrustum, prismoid, TWO, timesPi } from './solids';
+
+/** A round pier. */
+export interface RoundPierInput {
+  /** Always `round`. */
+  readonly form: 'round';
+  /** Across. */
+  readonly diameter: LengthInput;
+  /** Top to bottom. */
+  readonly height: LengthInput;
+  /** How many alike; one by default. */
+  readonly count?: number;
+}
+
+/** A rectangular pier. */
+export interface RectangularPierInput {
+  /** Always `rectangular`. */
+  readonly form: 'rectangular';
+  /** One side. */
+  readonly length: LengthInput;
+  /** The other side; as the first by default. */
+  readonly width?: LengthInput;
+  /** Top to bottom. */
+  readonly height: LengthInput;
+  /** How many alike; one by default. */
+  readonly count?: number;
+}
+
+/** A round pier that tapers. */
+export interface TaperedRoundPierInput {
+  /** Always `tapered-round`. */
+  readonly form: 'tapered-round';
+  /** Across the bottom. */
+  readonly bottomDiameter: LengthInput;
+  /** Across the top; zero for a cone. */
+  readonly topDiameter: LengthInput;
+  /** Top to bottom. */
+  readonly height: LengthInput;
+  /** How many alike; one by default. */
+  readonly count?: number;
+}
+
+/** A rectangular pier that tapers. */
+export interface TaperedRectangularPierInput {
+  /** Always `tapered-rectangular`. */
+  readonly form: 'tapered-rectangular';
+  /** One side at the bottom. */
+  readonly length: LengthInput;
+  /** The other side at the bottom; as the first by default. */
+  readonly width?: LengthInput;
+  /** Side of the top along `length`; may be zero. */
+  readonly topLength: LengthInput;
+  /** Side of the top along `width`; as `topLength` by default. */
+  readonly topWidth?: LengthInput;
+  /** Top to bottom. */
+  readonly height: LengthInput;
+  /** How many alike; one by default. */
+  readonly count?: number;
+}
+
+/** A round shaft that widens at its foot. */
+export interface BelledPierInput {
+  /** Always `belled`. */
+  readonly form: 'belled';
+  /** Across the shaft. */
+  readonly shaftDiameter: LengthInput;
+  /** Across the bell. */
+  readonly bellDiameter: LengthInput;
+  /** Top to bottom, with the bell. */
+  readonly height: LengthInput;
+  /** Height over which the shaft widens. */
+  readonly bellHeight: LengthInput;
+  /** Height of the upright edge under the bell; none by default. */
+  readonly toe?: LengthInput;
+  /** How many alike; one by default. */
+  readonly count?: number;
+}
+
+/** One pier, or several alike. */
+export type PierInput =
+  | RoundPierInput
+  | RectangularPierInput
+  | TaperedRoundPierInput
+  | TaperedRectangularPierInput
+  | BelledPierInput;
+
+/** Input of {@link pierVolume}. */
+export interface PierVolumeInput {
+  /** The piers. */
+  readonly piers: readonly PierInput[];
+}
+
+/** Figures of {@link pierVolume}. */
+export interface PierVolumeFigures {
+  /** Concrete in place. */
+  readonly volume: Quantity<'volume'>;
+  /** Of each entry, in order. */
+  readonly volumes: readonly Quantity<'volume'>[];
+  /** Area that bears on the ground. */
+  readonly bearingArea: Quantity<'area'>;
+  /** Faces around the piers: what forms or tubes must enclose. */
+  readonly sideArea: Quantity<'area'>;
+}
+
+type Length = Quantity<'length'>;
+type Area = Quantity<'area'>;
+type Volume = Quantity<'volume'>;
+type Count = Quantity<'count'>;
+
+interface Alike {
+  readonly height: Length;
+  readonly count: Count | undefined;
+}
+
+type Pier = Alike &
+  (
+    | { readonly form: 'round'; readonly diameter: Length }
+    | { readonly form: 'rectangular'; readonly length: Length; readonly width: Length | undefined }
+    | { readonly form: 'tapered-round'; readonly bottomDiameter: Length; readonly topDiameter: Length }
+    | {
+        readonly form: 'tapered-rectangular';
+        readonly length: Length;
+        readonly width: Length | undefined;
+        readonly topLength: Length;
+        readonly topWidth: Length | undefined;
+      }
+    | {
+        readonly form: 'belled';
+        readonly shaftDiameter: Length;
+        readonly bellDiameter: Length;
+        readonly bellHeight: Length;
+        readonly toe: Length | undefined;
+      }
+  );
+
+type Of<F extends Pier['form']> = Extract<Pier, { form: F }>;
+
+interface Body {
+  readonly volume: Volume;
+  readonly bearing: Area;
+  readonly side: Area;
+}
+
+interface Place {
+  readonly name: string;
+  readonly path: string;
+}
+
+const ONE = constant(() => wholeNumber(1));
+
+/** √(h² + ((a − b) ÷ 2)²): along a slope that rises h while a width goes from a to b. */
+function slant(h: Length, a: Length, b: Length): Length {
+  const half = canonicalValue(a.minus(b)).div(2);
+  return quantityOf('length', Decimal.hypot(canonicalValue(h), half), systemOfQuantity(h));
+}
+
+function round({ diameter: D, height: h }: Of<'round'>, { name }: Place, pad: Pad): Body {
+  const A = pad.step(`${name}, bearing area`, 'A = π × D² ÷ 4', { D }, circleArea(D));
+  const volume = pad.step(`${name}, volume`, 'V = A × h', { A, h }, A.times(h));
+  const side = pad.step(`${name}, side`, 'S = π × D × h', { D, h }, timesPi(D.times(h)));
+  return { volume, bearing: A, side };
+}
+
+function rectangular(pier: Of<'rectangular'>, { name }: Place, pad: Pad): Body {
+  const { length: l, height: h } = pier;
+  const w = pier.width ?? l;
+  const A = pad.step(`${name}, bearing area`, 'A = l × w', { l, w }, l.times(w));
+  const volume = pad.step(`${name}, volume`, 'V = A × h', { A, h }, A.times(h));
+  const faces = l.plus(w).times(TWO()).times(h);
+  return { volume, bearing: A, side: pad.step(`${name}, sides`, 'S = 2 × (l + w) × h', { l, w, h }, faces) };
+}
+
+function coneSide(name: string, h: Length, D: Length, d: Length, pad: Pad): Area {
+  const s = pad.step(`${name}, along the slope`, 's = √(h² + ((D − d) ÷ 2)²)', { h, D, d }, slant(h, D, d));
+  const side = timesPi(D.plus(d).times(s)).over(TWO());
+  return pad.step(`${name}, sloping side`, 'S = π × (D + d) × s ÷ 2', { D, d, s }, side);
+}
+
+function taperedRound(pier: Of<'tapered-round'>, { name }: Place, pad: Pad): Body {
+  const { bottomDiameter: D, topDiameter: d, height: h } = pier;
+  const volume = pad.step(
+    `${name}, volume`,
+    'V = π × h × (D² + D × d + d²) ÷ 12',
+    { h, D, d },
+    coneFrustum(h, D, d),
+  );
+  const bearing = pad.step(`${name}, bearing area`, 'A = π × D² ÷ 4', { D }, circleArea(D));
+  return { volume, bearing, side: coneSide(name, h, D, d, pad) };
+}
+
+function taperedRectangular(pier: Of<'tapered-rectangular'>, { name }: Place, pad: Pad): Body {
+  const { length: l, topLength: a, height: h } = pier;
+  const [w, b] = [pier.width ?? l, pier.topWidth ?? a];
+  const A = pad.step(`${name}, bearing area`, 'A = l × w', { l, w }, l.times(w));
+  const B = pad.step(`${name}, top`, 'B = a × b', { a, b }, a.times(b));
+  const mean = l.plus(a).over(TWO()).times(w.plus(b).over(TWO()));
+  const M = pad.step(`${name}, halfway up`, 'M = (l + a) × (w + b) ÷ 4', { l, a, w, b }, mean);
+  const volume = pad.step(
+    `${name}, volume`,
+    'V = h × (A + 4 × M + B) ÷ 6',
+    { h, A, M, B },
+    prismoid(h, A, M, B),
+  );
+  const s = pad.step(
+    `${name}, slope of the faces on l`,
+    's = √(h² + ((w − b) ÷ 2)²)',
+    { h, w, b },
+    slant(h, w, b),
+  );
+  const t = pad.step(
+    `${name}, slope of the faces on w`,
+    't = √(h² + ((l − a) ÷ 2)²)',
+    { h, l, a },
+    slant(h, l, a),
+  );
+  const side = pad.step(
+    `${name}, sides`,
+    'S = (l + a) × s + (w + b) × t',
+    { l, a, s, w, b, t },
+    l.plus(a).times(s).plus(w.plus(b).times(t)),
+  );
+  return { volume, bearing: A, side };
+}
+
+function belled(pier: Of<'belled'>, { name, path }: Place, pad: Pad): Body {
+  const { shaftDiameter: d, bellDiameter: D, bellHeight: b, height: h } = pier;
+  if (!d.lessThan(D)) refuse(`${path}.shaftDiameter`, faults.doesNotFit('shaftDiameter', 'bellDiameter'));
+  const t = pier.toe ?? b.minus(b);
+  const foot = b.plus(t);
+  if (foot.greaterThan(h)) refuse(`${path}.bellHeight`, faults.doesNotFit('the bell with its toe', 'height'));
+  const l = pad.step(`${name}, shaft above the bell`, 'l = h − b − t', { h, b, t }, h.minus(foot));
+  const parts = [
+    pad.step(`${name}, shaft`, 'V = π × d² ÷ 4 × l', { d, l }, circleArea(d).times(l)),
+    pad.step(`${name}, bell`, 'V = π × b × (D² + D × d + d²) ÷ 12', { b, D, d }, coneFrustum(b, D, d)),
+    pad.step(`${name}, toe`, 'V = π × D² ÷ 4 × t', { D, t }, circleArea(D).times(t)),
+  ];
+  const sides = [
+    pad.step(`${name}, side of the shaft`, 'S = π × d × l', { d, l }, timesPi(d.times(l))),
+    coneSide(name, b, D, d, pad),
+    pad.step(`${name}, side of the toe`, 'S = π × D × t', { D, t }, timesPi(D.times(t))),
+  ];
+  return {
+    volume: total(`${name}, volume`, 'V', parts, pad),
+    bearing: circleArea(D),
+    side: total(`${name}, sides`, 'S', sides, pad),
+  };
+}
+
+function oneOf(pier: Pier, place: Place, pad: Pad): Body {
+  switch (pier.form) {
+    case 'round':
+      return round(pier, place, pad);
+    case 'rectangular':
+      return rectangular(pier, place, pad);
+    case 'tapered-round':
+      return taperedRound(pier, place, pad);
+    case 'tapered-rectangular':
+      return taperedRectangular(pier, place, pad);
+    case 'belled':
+      return belled(pier, place, pad);
+  }
+}
+
+function bodyOf(pier: Pier, i: number, pad: Pad): Body {
+  const name = `pier ${i + 1}`;
+  const { volume, bearing, side } = oneOf(pier, { name, path: `piers[${i}]` }, pad);
+  const n = pier.count ?? ONE();
+  if (n.equals(ONE())) return { volume, bearing, side };
+  return {
+    volume: pad.step(`${name}, all alike`, 'T = n × V', { n, V: volume }, volume.times(n)),
+    bearing: bearing.times(n),
+    side: side.times(n),
+  };
+}
+
+function reckon({ piers }: { readonly piers: readonly Pier[] }, pad: Pad): PierVolumeFigures {
+  const bodies = piers.map((pier, i) => bodyOf(pier, i, pad));
+  const volumes = bodies.map((b) => b.volume);
+  pad.caution(cautions.buriedUtilities);
+  pad.caution(cautions.alkali);
+  return {
+    volume: total('volume', 'V', volumes, pad),
+    volumes,
+    bearingArea: total(
+      'bearing area',
+      'A',
+      bodies.map((b) => b.bearing),
+      pad,
+    ),
+    sideArea: total(
+      'sides',
+      'S',
+      bodies.map((b) => b.side),
+      pad,
+    ),
+  };
+}
+
+function door(): Field<{ piers: Pier[] }> {
+  const l = (what: string): Field<Length> => quantity('length', what);
+  const zero = (what: string): Field<Length> => quantity('length', what, 'not-negative');
+  const alike = { height: l('height'), count: maybe(whole('count', 1, 100_000)) };
+  const pier = kinds<Pier>('form', [
+    fields({ form: word('round'), diameter: l('diameter'), ...alike }),
+    fields({ form: word('rectangular'), length: l('length'), width: maybe(l('width')), ...alike }),
+    fields({
+      form: word('tapered-round'),
+      bottomDiameter: l('bottomDiameter'),
+      topDiameter: zero('topDiameter'),
+      ...alike,
+    }),
+    fields({
+      form: word('tapered-rectangular'),
+      length: l('length'),
+      width: maybe(l('width')),
+      topLength: zero('topLength'),
+      topWidth: maybe(zero('topWidth')),
+      ...alike,
+    }),
+    fields({
+      form: word('belled'),
+      shaftDiameter: l('shaftDiameter'),
+      bellDiameter: l('bellDiameter'),
+      bellHeight: l('bellHeight'),
+      toe: maybe(zero('toe')),
+      ...alike,
+    }),
+  ]);
+  return fields({ piers: list(pier, 1, 500) });
+}
+
+/**
+ * Concrete for piers and posts.
+ *
+ * @param input - a list of piers
+ * @returns volume in all and of each, bearing area, sides
+ * @throws {InputError} `does-not-fit` for a bell that does not fit its pier; lengths that cannot be read or
+ * are not greater than zero
+ * @source geometry
+ * @example
+ * ```ts
+ * import { pierVolume } from 'flatwork-reckoner';
+ *
+ * const { figures } = pierVolume({ piers: [{ form: 'round', diameter: '12 in', height: '4 ft', count: 6 }] });
+ * figures.volume.format(); // '0.70 yd3'
+ * ```
+ */
+export const pierVolume: Calculation<PierVolumeInput, PierVolumeFigures> = /*#__PURE__*/ define({
+  id: 'pier-volume',
+  title: 'Volume of piers',
+  version: 1,
+  sources: [CLOSED_FORM],
+  input: door,
+  reckon,
+});

@@ -1,0 +1,110 @@
+/**
+ * What lies inside a flight and is not concrete: an existing footing, a void, a rubble core.
+ *
+ * A core is a box against the back of the flight. In a straight flight the concrete left over it and
+ * before it is worked out: above its front edge, and from its front to the riser beside its top.
+ */
+import * as faults from '../quantity/faults';
+import { constant, length, ratio } from '../quantity/make';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import { choice, type Field, fields, list, quantity, wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { total } from '../reckoning/whole';
+
+/** What a core is. */
+export type CoreKind = 'footing' | 'void' | 'rubble';
+
+/** A box inside the flight, against its back, on the ground. */
+export interface StepCoreInput {
+  /** What it is. */
+  readonly kind: CoreKind;
+  /** From the back towards the front. */
+  readonly length: QuantityInput<'length'>;
+  /** Side to side. */
+  readonly width: QuantityInput<'length'>;
+  /** From the ground up. */
+  readonly height: QuantityInput<'length'>;
+}
+
+type Length = Quantity<'length'>;
+type Volume = Quantity<'volume'>;
+
+/** A core, read. */
+export interface StepCore {
+  readonly kind: CoreKind;
+  readonly length: Length;
+  readonly width: Length;
+  readonly height: Length;
+}
+
+/** The straight flight around the cores. */
+export interface Around {
+  readonly risers: Quantity<'count'>;
+  readonly rise: Length;
+  readonly tread: Length;
+  readonly width: Length;
+  readonly run: Length;
+  readonly nosing: Length | undefined;
+}
+
+const LEAST_COVER = constant(() => length('4 in'));
+const ONE = constant(() => ratio('1:1'));
+
+/** The schema of the cores. */
+export const coresField = (): Field<StepCore[]> =>
+  list(
+    fields({
+      kind: choice<CoreKind>('kind', ['footing', 'void', 'rubble']),
+      length: quantity('length', 'length'),
+      width: quantity('length', 'width'),
+      height: quantity('length', 'height'),
+    }),
+    0,
+    50,
+  );
+
+const timesOne = (n: Quantity<'ratio'>): Quantity<'count'> => wholeNumber(Math.round(n.toNumber(':1')));
+
+/** Concrete over the front edge of a core, or before its front, whichever is less. */
+function coverOf(core: StepCore, around: Around, i: number, pad: Pad): Length {
+  const { risers, rise: r, tread: t, width: w, run: R, nosing } = around;
+  const { length: l, height: h } = core;
+  const path = `cores[${i}]`;
+  if (core.width.greaterThan(w)) refuse(`${path}.width`, faults.doesNotFit('width', 'that of the flight'));
+  const x = R.minus(l);
+  if (x.sign() <= 0) refuse(`${path}.length`, faults.doesNotFit('length', 'the run of the flight'));
+  const reached = x.over(t).downTo(ONE()).plus(ONE());
+  const most = risers.over(wholeNumber(1));
+  const k = timesOne(reached.greaterThan(most) ? most : reached);
+  const j = timesOne(h.over(r).upTo(ONE()));
+  const before = j.minus(wholeNumber(1));
+  const front = nosing ? x.minus(t.times(before)).minus(nosing) : x.minus(t.times(before));
+  const above = r.times(k).minus(h);
+  if (above.sign() <= 0) refuse(`${path}.height`, faults.doesNotFit('height', 'the steps over the core'));
+  if (front.sign() <= 0) refuse(`${path}.length`, faults.doesNotFit('length', 'the steps before the core'));
+  pad.step(`concrete over core ${i + 1}, under step k`, 'c = k × r − h', { k, r, h }, above);
+  return front.lessThan(above) ? front : above;
+}
+
+/** The cores out of a flight: their volume, and the least concrete around them where that is known. */
+export function coresOut(
+  gross: Volume,
+  cores: readonly StepCore[],
+  around: Around | undefined,
+  pad: Pad,
+): { net: Volume; core: Volume; cover: Length | undefined } {
+  const volumes = cores.map(({ kind, length: l, width: w, height: h }, i) =>
+    pad.step(`core ${i + 1}, ${kind}`, 'K = l × w × h', { l, w, h }, l.times(w).times(h)),
+  );
+  const core = total('cores', 'K', volumes, pad);
+  const net = gross.minus(core);
+  if (net.sign() <= 0) refuse('cores', faults.doesNotFit('the cores together', 'the flight'));
+  pad.step('volume without the cores', 'C = V − K', { V: gross, K: core }, net);
+  if (!around) return { net, core, cover: undefined };
+  const covers = cores.map((c, i) => coverOf(c, around, i, pad));
+  const cover = covers.reduce((least, c) => (c.lessThan(least) ? c : least));
+  if (cover.lessThan(LEAST_COVER())) pad.caution(cautions.thinOverCore(LEAST_COVER(), cover));
+  return { net, core, cover };
+}

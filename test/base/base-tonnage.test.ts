@@ -1,0 +1,148 @@
+/** Base: what must hold for any of it, and second ways to its figures. */
+import fc from 'fast-check';
+import Qty from 'js-quantities';
+import { describe, expect, it } from 'vitest';
+import { type BaseMaterial, baseTonnage, mass } from '../../src/index';
+
+const n = (min: number, max: number) => fc.integer({ min, max });
+const BASE = { area: '500 ft2', depth: '6 in', compactedDensity: '135 pcf' } as const;
+
+describe('base-tonnage', () => {
+  it('weighs the same in three tons as js-quantities (general-purpose unit library) says', () => {
+    fc.assert(
+      fc.property(n(1, 5000), (a) => {
+        const { tons, deliveredMass } = baseTonnage({ ...BASE, area: `${a} ft2` }).figures;
+        const pounds = Qty(deliveredMass.toNumber('lb'), 'lb');
+        const near = (x: number, y: number): boolean => Math.abs(x / y - 1) < 1e-9;
+        return (
+          near(tons.short.toNumber('ton'), pounds.to('short-ton').scalar) &&
+          near(tons.metric.toNumber('tonne'), pounds.to('metric-ton').scalar) &&
+          near(tons.long.toNumber('longton'), pounds.to('lb').scalar / 2240)
+        );
+      }),
+    );
+  });
+
+  it('is the same for an outline with a margin and for the larger outline', () => {
+    fc.assert(
+      fc.property(n(1, 60), n(1, 60), n(0, 48), (l, w, m) => {
+        const one = baseTonnage({
+          outline: { shape: 'rectangle', length: `${l} ft`, width: `${w} ft` },
+          margin: `${m} in`,
+          depth: '4 in',
+          compactedDensity: '135 pcf',
+        }).figures;
+        const other = baseTonnage({
+          outline: { shape: 'rectangle', length: `${l * 12 + 2 * m} in`, width: `${w * 12 + 2 * m} in` },
+          depth: '4 in',
+          compactedDensity: '135 pcf',
+        }).figures;
+        return one.mass.equals(other.mass) && one.area.equals(other.area);
+      }),
+    );
+  });
+
+  it('of a circle with a margin is that of the larger circle', () => {
+    const at = (diameter: string, margin: string) =>
+      baseTonnage({
+        outline: { shape: 'circle', diameter },
+        margin,
+        depth: '4 in',
+        compactedDensity: '135 pcf',
+      });
+    const difference = at('8 ft', '1 ft').figures.area.minus(at('10 ft', '0 in').figures.area).abs();
+    expect(difference.toNumber('ft2')).toBeLessThan(1e-40);
+  });
+
+  it('spreads as far as the Virginia rule L = 9 T ÷ (W R) says', () => {
+    // Published rule: paving training study guide of the Virginia Department of Transportation, page 9-1.
+    fc.assert(
+      fc.property(n(1, 12), n(90, 160), n(4, 30), (d, pcf, w) => {
+        const { figures } = baseTonnage({
+          ...BASE,
+          depth: `${d} in`,
+          compactedDensity: `${pcf} pcf`,
+          looseDensity: '60 pcf',
+          spreadWidth: `${w} ft`,
+        });
+        const R = figures.rateOfSpread.toNumber('lb/yd2');
+        const rule = (pounds: number): number => (9 * pounds) / (w * R);
+        return (
+          Math.abs((figures.lengthPerTon?.toNumber('ft') ?? 0) / rule(2000) - 1) < 1e-12 &&
+          Math.abs((figures.spreadLength?.toNumber('ft') ?? 0) / rule(figures.mass.toNumber('lb')) - 1) <
+            1e-12
+        );
+      }),
+    );
+  });
+
+  it('never makes a lift thicker than the compactor can do, and never one more than needed', () => {
+    fc.assert(
+      fc.property(n(1, 200), n(70, 110), n(1, 40), (d, loose, extra) => {
+        const { lifts } = baseTonnage({
+          ...BASE,
+          depth: `${d}/4 in`,
+          looseDensity: `${loose} pcf`,
+          compactedDensity: `${loose + extra} pcf`,
+          compactor: 'plate',
+        }).figures;
+        const count = lifts?.count.toNumber('each') ?? 0;
+        const depth = ((d / 4) * (loose + extra)) / loose;
+        return (
+          count >= depth / 4 - 1e-9 && count < depth / 4 + 1 && (lifts?.loose.toNumber('in') ?? 9) <= 4 + 1e-9
+        );
+      }),
+    );
+  });
+
+  it('buys fabric for the laps: the strips of a rectangle need no more', () => {
+    // Second method: whole strips side by side over a width that they fill exactly.
+    const strips = 4;
+    const [w, o] = [12.5, 1.5];
+    const covered = strips * (w - o);
+    const { geotextile } = baseTonnage({
+      ...BASE,
+      area: `${covered * 98.5} ft2`,
+      geotextile: { rollWidth: '12.5 ft', rollLength: '100 ft', lap: '18 in' },
+    }).figures;
+    expect(geotextile?.area.toNumber('ft2')).toBeCloseTo(strips * w * 100, 6);
+    expect(geotextile?.rolls.format()).toBe('4 each');
+  });
+
+  it('shows every default of every material with its range and source', () => {
+    const materials: BaseMaterial[] = [
+      'crushed-stone',
+      'crushed-limestone',
+      'crusher-run',
+      'clean-stone',
+      'gravel',
+      'gravel-and-sand',
+      'earth-and-gravel',
+      'sand',
+      'crushed-concrete',
+    ];
+    for (const material of materials) {
+      const { assumed, figures, cautions } = baseTonnage({ area: '500 ft2', depth: '6 in', material });
+      const shown = assumed.filter(({ name }) => name.endsWith('Density'));
+      expect(shown.map(({ name }) => name)).toEqual(['compactedDensity', 'looseDensity']);
+      for (const { value, because } of shown) {
+        const [, from, to] = /: (\d+) to (\d+) pcf/.exec(because) ?? [];
+        const used = Number.parseFloat(value);
+        expect(used).toBeGreaterThanOrEqual(Number(from));
+        expect(used).toBeLessThanOrEqual(Number(to));
+      }
+      expect(figures.settlement.sign()).toBe(1);
+      expect(cautions.map(({ code }) => code)).toContain('wheel-loads');
+    }
+  });
+
+  it('pays for water by weight but not by volume', () => {
+    const dry = baseTonnage({ ...BASE, truckPayload: '3 ton' }).figures;
+    const wet = baseTonnage({ ...BASE, truckPayload: '3 ton', moisture: '5%' }).figures;
+    expect(
+      wet.deliveredMass.minus(dry.deliveredMass).equals(dry.mass.times(mass('0.05 lb').over(mass('1 lb')))),
+    ).toBe(true);
+    expect(wet.looseVolume.equals(dry.looseVolume)).toBe(true);
+    expect([dry.loads?.format(), wet.loads?.format()]).toEqual(['6 each', '6 each']);
+  });
+});
