@@ -34,6 +34,21 @@ export {
 } from './grade/drainage-check';
 export { type SlopeFigures, type SlopeInput, slopeOf } from './grade/slope';
 export {
+  type FixedJointInput,
+  type GivenWay,
+  type IsolationInput,
+  type JointLayoutFigures,
+  type JointLayoutInput,
+  jointLayout,
+  type Neighbour,
+  type Panel,
+  type Place,
+  type PlanJoint,
+  type SawRateInput,
+  type SealantInput,
+  type SearchNote,
+} from './joints/joint-layout';
+export {
   type GoverningRule,
   type JointSpacingFigures,
   type JointSpacingInput,

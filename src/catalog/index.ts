@@ -9,6 +9,7 @@ import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
 import { drainageCheck } from '../grade/drainage-check';
 import { slopeOf } from '../grade/slope';
+import { jointLayout } from '../joints/joint-layout';
 import { jointSpacing } from '../joints/joint-spacing';
 import type { Attempt, Calculation } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';
@@ -50,6 +51,7 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(slopeOf),
   entry(drainageCheck),
   entry(jointSpacing),
+  entry(jointLayout),
   entry(rebarLayout),
   entry(meshLayout),
   entry(concreteOrder),

@@ -8,6 +8,7 @@
  */
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
+import { constant } from '../quantity/make';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Outline } from './outline';
@@ -62,15 +63,22 @@ function ell(outline: Extract<Outline, { shape: 'L' }>, path: string): Corner[] 
   ];
 }
 
+/** The corners on a circle of radius 1, and how far its sides are from the centre. Slow to reckon, so kept. */
+const unitCircle = constant(() => {
+  const half = PI.div(CIRCLE_SIDES);
+  const corners = Array.from({ length: CIRCLE_SIDES }, (_, i) => {
+    const angle = half.times(2 * i);
+    return corner(Decimal.cos(angle), Decimal.sin(angle));
+  });
+  return { corners, toSide: Decimal.cos(half) };
+});
+
 /** A regular polygon in place of a circle about the origin. */
 export function circleRing(diameter: Length, lies: CircleSide): Corner[] {
-  const half = PI.div(CIRCLE_SIDES);
+  const { corners, toSide } = unitCircle();
   const radius = canonicalValue(diameter).div(2);
-  const r = lies === 'inside' ? radius : radius.div(Decimal.cos(half));
-  return Array.from({ length: CIRCLE_SIDES }, (_, i) => {
-    const angle = half.times(2 * i);
-    return corner(r.times(Decimal.cos(angle)), r.times(Decimal.sin(angle)));
-  });
+  const r = lies === 'inside' ? radius : radius.div(toSide);
+  return corners.map(({ x, y }) => corner(r.times(x), r.times(y)));
 }
 
 /**

@@ -39,7 +39,13 @@ export type IssueCode =
   | 'outside-outline'
   | 'openings-meet'
   | 'give-one-of'
-  | 'not-a-result';
+  | 'not-a-result'
+  | 'below-least'
+  | 'off-edge'
+  | 'off-slab'
+  | 'ends-inside'
+  | 'joint-not-square'
+  | 'joints-conflict';
 
 /** One thing wrong with an input. */
 export interface Issue {

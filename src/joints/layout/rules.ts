@@ -1,0 +1,48 @@
+/** The rules that a panel must keep, and how far a plan is from keeping them. */
+
+/** Limits in metres, as binary numbers: the search compares with a hair of room. */
+export interface Limits {
+  /** The farthest apart that two joints may be. */
+  readonly spacing: number;
+  /** A panel narrower than this is a sliver. */
+  readonly leastSide: number;
+  /** Longer side over shorter side. */
+  readonly ratio: number;
+  /** How many metres of sawing a broken rule weighs as much as. */
+  readonly weight: number;
+}
+
+/** A rule that a panel may have to break where nothing else can be had. */
+export type PanelRule = 'sliver' | 'panel shape';
+
+/** Room for the rounding of binary numbers, in metres: a millionth of a millimetre. */
+export const HAIR = 1e-9;
+
+/** Which rules a panel of these sides breaks; an empty list for a good panel. */
+export function brokenBy(w: number, h: number, { leastSide, ratio }: Limits): PanelRule[] {
+  const [short, long] = w < h ? [w, h] : [h, w];
+  const broken: PanelRule[] = [];
+  if (short < leastSide - HAIR) broken.push('sliver');
+  if (long > ratio * short + HAIR) broken.push('panel shape');
+  return broken;
+}
+
+/**
+ * In the search for a plan that keeps every rule a broken one outweighs any length: a thousand
+ * kilometres of sawing. A plan that costs as much does not keep them.
+ */
+export const BROKEN = 1e6;
+
+/** Where no plan keeps every rule, each broken one weighs as much as sawing two sides of the largest panel. */
+export const softened = (limits: Limits): Limits => ({ ...limits, weight: 2 * limits.spacing });
+
+/** Among plans of one length the squarer one is taken; far too light to outweigh a cut. */
+const SQUARENESS = 1e-9;
+
+/** What a panel adds to the cost of a plan; infinite where it is over the spacing. */
+export function panelCost(w: number, h: number, limits: Limits): number {
+  if (w > limits.spacing + HAIR || h > limits.spacing + HAIR) return Number.POSITIVE_INFINITY;
+  const [short, long] = w < h ? [w, h] : [h, w];
+  const broken = (short < limits.leastSide - HAIR ? 1 : 0) + (long > limits.ratio * short + HAIR ? 1 : 0);
+  return broken * limits.weight + (long - short) * SQUARENESS;
+}
