@@ -146,6 +146,6 @@ export class GeneralSpace implements Space {
     const [w, h] = [extent(piece, 'x'), extent(piece, 'y')];
     const { leastSide } = this.limits;
     const wedge = Math.min(w, h) >= leastSide - HAIR && wedged(area, w, h, leastSide);
-    return panelCost(w, h, this.limits) + (wedge ? this.limits.weight : 0);
+    return panelCost(w, h, this.limits) + (wedge ? 1 : 0);
   }
 }

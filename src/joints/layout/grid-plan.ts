@@ -5,7 +5,7 @@ import { commonPart, runsLess, runsWithin, same, split } from './exact';
 import { GeneralSpace, wedged } from './general';
 import { OrthogonalSpace, piecesIn, type Spot } from './orthogonal';
 import { BROKEN, brokenBy, HAIR, type Limits, type PanelRule, softened } from './rules';
-import { type Found, search } from './search';
+import { Cells, type Found, type Searched, search } from './search';
 import { type FixedType, ringArea, type Site } from './site';
 import type { Axis, Gap, Space } from './space';
 import { type LinePlace, stepsAlong } from './steps';
@@ -307,35 +307,30 @@ function offModule(exact: Exact, axis: Axis, lines: readonly ExactLine[]): GridP
     .map(({ exact: at }) => ({ axis, at }));
 }
 
-function searchIn(space: Space, limits: Limits, setting: Setting): Found {
+function toSearch(space: Space, limits: Limits, setting: Setting): Searched {
   const out = {
     step: (setting.module ?? setting.step).toNumber(),
     fromStart: setting.module !== undefined,
   };
   const x = stepsAlong(space, 'x', limits, out);
   const y = stepsAlong(space, 'y', limits, out);
-  return search(space, { x: x.steps, y: y.steps }, x.trimmed || y.trimmed);
+  const steps = { x: x.steps, y: y.steps };
+  return { space, steps, trimmed: x.trimmed || y.trimmed, cells: new Cells(space, steps) };
 }
 
 /** First for a plan that keeps every rule; where there is none, for the best of those that do not. */
-function findPlan(
-  site: Site,
-  limits: Limits,
-  setting: Setting,
-): { space: ReturnType<typeof spaceOf>; found: Found } {
-  const space = spaceOf(site, limits);
-  const found = searchIn(space, limits, setting);
-  if (found.cost < BROKEN) return { space, found };
-  const soft = softened(limits);
-  const softSpace = spaceOf(site, soft);
-  const best = searchIn(softSpace, soft, setting);
+function findPlan(searched: Searched, limits: Limits): Found {
+  const found = search(searched, limits.weight);
+  if (found.cost < BROKEN) return found;
+  const best = search(searched, softened(limits).weight);
   // Only exact when it is certain as well that none keeps every rule.
-  return { space: softSpace, found: { ...best, exact: best.exact && found.bound >= BROKEN } };
+  return { ...best, exact: best.exact && found.bound >= BROKEN };
 }
 
 /** Find the plan of least saw length and lay it out in exact decimals. */
 export function gridPlan(site: Site, limits: Limits, setting: Setting): GridPlan {
-  const { space, found } = findPlan(site, limits, setting);
+  const space = spaceOf(site, limits);
+  const found = findPlan(toSearch(space, limits, setting), limits);
   const exact = new Exact(site, space, setting);
   const lines = {
     x: found.x.map((place) => exact.line('x', place)),

@@ -193,10 +193,16 @@ export class OrthogonalSpace implements Space {
     return sums;
   }
 
-  #filled({ i0, i1, j0, j1 }: Block): number {
+  #filled(i0: number, i1: number, j0: number, j1: number): number {
     const wide = this.raster.rows + 1;
-    const s = (i: number, j: number): number => this.#sums[i * wide + j] as number;
-    return s(i1 + 1, j1 + 1) - s(i0, j1 + 1) - s(i1 + 1, j0) + s(i0, j0);
+    const sums = this.#sums;
+    const [from, to] = [i0 * wide, (i1 + 1) * wide];
+    return (
+      (sums[to + j1 + 1] as number) -
+      (sums[from + j1 + 1] as number) -
+      (sums[to + j0] as number) +
+      (sums[from + j0] as number)
+    );
   }
 
   anchors(axis: Axis): readonly Anchor[] {
@@ -291,12 +297,12 @@ export class OrthogonalSpace implements Space {
 
   cost(x: Gap, y: Gap): number {
     if (leavesUnmet(x, y)) return Number.POSITIVE_INFINITY;
-    const block = { i0: x.first, i1: x.last, j0: y.first, j1: y.last };
-    const filled = this.#filled(block);
+    const filled = this.#filled(x.first, x.last, y.first, y.last);
     if (filled === 0) return 0;
     if (filled === (x.last - x.first + 1) * (y.last - y.first + 1)) {
       return panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
     }
+    const block = { i0: x.first, i1: x.last, j0: y.first, j1: y.last };
     const pieces = piecesIn(this.raster, block);
     if (!pieces) return Number.POSITIVE_INFINITY;
     let sum = 0;

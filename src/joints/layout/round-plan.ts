@@ -118,7 +118,7 @@ function tryRings(site: RoundSite, r0: Decimal, limits: Limits, best: Best): voi
       MOST_PANELS,
       Math.max(4, Math.ceil((2 * Math.PI * (radii[1] as number)) / limits.leastSide)),
     );
-    for (let n = 3; n <= most; n += 1) {
+    for (let n = 3; n <= most && around + n * (R - start) < best.cost; n += 1) {
       const { cost, counts } = countsFor(radii, n, limits, site.tees);
       if (cost + around < best.cost - HAIR) Object.assign(best, { cost: cost + around, r0, k, counts });
     }

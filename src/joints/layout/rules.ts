@@ -39,10 +39,20 @@ export const softened = (limits: Limits): Limits => ({ ...limits, weight: 2 * li
 /** Among plans of one length the squarer one is taken; far too light to outweigh a cut. */
 const SQUARENESS = 1e-9;
 
-/** What a panel adds to the cost of a plan; infinite where it is over the spacing. */
+/**
+ * The rules that a panel breaks, with a hair for its shape; infinite where it is over the spacing. Rules
+ * and hair are told apart again by {@link weighed}.
+ */
 export function panelCost(w: number, h: number, limits: Limits): number {
   if (w > limits.spacing + HAIR || h > limits.spacing + HAIR) return Number.POSITIVE_INFINITY;
   const [short, long] = w < h ? [w, h] : [h, w];
   const broken = (short < limits.leastSide - HAIR ? 1 : 0) + (long > limits.ratio * short + HAIR ? 1 : 0);
-  return broken * limits.weight + (long - short) * SQUARENESS;
+  return broken + (long - short) * SQUARENESS;
+}
+
+/** The cost of panels, each broken rule weighing as much as a length of sawing. */
+export function weighed(panels: number, weight: number): number {
+  if (panels === Number.POSITIVE_INFINITY) return panels;
+  const broken = Math.round(panels);
+  return broken * weight + (panels - broken);
 }

@@ -9,7 +9,7 @@
  * can come to is the bound, and the difference is the gap.
  */
 import { compareCosts, Heap } from './heap';
-import { BROKEN, HAIR } from './rules';
+import { BROKEN, HAIR, weighed } from './rules';
 import type { Axis, Gap, Space } from './space';
 import type { LinePlace, Step } from './steps';
 
@@ -84,51 +84,107 @@ function shortest(graph: Graph, added: ArrayLike<number> | undefined): Path {
 /** How much work a search may do, counted in cells looked at and steps weighed. */
 export const WORK_LIMIT = 4_000_000;
 
+/** With fewer pairs of gaps than this their costs are kept in a table, otherwise in a map. */
+const TABLE_LIMIT = 4_000_000;
+
+/** What pairs of gaps cost, looked up once each. */
+export class Cells {
+  readonly #space: Space;
+  readonly #places = new Map<Gap, number>();
+  readonly #across: number;
+  readonly #table: Float64Array | undefined;
+  readonly #map = new Map<number, number>();
+  looked = 0;
+
+  constructor(space: Space, steps: StepsBoth) {
+    this.#space = space;
+    const across = this.#number(steps.y);
+    this.#across = Math.max(1, across);
+    const size = this.#number(steps.x) * this.#across;
+    this.#table = size <= TABLE_LIMIT ? new Float64Array(size).fill(Number.NaN) : undefined;
+  }
+
+  #number(steps: readonly Step[]): number {
+    let count = 0;
+    for (const { gaps } of steps) {
+      for (const { gap } of gaps) {
+        if (this.#places.has(gap)) continue;
+        this.#places.set(gap, count);
+        count += 1;
+      }
+    }
+    return count;
+  }
+
+  placeOf(gap: Gap): number {
+    return this.#places.get(gap) as number;
+  }
+
+  cost(x: Gap, y: Gap, px: number, py: number): number {
+    const key = px * this.#across + py;
+    const known = this.#table ? (this.#table[key] as number) : (this.#map.get(key) ?? Number.NaN);
+    if (!Number.isNaN(known)) return known;
+    const cost = this.#space.cost(x, y);
+    this.looked += 1;
+    if (this.#table) this.#table[key] = cost;
+    else this.#map.set(key, cost);
+    return cost;
+  }
+}
+
+/** A step's gaps with their places in the table. */
+interface Placed {
+  readonly gap: Gap;
+  readonly place: number;
+  readonly times: number;
+}
+
 /** Both graphs and what their steps cost together, filled in as it is asked for. */
 class Board {
-  work = 0;
-  readonly #space: Space;
+  weighed = 0;
+  readonly #cells: Cells;
+  readonly #weight: number;
+  readonly #before: number;
+  readonly #placed: { x: readonly (readonly Placed[])[]; y: readonly (readonly Placed[])[] };
   readonly #rows: { x: (Float64Array | undefined)[]; y: (Float64Array | undefined)[] };
-  readonly #cells = new Map<Gap, Map<Gap, number>>();
 
   constructor(
-    space: Space,
+    cells: Cells,
+    weight: number,
     readonly x: Graph,
     readonly y: Graph,
   ) {
-    this.#space = space;
+    this.#cells = cells;
+    this.#weight = weight;
+    this.#before = cells.looked;
+    const placed = ({ steps }: Graph): Placed[][] =>
+      steps.map(({ gaps }) =>
+        gaps.map(({ gap, times }) => ({ gap, times, place: this.#cells.placeOf(gap) })),
+      );
+    this.#placed = { x: placed(x), y: placed(y) };
     this.#rows = { x: new Array(x.steps.length), y: new Array(y.steps.length) };
+  }
+
+  /** Work done so far. */
+  get work(): number {
+    return this.weighed + 4 * (this.#cells.looked - this.#before);
   }
 
   other(graph: Graph): Graph {
     return graph.axis === 'x' ? this.y : this.x;
   }
 
-  #cell(gx: Gap, gy: Gap): number {
-    let row = this.#cells.get(gx);
-    if (!row) {
-      row = new Map();
-      this.#cells.set(gx, row);
-    }
-    let cost = row.get(gy);
-    if (cost === undefined) {
-      cost = this.#space.cost(gx, gy);
-      row.set(gy, cost);
-      this.work += 4;
-    }
-    return cost;
-  }
-
-  #together(mine: Step, theirs: Step, axis: Axis): number {
+  #together(mine: readonly Placed[], theirs: readonly Placed[], axis: Axis): number {
+    const [xs, ys] = axis === 'x' ? [mine, theirs] : [theirs, mine];
     let sum = 0;
-    for (const g of mine.gaps) {
-      for (const h of theirs.gaps) {
-        this.work += 1;
-        const cell = axis === 'x' ? this.#cell(g.gap, h.gap) : this.#cell(h.gap, g.gap);
-        sum += cell * g.times * h.times;
+    for (const g of xs) {
+      for (const h of ys) {
+        const cell = this.#cells.cost(g.gap, h.gap, g.place, h.place);
+        sum += weighed(cell, this.#weight) * g.times * h.times;
         if (sum === Number.POSITIVE_INFINITY) return sum;
       }
     }
+    this.weighed += xs.length * ys.length;
     return sum;
   }
 
@@ -137,11 +193,14 @@ class Board {
     const rows = this.#rows[graph.axis];
     const known = rows[s];
     if (known) return known;
-    const mine = graph.steps[s] as Step;
-    const others = this.other(graph).steps;
-    const row = Float64Array.from(others, (theirs) => this.#together(mine, theirs, graph.axis));
+    const mine = this.#placed[graph.axis][s] as readonly Placed[];
+    const others = this.#placed[this.other(graph).axis];
+    const row = new Float64Array(others.length);
+    for (let i = 0; i < row.length; i += 1) {
+      row[i] = this.#together(mine, others[i] as readonly Placed[], graph.axis);
+    }
     rows[s] = row;
-    this.work += others.length;
+    this.weighed += others.length;
     return row;
   }
 
@@ -249,7 +308,7 @@ class Enumeration {
   #weigh(begun: Begun): void {
     const rows = begun.rows.slice();
     addInto(rows, this.board.row(this.graph, begun.last));
-    this.board.work += 2 * rows.length;
+    this.board.weighed += 2 * rows.length;
     const path = shortest(this.#other, rows);
     const least = begun.own + (this.#end[begun.node] as number) + path.cost;
     if (begun.node < this.graph.nodes - 1) {
@@ -282,19 +341,27 @@ class Enumeration {
 const linesOf = (graph: Graph, path: readonly number[]): LinePlace[] =>
   path.flatMap((s) => (graph.steps[s] as Step).lines);
 
+/** Steps along both axes. */
+type StepsBoth = Readonly<Record<Axis, readonly Step[]>>;
+
+/** What is searched. */
+export interface Searched {
+  readonly space: Space;
+  readonly steps: StepsBoth;
+  /** Some steps were left out because there are too many: what is found is never called exact. */
+  readonly trimmed: boolean;
+  readonly cells: Cells;
+}
+
 /**
  * The plan of least cost of a space.
  *
- * @param trimmed - some steps were left out because there are too many: never called exact
+ * @param weight - how much sawing a broken rule weighs as much as, in metres
  */
-export function search(
-  space: Space,
-  steps: Readonly<Record<Axis, readonly Step[]>>,
-  trimmed: boolean,
-): Found {
+export function search({ space, steps, trimmed, cells }: Searched, weight: number): Found {
   const x = graphOf('x', steps.x, space.anchors('x').length);
   const y = graphOf('y', steps.y, space.anchors('y').length);
-  const board = new Board(space, x, y);
+  const board = new Board(cells, weight, x, y);
   const graph = pathCount(x) <= pathCount(y) ? x : y;
   const other = board.other(graph);
   const one = alternate(board, graph, shortest(graph, undefined).steps);
