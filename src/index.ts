@@ -54,6 +54,23 @@ export {
   type JointSpacingInput,
   jointSpacing,
 } from './joints/joint-spacing';
+export {
+  type RelativeStiffnessFigures,
+  type RelativeStiffnessInput,
+  relativeStiffness,
+  type SubgradeInput,
+} from './joints/relative-stiffness';
+export {
+  type ClockTime,
+  type ClockWindow,
+  type Hours,
+  type PublishedHours,
+  type ReadyInput,
+  type SawWindowFigures,
+  type SawWindowInput,
+  sawWindow,
+} from './joints/saw-window';
+export type { DepthBySource, IsolationBySource, SpacingBySource } from './joints/spacing-rules';
 export * from './quantity/index';
 export * from './reckoning/index';
 export type { BarSize } from './steel/bars';

@@ -11,6 +11,8 @@ import { drainageCheck } from '../grade/drainage-check';
 import { slopeOf } from '../grade/slope';
 import { jointLayout } from '../joints/joint-layout';
 import { jointSpacing } from '../joints/joint-spacing';
+import { relativeStiffness } from '../joints/relative-stiffness';
+import { sawWindow } from '../joints/saw-window';
 import type { Attempt, Calculation } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';
 import type { Figure, FigureSet } from '../reckoning/result';
@@ -52,6 +54,8 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(drainageCheck),
   entry(jointSpacing),
   entry(jointLayout),
+  entry(sawWindow),
+  entry(relativeStiffness),
   entry(rebarLayout),
   entry(meshLayout),
   entry(concreteOrder),
