@@ -153,10 +153,10 @@ describe('every plan passes the verifier', () => {
     }
   });
 
-  it('for 400 random round slabs, some with an opening in the middle', () => {
+  it('for 300 random round slabs, some with an opening in the middle', () => {
     // Checked against: the area and the arcs of a circle.
     const next = stream(9);
-    for (let i = 0; i < 400; i += 1) {
+    for (let i = 0; i < 300; i += 1) {
       const diameter = between(next, 60, 800);
       const hole = i % 3 === 0 ? between(next, 12, Math.floor(diameter / 3)) : 0;
       const asked = { spacing: between(next, 6, 16), leastSide: 2, ratio: 1.5 };

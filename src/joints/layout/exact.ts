@@ -13,7 +13,7 @@ export interface Turn {
 /** No turn at all. */
 export const STRAIGHT: Turn = { cos: ONE, sin: ZERO };
 
-export const isStraight = ({ sin }: Turn): boolean => sin.isZero();
+export const isStraight = ({ cos, sin }: Turn): boolean => sin.isZero() && cos.isPositive();
 
 /** A point turned back, so that a line in the direction of the turn comes to lie along x. */
 export const turnedIn = ({ x, y }: Corner, { cos, sin }: Turn): Corner => ({

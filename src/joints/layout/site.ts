@@ -97,7 +97,7 @@ const alongAxes = (ring: readonly Corner[]): boolean =>
     return same(a.x, b.x) || same(a.y, b.y);
   });
 
-/** The direction of the longest side. */
+/** The direction of the longest side, to the right rather than to the left. */
 function longestSide(ring: readonly Corner[]): Turn {
   let [best, turn] = [ZERO, STRAIGHT];
   ring.forEach((a, i) => {
@@ -107,7 +107,8 @@ function longestSide(ring: readonly Corner[]): Turn {
     if (square.greaterThan(best)) {
       const long = square.sqrt();
       best = square;
-      turn = { cos: dx.div(long), sin: dy.div(long) };
+      const way = dx.isNegative() ? long.neg() : long;
+      turn = { cos: dx.div(way), sin: dy.div(way) };
     }
   });
   return turn;
