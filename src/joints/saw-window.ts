@@ -154,7 +154,7 @@ const WORK_TO = constant(() => hours('18'));
 
 function startOf({ saw, weather, ready }: Parsed, pad: Pad): Hours {
   if (ready) {
-    const { after: r, within: w } = ready;
+    const [r, w] = [ready.after.in('h'), ready.within.in('h')];
     if (w.greaterThan(r)) refuse('ready.within', faults.doesNotFit('within', 'after'));
     return {
       from: pad.step('earliest start', 's = r − w', { r, w }, r.minus(w)),

@@ -187,6 +187,12 @@ interface Plan {
   readonly length: number;
 }
 
+/** The best of each sort so far. */
+interface Best {
+  keeps: Judged | undefined;
+  gives: Judged | undefined;
+}
+
 function tryAll(
   rings: readonly (readonly Xy[])[],
   px: readonly Plan[],
@@ -194,18 +200,17 @@ function tryAll(
   asked: Asked,
 ): Judged {
   const weight = 2 * asked.spacing * PER_FOOT;
-  let [keeps, gives]: (Judged | undefined)[] = [undefined, undefined];
+  const best: Best = { keeps: undefined, gives: undefined };
   const worth = (j: Judged | undefined): number => (j ? j.length + weight * j.broken : Infinity);
   for (const x of px) {
     for (const y of py) {
       const length = x.length + y.length;
-      // Nothing longer can be better than a plan that keeps every rule.
-      if (keeps && length >= keeps.length) break;
-      if (!keeps && gives && length >= worth(gives) && gives.broken === 0) break;
+      // The plans come in order of length: nothing longer is better than one that keeps every rule.
+      if (best.keeps && length >= best.keeps.length) break;
       const broken = brokenIn(rings, x.lines, y.lines, asked);
-      if (broken === 0) keeps = { broken, length };
-      else if (length + weight * broken < worth(gives)) gives = { broken, length };
+      if (broken === 0) best.keeps = { broken, length };
+      else if (worth({ broken, length }) < worth(best.gives)) best.gives = { broken, length };
     }
   }
-  return (keeps ?? gives) as Judged;
+  return (best.keeps ?? best.gives) as Judged;
 }
