@@ -8,7 +8,7 @@ import { BROKEN, brokenBy, HAIR, type Limits, type PanelRule, softened } from '.
 import { Cells, type Found, type Searched, search } from './search';
 import { type FixedType, ringArea, type Site } from './site';
 import type { Axis, Gap, Space } from './space';
-import { type LinePlace, stepsAlong } from './steps';
+import { type LinePlace, type SettingOut, stepsAlong, stepsWithin } from './steps';
 
 /** A straight joint, in the turned plane. */
 export interface StraightJoint {
@@ -307,11 +307,12 @@ function offModule(exact: Exact, axis: Axis, lines: readonly ExactLine[]): GridP
     .map(({ exact: at }) => ({ axis, at }));
 }
 
-function toSearch(space: Space, limits: Limits, setting: Setting): Searched {
-  const out = {
-    step: (setting.module ?? setting.step).toNumber(),
-    fromStart: setting.module !== undefined,
-  };
+const settingOut = (setting: Setting): SettingOut => ({
+  step: (setting.module ?? setting.step).toNumber(),
+  fromStart: setting.module !== undefined,
+});
+
+function toSearch(space: Space, limits: Limits, out: SettingOut): Searched {
   const x = stepsAlong(space, 'x', limits, out);
   const y = stepsAlong(space, 'y', limits, out);
   const steps = { x: x.steps, y: y.steps };
@@ -319,18 +320,27 @@ function toSearch(space: Space, limits: Limits, setting: Setting): Searched {
 }
 
 /** First for a plan that keeps every rule; where there is none, for the best of those that do not. */
-function findPlan(searched: Searched, limits: Limits): Found {
+function findPlan(space: Space, limits: Limits, out: SettingOut): Found {
+  const searched = toSearch(space, limits, out);
   const found = search(searched, limits.weight);
-  if (found.cost < BROKEN) return found;
+  if (found.cost < BROKEN) return searched.trimmed ? refined(space, limits, out, found) : found;
   const best = search(searched, softened(limits).weight);
   // Only exact when it is certain as well that none keeps every rule.
   return { ...best, exact: best.exact && found.bound >= BROKEN };
 }
 
+/** Search again among all steps that could make a plan no longer than the one found. */
+function refined(space: Space, limits: Limits, out: SettingOut, found: Found): Found {
+  const steps = stepsWithin(space, limits, out, found.cost);
+  if (!steps) return found;
+  const again = search({ space, steps, trimmed: false, cells: new Cells(space, steps) }, limits.weight);
+  return again.cost <= found.cost ? again : { ...found, leastLength: again.leastLength };
+}
+
 /** Find the plan of least saw length and lay it out in exact decimals. */
 export function gridPlan(site: Site, limits: Limits, setting: Setting): GridPlan {
   const space = spaceOf(site, limits);
-  const found = findPlan(toSearch(space, limits, setting), limits);
+  const found = findPlan(space, limits, settingOut(setting));
   const exact = new Exact(site, space, setting);
   const lines = {
     x: found.x.map((place) => exact.line('x', place)),

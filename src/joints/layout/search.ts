@@ -82,7 +82,7 @@ function shortest(graph: Graph, added: ArrayLike<number> | undefined): Path {
 }
 
 /** How much work a search may do, counted in cells looked at and steps weighed. */
-export const WORK_LIMIT = 4_000_000;
+export const WORK_LIMIT = 5_000_000;
 
 /** With fewer pairs of gaps than this their costs are kept in a table, otherwise in a map. */
 const TABLE_LIMIT = 4_000_000;
@@ -308,7 +308,7 @@ class Enumeration {
   #weigh(begun: Begun): void {
     const rows = begun.rows.slice();
     addInto(rows, this.board.row(this.graph, begun.last));
-    this.board.weighed += 2 * rows.length;
+    this.board.weighed += 4 * rows.length;
     const path = shortest(this.#other, rows);
     const least = begun.own + (this.#end[begun.node] as number) + path.cost;
     if (begun.node < this.graph.nodes - 1) {

@@ -215,3 +215,63 @@ export function stepsAlong(space: Space, axis: Axis, limits: Limits, out: Settin
   }
   return { steps: make(LAST_PICK, Number.POSITIVE_INFINITY) ?? [], trimmed: true };
 }
+
+/** Above this many kinds of gaps not even all steps are made to choose from. */
+const MADE_LIMIT = 120_000;
+
+/** Least length from the first anchor to each, or from each to the last. */
+function leastTo(steps: readonly Step[], nodes: number, back: boolean): Float64Array {
+  const least = new Float64Array(nodes).fill(Number.POSITIVE_INFINITY);
+  least[back ? nodes - 1 : 0] = 0;
+  const ordered = [...steps].sort((a, b) => (back ? b.from - a.from : a.from - b.from));
+  for (const { from, to, cost } of ordered) {
+    const [here, there] = back ? [from, to] : [to, from];
+    least[here] = Math.min(least[here] as number, (least[there] as number) + cost);
+  }
+  return least;
+}
+
+/** All steps of an axis with the least length of a whole path through each. */
+interface Weighted {
+  readonly steps: readonly Step[];
+  readonly through: Float64Array;
+  readonly least: number;
+}
+
+function weightedSteps(space: Space, axis: Axis, limits: Limits, out: SettingOut): Weighted | undefined {
+  const anchors = space.anchors(axis);
+  const pick = { few: false, reach: Number.POSITIVE_INFINITY };
+  const steps = stepsOf(new Maker(space, axis, limits, out), anchors, pick, MADE_LIMIT);
+  if (!steps) return undefined;
+  const [ahead, behind] = [leastTo(steps, anchors.length, true), leastTo(steps, anchors.length, false)];
+  const through = Float64Array.from(
+    steps,
+    ({ from, to, cost }) => (behind[from] as number) + cost + (ahead[to] as number),
+  );
+  return { steps, through, least: ahead[0] as number };
+}
+
+/** More than the room that the search leaves between plans of one length. */
+const ROOM = 1e-3;
+
+/**
+ * The steps that any plan of no more than a given length can be made of, both ways.
+ *
+ * A step is left out when the shortest path through it, and the shortest along the other axis, already
+ * come to more. `undefined` when too many are left.
+ */
+export function stepsWithin(
+  space: Space,
+  limits: Limits,
+  out: SettingOut,
+  most: number,
+): Readonly<Record<Axis, readonly Step[]>> | undefined {
+  const x = weightedSteps(space, 'x', limits, out);
+  const y = x && weightedSteps(space, 'y', limits, out);
+  if (!x || !y) return undefined;
+  const kept = (mine: Weighted, other: Weighted): Step[] =>
+    mine.steps.filter((_, i) => (mine.through[i] as number) + other.least <= most + ROOM);
+  const [kx, ky] = [kept(x, y), kept(y, x)];
+  const gaps = [...kx, ...ky].reduce((sum, step) => sum + step.gaps.length, 0);
+  return gaps <= 2 * GAP_LIMIT ? { x: kx, y: ky } : undefined;
+}
