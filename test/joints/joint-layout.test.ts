@@ -114,6 +114,21 @@ describe('the shortest plan', () => {
   });
 });
 
+describe('the size up to which the search is exact', () => {
+  it('is 16 corners at least, openings counted, for 300 random yards', () => {
+    const next = stream(14);
+    let counted = 0;
+    while (counted < 300) {
+      const slab = yard(next, between(next, 2, 5), 12, 24, 0.4);
+      const corners = slab.ring.length + 4 * slab.openings.length;
+      if (corners < 10 || corners > 16) continue;
+      counted += 1;
+      const { search } = planOf(inputOf(slab), { spacing: between(next, 8, 14), leastSide: 2, ratio: 1.5 });
+      expect(search.kind, JSON.stringify(slab)).toBe('exact');
+    }
+  });
+});
+
 /** Least length over all sets of whole-foot lines each way. */
 function leastOnFeet(l: number, w: number, asked: Asked): number {
   const kinds = (side: number): [count: number, least: number, most: number][] => {

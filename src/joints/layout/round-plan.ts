@@ -185,9 +185,26 @@ export const ringPanelArea = ({ inner, outer, panels }: Ring): Decimal =>
 export const ringPanelWidth = ({ inner, outer, panels }: Ring): Decimal =>
   panels === 1 ? outer.times(2) : PI.times(inner.plus(outer)).div(panels);
 
-/** A direction from the centre. */
-export function towards(part: number, of: number): { x: Decimal; y: Decimal } {
-  if (part === 0) return { x: ONE, y: ZERO };
-  const angle = PI.times(2).times(part).div(of);
-  return { x: Decimal.cos(angle), y: Decimal.sin(angle) };
+interface Way {
+  readonly x: Decimal;
+  readonly y: Decimal;
+}
+
+const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b));
+
+/** Directions are slow to reckon to 60 digits and come up again and again. */
+const ways = new Map<string, Way>();
+const WAYS_KEPT = 2000;
+
+/** A direction from the centre: a part of a full turn. */
+export function towards(part: number, of: number): Way {
+  const by = common(of, part);
+  const [p, n] = [part / by, of / by];
+  if (p === 0) return { x: ONE, y: ZERO };
+  const known = ways.get(`${p}/${n}`);
+  if (known) return known;
+  const angle = PI.times(2).times(p).div(n);
+  const way = { x: Decimal.cos(angle), y: Decimal.sin(angle) };
+  if (ways.size < WAYS_KEPT) ways.set(`${p}/${n}`, way);
+  return way;
 }
