@@ -242,8 +242,10 @@ const STEP: Record<System, () => Length> = {
   metric: constant(() => length('1 mm')),
 };
 const PANEL_LIMIT = 20_000;
-const LINE_LIMIT = 400;
+/** Corners and openings of a slab with sides in two directions; askew ones take more work. */
+const CORNER_LIMIT = { orthogonal: 800, slanted: 200 };
 const FIXED_LIMIT = 200;
+const MOST_LINES = 2000;
 
 /** Limits read and checked, with their defaults listed. */
 interface Rules {
@@ -328,9 +330,14 @@ function roundLaid(input: Parsed, limits: Limits, step: Decimal): Laid | undefin
 function checkSize(site: Site, limits: Limits): void {
   const panels = ringArea(site.ring).toNumber() / limits.spacing ** 2;
   if (panels > PANEL_LIMIT) refuse('spacing', faults.tooMany('the plan in panels', PANEL_LIMIT));
+  for (const axis of ['x', 'y'] as const) {
+    const ends = site.ring.map((c) => c[axis].toNumber());
+    const lines = (Math.max(...ends) - Math.min(...ends)) / limits.spacing;
+    if (lines > MOST_LINES) refuse('spacing', faults.tooMany('the plan in joints side by side', MOST_LINES));
+  }
   const corners =
     site.ring.length + site.openings.reduce((sum, o) => sum + (o.cornered ? o.ring.length : 1), 0);
-  const most = site.orthogonal ? 2 * LINE_LIMIT : LINE_LIMIT;
+  const most = CORNER_LIMIT[site.orthogonal ? 'orthogonal' : 'slanted'];
   if (corners > most) refuse('outline', faults.tooMany('the slab in corners and openings', most));
 }
 

@@ -358,6 +358,21 @@ describe('what holds for every plan', () => {
     expect(first?.from.x.format()).toBe('40 ft');
   });
 
+  it('too much work is refused, not begun', () => {
+    const code = (input: object): string | undefined => {
+      const attempt = jointLayout.attempt({ thickness: '5 in', spacing: '10 ft', ...input });
+      return attempt.ok ? undefined : attempt.error.issues[0]?.code;
+    };
+    const thin = { shape: 'rectangle', length: '1000000 ft', width: '0.001 ft' };
+    expect(code({ outline: thin })).toBe('too-many');
+    expect(code({ outline: { shape: 'circle', diameter: '3000 ft' } })).toBe('too-many');
+    const yard = { shape: 'rectangle', length: '60 ft', width: '40 ft' };
+    expect(code({ outline: yard, depthPerPass: '0.001 in' })).toBe('too-many');
+    expect(code({ outline: yard, leastSide: '0.001 in' })).toBeUndefined();
+    expect(code({ outline: yard, module: '0.01 in' })).toBeUndefined();
+    expect(code({ outline: yard, columns: [1] })).toBe('not-a-count');
+  });
+
   it('nothing but InputError comes of odd input', () => {
     fc.assert(
       fc.property(fc.anything(), fc.anything(), (spacing, outline) => {

@@ -112,7 +112,9 @@ function bestFan(taper: Taper, limits: Limits): FanPlan | undefined {
   for (let n = fewest(widest); n <= most(widest); n += 1) {
     if (best && (n - 1) * height >= best.cost) break;
     const fan = fanLength(taper, n);
+    const narrowest = Decimal.min(taper.nearLength, taper.farLength).toNumber();
     for (let m = fewest(height); m <= most(height); m += 1) {
+      if (best && fan + (m - 1) * narrowest >= best.cost) break;
       const cost = fan + rowsCost(taper, n, m, limits);
       if (cost < (best?.cost ?? Number.POSITIVE_INFINITY) - HAIR) best = { across: n, along: m, cost };
     }

@@ -68,8 +68,11 @@ export function reentrantCorners(ring: readonly Spot[]): Spot[] {
 export const wedged = (area: number, w: number, h: number, leastSide: number): boolean =>
   2 * area < Math.max(w, h) * leastSide - HAIR;
 
+const FEW_CORNERS = 8;
+
 /** A slab with slanted sides as the search sees it. */
 export class GeneralSpace implements Space {
+  readonly effort: number;
   readonly marks: readonly Mark[];
   readonly #anchors: Record<Axis, Anchor[]>;
   readonly #strips = new Map<Gap, Spot[]>();
@@ -78,13 +81,18 @@ export class GeneralSpace implements Space {
     readonly site: GeneralSite,
     readonly limits: Limits,
   ) {
+    this.effort = 6 + site.ring.length;
     this.marks = [...reentrantCorners(site.ring), ...site.marks];
     this.#anchors = { x: this.#anchorsOf('x'), y: this.#anchorsOf('y') };
   }
 
   #anchorsOf(axis: Axis): Anchor[] {
     const must = this.site.fixed[axis];
-    const all = [...this.site.ring.map((s) => s[axis]), ...must, ...this.site.marks.map((m) => m[axis])];
+    // Lines through corners that stick out are tried only where there are few: they save little.
+    const corners = this.site.ring.length > FEW_CORNERS ? reentrantCorners(this.site.ring) : this.site.ring;
+    const ends = this.site.ring.map((s) => s[axis]);
+    const stops = [...corners.map((s) => s[axis]), Math.min(...ends), Math.max(...ends)];
+    const all = [...stops, ...must, ...this.site.marks.map((m) => m[axis])];
     const sorted = all.sort((a, b) => a - b);
     return sorted
       .filter((v, i) => i === 0 || v - (sorted[i - 1] as number) > HAIR)

@@ -254,15 +254,26 @@ function orthogonalRings(space: OrthogonalSpace, exact: Exact, gx: ExactGap[], g
   );
 }
 
+/** A part of the outline with its box, to see in passing whether a line can cut it. */
+interface Part {
+  readonly ring: Corner[];
+  readonly box: Box;
+}
+
+const partOf = (ring: Corner[]): Part => ({ ring, box: boxOf(ring) });
+
 /** The outline cut along every line. */
 function cutRings(ring: readonly Corner[], xs: readonly ExactLine[], ys: readonly ExactLine[]): Corner[][] {
-  let parts: Corner[][] = [[...ring]];
+  let parts = [partOf([...ring])];
   const cutAlong = (axis: Axis, line: ExactLine): void => {
-    parts = parts.flatMap((part) => split(part, axis, line.exact));
+    parts = parts.flatMap((part) => {
+      const missed = line.at < part.box.lo[axis] - HAIR || line.at > part.box.hi[axis] + HAIR;
+      return missed ? [part] : split(part.ring, axis, line.exact).map(partOf);
+    });
   };
   for (const line of ys) cutAlong('y', line);
   for (const line of xs) cutAlong('x', line);
-  return parts;
+  return parts.map((part) => part.ring);
 }
 
 /** What a piece of a line is, by the fixed joint that it lies along. */

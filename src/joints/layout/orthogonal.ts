@@ -158,6 +158,7 @@ function bare({ rows, inside }: Raster, { i0, i1, j0, j1 }: Block): boolean {
 
 /** An orthogonal slab as the search sees it. */
 export class OrthogonalSpace implements Space {
+  readonly effort = 1;
   readonly raster: Raster;
   readonly marks: readonly Mark[];
   readonly #anchors: Record<Axis, Anchor[]>;

@@ -72,6 +72,7 @@ function oneMore(
   const next = new Map<number, Candidate>();
   for (const [count, state] of states) {
     for (const m of first ? [count] : [count, 2 * count]) {
+      if (m > MOST_PANELS) continue;
       const cost = state.cost + ringCost(inner, outer, m, limits) + (m - count) * tee;
       const known = next.get(m)?.cost ?? Number.POSITIVE_INFINITY;
       if (cost < known) next.set(m, { cost, counts: [...state.counts, m] });

@@ -125,7 +125,7 @@ export class Cells {
     const known = this.#table ? (this.#table[key] as number) : (this.#map.get(key) ?? Number.NaN);
     if (!Number.isNaN(known)) return known;
     const cost = this.#space.cost(x, y);
-    this.looked += 1;
+    this.looked += this.#space.effort;
     if (this.#table) this.#table[key] = cost;
     else this.#map.set(key, cost);
     return cost;

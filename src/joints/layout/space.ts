@@ -30,6 +30,8 @@ export interface Anchor {
 
 /** A slab as the search sees it. */
 export interface Space {
+  /** How much work one cell is, beside a cell of a slab with sides in two directions. */
+  readonly effort: number;
   /** In order, the first and last being the extent of the slab. */
   anchors(axis: Axis): readonly Anchor[];
   gap(axis: Axis, lo: number, hi: number): Gap;

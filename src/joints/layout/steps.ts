@@ -50,6 +50,9 @@ export interface Steps {
 /** With more kinds of gaps than this along an axis only the likelier steps are kept. */
 const GAP_LIMIT = 8000;
 
+/** Above this many lines placed all numbers of panels are too many to try. */
+const LINES_LIMIT = 400_000;
+
 /** Of steps over many anchors: panels beyond the fewest, and how far a step may reach, in spacings. */
 const LIKELY = 2;
 const REACH = 2.5;
@@ -59,6 +62,8 @@ class Maker {
   readonly #lengths = new Map<number, number>();
   readonly #anchors: readonly Anchor[];
   made = 0;
+  /** Lines placed so far. */
+  placed = 0;
 
   constructor(
     readonly space: Space,
@@ -126,6 +131,7 @@ class Maker {
     const gaps = [...classes.values()];
     const last = j === this.#anchors.length - 1;
     const lines = last ? inner : [...inner, { at: end, anchor: j, steps: 0 }];
+    this.placed += lines.length;
     const cost = lines.reduce((sum, { at }) => sum + this.#length(at), 0);
     this.made += gaps.length;
     return { from: i, to: j, gaps, lines, cost };
@@ -146,7 +152,7 @@ class Maker {
     const [fewest, most] = this.#numbers(i, j);
     const last = few ? Math.min(most, fewest + LIKELY) : most;
     const steps: Step[] = [];
-    for (let n = fewest; n <= last; n += 1) {
+    for (let n = fewest; n <= last && (few || this.placed <= LINES_LIMIT); n += 1) {
       const step = this.#step(i, j, n);
       if (step) steps.push(step);
     }
@@ -198,7 +204,7 @@ function stepsOf(
     const limit = (anchors[i] as Anchor).at + reach * maker.limits.spacing;
     for (let j = i + 1; j <= far && (j === i + 1 || (anchors[j] as Anchor).at <= limit); j += 1) {
       steps.push(...maker.between(i, j, few));
-      if (maker.made > most) return undefined;
+      if (maker.made > most || (!few && maker.placed > LINES_LIMIT)) return undefined;
     }
   }
   return steps;
