@@ -26,7 +26,7 @@ export const JOINT_MAKINGS: readonly JointMaking[] = [
 type Length = Quantity<'length'>;
 
 /** The least depth of any contraction joint. */
-export const LEAST_DEPTH: () => Length = constant(() => length('1 in'));
+const LEAST_DEPTH: () => Length = constant(() => length('1 in'));
 const EARLY_UP_TO = constant(() => length('9 in'));
 
 /** One way of making a joint and its depth. */

@@ -38,7 +38,7 @@ const onLine = (axis: Axis, at: Decimal, v: Decimal): Corner =>
   axis === 'x' ? { x: at, y: v } : { x: v, y: at };
 
 /** Where the side from a to b crosses a line. */
-export function crossing(a: Corner, b: Corner, axis: Axis, at: Decimal): Corner {
+function crossing(a: Corner, b: Corner, axis: Axis, at: Decimal): Corner {
   const across = acrossOf(axis);
   const rise = b[across].minus(a[across]);
   if (rise.isZero()) return onLine(axis, at, a[across]);

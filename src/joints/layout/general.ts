@@ -55,7 +55,7 @@ const extent = (ring: readonly Spot[], axis: Axis): number => {
 };
 
 /** Corners that turn the wrong way round, of an anticlockwise ring. */
-export function reentrantCorners(ring: readonly Spot[]): Spot[] {
+function reentrantCorners(ring: readonly Spot[]): Spot[] {
   return ring.filter((b, i) => {
     const a = ring[(i + ring.length - 1) % ring.length] as Spot;
     const c = ring[(i + 1) % ring.length] as Spot;

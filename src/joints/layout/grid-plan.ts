@@ -11,14 +11,14 @@ import type { Axis, Gap, Space } from './space';
 import { type LinePlace, type SettingOut, stepsAlong, stepsWithin } from './steps';
 
 /** A straight joint, in the turned plane. */
-export interface StraightJoint {
+interface StraightJoint {
   readonly type: FixedType;
   readonly from: Corner;
   readonly to: Corner;
 }
 
 /** A panel, in the turned plane. */
-export interface PlanPanel {
+interface PlanPanel {
   readonly ring: readonly Corner[];
   /** Over all along x and y. */
   readonly along: Decimal;
@@ -110,7 +110,7 @@ function passedOver(site: Site): number {
 }
 
 /** The slab as the search sees it. */
-export function spaceOf(site: Site, limits: Limits): Space & { raster?: OrthogonalSpace['raster'] } {
+function spaceOf(site: Site, limits: Limits): Space & { raster?: OrthogonalSpace['raster'] } {
   const through = site.openings.filter((o) => !o.cornered && !o.bothWays).map((o) => spot(o.centre));
   const common = {
     marks: through,

@@ -31,7 +31,7 @@ export interface LaidJoint {
 }
 
 /** A panel of the plan. */
-export interface LaidPanel {
+interface LaidPanel {
   readonly at: Corner;
   readonly along: Decimal;
   readonly across: Decimal;

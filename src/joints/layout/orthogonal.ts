@@ -31,7 +31,7 @@ const distinct = (values: readonly number[]): number[] => {
 };
 
 /** Place of the last value not above `at`. */
-export function placeOf(values: readonly number[], at: number): number {
+function placeOf(values: readonly number[], at: number): number {
   let lo = 0;
   let hi = values.length - 1;
   while (lo < hi) {
@@ -64,7 +64,7 @@ function sidesOver(rings: OrthogonalSite['rings'], x: number): number[] {
 }
 
 /** The raster of rings of sides along x or y. */
-export function rasterOf(rings: OrthogonalSite['rings']): Raster {
+function rasterOf(rings: OrthogonalSite['rings']): Raster {
   const xs = distinct(rings.flatMap((ring) => ring.map(({ x }) => x)));
   const ys = distinct(rings.flatMap((ring) => ring.map(({ y }) => y)));
   const [columns, rows] = [xs.length - 1, ys.length - 1];
@@ -81,7 +81,7 @@ export function rasterOf(rings: OrthogonalSite['rings']): Raster {
 }
 
 /** A corner where the slab fills three quarters of the turn. */
-export function reentrantMarks({ xs, ys, rows, columns, inside }: Raster): Mark[] {
+function reentrantMarks({ xs, ys, rows, columns, inside }: Raster): Mark[] {
   const at = (i: number, j: number): number =>
     i < 0 || j < 0 || i >= columns || j >= rows ? 0 : (inside[i * rows + j] as number);
   const marks: Mark[] = [];

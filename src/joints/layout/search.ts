@@ -14,7 +14,7 @@ import type { Axis, Gap, Space } from './space';
 import type { LinePlace, Step } from './steps';
 
 /** The lines of a plan along each axis. */
-export interface Lines {
+interface Lines {
   readonly x: readonly LinePlace[];
   readonly y: readonly LinePlace[];
 }
@@ -82,7 +82,7 @@ function shortest(graph: Graph, added: ArrayLike<number> | undefined): Path {
 }
 
 /** How much work a search may do, counted in cells looked at and steps weighed. */
-export const WORK_LIMIT = 4_000_000;
+const WORK_LIMIT = 4_000_000;
 
 /** With fewer pairs of gaps than this their costs are kept in a table, otherwise in a map. */
 const TABLE_LIMIT = 4_000_000;

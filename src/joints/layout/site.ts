@@ -17,7 +17,7 @@ import type { Axis } from './space';
 export type FixedType = 'contraction' | 'construction' | 'isolation';
 
 /** An opening placed in the turned plane. */
-export interface PlacedOpening {
+interface PlacedOpening {
   readonly ring: readonly Corner[];
   readonly centre: Corner;
   readonly perimeter: Decimal;
@@ -28,7 +28,7 @@ export interface PlacedOpening {
 }
 
 /** A line that must be, and what it is over part of its length. */
-export interface FixedLine {
+interface FixedLine {
   readonly axis: Axis;
   readonly at: Decimal;
   readonly from: Decimal;
@@ -50,7 +50,7 @@ export interface Site {
 }
 
 /** A fixed joint, read. */
-export interface FixedJoint {
+interface FixedJoint {
   readonly type: FixedType;
   readonly from: Point;
   readonly to: Point;
@@ -165,7 +165,7 @@ function fixedLine(joint: FixedJoint, turn: Turn, path: string): FixedLine {
 }
 
 /** True when a point lies on a side of the ring, to the 40th digit. */
-export function onRing(point: Corner, ring: readonly Corner[]): boolean {
+function onRing(point: Corner, ring: readonly Corner[]): boolean {
   return ring.some((a, i) => {
     const b = ring[(i + 1) % ring.length] as Corner;
     return onSide(point, a, b);

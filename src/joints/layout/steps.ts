@@ -17,7 +17,7 @@ export interface LinePlace {
 }
 
 /** Gaps that cost the same. */
-export interface GapClass {
+interface GapClass {
   readonly gap: Gap;
   times: number;
 }
