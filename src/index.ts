@@ -210,11 +210,43 @@ export type {
   SurfaceDrainageInput,
 } from './grade/surface-check';
 export {
+  type FixedJointInput,
+  type GivenWay,
+  type IsolationInput,
+  type JointLayoutFigures,
+  type JointLayoutInput,
+  jointLayout,
+  type Neighbour,
+  type Panel,
+  type Place,
+  type PlanJoint,
+  type SawRateInput,
+  type SealantInput,
+  type SearchNote,
+} from './joints/joint-layout';
+export {
   type GoverningRule,
   type JointSpacingFigures,
   type JointSpacingInput,
   jointSpacing,
 } from './joints/joint-spacing';
+export {
+  type RelativeStiffnessFigures,
+  type RelativeStiffnessInput,
+  relativeStiffness,
+  type SubgradeInput,
+} from './joints/relative-stiffness';
+export {
+  type ClockTime,
+  type ClockWindow,
+  type Hours,
+  type PublishedHours,
+  type ReadyInput,
+  type SawWindowFigures,
+  type SawWindowInput,
+  sawWindow,
+} from './joints/saw-window';
+export type { DepthBySource, IsolationBySource, SpacingBySource } from './joints/spacing-rules';
 export * from './quantity/index';
 export * from './reckoning/index';
 export type { BarSize } from './steel/bars';

@@ -23,7 +23,10 @@ import { levelNotes } from '../grade/level-notes';
 import { runoff } from '../grade/runoff';
 import { slopeOf } from '../grade/slope';
 import { straightedge } from '../grade/straightedge';
+import { jointLayout } from '../joints/joint-layout';
 import { jointSpacing } from '../joints/joint-spacing';
+import { relativeStiffness } from '../joints/relative-stiffness';
+import { sawWindow } from '../joints/saw-window';
 import type { Attempt, Calculation } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';
 import type { Figure, FigureSet } from '../reckoning/result';
@@ -84,6 +87,9 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(runoff),
   entry(straightedge),
   entry(jointSpacing),
+  entry(jointLayout),
+  entry(sawWindow),
+  entry(relativeStiffness),
   entry(rebarLayout),
   entry(meshLayout),
   entry(concreteOrder),

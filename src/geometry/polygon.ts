@@ -129,12 +129,30 @@ function firstCrossing(corners: readonly Corner[]): [number, number] | undefined
 
 /** True for a ring that does not meet itself. */
 export const isSimple = (corners: readonly Corner[]): boolean => firstCrossing(corners) === undefined;
+const ringBoxes = new WeakMap<readonly Corner[], { sides: Box[]; all: Omit<Box, 'index'> }>();
+
+/** The boxes of the sides of a ring and the box around all of them, kept while the ring lives. */
+function boxesOf(ring: readonly Corner[]): { sides: Box[]; all: Omit<Box, 'index'> } {
+  let known = ringBoxes.get(ring);
+  if (!known) {
+    const sides = ring.map((c, i) => boxOf(c, ring[(i + 1) % ring.length] as Corner, i));
+    const all = { x0: Infinity, x1: -Infinity, y0: Infinity, y1: -Infinity };
+    for (const { x0, x1, y0, y1 } of sides) {
+      all.x0 = Math.min(all.x0, x0);
+      all.x1 = Math.max(all.x1, x1);
+      all.y0 = Math.min(all.y0, y0);
+      all.y1 = Math.max(all.y1, y1);
+    }
+    known = { sides, all };
+    ringBoxes.set(ring, known);
+  }
+  return known;
+}
 
 /** True when two rings share a point of their sides. */
 export function ringsMeet(a: readonly Corner[], b: readonly Corner[]): boolean {
-  const boxes = (ring: readonly Corner[]): Box[] =>
-    ring.map((c, i) => boxOf(c, ring[(i + 1) % ring.length] as Corner, i));
-  const [first, second] = [boxes(a), boxes(b)];
+  const [{ sides: first, all: p0 }, { sides: second, all: q0 }] = [boxesOf(a), boxesOf(b)];
+  if (p0.x0 > q0.x1 || q0.x0 > p0.x1 || p0.y0 > q0.y1 || q0.y0 > p0.y1) return false;
   const at = (ring: readonly Corner[], k: number): Corner => ring[k % ring.length] as Corner;
   return first.some((p) =>
     second.some(

@@ -10,6 +10,7 @@
  */
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
+import { constant } from '../quantity/make';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { arcOf, type Edge, edgesOf } from './arc';
@@ -153,16 +154,22 @@ function checked(ring: Corner[], path: string): Corner[] {
   checkSimple(ring, path);
   return anticlockwise(ring);
 }
+/** The corners on a circle of radius 1, and how far its sides are from the centre. Slow to reckon, so kept. */
+const unitCircle = constant(() => {
+  const half = PI.div(CIRCLE_SIDES);
+  const corners = Array.from({ length: CIRCLE_SIDES }, (_, i) => {
+    const angle = half.times(2 * i);
+    return onCircle(new Decimal(1), angle);
+  });
+  return { corners, toSide: Decimal.cos(half) };
+});
 
 /** A regular polygon in place of a circle about the origin. */
 export function circleRing(diameter: Length, lies: CircleSide): Corner[] {
-  const half = PI.div(CIRCLE_SIDES);
+  const { corners, toSide } = unitCircle();
   const radius = canonicalValue(diameter).div(2);
-  const r = lies === 'inside' ? radius : radius.div(Decimal.cos(half));
-  return Array.from({ length: CIRCLE_SIDES }, (_, i) => {
-    const angle = half.times(2 * i);
-    return onCircle(r, angle);
-  });
+  const r = lies === 'inside' ? radius : radius.div(toSide);
+  return corners.map(({ x, y }) => corner(r.times(x), r.times(y)));
 }
 
 /**

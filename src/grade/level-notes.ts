@@ -173,11 +173,11 @@ type Parsed = RodNotes | LaserNotes | WaterNotes | StringNotes;
 const ROW_LIMIT = 5000;
 const ALLOWED = constant(() => length('1/8 in'));
 
-const total = (values: readonly Length[], like: Length): Length =>
-  values.reduce((sum, v) => sum.plus(v), like.minus(like));
-
 /** Elevations are spoken of in feet or metres, whatever the readings were in. */
 const asElevation = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'm' : 'ft');
+
+const total = (values: readonly Length[], like: Length): Length =>
+  asElevation(values.reduce((sum, v) => sum.plus(v), like.minus(like)));
 
 function byName(points: readonly LevelledPoint[]): { [point: string]: Length } {
   return Object.fromEntries(points.map(({ point, elevation }) => [point, elevation]));
@@ -231,7 +231,7 @@ function byRod(notes: RodNotes, pad: Pad): LevelNotesFigures {
     rowOfRod(at, row, i === rows.length - 1, i, pad);
   });
   const [b, f] = [total(at.backsights, start), total(at.foresights, start)];
-  const checkSum = pad.step('check sum', 'c = b − f', { b, f }, b.minus(f));
+  const checkSum = pad.step('check sum', 'c = b − f', { b, f }, asElevation(b.minus(f)));
   const end = at.points.at(-1)?.elevation ?? start;
   const closing =
     closesOn && pad.step('misclosure', 'm = z − k', { z: end, k: closesOn }, small(end.minus(closesOn)));
@@ -239,7 +239,7 @@ function byRod(notes: RodNotes, pad: Pad): LevelNotesFigures {
     points: at.points,
     elevations: byName(at.points),
     checkSum,
-    checkAgainst: end.minus(start),
+    checkAgainst: asElevation(end.minus(start)),
     sumOfBacksights: b,
     sumOfForesights: f,
     ...(closing ? { misclosure: closing } : {}),
@@ -352,7 +352,7 @@ function byString({ from, to, length: L, rows }: StringNotes, pad: Pad): LevelNo
       p,
     ),
   ];
-  const checkSum = pad.step('check sum', 'c = s − d', { s, d }, s.minus(d));
+  const checkSum = pad.step('check sum', 'c = s − d', { s, d }, asElevation(s.minus(d)));
   const against = total(
     points.map(({ elevation }) => elevation),
     p,
@@ -411,7 +411,7 @@ const any = (what: string): Field<Length> => quantity('length', what, 'any');
  *   ],
  * });
  * figures.elevations['door']?.format(); // '100.35 ft'
- * figures.checkSum.format(); // '-3 in'
+ * figures.checkSum.format(); // '-0.25 ft'
  * ```
  */
 export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__PURE__*/ define({

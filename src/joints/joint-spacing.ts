@@ -7,16 +7,40 @@
  * middle column up to whole feet at 5, 7 and 9 in (13 ft for 12.5 ft); the multiple is kept here.
  * ACI 302.1R-96, as quoted, caps it at 18 ft; a strip is held to 1.5 times its width.
  *
+ * A maximum from the plans, and for walks and curbs the intervals of a guide specification, govern where
+ * they are tighter. What other published sources give stands beside it, applied or not, because they
+ * disagree. No source read here tells wet from dry curing, so neither does the spacing.
+ *
  * Boundaries the sources leave open: aggregate of exactly 3/4 in counts as the larger (McGraw-Hill
  * prints it so); slump of exactly 4 in counts as the wetter.
  */
+import * as faults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
-import { fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { choice, type Field, fields, maybe, quantity, reading, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { ACI_302_JOINTS, JOINT_DEPTH, MCGRAW_JOINTS, PCA_JOINTS } from '../reckoning/source';
+import {
+  ACI_302_JOINTS,
+  COMMON_PRACTICE,
+  EARLY_ENTRY_DEPTH,
+  JOINT_DEPTH,
+  MCGRAW_JOINTS,
+  PCA_JOINTS,
+  UFGS_WALK_JOINTS,
+} from '../reckoning/source';
+import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
+import {
+  CURB_DEPTH,
+  type DepthBySource,
+  depthBySource,
+  type IsolationBySource,
+  isolationBySource,
+  type JointUse,
+  type SpacingBySource,
+  spacingBySource,
+} from './spacing-rules';
 
 /** Input of {@link jointSpacing}. */
 export interface JointSpacingInput {
@@ -30,10 +54,18 @@ export interface JointSpacingInput {
   readonly width?: QuantityInput<'length'>;
   /** How long a panel may be for its width; by default 1.5 to 1. */
   readonly longestRatio?: QuantityInput<'ratio'>;
+  /** By default a slab. Walks and curbs have joints at the intervals of a guide specification. */
+  readonly use?: 'slab' | 'walk' | 'curb';
+  /** The farthest apart that the plans allow. */
+  readonly maximum?: QuantityInput<'length'>;
+  /** True for a slab with steel; what a source gives for it is shown, the spacing stays that of plain slabs. */
+  readonly reinforced?: boolean;
+  /** How the joints are made; by default with a conventional saw. */
+  readonly making?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
 }
 
 /** The rule that came out tightest. */
-export type GoverningRule = 'thickness' | 'maximum' | 'panel shape';
+export type GoverningRule = 'thickness' | 'maximum' | 'panel shape' | 'plans' | 'walk' | 'curb';
 
 /** Figures of {@link jointSpacing}. */
 export interface JointSpacingFigures {
@@ -49,8 +81,16 @@ export interface JointSpacingFigures {
   readonly maximum: Quantity<'length'>;
   /** By the width of the strip, where it is given. */
   readonly byShape?: Quantity<'length'>;
-  /** Depth of a sawn joint: a quarter of the thickness, at least 1 in. */
+  /** Depth of the joint as it is made; sawn, a quarter of the thickness and at least 1 in. */
   readonly depth: Quantity<'length'>;
+  /** Why the governing rule governs. */
+  readonly because: string;
+  /** What each published source gives for the spacing, those that disagree included. */
+  readonly spacings: readonly SpacingBySource[];
+  /** The depth by each way of making a joint, and by sources that disagree. */
+  readonly depths: readonly DepthBySource[];
+  /** Isolation at regular intervals, by source. */
+  readonly isolation: readonly IsolationBySource[];
 }
 
 type Length = Quantity<'length'>;
@@ -61,22 +101,31 @@ interface Parsed {
   readonly slump: Length;
   readonly width: Length | undefined;
   readonly longestRatio: Quantity<'ratio'> | undefined;
+  readonly use: JointUse | undefined;
+  readonly maximum: Length | undefined;
+  readonly reinforced: boolean | undefined;
+  readonly making: JointMaking | undefined;
 }
 
 const LOW_SLUMP = constant(() => length('4 in'));
 const TABLE_SLUMP = constant(() => length('6 in'));
 const LARGE_AGGREGATE = constant(() => length('3/4 in'));
 const MAXIMUM = constant(() => length('18 ft'));
-const LEAST_DEPTH = constant(() => length('1 in'));
 const TABLE_FROM = constant(() => length('4 in'));
 const TABLE_TO = constant(() => length('10 in'));
 const LONGEST = constant(() => ratio('1.5:1'));
-const FOUR = constant(() => wholeNumber(4));
+const EVERY = { walk: constant(() => length('5 ft')), curb: constant(() => length('10 ft')) };
 
 function multipleFor({ slump, aggregateSize }: Parsed): number {
   if (slump.lessThan(LOW_SLUMP())) return 36;
   return aggregateSize.lessThan(LARGE_AGGREGATE()) ? 24 : 30;
 }
+
+const yesOrNo = (what: string): Field<boolean> =>
+  reading(
+    (input) => (typeof input === 'boolean' ? input : faults.wrongType(what, 'true or false')),
+    () => ({ title: what, type: 'boolean' }),
+  );
 
 const asFeet = (l: Length): Length => (l.toString().endsWith('m') ? l.in('m') : l.in('ft'));
 
@@ -95,26 +144,71 @@ function shapeLimit({ width, longestRatio }: Parsed, pad: Pad): Length | undefin
   return pad.step('by shape of panel', 'p = q × w', { q, w: width }, asFeet(width.times(q)));
 }
 
-function tightest(byThickness: Length, byShape: Length | undefined): [Length, GoverningRule] {
-  let spacing = byThickness;
-  let governs: GoverningRule = 'thickness';
-  if (spacing.greaterThan(MAXIMUM())) [spacing, governs] = [MAXIMUM(), 'maximum'];
-  if (byShape && spacing.greaterThan(byShape)) [spacing, governs] = [byShape, 'panel shape'];
-  return [spacing, governs];
+/** A rule that is applied, with its symbol in the working and why it would govern. */
+interface Applied {
+  readonly rule: GoverningRule;
+  readonly symbol: string;
+  readonly spacing: Length;
+  readonly because: string;
 }
 
-function depthFor(t: Length, pad: Pad): Length {
-  const c = LEAST_DEPTH();
-  const quarter = t.over(FOUR());
-  const depth = quarter.lessThan(c) ? c : quarter;
-  return pad.step('depth of a sawn joint', 'k = max(t ÷ 4, c)', { t, c }, depth);
+function appliedRules(input: Parsed, byThickness: Length, byShape: Length | undefined): Applied[] {
+  const rules: Applied[] = [
+    {
+      rule: 'thickness',
+      symbol: 'b',
+      spacing: byThickness,
+      because: 'the multiple of the thickness for this slump and aggregate is the tightest rule',
+    },
+    { rule: 'maximum', symbol: 'c', spacing: MAXIMUM(), because: 'ACI 302.1R-96, as quoted, allows no more' },
+  ];
+  const { use, maximum } = input;
+  const because = 'the panel would be too long for its width';
+  if (byShape) rules.push({ rule: 'panel shape', symbol: 'p', spacing: byShape, because });
+  if (use === 'walk' || use === 'curb') {
+    const spacing = EVERY[use]();
+    rules.push({ rule: use, symbol: 'w', spacing, because: 'the guide specification sets this interval' });
+  }
+  if (maximum)
+    rules.push({ rule: 'plans', symbol: 'x', spacing: maximum, because: 'the plans allow no more' });
+  return rules;
 }
 
-function heed({ thickness, slump }: Parsed, pad: Pad): void {
+const tightest = (rules: readonly Applied[]): Applied =>
+  rules.reduce((a, b) => (a.spacing.greaterThan(b.spacing) ? b : a));
+
+function useOf({ use }: Parsed, pad: Pad): JointUse {
+  if (use) return use;
+  pad.assume({
+    name: 'use',
+    value: 'slab',
+    because: 'no interval of its own is set for slabs',
+    override: 'Give use for a walk or a curb',
+    source: UFGS_WALK_JOINTS,
+  });
+  return 'slab';
+}
+
+function depthFor({ thickness, use, making }: Parsed, pad: Pad): Length {
+  if (!making && use === 'curb') return CURB_DEPTH();
+  if (!making) {
+    pad.assume({
+      name: 'making',
+      value: 'conventional saw',
+      because: 'the usual way for slabs of this kind',
+      override: 'Give making',
+      source: COMMON_PRACTICE,
+    });
+  }
+  return workedDepth(making ?? 'conventional saw', thickness, pad);
+}
+
+function heed({ thickness, slump, reinforced, making }: Parsed, pad: Pad): void {
   if (slump.greaterThan(TABLE_SLUMP())) pad.caution(cautions.slumpOutOfTable(TABLE_SLUMP(), slump));
   if (thickness.lessThan(TABLE_FROM())) pad.caution(cautions.thicknessOutOfTable(TABLE_FROM(), thickness));
   if (thickness.greaterThan(TABLE_TO())) pad.caution(cautions.thicknessOutOfTable(TABLE_TO(), thickness));
-  pad.caution(cautions.silica);
+  if (reinforced) pad.caution(cautions.reinforcedJoints);
+  if (!making || making.endsWith('saw')) pad.caution(cautions.silica);
 }
 
 function reckon(input: Parsed, pad: Pad): JointSpacingFigures {
@@ -122,19 +216,26 @@ function reckon(input: Parsed, pad: Pad): JointSpacingFigures {
   const t = input.thickness;
   const byThickness = pad.step('by thickness', 'b = m × t', { m, t }, asFeet(t.times(m)));
   const byShape = shapeLimit(input, pad);
-  const [spacing, governs] = tightest(byThickness, byShape);
-  const values = { b: byThickness, c: MAXIMUM(), ...(byShape ? { p: byShape } : {}) };
-  pad.step('spacing', byShape ? 's = min(b, c, p)' : 's = min(b, c)', values, spacing);
-  const depth = depthFor(t, pad);
+  const rules = appliedRules(input, byThickness, byShape);
+  const { spacing, rule, because } = tightest(rules);
+  const values = Object.fromEntries(rules.map((r) => [r.symbol, r.spacing]));
+  pad.step('spacing', `s = min(${Object.keys(values).join(', ')})`, values, spacing);
+  const depth = depthFor(input, pad);
   heed(input, pad);
+  const use = useOf(input, pad);
+  const reinforced = input.reinforced ?? false;
   return {
     spacing,
-    governs,
+    governs: rule,
     byThickness,
     multiple: m,
     maximum: MAXIMUM(),
     ...(byShape ? { byShape } : {}),
     depth,
+    because,
+    spacings: spacingBySource({ ...input, use, reinforced }),
+    depths: depthBySource(t, use),
+    isolation: isolationBySource(use, reinforced),
   };
 }
 
@@ -153,13 +254,14 @@ function reckon(input: Parsed, pad: Pad): JointSpacingFigures {
  * const { figures } = jointSpacing({ thickness: '5 in', aggregateSize: '3/4 in', slump: '4 in' });
  * figures.spacing.format(); // '12.5 ft'
  * figures.depth.format(); // '1.25 in'
+ * figures.because; // 'the multiple of the thickness for this slump and aggregate is the tightest rule'
  * ```
  */
 export const jointSpacing: Calculation<JointSpacingInput, JointSpacingFigures> = /*#__PURE__*/ define({
   id: 'joint-spacing',
   title: 'Spacing and depth of contraction joints',
   version: 1,
-  sources: [PCA_JOINTS, ACI_302_JOINTS, MCGRAW_JOINTS, JOINT_DEPTH],
+  sources: [PCA_JOINTS, ACI_302_JOINTS, MCGRAW_JOINTS, JOINT_DEPTH, EARLY_ENTRY_DEPTH, UFGS_WALK_JOINTS],
   input: () =>
     fields({
       thickness: quantity('length', 'thickness'),
@@ -167,6 +269,10 @@ export const jointSpacing: Calculation<JointSpacingInput, JointSpacingFigures> =
       slump: quantity('length', 'slump', 'not-negative'),
       width: maybe(quantity('length', 'width')),
       longestRatio: maybe(quantity('ratio', 'longestRatio')),
+      use: maybe(choice('use', ['slab', 'walk', 'curb'] as const)),
+      maximum: maybe(quantity('length', 'maximum')),
+      reinforced: maybe(yesOrNo('reinforced')),
+      making: maybe(choice('making', JOINT_MAKINGS)),
     }),
   reckon,
 });

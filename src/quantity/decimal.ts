@@ -38,7 +38,7 @@ export const angleTo = (y: Decimal, x: Decimal): Decimal => new Decimal(Shown.at
 export const ROUND_HALF_UP = 4;
 
 export const ZERO = /*#__PURE__*/ new Decimal(0);
-const ONE = /*#__PURE__*/ new Decimal(1);
+export const ONE = /*#__PURE__*/ new Decimal(1);
 
 /** π to more digits than are ever kept. */
 export const PI = /*#__PURE__*/ new Decimal(

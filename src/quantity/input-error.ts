@@ -58,7 +58,13 @@ export type IssueCode =
   | 'no-solution'
   | 'perimeter-unknown'
   | 'out-of-order'
-  | 'grown-together';
+  | 'grown-together'
+  | 'below-least'
+  | 'off-edge'
+  | 'off-slab'
+  | 'ends-inside'
+  | 'joint-not-square'
+  | 'joints-conflict';
 
 /** One thing wrong with an input. */
 export interface Issue {

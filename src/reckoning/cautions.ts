@@ -108,7 +108,7 @@ export const silica: Caution = {
   severity: 'warning',
   sentence:
     'sawing hardened concrete dry releases respirable silica; saw wet or with extraction and follow the dust rules that apply',
-  source: sources.COMMON_PRACTICE,
+  source: sources.SILICA_RULE,
 };
 
 export const steelCover = (limit: Length, actual: Length): Caution => ({
@@ -499,4 +499,67 @@ export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
   limit,
   actual,
   source: sources.ADA_WALKS,
+});
+
+export const reinforcedJoints: Caution = {
+  code: 'reinforced-slab',
+  severity: 'note',
+  sentence:
+    'steel holds cracks closed but does not prevent them; wider spacing in a reinforced slab is for the engineer to allow',
+  source: sources.NAVY_REINFORCED,
+};
+
+export const rulesGiveWay = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
+  code: 'rule-gives-way',
+  severity: 'warning',
+  sentence:
+    'no plan of this kind keeps every rule; those that give way are listed. Cracks are likelier there: change the outline or an edge, or ask the engineer',
+  limit,
+  actual,
+  source: sources.IRREGULAR_SLABS,
+});
+
+export const squareBoxOut: Caution = {
+  code: 'square-box-out',
+  severity: 'note',
+  sentence:
+    'a small opening set square to the joints leaves corners that no joint meets; box it out round, or turned so that its points lie on the joints',
+  source: sources.COMMON_PRACTICE,
+};
+
+export const sawAtNight = (limit: Quantity<'time'>, actual: Quantity<'time'>): Caution => ({
+  code: 'saw-at-night',
+  severity: 'stop',
+  sentence:
+    'the time for sawing falls outside working hours: cracks do not wait for the morning. Place earlier, keep a crew and light for the night, or use an early-entry saw',
+  limit,
+  actual,
+  source: sources.ACI_SAW_TIMES,
+});
+
+export const sawTooSlow = (limit: Quantity<'time'>, actual: Quantity<'time'>): Caution => ({
+  code: 'saw-too-slow',
+  severity: 'stop',
+  sentence: 'the cutting takes longer than the window is open; bring more saws or place less at a time',
+  limit,
+  actual,
+  source: sources.ACI_SAW_TIMES,
+});
+
+export const rawEdges: Caution = {
+  code: 'try-a-cut',
+  severity: 'warning',
+  sentence:
+    'the ranges are guides: make a trial cut. Edges that ravel mean too early; a crack that runs ahead of the blade means too late',
+  source: sources.ACI_SAW_TIMES,
+};
+
+export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
+  code: 'long-for-stiffness',
+  severity: 'warning',
+  sentence:
+    'the panel is longer than 5 times the radius of relative stiffness; curling stresses then tend to crack it across. Joint closer',
+  limit,
+  actual,
+  source: sources.SLAB_LENGTH_RATIO,
 });

@@ -417,3 +417,153 @@ export const BAG_SHEETS: Source = {
   title: "Makers' data sheets of bagged concrete mix, which give 0.0075 ft3 for each pound",
   fromMemory: false,
 };
+
+export const EARLY_ENTRY_DEPTH: Source = {
+  kind: 'published',
+  title: 'Why Ultra Early Entry Saws Work (guest article, citing the Portland Cement Association)',
+  publisher: 'L&M Construction Chemicals, Concrete News',
+  edition: 'April 2010',
+  locator: 'depth paragraph: 1 in up to 9 in thick; D/5 to D/6 up to 18 in',
+  fromMemory: false,
+};
+
+export const TAPER_WIDTH: Source = {
+  kind: 'published',
+  title: 'Highway Engineering Handbook, rigid pavement jointing details (extract)',
+  publisher: 'McGraw-Hill',
+  locator: 'basic principles: taper at least 2 ft wide; panels to 2:1; joints square to edges',
+  fromMemory: false,
+};
+
+export const IRREGULAR_SLABS: Source = {
+  kind: 'published',
+  title: 'Jointing irregularly shaped slabs',
+  publisher: 'Concrete Construction magazine',
+  locator: 'article: panels to 1.5:1, a joint at each re-entrant corner, none ending at another',
+  fromMemory: false,
+};
+
+export const ACI_SAW_TIMES: Source = {
+  kind: 'published',
+  title: 'Frequently asked question 915, when to saw (citing ACI 302.1R-15, 325.12R-02 and 224.4R-13)',
+  publisher: 'American Concrete Institute',
+  locator: 'answer: 4 to 12 h; 2 to 6 h; about 1 h when hot to 4 h when cold',
+  url: 'https://concrete.org/frequentlyaskedquestions.aspx?faqid=915',
+  fromMemory: false,
+};
+
+export const CSA_CONTROL_JOINTS: Source = {
+  kind: 'published',
+  title: 'CSA A23.1-94, as quoted by an engineer on a forum',
+  publisher: 'Canadian Standards Association; quoted on Eng-Tips',
+  edition: '1994',
+  locator: '20.2.1 and notes: 24 to 36 times, at most 5 m; t/4 to t/3; 6 to 18 h',
+  fromMemory: false,
+};
+
+export const SAW_TIMES_ANSWER: Source = {
+  kind: 'published',
+  title: 'When to saw control joints (question and answer)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'answer: about 4 h when hot to 3 days when cold, after finishing',
+  fromMemory: false,
+};
+
+export const ELDRIDGE_CODE: Source = {
+  kind: 'published',
+  title: 'City code of Eldridge, Iowa',
+  publisher: 'City of Eldridge, Iowa',
+  locator: '5.33: sawn within 24 h, a quarter deep, 1/8 in wide',
+  url: 'https://codelibrary.amlegal.com/codes/eldridgeia/latest/eldridge_ia/0-0-0-11570',
+  fromMemory: false,
+};
+
+export const SLAB_LENGTH_RATIO: Source = {
+  kind: 'published',
+  title: 'Joint Design (after FHWA T 5040.30)',
+  publisher: 'Pavement Interactive',
+  locator: 'joint spacing: length over radius of relative stiffness not above 5.0',
+  fromMemory: false,
+};
+
+export const WESTERGAARD: Source = {
+  kind: 'published',
+  title: 'Pavement Guide, training module 6, curling stress example (after Westergaard)',
+  publisher: 'University of Washington; Washington State Department of Transportation',
+  locator: 'curling example, step 1',
+  url: 'http://training.ce.washington.edu/WSDOT/Modules/06_structural_design/curling_example.htm',
+  fromMemory: false,
+};
+
+export const ARMY_SLAB_PANELS: Source = {
+  kind: 'published',
+  title: 'TM 5-809-1, Concrete Floor Slabs on Grade Subjected to Heavy Loads',
+  publisher: 'US Departments of the Army and the Air Force',
+  edition: '25 August 1987',
+  locator: 'paragraph 5-5: panels at most 25% longer than wide and 600 ft2',
+  fromMemory: false,
+};
+
+export const SUDAS_JOINTS: Source = {
+  kind: 'published',
+  title: 'SUDAS Design Manual, 5G-2 Types of Joints',
+  publisher: 'Iowa Statewide Urban Design and Specifications',
+  locator: 'section B and table 5G-2.01',
+  fromMemory: false,
+};
+
+export const UFC_AIRFIELDS: Source = {
+  kind: 'published',
+  title: 'UFC 3-260-02, Pavement Design for Airfields',
+  publisher: 'US Department of Defense',
+  edition: '30 June 2001',
+  locator: 'table 12-7',
+  fromMemory: false,
+};
+
+export const IRMCA_JOINTS: Source = {
+  kind: 'published',
+  title: 'Concrete pavement profile: Joints',
+  publisher: 'Illinois Ready Mixed Concrete Association',
+  locator: 'joint paragraph',
+  fromMemory: false,
+};
+
+export const UFGS_WALK_JOINTS: Source = {
+  kind: 'published',
+  title: 'UFGS 03300N, Cast-in-Place Concrete',
+  publisher: 'US Department of Defense',
+  locator: '3.8.3, walks: joint every 5 ft, 1 in deep; 3.8.5, curbs: every 10 ft, 3/4 in deep',
+  fromMemory: false,
+};
+
+export const NAVY_REINFORCED: Source = {
+  kind: 'published',
+  title: 'Engineering Aid, NAVEDTRA 14069',
+  publisher: 'US Navy',
+  locator: 'page 7-17: reinforced slabs 15 to 25 ft each way; expansion joints every 20 ft',
+  fromMemory: false,
+};
+
+export const PCA_NO_INTERVAL: Source = {
+  kind: 'published',
+  title: 'Expansion joints in sidewalks (question and answer)',
+  publisher: 'Concrete Construction magazine, quoting the Portland Cement Association',
+  locator: 'answer: isolation at rigid objects; none needed at regular intervals',
+  fromMemory: false,
+};
+
+export const FLOOR_SAWING: Source = {
+  kind: 'published',
+  title: 'Sawcutting joints in concrete',
+  publisher: 'Concrete Construction magazine',
+  locator: 'article: 12 to 25 ft; a quarter to a third deep',
+  fromMemory: false,
+};
+
+export const SILICA_RULE: Source = {
+  kind: 'common-practice',
+  title: 'Silica in construction, 29 CFR 1926.1153 and its table 1 (saws with water or extraction)',
+  publisher: 'US Occupational Safety and Health Administration',
+  fromMemory: true,
+};

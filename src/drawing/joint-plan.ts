@@ -1,0 +1,242 @@
+/**
+ * A joint plan as SVG: outline, openings, joints by type, panel numbers, dimensions and a legend.
+ *
+ * Types are told apart by line pattern, so that the plan reads in black and white. Drawn to scale in binary
+ * numbers; the dimensions are those of the figures.
+ */
+import * as z from 'zod/mini';
+import type { Corner } from '../geometry/polygon';
+import { type Region, regionFields, ringsOf } from '../geometry/region';
+import {
+  type JointLayoutFigures,
+  type JointLayoutInput,
+  jointLayout,
+  type PlanJoint,
+} from '../joints/joint-layout';
+import { length } from '../quantity/make';
+import { type Quantity, systemOfQuantity } from '../quantity/quantity';
+import { fields } from '../reckoning/fields';
+import { plainCopy } from '../reckoning/plain';
+import {
+  type Attributes,
+  dimension,
+  document,
+  element,
+  type Frame,
+  frameFor,
+  type LegendEntry,
+  label,
+  line,
+  type PlanPoint,
+  ringPath,
+} from './svg';
+
+/** How a joint plan is headed. */
+export interface JointPlanOptions {
+  /** By default `Joint plan`. */
+  readonly title?: string;
+}
+
+type Length = Quantity<'length'>;
+
+const EDGE: Attributes = { stroke: '#000', 'stroke-width': 0.9, 'stroke-linejoin': 'round' };
+const PATTERNS: Record<PlanJoint['type'], Attributes> = {
+  contraction: { stroke: '#000', 'stroke-width': 0.35, 'stroke-dasharray': '4 1.6' },
+  construction: { stroke: '#000', 'stroke-width': 0.6, 'stroke-dasharray': '8 1.2 1.2 1.2' },
+  isolation: {
+    stroke: '#000',
+    'stroke-width': 0.8,
+    'stroke-dasharray': '0.8 1.2',
+    'stroke-linecap': 'square',
+  },
+};
+
+const NAMES: Record<PlanJoint['type'], string> = {
+  contraction: 'contraction joint',
+  construction: 'construction joint, through the slab',
+  isolation: 'isolation joint, with board',
+};
+
+interface Spots {
+  readonly outer: readonly PlanPoint[];
+  readonly openings: readonly (readonly PlanPoint[])[];
+}
+
+const spot = ({ x, y }: Corner): PlanPoint => ({ x: x.toNumber(), y: y.toNumber() });
+
+const at = ({ x, y }: { readonly x: Length; readonly y: Length }): PlanPoint => ({
+  x: x.toNumber('m'),
+  y: y.toNumber('m'),
+});
+
+/** The slab of an input that has been found good already. */
+function slabOf({ outline, openings }: JointLayoutInput): Spots {
+  const plain = plainCopy({ outline, ...(openings ? { openings } : {}) });
+  const region = z.parse(fields(regionFields()), plain) as Region;
+  const rings = ringsOf(region);
+  return { outer: rings.outer.map(spot), openings: rings.openings.map((ring) => ring.map(spot)) };
+}
+
+function jointShape(frame: Frame, joint: PlanJoint): string {
+  const pattern = { ...PATTERNS[joint.type], class: joint.type };
+  if (joint.shape === 'straight') return line(frame, at(joint.from), at(joint.to), pattern);
+  const { x, y } = at(joint.from);
+  return element('circle', { cx: frame.x(0), cy: frame.y(0), r: Math.hypot(x, y) * frame.scale, ...pattern });
+}
+
+const SMALLEST_TEXT = 1.2;
+const LARGEST_TEXT = 3.5;
+
+function panelNumbers(frame: Frame, { panels }: JointLayoutFigures): string[] {
+  return panels.flatMap(({ at: middle, along, across, number }) => {
+    const short = Math.min(along.toNumber('m'), across.toNumber('m')) * frame.scale;
+    const size = Math.min(LARGEST_TEXT, short * 0.4);
+    if (size < SMALLEST_TEXT) return [];
+    const { x, y } = at(middle);
+    const text = number.format().replace(' each', '');
+    const style = { 'text-anchor': 'middle', 'font-size': size, class: 'panel' };
+    return [label(frame.x(x), frame.y(y) + size / 3, text, style)];
+  });
+}
+
+const shown = (l: Length): string => (systemOfQuantity(l) === 'metric' ? l.format('m') : l.format('ft-in'));
+
+/** Equal neighbours are dimensioned together: `3 at 9 ft 4 in`. */
+interface Stretch {
+  readonly from: Length;
+  to: Length;
+  readonly each: Length;
+  times: number;
+}
+
+function stretches(stops: readonly Length[]): Stretch[] {
+  const list: Stretch[] = [];
+  stops.slice(1).forEach((to, i) => {
+    const from = stops[i] as Length;
+    const each = to.minus(from);
+    const last = list.at(-1);
+    if (last && last.each.compareTo(each) === 0) {
+      last.to = to;
+      last.times += 1;
+    } else if (each.sign() > 0) list.push({ from, to, each, times: 1 });
+  });
+  return list;
+}
+
+const stretchText = ({ each, times }: Stretch): string =>
+  times > 1 ? `${times} at ${shown(each)}` : shown(each);
+
+/** Where upright (or level) joints stand, between the ends of the slab. */
+function stops(figures: JointLayoutFigures, axis: 'x' | 'y', ends: readonly [number, number]): Length[] {
+  const other = axis === 'x' ? 'y' : 'x';
+  const found = figures.joints
+    .filter(
+      (j) => j.shape === 'straight' && j.from[axis].equals(j.to[axis]) && !j.from[other].equals(j.to[other]),
+    )
+    .map((j) => j.from[axis]);
+  const unit = systemOfQuantity(figures.depth) === 'metric' ? 'm' : 'ft-in';
+  const all = [...found, ...ends.map((m) => length(`${m.toFixed(12)} m`).in(unit))];
+  return all.sort((a, b) => a.compareTo(b));
+}
+
+const AWAY = { near: 5, far: 12 };
+
+/** Shorter stretches than this on the page, in millimetres, have no room for their text. */
+const ROOM = 7;
+
+function dimensions(frame: Frame, figures: JointLayoutFigures, outer: readonly PlanPoint[]): string[] {
+  const xs = outer.map((p) => p.x);
+  const ys = outer.map((p) => p.y);
+  const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const drawn: string[] = [];
+  const chain = (axis: 'x' | 'y', ends: [number, number]): void => {
+    const all = stops(figures, axis, ends);
+    const point = (l: Length): PlanPoint =>
+      axis === 'x' ? { x: l.toNumber('m'), y: y0 } : { x: x0, y: l.toNumber('m') };
+    const put = (from: Length, to: Length, text: string, away: number): void => {
+      const [a, b] = axis === 'x' ? [point(from), point(to)] : [point(to), point(from)];
+      drawn.push(dimension(frame, a, b, text, away));
+    };
+    const [first, last] = [all[0], all.at(-1)];
+    if (!first || !last) return;
+    put(first, last, shown(last.minus(first)), AWAY.far);
+    const crooked = figures.pattern === 'round' || (figures.pattern === 'fan' && axis === 'x');
+    if (crooked || all.length < 3) return;
+    for (const stretch of stretches(all)) {
+      const long = stretch.to.minus(stretch.from).toNumber('m') * frame.scale;
+      if (long >= ROOM) put(stretch.from, stretch.to, stretchText(stretch), AWAY.near);
+    }
+  };
+  chain('x', [x0, x1]);
+  chain('y', [y0, y1]);
+  return drawn;
+}
+
+function legendFor(figures: JointLayoutFigures, isolated: boolean): LegendEntry[] {
+  const types = (['contraction', 'construction', 'isolation'] as const).filter(
+    (type) => figures.joints.some((j) => j.type === type) || (type === 'isolation' && isolated),
+  );
+  const depth = shown(figures.depth);
+  return [
+    { text: 'edge of the slab', line: EDGE },
+    ...types.map((type) => ({
+      text: type === 'contraction' ? `${NAMES[type]}, ${depth} deep` : NAMES[type],
+      line: PATTERNS[type],
+    })),
+  ];
+}
+
+function describedBy(figures: JointLayoutFigures): string {
+  const { panelCount, contraction, construction, isolation } = figures;
+  const panels = panelCount.format().replace(' each', '');
+  return `A slab in ${panels} panels with ${shown(contraction)} of contraction joints, ${shown(construction)} of construction joints and ${shown(isolation)} of isolation joints.`;
+}
+
+/**
+ * Draw the joint plan of a slab.
+ *
+ * @param input - as for `jointLayout`
+ * @param options - the title
+ * @returns an SVG document as text: no scripts, no outside resources, its own title and description
+ * @throws {InputError} as `jointLayout` does
+ * @example
+ * ```ts
+ * import { jointPlan } from 'flatwork-reckoner/drawing';
+ *
+ * const svg = jointPlan({
+ *   outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
+ *   thickness: '5 in',
+ *   spacing: '12 ft 6 in',
+ * });
+ * svg.startsWith('<svg'); // true
+ * ```
+ */
+export function jointPlan(input: JointLayoutInput, options: JointPlanOptions = {}): string {
+  const { figures } = jointLayout(input);
+  const { outer, openings } = slabOf(input);
+  const frame = frameFor(outer);
+  const sides = (plainCopy(input) as JointLayoutInput).isolation ?? [];
+  const isolated = openings.length > 0 || sides.length > 0;
+  const side = ({ from, to }: (typeof sides)[number]): string => {
+    const [a, b] = [from, to].map(({ x, y }) => at({ x: length(x), y: length(y) })) as [PlanPoint, PlanPoint];
+    // White under the pattern, so that the edge does not fill its gaps.
+    const bare = { stroke: '#fff', 'stroke-width': 1.4 };
+    return line(frame, a, b, bare) + line(frame, a, b, { ...PATTERNS.isolation, class: 'isolation' });
+  };
+  return document({
+    title: options.title ?? 'Joint plan',
+    description: describedBy(figures),
+    frame,
+    body: [
+      element('path', { d: ringPath(frame, outer), ...EDGE, class: 'edge' }),
+      ...openings.map((ring) =>
+        element('path', { d: ringPath(frame, ring), ...PATTERNS.isolation, class: 'isolation' }),
+      ),
+      ...sides.map(side),
+      ...figures.joints.map((joint) => jointShape(frame, joint)),
+      ...panelNumbers(frame, figures),
+      ...dimensions(frame, figures, outer),
+    ],
+    legend: legendFor(figures, isolated),
+  });
+}

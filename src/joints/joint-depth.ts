@@ -1,0 +1,69 @@
+/**
+ * How deep a contraction joint is cut or formed, by the way it is made.
+ *
+ * Sawn with a conventional saw, tooled or formed: a quarter of the thickness, at least 1 in, as
+ * Concrete Construction answers. With an early-entry saw: 1 in in slabs up to 9 in thick, and a fifth of
+ * the thickness above, the deeper of the fifth to sixth that L&M's Concrete News reports. That a tooled
+ * or preformed joint is as deep as a sawn one is common practice, written down from memory.
+ */
+import { constant, length } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
+import { wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, JOINT_DEPTH, type Source } from '../reckoning/source';
+
+/** How a contraction joint is made. */
+export type JointMaking = 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
+
+/** All the ways, in the order they are shown. */
+export const JOINT_MAKINGS: readonly JointMaking[] = [
+  'conventional saw',
+  'early-entry saw',
+  'hand groover',
+  'preformed strip',
+];
+
+type Length = Quantity<'length'>;
+
+/** The least depth of any contraction joint. */
+const LEAST_DEPTH: () => Length = constant(() => length('1 in'));
+const EARLY_UP_TO = constant(() => length('9 in'));
+
+/** One way of making a joint and its depth. */
+export interface DepthBy {
+  readonly depth: Length;
+  readonly formula: string;
+  readonly source: Source;
+}
+
+const larger = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
+
+/** The depth by one way of making. */
+export function depthBy(making: JointMaking, t: Length): DepthBy {
+  const c = LEAST_DEPTH();
+  if (making === 'early-entry saw') {
+    const thick = t.greaterThan(EARLY_UP_TO());
+    return {
+      depth: thick ? larger(t.over(wholeNumber(5)), c) : c,
+      formula: thick ? 'k = max(t ÷ 5, c)' : 'k = c',
+      source: EARLY_ENTRY_DEPTH,
+    };
+  }
+  return {
+    depth: larger(t.over(wholeNumber(4)), c),
+    formula: 'k = max(t ÷ 4, c)',
+    source: making === 'conventional saw' ? JOINT_DEPTH : COMMON_PRACTICE,
+  };
+}
+
+/** The depth with its step of working. */
+export function workedDepth(making: JointMaking, t: Length, pad: Pad): Length {
+  const { depth, formula } = depthBy(making, t);
+  const what = making === 'conventional saw' ? 'depth of a sawn joint' : `depth of a joint, ${making}`;
+  return pad.step(
+    what,
+    formula,
+    formula.includes('t') ? { t, c: LEAST_DEPTH() } : { c: LEAST_DEPTH() },
+    depth,
+  );
+}

@@ -1,0 +1,619 @@
+/**
+ * A joint plan for a slab of any outline, openings included.
+ *
+ * The rules: no panel wider than the spacing either way; none longer for its width than the ratio; none
+ * narrower than the least side; every re-entrant corner, column and opening met by a joint; joints run
+ * straight through from edge to edge, in line across openings and changes of width, so that none ends at
+ * the middle of another panel. Among the plans that keep them, the one of least saw length.
+ *
+ * Outlines of straight sides get straight joints in two directions: each line either runs through a
+ * corner, an opening, a fixed joint, or divides evenly what lies between two such lines. For outlines
+ * with sides along two directions the search is exact among all plans of that kind as long as it ends
+ * within its allowance of work; else the best plan found is given with the gap to the least that any
+ * could come to. Round slabs get circles and radial joints, tapering ones a fan where that is better.
+ * Where no plan keeps every rule, the one is given for which length of joints is least, each broken rule
+ * weighing as much as sawing two sides of the largest panel allowed, with a list of what gives way.
+ *
+ * The search works in binary numbers; positions, lengths and areas are then reckoned from the outline
+ * and whole steps of setting out in exact decimals. The bound and the gap of an unfinished search are
+ * binary, stated to 0.1 mm.
+ */
+import type { Outline, PointInput } from '../geometry/outline';
+import { type Opening, type RegionInput, regionFields } from '../geometry/region';
+import { Decimal } from '../quantity/decimal';
+import * as faults from '../quantity/faults';
+import { constant, length, ratio } from '../quantity/make';
+import {
+  canonicalValue,
+  type Quantity,
+  type QuantityInput,
+  quantityOf,
+  systemOfQuantity,
+} from '../quantity/quantity';
+import type { System } from '../quantity/units';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import {
+  COMMON_PRACTICE,
+  EARLY_ENTRY_DEPTH,
+  IRREGULAR_SLABS,
+  JOINT_DEPTH,
+  SILICA_RULE,
+  TAPER_WIDTH,
+} from '../reckoning/source';
+import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
+import { turnedOut } from './layout/exact';
+import { type IsolationLine, isolationLengths } from './layout/isolation';
+import { brokenIn, type Laid, type LaidJoint, layFan, layRound, layStraight, lengthOf } from './layout/laid';
+import { BROKEN, type Limits, softened } from './layout/rules';
+import type { SawOrder } from './layout/saw-order';
+import { type FixedType, ringArea, type Site, siteOf } from './layout/site';
+import {
+  type BackerRod,
+  type IsolationBoard,
+  type Sawing,
+  type Sealant,
+  type TakeOffInput,
+  takeOff,
+} from './layout/take-off';
+
+/** What the slab is kept apart from. */
+export type Neighbour = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
+
+/** A line along one side of the outline where the slab is kept apart from something. */
+export interface IsolationInput {
+  readonly against: Neighbour;
+  readonly from: PointInput;
+  readonly to: PointInput;
+}
+
+/** A joint that must be where it is, from edge to edge (or to an opening). */
+export interface FixedJointInput {
+  readonly type: 'contraction' | 'construction' | 'isolation';
+  readonly from: PointInput;
+  readonly to: PointInput;
+}
+
+/** Input of {@link jointLayout}. Joints of a rectangle, L or polygon are placed as its corners are. */
+export interface JointLayoutInput extends RegionInput {
+  /** Thickness of the slab. */
+  readonly thickness: QuantityInput<'length'>;
+  /** The farthest apart that joints may be, from the plans or from `jointSpacing`; at least 1 ft. */
+  readonly spacing: QuantityInput<'length'>;
+  /** How long a panel may be for its width; by default 1.5 to 1. */
+  readonly longestRatio?: QuantityInput<'ratio'>;
+  /** Narrower panels are slivers; by default 2 ft, or half the spacing where that is less. */
+  readonly leastSide?: QuantityInput<'length'>;
+  /** Openings that hold a column, by number from 1: joints are led through them both ways. */
+  readonly columns?: readonly number[];
+  /** Which way the joints run, from the x axis; by default along the longest side. */
+  readonly direction?: QuantityInput<'angle'>;
+  /** Joints fall on whole multiples of this from the corner of the slab, as for stamps or pavers. */
+  readonly module?: QuantityInput<'length'>;
+  readonly fixed?: readonly FixedJointInput[];
+  /** Points on the outline where joints of the neighbouring slab end and must go on. */
+  readonly continued?: readonly PointInput[];
+  /** Sides, or parts of sides, with an isolation joint. Openings always have one. */
+  readonly isolation?: readonly IsolationInput[];
+  /** In a round slab joints may start at the middle of another panel; by default not if avoidable. */
+  readonly tees?: 'allowed' | 'avoided';
+  /** How the contraction joints are made; by default with a conventional saw. */
+  readonly making?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
+  /** Depth of the contraction joints; by default by thickness and making. */
+  readonly depth?: QuantityInput<'length'>;
+  /** How deep the saw goes in one pass; by default the whole depth. */
+  readonly depthPerPass?: QuantityInput<'length'>;
+  /** How far the saw gets in a given time, cutting. */
+  readonly sawRate?: SawRateInput;
+  /** By default lines that halve the slab first. */
+  readonly sawOrder?: 'halving' | 'alternate';
+  /** Thickness of the isolation board; by default 1/2 in. */
+  readonly boardThickness?: QuantityInput<'length'>;
+  /** Sealant is reckoned where its width and depth are given. */
+  readonly sealant?: SealantInput;
+  /** Dowels at construction joints, centre to centre; none by default. */
+  readonly dowelSpacing?: QuantityInput<'length'>;
+}
+
+/** A length cut in a time. */
+export interface SawRateInput {
+  readonly length: QuantityInput<'length'>;
+  readonly in: QuantityInput<'time'>;
+}
+
+/** Sealant in the top of the joints. */
+export interface SealantInput {
+  readonly width: QuantityInput<'length'>;
+  readonly depth: QuantityInput<'length'>;
+  /** Which joints are sealed; by default all. */
+  readonly joints?: 'all' | 'isolation' | 'sawn';
+}
+
+/** A place in plan. */
+export interface Place {
+  readonly x: Quantity<'length'>;
+  readonly y: Quantity<'length'>;
+}
+
+/** A joint of the plan. */
+export interface PlanJoint {
+  readonly number: Quantity<'count'>;
+  readonly type: 'contraction' | 'construction' | 'isolation';
+  /** A circle is centred on the slab, and `from` and `to` are one point on it. */
+  readonly shape: 'straight' | 'circle';
+  readonly from: Place;
+  readonly to: Place;
+  readonly length: Quantity<'length'>;
+  /** Contraction joints as cut; construction and isolation joints through the slab. */
+  readonly depth: Quantity<'length'>;
+}
+
+/** A panel of the plan. */
+export interface Panel {
+  readonly number: Quantity<'count'>;
+  /** The middle of the panel over all. */
+  readonly at: Place;
+  /** Over all in the direction of the joints; from circle to circle in a round slab. */
+  readonly along: Quantity<'length'>;
+  /** Over all across; mean width in a round or tapering slab. */
+  readonly across: Quantity<'length'>;
+  /** Openings taken out. */
+  readonly area: Quantity<'area'>;
+  /** Longer over shorter side. */
+  readonly ratio: Quantity<'ratio'>;
+}
+
+/** A rule that could not be kept, and where. */
+export interface GivenWay {
+  readonly rule: 'sliver' | 'panel shape' | 'joint ends at a joint' | 'module';
+  /** Which panel, where it is one. */
+  readonly panel?: Quantity<'count'>;
+  readonly actual?: Quantity<'length'> | Quantity<'ratio'> | Quantity<'count'>;
+  readonly limit?: Quantity<'length'> | Quantity<'ratio'>;
+}
+
+/** How sure it is that no shorter plan of the kind exists. */
+export interface SearchNote {
+  /** `exact`: none exists. `bounded`: none is shorter than `leastLength`. */
+  readonly kind: 'exact' | 'bounded';
+  readonly leastLength: Quantity<'length'>;
+  /** What this plan has beyond the least length; none when exact. */
+  readonly gap: Quantity<'length'>;
+}
+
+/** Figures of {@link jointLayout}. */
+export interface JointLayoutFigures {
+  readonly pattern: 'straight' | 'round' | 'fan';
+  readonly panelCount: Quantity<'count'>;
+  /** Area of the slab, openings taken out: the sum of the panels. */
+  readonly area: Quantity<'area'>;
+  /** Contraction joints in all. */
+  readonly contraction: Quantity<'length'>;
+  /** Construction joints in all. */
+  readonly construction: Quantity<'length'>;
+  /** Isolation joints in all: openings, sides and fixed joints. */
+  readonly isolation: Quantity<'length'>;
+  /** Depth of the contraction joints. */
+  readonly depth: Quantity<'length'>;
+  readonly joints: readonly PlanJoint[];
+  readonly panels: readonly Panel[];
+  readonly givesWay: readonly GivenWay[];
+  readonly search: SearchNote;
+  /** When the contraction joints are sawn. */
+  readonly sawing?: Sawing;
+  readonly isolationBoard: IsolationBoard;
+  readonly backerRod?: BackerRod;
+  readonly sealant?: Sealant;
+  /** Dowels at construction joints, when their spacing is given. */
+  readonly dowels?: Quantity<'count'>;
+}
+
+type Length = Quantity<'length'>;
+
+interface Parsed extends Omit<TakeOffInput, 'thickness'> {
+  readonly outline: Outline;
+  readonly openings: readonly Opening[] | undefined;
+  readonly thickness: Length;
+  readonly spacing: Length;
+  readonly longestRatio: Quantity<'ratio'> | undefined;
+  readonly leastSide: Length | undefined;
+  readonly columns: readonly Quantity<'count'>[] | undefined;
+  readonly direction: Quantity<'angle'> | undefined;
+  readonly module: Length | undefined;
+  readonly fixed: readonly { type: FixedType; from: PlaceRead; to: PlaceRead }[] | undefined;
+  readonly continued: readonly PlaceRead[] | undefined;
+  readonly isolation: readonly IsolationLine[] | undefined;
+  readonly tees: 'allowed' | 'avoided' | undefined;
+  readonly making: JointMaking | undefined;
+  readonly depth: Length | undefined;
+  readonly sawOrder: SawOrder | undefined;
+}
+
+type PlaceRead = Place;
+
+const LEAST_SPACING = constant(() => length('1 ft'));
+const SLIVER = constant(() => length('2 ft'));
+const RATIO = constant(() => ratio('1.5:1'));
+const LEAST_RATIO = constant(() => ratio('1:1'));
+const STEP: Record<System, () => Length> = {
+  customary: constant(() => length('1/16 in')),
+  metric: constant(() => length('1 mm')),
+};
+const PANEL_LIMIT = 20_000;
+/** Corners and openings of a slab with sides in two directions; askew ones take more work. */
+const CORNER_LIMIT = { orthogonal: 800, slanted: 200 };
+const FIXED_LIMIT = 200;
+const MOST_LINES = 2000;
+
+/** Limits read and checked, with their defaults listed. */
+interface Rules {
+  readonly spacing: Length;
+  readonly leastSide: Length;
+  readonly longestRatio: Quantity<'ratio'>;
+}
+
+function leastSideOf({ leastSide, spacing }: Parsed, pad: Pad): Length {
+  if (leastSide) {
+    if (!leastSide.lessThan(spacing)) refuse('leastSide', faults.doesNotFit('leastSide', 'spacing'));
+    return leastSide;
+  }
+  const half = spacing.over(wholeNumber(2));
+  const least = half.lessThan(SLIVER()) ? half : SLIVER();
+  pad.assume({
+    name: 'leastSide',
+    value: least.format(),
+    because: 'narrower panels break off; 2 ft, or half the spacing where that is less',
+    override: 'Give leastSide',
+    source: TAPER_WIDTH,
+  });
+  return least;
+}
+
+function ratioOf({ longestRatio }: Parsed, pad: Pad): Quantity<'ratio'> {
+  if (longestRatio) {
+    if (longestRatio.lessThan(LEAST_RATIO()))
+      refuse('longestRatio', faults.belowLeast('longestRatio', '1:1'));
+    return longestRatio;
+  }
+  pad.assume({
+    name: 'longestRatio',
+    value: RATIO().format(),
+    because: 'longer panels tend to crack across',
+    override: 'Give longestRatio; published limits run from 1.25:1 to 2:1',
+    source: IRREGULAR_SLABS,
+  });
+  return RATIO();
+}
+
+/** The spacing as it can be set out: whole steps, or whole modules. */
+function spacingOf({ spacing, module, thickness }: Parsed): Length {
+  if (spacing.lessThan(LEAST_SPACING()))
+    refuse('spacing', faults.belowLeast('spacing', LEAST_SPACING().format()));
+  if (module?.greaterThan(spacing)) refuse('module', faults.doesNotFit('module', 'spacing'));
+  return spacing.downTo(module ?? STEP[systemOfQuantity(thickness)]());
+}
+
+function rulesOf(input: Parsed, pad: Pad): Rules {
+  const spacing = spacingOf(input);
+  return { spacing, longestRatio: ratioOf(input, pad), leastSide: leastSideOf(input, pad) };
+}
+
+const limitsOf = ({ spacing, leastSide, longestRatio }: Rules): Limits => ({
+  spacing: spacing.toNumber('m'),
+  leastSide: leastSide.toNumber('m'),
+  ratio: longestRatio.toNumber(':1'),
+  weight: BROKEN,
+});
+
+/** A round opening in the very middle of a round slab, and nothing else that stands in the way. */
+function middleHole({ openings = [] }: Parsed): Decimal | undefined {
+  if (openings.length === 0) return new Decimal(0);
+  const [opening] = openings;
+  if (openings.length > 1 || opening?.shape !== 'circle') return undefined;
+  const centred = opening.at.x.sign() === 0 && opening.at.y.sign() === 0;
+  return centred ? canonicalValue(opening.diameter).div(2) : undefined;
+}
+
+const plain = (input: Parsed): boolean =>
+  !input.fixed?.length && !input.continued?.length && !input.module && !input.direction;
+
+function roundLaid(input: Parsed, limits: Limits, step: Decimal): Laid | undefined {
+  if (input.outline.shape !== 'circle' || !plain(input)) return undefined;
+  const hole = middleHole(input);
+  const radius = canonicalValue(input.outline.diameter).div(2);
+  if (!hole || hole.greaterThanOrEqualTo(radius)) return undefined;
+  return layRound({ radius, hole, step, tees: input.tees === 'allowed' }, limits);
+}
+
+function checkSize(site: Site, limits: Limits): void {
+  const panels = ringArea(site.ring).toNumber() / limits.spacing ** 2;
+  if (panels > PANEL_LIMIT) refuse('spacing', faults.tooMany('the plan in panels', PANEL_LIMIT));
+  for (const axis of ['x', 'y'] as const) {
+    const ends = site.ring.map((c) => c[axis].toNumber());
+    const lines = (Math.max(...ends) - Math.min(...ends)) / limits.spacing;
+    if (lines > MOST_LINES) refuse('spacing', faults.tooMany('the plan in joints side by side', MOST_LINES));
+  }
+  const corners =
+    site.ring.length + site.openings.reduce((sum, o) => sum + (o.cornered ? o.ring.length : 1), 0);
+  const most = CORNER_LIMIT[site.orthogonal ? 'orthogonal' : 'slanted'];
+  if (corners > most) refuse('outline', faults.tooMany('the slab in corners and openings', most));
+}
+
+function bestOf(a: Laid, b: Laid | undefined, limits: Limits): Laid {
+  if (!b) return a;
+  const keepsAll = (laid: Laid): boolean => brokenIn(laid) === 0;
+  if (keepsAll(a) !== keepsAll(b)) return keepsAll(b) ? b : a;
+  const { weight } = softened(limits);
+  const cost = (laid: Laid): number => lengthOf(laid).toNumber() + weight * brokenIn(laid);
+  return cost(b) < cost(a) ? b : a;
+}
+
+function placeSite(input: Parsed, rules: Rules): Site {
+  const count = input.openings?.length ?? 0;
+  const columns = (input.columns ?? []).map((n, i) => {
+    const number = n.toNumber('each');
+    if (number > count) refuse(`columns[${i}]`, faults.notACount('a column', 1, Math.max(1, count)));
+    return number - 1;
+  });
+  return siteOf({
+    outline: input.outline,
+    openings: input.openings,
+    columns: new Set(columns),
+    direction: input.direction,
+    fixed: input.fixed ?? [],
+    continued: input.continued ?? [],
+    leastSide: canonicalValue(rules.leastSide),
+  });
+}
+
+/** The plan, and the area that its panels must come to. */
+interface Planned {
+  readonly laid: Laid;
+  readonly area: Decimal;
+  readonly site: Site;
+}
+
+function plan(input: Parsed, rules: Rules): Planned {
+  const limits = limitsOf(rules);
+  const site = placeSite(input, rules);
+  checkSize(site, limits);
+  const step = canonicalValue(STEP[systemOfQuantity(input.thickness)]());
+  const laid = roundLaid(input, limits, step) ?? straightOrFan(input, site, limits, step);
+  if (laid.panels.length > 2 * PANEL_LIMIT)
+    refuse('spacing', faults.tooMany('the plan in panels', 2 * PANEL_LIMIT));
+  const area = laid.panels.reduce((sum, p) => sum.plus(p.area), new Decimal(0));
+  return { laid, area, site };
+}
+
+function straightOrFan(input: Parsed, site: Site, limits: Limits, step: Decimal): Laid {
+  const module = input.module && canonicalValue(input.module);
+  const straight = layStraight(site, limits, { step, module });
+  const fan = plain(input) && site.openings.length === 0 && !site.orthogonal;
+  return bestOf(straight, fan ? fanOf(site, limits) : undefined, limits);
+}
+
+/** The fan is laid out in the turned plane, then turned out. */
+function fanOf(site: Site, limits: Limits): Laid | undefined {
+  const laid = layFan(site.ring, limits);
+  return laid && turnedLaid(laid, site);
+}
+
+function turnedLaid(laid: Laid, { turn }: Site): Laid {
+  return {
+    ...laid,
+    joints: laid.joints.map((j) => ({ ...j, from: turnedOut(j.from, turn), to: turnedOut(j.to, turn) })),
+    panels: laid.panels.map((p) => ({ ...p, at: turnedOut(p.at, turn) })),
+  };
+}
+
+/** Writes figures in the family of units of the input. */
+class Writer {
+  constructor(readonly system: System) {}
+
+  length = (d: Decimal): Length => quantityOf('length', d, this.system);
+
+  place = ({ x, y }: { x: Decimal; y: Decimal }): Place => ({ x: this.length(x), y: this.length(y) });
+
+  joint = (joint: LaidJoint, number: number, depth: Length): PlanJoint => ({
+    number: wholeNumber(number),
+    type: joint.type,
+    shape: joint.shape,
+    from: this.place(joint.from),
+    to: this.place(joint.to),
+    length: this.length(joint.length),
+    depth,
+  });
+
+  panel = ({ at, along, across, area }: Laid['panels'][number], number: number): Panel => {
+    const [a, b] = [this.length(along), this.length(across)];
+    return {
+      number: wholeNumber(number),
+      at: this.place(at),
+      along: a,
+      across: b,
+      area: quantityOf('area', area, this.system),
+      ratio: a.lessThan(b) ? b.over(a) : a.over(b),
+    };
+  };
+}
+
+function givenWay(laid: Laid, panels: readonly Panel[], rules: Rules): GivenWay[] {
+  const list: GivenWay[] = laid.panels.flatMap(({ broken }, i) =>
+    broken.map((rule): GivenWay => {
+      const { number, along, across, ratio: actual } = panels[i] as Panel;
+      const shorter = along.lessThan(across) ? along : across;
+      return rule === 'sliver'
+        ? { rule, panel: number, actual: shorter, limit: rules.leastSide }
+        : { rule, panel: number, actual, limit: rules.longestRatio };
+    }),
+  );
+  if (laid.tees > 0) list.push({ rule: 'joint ends at a joint', actual: wholeNumber(laid.tees) });
+  if (laid.offModule > 0) list.push({ rule: 'module', actual: wholeNumber(laid.offModule) });
+  return list;
+}
+
+function searchNote(laid: Laid, write: Writer): SearchNote {
+  const whole = lengthOf(laid);
+  const bound = Decimal.min(whole, new Decimal(laid.leastLength.toFixed(4)));
+  const least = laid.exact ? whole : bound;
+  return {
+    kind: laid.exact ? 'exact' : 'bounded',
+    leastLength: write.length(least),
+    gap: write.length(whole.minus(least)),
+  };
+}
+
+function depthOf(input: Parsed, making: JointMaking, pad: Pad): Length {
+  if (!input.depth) return workedDepth(making, input.thickness, pad);
+  if (!input.depth.lessThan(input.thickness)) refuse('depth', faults.doesNotFit('depth', 'thickness'));
+  return input.depth;
+}
+
+function makingOf({ making }: Parsed, pad: Pad): JointMaking {
+  if (making) return making;
+  pad.assume({
+    name: 'making',
+    value: 'conventional saw',
+    because: 'the usual way for slabs of this kind',
+    override: 'Give making',
+    source: COMMON_PRACTICE,
+  });
+  return 'conventional saw';
+}
+
+function totalOf(laid: Laid, type: FixedType): Decimal {
+  return laid.joints.filter((j) => j.type === type).reduce((sum, j) => sum.plus(j.length), new Decimal(0));
+}
+
+/** Above this many joints their sum is not written out. */
+const WRITTEN_OUT = 12;
+
+function workedTotal(laid: Laid, write: Writer, pad: Pad): Length {
+  const total = write.length(totalOf(laid, 'contraction'));
+  const cuts = laid.joints.filter((j) => j.type === 'contraction');
+  if (cuts.length === 0 || cuts.length > WRITTEN_OUT) return total;
+  const values = Object.fromEntries(cuts.map((j, i) => [`c${i + 1}`, write.length(j.length)]));
+  return pad.step('contraction joints in all', `C = ${Object.keys(values).join(' + ')}`, values, total);
+}
+
+function heed(input: Parsed, ways: readonly GivenWay[], site: Site, sawn: boolean, pad: Pad): void {
+  if (ways.length > 0) pad.caution(cautions.rulesGiveWay(wholeNumber(0), wholeNumber(ways.length)));
+  const square = (input.openings ?? []).some(
+    (o, i) => o.shape === 'rectangle' && site.openings[i]?.cornered === false,
+  );
+  if (square) pad.caution(cautions.squareBoxOut);
+  if (sawn) pad.caution(cautions.silica);
+}
+
+function reckon(input: Parsed, pad: Pad): JointLayoutFigures {
+  const rules = rulesOf(input, pad);
+  const making = makingOf(input, pad);
+  const { laid, area, site } = plan(input, rules);
+  const edges = isolationLengths(input.outline, input.isolation ?? []);
+  const depth = depthOf(input, making, pad);
+  const write = new Writer(systemOfQuantity(input.thickness));
+  const joints = laid.joints.map((joint, i) =>
+    write.joint(joint, i + 1, joint.type === 'contraction' ? depth : input.thickness),
+  );
+  const panels = laid.panels.map((p, i) => write.panel(p, i + 1));
+  const contraction = workedTotal(laid, write, pad);
+  const openings = site.openings.reduce((sum, o) => sum.plus(o.perimeter), new Decimal(0));
+  const isolation = write.length(totalOf(laid, 'isolation').plus(edges).plus(openings));
+  const givesWay = givenWay(laid, panels, rules);
+  const sawn = making.endsWith('saw') && contraction.sign() > 0;
+  const taken = takeOff(input, { laid, contraction, isolation, depth, sawn, order: input.sawOrder }, pad);
+  heed(input, givesWay, site, sawn, pad);
+  return {
+    pattern: laid.pattern,
+    panelCount: wholeNumber(panels.length),
+    area: quantityOf('area', area, write.system),
+    contraction,
+    construction: write.length(totalOf(laid, 'construction')),
+    isolation,
+    depth,
+    joints,
+    panels,
+    givesWay,
+    search: searchNote(laid, write),
+    ...taken,
+  };
+}
+
+const point = (): Field<Place> =>
+  fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
+
+const FIXED_TYPES: readonly FixedType[] = ['contraction', 'construction', 'isolation'];
+const NEIGHBOURS: readonly Neighbour[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
+const SEALED = ['all', 'isolation', 'sawn'] as const;
+
+/**
+ * A joint plan for a slab: where each joint runs, the panels, and what it takes to cut and fill them.
+ *
+ * Cracks may still come: published texts expect up to 3% of panels to crack though every rule is kept.
+ * The plans, the local code and the engineer govern.
+ *
+ * @param input - outline with openings, thickness, spacing; fixed joints, isolation, module, direction,
+ * limits and ways of cutting where they are known
+ * @returns joints with their ends, lengths and depths; panels with size, area and ratio; totals by type;
+ * what gives way where no plan keeps every rule; how sure the search is; sawing, board, rod, sealant, dowels
+ * @throws {InputError} `below-least` for a spacing under 1 ft; `off-edge` for an isolation line that is not
+ * on a side; `off-slab`, `ends-inside`, `joint-not-square` and `joints-conflict` for fixed joints;
+ * `does-not-fit`, `too-many`; and as outlines and quantities do
+ * @source rules for irregular slabs: Concrete Construction; least width: McGraw-Hill's Highway Engineering
+ * Handbook; depth as `jointSpacing`
+ * @example
+ * ```ts
+ * import { jointLayout } from 'flatwork-reckoner';
+ *
+ * const { figures } = jointLayout({
+ *   outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
+ *   thickness: '5 in',
+ *   spacing: '12 ft 6 in',
+ * });
+ * figures.panelCount.format(); // '6 each'
+ * figures.contraction.format(); // '64 ft'
+ * figures.search.kind; // 'exact'
+ * ```
+ */
+export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*#__PURE__*/ define({
+  id: 'joint-layout',
+  title: 'Joint plan of a slab',
+  version: 1,
+  sources: [IRREGULAR_SLABS, TAPER_WIDTH, JOINT_DEPTH, EARLY_ENTRY_DEPTH, SILICA_RULE],
+  input: () =>
+    fields({
+      ...regionFields(),
+      thickness: quantity('length', 'thickness'),
+      spacing: quantity('length', 'spacing'),
+      longestRatio: maybe(quantity('ratio', 'longestRatio')),
+      leastSide: maybe(quantity('length', 'leastSide')),
+      columns: maybe(list(whole('a column', 1, 1000), 0, 1000)),
+      direction: maybe(quantity('angle', 'direction', 'any')),
+      module: maybe(quantity('length', 'module')),
+      fixed: maybe(
+        list(fields({ type: choice('type', FIXED_TYPES), from: point(), to: point() }), 0, FIXED_LIMIT),
+      ),
+      continued: maybe(list(point(), 0, FIXED_LIMIT)),
+      isolation: maybe(
+        list(fields({ against: choice('against', NEIGHBOURS), from: point(), to: point() }), 0, FIXED_LIMIT),
+      ),
+      tees: maybe(choice('tees', ['allowed', 'avoided'] as const)),
+      making: maybe(choice('making', JOINT_MAKINGS)),
+      depth: maybe(quantity('length', 'depth')),
+      depthPerPass: maybe(quantity('length', 'depthPerPass')),
+      sawRate: maybe(fields({ length: quantity('length', 'length'), in: quantity('time', 'in') })),
+      sawOrder: maybe(choice('sawOrder', ['halving', 'alternate'] as const)),
+      boardThickness: maybe(quantity('length', 'boardThickness')),
+      sealant: maybe(
+        fields({
+          width: quantity('length', 'width'),
+          depth: quantity('length', 'depth'),
+          joints: maybe(choice('joints', SEALED)),
+        }),
+      ),
+      dowelSpacing: maybe(quantity('length', 'dowelSpacing')),
+    }),
+  reckon,
+});

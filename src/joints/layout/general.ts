@@ -1,0 +1,159 @@
+/**
+ * A slab with slanted sides, as the search sees it: cells cut to the outline in binary numbers.
+ *
+ * A panel is measured over all along x and along y. One that has less area than a triangle as long as
+ * it and as wide as the least side counts as a sliver.
+ */
+import type { Spot } from './orthogonal';
+import { HAIR, type Limits, panelCost } from './rules';
+import { type Anchor, type Axis, type Gap, leavesUnmet, type Mark, marksBetween, type Space } from './space';
+
+/** What the search needs to know of the slab. */
+export interface GeneralSite {
+  readonly ring: readonly Spot[];
+  readonly marks: readonly Mark[];
+  readonly fixed: Readonly<Record<Axis, readonly number[]>>;
+  readonly leftOut: (axis: Axis, at: number) => number;
+  /** More than any plan can leave unsawn because of openings in the way of its lines. */
+  readonly passedOver: number;
+}
+
+const other = (axis: Axis): Axis => (axis === 'x' ? 'y' : 'x');
+
+/** The part of a ring on one side of a line. */
+function cutBy(ring: readonly Spot[], axis: Axis, at: number, above: boolean): Spot[] {
+  const kept: Spot[] = [];
+  const across = other(axis);
+  const depth = (s: Spot): number => (above ? s[axis] - at : at - s[axis]);
+  for (let i = 0; i < ring.length; i += 1) {
+    const a = ring[i] as Spot;
+    const b = ring[(i + 1) % ring.length] as Spot;
+    const [da, db] = [depth(a), depth(b)];
+    if (da >= 0) kept.push(a);
+    if ((da > 0 && db < 0) || (da < 0 && db > 0)) {
+      const v = a[across] + ((b[across] - a[across]) * da) / (da - db);
+      kept.push(axis === 'x' ? { x: at, y: v } : { x: v, y: at });
+    }
+  }
+  return kept;
+}
+
+function areaOf(ring: readonly Spot[]): number {
+  let sum = 0;
+  for (let i = 0; i < ring.length; i += 1) {
+    const a = ring[i] as Spot;
+    const b = ring[(i + 1) % ring.length] as Spot;
+    sum += a.x * b.y - b.x * a.y;
+  }
+  return Math.abs(sum) / 2;
+}
+
+const extent = (ring: readonly Spot[], axis: Axis): number => {
+  let [lo, hi] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const spot of ring) [lo, hi] = [Math.min(lo, spot[axis]), Math.max(hi, spot[axis])];
+  return hi - lo;
+};
+
+/** Corners that turn the wrong way round, of an anticlockwise ring. */
+function reentrantCorners(ring: readonly Spot[]): Spot[] {
+  return ring.filter((b, i) => {
+    const a = ring[(i + ring.length - 1) % ring.length] as Spot;
+    const c = ring[(i + 1) % ring.length] as Spot;
+    const turn = (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
+    return turn < -HAIR * Math.hypot(b.x - a.x, b.y - a.y);
+  });
+}
+
+/** True for a panel with too little area for its length. */
+export const wedged = (area: number, w: number, h: number, leastSide: number): boolean =>
+  2 * area < Math.max(w, h) * leastSide - HAIR;
+
+const FEW_CORNERS = 8;
+
+/** A slab with slanted sides as the search sees it. */
+export class GeneralSpace implements Space {
+  readonly effort: number;
+  readonly marks: readonly Mark[];
+  readonly #anchors: Record<Axis, Anchor[]>;
+  readonly #strips = new Map<Gap, Spot[]>();
+
+  constructor(
+    readonly site: GeneralSite,
+    readonly limits: Limits,
+  ) {
+    this.effort = 6 + site.ring.length;
+    this.marks = [...reentrantCorners(site.ring), ...site.marks];
+    this.#anchors = { x: this.#anchorsOf('x'), y: this.#anchorsOf('y') };
+  }
+
+  #anchorsOf(axis: Axis): Anchor[] {
+    const must = this.site.fixed[axis];
+    // Lines through corners that stick out are tried only where there are few: they save little.
+    const corners = this.site.ring.length > FEW_CORNERS ? reentrantCorners(this.site.ring) : this.site.ring;
+    const ends = this.site.ring.map((s) => s[axis]);
+    const stops = [...corners.map((s) => s[axis]), Math.min(...ends), Math.max(...ends)];
+    const all = [...stops, ...must, ...this.site.marks.map((m) => m[axis])];
+    const sorted = all.sort((a, b) => a - b);
+    return sorted
+      .filter((v, i) => i === 0 || v - (sorted[i - 1] as number) > HAIR)
+      .map((at) => ({ at, must: must.some((m) => Math.abs(m - at) <= HAIR) }));
+  }
+
+  anchors(axis: Axis): readonly Anchor[] {
+    return this.#anchors[axis];
+  }
+
+  gap(axis: Axis, lo: number, hi: number): Gap {
+    const marks = marksBetween(this.marks, axis, lo, hi, HAIR);
+    return { lo, hi, first: 0, last: 0, marks, key: `${lo} ${hi}` };
+  }
+
+  lineLength(axis: Axis, at: number): number {
+    const across = other(axis);
+    const crossings: number[] = [];
+    const { ring } = this.site;
+    ring.forEach((a, i) => {
+      const b = ring[(i + 1) % ring.length] as Spot;
+      if (a[axis] > at !== b[axis] > at) {
+        crossings.push(a[across] + ((b[across] - a[across]) * (at - a[axis])) / (b[axis] - a[axis]));
+      }
+    });
+    crossings.sort((p, q) => p - q);
+    let length = 0;
+    for (let k = 0; k + 1 < crossings.length; k += 2)
+      length += (crossings[k + 1] as number) - (crossings[k] as number);
+    return Math.max(0, length - this.site.leftOut(axis, at));
+  }
+
+  widest(_axis: Axis, gap: Gap): number {
+    return gap.hi - gap.lo;
+  }
+
+  #strip(x: Gap): Spot[] {
+    let strip = this.#strips.get(x);
+    if (!strip) {
+      strip = cutBy(cutBy(this.site.ring, 'x', x.lo, true), 'x', x.hi, false);
+      this.#strips.set(x, strip);
+    }
+    return strip;
+  }
+
+  /** The slab W wide is crossed by `W ÷ spacing − 1` lines or more, summed over its height; both ways. */
+  leastLength(): number {
+    const { ring, passedOver } = this.site;
+    const each = areaOf(ring) / this.limits.spacing;
+    const sum = Math.max(0, each - extent(ring, 'x')) + Math.max(0, each - extent(ring, 'y'));
+    return reentrantCorners(ring).length > 0 ? 0 : Math.max(0, sum - passedOver);
+  }
+
+  cost(x: Gap, y: Gap): number {
+    if (leavesUnmet(x, y)) return Number.POSITIVE_INFINITY;
+    const piece = cutBy(cutBy(this.#strip(x), 'y', y.lo, true), 'y', y.hi, false);
+    const area = areaOf(piece);
+    if (area < HAIR) return 0;
+    const [w, h] = [extent(piece, 'x'), extent(piece, 'y')];
+    const { leastSide } = this.limits;
+    const wedge = Math.min(w, h) >= leastSide - HAIR && wedged(area, w, h, leastSide);
+    return panelCost(w, h, this.limits) + (wedge ? 1 : 0);
+  }
+}

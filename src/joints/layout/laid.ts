@@ -1,0 +1,247 @@
+/** A plan of any pattern, brought to one form: joints and panels in the plane of the input. */
+import type { Corner } from '../../geometry/polygon';
+import { Decimal, PI, ZERO } from '../../quantity/decimal';
+import { turnedOut } from './exact';
+import { type FanPlan, fanPlan, partWay, type Taper, taperOf } from './fan-plan';
+import { type GridPlan, gridPlan, type Setting } from './grid-plan';
+import {
+  type Ring,
+  type RoundPlan,
+  type RoundSite,
+  ringPanelArea,
+  ringPanelWidth,
+  roundPlan,
+  towards,
+} from './round-plan';
+import { brokenBy, type Limits, type PanelRule } from './rules';
+import { type FixedType, ringArea, type Site } from './site';
+
+/** A joint of the plan. */
+export interface LaidJoint {
+  readonly type: FixedType;
+  readonly shape: 'straight' | 'circle';
+  readonly from: Corner;
+  readonly to: Corner;
+  readonly length: Decimal;
+  /** Joints of one run have one key and lie on one line. */
+  readonly run: string;
+  /** Which family of parallel lines the run belongs to, and its place among them. */
+  readonly family: string;
+  readonly place: Decimal;
+}
+
+/** A panel of the plan. */
+interface LaidPanel {
+  readonly at: Corner;
+  readonly along: Decimal;
+  readonly across: Decimal;
+  readonly area: Decimal;
+  readonly broken: readonly PanelRule[];
+}
+
+/** A plan. */
+export interface Laid {
+  readonly pattern: 'straight' | 'round' | 'fan';
+  readonly joints: readonly LaidJoint[];
+  readonly panels: readonly LaidPanel[];
+  /** Joints that start at a joint though that is not allowed. */
+  readonly tees: number;
+  /** Lines that do not fall on the module. */
+  readonly offModule: number;
+  readonly exact: boolean;
+  /** No plan of this kind that keeps as many rules is shorter than this, in metres. */
+  readonly leastLength: number;
+}
+
+const middleOf = (ring: readonly Corner[]): Corner => {
+  const xs = ring.map((c) => c.x);
+  const ys = ring.map((c) => c.y);
+  return {
+    x: Decimal.min(...xs)
+      .plus(Decimal.max(...xs))
+      .div(2),
+    y: Decimal.min(...ys)
+      .plus(Decimal.max(...ys))
+      .div(2),
+  };
+};
+
+const distance = (a: Corner, b: Corner): Decimal =>
+  a.x.equals(b.x)
+    ? b.y.minus(a.y).abs()
+    : a.y.equals(b.y)
+      ? b.x.minus(a.x).abs()
+      : Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y));
+
+function fromGrid(plan: GridPlan, site: Site): Laid {
+  const { turn } = site;
+  const joints = plan.joints.map(({ type, from, to }): LaidJoint => {
+    const axis = from.x.equals(to.x) ? 'x' : 'y';
+    return {
+      type,
+      shape: 'straight',
+      from: turnedOut(from, turn),
+      to: turnedOut(to, turn),
+      length: distance(from, to),
+      run: `${axis}${from[axis].toFixed()}`,
+      family: axis,
+      place: from[axis],
+    };
+  });
+  const panels = plan.panels.map(({ ring, ...rest }) => ({ at: turnedOut(middleOf(ring), turn), ...rest }));
+  const { bound, leastLength } = plan.found;
+  return {
+    pattern: 'straight',
+    joints,
+    panels,
+    tees: 0,
+    offModule: plan.offModule.length,
+    exact: plan.found.exact,
+    // With rules broken the bound weighs those too, so only the plain least length can be told.
+    leastLength: panels.every((p) => p.broken.length === 0) ? Math.max(bound, leastLength) : leastLength,
+  };
+}
+
+const scaled = (way: Corner, r: Decimal): Corner => ({ x: way.x.times(r), y: way.y.times(r) });
+
+function circleJoint(r: Decimal): LaidJoint {
+  const at = { x: r, y: ZERO };
+  const length = PI.times(2).times(r);
+  return {
+    type: 'contraction',
+    shape: 'circle',
+    from: at,
+    to: at,
+    length,
+    run: `r${r.toFixed()}`,
+    family: 'circle',
+    place: r,
+  };
+}
+
+/** The radial joint on one spoke, from the innermost ring that has it out to the edge. */
+function spokes(rings: readonly Ring[]): LaidJoint[] {
+  const finest = Math.max(...rings.map((ring) => ring.panels));
+  const outer = (rings.at(-1) as Ring).outer;
+  const joints: LaidJoint[] = [];
+  for (let k = 0; k < finest; k += 1) {
+    const first = rings.find((ring) => ring.panels > 1 && (k * ring.panels) % finest === 0);
+    if (!first) continue;
+    const way = towards(k, finest);
+    joints.push({
+      type: 'contraction',
+      shape: 'straight',
+      from: scaled(way, first.inner),
+      to: scaled(way, outer),
+      length: outer.minus(first.inner),
+      run: `spoke${k}`,
+      family: 'spoke',
+      place: new Decimal(k),
+    });
+  }
+  return joints;
+}
+
+function ringPanels(ring: Ring): LaidPanel[] {
+  const middle = ring.panels === 1 ? ZERO : ring.inner.plus(ring.outer).div(2);
+  return Array.from({ length: ring.panels }, (_, k) => ({
+    at: scaled(towards(2 * k + 1, 2 * ring.panels), middle),
+    along: ring.panels === 1 ? ring.outer.times(2) : ring.outer.minus(ring.inner),
+    across: ringPanelWidth(ring),
+    area: ringPanelArea(ring),
+    broken: ring.broken,
+  }));
+}
+
+function fromRound({ rings, tees }: RoundPlan, site: RoundSite): Laid {
+  const joints = [...rings.slice(0, -1).map((ring) => circleJoint(ring.outer)), ...spokes(rings)];
+  const panels = rings.flatMap(ringPanels);
+  const leastLength = joints.reduce((sum, j) => sum.plus(j.length), ZERO).toNumber();
+  return {
+    pattern: 'round',
+    joints,
+    panels,
+    tees: site.tees ? 0 : tees,
+    offModule: 0,
+    exact: true,
+    leastLength,
+  };
+}
+
+/** The corners of the panels of a fan, row by row. */
+function fanCorners(taper: Taper, { across, along }: FanPlan): Corner[][] {
+  return Array.from({ length: along + 1 }, (_, j) =>
+    Array.from({ length: across + 1 }, (_unused, k) =>
+      partWay(partWay(...taper.near, k, across), partWay(...taper.far, k, across), j, along),
+    ),
+  );
+}
+
+function fanPanel(
+  corners: readonly Corner[][],
+  j: number,
+  k: number,
+  broken: readonly PanelRule[],
+): LaidPanel {
+  const near = corners[j] as Corner[];
+  const far = corners[j + 1] as Corner[];
+  const ring = [near[k], near[k + 1], far[k + 1], far[k]] as Corner[];
+  const [a, b, c, d] = ring as [Corner, Corner, Corner, Corner];
+  const across = distance(a, b).plus(distance(d, c)).div(2);
+  const area = ringArea(ring);
+  return { at: middleOf(ring), along: area.div(across), across, area, broken };
+}
+
+function fromFan(taper: Taper, plan: FanPlan, limits: Limits): Laid {
+  const corners = fanCorners(taper, plan);
+  const joint = (from: Corner, to: Corner, family: string, place: number): LaidJoint => ({
+    type: 'contraction',
+    shape: 'straight',
+    from,
+    to,
+    length: distance(from, to),
+    run: `${family}${place}`,
+    family,
+    place: new Decimal(place),
+  });
+  const first = corners[0] as Corner[];
+  const last = corners.at(-1) as Corner[];
+  const joints: LaidJoint[] = [];
+  for (let k = 1; k < plan.across; k += 1)
+    joints.push(joint(first[k] as Corner, last[k] as Corner, 'fan', k));
+  for (let j = 1; j < plan.along; j += 1) {
+    const row = corners[j] as Corner[];
+    joints.push(joint(row[0] as Corner, row.at(-1) as Corner, 'row', j));
+  }
+  const panels: LaidPanel[] = [];
+  for (let j = 0; j < plan.along; j += 1) {
+    for (let k = 0; k < plan.across; k += 1) {
+      const panel = fanPanel(corners, j, k, []);
+      const broken = brokenBy(panel.across.toNumber(), panel.along.toNumber(), limits);
+      panels.push({ ...panel, broken });
+    }
+  }
+  const leastLength = joints.reduce((sum, j) => sum.plus(j.length), ZERO).toNumber();
+  return { pattern: 'fan', joints, panels, tees: 0, offModule: 0, exact: true, leastLength };
+}
+
+/** Straight joints in two directions. */
+export const layStraight = (site: Site, limits: Limits, setting: Setting): Laid =>
+  fromGrid(gridPlan(site, limits, setting), site);
+
+/** Circles and radial joints. */
+export const layRound = (site: RoundSite, limits: Limits): Laid => fromRound(roundPlan(site, limits), site);
+
+/** A fan between two parallel sides, where the ring is such a taper. */
+export function layFan(ring: readonly Corner[], limits: Limits): Laid | undefined {
+  const taper = taperOf(ring);
+  const plan = taper && fanPlan(taper, limits);
+  return taper && plan ? fromFan(taper, plan, limits) : undefined;
+}
+
+/** How many rules a plan breaks in all. */
+export const brokenIn = (laid: Laid): number =>
+  laid.panels.reduce((sum, p) => sum + p.broken.length, 0) + laid.tees;
+
+/** Length of all joints. */
+export const lengthOf = (laid: Laid): Decimal => laid.joints.reduce((sum, j) => sum.plus(j.length), ZERO);

@@ -1,0 +1,58 @@
+/** The rules that a panel must keep, and how far a plan is from keeping them. */
+
+/** Limits in metres, as binary numbers: the search compares with a hair of room. */
+export interface Limits {
+  /** The farthest apart that two joints may be. */
+  readonly spacing: number;
+  /** A panel narrower than this is a sliver. */
+  readonly leastSide: number;
+  /** Longer side over shorter side. */
+  readonly ratio: number;
+  /** How many metres of sawing a broken rule weighs as much as. */
+  readonly weight: number;
+}
+
+/** A rule that a panel may have to break where nothing else can be had. */
+export type PanelRule = 'sliver' | 'panel shape';
+
+/** Room for the rounding of binary numbers, in metres: a millionth of a millimetre. */
+export const HAIR = 1e-9;
+
+/** Which rules a panel of these sides breaks; an empty list for a good panel. */
+export function brokenBy(w: number, h: number, { leastSide, ratio }: Limits): PanelRule[] {
+  const [short, long] = w < h ? [w, h] : [h, w];
+  const broken: PanelRule[] = [];
+  if (short < leastSide - HAIR) broken.push('sliver');
+  if (long > ratio * short + HAIR) broken.push('panel shape');
+  return broken;
+}
+
+/**
+ * In the search for a plan that keeps every rule a broken one outweighs any length: a thousand
+ * kilometres of sawing. A plan that costs as much does not keep them.
+ */
+export const BROKEN = 1e6;
+
+/** Where no plan keeps every rule, each broken one weighs as much as sawing two sides of the largest panel. */
+export const softened = (limits: Limits): Limits => ({ ...limits, weight: 2 * limits.spacing });
+
+/** Among plans of one length the squarer one is taken; far too light to outweigh a cut. */
+const SQUARENESS = 1e-9;
+
+/**
+ * The rules that a panel breaks, with a hair for its shape; infinite where it is over the spacing. Rules
+ * and hair are told apart again by {@link weighed}.
+ */
+export function panelCost(w: number, h: number, limits: Limits): number {
+  if (w > limits.spacing + HAIR || h > limits.spacing + HAIR) return Number.POSITIVE_INFINITY;
+  const [short, long] = w < h ? [w, h] : [h, w];
+  const broken = (short < limits.leastSide - HAIR ? 1 : 0) + (long > limits.ratio * short + HAIR ? 1 : 0);
+  return broken + (long - short) * SQUARENESS;
+}
+
+/** The cost of panels, each broken rule weighing as much as a length of sawing. */
+export function weighed(panels: number, weight: number): number {
+  if (panels === Number.POSITIVE_INFINITY) return panels;
+  const broken = Math.round(panels);
+  return broken * weight + (panels - broken);
+}

@@ -1,0 +1,72 @@
+/**
+ * What the search asks about a slab: how long a line is, and what a cell costs.
+ *
+ * A cell is what lies between two neighbouring lines each way. The search works in binary numbers;
+ * the figures are reckoned anew in exact decimals from the lines that it picks.
+ */
+
+/** Along x or along y. An `x` line is the line of all points with that x. */
+export type Axis = 'x' | 'y';
+
+/** The space between two neighbouring lines of one axis. */
+export interface Gap {
+  readonly lo: number;
+  readonly hi: number;
+  /** First and last strip of the space that it overlaps. */
+  readonly first: number;
+  readonly last: number;
+  /** Points strictly between the two lines that must be met by a line of one axis or the other. */
+  readonly marks: readonly number[];
+  /** Gaps with one key cost the same, whatever they are crossed with. */
+  readonly key: string;
+}
+
+/** A place where a line may or must run. */
+export interface Anchor {
+  readonly at: number;
+  /** A line must run here. */
+  readonly must: boolean;
+}
+
+/** A slab as the search sees it. */
+export interface Space {
+  /** How much work one cell is, beside a cell of a slab with sides in two directions. */
+  readonly effort: number;
+  /** In order, the first and last being the extent of the slab. */
+  anchors(axis: Axis): readonly Anchor[];
+  gap(axis: Axis, lo: number, hi: number): Gap;
+  /** Sawn length of the whole line. */
+  lineLength(axis: Axis, at: number): number;
+  /** The widest that a panel in the gap can be, whatever the lines of the other axis. */
+  widest(axis: Axis, gap: Gap): number;
+  /** No straight joints in two directions can keep the spacing with less length than this. */
+  leastLength(): number;
+  /** What the panels between two gaps cost; infinite when they cannot be. */
+  cost(x: Gap, y: Gap): number;
+}
+
+/** A point that a line of one axis or the other must meet. */
+export interface Mark {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Marks strictly between two lines, by number. */
+export function marksBetween(
+  marks: readonly Mark[],
+  axis: Axis,
+  lo: number,
+  hi: number,
+  hair: number,
+): number[] {
+  const inside: number[] = [];
+  marks.forEach((mark, i) => {
+    if (mark[axis] > lo + hair && mark[axis] < hi - hair) inside.push(i);
+  });
+  return inside;
+}
+
+/** True when two gaps leave a mark unmet. */
+export function leavesUnmet(x: Gap, y: Gap): boolean {
+  return x.marks.length > 0 && y.marks.length > 0 && x.marks.some((m) => y.marks.includes(m));
+}

@@ -1,0 +1,283 @@
+/**
+ * The steps that a path of lines is made of: from one anchor to a later one, with equal panels in
+ * between.
+ *
+ * Lines between two anchors are set out from the first in whole steps of the tape (or of the module)
+ * so that every distance is a finite decimal: the k-th of n lies `ceil(k × L ÷ (n × step))` steps
+ * along. No panel is then wider than the even share rounded up to a step.
+ */
+import { HAIR, type Limits } from './rules';
+import type { Anchor, Axis, Gap, Space } from './space';
+
+/** Where a line runs: so many steps beyond an anchor. */
+export interface LinePlace {
+  readonly at: number;
+  readonly anchor: number;
+  readonly steps: number;
+}
+
+/** Gaps that cost the same. */
+interface GapClass {
+  readonly gap: Gap;
+  times: number;
+}
+
+/** From one anchor to a later one. */
+export interface Step {
+  readonly from: number;
+  readonly to: number;
+  readonly gaps: readonly GapClass[];
+  /** The lines within, and the one on `to` unless the slab ends there. */
+  readonly lines: readonly LinePlace[];
+  /** Sawn length of those lines. */
+  readonly cost: number;
+}
+
+/** How lines are set out. */
+export interface SettingOut {
+  /** In metres. */
+  readonly step: number;
+  /** Steps are counted from the first anchor, as a pattern of tiles is, and not from the last line. */
+  readonly fromStart: boolean;
+}
+
+/** All steps of an axis. */
+export interface Steps {
+  readonly steps: readonly Step[];
+  readonly trimmed: boolean;
+}
+
+/** With more kinds of gaps than this along an axis only the likelier steps are kept. */
+const GAP_LIMIT = 8000;
+
+/** Above this many lines placed all numbers of panels are too many to try. */
+const LINES_LIMIT = 400_000;
+
+/** Of steps over many anchors: panels beyond the fewest, and how far a step may reach, in spacings. */
+const LIKELY = 2;
+const REACH = 2.5;
+
+class Maker {
+  readonly #gaps = new Map<string, Gap>();
+  readonly #lengths = new Map<number, number>();
+  readonly #anchors: readonly Anchor[];
+  made = 0;
+  /** Lines placed so far. */
+  placed = 0;
+
+  constructor(
+    readonly space: Space,
+    readonly axis: Axis,
+    readonly limits: Limits,
+    readonly out: SettingOut,
+  ) {
+    this.#anchors = space.anchors(axis);
+  }
+
+  #length(at: number): number {
+    let known = this.#lengths.get(at);
+    if (known === undefined) {
+      known = this.space.lineLength(this.axis, at);
+      this.#lengths.set(at, known);
+    }
+    return known;
+  }
+
+  /** One gap stands for all with its key. */
+  #gap(lo: number, hi: number): Gap {
+    const gap = this.space.gap(this.axis, lo, hi);
+    const known = this.#gaps.get(gap.key);
+    if (known) return known;
+    this.#gaps.set(gap.key, gap);
+    return gap;
+  }
+
+  /** The lines strictly between two anchors that make n panels, or fewer where two fall together. */
+  #between(i: number, j: number, n: number): LinePlace[] {
+    const [a, b] = [(this.#anchors[i] as Anchor).at, (this.#anchors[j] as Anchor).at];
+    const { step, fromStart } = this.out;
+    const base = fromStart ? 0 : i;
+    const origin = (this.#anchors[base] as Anchor).at;
+    const places: LinePlace[] = [];
+    let before = a;
+    for (let k = 1; k < n; k += 1) {
+      const steps = Math.ceil((a - origin + (k * (b - a)) / n) / step - HAIR);
+      const at = origin + steps * step;
+      if (at > before + HAIR && at < b - HAIR) {
+        places.push({ at, anchor: base, steps });
+        before = at;
+      }
+    }
+    return places;
+  }
+
+  #tooWide(gap: Gap): boolean {
+    const limit = this.limits.spacing + HAIR;
+    return gap.hi - gap.lo > limit && this.space.widest(this.axis, gap) > limit;
+  }
+
+  #step(i: number, j: number, n: number): Step | undefined {
+    const inner = this.#between(i, j, n);
+    const end = (this.#anchors[j] as Anchor).at;
+    const stops = [(this.#anchors[i] as Anchor).at, ...inner.map(({ at }) => at), end];
+    const classes = new Map<Gap, GapClass>();
+    for (let k = 1; k < stops.length; k += 1) {
+      const gap = this.#gap(stops[k - 1] as number, stops[k] as number);
+      if (this.#tooWide(gap)) return undefined;
+      const known = classes.get(gap);
+      if (known) known.times += 1;
+      else classes.set(gap, { gap, times: 1 });
+    }
+    const gaps = [...classes.values()];
+    const last = j === this.#anchors.length - 1;
+    const lines = last ? inner : [...inner, { at: end, anchor: j, steps: 0 }];
+    this.placed += lines.length;
+    const cost = lines.reduce((sum, { at }) => sum + this.#length(at), 0);
+    this.made += gaps.length;
+    return { from: i, to: j, gaps, lines, cost };
+  }
+
+  /** The fewest panels, and the most before they are slivers. */
+  #numbers(i: number, j: number): [number, number] {
+    const [a, b] = [(this.#anchors[i] as Anchor).at, (this.#anchors[j] as Anchor).at];
+    const whole = b - a;
+    const { spacing, leastSide } = this.limits;
+    const across = this.space.widest(this.axis, this.#gap(a, b)) >= whole - HAIR;
+    const fewest = across ? Math.max(1, Math.ceil(whole / spacing - HAIR)) : 1;
+    return [fewest, Math.max(fewest, Math.floor(whole / leastSide + HAIR))];
+  }
+
+  /** All steps between two anchors. */
+  between(i: number, j: number, few: boolean): Step[] {
+    const [fewest, most] = this.#numbers(i, j);
+    const last = few ? Math.min(most, fewest + LIKELY) : most;
+    const steps: Step[] = [];
+    for (let n = fewest; n <= last && (few || this.placed <= LINES_LIMIT); n += 1) {
+      const step = this.#step(i, j, n);
+      if (step) steps.push(step);
+    }
+    return steps.length > 0 ? steps : this.#anyStep(i, j, last);
+  }
+
+  /** Where setting out in whole steps made every number of panels too wide: more panels. */
+  #anyStep(i: number, j: number, after: number): Step[] {
+    const whole = (this.#anchors[j] as Anchor).at - (this.#anchors[i] as Anchor).at;
+    const finest = Math.ceil(whole / this.out.step) + 1;
+    for (let n = after + 1; n <= finest && n <= after + 64; n += 1) {
+      const step = this.#step(i, j, n);
+      if (step) return [step];
+    }
+    return [];
+  }
+}
+
+function reachable(anchors: readonly Anchor[], i: number): number {
+  let j = i + 1;
+  while (j < anchors.length - 1 && !(anchors[j] as Anchor).must) j += 1;
+  return j;
+}
+
+/** How steps are picked. */
+interface Pick {
+  /** Only the likelier numbers of panels. */
+  readonly few: boolean;
+  /** How far a step may reach, in spacings. */
+  readonly reach: number;
+}
+
+const PICKS: readonly Pick[] = [
+  { few: false, reach: Number.POSITIVE_INFINITY },
+  { few: true, reach: Number.POSITIVE_INFINITY },
+];
+const LAST_PICK: Pick = { few: true, reach: REACH };
+
+/** The steps of a picking, or nothing when there are too many. */
+function stepsOf(
+  maker: Maker,
+  anchors: readonly Anchor[],
+  { few, reach }: Pick,
+  most: number,
+): Step[] | undefined {
+  const steps: Step[] = [];
+  for (let i = 0; i < anchors.length - 1; i += 1) {
+    const far = reachable(anchors, i);
+    const limit = (anchors[i] as Anchor).at + reach * maker.limits.spacing;
+    for (let j = i + 1; j <= far && (j === i + 1 || (anchors[j] as Anchor).at <= limit); j += 1) {
+      steps.push(...maker.between(i, j, few));
+      if (maker.made > most || (!few && maker.placed > LINES_LIMIT)) return undefined;
+    }
+  }
+  return steps;
+}
+
+/** All steps along an axis, or the likelier ones where there are too many. */
+export function stepsAlong(space: Space, axis: Axis, limits: Limits, out: SettingOut): Steps {
+  const anchors = space.anchors(axis);
+  const make = (pick: Pick, most: number): Step[] | undefined =>
+    stepsOf(new Maker(space, axis, limits, out), anchors, pick, most);
+  for (const pick of PICKS) {
+    const steps = make(pick, GAP_LIMIT);
+    if (steps) return { steps, trimmed: pick.few };
+  }
+  return { steps: make(LAST_PICK, Number.POSITIVE_INFINITY) ?? [], trimmed: true };
+}
+
+/** Above this many kinds of gaps not even all steps are made to choose from. */
+const MADE_LIMIT = 120_000;
+
+/** Least length from the first anchor to each, or from each to the last. */
+function leastTo(steps: readonly Step[], nodes: number, back: boolean): Float64Array {
+  const least = new Float64Array(nodes).fill(Number.POSITIVE_INFINITY);
+  least[back ? nodes - 1 : 0] = 0;
+  const ordered = [...steps].sort((a, b) => (back ? b.from - a.from : a.from - b.from));
+  for (const { from, to, cost } of ordered) {
+    const [here, there] = back ? [from, to] : [to, from];
+    least[here] = Math.min(least[here] as number, (least[there] as number) + cost);
+  }
+  return least;
+}
+
+/** All steps of an axis with the least length of a whole path through each. */
+interface Weighted {
+  readonly steps: readonly Step[];
+  readonly through: Float64Array;
+  readonly least: number;
+}
+
+function weightedSteps(space: Space, axis: Axis, limits: Limits, out: SettingOut): Weighted | undefined {
+  const anchors = space.anchors(axis);
+  const pick = { few: false, reach: Number.POSITIVE_INFINITY };
+  const steps = stepsOf(new Maker(space, axis, limits, out), anchors, pick, MADE_LIMIT);
+  if (!steps) return undefined;
+  const [ahead, behind] = [leastTo(steps, anchors.length, true), leastTo(steps, anchors.length, false)];
+  const through = Float64Array.from(
+    steps,
+    ({ from, to, cost }) => (behind[from] as number) + cost + (ahead[to] as number),
+  );
+  return { steps, through, least: ahead[0] as number };
+}
+
+/** More than the room that the search leaves between plans of one length. */
+const ROOM = 1e-3;
+
+/**
+ * The steps that any plan of no more than a given length can be made of, both ways.
+ *
+ * A step is left out when the shortest path through it, and the shortest along the other axis, already
+ * come to more. `undefined` when too many are left.
+ */
+export function stepsWithin(
+  space: Space,
+  limits: Limits,
+  out: SettingOut,
+  most: number,
+): Readonly<Record<Axis, readonly Step[]>> | undefined {
+  const x = weightedSteps(space, 'x', limits, out);
+  const y = x && weightedSteps(space, 'y', limits, out);
+  if (!x || !y) return undefined;
+  const kept = (mine: Weighted, other: Weighted): Step[] =>
+    mine.steps.filter((_, i) => (mine.through[i] as number) + other.least <= most + ROOM);
+  const [kx, ky] = [kept(x, y), kept(y, x)];
+  const gaps = [...kx, ...ky].reduce((sum, step) => sum + step.gaps.length, 0);
+  return gaps <= 2 * GAP_LIMIT ? { x: kx, y: ky } : undefined;
+}

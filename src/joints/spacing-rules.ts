@@ -1,0 +1,212 @@
+/**
+ * What each published source gives for the spacing, the depth and the isolation of joints.
+ *
+ * The sources disagree. Each is shown with its own figure; which of them are applied, and which one
+ * governs, is for `joint-spacing` to say.
+ */
+import { constant, length, ratio } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
+import { wholeNumber } from '../reckoning/fields';
+import {
+  ACI_302_JOINTS,
+  ARMY_SLAB_PANELS,
+  CSA_CONTROL_JOINTS,
+  FLOOR_SAWING,
+  IRMCA_JOINTS,
+  JOINT_DEPTH,
+  MCGRAW_JOINTS,
+  NAVY_REINFORCED,
+  PCA_NO_INTERVAL,
+  type Source,
+  SUDAS_JOINTS,
+  TAPER_WIDTH,
+  UFC_AIRFIELDS,
+  UFGS_WALK_JOINTS,
+} from '../reckoning/source';
+import { depthBy, JOINT_MAKINGS, type JointMaking } from './joint-depth';
+
+type Length = Quantity<'length'>;
+
+/** What the joints are for. */
+export type JointUse = 'slab' | 'walk' | 'curb';
+
+/** What one source gives for the spacing. */
+export interface SpacingBySource {
+  /** The rule in a few words. */
+  readonly rule: string;
+  readonly source: string;
+  /** The farthest apart by this source. */
+  readonly spacing: Length;
+  /** The closer end, where the source gives a range. */
+  readonly least?: Length;
+}
+
+/** A depth by one way of making the joint, or by one source. */
+export interface DepthBySource {
+  readonly rule: string;
+  readonly source: string;
+  readonly depth: Length;
+  /** The deeper end, where the source gives a range. */
+  readonly most?: Length;
+}
+
+/** What one source says of isolation joints at regular intervals. */
+export interface IsolationBySource {
+  readonly source: string;
+  /** False where the source wants none at regular intervals. */
+  readonly regular: boolean;
+  readonly atMost?: Length;
+}
+
+/** What the rules are asked for. */
+export interface Asked {
+  readonly thickness: Length;
+  readonly aggregateSize: Length;
+  readonly slump: Length;
+  readonly width: Length | undefined;
+  readonly use: JointUse;
+  readonly reinforced: boolean;
+}
+
+const nameOf = ({ title }: Source): string => title;
+
+const times = (l: Length, n: number): Length => l.times(wholeNumber(n));
+const least = (a: Length, b: Length): Length => (b.lessThan(a) ? b : a);
+
+const asGiven = (l: Length): Length => (l.toString().endsWith('m') ? l.in('m') : l.in('ft'));
+
+const row = (rule: string, source: Source, spacing: Length, closer?: Length): SpacingBySource => ({
+  rule,
+  source: nameOf(source),
+  spacing,
+  ...(closer ? { least: closer } : {}),
+});
+
+/** `[thickness in inches, feet]` as a table prints them. */
+type Table = readonly (readonly [number, number])[];
+
+const IRMCA: Table = [
+  [4, 10],
+  [5, 12],
+  [6, 15],
+];
+const SUDAS: Table = [
+  [6, 12],
+  [7, 15],
+  [8, 15],
+  [9, 15],
+  [10, 20],
+];
+
+const feet = (n: number): Length => length(`${n} ft`);
+const inches = (n: number): Length => length(`${n} in`);
+
+/** The printed value for a thickness that the table has; none is read between the lines. */
+function printed(table: Table, t: Length): Length | undefined {
+  const found = table.find(([thick]) => t.compareTo(inches(thick)) === 0);
+  return found && feet(found[1]);
+}
+
+const CSA_CAP = constant(() => length('5 m'));
+const MCGRAW_FROM = constant(() => length('3 in'));
+const MCGRAW_LOW = constant(() => length('4 in'));
+const LARGE = constant(() => length('3/4 in'));
+
+/** The same numbers as the table that governs, but with a slump of 3 to 5 in, so two columns overlap. */
+function mcgraw({ thickness: t, slump, aggregateSize }: Asked): SpacingBySource {
+  const wet = aggregateSize.lessThan(LARGE()) ? 24 : 30;
+  const rule = `${wet} times at 3 to 5 in of slump, 36 times under 4 in`;
+  if (slump.lessThan(MCGRAW_FROM())) return row(rule, MCGRAW_JOINTS, asGiven(times(t, 36)));
+  const [most, closer] = [asGiven(times(t, 36)), asGiven(times(t, wet))];
+  return slump.lessThan(MCGRAW_LOW())
+    ? row(rule, MCGRAW_JOINTS, most, closer)
+    : row(rule, MCGRAW_JOINTS, closer);
+}
+
+function airfield(t: Length): SpacingBySource {
+  const rule = 'by thickness: under 9 in, 9 to 12 in, over 12 in';
+  if (t.lessThan(inches(9))) return row(rule, UFC_AIRFIELDS, feet(15), length('12.5 ft'));
+  return t.greaterThan(inches(12))
+    ? row(rule, UFC_AIRFIELDS, feet(20))
+    : row(rule, UFC_AIRFIELDS, feet(20), feet(15));
+}
+
+function tables(t: Length): SpacingBySource[] {
+  const rows: SpacingBySource[] = [row('24 times on granular base', SUDAS_JOINTS, asGiven(times(t, 24)))];
+  const street = t.greaterThan(inches(10)) ? feet(20) : printed(SUDAS, t);
+  if (street) rows.push(row('its table for streets', SUDAS_JOINTS, street));
+  const lot = printed(IRMCA, t);
+  if (lot) rows.push(row('its figures for lots and streets', IRMCA_JOINTS, lot));
+  return rows;
+}
+
+/** What limits of panel shape make of a width. */
+function shapes(w: Length): SpacingBySource[] {
+  const by = (text: string, source: Source): SpacingBySource =>
+    row(`panels of ${text} at most`, source, asGiven(w.times(ratio(text))));
+  const square = feet(600).times(feet(1)).over(w);
+  return [
+    by('1.25:1', ARMY_SLAB_PANELS),
+    by('1.5:1', MCGRAW_JOINTS),
+    by('2:1', TAPER_WIDTH),
+    row('panels of 600 ft2 at most', ARMY_SLAB_PANELS, asGiven(square)),
+  ];
+}
+
+/** What every source gives for the spacing, applied or not. */
+export function spacingBySource(asked: Asked): SpacingBySource[] {
+  const { thickness: t, width, use, reinforced } = asked;
+  const [t24, t36] = [asGiven(times(t, 24)), asGiven(times(t, 36))];
+  const rows = [
+    row('24 to 36 times', ACI_302_JOINTS, least(t36, feet(18)), least(t24, feet(18))),
+    row('24 to 36 times, at most 5 m', CSA_CONTROL_JOINTS, least(t36, CSA_CAP()), least(t24, CSA_CAP())),
+    mcgraw(asked),
+    ...tables(t),
+    airfield(t),
+    row('floors', FLOOR_SAWING, feet(25), feet(12)),
+  ];
+  if (reinforced) rows.push(row('reinforced slabs', NAVY_REINFORCED, feet(25), feet(15)));
+  if (use === 'walk') rows.push(row('walks', UFGS_WALK_JOINTS, feet(5)));
+  if (use === 'curb') rows.push(row('curbs and gutters', UFGS_WALK_JOINTS, feet(10)));
+  return width ? [...rows, ...shapes(width)] : rows;
+}
+
+const depthRow = (rule: string, source: Source, depth: Length, most?: Length): DepthBySource => ({
+  rule,
+  source: nameOf(source),
+  depth,
+  ...(most ? { most } : {}),
+});
+
+/** The depth by each way of making, and what other sources give. */
+export function depthBySource(t: Length, use: JointUse): DepthBySource[] {
+  const [quarter, third, fifth] = [4, 3, 5].map((n) => t.over(wholeNumber(n))) as [Length, Length, Length];
+  const rows = JOINT_MAKINGS.map((making: JointMaking) => {
+    const { depth, source } = depthBy(making, t);
+    return depthRow(making, source, depth);
+  });
+  rows.push(
+    depthRow('a quarter to a third', CSA_CONTROL_JOINTS, quarter, third),
+    depthRow('a quarter to a third', NAVY_REINFORCED, quarter, third),
+    depthRow('a fifth, as some have it', JOINT_DEPTH, fifth),
+    depthRow('at least a quarter', IRMCA_JOINTS, quarter),
+  );
+  if (use === 'walk') rows.push(depthRow('walks', UFGS_WALK_JOINTS, inches(1)));
+  if (use === 'curb') rows.push(depthRow('curbs and gutters', UFGS_WALK_JOINTS, CURB_DEPTH()));
+  return rows;
+}
+
+/** Depth of a joint in a curb, by the guide specification. */
+export const CURB_DEPTH: () => Length = constant(() => length('3/4 in'));
+
+/** Isolation at regular intervals: what a guide specification wants, and what says that none is needed. */
+export function isolationBySource(use: JointUse, reinforced: boolean): IsolationBySource[] {
+  const rows: IsolationBySource[] = [{ source: nameOf(PCA_NO_INTERVAL), regular: false }];
+  const every = (source: Source, n: number): void => {
+    rows.push({ source: nameOf(source), regular: true, atMost: feet(n) });
+  };
+  if (use === 'walk') every(UFGS_WALK_JOINTS, 50);
+  if (use === 'curb') every(UFGS_WALK_JOINTS, 100);
+  if (reinforced) every(NAVY_REINFORCED, 20);
+  return rows;
+}
