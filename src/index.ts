@@ -41,7 +41,39 @@ export {
 } from './joints/joint-spacing';
 export * from './quantity/index';
 export * from './reckoning/index';
-export type { BarSize } from './steel/bars';
+export {
+  type BarCuttingFigures,
+  type BarCuttingInput,
+  barCutting,
+  type Cut,
+  type CutBars,
+  type CuttingAim,
+  type LengthWorth,
+  type PieceInput,
+  type StockInput,
+  type StockOrder,
+} from './steel/bar-cutting';
+export { type BarSizeFigures, type BarSizeInput, barSize } from './steel/bar-size';
+export type { BarGrade, BarSeries, BarSize } from './steel/bars';
+export {
+  type DowelLayoutFigures,
+  type DowelLayoutInput,
+  type DowelTable,
+  dowelLayout,
+} from './steel/dowel-layout';
+export {
+  type FibreDosageFigures,
+  type FibreDosageInput,
+  type FibreKind,
+  fibreDosage,
+} from './steel/fibre-dosage';
+export {
+  type DevelopmentLapInput,
+  type DiametersLapInput,
+  type LapLengthFigures,
+  type LapLengthInput,
+  lapLength,
+} from './steel/lap-length';
 export {
   type MeshLayoutFigures,
   type MeshLayoutInput,
@@ -49,8 +81,29 @@ export {
   meshLayout,
 } from './steel/mesh-layout';
 export {
+  type MeshStyleFigures,
+  type MeshStyleInput,
+  type MeshWires,
+  meshStyle,
+} from './steel/mesh-style';
+export {
   type BarRun,
   type RebarLayoutFigures,
   type RebarLayoutInput,
   rebarLayout,
 } from './steel/rebar-layout';
+export {
+  type BarChoice,
+  type DragSteelInput,
+  type MeshChoice,
+  type RatioSteelInput,
+  type SteelMinimumFigures,
+  type SteelMinimumInput,
+  type SteelNeed,
+  steelMinimum,
+} from './steel/steel-minimum';
+export {
+  type SteelPlacementFigures,
+  type SteelPlacementInput,
+  steelPlacement,
+} from './steel/steel-placement';

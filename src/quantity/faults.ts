@@ -168,3 +168,12 @@ export const giveOneOf = (names: readonly string[]): Fault =>
 
 export const notAResult = (): Fault =>
   fault('not-a-result', 'this is not a result of this library as JSON; give what JSON.stringify wrote');
+
+export const unknownDesignation = (what: string, examples: readonly string[]): Fault =>
+  fault('unknown-designation', `${what} is none that is made; write it as ${examples.join(' or ')}`);
+
+export const stockTooShort = (what: string, wayOut: string): Fault =>
+  fault('stock-too-short', `the longest stock is shorter than ${what}; ${wayOut}`);
+
+export const giveForAll = (what: string, of: string): Fault =>
+  fault('give-for-all', `give ${what} for all ${of} or for none`);

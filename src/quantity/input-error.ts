@@ -39,7 +39,10 @@ export type IssueCode =
   | 'outside-outline'
   | 'openings-meet'
   | 'give-one-of'
-  | 'not-a-result';
+  | 'not-a-result'
+  | 'unknown-designation'
+  | 'stock-too-short'
+  | 'give-for-all';
 
 /** One thing wrong with an input. */
 export interface Issue {
