@@ -26,6 +26,12 @@ export type {
   TrapezoidInput,
   TriangleInput,
 } from './geometry/outline';
+export type {
+  CircleOpeningInput,
+  OpeningInput,
+  RectangleOpeningInput,
+  RegionInput,
+} from './geometry/region';
 export {
   type DrainageCheckFigures,
   type DrainageCheckInput,
@@ -88,10 +94,26 @@ export {
 } from './steel/mesh-style';
 export {
   type BarRun,
+  barPlaces,
+  type RebarLayout,
   type RebarLayoutFigures,
   type RebarLayoutInput,
   rebarLayout,
 } from './steel/rebar-layout';
+export type {
+  BarMark,
+  BarPlace,
+  MarkUse,
+  MatDowelInput,
+  MatFigures,
+  MatInput,
+  MatLayer,
+  MatLines,
+  MatStepsInput,
+  RebarRegionFigures,
+  RebarRegionInput,
+  SizeTotal,
+} from './steel/rebar-region';
 export {
   type BarChoice,
   type DragSteelInput,

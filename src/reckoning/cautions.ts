@@ -335,3 +335,21 @@ export const tieOff = (limit: Length, actual: Length): Caution => ({
   actual,
   source: sources.OSHA_BARS,
 });
+
+export const closeBars = (limit: Length, actual: Length): Caution => ({
+  code: 'bars-too-close',
+  severity: 'warning',
+  sentence: `less than ${limit.format('in')} clear between bars keeps the stone out; the plans and the engineer govern`,
+  limit,
+  actual,
+  source: sources.CLEAR_SPACING,
+});
+
+export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
+  code: 'laps-in-line',
+  severity: 'warning',
+  sentence:
+    'some laps lie beside a lap of the next line, since the stock is short for its lap; buy longer bars or ask the engineer',
+  actual,
+  source: sources.STAGGER_RULE,
+});
