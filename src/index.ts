@@ -81,11 +81,14 @@ export {
   lapLength,
 } from './steel/lap-length';
 export {
+  type MeshLayout,
   type MeshLayoutFigures,
   type MeshLayoutInput,
   type MeshStyle,
   meshLayout,
+  meshPlaces,
 } from './steel/mesh-layout';
+export type { MeshPieces, MeshPlace, MeshRegionFigures, MeshRegionInput } from './steel/mesh-region';
 export {
   type MeshStyleFigures,
   type MeshStyleInput,

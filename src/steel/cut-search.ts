@@ -238,8 +238,31 @@ const DIVES = 6;
 /** Dives solve many linear programs; above this many lengths only one is made. */
 const MANY_LENGTHS = 60;
 
-const POOL_LIMIT = 160;
-const POOL_STEPS = 600;
+const POOL_LIMIT = 400;
+const POOL_STEPS = 1500;
+
+/** All patterns that leave no room in their stock for another piece; undefined above the pool limit. */
+function allColumns(problem: CutProblem): Column[] | undefined {
+  const { weights, demand, capacities } = problem;
+  const found: Column[] = [];
+  let steps = 0;
+  const go = (stock: number, i: number, room: number, taken: readonly number[]): void => {
+    steps += 1;
+    if (found.length > POOL_LIMIT || steps > POOL_LIMIT * 100) return;
+    if (i === weights.length) {
+      const full = weights.every((w, j) => w > room || taken[j] === demand[j]);
+      if (full && unmet(taken)) found.push({ stock, pattern: taken });
+      return;
+    }
+    const w = weights[i] as number;
+    const most = Math.min(demand[i] as number, Math.floor(room / w));
+    for (let n = most; n >= 0; n -= 1) go(stock, i + 1, room - n * w, [...taken, n]);
+  };
+  capacities.forEach((c, stock) => {
+    go(stock, 0, c, []);
+  });
+  return found.length > POOL_LIMIT || steps > POOL_LIMIT * 100 ? undefined : found;
+}
 
 /** The best whole plan of the patterns found, as far as a bounded branching goes. */
 function pooled(problem: CutProblem, columns: readonly Column[], plan: Plan): Plan {
@@ -282,6 +305,6 @@ export function solveCutting(problem: CutProblem): Solved {
   for (let skip = 0; skip < dives && plan.cost > bound; skip += 1) {
     plan = dive({ problem, target: bound }, demand, relaxed, skip, plan);
   }
-  if (plan.cost > bound) plan = pooled(problem, relaxed.columns, plan);
+  if (plan.cost > bound) plan = pooled(problem, allColumns(problem) ?? relaxed.columns, plan);
   return { ...relaxed, plan, bound };
 }

@@ -109,7 +109,7 @@ function nearSide({ u0, v0, u1, v1 }: Side, v: number, r: number): Stretch | und
 }
 
 /** Where the line at `v` is inside, from the sides that it crosses. */
-function insideAt(sides: readonly Side[], v: number): Stretch[] {
+export function insideAt(sides: readonly Side[], v: number): Stretch[] {
   const crossings: number[] = [];
   for (const { u0, v0, u1, v1 } of sides) {
     if (v0 > v !== v1 > v) crossings.push(u0 + ((v - v0) * (u1 - u0)) / (v1 - v0));
