@@ -8,7 +8,7 @@
  * reckoned in whole numbers.
  */
 import { solve } from 'yalps';
-import { bestFill, type CutProblem, type Pattern } from './cut-fill';
+import { bestFill, type CutProblem, type Pattern, spend, spent } from './cut-fill';
 
 /** A pattern and the stock that it is cut from. */
 export interface Column {
@@ -33,8 +33,8 @@ const partsOf = ({ costs }: CutProblem): number =>
   Math.max(1, Math.min(1e9, Math.floor(1e15 / Math.max(...costs))));
 
 const ROUNDS = 300;
-/** Solver work that one problem may cost, in table cells touched: a few seconds at the very most. */
-const WORK_LIMIT = 3e9;
+/** The solver touches its whole table about so often for each length. */
+const PIVOTS = 2;
 const HAIR = 1e-7;
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
@@ -182,10 +182,9 @@ export function relax(
   const wanted = { ...problem, demand };
   let best: Pick<Relaxed, 'top' | 'bottom' | 'proof'> = { top: 0n, bottom: 1n, proof: demand.map(() => 0) };
   let worths: readonly number[] = best.proof;
-  let work = 0;
   const parts = partsOf(problem);
-  for (let round = 0; round < ROUNDS && work < WORK_LIMIT; round += 1) {
-    work += columns.length * demand.length * demand.length * 4;
+  for (let round = 0; round < ROUNDS && (round === 0 || !spent(problem)); round += 1) {
+    spend(problem, columns.length * demand.length * demand.length * PIVOTS);
     const found = worthsOf(wanted, columns).map((w) => Math.max(0, Math.floor(w * parts)));
     worths = found;
     const { added, top, bottom } = price(problem, demand, found);

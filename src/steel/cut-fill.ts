@@ -5,6 +5,11 @@
  * kerf each come to S + k at most: the last cut falls beyond the end when the bar is used up.
  */
 
+/** How much more work a search may do, in table cells touched; it only ever falls. */
+export interface Effort {
+  left: number;
+}
+
 /** A cutting problem in whole steps. */
 export interface CutProblem {
   /** Length of each piece with one kerf, longest first. */
@@ -15,10 +20,23 @@ export interface CutProblem {
   readonly capacities: readonly number[];
   /** What a bar of each stock costs, in whole units; equal where bars are counted. */
   readonly costs: readonly number[];
+  /** Shared by all that works on the problem, so that no list takes more than a few seconds. */
+  readonly effort?: Effort;
 }
 
 /** Pieces of each length cut from one bar. */
 export type Pattern = readonly number[];
+
+/** Take work off what is left. */
+export function spend({ effort }: CutProblem, cells: number): void {
+  if (effort) effort.left -= cells;
+}
+
+/** True when no more work should be begun. */
+export const spent = ({ effort }: CutProblem): boolean => effort !== undefined && effort.left <= 0;
+
+/** Making a table costs something however small it is. */
+const MAKING = 20_000;
 
 /** The best fill for every capacity up to the greatest. */
 export interface Fill {
@@ -29,7 +47,7 @@ export interface Fill {
 }
 
 /** Above this many cells the fill is searched for instead of tabled. */
-export const TABLE_CELLS = 6_000_000;
+const TABLE_CELLS = 6_000_000;
 
 /** One item of the table: `times` pieces of a length taken together. */
 interface Bundle {
@@ -92,6 +110,9 @@ function tabled(items: readonly Bundle[], pieces: number, greatest: number): Fil
 /** A search gives up after this many steps; the worth is then an upper estimate, so bounds stay true. */
 const SEARCH_STEPS = 200_000;
 
+/** A step of the search costs about as much as so many table cells. */
+const STEP_COST = 20;
+
 interface Found {
   readonly pattern: number[];
   readonly worth: number;
@@ -131,6 +152,7 @@ function searched(
     current[item.i] = 0;
   };
   go(0, capacity, 0);
+  spend(problem, MAKING + steps * STEP_COST);
   const ceiling =
     steps > SEARCH_STEPS ? Math.max(best.worth, Math.ceil(promise(0, capacity, 0))) : best.worth;
   return { ...best, ceiling };
@@ -147,6 +169,7 @@ export function bestFill(problem: CutProblem, values: readonly number[], demand:
   const most = mostOf(problem, demand);
   const items = bundles(problem.weights, most, values);
   if ((greatest + 1) * Math.max(items.length, 1) <= TABLE_CELLS) {
+    spend(problem, (greatest + 1) * items.length + MAKING);
     return tabled(items, problem.weights.length, greatest);
   }
   const found = new Map<number, Found>();

@@ -6,7 +6,7 @@
  * fixed and the linear program of the rest solved again.
  */
 import { type Column, type Relaxed, relax, startingColumns, usesOf, wholeUses } from './cut-bound';
-import { bestFill, type CutProblem, type Pattern } from './cut-fill';
+import { bestFill, type CutProblem, type Pattern, spent } from './cut-fill';
 
 /** Bars cut alike. */
 export interface Batch extends Column {
@@ -136,7 +136,7 @@ const FULLEST_LIMIT = 400;
 
 function quickPlan(problem: CutProblem, demand: readonly number[]): Plan {
   const plain = firstFitPlan(problem, demand);
-  if (plain.batches.length > FULLEST_LIMIT) return plain;
+  if (plain.batches.length > FULLEST_LIMIT || spent(problem)) return plain;
   return PUSHES.map((push) => planOf(problem, fullest(problem, demand, push))).reduce(cheaper, plain);
 }
 
@@ -218,7 +218,7 @@ function dive(
   const fixed: Batch[] = [];
   let best = plan;
   let { columns, worths } = relaxed;
-  for (let depth = 0; depth < DIVE_DEPTH; depth += 1) {
+  for (let depth = 0; depth < DIVE_DEPTH && !spent(problem); depth += 1) {
     const uses = usesOf({ ...problem, demand: left }, columns, worths);
     fixed.push(...roundedDown(columns, uses, left));
     best = cheaper(best, joined(problem, fixed, unmet(left) ? quickPlan(problem, left).batches : []));
@@ -234,12 +234,16 @@ function dive(
 }
 
 const DIVE_DEPTH = 60;
+/** Some seconds on a slow machine. */
+const EFFORT = 1e9;
 const DIVES = 6;
 /** Dives solve many linear programs; above this many lengths only one is made. */
 const MANY_LENGTHS = 60;
 
 const POOL_LIMIT = 400;
 const POOL_STEPS = 1500;
+/** Table cells that the branching may touch. */
+const POOL_WORK = 1e9;
 
 /** All patterns that leave no room in their stock for another piece; undefined above the pool limit. */
 function allColumns(problem: CutProblem): Column[] | undefined {
@@ -267,7 +271,11 @@ function allColumns(problem: CutProblem): Column[] | undefined {
 /** The best whole plan of the patterns found, as far as a bounded branching goes. */
 function pooled(problem: CutProblem, columns: readonly Column[], plan: Plan): Plan {
   if (columns.length > POOL_LIMIT) return plan;
-  const uses = wholeUses(problem, columns, POOL_STEPS);
+  const branchings = Math.min(
+    POOL_STEPS,
+    Math.ceil(POOL_WORK / (columns.length * problem.demand.length ** 2)),
+  );
+  const uses = wholeUses(problem, columns, branchings);
   if (!uses) return plan;
   const left = [...problem.demand];
   const batches = columns.flatMap(({ pattern }, k) => {
@@ -289,9 +297,10 @@ function pooled(problem: CutProblem, columns: readonly Column[], plan: Plan): Pl
 /**
  * A plan of least cost, with its proof as far as it goes.
  *
- * @param problem - every piece must fit into the longest stock
+ * @param given - every piece must fit into the longest stock
  */
-export function solveCutting(problem: CutProblem): Solved {
+export function solveCutting(given: CutProblem): Solved {
+  const problem = { ...given, effort: { left: EFFORT } };
   const { demand, costs } = problem;
   const step = costStep(costs);
   const raised = (top: bigint, bottom: bigint): number =>
@@ -299,12 +308,14 @@ export function solveCutting(problem: CutProblem): Solved {
   let plan = quickPlan(problem, demand);
   const meets = (top: bigint, bottom: bigint): boolean => raised(top, bottom) >= plan.cost;
   const start = [...startingColumns(problem, demand), ...plan.batches];
-  const relaxed = relax(problem, demand, start, meets);
+  // The proof has work of its own to spend: plans must not eat it up.
+  const relaxed = relax({ ...given, effort: { left: EFFORT } }, demand, start, meets);
   const bound = raised(relaxed.top, relaxed.bottom);
   const dives = demand.length > MANY_LENGTHS ? 1 : DIVES;
-  for (let skip = 0; skip < dives && plan.cost > bound; skip += 1) {
+  for (let skip = 0; skip < dives && plan.cost > bound && !spent(problem); skip += 1) {
     plan = dive({ problem, target: bound }, demand, relaxed, skip, plan);
   }
-  if (plan.cost > bound) plan = pooled(problem, allColumns(problem) ?? relaxed.columns, plan);
+  if (plan.cost > bound && !spent(problem))
+    plan = pooled(problem, allColumns(problem) ?? relaxed.columns, plan);
   return { ...relaxed, plan, bound };
 }
