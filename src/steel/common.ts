@@ -1,7 +1,9 @@
 /** Small things that several calculations on steel share. */
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, newQuantity, type Quantity, quantityOf, unitShown } from '../quantity/quantity';
-import { wholeNumber } from '../reckoning/fields';
+import { define } from '../reckoning/calculation';
+import { type Field, wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
 
 /** A plain number in a formula: 0.075, or 60000 for a strength in psi. */
 export const plainNumber = (value: Decimal | string): Quantity<'count'> =>
@@ -22,3 +24,25 @@ export const plainRatio = (value: Decimal): Quantity<'ratio'> =>
 /** Rounded to a whole count, as it already is but for a stray last digit. */
 export const steadyCount = (q: Quantity<'ratio'>): Quantity<'count'> =>
   wholeNumber(Math.round(q.toNumber(':1')));
+
+/** Read an input as a calculation reads it, and do something else with it: place bars, draw a plan. */
+export function throughDoor<Parsed, T>(
+  input: unknown,
+  field: () => Field<Parsed>,
+  work: (parsed: Parsed, pad: Pad) => T,
+): T {
+  const out: T[] = [];
+  const door = define<unknown, Parsed, Record<string, never>>({
+    id: 'places',
+    title: 'Places',
+    version: 1,
+    sources: [],
+    input: field,
+    reckon: (parsed, pad) => {
+      out.push(work(parsed, pad));
+      return {};
+    },
+  });
+  door(input);
+  return out[0] as T;
+}

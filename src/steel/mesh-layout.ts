@@ -14,6 +14,7 @@ import * as cautions from '../reckoning/cautions';
 import { choice, eitherBy, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { PEARSON_MESH, WRI_STYLES } from '../reckoning/source';
+import { throughDoor } from './common';
 import { meshLaps } from './mesh-laps';
 import {
   type MeshPlace,
@@ -231,18 +232,5 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
  * ```
  */
 export function meshPlaces(input: MeshRegionInput): readonly MeshPlace[] {
-  const places: MeshPlace[] = [];
-  const placing = define<MeshRegionInput, ParsedMeshRegion, Record<string, never>>({
-    id: 'mesh-layout',
-    title: 'Welded wire mesh',
-    version: 1,
-    sources: [],
-    input: meshRegionInput,
-    reckon: (parsed, pad) => {
-      for (const place of meshPlacesOf(parsed, pad)) places.push(place);
-      return {};
-    },
-  });
-  placing(input);
-  return places;
+  return throughDoor(input, meshRegionInput, meshPlacesOf).places;
 }

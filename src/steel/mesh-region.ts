@@ -194,12 +194,18 @@ function choose(input: ParsedMeshRegion, ground: Ground): Choice {
   return across.pieces < along.pieces ? { best: across, other: along } : { best: along, other: across };
 }
 
+/** Mesh in its place, with the rings that it lies in. */
+export interface MeshSheet {
+  readonly places: MeshPlace[];
+  readonly rings: readonly (readonly Spot[])[];
+}
+
 /** Where the pieces of mesh lie. */
-export function meshPlacesOf(input: ParsedMeshRegion, pad: Pad): MeshPlace[] {
+export function meshPlacesOf(input: ParsedMeshRegion, pad: Pad): MeshSheet {
   const ground = groundOf(input, pad);
   const { strips } = choose(input, ground).best;
   const direction = directionOf(strips.degrees);
-  return strips.pieces.map(({ from, steps, low, high }): MeshPlace => {
+  const places = strips.pieces.map(({ from, steps, low, high }): MeshPlace => {
     const long = steps * ground.rule.step;
     const corner = (u: number, v: number): Spot => spotAt(direction, u, v);
     return {
@@ -207,6 +213,7 @@ export function meshPlacesOf(input: ParsedMeshRegion, pad: Pad): MeshPlace[] {
       length: long,
     };
   });
+  return { places, rings: ground.rule.rings };
 }
 
 /** Reckon mesh over any outline. */

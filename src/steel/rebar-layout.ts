@@ -15,6 +15,7 @@ import { choice, eitherBy, type Field, fields, maybe, quantity, wholeNumber } fr
 import type { Pad } from '../reckoning/pad';
 import { ACI_318_COVER, CRSI_BARS, STAGGER_RULE, VCC_LAP, WSDOT_TIES } from '../reckoning/source';
 import { BAR_SIZES, type BarSize, diameterOf, weightOf } from './bars';
+import { throughDoor } from './common';
 import { COVER, coverOf, lapOf, stockOf, WIDE } from './mat-defaults';
 import {
   type BarPlace,
@@ -272,18 +273,5 @@ export const rebarLayout: RebarLayout = /*#__PURE__*/ define<
  * ```
  */
 export function barPlaces(input: RebarRegionInput): readonly BarPlace[] {
-  const places: BarPlace[] = [];
-  const placing = define<RebarRegionInput, ParsedRegion, Record<string, never>>({
-    id: 'rebar-layout',
-    title: 'Mat of reinforcing bars',
-    version: 1,
-    sources: [],
-    input: regionInput,
-    reckon: (parsed, pad) => {
-      for (const place of placesOf(parsed, pad)) places.push(place);
-      return {};
-    },
-  });
-  placing(input);
-  return places;
+  return throughDoor(input, regionInput, placesOf).places;
 }

@@ -47,7 +47,7 @@ import {
   type PlacedMat,
   supportsUnder,
 } from './mat';
-import { spotsOf } from './mat-clip';
+import { type Spot, spotsOf } from './mat-clip';
 import { COVER, coverOf, lapOf, stockOf, WIDE } from './mat-defaults';
 import { stepsIn, TooManyBars } from './mat-laps';
 
@@ -516,19 +516,26 @@ export interface BarPlace {
   readonly path: readonly { readonly x: number; readonly y: number }[];
 }
 
+/** Bars in their places, with the rings that they lie in. */
+export interface MatSheet {
+  readonly places: BarPlace[];
+  readonly rings: readonly (readonly Spot[])[];
+}
+
 /** Where the bars of laid mats lie. */
-export function placesOf(input: ParsedRegion, pad: Pad): BarPlace[] {
+export function placesOf(input: ParsedRegion, pad: Pad): MatSheet {
   const ground = groundOf(input, pad);
   const laid = layAll(input, ground);
   const groups = grouped(laid, ground.step);
   const marks = marked([...groups.values()]);
-  return laid.flatMap(({ mat, placed }) =>
+  const places = laid.flatMap(({ mat, placed }) =>
     placed.bars.map((placedBar): BarPlace => {
       const group = groups.get(keyOf(mat, placedBar)) as Alike;
       const { use, spots } = placedBar;
       return { mark: marks.get(group) ?? '', layer: mat.layer, use, bar: group.bar, path: spots };
     }),
   );
+  return { places, rings: spotsOf(ground.rings) };
 }
 
 function countAlong(run: Length, spacing: Length, end: Length, path: string): number {
