@@ -3,6 +3,7 @@ import { defineConfig } from 'tsup';
 export default defineConfig({
   entry: {
     index: 'src/index.ts',
+    drawing: 'src/drawing/index.ts',
     catalog: 'src/catalog/index.ts',
     report: 'src/report/index.ts',
   },

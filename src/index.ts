@@ -13,18 +13,38 @@ export {
   type ConcreteOrderInput,
   concreteOrder,
 } from './concrete/concrete-order';
+export {
+  type ProbedVolumeFigures,
+  type ProbedVolumeInput,
+  type ProbeInput,
+  probedVolume,
+} from './concrete/probed-volume';
 export { type SlabVolumeFigures, type SlabVolumeInput, slabVolume } from './concrete/slab-volume';
 export { type StepVolumeFigures, type StepVolumeInput, stepVolume } from './concrete/step-volume';
+export type { BeamInput, EdgeInput } from './concrete/thickened';
+export type { PlaceOfThickness, PlaneInput, TaperInput, ThicknessInput } from './concrete/thickness';
+export { type SquareCheckFigures, type SquareCheckInput, squareCheck } from './forms/square-check';
 export type {
   CircleInput,
+  CombinedInput,
+  CurvedInput,
+  CurvedPointInput,
+  LegInput,
   LengthInput,
   LInput,
+  OffsetsInput,
   OutlineInput,
   PointInput,
   PolygonInput,
   RectangleInput,
+  RegularInput,
+  RingInput,
+  SectorInput,
+  TapedInput,
   TrapezoidInput,
   TriangleInput,
+  UInput,
+  WalkInput,
 } from './geometry/outline';
 export type {
   CircleOpeningInput,

@@ -8,7 +8,7 @@ import { measure } from '../geometry/measure';
 import { type Outline, type OutlineInput, outline } from '../geometry/outline';
 import * as faults from '../quantity/faults';
 import { constant, density, ratio } from '../quantity/make';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
@@ -89,7 +89,7 @@ function loadsOf(M: Quantity<'mass'>, P: Quantity<'mass'>, pad: Pad): Quantity<'
 
 /** Customary masses of this size are spoken of in tons, metric ones in tonnes. */
 const inTons = (mass: Quantity<'mass'>): Quantity<'mass'> =>
-  mass.in(mass.format().endsWith(' lb') ? 'ton' : 'tonne');
+  mass.in(systemOfQuantity(mass) === 'metric' ? 'tonne' : 'ton');
 
 function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
   const A = areaOf(input, pad);

@@ -5,8 +5,10 @@
  */
 import { baseTonnage } from '../base/base-tonnage';
 import { concreteOrder } from '../concrete/concrete-order';
+import { probedVolume } from '../concrete/probed-volume';
 import { slabVolume } from '../concrete/slab-volume';
 import { stepVolume } from '../concrete/step-volume';
+import { squareCheck } from '../forms/square-check';
 import { drainageCheck } from '../grade/drainage-check';
 import { slopeOf } from '../grade/slope';
 import { jointSpacing } from '../joints/joint-spacing';
@@ -27,10 +29,15 @@ import { steelPlacement } from '../steel/steel-placement';
 
 /** A calculation as a front-end sees it, whatever its input. */
 export interface CatalogEntry {
+  /** Id of the calculation. */
   readonly id: string;
+  /** What it reckons, in a few words. */
   readonly title: string;
+  /** Version of the calculation. */
   readonly version: number;
+  /** JSON Schema of its input. */
   readonly inputSchema: JsonSchema;
+  /** Where its rules come from. */
   readonly sources: readonly Source[];
   /** Reckon with input of any kind; never throws. */
   attempt(input: unknown): Attempt<Record<string, Figure>>;
@@ -53,8 +60,10 @@ const entry = <I, F extends FigureSet>(calculation: Calculation<I, F>): CatalogE
  */
 export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(slabVolume),
+  entry(probedVolume),
   entry(stepVolume),
   entry(baseTonnage),
+  entry(squareCheck),
   entry(slopeOf),
   entry(drainageCheck),
   entry(jointSpacing),

@@ -1,6 +1,14 @@
 /**
- * Plans and sections as SVG text.
+ * Plans as SVG: plain, accessible, without external resources.
  *
  * @packageDocumentation
  */
+export type {
+  CircleOpeningInput,
+  OpeningInput,
+  RectangleOpeningInput,
+  RegionInput,
+} from '../geometry/region';
 export { matPlan, matSection, meshPlan } from './mat-plan';
+export { outlinePlan, type PlanOptions } from './outline-plan';
+export { thicknessPlan } from './thickness-plan';

@@ -104,7 +104,7 @@ export function dimension(frame: Frame, a: PlanPoint, b: PlanPoint, text: string
       ...thin,
     });
   const degrees = (Math.atan2(uy, ux) * 180) / Math.PI;
-  const turned = degrees > 90 || degrees <= -90 ? degrees + 180 : degrees;
+  const turned = degrees >= 90 || degrees < -90 ? degrees + 180 : degrees;
   const [mx, my] = [(ax + bx) / 2 + ox, (ay + by) / 2 + oy];
   return element(
     'g',

@@ -110,7 +110,7 @@ function crossing(corners: readonly Corner[], i: number, j: number): boolean {
  * Sweep from left to right with the boxes that are still open; only boxes that overlap are looked
  * at exactly. Near-linear for outlines of real places.
  */
-function refuseCrossings(corners: readonly Corner[], path: string): void {
+function firstCrossing(corners: readonly Corner[]): [number, number] | undefined {
   const boxes = corners
     .map((a, i) => boxOf(a, corners[(i + 1) % corners.length] as Corner, i))
     .sort((p, q) => p.x0 - q.x0);
@@ -120,11 +120,15 @@ function refuseCrossings(corners: readonly Corner[], path: string): void {
     for (const other of open) {
       if (other.y1 < box.y0 || other.y0 > box.y1) continue;
       const [i, j] = [Math.min(box.index, other.index), Math.max(box.index, other.index)];
-      if (crossing(corners, i, j)) refuse(path, faults.selfCrossing(i, j));
+      if (crossing(corners, i, j)) return [i, j];
     }
     open.push(box);
   }
+  return undefined;
 }
+
+/** True for a ring that does not meet itself. */
+export const isSimple = (corners: readonly Corner[]): boolean => firstCrossing(corners) === undefined;
 
 /** True when two rings share a point of their sides. */
 export function ringsMeet(a: readonly Corner[], b: readonly Corner[]): boolean {
@@ -143,6 +147,13 @@ export function ringsMeet(a: readonly Corner[], b: readonly Corner[]): boolean {
     ),
   );
 }
+
+/** True when a point lies on a side of the ring. */
+export const onRing = (point: Corner, ring: readonly Corner[]): boolean =>
+  ring.some((a, i) => {
+    const b = ring[(i + 1) % ring.length] as Corner;
+    return side(a, b, point) === 0 && onSide(a, b, point);
+  });
 
 /** True when a point that lies on no side of the ring is inside it, by counting crossings exactly. */
 export function insideRing(point: Corner, ring: readonly Corner[]): boolean {
@@ -169,5 +180,6 @@ export function checkSimple(corners: readonly Corner[], path: string): void {
     if (corner.x.equals(before.x) && corner.y.equals(before.y)) refuse(path, faults.repeatedPoint(i));
   });
   if (doubleArea(corners).isZero()) refuse(path, faults.zeroArea());
-  refuseCrossings(corners, path);
+  const [i, j] = firstCrossing(corners) ?? [];
+  if (i !== undefined && j !== undefined) refuse(path, faults.selfCrossing(i, j));
 }

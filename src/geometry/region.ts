@@ -119,6 +119,7 @@ const within = (inner: readonly Corner[], outer: readonly Corner[]): boolean =>
 export function ringsOf(region: Region): Rings {
   const outer = ringOf(region.outline, 'outline', 'inside');
   const rings = (region.openings ?? []).map((o, i) => openingRing(o, `openings[${i}]`, 'outside'));
+  if (region.outline.shape === 'ring') rings.push(circleRing(region.outline.innerDiameter, 'outside'));
   rings.forEach((ring, i) => {
     if (!within(ring, outer)) refuse(`openings[${i}]`, faults.outsideOutline());
     for (let j = 0; j < i; j += 1) {

@@ -2,15 +2,19 @@
  * Outlines as rings of corners, placed in the plane.
  *
  * A rectangle lies from the origin along x by its length and along y by its width. An L has its
- * notch at the far corner. A trapezoid stands on its first parallel side, the other centred above
+ * notch at the far corner, a U in the middle of its far side. A trapezoid stands on its first parallel side, the other centred above
  * it. A triangle has its first side along x. A circle, centred on the origin, becomes a regular
- * polygon of {@link CIRCLE_SIDES} sides. Rings run anticlockwise.
+ * polygon of {@link CIRCLE_SIDES} sides, and other arcs are cut up as finely; a sector has its centre at
+ * the origin and starts along x. A taped outline and a walk start at the origin along x. Rings run
+ * anticlockwise.
  */
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import type { Outline } from './outline';
+import { arcOf, type Edge, edgesOf } from './arc';
+import type { Outline, OutlineOf } from './outline';
+import { tapedCorners, walkAround } from './place';
 import { type Corner, checkSimple, cornersOf, doubleArea } from './polygon';
 
 /** How many sides stand in for a circle: with 96 the area is 0.07% short. */
@@ -46,12 +50,18 @@ function trapezoid(parallel: readonly Length[], height: Length): Corner[] {
   return [corner(ZERO, ZERO), corner(a, ZERO), corner(inset.plus(b), h), corner(inset, h)];
 }
 
-function ell(outline: Extract<Outline, { shape: 'L' }>, path: string): Corner[] {
-  const [L, W, l, w] = [outline.length, outline.width, outline.notchLength, outline.notchWidth].map(
-    canonicalValue,
-  ) as [Decimal, Decimal, Decimal, Decimal];
-  if (l.greaterThanOrEqualTo(L)) refuse(`${path}.notchLength`, faults.doesNotFit('notchLength', 'length'));
-  if (w.greaterThanOrEqualTo(W)) refuse(`${path}.notchWidth`, faults.doesNotFit('notchWidth', 'width'));
+type Notch = readonly [L: Decimal, W: Decimal, l: Decimal, w: Decimal];
+
+function notchOf(outline: OutlineOf<'L'> | OutlineOf<'U'>, path: string): Notch {
+  const { length, width, notchLength, notchWidth } = outline;
+  if (!notchLength.lessThan(length))
+    refuse(`${path}.notchLength`, faults.doesNotFit('notchLength', 'length'));
+  if (!notchWidth.lessThan(width)) refuse(`${path}.notchWidth`, faults.doesNotFit('notchWidth', 'width'));
+  return [length, width, notchLength, notchWidth].map(canonicalValue) as unknown as Notch;
+}
+
+function ell(outline: OutlineOf<'L'>, path: string): Corner[] {
+  const [L, W, l, w] = notchOf(outline, path);
   return [
     corner(ZERO, ZERO),
     corner(L, ZERO),
@@ -60,6 +70,85 @@ function ell(outline: Extract<Outline, { shape: 'L' }>, path: string): Corner[] 
     corner(L.minus(l), W),
     corner(ZERO, W),
   ];
+}
+
+function you(outline: OutlineOf<'U'>, path: string): Corner[] {
+  const [L, W, l, w] = notchOf(outline, path);
+  const left = L.minus(l).div(2);
+  const right = left.plus(l);
+  return [
+    corner(ZERO, ZERO),
+    corner(L, ZERO),
+    corner(L, W),
+    corner(right, W),
+    corner(right, W.minus(w)),
+    corner(left, W.minus(w)),
+    corner(left, W),
+    corner(ZERO, W),
+  ];
+}
+
+function regular({ sides, side }: OutlineOf<'regular'>): Corner[] {
+  const n = canonicalValue(sides).toNumber();
+  const radius = canonicalValue(side).div(Decimal.sin(PI.div(n)).times(2));
+  return Array.from({ length: n }, (_, k) => onCircle(radius, PI.times(2 * k).div(n)));
+}
+
+const onCircle = (radius: Decimal, angle: Decimal): Corner =>
+  corner(radius.times(Decimal.cos(angle)), radius.times(Decimal.sin(angle)));
+
+/** Points along an arc about the origin, at most as far apart as the sides that stand in for a circle. */
+function arcPoints(radius: Decimal, from: Decimal, to: Decimal): Corner[] {
+  const steps = Math.max(1, Math.ceil(to.minus(from).abs().div(PI.times(2)).times(CIRCLE_SIDES).toNumber()));
+  return Array.from({ length: steps + 1 }, (_, k) =>
+    onCircle(radius, from.plus(to.minus(from).times(k).div(steps))),
+  );
+}
+
+function sector({ radius, angle, innerRadius }: OutlineOf<'sector'>): Corner[] {
+  const turn = canonicalValue(angle).times(PI).div(180);
+  const outer = arcPoints(canonicalValue(radius), ZERO, turn);
+  if (!innerRadius) return [...outer, corner(ZERO, ZERO)];
+  return [...outer, ...arcPoints(canonicalValue(innerRadius), turn, ZERO)];
+}
+
+/** Points of an edge from its first corner to just before its last. */
+function edgePoints(edge: Edge, outwards: 1 | -1): Corner[] {
+  if (edge.rise.isZero()) return [edge.from];
+  const { radius, angle } = arcOf(edge);
+  const steps = Math.max(2, Math.ceil(angle.div(PI.times(2)).times(CIRCLE_SIDES).toNumber()));
+  const [ux, uy] = [
+    edge.to.x.minus(edge.from.x).div(edge.chord),
+    edge.to.y.minus(edge.from.y).div(edge.chord),
+  ];
+  // Along the chord, and square to it towards the arc.
+  const side = edge.rise.isNegative() ? -outwards : outwards;
+  const depth = radius.minus(edge.rise.abs());
+  return Array.from({ length: steps }, (_, k) => {
+    const t = angle.times(k).div(steps).minus(angle.div(2));
+    const along = edge.chord.div(2).plus(radius.times(Decimal.sin(t)));
+    const up = radius.times(Decimal.cos(t)).minus(depth).times(side);
+    return corner(
+      edge.from.x.plus(ux.times(along)).plus(uy.times(up)),
+      edge.from.y.plus(uy.times(along)).minus(ux.times(up)),
+    );
+  });
+}
+
+function curved({ points }: OutlineOf<'curved'>, path: string): Corner[] {
+  const corners = cornersOf(points);
+  const edges = edgesOf(points, corners, `${path}.points`);
+  const outwards = doubleArea(corners).isNegative() ? -1 : 1;
+  const ring = edges.flatMap((edge) => edgePoints(edge, outwards));
+  checkSimple(ring, `${path}.points`);
+  return ring;
+}
+
+const anticlockwise = (ring: Corner[]): Corner[] => (doubleArea(ring).isNegative() ? ring.reverse() : ring);
+
+function checked(ring: Corner[], path: string): Corner[] {
+  checkSimple(ring, path);
+  return anticlockwise(ring);
 }
 
 /** A regular polygon in place of a circle about the origin. */
@@ -74,10 +163,11 @@ export function circleRing(diameter: Length, lies: CircleSide): Corner[] {
 }
 
 /**
- * The corners of an outline in metres, anticlockwise, checked to be one simple ring.
+ * The corners of an outline in metres, anticlockwise, checked to be one simple ring. Of a ring outline
+ * the outer edge.
  *
  * @param path - where the outline stands in the input, for errors
- * @throws {InputError} as `measure` does
+ * @throws {InputError} as `measure` does; `not-placed` for offsets and combined outlines
  */
 export function ringOf(outline: Outline, path = 'outline', circles: CircleSide = 'inside'): Corner[] {
   switch (outline.shape) {
@@ -85,16 +175,30 @@ export function ringOf(outline: Outline, path = 'outline', circles: CircleSide =
       return box(canonicalValue(outline.length), canonicalValue(outline.width));
     case 'circle':
       return circleRing(outline.diameter, circles);
+    case 'ring':
+      return circleRing(outline.outerDiameter, circles);
+    case 'sector':
+      return sector(outline);
     case 'triangle':
       return triangle(outline.sides, path);
     case 'trapezoid':
       return trapezoid(outline.parallel, outline.height);
     case 'L':
       return ell(outline, path);
-    case 'polygon': {
-      const ring = cornersOf(outline.points);
-      checkSimple(ring, `${path}.points`);
-      return doubleArea(ring).isNegative() ? ring.reverse() : ring;
-    }
+    case 'U':
+      return you(outline, path);
+    case 'regular':
+      return regular(outline);
+    case 'polygon':
+      return checked(cornersOf(outline.points), `${path}.points`);
+    case 'taped':
+      return checked(tapedCorners(outline, path), `${path}.sides`);
+    case 'walk':
+      return checked(walkAround(outline, path).corners, `${path}.legs`);
+    case 'curved':
+      return anticlockwise(curved(outline, path));
+    case 'offsets':
+    case 'combined':
+      return refuse(path, faults.notPlaced(outline.shape));
   }
 }

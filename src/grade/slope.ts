@@ -40,8 +40,11 @@ export interface SlopeInput {
 
 /** Figures of {@link slopeOf}: one slope, shown in each way. */
 export interface SlopeFigures {
+  /** As a percentage. */
   readonly percent: Quantity<'slope'>;
+  /** As in/ft. */
   readonly inchesPerFoot: Quantity<'slope'>;
+  /** As mm/m. */
   readonly millimetresPerMetre: Quantity<'slope'>;
   /** As 1:n; left out when level. */
   readonly oneIn?: Quantity<'slope'>;
@@ -82,7 +85,7 @@ function fromAngle(angle: Quantity<'angle'>, pad: Pad): Quantity<'slope'> {
 }
 
 /** Arc tangent of a slope, in degrees. */
-export function angleOf(slope: Quantity<'slope'>): Quantity<'angle'> {
+function angleOf(slope: Quantity<'slope'>): Quantity<'angle'> {
   const tangent = canonicalValue(slope).div(INCHES_PER_FOOT);
   return quantityOf('angle', Decimal.atan(tangent).times(HALF_TURN).div(PI), 'customary');
 }

@@ -39,6 +39,7 @@ export type GoverningRule = 'thickness' | 'maximum' | 'panel shape';
 export interface JointSpacingFigures {
   /** The farthest apart that all rules allow. */
   readonly spacing: Quantity<'length'>;
+  /** The rule that is tightest. */
   readonly governs: GoverningRule;
   /** By the multiple of the thickness alone. */
   readonly byThickness: Quantity<'length'>;

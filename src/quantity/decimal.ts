@@ -21,11 +21,10 @@ const Shown = /*#__PURE__*/ Shared.clone({ defaults: true, precision: 24, roundi
 /** A quotient to 24 digits, for show. */
 export const shownQuotient = (a: Decimal, b: Decimal): Decimal => Shown.div(a, b);
 
-export const ROUND_UP = 2;
 export const ROUND_HALF_UP = 4;
 
 export const ZERO = /*#__PURE__*/ new Decimal(0);
-export const ONE = /*#__PURE__*/ new Decimal(1);
+const ONE = /*#__PURE__*/ new Decimal(1);
 
 /** π to more digits than are ever kept. */
 export const PI = /*#__PURE__*/ new Decimal(

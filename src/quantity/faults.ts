@@ -34,7 +34,7 @@ const EXAMPLES: Record<Dimension, string> = {
 const fault = (code: IssueCode, sentence: string): Fault => ({ code, sentence });
 
 /** At most 40 characters of what was written, safe to print on one line. */
-export function quoted(text: string): string {
+function quoted(text: string): string {
   const line = text.slice(0, 40).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
   return `"${line}${text.length > 40 ? '…' : ''}"`;
 }
@@ -150,6 +150,53 @@ export const noSuchTriangle = (): Fault =>
     'no-such-triangle',
     'no triangle has these sides: the longest must be shorter than the other two together',
   );
+
+export const noSuchTaped = (corner: number): Fault =>
+  fault(
+    'no-such-triangle',
+    `no triangle has the side and the diagonals at corner ${corner}: measure them again; the longest must be shorter than the other two together`,
+  );
+
+export const diagonalCount = (sides: number): Fault =>
+  fault(
+    'wrong-count',
+    `${sides} sides need ${sides - 3} diagonals from the first corner, one to each corner but its neighbours`,
+  );
+
+export const doesNotClose = (error: string, limit: string): Fault =>
+  fault(
+    'does-not-close',
+    `the walk ends ${error} from its start, more than ${limit}: measure again, or check the turns`,
+  );
+
+export const oneCurve = (): Fault =>
+  fault('give-one-of', 'give at most one of rise, radius and bulge for an edge');
+
+export const arcTooTight = (): Fault =>
+  fault('does-not-fit', 'the radius is less than half of the edge, so no arc reaches from end to end');
+
+export const oddStrips = (): Fault =>
+  fault(
+    'wrong-count',
+    "Simpson's rule needs an even number of strips, so an odd number of offsets; add one, or use the trapezoidal rule",
+  );
+
+export const angleTooWide = (): Fault => fault('does-not-fit', 'the angle must be at most 360 deg');
+
+export const tooThin = (corner: number): Fault =>
+  fault('too-thin', `the slab runs out to nothing or less at corner ${corner}; check the thicknesses`);
+
+export const bandTooWide = (): Fault =>
+  fault('does-not-fit', 'the thickened edge is wider than the slab has room for; reduce its width or haunch');
+
+export const probeOutside = (probe: number): Fault =>
+  fault('probe-outside', `probe ${probe + 1} lies outside the outline; check where it was taken`);
+
+export const probedTwice = (first: number, second: number): Fault =>
+  fault('probed-twice', `probes ${first + 1} and ${second + 1} are in the same place; keep one of them`);
+
+export const notPlaced = (shape: string): Fault =>
+  fault('not-placed', `a ${shape} outline has no place in the plan, which is needed here; give its corners`);
 
 export const doesNotFit = (what: string, inside: string): Fault =>
   fault('does-not-fit', `${what} must be smaller than ${inside}`);

@@ -1,7 +1,7 @@
 /** Floor 1: exact quantities with units. What the rest of the library may use of it. */
-export type { Dimension } from './dimensions';
+export type { Dimension, Divisor, Multiplier, Product, Quotient, Scalar } from './dimensions';
 export type { FormatOptions } from './format';
-export { InputError, type Issue, type IssueCode } from './input-error';
+export { InputError, type InputErrorJson, type Issue, type IssueCode } from './input-error';
 export {
   angle,
   area,
@@ -13,7 +13,6 @@ export {
   mass,
   massPerArea,
   massPerLength,
-  money,
   pressure,
   ratio,
   slope,
@@ -24,4 +23,5 @@ export {
   volume,
   volumeRate,
 } from './make';
-export { Quantity, type QuantityInput, type QuantityJson } from './quantity';
+export { money } from './money';
+export { Quantity, type QuantityInput, type QuantityJson, type QuantityPair } from './quantity';

@@ -36,6 +36,12 @@ export type IssueCode =
   | 'zero-area'
   | 'no-such-triangle'
   | 'does-not-fit'
+  | 'wrong-count'
+  | 'does-not-close'
+  | 'not-placed'
+  | 'too-thin'
+  | 'probe-outside'
+  | 'probed-twice'
   | 'outside-outline'
   | 'openings-meet'
   | 'give-one-of'
@@ -54,6 +60,14 @@ export interface Issue {
   readonly sentence: string;
 }
 
+/** An {@link InputError} as plain data. */
+export interface InputErrorJson {
+  /** Always `InputError`. */
+  readonly name: string;
+  /** Everything found wrong. */
+  readonly issues: readonly Issue[];
+}
+
 /**
  * Thrown for every input that cannot be reckoned with, and for nothing else.
  *
@@ -69,6 +83,7 @@ export interface Issue {
  * ```
  */
 export class InputError extends Error {
+  /** Always `InputError`. */
   override readonly name = 'InputError';
   /** Everything found wrong, in the order of the input. Never empty. */
   readonly issues: readonly Issue[];
@@ -80,7 +95,7 @@ export class InputError extends Error {
   }
 
   /** Plain data, for logs and for sending to a front-end. */
-  toJSON(): { name: string; issues: readonly Issue[] } {
+  toJSON(): InputErrorJson {
     return { name: this.name, issues: this.issues };
   }
 }

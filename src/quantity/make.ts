@@ -4,6 +4,7 @@ import { fail } from './input-error';
 import { isFaulty, type Quantity, type QuantityInput, readQuantity } from './quantity';
 
 /** A constant made when first asked for, so that importing the library costs nothing. */
+/* @__NO_SIDE_EFFECTS__ */
 export function constant<T>(make: () => T): () => T {
   let made: T | undefined;
   return () => {
@@ -321,20 +322,4 @@ export function ratio(input: QuantityInput<'ratio'>): Quantity<'ratio'> {
  */
 export function count(input: QuantityInput<'count'>): Quantity<'count'> {
   return make('count', input);
-}
-
-/**
- * Read an amount of money with its ISO 4217 code: `165 USD`, `CAD 12.50`.
- *
- * @param input - text with a unit, `{ value, unit }`, or a quantity
- * @throws {InputError} `missing-unit`, `wrong-dimension` and the other codes of reading
- * @example
- * ```ts
- * import { money } from 'flatwork-reckoner';
- *
- * money('165 USD').plus(money('USD 12.50')).format(); // '177.50 USD'
- * ```
- */
-export function money(input: QuantityInput<'money'>): Quantity<'money'> {
-  return make('money', input);
 }

@@ -4,12 +4,11 @@
  * One pass over a text of bounded length. A number without a unit is never accepted, because the
  * guess would be the costly kind of wrong.
  */
-import { isCurrency } from './currencies';
 import { Decimal, ZERO } from './decimal';
 import type { Dimension } from './dimensions';
 import * as faults from './faults';
 import type { Fault } from './input-error';
-import { currencyUnit, type Unit, unitOf, unitsNamed } from './units';
+import { type Unit, unitOf, unitsNamed } from './units';
 
 /** What a text came to: the canonical value and the unit it was written in. */
 export interface Reading {
@@ -21,14 +20,14 @@ export interface Reading {
 
 export const isFault = (r: Reading | Fault): r is Fault => 'code' in r;
 
-const TEXT_LIMIT = 100;
+export const TEXT_LIMIT = 100;
 const WHOLE_DIGITS = 15;
 const DECIMAL_DIGITS = 80;
 
 const VULGAR = /[\u00bc-\u00be\u2150-\u215e]/g;
 
 /** One spelling for the many signs of fractions, primes, dashes and spaces. */
-function tidy(text: string): string {
+export function tidy(text: string): string {
   return text
     .replace(VULGAR, (sign) => ` ${sign.normalize('NFKC')}`)
     .replace(/[\u2033\u201c\u201d\u201e\u3003]/g, '"')
@@ -52,7 +51,8 @@ interface NumberPart {
   readonly end: number;
 }
 
-function plain(text: string, what: string): Decimal | Fault {
+/** A plain number as written, or what is wrong with it. */
+export function plainNumber(text: string, what: string): Decimal | Fault {
   if (!GROUPED.test(text)) return faults.decimalComma(what, text);
   const digits = text.replaceAll(',', '');
   const [whole = '', decimals = ''] = digits.split('.');
@@ -68,12 +68,12 @@ function readNumber(text: string, from: number, what: string, d: Dimension): Num
   const end = NUMBER.lastIndex;
   const [, whole, top, bottom, decimal] = match;
   if (decimal !== undefined) {
-    const value = plain(decimal, what);
+    const value = plainNumber(decimal, what);
     return value instanceof Decimal ? { value, end } : (value as Fault);
   }
-  const base = whole === undefined ? ZERO : plain(whole, what);
-  const over = plain(top as string, what);
-  const under = plain(bottom as string, what);
+  const base = whole === undefined ? ZERO : plainNumber(whole, what);
+  const over = plainNumber(top as string, what);
+  const under = plainNumber(bottom as string, what);
   for (const part of [base, over, under]) if (!(part instanceof Decimal)) return part as Fault;
   const [b, o, u] = [base, over, under] as [Decimal, Decimal, Decimal];
   if (u.isZero() || (whole !== undefined && o.greaterThanOrEqualTo(u))) {
@@ -130,18 +130,6 @@ function findUnit(text: string, what: string, d: Dimension): Unit | Fault {
   return named.find((u) => u.dimension === d) ?? faults.wrongDimension(what, first.dimension, d);
 }
 
-const MONEY = /^(?:([A-Z]{3}) ?)?(\d[\d,]*(?:\.\d*)?|\.\d+)(?: ?([A-Z]{3}))?$/;
-
-function readMoney(text: string, what: string): Reading | Fault {
-  const match = MONEY.exec(text);
-  if (!match) return faults.unreadable(what, text, 'money');
-  const code = match[1] ?? match[3];
-  if (!code || (match[1] && match[3])) return faults.missingUnit(what, 'money');
-  if (!isCurrency(code)) return faults.unknownUnit(what, code, 'money');
-  const value = plain(match[2] as string, what);
-  return value instanceof Decimal ? { value, unit: currencyUnit(code) } : (value as Fault);
-}
-
 const ONE_IN = /^1 ?: ?(\d[\d,]*(?:\.\d*)?)$/;
 const TO_ONE = /^(\d[\d,]*(?:\.\d*)?) ?: ?1$/;
 
@@ -149,7 +137,7 @@ const TO_ONE = /^(\d[\d,]*(?:\.\d*)?) ?: ?1$/;
 function readColon(text: string, what: string, d: Dimension): Reading | Fault | undefined {
   const match = d === 'slope' ? ONE_IN.exec(text) : d === 'ratio' ? TO_ONE.exec(text) : null;
   if (!match) return undefined;
-  const value = plain(match[1] as string, what);
+  const value = plainNumber(match[1] as string, what);
   if (!(value instanceof Decimal)) return value as Fault;
   if (d === 'ratio') return { value, unit: unitOf('ratio', ':1') as Unit };
   const unit = unitOf('slope', '1:n') as Unit;
@@ -168,7 +156,7 @@ const CHAINED: readonly Dimension[] = ['length', 'mass', 'time'];
 function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Reading | Fault {
   const parts: { value: Decimal; unit: Unit }[] = [];
   let at = 0;
-  while (at < text.length) {
+  do {
     const number = readNumber(text, at, what, d);
     if ('code' in number) return number;
     UNIT.lastIndex = number.end;
@@ -184,7 +172,7 @@ function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Read
     GAP.lastIndex = UNIT.lastIndex;
     GAP.exec(text);
     at = GAP.lastIndex;
-  }
+  } while (at < text.length);
   return joined(parts, sign);
 }
 
@@ -227,7 +215,7 @@ export function readText(text: string, d: Dimension, what: string): Reading | Fa
   const signed = /^([+-]) ?/.exec(tidied);
   const body = signed ? tidied.slice(signed[0].length) : tidied;
   const sign = signed?.[1] === '-' ? -1 : 1;
-  const special = d === 'money' ? readMoney(body, what) : readColon(body, what, d);
+  const special = readColon(body, what, d);
   if (!special) return readChain(body, what, d, sign);
   return isFault(special) || sign === 1 ? special : { ...special, value: special.value.neg() };
 }
@@ -239,16 +227,11 @@ export function readPair(value: unknown, unit: unknown, d: Dimension, what: stri
   if (text.length > TEXT_LIMIT || unit.length > TEXT_LIMIT) return faults.tooLong(what, TEXT_LIMIT);
   const match = /^(-?)(\d+(?:\.\d+)?)$/.exec(text.trim());
   if (!match) return faults.unreadable(what, text, d);
-  const number = plain(match[2] as string, what);
+  const number = plainNumber(match[2] as string, what);
   if (!(number instanceof Decimal)) return number as Fault;
   const signedNumber = match[1] === '-' ? number.neg() : number;
-  const found = unitInPair(unit.trim(), d, what);
+  const found = unit.trim() === '' ? faults.missingUnit(what, d) : findUnit(unit.trim(), what, d);
   if ('code' in found) return found;
   if (found.form !== 'one-in') return { value: canonical(signedNumber, found), unit: found };
   return number.isZero() ? faults.notPositive(what) : { value: found.factor.div(signedNumber), unit: found };
-}
-
-function unitInPair(unit: string, d: Dimension, what: string): Unit | Fault {
-  if (d !== 'money') return unit === '' ? faults.missingUnit(what, d) : findUnit(unit, what, d);
-  return isCurrency(unit) ? currencyUnit(unit) : faults.unknownUnit(what, unit, d);
 }

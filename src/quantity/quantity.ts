@@ -3,7 +3,6 @@
  *
  * Dimensions are checked when compiling, by the type parameter, and when running, by `dimension`.
  */
-import { isCurrency } from './currencies';
 import { ceilWhole, compareSteady, type Decimal, floorWhole } from './decimal';
 import {
   type Dimension,
@@ -23,18 +22,28 @@ import { type System, type Unit, unitIds, unitOf, usualUnit } from './units';
 
 /** A quantity as JSON: a decimal number as text, and the id of its unit. */
 export interface QuantityJson {
+  /** Decimal number, exact. */
   readonly value: string;
+  /** Id of a unit. */
+  readonly unit: string;
+}
+
+/** A number with its unit, as it comes out of a form or a file. */
+export interface QuantityPair {
+  /** Decimal number; as text it is exact. */
+  readonly value: string | number;
+  /** Name of a unit, as it may be written in text. */
   readonly unit: string;
 }
 
 /** Anything accepted where a quantity is wanted: text with a unit, `{ value, unit }`, or a quantity. */
-export type QuantityInput<D extends Dimension> =
-  | string
-  | { readonly value: string | number; readonly unit: string }
-  | Quantity<D>;
+export type QuantityInput<D extends Dimension> = string | QuantityPair | Quantity<D>;
 
 /** Marks quantities of another copy of this library, as when ESM and CommonJS meet. */
 const MARK = Symbol.for('flatwork-reckoner.quantity');
+
+/** Feet that were reckoned rather than written are shown in feet and inches: 29 ft 2 in, not 29.167 ft. */
+const computed = (unit: Unit): Unit => (unit.id === 'ft' ? usualUnit('length', 'customary') : unit);
 
 /** A quantity from a canonical value and the unit to show it in. */
 export let newQuantity: <D extends Dimension>(
@@ -108,18 +117,18 @@ export class Quantity<D extends Dimension = Dimension> {
   }
 
   /**
-   * The sum, shown in the unit of the first.
+   * The sum, shown in the unit of the first, or in feet and inches for feet.
    *
    * @param other - same dimension, and same currency for money
    * @throws {InputError} `dimension-mismatch`, `currency-mismatch`
    */
   plus(other: Quantity<D>): Quantity<D> {
     this.#sameAs(other, 'add');
-    return new Quantity(this.dimension, this.#value.plus(other.#value), this.#unit);
+    return new Quantity(this.dimension, this.#value.plus(other.#value), computed(this.#unit));
   }
 
   /**
-   * The difference, shown in the unit of the first. Temperatures have no difference here; ask for
+   * The difference, shown as a sum is. Temperatures have no difference here; ask for
    * `temperature-difference` where one is wanted.
    *
    * @param other - same dimension, and same currency for money
@@ -127,7 +136,7 @@ export class Quantity<D extends Dimension = Dimension> {
    */
   minus(other: Quantity<D>): Quantity<D> {
     this.#sameAs(other, 'subtract');
-    return new Quantity(this.dimension, this.#value.minus(other.#value), this.#unit);
+    return new Quantity(this.dimension, this.#value.minus(other.#value), computed(this.#unit));
   }
 
   /**
@@ -148,7 +157,7 @@ export class Quantity<D extends Dimension = Dimension> {
       return new Quantity(this.dimension, plainProduct, this.#unit) as Quantity<Product<D, E>>;
     }
     if (isScalar(this.dimension) && b.dimension !== 'temperature') {
-      return new Quantity(b.dimension, plainProduct, b.#unit) as Quantity<Product<D, E>>;
+      return new Quantity(b.dimension, plainProduct, computed(b.#unit)) as Quantity<Product<D, E>>;
     }
     return fail(faults.mismatch('multiply', this.dimension, b.dimension));
   }
@@ -347,11 +356,7 @@ export class Quantity<D extends Dimension = Dimension> {
   #unitNamed(id: string): Unit {
     if (this.dimension === 'money') {
       if (id === this.#unit.id) return this.#unit;
-      return fail(
-        isCurrency(id)
-          ? faults.currencyMismatch(this.#unit.id, id)
-          : faults.unknownUnit('the unit', id, 'money'),
-      );
+      return fail(faults.currencyMismatch(this.#unit.id, String(id)));
     }
     return unitOf(this.dimension, id) ?? fail(faults.unknownUnit('the unit', String(id), this.dimension));
   }
@@ -374,7 +379,7 @@ export class Quantity<D extends Dimension = Dimension> {
 /** More places than this are never typed; beyond it the canonical unit serves better. */
 const EXACT_PLACES = 24;
 
-/** Read any accepted input as a quantity, or say what is wrong with it. */
+/** Read any accepted input but money as a quantity, or say what is wrong with it. */
 export function readQuantity<D extends Dimension>(input: unknown, d: D, what: string): Quantity<D> | Fault {
   if (isQuantity(input)) {
     return input.dimension === d ? (input as Quantity<D>) : faults.wrongDimension(what, input.dimension, d);

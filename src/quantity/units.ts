@@ -32,7 +32,7 @@ export interface Unit {
 const TABLE = `
 ft-in|length|0.3048|c|3|
 ft|length|0.3048|c|3|foot feet '
-in|length|0.0254|c|3|inch inches " ''
+in|length|0.0254|c|4|inch inches " ''
 yd|length|0.9144|c|3|yard yards yds
 mi|length|1609.344|c|3|mile miles
 m|length|1|m|3|metre metres meter meters

@@ -14,8 +14,18 @@ import type { Source } from './source';
 
 /** The outcome of {@link Calculation.attempt}. */
 export type Attempt<F extends FigureSet> =
-  | { readonly ok: true; readonly result: Result<F> }
-  | { readonly ok: false; readonly error: InputError };
+  | {
+      /** It went through. */
+      readonly ok: true;
+      /** What came out. */
+      readonly result: Result<F>;
+    }
+  | {
+      /** It was refused. */
+      readonly ok: false;
+      /** Why. */
+      readonly error: InputError;
+    };
 
 /** A calculation: a pure function of its input, with its own description. */
 export interface Calculation<Input, F extends FigureSet> {
@@ -63,6 +73,20 @@ function pathText(path: readonly PropertyKey[]): string {
 }
 
 /**
+ * Read an input at its door.
+ *
+ * @throws {InputError} with every issue found
+ */
+export function readInput<T>(door: Field<T>, input: unknown): T {
+  const plain = plainCopy(input);
+  const parsed = z.safeParse(door, plain);
+  if (parsed.success) return parsed.data;
+  throw new InputError(
+    parsed.error.issues.map((issue) => ({ ...faultOf(issue, plain, door), path: pathText(issue.path) })),
+  );
+}
+
+/**
  * Make a calculation of its definition.
  *
  * @internal
@@ -71,7 +95,7 @@ export function define<Input, Parsed, F extends FigureSet>(
   definition: Definition<Parsed, F>,
 ): Calculation<Input, F> {
   const { id, title, version } = definition;
-  const sources = Object.freeze([...definition.sources]);
+  const sources = Object.freeze(definition.sources.map((source) => Object.freeze(source)));
   let field: Field<Parsed> | undefined;
   const door = (): Field<Parsed> => {
     field ??= definition.input();
@@ -83,14 +107,7 @@ export function define<Input, Parsed, F extends FigureSet>(
     ...descriptionOf(door()),
   });
 
-  const read = (input: unknown): Parsed => {
-    const plain = plainCopy(input);
-    const parsed = z.safeParse(door(), plain);
-    if (parsed.success) return parsed.data;
-    throw new InputError(
-      parsed.error.issues.map((issue) => ({ ...faultOf(issue, plain, door()), path: pathText(issue.path) })),
-    );
-  };
+  const read = (input: unknown): Parsed => readInput(door(), input);
 
   const reckon = (input: unknown): Result<F> => {
     const pad = new Pad();

@@ -353,3 +353,13 @@ export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
   actual,
   source: sources.STAGGER_RULE,
 });
+
+export const outOfSquare = (limit: Length, actual: Length): Caution => ({
+  code: 'out-of-square',
+  severity: 'warning',
+  sentence:
+    'the diagonals differ by more than the tolerance: slide a side until they are equal, then brace the forms',
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});

@@ -59,7 +59,7 @@ function readBy<T>(
 }
 
 /** A field read by a function that gives the value or its fault. */
-export function reading<T>(read: (input: unknown) => T | Fault, json: () => JsonSchema): Field<T> {
+function reading<T>(read: (input: unknown) => T | Fault, json: () => JsonSchema): Field<T> {
   return readBy((input, report) => {
     const value = read(input);
     if (!isFault(value)) return value;
@@ -213,6 +213,20 @@ export function list<T>(field: Field<T>, least: number, most: number): Field<T[]
     maxItems: most,
   });
   return readBy(read, json);
+}
+
+/**
+ * A field that is chosen, or made, only when a value comes: for fields within themselves, and for
+ * values of more than one kind.
+ *
+ * @param members - the kinds for the JSON Schema; left out for a field within itself
+ */
+export function later<T>(
+  choose: (input: unknown) => Field<T>,
+  members?: () => readonly Field<unknown>[],
+): Field<T> {
+  const json = (): JsonSchema => (members ? { anyOf: members().map(descriptionOf) } : { type: 'object' });
+  return readBy((input, report) => within(choose(input), input, report, []), json);
 }
 
 type ZodIssue = z.core.$ZodIssue;

@@ -5,6 +5,7 @@ export type {
   Assumption,
   Caution,
   Figure,
+  FigureJson,
   FigureSet,
   Result,
   ResultJson,

@@ -1,5 +1,6 @@
 /** What a calculation gives back: figures with their working, assumptions, cautions and sources. */
-import { Quantity, type QuantityJson } from '../quantity/quantity';
+import type { Dimension } from '../quantity/dimensions';
+import { Quantity, type QuantityJson, unitShown } from '../quantity/quantity';
 import type { Source } from './source';
 import { worksheet } from './worksheet';
 
@@ -31,6 +32,7 @@ export interface Assumption {
   readonly because: string;
   /** How to say otherwise. */
   readonly override: string;
+  /** Where the default comes from. */
   readonly source: Source;
 }
 
@@ -41,36 +43,63 @@ export type Severity = 'note' | 'warning' | 'stop';
 export interface Caution {
   /** Stable code, for programs. */
   readonly code: string;
+  /** How grave it is. */
   readonly severity: Severity;
+  /** What to heed, and what to do. */
   readonly sentence: string;
   /** The limit that was passed, where there is one. */
   readonly limit?: Quantity;
   /** The figure that passed it. */
   readonly actual?: Quantity;
+  /** Where the limit comes from. */
   readonly source: Source;
 }
 
 /** The parts of a result as plain data. */
 export interface ResultParts<F extends FigureSet> {
+  /** Id of the calculation. */
   readonly id: string;
+  /** What it reckons, in a few words. */
   readonly title: string;
+  /** Version of the calculation. */
   readonly version: number;
+  /** What came out, by name. */
   readonly figures: F;
+  /** How it came about, step by step. */
   readonly working: readonly Step[];
+  /** The defaults that were used. */
   readonly assumed: readonly Assumption[];
+  /** What to heed. */
   readonly cautions: readonly Caution[];
+  /** Where the rules come from. */
   readonly sources: readonly Source[];
 }
 
-/** A result as JSON. Quantities are `{ value, unit, dimension }`. */
+/** A quantity in the JSON of a result: exact, with what it measures and the unit to show it in. */
+export interface FigureJson extends QuantityJson {
+  /** What it measures. */
+  readonly dimension: Dimension;
+  /** Id of the unit to show it in. */
+  readonly shownIn: string;
+}
+
+/** A result as JSON. Quantities are {@link FigureJson}. */
 export interface ResultJson {
+  /** Id of the calculation. */
   readonly id: string;
+  /** What it reckons, in a few words. */
   readonly title: string;
+  /** Version of the calculation. */
   readonly version: number;
+  /** The figures by name, quantities as {@link FigureJson}. */
   readonly figures: unknown;
+  /** How it came about, step by step. */
   readonly working: readonly Step[];
+  /** The defaults that were used. */
   readonly assumed: readonly Assumption[];
+  /** What to heed, quantities as {@link FigureJson}. */
   readonly cautions: readonly unknown[];
+  /** Where the rules come from. */
   readonly sources: readonly Source[];
 }
 
@@ -94,10 +123,14 @@ function frozen<T>(value: T): T {
   return Object.freeze(value);
 }
 
-/** Quantities to JSON with their dimension; the rest as it is. */
+/** Quantities to JSON with their dimension and unit shown; the rest as it is. */
 function plain(value: unknown): unknown {
   if (value instanceof Quantity) {
-    return { ...value.toJSON(), dimension: value.dimension } satisfies QuantityJson & { dimension: string };
+    return {
+      ...value.toJSON(),
+      dimension: value.dimension,
+      shownIn: unitShown(value).id,
+    } satisfies FigureJson;
   }
   if (Array.isArray(value)) return value.map(plain);
   if (typeof value !== 'object' || value === null) return value;

@@ -2,6 +2,7 @@
 import type { Dimension } from '../quantity/dimensions';
 import * as faults from '../quantity/faults';
 import { fail } from '../quantity/input-error';
+import { readMoney } from '../quantity/money';
 import { isFaulty, readQuantity } from '../quantity/quantity';
 import { plainCopy } from './plain';
 import { type Figure, type FigureSet, makeResult, type Result, type ResultParts } from './result';
@@ -17,8 +18,12 @@ function revived(x: unknown): unknown {
   if (Array.isArray(x)) return x.map(revived);
   if (!isPlain(x)) return x;
   if (!isQuantityJson(x)) return Object.fromEntries(Object.entries(x).map(([k, v]) => [k, revived(v)]));
-  const q = readQuantity({ value: x['value'], unit: x['unit'] }, x['dimension'] as Dimension, 'the figure');
-  return isFaulty(q) ? fail(q) : q;
+  const pair = { value: x['value'], unit: x['unit'] };
+  const dimension = x['dimension'] as Dimension;
+  const q =
+    dimension === 'money' ? readMoney(pair, 'the figure') : readQuantity(pair, dimension, 'the figure');
+  if (isFaulty(q)) return fail(q);
+  return typeof x['shownIn'] === 'string' ? q.in(x['shownIn']) : q;
 }
 
 const LISTS = ['working', 'assumed', 'cautions', 'sources'] as const;

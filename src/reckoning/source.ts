@@ -8,12 +8,17 @@
 
 /** A source of a rule, a default or a limit. */
 export interface Source {
+  /** What sort of source it is. */
   readonly kind: 'published' | 'common-practice' | 'closed-form';
+  /** Title of the work. */
   readonly title: string;
+  /** Who published it, and who quotes it where it was read in a quotation. */
   readonly publisher?: string;
+  /** Edition or year. */
   readonly edition?: string;
   /** Chapter, clause, table or page. */
   readonly locator?: string;
+  /** Address, where it is the publisher's own or a public archive's. */
   readonly url?: string;
   /** True when written down from memory and not checked against the work. */
   readonly fromMemory: boolean;

@@ -9,7 +9,9 @@ import { figureText, sourceText, spoken, worksheet } from '../reckoning/workshee
 
 /** A part of a job: what it is, and the results that belong to it. */
 export interface Part {
+  /** What this part of the job is. */
   readonly name: string;
+  /** The results that belong to it. */
   readonly results: readonly Result<FigureSet>[];
 }
 

@@ -65,7 +65,7 @@ const HARD_METRIC: Record<string, readonly [diameter: string, area: string, weig
 };
 
 /** All inch-pound sizes, smallest first. */
-export const BAR_SIZES = Object.keys(INCH_POUND) as BarSize[];
+export const BAR_SIZES = /*#__PURE__*/ Object.keys(INCH_POUND) as BarSize[];
 
 /** Nominal diameter. */
 export const diameterOf = (size: BarSize): Quantity<'length'> => length(`${INCH_POUND[size][1]} in`);

@@ -69,6 +69,7 @@ export interface RebarLayoutFigures {
   readonly across: BarRun;
   /** Bar in all, laps included, with nothing for waste. */
   readonly totalLength: Quantity<'length'>;
+  /** Weight of the bar in all. */
   readonly weight: Quantity<'mass'>;
   /** Nominal weight of the bar. */
   readonly unitWeight: Quantity<'mass-per-length'>;
@@ -233,7 +234,7 @@ export type RebarLayout = Calculation<RebarLayoutInput, RebarLayoutFigures> &
  *   spacing: '18 in',
  * });
  * figures.along.lines.format(); // '13 each'
- * figures.weight.format(); // '481.9 lb'
+ * figures.weight.format(); // '487.1 lb'
  *
  * const ell = rebarLayout({
  *   outline: { shape: 'L', length: '28 ft', width: '18 ft', notchLength: '8 ft', notchWidth: '6 ft' },

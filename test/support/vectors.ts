@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { catalog } from '../../src/catalog/index';
 import { isFaulty, Quantity, readQuantity } from '../../src/quantity/quantity';
 
-export interface Expected {
+interface Expected {
   readonly equals: string | boolean;
   readonly within?: string;
 }
@@ -41,7 +41,7 @@ export function readVectors(): VectorFile[] {
 }
 
 /** `along.lines` or `loads.0`. */
-export function figureAt(figures: unknown, path: string): unknown {
+function figureAt(figures: unknown, path: string): unknown {
   return path
     .split('.')
     .reduce<unknown>((inner, part) => (inner as Record<string, unknown> | undefined)?.[part], figures);
@@ -54,7 +54,7 @@ function quantityLike(text: string, like: Quantity): Quantity {
 }
 
 /** What is wrong with one figure, or nothing. */
-export function objectTo(figure: unknown, expected: Expected): string | undefined {
+function objectTo(figure: unknown, expected: Expected): string | undefined {
   const { equals, within } = expected;
   if (!(figure instanceof Quantity)) {
     return figure === equals ? undefined : `${String(figure)} is not ${String(equals)}`;

@@ -1,0 +1,5 @@
+/** One thing to time. */
+export interface Case {
+  readonly name: string;
+  readonly run: () => unknown;
+}

@@ -1,0 +1,78 @@
+/** The rear yard of a corner bakery, from tape-measure dimensions to a worksheet. All invented. */
+import {
+  baseTonnage,
+  concreteOrder,
+  drainageCheck,
+  jointSpacing,
+  meshLayout,
+  rebarLayout,
+  slabVolume,
+  slopeOf,
+  stepVolume,
+} from '../src/index';
+import { textSheet } from '../src/report/index';
+
+const mix = { aggregateSize: '3/4 in', slump: '4 in' } as const;
+const base = { depth: '6 in', compactedDensity: '135 pcf', truckPayload: '15 ton' } as const;
+
+// Delivery slab: 28 by 18 ft, 6 in thick, between the back door and the lane.
+const deliveryOutline = { shape: 'rectangle', length: "28'", width: "18'" } as const;
+const delivery = slabVolume({ outline: deliveryOutline, thickness: '6"' });
+const deliveryMat = rebarLayout({ length: "28'", width: "18'", bar: '#4', spacing: '18"', cover: '3"' });
+
+// Stoop at the door: two risers and a landing.
+const stoop = stepVolume({ risers: 2, rise: '7"', tread: '11"', width: "5'", landingDepth: "4'" });
+
+// Pad for the bins, an L around the drain cover.
+const binOutline = {
+  shape: 'L',
+  length: "12'",
+  width: "8'",
+  notchLength: "3'",
+  notchWidth: '2\' 6"',
+} as const;
+const bins = slabVolume({ outline: binOutline, thickness: '4"' });
+const binMesh = meshLayout({
+  length: '11\' 6"',
+  width: '7\' 6"',
+  form: 'sheets',
+  pieceLength: "10'",
+  pieceWidth: "5'",
+  style: '6x6-W2.9xW2.9',
+});
+
+// Ramp for the flour cart: 4 ft wide, up 7 in from the lane.
+const rampOutline = { shape: 'rectangle', length: '7\' 6"', width: "4'" } as const;
+const ramp = slabVolume({ outline: rampOutline, thickness: '5"' });
+
+const net = [delivery, stoop, bins, ramp]
+  .map(({ figures }) => figures.volume)
+  .reduce((sum, volume) => sum.plus(volume));
+
+const sheet = textSheet('Bakery yard', [
+  {
+    name: 'Ground',
+    results: [
+      baseTonnage({ ...base, outline: { shape: 'rectangle', length: "29'", width: "19'" } }),
+      baseTonnage({ ...base, outline: binOutline, depth: '4"' }),
+    ],
+  },
+  {
+    name: 'Delivery slab, 28 ft by 18 ft',
+    results: [
+      delivery,
+      deliveryMat,
+      jointSpacing({ thickness: '6"', ...mix, width: "9'" }),
+      drainageCheck({ atBuilding: '100\' 0"', away: '99\' 7"', distance: "18'" }),
+    ],
+  },
+  { name: 'Stoop at the back door', results: [stoop, slopeOf({ slope: '1/4 in/ft', over: "4'" })] },
+  { name: 'Bin pad', results: [bins, binMesh, jointSpacing({ thickness: '4"', ...mix })] },
+  { name: 'Ramp', results: [ramp, slopeOf({ rise: '7"', run: '7\' 6"' })] },
+  {
+    name: 'The pour',
+    results: [concreteOrder({ volume: net, allowance: '8%', increment: '0.25 yd3', truckCapacity: '9 yd3' })],
+  },
+]);
+
+console.log(sheet);

@@ -1,0 +1,199 @@
+/**
+ * Volume from depths that were probed here and there.
+ *
+ * The depths are joined to a surface of triangles (Delaunay) over the outline; between probes it is
+ * straight. The corners of the outline take the depth of their nearest probe. The volume is the sum over
+ * the triangles of area × mean of the three depths; what lies beyond a re-entrant corner is cut off.
+ *
+ * Source: geometry; taking the nearest probe at corners is common practice.
+ */
+import { type Outline, type OutlineInput, outline, type PointInput } from '../geometry/outline';
+import { type Corner, doubleArea, insideRing, onRing } from '../geometry/polygon';
+import { ringOf } from '../geometry/ring';
+import { type Spot, underSurface } from '../geometry/surface';
+import type { Decimal } from '../quantity/decimal';
+import * as faults from '../quantity/faults';
+import {
+  canonicalValue,
+  type Quantity,
+  type QuantityInput,
+  quantityOf,
+  systemOfQuantity,
+} from '../quantity/quantity';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { type Field, fields, list, quantity, wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import type { PlaceOfThickness } from './thickness';
+
+/** A place in the plan and the depth probed there. */
+export interface ProbeInput extends PointInput {
+  /** Depth from the finished top to the base, zero or more. */
+  readonly depth: QuantityInput<'length'>;
+}
+
+/** Input of {@link probedVolume}. */
+export interface ProbedVolumeInput {
+  /** The plan; arcs are cut up into short straight sides. */
+  readonly outline: OutlineInput;
+  /** The probes, inside the outline or on its edge. */
+  readonly probes: readonly ProbeInput[];
+}
+
+/** Figures of {@link probedVolume}. */
+export interface ProbedVolumeFigures {
+  /** Volume between base and finished top. */
+  readonly volume: Quantity<'volume'>;
+  /** Plan area. */
+  readonly area: Quantity<'area'>;
+  /** Volume over area. */
+  readonly meanDepth: Quantity<'length'>;
+  /** The least probe and where it is. */
+  readonly thinnest: PlaceOfThickness;
+  /** The greatest probe and where it is. */
+  readonly thickest: PlaceOfThickness;
+  /** Corners that took the depth of their nearest probe. */
+  readonly unprobedCorners: Quantity<'count'>;
+}
+
+type Length = Quantity<'length'>;
+
+interface Probe {
+  readonly x: Length;
+  readonly y: Length;
+  readonly depth: Length;
+}
+
+interface Parsed {
+  readonly outline: Outline;
+  readonly probes: readonly Probe[];
+}
+
+const PROBE_LIMIT = 10_000;
+
+const probes = (): Field<Probe[]> =>
+  list(
+    fields({
+      x: quantity('length', 'x', 'any'),
+      y: quantity('length', 'y', 'any'),
+      depth: quantity('length', 'depth', 'not-negative'),
+    }),
+    1,
+    PROBE_LIMIT,
+  );
+
+const placeKey = ({ x, y }: Corner): string => `${x.toFixed()} ${y.toFixed()}`;
+
+/** The probes in metres, each in a place of its own inside the outline. */
+function spotsOf(list: readonly Probe[], ring: readonly Corner[]): Spot[] {
+  const seen = new Map<string, number>();
+  return list.map(({ x, y, depth }, i) => {
+    const spot = { x: canonicalValue(x), y: canonicalValue(y), z: canonicalValue(depth) };
+    if (!insideRing(spot, ring) && !onRing(spot, ring)) refuse(`probes[${i}]`, faults.probeOutside(i));
+    const before = seen.get(placeKey(spot));
+    if (before !== undefined) refuse(`probes[${i}]`, faults.probedTwice(before, i));
+    seen.set(placeKey(spot), i);
+    return spot;
+  });
+}
+
+function nearest(corner: Corner, spots: readonly Spot[]): Spot {
+  const far = (s: Spot): Decimal => s.x.minus(corner.x).pow(2).plus(s.y.minus(corner.y).pow(2));
+  return spots.reduce((best, s) => (far(s).lessThan(far(best)) ? s : best));
+}
+
+function place({ x, y, depth }: Probe): PlaceOfThickness {
+  return { thickness: depth, x, y };
+}
+
+function extremes(list: readonly Probe[]): Pick<ProbedVolumeFigures, 'thinnest' | 'thickest'> {
+  const pick = (better: (a: Length, b: Length) => boolean): Probe =>
+    list.reduce((best, p) => (better(p.depth, best.depth) ? p : best));
+  return {
+    thinnest: place(pick((a, b) => a.lessThan(b))),
+    thickest: place(pick((a, b) => a.greaterThan(b))),
+  };
+}
+
+/** The surface that the probes make over an outline. */
+export interface ProbedSurface {
+  readonly ring: readonly Corner[];
+  /** The probes, in the order given. */
+  readonly spots: readonly Spot[];
+  /** Corners with no probe, as their nearest one. */
+  readonly corners: readonly Spot[];
+}
+
+/** Probes and bare corners over the outline, checked. */
+export function probedSurface({ outline: shape, probes: list }: Parsed): ProbedSurface {
+  const ring = ringOf(shape);
+  const spots = spotsOf(list, ring);
+  const probed = new Set(spots.map(placeKey));
+  const bare = ring.filter((corner) => !probed.has(placeKey(corner)));
+  return { ring, spots, corners: bare.map((corner) => ({ ...corner, z: nearest(corner, spots).z })) };
+}
+
+/** The door of {@link probedVolume}, for those who draw the same input. */
+export const probedFields = (): Field<Parsed> => fields({ outline: outline(), probes: probes() });
+
+function reckon(input: Parsed, pad: Pad): ProbedVolumeFigures {
+  const { probes: list } = input;
+  const { ring, spots, corners } = probedSurface(input);
+  const unprobedCorners = wholeNumber(corners.length);
+  if (corners.length > 0) {
+    pad.assume({
+      name: 'probes',
+      value: `${corners.length} corners as their nearest probe`,
+      because: 'no probe was taken there',
+      override: 'Probe at the corners of the outline',
+      source: COMMON_PRACTICE,
+    });
+  }
+  const { volume } = underSurface([...spots, ...corners], ring);
+  const system = systemOfQuantity((list[0] as Probe).depth);
+  const V = quantityOf('volume', volume, system);
+  const A = quantityOf('area', doubleArea(ring).div(2), system);
+  const mean = V.over(A);
+  pad.step('mean depth, V being the sum over the triangles', 'd = V ÷ A', { V, A }, mean);
+  return {
+    volume: V,
+    area: A,
+    meanDepth: system === 'metric' ? mean.in('mm') : mean.in('in'),
+    ...extremes(list),
+    unprobedCorners,
+  };
+}
+
+/**
+ * Volume from depths that were probed here and there.
+ *
+ * @param input - the outline, and probes inside it
+ * @returns volume, mean depth, the thinnest and the thickest place; exact decimals where the outline has
+ * no re-entrant corner, otherwise good to about 14 digits
+ * @throws {InputError} `probe-outside`, `probed-twice`, `not-placed`, and the codes of outlines
+ * @source closed form; corners take the depth of their nearest probe, as is common practice
+ * @example
+ * ```ts
+ * import { probedVolume } from 'flatwork-reckoner';
+ *
+ * const { figures } = probedVolume({
+ *   outline: { shape: 'rectangle', length: '20 ft', width: '10 ft' },
+ *   probes: [
+ *     { x: '0 ft', y: '0 ft', depth: '4 in' },
+ *     { x: '20 ft', y: '0 ft', depth: '4 in' },
+ *     { x: '20 ft', y: '10 ft', depth: '5 in' },
+ *     { x: '0 ft', y: '10 ft', depth: '5 in' },
+ *   ],
+ * });
+ * figures.meanDepth.format(); // '4.5 in'
+ * figures.volume.format(); // '2.78 yd3'
+ * ```
+ */
+export const probedVolume: Calculation<ProbedVolumeInput, ProbedVolumeFigures> = /*#__PURE__*/ define({
+  id: 'probed-volume',
+  title: 'Volume from depth probes',
+  version: 1,
+  sources: [CLOSED_FORM, COMMON_PRACTICE],
+  input: probedFields,
+  reckon,
+});

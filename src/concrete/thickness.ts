@@ -1,0 +1,167 @@
+/**
+ * Thickness that varies in a plane: over any outline the volume is exactly the area times the thickness
+ * at the centroid.
+ */
+import { centroidOf } from '../geometry/centroid';
+import type { Outline } from '../geometry/outline';
+import type { Corner } from '../geometry/polygon';
+import { ringOf } from '../geometry/ring';
+import { Decimal } from '../quantity/decimal';
+import * as faults from '../quantity/faults';
+import {
+  canonicalValue,
+  type Quantity,
+  type QuantityInput,
+  quantityOf,
+  systemOfQuantity,
+} from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
+import { choice, type Field, fields, kinds, later, quantity, word } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+
+/** Thickness that runs evenly from one side of the outline to the other. */
+export interface TaperInput {
+  /** Always `taper`. */
+  readonly vary: 'taper';
+  /** Along which axis of the plan. */
+  readonly along: 'x' | 'y';
+  /** Thickness where the axis has its least value on the outline. */
+  readonly from: QuantityInput<'length'>;
+  /** Thickness where it has its greatest. */
+  readonly to: QuantityInput<'length'>;
+}
+
+/** Thickness in a plane, by its value at one point and how it grows along both axes. */
+export interface PlaneInput {
+  /** Always `plane`. */
+  readonly vary: 'plane';
+  /** Thickness at the origin of the plan. */
+  readonly atOrigin: QuantityInput<'length'>;
+  /** How much thicker along x; negative where it thins. */
+  readonly alongX: QuantityInput<'slope'>;
+  /** How much thicker along y; negative where it thins. */
+  readonly alongY: QuantityInput<'slope'>;
+}
+
+/** Thickness: the same everywhere, or varying in a plane. */
+export type ThicknessInput = QuantityInput<'length'> | TaperInput | PlaneInput;
+
+type Length = Quantity<'length'>;
+
+interface Taper {
+  readonly vary: 'taper';
+  readonly along: 'x' | 'y';
+  readonly from: Length;
+  readonly to: Length;
+}
+
+interface Plane {
+  readonly vary: 'plane';
+  readonly atOrigin: Length;
+  readonly alongX: Quantity<'slope'>;
+  readonly alongY: Quantity<'slope'>;
+}
+
+/** Thickness, read. */
+export type Thickness = Length | Taper | Plane;
+
+/** A place in the plan and the thickness there. */
+export interface PlaceOfThickness {
+  /** Thickness there. */
+  readonly thickness: Quantity<'length'>;
+  /** Along. */
+  readonly x: Quantity<'length'>;
+  /** Across. */
+  readonly y: Quantity<'length'>;
+}
+
+/** Thickness over an outline. */
+export interface ThicknessOver {
+  readonly mean: Length;
+  readonly thinnest?: PlaceOfThickness;
+  readonly thickest?: PlaceOfThickness;
+}
+
+const varying = (): Field<Taper | Plane> =>
+  kinds<Taper | Plane>('vary', [
+    fields({
+      vary: word('taper'),
+      along: choice('along', ['x', 'y'] as const),
+      from: quantity('length', 'from', 'not-negative'),
+      to: quantity('length', 'to', 'not-negative'),
+    }),
+    fields({
+      vary: word('plane'),
+      atOrigin: quantity('length', 'atOrigin', 'any'),
+      alongX: quantity('slope', 'alongX', 'any'),
+      alongY: quantity('slope', 'alongY', 'any'),
+    }),
+  ]);
+
+/** The schema of a thickness. */
+export function thickness(): Field<Thickness> {
+  const uniform = quantity('length', 'thickness');
+  const vary = varying();
+  const choose = (input: unknown): Field<Thickness> =>
+    (typeof input === 'object' && input !== null && 'vary' in input ? vary : uniform) as Field<Thickness>;
+  return later(choose, () => [uniform, vary]);
+}
+
+const isUniform = (t: Thickness): t is Length => !('vary' in t);
+
+/** The plane `a + b × x + c × y`, in metres. */
+interface Coefficients {
+  readonly a: Decimal;
+  readonly b: Decimal;
+  readonly c: Decimal;
+}
+
+const INCHES_PER_FOOT = 12;
+
+function coefficients(t: Taper | Plane, ring: readonly Corner[]): Coefficients {
+  const zero = new Decimal(0);
+  if (t.vary === 'plane') {
+    const gain = (s: Quantity<'slope'>): Decimal => canonicalValue(s).div(INCHES_PER_FOOT);
+    return { a: canonicalValue(t.atOrigin), b: gain(t.alongX), c: gain(t.alongY) };
+  }
+  const values = ring.map((p) => p[t.along]);
+  const [least, most] = [Decimal.min(...values), Decimal.max(...values)];
+  const gain = canonicalValue(t.to).minus(canonicalValue(t.from)).div(most.minus(least));
+  const a = canonicalValue(t.from).minus(gain.times(least));
+  return t.along === 'x' ? { a, b: gain, c: zero } : { a, b: zero, c: gain };
+}
+
+const at = ({ a, b, c }: Coefficients, p: Corner): Decimal => a.plus(b.times(p.x)).plus(c.times(p.y));
+
+/** Thickness over an outline: mean, thinnest and thickest, with the step for the mean. */
+export function thicknessOver(outline: Outline, t: Thickness, pad: Pad): ThicknessOver {
+  if (isUniform(t)) return { mean: t };
+  const ring = ringOf(outline);
+  const plane = coefficients(t, ring);
+  const system = systemOfQuantity(t.vary === 'plane' ? t.atOrigin : t.from);
+  const show = (value: Decimal): Length => {
+    const l = quantityOf('length', value, system);
+    return system === 'metric' ? l.in('mm') : l.in('in');
+  };
+  const place = (p: Corner): PlaceOfThickness => ({
+    thickness: show(at(plane, p)),
+    x: quantityOf('length', p.x, system),
+    y: quantityOf('length', p.y, system),
+  });
+  const order = ring.map((p, i) => ({ p, i, t: at(plane, p) })).sort((p, q) => p.t.comparedTo(q.t));
+  const [thin, thick] = [order[0], order.at(-1)];
+  if (!thin || !thick) return { mean: show(plane.a) };
+  // Running out to nothing along an edge is a feather edge; below nothing is a mistake.
+  if (thin.t.lessThan(new Decimal('-1e-30'))) refuse('thickness', faults.tooThin(thin.i + 1));
+  const mean = show(at(plane, centroidOf(outline)));
+  const c = centroidOf(outline);
+  const [x, y] = [quantityOf('length', c.x, system), quantityOf('length', c.y, system)];
+  const growth = (n: Decimal): Quantity<'slope'> => quantityOf('slope', n.times(INCHES_PER_FOOT), system);
+  pad.step(
+    'mean thickness, at the centroid',
+    't = a + b × x + c × y',
+    { a: show(plane.a), b: growth(plane.b), c: growth(plane.c), x, y },
+    mean,
+  );
+  return { mean, thinnest: place(thin.p), thickest: place(thick.p) };
+}

@@ -1,0 +1,70 @@
+/**
+ * Arcs over a chord.
+ *
+ * With chord `c` and rise `h`: radius `(c² + 4h²) ÷ 8h`, angle at the centre `4 × atan(2h ÷ c)`, and
+ * between chord and arc the area `r² × (angle − sin angle) ÷ 2`.
+ */
+import { Decimal, ZERO } from '../quantity/decimal';
+import * as faults from '../quantity/faults';
+import { canonicalValue } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
+import type { CurvedPoint } from './outline';
+import type { Corner } from './polygon';
+
+/** An edge of a curved outline, in metres. A rise of zero is a straight edge. */
+export interface Edge {
+  readonly from: Corner;
+  readonly to: Corner;
+  readonly chord: Decimal;
+  /** Positive where the outline swells. */
+  readonly rise: Decimal;
+}
+
+/** An arc in numbers, in metres and radians; none of them negative. */
+export interface Arc {
+  readonly radius: Decimal;
+  readonly angle: Decimal;
+  readonly length: Decimal;
+  /** Between chord and arc. */
+  readonly area: Decimal;
+}
+
+function riseOf(point: CurvedPoint, chord: Decimal, path: string): Decimal {
+  const { rise, radius, bulge } = point;
+  if ([rise, radius, bulge].filter((x) => x !== undefined).length > 1) refuse(path, faults.oneCurve());
+  if (rise) return canonicalValue(rise);
+  if (bulge) return canonicalValue(bulge).times(chord).div(2);
+  if (!radius) return ZERO;
+  const r = canonicalValue(radius);
+  const half = chord.div(2);
+  const square = r.times(r).minus(half.times(half));
+  if (square.isNegative()) refuse(`${path}.radius`, faults.arcTooTight());
+  const rest = r.abs().minus(square.sqrt());
+  return r.isNegative() ? rest.neg() : rest;
+}
+
+/** The edges of a curved outline. */
+export function edgesOf(points: readonly CurvedPoint[], corners: readonly Corner[], path: string): Edge[] {
+  return points.map((point, i) => {
+    const from = corners[i] as Corner;
+    const to = corners[(i + 1) % corners.length] as Corner;
+    const chord = Decimal.hypot(to.x.minus(from.x), to.y.minus(from.y));
+    return { from, to, chord, rise: riseOf(point, chord, `${path}[${i}]`) };
+  });
+}
+
+/** The arc of an edge that is not straight. */
+export function arcOf({ chord, rise }: Edge): Arc {
+  const h = rise.abs();
+  const radius = chord.times(chord).plus(h.times(h).times(4)).div(h.times(8));
+  const angle = Decimal.atan(h.times(2).div(chord)).times(4);
+  return {
+    radius,
+    angle,
+    length: radius.times(angle),
+    area: radius
+      .times(radius)
+      .times(angle.minus(Decimal.sin(angle)))
+      .div(2),
+  };
+}

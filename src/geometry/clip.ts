@@ -1,0 +1,26 @@
+/**
+ * Clipping of regions, by a library, in binary numbers.
+ *
+ * Only where a closed form does not do: coordinates come back good to about 15 digits.
+ */
+import { intersection } from 'polyclip-ts';
+import { Decimal, ZERO } from '../quantity/decimal';
+import { type Corner, doubleArea } from './polygon';
+
+type Ring = [number, number][];
+
+const ringOfNumbers = (ring: readonly Corner[]): Ring => ring.map(({ x, y }) => [x.toNumber(), y.toNumber()]);
+
+const cornerOf = ([x, y]: [number, number]): Corner => ({ x: new Decimal(x), y: new Decimal(y) });
+
+/** The rings that two simple rings have in common; outer rings anticlockwise, holes clockwise. */
+export function commonRings(a: readonly Corner[], b: readonly Corner[]): Corner[][] {
+  return intersection([ringOfNumbers(a)], [ringOfNumbers(b)]).flatMap((polygon) =>
+    polygon.map((ring, i) => {
+      // The library closes its rings; ours are open.
+      const open = ring.slice(0, -1).map((p) => cornerOf(p as [number, number]));
+      const anticlockwise = doubleArea(open).greaterThanOrEqualTo(ZERO);
+      return anticlockwise === (i === 0) ? open : open.reverse();
+    }),
+  );
+}

@@ -1,0 +1,263 @@
+/** Reading what people write. Expected inches by hand; the spellings are common practice. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  area,
+  count,
+  density,
+  InputError,
+  length,
+  money,
+  ratio,
+  slope,
+  temperature,
+  time,
+  volume,
+} from '../../src/quantity/index';
+
+describe('lengths', () => {
+  it.each([
+    [`12' 6-1/2"`, '150.5'],
+    ['12 ft 6 1/2 in', '150.5'],
+    ['12 feet, 6 1/2 inches', '150.5'],
+    ['12\'-6 1/2"', '150.5'],
+    ['12’-6½”', '150.5'],
+    ['12′ 6½″', '150.5'],
+    ["12' 6''", '150'],
+    ['12ft6in', '150'],
+    ['12ft2in', '146'],
+    ['10 ft. 6 in.', '126'],
+    ['3.5"', '3.5'],
+    ['5/8 in', '0.625'],
+    ['8-inch', '8'],
+    ["13'", '156'],
+    ['13 ft', '156'],
+    ['1,250 ft', '15000'],
+    ['1,250.5 ft', '15006'],
+    ['.5 in', '0.5'],
+    ['5. in', '5'],
+    ['1 yd 2 ft 3 in', '63'],
+    ['  4   in ', '4'],
+    ['4\u00a0in', '4'],
+    ['-3 in', '-3'],
+    ['−3 in', '-3'],
+    ['+3 in', '3'],
+    ['-1 ft 6 in', '-18'],
+    ['6 in', '6'],
+    ['6 INCHES', '6'],
+  ])('%s', (text, inches) => {
+    expect(length(text).equals(length(`${inches} in`))).toBe(true);
+  });
+
+  it.each([
+    ['100 mm', '0.1 m'],
+    ['2.4m', '2.4 m'],
+    ['2 m 40 cm', '2.4 m'],
+    ['1/3 yd', '1 ft'],
+  ])('%s', (text, same) => {
+    expect(length(text).compareTo(length(same))).toBe(0);
+  });
+});
+
+describe('the other dimensions', () => {
+  it('reads areas and volumes in every spelling', () => {
+    for (const text of [
+      '504 ft2',
+      '504 sq ft',
+      '504 sq. ft.',
+      '504 square feet',
+      '504 ft²',
+      '504 ft^2',
+      '504 SF',
+    ]) {
+      expect(area(text).equals(area('56 yd2'))).toBe(true);
+    }
+    for (const text of [
+      '6 yd3',
+      '6 cubic yards',
+      '6 cu yd',
+      '6 cu. yd.',
+      '6 yd³',
+      '6 yd^3',
+      '6 CY',
+      '6 yards cubed',
+    ]) {
+      expect(volume(text).equals(volume('162 ft3'))).toBe(true);
+    }
+  });
+
+  it('reads slopes', () => {
+    for (const text of ['1/4 in/ft', '1/4" per ft', '1/4 inch per foot', '0.25"/ft', '1:48', '1 : 48']) {
+      expect(slope(text).equals(slope('0.25 in/ft'))).toBe(true);
+    }
+    for (const text of ['2%', '2 %', '2 percent', '2 per cent', '20 mm/m', '0.24 in per foot']) {
+      expect(slope(text).equals(slope('2%'))).toBe(true);
+    }
+    expect(slope('-1:48').equals(slope('-1/4 in/ft'))).toBe(true);
+    expect(() => slope('1:0')).toThrow('greater than zero');
+  });
+
+  it('reads the rest', () => {
+    for (const text of [
+      '150 pcf',
+      '150 lb/ft3',
+      '150 lb per cubic foot',
+      '150 pounds per cubic foot',
+      '4050 lb/yd3',
+      '2.025 tons per cubic yard',
+    ]) {
+      expect(density(text).equals(density('150 pcf'))).toBe(true);
+    }
+    for (const text of ['55 degF', '55°F', '55 deg F', '55 F', '55 degrees F']) {
+      expect(temperature(text).equals(temperature('55 degF'))).toBe(true);
+    }
+    expect(time('1 h 30 min').equals(time('90 min'))).toBe(true);
+    expect(ratio('1.5:1').equals(ratio('150%'))).toBe(true);
+    expect(count('3 ea').equals(count('3 each'))).toBe(true);
+    expect(money('CAD 12.50').equals(money('12.5 CAD'))).toBe(true);
+    expect(money('12 USD').equals(money('12 CAD'))).toBe(false);
+    expect(() => money('$12')).toThrow(InputError);
+    expect(() => money('12')).toThrow('needs a unit');
+    expect(() => money('12 XXQ')).toThrow('unknown unit');
+    expect(() => money('USD 12 CAD')).toThrow(InputError);
+  });
+
+  it('knows the currencies that ICU knows', () => {
+    // Reference: ICU, through Intl, holds every active code of ISO 4217.
+    const icu = new Set(Intl.supportedValuesOf('currency'));
+    const ours = [...icu].filter((code) => {
+      try {
+        return money(`1 ${code}`);
+      } catch {
+        return false;
+      }
+    });
+    expect(ours.length).toBeGreaterThan(145);
+    for (const code of ['USD', 'CAD', 'EUR', 'GBP', 'AUD', 'NZD', 'JPY', 'MXN', 'CHF'])
+      expect(ours).toContain(code);
+  });
+});
+
+/** Either it is read, or one issue says why not. */
+function refusedWell(make: () => unknown): void {
+  try {
+    make();
+  } catch (error) {
+    if (!(error instanceof InputError) || error.issues.length !== 1) throw error;
+  }
+}
+
+describe('edges of what is read', () => {
+  it('keeps to its limits exactly', () => {
+    expect(length(`${'9'.repeat(15)} ft`).sign()).toBe(1);
+    expect(length(`${'0'.repeat(20)}1 ft`).equals(length('1 ft'))).toBe(true);
+    expect(length(`1000000000000000 ft`.replace('1', '9').slice(1)).sign()).toBe(0);
+    expect(length(`0.${'3'.repeat(80)} ft`).sign()).toBe(1);
+    expect(length('4 in'.padEnd(100)).equals(length('4 in'))).toBe(true);
+    expect(() => length('4 in'.padEnd(101))).toThrow('longer than 100');
+    expect(() => length({ value: '4'.padEnd(101), unit: 'in' })).toThrow('longer than 100');
+    expect(length({ value: '4'.padEnd(100), unit: ' in ' }).equals(length('4 in'))).toBe(true);
+    expect(length({ value: ' -4 ', unit: 'in' }).equals(length('-4 in'))).toBe(true);
+    expect(length({ value: 0.1, unit: 'in' }).equals(length('0.1 in'))).toBe(true);
+    expect(() => length({ value: '9'.repeat(16), unit: 'in' })).toThrow('larger than');
+    expect(() => length({ value: '4', unit: 4 as unknown as string })).toThrow('text with a unit');
+    expect(() => length({ value: '4', unit: '  ' })).toThrow('needs a unit');
+    expect(slope({ value: '48', unit: '1:n' }).equals(slope('1:48'))).toBe(true);
+    expect(slope({ value: '-48', unit: '1:n' }).equals(slope('-1:48'))).toBe(true);
+    expect(() => slope({ value: '0', unit: '1:n' })).toThrow('greater than zero');
+    expect(() => slope('1:9999999999999999')).toThrow('larger than');
+  });
+
+  it('reads parts with their own faults', () => {
+    expect(() => length('1,23 1/2 in')).toThrow('write a point before decimals');
+    expect(() => length('9999999999999999 1/2 in')).toThrow('larger than');
+    expect(() => length('1/0 in')).toThrow('cannot be read');
+    expect(() => ratio('1:48')).toThrow();
+    expect(() => slope('48:1')).toThrow();
+    expect(length('1  ft   6   in').equals(length('18 in'))).toBe(true);
+    expect(area('5 square  feet').equals(area('5 ft2'))).toBe(true);
+    expect(length('2 yd 1 ft').format()).toBe('2.333 yd');
+    expect(length('1 ft 6 in').format()).toBe('1 ft 6 in');
+    expect(length('2 m 40 cm').format()).toBe('2.4 m');
+    expect(temperature('55degrees f').equals(temperature('55 degF'))).toBe(true);
+    expect(temperature('55 DEGREE C').equals(temperature('55 degC'))).toBe(true);
+    expect(density('150 LB / FT3').equals(density('150 pcf'))).toBe(true);
+    for (const text of ['12 ft us', '12 us ft', '12 ftus', '12 usft', '12 US Survey Feet'])
+      expect(() => length(text)).toThrow('survey');
+    for (const text of ['12 bus ft', '12 ft usual']) expect(() => length(text)).toThrow('unknown unit');
+  });
+
+  it('reads money to the end', () => {
+    expect(money('-12 USD').sign()).toBe(-1);
+    expect(money('+12 USD').sign()).toBe(1);
+    expect(money({ value: 12.5, unit: 'USD' }).equals(money('12.50 USD'))).toBe(true);
+    expect(money({ value: '-12.5', unit: 'USD' }).sign()).toBe(-1);
+    expect(money(money('12 USD')).equals(money('12 USD'))).toBe(true);
+    expect(money('1,250 USD').equals(money('1250 USD'))).toBe(true);
+    expect(money('12 USD'.padEnd(100)).format()).toBe('12.00 USD');
+    expect(() => money('12 USD'.padEnd(101))).toThrow('longer than 100');
+    expect(() => money('')).toThrow('missing; write it, for example "165 USD"');
+    expect(() => money(12 as unknown as string)).toThrow('needs a unit, for example "165 USD"');
+    expect(() => money(undefined as unknown as string)).toThrow('missing');
+    expect(() => money(true as unknown as string)).toThrow('text with a unit');
+    expect(() => money({ value: '12' } as unknown as string)).toThrow('text with a unit');
+    expect(() => money(length('1 ft') as unknown as string)).toThrow('must be a money such as');
+    expect(() => money('9999999999999999 USD')).toThrow('larger than');
+    expect(() => money('twelve USD')).toThrow('cannot be read');
+  });
+});
+
+describe('anything at all', () => {
+  it('is read, or refused with an issue, in time that grows with its length at most', () => {
+    const pieces = fc.constantFrom(
+      '1',
+      '12',
+      '.',
+      ',',
+      '/',
+      '-',
+      ' ',
+      'ft',
+      'in',
+      "'",
+      '"',
+      '½',
+      'yd3',
+      '²',
+      '%',
+      ':',
+      'per',
+      'sq',
+      'e',
+      '\u0000',
+      '\u{1f600}',
+      '(',
+      '^2',
+    );
+    const text = fc.oneof(
+      fc.string({ unit: 'grapheme' }),
+      fc.array(pieces, { maxLength: 60 }).map((p) => p.join('')),
+    );
+    fc.assert(
+      fc.property(text, (t) => {
+        for (const make of [length, area, slope, ratio, money, temperature, density])
+          refusedWell(() => make(t));
+      }),
+      { numRuns: 5000 },
+    );
+  });
+
+  it('is never read two ways: what is written out reads back as the same', () => {
+    const inches = fc.tuple(fc.integer({ min: 0, max: 100_000 }), fc.constantFrom(1, 2, 4, 8, 16));
+    fc.assert(
+      fc.property(inches, ([n, d]) => {
+        const q = length(`${n}/${d} in`);
+        for (const unit of ['ft-in', 'in', 'ft', undefined]) {
+          const shown = unit === 'in' || unit === 'ft' ? q.in(unit).toString() : q.format(unit);
+          if (!length(shown).equals(q)) throw new Error(`${n}/${d} in: ${shown}`);
+        }
+      }),
+      { numRuns: 3000 },
+    );
+  });
+});

@@ -1,0 +1,260 @@
+/** What every calculation promises, whatever it reckons. */
+import { inspect } from 'node:util';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { catalog } from '../../src/catalog/index';
+import { InputError, length, Quantity, resultFromJson, slabVolume } from '../../src/index';
+import { goodInputs, nasty, spoiledInput } from '../support/inputs';
+
+const SLAB = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '5 in' } as const;
+
+function everythingFrozen(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null || value instanceof Quantity) return true;
+  return Object.isFrozen(value) && Object.values(value).every(everythingFrozen);
+}
+
+/** Stable codes and sentences that a person can read. */
+function checkIssues({ issues }: InputError): void {
+  if (issues.length === 0) throw new Error('no issue');
+  for (const { code, sentence } of issues) {
+    if (!/^[a-z-]+$/.test(code) || sentence.length < 8 || sentence.length > 400) throw new Error(sentence);
+    if (/undefined|\[object|NaN/.test(sentence.replace(/"[^"]*"/g, ''))) throw new Error(sentence);
+  }
+}
+
+describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, entry) => {
+  const inputs = goodInputs.get(id) ?? [];
+
+  it('describes itself', () => {
+    expect(entry.title.length).toBeGreaterThan(3);
+    expect(entry.version).toBeGreaterThan(0);
+    expect(entry.sources.length).toBeGreaterThan(0);
+    expect(Object.isFrozen(entry)).toBe(true);
+  });
+
+  it('has a JSON Schema that takes what it takes', () => {
+    const validate = new Ajv2020({ strict: false }).compile(entry.inputSchema);
+    expect(validate({ noSuchInput: 1 })).toBe(false);
+    for (const input of inputs) expect(validate(input), JSON.stringify(validate.errors)).toBe(true);
+  });
+
+  it('gives frozen results that go through JSON and cloning unchanged', () => {
+    for (const input of inputs) {
+      const attempt = entry.attempt(input);
+      if (!attempt.ok) throw attempt.error;
+      const { result } = attempt;
+      expect(everythingFrozen(result)).toBe(true);
+      const text = JSON.stringify(result);
+      expect(JSON.stringify(resultFromJson(text))).toBe(text);
+      expect(JSON.stringify(resultFromJson(structuredClone(JSON.parse(text))))).toBe(text);
+      expect(inspect(resultFromJson(text))).toBe(inspect(result));
+      expect(result.id).toBe(id);
+    }
+  });
+
+  it('is pure: the same input gives the same result and stays as it was', () => {
+    for (const input of inputs) {
+      const before = JSON.stringify(input);
+      const once = JSON.stringify(entry.attempt(input));
+      expect(JSON.stringify(entry.attempt(input))).toBe(once);
+      expect(JSON.stringify(input)).toBe(before);
+    }
+  });
+
+  it('gives each assumption and caution a source and a code or a way out', () => {
+    for (const input of inputs) {
+      const attempt = entry.attempt(input);
+      if (!attempt.ok) throw attempt.error;
+      for (const a of attempt.result.assumed) {
+        expect([a.name, a.value, a.because, a.override, a.source.title].every((t) => t.length > 1)).toBe(
+          true,
+        );
+      }
+      for (const c of attempt.result.cautions) {
+        expect(c.code).toMatch(/^[a-z]+(-[a-z]+)*$/);
+        expect(['note', 'warning', 'stop']).toContain(c.severity);
+        expect(c.limit?.dimension).toBe(c.actual?.dimension);
+        expect(c.source.title.length).toBeGreaterThan(3);
+      }
+    }
+  });
+
+  it('throws nothing but InputError, whatever comes in', () => {
+    const input = fc.oneof(nasty(), { arbitrary: spoiledInput(id), weight: 4 });
+    fc.assert(
+      fc.property(input, (x) => {
+        const attempt = entry.attempt(x);
+        if (attempt.ok) inspect(JSON.parse(JSON.stringify(attempt.result)));
+        else checkIssues(attempt.error);
+      }),
+      { numRuns: 1500, endOnFailure: true },
+    );
+    expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
+  });
+});
+
+describe('the door', () => {
+  const codes = (input: unknown): string[] => {
+    const attempt = slabVolume.attempt(input);
+    return attempt.ok ? [] : attempt.error.issues.map(({ code, path }) => `${code} at ${path}`);
+  };
+
+  it('throws from the call what it gives back from the attempt', () => {
+    expect(() => slabVolume({ ...SLAB, thickness: '5' })).toThrow(InputError);
+    expect(slabVolume.attempt({ ...SLAB, thickness: '5' }).ok).toBe(false);
+    expect(slabVolume.attempt(SLAB).ok).toBe(true);
+  });
+
+  it('names the place', () => {
+    const points = [
+      { x: '0 ft', y: '0 ft' },
+      { x: '1 ft', y: 0 },
+      { x: '1 ft', y: '1 ft' },
+    ];
+    expect(codes({ outline: { shape: 'polygon', points }, thickness: '4 in' })).toEqual([
+      'missing-unit at outline.points[1].y',
+    ]);
+    expect(codes({ outline: { shape: 'triangle', sides: ['1 ft', '1 ft', 1] }, thickness: '4 in' })).toEqual([
+      'missing-unit at outline.sides[2]',
+    ]);
+    expect(codes(null)).toEqual(['wrong-type at ']);
+    expect(codes({ ...SLAB, outline: null })).toEqual(['wrong-type at outline']);
+    expect(codes({ ...SLAB, outline: [] })).toEqual(['unknown-choice at outline.shape']);
+    expect(codes({ ...SLAB, outline: { shape: 'triangle', sides: 'abc' } })).toEqual([
+      'wrong-type at outline.sides',
+    ]);
+  });
+
+  it('meets getters, proxies and cycles once', () => {
+    const cycle: Record<string, unknown> = { ...SLAB };
+    cycle['outline'] = cycle;
+    expect(codes(cycle)).toEqual(['too-deep at ']);
+    const trap = {
+      get thickness(): string {
+        throw new Error('trap');
+      },
+    };
+    expect(codes(trap)).toEqual(['unreadable-input at ']);
+    const hostile = new Proxy(SLAB, {
+      ownKeys: () => {
+        throw new Proxy(
+          {},
+          {
+            getPrototypeOf: () => {
+              throw new Error('deeper');
+            },
+          },
+        );
+      },
+    });
+    expect(codes(hostile)).toEqual(['unreadable-input at ']);
+    const { proxy, revoke } = Proxy.revocable({}, {});
+    revoke();
+    expect(codes(proxy)).toEqual(['unreadable-input at ']);
+    let reads = 0;
+    const counting = {
+      ...SLAB,
+      get thickness() {
+        reads += 1;
+        return '5 in';
+      },
+    };
+    expect(codes(counting)).toEqual([]);
+    expect(reads).toBe(1);
+  });
+
+  it('does not see inherited or polluted properties', () => {
+    expect(codes(Object.create(SLAB))).toEqual(['missing at outline', 'missing at thickness']);
+    try {
+      Object.defineProperty(Object.prototype, 'thickness', { value: '4 in', configurable: true });
+      expect(codes({ outline: SLAB.outline })).toEqual(['missing at thickness']);
+    } finally {
+      delete (Object.prototype as Record<string, unknown>)['thickness'];
+    }
+    expect(
+      codes(
+        JSON.parse(
+          '{"__proto__":{"thickness":"4 in"},"outline":{"shape":"circle","diameter":"1 ft"},"thickness":"4 in"}',
+        ),
+      ),
+    ).toEqual(['unknown-key at ']);
+  });
+
+  it('takes quantities, text and JSON alike', () => {
+    const a = slabVolume(SLAB).figures.volume;
+    const outline = {
+      shape: 'rectangle',
+      length: length('28 ft'),
+      width: { value: '18', unit: 'ft' },
+    } as const;
+    const b = slabVolume({ outline, thickness: { value: 5, unit: 'in' } }).figures.volume;
+    expect(a.equals(b)).toBe(true);
+  });
+
+  it('reads a huge outline, and refuses one that is larger still', () => {
+    const ring = (n: number) =>
+      Array.from({ length: n }, (_, i) => ({
+        x: `${(i < n / 2 ? i : n - i) + 1} ft`,
+        y: `${i < n / 2 ? 0 : 10} ft`,
+      }));
+    expect(
+      slabVolume.attempt({ outline: { shape: 'polygon', points: ring(2000) }, thickness: '4 in' }).ok,
+    ).toBe(true);
+    expect(
+      codes({
+        outline: { shape: 'polygon', points: Array(100_001).fill({ x: '0 ft', y: '0 ft' }) },
+        thickness: '4 in',
+      }),
+    ).toEqual(['too-many at outline.points']);
+  });
+
+  it('lists every issue, in the order of the input schema', () => {
+    expect(
+      codes({ outline: { shape: 'rectangle', length: '0 ft', width: 'x' }, thickness: '4 ft2', extra: 1 }),
+    ).toEqual([
+      'not-positive at outline.length',
+      'unreadable-quantity at outline.width',
+      'wrong-dimension at thickness',
+      'unknown-key at ',
+    ]);
+  });
+});
+
+describe('results from JSON', () => {
+  it.each([
+    ['{'],
+    ['null'],
+    ['[]'],
+    ['{}'],
+    ['"text"'],
+    ['{"id":"x","title":"t","version":1,"figures":[],"working":[],"assumed":[],"cautions":[],"sources":[]}'],
+    [
+      '{"id":"x","title":"t","version":"1","figures":{},"working":[],"assumed":[],"cautions":[],"sources":[]}',
+    ],
+    ['{"id":"x","title":"t","version":1,"figures":{},"working":[],"assumed":[],"cautions":[]}'],
+  ])('refuses %s', (text) => {
+    expect(() => resultFromJson(text)).toThrow('not a result of this library');
+  });
+
+  it('refuses a figure that is no quantity', () => {
+    const json = JSON.parse(JSON.stringify(slabVolume(SLAB)));
+    json.figures.volume.unit = 'cubits';
+    expect(() => resultFromJson(json)).toThrow('unknown unit');
+  });
+
+  it('is what the REPL prints', () => {
+    const shown = inspect(slabVolume(SLAB));
+    expect(shown).toBe(String(slabVolume(SLAB)));
+    expect(shown.split('\n').slice(0, 8)).toEqual([
+      'Volume of a slab (slab-volume)',
+      '  volume     7.78 yd3',
+      '  area       504 ft2',
+      '  perimeter  92 ft',
+      '',
+      'Working',
+      '  plan area: A = L × W = 28 ft × 18 ft = 504 ft2',
+      '  volume: V = A × t = 504 ft2 × 5 in = 7.78 yd3',
+    ]);
+  });
+});

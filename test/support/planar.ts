@@ -1,0 +1,39 @@
+/** jsts, a general-purpose geometry library, as the oracle for plane geometry. */
+import Centroid from 'jsts/org/locationtech/jts/algorithm/Centroid.js';
+import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
+import type Geometry from 'jsts/org/locationtech/jts/geom/Geometry.js';
+import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
+import BufferOp from 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js';
+import BufferParameters from 'jsts/org/locationtech/jts/operation/buffer/BufferParameters.js';
+import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
+import IsValidOp from 'jsts/org/locationtech/jts/operation/valid/IsValidOp.js';
+
+export type Ring = readonly (readonly [number, number])[];
+
+const factory = new GeometryFactory();
+
+const polygonOf = (ring: Ring): Geometry =>
+  factory.createPolygon(
+    factory.createLinearRing([...ring, ring[0] as [number, number]].map(([x, y]) => new Coordinate(x, y))),
+  );
+
+export const oracle = {
+  area: (ring: Ring): number => polygonOf(ring).getArea(),
+  length: (ring: Ring): number => polygonOf(ring).getLength(),
+  simple: (ring: Ring): boolean => IsValidOp.isValid(polygonOf(ring)),
+  centroid: (ring: Ring): { x: number; y: number } => {
+    const { x, y } = Centroid.getCentroid(polygonOf(ring)) as { x: number; y: number };
+    return { x, y };
+  },
+  /** Area of the ring moved inwards with mitred corners. */
+  inset: (ring: Ring, w: number): number => {
+    const parameters = new BufferParameters();
+    parameters.setJoinStyle(BufferParameters.JOIN_MITRE);
+    parameters.setMitreLimit(1e6);
+    // Its simplification before buffering would drop flat corners.
+    parameters.setSimplifyFactor(0);
+    return (BufferOp.bufferOp(polygonOf(ring), -w, parameters) as Geometry).getArea();
+  },
+  common: (a: Ring, b: Ring): number =>
+    (OverlayOp.intersection(polygonOf(a), polygonOf(b)) as Geometry).getArea(),
+};

@@ -1,0 +1,66 @@
+/** What must not compile. The checker is the test: an error that is expected and absent fails the build. */
+import { describe, expect, expectTypeOf, it } from 'vitest';
+import {
+  area,
+  count,
+  length,
+  mass,
+  type Quantity,
+  ratio,
+  slabVolume,
+  slope,
+  temperature,
+  volume,
+} from '../src/index';
+
+describe('types', () => {
+  it('follow the dimensions', () => {
+    expectTypeOf(length('1 ft').times(length('1 ft'))).toEqualTypeOf<Quantity<'area'>>();
+    expectTypeOf(length('1 ft').times(area('1 ft2'))).toEqualTypeOf<Quantity<'volume'>>();
+    expectTypeOf(volume('1 ft3').over(area('1 ft2'))).toEqualTypeOf<Quantity<'length'>>();
+    expectTypeOf(length('1 ft').times(slope('1%'))).toEqualTypeOf<Quantity<'length'>>();
+    expectTypeOf(length('1 ft').over(length('1 ft'))).toEqualTypeOf<Quantity<'ratio'>>();
+    expectTypeOf(length('1 ft').times(ratio('1%'))).toEqualTypeOf<Quantity<'length'>>();
+    expectTypeOf(ratio('1%').times(length('1 ft'))).toEqualTypeOf<Quantity<'length'>>();
+    expectTypeOf(ratio('1%').times(ratio('1%'))).toEqualTypeOf<Quantity<'ratio'>>();
+    expectTypeOf(count('1 each').times(ratio('1%'))).toEqualTypeOf<Quantity<'count'>>();
+    expectTypeOf(volume('1 ft3').times(count('2 each'))).toEqualTypeOf<Quantity<'volume'>>();
+    expect(true).toBe(true);
+  });
+
+  it('refuse to mix them', () => {
+    const refused = [
+      // @ts-expect-error a length and an area do not add
+      () => length('1 ft').plus(area('1 ft2')),
+      // @ts-expect-error a mass times a mass is nothing
+      () => mass('1 lb').times(mass('1 lb')),
+      // @ts-expect-error a length over a volume is nothing
+      () => length('1 ft').over(volume('1 ft3')),
+      // @ts-expect-error a temperature is a point on a scale
+      () => temperature('1 degF').times(ratio('2:1')),
+      // @ts-expect-error a volume and a length do not compare
+      () => volume('1 ft3').lessThan(length('1 ft')),
+      // @ts-expect-error a bare number is no quantity
+      () => length(4),
+    ];
+    for (const make of refused) expect(make).toThrow();
+    // @ts-expect-error an area is no length
+    const wrong: Quantity<'length'> = area('1 ft2');
+    expect(wrong.dimension).toBe('area');
+  });
+
+  it('describe inputs and figures', () => {
+    const bad = [
+      // @ts-expect-error a bare number is no thickness
+      () => slabVolume({ outline: { shape: 'circle', diameter: '1 ft' }, thickness: 4 }),
+      // @ts-expect-error a circle has no width
+      () => slabVolume({ outline: { shape: 'circle', diameter: '1 ft', width: '1 ft' }, thickness: '4 in' }),
+      // @ts-expect-error no such shape
+      () => slabVolume({ outline: { shape: 'blob' }, thickness: '4 in' }),
+    ];
+    for (const make of bad) expect(make).toThrow();
+    const { figures } = slabVolume({ outline: { shape: 'circle', diameter: '1 ft' }, thickness: '4 in' });
+    expectTypeOf(figures.volume).toEqualTypeOf<Quantity<'volume'>>();
+    expectTypeOf(figures.perimeter).toEqualTypeOf<Quantity<'length'> | undefined>();
+  });
+});
