@@ -53,7 +53,7 @@ describe('the house', () => {
       'decimal.js': /^quantity\/decimal\.ts$/,
       'zod/mini': /^reckoning\/(fields|calculation)\.ts$/,
       delaunator: /^(geometry|grade)\//,
-      earcut: /^geometry\//,
+      'polyclip-ts': /^geometry\/clip\.ts$/,
       yalps: /^(grade|steel|joints)\//,
     };
     for (const file of files) {

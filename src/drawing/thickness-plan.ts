@@ -11,6 +11,9 @@ import { type PlanOptions, planPoints, regionShape, systemOfOutline } from './ou
 import { document, element, type Frame, frameFor, label, line, type PlanPoint } from './svg';
 
 const MOST_LINES = 12;
+
+/** A hair, so that binary dust does not draw a line at the least or the greatest depth. */
+const HAIR = 1e-9;
 /** Steps between lines, in inches or in centimetres. */
 const STEPS = [0.125, 0.25, 0.5, 1, 2, 3, 6, 12, 24, 60, 120];
 
@@ -19,7 +22,7 @@ const UNIT: Record<System, number> = { customary: 0.0254, metric: 0.01 };
 /** The smallest step that makes not too many lines. */
 function stepFor(range: number, system: System): number {
   const unit = UNIT[system];
-  return unit * (STEPS.find((s) => range / (s * unit) <= MOST_LINES) ?? range / unit / MOST_LINES);
+  return unit * (STEPS.find((s) => range / (s * unit) <= MOST_LINES + HAIR) ?? range / unit / MOST_LINES);
 }
 
 interface Flat extends PlanPoint {
@@ -69,8 +72,8 @@ function mark(spot: Spot, frame: Frame, system: System): string {
 }
 
 function levelsBetween(least: number, most: number, step: number): number[] {
-  const first = Math.floor(least / step) + 1;
-  const count = Math.max(0, Math.ceil(most / step) - first);
+  const first = Math.floor(least / step + HAIR) + 1;
+  const count = Math.max(0, Math.ceil(most / step - HAIR) - first);
   return Array.from({ length: Math.min(count, 2 * MOST_LINES) }, (_, i) => (first + i) * step);
 }
 

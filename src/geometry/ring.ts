@@ -94,8 +94,11 @@ function regular({ sides, side }: OutlineOf<'regular'>): Corner[] {
   return Array.from({ length: n }, (_, k) => onCircle(radius, PI.times(2 * k).div(n)));
 }
 
+/** A sine that is zero but for its 60th digit is zero. */
+const neat = (n: Decimal): Decimal => (n.abs().lessThan('1e-50') ? ZERO : n);
+
 const onCircle = (radius: Decimal, angle: Decimal): Corner =>
-  corner(radius.times(Decimal.cos(angle)), radius.times(Decimal.sin(angle)));
+  corner(radius.times(neat(Decimal.cos(angle))), radius.times(neat(Decimal.sin(angle))));
 
 /** Points along an arc about the origin, at most as far apart as the sides that stand in for a circle. */
 function arcPoints(radius: Decimal, from: Decimal, to: Decimal): Corner[] {
@@ -158,7 +161,7 @@ export function circleRing(diameter: Length, lies: CircleSide): Corner[] {
   const r = lies === 'inside' ? radius : radius.div(Decimal.cos(half));
   return Array.from({ length: CIRCLE_SIDES }, (_, i) => {
     const angle = half.times(2 * i);
-    return corner(r.times(Decimal.cos(angle)), r.times(Decimal.sin(angle)));
+    return onCircle(r, angle);
   });
 }
 

@@ -20,9 +20,9 @@ export interface Reading {
 
 export const isFault = (r: Reading | Fault): r is Fault => 'code' in r;
 
-export const TEXT_LIMIT = 100;
+export const TEXT_LIMIT = 200;
 const WHOLE_DIGITS = 15;
-const DECIMAL_DIGITS = 80;
+const DECIMAL_DIGITS = 160;
 
 const VULGAR = /[\u00bc-\u00be\u2150-\u215e]/g;
 

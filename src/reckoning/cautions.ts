@@ -215,7 +215,6 @@ export const heavyLift = (actual: Quantity<'mass'>): Caution => ({
   code: 'heavy-lift',
   severity: 'warning',
   sentence: `the bundle weighs ${actual.format()}: lift it with tackle rated for more than that, with nobody beneath`,
-  actual,
   source: sources.COMMON_PRACTICE,
 });
 
@@ -282,14 +281,13 @@ export const fibresNotBars: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const steelOnGround = (actual: Length): Caution => ({
+export const steelOnGround: Caution = {
   code: 'steel-on-ground',
   severity: 'stop',
   sentence:
     'steel that lies on the ground does nothing and rusts: set it on chairs or blocks before the pour, and do not count on pulling it up',
-  actual,
   source: sources.COMMON_PRACTICE,
-});
+};
 
 export const supportsFarApart = (limit: Length, actual: Length): Caution => ({
   code: 'supports-far-apart',
@@ -350,6 +348,7 @@ export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
   severity: 'warning',
   sentence:
     'some laps lie beside a lap of the next line, since the stock is short for its lap; buy longer bars or ask the engineer',
+  limit: actual.minus(actual),
   actual,
   source: sources.STAGGER_RULE,
 });

@@ -9,8 +9,10 @@
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
+import { readMoney } from '../quantity/money';
 import {
   canonicalValue,
+  isFaulty,
   newQuantity,
   type Quantity,
   type QuantityInput,
@@ -18,7 +20,17 @@ import {
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
-import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
+import {
+  choice,
+  type Field,
+  fields,
+  list,
+  maybe,
+  quantity,
+  reading,
+  whole,
+  wholeNumber,
+} from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import type { CutProblem, Pattern } from './cut-fill';
@@ -463,6 +475,15 @@ function reckon(input: Parsed, pad: Pad): BarCuttingFigures {
   return figures;
 }
 
+const price = (): Field<Quantity<'money'>> =>
+  reading(
+    (input) => {
+      const found = readMoney(input, 'price');
+      return isFaulty(found) || found.sign() > 0 ? found : faults.notPositive('price');
+    },
+    () => ({ title: 'price', description: 'an amount with its currency, for example "9.50 USD"' }),
+  );
+
 /**
  * Stock bars for a cut list: the fewest or cheapest, with a proof.
  *
@@ -501,11 +522,7 @@ export const barCutting: Calculation<BarCuttingInput, BarCuttingFigures> = /*#__
         1,
         LENGTH_LIMIT,
       ),
-      stock: list(
-        fields({ length: quantity('length', 'length'), price: maybe(quantity('money', 'price')) }),
-        1,
-        STOCK_LIMIT,
-      ),
+      stock: list(fields({ length: quantity('length', 'length'), price: maybe(price()) }), 1, STOCK_LIMIT),
       kerf: maybe(quantity('length', 'kerf', 'not-negative')),
       keepFrom: maybe(quantity('length', 'keepFrom')),
       aim: maybe(choice('aim', ['fewest-bars', 'least-length', 'least-cost'] as const)),

@@ -180,7 +180,7 @@ function assumeUsual(input: ByDevelopment, pad: Pad): { grade: BarGrade; lapClas
     if (input[name]) continue;
     pad.assume({
       name,
-      value: usual[name],
+      value: name === 'grade' ? usual.grade : `class ${usual.lapClass}`,
       because:
         name === 'grade' ? 'most bars are grade 60' : 'more than half of the bars are lapped in one place',
       override: `Give ${name} from the plans`,

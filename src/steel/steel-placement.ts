@@ -63,7 +63,7 @@ function heed(
   pad: Pad,
 ): void {
   const { thickness, supports, workHeight } = input;
-  if (coverBottom.sign() === 0 || !supports) pad.caution(cautions.steelOnGround(coverBottom));
+  if (coverBottom.sign() === 0 || !supports) pad.caution(cautions.steelOnGround);
   if (supports?.greaterThan(SIX_FEET())) pad.caution(cautions.supportsFarApart(SIX_FEET(), supports));
   if (coverTop.lessThan(LEAST_TOP())) pad.caution(cautions.littleTopCover(LEAST_TOP(), coverTop));
   const third = thickness.over(THREE());
