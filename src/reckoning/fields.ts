@@ -59,7 +59,7 @@ function readBy<T>(
 }
 
 /** A field read by a function that gives the value or its fault. */
-function reading<T>(read: (input: unknown) => T | Fault, json: () => JsonSchema): Field<T> {
+export function reading<T>(read: (input: unknown) => T | Fault, json: () => JsonSchema): Field<T> {
   return readBy((input, report) => {
     const value = read(input);
     if (!isFault(value)) return value;
