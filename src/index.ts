@@ -110,6 +110,7 @@ export {
 } from './steel/mesh-layout';
 export type { MeshPieces, MeshPlace, MeshRegionFigures, MeshRegionInput } from './steel/mesh-region';
 export {
+  type MeshSize,
   type MeshStyleFigures,
   type MeshStyleInput,
   type MeshWires,

@@ -16,6 +16,7 @@ import {
   GAUGE_NAMES,
   readStyle,
   soldAs,
+  soldSizes,
   stockWeight,
   type WireRun,
   type WireStyle,
@@ -57,6 +58,16 @@ export interface MeshStyleFigures {
   readonly weight: Quantity<'mass-per-area'>;
   /** Roll, sheet, or either, for a stock style. */
   readonly soldAs?: string;
+  /** Common sizes of a stock style; the sheets are from memory. */
+  readonly sizes: readonly MeshSize[];
+}
+
+/** A size that mesh is commonly sold in. */
+export interface MeshSize {
+  readonly form: 'roll' | 'sheet';
+  readonly width: Quantity<'length'>;
+  readonly length: Quantity<'length'>;
+  readonly area: Quantity<'area'>;
 }
 
 const FOOT = constant(() => length('1 ft'));
@@ -115,6 +126,7 @@ function reckon({ style }: { readonly style: WireStyle }, pad: Pad): MeshStyleFi
     across: wiresOf(style.across, 'across', pad),
     weight: styleWeight(style, pad),
     ...(sold ? { soldAs: sold } : {}),
+    sizes: soldSizes(written).map((size) => ({ ...size, area: size.width.times(size.length) })),
   };
 }
 

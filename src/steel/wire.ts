@@ -38,7 +38,7 @@ export interface WireStyle {
 const GAUGES: Record<string, string> = { '10': '1.4', '8': '2', '6': '2.9', '4': '4', '2': '5.5' };
 
 /** Gauges that are understood. */
-export const GAUGE_NAMES = Object.keys(GAUGES);
+export const GAUGE_NAMES = /*#__PURE__*/ Object.keys(GAUGES);
 
 /** Pounds per 100 ft2 with the edge wires of a 5 ft width, and whether in rolls or sheets. */
 const STOCK: Record<string, readonly [weight: string, sold: string]> = {
@@ -66,11 +66,8 @@ export const STOCK_STYLES: readonly string[] = [
   '4x4-W4.0xW4.0',
 ];
 
-const NUMBER = String.raw`(\d{1,3}(?:\.\d{1,2})?)`;
-const STYLE = new RegExp(
-  `^${NUMBER} ?(?:in|mm)? ?x ?${NUMBER} ?(?:in|mm)?(?: ?- ?| )(m?[wd])?${NUMBER} ?[x/] ?(m?[wd])?${NUMBER}(?: ?ga(?:uge)?)?$`,
-  'i',
-);
+const STYLE =
+  /^(\d{1,3}(?:\.\d{1,2})?) ?(?:in|mm)? ?x ?(\d{1,3}(?:\.\d{1,2})?) ?(?:in|mm)?(?: ?- ?| )(m?[wd])?(\d{1,3}(?:\.\d{1,2})?) ?[x/] ?(m?[wd])?(\d{1,3}(?:\.\d{1,2})?)(?: ?ga(?:uge)?)?$/i;
 
 const surfaceOf = (prefix: string): WireSurface => (/d$/i.test(prefix) ? 'deformed' : 'plain');
 
@@ -118,8 +115,8 @@ export function readStyle(text: string): WireStyle | undefined {
   return p1 === undefined ? gauged(written) : numbered(written);
 }
 
-const IN2 = new Decimal('0.00064516');
-const MM2 = new Decimal('0.000001');
+const IN2 = /*#__PURE__*/ new Decimal('0.00064516');
+const MM2 = /*#__PURE__*/ new Decimal('0.000001');
 
 /** At least one decimal below ten, as the tables write wire numbers: `W2.0`, `W10`, `W5.5`. */
 function wireNumber(value: Decimal): string {
@@ -176,3 +173,25 @@ export function stockWeight(style: string): Quantity<'mass-per-area'> | undefine
 
 /** How a stock style is usually sold; `undefined` for others. */
 export const soldAs = (style: string): string | undefined => STOCK[style]?.[1];
+
+/** A size that mesh is commonly sold in. */
+export interface SoldSize {
+  readonly form: 'roll' | 'sheet';
+  readonly width: Quantity<'length'>;
+  readonly length: Quantity<'length'>;
+}
+
+/**
+ * Common sizes of a stock style; none for others. The roll is that of Estimating in Building Construction,
+ * 7th ed., page 102; the sheets are common practice, from memory.
+ */
+export function soldSizes(style: string): SoldSize[] {
+  const sold = STOCK[style]?.[1] ?? '';
+  const size = (form: 'roll' | 'sheet', width: string, long: string): SoldSize[] =>
+    sold.includes(form) ? [{ form, width: length(width), length: length(long) }] : [];
+  return [
+    ...size('roll', '5 ft', '150 ft'),
+    ...size('sheet', '5 ft', '10 ft'),
+    ...size('sheet', '8 ft', '20 ft'),
+  ];
+}

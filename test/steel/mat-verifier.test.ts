@@ -180,4 +180,33 @@ describe('mats over random outlines', () => {
     expect(laid).toBeGreaterThan(OUTLINES * 0.9);
     expect(refused).toBeLessThan(OUTLINES * 0.1);
   }, 120_000);
+
+  it('have a verifier that notices a bar moved, bars left out and laps cut short', () => {
+    const random = randoms(1);
+    const outer = [
+      { x: 0, y: 0 },
+      { x: 16, y: 0 },
+      { x: 16, y: 9 },
+      { x: 0, y: 9 },
+    ];
+    const c: Case = {
+      plan: { outer, openings: [] },
+      degrees: 0,
+      spacing: 0.4,
+      cover: 0.05,
+      lap: 0.4,
+      stock: 6,
+      shortest: 0.1,
+    };
+    const bars = barPlaces(inputOf(c));
+    const along = bars.filter((b) => b.use === 'along');
+    const moved = bars.map((b) => ({ ...b, path: b.path.map(({ x, y }) => ({ x: x + 0.03, y })) }));
+    expect(outsideCover(c, bars)).toBeLessThan(TINY);
+    expect(outsideCover(c, moved)).toBeGreaterThan(0.02);
+    const limit = c.spacing / 2 + c.cover + c.shortest + STEP;
+    expect(farthest(c, bars.slice(Math.floor(bars.length / 2)), random)).toBeGreaterThan(limit);
+    checkWay(c, along, 0);
+    const inLine = along.map((b) => ({ ...b, path: b.path.map(({ x, y }) => ({ x: x - (x % 0.9), y })) }));
+    expect(() => checkWay(c, inLine, 0)).toThrow();
+  });
 });
