@@ -46,12 +46,7 @@ export type {
   UInput,
   WalkInput,
 } from './geometry/outline';
-export type {
-  CircleOpeningInput,
-  OpeningInput,
-  RectangleOpeningInput,
-  RegionInput,
-} from './geometry/region';
+export type { CircleOpeningInput, OpeningInput, RectangleOpeningInput, RegionInput } from './geometry/region';
 export {
   type DrainageCheckFigures,
   type DrainageCheckInput,

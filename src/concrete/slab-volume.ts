@@ -4,8 +4,12 @@
  *
  * Source: geometry.
  */
+
+import { ringCentroid } from '../geometry/centroid';
 import { measure } from '../geometry/measure';
-import { type Outline, type OutlineInput, outline } from '../geometry/outline';
+import type { Outline, OutlineInput } from '../geometry/outline';
+import type { Corner } from '../geometry/polygon';
+import { type Opening, type OpeningInput, regionFields, ringsOf } from '../geometry/region';
 import { constant, length } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
@@ -24,9 +28,11 @@ import {
   type ThickEdge,
 } from './thickened';
 import {
+  type MeasuredOpening,
   type PlaceOfThickness,
   type Thickness,
   type ThicknessInput,
+  type ThicknessOver,
   thickness,
   thicknessOver,
 } from './thickness';
@@ -35,6 +41,8 @@ import {
 export interface SlabVolumeInput {
   /** The plan of the slab. */
   readonly outline: OutlineInput;
+  /** Openings in it, placed in its plan; they must lie inside and apart. */
+  readonly openings?: readonly OpeningInput[];
   /** Thickness of the concrete: the same everywhere, or varying in a plane. */
   readonly thickness: ThicknessInput;
   /** An edge thickened below the slab, all around. */
@@ -49,9 +57,9 @@ export interface SlabVolumeInput {
 export interface SlabVolumeFigures {
   /** Concrete in place as drawn, with no allowance for waste or an uneven base. */
   readonly volume: Quantity<'volume'>;
-  /** Plan area. */
+  /** Plan area, openings taken off. */
   readonly area: Quantity<'area'>;
-  /** Once around the edge; left out where the outline does not fix it. */
+  /** Once around the outer edge; left out where the outline does not fix it. */
   readonly perimeter?: Quantity<'length'>;
   /** How far from its start a walk around ended. */
   readonly closingError?: Quantity<'length'>;
@@ -73,6 +81,7 @@ export interface SlabVolumeFigures {
 
 interface Parsed {
   readonly outline: Outline;
+  readonly openings: readonly Opening[] | undefined;
   readonly thickness: Thickness;
   readonly edge: ThickEdge | undefined;
   readonly beams: readonly Beam[] | undefined;
@@ -82,15 +91,35 @@ interface Parsed {
 /** IRC 2009 R506.1, as quoted. */
 const LEAST_THICKNESS = constant(() => length('3.5 in'));
 
-function thicknessFigures(
-  input: Parsed,
-  pad: Pad,
-): Pick<SlabVolumeFigures, 'meanThickness' | 'thinnest' | 'thickest'> & { mean: Quantity<'length'> } {
-  const { mean, thinnest, thickest } = thicknessOver(input.outline, input.thickness, pad);
+/** The openings, checked to lie inside and apart, each measured. */
+function openingsOf({ outline: shape, openings = [] }: Parsed, pad: Pad): MeasuredOpening[] {
+  if (!openings || openings.length === 0) return [];
+  const { openings: rings } = ringsOf({ outline: shape, openings });
+  return openings.map((opening, i) => ({
+    area: measure(opening, pad, `openings[${i}]`).area,
+    centroid: ringCentroid(rings[i] as readonly Corner[]),
+  }));
+}
+
+/** Outline less openings. */
+function netArea(whole: Quantity<'area'>, openings: readonly MeasuredOpening[], pad: Pad): Quantity<'area'> {
+  if (openings.length === 0) return whole;
+  const values: Record<string, Quantity<'area'>> = { A: whole };
+  openings.forEach(({ area }, i) => {
+    values[`a${i + 1}`] = area;
+  });
+  const net = openings.reduce((rest, { area }) => rest.minus(area), whole);
+  return pad.step('area less openings', `N = ${Object.keys(values).join(' − ')}`, values, net);
+}
+
+type Varying = Pick<SlabVolumeFigures, 'meanThickness' | 'thinnest' | 'thickest'>;
+
+function thicknessFigures(over: ThicknessOver, pad: Pad): Varying {
+  const { mean, thinnest, thickest } = over;
   const least = LEAST_THICKNESS();
   const thin = thinnest?.thickness ?? mean;
   if (thin.lessThan(least)) pad.caution(cautions.thinSlab(least, thin));
-  return thinnest && thickest ? { mean, meanThickness: mean, thinnest, thickest } : { mean };
+  return thinnest && thickest ? { meanThickness: mean, thinnest, thickest } : {};
 }
 
 /** What goes below the slab. */
@@ -116,17 +145,19 @@ function tolerance(V: Quantity<'volume'>, A: Quantity<'area'>, t: Quantity<'leng
 }
 
 function reckon(input: Parsed, pad: Pad): SlabVolumeFigures {
-  const { area, perimeter, closingError } = measure(input.outline, pad);
-  const { mean, ...varying } = thicknessFigures(input, pad);
-  const slab = area.times(mean);
-  pad.step('volume', 'V = A × t', { A: area, t: mean }, slab);
+  const { area: whole, perimeter, closingError } = measure(input.outline, pad);
+  const openings = openingsOf(input, pad);
+  const area = netArea(whole, openings, pad);
+  const over = thicknessOver(input.outline, whole, openings, input.thickness, pad);
+  const slab = area.times(over.mean);
+  pad.step('volume', 'V = A × t', { A: area, t: over.mean }, slab);
   const { volume, ...parts } = belowSlab(input, slab, pad);
   return {
     volume,
     area,
     ...(perimeter ? { perimeter } : {}),
     ...(closingError ? { closingError } : {}),
-    ...varying,
+    ...thicknessFigures(over, pad),
     ...parts,
     ...tolerance(volume, area, input.baseTolerance, pad),
   };
@@ -159,7 +190,7 @@ export const slabVolume: Calculation<SlabVolumeInput, SlabVolumeFigures> = /*#__
   sources: [CLOSED_FORM],
   input: () =>
     fields({
-      outline: outline(),
+      ...regionFields(),
       thickness: thickness(),
       edge: maybe(edge()),
       beams: maybe(beams()),

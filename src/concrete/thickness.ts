@@ -133,16 +133,69 @@ function coefficients(t: Taper | Plane, ring: readonly Corner[]): Coefficients {
 
 const at = ({ a, b, c }: Coefficients, p: Corner): Decimal => a.plus(b.times(p.x)).plus(c.times(p.y));
 
-/** Thickness over an outline: mean, thinnest and thickest, with the step for the mean. */
-export function thicknessOver(outline: Outline, t: Thickness, pad: Pad): ThicknessOver {
+/** A part of the plan: its area, its middle, and whether it is cut out. */
+interface PlanPart {
+  readonly name: string;
+  readonly area: Quantity<'area'>;
+  readonly centroid: Corner;
+  readonly cut: boolean;
+}
+
+/** An opening with its measured area. */
+export interface MeasuredOpening {
+  readonly area: Quantity<'area'>;
+  readonly centroid: Corner;
+}
+
+/** Thickness at the middle of each part, and from them the mean of the whole. */
+function meanOf(
+  parts: readonly PlanPart[],
+  plane: Coefficients,
+  show: (value: Decimal) => Length,
+  pad: Pad,
+): Length {
+  const system = systemOfQuantity(show(plane.a));
+  const growth = (n: Decimal): Quantity<'slope'> => quantityOf('slope', n.times(INCHES_PER_FOOT), system);
+  const [a, b, c] = [show(plane.a), growth(plane.b), growth(plane.c)];
+  const thicknesses = parts.map(({ name, centroid }) => {
+    const [x, y] = [quantityOf('length', centroid.x, system), quantityOf('length', centroid.y, system)];
+    const t = show(at(plane, centroid));
+    return pad.step(`thickness at the centroid of ${name}`, 't = a + b × x + c × y', { a, b, c, x, y }, t);
+  });
+  if (parts.length === 1) return thicknesses[0] as Length;
+  const values: Record<string, Quantity> = {};
+  const signed = (pick: (i: number) => string): string =>
+    parts.map(({ cut }, i) => `${i === 0 ? '' : cut ? ' − ' : ' + '}${pick(i)}`).join('');
+  let [volume, area] = [new Decimal(0), new Decimal(0)];
+  parts.forEach((part, i) => {
+    values[`A${i}`] = part.area;
+    values[`t${i}`] = thicknesses[i] as Length;
+    const size = canonicalValue(part.area).times(part.cut ? -1 : 1);
+    volume = volume.plus(size.times(at(plane, part.centroid)));
+    area = area.plus(size);
+  });
+  const formula = `m = (${signed((i) => `A${i} × t${i}`)}) ÷ (${signed((i) => `A${i}`)})`;
+  return pad.step('mean thickness', formula, values, show(volume.div(area)));
+}
+
+/**
+ * Thickness over an outline less its openings: mean, thinnest and thickest, with the steps for the mean.
+ *
+ * @param area - of the outline, openings not taken off
+ */
+export function thicknessOver(
+  outline: Outline,
+  area: Quantity<'area'>,
+  openings: readonly MeasuredOpening[],
+  t: Thickness,
+  pad: Pad,
+): ThicknessOver {
   if (isUniform(t)) return { mean: t };
   const ring = ringOf(outline);
   const plane = coefficients(t, ring);
   const system = systemOfQuantity(t.vary === 'plane' ? t.atOrigin : t.from);
-  const show = (value: Decimal): Length => {
-    const l = quantityOf('length', value, system);
-    return system === 'metric' ? l.in('mm') : l.in('in');
-  };
+  const show = (value: Decimal): Length =>
+    quantityOf('length', value, system).in(system === 'metric' ? 'mm' : 'in');
   const place = (p: Corner): PlaceOfThickness => ({
     thickness: show(at(plane, p)),
     x: quantityOf('length', p.x, system),
@@ -153,15 +206,9 @@ export function thicknessOver(outline: Outline, t: Thickness, pad: Pad): Thickne
   if (!thin || !thick) return { mean: show(plane.a) };
   // Running out to nothing along an edge is a feather edge; below nothing is a mistake.
   if (thin.t.lessThan(new Decimal('-1e-30'))) refuse('thickness', faults.tooThin(thin.i + 1));
-  const mean = show(at(plane, centroidOf(outline)));
-  const c = centroidOf(outline);
-  const [x, y] = [quantityOf('length', c.x, system), quantityOf('length', c.y, system)];
-  const growth = (n: Decimal): Quantity<'slope'> => quantityOf('slope', n.times(INCHES_PER_FOOT), system);
-  pad.step(
-    'mean thickness, at the centroid',
-    't = a + b × x + c × y',
-    { a: show(plane.a), b: growth(plane.b), c: growth(plane.c), x, y },
-    mean,
-  );
-  return { mean, thinnest: place(thin.p), thickest: place(thick.p) };
+  const parts = [
+    { name: 'the outline', area, centroid: centroidOf(outline), cut: false },
+    ...openings.map((o, i) => ({ name: `opening ${i + 1}`, ...o, cut: true })),
+  ];
+  return { mean: meanOf(parts, plane, show, pad), thinnest: place(thin.p), thickest: place(thick.p) };
 }

@@ -4,7 +4,7 @@
  * Twice the area is the sum of cross products of neighbouring corners (the surveyor's formula),
  * exact in decimals.
  */
-import { Decimal, ZERO } from '../quantity/decimal';
+import { Decimal, distance, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
@@ -37,7 +37,7 @@ export function perimeterOf(corners: readonly Corner[]): Decimal {
   for (let i = 0; i < corners.length; i += 1) {
     const a = corners[i] as Corner;
     const b = corners[(i + 1) % corners.length] as Corner;
-    sum = sum.plus(Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y)));
+    sum = sum.plus(distance(b.x.minus(a.x), b.y.minus(a.y)));
   }
   return sum;
 }

@@ -18,6 +18,17 @@ export type Decimal = Shared;
 /** For numbers that are only shown: fewer digits, a cheaper division. */
 const Shown = /*#__PURE__*/ Shared.clone({ defaults: true, precision: 24, rounding: Shared.ROUND_HALF_EVEN });
 
+/** For distances between corners, of which there may be very many: still beyond any stray digit. */
+const Distances = /*#__PURE__*/ Shared.clone({
+  defaults: true,
+  precision: 36,
+  rounding: Shared.ROUND_HALF_EVEN,
+});
+
+/** The length of a side by its two components, to 36 digits. */
+export const distance = (x: Decimal, y: Decimal): Decimal =>
+  new Decimal(new Distances(x).times(x).plus(new Distances(y).times(y)).sqrt());
+
 /** A quotient to 24 digits, for show. */
 export const shownQuotient = (a: Decimal, b: Decimal): Decimal => Shown.div(a, b);
 

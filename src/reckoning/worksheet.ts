@@ -1,6 +1,6 @@
 /** A result as a worksheet in plain text: figures first, then how they came about. */
 import { Quantity } from '../quantity/quantity';
-import type { Figure, FigureSet, ResultParts } from './result';
+import type { Figure, FigureSet, ResultParts } from './parts';
 import type { Source } from './source';
 
 /** `looseVolume` to `loose volume`. */
