@@ -1,6 +1,6 @@
 /** Small things that several calculations on steel share. */
 import { Decimal } from '../quantity/decimal';
-import { canonicalValue, newQuantity, type Quantity, quantityOf, unitShown } from '../quantity/quantity';
+import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
 import { define } from '../reckoning/calculation';
 import { type Field, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
@@ -16,10 +16,6 @@ export const numberIn = (q: Quantity, oneUnit: Quantity): Decimal =>
 /** A length from metres, shown in the family of units of another. */
 export const metresLike = (metres: Decimal, like: Quantity<'length'>): Quantity<'length'> =>
   newQuantity('length', metres, unitShown(like));
-
-/** A ratio as a plain quotient, `0.4:1`. */
-export const plainRatio = (value: Decimal): Quantity<'ratio'> =>
-  quantityOf('ratio', value, 'customary').in(':1');
 
 /** Rounded to a whole count, as it already is but for a stray last digit. */
 export const steadyCount = (q: Quantity<'ratio'>): Quantity<'count'> =>

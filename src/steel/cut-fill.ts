@@ -6,7 +6,7 @@
  */
 
 /** How much more work a search may do, in table cells touched; it only ever falls. */
-export interface Effort {
+interface Effort {
   left: number;
 }
 
@@ -73,7 +73,7 @@ function bundles(weights: readonly number[], most: readonly number[], values: re
 }
 
 /** Pieces of each length that a bar could hold and that are wanted. */
-export function mostOf({ weights, capacities }: CutProblem, demand: readonly number[]): number[] {
+function mostOf({ weights, capacities }: CutProblem, demand: readonly number[]): number[] {
   const greatest = capacities.at(-1) as number;
   return weights.map((w, i) => Math.min(demand[i] as number, Math.floor(greatest / w)));
 }

@@ -17,7 +17,7 @@ export interface CutRule {
 }
 
 /** A piece along a line: where it begins in metres, and its length in steps. */
-export interface Piece {
+interface Piece {
   readonly from: number;
   readonly steps: number;
 }

@@ -24,7 +24,7 @@ import { cornerPaths, type EdgeRule, edgePaths, type Path } from './mat-edges';
 import { type CutRule, cutLine, stepsIn, TooManyBars } from './mat-laps';
 
 /** What a bar is there for. */
-export type BarUse = 'along' | 'across' | 'edge' | 'corner';
+type BarUse = 'along' | 'across' | 'edge' | 'corner';
 
 /** A bar in its place. */
 export interface MatBar {

@@ -24,7 +24,7 @@ export interface StripRule {
 }
 
 /** A piece of mesh in its place, in the coordinates of its direction. */
-export interface LaidPiece {
+interface LaidPiece {
   readonly from: number;
   readonly steps: number;
   readonly low: number;

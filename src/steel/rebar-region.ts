@@ -256,7 +256,7 @@ export interface ParsedRegion extends Region {
 }
 
 /** Bars in all mats together. */
-export const BAR_LIMIT = 200_000;
+const BAR_LIMIT = 200_000;
 const LINE_LIMIT = 100_000;
 const DOWEL_LIMIT = 100_000;
 /** Binary metres are exact enough up to here. */

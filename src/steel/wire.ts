@@ -12,7 +12,7 @@ import { area, length, massPerArea, ratio } from '../quantity/make';
 import { canonicalValue, type Quantity, quantityOf } from '../quantity/quantity';
 
 /** Plain or deformed. */
-export type WireSurface = 'plain' | 'deformed';
+type WireSurface = 'plain' | 'deformed';
 
 /** The wires that run one way. */
 export interface WireRun {
