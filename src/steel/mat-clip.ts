@@ -68,6 +68,28 @@ export function sidesOf(rings: readonly (readonly Spot[])[], direction: Directio
   });
 }
 
+/** The sides that come within `room` of the line at `v`, in the coordinates of a direction. */
+export function sidesNear(
+  rings: readonly (readonly Spot[])[],
+  direction: Direction,
+  v: number,
+  room: number,
+): Side[] {
+  const near: Side[] = [];
+  for (const ring of rings) {
+    let a = ring.at(-1) as Spot;
+    let v0 = acrossOf(direction, a);
+    for (const b of ring) {
+      const v1 = acrossOf(direction, b);
+      if (Math.min(v0, v1) <= v + room && Math.max(v0, v1) >= v - room) {
+        near.push({ u0: alongOf(direction, a), v0, u1: alongOf(direction, b), v1 });
+      }
+      [a, v0] = [b, v1];
+    }
+  }
+  return near;
+}
+
 /** Room for the last digits of a binary number, in metres. */
 export const FUZZ = 1e-7;
 

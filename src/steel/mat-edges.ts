@@ -13,7 +13,7 @@ import {
   FUZZ,
   type Spot,
   type Stretch,
-  sidesOf,
+  sidesNear,
   spotAt,
 } from './mat-clip';
 
@@ -68,11 +68,9 @@ function reach(turn: number, { cover, past }: EdgeRule): number {
 
 /** The stretches of the line inside an edge that a bar may fill. */
 function besideEdge({ a, direction, long, turn }: Edge, before: number, rule: EdgeRule): Stretch[] {
-  const sides = sidesOf(rule.rings, direction);
   const u = alongOf(direction, a);
   const v = acrossOf(direction, a) + rule.cover;
-  const [low, high] = [v - rule.cover, v + rule.cover];
-  const near = sides.filter(({ v0, v1 }) => Math.min(v0, v1) <= high && Math.max(v0, v1) >= low);
+  const near = sidesNear(rule.rings, direction, v, rule.cover);
   const [from, to] = [u - reach(before, rule), u + long + reach(turn, rule)];
   return clearAt(near, v, rule.cover).flatMap(([p, q]): Stretch[] => {
     const [x, y] = [Math.max(p, from), Math.min(q, to)];
@@ -173,11 +171,12 @@ const juttingCornersOf =
   (rule: EdgeRule, long: number, count: number) =>
   (ring: readonly Spot[]): Path[] =>
     juttingCorners(ring).flatMap(({ at, direction }) => {
-      const sides = sidesOf(rule.rings, direction);
       const u = alongOf(direction, at);
       return Array.from({ length: count }, (_, k): Path[] => {
         const v = acrossOf(direction, at) + rule.cover + k * CORNER_GAP;
-        const stretch = clearAt(sides, v, rule.cover).find(([from, to]) => from <= u && u <= to);
+        const stretch = clearAt(sidesNear(rule.rings, direction, v, rule.cover), v, rule.cover).find(
+          ([from, to]) => from <= u && u <= to,
+        );
         if (!stretch) return [];
         const [from, to] = [Math.max(stretch[0], u - long / 2), Math.min(stretch[1], u + long / 2)];
         return [

@@ -258,6 +258,8 @@ export interface ParsedRegion extends Region {
 /** Bars in all mats together. */
 const BAR_LIMIT = 200_000;
 const LINE_LIMIT = 100_000;
+/** Each side is looked at for each other one. */
+const CORNER_LIMIT = 3_000;
 const DOWEL_LIMIT = 100_000;
 /** Binary metres are exact enough up to here. */
 const FARTHEST = constant(() => new Decimal(100_000));
@@ -310,6 +312,9 @@ function groundOf(input: ParsedRegion, pad: Pad): Ground {
   if (rings.outer.some(({ x, y }) => x.abs().greaterThan(FARTHEST()) || y.abs().greaterThan(FARTHEST()))) {
     refuse('outline', faults.outOfRange('the outline'));
   }
+  const corners = rings.openings.reduce((n, ring) => n + ring.length, rings.outer.length);
+  if (corners > CORNER_LIMIT)
+    refuse('outline', faults.tooMany('the outline with its openings in corners', CORNER_LIMIT));
   const cover = coverOf(input.cover, pad);
   const stock = stockOf(input.stockLength, pad);
   const step = stepOf(input, input.cover ?? input.mats[0]?.spacing ?? cover, pad);

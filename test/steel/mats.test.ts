@@ -156,3 +156,18 @@ describe('plans and schedules', () => {
     expect(cuttingMarkdown(cut).split('\n')[2]).toBe('| 20 ft | 4 | 2 of 9 ft 6 in | 1 ft |');
   });
 });
+
+describe('bounds of work', () => {
+  it('refuse outlines of very many corners with a code, at once', () => {
+    const corners = 3001;
+    const points = Array.from({ length: corners }, (_, i) => ({
+      x: `${(20 * Math.cos((2 * Math.PI * i) / corners)).toFixed(6)} m`,
+      y: `${(20 * Math.sin((2 * Math.PI * i) / corners)).toFixed(6)} m`,
+    }));
+    const attempt = rebarLayout.attempt({
+      outline: { shape: 'polygon', points },
+      mats: [{ layer: 'bottom', bar: '#4', spacing: '12 in' }],
+    });
+    expect(attempt.ok ? '' : attempt.error.issues[0]?.code).toBe('too-many');
+  });
+});
