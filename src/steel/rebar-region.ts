@@ -651,9 +651,25 @@ function evenSpacingOf(placed: PlacedLines, degrees: number, { rings, cover }: G
   return metresLike(field.div(gaps), cover);
 }
 
-function linesFigure(placed: PlacedLines, rule: LineRule, bar: BarSize, ground: Ground, pad: Pad): MatLines {
+/** Lines at a spacing, along an axis, where the distance that they spread over is exact. */
+function noteLines(even: Length, lines: Count, spacing: Length | undefined, rule: LineRule, pad: Pad): void {
+  if (!spacing || !Number.isInteger(rule.degrees / 90)) return;
+  const w = even.times(lines.minus(ONE()));
+  const what = 'lines over a distance w less the covers';
+  pad.step(what, 'n = ceil(w ÷ s) + 1', { w, s: spacing }, lines);
+}
+
+interface Way {
+  readonly placed: PlacedLines;
+  readonly rule: LineRule;
+  readonly bar: BarSize;
+  readonly spacing: Length | undefined;
+}
+
+function linesFigure({ placed, rule, bar, spacing }: Way, ground: Ground, pad: Pad): MatLines {
   const even = evenSpacingOf(placed, rule.degrees, ground);
   const lines = wholeNumber(placed.lines);
+  noteLines(even, lines, spacing, rule, pad);
   const clear = placed.lines > 1 ? even.minus(diameterOf(bar)) : even;
   const d = diameterOf(bar);
   const least = d.lessThan(INCH()) ? INCH() : d;
@@ -670,8 +686,21 @@ function tiesOf(crossings: Count, along: MatLines, across: MatLines, pad: Pad): 
 }
 
 function matFigures({ mat, rule, placed }: Laid, apart: Length, ground: Ground, pad: Pad): MatFigures {
-  const along = linesFigure(placed.along, rule.along, mat.bar, ground, pad);
-  const across = linesFigure(placed.across, rule.across, mat.barAcross ?? mat.bar, ground, pad);
+  const along = linesFigure(
+    { placed: placed.along, rule: rule.along, bar: mat.bar, spacing: mat.spacing },
+    ground,
+    pad,
+  );
+  const across = linesFigure(
+    {
+      placed: placed.across,
+      rule: rule.across,
+      bar: mat.barAcross ?? mat.bar,
+      spacing: mat.linesAcross ? undefined : (mat.spacingAcross ?? mat.spacing),
+    },
+    ground,
+    pad,
+  );
   const crossings = wholeNumber(placed.crossings);
   const supports = bounded('supports', () => supportsUnder(rule, metres(apart)));
   return {
