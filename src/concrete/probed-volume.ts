@@ -13,6 +13,7 @@ import { ringOf } from '../geometry/ring';
 import { type Spot, underSurface } from '../geometry/surface';
 import type { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
+import { constant, length } from '../quantity/make';
 import {
   canonicalValue,
   type Quantity,
@@ -21,6 +22,7 @@ import {
   systemOfQuantity,
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
 import { type Field, fields, list, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
@@ -69,7 +71,11 @@ interface Parsed {
   readonly probes: readonly Probe[];
 }
 
+/** IRC 2009 R506.1, as quoted. */
+const LEAST_THICKNESS = constant(() => length('3.5 in'));
 const PROBE_LIMIT = 10_000;
+/** Every probe is held against every corner. */
+const PAIR_LIMIT = 1_000_000;
 
 const probes = (): Field<Probe[]> =>
   list(
@@ -126,7 +132,10 @@ export interface ProbedSurface {
 
 /** Probes and bare corners over the outline, checked. */
 export function probedSurface({ outline: shape, probes: list }: Parsed): ProbedSurface {
+  if (shape.shape === 'ring') refuse('outline', faults.notServed('ring', 'a surface of probes'));
   const ring = ringOf(shape);
+  if (ring.length * list.length > PAIR_LIMIT)
+    refuse('probes', faults.tooMany('corners times probes', PAIR_LIMIT));
   const spots = spotsOf(list, ring);
   const probed = new Set(spots.map(placeKey));
   const bare = ring.filter((corner) => !probed.has(placeKey(corner)));
@@ -154,6 +163,7 @@ function reckon(input: Parsed, pad: Pad): ProbedVolumeFigures {
   const V = quantityOf('volume', volume, system);
   const A = quantityOf('area', doubleArea(ring).div(2), system);
   const mean = V.over(A);
+  if (mean.lessThan(LEAST_THICKNESS())) pad.caution(cautions.thinSlab(LEAST_THICKNESS(), mean));
   pad.step('mean depth, V being the sum over the triangles', 'd = V ÷ A', { V, A }, mean);
   return {
     volume: V,
@@ -169,8 +179,9 @@ function reckon(input: Parsed, pad: Pad): ProbedVolumeFigures {
  *
  * @param input - the outline, and probes inside it
  * @returns volume, mean depth, the thinnest and the thickest place; exact decimals where the outline has
- * no re-entrant corner, otherwise good to about 14 digits
- * @throws {InputError} `probe-outside`, `probed-twice`, `not-placed`, and the codes of outlines
+ * no re-entrant corner, otherwise good to about 14 digits; arcs are cut up into straight sides, which
+ * makes a circle 0.07% smaller
+ * @throws {InputError} `not-served` for a ring, `probe-outside`, `probed-twice`, `not-placed`, and the codes of outlines
  * @source closed form; corners take the depth of their nearest probe, as is common practice
  * @example
  * ```ts

@@ -22,6 +22,7 @@ import {
   type BeamInput,
   beams,
   beamVolume,
+  checkClearOfEdge,
   type EdgeInput,
   edge,
   edgeVolume,
@@ -92,9 +93,10 @@ interface Parsed {
 const LEAST_THICKNESS = constant(() => length('3.5 in'));
 
 /** The openings, checked to lie inside and apart, each measured. */
-function openingsOf({ outline: shape, openings = [] }: Parsed, pad: Pad): MeasuredOpening[] {
+function openingsOf({ outline: shape, openings = [], edge: thick }: Parsed, pad: Pad): MeasuredOpening[] {
   if (!openings || openings.length === 0) return [];
   const { openings: rings } = ringsOf({ outline: shape, openings });
+  if (thick) checkClearOfEdge(shape, thick, rings);
   return openings.map((opening, i) => ({
     area: measure(opening, pad, `openings[${i}]`).area,
     centroid: ringCentroid(rings[i] as readonly Corner[]),
@@ -144,8 +146,31 @@ function tolerance(V: Quantity<'volume'>, A: Quantity<'area'>, t: Quantity<'leng
   return { toleranceVolume: X, withTolerance };
 }
 
+/** What an outline's measurements leave open and the rest needs to know. */
+function assumeShape({ outline: shape, edge: thick, thickness: t }: Parsed, pad: Pad): void {
+  if (shape.shape === 'taped' && shape.diagonals.length > 0) {
+    pad.assume({
+      name: 'outline',
+      value: 'every diagonal lies inside',
+      because: 'tape alone cannot tell on which side of a diagonal a corner is',
+      override: 'Start at a corner from which all others can be seen, or give the corners',
+      source: CLOSED_FORM,
+    });
+  }
+  if (shape.shape === 'trapezoid' && (thick || 'vary' in t)) {
+    pad.assume({
+      name: 'outline',
+      value: 'an even trapezoid',
+      because: 'parallel sides and height do not fix the slant of the others',
+      override: 'Give the corners as a polygon',
+      source: CLOSED_FORM,
+    });
+  }
+}
+
 function reckon(input: Parsed, pad: Pad): SlabVolumeFigures {
   const { area: whole, perimeter, closingError } = measure(input.outline, pad);
+  assumeShape(input, pad);
   const openings = openingsOf(input, pad);
   const area = netArea(whole, openings, pad);
   const over = thicknessOver(input.outline, whole, openings, input.thickness, pad);

@@ -6,10 +6,11 @@
  * such a band is quadratic in its width, so the prismoidal formula is exact, corners included:
  * `e × (B(b) + 4 B(b + h/2) + B(b + h)) ÷ 6`.
  */
-import { bandOf } from '../geometry/inset';
+import { bandOf, insetRing } from '../geometry/inset';
 import type { Outline } from '../geometry/outline';
+import { type Corner, insideRing, ringsMeet } from '../geometry/polygon';
 import { ringOf } from '../geometry/ring';
-import { type Decimal, PI } from '../quantity/decimal';
+import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import {
   canonicalValue,
@@ -90,9 +91,33 @@ function bandNumbers(outline: Outline, widest: Decimal): { perimeter: Decimal; c
     return { perimeter: d.times(PI), corners: PI };
   }
   if (outline.shape === 'ring' || outline.shape === 'sector' || outline.shape === 'curved') {
-    return refuse('edge', faults.notPlaced(outline.shape));
+    return refuse('edge', faults.notServed(outline.shape, 'a thickened edge'));
   }
   return bandOf(ringOf(outline), widest) ?? refuse('edge', faults.bandTooWide());
+}
+
+/**
+ * Refuse openings that reach into the edge.
+ *
+ * @throws {InputError} `does-not-fit`
+ */
+export function checkClearOfEdge(
+  outline: Outline,
+  { width, haunch }: ThickEdge,
+  openings: readonly (readonly Corner[])[],
+): void {
+  const w = canonicalValue(haunch ? width.plus(haunch) : width);
+  const inner = outline.shape === 'circle' ? undefined : insetRing(ringOf(outline), w);
+  openings.forEach((ring, i) => {
+    const clear = inner
+      ? insideRing(ring[0] as Corner, inner) && !ringsMeet(ring, inner)
+      : ring.every(
+          ({ x, y }) =>
+            outline.shape === 'circle' &&
+            Decimal.hypot(x, y).plus(w).times(2).lessThanOrEqualTo(canonicalValue(outline.diameter)),
+        );
+    if (!clear) refuse(`openings[${i}]`, faults.openingInEdge(i));
+  });
 }
 
 /** Volume of an edge all around. */

@@ -15,6 +15,10 @@ export interface PlanOptions {
   readonly title?: string;
 }
 
+/** The heading asked for, or the usual one. */
+export const titleOf = (options: PlanOptions | null | undefined, usual: string): string =>
+  typeof options?.title === 'string' && options.title !== '' ? options.title.slice(0, 200) : usual;
+
 /** Sides shorter than this share of the drawing are not dimensioned: their figures would run together. */
 const LEAST_SHARE = 0.04;
 const DIMENSIONED = 40;
@@ -114,7 +118,7 @@ export function outlinePlan(input: RegionInput, options: PlanOptions = {}): stri
   const system = systemOfOutline(region);
   const [points, holes] = [planPoints(outer), openings.map(planPoints)];
   const frame = frameFor(points);
-  const { title = 'Plan' } = options;
+  const title = titleOf(options, 'Plan');
   const opened = openings.length === 1 ? 'one opening' : `${openings.length} openings`;
   return document({
     title,

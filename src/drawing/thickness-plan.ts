@@ -7,7 +7,7 @@ import { Decimal } from '../quantity/decimal';
 import { quantityOf } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { readInput } from '../reckoning/calculation';
-import { type PlanOptions, planPoints, regionShape, systemOfOutline } from './outline-plan';
+import { type PlanOptions, planPoints, regionShape, systemOfOutline, titleOf } from './outline-plan';
 import { document, element, type Frame, frameFor, label, line, type PlanPoint } from './svg';
 
 const MOST_LINES = 12;
@@ -109,7 +109,7 @@ export function thicknessPlan(input: ProbedVolumeInput, options: PlanOptions = {
   const [least, most] = [Decimal.min(...depths), Decimal.max(...depths)];
   const step = stepFor(most.minus(least).toNumber(), system);
   const levels = levelsBetween(least.toNumber(), most.toNumber(), step);
-  const { title = 'Depth' } = options;
+  const title = titleOf(options, 'Depth');
   const stepText = depthText(new Decimal(step.toPrecision(12)), system);
   return document({
     title,

@@ -39,9 +39,9 @@ export interface SquareCheckFigures {
   readonly trueDiagonal: Quantity<'length'>;
   /** Difference of the measured diagonals. */
   readonly difference?: Quantity<'length'>;
-  /** How far to slide one long side along the other to make the forms square. */
+  /** How far to slide one long side along the other; left out where sides and diagonals do not agree. */
   readonly slide?: Quantity<'length'>;
-  /** Whether the difference is within the tolerance. */
+  /** Whether the diagonals are equal, and right for the sides, within the tolerance. */
   readonly square?: boolean;
 }
 
@@ -70,18 +70,31 @@ function toleranceOf(given: Length | undefined, pad: Pad): Length {
 
 const small = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'mm' : 'in');
 
+/** In a parallelogram D² + d² = 2 × (L² + W²): half the sum of the squares is that of the true diagonal. */
+function agreed(T: Length, [D, d]: readonly [Length, Length], tolerance: Length, pad: Pad): boolean {
+  const half = D.times(D).plus(d.times(d)).over(wholeNumber(2));
+  const mean = quantityOf('length', canonicalValue(half).sqrt(), systemOfQuantity(D));
+  pad.step('mean diagonal', 'M = √((D² + d²) ÷ 2)', { D, d }, mean);
+  const off = mean.minus(T).abs();
+  if (!off.greaterThan(tolerance)) return true;
+  pad.caution(cautions.sidesAndDiagonals(tolerance, off));
+  return false;
+}
+
 function compared(
   input: Parsed,
+  T: Length,
   [p, q]: readonly [Length, Length],
   pad: Pad,
 ): Omit<SquareCheckFigures, 'trueDiagonal'> {
   const [D, d] = p.lessThan(q) ? [q, p] : [p, q];
   const L = input.length;
   const difference = pad.step('difference of the diagonals', 'f = D − d', { D, d }, small(D.minus(d)));
+  const tolerance = toleranceOf(input.tolerance, pad);
+  if (!agreed(T, [D, d], tolerance, pad)) return { difference, square: false };
   const squares = D.times(D).minus(d.times(d));
   const slide = small(squares.over(L).over(wholeNumber(4)));
   pad.step('slide along the length', 'x = (D² − d²) ÷ (4 × L)', { D, d, L }, slide);
-  const tolerance = toleranceOf(input.tolerance, pad);
   const square = !difference.greaterThan(tolerance);
   if (!square) pad.caution(cautions.outOfSquare(tolerance, difference));
   return { difference, slide, square };
@@ -93,7 +106,10 @@ function reckon(input: Parsed, pad: Pad): SquareCheckFigures {
   const trueDiagonal = quantityOf('length', value, systemOfQuantity(L));
   pad.step('true diagonal', 'T = √(L² + W²)', { L, W }, trueDiagonal);
   if (!diagonals) return { trueDiagonal };
-  return { trueDiagonal, ...compared(input, diagonals as unknown as readonly [Length, Length], pad) };
+  return {
+    trueDiagonal,
+    ...compared(input, trueDiagonal, diagonals as unknown as readonly [Length, Length], pad),
+  };
 }
 
 /**

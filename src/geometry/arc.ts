@@ -30,10 +30,9 @@ export interface Arc {
 }
 
 function riseOf(point: CurvedPoint, chord: Decimal, path: string): Decimal {
-  const { rise, radius, bulge } = point;
-  if ([rise, radius, bulge].filter((x) => x !== undefined).length > 1) refuse(path, faults.oneCurve());
+  const { rise, radius } = point;
+  if (rise && radius) refuse(path, faults.oneCurve());
   if (rise) return canonicalValue(rise);
-  if (bulge) return canonicalValue(bulge).times(chord).div(2);
   if (!radius) return ZERO;
   const r = canonicalValue(radius);
   const half = chord.div(2);

@@ -134,8 +134,9 @@ export interface PolygonInput {
 }
 
 /**
- * Any straight-sided outline by tape alone: its sides in order, and the diagonals from the first corner
- * to each corner but its neighbours.
+ * A straight-sided outline by tape alone: its sides in order, and the diagonals from the first corner to
+ * each corner but its neighbours. Every diagonal must lie inside, so start at a corner from which all
+ * others can be seen: distances alone cannot tell.
  */
 export interface TapedInput {
   /** Always `taped`. */
@@ -170,8 +171,6 @@ export interface CurvedPointInput extends PointInput {
   readonly rise?: LengthInput;
   /** Radius of the arc, the shorter way; positive swells the outline, negative cuts in. */
   readonly radius?: LengthInput;
-  /** Tangent of a quarter of the angle of the arc; positive swells the outline, negative cuts in. */
-  readonly bulge?: QuantityInput<'ratio'>;
 }
 
 /** An outline of straight and round edges by its corners in order. */
@@ -234,7 +233,6 @@ export interface Point {
 export interface CurvedPoint extends Point {
   readonly rise: Length | undefined;
   readonly radius: Length | undefined;
-  readonly bulge: Quantity<'ratio'> | undefined;
 }
 
 /** A leg of a walk, read. */
@@ -291,6 +289,8 @@ const CORNER_LIMIT = 100_000;
 /** More sides than anyone walks or tapes. */
 const WALKED_LIMIT = 500;
 const OFFSET_LIMIT = 1000;
+/** Arcs are cut up finely, so there may not be very many. */
+const CURVED_LIMIT = 200;
 const PART_LIMIT = 100;
 
 const length = (what: string): Field<Length> => quantity('length', what);
@@ -356,10 +356,9 @@ const round = (): Field<Outline>[] => [
         y: any('y'),
         rise: maybe(any('rise')),
         radius: maybe(any('radius')),
-        bulge: maybe(quantity('ratio', 'bulge', 'any')),
       }),
       2,
-      OFFSET_LIMIT,
+      CURVED_LIMIT,
     ),
   }),
   fields({

@@ -52,6 +52,9 @@ export const missing = (what: string, example: string): Fault =>
 export const missingUnit = (what: string, d: Dimension): Fault =>
   fault('missing-unit', `${what} needs a unit, for example ${exampleOf(d)}`);
 
+export const missingPartUnit = (what: string): Fault =>
+  fault('missing-unit', `${what} needs a unit behind each of its numbers, for example "12 ft 6 in"`);
+
 export const notAQuantity = (what: string, d: Dimension): Fault =>
   fault(
     'not-a-quantity',
@@ -169,8 +172,7 @@ export const doesNotClose = (error: string, limit: string): Fault =>
     `the walk ends ${error} from its start, more than ${limit}: measure again, or check the turns`,
   );
 
-export const oneCurve = (): Fault =>
-  fault('give-one-of', 'give at most one of rise, radius and bulge for an edge');
+export const oneCurve = (): Fault => fault('give-one-of', 'give rise or radius for an edge, not both');
 
 export const arcTooTight = (): Fault =>
   fault('does-not-fit', 'the radius is less than half of the edge, so no arc reaches from end to end');
@@ -187,13 +189,25 @@ export const tooThin = (corner: number): Fault =>
   fault('too-thin', `the slab runs out to nothing or less at corner ${corner}; check the thicknesses`);
 
 export const bandTooWide = (): Fault =>
-  fault('does-not-fit', 'the thickened edge is wider than the slab has room for; reduce its width or haunch');
+  fault('does-not-fit', 'the slab has no room for the thickened edge; reduce its width or haunch');
 
 export const probeOutside = (probe: number): Fault =>
   fault('probe-outside', `probe ${probe + 1} lies outside the outline; check where it was taken`);
 
 export const probedTwice = (first: number, second: number): Fault =>
   fault('probed-twice', `probes ${first + 1} and ${second + 1} are in the same place; keep one of them`);
+
+export const notServed = (shape: string, what: string): Fault =>
+  fault('not-served', `${what} is not served for a ${shape} outline; give a rectangle, a circle or corners`);
+
+export const openingInEdge = (opening: number): Fault =>
+  fault(
+    'does-not-fit',
+    `opening ${opening + 1} reaches into the thickened edge; move it or make the edge narrower`,
+  );
+
+export const badOption = (what: string, wanted: string): Fault =>
+  fault('wrong-type', `${what} must be ${wanted}`);
 
 export const notPlaced = (shape: string): Fault =>
   fault('not-placed', `a ${shape} outline has no place in the plan, which is needed here; give its corners`);

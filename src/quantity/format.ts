@@ -5,6 +5,8 @@
  * significant digits instead.
  */
 import { type Decimal, ROUND_HALF_UP, shownQuotient } from './decimal';
+import * as faults from './faults';
+import { fail } from './input-error';
 import { type Unit, unitOf } from './units';
 
 /** How to show a quantity. */
@@ -75,8 +77,20 @@ function feetInches(value: Decimal, denominator: number): string {
   return sign + [feetText, inchPart].filter(Boolean).join(' ');
 }
 
+const DENOMINATORS = [1, 2, 4, 8, 16, 32, 64];
+const MOST_PLACES = 60;
+
+function checkOptions({ places = 0, denominator = 16 }: FormatOptions): void {
+  if (!Number.isInteger(places) || places < 0 || places > MOST_PLACES) {
+    fail(faults.badOption('places', `a whole number from 0 to ${MOST_PLACES}`));
+  }
+  if (!DENOMINATORS.includes(denominator))
+    fail(faults.badOption('denominator', `one of ${DENOMINATORS.join(', ')}`));
+}
+
 /** Show a canonical value in a unit; the number in that unit may be given where it is known. */
 export function show(value: Decimal, unit: Unit, options: FormatOptions = {}, number?: Decimal): string {
+  checkOptions(options ?? {});
   if (unit.form === 'feet-inches') return feetInches(value, options.denominator ?? 16);
   if (unit.form === 'one-in' && value.isZero()) return 'level';
   return withUnit(rounded(number ?? numberForShow(value, unit), unit, options.places), unit);

@@ -39,6 +39,7 @@ export type IssueCode =
   | 'wrong-count'
   | 'does-not-close'
   | 'not-placed'
+  | 'not-served'
   | 'too-thin'
   | 'probe-outside'
   | 'probed-twice'

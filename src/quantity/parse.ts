@@ -21,14 +21,30 @@ export interface Reading {
 export const isFault = (r: Reading | Fault): r is Fault => 'code' in r;
 
 export const TEXT_LIMIT = 200;
-const WHOLE_DIGITS = 15;
+const WHOLE_DIGITS = 45;
 const DECIMAL_DIGITS = 160;
 
 const VULGAR = /[\u00bc-\u00be\u2150-\u215e]/g;
 
+/** A fraction set small: raised digits over lowered or plain ones. */
+const RAISED = /([\u00b2\u00b3\u00b9\u2070\u2074-\u2079]+)\s*[\u2044/]\s*([\u2080-\u2089\d]+)/g;
+
+/** A raised digit behind a number is a power, a footnote or a slip: never a digit of the number. */
+const POWER_OF_NUMBER = /\d[\u00b2\u00b3\u00b9\u2070\u2074-\u2079](?!\s*[\u2044/])/;
+
+/** A point behind a unit and before a digit may end the unit or begin a decimal. */
+const POINT_BETWEEN = /[A-Za-z'"]\.\d/;
+
+/** Thousands parted by spaces, as metric text has them: `1 000 mm` could be 1 and 000. */
+const SPACED = /^[+-]?\d{1,3}(?: \d{3})+(?![\d/])/;
+
 /** One spelling for the many signs of fractions, primes, dashes and spaces. */
 export function tidy(text: string): string {
   return text
+    .replace(
+      RAISED,
+      (_, top: string, bottom: string) => ` ${top.normalize('NFKC')}/${bottom.normalize('NFKC')}`,
+    )
     .replace(VULGAR, (sign) => ` ${sign.normalize('NFKC')}`)
     .replace(/[\u2033\u201c\u201d\u201e\u3003]/g, '"')
     .replace(/[\u2032\u2018\u2019\u00b4`]/g, "'")
@@ -44,7 +60,7 @@ export function tidy(text: string): string {
 const NUMBER = /(?:(\d[\d,]*) ?[ -] ?)?(\d+) ?\/ ?(\d+)(?![\d.])|(\d[\d,]*(?:\.\d*)?|\.\d+)/y;
 
 /** Whole number with thousands in threes, or none. */
-const GROUPED = /^(?:\d+|\d{1,3}(?:,\d{3})+)(?:\.\d*)?$|^\.\d+$/;
+const GROUPED = /^(?:\d+|[1-9]\d{0,2}(?:,\d{3})+)(?:\.\d*)?$|^\.\d+$/;
 
 interface NumberPart {
   readonly value: Decimal;
@@ -152,27 +168,41 @@ export function canonical(value: Decimal, unit: Unit): Decimal {
 
 const CHAINED: readonly Dimension[] = ['length', 'mass', 'time'];
 
+interface ChainPart {
+  readonly value: Decimal;
+  readonly unit: Unit;
+  /** Where the next part begins. */
+  readonly next: number;
+}
+
+/** One number with its unit. */
+function readPart(text: string, at: number, first: boolean, what: string, d: Dimension): ChainPart | Fault {
+  const number = readNumber(text, at, what, d);
+  if ('code' in number) return number;
+  UNIT.lastIndex = number.end;
+  const name = (UNIT.exec(text)?.[0] ?? '').replace(/^[\s-]+|[\s-]+$/g, '');
+  if (name === '') return first ? faults.missingUnit(what, d) : faults.missingPartUnit(what);
+  const unit = findUnit(name, what, d);
+  if ('code' in unit) return unit;
+  // In metric text a comma is more likely a decimal point than a mark of thousands.
+  const comma = unit.system === 'metric' && text.slice(at, number.end).includes(',');
+  if (comma) return faults.decimalComma(what, text);
+  GAP.lastIndex = UNIT.lastIndex;
+  GAP.exec(text);
+  return { value: number.value, unit, next: GAP.lastIndex };
+}
+
 /** `12 ft 6 in`: each unit smaller than the one before it. */
 function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Reading | Fault {
-  const parts: { value: Decimal; unit: Unit }[] = [];
-  let at = 0;
+  const parts: ChainPart[] = [];
   do {
-    const number = readNumber(text, at, what, d);
-    if ('code' in number) return number;
-    UNIT.lastIndex = number.end;
-    const name = (UNIT.exec(text)?.[0] ?? '').replace(/^[\s-]+|[\s-]+$/g, '');
-    if (name === '') return faults.missingUnit(what, d);
-    const unit = findUnit(name, what, d);
-    if ('code' in unit) return unit;
-    const before = parts.at(-1)?.unit;
-    if (before && !(CHAINED.includes(d) && unit.factor.lessThan(before.factor))) {
-      return faults.unreadable(what, text, d);
-    }
-    parts.push({ value: number.value, unit });
-    GAP.lastIndex = UNIT.lastIndex;
-    GAP.exec(text);
-    at = GAP.lastIndex;
-  } while (at < text.length);
+    const before = parts.at(-1);
+    const part = readPart(text, before?.next ?? 0, before === undefined, what, d);
+    if ('code' in part) return part;
+    const fits = CHAINED.includes(d) && before && part.unit.factor.lessThan(before.unit.factor);
+    if (before && !fits) return faults.unreadable(what, text, d);
+    parts.push(part);
+  } while ((parts.at(-1)?.next ?? 0) < text.length);
   return joined(parts, sign);
 }
 
@@ -211,7 +241,8 @@ export function readText(text: string, d: Dimension, what: string): Reading | Fa
   if (simple) return simple;
   const tidied = tidy(text);
   if (tidied === '') return faults.missing(what, faults.exampleOf(d));
-  if (EXPONENT.test(tidied)) return faults.exponent(what, text);
+  if (EXPONENT.test(tidied) || SPACED.test(tidied)) return faults.exponent(what, text);
+  if (POWER_OF_NUMBER.test(text) || POINT_BETWEEN.test(tidied)) return faults.unreadable(what, text, d);
   const signed = /^([+-]) ?/.exec(tidied);
   const body = signed ? tidied.slice(signed[0].length) : tidied;
   const sign = signed?.[1] === '-' ? -1 : 1;

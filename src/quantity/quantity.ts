@@ -124,6 +124,7 @@ export class Quantity<D extends Dimension = Dimension> {
    */
   plus(other: Quantity<D>): Quantity<D> {
     this.#sameAs(other, 'add');
+    this.#noPoint('add');
     return new Quantity(this.dimension, this.#value.plus(other.#value), computed(this.#unit));
   }
 
@@ -136,6 +137,7 @@ export class Quantity<D extends Dimension = Dimension> {
    */
   minus(other: Quantity<D>): Quantity<D> {
     this.#sameAs(other, 'subtract');
+    this.#noPoint('subtract');
     return new Quantity(this.dimension, this.#value.minus(other.#value), computed(this.#unit));
   }
 
@@ -147,6 +149,7 @@ export class Quantity<D extends Dimension = Dimension> {
    */
   times<E extends Multiplier<D>>(other: Quantity<E>): Quantity<Product<D, E>> {
     const b: Quantity = other;
+    if (!isQuantity(b)) return fail(faults.bareArithmetic());
     const rule = productRule(this.#dimension, b.#dimension);
     const plainProduct = this.#value.times(b.#value);
     if (rule) {
@@ -154,7 +157,7 @@ export class Quantity<D extends Dimension = Dimension> {
       return this.#derived(rule.dimension, value, b) as Quantity<Product<D, E>>;
     }
     if (isScalar(b.dimension) && this.dimension !== 'temperature' && !(this.dimension === 'ratio')) {
-      return new Quantity(this.dimension, plainProduct, this.#unit) as Quantity<Product<D, E>>;
+      return new Quantity(this.dimension, plainProduct, computed(this.#unit)) as Quantity<Product<D, E>>;
     }
     if (isScalar(this.dimension) && b.dimension !== 'temperature') {
       return new Quantity(b.dimension, plainProduct, computed(b.#unit)) as Quantity<Product<D, E>>;
@@ -171,6 +174,7 @@ export class Quantity<D extends Dimension = Dimension> {
    */
   over<E extends Divisor<D>>(other: Quantity<E>): Quantity<Quotient<D, E>> {
     const b: Quantity = other;
+    if (!isQuantity(b)) return fail(faults.bareArithmetic());
     if (this.dimension === 'temperature') return fail(faults.mismatch('divide', this.dimension, b.dimension));
     if (b.#value.isZero()) return fail(faults.divideByZero());
     if (this.dimension === b.dimension) {
@@ -190,11 +194,13 @@ export class Quantity<D extends Dimension = Dimension> {
 
   /** The opposite sign. */
   negated(): Quantity<D> {
+    this.#noPoint('negate');
     return new Quantity(this.dimension, this.#value.neg(), this.#unit);
   }
 
   /** Without its sign. */
   abs(): Quantity<D> {
+    this.#noPoint('negate');
     return this.#value.isNegative() ? this.negated() : this;
   }
 
@@ -330,6 +336,11 @@ export class Quantity<D extends Dimension = Dimension> {
   /** What Node prints in a REPL. */
   [Symbol.for('nodejs.util.inspect.custom')](): string {
     return this.format();
+  }
+
+  /** A temperature is a point on a scale: it has no sum, difference or opposite here. */
+  #noPoint(verb: string): void {
+    if (this.#dimension === 'temperature') fail(faults.mismatch(verb, 'temperature', 'temperature'));
   }
 
   #sameAs(other: Quantity, verb: string): void {

@@ -57,7 +57,7 @@ lb|mass|0.45359237|c|1|lbs pound pounds
 ton|mass|907.18474|c|2=|tons tn
 oz|mass|0.028349523125|c|1|ounce ounces
 kg|mass|1|m|1|kilogram kilograms kilo kilos
-tonne|mass|1000|m|2=|tonnes t
+tonne|mass|1000|m|2=|tonnes
 g|mass|0.001|m|1|gram grams
 pcf|density|12.24699399|c|1|lb/ft3
 lb/yd3|density|0.45359237|c|1|

@@ -362,3 +362,22 @@ export const outOfSquare = (limit: Length, actual: Length): Caution => ({
   actual,
   source: sources.COMMON_PRACTICE,
 });
+
+export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
+  code: 'sides-and-diagonals',
+  severity: 'warning',
+  sentence:
+    'sides and diagonals do not belong to one figure with opposite sides equal: measure all four sides and both diagonals again',
+  limit,
+  actual,
+  source: sources.CLOSED_FORM,
+});
+
+export const largeAllowance = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
+  code: 'large-allowance',
+  severity: 'warning',
+  sentence: `an allowance above ${limit.format()} is far from the published 5% to 10%; it is the share added on top, so a factor of 1.08 is 8%`,
+  limit,
+  actual,
+  source: sources.WASTE_TEXTS,
+});

@@ -9,7 +9,7 @@ import { Decimal } from '../quantity/decimal';
 import type { Dimension } from '../quantity/dimensions';
 import * as faults from '../quantity/faults';
 import type { Fault, IssueCode } from '../quantity/input-error';
-import { isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
+import { canonicalValue, isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
 
 /** A schema that reads into `T`. */
@@ -71,6 +71,9 @@ export function reading<T>(read: (input: unknown) => T | Fault, json: () => Json
 /** Which signs a quantity may have. */
 export type Sign = 'positive' | 'not-negative' | 'any';
 
+/** Larger than anything on a site, in any canonical unit. */
+const LARGEST = '1e15';
+
 /** A quantity of one dimension. */
 export function quantity<D extends Dimension>(
   d: D,
@@ -79,7 +82,9 @@ export function quantity<D extends Dimension>(
 ): Field<Quantity<D>> {
   const read = (input: unknown): Quantity<D> | Fault => {
     const q = readQuantity(input, d, what);
-    if (isFaulty(q) || sign === 'any') return q;
+    if (isFaulty(q)) return q;
+    if (canonicalValue(q).abs().greaterThan(LARGEST)) return faults.outOfRange(what);
+    if (sign === 'any') return q;
     if (q.sign() < 0) return sign === 'positive' ? faults.notPositive(what) : faults.negative(what);
     return q.sign() === 0 && sign === 'positive' ? faults.notPositive(what) : q;
   };

@@ -4,6 +4,7 @@ import * as faults from '../quantity/faults';
 import { fail } from '../quantity/input-error';
 import { readMoney } from '../quantity/money';
 import { isFaulty, readQuantity } from '../quantity/quantity';
+import { unitIds } from '../quantity/units';
 import { plainCopy } from './plain';
 import { type Figure, type FigureSet, makeResult, type Result, type ResultParts } from './result';
 
@@ -15,16 +16,20 @@ const isQuantityJson = (x: Plain): boolean =>
   typeof x['value'] === 'string' && typeof x['unit'] === 'string' && typeof x['dimension'] === 'string';
 
 function revived(x: unknown): unknown {
+  if (x === null || typeof x === 'number') return fail(faults.notAResult());
   if (Array.isArray(x)) return x.map(revived);
   if (!isPlain(x)) return x;
   if (!isQuantityJson(x)) return Object.fromEntries(Object.entries(x).map(([k, v]) => [k, revived(v)]));
   const pair = { value: x['value'], unit: x['unit'] };
   const dimension = x['dimension'] as Dimension;
+  if (dimension !== 'money' && unitIds(dimension).length === 0) return fail(faults.notAResult());
   const q =
     dimension === 'money' ? readMoney(pair, 'the figure') : readQuantity(pair, dimension, 'the figure');
   if (isFaulty(q)) return fail(q);
   return typeof x['shownIn'] === 'string' ? q.in(x['shownIn']) : q;
 }
+
+const isListOfObjects = (x: unknown): boolean => Array.isArray(x) && x.every(isPlain);
 
 const LISTS = ['working', 'assumed', 'cautions', 'sources'] as const;
 
@@ -48,7 +53,7 @@ const LISTS = ['working', 'assumed', 'cautions', 'sources'] as const;
  */
 export function resultFromJson(json: unknown): Result<Record<string, Figure>> {
   const data = plainCopy(parsed(json));
-  if (!isPlain(data) || !isPlain(data['figures']) || LISTS.some((k) => !Array.isArray(data[k]))) {
+  if (!isPlain(data) || !isPlain(data['figures']) || LISTS.some((k) => !isListOfObjects(data[k]))) {
     return fail(faults.notAResult());
   }
   if (
@@ -58,7 +63,10 @@ export function resultFromJson(json: unknown): Result<Record<string, Figure>> {
   ) {
     return fail(faults.notAResult());
   }
-  return makeResult(revived(data) as ResultParts<FigureSet & Record<string, Figure>>);
+  const { version, ...rest } = data;
+  return makeResult({ ...(revived(rest) as object), version } as ResultParts<
+    FigureSet & Record<string, Figure>
+  >);
 }
 
 function parsed(json: unknown): unknown {

@@ -209,6 +209,20 @@ describe('products and quotients', () => {
     expect(() => length('1 ft').compareTo(any(area('1 ft2')))).toThrow('cannot compare a length and an area');
     expect(() => length('1 ft').plus(undefined as never)).toThrow(InputError);
     expect(() => length('1 ft').plus('1 ft' as never)).toThrow(InputError);
+    const point = temperature('20 degC');
+    for (const make of [
+      () => point.plus(point),
+      () => point.minus(point),
+      () => point.negated(),
+      () => point.abs(),
+    ]) {
+      expect(make).toThrow(InputError);
+    }
+    expect(() => length('1 ft').times(5 as never)).toThrow(InputError);
+    expect(() => length('1 ft').over(5 as never)).toThrow(InputError);
+    for (const places of [-1, 1.5, 61, Number.NaN])
+      expect(() => length('1 ft').format('ft', { places })).toThrow(InputError);
+    expect(() => length('1 ft').format('ft-in', { denominator: 3 as never })).toThrow('one of 1, 2, 4');
     expect(() => length('1 ft').over(length('0 ft'))).toThrow('cannot divide by zero');
     expect(() => money('1 USD').plus(money('1 CAD'))).toThrow('cannot mix USD and CAD');
     expect(() => money('1 USD').over(money('1 CAD'))).toThrow('cannot mix USD and CAD');
@@ -315,6 +329,11 @@ describe('exactness', () => {
     } finally {
       HostDecimal.set({ precision, rounding, toExpNeg: -7, toExpPos: 21 });
     }
+  });
+
+  it('reads back however large it grew', () => {
+    const huge = length('999999999999 ft').times(length('999999999999 ft'));
+    expect(area(huge.toString()).equals(huge)).toBe(true);
   });
 
   it('cannot be changed from outside', () => {

@@ -152,6 +152,15 @@ describe('the door', () => {
     const { proxy, revoke } = Proxy.revocable({}, {});
     revoke();
     expect(codes(proxy)).toEqual(['unreadable-input at ']);
+    const foreign = {
+      [Symbol.for('flatwork-reckoner.quantity')]: true,
+      toJSON: () => ({
+        get shape() {
+          throw new TypeError('trap');
+        },
+      }),
+    };
+    expect(codes({ outline: foreign, thickness: '4 in' })).toEqual(['unreadable-input at ']);
     let reads = 0;
     const counting = {
       ...SLAB,
@@ -233,6 +242,15 @@ describe('results from JSON', () => {
       '{"id":"x","title":"t","version":"1","figures":{},"working":[],"assumed":[],"cautions":[],"sources":[]}',
     ],
     ['{"id":"x","title":"t","version":1,"figures":{},"working":[],"assumed":[],"cautions":[]}'],
+    [
+      '{"id":"x","title":"t","version":1,"figures":{"a":null},"working":[],"assumed":[],"cautions":[],"sources":[]}',
+    ],
+    [
+      '{"id":"x","title":"t","version":1,"figures":{},"working":[null],"assumed":[],"cautions":[],"sources":[]}',
+    ],
+    [
+      '{"id":"x","title":"t","version":1,"figures":{"a":{"value":"1","unit":"ft","dimension":"nonsense"}},"working":[],"assumed":[],"cautions":[],"sources":[]}',
+    ],
   ])('refuses %s', (text) => {
     expect(() => resultFromJson(text)).toThrow('not a result of this library');
   });
