@@ -249,19 +249,92 @@ export {
 export type { DepthBySource, IsolationBySource, SpacingBySource } from './joints/spacing-rules';
 export * from './quantity/index';
 export * from './reckoning/index';
-export type { BarSize } from './steel/bars';
 export {
+  type BarCuttingFigures,
+  type BarCuttingInput,
+  barCutting,
+  type Cut,
+  type CutBars,
+  type CuttingAim,
+  type LengthWorth,
+  type PieceInput,
+  type StockInput,
+  type StockOrder,
+} from './steel/bar-cutting';
+export { type BarSizeFigures, type BarSizeInput, barSize } from './steel/bar-size';
+export type { BarGrade, BarSeries, BarSize } from './steel/bars';
+export {
+  type DowelLayoutFigures,
+  type DowelLayoutInput,
+  type DowelTable,
+  dowelLayout,
+} from './steel/dowel-layout';
+export {
+  type FibreDosageFigures,
+  type FibreDosageInput,
+  type FibreKind,
+  fibreDosage,
+} from './steel/fibre-dosage';
+export {
+  type DevelopmentLapInput,
+  type DiametersLapInput,
+  type LapLengthFigures,
+  type LapLengthInput,
+  lapLength,
+} from './steel/lap-length';
+export {
+  type MeshLayout,
   type MeshLayoutFigures,
   type MeshLayoutInput,
   type MeshStyle,
   meshLayout,
+  meshPlaces,
 } from './steel/mesh-layout';
+export type { MeshPieces, MeshPlace, MeshRegionFigures, MeshRegionInput } from './steel/mesh-region';
+export {
+  type MeshSize,
+  type MeshStyleFigures,
+  type MeshStyleInput,
+  type MeshWires,
+  meshStyle,
+} from './steel/mesh-style';
 export {
   type BarRun,
+  barPlaces,
+  type RebarLayout,
   type RebarLayoutFigures,
   type RebarLayoutInput,
   rebarLayout,
 } from './steel/rebar-layout';
+export type {
+  BarMark,
+  BarPlace,
+  MarkUse,
+  MatDowelInput,
+  MatFigures,
+  MatInput,
+  MatLayer,
+  MatLines,
+  MatStepsInput,
+  RebarRegionFigures,
+  RebarRegionInput,
+  SizeTotal,
+} from './steel/rebar-region';
+export {
+  type BarChoice,
+  type DragSteelInput,
+  type MeshChoice,
+  type RatioSteelInput,
+  type SteelMinimumFigures,
+  type SteelMinimumInput,
+  type SteelNeed,
+  steelMinimum,
+} from './steel/steel-minimum';
+export {
+  type SteelPlacementFigures,
+  type SteelPlacementInput,
+  steelPlacement,
+} from './steel/steel-placement';
 export type { StepRules } from './steps/rules';
 export {
   type StepDoorInput,

@@ -31,8 +31,16 @@ import type { Attempt, Calculation } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';
 import type { Figure, FigureSet } from '../reckoning/result';
 import type { Source } from '../reckoning/source';
+import { barCutting } from '../steel/bar-cutting';
+import { barSize } from '../steel/bar-size';
+import { dowelLayout } from '../steel/dowel-layout';
+import { fibreDosage } from '../steel/fibre-dosage';
+import { lapLength } from '../steel/lap-length';
 import { meshLayout } from '../steel/mesh-layout';
+import { meshStyle } from '../steel/mesh-style';
 import { rebarLayout } from '../steel/rebar-layout';
+import { steelMinimum } from '../steel/steel-minimum';
+import { steelPlacement } from '../steel/steel-placement';
 import { stepLayout } from '../steps/step-layout';
 
 /** A calculation as a front-end sees it, whatever its input. */
@@ -92,6 +100,14 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(relativeStiffness),
   entry(rebarLayout),
   entry(meshLayout),
+  entry(dowelLayout),
+  entry(lapLength),
+  entry(steelMinimum),
+  entry(steelPlacement),
+  entry(barCutting),
+  entry(barSize),
+  entry(meshStyle),
+  entry(fibreDosage),
   entry(concreteOrder),
   entry(bagCount),
 ]);

@@ -322,3 +322,12 @@ export const jointsConflict = (other: string): Fault =>
     'joints-conflict',
     `the joint contradicts ${other}: two kinds in one place, or a sliver between them; keep one of them`,
   );
+
+export const unknownDesignation = (what: string, examples: readonly string[]): Fault =>
+  fault('unknown-designation', `${what} is none that is made; write it as ${examples.join(' or ')}`);
+
+export const stockTooShort = (what: string, wayOut: string): Fault =>
+  fault('stock-too-short', `the longest stock is shorter than ${what}; ${wayOut}`);
+
+export const giveForAll = (what: string, of: string): Fault =>
+  fault('give-for-all', `give ${what} for all ${of} or for none`);

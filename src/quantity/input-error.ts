@@ -64,7 +64,10 @@ export type IssueCode =
   | 'off-slab'
   | 'ends-inside'
   | 'joint-not-square'
-  | 'joints-conflict';
+  | 'joints-conflict'
+  | 'unknown-designation'
+  | 'stock-too-short'
+  | 'give-for-all';
 
 /** One thing wrong with an input. */
 export interface Issue {

@@ -273,3 +273,33 @@ export function faultOf(issue: ZodIssue, input: unknown, field: object): Fault {
   }
   return faults.wrongType('it', input === undefined ? 'given' : 'an object');
 }
+
+/** One of two kinds of object: the first where `key` is given, the second where it is not. */
+export function eitherBy<T>(key: string, where: Field<T>, otherwise: Field<T>): Field<T> {
+  const read = (input: unknown, report: Report): T | undefined => {
+    const has = typeof input === 'object' && input !== null && key in input;
+    return within(has ? where : otherwise, input, report, []);
+  };
+  return readBy(read, () => ({ oneOf: [descriptionOf(where), descriptionOf(otherwise)] }));
+}
+
+/** Text of a bounded length, read into something else; `undefined` from `read` is a fault. */
+export function text<T>(what: string, read: (text: string) => T | undefined, fault: () => Fault): Field<T> {
+  return reading(
+    (input): T | Fault => {
+      if (input === undefined || input === null) return faults.missing(what, 'as text');
+      if (typeof input !== 'string') return faults.wrongType(what, 'text');
+      return (input.length > TEXT_LIMIT ? undefined : read(input)) ?? fault();
+    },
+    () => ({ title: what, type: 'string', maxLength: TEXT_LIMIT }),
+  );
+}
+
+const TEXT_LIMIT = 100;
+
+/** Yes or no. */
+export function yesOrNo(what: string): Field<boolean> {
+  const read = (input: unknown): boolean | Fault =>
+    typeof input === 'boolean' ? input : faults.wrongType(what, 'true or false');
+  return reading(read, () => ({ title: what, type: 'boolean' }));
+}

@@ -95,3 +95,11 @@ export function markdownSheet(title: string, parts: readonly Part[]): string {
   const body = parts.flatMap(({ name, results }) => ['', `## ${name}`, ...results.flatMap(resultMarkdown)]);
   return `${[`# ${title}`, ...body].join('\n')}\n`;
 }
+
+export {
+  barScheduleCsv,
+  barScheduleMarkdown,
+  cuttingCsv,
+  cuttingMarkdown,
+  type ScheduleUnits,
+} from './bar-schedule';

@@ -1,38 +1,124 @@
 /**
- * Reinforcing bars: designation, nominal diameter and weight.
+ * Reinforcing bars: designation, nominal diameter, area and weight.
  *
- * Weights are the nominal ones of the table, never π ÷ 4 × d² × density: the two differ by up to
- * 0.2%. Source: Manual of Standard Practice, CRSI, 27th ed., inside front cover (the same figures
- * as ASTM A615/A615M table 1).
+ * Weights are the nominal ones of the tables, never π ÷ 4 × d² × density: the two differ by up to
+ * 0.2%. Sources: inch-pound sizes, Manual of Standard Practice, CRSI, 27th ed., inside front cover
+ * (the same figures as ASTM A615/A615M table 1); soft metric, that table as reproduced on a mill's
+ * page, with its two misprints put right; hard metric, ASTM A615/A615M-95c as reproduced.
  */
 
-import { length, massPerLength } from '../quantity/make';
+import { area, length, massPerLength, pressure } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 
 /** US bar sizes, by the number that is rolled into the bar. */
 export type BarSize = '#3' | '#4' | '#5' | '#6' | '#7' | '#8' | '#9' | '#10' | '#11' | '#14' | '#18';
 
-/** Nominal diameter in inches and weight in pounds per foot. */
-const TABLE: Record<BarSize, readonly [diameter: string, weight: string]> = {
-  '#3': ['0.375', '0.376'],
-  '#4': ['0.5', '0.668'],
-  '#5': ['0.625', '1.043'],
-  '#6': ['0.75', '1.502'],
-  '#7': ['0.875', '2.044'],
-  '#8': ['1', '2.67'],
-  '#9': ['1.128', '3.4'],
-  '#10': ['1.27', '4.303'],
-  '#11': ['1.41', '5.313'],
-  '#14': ['1.693', '7.65'],
-  '#18': ['2.257', '13.6'],
+/** Which table a bar number belongs to: the same number means different bars. */
+export type BarSeries = 'inch-pound' | 'soft-metric' | 'hard-metric';
+
+/** Nominal figures of one bar. */
+export interface BarProperties {
+  readonly diameter: Quantity<'length'>;
+  readonly area: Quantity<'area'>;
+  readonly weight: Quantity<'mass-per-length'>;
+}
+
+/** Soft metric number, diameter in inches, area in square inches and weight in pounds per foot. */
+const INCH_POUND: Record<BarSize, readonly [soft: string, diameter: string, area: string, weight: string]> = {
+  '#3': ['10', '0.375', '0.11', '0.376'],
+  '#4': ['13', '0.5', '0.2', '0.668'],
+  '#5': ['16', '0.625', '0.31', '1.043'],
+  '#6': ['19', '0.75', '0.44', '1.502'],
+  '#7': ['22', '0.875', '0.6', '2.044'],
+  '#8': ['25', '1', '0.79', '2.67'],
+  '#9': ['29', '1.128', '1', '3.4'],
+  '#10': ['32', '1.27', '1.27', '4.303'],
+  '#11': ['36', '1.41', '1.56', '5.313'],
+  '#14': ['43', '1.693', '2.25', '7.65'],
+  '#18': ['57', '2.257', '4', '13.6'],
 };
 
-/** All sizes, smallest first. */
-export const BAR_SIZES = /*#__PURE__*/ Object.keys(TABLE) as BarSize[];
+/** Millimetres, square millimetres, kilograms per metre. 43 and 57 are from memory. */
+const SOFT_METRIC: Record<string, readonly [diameter: string, area: string, weight: string]> = {
+  '10': ['9.5', '71', '0.56'],
+  '13': ['12.7', '129', '0.994'],
+  '16': ['15.9', '199', '1.552'],
+  '19': ['19.1', '284', '2.235'],
+  '22': ['22.2', '387', '3.042'],
+  '25': ['25.4', '510', '3.973'],
+  '29': ['28.7', '645', '5.06'],
+  '32': ['32.3', '819', '6.404'],
+  '36': ['35.8', '1006', '7.907'],
+  '43': ['43', '1452', '11.38'],
+  '57': ['57.3', '2581', '20.24'],
+};
+
+/** Millimetres, square millimetres; the weight is the area at 7850 kg/m3. */
+const HARD_METRIC: Record<string, readonly [diameter: string, area: string, weight: string]> = {
+  '10': ['11.3', '100', '0.785'],
+  '15': ['16', '200', '1.57'],
+  '20': ['19.5', '300', '2.355'],
+  '25': ['25.2', '500', '3.925'],
+  '30': ['29.9', '700', '5.495'],
+  '35': ['35.7', '1000', '7.85'],
+  '45': ['43.7', '1500', '11.775'],
+};
+
+/** All inch-pound sizes, smallest first. */
+export const BAR_SIZES = /*#__PURE__*/ Object.keys(INCH_POUND) as BarSize[];
 
 /** Nominal diameter. */
-export const diameterOf = (size: BarSize): Quantity<'length'> => length(`${TABLE[size][0]} in`);
+export const diameterOf = (size: BarSize): Quantity<'length'> => length(`${INCH_POUND[size][1]} in`);
+
+/** Nominal cross-section. */
+export const sectionOf = (size: BarSize): Quantity<'area'> => area(`${INCH_POUND[size][2]} in2`);
 
 /** Nominal weight. */
 export const weightOf = (size: BarSize): Quantity<'mass-per-length'> =>
-  massPerLength(`${TABLE[size][1]} lb/ft`);
+  massPerLength(`${INCH_POUND[size][3]} lb/ft`);
+
+/** The soft metric number of an inch-pound size. */
+export const softNumberOf = (size: BarSize): string => INCH_POUND[size][0];
+
+/** The numbers of a series, smallest first, as they are written: `#4`, `13`, `15M`. */
+export function designationsOf(series: BarSeries): string[] {
+  if (series === 'inch-pound') return BAR_SIZES;
+  if (series === 'soft-metric') return BAR_SIZES.map(softNumberOf);
+  return Object.keys(HARD_METRIC).map((n) => `${n}M`);
+}
+
+/** `#4`, `No. 4`, `no 4`, `4`, `15M` to the bare number; `undefined` for anything else. */
+export function barNumber(text: string): string | undefined {
+  return /^(?:#|no\.?)? ?(\d{1,2})m?$/i.exec(text.trim())?.[1];
+}
+
+/** The nominal figures of a bar number of a series; `undefined` where there is no such bar. */
+export function barProperties(series: BarSeries, number: string): BarProperties | undefined {
+  if (series === 'inch-pound') {
+    const size = `#${number}` as BarSize;
+    if (!BAR_SIZES.includes(size)) return undefined;
+    return { diameter: diameterOf(size), area: sectionOf(size), weight: weightOf(size) };
+  }
+  const row = (series === 'soft-metric' ? SOFT_METRIC : HARD_METRIC)[number];
+  if (!row) return undefined;
+  return {
+    diameter: length(`${row[0]} mm`),
+    area: area(`${row[1]} mm2`),
+    weight: massPerLength(`${row[2]} kg/m`),
+  };
+}
+
+/** Grades of bar, by their least yield strength in thousands of psi. */
+export type BarGrade = '40' | '50' | '60' | '75' | '80' | '100';
+
+/** All grades, weakest first. */
+export const BAR_GRADES: readonly BarGrade[] = ['40', '50', '60', '75', '80', '100'];
+
+/** Least yield strength of a grade; the grade is named after it. */
+export const yieldOf = (grade: BarGrade): Quantity<'pressure'> => pressure(`${grade}000 psi`);
+
+/** Least tensile strength, where the table that was read prints it. */
+export function tensileOf(grade: BarGrade): Quantity<'pressure'> | undefined {
+  if (grade === '40') return pressure('60000 psi');
+  return grade === '60' ? pressure('90000 psi') : undefined;
+}

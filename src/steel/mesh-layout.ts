@@ -1,18 +1,31 @@
 /**
- * Welded wire mesh over a rectangle, in sheets or from rolls, with laps.
+ * Welded wire mesh in sheets or from rolls, with laps. Any outline: see `mesh-region`.
  *
+ * Over a rectangle:
  * Strips side by side: `n = ceil((W − l) ÷ (w − l))` with side lap `l`. Along a strip of sheets:
  * `k = ceil((L − e) ÷ (s − e))` with end lap `e`. From rolls, every strip is run in one line and a
  * new roll is lapped on where one ends. Offcuts are not used again here.
  */
 import * as faults from '../quantity/faults';
-import { constant, length, massPerArea, ratio } from '../quantity/make';
+import { constant, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
-import { choice, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { choice, eitherBy, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { PEARSON_MESH, WRI_STYLES } from '../reckoning/source';
+import { throughDoor } from './common';
+import { meshLaps } from './mesh-laps';
+import {
+  type MeshPlace,
+  type MeshRegionFigures,
+  type MeshRegionInput,
+  meshPlacesOf,
+  meshRegionInput,
+  type ParsedMeshRegion,
+  reckonMeshRegion,
+} from './mesh-region';
+import { STOCK_STYLES, stockWeight } from './wire';
 
 /** Styles with a published weight. */
 export type MeshStyle =
@@ -26,20 +39,7 @@ export type MeshStyle =
   | '4x4-W4.0xW4.0'
   | '6x6-W5.5xW5.5';
 
-/** Pounds per 100 ft2 with the edge wires, as published. */
-const WEIGHTS: Record<MeshStyle, string> = {
-  '6x6-W1.4xW1.4': '21',
-  '6x6-W2.0xW2.0': '29',
-  '6x6-W2.9xW2.9': '42',
-  '6x6-W4.0xW4.0': '58',
-  '4x4-W1.4xW1.4': '31',
-  '4x4-W2.0xW2.0': '43',
-  '4x4-W2.9xW2.9': '62',
-  '4x4-W4.0xW4.0': '85',
-  '6x6-W5.5xW5.5': '80',
-};
-
-/** Input of {@link meshLayout}. */
+/** Input of {@link meshLayout} for a rectangle. */
 export interface MeshLayoutInput {
   /** Length to be covered, with the edge cover taken off already. */
   readonly length: QuantityInput<'length'>;
@@ -59,7 +59,7 @@ export interface MeshLayoutInput {
   readonly style?: MeshStyle;
 }
 
-/** Figures of {@link meshLayout}. */
+/** Figures of {@link meshLayout} for a rectangle. */
 export interface MeshLayoutFigures {
   /** Whole sheets or rolls to buy. */
   readonly pieces: Quantity<'count'>;
@@ -92,7 +92,6 @@ interface Parsed {
 }
 
 const PIECE_LIMIT = 100_000;
-const SIDE_LAP = constant(() => length('6 in'));
 const ONE = constant(() => wholeNumber(1));
 
 function ceilOver(a: Length, b: Length): Count {
@@ -105,32 +104,6 @@ function ceilOver(a: Length, b: Length): Count {
 /** Pieces in a row that cover a distance with laps; one when a piece is long enough. */
 function inRow(distance: Length, piece: Length, lap: Length): Count {
   return distance.greaterThan(piece) ? ceilOver(distance.minus(lap), piece.minus(lap)) : ONE();
-}
-
-function laps(input: Parsed, pad: Pad): { side: Length; end: Length } {
-  const side = input.sideLap ?? SIDE_LAP();
-  if (!input.sideLap) {
-    pad.assume({
-      name: 'sideLap',
-      value: side.format(),
-      because: 'one square of 6 in mesh',
-      override: 'Give sideLap from the plans',
-      source: PEARSON_MESH,
-    });
-  }
-  if (!input.endLap) {
-    pad.assume({
-      name: 'endLap',
-      value: side.format(),
-      because: 'the same as the side lap',
-      override: 'Give endLap from the plans',
-      source: PEARSON_MESH,
-    });
-  }
-  const end = input.endLap ?? side;
-  if (!side.lessThan(input.pieceWidth)) refuse('sideLap', faults.doesNotFit('the side lap', 'pieceWidth'));
-  if (!end.lessThan(input.pieceLength)) refuse('endLap', faults.doesNotFit('the end lap', 'pieceLength'));
-  return { side, end };
 }
 
 function sheets(input: Parsed, n: Count, e: Length, pad: Pad): Count {
@@ -148,14 +121,14 @@ function rolls(input: Parsed, n: Count, e: Length, pad: Pad): Count {
   return pad.step('rolls', formula, { R: run, e, s }, p);
 }
 
-function weigh(style: MeshStyle, bought: Quantity<'area'>, pad: Pad): Quantity<'mass'> {
-  const u = massPerArea(`${WEIGHTS[style]} lb/ft2`).times(ratio('1%'));
-  return pad.step('weight', 'M = B × u', { B: bought, u }, bought.times(u));
+function weigh(style: MeshStyle, bought: Quantity<'area'>, pad: Pad): Quantity<'mass'> | undefined {
+  const u = stockWeight(style);
+  return u && pad.step('weight', 'M = B × u', { B: bought, u }, bought.times(u));
 }
 
-function reckon(input: Parsed, pad: Pad): MeshLayoutFigures {
+function reckonRectangle(input: Parsed, pad: Pad): MeshLayoutFigures {
   const { length: L, width: W, pieceLength: s, pieceWidth: w, style } = input;
-  const { side: l, end: e } = laps(input, pad);
+  const { side: l, end: e } = meshLaps(input, pad);
   const n = inRow(W, w, l);
   pad.step('strips', W.greaterThan(w) ? 'n = ceil((W − l) ÷ (w − l))' : 'n = 1', { W, l, w }, n);
   const p = input.form === 'sheets' ? sheets(input, n, e, pad) : rolls(input, n, e, pad);
@@ -163,6 +136,7 @@ function reckon(input: Parsed, pad: Pad): MeshLayoutFigures {
   const B = pad.step('area bought', 'B = p × a', { p, a: pieceArea }, pieceArea.times(p));
   const allowance = pad.step('extra for side laps', 'x = l ÷ (w − l)', { l, w }, l.over(w.minus(l)).in('%'));
   pad.caution(cautions.meshOnGround);
+  const weight = style ? weigh(style, B, pad) : undefined;
   return {
     pieces: p,
     strips: n,
@@ -170,17 +144,35 @@ function reckon(input: Parsed, pad: Pad): MeshLayoutFigures {
     areaBought: B,
     pieceArea,
     lapAllowance: allowance,
-    ...(style ? { weight: weigh(style, B, pad) } : {}),
+    ...(weight ? { weight } : {}),
   };
 }
 
+const rectangleInput = (): Field<Parsed> =>
+  fields({
+    length: quantity('length', 'length'),
+    width: quantity('length', 'width'),
+    form: choice('form', ['sheets', 'rolls'] as const),
+    pieceLength: quantity('length', 'pieceLength'),
+    pieceWidth: quantity('length', 'pieceWidth'),
+    sideLap: maybe(quantity('length', 'sideLap', 'not-negative')),
+    endLap: maybe(quantity('length', 'endLap', 'not-negative')),
+    style: maybe(choice('style', STOCK_STYLES as readonly MeshStyle[])),
+  });
+
+/** {@link meshLayout}: one calculation with two kinds of input, each with its figures. */
+export type MeshLayout = Calculation<MeshLayoutInput, MeshLayoutFigures> &
+  Calculation<MeshRegionInput, MeshRegionFigures>;
+
 /**
- * Welded wire mesh over a rectangle.
+ * Welded wire mesh over a rectangle by its sides, or over any outline with openings.
  *
- * @param input - the rectangle, the sheets or rolls, the laps
- * @returns pieces to buy, strips, areas and weight
- * @throws {InputError} `does-not-fit` for laps too large; `too-many` pieces; lengths that cannot be
- * read or are not greater than zero
+ * Over an outline the strips are tried both ways and offcuts are used again.
+ *
+ * @param input - the rectangle or the outline, the sheets or rolls, the laps
+ * @returns pieces to buy, strips, areas and weight; over an outline also what is laid
+ * @throws {InputError} `does-not-fit` for laps or edges too large; `too-many` pieces; the codes of an outline;
+ * `unknown-designation` for a style; lengths that cannot be read or are not greater than zero
  * @source laps: Estimating in Building Construction, 7th ed., page 102; weights: table I of the wire
  * numbering article in Concrete Construction, October 1975
  * @example
@@ -197,23 +189,48 @@ function reckon(input: Parsed, pad: Pad): MeshLayoutFigures {
  * });
  * figures.strips.format(); // '4 each'
  * figures.pieces.format(); // '1 each'
+ *
+ * const ell = meshLayout({
+ *   outline: { shape: 'L', length: '28 ft', width: '18 ft', notchLength: '8 ft', notchWidth: '6 ft' },
+ *   form: 'sheets',
+ *   pieceLength: '10 ft',
+ *   pieceWidth: '5 ft',
+ * });
+ * ell.figures.pieces.format(); // '11 each'
  * ```
  */
-export const meshLayout: Calculation<MeshLayoutInput, MeshLayoutFigures> = /*#__PURE__*/ define({
+export const meshLayout: MeshLayout = /*#__PURE__*/ define<
+  MeshLayoutInput,
+  Parsed | ParsedMeshRegion,
+  MeshLayoutFigures | MeshRegionFigures
+>({
   id: 'mesh-layout',
   title: 'Welded wire mesh',
   version: 1,
   sources: [PEARSON_MESH, WRI_STYLES],
-  input: () =>
-    fields({
-      length: quantity('length', 'length'),
-      width: quantity('length', 'width'),
-      form: choice('form', ['sheets', 'rolls'] as const),
-      pieceLength: quantity('length', 'pieceLength'),
-      pieceWidth: quantity('length', 'pieceWidth'),
-      sideLap: maybe(quantity('length', 'sideLap', 'not-negative')),
-      endLap: maybe(quantity('length', 'endLap', 'not-negative')),
-      style: maybe(choice('style', Object.keys(WEIGHTS) as MeshStyle[])),
-    }),
-  reckon,
-});
+  input: () => eitherBy<Parsed | ParsedMeshRegion>('outline', meshRegionInput(), rectangleInput()),
+  reckon: (input, pad) => ('outline' in input ? reckonMeshRegion(input, pad) : reckonRectangle(input, pad)),
+}) as unknown as MeshLayout;
+
+/**
+ * Where the pieces of mesh of `meshLayout` lie, for drawing and for checking: plain metres, not figures.
+ *
+ * @param input - the same as for `meshLayout` over an outline
+ * @returns each piece laid, by its four corners
+ * @throws {InputError} as `meshLayout` does
+ * @example
+ * ```ts
+ * import { meshPlaces } from 'flatwork-reckoner';
+ *
+ * const places = meshPlaces({
+ *   outline: { shape: 'rectangle', length: '10 ft', width: '8 ft' },
+ *   form: 'sheets',
+ *   pieceLength: '10 ft',
+ *   pieceWidth: '5 ft',
+ * });
+ * places.length; // 2
+ * ```
+ */
+export function meshPlaces(input: MeshRegionInput): readonly MeshPlace[] {
+  return throughDoor(input, meshRegionInput, meshPlacesOf).places;
+}

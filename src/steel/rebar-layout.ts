@@ -1,21 +1,33 @@
 /**
- * A rectangular mat of bars in two directions: counts, lengths, laps, weight.
+ * A mat of bars in two directions: counts, lengths, laps, weight. Any outline: see `rebar-region`.
  *
+ * Over a rectangle:
  * Bars across a width `W` with cover `c` at both edges and spacing `s`: `ceil((W − 2c) ÷ s) + 1`,
  * each `L − 2c` long. A line longer than the stock is made of `k` pieces lapped by `l`,
  * `k = ceil((N − l) ÷ (S − l))`, and takes `N + (k − 1) × l` of bar.
  */
 import * as faults from '../quantity/faults';
-import { constant, length, ratio } from '../quantity/make';
+import { constant, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
-import { choice, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { choice, eitherBy, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { ACI_318_COVER, CRSI_BARS, VCC_LAP } from '../reckoning/source';
+import { ACI_318_COVER, CRSI_BARS, STAGGER_RULE, VCC_LAP, WSDOT_TIES } from '../reckoning/source';
 import { BAR_SIZES, type BarSize, diameterOf, weightOf } from './bars';
+import { throughDoor } from './common';
+import { COVER, coverOf, lapOf, stockOf, WIDE } from './mat-defaults';
+import {
+  type BarPlace,
+  type ParsedRegion,
+  placesOf,
+  type RebarRegionFigures,
+  type RebarRegionInput,
+  reckonRegion,
+  regionInput,
+} from './rebar-region';
 
-/** Input of {@link rebarLayout}. */
+/** Input of {@link rebarLayout} for a rectangle. */
 export interface RebarLayoutInput {
   /** Length of the slab. */
   readonly length: QuantityInput<'length'>;
@@ -49,7 +61,7 @@ export interface BarRun {
   readonly evenSpacing: Quantity<'length'>;
 }
 
-/** Figures of {@link rebarLayout}. */
+/** Figures of {@link rebarLayout} for a rectangle. */
 export interface RebarLayoutFigures {
   /** Bars that run along the length. */
   readonly along: BarRun;
@@ -82,11 +94,6 @@ interface Parsed {
 }
 
 const LINE_LIMIT = 100_000;
-const COVER = constant(() => length('3 in'));
-const STOCK = constant(() => length('20 ft'));
-const LEAST_LAP = constant(() => length('12 in'));
-const LAP_DIAMETERS = constant(() => wholeNumber(40));
-const WIDE = constant(() => length('18 in'));
 const ONE = constant(() => wholeNumber(1));
 const TWO = constant(() => wholeNumber(2));
 
@@ -96,53 +103,6 @@ function ceilOver(a: Length, b: Length, path: string): Count {
   if (times.greaterThan(ratio(`${LINE_LIMIT}:1`)))
     refuse(path, faults.tooMany('the mat in bars', LINE_LIMIT));
   return wholeNumber(Math.round(a.upTo(b).over(b).toNumber(':1')));
-}
-
-function coverOf(given: Length | undefined, pad: Pad): Length {
-  if (given) return given;
-  pad.assume({
-    name: 'cover',
-    value: COVER().format(),
-    because: 'concrete cast against the ground',
-    override: 'Give cover from the plans',
-    source: ACI_318_COVER,
-  });
-  return COVER();
-}
-
-function stockOf(given: Length | undefined, pad: Pad): Length {
-  if (given) return given;
-  pad.assume({
-    name: 'stockLength',
-    value: STOCK().format(),
-    because: 'a stock length of bar that most yards carry',
-    override: 'Give stockLength as your yard sells it',
-    source: { kind: 'common-practice', title: 'Stock lengths of bar', fromMemory: true },
-  });
-  return STOCK();
-}
-
-function usualLap(bar: BarSize): Length {
-  const diameters = diameterOf(bar).times(LAP_DIAMETERS());
-  return diameters.lessThan(LEAST_LAP()) ? LEAST_LAP() : diameters;
-}
-
-function lapOf(given: Length | undefined, bar: BarSize, pad: Pad): Length {
-  const usual = usualLap(bar);
-  if (given) {
-    if (given.lessThan(usual)) pad.caution(cautions.shortLap(usual, given));
-    return given;
-  }
-  const values = { d: diameterOf(bar), c: LEAST_LAP() };
-  pad.step('lap', 'l = max(40 × d, c)', values, usual);
-  pad.assume({
-    name: 'lap',
-    value: usual.format(),
-    because: '40 bar diameters, at least 12 in',
-    override: 'Give lap from the plans; the engineer governs',
-    source: VCC_LAP,
-  });
-  return usual;
 }
 
 interface Run {
@@ -208,7 +168,7 @@ function totals(along: BarRun, across: BarRun, bar: BarSize, pad: Pad): [Length,
   return [T, pad.step('weight', 'M = T × u', { T, u }, T.times(u))];
 }
 
-function reckon(input: Parsed, pad: Pad): RebarLayoutFigures {
+function reckonRectangle(input: Parsed, pad: Pad): RebarLayoutFigures {
   const cover = coverOf(input.cover, pad);
   const stock = stockOf(input.stockLength, pad);
   const lap = lapOf(input.lap, input.bar, pad);
@@ -232,15 +192,37 @@ function reckon(input: Parsed, pad: Pad): RebarLayoutFigures {
   return { ...runs, totalLength, weight, unitWeight: weightOf(input.bar), intersections: i, lap };
 }
 
+const rectangleInput = (): Field<Parsed> =>
+  fields({
+    length: quantity('length', 'length'),
+    width: quantity('length', 'width'),
+    bar: choice('bar', BAR_SIZES),
+    spacing: quantity('length', 'spacing'),
+    spacingAcross: maybe(quantity('length', 'spacingAcross')),
+    cover: maybe(quantity('length', 'cover', 'not-negative')),
+    stockLength: maybe(quantity('length', 'stockLength')),
+    lap: maybe(quantity('length', 'lap')),
+  });
+
+/** {@link rebarLayout}: one calculation with two kinds of input, each with its figures. */
+export type RebarLayout = Calculation<RebarLayoutInput, RebarLayoutFigures> &
+  Calculation<RebarRegionInput, RebarRegionFigures>;
+
 /**
- * A rectangular mat of bars in two directions.
+ * A mat of bars in two directions: over a rectangle by its sides, or over any outline with openings.
  *
- * @param input - sides of the slab, bar, spacing; cover, stock length and lap where they are known
- * @returns lines, lengths and pieces each way, total length, weight and crossings
- * @throws {InputError} `does-not-fit` for a cover, lap or bar too large; `too-many` bars; lengths that
- * cannot be read or are not greater than zero
+ * With `outline` and `mats` it clips the bars to the outline, adds bars along edges and across corners that
+ * jut into the slab, staggers the laps, and gives a bar list with ties, wire and supports.
+ *
+ * @param input - sides of the slab, bar, spacing; or an outline with mats. Cover, stock length and lap
+ * where they are known
+ * @returns lines, lengths and pieces each way, total length, weight and crossings; or the bar list
+ * @throws {InputError} `does-not-fit` for a cover, lap or bar too large; `stock-too-short` for a bar that has
+ * no lap; `give-one-of` spacing and lines; `too-many` bars, above 200,000; the codes of an outline; lengths
+ * that cannot be read or are not greater than zero
  * @source bar weights: CRSI Manual of Standard Practice; default cover: ACI 318-71 as quoted; default
- * lap: Virginia Construction Code 2107.2.1. The plans and the engineer govern
+ * lap: Virginia Construction Code 2107.2.1; ties: Washington State; stagger of laps: EN 1992-1-1 from memory.
+ * The plans and the engineer govern
  * @example
  * ```ts
  * import { rebarLayout } from 'flatwork-reckoner';
@@ -253,23 +235,44 @@ function reckon(input: Parsed, pad: Pad): RebarLayoutFigures {
  * });
  * figures.along.lines.format(); // '13 each'
  * figures.weight.format(); // '487.1 lb'
+ *
+ * const ell = rebarLayout({
+ *   outline: { shape: 'L', length: '28 ft', width: '18 ft', notchLength: '8 ft', notchWidth: '6 ft' },
+ *   mats: [{ layer: 'bottom', bar: '#4', spacing: '18 in' }],
+ * });
+ * ell.figures.bars[0]?.mark; // 'BL1'
  * ```
  */
-export const rebarLayout: Calculation<RebarLayoutInput, RebarLayoutFigures> = /*#__PURE__*/ define({
+export const rebarLayout: RebarLayout = /*#__PURE__*/ define<
+  RebarLayoutInput,
+  Parsed | ParsedRegion,
+  RebarLayoutFigures | RebarRegionFigures
+>({
   id: 'rebar-layout',
   title: 'Mat of reinforcing bars',
   version: 1,
-  sources: [CRSI_BARS, ACI_318_COVER, VCC_LAP],
-  input: () =>
-    fields({
-      length: quantity('length', 'length'),
-      width: quantity('length', 'width'),
-      bar: choice('bar', BAR_SIZES),
-      spacing: quantity('length', 'spacing'),
-      spacingAcross: maybe(quantity('length', 'spacingAcross')),
-      cover: maybe(quantity('length', 'cover', 'not-negative')),
-      stockLength: maybe(quantity('length', 'stockLength')),
-      lap: maybe(quantity('length', 'lap')),
-    }),
-  reckon,
-});
+  sources: [CRSI_BARS, ACI_318_COVER, VCC_LAP, WSDOT_TIES, STAGGER_RULE],
+  input: () => eitherBy<Parsed | ParsedRegion>('outline', regionInput(), rectangleInput()),
+  reckon: (input, pad) => ('outline' in input ? reckonRegion(input, pad) : reckonRectangle(input, pad)),
+}) as unknown as RebarLayout;
+
+/**
+ * Where the bars of `rebarLayout` lie, for drawing and for checking: plain metres, not figures.
+ *
+ * @param input - the same as for `rebarLayout` over an outline
+ * @returns each bar of the mats with its mark and its path; dowels and bars in steps are in the list only
+ * @throws {InputError} as `rebarLayout` does
+ * @example
+ * ```ts
+ * import { barPlaces } from 'flatwork-reckoner';
+ *
+ * const places = barPlaces({
+ *   outline: { shape: 'rectangle', length: '10 ft', width: '8 ft' },
+ *   mats: [{ layer: 'bottom', bar: '#4', spacing: '12 in' }],
+ * });
+ * places.length; // 20
+ * ```
+ */
+export function barPlaces(input: RebarRegionInput): readonly BarPlace[] {
+  return throughDoor(input, regionInput, placesOf).places;
+}

@@ -1,6 +1,7 @@
 /** Reading and running the check vectors. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { catalog } from '../../src/catalog/index';
+import { readMoney } from '../../src/quantity/money';
 import { isFaulty, Quantity, readQuantity } from '../../src/quantity/quantity';
 
 interface Expected {
@@ -48,7 +49,8 @@ function figureAt(figures: unknown, path: string): unknown {
 }
 
 function quantityLike(text: string, like: Quantity): Quantity {
-  const q = readQuantity(text, like.dimension, 'the expected figure');
+  const what = 'the expected figure';
+  const q = like.dimension === 'money' ? readMoney(text, what) : readQuantity(text, like.dimension, what);
   if (isFaulty(q)) throw new Error(`${text}: ${q.sentence}`);
   return q;
 }

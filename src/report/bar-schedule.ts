@@ -1,0 +1,144 @@
+/**
+ * The bar list of `rebarLayout`, and the cutting plan of `barCutting`, as tables in Markdown and CSV.
+ *
+ * Lengths and weights in CSV are exact numbers with their unit in the head, so that a spreadsheet can add
+ * them up.
+ */
+import type { Quantity } from '../quantity/quantity';
+import type { BarCuttingFigures } from '../steel/bar-cutting';
+import type { RebarRegionFigures } from '../steel/rebar-region';
+
+/** Text, or a quantity with the unit that a column is in. */
+type Cell = string | Quantity;
+
+interface Table {
+  readonly head: readonly string[];
+  /** The unit of each column, empty where there is none. */
+  readonly units: readonly string[];
+  readonly rows: readonly (readonly Cell[])[];
+}
+
+const shown = (cell: Cell, unit: string): string => {
+  if (typeof cell === 'string') return cell;
+  return unit === 'each' ? String(cell.toNumber('each')) : cell.format(unit);
+};
+
+const PLACES = 6;
+
+const plain = (cell: Cell, unit: string): string =>
+  typeof cell === 'string' ? cell : String(Number(cell.toNumber(unit).toFixed(PLACES)));
+
+/** A cell that starts like a formula is quoted with a leading apostrophe, so that no spreadsheet runs it. */
+function csvCell(text: string): string {
+  const safe = /^[=+@\t\r]|^-(?!\d)/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}
+
+const markdownCell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
+
+function markdownOf({ head, units, rows }: Table): string {
+  const line = (cells: readonly string[]): string => `| ${cells.map(markdownCell).join(' | ')} |`;
+  const body = rows.map((row) => line(row.map((cell, i) => shown(cell, units[i] ?? ''))));
+  return `${[line(head), line(head.map(() => '---')), ...body].join('\n')}\n`;
+}
+
+function csvOf({ head, units, rows }: Table): string {
+  const titles = head.map((title, i) => (units[i] && units[i] !== 'each' ? `${title} (${units[i]})` : title));
+  const lines = [titles, ...rows.map((row) => row.map((cell, i) => plain(cell, units[i] ?? '')))];
+  return `${lines.map((line) => line.map(csvCell).join(',')).join('\r\n')}\r\n`;
+}
+
+const barTable = ({ bars }: RebarRegionFigures, length: string, mass: string): Table => ({
+  head: ['mark', 'mat', 'use', 'bar', 'shape', 'length', 'count', 'total length', 'weight'],
+  units: ['', '', '', '', '', length, 'each', length, mass],
+  rows: bars.map((b) => [
+    b.mark,
+    b.layer ?? '',
+    b.use,
+    b.bar,
+    b.shape.replaceAll('-', ' '),
+    b.length,
+    b.count,
+    b.totalLength,
+    b.weight,
+  ]),
+});
+
+const cutsText = (cuts: BarCuttingFigures['plan'][number]['cuts'], unit: string): string =>
+  cuts.map(({ length, count }) => `${count.toNumber('each')} of ${length.format(unit)}`).join('; ');
+
+const cutTable = ({ plan }: BarCuttingFigures, length: string): Table => ({
+  head: ['stock', 'bars', 'cut from each', 'left of each'],
+  units: [length, 'each', '', length],
+  rows: plan.map(({ stock, bars, cuts, offcut }) => [stock, bars, cutsText(cuts, length), offcut]),
+});
+
+/** In which units a table is written. */
+export interface ScheduleUnits {
+  /** Unit of lengths; by default `ft-in` in Markdown and `ft` in CSV. */
+  readonly length?: string;
+  /** Unit of weights; by default `lb`. */
+  readonly mass?: string;
+}
+
+/**
+ * The bar list as a Markdown table.
+ *
+ * @param figures - figures of `rebarLayout` over an outline
+ * @throws {InputError} `unknown-unit`
+ * @example
+ * ```ts
+ * import { rebarLayout } from 'flatwork-reckoner';
+ * import { barScheduleMarkdown } from 'flatwork-reckoner/report';
+ *
+ * const { figures } = rebarLayout({
+ *   outline: { shape: 'rectangle', length: '10 ft', width: '8 ft' },
+ *   mats: [{ layer: 'bottom', bar: '#4', spacing: '12 in' }],
+ * });
+ * barScheduleMarkdown(figures).split('\n')[2]; // '| BL1 | bottom | along | #4 | straight | 9 ft 6 in | 9 | 85 ft 6 in | 57.1 lb |'
+ * ```
+ */
+export function barScheduleMarkdown(figures: RebarRegionFigures, units: ScheduleUnits = {}): string {
+  return markdownOf(barTable(figures, units.length ?? 'ft-in', units.mass ?? 'lb'));
+}
+
+/**
+ * The bar list as CSV (RFC 4180), with plain numbers.
+ *
+ * @param figures - figures of `rebarLayout` over an outline
+ * @throws {InputError} `unknown-unit`
+ * @example
+ * ```ts
+ * import { rebarLayout } from 'flatwork-reckoner';
+ * import { barScheduleCsv } from 'flatwork-reckoner/report';
+ *
+ * const { figures } = rebarLayout({
+ *   outline: { shape: 'rectangle', length: '10 ft', width: '8 ft' },
+ *   mats: [{ layer: 'bottom', bar: '#4', spacing: '12 in' }],
+ * });
+ * barScheduleCsv(figures).split('\r\n')[1]; // 'BL1,bottom,along,#4,straight,9.5,9,85.5,57.114'
+ * ```
+ */
+export function barScheduleCsv(figures: RebarRegionFigures, units: ScheduleUnits = {}): string {
+  return csvOf(barTable(figures, units.length ?? 'ft', units.mass ?? 'lb'));
+}
+
+/**
+ * The cutting plan as a Markdown table.
+ *
+ * @param figures - figures of `barCutting`
+ * @throws {InputError} `unknown-unit`
+ */
+export function cuttingMarkdown(figures: BarCuttingFigures, units: ScheduleUnits = {}): string {
+  return markdownOf(cutTable(figures, units.length ?? 'ft-in'));
+}
+
+/**
+ * The cutting plan as CSV (RFC 4180).
+ *
+ * @param figures - figures of `barCutting`
+ * @throws {InputError} `unknown-unit`
+ */
+export function cuttingCsv(figures: BarCuttingFigures, units: ScheduleUnits = {}): string {
+  return csvOf(cutTable(figures, units.length ?? 'ft'));
+}

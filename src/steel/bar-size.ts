@@ -1,0 +1,147 @@
+/**
+ * Nominal size of a reinforcing bar: diameter, area and weight from the table of its series, and the
+ * weight of a bundle to lift.
+ */
+import * as faults from '../quantity/faults';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import { choice, fields, maybe, quantity, text, whole, wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { A615_HARD_METRIC, A615_SOFT_METRIC, CRSI_BARS } from '../reckoning/source';
+import {
+  BAR_GRADES,
+  BAR_SIZES,
+  type BarGrade,
+  type BarSeries,
+  type BarSize,
+  barNumber,
+  barProperties,
+  designationsOf,
+  softNumberOf,
+  tensileOf,
+  yieldOf,
+} from './bars';
+
+/** Input of {@link barSize}. */
+export interface BarSizeInput {
+  /** As marked or spoken: `#4`, `No. 4`, `4`, `13`, `15M`. */
+  readonly bar: string;
+  /** Which table the number belongs to; by default inch-pound. */
+  readonly series?: BarSeries;
+  /** Grade, where its strength is wanted. */
+  readonly grade?: BarGrade;
+  /** Length of a bar in a bundle, where the weight is wanted. */
+  readonly length?: QuantityInput<'length'>;
+  /** Bars in the bundle; by default one. */
+  readonly count?: number;
+}
+
+/** Figures of {@link barSize}. */
+export interface BarSizeFigures {
+  /** As it is written in its series: `#4`, `13`, `15M`. */
+  readonly designation: string;
+  /** The soft metric number of an inch-pound bar, or the other way around. */
+  readonly sameBar?: string;
+  readonly diameter: Quantity<'length'>;
+  readonly area: Quantity<'area'>;
+  /** Nominal weight; not the area times a density. */
+  readonly unitWeight: Quantity<'mass-per-length'>;
+  readonly yieldStrength?: Quantity<'pressure'>;
+  /** Where the table that was read prints it. */
+  readonly tensileStrength?: Quantity<'pressure'>;
+  /** Of the bundle, where a length is given. */
+  readonly weight?: Quantity<'mass'>;
+}
+
+interface Parsed {
+  readonly bar: string;
+  readonly series: BarSeries | undefined;
+  readonly grade: BarGrade | undefined;
+  readonly length: Quantity<'length'> | undefined;
+  readonly count: Quantity<'count'> | undefined;
+}
+
+const COUNT_LIMIT = 100_000;
+
+function sameBarOf(series: BarSeries, number: string): string | undefined {
+  if (series === 'inch-pound') return softNumberOf(`#${number}` as BarSize);
+  return series === 'soft-metric' ? BAR_SIZES.find((size) => softNumberOf(size) === number) : undefined;
+}
+
+function bundleWeight(input: Parsed, u: Quantity<'mass-per-length'>, pad: Pad): Quantity<'mass'> | undefined {
+  if (!input.length) return undefined;
+  const n = input.count ?? wholeNumber(1);
+  const values = { n, L: input.length, u };
+  const M = pad.step('weight of the bundle', 'M = n × L × u', values, input.length.times(u).times(n));
+  pad.caution(cautions.heavyLift(M));
+  return M;
+}
+
+function reckon(input: Parsed, pad: Pad): BarSizeFigures {
+  const series = input.series ?? 'inch-pound';
+  if (!input.series) {
+    pad.assume({
+      name: 'series',
+      value: series,
+      because: 'bars are sold by their inch-pound numbers in the US',
+      override: 'Give series: soft-metric or hard-metric',
+      source: CRSI_BARS,
+    });
+  }
+  const found = barProperties(series, input.bar);
+  if (!found)
+    return refuse(
+      'bar',
+      faults.unknownDesignation(
+        'the bar',
+        designationsOf(series).map((d) => `"${d}"`),
+      ),
+    );
+  const sameBar = sameBarOf(series, input.bar);
+  const tensile = input.grade ? tensileOf(input.grade) : undefined;
+  const weight = bundleWeight(input, found.weight, pad);
+  return {
+    designation: designationsOf(series).find((d) => barNumber(d) === input.bar) ?? input.bar,
+    ...(sameBar ? { sameBar } : {}),
+    diameter: found.diameter,
+    area: found.area,
+    unitWeight: found.weight,
+    ...(input.grade ? { yieldStrength: yieldOf(input.grade) } : {}),
+    ...(tensile ? { tensileStrength: tensile } : {}),
+    ...(weight ? { weight } : {}),
+  };
+}
+
+/**
+ * Nominal size of a reinforcing bar.
+ *
+ * @param input - the bar as it is marked, and the series that its number belongs to
+ * @returns diameter, area, weight, strength of the grade, weight of a bundle
+ * @throws {InputError} `unknown-designation` for a number that is not rolled in the series
+ * @source CRSI Manual of Standard Practice; ASTM A615/A615M as reproduced; soft metric 43 and 57 and
+ * the grades other than 40 and 60 are from memory
+ * @example
+ * ```ts
+ * import { barSize } from 'flatwork-reckoner';
+ *
+ * const { figures } = barSize({ bar: 'No. 4', length: '20 ft', count: 50 });
+ * figures.area.format('in2'); // '0.2 in2'
+ * figures.weight?.format(); // '668 lb'
+ * ```
+ */
+export const barSize: Calculation<BarSizeInput, BarSizeFigures> = /*#__PURE__*/ define({
+  id: 'bar-size',
+  title: 'Nominal size of a bar',
+  version: 1,
+  sources: [CRSI_BARS, A615_SOFT_METRIC, A615_HARD_METRIC],
+  input: () =>
+    fields({
+      bar: text('bar', barNumber, () => faults.unknownDesignation('the bar', ['"#4"', '"No. 4"', '"15M"'])),
+      series: maybe(choice('series', ['inch-pound', 'soft-metric', 'hard-metric'] as const)),
+      grade: maybe(choice('grade', BAR_GRADES)),
+      length: maybe(quantity('length', 'length')),
+      count: maybe(whole('count', 1, COUNT_LIMIT)),
+    }),
+  reckon,
+});

@@ -1,0 +1,313 @@
+/**
+ * Dowels across a joint: size by thickness, count, weight, and epoxy where they are drilled in.
+ *
+ * `n = ceil((J − 2 × c) ÷ s) + 1` dowels in a joint of length `J` with the first and last `c` from its
+ * ends. Epoxy fills the ring between dowel and hole: `V = π × (H² − d²) ÷ 4 × E × n`, and a share for
+ * what is lost.
+ */
+import { Decimal, PI } from '../quantity/decimal';
+import * as faults from '../quantity/faults';
+import { constant, density, length, ratio } from '../quantity/make';
+import {
+  canonicalValue,
+  type Quantity,
+  type QuantityInput,
+  quantityOf,
+  systemOfQuantity,
+} from '../quantity/quantity';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import { choice, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { CLOSED_FORM, COMMON_PRACTICE, DOWEL_FLOORS, DOWEL_PAVEMENTS } from '../reckoning/source';
+import { steadyCount } from './common';
+
+/** Which table sizes the dowels: floors under lift trucks, or heavy pavements. */
+export type DowelTable = 'floors' | 'pavements';
+
+/** Input of {@link dowelLayout}. */
+export interface DowelLayoutInput {
+  /** Thickness of the thinner slab at the joint. */
+  readonly thickness: QuantityInput<'length'>;
+  /** Length of the joint. */
+  readonly joint: QuantityInput<'length'>;
+  /** Set in a basket before the pour, or drilled into a slab that is there. */
+  readonly placing: 'basket' | 'drilled';
+  /** By default floors. */
+  readonly table?: DowelTable;
+  /** By default that of the table. */
+  readonly diameter?: QuantityInput<'length'>;
+  /** Length of a dowel; by default that of the table. */
+  readonly length?: QuantityInput<'length'>;
+  /** Centre to centre at most; by default that of the table. */
+  readonly spacing?: QuantityInput<'length'>;
+  /** From the end of the joint to the first dowel; by default half the spacing. */
+  readonly endDistance?: QuantityInput<'length'>;
+  /** How deep a drilled hole is; by default half the dowel. */
+  readonly embedment?: QuantityInput<'length'>;
+  /** Diameter of a drilled hole; by default 1/8 in more than the dowel. */
+  readonly hole?: QuantityInput<'length'>;
+  /** Epoxy lost, over what fills the holes; by default 25%. */
+  readonly epoxyLoss?: QuantityInput<'ratio'>;
+  /** Length of a basket as sold, where their number is wanted. */
+  readonly basketLength?: QuantityInput<'length'>;
+}
+
+/** Figures of {@link dowelLayout}. */
+export interface DowelLayoutFigures {
+  readonly dowels: Quantity<'count'>;
+  readonly diameter: Quantity<'length'>;
+  readonly length: Quantity<'length'>;
+  /** The most that two dowels are apart. */
+  readonly spacing: Quantity<'length'>;
+  /** As it comes out with the dowels spread evenly; left out for a single dowel. */
+  readonly evenSpacing?: Quantity<'length'>;
+  readonly endDistance: Quantity<'length'>;
+  /** Smooth round steel at 490 lb/ft3. */
+  readonly weight: Quantity<'mass'>;
+  /** Concrete above and below a dowel at the middle of the slab. */
+  readonly cover: Quantity<'length'>;
+  /** Drilled only. */
+  readonly embedment?: Quantity<'length'>;
+  /** Drilled only. */
+  readonly hole?: Quantity<'length'>;
+  /** Drilled only, with what is lost. */
+  readonly epoxy?: Quantity<'volume'>;
+  /** Baskets, where their length is given. */
+  readonly baskets?: Quantity<'count'>;
+}
+
+type Length = Quantity<'length'>;
+
+interface Parsed {
+  readonly thickness: Length;
+  readonly joint: Length;
+  readonly placing: 'basket' | 'drilled';
+  readonly table: DowelTable | undefined;
+  readonly diameter: Length | undefined;
+  readonly length: Length | undefined;
+  readonly spacing: Length | undefined;
+  readonly endDistance: Length | undefined;
+  readonly embedment: Length | undefined;
+  readonly hole: Length | undefined;
+  readonly epoxyLoss: Quantity<'ratio'> | undefined;
+  readonly basketLength: Length | undefined;
+}
+
+/** Inches: slabs up to this thickness (below it for pavements), diameter, length, spacing. */
+type Row = readonly [thickness: string, diameter: string, length: string, spacing: string];
+
+const FLOORS: readonly Row[] = [
+  ['5', '0.625', '12', '12'],
+  ['6', '0.75', '14', '12'],
+  ['7', '0.875', '14', '12'],
+  ['8', '1', '14', '12'],
+  ['9', '1.125', '16', '12'],
+  ['10', '1.25', '16', '12'],
+];
+
+/** Where the table gives a range of diameters the larger is taken. */
+const PAVEMENTS: readonly Row[] = [
+  ['8', '0.75', '16', '12'],
+  ['12', '1', '16', '12'],
+  ['16', '1.25', '20', '15'],
+  ['21', '1.5', '20', '18'],
+  ['26', '2', '24', '18'],
+  ['1000', '3', '30', '18'],
+];
+
+const SPAN = { floors: ['5 in', '10 in'], pavements: ['6 in', '1000 in'] } as const;
+const DOWEL_LIMIT = 100_000;
+const STEEL = constant(() => density('490 pcf'));
+const HOLE_MORE = constant(() => length('1/8 in'));
+const LOSS = constant(() => ratio('25%'));
+const ONE = constant(() => wholeNumber(1));
+const TWO = constant(() => wholeNumber(2));
+
+const SOURCES = { floors: DOWEL_FLOORS, pavements: DOWEL_PAVEMENTS } as const;
+
+function rowFor(table: DowelTable, t: Length, pad: Pad): Row {
+  const rows = table === 'floors' ? FLOORS : PAVEMENTS;
+  const [least, most] = SPAN[table].map((text) => length(text)) as [Length, Length];
+  if (t.lessThan(least)) pad.caution(cautions.dowelOutOfTable(least, t, SOURCES[table]));
+  if (t.greaterThan(most)) pad.caution(cautions.dowelOutOfTable(most, t, SOURCES[table]));
+  const holds = ([until]: Row): boolean =>
+    table === 'floors' ? !t.greaterThan(length(`${until} in`)) : t.lessThan(length(`${until} in`));
+  return rows.find(holds) ?? (rows.at(-1) as Row);
+}
+
+interface Dowel {
+  readonly diameter: Length;
+  readonly length: Length;
+  readonly spacing: Length;
+}
+
+function dowelOf(input: Parsed, pad: Pad): Dowel {
+  const table = input.table ?? 'floors';
+  const names = ['diameter', 'length', 'spacing'] as const;
+  if (names.every((name) => input[name])) return input as Dowel;
+  if (!input.table) {
+    pad.assume({
+      name: 'table',
+      value: table,
+      because: 'dowels for floors; heavy pavements have a table of their own',
+      override: 'Give table, or diameter, length and spacing',
+      source: DOWEL_FLOORS,
+    });
+  }
+  const row = rowFor(table, input.thickness, pad);
+  const found = names.map((name, i) => {
+    const given = input[name];
+    if (given) return given;
+    const value = length(`${row[i + 1]} in`);
+    pad.assume({
+      name,
+      value: value.format('in'),
+      because: `the table for a slab of ${input.thickness.format()}`,
+      override: `Give ${name} from the plans`,
+      source: SOURCES[table],
+    });
+    return value;
+  }) as [Length, Length, Length];
+  return { diameter: found[0], length: found[1], spacing: found[2] };
+}
+
+function countDowels(input: Parsed, { spacing: s }: Dowel, pad: Pad): { n: Quantity<'count'>; c: Length } {
+  const { joint: J } = input;
+  const c = input.endDistance ?? s.over(TWO());
+  if (!input.endDistance) {
+    pad.assume({
+      name: 'endDistance',
+      value: c.format(),
+      because: 'half the spacing',
+      override: 'Give endDistance from the plans',
+      source: COMMON_PRACTICE,
+    });
+  }
+  const room = J.minus(c.times(TWO()));
+  if (room.sign() < 0) return refuse('endDistance', faults.doesNotFit('twice the end distance', 'the joint'));
+  if (room.over(s).greaterThan(ratio(`${DOWEL_LIMIT}:1`)))
+    refuse('joint', faults.tooMany('the joint in dowels', DOWEL_LIMIT));
+  const n = steadyCount(room.upTo(s).over(s)).plus(ONE());
+  return { n: pad.step('dowels', 'n = ceil((J − 2 × c) ÷ s) + 1', { J, c, s }, n), c };
+}
+
+/** π ÷ 4 × (H² − d²) × E. */
+function ring(outer: Length, inner: Length | undefined, long: Length): Quantity<'volume'> {
+  const square = (q: Length): Decimal => canonicalValue(q).pow(2);
+  const between = square(outer).minus(inner ? square(inner) : new Decimal(0));
+  const value = PI.times(between).times(canonicalValue(long)).div(4);
+  return quantityOf('volume', value, systemOfQuantity(outer));
+}
+
+interface Drilled {
+  readonly embedment: Length;
+  readonly hole: Length;
+  readonly epoxy: Quantity<'volume'>;
+}
+
+function assumeDrilled(input: Parsed, E: Length, H: Length, w: Quantity<'ratio'>, pad: Pad): void {
+  const usual = [
+    ['embedment', E, 'half the dowel'],
+    ['hole', H, '1/8 in more than the dowel'],
+    ['epoxyLoss', w, 'squeeze-out and what stays in the nozzle'],
+  ] as const;
+  for (const [name, value, because] of usual) {
+    if (input[name]) continue;
+    const override = `Give ${name} as the maker of the epoxy says`;
+    pad.assume({ name, value: value.format(), because, override, source: COMMON_PRACTICE });
+  }
+}
+
+function drilled(input: Parsed, dowel: Dowel, n: Quantity<'count'>, pad: Pad): Drilled {
+  const { diameter: d } = dowel;
+  const E = input.embedment ?? dowel.length.over(TWO());
+  const H = input.hole ?? d.plus(HOLE_MORE());
+  const w = input.epoxyLoss ?? LOSS();
+  if (!E.lessThan(dowel.length)) refuse('embedment', faults.doesNotFit('the embedment', 'the dowel'));
+  if (!d.lessThan(H)) refuse('hole', faults.doesNotFit('the dowel', 'its hole'));
+  assumeDrilled(input, E, H, w, pad);
+  const filled = ring(H, d, E).times(n);
+  const epoxy = filled.plus(filled.times(w)).in(systemOfQuantity(H) === 'metric' ? 'L' : 'in3');
+  pad.step('epoxy', 'V = π × (H² − d²) ÷ 4 × E1 × n × (1 + w)', { H, d, E1: E, n, w }, epoxy);
+  pad.caution(cautions.drillDust);
+  return { embedment: E, hole: H, epoxy };
+}
+
+function basketsOf({ joint: J, basketLength: B }: Parsed, pad: Pad): Quantity<'count'> | undefined {
+  if (!B) return undefined;
+  if (J.over(B).greaterThan(ratio(`${DOWEL_LIMIT}:1`)))
+    refuse('basketLength', faults.tooMany('the joint in baskets', DOWEL_LIMIT));
+  return pad.step('baskets', 'b = ceil(J ÷ B)', { J, B }, steadyCount(J.upTo(B).over(B)));
+}
+
+function checkDowel(input: Parsed, { diameter, spacing }: Dowel): void {
+  if (!diameter.lessThan(input.thickness))
+    refuse('diameter', faults.doesNotFit('the dowel', 'the thickness'));
+  if (!diameter.lessThan(spacing)) refuse('spacing', faults.doesNotFit('the dowel', 'its spacing'));
+}
+
+function reckon(input: Parsed, pad: Pad): DowelLayoutFigures {
+  const dowel = dowelOf(input, pad);
+  checkDowel(input, dowel);
+  const { n, c } = countDowels(input, dowel, pad);
+  const { diameter: d, length: l } = dowel;
+  const weight = ring(d, undefined, l).times(n).times(STEEL());
+  pad.step('weight', 'M = π × d² ÷ 4 × l × n × D', { d, l, n, D: STEEL() }, weight);
+  const t = input.thickness;
+  const cover = pad.step('cover', 'k = (t − d) ÷ 2', { t, d }, t.minus(d).over(TWO()));
+  const baskets = input.placing === 'basket' ? basketsOf(input, pad) : undefined;
+  pad.caution(cautions.dowelsAligned);
+  const gaps = n.minus(ONE());
+  return {
+    dowels: n,
+    ...dowel,
+    ...(gaps.sign() > 0 ? { evenSpacing: input.joint.minus(c.times(TWO())).over(gaps) } : {}),
+    endDistance: c,
+    weight,
+    cover,
+    ...(input.placing === 'drilled' ? drilled(input, dowel, n, pad) : {}),
+    ...(baskets ? { baskets } : {}),
+  };
+}
+
+/**
+ * Dowels across a joint.
+ *
+ * @param input - thickness, joint, how they are placed; sizes where the plans give them
+ * @returns count, size, weight, spacing, and epoxy or baskets
+ * @throws {InputError} `does-not-fit` for a dowel, hole, embedment or end distance too large; `too-many`
+ * dowels; lengths that cannot be read or are not greater than zero
+ * @source sizes: Concrete Construction, dowels under lift trucks; UFC 3-260-02 table 12-8. Epoxy loss,
+ * hole and end distance are common practice. The plans and the engineer govern
+ * @example
+ * ```ts
+ * import { dowelLayout } from 'flatwork-reckoner';
+ *
+ * const { figures } = dowelLayout({ thickness: '6 in', joint: '18 ft', placing: 'drilled' });
+ * figures.dowels.format(); // '18 each'
+ * figures.diameter.format('in'); // '0.75 in'
+ * ```
+ */
+export const dowelLayout: Calculation<DowelLayoutInput, DowelLayoutFigures> = /*#__PURE__*/ define({
+  id: 'dowel-layout',
+  title: 'Dowels across a joint',
+  version: 1,
+  sources: [DOWEL_FLOORS, DOWEL_PAVEMENTS, CLOSED_FORM],
+  input: () =>
+    fields({
+      thickness: quantity('length', 'thickness'),
+      joint: quantity('length', 'joint'),
+      placing: choice('placing', ['basket', 'drilled'] as const),
+      table: maybe(choice('table', ['floors', 'pavements'] as const)),
+      diameter: maybe(quantity('length', 'diameter')),
+      length: maybe(quantity('length', 'length')),
+      spacing: maybe(quantity('length', 'spacing')),
+      endDistance: maybe(quantity('length', 'endDistance', 'not-negative')),
+      embedment: maybe(quantity('length', 'embedment')),
+      hole: maybe(quantity('length', 'hole')),
+      epoxyLoss: maybe(quantity('ratio', 'epoxyLoss', 'not-negative')),
+      basketLength: maybe(quantity('length', 'basketLength')),
+    }),
+  reckon,
+});

@@ -1,0 +1,129 @@
+/**
+ * Fibres for a pour: weight, bags, bags in each load.
+ *
+ * Weight is volume × dosage. Bags are rounded up for the pour and for a load, since a bag is emptied
+ * whole into the truck.
+ */
+import * as faults from '../quantity/faults';
+import { constant, density, ratio } from '../quantity/make';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import { choice, fields, maybe, quantity } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { ACI_FIBRE } from '../reckoning/source';
+import { steadyCount } from './common';
+
+/** Kinds of fibre with a least dosage that is published. */
+export type FibreKind = 'micro' | 'fibrillated' | 'macro' | 'steel';
+
+/** Input of {@link fibreDosage}. */
+export interface FibreDosageInput {
+  /** Concrete to be placed. */
+  readonly volume: QuantityInput<'volume'>;
+  /** What the fibres are. */
+  readonly kind: FibreKind;
+  /** By default the least for the kind. */
+  readonly dosage?: QuantityInput<'density'>;
+  /** Fibres in a bag, where bags are wanted. */
+  readonly bag?: QuantityInput<'mass'>;
+  /** Concrete in a truck, where bags in a load are wanted. */
+  readonly load?: QuantityInput<'volume'>;
+}
+
+/** Figures of {@link fibreDosage}. */
+export interface FibreDosageFigures {
+  /** Fibres in all. */
+  readonly fibres: Quantity<'mass'>;
+  readonly dosage: Quantity<'density'>;
+  /** The least that is published for the kind. */
+  readonly leastDosage: Quantity<'density'>;
+  /** Whole bags for the pour. */
+  readonly bags?: Quantity<'count'>;
+  /** Fibres in a load. */
+  readonly fibresPerLoad?: Quantity<'mass'>;
+  /** Whole bags in a load. */
+  readonly bagsPerLoad?: Quantity<'count'>;
+}
+
+interface Parsed {
+  readonly volume: Quantity<'volume'>;
+  readonly kind: FibreKind;
+  readonly dosage: Quantity<'density'> | undefined;
+  readonly bag: Quantity<'mass'> | undefined;
+  readonly load: Quantity<'volume'> | undefined;
+}
+
+/** Pounds in a cubic yard of slab on ground. */
+const LEAST: Record<FibreKind, string> = { micro: '0.5', fibrillated: '1.5', macro: '3', steel: '15' };
+const BAG_LIMIT = constant(() => ratio('1000000:1'));
+
+function bagsFor(mass: Quantity<'mass'>, bag: Quantity<'mass'>): Quantity<'count'> {
+  const exact = mass.over(bag);
+  if (exact.greaterThan(BAG_LIMIT())) refuse('bag', faults.tooMany('the pour in bags', 1_000_000));
+  return steadyCount(mass.upTo(bag).over(bag));
+}
+
+function reckon(input: Parsed, pad: Pad): FibreDosageFigures {
+  const least = density(`${LEAST[input.kind]} lb/yd3`);
+  const r = input.dosage ?? least;
+  if (!input.dosage) {
+    pad.assume({
+      name: 'dosage',
+      value: r.format(),
+      because: `the least for ${input.kind} fibres in a slab on ground`,
+      override: 'Give dosage as the maker and the engineer say',
+      source: ACI_FIBRE,
+    });
+  }
+  if (r.lessThan(least)) pad.caution(cautions.lowFibreDosage(least, r));
+  const { volume: V, bag: b, load: L } = input;
+  const M = pad.step('fibres', 'M = V × r', { V, r }, V.times(r));
+  const perLoad = L ? pad.step('fibres in a load', 'm = L × r', { L, r }, L.times(r)) : undefined;
+  const bags = b ? pad.step('bags', 'n = ceil(M ÷ b)', { M, b }, bagsFor(M, b)) : undefined;
+  const inLoad =
+    b && perLoad
+      ? pad.step('bags in a load', 'k = ceil(m ÷ b)', { m: perLoad, b }, bagsFor(perLoad, b))
+      : undefined;
+  pad.caution(cautions.fibresNotBars);
+  return {
+    fibres: M,
+    dosage: r,
+    leastDosage: least,
+    ...(bags ? { bags } : {}),
+    ...(perLoad ? { fibresPerLoad: perLoad } : {}),
+    ...(inLoad ? { bagsPerLoad: inLoad } : {}),
+  };
+}
+
+/**
+ * Fibres for a pour.
+ *
+ * @param input - volume, kind, dosage; bag and load where bags are wanted
+ * @returns weight of fibres, bags, and bags in a load
+ * @throws {InputError} `too-many` bags; quantities that cannot be read or are not greater than zero
+ * @source least dosages: American Concrete Institute, frequently asked question 926
+ * @example
+ * ```ts
+ * import { fibreDosage } from 'flatwork-reckoner';
+ *
+ * const { figures } = fibreDosage({ volume: '8 yd3', kind: 'fibrillated', bag: '1.5 lb', load: '9 yd3' });
+ * figures.fibres.format(); // '12 lb'
+ * figures.bagsPerLoad?.format(); // '9 each'
+ * ```
+ */
+export const fibreDosage: Calculation<FibreDosageInput, FibreDosageFigures> = /*#__PURE__*/ define({
+  id: 'fibre-dosage',
+  title: 'Fibres for a pour',
+  version: 1,
+  sources: [ACI_FIBRE],
+  input: () =>
+    fields({
+      volume: quantity('volume', 'volume'),
+      kind: choice('kind', ['micro', 'fibrillated', 'macro', 'steel'] as const),
+      dosage: maybe(quantity('density', 'dosage')),
+      bag: maybe(quantity('mass', 'bag')),
+      load: maybe(quantity('volume', 'load')),
+    }),
+  reckon,
+});

@@ -1,0 +1,96 @@
+/**
+ * Lines of bar cut into stock lengths with laps, the laps of neighbouring lines kept apart.
+ *
+ * Each piece is as long as the stock allows. Where its lap would come beside a lap of the line before,
+ * within 1.3 lap lengths centre to centre, the piece is cut shorter so that its lap comes before it.
+ */
+import type { Stretch } from './mat-clip';
+
+/** Lengths in whole cutting steps. */
+export interface CutRule {
+  /** The cutting step in metres. */
+  readonly step: number;
+  /** Stock length, rounded down. */
+  readonly stock: number;
+  /** Lap, rounded up. */
+  readonly lap: number;
+}
+
+/** A piece along a line: where it begins in metres, and its length in steps. */
+interface Piece {
+  readonly from: number;
+  readonly steps: number;
+}
+
+/** A line cut up. */
+export interface CutLine {
+  readonly pieces: readonly Piece[];
+  /** Where its laps lie, in metres along the line. */
+  readonly laps: readonly Stretch[];
+  /** Laps that could not be kept apart from those of the line before. */
+  readonly inLine: number;
+}
+
+/** Thrown within the floor when there would be more than the limit; the calculation refuses. */
+export class TooManyBars extends Error {}
+
+/** No line is cut into more pieces than this. */
+const PIECES_LIMIT = 1_000_000;
+
+/** Centre to centre of neighbouring laps is 1.3 laps, so this much is clear between them. */
+const CLEAR_OF_LAP = 0.3;
+
+/** A stray last digit of a binary number must not cost a step. */
+const STRAY = 1e-3;
+
+/** Whole steps in a length. */
+export const stepsIn = (metres: number, step: number): number => Math.floor(metres / step + STRAY);
+
+/** The place of a lap, pulled back until it is clear of the laps before; undefined when it cannot be. */
+function clearLap(
+  wanted: number,
+  least: number,
+  start: number,
+  { step, lap }: CutRule,
+  others: readonly Stretch[],
+): number | undefined {
+  const room = CLEAR_OF_LAP * lap * step;
+  let at = wanted;
+  for (let k = others.length - 1; k >= 0; k -= 1) {
+    const [from, to] = others[k] as Stretch;
+    const [low, high] = [start + at * step, start + (at + lap) * step];
+    if (low >= to + room - STRAY * step || high <= from - room + STRAY * step) continue;
+    at = Math.floor((from - room - start) / step + STRAY) - lap;
+  }
+  return at >= least ? at : undefined;
+}
+
+/**
+ * Cut a stretch into pieces.
+ *
+ * @param stretch - where the bar may lie
+ * @param others - laps of the line before, in rising order
+ * @throws {TooManyBars}
+ */
+export function cutLine([from, to]: Stretch, rule: CutRule, others: readonly Stretch[]): CutLine {
+  const { step, stock, lap } = rule;
+  const whole = stepsIn(to - from, step);
+  if (whole > PIECES_LIMIT * (stock - lap)) throw new TooManyBars();
+  // What is lost to whole steps is shared between the two ends.
+  const start = from + Math.max(0, to - from - whole * step) / 2;
+  const pieces: Piece[] = [];
+  const laps: Stretch[] = [];
+  let inLine = 0;
+  let at = 0;
+  while (whole - at > stock) {
+    const wanted = at + stock - lap;
+    const place = clearLap(wanted, at + lap, start, rule, others);
+    if (place === undefined) inLine += 1;
+    const next = place ?? wanted;
+    pieces.push({ from: start + at * step, steps: next + lap - at });
+    laps.push([start + next * step, start + (next + lap) * step]);
+    at = next;
+  }
+  pieces.push({ from: start + at * step, steps: whole - at });
+  return { pieces, laps, inLine };
+}

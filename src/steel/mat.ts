@@ -1,0 +1,267 @@
+/**
+ * A mat of bars over any outline, placed: lines in two directions, edges, corners, laps.
+ *
+ * Everything here is in binary metres and whole cutting steps. With bars along all edges, no place
+ * inside the cover is farther from a bar than half the spacing, but for the room right at a corner that
+ * juts into the slab (the cover more at most) and beside a bar that was left out as too short.
+ */
+import {
+  acrossOf,
+  alongOf,
+  clearAt,
+  type Direction,
+  directionOf,
+  LEAST_COVER,
+  type Side,
+  type Spot,
+  type Stretch,
+  sidesByLine,
+  sidesOf,
+  spanOf,
+  spotAt,
+} from './mat-clip';
+import { cornerPaths, type EdgeRule, edgePaths, type Path } from './mat-edges';
+import { type CutRule, cutLine, stepsIn, TooManyBars } from './mat-laps';
+
+/** What a bar is there for. */
+type BarUse = 'along' | 'across' | 'edge' | 'corner';
+
+/** A bar in its place. */
+export interface MatBar {
+  readonly use: BarUse;
+  readonly spots: readonly Spot[];
+  /** Length in cutting steps. */
+  readonly steps: number;
+  /** True when it follows a curve or a bend. */
+  readonly bent: boolean;
+}
+
+/** Lines that run one way. */
+export interface LineRule {
+  readonly degrees: number;
+  /** Greatest distance between lines in metres, or how many lines. */
+  readonly spacing?: number;
+  readonly lines?: number;
+  readonly cut: CutRule;
+}
+
+/** Rules of a mat. */
+export interface MatRule {
+  readonly rings: readonly (readonly Spot[])[];
+  readonly cover: number;
+  readonly along: LineRule;
+  readonly across: LineRule;
+  readonly edges: boolean;
+  readonly cornerLength: number;
+  readonly cornerCount: number;
+  readonly shortest: number;
+  /** More bars than this are not placed. */
+  readonly limit: number;
+}
+
+/** The lines of one direction as placed. */
+export interface PlacedLines {
+  /** Places across the direction, from the first line to the last. */
+  readonly lines: number;
+  readonly evenSpacing: number;
+  readonly first: number;
+  readonly direction: Direction;
+  /** Where each line is filled. */
+  readonly stretches: readonly (readonly Stretch[])[];
+}
+
+/** A mat as placed. */
+export interface PlacedMat {
+  readonly bars: readonly MatBar[];
+  readonly along: PlacedLines;
+  readonly across: PlacedLines;
+  readonly crossings: number;
+  readonly laps: number;
+  /** Laps beside a lap of the next line. */
+  readonly lapsInLine: number;
+}
+
+const STEADY = 1e-9;
+
+/** Side and line may come near each other this many times in all. */
+const NEAR_LIMIT = 20_000_000;
+
+function linesOf(rule: MatRule, line: LineRule): PlacedLines {
+  const direction = directionOf(line.degrees);
+  const sides = sidesOf(rule.rings, direction);
+  const [low, high] = spanOf(sides);
+  const cover = Math.max(rule.cover, LEAST_COVER);
+  const field = high - low - 2 * cover;
+  if (field < 0) return { lines: 0, evenSpacing: 0, first: 0, direction, stretches: [] };
+  const gaps =
+    line.lines === undefined ? Math.ceil(field / (line.spacing as number) - STEADY) : line.lines - 1;
+  if (gaps + 1 > rule.limit) throw new TooManyBars();
+  const first = gaps === 0 ? low + cover + field / 2 : low + cover;
+  const evenSpacing = gaps > 0 ? field / gaps : 0;
+  if (nearness(sides, evenSpacing, gaps + 1) > NEAR_LIMIT) throw new TooManyBars();
+  const by = sidesByLine(sides, first, evenSpacing, gaps + 1, cover);
+  const stretches = by.map((near, i) =>
+    clearAt(near, first + i * evenSpacing, cover).filter(([from, to]) => to - from >= rule.shortest),
+  );
+  return { lines: gaps + 1, evenSpacing, first, direction, stretches };
+}
+
+/** How often a side and a line come near each other, at most. */
+const nearness = (sides: readonly Side[], spacing: number, lines: number): number =>
+  sides.reduce(
+    (n, { v0, v1 }) => n + (spacing > 0 ? Math.min(lines, Math.abs(v1 - v0) / spacing + 3) : 1),
+    0,
+  );
+
+interface Tally {
+  readonly bars: MatBar[];
+  laps: number;
+  lapsInLine: number;
+}
+
+function place(bar: MatBar, limit: number, tally: Tally): void {
+  if (tally.bars.length >= limit) throw new TooManyBars();
+  tally.bars.push(bar);
+}
+
+function fill(use: 'along' | 'across', placed: PlacedLines, cut: CutRule, limit: number, tally: Tally): void {
+  const { direction, first, evenSpacing, stretches } = placed;
+  let before: readonly Stretch[] = [];
+  stretches.forEach((line, i) => {
+    const v = first + i * evenSpacing;
+    const laps: Stretch[] = [];
+    for (const stretch of line) {
+      const done = cutLine(stretch, cut, before);
+      for (const { from, steps } of done.pieces) {
+        const to = from + steps * cut.step;
+        const spots = [spotAt(direction, from, v), spotAt(direction, to, v)];
+        place({ use, spots, steps, bent: false }, limit, tally);
+      }
+      laps.push(...done.laps);
+      tally.laps += done.laps.length;
+      tally.lapsInLine += done.inLine;
+    }
+    before = laps;
+  });
+}
+
+/** Crossings of the lines of both ways: along each line the others come at even distances. */
+function crossingsOf(along: PlacedLines, across: PlacedLines): number {
+  if (across.lines === 0) return 0;
+  const { direction: d, first, evenSpacing } = along;
+  const room = 1e-5;
+  let count = 0;
+  along.stretches.forEach((line, i) => {
+    const v = first + i * evenSpacing;
+    for (const [from, to] of line) {
+      const places = [from, to].map((u) => acrossOf(across.direction, spotAt(d, u, v)));
+      const [low, high] = [Math.min(...places), Math.max(...places)];
+      count += linesWithin(across, low - room, high + room);
+    }
+  });
+  return count;
+}
+
+function linesWithin({ first, evenSpacing, lines }: PlacedLines, low: number, high: number): number {
+  if (evenSpacing === 0) return low <= first && first <= high ? lines : 0;
+  const from = Math.max(0, Math.ceil((low - first) / evenSpacing));
+  const to = Math.min(lines - 1, Math.floor((high - first) / evenSpacing));
+  return Math.max(0, to - from + 1);
+}
+
+const PARALLEL = 1e-9;
+const SAME_LINE = 1e-5;
+
+/** True when a line of the mat lies along a straight path already, over all of it. */
+function liesOn({ direction, first, evenSpacing, stretches }: PlacedLines, path: Path): boolean {
+  const [a, b] = [path.spots[0] as Spot, path.spots.at(-1) as Spot];
+  const [va, vb] = [acrossOf(direction, a), acrossOf(direction, b)];
+  if (Math.abs(va - vb) > PARALLEL * Math.max(1, path.length)) return false;
+  const i = evenSpacing === 0 ? 0 : Math.round((va - first) / evenSpacing);
+  if (Math.abs(first + i * evenSpacing - va) > SAME_LINE) return false;
+  const ends = [alongOf(direction, a), alongOf(direction, b)];
+  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  return (stretches[i] ?? []).some(([from, to]) => from <= low + SAME_LINE && high - SAME_LINE <= to);
+}
+
+/** A part of a path from one distance along it to another. */
+function partOf(spots: readonly Spot[], from: number, to: number): Spot[] {
+  const out: Spot[] = [];
+  let at = 0;
+  for (let i = 0; i + 1 < spots.length; i += 1) {
+    const [a, b] = [spots[i] as Spot, spots[i + 1] as Spot];
+    const long = Math.hypot(b.x - a.x, b.y - a.y);
+    const [p, q] = [Math.max(from - at, 0), Math.min(to - at, long)];
+    if (long > 0 && q > p) {
+      const spot = (t: number): Spot => ({
+        x: a.x + ((b.x - a.x) * t) / long,
+        y: a.y + ((b.y - a.y) * t) / long,
+      });
+      if (out.length === 0) out.push(spot(p));
+      out.push(spot(q));
+    }
+    at += long;
+  }
+  return out;
+}
+
+function layPath(use: 'edge' | 'corner', path: Path, cut: CutRule, limit: number, tally: Tally): void {
+  const whole = stepsIn(path.length, cut.step);
+  if (whole === 0) return;
+  // A closed bar takes one lap more, over its own beginning.
+  const long = path.closed ? path.length + cut.lap * cut.step : path.length;
+  const spots = path.closed ? [...path.spots, ...path.spots.slice(1)] : path.spots;
+  const done = cutLine([0, long], cut, []);
+  for (const { from, steps } of done.pieces) {
+    const part = partOf(spots, from, from + steps * cut.step);
+    place({ use, spots: part, steps, bent: part.length > 2 }, limit, tally);
+  }
+  tally.laps += done.laps.length + (path.closed ? 1 : 0);
+}
+
+/**
+ * Place a mat.
+ *
+ * @throws {TooManyBars} above the limit
+ */
+export function layMat(rule: MatRule): PlacedMat {
+  const along = linesOf(rule, rule.along);
+  const across = linesOf(rule, rule.across);
+  const tally: Tally = { bars: [], laps: 0, lapsInLine: 0 };
+  fill('along', along, rule.along.cut, rule.limit, tally);
+  fill('across', across, rule.across.cut, rule.limit, tally);
+  const { cut } = rule.along;
+  const edgeRule: EdgeRule = {
+    rings: rule.rings,
+    cover: Math.max(rule.cover, LEAST_COVER),
+    past: cut.lap * cut.step,
+    shortest: rule.shortest,
+  };
+  if (rule.edges) {
+    for (const path of edgePaths(edgeRule)) {
+      const straight = path.spots.length === 2;
+      if (straight && (liesOn(along, path) || liesOn(across, path))) continue;
+      layPath('edge', path, cut, rule.limit, tally);
+    }
+  }
+  const corners = rule.cornerCount > 0 ? cornerPaths(edgeRule, rule.cornerLength, rule.cornerCount) : [];
+  for (const path of corners) layPath('corner', path, cut, rule.limit, tally);
+  return {
+    bars: tally.bars,
+    along,
+    across,
+    crossings: crossingsOf(along, across),
+    laps: tally.laps,
+    lapsInLine: tally.lapsInLine,
+  };
+}
+
+/**
+ * How many supports hold a mat up: under lines `apart` from each other, at its ends and every `apart`
+ * between.
+ */
+export function supportsUnder(rule: MatRule, apart: number): number {
+  const { cut, degrees } = rule.along;
+  const { stretches } = linesOf(rule, { degrees, spacing: apart, cut });
+  return stretches.flat().reduce((n, [from, to]) => n + Math.ceil((to - from) / apart - STEADY) + 1, 0);
+}

@@ -1,0 +1,156 @@
+/**
+ * A style of welded wire mesh, read: wires, spacings, steel per foot of width, weight.
+ *
+ * Steel per foot of width is the area of a wire × 12 in ÷ its spacing. Weights of stock styles are
+ * the published ones, which count the edge wires of a 5 ft width; for other styles the wires of a wide
+ * sheet are weighed at 490 lb/ft3, without edges.
+ */
+import * as faults from '../quantity/faults';
+import { constant, density, length } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
+import { type Calculation, define } from '../reckoning/calculation';
+import { fields, text } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { ACI_439_WIRE, COMMON_PRACTICE, WRI_STYLES } from '../reckoning/source';
+import {
+  GAUGE_NAMES,
+  readStyle,
+  soldAs,
+  soldSizes,
+  stockWeight,
+  type WireRun,
+  type WireStyle,
+  wireDiameter,
+  writeGauges,
+  writeMetricStyle,
+  writeStyle,
+} from './wire';
+
+/** Input of {@link meshStyle}. */
+export interface MeshStyleInput {
+  /** `6x6-W1.4xW1.4`, `4x12-D6xD4`, `152x152-MW9xMW9`, or with gauges `6x6-10x10`. */
+  readonly style: string;
+}
+
+/** The wires that run one way. */
+export interface MeshWires {
+  readonly spacing: Quantity<'length'>;
+  readonly wireArea: Quantity<'area'>;
+  readonly wireDiameter: Quantity<'length'>;
+  /** Steel in one foot of width. */
+  readonly areaPerFoot: Quantity<'area'>;
+  /** Steel in one metre of width. */
+  readonly areaPerMetre: Quantity<'area'>;
+}
+
+/** Figures of {@link meshStyle}. */
+export interface MeshStyleFigures {
+  /** In inches and W or D numbers. */
+  readonly style: string;
+  /** In millimetres and MW or MD numbers. */
+  readonly metricStyle: string;
+  /** With gauges, as it used to be written, where gauges stand for its wires. */
+  readonly gaugeStyle?: string;
+  /** Wires along the sheet or roll. */
+  readonly along: MeshWires;
+  /** Wires across it. */
+  readonly across: MeshWires;
+  readonly weight: Quantity<'mass-per-area'>;
+  /** Roll, sheet, or either, for a stock style. */
+  readonly soldAs?: string;
+  /** Common sizes of a stock style; the sheets are from memory. */
+  readonly sizes: readonly MeshSize[];
+}
+
+/** A size that mesh is commonly sold in. */
+export interface MeshSize {
+  readonly form: 'roll' | 'sheet';
+  readonly width: Quantity<'length'>;
+  readonly length: Quantity<'length'>;
+  readonly area: Quantity<'area'>;
+}
+
+const FOOT = constant(() => length('1 ft'));
+const METRE = constant(() => length('1 m'));
+const STEEL = constant(() => density('490 pcf'));
+
+function wiresOf({ spacing: s, wire: a }: WireRun, name: string, pad: Pad): MeshWires {
+  const per = (b: Quantity<'length'>): Quantity<'area'> => a.times(b.over(s));
+  const areaPerFoot = per(FOOT()).in('in2');
+  pad.step(`steel in a foot of width, ${name}`, 'A = a × b ÷ s', { a, b: FOOT(), s }, areaPerFoot);
+  return {
+    spacing: s,
+    wireArea: a,
+    wireDiameter: wireDiameter(a),
+    areaPerFoot,
+    areaPerMetre: per(METRE()).in('mm2'),
+  };
+}
+
+/** Weight of a style: published, or that of the bare wires. */
+export function styleWeight(style: WireStyle, pad?: Pad): Quantity<'mass-per-area'> {
+  const published = stockWeight(writeStyle(style));
+  if (published) return published;
+  const { along, across } = style;
+  const values = { a: along.wire, s: along.spacing, c: across.wire, t: across.spacing, D: STEEL() };
+  const thickness = along.wire.over(along.spacing).plus(across.wire.over(across.spacing));
+  const u = thickness.times(STEEL());
+  pad?.step('weight of the wires', 'u = (a ÷ s + c ÷ t) × D', values, u);
+  pad?.assume({
+    name: 'weight',
+    value: u.format(),
+    because: 'no weight is published for this style; the wires of a wide sheet at 490 lb/ft3, without edges',
+    override: 'Ask the maker',
+    source: COMMON_PRACTICE,
+  });
+  return u;
+}
+
+/** The fault of a text that is no style. */
+export const unknownStyle = (): ReturnType<typeof faults.unknownDesignation> =>
+  faults.unknownDesignation('the mesh', [
+    '"6x6-W1.4xW1.4"',
+    '"152x152-MW9xMW9"',
+    `"6x6-10x10" with a gauge of ${GAUGE_NAMES.join(', ')}`,
+  ]);
+
+function reckon({ style }: { readonly style: WireStyle }, pad: Pad): MeshStyleFigures {
+  const written = writeStyle(style);
+  const gaugeStyle = writeGauges(style);
+  const sold = soldAs(written);
+  return {
+    style: written,
+    metricStyle: writeMetricStyle(style),
+    ...(gaugeStyle ? { gaugeStyle } : {}),
+    along: wiresOf(style.along, 'along', pad),
+    across: wiresOf(style.across, 'across', pad),
+    weight: styleWeight(style, pad),
+    ...(sold ? { soldAs: sold } : {}),
+    sizes: soldSizes(written).map((size) => ({ ...size, area: size.width.times(size.length) })),
+  };
+}
+
+/**
+ * A style of welded wire mesh, read and written in all ways.
+ *
+ * @param input - the style as it is written, new or old
+ * @returns both designations, wires, steel per foot and metre of width, weight
+ * @throws {InputError} `unknown-designation`
+ * @source Concrete Construction, October 1975, page 454, table I; ACI 439.5R-18 for the metric prefix
+ * @example
+ * ```ts
+ * import { meshStyle } from 'flatwork-reckoner';
+ *
+ * const { figures } = meshStyle({ style: '6x6-10x10' });
+ * figures.style; // '6x6-W1.4xW1.4'
+ * figures.along.areaPerFoot.format('in2', { places: 3 }); // '0.028 in2'
+ * ```
+ */
+export const meshStyle: Calculation<MeshStyleInput, MeshStyleFigures> = /*#__PURE__*/ define({
+  id: 'mesh-style',
+  title: 'A style of welded wire mesh',
+  version: 1,
+  sources: [WRI_STYLES, ACI_439_WIRE],
+  input: () => fields({ style: text('style', readStyle, unknownStyle) }),
+  reckon,
+});

@@ -1,0 +1,307 @@
+/**
+ * Least steel in a slab on ground, and what provides it.
+ *
+ * By ratio: `A = r × b × t` in a width `b`, with 0.0018 for grade 60 and 0.0020 for grades 40 and 50.
+ * By drag: `A = F × L × b × w ÷ (2 × f)`, the pull of a slab of weight `w` dragged over its base from
+ * both ends, with friction factor `F`, joints `L` apart and working stress `f`.
+ */
+import { Decimal } from '../quantity/decimal';
+import { constant, density, length, pressure, ratio } from '../quantity/make';
+import {
+  canonicalValue,
+  type Quantity,
+  type QuantityInput,
+  quantityOf,
+  systemOfQuantity,
+} from '../quantity/quantity';
+import { type Calculation, define } from '../reckoning/calculation';
+import * as cautions from '../reckoning/cautions';
+import { choice, fields, kinds, maybe, quantity, wholeNumber, word } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { ACI_318_RATIO, COMMON_PRACTICE, CRSI_BARS, CRSI_DRAG, WRI_STYLES } from '../reckoning/source';
+import { BAR_GRADES, type BarGrade, type BarSize, sectionOf } from './bars';
+import { readStyle, STOCK_STYLES, type WireRun } from './wire';
+
+/** Steel by a ratio of the section of the slab. */
+export interface RatioSteelInput {
+  readonly rule: 'ratio';
+  readonly thickness: QuantityInput<'length'>;
+  /** By default 60. */
+  readonly grade?: BarGrade;
+  /** Steel over concrete; by default that of the grade. */
+  readonly ratio?: QuantityInput<'ratio'>;
+  /** No bars farther apart than this; by default the lesser of 5 thicknesses and 18 in. */
+  readonly spacingLimit?: QuantityInput<'length'>;
+}
+
+/** Steel by the drag of the slab over its base. */
+export interface DragSteelInput {
+  readonly rule: 'drag';
+  readonly thickness: QuantityInput<'length'>;
+  /** Between joints, along the slab. */
+  readonly length: QuantityInput<'length'>;
+  /** Between joints, across the slab; by default the length. */
+  readonly width?: QuantityInput<'length'>;
+  /** By default 1.5. */
+  readonly friction?: QuantityInput<'ratio'>;
+  /** Yield strength of the steel; by default 60,000 psi. */
+  readonly yieldStrength?: QuantityInput<'pressure'>;
+  /** Working stress; by default two thirds of the yield strength. */
+  readonly stress?: QuantityInput<'pressure'>;
+  /** By default 150 pcf. */
+  readonly unitWeight?: QuantityInput<'density'>;
+  /** No bars farther apart than this; by default none. */
+  readonly spacingLimit?: QuantityInput<'length'>;
+}
+
+/** Input of {@link steelMinimum}. */
+export type SteelMinimumInput = RatioSteelInput | DragSteelInput;
+
+/** A bar and the widest spacing that still provides enough. */
+export interface BarChoice {
+  readonly bar: BarSize;
+  /** Rounded down to a whole inch, or to 10 mm. */
+  readonly spacing: Quantity<'length'>;
+  readonly areaPerFoot: Quantity<'area'>;
+}
+
+/** A stock mesh that provides enough. */
+export interface MeshChoice {
+  readonly style: string;
+  readonly areaPerFoot: Quantity<'area'>;
+}
+
+/** Steel that is needed one way, and what provides it. */
+export interface SteelNeed {
+  /** In a foot of width. */
+  readonly areaPerFoot: Quantity<'area'>;
+  /** In a metre of width. */
+  readonly areaPerMetre: Quantity<'area'>;
+  readonly bars: readonly BarChoice[];
+  /** Stock styles that are enough, lightest first. */
+  readonly mesh: readonly MeshChoice[];
+}
+
+/** Figures of {@link steelMinimum}. */
+export interface SteelMinimumFigures {
+  /** Steel that runs along the slab. */
+  readonly along: SteelNeed;
+  /** Steel that runs across. */
+  readonly across: SteelNeed;
+  /** Steel over the section of the slab, along. */
+  readonly ratio: Quantity<'ratio'>;
+  /** The widest that bars may be apart, where there is a limit. */
+  readonly spacingLimit?: Quantity<'length'>;
+}
+
+type Length = Quantity<'length'>;
+type Area = Quantity<'area'>;
+
+interface ByRatio {
+  readonly rule: 'ratio';
+  readonly thickness: Length;
+  readonly grade: BarGrade | undefined;
+  readonly ratio: Quantity<'ratio'> | undefined;
+  readonly spacingLimit: Length | undefined;
+}
+
+interface ByDrag {
+  readonly rule: 'drag';
+  readonly thickness: Length;
+  readonly length: Length;
+  readonly width: Length | undefined;
+  readonly friction: Quantity<'ratio'> | undefined;
+  readonly yieldStrength: Quantity<'pressure'> | undefined;
+  readonly stress: Quantity<'pressure'> | undefined;
+  readonly unitWeight: Quantity<'density'> | undefined;
+  readonly spacingLimit: Length | undefined;
+}
+
+const FOOT = constant(() => length('1 ft'));
+const METRE = constant(() => length('1 m'));
+const INCH = constant(() => length('1 in'));
+const TEN_MM = constant(() => length('10 mm'));
+const WIDEST = constant(() => length('18 in'));
+const FRICTION = constant(() => ratio('1.5:1'));
+const YIELD = constant(() => pressure('60000 psi'));
+const CONCRETE = constant(() => density('150 pcf'));
+const CHOICES: readonly BarSize[] = ['#3', '#4', '#5', '#6'];
+
+/** Widest spacing on a whole step that provides the area, under the limit. */
+function barChoice(bar: BarSize, perFoot: Area, limit: Length | undefined, step: Length): BarChoice[] {
+  const a = sectionOf(bar);
+  const widest = FOOT().times(a.over(perFoot));
+  const spacing = (limit?.lessThan(widest) ? limit : widest).downTo(step);
+  if (spacing.sign() <= 0) return [];
+  return [{ bar, spacing, areaPerFoot: a.times(FOOT().over(spacing)).in('in2') }];
+}
+
+const perFootOf = ({ wire, spacing }: WireRun): Area => wire.times(FOOT().over(spacing)).in('in2');
+
+function meshChoices(perFoot: Area): MeshChoice[] {
+  return STOCK_STYLES.flatMap((style) => {
+    const read = readStyle(style);
+    const provided = read ? perFootOf(read.along) : undefined;
+    return provided && !provided.lessThan(perFoot) ? [{ style, areaPerFoot: provided }] : [];
+  });
+}
+
+function needOf(perFoot: Area, thickness: Length, limit: Length | undefined): SteelNeed {
+  const step = systemOfQuantity(thickness) === 'metric' ? TEN_MM() : INCH();
+  return {
+    areaPerFoot: perFoot.in('in2'),
+    areaPerMetre: perFoot.times(METRE().over(FOOT())).in('mm2'),
+    bars: CHOICES.flatMap((bar) => barChoice(bar, perFoot, limit, step)),
+    mesh: meshChoices(perFoot),
+  };
+}
+
+const gradeRatio = (grade: BarGrade): string => (grade === '40' || grade === '50' ? '0.2%' : '0.18%');
+
+function ratioFor(input: ByRatio, pad: Pad): Quantity<'ratio'> {
+  if (input.ratio) return input.ratio;
+  const grade = input.grade ?? '60';
+  if (!input.grade) {
+    pad.assume({
+      name: 'grade',
+      value: grade,
+      because: 'most bars are grade 60',
+      override: 'Give grade',
+      source: ACI_318_RATIO,
+    });
+  }
+  const r = ratio(gradeRatio(grade));
+  pad.assume({
+    name: 'ratio',
+    value: r.format(),
+    because: `shrinkage and temperature steel of grade ${grade}`,
+    override: 'Give ratio from the plans',
+    source: ACI_318_RATIO,
+  });
+  return r;
+}
+
+function byRatio(input: ByRatio, pad: Pad): SteelMinimumFigures {
+  const r = ratioFor(input, pad);
+  const { thickness: t } = input;
+  const b = FOOT();
+  const A = b.times(t).times(r).in('in2');
+  pad.step('steel in a foot of width, both ways', 'A = r × b × t', { r, b, t }, A);
+  const five = t.times(wholeNumber(5));
+  const w = WIDEST();
+  const limit = input.spacingLimit ?? (five.lessThan(w) ? five : w);
+  if (!input.spacingLimit) {
+    pad.step('widest spacing', 's = min(5 × t, w)', { t, w }, limit);
+    pad.assume({
+      name: 'spacingLimit',
+      value: limit.format(),
+      because: 'the lesser of 5 thicknesses and 18 in',
+      override: 'Give spacingLimit from the plans',
+      source: ACI_318_RATIO,
+    });
+  }
+  const need = needOf(A, t, limit);
+  return { along: need, across: need, ratio: r, spacingLimit: limit };
+}
+
+/** The weight of a slab on its base as a pressure: 1 lb/ft2 is 1 psf. */
+function pressureOf(weight: Quantity<'mass-per-area'>): Quantity<'pressure'> {
+  // Canonical units: kg/yd2 to N/ft2 is standard gravity over nine.
+  const value = canonicalValue(weight).times(new Decimal('9.80665')).div(9);
+  return quantityOf('pressure', value, systemOfQuantity(weight)).in(
+    systemOfQuantity(weight) === 'metric' ? 'kPa' : 'psf',
+  );
+}
+
+function assumeDrag(input: ByDrag, stress: Quantity<'pressure'>, pad: Pad): void {
+  const usual = [
+    ['width', input.length, 'the same as the length', COMMON_PRACTICE],
+    ['friction', FRICTION(), 'the usual friction factor; 1.06 to 2.10 has been measured', CRSI_DRAG],
+    ['yieldStrength', YIELD(), 'bars of grade 60', CRSI_DRAG],
+    ['stress', stress, 'two thirds of the yield strength', CRSI_DRAG],
+    ['unitWeight', CONCRETE(), '12.5 psf for each inch of slab', CRSI_DRAG],
+  ] as const;
+  for (const [name, value, because, source] of usual) {
+    if (input[name] || (name === 'yieldStrength' && input.stress)) continue;
+    pad.assume({ name, value: value.format(), because, override: `Give ${name}`, source });
+  }
+}
+
+function byDrag(input: ByDrag, pad: Pad): SteelMinimumFigures {
+  const { thickness: t, length: L, spacingLimit } = input;
+  const Y = input.yieldStrength ?? YIELD();
+  const f = input.stress ?? Y.times(wholeNumber(2)).over(wholeNumber(3));
+  if (!input.stress) pad.step('working stress', 'f = 2 × Y ÷ 3', { Y }, f);
+  assumeDrag(input, f, pad);
+  const F = input.friction ?? FRICTION();
+  const D = input.unitWeight ?? CONCRETE();
+  const weight = pad.step('weight of the slab', 'G = t × D', { t, D }, t.times(D));
+  const w = pressureOf(weight);
+  const b = FOOT();
+  const area = (l: Length, name: string): Area => {
+    const pull = l.times(b).times(w).times(F);
+    const A = pull.over(f.times(wholeNumber(2))).in('in2');
+    const what = `steel in a foot of width, ${name}, the weight taken as a pressure w`;
+    return pad.step(what, 'A = F × L × b × w ÷ (2 × f)', { F, L: l, b, w, f }, A);
+  };
+  const along = area(L, 'along');
+  const across = area(input.width ?? L, 'across');
+  return {
+    along: needOf(along, t, spacingLimit),
+    across: needOf(across, t, spacingLimit),
+    ratio: along.over(b.times(t)).in('%'),
+    ...(spacingLimit ? { spacingLimit } : {}),
+  };
+}
+
+function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
+  const figures = input.rule === 'ratio' ? byRatio(input, pad) : byDrag(input, pad);
+  pad.caution(cautions.steelGoverned);
+  return figures;
+}
+
+/**
+ * Least steel in a slab on ground, with the bars and the mesh that provide it.
+ *
+ * @param input - by ratio of the section, or by drag over the base
+ * @returns steel per foot and metre of width each way; bars with spacings, and mesh styles
+ * @throws {InputError} for quantities that cannot be read or are not greater than zero
+ * @source ratio: ACI 318-02 section 7.12 as given in Concrete International; drag: CRSI Engineering Data
+ * Report 37. Whether a slab on ground needs steel at all is for the plans and the engineer to say
+ * @example
+ * ```ts
+ * import { steelMinimum } from 'flatwork-reckoner';
+ *
+ * const { figures } = steelMinimum({ rule: 'drag', thickness: '8 in', length: '24 ft' });
+ * figures.along.areaPerFoot.format('in2', { places: 3 }); // '0.045 in2'
+ * figures.along.bars[0]?.spacing.format('in'); // '29 in'
+ * ```
+ */
+export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> = /*#__PURE__*/ define({
+  id: 'steel-minimum',
+  title: 'Least steel in a slab',
+  version: 1,
+  sources: [ACI_318_RATIO, CRSI_DRAG, CRSI_BARS, WRI_STYLES],
+  input: () =>
+    kinds<ByRatio | ByDrag>('rule', [
+      fields({
+        rule: word('ratio'),
+        thickness: quantity('length', 'thickness'),
+        grade: maybe(choice('grade', BAR_GRADES)),
+        ratio: maybe(quantity('ratio', 'ratio')),
+        spacingLimit: maybe(quantity('length', 'spacingLimit')),
+      }),
+      fields({
+        rule: word('drag'),
+        thickness: quantity('length', 'thickness'),
+        length: quantity('length', 'length'),
+        width: maybe(quantity('length', 'width')),
+        friction: maybe(quantity('ratio', 'friction')),
+        yieldStrength: maybe(quantity('pressure', 'yieldStrength')),
+        stress: maybe(quantity('pressure', 'stress')),
+        unitWeight: maybe(quantity('density', 'unitWeight')),
+        spacingLimit: maybe(quantity('length', 'spacingLimit')),
+      }),
+    ]),
+  reckon,
+});
