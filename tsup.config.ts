@@ -1,16 +1,24 @@
 import { defineConfig } from 'tsup';
 
+/**
+ * Every source file is an entry of its own, so that the code of a module stays apart from that of
+ * others: who imports one calculation then bundles what it needs, and no helper package that it never
+ * reaches.
+ */
 export default defineConfig({
-  entry: {
-    index: 'src/index.ts',
-    drawing: 'src/drawing/index.ts',
-    catalog: 'src/catalog/index.ts',
-    report: 'src/report/index.ts',
-  },
+  entry: ['src/**/*.ts'],
   format: ['esm', 'cjs'],
   target: 'es2022',
-  dts: true,
+  dts: {
+    entry: {
+      index: 'src/index.ts',
+      'catalog/index': 'src/catalog/index.ts',
+      'drawing/index': 'src/drawing/index.ts',
+      'report/index': 'src/report/index.ts',
+    },
+  },
   splitting: true,
-  treeshake: true,
+  // These come as ES modules only, which CommonJS on Node 20 cannot load; so they are taken in.
+  noExternal: ['delaunator', 'robust-predicates', 'yalps', 'polyclip-ts', 'bignumber.js', 'splaytree-ts'],
   clean: true,
 });
