@@ -144,7 +144,7 @@ const smallest = (loads: readonly Volume[]): Volume =>
 function splitOf(order: Volume, input: Parsed, pad: Pad): { loads: Volume[]; split: LoadSplit } {
   const { truckCapacity: truck, increment, minimumLoad: least, split } = input;
   if (split === 'even') return { loads: evenly(order, truck, increment, pad), split };
-  const loads = fullFirst(order, truck, pad);
+  const loads = fullFirst(order, truck, increment, pad);
   const last = loads.at(-1) as Volume;
   const dribble = !split && least && loads.length > 1 && last.lessThan(least);
   if (!dribble || truck.lessThan(increment)) return { loads, split: 'full-first' };
@@ -160,8 +160,18 @@ function splitOf(order: Volume, input: Parsed, pad: Pad): { loads: Volume[]; spl
   return { loads: even, split: 'even' };
 }
 
+/** Above this an allowance was probably meant as a factor. */
+const LARGE_ALLOWANCE = constant(() => ratio('25%'));
+
+function heedAllowances({ allowance, elements }: Parsed, pad: Pad): void {
+  const all = [allowance, ...(elements ?? []).map((e) => e.allowance)];
+  const large = all.find((a) => a?.greaterThan(LARGE_ALLOWANCE()));
+  if (large) pad.caution(cautions.largeAllowance(LARGE_ALLOWANCE(), large));
+}
+
 function heed(input: Parsed, bare: boolean, loads: readonly Volume[], pad: Pad): void {
   if (bare) pad.caution(cautions.noAllowance);
+  heedAllowances(input, pad);
   const { truckCapacity, minimumLoad } = input;
   const last = loads.at(-1) as Volume;
   const small = truckCapacity.times(QUARTER());

@@ -22,8 +22,15 @@ function loadCount(order: Volume, truck: Volume, pad: Pad): number {
   return wholeUnits('loads', order, truck, 'truckCapacity', pad).toNumber('each');
 }
 
-/** Full trucks, then the rest. */
-export function fullFirst(order: Volume, truck: Volume, pad: Pad): Volume[] {
+/** What a truck takes in whole increments, in the unit of the order; all of it where one increment is more. */
+function fullTruck(order: Volume, capacity: Volume, increment: Volume): Volume {
+  const usable = capacity.downTo(increment);
+  return order.minus(order).plus(usable.sign() === 0 ? capacity : usable);
+}
+
+/** Full trucks, in whole increments of the supplier, then the rest. */
+export function fullFirst(order: Volume, capacity: Volume, increment: Volume, pad: Pad): Volume[] {
+  const truck = fullTruck(order, capacity, increment);
   const n = loadCount(order, truck, pad);
   const full = Math.round(order.downTo(truck).over(truck).toNumber(':1'));
   const loads: Volume[] = Array.from({ length: full }, () => truck);

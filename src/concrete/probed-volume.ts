@@ -11,7 +11,6 @@ import { type Outline, type OutlineInput, outline, type PointInput } from '../ge
 import { type Corner, doubleArea, insideRing, onRing } from '../geometry/polygon';
 import { ringOf } from '../geometry/ring';
 import { type Spot, underSurface } from '../geometry/surface';
-import type { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import {
@@ -103,9 +102,15 @@ function spotsOf(list: readonly Probe[], ring: readonly Corner[]): Spot[] {
   });
 }
 
-function nearest(corner: Corner, spots: readonly Spot[]): Spot {
-  const far = (s: Spot): Decimal => s.x.minus(corner.x).pow(2).plus(s.y.minus(corner.y).pow(2));
-  return spots.reduce((best, s) => (far(s).lessThan(far(best)) ? s : best));
+/** By binary numbers: which of two probes that are as good as equally near is taken does not matter. */
+function nearest(corner: Corner, spots: readonly Spot[], flat: Float64Array): Spot {
+  const [cx, cy] = [corner.x.toNumber(), corner.y.toNumber()];
+  let [best, least] = [0, Infinity];
+  for (let i = 0; i < spots.length; i += 1) {
+    const far = ((flat[2 * i] as number) - cx) ** 2 + ((flat[2 * i + 1] as number) - cy) ** 2;
+    if (far < least) [best, least] = [i, far];
+  }
+  return spots[best] as Spot;
 }
 
 function place({ x, y, depth }: Probe): PlaceOfThickness {
@@ -139,7 +144,8 @@ export function probedSurface({ outline: shape, probes: list }: Parsed): ProbedS
   const spots = spotsOf(list, ring);
   const probed = new Set(spots.map(placeKey));
   const bare = ring.filter((corner) => !probed.has(placeKey(corner)));
-  return { ring, spots, corners: bare.map((corner) => ({ ...corner, z: nearest(corner, spots).z })) };
+  const flat = Float64Array.from(spots.flatMap(({ x, y }) => [x.toNumber(), y.toNumber()]));
+  return { ring, spots, corners: bare.map((corner) => ({ ...corner, z: nearest(corner, spots, flat).z })) };
 }
 
 /** The door of {@link probedVolume}, for those who draw the same input. */

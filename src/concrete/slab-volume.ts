@@ -66,9 +66,9 @@ export interface SlabVolumeFigures {
   readonly closingError?: Quantity<'length'>;
   /** Where the thickness varies: its mean over the plan. */
   readonly meanThickness?: Quantity<'length'>;
-  /** Where it is least, at a corner. */
+  /** Where it is least. */
   readonly thinnest?: PlaceOfThickness;
-  /** Where it is greatest, at a corner. */
+  /** Where it is greatest. */
   readonly thickest?: PlaceOfThickness;
   /** Part of the volume in the thickened edge, below the slab. */
   readonly edgeVolume?: Quantity<'volume'>;

@@ -191,6 +191,7 @@ interface Flight {
 }
 
 const HIGHEST_RISER = constant(() => length('7-3/4 in'));
+const LOWEST_RISER = constant(() => length('4 in'));
 const NARROWEST_TREAD = constant(() => length('10 in'));
 const HANDRAIL_FROM = constant(() => wholeNumber(4));
 const ONE = constant(() => wholeNumber(1));
@@ -200,6 +201,7 @@ const FULL = constant(() => angle('360 deg'));
 
 function heed({ risers, rise }: Parts, tread: Length, pad: Pad): void {
   if (rise.greaterThan(HIGHEST_RISER())) pad.caution(cautions.steepRiser(HIGHEST_RISER(), rise));
+  if (rise.lessThan(LOWEST_RISER())) pad.caution(cautions.lowRiser(LOWEST_RISER(), rise));
   if (tread.lessThan(NARROWEST_TREAD())) pad.caution(cautions.narrowTread(NARROWEST_TREAD(), tread));
   if (!risers.lessThan(HANDRAIL_FROM())) pad.caution(cautions.handrail(HANDRAIL_FROM(), risers));
 }

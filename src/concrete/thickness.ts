@@ -3,9 +3,9 @@
  * at the centroid.
  */
 import { centroidOf } from '../geometry/centroid';
+import { extremePoints } from '../geometry/extent';
 import type { Outline } from '../geometry/outline';
 import type { Corner } from '../geometry/polygon';
-import { ringOf } from '../geometry/ring';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import {
@@ -118,13 +118,15 @@ interface Coefficients {
 
 const INCHES_PER_FOOT = 12;
 
-function coefficients(t: Taper | Plane, ring: readonly Corner[]): Coefficients {
+function coefficients(t: Taper | Plane, outline: Outline): Coefficients {
   const zero = new Decimal(0);
   if (t.vary === 'plane') {
     const gain = (s: Quantity<'slope'>): Decimal => canonicalValue(s).div(INCHES_PER_FOOT);
     return { a: canonicalValue(t.atOrigin), b: gain(t.alongX), c: gain(t.alongY) };
   }
-  const values = ring.map((p) => p[t.along]);
+  const one = new Decimal(1);
+  const [b, c] = t.along === 'x' ? [one, zero] : [zero, one];
+  const values = extremePoints(outline, b, c).map((p) => p[t.along]);
   const [least, most] = [Decimal.min(...values), Decimal.max(...values)];
   const gain = canonicalValue(t.to).minus(canonicalValue(t.from)).div(most.minus(least));
   const a = canonicalValue(t.from).minus(gain.times(least));
@@ -191,8 +193,7 @@ export function thicknessOver(
   pad: Pad,
 ): ThicknessOver {
   if (isUniform(t)) return { mean: t };
-  const ring = ringOf(outline);
-  const plane = coefficients(t, ring);
+  const plane = coefficients(t, outline);
   const system = systemOfQuantity(t.vary === 'plane' ? t.atOrigin : t.from);
   const show = (value: Decimal): Length =>
     quantityOf('length', value, system).in(system === 'metric' ? 'mm' : 'in');
@@ -201,7 +202,9 @@ export function thicknessOver(
     x: quantityOf('length', p.x, system),
     y: quantityOf('length', p.y, system),
   });
-  const order = ring.map((p, i) => ({ p, i, t: at(plane, p) })).sort((p, q) => p.t.comparedTo(q.t));
+  const order = extremePoints(outline, plane.b, plane.c)
+    .map((p, i) => ({ p, i, t: at(plane, p) }))
+    .sort((p, q) => p.t.comparedTo(q.t));
   const [thin, thick] = [order[0], order.at(-1)];
   if (!thin || !thick) return { mean: show(plane.a) };
   // Running out to nothing along an edge is a feather edge; below nothing is a mistake.

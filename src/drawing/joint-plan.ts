@@ -4,9 +4,8 @@
  * Types are told apart by line pattern, so that the plan reads in black and white. Drawn to scale in binary
  * numbers; the dimensions are those of the figures.
  */
-import * as z from 'zod/mini';
 import type { Corner } from '../geometry/polygon';
-import { type Region, regionFields, ringsOf } from '../geometry/region';
+import { regionFields, ringsOf } from '../geometry/region';
 import {
   type JointLayoutFigures,
   type JointLayoutInput,
@@ -15,6 +14,7 @@ import {
 } from '../joints/joint-layout';
 import { length } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
+import { readInput } from '../reckoning/calculation';
 import { fields } from '../reckoning/fields';
 import { plainCopy } from '../reckoning/plain';
 import {
@@ -71,8 +71,7 @@ const at = ({ x, y }: { readonly x: Length; readonly y: Length }): PlanPoint => 
 
 /** The slab of an input that has been found good already. */
 function slabOf({ outline, openings }: JointLayoutInput): Spots {
-  const plain = plainCopy({ outline, ...(openings ? { openings } : {}) });
-  const region = z.parse(fields(regionFields()), plain) as Region;
+  const region = readInput(fields(regionFields()), { outline, ...(openings ? { openings } : {}) });
   const rings = ringsOf(region);
   return { outer: rings.outer.map(spot), openings: rings.openings.map((ring) => ring.map(spot)) };
 }

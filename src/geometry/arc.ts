@@ -4,7 +4,7 @@
  * With chord `c` and rise `h`: radius `(c² + 4h²) ÷ 8h`, angle at the centre `4 × atan(2h ÷ c)`, and
  * between chord and arc the area `r² × (angle − sin angle) ÷ 2`.
  */
-import { Decimal, ZERO } from '../quantity/decimal';
+import { Decimal, PI, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
@@ -66,4 +66,48 @@ export function arcOf({ chord, rise }: Edge): Arc {
       .times(angle.minus(Decimal.sin(angle)))
       .div(2),
   };
+}
+
+/** An arc in its place: from a start angle through a turn, anticlockwise, in radians. */
+export interface PlacedArc {
+  readonly centre: Corner;
+  readonly radius: Decimal;
+  readonly start: Decimal;
+  readonly turn: Decimal;
+}
+
+/** An edge of a curved outline as a placed arc; `outwards` is 1 for an anticlockwise outline, else -1. */
+export function placedArc(edge: Edge, outwards: 1 | -1): PlacedArc {
+  const { radius, angle } = arcOf(edge);
+  const side = edge.rise.isNegative() ? -outwards : outwards;
+  const [ux, uy] = [
+    edge.to.x.minus(edge.from.x).div(edge.chord),
+    edge.to.y.minus(edge.from.y).div(edge.chord),
+  ];
+  const depth = radius.minus(edge.rise.abs()).times(side);
+  const centre = {
+    x: edge.from.x.plus(edge.to.x).div(2).minus(uy.times(depth)),
+    y: edge.from.y.plus(edge.to.y).div(2).plus(ux.times(depth)),
+  };
+  // The middle of the arc lies on the side of the chord that the arc swells to.
+  const middle = Decimal.atan2(ux.times(-side), uy.times(side));
+  return { centre, radius, start: middle.minus(angle.div(2)), turn: angle };
+}
+
+/** Points of an arc where a plane that rises along `(b, c)` is highest and lowest, where they lie on it. */
+export function extremesAlong({ centre, radius, start, turn }: PlacedArc, b: Decimal, c: Decimal): Corner[] {
+  const steep = Decimal.hypot(b, c);
+  if (steep.isZero()) return [];
+  const full = PI.times(2);
+  return [1, -1].flatMap((sign) => {
+    const angle = Decimal.atan2(c.times(sign), b.times(sign));
+    const past = angle.minus(start).mod(full).plus(full).mod(full);
+    if (past.greaterThan(turn)) return [];
+    return [
+      {
+        x: centre.x.plus(radius.times(b).times(sign).div(steep)),
+        y: centre.y.plus(radius.times(c).times(sign).div(steep)),
+      },
+    ];
+  });
 }

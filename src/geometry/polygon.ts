@@ -6,6 +6,7 @@
  */
 import { Decimal, distance, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
+import { fail } from '../quantity/input-error';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Point } from './outline';
@@ -110,13 +111,20 @@ function crossing(corners: readonly Corner[], i: number, j: number): boolean {
  * Sweep from left to right with the boxes that are still open; only boxes that overlap are looked
  * at exactly. Near-linear for outlines of real places.
  */
+/** Pairs of sides that are looked at before an outline is refused as too tangled. */
+const LOOKS = 60_000_000;
+
 function firstCrossing(corners: readonly Corner[]): [number, number] | undefined {
   const boxes = corners
     .map((a, i) => boxOf(a, corners[(i + 1) % corners.length] as Corner, i))
     .sort((p, q) => p.x0 - q.x0);
   let open: Box[] = [];
+  let looked = 0;
   for (const box of boxes) {
     open = open.filter((other) => other.x1 >= box.x0);
+    looked += open.length;
+    if (looked > LOOKS)
+      fail(faults.tooMany('the outline in sides that lie beside each other', corners.length));
     for (const other of open) {
       if (other.y1 < box.y0 || other.y0 > box.y1) continue;
       const [i, j] = [Math.min(box.index, other.index), Math.max(box.index, other.index)];
@@ -167,18 +175,25 @@ export function ringsMeet(a: readonly Corner[], b: readonly Corner[]): boolean {
 }
 
 /** True when a point lies on a side of the ring. */
-export const onRing = (point: Corner, ring: readonly Corner[]): boolean =>
-  ring.some((a, i) => {
-    const b = ring[(i + 1) % ring.length] as Corner;
+export function onRing(point: Corner, ring: readonly Corner[]): boolean {
+  const [x, y] = [point.x.toNumber(), point.y.toNumber()];
+  // Boxes are widened by a hair, so only sides that the point may lie on are looked at exactly.
+  return boxesOf(ring).sides.some(({ x0, x1, y0, y1, index }) => {
+    if (x < x0 || x > x1 || y < y0 || y > y1) return false;
+    const [a, b] = [ring[index] as Corner, ring[(index + 1) % ring.length] as Corner];
     return side(a, b, point) === 0 && onSide(a, b, point);
   });
+}
 
 /** True when a point that lies on no side of the ring is inside it, by counting crossings exactly. */
 export function insideRing(point: Corner, ring: readonly Corner[]): boolean {
   let inside = false;
-  for (let i = 0; i < ring.length; i += 1) {
-    const a = ring[i] as Corner;
-    const b = ring[(i + 1) % ring.length] as Corner;
+  const y = point.y.toNumber();
+  for (const { y0, y1, index } of boxesOf(ring).sides) {
+    // Sides above or below cannot be crossed by a ray to the right.
+    if (y < y0 || y > y1) continue;
+    const a = ring[index] as Corner;
+    const b = ring[(index + 1) % ring.length] as Corner;
     if (a.y.greaterThan(point.y) === b.y.greaterThan(point.y)) continue;
     const turn = side(a, b, point);
     if (turn > 0 === b.y.greaterThan(a.y)) inside = !inside;

@@ -113,13 +113,22 @@ function requiredSlope({ minimum, surface }: Parsed, pad: Pad): Quantity<'slope'
   return least.slope();
 }
 
-function verdictOf(s: Quantity<'slope'>, m: Quantity<'slope'>, pad: Pad): DrainageCheckFigures['verdict'] {
+/** Where the least slope comes from; a minimum of the caller's own is measured against common advice. */
+const sourceOf = ({ minimum, surface }: Parsed): Source =>
+  minimum ? PCA_DRAINAGE : LEAST[surface ?? USUAL].source;
+
+function verdictOf(
+  s: Quantity<'slope'>,
+  m: Quantity<'slope'>,
+  source: Source,
+  pad: Pad,
+): DrainageCheckFigures['verdict'] {
   if (s.sign() < 0) {
     pad.caution(cautions.runsToBuilding(m, s));
     return 'runs to the building';
   }
   if (s.lessThan(m)) {
-    pad.caution(cautions.tooFlat(m, s));
+    pad.caution(cautions.tooFlat(m, s, source));
     return 'too flat';
   }
   if (s.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), s));
@@ -132,7 +141,7 @@ function reckon(input: Parsed, pad: Pad): DrainageCheckFigures {
   const f = pad.step('fall', 'f = e − a', { e, a }, small(e.minus(a)));
   const s = pad.step('slope', 's = f ÷ d', { f, d }, slopeBetween(f, d));
   const r = pad.step('required fall', 'r = m × d', { m, d }, small(m.times(d)));
-  const verdict = verdictOf(s, m, pad);
+  const verdict = verdictOf(s, m, sourceOf(input), pad);
   const short =
     verdict === 'drains' ? {} : { shortfall: pad.step('shortfall', 'h = r − f', { r, f }, r.minus(f)) };
   return { verdict, slope: s, fall: f, required: m, requiredFall: r, ...short };

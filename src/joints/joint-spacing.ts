@@ -16,7 +16,7 @@
  */
 import * as faults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { choice, type Field, fields, maybe, quantity, reading, wholeNumber } from '../reckoning/fields';
@@ -127,7 +127,7 @@ const yesOrNo = (what: string): Field<boolean> =>
     () => ({ title: what, type: 'boolean' }),
   );
 
-const asFeet = (l: Length): Length => (l.toString().endsWith('m') ? l.in('m') : l.in('ft'));
+const asFeet = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'm' : 'ft');
 
 function shapeLimit({ width, longestRatio }: Parsed, pad: Pad): Length | undefined {
   if (!width) return undefined;
@@ -211,6 +211,21 @@ function heed({ thickness, slump, reinforced, making }: Parsed, pad: Pad): void 
   if (!making || making.endsWith('saw')) pad.caution(cautions.silica);
 }
 
+/** A joint needs slab below it, and a strip wider than its panels are long needs joints along it too. */
+function heedShape(
+  { width, longestRatio, thickness }: Parsed,
+  spacing: Length,
+  depth: Length,
+  pad: Pad,
+): void {
+  const half = thickness.over(wholeNumber(2));
+  if (depth.greaterThan(half)) pad.caution(cautions.deepCut(half, depth));
+  if (!width) return;
+  const most = longestRatio ?? LONGEST();
+  const ratioAcross = width.over(spacing);
+  if (ratioAcross.greaterThan(most)) pad.caution(cautions.wideStrip(most, ratioAcross));
+}
+
 function reckon(input: Parsed, pad: Pad): JointSpacingFigures {
   const m = wholeNumber(multipleFor(input));
   const t = input.thickness;
@@ -222,6 +237,7 @@ function reckon(input: Parsed, pad: Pad): JointSpacingFigures {
   pad.step('spacing', `s = min(${Object.keys(values).join(', ')})`, values, spacing);
   const depth = depthFor(input, pad);
   heed(input, pad);
+  heedShape(input, spacing, depth, pad);
   const use = useOf(input, pad);
   const reinforced = input.reinforced ?? false;
   return {

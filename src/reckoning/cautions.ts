@@ -59,13 +59,13 @@ export const runsToBuilding = (limit: Slope, actual: Slope): Caution => ({
   source: sources.IRC_DRAINAGE,
 });
 
-export const tooFlat = (limit: Slope, actual: Slope): Caution => ({
+export const tooFlat = (limit: Slope, actual: Slope, source: Source = sources.PCA_DRAINAGE): Caution => ({
   code: 'too-flat',
   severity: 'warning',
   sentence: `the surface falls less than the required ${limit.format()}: water will stand. Correct the grade before any concrete is placed`,
   limit,
   actual,
-  source: sources.PCA_DRAINAGE,
+  source,
 });
 
 export const steeperThanRamp = (limit: Slope, actual: Slope): Caution => ({
@@ -75,15 +75,6 @@ export const steeperThanRamp = (limit: Slope, actual: Slope): Caution => ({
   limit,
   actual,
   source: sources.ADA_RAMPS,
-});
-
-export const longPanel = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'long-panel',
-  severity: 'warning',
-  sentence: `panels longer than ${limit.format()} tend to crack across the middle; joint the slab into squarer panels`,
-  limit,
-  actual,
-  source: sources.MCGRAW_JOINTS,
 });
 
 export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
@@ -715,3 +706,36 @@ export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
   actual,
   source: sources.STAGGER_RULE,
 });
+
+export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
+  code: 'wide-strip',
+  severity: 'warning',
+  sentence: `panels would be wider than ${limit.format()} of their length and tend to crack across: joint along the strip too`,
+  limit,
+  actual,
+  source: sources.MCGRAW_JOINTS,
+});
+
+export const deepCut = (limit: Length, actual: Length): Caution => ({
+  code: 'cut-too-deep',
+  severity: 'stop',
+  sentence: 'the joint would go through more than half of the slab; the slab is too thin for a sawn joint',
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const heavyLap: Caution = {
+  code: 'heavy-bar-lap',
+  severity: 'warning',
+  sentence: 'bars of #14 and #18 are usually not lapped but coupled or welded; the engineer decides',
+  source: sources.COMMON_PRACTICE,
+};
+
+export const rollsSpring: Caution = {
+  code: 'rolls-spring-back',
+  severity: 'warning',
+  sentence:
+    'mesh in rolls springs back when it is cut or let go: weight both ends down, stand clear, and mind the cut wires',
+  source: sources.COMMON_PRACTICE,
+};

@@ -136,6 +136,7 @@ function reckonRectangle(input: Parsed, pad: Pad): MeshLayoutFigures {
   const B = pad.step('area bought', 'B = p × a', { p, a: pieceArea }, pieceArea.times(p));
   const allowance = pad.step('extra for side laps', 'x = l ÷ (w − l)', { l, w }, l.over(w.minus(l)).in('%'));
   pad.caution(cautions.meshOnGround);
+  if (input.form === 'rolls') pad.caution(cautions.rollsSpring);
   const weight = style ? weigh(style, B, pad) : undefined;
   return {
     pieces: p,

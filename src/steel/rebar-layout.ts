@@ -157,6 +157,9 @@ function checkFit(input: Parsed, { cover, stock, lap }: Common): void {
 function heed(input: Parsed, cover: Length, pad: Pad): void {
   if (cover.lessThan(COVER())) pad.caution(cautions.steelCover(COVER(), cover));
   if (input.spacing.greaterThan(WIDE())) pad.caution(cautions.wideSpacing(WIDE(), input.spacing));
+  const across = input.spacingAcross;
+  if (across?.greaterThan(WIDE())) pad.caution(cautions.wideSpacing(WIDE(), across));
+  if (input.bar === '#14' || input.bar === '#18') pad.caution(cautions.heavyLap);
   pad.caution(cautions.impalement);
 }
 
