@@ -230,6 +230,7 @@ export {
   type JointSpacingInput,
   jointSpacing,
 } from './joints/joint-spacing';
+export type { BackerRod, IsolationBoard, Sawing, Sealant } from './joints/layout/take-off';
 export {
   type RelativeStiffnessFigures,
   type RelativeStiffnessInput,

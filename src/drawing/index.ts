@@ -9,8 +9,8 @@ export type {
   RectangleOpeningInput,
   RegionInput,
 } from '../geometry/region';
-export { jointPlan } from './joint-plan';
+export { type JointPlanOptions, jointPlan } from './joint-plan';
 export { matPlan, matSection, meshPlan } from './mat-plan';
 export { outlinePlan, type PlanOptions } from './outline-plan';
-export { surfacePlan } from './surface-plan';
+export { type StakeMarkInput, type SurfacePlanInput, surfacePlan } from './surface-plan';
 export { thicknessPlan } from './thickness-plan';

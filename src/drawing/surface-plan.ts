@@ -34,10 +34,13 @@ import {
   ringPath,
 } from './svg';
 
-/** A mark to be shown at a stake, as {@link formGrades} gives it. */
+/** A mark to be shown at a stake, as `formGrades` gives it. */
 export interface StakeMarkInput {
+  /** Name of the stake, written beside it. */
   readonly name: string;
+  /** How far along the stake stands. */
   readonly x: QuantityInput<'length'>;
+  /** How far across the stake stands. */
   readonly y: QuantityInput<'length'>;
   /** What is written beside it, for example `down 2 1/4 in`. */
   readonly mark?: string;
@@ -47,9 +50,11 @@ export interface StakeMarkInput {
 export interface SurfacePlanInput {
   /** The surface, as the drainage check takes it. */
   readonly surface: SurfaceDrainageInput;
+  /** Heading; by default `Plan of drainage`. */
   readonly title?: string;
   /** Height between contours; by default chosen so that there are about a dozen. */
   readonly interval?: QuantityInput<'length'>;
+  /** Stakes to be shown; none by default. */
   readonly stakes?: readonly StakeMarkInput[];
 }
 

@@ -20,16 +20,23 @@ import { type CircleSide, circleRing, ringOf } from './ring';
 
 /** A rectangular opening by its corner nearest the origin. */
 export interface RectangleOpeningInput {
+  /** Always `rectangle`. */
   readonly shape: 'rectangle';
+  /** The corner nearest the origin. */
   readonly at: PointInput;
+  /** Side along x. */
   readonly length: QuantityInput<'length'>;
+  /** Side along y. */
   readonly width: QuantityInput<'length'>;
 }
 
 /** A round opening by its centre. */
 export interface CircleOpeningInput {
+  /** Always `circle`. */
   readonly shape: 'circle';
+  /** The centre. */
   readonly at: PointInput;
+  /** Across the middle. */
   readonly diameter: QuantityInput<'length'>;
 }
 
@@ -38,7 +45,9 @@ export type OpeningInput = RectangleOpeningInput | CircleOpeningInput | PolygonI
 
 /** An outline with openings. */
 export interface RegionInput {
+  /** The outside of the slab. */
   readonly outline: OutlineInput;
+  /** Openings within the outline and apart from each other; none by default. */
   readonly openings?: readonly OpeningInput[];
 }
 

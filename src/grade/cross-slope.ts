@@ -32,12 +32,15 @@ export interface CrossSlopeInput {
   readonly highSide?: QuantityInput<'length'>;
   /** Elevation at the low side. */
   readonly lowSide?: QuantityInput<'length'>;
+  /** Level distance between the two readings. */
   readonly width?: QuantityInput<'length'>;
 }
 
 /** Figures of {@link crossSlope}. */
 export interface CrossSlopeFigures {
+  /** Slope across, as given or from the two readings. */
   readonly across: Quantity<'slope'>;
+  /** Slope along, as given; 0% where it was left out. */
   readonly along: Quantity<'slope'>;
   /** Steepest slope: the hypotenuse of both. */
   readonly steepest: Quantity<'slope'>;

@@ -45,8 +45,11 @@ import { metresAs, planPoint } from './spots';
 
 /** A stake at the forms. */
 export interface StakeInput {
+  /** What the stake is called; no two alike. */
   readonly name: string;
+  /** How far along the stake stands. */
   readonly x: QuantityInput<'length'>;
+  /** How far across the stake stands. */
   readonly y: QuantityInput<'length'>;
   /** Elevation of the stake's top; the mark is measured from there. */
   readonly top?: QuantityInput<'length'>;
@@ -58,27 +61,37 @@ export interface StakeInput {
 
 /** A fall that is required between two points. */
 export interface RequiredFallInput {
+  /** What the fall is called where it is not met. */
   readonly name: string;
   /** The upper end. */
   readonly from: PointInput;
   /** The lower end. */
   readonly to: PointInput;
+  /** Least slope down from `from` to `to`; no least by default. */
   readonly least?: QuantityInput<'slope'>;
+  /** Most slope down from `from` to `to`; no most by default. */
   readonly most?: QuantityInput<'slope'>;
 }
 
 /** A bound on the elevation at a point: below a sill, above a pipe. */
 export interface ElevationBoundInput {
+  /** What the bound is called where it binds or conflicts. */
   readonly name: string;
+  /** How far along the point lies. */
   readonly x: QuantityInput<'length'>;
+  /** How far across the point lies. */
   readonly y: QuantityInput<'length'>;
+  /** Lowest that the plane may lie there; no least by default. */
   readonly least?: QuantityInput<'length'>;
+  /** Highest that the plane may lie there; no most by default. */
   readonly most?: QuantityInput<'length'>;
 }
 
 /** A rectangle of forms, to be squared by its diagonals. */
 export interface FormSquareInput {
+  /** One side of the forms. */
   readonly length: QuantityInput<'length'>;
+  /** The other side, square to it. */
   readonly width: QuantityInput<'length'>;
   /** The two diagonals as measured. */
   readonly measured?: readonly [QuantityInput<'length'>, QuantityInput<'length'>];
@@ -92,17 +105,21 @@ export interface FormGradesInput {
   readonly surface?: FormSurfaceInput;
   /** Points that the sought plane must pass through. */
   readonly fixed?: readonly FixedPointInput[];
+  /** Bounds that the sought plane must keep to; not with `surface`. */
   readonly bounds?: readonly ElevationBoundInput[];
   /** Falls to be met by the sought plane, or checked on the surface given. */
   readonly falls?: readonly RequiredFallInput[];
   /** `none` where the sought plane may nowhere lie below the ground; by default `allowed`. */
   readonly cut?: 'allowed' | 'none';
+  /** Stakes to be marked, and the ground that fill is least over. */
   readonly stakes: readonly StakeInput[];
+  /** The rectangle of forms, where its diagonals are wanted. */
   readonly square?: FormSquareInput;
 }
 
 /** What to mark at a stake. */
 export interface StakeFigure {
+  /** Name of the stake. */
   readonly name: string;
   /** Elevation of the form, exact. */
   readonly elevation: Quantity<'length'>;
@@ -120,18 +137,25 @@ export interface StakeFigure {
 
 /** A fall, checked. */
 export interface FallFigure {
+  /** Name of the fall. */
   readonly name: string;
+  /** Slope from the upper end to the lower; negative when it rises. */
   readonly slope: Quantity<'slope'>;
+  /** The slope against the least and the most asked for. */
   readonly verdict: 'met' | 'too flat' | 'too steep';
 }
 
 /** Figures of {@link formGrades}. */
 export interface FormGradesFigures {
+  /** `falls not met` where any fall is too flat or too steep. */
   readonly verdict: 'all falls met' | 'falls not met';
+  /** What to mark at each stake, in the order given. */
   readonly stakes: readonly StakeFigure[];
+  /** Each fall checked, in the order given. */
   readonly falls: readonly FallFigure[];
   /** Fall of a plane along x; negative when it rises. Left out for surfaces that are no plane. */
   readonly alongX?: Quantity<'slope'>;
+  /** Fall of a plane along y; negative when it rises. Left out for surfaces that are no plane. */
   readonly alongY?: Quantity<'slope'>;
   /** Steepest slope of a plane: the hypotenuse of both. */
   readonly steepest?: Quantity<'slope'>;
@@ -141,6 +165,7 @@ export interface FormGradesFigures {
   readonly cutHeights: Quantity<'length'>;
   /** Fill times the area of each stake, where areas are given. */
   readonly fillVolume?: Quantity<'volume'>;
+  /** Cut times the area of each stake, where areas are given. */
   readonly cutVolume?: Quantity<'volume'>;
   /** What decides the sought plane: the conditions that bind. */
   readonly binding: readonly string[];

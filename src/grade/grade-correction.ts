@@ -44,20 +44,25 @@ export interface SpotFallInput {
   readonly from: string;
   /** Name of the lower spot. */
   readonly to: string;
+  /** Least slope down from `from` to `to`. */
   readonly least: QuantityInput<'slope'>;
 }
 
 /** A sill or threshold above a spot. */
 export interface SpotSillInput {
+  /** What the sill is called. */
   readonly name: string;
   /** Name of the spot below it. */
   readonly at: string;
+  /** Elevation of the sill, on the datum of the spots. */
   readonly elevation: QuantityInput<'length'>;
 }
 
 /** How thick the slab is at a spot. */
 export interface SpotThicknessInput {
+  /** Name of the spot. */
   readonly spot: string;
+  /** Thickness there before the correction. */
   readonly thickness: QuantityInput<'length'>;
 }
 
@@ -69,6 +74,7 @@ export interface GradeCorrectionInput {
   readonly heightOfInstrument?: QuantityInput<'length'>;
   /** Lines of the building; see the drainage check. */
   readonly lines?: readonly SurfaceLineInput[];
+  /** Falls that must be there besides those away from a building; none by default. */
   readonly falls?: readonly SpotFallInput[];
   /** Least slope away from a building within `zone`; by default 2%. */
   readonly minimum?: QuantityInput<'slope'>;
@@ -80,9 +86,11 @@ export interface GradeCorrectionInput {
   readonly movable?: readonly string[];
   /** The farthest that any spot may be moved. */
   readonly farthest?: QuantityInput<'length'>;
+  /** Sills that the surface must stay below by `freeboard`; none by default. */
   readonly sills?: readonly SpotSillInput[];
   /** How far the surface must stay below sills; by default 1 in. */
   readonly freeboard?: QuantityInput<'length'>;
+  /** Thickness at spots; with `leastThickness` it limits how far they may be lowered. */
   readonly thicknesses?: readonly SpotThicknessInput[];
   /** What must be left where the surface is lowered. */
   readonly leastThickness?: QuantityInput<'length'>;
@@ -90,10 +98,13 @@ export interface GradeCorrectionInput {
 
 /** What to do at one spot. */
 export interface SpotMoveFigure {
+  /** Name of the spot. */
   readonly spot: string;
   /** Elevation afterwards, exact. */
   readonly elevation: Quantity<'length'>;
+  /** How far up it goes; left out where it goes down. */
   readonly raise?: Quantity<'length'>;
+  /** How far down it goes; left out where it goes up. */
   readonly lower?: Quantity<'length'>;
   /** The move to the nearest 1/16 in or mm. */
   readonly mark: Quantity<'length'>;
@@ -103,12 +114,15 @@ export interface SpotMoveFigure {
 
 /** A sill after the correction. */
 export interface SillAfterFigure {
+  /** Name of the sill. */
   readonly name: string;
+  /** How far the corrected surface lies below it; negative when above. */
   readonly freeboard: Quantity<'length'>;
 }
 
 /** Figures of {@link gradeCorrection}. */
 export interface GradeCorrectionFigures {
+  /** Whether any spot is to be moved. */
   readonly verdict: 'nothing to correct' | 'correct these spots';
   /** Spots to be moved, and no others. */
   readonly moves: readonly SpotMoveFigure[];
@@ -116,15 +130,21 @@ export interface GradeCorrectionFigures {
   readonly concrete: Quantity<'volume'>;
   /** Concrete to be struck off. */
   readonly struckOff: Quantity<'volume'>;
+  /** Each sill after the correction, in the order given. */
   readonly sills: readonly SillAfterFigure[];
   /** What the correction is decided by. */
   readonly binding: readonly string[];
   /** The check of the corrected surface. */
   readonly after: {
+    /** The gravest that is still found. */
     readonly verdict: SurfaceDrainageFigures['verdict'];
+    /** How many facets still run to a building within the zone. */
     readonly reverse: Quantity<'count'>;
+    /** How many facets still fall less than required. */
     readonly short: Quantity<'count'>;
+    /** How many ponds are left, however shallow. */
     readonly pondCount: Quantity<'count'>;
+    /** Volume of the ponds left. */
     readonly pondVolume: Quantity<'volume'>;
   };
 }

@@ -11,9 +11,10 @@
  * - `string line`: the string is straight between two points of known elevation, and each reading is
  *   taped down from it.
  */
+import type { LengthInput } from '../geometry/outline';
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
-import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
+import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import {
@@ -31,16 +32,17 @@ import type { Pad } from '../reckoning/pad';
 import { CBM_LEVELLING, CLOSED_FORM, COMMON_PRACTICE, NAVY_GRADES } from '../reckoning/source';
 import { small } from './marks';
 
-type LengthInput = QuantityInput<'length'>;
-
 /** A point whose elevation is known. */
 export interface BenchMarkInput {
+  /** What the point is called. */
   readonly name: string;
+  /** Its known elevation. */
   readonly elevation: LengthInput;
 }
 
 /** One line of a level book. */
 export interface LevelRowInput {
+  /** Name of the point that the rod stands on; a point may be met again. */
   readonly point: string;
   /** Rod reading on a point of known elevation, looking back. */
   readonly backsight?: LengthInput;
@@ -50,10 +52,13 @@ export interface LevelRowInput {
 
 /** Notes of a level with a rod. */
 export interface LevelNotesByRodInput {
+  /** Always `level`. */
   readonly method: 'level';
   /** Left out, the height of the first instrument must be given. */
   readonly benchMark?: BenchMarkInput;
+  /** Elevation of the first line of sight, in place of a bench mark. */
   readonly heightOfInstrument?: LengthInput;
+  /** Lines of the book, in the order read. */
   readonly rows: readonly LevelRowInput[];
   /** Known elevation of the last point, to close on. */
   readonly closesOn?: LengthInput;
@@ -63,32 +68,57 @@ export interface LevelNotesByRodInput {
 
 /** Readings of a laser on a rod set to zero at the bench mark. */
 export interface LevelNotesByLaserInput {
+  /** Always `laser`. */
   readonly method: 'laser';
+  /** Where the rod was set to zero; left out, `no-datum` names the points that hang on nothing. */
   readonly benchMark?: BenchMarkInput;
+  /** One reading for each point, either `up` or `down`. */
   readonly rows: readonly {
+    /** Name of the point; no two alike. */
     readonly point: string;
+    /** How far the point lies above the bench mark. */
     readonly up?: LengthInput;
+    /** How far the point lies below the bench mark. */
     readonly down?: LengthInput;
   }[];
 }
 
 /** Readings of a water level: height of the water above each point. */
 export interface LevelNotesByWaterInput {
+  /** Always `water level`. */
   readonly method: 'water level';
+  /** The known point; left out, `no-datum` names the points that hang on nothing. */
   readonly benchMark?: BenchMarkInput;
   /** Height of the water above the bench mark. */
   readonly atBenchMark: LengthInput;
-  readonly rows: readonly { readonly point: string; readonly height: LengthInput }[];
+  /** One reading for each point. */
+  readonly rows: readonly {
+    /** Name of the point; no two alike. */
+    readonly point: string;
+    /** Height of the water above the point. */
+    readonly height: LengthInput;
+  }[];
 }
 
 /** Readings taped down from a string line. */
 export interface LevelNotesByStringInput {
+  /** Always `string line`. */
   readonly method: 'string line';
+  /** Start of the string and its elevation; left out, `no-datum` is thrown. */
   readonly from?: BenchMarkInput;
+  /** End of the string and its elevation; left out, `no-datum` is thrown. */
   readonly to?: BenchMarkInput;
   /** Length of the string between the two. */
   readonly length: LengthInput;
-  readonly rows: readonly { readonly point: string; readonly at: LengthInput; readonly down: LengthInput }[];
+  /** One reading for each point. */
+  readonly rows: readonly {
+    /** Name of the point; no two alike. */
+    readonly point: string;
+    /** How far along the string from `from`. */
+    readonly at: LengthInput;
+    /** How far the point lies below the string, as taped. */
+    readonly down: LengthInput;
+  }[];
 }
 
 /** Input of {@link levelNotes}. */
@@ -100,7 +130,9 @@ export type LevelNotesInput =
 
 /** A point with its elevation. */
 export interface LevelledPoint {
+  /** Name of the point. */
   readonly point: string;
+  /** Its elevation, in feet or metres. */
   readonly elevation: Quantity<'length'>;
   /** Height of the instrument or water level that it was read from. */
   readonly readFrom?: Quantity<'length'>;
@@ -108,6 +140,7 @@ export interface LevelledPoint {
 
 /** Figures of {@link levelNotes}. */
 export interface LevelNotesFigures {
+  /** Points in the order read; of a level book the bench mark first. */
   readonly points: readonly LevelledPoint[];
   /** The elevations by name, for other calculations. */
   readonly elevations: { readonly [point: string]: Quantity<'length'> };
@@ -115,11 +148,13 @@ export interface LevelNotesFigures {
   readonly checkSum: Quantity<'length'>;
   /** What it must equal. */
   readonly checkAgainst: Quantity<'length'>;
+  /** All backsights of a level book together. */
   readonly sumOfBacksights?: Quantity<'length'>;
   /** At turning points and the last point. */
   readonly sumOfForesights?: Quantity<'length'>;
   /** Found less known, where the notes close on a known elevation. */
   readonly misclosure?: Quantity<'length'>;
+  /** `does not close` where the misclosure is more than allowed. */
   readonly verdict: 'sums agree' | 'does not close';
 }
 

@@ -40,6 +40,7 @@ export type GradeUse =
 
 /** Limits of one use. */
 export interface GradeLimit {
+  /** The use that is limited. */
   readonly use: GradeUse;
   /** Least slope, for drainage. */
   readonly least?: Quantity<'slope'>;
@@ -49,6 +50,7 @@ export interface GradeLimit {
   readonly tolerance?: string;
   /** In words, with what the source allows beside it. */
   readonly because: string;
+  /** Where the limits are taken from. */
   readonly source: Source;
 }
 

@@ -21,7 +21,9 @@ export type LineKind = 'building' | 'threshold' | 'curb' | 'drain' | 'driveway' 
 
 /** A line on the plan. */
 export interface SurfaceLineInput {
+  /** What the line does to water. */
   readonly kind: LineKind;
+  /** What the line is called; no two alike. */
   readonly name: string;
   /**
    * Names of spots or points in plan, in order; a single one is a point drain. A building whose last

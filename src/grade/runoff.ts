@@ -31,6 +31,7 @@ export type RunoffSurface =
 
 /** One surface that rain runs off. */
 export interface RunoffAreaInput {
+  /** What the rain falls on; decides the coefficient where none is given. */
   readonly surface: RunoffSurface;
   /** Area in plan, also of a pitched roof. */
   readonly area: QuantityInput<'area'>;
@@ -40,6 +41,7 @@ export interface RunoffAreaInput {
 
 /** Input of {@link runoff}. */
 export interface RunoffInput {
+  /** Surfaces whose flows are added up. */
   readonly areas: readonly RunoffAreaInput[];
   /** Rain of the design storm, for example `5.95 in/h`; the local code gives it. */
   readonly intensity: QuantityInput<'speed'>;
@@ -55,8 +57,11 @@ export interface RunoffFigures {
   readonly flowInCubicFeet: Quantity<'volume-rate'>;
   /** Flow by surface, in the order given. */
   readonly areas: readonly {
+    /** What the rain falls on. */
     readonly surface: RunoffSurface;
+    /** Share of the rain that runs off, as given or from the table. */
     readonly coefficient: Quantity<'ratio'>;
+    /** Flow off this surface, in gal/min or L/s. */
     readonly flow: Quantity<'volume-rate'>;
   }[];
   /** Coefficient of all together, weighted by area. */

@@ -13,21 +13,29 @@ import { type Field, fields, kinds, label, list, maybe, quantity, word } from '.
 
 /** A point whose elevation is fixed: a threshold, a walk, a driveway, a drain. */
 export interface FixedPointInput {
+  /** What the point is called. */
   readonly name: string;
+  /** How far along the point lies. */
   readonly x: QuantityInput<'length'>;
+  /** How far across the point lies. */
   readonly y: QuantityInput<'length'>;
+  /** Elevation of the surface there. */
   readonly elevation: QuantityInput<'length'>;
 }
 
 /** A plane through three fixed points. */
 export interface PlaneInput {
+  /** Always `plane`. */
   readonly kind: 'plane';
+  /** Three points that are not in one line. */
   readonly through: readonly FixedPointInput[];
 }
 
 /** A plane through one fixed point that falls along x and y. */
 export interface SlopedPlaneInput {
+  /** Always `sloped plane`. */
   readonly kind: 'sloped plane';
+  /** The point that the plane passes through. */
   readonly at: FixedPointInput;
   /** Fall towards greater x; negative for a rise. */
   readonly alongX: QuantityInput<'slope'>;
@@ -37,6 +45,7 @@ export interface SlopedPlaneInput {
 
 /** Two planes that fall away from a ridge, or down to a valley. */
 export interface FoldInput {
+  /** `ridge` where both fall away from the line, `valley` where both fall to it. */
   readonly kind: 'ridge' | 'valley';
   /** Two points of the line where they meet. */
   readonly line: readonly FixedPointInput[];
@@ -48,14 +57,19 @@ export interface FoldInput {
 
 /** A warped surface between four corners in order around it. */
 export interface WarpedInput {
+  /** Always `warped quad`. */
   readonly kind: 'warped quad';
+  /** Four corners in order around; none bent inwards. */
   readonly corners: readonly FixedPointInput[];
 }
 
 /** A fall to a drain at one slope from all around. */
 export interface DrainFallInput {
+  /** Always `fall to a drain`. */
   readonly kind: 'fall to a drain';
+  /** Where the drain is, and its elevation. */
   readonly drain: FixedPointInput;
+  /** Slope straight down to the drain. */
   readonly slope: QuantityInput<'slope'>;
 }
 

@@ -27,7 +27,9 @@ import { choice, type Field, fields, label, list, maybe, quantity, reading } fro
 export interface SpotInput {
   /** What the spot is called; by default `spot 1` and so on. */
   readonly name?: string;
+  /** How far along the spot lies. */
   readonly x: QuantityInput<'length'>;
+  /** How far across the spot lies. */
   readonly y: QuantityInput<'length'>;
   /** Elevation on any datum, the same for all spots. */
   readonly elevation?: QuantityInput<'length'>;
@@ -59,21 +61,30 @@ export interface SpotGridInput {
 
 /** Readings along a straight form. */
 export interface FormReadingsInput {
+  /** What the form is called; its spots are named after it. */
   readonly name: string;
+  /** The end that readings are measured from. */
   readonly from: PointInput;
+  /** A point farther along the form, which gives its direction. */
   readonly to: PointInput;
   /** How far along from `from`, and the elevation there. */
   readonly readings: readonly {
+    /** How far along from `from`. */
     readonly at: QuantityInput<'length'>;
+    /** Elevation there, on the datum of all spots. */
     readonly elevation: QuantityInput<'length'>;
   }[];
 }
 
 /** Where the spots of a surface may come from; any of them together. */
 export interface SpotsInput {
+  /** Spots one by one. */
   readonly spots?: readonly SpotInput[];
+  /** Spots as plain numbers in one unit. */
   readonly table?: SpotTableInput;
+  /** Spots on a grid. */
   readonly grid?: SpotGridInput;
+  /** Spots along straight forms. */
   readonly forms?: readonly FormReadingsInput[];
   /** Elevation of the line of sight, for spots with rod readings. */
   readonly heightOfInstrument?: QuantityInput<'length'>;

@@ -35,7 +35,9 @@ export interface StraightedgeFigures {
   readonly gap: Quantity<'length'>;
   /** Number of the reading where it is, from 1. */
   readonly at: Quantity<'count'>;
+  /** The widest gap allowed, as given or by default. */
   readonly allowed: Quantity<'length'>;
+  /** The widest gap against the one allowed. */
   readonly verdict: 'flat enough' | 'not flat enough';
   /** Highest reading less the lowest: how far the line is out of level. */
   readonly outOfLevel: Quantity<'length'>;

@@ -59,14 +59,17 @@ import { type Site, siteOf } from './terrain';
 
 /** A sill or threshold that the surface must stay below. */
 export interface SillInput {
+  /** What the sill is called. */
   readonly name: string;
   /** The spot below it, or a point of the surface. */
   readonly at: string | PointInput;
+  /** Elevation of the sill, on the datum of the spots. */
   readonly elevation: QuantityInput<'length'>;
 }
 
 /** A downspout or other inflow. */
 export interface InflowInput {
+  /** What the inflow is called. */
   readonly name: string;
   /** The spot where it comes down, or a point of the surface. */
   readonly at: string | PointInput;
@@ -94,13 +97,17 @@ export interface SurfaceDrainageInput extends SpotsInput {
   readonly nearLine?: QuantityInput<'length'>;
   /** Ponds up to this depth do not change the verdict; by default 1/8 in. */
   readonly pondDepth?: QuantityInput<'length'>;
+  /** Sills whose freeboard over the surface is wanted; none by default. */
   readonly sills?: readonly SillInput[];
+  /** Downspouts and the like, to be followed down the surface; none by default. */
   readonly inflows?: readonly InflowInput[];
 }
 
 /** A point in plan. */
 export interface PlanPointFigure {
+  /** How far along, as the spots are measured. */
   readonly x: Quantity<'length'>;
+  /** How far across, as the spots are measured. */
   readonly y: Quantity<'length'>;
 }
 
@@ -122,6 +129,7 @@ export interface FacetFigure {
   readonly away?: Quantity<'slope'>;
   /** Angle between the fall and the way straight off that line: 0 away, 180 to the wall. */
   readonly angleToWall?: Quantity<'angle'>;
+  /** What is at fault with it, or `drains`; one both too steep and otherwise at fault is listed twice. */
   readonly verdict: 'drains' | 'too flat' | 'runs to the building' | 'too steep';
 }
 
@@ -133,7 +141,9 @@ export interface PondFigure {
   readonly spillsOver: string;
   /** Elevation that it fills to. */
   readonly level: Quantity<'length'>;
+  /** Depth at its deepest spot. */
   readonly depth: Quantity<'length'>;
+  /** Water that it holds when full. */
   readonly volume: Quantity<'volume'>;
   /** Plan area under water. */
   readonly area: Quantity<'area'>;
@@ -145,6 +155,7 @@ export interface PondFigure {
 
 /** A spot from which water would have to climb. */
 export interface LowSpotFigure {
+  /** Name of the spot. */
   readonly spot: string;
   /** How far it lies below the spot that water must get over. */
   readonly below: Quantity<'length'>;
@@ -154,15 +165,21 @@ export interface LowSpotFigure {
 
 /** Water that reaches a building line. */
 export interface ReachFigure {
+  /** Name of the building line. */
   readonly line: string;
   /** Spots of the facets that it comes from, highest first; at most 50. */
   readonly from: readonly string[];
-  /** Plan area whose rain gets there, good to one part in a million. */
+  /**
+   * Plan area whose rain gets there, to six figures. That holds only where water from above is not
+   * divided within a facet. A facet that drains over two sides divides it by its own areas, not by
+   * where it comes in, and a facet whose water reaches two lines counts for one; then it is an estimate.
+   */
   readonly area: Quantity<'area'>;
 }
 
 /** The way that water takes from one place. */
 export interface PathFigure {
+  /** The spot where it starts, or the inflow where that is at no spot. */
   readonly from: string;
   /** The line it leaves over, the drain it enters, or `open edge`. */
   readonly leavesOver: string;
@@ -176,6 +193,7 @@ export interface PathFigure {
 
 /** A sill over the surface. */
 export interface SillFigure {
+  /** Name of the sill. */
   readonly name: string;
   /** How far the surface lies below it. */
   readonly freeboard: Quantity<'length'>;
@@ -183,7 +201,9 @@ export interface SillFigure {
 
 /** Where an inflow goes. */
 export interface InflowFigure extends PathFigure {
+  /** Name of the inflow. */
   readonly name: string;
+  /** How much it brings, as given. */
   readonly flow?: Quantity<'volume-rate'>;
 }
 
@@ -191,13 +211,17 @@ export interface InflowFigure extends PathFigure {
 export interface SurfaceDrainageFigures {
   /** The gravest that was found. */
   readonly verdict: 'drains' | 'too flat' | 'water stands' | 'runs to the building';
+  /** How many spots were given, those off the slab too. */
   readonly spots: Quantity<'count'>;
+  /** How many facets the surface has. */
   readonly facets: Quantity<'count'>;
   /** Least slope away from a building. */
   readonly required: Quantity<'slope'>;
   /** Least slope elsewhere. */
   readonly requiredBeyond: Quantity<'slope'>;
+  /** Slope of the steepest facet. */
   readonly steepest: Quantity<'slope'>;
+  /** Slope of the flattest facet. */
   readonly flattest: Quantity<'slope'>;
   /** How many facets run to a building within the zone. */
   readonly reverse: Quantity<'count'>;
@@ -213,10 +237,13 @@ export interface SurfaceDrainageFigures {
   readonly pondVolume: Quantity<'volume'>;
   /** Spots lower than a spot downstream of them, the lowest first, at most 100. */
   readonly lowSpots: readonly LowSpotFigure[];
+  /** The longest way found that water takes from a spot. */
   readonly longestPath: PathFigure;
   /** Water that reaches a building, by line. */
   readonly reaches: readonly ReachFigure[];
+  /** Each sill checked, in the order given. */
   readonly sills: readonly SillFigure[];
+  /** Where each inflow goes, in the order given. */
   readonly inflows: readonly InflowFigure[];
 }
 

@@ -64,15 +64,21 @@ export type Neighbour = 'building' | 'column' | 'curb' | 'existing slab' | 'step
 
 /** A line along one side of the outline where the slab is kept apart from something. */
 export interface IsolationInput {
+  /** What stands there; it changes no figure. */
   readonly against: Neighbour;
+  /** Where the line begins, on a side of the outline. */
   readonly from: PointInput;
+  /** Where it ends, on the same side. */
   readonly to: PointInput;
 }
 
 /** A joint that must be where it is, from edge to edge (or to an opening). */
 export interface FixedJointInput {
+  /** What kind of joint it is. */
   readonly type: 'contraction' | 'construction' | 'isolation';
+  /** One end, on an edge of the slab or of an opening. */
   readonly from: PointInput;
+  /** The other end, on an edge as well. */
   readonly to: PointInput;
 }
 
@@ -92,6 +98,7 @@ export interface JointLayoutInput extends RegionInput {
   readonly direction?: QuantityInput<'angle'>;
   /** Joints fall on whole multiples of this from the corner of the slab, as for stamps or pavers. */
   readonly module?: QuantityInput<'length'>;
+  /** Joints that must be where they are; none by default. */
   readonly fixed?: readonly FixedJointInput[];
   /** Points on the outline where joints of the neighbouring slab end and must go on. */
   readonly continued?: readonly PointInput[];
@@ -119,13 +126,17 @@ export interface JointLayoutInput extends RegionInput {
 
 /** A length cut in a time. */
 export interface SawRateInput {
+  /** How far the blade gets in that time. */
   readonly length: QuantityInput<'length'>;
+  /** How long it takes for that. */
   readonly in: QuantityInput<'time'>;
 }
 
 /** Sealant in the top of the joints. */
 export interface SealantInput {
+  /** Width of the bead, across the joint. */
   readonly width: QuantityInput<'length'>;
+  /** Depth of the bead, down from the surface. */
   readonly depth: QuantityInput<'length'>;
   /** Which joints are sealed; by default all. */
   readonly joints?: 'all' | 'isolation' | 'sawn';
@@ -133,18 +144,25 @@ export interface SealantInput {
 
 /** A place in plan. */
 export interface Place {
+  /** Along x, in the coordinates of the outline. */
   readonly x: Quantity<'length'>;
+  /** Along y, in the coordinates of the outline. */
   readonly y: Quantity<'length'>;
 }
 
 /** A joint of the plan. */
 export interface PlanJoint {
+  /** From 1, in the order of the list. */
   readonly number: Quantity<'count'>;
+  /** What kind of joint it is. */
   readonly type: 'contraction' | 'construction' | 'isolation';
   /** A circle is centred on the slab, and `from` and `to` are one point on it. */
   readonly shape: 'straight' | 'circle';
+  /** Where it begins. */
   readonly from: Place;
+  /** Where it ends. */
   readonly to: Place;
+  /** From end to end; once around for a circle. */
   readonly length: Quantity<'length'>;
   /** Contraction joints as cut; construction and isolation joints through the slab. */
   readonly depth: Quantity<'length'>;
@@ -152,6 +170,7 @@ export interface PlanJoint {
 
 /** A panel of the plan. */
 export interface Panel {
+  /** From 1, in the order of the list. */
   readonly number: Quantity<'count'>;
   /** The middle of the panel over all. */
   readonly at: Place;
@@ -167,10 +186,13 @@ export interface Panel {
 
 /** A rule that could not be kept, and where. */
 export interface GivenWay {
+  /** The rule that gives way. */
   readonly rule: 'sliver' | 'panel shape' | 'joint ends at a joint' | 'module';
   /** Which panel, where it is one. */
   readonly panel?: Quantity<'count'>;
+  /** Shorter side of a sliver, ratio of a panel too long, else how many joints break the rule. */
   readonly actual?: Quantity<'length'> | Quantity<'ratio'> | Quantity<'count'>;
+  /** What the rule asks of a panel: least side, or longest ratio. */
   readonly limit?: Quantity<'length'> | Quantity<'ratio'>;
 }
 
@@ -178,6 +200,7 @@ export interface GivenWay {
 export interface SearchNote {
   /** `exact`: none exists. `bounded`: none is shorter than `leastLength`. */
   readonly kind: 'exact' | 'bounded';
+  /** All joints together: no plan of the kind comes to less. The length of this plan when exact. */
   readonly leastLength: Quantity<'length'>;
   /** What this plan has beyond the least length; none when exact. */
   readonly gap: Quantity<'length'>;
@@ -185,7 +208,9 @@ export interface SearchNote {
 
 /** Figures of {@link jointLayout}. */
 export interface JointLayoutFigures {
+  /** How the joints run: straight two ways, circles and radial joints, or a fan over a taper. */
   readonly pattern: 'straight' | 'round' | 'fan';
+  /** How many panels. */
   readonly panelCount: Quantity<'count'>;
   /** Area of the slab, openings taken out: the sum of the panels. */
   readonly area: Quantity<'area'>;
@@ -197,14 +222,21 @@ export interface JointLayoutFigures {
   readonly isolation: Quantity<'length'>;
   /** Depth of the contraction joints. */
   readonly depth: Quantity<'length'>;
+  /** Every joint in the slab with its place; isolation along sides and openings is not among them. */
   readonly joints: readonly PlanJoint[];
+  /** Every panel with its place and size. */
   readonly panels: readonly Panel[];
+  /** Rules that this plan does not keep, and where; empty when it keeps all. */
   readonly givesWay: readonly GivenWay[];
+  /** How sure it is that this is the shortest plan of its kind. */
   readonly search: SearchNote;
   /** When the contraction joints are sawn. */
   readonly sawing?: Sawing;
+  /** Board for all isolation joints; of no length where there are none. */
   readonly isolationBoard: IsolationBoard;
+  /** Rod for the isolation joints, where they are sealed. */
   readonly backerRod?: BackerRod;
+  /** Sealant for the joints that are sealed, where its width and depth are given. */
   readonly sealant?: Sealant;
   /** Dowels at construction joints, when their spacing is given. */
   readonly dowels?: Quantity<'count'>;

@@ -34,6 +34,7 @@ export interface RelativeStiffnessInput {
   readonly thickness: QuantityInput<'length'>;
   /** Modulus of elasticity of the concrete, for example `4000000 psi`. */
   readonly elasticity: QuantityInput<'pressure'>;
+  /** Reaction of the ground, as a plate test gives it. */
   readonly subgrade: SubgradeInput;
   /** Poisson's ratio of the concrete; by default 0.15. */
   readonly poisson?: QuantityInput<'ratio'>;

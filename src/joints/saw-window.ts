@@ -32,6 +32,7 @@ import {
 
 /** When the concrete itself is ready to be sawn, told by something better than a range. */
 export interface ReadyInput {
+  /** What tells it. */
   readonly by: 'measured set' | 'maturity';
   /** After placing. */
   readonly after: QuantityInput<'time'>;
@@ -41,9 +42,11 @@ export interface ReadyInput {
 
 /** Input of {@link sawWindow}. */
 export interface SawWindowInput {
+  /** Which saw cuts. */
   readonly saw: 'conventional' | 'early-entry';
   /** As the crew would call it; no published source ties degrees to it. */
   readonly weather?: 'hot' | 'mild' | 'cold';
+  /** When the concrete itself tells that it is ready; goes in place of the published start. */
   readonly ready?: ReadyInput;
   /** Time of day when the last concrete is placed, from midnight: `14 h` for two in the afternoon. */
   readonly placedAt?: QuantityInput<'time'>;
@@ -57,13 +60,17 @@ export interface SawWindowInput {
 
 /** A stretch of time after placing. */
 export interface Hours {
+  /** Where the stretch begins. */
   readonly from: Quantity<'time'>;
+  /** Where it ends. */
   readonly to: Quantity<'time'>;
 }
 
 /** What one source gives. */
 export interface PublishedHours extends Hours {
+  /** Title of the source. */
   readonly source: string;
+  /** Which saw the hours are for. */
   readonly saw: 'conventional' | 'early-entry' | 'any';
   /** What the hours are counted from. */
   readonly after: 'placing' | 'finishing';
@@ -79,8 +86,11 @@ export interface ClockTime {
 
 /** The window by the clock. */
 export interface ClockWindow {
+  /** Earliest that sawing can start. */
   readonly startFrom: ClockTime;
+  /** When the range of the start ends. */
   readonly startTo: ClockTime;
+  /** When sawing should be finished. */
   readonly finishBy: ClockTime;
   /** True when the window closes outside working hours. */
   readonly closesOvernight: boolean;
@@ -96,9 +106,11 @@ export interface SawWindowFigures {
   readonly finishBy: Quantity<'time'>;
   /** How uncertain the start is: the width of its range. */
   readonly uncertainty: Quantity<'time'>;
+  /** What the start is taken from. */
   readonly startedBy: 'published range' | 'measured set' | 'maturity';
   /** What each source gives, those that disagree included. */
   readonly published: readonly PublishedHours[];
+  /** The window by the clock, where `placedAt` is given. */
   readonly clock?: ClockWindow;
 }
 

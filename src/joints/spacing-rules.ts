@@ -34,28 +34,34 @@ export type JointUse = 'slab' | 'walk' | 'curb';
 export interface SpacingBySource {
   /** The rule in a few words. */
   readonly rule: string;
+  /** Title of the source. */
   readonly source: string;
   /** The farthest apart by this source. */
-  readonly spacing: Length;
+  readonly spacing: Quantity<'length'>;
   /** The closer end, where the source gives a range. */
-  readonly least?: Length;
+  readonly least?: Quantity<'length'>;
 }
 
 /** A depth by one way of making the joint, or by one source. */
 export interface DepthBySource {
+  /** The way of making, or the rule in a few words. */
   readonly rule: string;
+  /** Title of the source. */
   readonly source: string;
-  readonly depth: Length;
+  /** How deep; the shallower end, where the source gives a range. */
+  readonly depth: Quantity<'length'>;
   /** The deeper end, where the source gives a range. */
-  readonly most?: Length;
+  readonly most?: Quantity<'length'>;
 }
 
 /** What one source says of isolation joints at regular intervals. */
 export interface IsolationBySource {
+  /** Title of the source. */
   readonly source: string;
   /** False where the source wants none at regular intervals. */
   readonly regular: boolean;
-  readonly atMost?: Length;
+  /** The farthest apart, where the source wants them regularly. */
+  readonly atMost?: Quantity<'length'>;
 }
 
 /** What the rules are asked for. */

@@ -77,6 +77,8 @@ function feetInches(value: Decimal, denominator: number): string {
   return sign + [feetText, inchPart].filter(Boolean).join(' ');
 }
 
+const NO_OPTIONS: FormatOptions = {};
+
 const DENOMINATORS = [1, 2, 4, 8, 16, 32, 64];
 const MOST_PLACES = 60;
 
@@ -89,8 +91,13 @@ function checkOptions({ places = 0, denominator = 16 }: FormatOptions): void {
 }
 
 /** Show a canonical value in a unit; the number in that unit may be given where it is known. */
-export function show(value: Decimal, unit: Unit, options: FormatOptions = {}, number?: Decimal): string {
-  checkOptions(options ?? {});
+export function show(
+  value: Decimal,
+  unit: Unit,
+  options: FormatOptions = NO_OPTIONS,
+  number?: Decimal,
+): string {
+  if (options !== NO_OPTIONS) checkOptions(options ?? NO_OPTIONS);
   if (unit.form === 'feet-inches') return feetInches(value, options.denominator ?? 16);
   if (unit.form === 'one-in' && value.isZero()) return 'level';
   return withUnit(rounded(number ?? numberForShow(value, unit), unit, options.places), unit);

@@ -64,7 +64,7 @@ export function readMoney(input: unknown, what: string): Money | Fault {
  * money('165 USD').plus(money('USD 12.50')).format(); // '177.50 USD'
  * ```
  */
-export function money(input: QuantityInput<'money'>): Money {
+export function money(input: QuantityInput<'money'>): Quantity<'money'> {
   const q = readMoney(input, 'the money');
   return isFaulty(q) ? fail(q) : q;
 }

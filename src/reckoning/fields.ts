@@ -35,6 +35,9 @@ const isFault = <T>(x: T | Fault): x is Fault => typeof x === 'object' && x !== 
 /** Where a reader puts what it finds wrong. */
 type Report = (fault: Fault, path?: PropertyKey[]) => void;
 
+/** The readers of our own behind the fields that have one: within another field they are called as they are. */
+const readers = new WeakMap<object, (input: unknown, report: Report) => unknown>();
+
 /**
  * A field read by a function of our own, which reports what is wrong.
  *
@@ -55,6 +58,7 @@ function readBy<T>(
       return issues.length > before ? z.NEVER : (value as T);
     }),
   );
+  readers.set(field, read);
   return described(field as unknown as Field<T>, json);
 }
 
@@ -71,8 +75,8 @@ export function reading<T>(read: (input: unknown) => T | Fault, json: () => Json
 /** Which signs a quantity may have. */
 export type Sign = 'positive' | 'not-negative' | 'any';
 
-/** Larger than anything on a site, in any canonical unit. */
-const LARGEST = '1e15';
+/** A power of ten larger than anything on a site, in any canonical unit. */
+const LARGEST = 15;
 
 /** A quantity of one dimension. */
 export function quantity<D extends Dimension>(
@@ -83,7 +87,7 @@ export function quantity<D extends Dimension>(
   const read = (input: unknown): Quantity<D> | Fault => {
     const q = readQuantity(input, d, what);
     if (isFaulty(q)) return q;
-    if (canonicalValue(q).abs().greaterThan(LARGEST)) return faults.outOfRange(what);
+    if (canonicalValue(q).e >= LARGEST) return faults.outOfRange(what);
     if (sign === 'any') return q;
     if (q.sign() < 0) return sign === 'positive' ? faults.notPositive(what) : faults.negative(what);
     return q.sign() === 0 && sign === 'positive' ? faults.notPositive(what) : q;
@@ -169,6 +173,8 @@ const wordOf = (member: object, key: string): unknown =>
 
 /** Read an inner value with another field, and report its faults with the path to it. */
 function within<T>(field: Field<T>, input: unknown, report: Report, path: PropertyKey[]): T | undefined {
+  const own = readers.get(field);
+  if (own) return own(input, (fault, inner = []) => report(fault, [...path, ...inner])) as T | undefined;
   const parsed = z.safeParse(field, input);
   if (parsed.success) return parsed.data;
   for (const issue of parsed.error.issues) report(faultOf(issue, input, field), [...path, ...issue.path]);

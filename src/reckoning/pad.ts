@@ -72,7 +72,7 @@ export class Pad {
     values: Readonly<Record<string, Quantity>>,
     gives: Quantity<D>,
   ): Quantity<D> {
-    this.working.push({ what, formula, put: putIn(formula, values), gives: gives.format() });
+    this.working.push(Object.freeze({ what, formula, put: putIn(formula, values), gives: gives.format() }));
     return gives;
   }
 

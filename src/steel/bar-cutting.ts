@@ -38,6 +38,7 @@ import { type Batch, firstFitPlan, type Solved, solveCutting } from './cut-searc
 
 /** Pieces of one length. */
 export interface PieceInput {
+  /** Length of each piece as cut. */
   readonly length: QuantityInput<'length'>;
   /** How many. */
   readonly count: number;
@@ -45,6 +46,7 @@ export interface PieceInput {
 
 /** A length that bars are sold in. */
 export interface StockInput {
+  /** Length of a bar as bought. */
   readonly length: QuantityInput<'length'>;
   /** Price of one bar; for all stock lengths or for none. */
   readonly price?: QuantityInput<'money'>;
@@ -69,7 +71,9 @@ export interface BarCuttingInput {
 
 /** Bars of one length to buy. */
 export interface StockOrder {
+  /** Length of a bar as bought. */
   readonly length: Quantity<'length'>;
+  /** How many to buy. */
   readonly bars: Quantity<'count'>;
   /** What they cost, where prices are given. */
   readonly cost?: Quantity<'money'>;
@@ -77,13 +81,17 @@ export interface StockOrder {
 
 /** Pieces of one length cut from a bar, or offcuts of one length. */
 export interface Cut {
+  /** Length of each piece or offcut. */
   readonly length: Quantity<'length'>;
+  /** How many: out of one bar in a plan, in all where offcuts are kept. */
   readonly count: Quantity<'count'>;
 }
 
 /** Bars that are cut alike. */
 export interface CutBars {
+  /** Length of the bars as bought. */
   readonly stock: Quantity<'length'>;
+  /** How many bars are cut this way. */
   readonly bars: Quantity<'count'>;
   /** What is cut from each of them, longest first. */
   readonly cuts: readonly Cut[];
@@ -93,6 +101,7 @@ export interface CutBars {
 
 /** What a length is worth in the proof, as part of what the plan keeps low. */
 export interface LengthWorth {
+  /** Length of the piece. */
   readonly length: Quantity<'length'>;
   /** In bars, in metres, or in units of money. */
   readonly worth: Quantity<'ratio'>;
@@ -106,9 +115,11 @@ export interface BarCuttingFigures {
   readonly order: readonly StockOrder[];
   /** What they cost, where prices are given. */
   readonly cost?: Quantity<'money'>;
+  /** The bars to buy end to end. */
   readonly lengthBought: Quantity<'length'>;
   /** The pieces end to end. */
   readonly lengthUsed: Quantity<'length'>;
+  /** Offcuts that are kept, end to end; nothing where `keepFrom` is left out. */
   readonly lengthKept: Quantity<'length'>;
   /** Kerfs and offcuts that are not kept. */
   readonly lengthLost: Quantity<'length'>;
@@ -118,6 +129,7 @@ export interface BarCuttingFigures {
   readonly kept: readonly Cut[];
   /** How to cut, bar by bar. */
   readonly plan: readonly CutBars[];
+  /** What the plan keeps low, given or by default. */
   readonly aim: CuttingAim;
   /** What the plan comes to in what it keeps low. */
   readonly reached: Quantity;

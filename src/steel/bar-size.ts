@@ -43,10 +43,13 @@ export interface BarSizeFigures {
   readonly designation: string;
   /** The soft metric number of an inch-pound bar, or the other way around. */
   readonly sameBar?: string;
+  /** Nominal diameter, without the ribs. */
   readonly diameter: Quantity<'length'>;
+  /** Nominal area of the section. */
   readonly area: Quantity<'area'>;
   /** Nominal weight; not the area times a density. */
   readonly unitWeight: Quantity<'mass-per-length'>;
+  /** Of the grade, where one is given. */
   readonly yieldStrength?: Quantity<'pressure'>;
   /** Where the table that was read prints it. */
   readonly tensileStrength?: Quantity<'pressure'>;

@@ -55,13 +55,17 @@ export interface DowelLayoutInput {
 
 /** Figures of {@link dowelLayout}. */
 export interface DowelLayoutFigures {
+  /** Dowels in the joint. */
   readonly dowels: Quantity<'count'>;
+  /** Diameter of a dowel, given or from the table. */
   readonly diameter: Quantity<'length'>;
+  /** Length of a dowel, given or from the table. */
   readonly length: Quantity<'length'>;
   /** The most that two dowels are apart. */
   readonly spacing: Quantity<'length'>;
   /** As it comes out with the dowels spread evenly; left out for a single dowel. */
   readonly evenSpacing?: Quantity<'length'>;
+  /** From each end of the joint to the nearest dowel. */
   readonly endDistance: Quantity<'length'>;
   /** Smooth round steel at 490 lb/ft3. */
   readonly weight: Quantity<'mass'>;

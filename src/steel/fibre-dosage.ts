@@ -35,6 +35,7 @@ export interface FibreDosageInput {
 export interface FibreDosageFigures {
   /** Fibres in all. */
   readonly fibres: Quantity<'mass'>;
+  /** Fibres in the concrete, given or the least for the kind. */
   readonly dosage: Quantity<'density'>;
   /** The least that is published for the kind. */
   readonly leastDosage: Quantity<'density'>;

@@ -29,7 +29,9 @@ import { numberIn, plainNumber } from './common';
 
 /** A lap of so many bar diameters. */
 export interface DiametersLapInput {
+  /** A number of bar diameters. */
   readonly rule: 'diameters';
+  /** The bars that are lapped, both of one size. */
   readonly bar: BarSize;
   /** By default 40. */
   readonly diameters?: number;
@@ -39,7 +41,9 @@ export interface DiametersLapInput {
 
 /** A lap from the development length of the bar. */
 export interface DevelopmentLapInput {
+  /** The development length of the bar. */
   readonly rule: 'development';
+  /** The bars that are lapped, both of one size. */
   readonly bar: BarSize;
   /** Specified strength of the concrete. */
   readonly concrete: QuantityInput<'pressure'>;
@@ -64,6 +68,7 @@ export type LapLengthInput = DiametersLapInput | DevelopmentLapInput;
 
 /** Figures of {@link lapLength}. */
 export interface LapLengthFigures {
+  /** How far the two bars overlap. */
   readonly lap: Quantity<'length'>;
   /** The lap in bar diameters. */
   readonly diameters: Quantity<'ratio'>;

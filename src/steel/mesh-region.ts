@@ -28,11 +28,15 @@ import { readStyle, type WireStyle } from './wire';
 
 /** Input of `meshLayout` for any outline. */
 export interface MeshRegionInput {
+  /** Outer edge of the slab. */
   readonly outline: OutlineInput;
+  /** Holes in the slab, which need no mesh; none by default. */
   readonly openings?: readonly OpeningInput[];
+  /** Whether the mesh comes in sheets or rolls. */
   readonly form: 'sheets' | 'rolls';
   /** Length of a sheet or a roll; strips run along it. */
   readonly pieceLength: QuantityInput<'length'>;
+  /** Width of a sheet or a roll. */
   readonly pieceWidth: QuantityInput<'length'>;
   /** From the edges of the slab to the mesh; by default 2 in. */
   readonly edge?: QuantityInput<'length'>;
@@ -50,7 +54,9 @@ export interface MeshRegionInput {
 
 /** Pieces of one length. */
 export interface MeshPieces {
+  /** Length of each, along the strip. */
   readonly length: Quantity<'length'>;
+  /** How many. */
   readonly count: Quantity<'count'>;
 }
 
@@ -62,6 +68,7 @@ export interface MeshRegionFigures {
   readonly leastPieces: Quantity<'count'>;
   /** What each piece laid for itself would take. */
   readonly withoutReuse: Quantity<'count'>;
+  /** Strips side by side, from edge to edge of the slab. */
   readonly strips: Quantity<'count'>;
   /** Direction of the strips. */
   readonly direction: Quantity<'angle'>;
@@ -69,16 +76,26 @@ export interface MeshRegionFigures {
   readonly otherWay?: Quantity<'count'>;
   /** What is laid, longest first. */
   readonly laid: readonly MeshPieces[];
+  /** All pieces as laid, end to end, laps included. */
   readonly laidLength: Quantity<'length'>;
+  /** Whole sheets or rolls bought, by area. */
   readonly areaBought: Quantity<'area'>;
+  /** Area of one sheet or roll. */
   readonly pieceArea: Quantity<'area'>;
+  /** Weight of what is bought, where a style is given. */
   readonly weight?: Quantity<'mass'>;
 }
 
 /** A piece of mesh in its place: plain metres, for drawing and for checking. */
 export interface MeshPlace {
   /** Four corners, in order. */
-  readonly corners: readonly { readonly x: number; readonly y: number }[];
+  readonly corners: readonly {
+    /** Along x, in metres, as the outline lies. */
+    readonly x: number;
+    /** Along y, in metres, as the outline lies. */
+    readonly y: number;
+  }[];
+  /** Along the strip, in metres. */
   readonly length: number;
 }
 

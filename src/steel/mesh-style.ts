@@ -34,8 +34,11 @@ export interface MeshStyleInput {
 
 /** The wires that run one way. */
 export interface MeshWires {
+  /** Centre to centre of the wires. */
   readonly spacing: Quantity<'length'>;
+  /** Section of one wire. */
   readonly wireArea: Quantity<'area'>;
+  /** Diameter of a round wire of that section. */
   readonly wireDiameter: Quantity<'length'>;
   /** Steel in one foot of width. */
   readonly areaPerFoot: Quantity<'area'>;
@@ -55,6 +58,7 @@ export interface MeshStyleFigures {
   readonly along: MeshWires;
   /** Wires across it. */
   readonly across: MeshWires;
+  /** Weight of the mesh: as published for a stock style, else of the wires without edges. */
   readonly weight: Quantity<'mass-per-area'>;
   /** Roll, sheet, or either, for a stock style. */
   readonly soldAs?: string;
@@ -64,9 +68,13 @@ export interface MeshStyleFigures {
 
 /** A size that mesh is commonly sold in. */
 export interface MeshSize {
+  /** Roll or sheet. */
   readonly form: 'roll' | 'sheet';
+  /** Width of the roll or sheet. */
   readonly width: Quantity<'length'>;
+  /** Length of the roll or sheet. */
   readonly length: Quantity<'length'>;
+  /** Area of the whole roll or sheet. */
   readonly area: Quantity<'area'>;
 }
 

@@ -56,7 +56,9 @@ export type MatLayer = 'bottom' | 'top';
 
 /** A mat of bars in two directions. */
 export interface MatInput {
+  /** Where in the slab the mat lies. */
   readonly layer: MatLayer;
+  /** Size of the bars that run along, and across by default. */
   readonly bar: BarSize;
   /** Bars that run across, where they differ. */
   readonly barAcross?: BarSize;
@@ -80,8 +82,11 @@ export interface MatInput {
 export interface MatDowelInput {
   /** Which side: 1 is that from the first corner of the outline to the second, anticlockwise. */
   readonly side: number;
+  /** Size of the bars. */
   readonly bar: BarSize;
+  /** Centre to centre at most. */
   readonly spacing: QuantityInput<'length'>;
+  /** Length of each bar, both sides of the joint together. */
   readonly length: QuantityInput<'length'>;
   /** From the ends of the side to the first bar; by default half the spacing. */
   readonly endDistance?: QuantityInput<'length'>;
@@ -89,9 +94,11 @@ export interface MatDowelInput {
 
 /** Bars in steps that are cast with the slab. */
 export interface MatStepsInput {
+  /** How many risers; each has a nosing bar. */
   readonly risers: number;
   /** Length of each step. */
   readonly width: QuantityInput<'length'>;
+  /** Size of all bars in the steps. */
   readonly bar: BarSize;
   /** Bars along each tread besides the one at the nosing; by default 1. */
   readonly treadBars?: number;
@@ -103,7 +110,9 @@ export interface MatStepsInput {
 
 /** Input of `rebarLayout` for any outline. */
 export interface RebarRegionInput {
+  /** Outer edge of the slab. */
   readonly outline: OutlineInput;
+  /** Holes in the slab, from which bars keep the cover; none by default. */
   readonly openings?: readonly OpeningInput[];
   /** One mat, or a bottom and a top mat. */
   readonly mats: readonly MatInput[];
@@ -125,7 +134,9 @@ export interface RebarRegionInput {
   readonly shortest?: QuantityInput<'length'>;
   /** Thickness of the slab, to check the mats against. */
   readonly thickness?: QuantityInput<'length'>;
+  /** Bars into what the slab is cast against, side by side; none by default. */
   readonly dowels?: readonly MatDowelInput[];
+  /** Steps cast with the slab; none by default. */
   readonly steps?: MatStepsInput;
   /** Between chairs or blocks, both ways; by default 4 ft. */
   readonly supports?: QuantityInput<'length'>;
@@ -140,15 +151,23 @@ export type MarkUse = 'along' | 'across' | 'edge' | 'corner' | 'dowel' | 'nosing
 
 /** Bars that are alike. */
 export interface BarMark {
+  /** Mark on the bar list: `BL3` is bottom mat, along, third longest. */
   readonly mark: string;
+  /** The mat that it belongs to; left out for dowels and steps. */
   readonly layer?: MatLayer;
+  /** What the bars are there for. */
   readonly use: MarkUse;
+  /** Size of the bars. */
   readonly bar: BarSize;
   /** Straight, bent to follow an edge, or bent once. */
   readonly shape: 'straight' | 'follows-edge' | 'one-bend';
+  /** Length of each bar, along the bar where it is bent. */
   readonly length: Quantity<'length'>;
+  /** How many bars. */
   readonly count: Quantity<'count'>;
+  /** All of them end to end. */
   readonly totalLength: Quantity<'length'>;
+  /** Weight of all of them. */
   readonly weight: Quantity<'mass'>;
 }
 
@@ -164,22 +183,33 @@ export interface MatLines {
 
 /** A mat as it comes out. */
 export interface MatFigures {
+  /** Where in the slab the mat lies. */
   readonly layer: MatLayer;
+  /** Lines that run along. */
   readonly along: MatLines;
+  /** Lines that run across. */
   readonly across: MatLines;
+  /** Places where a line along crosses a line across. */
   readonly crossings: Quantity<'count'>;
+  /** Every crossing where the bars are a foot or more apart both ways, else every other. */
   readonly ties: Quantity<'count'>;
+  /** Laps in the lines, edge bars and corner bars. */
   readonly laps: Quantity<'count'>;
   /** Laps beside a lap of the next line: none unless the stock is short for its lap. */
   readonly lapsInLine: Quantity<'count'>;
+  /** Chairs or blocks under this mat. */
   readonly supports: Quantity<'count'>;
 }
 
 /** Bar of one size in all. */
 export interface SizeTotal {
+  /** Size of the bars. */
   readonly bar: BarSize;
+  /** All bars of the size end to end, laps included. */
   readonly length: Quantity<'length'>;
+  /** Weight of all bars of the size. */
   readonly weight: Quantity<'mass'>;
+  /** Overlap of two bars of the size. */
   readonly lap: Quantity<'length'>;
 }
 
@@ -187,17 +217,21 @@ export interface SizeTotal {
 export interface RebarRegionFigures {
   /** The bar list. */
   readonly bars: readonly BarMark[];
+  /** Length and weight by bar size, smallest first. */
   readonly sizes: readonly SizeTotal[];
   /** How many bars. */
   readonly pieces: Quantity<'count'>;
   /** Bar in all, laps included, with nothing for waste. */
   readonly totalLength: Quantity<'length'>;
+  /** Weight of all bars, laps included. */
   readonly weight: Quantity<'mass'>;
+  /** Each mat as it comes out, in the order given. */
   readonly mats: readonly MatFigures[];
   /** Crossings of two lines in all mats. */
   readonly intersections: Quantity<'count'>;
   /** Every crossing where the bars are a foot or more apart, else every other. */
   readonly ties: Quantity<'count'>;
+  /** Wire for all ties. */
   readonly tieWire: Quantity<'mass'>;
   /** Chairs or blocks. */
   readonly supports: Quantity<'count'>;
@@ -513,12 +547,21 @@ function marked(groups: readonly Alike[]): Map<Alike, string> {
 
 /** A bar in its place, for drawing and for checking: plain metres, not figures. */
 export interface BarPlace {
+  /** Mark on the bar list. */
   readonly mark: string;
+  /** The mat that it belongs to. */
   readonly layer: MatLayer;
+  /** What the bar is there for. */
   readonly use: MarkUse;
+  /** Size of the bar. */
   readonly bar: BarSize;
   /** Two ends, or more corners where it follows an edge; metres, as the outline lies. */
-  readonly path: readonly { readonly x: number; readonly y: number }[];
+  readonly path: readonly {
+    /** Along x, in metres, as the outline lies. */
+    readonly x: number;
+    /** Along y, in metres, as the outline lies. */
+    readonly y: number;
+  }[];
 }
 
 /** Bars in their places, with the rings that they lie in. */

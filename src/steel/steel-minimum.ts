@@ -24,7 +24,9 @@ import { readStyle, STOCK_STYLES, type WireRun } from './wire';
 
 /** Steel by a ratio of the section of the slab. */
 export interface RatioSteelInput {
+  /** A share of the section of the slab. */
   readonly rule: 'ratio';
+  /** Thickness of the slab. */
   readonly thickness: QuantityInput<'length'>;
   /** By default 60. */
   readonly grade?: BarGrade;
@@ -36,7 +38,9 @@ export interface RatioSteelInput {
 
 /** Steel by the drag of the slab over its base. */
 export interface DragSteelInput {
+  /** The drag of the slab over its base. */
   readonly rule: 'drag';
+  /** Thickness of the slab. */
   readonly thickness: QuantityInput<'length'>;
   /** Between joints, along the slab. */
   readonly length: QuantityInput<'length'>;
@@ -59,15 +63,19 @@ export type SteelMinimumInput = RatioSteelInput | DragSteelInput;
 
 /** A bar and the widest spacing that still provides enough. */
 export interface BarChoice {
+  /** Size of the bars. */
   readonly bar: BarSize;
   /** Rounded down to a whole inch, or to 10 mm. */
   readonly spacing: Quantity<'length'>;
+  /** What they provide in a foot of width. */
   readonly areaPerFoot: Quantity<'area'>;
 }
 
 /** A stock mesh that provides enough. */
 export interface MeshChoice {
+  /** Style in inches and W or D numbers. */
   readonly style: string;
+  /** What its wires along provide in a foot of width. */
   readonly areaPerFoot: Quantity<'area'>;
 }
 
@@ -77,6 +85,7 @@ export interface SteelNeed {
   readonly areaPerFoot: Quantity<'area'>;
   /** In a metre of width. */
   readonly areaPerMetre: Quantity<'area'>;
+  /** Bars of #3 to #6, each at its widest spacing that is enough. */
   readonly bars: readonly BarChoice[];
   /** Stock styles that are enough, lightest first. */
   readonly mesh: readonly MeshChoice[];

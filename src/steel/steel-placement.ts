@@ -15,6 +15,7 @@ import { ACI_318_COVER, WIRE_SUPPORTS } from '../reckoning/source';
 
 /** Input of {@link steelPlacement}. */
 export interface SteelPlacementInput {
+  /** What the steel is. */
   readonly steel: 'bars' | 'mesh';
   /** Of the slab. */
   readonly thickness: QuantityInput<'length'>;
@@ -30,12 +31,15 @@ export interface SteelPlacementInput {
 
 /** Figures of {@link steelPlacement}. */
 export interface SteelPlacementFigures {
+  /** Concrete above the steel, as given. */
   readonly coverTop: Quantity<'length'>;
+  /** Concrete below the steel. */
   readonly coverBottom: Quantity<'length'>;
   /** From the surface to the middle of the steel. */
   readonly depth: Quantity<'length'>;
   /** That depth over the thickness. */
   readonly depthRatio: Quantity<'ratio'>;
+  /** True when the middle of the steel is within the upper third of the slab. */
   readonly inUpperThird: boolean;
 }
 

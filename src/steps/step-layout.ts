@@ -49,6 +49,7 @@ export interface StepLayoutInput {
   readonly landing?: QuantityInput<'length'>;
   /** Slope of treads and landing towards the foot; by default 2%. `0%` for level ones. */
   readonly pitch?: QuantityInput<'slope'>;
+  /** The door at the top, where there is one to be checked. */
   readonly door?: StepDoorInput;
   /** Riser heights as formed or built, from the foot up, to be checked for being alike. */
   readonly measured?: readonly QuantityInput<'length'>[];
@@ -56,6 +57,7 @@ export interface StepLayoutInput {
 
 /** One way to lay out the steps. */
 export interface StepLayoutFigures {
+  /** How many risers. */
   readonly risers: Quantity<'count'>;
   /** Height of each riser, nosing to nosing. */
   readonly riser: Quantity<'length'>;
@@ -65,6 +67,7 @@ export interface StepLayoutFigures {
   readonly riserForm: Quantity<'length'>;
   /** Treads between the risers; the landing is not one of them. */
   readonly treads: Quantity<'count'>;
+  /** Level depth of each tread, nosing to nosing. */
   readonly tread: Quantity<'length'>;
   /** Level length of the treads together. */
   readonly run: Quantity<'length'>;

@@ -43,7 +43,7 @@ const QUANTITY = new RegExp(
 const ONE_IN = /1:(\d+(?:\.\d+)?)/g;
 
 /** A printed expression with every quantity turned into its SI number. */
-export function plainNumbers(text: string): string {
+function plainNumbers(text: string): string {
   return text
     .replace(ONE_IN, '(1/$1)')
     .replace(QUANTITY, (_, feet, whole, top, bottom, unit) => {

@@ -16,33 +16,38 @@ type Count = Quantity<'count'>;
 /** Cutting the contraction joints. */
 export interface Sawing {
   /** Passes of the blade in each joint. */
-  readonly passes: Count;
+  readonly passes: Quantity<'count'>;
   /** How far the blade travels in all. */
-  readonly travel: Length;
+  readonly travel: Quantity<'length'>;
   /** Numbers of the joints in the order they are sawn. */
-  readonly order: readonly Count[];
+  readonly order: readonly Quantity<'count'>[];
   /** Cutting time, without moving and setting up; where a rate is given. */
   readonly time?: Quantity<'time'>;
 }
 
 /** Board between the slab and what it is kept apart from. */
 export interface IsolationBoard {
-  readonly length: Length;
+  /** All isolation joints together. */
+  readonly length: Quantity<'length'>;
   /** Full depth of the slab. */
   readonly area: Quantity<'area'>;
-  readonly thickness: Length;
+  /** As given; by default 1/2 in. */
+  readonly thickness: Quantity<'length'>;
 }
 
 /** Backer rod under the sealant of isolation joints. */
 export interface BackerRod {
-  readonly length: Length;
+  /** All isolation joints together. */
+  readonly length: Quantity<'length'>;
   /** A quarter more than the width of the joint. */
-  readonly diameter: Length;
+  readonly diameter: Quantity<'length'>;
 }
 
 /** Sealant in the top of the joints, with nothing for waste. */
 export interface Sealant {
-  readonly length: Length;
+  /** All joints that are sealed, contraction and isolation. */
+  readonly length: Quantity<'length'>;
+  /** Width times depth of the bead times its length. */
   readonly volume: Quantity<'volume'>;
 }
 
