@@ -75,6 +75,7 @@ export {
 export {
   type ProbedVolumeFigures,
   type ProbedVolumeInput,
+  type ProbeGridInput,
   type ProbeInput,
   probedVolume,
 } from './concrete/probed-volume';

@@ -22,7 +22,7 @@ import {
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
-import { type Field, fields, list, quantity, wholeNumber } from '../reckoning/fields';
+import { type Field, fields, later, list, maybe, nothing, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import type { PlaceOfThickness } from './thickness';
@@ -33,12 +33,24 @@ export interface ProbeInput extends PointInput {
   readonly depth: QuantityInput<'length'>;
 }
 
-/** Input of {@link probedVolume}. */
+/** Depths on a grid that starts at the origin of the plan. */
+export interface ProbeGridInput {
+  /** Distance between neighbouring probes along x. */
+  readonly spacingX: QuantityInput<'length'>;
+  /** Distance between neighbouring probes along y; by default that along x. */
+  readonly spacingY?: QuantityInput<'length'>;
+  /** Rows of depths along x, the first at y = 0; `null` where none was taken. */
+  readonly depths: readonly (readonly (QuantityInput<'length'> | null)[])[];
+}
+
+/** Input of {@link probedVolume}: probes here and there, or on a grid. */
 export interface ProbedVolumeInput {
   /** The plan; arcs are cut up into short straight sides. */
   readonly outline: OutlineInput;
   /** The probes, inside the outline or on its edge. */
-  readonly probes: readonly ProbeInput[];
+  readonly probes?: readonly ProbeInput[];
+  /** The probes on a grid, each inside the outline or on its edge. */
+  readonly grid?: ProbeGridInput;
 }
 
 /** Figures of {@link probedVolume}. */
@@ -65,9 +77,38 @@ interface Probe {
   readonly depth: Length;
 }
 
+interface Grid {
+  readonly spacingX: Length;
+  readonly spacingY: Length | undefined;
+  readonly depths: readonly (readonly (Length | undefined)[])[];
+}
+
 interface Parsed {
   readonly outline: Outline;
-  readonly probes: readonly Probe[];
+  readonly probes: readonly Probe[] | undefined;
+  readonly grid: Grid | undefined;
+}
+
+/** The probes of a grid, row by row. */
+function gridProbes({ spacingX, spacingY, depths }: Grid): Probe[] {
+  const dy = spacingY ?? spacingX;
+  return depths.flatMap((row, j) =>
+    row.flatMap((depth, i) => {
+      if (!depth) return [];
+      return [{ x: spacingX.times(wholeNumber(i)), y: dy.times(wholeNumber(j)), depth }];
+    }),
+  );
+}
+
+/**
+ * The probes, however they were given.
+ *
+ * @throws {InputError} `give-one-of`, `too-few`
+ */
+export function probesOf({ probes: list, grid }: Parsed): readonly Probe[] {
+  if ((list === undefined) === (grid === undefined)) return refuse('', faults.giveOneOf(['probes', 'grid']));
+  const found = list ?? gridProbes(grid as Grid);
+  return found.length > 0 ? found : refuse('grid.depths', faults.tooFew('the grid', 1));
 }
 
 /** IRC 2009 R506.1, as quoted. */
@@ -86,6 +127,22 @@ const probes = (): Field<Probe[]> =>
     1,
     PROBE_LIMIT,
   );
+
+const ROW_LIMIT = 100;
+
+const grid = (): Field<Grid> => {
+  // A gap in the grid is written as null, since lists have no holes in JSON.
+  const taken = quantity('length', 'each depth', 'not-negative') as Field<Length | undefined>;
+  const depth = later<Length | undefined>(
+    (input) => (input === null ? nothing : taken),
+    () => [taken, nothing],
+  );
+  return fields({
+    spacingX: quantity('length', 'spacingX'),
+    spacingY: maybe(quantity('length', 'spacingY')),
+    depths: list(list(depth, 1, ROW_LIMIT), 1, ROW_LIMIT),
+  });
+};
 
 const placeKey = ({ x, y }: Corner): string => `${x.toFixed()} ${y.toFixed()}`;
 
@@ -136,7 +193,9 @@ export interface ProbedSurface {
 }
 
 /** Probes and bare corners over the outline, checked. */
-export function probedSurface({ outline: shape, probes: list }: Parsed): ProbedSurface {
+export function probedSurface(input: Parsed): ProbedSurface {
+  const { outline: shape } = input;
+  const list = probesOf(input);
   if (shape.shape === 'ring') refuse('outline', faults.notServed('ring', 'a surface of probes'));
   const ring = ringOf(shape);
   if (ring.length * list.length > PAIR_LIMIT)
@@ -149,10 +208,11 @@ export function probedSurface({ outline: shape, probes: list }: Parsed): ProbedS
 }
 
 /** The door of {@link probedVolume}, for those who draw the same input. */
-export const probedFields = (): Field<Parsed> => fields({ outline: outline(), probes: probes() });
+export const probedFields = (): Field<Parsed> =>
+  fields({ outline: outline(), probes: maybe(probes()), grid: maybe(grid()) });
 
 function reckon(input: Parsed, pad: Pad): ProbedVolumeFigures {
-  const { probes: list } = input;
+  const list = probesOf(input);
   const { ring, spots, corners } = probedSurface(input);
   const unprobedCorners = wholeNumber(corners.length);
   if (corners.length > 0) {

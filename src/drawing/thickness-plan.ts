@@ -1,5 +1,5 @@
 /** Depth probes over an outline: where it is thin and where it is thick, by lines of equal depth. */
-import { type ProbedVolumeInput, probedFields, probedSurface } from '../concrete/probed-volume';
+import { type ProbedVolumeInput, probedFields, probedSurface, probesOf } from '../concrete/probed-volume';
 import { ringCentroid } from '../geometry/centroid';
 import { insideRing } from '../geometry/polygon';
 import { type Spot, type Triangle, trianglesOf } from '../geometry/surface';
@@ -101,7 +101,7 @@ function levelsBetween(least: number, most: number, step: number): number[] {
 export function thicknessPlan(input: ProbedVolumeInput, options: PlanOptions = {}): string {
   const read = readInput(probedFields(), input);
   const { ring, spots, corners } = probedSurface(read);
-  const system = systemOfOutline(read.probes);
+  const system = systemOfOutline(probesOf(read));
   const points = planPoints(ring);
   const frame = frameFor(points);
   const triangles = trianglesOf([...spots, ...corners]).filter((t) => insideRing(ringCentroid(t), ring));

@@ -141,6 +141,12 @@ export function choice<T extends string>(what: string, choices: readonly T[]): F
   return reading(read, () => ({ title: what, type: 'string', enum: [...choices] }));
 }
 
+/** Reads anything as nothing: for a gap that was marked on purpose. */
+export const nothing: Field<undefined> = /*#__PURE__*/ reading<undefined>(
+  () => undefined,
+  () => ({ type: 'null' }),
+);
+
 /** A field that may be left out. */
 export function maybe<T>(field: Field<T>): Field<T | undefined> {
   const optional = z.optional(field) as unknown as Field<T | undefined>;
