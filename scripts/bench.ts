@@ -14,7 +14,7 @@ const wanted = process.argv.slice(2);
 
 for (const name of names.filter((f) => wanted.length === 0 || wanted.includes(f.replace('.ts', '')))) {
   const suite = (await import(new URL(name, folder).href)) as Suite;
-  const bench = new Bench({ time: 800, warmupTime: 300 });
+  const bench = new Bench({ time: 800, warmupTime: 200, iterations: 3, warmupIterations: 1 });
   for (const { name: what, run } of suite.cases) bench.add(what, run);
   await bench.run();
   const micro = new Map<string, number>();

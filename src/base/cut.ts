@@ -10,8 +10,30 @@ import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { total } from '../reckoning/whole';
-import type { ReplacementFigures, SectionFigures, ShrinkConvention } from './excavation';
 import { type Spreadable, spreadArea, spreadable } from './spread';
+
+/** How the share by which earth shrinks is defined: `1/(1+s)` of the compacted volume, `1-s` of the bank volume. */
+export type ShrinkConvention = '1/(1+s)' | '1-s';
+
+/** What replaces unsuitable soil. */
+export interface ReplacementFigures {
+  /** Fill in place, compacted. */
+  readonly compacted: Quantity<'volume'>;
+  /** Its weight, where the density is known. */
+  readonly mass?: Quantity<'mass'>;
+}
+
+/** Average end area against the prismoidal formula. */
+export interface SectionFigures {
+  /** Area of each section, in order. */
+  readonly areas: readonly Quantity<'area'>[];
+  /** By average end area. */
+  readonly averageEndArea: Quantity<'volume'>;
+  /** By the prismoidal formula; left out where a middle section is not known. */
+  readonly prismoidal?: Quantity<'volume'>;
+  /** How much more the average end area gives. */
+  readonly difference?: Quantity<'volume'>;
+}
 
 type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;

@@ -19,10 +19,19 @@ import { choice, fields, kinds, list, maybe, quantity, type Shape, whole, word }
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, FHWA_EARTHWORK, PEARSON_EXCAVATION } from '../reckoning/source';
 import { wholeUnits } from '../reckoning/whole';
-import { type Cut, gridCut, type Parsed, pitCut, sectionsCut, trenchCut } from './cut';
+import {
+  type Cut,
+  gridCut,
+  type Parsed,
+  pitCut,
+  type ReplacementFigures,
+  type SectionFigures,
+  type ShrinkConvention,
+  sectionsCut,
+  trenchCut,
+} from './cut';
 
-/** How the share by which earth shrinks is defined: `1/(1+s)` of the compacted volume, `1-s` of the bank volume. */
-export type ShrinkConvention = '1/(1+s)' | '1-s';
+export type { ReplacementFigures, SectionFigures, ShrinkConvention } from './cut';
 
 /** Shrinkage from bank to compacted. Both parts must be given. */
 export interface ShrinkInput {
@@ -169,26 +178,6 @@ export interface HaulFigures {
   readonly loadsByWeight?: Quantity<'count'>;
   /** What limits a load: `volume` or `weight`. */
   readonly governs: 'volume' | 'weight';
-}
-
-/** What replaces unsuitable soil. */
-export interface ReplacementFigures {
-  /** Fill in place, compacted. */
-  readonly compacted: Quantity<'volume'>;
-  /** Its weight, where the density is known. */
-  readonly mass?: Quantity<'mass'>;
-}
-
-/** Average end area against the prismoidal formula. */
-export interface SectionFigures {
-  /** Area of each section, in order. */
-  readonly areas: readonly Quantity<'area'>[];
-  /** By average end area. */
-  readonly averageEndArea: Quantity<'volume'>;
-  /** By the prismoidal formula; left out where a middle section is not known. */
-  readonly prismoidal?: Quantity<'volume'>;
-  /** How much more the average end area gives. */
-  readonly difference?: Quantity<'volume'>;
 }
 
 /** Figures of {@link excavation}. */
