@@ -139,9 +139,8 @@ function shoelace(points: readonly Point[], pad: Pad, area: Quantity<'area'>, an
 
 function polygon({ points }: OutlineOf<'polygon'>, pad: Pad, path: string): Measured {
   const corners = cornersOf(points);
-  checkSimple(corners, `${path}.points`);
+  const double = checkSimple(corners, `${path}.points`);
   const system = systemOfQuantity((points[0] as Point).x);
-  const double = doubleArea(corners);
   const area = quantityOf('area', double.abs().div(2), system);
   shoelace(points, pad, area, double.isPositive());
   return { area, perimeter: quantityOf('length', perimeterOf(corners), system) };

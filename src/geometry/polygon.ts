@@ -79,16 +79,37 @@ interface Box {
 
 const HAIR = 1e-14;
 
-function boxOf(a: Corner, b: Corner, index: number): Box {
-  const [ax, ay, bx, by] = [a.x.toNumber(), a.y.toNumber(), b.x.toNumber(), b.y.toNumber()];
-  const room = HAIR * Math.max(Math.abs(ax), Math.abs(ay), Math.abs(bx), Math.abs(by));
-  return {
-    index,
-    x0: Math.min(ax, bx) - room,
-    x1: Math.max(ax, bx) + room,
-    y0: Math.min(ay, by) - room,
-    y1: Math.max(ay, by) + room,
-  };
+/** The boxes of the sides of a ring. */
+function boxesAround(ring: readonly Corner[], xs: Float64Array, ys: Float64Array): Box[] {
+  return ring.map((_, index) => {
+    const next = (index + 1) % ring.length;
+    const [ax, ay, bx, by] = [xs[index], ys[index], xs[next], ys[next]] as [number, number, number, number];
+    const room = HAIR * Math.max(Math.abs(ax), Math.abs(ay), Math.abs(bx), Math.abs(by));
+    return {
+      index,
+      x0: Math.min(ax, bx) - room,
+      x1: Math.max(ax, bx) + room,
+      y0: Math.min(ay, by) - room,
+      y1: Math.max(ay, by) + room,
+    };
+  });
+}
+
+/** Corners in binary numbers, for a cheap look before an exact one. */
+const flatOf = (ring: readonly Corner[]): [xs: Float64Array, ys: Float64Array] => [
+  Float64Array.from(ring, ({ x }) => x.toNumber()),
+  Float64Array.from(ring, ({ y }) => y.toNumber()),
+];
+
+/** True where the corner turns by clearly more than rounding could make of a straight line. */
+function clearlyTurns(xs: Float64Array, ys: Float64Array, corner: number): boolean {
+  const n = xs.length;
+  const [a, c] = [(corner + n - 1) % n, (corner + 1) % n];
+  const [x, y] = [xs[corner] as number, ys[corner] as number];
+  const [ux, uy] = [x - (xs[a] as number), y - (ys[a] as number)];
+  const [vx, vy] = [(xs[c] as number) - x, (ys[c] as number) - y];
+  const size = Math.abs(ux) + Math.abs(uy) + Math.abs(vx) + Math.abs(vy);
+  return Math.abs(ux * vy - uy * vx) > 1e-12 * size * (size + Math.abs(x) + Math.abs(y));
 }
 
 /** Neighbours share their corner by right; they cross only when one folds back over the other. */
@@ -115,20 +136,24 @@ function crossing(corners: readonly Corner[], i: number, j: number): boolean {
 const LOOKS = 60_000_000;
 
 function firstCrossing(corners: readonly Corner[]): [number, number] | undefined {
-  const boxes = corners
-    .map((a, i) => boxOf(a, corners[(i + 1) % corners.length] as Corner, i))
-    .sort((p, q) => p.x0 - q.x0);
+  const [xs, ys] = flatOf(corners);
+  const n = corners.length;
+  const boxes = boxesAround(corners, xs, ys).sort((p, q) => p.x0 - q.x0);
+  const meets = (i: number, j: number): boolean => {
+    const shared = i + 1 === j ? j : j + 1 === n && i === 0 ? 0 : undefined;
+    if (shared !== undefined && clearlyTurns(xs, ys, shared)) return false;
+    return crossing(corners, i, j);
+  };
   let open: Box[] = [];
   let looked = 0;
   for (const box of boxes) {
     open = open.filter((other) => other.x1 >= box.x0);
     looked += open.length;
-    if (looked > LOOKS)
-      fail(faults.tooMany('the outline in sides that lie beside each other', corners.length));
+    if (looked > LOOKS) fail(faults.tooMany('the outline in sides that lie beside each other', n));
     for (const other of open) {
       if (other.y1 < box.y0 || other.y0 > box.y1) continue;
       const [i, j] = [Math.min(box.index, other.index), Math.max(box.index, other.index)];
-      if (crossing(corners, i, j)) return [i, j];
+      if (meets(i, j)) return [i, j];
     }
     open.push(box);
   }
@@ -143,7 +168,7 @@ const ringBoxes = new WeakMap<readonly Corner[], { sides: Box[]; all: Omit<Box, 
 function boxesOf(ring: readonly Corner[]): { sides: Box[]; all: Omit<Box, 'index'> } {
   let known = ringBoxes.get(ring);
   if (!known) {
-    const sides = ring.map((c, i) => boxOf(c, ring[(i + 1) % ring.length] as Corner, i));
+    const sides = boxesAround(ring, ...flatOf(ring));
     const all = { x0: Infinity, x1: -Infinity, y0: Infinity, y1: -Infinity };
     for (const { x0, x1, y0, y1 } of sides) {
       all.x0 = Math.min(all.x0, x0);
@@ -204,15 +229,19 @@ export function insideRing(point: Corner, ring: readonly Corner[]): boolean {
 /**
  * Refuse an outline that is not one simple ring.
  *
+ * @returns twice its signed area
+ *
  * @throws {InputError} `repeated-point`, `zero-area`, `self-crossing`
  */
-export function checkSimple(corners: readonly Corner[], path: string): void {
+export function checkSimple(corners: readonly Corner[], path: string): Decimal {
   const last = corners.length - 1;
   corners.forEach((corner, i) => {
     const before = corners[i === 0 ? last : i - 1] as Corner;
     if (corner.x.equals(before.x) && corner.y.equals(before.y)) refuse(path, faults.repeatedPoint(i));
   });
-  if (doubleArea(corners).isZero()) refuse(path, faults.zeroArea());
+  const double = doubleArea(corners);
+  if (double.isZero()) refuse(path, faults.zeroArea());
   const [i, j] = firstCrossing(corners) ?? [];
   if (i !== undefined && j !== undefined) refuse(path, faults.selfCrossing(i, j));
+  return double;
 }

@@ -151,6 +151,9 @@ export const nothing: Field<undefined> = /*#__PURE__*/ reading<undefined>(
 export function maybe<T>(field: Field<T>): Field<T | undefined> {
   const optional = z.optional(field) as unknown as Field<T | undefined>;
   optionals.add(optional);
+  readers.set(optional, (input, report) =>
+    input === undefined ? undefined : within(field, input, report, []),
+  );
   return described(optional, () => descriptionOf(field));
 }
 
@@ -163,9 +166,29 @@ export function word<T extends string>(name: T): Field<T> {
 /** The fields of an object, by name. */
 export type Shape = Record<string, Field<unknown>>;
 
+/** Read an object within another input, as zod would: every field, then keys that are not known. */
+function readObject(shape: Shape, input: unknown, report: Report): Record<string, unknown> | undefined {
+  if (typeof input !== 'object' || input === null || Array.isArray(input)) {
+    report(faults.wrongType('it', input === undefined ? 'given' : 'an object'));
+    return undefined;
+  }
+  const given = input as Record<string, unknown>;
+  const out: Record<string, unknown> = {};
+  for (const name in shape) {
+    const field = shape[name] as Field<unknown>;
+    if (given[name] === undefined && optionals.has(field)) continue;
+    out[name] = within(field, given[name], report, [name]);
+  }
+  const unknown = Object.keys(given).find((name) => !Object.hasOwn(shape, name));
+  if (unknown !== undefined) report(faults.unknownKey(unknown, Object.keys(shape)));
+  return out;
+}
+
 /** An object with these fields and no others. */
 export function fields<S extends Shape>(shape: S): Field<{ [K in keyof S]: z.output<S[K]> }> {
   const field = z.strictObject(shape) as unknown as Field<{ [K in keyof S]: z.output<S[K]> }>;
+  // Within lists and kinds it is read directly: an outline may have very many corners.
+  readers.set(field, (input, report) => readObject(shape, input, report));
   return described(field, () => ({
     type: 'object',
     properties: Object.fromEntries(Object.entries(shape).map(([name, f]) => [name, descriptionOf(f)])),
