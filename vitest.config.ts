@@ -3,7 +3,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
-    testTimeout: 60_000,
+    setupFiles: ['test/support/seed.ts'],
+    testTimeout: 240_000,
     coverage: { provider: 'v8', include: ['src/**'] },
   },
 });

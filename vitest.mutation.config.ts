@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
+    setupFiles: ['test/support/seed.ts'],
     exclude: ['test/docs.test.ts', 'test/house.test.ts', 'test/types.test.ts'],
     testTimeout: 60_000,
   },

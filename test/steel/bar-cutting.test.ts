@@ -198,15 +198,12 @@ function firstFitDecreasing({ stock, pieces }: List): number {
 }
 
 describe('1,000 random cutting lists', () => {
-  it('are at most one bar above the bound, never worse than first-fit decreasing, and quick', () => {
+  it('are at most one bar above the bound, and never worse than first-fit decreasing', () => {
     const random = randoms(12_345);
-    const times: number[] = [];
     let notProved = 0;
     for (let k = 0; k < 1000; k += 1) {
       const list = randomList(random, k);
-      const start = performance.now();
       const figures = figuresOf(list, 'mm');
-      times.push(performance.now() - start);
       const gap = figures.gap as import('../../src/index').Quantity<'count'>;
       expect(gap.toNumber('each')).toBeLessThanOrEqual(1);
       if (!figures.proved) notProved += 1;
@@ -217,10 +214,7 @@ describe('1,000 random cutting lists', () => {
         expect(figures.firstFit.toNumber('each')).toBe(greedy);
       }
     }
-    times.sort((a, b) => a - b);
     expect(notProved).toBeLessThan(10);
-    // Not a measurement, only a guard against a runaway: the measured median is in docs/steel.md.
-    expect(times[500]).toBeLessThan(500);
   }, 300_000);
 
   it('have bounds that HiGHS confirms, where all patterns can be listed', () => {
