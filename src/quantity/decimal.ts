@@ -18,29 +18,43 @@ export type Decimal = Shared;
 /** For numbers that are only shown: fewer digits, a cheaper division. */
 const Shown = /*#__PURE__*/ Shared.clone({ defaults: true, precision: 24, rounding: Shared.ROUND_HALF_EVEN });
 
-/** For distances between corners, of which there may be very many: still beyond any stray digit. */
+/** For distances between corners, which are roots: still beyond any stray digit. */
 const Distances = /*#__PURE__*/ Shared.clone({
   defaults: true,
-  precision: 33,
+  precision: 31,
   rounding: Shared.ROUND_HALF_EVEN,
 });
 
 /**
- * The length of a side by its two components, to 33 digits.
+ * The length of a side by its two components, to 31 digits.
  *
- * The binary root is good to 15 digits and each step of Newton's doubles that: two steps are enough, at
- * less than half the cost of a root from nothing. Roots that are finite come out exactly.
+ * The binary root is good to 15 digits. What its square lacks is taken exactly, and shared out by Newton's
+ * rule: that doubles the digits without a long division. Roots that are finite come out exactly.
  */
 export function distance(x: Decimal, y: Decimal): Decimal {
-  const square = new Distances(x).times(x).plus(new Distances(y).times(y));
+  const square = x.times(x).plus(y.times(y));
   const seed = Math.sqrt(square.toNumber());
-  if (!(seed > 1e-100 && seed < 1e100)) return new Decimal(square.sqrt());
-  const better = (root: Decimal): Decimal => square.div(root).plus(root).times('0.5');
-  return new Decimal(better(better(new Distances(seed))));
+  if (!(seed > 1e-100 && seed < 1e100)) return square.sqrt();
+  const root = new Decimal(seed);
+  const lacks = square.minus(root.times(root)).toNumber();
+  return lacks === 0 ? root : new Decimal(new Distances(seed).plus(lacks / (2 * seed)));
 }
 
-/** A quotient to 24 digits, for show. */
-export const shownQuotient = (a: Decimal, b: Decimal): Decimal => Shown.div(a, b);
+/** Digits of a reciprocal: so many more than are shown that a quotient which is finite comes out exactly. */
+const Reciprocals = /*#__PURE__*/ Shared.clone({ defaults: true, precision: 40 });
+
+const reciprocals = new WeakMap<Decimal, Decimal>();
+
+function reciprocalOf(factor: Decimal): Decimal {
+  const known = reciprocals.get(factor);
+  if (known) return known;
+  const made = new Shown(Reciprocals.div(1, factor));
+  reciprocals.set(factor, made);
+  return made;
+}
+
+/** A quotient by the factor of a unit to 24 digits, for show: a product with its reciprocal costs a third of a division. */
+export const shownQuotient = (a: Decimal, factor: Decimal): Decimal => reciprocalOf(factor).times(a);
 
 /** The angle of a direction in radians, to 24 digits: angles are irrational, and 60 digits cost ten times more. */
 export const angleTo = (y: Decimal, x: Decimal): Decimal => new Decimal(Shown.atan2(y, x));

@@ -218,7 +218,7 @@ function joined(parts: readonly { value: Decimal; unit: Unit }[], sign: 1 | -1):
 const EXPONENT = /^[+-]?[\d.,]+e[+-]?\d/i;
 
 /** One number and one unit that the table has as written: most of what is ever read. */
-const SIMPLE = /^(\d{1,12}(?:\.\d{1,12})?) ?([A-Za-z'"%][A-Za-z\d/]*)$/;
+const SIMPLE = /^(-?\d{1,12}(?:\.\d{1,12})?) ?([A-Za-z'"%][A-Za-z\d/]*)$/;
 
 function readSimple(text: string, d: Dimension): Reading | undefined {
   const match = SIMPLE.exec(text);
