@@ -286,10 +286,11 @@ export {
   lapLength,
 } from './steel/lap-length';
 export {
+  type MeshFigures,
+  type MeshInput,
   type MeshLayout,
   type MeshLayoutFigures,
   type MeshLayoutInput,
-  type MeshStyle,
   meshLayout,
   meshPlaces,
 } from './steel/mesh-layout';

@@ -93,7 +93,9 @@ export function matFigures({ mat, rule, placed }: Laid, apart: Length, ground: G
     pad,
   );
   const crossings = wholeNumber(placed.crossings);
-  const supports = bounded('supports', () => supportsUnder(rule, metres(apart)));
+  const supports = bounded('supports', () =>
+    supportsUnder(rule, metres(apart), [rule.along.degrees, rule.across.degrees]),
+  );
   return {
     layer: mat.layer,
     along,

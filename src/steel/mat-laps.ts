@@ -31,6 +31,8 @@ export interface CutLine {
   readonly laps: readonly Stretch[];
   /** Laps that could not be kept apart from those of the line before. */
   readonly inLine: number;
+  /** Pieces cut shorter than the stock allows, so that laps lie apart. */
+  readonly short: number;
 }
 
 /** Thrown within the floor when there would be more than the limit; the calculation refuses. */
@@ -96,19 +98,19 @@ export function cutLine([from, to]: Stretch, rule: CutRule, others: readonly Str
   const start = from + Math.max(0, to - from - whole * step) / 2;
   const pieces: Piece[] = [];
   const laps: Stretch[] = [];
-  let inLine = 0;
-  let at = 0;
+  let [inLine, short, at] = [0, 0, 0];
   while (whole - at > stock) {
     const wanted = at + stock - lap;
     const place = clearLap(wanted, at + lap, start, rule, others);
     if (place === undefined) inLine += 1;
+    else if (place < wanted) short += 1;
     const next = place ?? wanted;
     pieces.push({ from: start + at * step, steps: next + lap - at });
     laps.push([start + next * step, start + (next + lap) * step]);
     at = next;
   }
   pieces.push({ from: start + at * step, steps: whole - at });
-  return { pieces, laps, inLine };
+  return { pieces, laps, inLine, short };
 }
 
 /** Stretches as they lie when they are looked at from the far end. */
@@ -121,10 +123,11 @@ export const turned = (stretches: readonly Stretch[]): Stretch[] =>
  * @param others - laps of the line before, turned
  */
 export function cutLineFromEnd([from, to]: Stretch, rule: CutRule, others: readonly Stretch[]): CutLine {
-  const { pieces, laps, inLine } = cutLine([-to, -from], rule, others);
+  const { pieces, laps, inLine, short } = cutLine([-to, -from], rule, others);
   return {
     pieces: pieces.map(({ from: at, steps }) => ({ from: -(at + steps * rule.step), steps })).reverse(),
     laps: turned(laps),
     inLine,
+    short,
   };
 }

@@ -26,6 +26,8 @@ export interface CutLines {
   readonly pieces: readonly (readonly Piece[])[];
   readonly laps: number;
   readonly inLine: number;
+  /** Every piece is as long as the stock allows, with no laps in line: nothing is bought in vain. */
+  readonly ideal: boolean;
   /** How many of each length, in cutting steps. */
   readonly counts: ReadonlyMap<number, number>;
 }
@@ -71,7 +73,7 @@ function cutAll(
   const pieces: Piece[][] = stretches.map(() => []);
   const counts = new Map<number, number>();
   let before: readonly Stretch[] = [];
-  let [laps, inLine, bars] = [0, 0, 0];
+  let [laps, inLine, bars, short] = [0, 0, 0, 0];
   for (let k = 0; k < stretches.length; k += 1) {
     const i = downward ? stretches.length - 1 - k : k;
     const end = byTurns && k % 2 === 1 ? !fromEnd : fromEnd;
@@ -81,11 +83,11 @@ function cutAll(
     for (const { steps } of own) counts.set(steps, (counts.get(steps) ?? 0) + 1);
     before = done.flatMap((line) => line.laps);
     laps += before.length;
-    inLine += done.reduce((n, line) => n + line.inLine, 0);
+    for (const line of done) [inLine, short] = [inLine + line.inLine, short + line.short];
     bars += own.length;
     if (bars > limit) throw new TooManyBars();
   }
-  return { pieces, laps, inLine, counts };
+  return { pieces, laps, inLine, ideal: inLine + short === 0, counts };
 }
 
 const keyOf = (counts: ReadonlyMap<number, number>): string =>
@@ -97,19 +99,36 @@ const keyOf = (counts: ReadonlyMap<number, number>): string =>
 /** Above this many pieces each line is cut from one end, by turns and not. */
 const MANY_PIECES = 20_000;
 
-/** The ways to cut the lines that come to different lists; one where no line is longer than the stock. */
+const sizeOf = (counts: ReadonlyMap<number, number>): number =>
+  [...counts.values()].reduce((a, b) => a + b, 0);
+
+/**
+ * The ways to cut the lines that come to different lists. By turns comes first: where nothing has to be cut
+ * short for it, from whichever end, it is the only one.
+ */
 function candidates(lines: LinesToCut, limit: number): CutLines[] {
   const known = new Map<string, CutLines>();
   let few = true;
   for (const way of WAYS) {
     if (!few && (way.fromEnd || way.downward)) continue;
     const done = cutAll(lines, way, limit);
+    if (done.ideal) return [done];
     const key = `${done.inLine} ${keyOf(done.counts)}`;
     if (!known.has(key)) known.set(key, done);
-    few = [...done.counts.values()].reduce((a, b) => a + b, 0) <= MANY_PIECES;
-    if (done.laps === 0) break;
+    few = sizeOf(done.counts) <= MANY_PIECES;
   }
-  return [...known.values()];
+  return best(lines, [...known.values()]);
+}
+
+/** The few that are worth looking at together with those of the other way. */
+const WORTH_PAIRING = 2;
+
+function best({ cut }: LinesToCut, all: readonly CutLines[]): CutLines[] {
+  const scored = all.map((one) => ({ one, score: scoreOf([one, NONE], true, cut.stock) }));
+  return scored
+    .sort((a, b) => (lower(a.score, b.score) ? -1 : 1))
+    .slice(0, WORTH_PAIRING)
+    .map(({ one }) => one);
 }
 
 function together(...all: readonly ReadonlyMap<number, number>[]): Map<number, number> {
@@ -149,6 +168,8 @@ function lower(a: Score, b: Score): boolean {
 
 type Pair = readonly [along: CutLines, across: CutLines];
 
+const NONE: CutLines = { pieces: [], laps: 0, inLine: 0, ideal: true, counts: new Map() };
+
 /**
  * Cut the lines of both ways of a mat.
  *
@@ -156,19 +177,18 @@ type Pair = readonly [along: CutLines, across: CutLines];
  */
 export function cutMat(along: LinesToCut, across: LinesToCut, limit: number): Pair {
   const sameSize = along.size === across.size;
-  let best: { pair: Pair; score: Score } | undefined;
-  const others = candidates(across, limit);
-  for (const one of candidates(along, limit)) {
+  const [ones, others] = [candidates(along, limit), candidates(across, limit)];
+  if (ones.length + others.length === 2) return [ones[0] as CutLines, others[0] as CutLines];
+  let found: { pair: Pair; score: Score } | undefined;
+  for (const one of ones) {
     for (const other of others) {
       const pair: Pair = [one, other];
       const score = scoreOf(pair, sameSize, along.cut.stock);
-      if (!best || lower(score, best.score)) best = { pair, score };
+      if (!found || lower(score, found.score)) found = { pair, score };
     }
   }
-  return (best as { pair: Pair }).pair;
+  return (found as { pair: Pair }).pair;
 }
-
-const NO_LINES: readonly (readonly Stretch[])[] = [];
 
 /**
  * Cut lines that run one way only.
@@ -176,4 +196,4 @@ const NO_LINES: readonly (readonly Stretch[])[] = [];
  * @throws {TooManyBars} above the limit
  */
 export const cutLines = (lines: LinesToCut, limit: number): CutLines =>
-  cutMat(lines, { ...lines, stretches: NO_LINES }, limit)[0];
+  candidates(lines, limit)[0] as CutLines;

@@ -92,7 +92,10 @@ const STEADY = 1e-9;
 /** Side and line may come near each other this many times in all. */
 const NEAR_LIMIT = 20_000_000;
 
-function linesOf(rule: MatRule, line: LineRule): PlacedLines {
+function linesOf(
+  rule: SupportRule & Pick<MatRule, 'shortest'>,
+  line: Omit<LineRule, 'cut' | 'size'>,
+): PlacedLines {
   const direction = directionOf(line.degrees);
   const sides = sidesOf(rule.rings, direction);
   const [low, high] = spanOf(sides);
@@ -267,14 +270,21 @@ export function layMat(rule: MatRule): PlacedMat {
   };
 }
 
+/** A field of supports. */
+interface SupportRule {
+  readonly rings: readonly (readonly Spot[])[];
+  readonly cover: number;
+  readonly limit: number;
+}
+
 /**
- * How many supports hold a mat up: under lines `apart` from each other, at their ends and every `apart`
- * between; the lines run along or across, whichever takes fewer.
+ * How many supports hold steel up: in rows `apart` from each other, at their ends and every `apart`
+ * between; the rows run one way or the other, whichever takes fewer.
  */
-export function supportsUnder(rule: MatRule, apart: number): number {
-  const under = ({ degrees, cut, size }: LineRule): number =>
-    linesOf(rule, { degrees, spacing: apart, cut, size })
+export function supportsUnder(rule: SupportRule, apart: number, degrees = [0, 90]): number {
+  const under = (turn: number): number =>
+    linesOf({ ...rule, shortest: 0 }, { degrees: turn, spacing: apart })
       .stretches.flat()
       .reduce((n, [from, to]) => n + Math.ceil((to - from) / apart - STEADY) + 1, 0);
-  return Math.min(under(rule.along), under(rule.across));
+  return Math.min(...degrees.map(under));
 }

@@ -1,10 +1,28 @@
 /** The door of `rebar-layout` over an outline: the input as it is read, and its schema. */
+
 import { outline } from '../geometry/outline';
 import { openings, type Region } from '../geometry/region';
 import type { Quantity } from '../quantity/quantity';
 import { choice, type Field, fields, list, maybe, quantity, whole, yesOrNo } from '../reckoning/fields';
+import { COVER, PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import { ALL_BARS, type AnyBarSize } from './bars';
 import { EXPOSURES, type Exposure } from './cover';
+import {
+  CORNER_BAR,
+  CUT_TO,
+  DOWEL,
+  DOWEL_SPACING,
+  END_DISTANCE,
+  LAP,
+  MAT_SPACING,
+  SHORTEST,
+  STARTER_LEG,
+  STOCK_LENGTH,
+  SUPPORTS_APART,
+  TIE,
+  TIE_WIRE,
+  TURN,
+} from './mat-ordinary';
 import type { MatLayer } from './rebar-types';
 
 type Length = Quantity<'length'>;
@@ -79,35 +97,35 @@ export const regionInput = (): Field<ParsedRegion> =>
         layer: choice('layer', ['bottom', 'top'] as const),
         bar: choice('bar', ALL_BARS),
         barAcross: maybe(choice('barAcross', ALL_BARS)),
-        spacing: maybe(quantity('length', 'spacing')),
+        spacing: maybe(quantity('length', 'spacing', 'positive', MAT_SPACING)),
         lines: maybe(whole('lines', 1, LINE_LIMIT)),
-        spacingAcross: maybe(quantity('length', 'spacingAcross')),
+        spacingAcross: maybe(quantity('length', 'spacingAcross', 'positive', MAT_SPACING)),
         linesAcross: maybe(whole('linesAcross', 1, LINE_LIMIT)),
-        angle: maybe(quantity('angle', 'angle', 'any')),
-        angleAcross: maybe(quantity('angle', 'angleAcross', 'any')),
-        faceCover: maybe(quantity('length', 'faceCover')),
+        angle: maybe(quantity('angle', 'angle', 'any', TURN)),
+        angleAcross: maybe(quantity('angle', 'angleAcross', 'any', TURN)),
+        faceCover: maybe(quantity('length', 'faceCover', 'positive', COVER)),
       }),
       1,
       MAT_LIMIT,
     ),
-    cover: maybe(quantity('length', 'cover', 'not-negative')),
-    stockLength: maybe(quantity('length', 'stockLength')),
-    lap: maybe(quantity('length', 'lap')),
+    cover: maybe(quantity('length', 'cover', 'not-negative', COVER)),
+    stockLength: maybe(quantity('length', 'stockLength', 'positive', STOCK_LENGTH)),
+    lap: maybe(quantity('length', 'lap', 'positive', LAP)),
     edgeBars: maybe(yesOrNo('edgeBars')),
     cornerBars: maybe(whole('cornerBars', 0, 10)),
-    cornerBarLength: maybe(quantity('length', 'cornerBarLength')),
-    cutTo: maybe(quantity('length', 'cutTo')),
-    shortest: maybe(quantity('length', 'shortest', 'not-negative')),
-    thickness: maybe(quantity('length', 'thickness')),
+    cornerBarLength: maybe(quantity('length', 'cornerBarLength', 'positive', CORNER_BAR)),
+    cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
+    shortest: maybe(quantity('length', 'shortest', 'not-negative', SHORTEST)),
+    thickness: maybe(quantity('length', 'thickness', 'positive', SLAB_THICKNESS)),
     exposure: maybe(choice('exposure', EXPOSURES)),
     dowels: maybe(
       list(
         fields({
           side: whole('side', 1, LINE_LIMIT),
           bar: choice('bar', ALL_BARS),
-          spacing: quantity('length', 'spacing'),
-          length: quantity('length', 'length'),
-          endDistance: maybe(quantity('length', 'endDistance', 'not-negative')),
+          spacing: quantity('length', 'spacing', 'positive', DOWEL_SPACING),
+          length: quantity('length', 'length', 'positive', DOWEL),
+          endDistance: maybe(quantity('length', 'endDistance', 'not-negative', END_DISTANCE)),
         }),
         0,
         DOWEL_RUNS,
@@ -116,14 +134,14 @@ export const regionInput = (): Field<ParsedRegion> =>
     steps: maybe(
       fields({
         risers: whole('risers', 1, STEP_LIMIT),
-        width: quantity('length', 'width'),
+        width: quantity('length', 'width', 'positive', PLAN_LENGTH),
         bar: choice('bar', ALL_BARS),
         treadBars: maybe(whole('treadBars', 0, 20)),
-        starterSpacing: maybe(quantity('length', 'starterSpacing')),
-        starterLeg: maybe(quantity('length', 'starterLeg')),
+        starterSpacing: maybe(quantity('length', 'starterSpacing', 'positive', DOWEL_SPACING)),
+        starterLeg: maybe(quantity('length', 'starterLeg', 'positive', STARTER_LEG)),
       }),
     ),
-    supports: maybe(quantity('length', 'supports')),
-    wirePerTie: maybe(quantity('length', 'wirePerTie')),
-    wireWeight: maybe(quantity('mass-per-length', 'wireWeight')),
+    supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
+    wirePerTie: maybe(quantity('length', 'wirePerTie', 'positive', TIE)),
+    wireWeight: maybe(quantity('mass-per-length', 'wireWeight', 'positive', TIE_WIRE)),
   });

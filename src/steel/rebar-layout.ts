@@ -77,7 +77,7 @@ export interface RebarLayout extends Calculation<RebarInput, RebarFigures> {
  *   spacing: '18 in',
  * });
  * figures.along.lines.format(); // '13 each'
- * figures.barsToBuy.format(); // '39 each'
+ * figures.barsToBuy.format(); // '40 each'
  * figures.weight.format(); // '487.1 lb'
  *
  * const ell = rebarLayout({

@@ -5,15 +5,18 @@
  * each `L − 2c` long. A line longer than the stock is made of `k` pieces lapped by `l`,
  * `k = ceil((N − l) ÷ (S − l))`, and takes `N + (k − 1) × l` of bar.
  */
+
 import * as faults from '../quantity/faults';
 import { InputError } from '../quantity/input-error';
 import { constant, length, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { COVER, PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ALL_BARS, type AnyBarSize, diameterOf, weightOf } from './bars';
 import { EXPOSURES, type Exposure } from './cover';
+import { CUT_TO, LAP, MAT_SPACING, STOCK_LENGTH, SUPPORTS_APART } from './mat-ordinary';
 import { LINE_LIMIT, type ParsedRegion } from './rebar-fields';
 import { reckonRegion } from './rebar-region';
 import type { MatLayer, MatLines, RebarRegionFigures } from './rebar-types';
@@ -230,19 +233,19 @@ export function reckonRectangle(input: ParsedRectangle, pad: Pad): RebarLayoutFi
 /** The schema of the input. */
 export const rectangleInput = (): Field<ParsedRectangle> =>
   fields({
-    length: quantity('length', 'length'),
-    width: quantity('length', 'width'),
+    length: quantity('length', 'length', 'positive', PLAN_LENGTH),
+    width: quantity('length', 'width', 'positive', PLAN_LENGTH),
     bar: choice('bar', ALL_BARS),
     barAcross: maybe(choice('barAcross', ALL_BARS)),
-    spacing: quantity('length', 'spacing'),
-    spacingAcross: maybe(quantity('length', 'spacingAcross')),
-    cover: maybe(quantity('length', 'cover', 'not-negative')),
-    stockLength: maybe(quantity('length', 'stockLength')),
-    lap: maybe(quantity('length', 'lap')),
-    cutTo: maybe(quantity('length', 'cutTo')),
-    thickness: maybe(quantity('length', 'thickness')),
+    spacing: quantity('length', 'spacing', 'positive', MAT_SPACING),
+    spacingAcross: maybe(quantity('length', 'spacingAcross', 'positive', MAT_SPACING)),
+    cover: maybe(quantity('length', 'cover', 'not-negative', COVER)),
+    stockLength: maybe(quantity('length', 'stockLength', 'positive', STOCK_LENGTH)),
+    lap: maybe(quantity('length', 'lap', 'positive', LAP)),
+    cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
+    thickness: maybe(quantity('length', 'thickness', 'positive', SLAB_THICKNESS)),
     layer: maybe(choice('layer', ['bottom', 'top'] as const)),
-    faceCover: maybe(quantity('length', 'faceCover')),
+    faceCover: maybe(quantity('length', 'faceCover', 'positive', COVER)),
     exposure: maybe(choice('exposure', EXPOSURES)),
-    supports: maybe(quantity('length', 'supports')),
+    supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
   });

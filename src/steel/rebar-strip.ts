@@ -6,6 +6,7 @@
  * mat are. At each corner a bent bar for each line laps both ways. Across, ties and starters stand over the
  * stretch less the width `w` of the one before it, which has the corner: `n = ceil((R − 2 × c) ÷ s) + 1`.
  */
+
 import * as faults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
@@ -22,17 +23,32 @@ import {
   wholeNumber,
   yesOrNo,
 } from '../reckoning/fields';
+import { COVER } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { type Alike, type Buying, lengthOf, listFigures } from './bar-list';
 import { ALL_BARS, type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
-import { belowPair, namedLike } from './common';
+import { belowPair, lengthPair, namedLike } from './common';
 import { EARTH_COVER } from './cover';
 import { earthCover, lapsBeside } from './mat-cautions';
 import { coverOf, lapOf, stockOf, supportsOf } from './mat-defaults';
 import { checkStock, countAlong } from './mat-extras';
 import { checkClear } from './mat-figures';
 import { bounded, cutRule, stepOf } from './mat-ground';
+import {
+  CUT_TO,
+  DOWEL_SPACING,
+  FOOTING_DEPTH,
+  FOOTING_WIDTH,
+  HOOKS,
+  LAP,
+  STARTER,
+  STOCK_LENGTH,
+  STRETCH,
+  SUPPORTS_APART,
+  TIE,
+  TIE_WIRE,
+} from './mat-ordinary';
 import { type CutLines, cutLines } from './mat-stagger';
 import { tieWireFor } from './rebar-region';
 import type { RebarListFigures } from './rebar-types';
@@ -137,7 +153,7 @@ const STRETCHES = 1000;
 const MOST_LINES = 40;
 const BAR_LIMIT = 200_000;
 const TWO = constant(() => wholeNumber(2));
-const HOOKS = constant(() => ({ customary: length('8 in'), metric: length('200 mm') }));
+const USUAL_HOOKS = /*#__PURE__*/ lengthPair('8 in', '200 mm');
 const FOOT = constant(() => length('300 mm'));
 const LONGEST = constant(() => ratio('100000:1'));
 
@@ -268,7 +284,7 @@ function acrossGroups(input: ParsedStrip, { cover, stock }: Ground, pad: Pad): C
 
 function hooksOf(given: Length | undefined, like: Length, pad: Pad): Length {
   if (given) return given;
-  const hooks = namedLike(HOOKS(), like);
+  const hooks = namedLike(USUAL_HOOKS(), like);
   pad.assume({
     name: 'ties.hooks',
     value: hooks.format(),
@@ -368,26 +384,26 @@ export function reckonStrip(input: ParsedStrip, pad: Pad): RebarStripFigures {
 
 const besides = () => ({
   bar: choice('bar', ALL_BARS),
-  spacing: quantity('length', 'spacing'),
+  spacing: quantity('length', 'spacing', 'positive', DOWEL_SPACING),
 });
 
 /** The schema of the input. */
 export const stripInput = (): Field<ParsedStrip> =>
   fields({
-    strip: list(quantity('length', 'stretch'), 1, STRETCHES),
+    strip: list(quantity('length', 'stretch', 'positive', STRETCH), 1, STRETCHES),
     closed: maybe(yesOrNo('closed')),
-    width: quantity('length', 'width'),
-    depth: maybe(quantity('length', 'depth')),
+    width: quantity('length', 'width', 'positive', FOOTING_WIDTH),
+    depth: maybe(quantity('length', 'depth', 'positive', FOOTING_DEPTH)),
     bar: choice('bar', ALL_BARS),
     lines: whole('lines', 1, MOST_LINES),
     across: maybe(fields(besides())),
-    ties: maybe(fields({ ...besides(), hooks: maybe(quantity('length', 'hooks', 'not-negative')) })),
-    starters: maybe(fields({ ...besides(), length: quantity('length', 'length') })),
-    cover: maybe(quantity('length', 'cover', 'not-negative')),
-    stockLength: maybe(quantity('length', 'stockLength')),
-    lap: maybe(quantity('length', 'lap')),
-    cutTo: maybe(quantity('length', 'cutTo')),
-    supports: maybe(quantity('length', 'supports')),
-    wirePerTie: maybe(quantity('length', 'wirePerTie')),
-    wireWeight: maybe(quantity('mass-per-length', 'wireWeight')),
+    ties: maybe(fields({ ...besides(), hooks: maybe(quantity('length', 'hooks', 'not-negative', HOOKS)) })),
+    starters: maybe(fields({ ...besides(), length: quantity('length', 'length', 'positive', STARTER) })),
+    cover: maybe(quantity('length', 'cover', 'not-negative', COVER)),
+    stockLength: maybe(quantity('length', 'stockLength', 'positive', STOCK_LENGTH)),
+    lap: maybe(quantity('length', 'lap', 'positive', LAP)),
+    cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
+    supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
+    wirePerTie: maybe(quantity('length', 'wirePerTie', 'positive', TIE)),
+    wireWeight: maybe(quantity('mass-per-length', 'wireWeight', 'positive', TIE_WIRE)),
   });
