@@ -88,6 +88,36 @@ function hasSharpCorner(ring: readonly Spot[], lines: LinesAt): boolean {
   });
 }
 
+/** The corners of the tightest belt around a ring, anticlockwise. */
+function hullOf(ring: readonly Spot[]): Spot[] {
+  const sorted = [...ring].sort((p, q) => p.x - q.x || p.y - q.y);
+  const half = (spots: readonly Spot[]): Spot[] => {
+    const kept: Spot[] = [];
+    for (const p of spots) {
+      while (kept.length > 1 && !turnsLeft(kept.at(-2) as Spot, kept.at(-1) as Spot, p)) kept.pop();
+      kept.push(p);
+    }
+    return kept.slice(0, -1);
+  };
+  return [...half(sorted), ...half(sorted.reverse())];
+}
+
+const turnsLeft = (a: Spot, b: Spot, c: Spot): boolean =>
+  (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x) > 1e-12;
+
+/** The narrowest that a ring is, between two parallel lines. */
+function leastWidth(ring: readonly Spot[]): number {
+  const hull = hullOf(ring);
+  let least = Number.POSITIVE_INFINITY;
+  hull.forEach((a, i) => {
+    const b = hull[(i + 1) % hull.length] as Spot;
+    const long = Math.hypot(b.x - a.x, b.y - a.y);
+    const off = hull.map((p) => ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / long);
+    least = Math.min(least, Math.max(...off));
+  });
+  return least;
+}
+
 function judged(
   ring: readonly Corner[],
   w: number,
@@ -97,7 +127,10 @@ function judged(
   lines: LinesAt | undefined,
 ): PanelRule[] {
   const broken = brokenBy(w, h, limits);
-  if (!broken.includes('sliver') && wedged(area, w, h, limits.leastSide)) broken.unshift('sliver');
+  const sliver = (): boolean =>
+    wedged(area, w, h, limits.leastSide) ||
+    (lines !== undefined && leastWidth(ring.map(spot)) < limits.leastSide - HAIR);
+  if (!broken.includes('sliver') && sliver()) broken.unshift('sliver');
   if (lines && hasSharpCorner(ring.map(spot), lines)) broken.push('sharp corner');
   return broken;
 }

@@ -52,6 +52,11 @@ const long = (p: Spot): number => Math.hypot(p.x, p.y);
 const apart = (p: Spot, q: Spot): number => long(minus(p, q));
 const middle = (p: Spot, q: Spot): Spot => ({ x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 });
 
+const partWay = (p: Spot, q: Spot, part: number): Spot => ({
+  x: p.x + (q.x - p.x) * part,
+  y: p.y + (q.y - p.y) * part,
+});
+
 /** The angle between two ways, from 0 to half a turn. */
 const angleBetween = (u: Spot, v: Spot): number =>
   Math.abs(Math.atan2(u.x * v.y - u.y * v.x, u.x * v.x + u.y * v.y));
@@ -248,9 +253,11 @@ function judged(
   const [w0, w1] = [apart(p, q) / bands, apart(u, v) / bands];
   if (Math.max(w0, w1) > limits.spacing + HAIR) return undefined;
   const along = apart(middle(p, q), middle(u, v));
+  // Each band is measured on its own centre line; the outermost ones differ most.
+  const outer = [0.5 / bands, 1 - 0.5 / bands].map((part) => apart(partWay(p, q, part), partWay(u, v, part)));
   const edge = Math.max(extent(a, r.a, t.a), extent(b, r.b, t.b));
   const most = closed ? limits.spacing : EDGE_OVER * limits.spacing;
-  if (along > limits.spacing + HAIR || edge > most + HAIR) return undefined;
+  if (Math.max(...outer) > limits.spacing + HAIR || edge > most + HAIR) return undefined;
   const deep = (w0 + w1) / 2;
   const mean = (extent(a, r.a, t.a) + extent(b, r.b, t.b)) / 2;
   const broken = brokenWedge(deep, mean, closed ? edge : along, limits);

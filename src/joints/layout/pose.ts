@@ -112,13 +112,14 @@ function before(a: readonly number[], b: readonly number[]): boolean {
  */
 export function poseOf(turns: readonly Turn[], outline: readonly Corner[], others: readonly Corner[]): Pose {
   const origin = outline[0] as Corner;
+  const spots = [...outline, ...others].map(({ x, y }): [number, number] => [
+    x.minus(origin.x).toNumber(),
+    y.minus(origin.y).toNumber(),
+  ]);
   let best: { pose: Pose; signature: number[] } | undefined;
   for (const turn of turns) {
-    const plain = new Pose(origin, turn, QUARTERS[0] as Quarter);
-    const laid = [...outline, ...others].map((c): [number, number] => {
-      const { x, y } = plain.in(c);
-      return [x.toNumber(), y.toNumber()];
-    });
+    const [cos, sin] = [turn.cos.toNumber(), turn.sin.toNumber()];
+    const laid = spots.map(([x, y]): [number, number] => [x * cos + y * sin, y * cos - x * sin]);
     for (const quarter of QUARTERS) {
       const found = signature(laid, quarter);
       if (best && !before(found, best.signature)) continue;

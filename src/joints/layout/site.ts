@@ -114,7 +114,7 @@ const alongAxes = (ring: readonly Corner[]): boolean =>
 /** Sides as long as this part of the longest are as long as it. */
 const AS_LONG = 1e-9;
 
-/** More directions than this are not told apart: a shape as regular as that has no longest side. */
+/** With more sides as long as each other the shape is as good as round, and any of them serves. */
 const MOST_TURNS = 12;
 
 /** The directions of the longest sides, to the right rather than to the left. */
@@ -126,7 +126,7 @@ function longestSides(ring: readonly Corner[]): Turn[] {
   });
   const most = Decimal.max(...sides.map((s) => s.square));
   const longest = sides.filter((s) => s.square.greaterThanOrEqualTo(most.times(1 - AS_LONG)));
-  return longest.slice(0, MOST_TURNS).map(({ dx, dy, square }) => {
+  return (longest.length > MOST_TURNS ? longest.slice(0, 1) : longest).map(({ dx, dy, square }) => {
     const long = square.sqrt();
     const way = dx.isNegative() ? long.neg() : long;
     return { cos: dx.div(way), sin: dy.div(way) };
