@@ -508,6 +508,7 @@ function choicesFor(input: Parsed, site: Site, limits: Limits, step: Decimal): L
   const strip = free && site.openings.length === 0 ? layStrip(site, limits) : undefined;
   if (strip && strip.slim >= SLIM && brokenIn(strip.laid) === 0) return [strip.laid];
   const deck = plain(input) && !site.openings.some((o) => o.cornered) ? layDeck(site, limits) : undefined;
+  if (deck && brokenIn(deck) === 0 && missedCorners(site, deck).length === 0) return [deck];
   const fan = free && site.openings.length === 0 ? layFan(site.ring, limits) : undefined;
   const straight = layStraight(site, limits, { step, module });
   return [straight, strip?.laid, fan, deck].filter((laid) => laid !== undefined);

@@ -106,7 +106,7 @@ const turnsLeft = (a: Spot, b: Spot, c: Spot): boolean =>
   (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x) > 1e-12;
 
 /** The narrowest that a ring is, between two parallel lines. */
-function leastWidth(ring: readonly Spot[]): number {
+export function leastWidth(ring: readonly Spot[]): number {
   const hull = hullOf(ring);
   let least = Number.POSITIVE_INFINITY;
   hull.forEach((a, i) => {
@@ -152,6 +152,22 @@ function runsAt(y: number, rings: readonly (readonly Spot[])[]): [number, number
   return runs;
 }
 
+/** How far a point is from the sides of a ring. */
+function clearance(p: Spot, ring: readonly Spot[]): number {
+  let least = Number.POSITIVE_INFINITY;
+  ring.forEach((a, i) => {
+    const b = ring[(i + 1) % ring.length] as Spot;
+    const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const part = ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy || 1);
+    const t = Math.min(1, Math.max(0, part));
+    least = Math.min(least, Math.hypot(a.x + t * dx - p.x, a.y + t * dy - p.y));
+  });
+  return least;
+}
+
+/** A number nearer to an edge than this part of the panel is better put elsewhere. */
+const CLEAR = 0.1;
+
 const LEVELS = [0.5, 0.375, 0.625, 0.25, 0.75, 0.125, 0.875];
 
 /** The middle over all where it is slab, else the middle of the widest level run. */
@@ -163,8 +179,10 @@ export function placeWithin(ring: readonly Corner[], holes: readonly (readonly C
     x: middleOf(Decimal.min(...xs), Decimal.max(...xs)),
     y: middleOf(Decimal.min(...ys), Decimal.max(...ys)),
   };
-  if (insideRing(middle, ring) && !holes.some((hole) => insideRing(middle, hole))) return middle;
   const rings = [box.ring, ...holes.map((h) => h.map(spot))];
+  const room = CLEAR * Math.min(box.hi.x - box.lo.x, box.hi.y - box.lo.y);
+  const clear = rings.every((r) => clearance(spot(middle), r) >= room);
+  if (clear && insideRing(middle, ring) && !holes.some((hole) => insideRing(middle, hole))) return middle;
   let best: { wide: number; at: Corner } = { wide: 0, at: middle };
   for (const level of LEVELS) {
     const y = box.lo.y + (box.hi.y - box.lo.y) * level;

@@ -98,7 +98,7 @@ export class GeneralSpace implements Space {
     readonly site: GeneralSite,
     readonly limits: Limits,
   ) {
-    this.effort = 6 + site.ring.length;
+    this.effort = 2 * (6 + site.ring.length);
     this.marks = [...reentrantCorners(site.ring), ...site.marks];
     this.#anchors = { x: this.#anchorsOf('x'), y: this.#anchorsOf('y') };
   }

@@ -11,6 +11,7 @@
  * over; around an opening along the longer edge. All numbers of panels between two rungs that must be
  * are looked at.
  */
+import { leastWidth } from './as-cut';
 import type { Chain } from './chain';
 import type { Spot } from './orthogonal';
 import { EDGE_OVER } from './round-plan';
@@ -41,8 +42,8 @@ export interface Ladder {
   /** Panels side by side along each rung. */
   readonly bands: number;
   readonly cost: number;
-  /** Rules broken by the panels between two neighbouring rungs, for each band. */
-  readonly broken: readonly (readonly PanelRule[])[];
+  /** Rules broken by the panels between two neighbouring rungs, band by band. */
+  readonly broken: readonly (readonly (readonly PanelRule[])[])[];
 }
 
 const RADIANS = Math.PI / 180;
@@ -108,7 +109,7 @@ function ends(knee: Knee, other: Chain, corners: readonly Knee[], closed: boolea
     .filter(({ at }) => angleBetween(minus(at, knee.at), knee.inwards) <= MITRE)
     .sort((p, q) => apart(p.at, knee.at) - apart(q.at, knee.at));
   // Another inside corner before one that sticks out: one cut meets both.
-  const best = near.find(isInside) ?? near.find(({ away }) => away < -KINK);
+  const best = near.find(isInside) ?? near.find(({ away }) => away < -KINK && away > -SHARP_BEND - 1e-9);
   if (best) return [best.s];
   const foot = other.nearest(knee.at);
   const towards = minus(other.at(foot.s), knee.at);
@@ -199,7 +200,13 @@ function squareRung({ a, b }: Rails, even: Rung): Rung {
   return { a: near(onA.s, even.a, a), b: near(onB.s, even.b, b) };
 }
 
-function rungAt(rails: Rails, section: Section, lengths: readonly number[], u: number): Rung {
+function rungAt(
+  rails: Rails,
+  section: Section,
+  lengths: readonly number[],
+  u: number,
+  squared: boolean,
+): Rung {
   let [k, left] = [0, u];
   while (k < lengths.length - 1 && left > (lengths[k] as number)) {
     left -= lengths[k] as number;
@@ -209,7 +216,7 @@ function rungAt(rails: Rails, section: Section, lengths: readonly number[], u: n
   const part = (lengths[k] as number) > 0 ? left / (lengths[k] as number) : 0;
   const even = { a: from.a + (to.a - from.a) * part, b: from.b + (to.b - from.b) * part };
   const bent = rails.a.pieceAt(even.a).bow || rails.b.pieceAt(even.b).bow;
-  if (bent) return even;
+  if (bent || !squared) return even;
   const square = squareRung(rails, even);
   const [first, last] = [section[0] as Rung, section.at(-1) as Rung];
   const within = square.a >= first.a && square.a <= last.a && square.b >= first.b && square.b <= last.b;
@@ -239,30 +246,48 @@ function sharp({ a, b }: Rails, rung: Rung, side: 1 | -1): boolean {
   return sharpAt(a, rung.a, minus(q, p), side) || sharpAt(b, rung.b, minus(p, q), side);
 }
 
-/** What the panels between two neighbouring rungs break; `undefined` where they are too large. */
+/** What the panels between two neighbouring rungs break, band by band; `undefined` where they are too large. */
 function judged(
   rails: Rails,
-  r: Rung,
-  t: Rung,
+  [r, t]: readonly [Rung, Rung],
   bands: number,
   limits: Limits,
-  cut: [boolean, boolean],
-): PanelRule[] | undefined {
+  cut: readonly [boolean, boolean],
+): PanelRule[][] | undefined {
   const { a, b, closed } = rails;
   const [p, q, u, v] = [a.at(r.a), b.at(r.b), a.at(t.a), b.at(t.b)];
   const [w0, w1] = [apart(p, q) / bands, apart(u, v) / bands];
   if (Math.max(w0, w1) > limits.spacing + HAIR) return undefined;
-  const along = apart(middle(p, q), middle(u, v));
-  // Each band is measured on its own centre line; the outermost ones differ most.
-  const outer = [0.5 / bands, 1 - 0.5 / bands].map((part) => apart(partWay(p, q, part), partWay(u, v, part)));
-  const edge = Math.max(extent(a, r.a, t.a), extent(b, r.b, t.b));
+  const [onA, onB] = [extent(a, r.a, t.a), extent(b, r.b, t.b)];
   const most = closed ? limits.spacing : EDGE_OVER * limits.spacing;
-  if (Math.max(...outer) > limits.spacing + HAIR || edge > most + HAIR) return undefined;
-  const deep = (w0 + w1) / 2;
-  const mean = (extent(a, r.a, t.a) + extent(b, r.b, t.b)) / 2;
-  const broken = brokenWedge(deep, mean, closed ? edge : along, limits);
-  if ((cut[0] && sharp(rails, r, 1)) || (cut[1] && sharp(rails, t, -1))) broken.push('sharp corner');
-  return broken;
+  if (Math.max(onA, onB) > most + HAIR) return undefined;
+  const blunt = !((cut[0] && sharp(rails, r, 1)) || (cut[1] && sharp(rails, t, -1)));
+  const list: PanelRule[][] = [];
+  for (let j = 0; j < bands; j += 1) {
+    const at = (part: number): [Spot, Spot] => [partWay(p, q, part / bands), partWay(u, v, part / bands)];
+    const along = apart(...at(j + 0.5));
+    if (along > limits.spacing + HAIR) return undefined;
+    const [near, far] = [at(j), at(j + 1)];
+    const chords = [j === 0 ? onA : apart(...near), j === bands - 1 ? onB : apart(...far)] as const;
+    const widest = closed ? Math.max(...chords) : along;
+    const broken = bandBroken([near, far], (w0 + w1) / 2, along, widest, limits);
+    list.push(blunt ? broken : [...broken, 'sharp corner']);
+  }
+  return list;
+}
+
+/** What a panel breaks that lies between two chords. */
+function bandBroken(
+  [near, far]: readonly [readonly [Spot, Spot], readonly [Spot, Spot]],
+  deep: number,
+  along: number,
+  widest: number,
+  limits: Limits,
+): PanelRule[] {
+  const mean = (apart(...near) + apart(...far)) / 2;
+  const broken = brokenWedge(deep, Math.max(mean, along), widest, limits);
+  const narrow = leastWidth([near[0], near[1], far[1], far[0]]) < limits.leastSide - HAIR;
+  return narrow && !broken.includes('sliver') ? ['sliver', ...broken] : broken;
 }
 
 /** Numbers of panels looked at between two rungs beyond the fewest. */
@@ -270,7 +295,7 @@ const MORE = 6;
 
 interface Filled {
   readonly rungs: readonly Rung[];
-  readonly broken: readonly PanelRule[][];
+  readonly broken: readonly PanelRule[][][];
   readonly cost: number;
 }
 
@@ -282,6 +307,22 @@ interface Ends {
 
 const rungLength = ({ a, b }: Rails, r: Rung): number => apart(a.at(r.a), b.at(r.b));
 
+/** Rungs spread over a section: square to the centre line, or evenly along both chains where those cross. */
+function spread(rails: Rails, section: Section, n: number): Rung[] {
+  const lengths = spans(section);
+  const whole = lengths.reduce((sum, l) => sum + l, 0);
+  const made = (square: boolean): Rung[] => [
+    section[0] as Rung,
+    ...Array.from({ length: n - 1 }, (_, k) =>
+      rungAt(rails, section, lengths, (whole * (k + 1)) / n, square),
+    ),
+    section.at(-1) as Rung,
+  ];
+  const rungs = made(true);
+  const crossed = rungs.slice(1).some((r, i) => r.a < (rungs[i] as Rung).a || r.b < (rungs[i] as Rung).b);
+  return crossed ? made(false) : rungs;
+}
+
 function filledWith(
   rails: Rails,
   section: Section,
@@ -290,22 +331,17 @@ function filledWith(
   limits: Limits,
   edge: Ends,
 ): Filled | undefined {
-  const lengths = spans(section);
-  const whole = lengths.reduce((sum, l) => sum + l, 0);
-  const inner = Array.from({ length: n - 1 }, (_, k) =>
-    rungAt(rails, section, lengths, (whole * (k + 1)) / n),
-  );
-  const rungs = [section[0] as Rung, ...inner, section.at(-1) as Rung];
-  const broken: PanelRule[][] = [];
+  const rungs = spread(rails, section, n);
+  const broken: PanelRule[][][] = [];
   for (let k = 0; k < n; k += 1) {
-    const cut: [boolean, boolean] = [!(edge.first && k === 0), !(edge.last && k === n - 1)];
-    const rules = judged(rails, rungs[k] as Rung, rungs[k + 1] as Rung, bands, limits, cut);
+    const cut = [!(edge.first && k === 0), !(edge.last && k === n - 1)] as const;
+    const rules = judged(rails, [rungs[k] as Rung, rungs[k + 1] as Rung], bands, limits, cut);
     if (!rules) return undefined;
     broken.push(rules);
   }
-  const rules = broken.reduce((sum, list) => sum + list.length, 0);
-  const sawn = inner.reduce((sum, r) => sum + rungLength(rails, r), 0);
-  return { rungs, broken, cost: sawn + bands * rules * limits.weight };
+  const rules = broken.flat(2).length;
+  const sawn = rungs.slice(1, -1).reduce((sum, r) => sum + rungLength(rails, r), 0);
+  return { rungs, broken, cost: sawn + rules * limits.weight };
 }
 
 /** The best number of panels between two rungs that must be. */
@@ -329,14 +365,14 @@ function filled(
     if (!made) continue;
     found += 1;
     if (!best || made.cost < best.cost - HAIR) best = made;
-    if (made.broken.every((rules) => rules.length === 0)) break;
+    if (made.broken.flat(2).length === 0) break;
   }
   return best;
 }
 
 function withBands(rails: Rails, all: readonly Section[], bands: number, limits: Limits): Ladder | undefined {
   const rungs: Rung[] = [(all[0] as Section)[0] as Rung];
-  const broken: PanelRule[][] = [];
+  const broken: PanelRule[][][] = [];
   let cost = 0;
   for (const [i, section] of all.entries()) {
     const edge = { first: !rails.closed && i === 0, last: !rails.closed && i === all.length - 1 };

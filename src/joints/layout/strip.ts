@@ -13,7 +13,7 @@ import { type Ladder, ladderOf, type Rails, type Rung } from './ladder';
 import type { Laid, LaidJoint, LaidPanel } from './laid';
 import type { Spot } from './orthogonal';
 import type { Limits, PanelRule } from './rules';
-import { type Piece, pieceOf, reversed, turnBetween } from './sides';
+import { KINK, type Piece, pieceOf, reversed, turnBetween } from './sides';
 import type { Site } from './site';
 
 const MOST_ENDS = 12;
@@ -255,6 +255,14 @@ function bandJoint(drawn: Drawn, k: number, j: number): LaidJoint {
   return { ...joint, ...ends, shape: 'arc', centre: arc.centre, length: arc.radius.times(arc.turn.abs()) };
 }
 
+/** Each corner of an opening needs a cut of its own, no shorter than from there to the outside. */
+function cornersApart({ a, b }: Rails): number {
+  return a.pieces.reduce((sum, piece, i) => {
+    const before = a.pieces[(i + a.pieces.length - 1) % a.pieces.length] as Piece;
+    return Math.abs(turnBetween(before, piece)) > KINK + 1e-6 ? sum + b.nearest(piece.a).far : sum;
+  }, 0);
+}
+
 function laidOut(ladder: Ladder, pattern: 'strip' | 'deck'): Laid {
   const drawn = new Drawn(ladder);
   const { rungs, bands, rails } = ladder;
@@ -264,9 +272,7 @@ function laidOut(ladder: Ladder, pattern: 'strip' | 'deck'): Laid {
   for (let j = 1; j < bands; j += 1) {
     for (let k = 0; k + 1 < rungs.length; k += 1) joints.push(bandJoint(drawn, k, j));
   }
-  const panels = ladder.broken.flatMap((broken, k) =>
-    Array.from({ length: bands }, (_, j) => panelAt(drawn, k, j, broken)),
-  );
+  const panels = ladder.broken.flatMap((list, k) => list.map((broken, j) => panelAt(drawn, k, j, broken)));
   const length = joints.reduce((sum, j) => sum.plus(j.length), ZERO).toNumber();
   return {
     pattern,
@@ -275,7 +281,7 @@ function laidOut(ladder: Ladder, pattern: 'strip' | 'deck'): Laid {
     tees: 0,
     offModule: 0,
     exact: pattern === 'strip',
-    leastLength: pattern === 'strip' ? length : 0,
+    leastLength: pattern === 'strip' ? length : cornersApart(rails),
   };
 }
 

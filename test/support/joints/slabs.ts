@@ -37,7 +37,8 @@ function insideOf([outer, ...holes]: readonly (readonly Xy[])[], least: number):
     return ring.filter((_, i) => sign * (turns[i] as number) > 15.1);
   };
   const large = holes.filter((ring) => {
-    const size = (k: 0 | 1): number => Math.max(...ring.map((p) => p[k])) - Math.min(...ring.map((p) => p[k]));
+    const size = (k: 0 | 1): number =>
+      Math.max(...ring.map((p) => p[k])) - Math.min(...ring.map((p) => p[k]));
     return Math.max(size(0), size(1)) > least;
   });
   return [...of(outer as readonly Xy[], -1), ...large.flatMap((ring) => of(ring, 1))];
@@ -62,10 +63,17 @@ const regular = (cx: number, cy: number, r: number, n: number, turn: number): Xy
 
 const LEAST = 2;
 
-const straightSided = (kind: string, rings: readonly (readonly Xy[])[], columns: readonly number[] = []): Drawn => ({
+const straightSided = (
+  kind: string,
+  rings: readonly (readonly Xy[])[],
+  columns: readonly number[] = [],
+): Drawn => ({
   kind,
   rings,
-  inside: insideOf(rings.filter((_, i) => !columns.includes(i)), LEAST),
+  inside: insideOf(
+    rings.filter((_, i) => !columns.includes(i)),
+    LEAST,
+  ),
   input: {
     outline: polygon(rings[0] as readonly Xy[]),
     ...(rings.length > 1 ? { openings: rings.slice(1).map(polygon) } : {}),
@@ -89,7 +97,21 @@ function slantedRing(next: Next): Xy[] {
     [l + off(), w + off()],
     [off(), w],
   ];
-  return next() < 0.5 ? ring : [ring[0] as Xy, ring[1] as Xy, [tenth(l * 0.6), tenth(w / 2 + off())], ring[2] as Xy, ring[3] as Xy];
+  return next() < 0.5
+    ? ring
+    : [ring[0] as Xy, ring[1] as Xy, [tenth(l * 0.6), tenth(w / 2 + off())], ring[2] as Xy, ring[3] as Xy];
+}
+
+function taper(next: Next): Drawn {
+  const [a, b, h] = [between(next, 10, 40), between(next, 5, 40), between(next, 9, 33)];
+  const shift = between(next, -5, 5);
+  const ring: Xy[] = [
+    [0, 0],
+    [a, 0],
+    [shift + b, h],
+    [shift, h],
+  ];
+  return straightSided('taper', [ring]);
 }
 
 function pool(next: Next): Drawn {
@@ -102,7 +124,10 @@ function pool(next: Next): Drawn {
 function pooledDeck(next: Next): Drawn {
   const n = between(next, 5, 12);
   const r = between(next, 12, 22);
-  return straightSided('deck like its pool', [regular(0, 0, r, n, 0), regular(0, 0, r - between(next, 4, 7), n, 0)]);
+  return straightSided('deck like its pool', [
+    regular(0, 0, r, n, 0),
+    regular(0, 0, r - between(next, 4, 7), n, 0),
+  ]);
 }
 
 function columned(next: Next): Drawn {
@@ -132,7 +157,10 @@ function curvedWalk(next: Next): Drawn {
   const r = between(next, 10, 60);
   const w = between(next, 3, Math.min(9, r - 5));
   const t = tenth(0.4 + next());
-  const on = (radius: number, angle: number): Xy => [tenth(radius * Math.cos(angle)), tenth(radius * Math.sin(angle))];
+  const on = (radius: number, angle: number): Xy => [
+    tenth(radius * Math.cos(angle)),
+    tenth(radius * Math.sin(angle)),
+  ];
   const [a, b, c, d] = [on(r, 0), on(r, t), on(r - w, t), on(r - w, 0)] as [Xy, Xy, Xy, Xy];
   const angle = (p: Xy): number => Math.atan2(p[1], p[0]);
   return {
@@ -143,12 +171,7 @@ function curvedWalk(next: Next): Drawn {
     input: {
       outline: {
         shape: 'curved',
-        points: [
-          { ...point(a), radius: ft(r) },
-          point(b),
-          { ...point(c), radius: ft(w - r) },
-          point(d),
-        ],
+        points: [{ ...point(a), radius: ft(r) }, point(b), { ...point(c), radius: ft(w - r) }, point(d)],
       },
     },
   };
@@ -165,7 +188,12 @@ function sector(next: Next): Drawn {
     rings: [[...arc(0, 0, r, 0, turn), ...inner]],
     inside: q === 0 && degrees > 196 ? [[0, 0]] : [],
     input: {
-      outline: { shape: 'sector', radius: ft(r), angle: `${degrees} deg`, ...(q > 0 ? { innerRadius: ft(q) } : {}) },
+      outline: {
+        shape: 'sector',
+        radius: ft(r),
+        angle: `${degrees} deg`,
+        ...(q > 0 ? { innerRadius: ft(q) } : {}),
+      },
     },
   };
 }
@@ -219,6 +247,7 @@ function square(next: Next): Drawn {
 const KINDS: readonly ((next: Next) => Drawn)[] = [
   square,
   (next) => straightSided('slanted', [slantedRing(next)]),
+  taper,
   pool,
   pooledDeck,
   columned,
@@ -231,4 +260,5 @@ const KINDS: readonly ((next: Next) => Drawn)[] = [
 ];
 
 /** The i-th slab of a stream, kind after kind. */
-export const slabOf = (next: Next, i: number): Drawn => (KINDS[i % KINDS.length] as (next: Next) => Drawn)(next);
+export const slabOf = (next: Next, i: number): Drawn =>
+  (KINDS[i % KINDS.length] as (next: Next) => Drawn)(next);
