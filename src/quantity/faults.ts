@@ -144,6 +144,12 @@ export const selfCrossing = (first: number, second: number): Fault =>
     `the outline meets itself: side ${first + 1} and side ${second + 1} cross or touch; list the corners in order around the slab`,
   );
 
+export const tooTangled = (): Fault =>
+  fault(
+    'too-many',
+    'too many sides of the outline lie beside each other to be looked through; leave out corners that are closer than a tape can tell',
+  );
+
 export const repeatedPoint = (index: number): Fault =>
   fault('repeated-point', `corner ${index + 1} repeats the corner before it; leave it out`);
 
