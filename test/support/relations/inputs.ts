@@ -13,8 +13,7 @@ const NOT_MEASURED = new Set([
   'grade',
   'table',
   'point',
-  'from',
-  'to',
+
   'series',
   'shape',
   'currency',

@@ -38,7 +38,15 @@ export interface Relation {
  * What is marked with a tape is rounded to sixteenths or to millimeters, and what is said for a stretch or a
  * layer is said for 100 ft or 100 m, for an inch or a centimeter.
  */
-const BY_UNIT = new Set(['mark', 'riserMark', 'treadMark', 'marks', 'volumePerStretch', 'rateForUnitDepth', 'markedDifference']);
+const BY_UNIT = new Set([
+  'mark',
+  'riserMark',
+  'treadMark',
+  'marks',
+  'volumePerStretch',
+  'rateForUnitDepth',
+  'markedDifference',
+]);
 
 /** Plans laid out on the tape. */
 const ON_THE_TAPE: Readonly<Record<string, readonly string[]>> = {
