@@ -262,8 +262,7 @@ function judged(
   const most = closed ? limits.spacing : EDGE_OVER * limits.spacing;
   if (Math.max(onA, onB) > most + HAIR) return undefined;
   const blunt = !((cut[0] && sharp(rails, r, 1)) || (cut[1] && sharp(rails, t, -1)));
-  const list: PanelRule[][] = [];
-  for (let j = 0; j < bands; j += 1) {
+  const list = Array.from({ length: bands }, (_, j): PanelRule[] | undefined => {
     const at = (part: number): [Spot, Spot] => [partWay(p, q, part / bands), partWay(u, v, part / bands)];
     const along = apart(...at(j + 0.5));
     if (along > limits.spacing + HAIR) return undefined;
@@ -271,9 +270,9 @@ function judged(
     const chords = [j === 0 ? onA : apart(...near), j === bands - 1 ? onB : apart(...far)] as const;
     const widest = closed ? Math.max(...chords) : along;
     const broken = bandBroken([near, far], (w0 + w1) / 2, along, widest, limits);
-    list.push(blunt ? broken : [...broken, 'sharp corner']);
-  }
-  return list;
+    return blunt ? broken : [...broken, 'sharp corner'];
+  });
+  return list.every((rules) => rules !== undefined) ? list : undefined;
 }
 
 /** What a panel breaks that lies between two chords. */

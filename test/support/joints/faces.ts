@@ -62,9 +62,9 @@ type Joint = JointLayoutFigures['joints'][number];
 
 const spotOf = ({ x, y }: Joint['from']): Xy => [feet(x), feet(y)];
 
-const ARC = Math.PI / 180;
+const ARC = Math.PI / 90;
 
-/** A joint as points: arcs in chords of a degree. */
+/** A joint as points: arcs in chords of two degrees. */
 export function pointsOf(joint: Joint): Xy[] {
   const [a, b] = [spotOf(joint.from), spotOf(joint.to)];
   if (joint.shape === 'straight') return [a, b];
@@ -107,13 +107,19 @@ function passed(a: Xy, b: Xy, corners: readonly Xy[]): Xy[] {
     .sort((p, q) => along(p) - along(q));
 }
 
+/** All lines noded together, pair by pair. */
+function unionOf(shapes: readonly Shape[]): Shape {
+  if (shapes.length === 1) return shapes[0] as Shape;
+  const half = shapes.length >> 1;
+  return overlay(unionOf(shapes.slice(0, half)), unionOf(shapes.slice(half)), OverlayOp.UNION);
+}
+
 /** The faces of slab between edges and joints. */
 export function facesOf({ rings }: Slab, joints: readonly Joint[]): Shape[] {
   const corners = rings.flat();
   const closed = rings.map((ring) => lineOf([...ring, ring[0] as Xy]));
   const lines = joints.map((joint) => lineOf(stretched(pointsOf(joint), corners)));
-  const [first, ...rest] = [...closed, ...lines] as [Shape, ...Shape[]];
-  const noded = rest.reduce((all, one) => overlay(all, one, OverlayOp.UNION), first);
+  const noded = unionOf([...closed, ...lines]);
   const polygonizer = new Polygonizer();
   polygonizer.add(noded as never);
   const [outer, ...holes] = rings.map(areaOf) as [Shape, ...Shape[]];

@@ -44,9 +44,9 @@ function insideOf([outer, ...holes]: readonly (readonly Xy[])[], least: number):
   return [...of(outer as readonly Xy[], -1), ...large.flatMap((ring) => of(ring, 1))];
 }
 
-/** Points on an arc, in chords of a degree, from one angle to another. */
+/** Points on an arc, in chords of two degrees, from one angle to another. */
 function arc(cx: number, cy: number, r: number, from: number, to: number): Xy[] {
-  const steps = Math.max(2, Math.ceil(Math.abs(to - from) / (Math.PI / 180)));
+  const steps = Math.max(2, Math.ceil(Math.abs(to - from) / (Math.PI / 90)));
   return Array.from({ length: steps + 1 }, (_, k): Xy => {
     const a = from + ((to - from) * k) / steps;
     return [cx + r * Math.cos(a), cy + r * Math.sin(a)];
