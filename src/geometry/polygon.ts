@@ -112,6 +112,26 @@ function clearlyTurns(xs: Float64Array, ys: Float64Array, corner: number): boole
   return Math.abs(ux * vy - uy * vx) > 1e-12 * size * (size + Math.abs(x) + Math.abs(y));
 }
 
+/** Which way corner k lies of side p in binary numbers, or 0 where rounding could have made it. */
+function wayInBinary(xs: Float64Array, ys: Float64Array, p: number, k: number): number {
+  const q = (p + 1) % xs.length;
+  const [ax, ay] = [xs[p] as number, ys[p] as number];
+  const [bx, by] = [xs[q] as number, ys[q] as number];
+  const [x, y] = [xs[k] as number, ys[k] as number];
+  const cross = (bx - ax) * (y - ay) - (by - ay) * (x - ax);
+  const size = Math.abs(ax) + Math.abs(ay) + Math.abs(bx) + Math.abs(by) + Math.abs(x) + Math.abs(y);
+  return Math.abs(cross) > 1e-14 * size * size ? Math.sign(cross) : 0;
+}
+
+/** True where one of two sides lies clearly to one side of the other: they need no exact look. */
+function clearlyApart(xs: Float64Array, ys: Float64Array, i: number, j: number): boolean {
+  const [k, l] = [(i + 1) % xs.length, (j + 1) % xs.length];
+  return (
+    wayInBinary(xs, ys, i, j) * wayInBinary(xs, ys, i, l) > 0 ||
+    wayInBinary(xs, ys, j, i) * wayInBinary(xs, ys, j, k) > 0
+  );
+}
+
 /** Neighbours share their corner by right; they cross only when one folds back over the other. */
 function neighboursFold(a: Corner, shared: Corner, b: Corner): boolean {
   if (side(a, shared, b) !== 0) return false;
@@ -142,6 +162,7 @@ function firstCrossing(corners: readonly Corner[]): [number, number] | undefined
   const meets = (i: number, j: number): boolean => {
     const shared = i + 1 === j ? j : j + 1 === n && i === 0 ? 0 : undefined;
     if (shared !== undefined && clearlyTurns(xs, ys, shared)) return false;
+    if (shared === undefined && clearlyApart(xs, ys, i, j)) return false;
     return crossing(corners, i, j);
   };
   let open: Box[] = [];
