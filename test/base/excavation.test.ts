@@ -123,7 +123,7 @@ describe('a pit', () => {
             larger.map(([a, b]): XY => [Math.round(a * 100) / 100, Math.round(b * 100) / 100]),
           ),
           depth: `${2 * k} ft`,
-          margin: `${k}/10 ft`,
+          margin: `${k / 10} ft`,
           sideSlope: '0.5:1',
         });
         if (!one.ok || !many.ok) return one.ok === many.ok;
@@ -156,17 +156,17 @@ describe('a grid', () => {
           method: 'grid',
           across: '10 ft',
           along: '12 ft',
-          depths: times(m, (i) => times(n, (j) => `${at(i, j)}/8 ft`)),
+          depths: times(m, (i) => times(n, (j) => `${at(i, j) / 8} ft`)),
           leaveOut: drop ? [{ row: 0, column: 0 }] : [],
         }).figures;
-        return bankVolume.compareTo(volume(`${sum * 120}/32 ft3`)) === 0;
+        return bankVolume.compareTo(volume(`${(sum * 120) / 32} ft3`)) === 0;
       }),
     );
   });
 
   const size = fc.integer({ min: 2, max: 5 });
   const mixed = fc.array(fc.integer({ min: -30, max: 30 }), { minLength: 25, maxLength: 25 });
-  const tenths = (rows: readonly (readonly number[])[]) => rows.map((row) => row.map((h) => `${h}/10 ft`));
+  const tenths = (rows: readonly (readonly number[])[]) => rows.map((row) => row.map((h) => `${h / 10} ft`));
   const both = (depths: readonly (readonly number[])[], across = '10 ft', along = '12 ft') => {
     const { bankVolume, fill } = excavation({
       method: 'grid',
@@ -379,7 +379,7 @@ describe('swell, shrinkage and loads', () => {
   it('agree between the conventions when the share is put into the other one', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 400 }), (n) => {
-        const one = excavation({ ...base, shrink: { convention: '1/(1+s)', share: `${n}/10%` } }).figures;
+        const one = excavation({ ...base, shrink: { convention: '1/(1+s)', share: `${n / 10}%` } }).figures;
         // s of the compacted volume is s ÷ (1 + s) of the bank volume.
         const other = `${(n * 100) / (1000 + n)}`.slice(0, 20);
         const two = excavation({
@@ -410,9 +410,9 @@ describe('swell, shrinkage and loads', () => {
       fc.property(n, n, n, n, (swell, pcf, truck, tons) => {
         const { haul, looseVolume, mass } = excavation({
           ...base,
-          swell: `${swell}/10%`,
+          swell: `${swell / 10}%`,
           bankDensity: `${60 + pcf / 4} pcf`,
-          haul: { truckVolume: `${truck}/20 yd3`, payload: `${tons}/10 ton` },
+          haul: { truckVolume: `${truck / 20} yd3`, payload: `${tons / 10} ton` },
         }).figures;
         const loads = haul?.loads.toNumber('each') ?? 0;
         const byVolume = (looseVolume?.toNumber('yd3') ?? 0) / (truck / 20);
@@ -430,7 +430,7 @@ describe('swell, shrinkage and loads', () => {
         fc.integer({ min: 1, max: 400 }),
         fc.constantFrom('1-s' as const, '1/(1+s)' as const),
         (n, convention) => {
-          const shrink = { convention, share: `${n}/10%` };
+          const shrink = { convention, share: `${n / 10}%` };
           const { fill } = excavation({ method: 'fill', area: '2700 ft2', depth: '1 ft', shrink }).figures;
           const bank = fill?.bankVolume ?? volume('0 yd3');
           const again = excavation({ method: 'pit', area: bank.over(length('1 ft')), depth: '1 ft', shrink });
