@@ -25,6 +25,7 @@ import {
 import { heavyLift } from './cautions';
 import { ambiguousBar, type BarMark, barMark, candidates, designation, seriesOf } from './designation';
 import { BAR_LENGTH } from './ordinary';
+import { METRIC_ROUND } from './sources';
 
 /** Input of {@link barSize}. */
 export interface BarSizeInput {
@@ -142,7 +143,7 @@ export const barSize: Calculation<BarSizeInput, BarSizeFigures> = /*#__PURE__*/ 
   id: 'bar-size',
   title: 'Nominal size of a bar',
   version: 1,
-  sources: [CRSI_BARS, A615_SOFT_METRIC, A615_HARD_METRIC],
+  sources: [CRSI_BARS, A615_SOFT_METRIC, A615_HARD_METRIC, METRIC_ROUND],
   input: () =>
     fields({
       bar: text('bar', barMark, () =>

@@ -28,13 +28,6 @@ export const lapsGoverned: Caution = {
   always: true,
 };
 
-export const noLapOfLargeBars: Caution = {
-  code: 'large-bars-not-lapped',
-  severity: 'warning',
-  sentence: 'bars as thick as #14 are not lapped in tension; they are coupled or welded as the engineer says',
-  source: { ...COMMON_PRACTICE, title: 'Laps of #14 and #18, as ACI 318 is commonly quoted' },
-};
-
 export const fewDiameters = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
   code: 'short-lap',
   severity: 'warning',
@@ -107,13 +100,6 @@ export const meshTooLow = (limit: Length, actual: Length): Caution => ({
   source: WIRE_SUPPORTS,
 });
 
-export const impalement: Caution = {
-  code: 'impalement',
-  severity: 'warning',
-  sentence: 'bars that stick out of the slab must be capped or bent over so that nobody falls on them',
-  source: OSHA_BARS,
-};
-
 export const tieOff = (limit: Length, actual: Length): Caution => ({
   code: 'tie-off',
   severity: 'warning',
@@ -131,15 +117,6 @@ export const dowelOutOfTable = (limit: Length, actual: Length, source: Source): 
   actual,
   source,
 });
-
-export const drillDust: Caution = {
-  code: 'silica-dust',
-  severity: 'warning',
-  sentence:
-    'drilling concrete releases respirable silica; drill with extraction, blow no dust about, and follow the dust rules that apply',
-  source: COMMON_PRACTICE,
-  always: true,
-};
 
 export const dowelsAligned: Caution = {
   code: 'dowels-aligned',

@@ -13,6 +13,7 @@ import * as faults from '../quantity/faults';
 import { constant, length, pressure } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { noLapOfLargeBars } from '../reckoning/cautions';
 import {
   choice,
   fields,
@@ -28,10 +29,10 @@ import { COVER, STRENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ACI_318_DEVELOPMENT, CRSI_BARS, VCC_LAP } from '../reckoning/source';
 import { ALL_BARS, type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
-import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
+import { fewDiameters, lapsGoverned } from './cautions';
 import { lengthPair, numberIn, plainNumber } from './common';
 import { LAP_LEAST, LAP_SPACING, LAP_STRESS } from './ordinary';
-import { IRC_LAPS } from './sources';
+import { IRC_LAPS, MASONRY_LAP } from './sources';
 
 /** A lap of so many bar diameters. */
 export interface DiametersLapInput {
@@ -299,7 +300,7 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
   id: 'lap-length',
   title: 'Lap of two bars',
   version: 1,
-  sources: [CRSI_BARS, VCC_LAP, IRC_LAPS, ACI_318_DEVELOPMENT],
+  sources: [CRSI_BARS, VCC_LAP, MASONRY_LAP, IRC_LAPS, ACI_318_DEVELOPMENT],
   input: () =>
     kinds<ByDiameters | ByDevelopment>('rule', [
       fields({

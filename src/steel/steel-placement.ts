@@ -10,6 +10,7 @@ import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { impalement } from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
@@ -170,7 +171,7 @@ function heed(input: Parsed, placed: Placed, due: LengthPair, pad: Pad): void {
     pad.caution(cautions.littleTopCover(named, coverTop, input.exposure === 'inside'));
   if (input.steel === 'mesh') heedMesh(input, coverTop, pad);
   else heedBelow(input, placed, named, pad);
-  if (input.projecting) pad.caution(cautions.impalement);
+  if (input.projecting) pad.caution(impalement);
   const { workHeight } = input;
   if (workHeight && !belowPair(workHeight, SIX_FEET()))
     pad.caution(cautions.tieOff(namedLike(SIX_FEET(), workHeight), workHeight));
