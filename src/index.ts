@@ -39,6 +39,7 @@ export {
   concreteOrder,
   type OrderElementInput,
 } from './concrete/concrete-order';
+export type { CrownForm, ThicknessCrownInput } from './concrete/crown';
 export {
   type CurbCurveInput,
   type CurbVolumeFigures,
@@ -112,6 +113,7 @@ export {
 } from './concrete/wall-volume';
 export { type SquareCheckFigures, type SquareCheckInput, squareCheck } from './forms/square-check';
 export type {
+  AreaInput,
   CircleInput,
   CombinedInput,
   CurvedInput,
@@ -133,7 +135,13 @@ export type {
   UInput,
   WalkInput,
 } from './geometry/outline';
-export type { CircleOpeningInput, OpeningInput, RectangleOpeningInput, RegionInput } from './geometry/region';
+export type {
+  CircleOpeningInput,
+  OpeningInput,
+  RectangleOpeningInput,
+  RegionInput,
+  RegularOpeningInput,
+} from './geometry/region';
 export { type CrossSlopeFigures, type CrossSlopeInput, crossSlope } from './grade/cross-slope';
 export {
   type DrainageCheck,
