@@ -246,16 +246,9 @@ export {
   relativeStiffness,
   type SubgradeInput,
 } from './joints/relative-stiffness';
-export {
-  type ClockTime,
-  type ClockWindow,
-  type Hours,
-  type PublishedHours,
-  type ReadyInput,
-  type SawWindowFigures,
-  type SawWindowInput,
-  sawWindow,
-} from './joints/saw-window';
+export type { ClockTime, ClockWindow } from './joints/saw-clock';
+export type { Hours, PublishedHours } from './joints/saw-hours';
+export { type ReadyInput, type SawWindowFigures, type SawWindowInput, sawWindow } from './joints/saw-window';
 export type { DepthBySource, IsolationBySource, SpacingBySource } from './joints/spacing-rules';
 export * from './quantity/index';
 export * from './reckoning/index';

@@ -35,7 +35,7 @@ const EXAMPLES: Record<Dimension, string> = {
 const fault = (code: IssueCode, sentence: string): Fault => ({ code, sentence });
 /** At most 40 characters of what was written, safe to print on one line. */
 
-function quoted(text: string): string {
+export function quoted(text: string): string {
   const line = text.slice(0, 40).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
   return `"${line}${text.length > 40 ? '…' : ''}"`;
 }
