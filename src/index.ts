@@ -38,6 +38,7 @@ export {
   type ConcreteOrderInput,
   concreteOrder,
   type OrderElementInput,
+  type PourKind,
 } from './concrete/concrete-order';
 export type { CrownForm, ThicknessCrownInput } from './concrete/crown';
 export {
