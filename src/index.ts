@@ -62,6 +62,7 @@ export {
   type TaperedStripFootingInput,
   type TierInput,
 } from './concrete/footing-volume';
+export type { FoundedInput } from './concrete/frost';
 export type { LoadSplit } from './concrete/loads';
 export {
   type BelledPierInput,

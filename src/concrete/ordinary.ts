@@ -98,6 +98,7 @@ export const FOOTING_LENGTH = /*#__PURE__*/ range(
   ['6 in', '150 mm'],
   ['2000 ft', '600 m'],
 );
+export const PAD_SIDE = /*#__PURE__*/ range('a side of a footing', ['3 in', '75 mm'], ['40 ft', '12 m']);
 /** The upright edge of a tapered pad may be nothing; its top is that of a post. */
 export const PAD_EDGE = /*#__PURE__*/ range(
   'the upright edge of a footing',
@@ -155,6 +156,7 @@ export const LEAST_OPENING = /*#__PURE__*/ range(
 export const PIER_SIDE = /*#__PURE__*/ range('the width of a pier', ['4 in', '100 mm'], ['8 ft', '2.4 m']);
 export const PIER_HEIGHT = /*#__PURE__*/ range('the height of a pier', ['6 in', '150 mm'], ['80 ft', '24 m']);
 export const BELL_HEIGHT = /*#__PURE__*/ range('the height of a bell', ['3 in', '75 mm'], ['10 ft', '3 m']);
+export const BELL_TOE = /*#__PURE__*/ range('the toe of a bell', ['1 in', '25 mm'], ['4 ft', '1.2 m']);
 export const BELL_WIDTH = /*#__PURE__*/ range('the width of a bell', ['8 in', '200 mm'], ['20 ft', '6 m']);
 
 export const CURB_PLACE = /*#__PURE__*/ range('a corner of the section of a curb', undefined, [
