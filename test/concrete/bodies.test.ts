@@ -45,7 +45,9 @@ describe('footing-volume', () => {
           width: `${(w / 8).toFixed(3)} ft`,
           depth: `${d} in`,
         });
-        const hollow = box(L, B, `${d} in`).minus(box(`${(l / 8).toFixed(3)} ft`, `${(b / 8).toFixed(3)} ft`, `${d} in`));
+        const hollow = box(L, B, `${d} in`).minus(
+          box(`${(l / 8).toFixed(3)} ft`, `${(b / 8).toFixed(3)} ft`, `${d} in`),
+        );
         return V.compareTo(hollow) === 0;
       }),
     );

@@ -108,7 +108,7 @@ describe('bag-count', () => {
         fc.constantFrom('40 lb', '50 lb', '60 lb', '80 lb'),
         (v, a, bag) => {
           const { figures } = bagCount({
-            volume: `${v}/1000 ft3`,
+            volume: `${(v / 1000).toFixed(3)} ft3`,
             allowance: `${(a / 10).toFixed(1)}%`,
             bag,
             barrow: '2 ft3',

@@ -58,7 +58,7 @@ describe('a straight flight with sloping treads and leaning risers', () => {
           rise: `${(rise / 4).toFixed(2)} in`,
           tread: `${(tread / 4).toFixed(2)} in`,
           width: `${w} in`,
-          wash: `${wash * 12}/64 in/ft`,
+          wash: `${((wash * 12) / 64).toFixed(6)} in/ft`,
           nosing: `${(nosing / 4).toFixed(2)} in`,
           landingDepth: `${(landing / 4).toFixed(2)} in`,
           openSides: 2,
@@ -120,7 +120,7 @@ describe('wrapped, round and winding steps', () => {
           risers: count,
           rise: `${(r / 4).toFixed(2)} in`,
           tread: `${(t / 4).toFixed(2)} in`,
-          topRadius: `${R}/4 in`,
+          topRadius: `${(R / 4).toFixed(2)} in`,
           innerRadius: `${(q / 4).toFixed(2)} in`,
           turn: `${turn} deg`,
         });
@@ -169,7 +169,14 @@ describe('cores', () => {
           rise: `${(r / 4).toFixed(2)} in`,
           tread: `${(t / 4).toFixed(2)} in`,
           width: '5 ft',
-          cores: [{ kind: 'rubble', length: `${(l / 4).toFixed(2)} in`, width: '4 ft', height: `${(h / 4).toFixed(2)} in` }],
+          cores: [
+            {
+              kind: 'rubble',
+              length: `${(l / 4).toFixed(2)} in`,
+              width: '4 ft',
+              height: `${(h / 4).toFixed(2)} in`,
+            },
+          ],
         });
         const x = run - l;
         const topAt = (at: number): number => (Math.floor(at / t) + 1) * r;

@@ -154,7 +154,7 @@ describe('concrete-order', () => {
       fc.property(cases, ([v, a, increment, truckCapacity]) => {
         const { figures } = concreteOrder({
           volume: `${(v / 1000).toFixed(6)} yd3`,
-          allowance: `${a}/10%`,
+          allowance: `${(a / 10).toFixed(1)}%`,
           increment,
           truckCapacity,
         });
@@ -174,7 +174,11 @@ describe('concrete-order', () => {
       fc.property(fc.integer({ min: 1, max: 800 }), fc.integer({ min: 2, max: 24 }), (q, t) => {
         // A strip 81 in wide by q × 27 × 12 × 12 ÷ (81 t) ft makes q quarter yards when t inches thick.
         const net = slabVolume({
-          outline: { shape: 'rectangle', length: `${q * 12}/${t} ft`, width: `6 ft 9 in` },
+          outline: {
+            shape: 'rectangle',
+            length: length(`${q * 12} ft`).over(count(`${t} each`)),
+            width: `6 ft 9 in`,
+          },
           thickness: `${t} in`,
         }).figures.volume;
         const { order } = concreteOrder({
