@@ -155,7 +155,7 @@ export function pondsOf(tin: Tin, flood: Flood, near: Neighbours): Ponds {
   const { z, corner } = tin;
   const pondOf = new Int32Array(z.length).fill(-1);
   const found: { spots: number[]; facets: number[] }[] = [];
-  for (let v = 0; v < z.length; v += 1) {
+  for (const v of flood.order) {
     if (pondOf[v] !== -1 || (z[v] as number) >= (flood.level[v] as number)) continue;
     pondOf[v] = found.length;
     found.push({ spots: gather(v, flood, z, near, pondOf), facets: [] });
@@ -170,7 +170,10 @@ export function pondsOf(tin: Tin, flood: Flood, near: Neighbours): Ponds {
     if (facets[facets.length - 1] !== t) facets.push(t);
   }
   const ponds = found.map(({ spots, facets }) => {
-    const lowest = spots.reduce((low, v) => ((z[v] as number) < (z[low] as number) ? v : low));
+    // The middle of a cell is never lower than the lowest spot around it.
+    const lowest = spots
+      .filter((v) => v < tin.spots)
+      .reduce((low, v) => ((z[v] as number) < (z[low] as number) ? v : low));
     const depth = (flood.level[lowest] as number) - (z[lowest] as number);
     return { spots, facets, lowest, depth, spill: spillOf(spots, flood, z) };
   });
