@@ -142,7 +142,7 @@ function heed(
   const inLine = added(mats.map((m) => m.lapsInLine));
   if (inLine.sign() > 0) pad.caution(lapsBeside(inLine));
   if (laid.some(lapsHeavy)) pad.caution(cautions.noLapOfLargeBars);
-  if (input.dowels?.length) pad.caution(cautions.drillDust);
+  if (input.dowels?.length) pad.caution(cautions.silica);
   // Flat mats and dowels into a side lie down; only starters stand up.
   if (input.steps?.starterSpacing) pad.caution(cautions.impalement);
 }
