@@ -636,4 +636,3 @@ export const deepCut = (limit: Length, actual: Length): Caution => ({
   actual,
   source: sources.COMMON_PRACTICE,
 });
-
