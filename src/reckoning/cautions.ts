@@ -93,26 +93,10 @@ export const impalement: Caution = {
   source: sources.OSHA_BARS,
 };
 
-export const noAllowance: Caution = {
-  code: 'no-allowance',
-  severity: 'warning',
-  sentence: 'nothing is allowed for waste, spillage and an uneven base; published texts add 5% to 10%',
-  source: sources.WASTE_TEXTS,
-};
-
-export const smallLastLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>): Caution => ({
-  code: 'small-last-load',
-  severity: 'note',
-  sentence:
-    'the last load is less than a quarter of a truck; most suppliers charge more for it, so ask, or split the order evenly',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
 export const alkali: Caution = {
   code: 'alkaline-burns',
   severity: 'warning',
+  always: true,
   sentence:
     'wet concrete burns skin and eyes: wear gloves, boots and eye protection, and wash it off at once',
   source: sources.COMMON_PRACTICE,
@@ -129,6 +113,7 @@ export const wetBase: Caution = {
 export const buriedUtilities: Caution = {
   code: 'buried-utilities',
   severity: 'warning',
+  always: true,
   sentence: 'have buried lines located and marked before digging',
   source: sources.COMMON_PRACTICE,
 };
@@ -194,33 +179,6 @@ export const wheelLoads: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const liftingBags = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): Caution => ({
-  code: 'lifting-bags',
-  severity: 'warning',
-  sentence: `a bag heavier than ${limit.format()} is more than one person should lift again and again; lift it in pairs, or buy smaller bags`,
-  limit,
-  actual,
-  source: sources.LIFTING_GUIDE,
-});
-
-export const belowMinimumLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>): Caution => ({
-  code: 'below-minimum-load',
-  severity: 'note',
-  sentence: 'a load is below the least that the supplier carries without a charge; ask what it costs',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const thinOverCore = (limit: Length, actual: Length): Caution => ({
-  code: 'thin-over-core',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete lies over the core; it may break through. The plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
 export const outOfSquare = (limit: Length, actual: Length): Caution => ({
   code: 'out-of-square',
   severity: 'warning',
@@ -239,15 +197,6 @@ export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
   limit,
   actual,
   source: sources.CLOSED_FORM,
-});
-
-export const largeAllowance = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'large-allowance',
-  severity: 'warning',
-  sentence: `an allowance above ${limit.format()} is far from the published 5% to 10%; it is the share added on top, so a factor of 1.08 is 8%`,
-  limit,
-  actual,
-  source: sources.WASTE_TEXTS,
 });
 
 export const lowRiser = (limit: Length, actual: Length): Caution => ({
