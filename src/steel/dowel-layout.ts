@@ -17,7 +17,7 @@ import {
   systemOfQuantity,
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import { drillDust } from '../reckoning/cautions';
+import { silica } from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE, DOWEL_FLOORS, DOWEL_PAVEMENTS } from '../reckoning/source';
@@ -268,7 +268,7 @@ function drilled(input: Parsed, dowel: Dowel, n: Quantity<'count'>, pad: Pad): D
   const filled = ring(H, d, E).times(n);
   const epoxy = filled.plus(filled.times(w)).in(systemOfQuantity(H) === 'metric' ? 'L' : 'in3');
   pad.step('epoxy', 'V = π × (H² − d²) ÷ 4 × E1 × n × (1 + w)', { H, d, E1: E, n, w }, epoxy);
-  pad.caution(drillDust);
+  pad.caution(silica);
   return { embedment: E, hole: H, epoxy };
 }
 
