@@ -81,51 +81,16 @@ export const silica: Caution = {
   code: 'silica-dust',
   severity: 'warning',
   sentence:
-    'sawing hardened concrete dry releases respirable silica; saw wet or with extraction and follow the dust rules that apply',
+    'sawing, drilling or grinding hardened concrete dry releases respirable silica; work wet or with extraction and follow the dust rules that apply',
   always: true,
   source: sources.SILICA_RULE,
 };
-
-export const steelCover = (limit: Length, actual: Length): Caution => ({
-  code: 'little-cover',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of cover at an edge cast against earth lets the bars rust; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.ACI_318_COVER,
-});
-
-export const wideSpacing = (limit: Length, actual: Length): Caution => ({
-  code: 'wide-spacing',
-  severity: 'note',
-  sentence: `bars farther apart than ${limit.format()} do little against cracks; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const shortLap = (limit: Length, actual: Length): Caution => ({
-  code: 'short-lap',
-  severity: 'warning',
-  sentence: `the lap is shorter than ${limit.format()}, the larger of 40 bar diameters and 12 in; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.VCC_LAP,
-});
 
 export const impalement: Caution = {
   code: 'impalement',
   severity: 'warning',
   sentence: 'bars that stand up must be capped or bent over so that nobody falls on them',
   source: sources.OSHA_BARS,
-};
-
-export const meshOnGround: Caution = {
-  code: 'mesh-height',
-  severity: 'note',
-  sentence:
-    'mesh works only where it ends up in the slab: set it on chairs, not on the ground to be pulled up later',
-  source: sources.COMMON_PRACTICE,
 };
 
 export const alkali: Caution = {
@@ -356,14 +321,6 @@ export const dowelsAligned: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const drillDust: Caution = {
-  code: 'silica-dust',
-  severity: 'warning',
-  sentence:
-    'drilling concrete releases respirable silica; drill with extraction, blow no dust about, and follow the dust rules that apply',
-  source: sources.COMMON_PRACTICE,
-};
-
 export const lowFibreDosage = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
   code: 'low-fibre-dosage',
   severity: 'warning',
@@ -433,37 +390,3 @@ export const tieOff = (limit: Length, actual: Length): Caution => ({
   actual,
   source: sources.OSHA_BARS,
 });
-
-export const closeBars = (limit: Length, actual: Length): Caution => ({
-  code: 'bars-too-close',
-  severity: 'warning',
-  sentence: `less than ${limit.format('in')} clear between bars keeps the stone out; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.CLEAR_SPACING,
-});
-
-export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
-  code: 'laps-in-line',
-  severity: 'warning',
-  sentence:
-    'some laps lie beside a lap of the next line, since the stock is short for its lap; buy longer bars or ask the engineer',
-  limit: actual.minus(actual),
-  actual,
-  source: sources.STAGGER_RULE,
-});
-
-export const heavyLap: Caution = {
-  code: 'heavy-bar-lap',
-  severity: 'warning',
-  sentence: 'bars of #14 and #18 are usually not lapped but coupled or welded; the engineer decides',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const rollsSpring: Caution = {
-  code: 'rolls-spring-back',
-  severity: 'warning',
-  sentence:
-    'mesh in rolls springs back when it is cut or let go: weight both ends down, stand clear, and mind the cut wires',
-  source: sources.COMMON_PRACTICE,
-};
