@@ -298,4 +298,3 @@ export const fibresNotBars: Caution = {
   always: true,
   source: sources.COMMON_PRACTICE,
 };
-
