@@ -8,6 +8,7 @@ import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { arcOf, type Edge, edgesOf } from './arc';
+import { checkFits, isWholeTurn } from './fits';
 import type { Outline, OutlineOf, Point } from './outline';
 import { tapedCorners, walkAround } from './place';
 import { type Corner, checkSimple, cornersOf, doubleArea, perimeterOf } from './polygon';
@@ -66,19 +67,15 @@ function trapezoid({ parallel, height }: OutlineOf<'trapezoid'>, pad: Pad): Meas
   return { area };
 }
 
-function notched(outline: OutlineOf<'L'> | OutlineOf<'U'>, pad: Pad, path: string): Measured {
+function notched(outline: OutlineOf<'L'> | OutlineOf<'U'>, pad: Pad): Measured {
   const { length, width, notchLength, notchWidth } = outline;
-  if (!notchLength.lessThan(length))
-    refuse(`${path}.notchLength`, faults.doesNotFit('notchLength', 'length'));
-  if (!notchWidth.lessThan(width)) refuse(`${path}.notchWidth`, faults.doesNotFit('notchWidth', 'width'));
   const area = length.times(width).minus(notchLength.times(notchWidth));
   pad.step('plan area', 'A = L × W − l × w', { L: length, W: width, l: notchLength, w: notchWidth }, area);
   const around = scaled(length.plus(width), 2);
   return { area, perimeter: outline.shape === 'U' ? around.plus(scaled(notchWidth, 2)) : around };
 }
 
-function ring({ outerDiameter: D, innerDiameter: d }: OutlineOf<'ring'>, pad: Pad, path: string): Measured {
-  if (!d.lessThan(D)) refuse(`${path}.innerDiameter`, faults.doesNotFit('innerDiameter', 'outerDiameter'));
+function ring({ outerDiameter: D, innerDiameter: d }: OutlineOf<'ring'>, pad: Pad): Measured {
   const area = scaled(D.times(D).minus(d.times(d)), PI.div(4));
   pad.step('plan area', 'A = π × (D² − d²) ÷ 4', { D, d }, area);
   return { area, perimeter: scaled(D.plus(d), PI) };
@@ -86,14 +83,9 @@ function ring({ outerDiameter: D, innerDiameter: d }: OutlineOf<'ring'>, pad: Pa
 
 const FULL_TURN = 360;
 
-function sector(
-  { radius: r, angle: a, innerRadius: q }: OutlineOf<'sector'>,
-  pad: Pad,
-  path: string,
-): Measured {
+function sector(outline: OutlineOf<'sector'>, pad: Pad): Measured {
+  const { radius: r, angle: a, innerRadius: q } = outline;
   const degrees = canonicalValue(a);
-  if (degrees.greaterThan(FULL_TURN)) refuse(`${path}.angle`, faults.angleTooWide());
-  if (q && !q.lessThan(r)) refuse(`${path}.innerRadius`, faults.doesNotFit('innerRadius', 'radius'));
   const share = degrees.times(PI).div(FULL_TURN);
   const squares = q ? r.times(r).minus(q.times(q)) : r.times(r);
   const area = scaled(squares, share);
@@ -101,7 +93,7 @@ function sector(
   pad.step('plan area', formula, { r, a, ...(q ? { q } : {}) }, area);
   const arcs = scaled(q ? r.plus(q) : r, share.times(2));
   // A whole turn has no straight edges.
-  const straight = degrees.equals(FULL_TURN) ? r.minus(r) : scaled(q ? r.minus(q) : r, 2);
+  const straight = isWholeTurn(outline) ? r.minus(r) : scaled(q ? r.minus(q) : r, 2);
   return { area, perimeter: arcs.plus(straight) };
 }
 
@@ -284,22 +276,23 @@ function combined({ parts, less = [] }: OutlineOf<'combined'>, pad: Pad, path: s
  * `self-crossing`, `wrong-count`, `does-not-close`, `give-one-of`
  */
 export function measure(outline: Outline, pad: Pad, path = 'outline'): Measured {
+  checkFits(outline, path);
   switch (outline.shape) {
     case 'rectangle':
       return rectangle(outline, pad);
     case 'circle':
       return circle(outline, pad);
     case 'ring':
-      return ring(outline, pad, path);
+      return ring(outline, pad);
     case 'sector':
-      return sector(outline, pad, path);
+      return sector(outline, pad);
     case 'triangle':
       return triangle(outline, pad, path);
     case 'trapezoid':
       return trapezoid(outline, pad);
     case 'L':
     case 'U':
-      return notched(outline, pad, path);
+      return notched(outline, pad);
     case 'regular':
       return regular(outline, pad);
     case 'polygon':

@@ -16,7 +16,7 @@ import {
   type PolygonInput,
 } from './outline';
 import { type Corner, checkSimple, cornersOf, doubleArea, insideRing, ringsMeet } from './polygon';
-import { type CircleSide, circleRing, ringOf } from './ring';
+import { type CircleSide, circleRing, holeOf, ringOf } from './ring';
 
 /** A rectangular opening by its corner nearest the origin. */
 export interface RectangleOpeningInput {
@@ -118,27 +118,26 @@ function openingRing(opening: Opening, path: string, circles: CircleSide): Corne
 const within = (inner: readonly Corner[], outer: readonly Corner[]): boolean =>
   insideRing(inner[0] as Corner, outer) && !ringsMeet(inner, outer);
 
+const apart = (a: readonly Corner[], b: readonly Corner[]): boolean =>
+  !ringsMeet(a, b) && !insideRing(a[0] as Corner, b) && !insideRing(b[0] as Corner, a);
+
 /**
- * The rings of a region, checked.
+ * The rings of a region, checked. The hole of a ring comes last among the openings.
  *
  * @param region - outline and openings, read
- * @throws {InputError} as `ringOf` does; `does-not-fit` for an opening that is not inside the outline
- * or meets another
+ * @throws {InputError} as `ringOf` does; `outside-outline` for an opening that is not wholly inside the
+ * outline, `openings-meet` for one that meets another
  */
 export function ringsOf(region: Region): Rings {
   const outer = ringOf(region.outline, 'outline', 'inside');
   const rings = (region.openings ?? []).map((o, i) => openingRing(o, `openings[${i}]`, 'outside'));
-  if (region.outline.shape === 'ring') rings.push(circleRing(region.outline.innerDiameter, 'outside'));
+  const hole = holeOf(region.outline);
   rings.forEach((ring, i) => {
-    if (!within(ring, outer)) refuse(`openings[${i}]`, faults.outsideOutline());
+    const inside = within(ring, outer) && (!hole || apart(ring, hole));
+    if (!inside) refuse(`openings[${i}]`, faults.outsideOutline());
     for (let j = 0; j < i; j += 1) {
-      const other = rings[j] as Corner[];
-      const apart =
-        !ringsMeet(ring, other) &&
-        !insideRing(ring[0] as Corner, other) &&
-        !insideRing(other[0] as Corner, ring);
-      if (!apart) refuse(`openings[${i}]`, faults.openingsMeet(j, i));
+      if (!apart(ring, rings[j] as Corner[])) refuse(`openings[${i}]`, faults.openingsMeet(j, i));
     }
   });
-  return { outer, openings: rings };
+  return { outer, openings: hole ? [...rings, hole] : rings };
 }

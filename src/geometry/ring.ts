@@ -14,6 +14,7 @@ import { constant } from '../quantity/make';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { arcOf, type Edge, edgesOf } from './arc';
+import { checkFits, isWholeTurn } from './fits';
 import type { Outline, OutlineOf } from './outline';
 import { tapedCorners, walkAround } from './place';
 import { type Corner, checkSimple, cornersOf, doubleArea } from './polygon';
@@ -53,16 +54,13 @@ function trapezoid(parallel: readonly Length[], height: Length): Corner[] {
 
 type Notch = readonly [L: Decimal, W: Decimal, l: Decimal, w: Decimal];
 
-function notchOf(outline: OutlineOf<'L'> | OutlineOf<'U'>, path: string): Notch {
+function notchOf(outline: OutlineOf<'L'> | OutlineOf<'U'>): Notch {
   const { length, width, notchLength, notchWidth } = outline;
-  if (!notchLength.lessThan(length))
-    refuse(`${path}.notchLength`, faults.doesNotFit('notchLength', 'length'));
-  if (!notchWidth.lessThan(width)) refuse(`${path}.notchWidth`, faults.doesNotFit('notchWidth', 'width'));
   return [length, width, notchLength, notchWidth].map(canonicalValue) as unknown as Notch;
 }
 
-function ell(outline: OutlineOf<'L'>, path: string): Corner[] {
-  const [L, W, l, w] = notchOf(outline, path);
+function ell(outline: OutlineOf<'L'>): Corner[] {
+  const [L, W, l, w] = notchOf(outline);
   return [
     corner(ZERO, ZERO),
     corner(L, ZERO),
@@ -73,8 +71,8 @@ function ell(outline: OutlineOf<'L'>, path: string): Corner[] {
   ];
 }
 
-function you(outline: OutlineOf<'U'>, path: string): Corner[] {
-  const [L, W, l, w] = notchOf(outline, path);
+function you(outline: OutlineOf<'U'>): Corner[] {
+  const [L, W, l, w] = notchOf(outline);
   const left = L.minus(l).div(2);
   const right = left.plus(l);
   return [
@@ -109,9 +107,12 @@ function arcPoints(radius: Decimal, from: Decimal, to: Decimal): Corner[] {
   );
 }
 
-function sector({ radius, angle, innerRadius }: OutlineOf<'sector'>): Corner[] {
+function sector(outline: OutlineOf<'sector'>): Corner[] {
+  const { radius, angle, innerRadius } = outline;
   const turn = canonicalValue(angle).times(PI).div(180);
   const outer = arcPoints(canonicalValue(radius), ZERO, turn);
+  // All the way around there is no straight edge: the end is the start.
+  if (isWholeTurn(outline)) return outer.slice(0, -1);
   if (!innerRadius) return [...outer, corner(ZERO, ZERO)];
   return [...outer, ...arcPoints(canonicalValue(innerRadius), turn, ZERO)];
 }
@@ -173,13 +174,14 @@ export function circleRing(diameter: Length, lies: CircleSide): Corner[] {
 }
 
 /**
- * The corners of an outline in metres, anticlockwise, checked to be one simple ring. Of a ring outline
- * the outer edge.
+ * The corners of an outline in metres, anticlockwise, checked to be one simple ring. Of a ring outline,
+ * and of a sector of a ring that goes all the way around, the outer edge: {@link holeOf} has the other.
  *
  * @param path - where the outline stands in the input, for errors
  * @throws {InputError} as `measure` does; `not-placed` for offsets and combined outlines
  */
 export function ringOf(outline: Outline, path = 'outline', circles: CircleSide = 'inside'): Corner[] {
+  checkFits(outline, path);
   switch (outline.shape) {
     case 'rectangle':
       return box(canonicalValue(outline.length), canonicalValue(outline.width));
@@ -194,9 +196,9 @@ export function ringOf(outline: Outline, path = 'outline', circles: CircleSide =
     case 'trapezoid':
       return trapezoid(outline.parallel, outline.height);
     case 'L':
-      return ell(outline, path);
+      return ell(outline);
     case 'U':
-      return you(outline, path);
+      return you(outline);
     case 'regular':
       return regular(outline);
     case 'polygon':
@@ -211,4 +213,11 @@ export function ringOf(outline: Outline, path = 'outline', circles: CircleSide =
     case 'combined':
       return refuse(path, faults.notPlaced(outline.shape));
   }
+}
+
+/** The hole in the middle of a ring, and of a sector of one that goes all the way around. */
+export function holeOf(outline: Outline): Corner[] | undefined {
+  if (outline.shape === 'ring') return circleRing(outline.innerDiameter, 'outside');
+  if (outline.shape !== 'sector' || !outline.innerRadius || !isWholeTurn(outline)) return undefined;
+  return circleRing(outline.innerRadius.plus(outline.innerRadius), 'outside');
 }

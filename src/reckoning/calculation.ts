@@ -4,12 +4,12 @@
  * `calculation(input)` throws {@link InputError} for an input that it cannot reckon with, and
  * nothing else; `calculation.attempt(input)` gives the error back instead.
  */
-import * as z from 'zod/mini';
 import { type Fault, InputError } from '../quantity/input-error';
-import { descriptionOf, type Field, faultOf, type JsonSchema } from './fields';
+import { descriptionOf, doubtOf, type Field, faultOf, type JsonSchema, parse } from './fields';
+import { type Doubt, unusual } from './ordinary';
 import { Pad } from './pad';
 import { plainCopy } from './plain';
-import { type FigureSet, makeResult, type Result } from './result';
+import { type Caution, type FigureSet, makeResult, type Result } from './result';
 import type { Source } from './source';
 
 /** The outcome of {@link Calculation.attempt}. */
@@ -72,19 +72,47 @@ function pathText(path: readonly PropertyKey[]): string {
   }, '');
 }
 
+/** An input as it was read, and what in it is out of the ordinary. */
+export interface Read<T> {
+  readonly value: T;
+  readonly unusual: readonly Caution[];
+}
+
+/**
+ * Read an input at its door, and note what in it is out of the ordinary.
+ *
+ * @throws {InputError} with every issue found
+ */
+export function readWithDoubts<T>(door: Field<T>, input: unknown): Read<T> {
+  const plain = plainCopy(input);
+  const { value, issues } = parse(door, plain);
+  const [doubts, wrong] = [issues.filter(doubtOf), issues.filter((issue) => !doubtOf(issue))];
+  if (wrong.length > 0) {
+    throw new InputError(
+      wrong
+        .slice(0, ISSUES_LISTED)
+        .map((issue) => ({ ...faultOf(issue, plain, door), path: pathText(issue.path ?? []) })),
+    );
+  }
+  const shown = doubts.slice(0, DOUBTS_LISTED);
+  return {
+    value,
+    unusual: shown.map((issue) => unusual(pathText(issue.path ?? []), doubtOf(issue) as Doubt)),
+  };
+}
+
+/** More faults at once help nobody, and may be as many as an outline has corners. */
+const ISSUES_LISTED = 100;
+
+/** The same slip in a long list is plain after a few. */
+const DOUBTS_LISTED = 5;
+
 /**
  * Read an input at its door.
  *
  * @throws {InputError} with every issue found
  */
-export function readInput<T>(door: Field<T>, input: unknown): T {
-  const plain = plainCopy(input);
-  const parsed = z.safeParse(door, plain);
-  if (parsed.success) return parsed.data;
-  throw new InputError(
-    parsed.error.issues.map((issue) => ({ ...faultOf(issue, plain, door), path: pathText(issue.path) })),
-  );
-}
+export const readInput = <T>(door: Field<T>, input: unknown): T => readWithDoubts(door, input).value;
 
 /**
  * Make a calculation of its definition.
@@ -107,11 +135,11 @@ export function define<Input, Parsed, F extends FigureSet>(
     ...descriptionOf(door()),
   });
 
-  const read = (input: unknown): Parsed => readInput(door(), input);
-
   const reckon = (input: unknown): Result<F> => {
     const pad = new Pad();
-    const figures = definition.reckon(read(input), pad);
+    const { value, unusual: doubts } = readWithDoubts(door(), input);
+    for (const doubt of doubts) pad.caution(doubt);
+    const figures = definition.reckon(value, pad);
     const { working, assumed, cautions } = pad;
     return makeResult({ id, title, version, figures, working, assumed, cautions, sources });
   };

@@ -11,6 +11,7 @@ import * as faults from '../quantity/faults';
 import type { Fault, IssueCode } from '../quantity/input-error';
 import { canonicalValue, isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
+import { type Doubt, isUnusual, type Ordinary } from './ordinary';
 
 /** A schema that reads into `T`. */
 export type Field<T> = z.ZodMiniType<T, unknown>;
@@ -32,8 +33,13 @@ function described<T>(field: Field<T>, json: () => JsonSchema): Field<T> {
 
 const isFault = <T>(x: T | Fault): x is Fault => typeof x === 'object' && x !== null && 'sentence' in x;
 
-/** Where a reader puts what it finds wrong. */
-type Report = (fault: Fault, path?: PropertyKey[]) => void;
+/** What a reader says besides the value: that it cannot be, or that it is out of the ordinary. */
+type Remark = Fault | Doubt;
+
+/** Where a reader puts what it has to say. */
+type Report = (remark: Remark, path?: PropertyKey[]) => void;
+
+const isDoubt = (remark: Remark): remark is Doubt => 'ordinary' in remark;
 
 /** The readers of our own behind the fields that have one: within another field they are called as they are. */
 const readers = new WeakMap<object, (input: unknown, report: Report) => unknown>();
@@ -51,11 +57,17 @@ function readBy<T>(
   const field = z.pipe(
     z.unknown(),
     z.transform((input, { issues }): T => {
-      const before = issues.length;
-      const value = read(input, ({ code, sentence }, path = []) => {
+      let faulty = false;
+      const value = read(input, (remark, path = []) => {
+        if (isDoubt(remark)) {
+          issues.push({ code: 'custom', input, path, message: '', params: { doubt: remark } });
+          return;
+        }
+        faulty = true;
+        const { code, sentence } = remark;
         issues.push({ code: 'custom', input, path, message: sentence, params: { code } });
       });
-      return issues.length > before ? z.NEVER : (value as T);
+      return faulty ? z.NEVER : (value as T);
     }),
   );
   readers.set(field, read);
@@ -78,13 +90,18 @@ export type Sign = 'positive' | 'not-negative' | 'any';
 /** A power of ten larger than anything on a site, in any canonical unit. */
 const LARGEST = 15;
 
-/** A quantity of one dimension. */
+/**
+ * A quantity of one dimension.
+ *
+ * @param ordinary - the range beyond which the result asks for a second look
+ */
 export function quantity<D extends Dimension>(
   d: D,
   what: string,
   sign: Sign = 'positive',
+  ordinary?: Ordinary,
 ): Field<Quantity<D>> {
-  const read = (input: unknown): Quantity<D> | Fault => {
+  const possible = (input: unknown): Quantity<D> | Fault => {
     const q = readQuantity(input, d, what);
     if (isFaulty(q)) return q;
     if (canonicalValue(q).e >= LARGEST) return faults.outOfRange(what);
@@ -92,7 +109,16 @@ export function quantity<D extends Dimension>(
     if (q.sign() < 0) return sign === 'positive' ? faults.notPositive(what) : faults.negative(what);
     return q.sign() === 0 && sign === 'positive' ? faults.notPositive(what) : q;
   };
-  return reading(read, () => quantitySchema(d, what));
+  const read = (input: unknown, report: Report): Quantity<D> | undefined => {
+    const value = possible(input);
+    if (isFault(value)) {
+      report(value);
+      return undefined;
+    }
+    if (ordinary && isUnusual(value, ordinary)) report({ value, ordinary });
+    return value;
+  };
+  return readBy(read, () => quantitySchema(d, what));
 }
 
 function quantitySchema(d: Dimension, what: string): JsonSchema {
@@ -204,10 +230,11 @@ const wordOf = (member: object, key: string): unknown =>
 function within<T>(field: Field<T>, input: unknown, report: Report, path: PropertyKey[]): T | undefined {
   const own = readers.get(field);
   if (own) return own(input, (fault, inner = []) => report(fault, [...path, ...inner])) as T | undefined;
-  const parsed = z.safeParse(field, input);
-  if (parsed.success) return parsed.data;
-  for (const issue of parsed.error.issues) report(faultOf(issue, input, field), [...path, ...issue.path]);
-  return undefined;
+  const { value, issues } = parse(field, input);
+  for (const issue of issues) {
+    report(doubtOf(issue) ?? faultOf(issue, input, field), [...path, ...(issue.path ?? [])]);
+  }
+  return value;
 }
 
 /**
@@ -297,11 +324,27 @@ export function later<T>(
   return readBy((input, report) => within(choose(input), input, report, []), json);
 }
 
-type ZodIssue = z.core.$ZodIssue;
+type ZodIssue = z.core.$ZodRawIssue;
+
+/**
+ * Read with zod, keeping the value beside what was said of it: a doubt is no reason to refuse.
+ */
+export function parse<T>(field: Field<T>, input: unknown): { value: T; issues: readonly ZodIssue[] } {
+  const { value, issues } = field._zod.run(
+    { value: input, issues: [] },
+    { async: false },
+  ) as z.core.ParsePayload<T>;
+  return { value, issues };
+}
+
+/** The doubt behind an issue, where it is one. */
+export const doubtOf = (issue: ZodIssue): Doubt | undefined =>
+  issue.code === 'custom' ? (issue.params?.['doubt'] as Doubt | undefined) : undefined;
 
 /** Our fault for what zod found in an object. */
 export function faultOf(issue: ZodIssue, input: unknown, field: object): Fault {
-  if (issue.code === 'custom') return { code: issue.params?.['code'] as IssueCode, sentence: issue.message };
+  if (issue.code === 'custom')
+    return { code: issue.params?.['code'] as IssueCode, sentence: String(issue.message) };
   if (issue.code === 'unrecognized_keys') {
     const known = Object.keys((descriptionOf(field)['properties'] as object | undefined) ?? {});
     return faults.unknownKey(issue.keys[0] ?? '', known);

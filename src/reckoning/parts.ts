@@ -50,6 +50,10 @@ export interface Caution {
   readonly limit?: Quantity;
   /** The figure that passed it. */
   readonly actual?: Quantity;
+  /** Where in the input the value stands that this is about, where it is about one. */
+  readonly input?: string;
+  /** True where it holds for every job of its kind, as gloves do, rather than for this one. */
+  readonly always?: true;
   /** Where the limit comes from. */
   readonly source: Source;
 }

@@ -695,3 +695,21 @@ export const OSHA_BARS: Source = {
   locator: '1926.701(b), protruding bars; 1926.501(b)(5), falls of 6 ft or more from reinforcing steel',
   fromMemory: true,
 };
+
+export const SLUMP_RANGE: Source = {
+  kind: 'published',
+  title: 'A slump conundrum (ACI 301 and ACI 117 as quoted)',
+  publisher: 'Froehling & Robertson',
+  edition: 'web note',
+  locator: 'Speaking in code: 4 in with 1 in either way; up to 8 in with a high-range water reducer',
+  fromMemory: false,
+};
+
+export const AGGREGATE_RANGE: Source = {
+  kind: 'published',
+  title: 'Frequently asked question 754, maximum size of aggregate',
+  publisher: 'American Concrete Institute',
+  edition: 'web FAQ',
+  locator: 'FAQ 754: at most a third of the depth of a slab',
+  fromMemory: false,
+};

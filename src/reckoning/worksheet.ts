@@ -8,21 +8,26 @@ export function spoken(name: string): string {
   return name.replace(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase();
 }
 
-/** A figure on one line. */
+const EACH = / each$/;
+
+/** A figure on one line. Counts go without their unit, and a group within a group stands in brackets. */
 export function figureText(figure: Figure): string {
-  if (figure instanceof Quantity) return figure.format();
+  if (figure instanceof Quantity) return figure.format().replace(EACH, '');
   if (typeof figure === 'boolean') return figure ? 'yes' : 'no';
   if (typeof figure === 'string') return figure;
-  if (Array.isArray(figure)) return listText(figure.map(figureText));
-  return Object.entries(figure)
-    .map(([name, part]) => `${spoken(name)} ${figureText(part)}`)
-    .join('; ');
+  if (Array.isArray(figure)) return figure.length > 0 ? listed(figure.map(figureText)).join(', ') : 'none';
+  return Object.entries(figure).map(partText).join('; ');
+}
+
+function partText([name, part]: [string, Figure]): string {
+  const text = figureText(part);
+  return `${spoken(name)} ${isGroup(part) && !Array.isArray(part) ? `(${text})` : text}`;
 }
 
 const LIST_LIMIT = 12;
 
 /** Equal neighbours as `3 × 9.00 yd3`; a long list is cut short and says so. */
-function listText(items: readonly string[]): string {
+function listed(items: readonly string[]): string[] {
   const runs: { text: string; times: number }[] = [];
   for (const text of items) {
     const last = runs.at(-1);
@@ -31,7 +36,15 @@ function listText(items: readonly string[]): string {
   }
   const shown = runs.slice(0, LIST_LIMIT).map(({ text, times }) => (times > 1 ? `${times} × ${text}` : text));
   const left = runs.slice(LIST_LIMIT).reduce((sum, run) => sum + run.times, 0);
-  return shown.join(', ') + (left > 0 ? `, and ${left} more` : '');
+  return left > 0 ? [...shown, `and ${left} more`] : shown;
+}
+
+const isGroup = (figure: Figure): boolean => typeof figure === 'object' && !(figure instanceof Quantity);
+
+/** A figure with its name in front; a list of groups has a line for each. */
+function figureLines(name: string, figure: Figure): string[] {
+  if (!Array.isArray(figure) || !figure.some(isGroup)) return [`${name}  ${figureText(figure)}`];
+  return [name.trimEnd(), ...listed(figure.map(figureText)).map((line) => `    ${line}`)];
 }
 
 /** A source on one line. */
@@ -51,7 +64,7 @@ export function worksheet(result: ResultParts<FigureSet>): string {
   const width = Math.max(0, ...figures.map(([name]) => spoken(name).length));
   return [
     `${result.title} (${result.id})`,
-    ...figures.map(([name, figure]) => `  ${spoken(name).padEnd(width)}  ${figureText(figure)}`),
+    ...figures.flatMap(([name, figure]) => figureLines(`  ${spoken(name).padEnd(width)}`, figure)),
     ...section(
       'Working',
       result.working.map((s) => `${s.what}: ${s.formula} = ${s.put} = ${s.gives}`),

@@ -1,0 +1,251 @@
+/**
+ * What is ordinary: the range within which a measurement of its sort lies on nearly every job.
+ *
+ * A value outside it may well be meant, so it is never refused: the result asks for a second look and
+ * names the slip that would explain it, as 5 ft typed for 5 in. Ranges are wide: an ordinary job never
+ * sees one of these cautions. Least and most are given as each unit system has them; the wider of both
+ * counts, so that the nominal sizes of one system are ordinary in the other.
+ */
+import { Decimal } from '../quantity/decimal';
+import { withUnit } from '../quantity/format';
+import { canonical } from '../quantity/parse';
+import {
+  canonicalValue,
+  isFaulty,
+  newQuantity,
+  numberShown,
+  type Quantity,
+  readQuantity,
+  unitShown,
+} from '../quantity/quantity';
+import { type Unit, unitIds, unitOf } from '../quantity/units';
+import type { Caution } from './parts';
+import type { Source } from './source';
+import * as sources from './source';
+
+/** One bound, as the customary and as the metric trade has it; one text where it has no unit system. */
+type Bound = string | readonly [customary: string, metric: string];
+
+/** The ordinary range of one sort of measurement. */
+export interface Ordinary {
+  /** What it is, for the sentence: `the thickness of a slab on ground`. */
+  readonly of: string;
+  /** Below this it is out of the ordinary; zero, where it may be, is not. */
+  readonly least?: Bound;
+  /** Above this it is out of the ordinary. */
+  readonly most?: Bound;
+  /** Where the range comes from. */
+  readonly source: Source;
+}
+
+/** What a reader found out of the ordinary. */
+export interface Doubt {
+  /** The value as it was read. */
+  readonly value: Quantity;
+  /** The range that it lies outside of. */
+  readonly ordinary: Ordinary;
+}
+
+type Ends = readonly [customary: Quantity, metric: Quantity];
+
+interface Range {
+  readonly least: Ends | undefined;
+  readonly most: Ends | undefined;
+}
+
+// Read once for each range: a surface may have very many spots.
+const ranges = new WeakMap<Ordinary, Range>();
+
+function read(text: string, like: Quantity): Quantity {
+  const q = readQuantity(text, like.dimension, 'the range');
+  if (isFaulty(q)) throw new TypeError(`${text}: ${q.sentence}`);
+  return q;
+}
+
+function ends(bound: Bound | undefined, like: Quantity): Ends | undefined {
+  if (bound === undefined) return undefined;
+  const [customary, metric] = typeof bound === 'string' ? [bound, bound] : bound;
+  return [read(customary, like), read(metric, like)];
+}
+
+function rangeOf(ordinary: Ordinary, like: Quantity): Range {
+  let range = ranges.get(ordinary);
+  if (!range) {
+    range = { least: ends(ordinary.least, like), most: ends(ordinary.most, like) };
+    ranges.set(ordinary, range);
+  }
+  return range;
+}
+
+/** A fall and a rise are as ordinary as each other; a temperature is a point on a scale. */
+const size = (q: Quantity): Quantity => (q.dimension === 'temperature' ? q : q.abs());
+
+const below = (q: Quantity, bound: Ends | undefined): boolean =>
+  bound?.every((end) => q.compareTo(end) < 0) ?? false;
+
+const above = (q: Quantity, bound: Ends | undefined): boolean =>
+  bound?.every((end) => q.compareTo(end) > 0) ?? false;
+
+/** Whether a value lies outside its ordinary range. Nothing is never out of the ordinary, but as a temperature. */
+export function isUnusual(value: Quantity, ordinary: Ordinary): boolean {
+  if (value.sign() === 0 && value.dimension !== 'temperature') return false;
+  const { least, most } = rangeOf(ordinary, value);
+  const q = size(value);
+  return below(q, least) || above(q, most);
+}
+
+const inFamily = (bound: Ends, value: Quantity): Quantity =>
+  bound[unitShown(value).system === 'metric' ? 1 : 0];
+
+function rangeText({ least, most }: Range, value: Quantity): string {
+  const [low, high] = [least, most].map((bound) => bound && inFamily(bound, value).format());
+  if (low && high) return `from ${low} to ${high}`;
+  return low ? `at least ${low}` : `at most ${high}`;
+}
+
+/** Changes of a share that people make: a factor for a percentage, the rest for the share, a lost point. */
+const SHARE_SLIPS: readonly ((percent: Decimal) => Decimal)[] = [
+  (p) => p.times(100),
+  (p) => p.minus(100),
+  (p) => p.times(100).minus(100),
+  (p) => new Decimal(100).minus(p),
+  (p) => p.div(10),
+  (p) => p.times(10),
+];
+
+/** Units as people mix them up: first those of the same system. */
+function otherUnits(unit: Unit): Unit[] {
+  const all = unitIds(unit.dimension)
+    .map((id) => unitOf(unit.dimension, id) as Unit)
+    .filter(({ id, form }) => id !== unit.id && form !== 'feet-inches' && form !== 'one-in');
+  return [
+    ...all.filter(({ system }) => system === unit.system),
+    ...all.filter(({ system }) => system !== unit.system),
+  ];
+}
+
+/** The same number with another unit, then the point moved; a share has slips of its own. */
+function* candidates(value: Quantity): Generator<{ q: Quantity; text: string }> {
+  const [number, unit] = [numberShown(value), unitShown(value)];
+  const made = (n: Decimal, u: Unit): { q: Quantity; text: string } => ({
+    q: newQuantity(value.dimension, u.form === 'one-in' ? u.factor.div(n) : canonical(n, u), u),
+    text: withUnit(n.toDecimalPlaces(4).toFixed(), u),
+  });
+  if (value.dimension === 'ratio') {
+    const percent = canonicalValue(value).times(100);
+    for (const slip of SHARE_SLIPS) yield made(slip(percent), unitOf('ratio', '%') as Unit);
+    return;
+  }
+  for (const other of otherUnits(unit)) yield made(number, other);
+  for (const times of [10, 0.1, 1000, 0.001]) yield made(number.times(times), unit);
+}
+
+/** The slip that would explain a value, where one does. */
+function likelySlip(value: Quantity, ordinary: Ordinary): string | undefined {
+  if (numberShown(value).isZero()) return undefined;
+  for (const { q, text } of candidates(value)) {
+    if (q.sign() === value.sign() && !isUnusual(q, ordinary)) return text;
+  }
+  return undefined;
+}
+
+/**
+ * The caution about a value outside its ordinary range.
+ *
+ * @param path - where the value stands in the input
+ */
+export function unusual(path: string, { value, ordinary }: Doubt): Caution {
+  const range = rangeOf(ordinary, value);
+  const passed = below(size(value), range.least) ? range.least : range.most;
+  const slip = likelySlip(value, ordinary);
+  return {
+    code: 'unusual',
+    severity: 'warning',
+    sentence: `${path} reads ${value.format()}, but ${ordinary.of} is ordinarily ${rangeText(range, value)}. ${
+      slip ? `Was ${slip} meant?` : 'Look at the figure and its unit again.'
+    }`,
+    limit: inFamily(passed as Ends, value),
+    actual: value,
+    input: path,
+    source: ordinary.source,
+  };
+}
+
+const trade = sources.COMMON_PRACTICE;
+
+export const SLAB_THICKNESS: Ordinary = {
+  of: 'the thickness of a slab on ground',
+  least: ['2 in', '50 mm'],
+  most: ['18 in', '450 mm'],
+  source: trade,
+};
+
+export const PLAN_LENGTH: Ordinary = {
+  of: 'a side of a slab, a pad or a walk',
+  least: ['3 in', '75 mm'],
+  most: ['2000 ft', '600 m'],
+  source: trade,
+};
+
+export const WASTE_ALLOWANCE: Ordinary = {
+  of: 'an allowance for waste and uneven ground',
+  least: '1%',
+  most: '30%',
+  source: trade,
+};
+
+export const SLUMP: Ordinary = {
+  of: 'the slump of concrete for flatwork',
+  least: ['1 in', '25 mm'],
+  most: ['9 in', '230 mm'],
+  source: sources.SLUMP_RANGE,
+};
+
+export const AGGREGATE_SIZE: Ordinary = {
+  of: 'the largest stone in concrete for flatwork',
+  least: ['1/4 in', '6 mm'],
+  most: ['2 in', '50 mm'],
+  source: sources.AGGREGATE_RANGE,
+};
+
+export const STRENGTH: Ordinary = {
+  of: 'the strength of concrete for flatwork',
+  least: ['2000 psi', '14 MPa'],
+  most: ['10000 psi', '70 MPa'],
+  source: trade,
+};
+
+export const SOIL_DENSITY: Ordinary = {
+  of: 'the density of soil, sand or gravel',
+  least: ['60 pcf', '950 kg/m3'],
+  most: ['175 pcf', '2800 kg/m3'],
+  source: trade,
+};
+
+export const CONCRETE_DENSITY: Ordinary = {
+  of: 'the density of concrete',
+  least: ['90 pcf', '1440 kg/m3'],
+  most: ['165 pcf', '2650 kg/m3'],
+  source: trade,
+};
+
+export const BAR_SPACING: Ordinary = {
+  of: 'the spacing of bars in flatwork',
+  least: ['3 in', '75 mm'],
+  most: ['36 in', '900 mm'],
+  source: trade,
+};
+
+export const COVER: Ordinary = {
+  of: 'the cover of concrete over steel',
+  least: ['1/2 in', '12 mm'],
+  most: ['6 in', '150 mm'],
+  source: trade,
+};
+
+export const JOINT_SPACING: Ordinary = {
+  of: 'the spacing of joints in a slab',
+  least: ['2 ft', '600 mm'],
+  most: ['30 ft', '9 m'],
+  source: trade,
+};
