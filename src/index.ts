@@ -142,17 +142,17 @@ export {
   type DrainedSurface,
   drainageCheck,
 } from './grade/drainage-check';
+export type { FallFigure } from './grade/form-falls';
 export {
   type ElevationBoundInput,
-  type FallFigure,
   type FormGradesFigures,
   type FormGradesInput,
   type FormSquareInput,
   formGrades,
   type RequiredFallInput,
-  type StakeFigure,
   type StakeInput,
 } from './grade/form-grades';
+export type { StakeFigure } from './grade/form-stakes';
 export {
   type GradeCorrectionFigures,
   type GradeCorrectionInput,

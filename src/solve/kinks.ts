@@ -182,25 +182,27 @@ class Descent<T> {
 
   /** The cost of moving each unknown by one, from all rows that do not meet here. */
   #pull(): T[][] {
-    const { sum } = this;
     const pull = Array.from({ length: this.unknowns }, () =>
-      Array.from({ length: this.#places }, () => sum.zero),
+      Array.from({ length: this.#places }, () => this.sum.zero),
     );
-    this.rows.forEach(({ at, weights, below, above }, row) => {
-      if (this.#among[row]) return;
-      const up = (this.sides[row] as Side) > 0;
-      const cost = up ? above : below;
-      for (let p = 0; p < cost.length; p += 1) {
-        const c = cost[p] as T;
-        if (sum.order(c, sum.zero) === 0) continue;
-        for (let i = 0; i < at.length; i += 1) {
-          const on = pull[at[i] as number] as T[];
-          const w = weights[i] as T;
-          on[p] = up ? sum.plus(on[p] as T, sum.times(c, w)) : sum.less(on[p] as T, c, w);
-        }
-      }
+    this.rows.forEach((_, row) => {
+      if (!this.#among[row]) this.#addPull(pull, row);
     });
     return pull;
+  }
+
+  #addPull(pull: readonly T[][], row: number): void {
+    const { sum } = this;
+    const { at, weights, below, above } = this.rows[row] as Quick<T>;
+    const up = (this.sides[row] as Side) > 0;
+    (up ? above : below).forEach((c, p) => {
+      if (sum.order(c, sum.zero) === 0) return;
+      const cost = up ? c : sum.less(sum.zero, c, sum.one);
+      at.forEach((v, i) => {
+        const on = pull[v] as T[];
+        on[p] = sum.plus(on[p] as T, sum.times(cost, weights[i] as T));
+      });
+    });
   }
 
   #along(pull: readonly T[][], j: number): T[] {
@@ -376,11 +378,26 @@ function totalOf(rows: readonly Row[], values: readonly Decimal[], places: numbe
     );
     if (EXACT.sign(over) === 0) continue;
     const cost = over.isNegative() ? below : above;
-    cost.forEach((c, p) => {
+    cost.slice(0, places).forEach((c, p) => {
       if (!c.isZero()) total[p] = (total[p] as Decimal).plus(over.abs().times(c));
     });
   }
   return total.map((t) => (EXACT.sign(t) === 0 ? NIL : t));
+}
+
+/** The total at the first place, in binary numbers: enough to tell what can be met from what cannot. */
+export function roughly({ unknowns, rows }: Kinks): number {
+  const all = [...rows, ...pins(unknowns, rows[0]?.below.length ?? 1)];
+  const sides = all.map((): Side => 1);
+  const search = new Descent(
+    BINARY,
+    all.map((row) => quick(BINARY, row)),
+    unknowns,
+    { meeting: [], sides },
+  );
+  search.run(STEPS * (unknowns + rows.length));
+  const values = search.point.map((v) => new Decimal(v));
+  return totalOf(rows, values, 1)[0]?.toNumber() ?? 0;
 }
 
 /**

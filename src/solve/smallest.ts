@@ -6,7 +6,7 @@
  * problem. Which rows meet there is searched in binary numbers by an active set; the point is then
  * solved exactly from those and looked at against every row.
  */
-import { Decimal } from '../quantity/decimal';
+import type { Decimal } from '../quantity/decimal';
 import { type Arithmetic, BINARY, EXACT } from './arithmetic';
 import { type Equation, solved } from './equations';
 import type { Kinks, Least, Row, Stands } from './kinks';
@@ -52,10 +52,12 @@ function stepTo<T>(
 ): readonly T[] {
   const [n, m] = [squares.length, meeting.length];
   const blank = (count: number): T[] => Array.from({ length: count }, () => sum.zero);
-  const rows = meeting.map((weights, k): Equation<T> => ({
-    weights: [...weights, ...blank(m)],
-    equals: missing[k] as T,
-  }));
+  const rows = meeting.map(
+    (weights, k): Equation<T> => ({
+      weights: [...weights, ...blank(m)],
+      equals: missing[k] as T,
+    }),
+  );
   const still = squares.map((square, i): Equation<T> => {
     const weights = blank(n + m);
     weights[i] = square;

@@ -50,7 +50,8 @@ function randomSite(seed: number): RandomSite {
     };
   });
   const fill = Object.fromEntries(stakes.map((_, i) => [`f${i}`, 1]));
-  const input = { stakes, bounds, falls, ...(fixed.length > 0 ? { fixed } : {}) };
+  // Rough ground between near bounds: the steepness is left open, so that fill alone decides.
+  const input = { stakes, bounds, falls, most: '1000%', ...(fixed.length > 0 ? { fixed } : {}) };
   return { input, rows, fill };
 }
 
