@@ -2,15 +2,19 @@
  * Volume from depths that were probed here and there.
  *
  * The depths are joined to a surface of triangles (Delaunay) over the outline; between probes it is
- * straight. The corners of the outline take the depth of their nearest probe. The volume is the sum over
- * the triangles of area × mean of the three depths; what lies beyond a re-entrant corner is cut off.
+ * straight. Four probes or more on one circle, as on every rectangle, take the mean of their depths in
+ * the middle: a cell of a grid counts by the mean of its four corners, and four probes here and there by
+ * the mean of both diagonals, in whatever order they come. The corners of the outline take the depth of
+ * their nearest probe, or the mean of those equally near. The volume is the sum over the triangles of
+ * area × mean of the three depths; what lies beyond a re-entrant corner is cut off.
  *
- * Source: geometry; taking the nearest probe at corners is common practice.
+ * Source: geometry; the mean of four corners and the nearest probe at corners are common practice.
  */
 import { type Outline, type OutlineInput, outline, type PointInput } from '../geometry/outline';
 import { type Corner, doubleArea, insideRing, onRing } from '../geometry/polygon';
 import { ringOf } from '../geometry/ring';
-import { type Spot, underSurface } from '../geometry/surface';
+import { isConvex, type Spot, underSurface } from '../geometry/surface';
+import { type Decimal, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import {
@@ -116,6 +120,8 @@ const LEAST_THICKNESS = constant(() => length('3.5 in'));
 const PROBE_LIMIT = 10_000;
 /** Every probe is held against every corner. */
 const PAIR_LIMIT = 1_000_000;
+/** Every triangle is clipped by a hollow outline. */
+const HOLLOW_LIMIT = 4000;
 
 const probes = (): Field<Probe[]> =>
   list(
@@ -159,28 +165,32 @@ function spotsOf(list: readonly Probe[], ring: readonly Corner[]): Spot[] {
   });
 }
 
-/** By binary numbers: which of two probes that are as good as equally near is taken does not matter. */
-function nearest(corner: Corner, spots: readonly Spot[], flat: Float64Array): Spot {
-  const [cx, cy] = [corner.x.toNumber(), corner.y.toNumber()];
-  let [best, least] = [0, Infinity];
-  for (let i = 0; i < spots.length; i += 1) {
-    const far = ((flat[2 * i] as number) - cx) ** 2 + ((flat[2 * i + 1] as number) - cy) ** 2;
-    if (far < least) [best, least] = [i, far];
-  }
-  return spots[best] as Spot;
+/** Probes whose distances differ by less than this share of them are equally near. */
+const EQUALLY_NEAR = 1e-9;
+
+/** Depth at the nearest probe; the mean where several are equally near, so that order does not matter. */
+function nearestDepth(corner: Corner, origin: Corner, spots: readonly Spot[], flat: Float64Array): Decimal {
+  const [cx, cy] = [corner.x.minus(origin.x).toNumber(), corner.y.minus(origin.y).toNumber()];
+  const far = (i: number): number =>
+    ((flat[2 * i] as number) - cx) ** 2 + ((flat[2 * i + 1] as number) - cy) ** 2;
+  let least = Infinity;
+  for (let i = 0; i < spots.length; i += 1) least = Math.min(least, far(i));
+  const near = spots.filter((_, i) => far(i) <= least * (1 + EQUALLY_NEAR));
+  return near.reduce((sum, { z }) => sum.plus(z), ZERO).div(near.length);
 }
 
 function place({ x, y, depth }: Probe): PlaceOfThickness {
   return { thickness: depth, x, y };
 }
 
+/** Of probes alike in depth the one nearest to the origin along x, then y: not the one typed first. */
 function extremes(list: readonly Probe[]): Pick<ProbedVolumeFigures, 'thinnest' | 'thickest'> {
-  const pick = (better: (a: Length, b: Length) => boolean): Probe =>
-    list.reduce((best, p) => (better(p.depth, best.depth) ? p : best));
-  return {
-    thinnest: place(pick((a, b) => a.lessThan(b))),
-    thickest: place(pick((a, b) => a.greaterThan(b))),
-  };
+  const pick = (deeper: 1 | -1): Probe =>
+    list.reduce((best, p) => {
+      const order = p.depth.compareTo(best.depth) * deeper || best.x.compareTo(p.x) || best.y.compareTo(p.y);
+      return order > 0 ? p : best;
+    });
+  return { thinnest: place(pick(-1)), thickest: place(pick(1)) };
 }
 
 /** The surface that the probes make over an outline. */
@@ -200,11 +210,17 @@ export function probedSurface(input: Parsed): ProbedSurface {
   const ring = ringOf(shape);
   if (ring.length * list.length > PAIR_LIMIT)
     refuse('probes', faults.tooMany('corners times probes', PAIR_LIMIT));
+  if (ring.length > HOLLOW_LIMIT && !isConvex(ring))
+    refuse('outline', faults.tooMany('the corners of an outline that is hollow somewhere', HOLLOW_LIMIT));
   const spots = spotsOf(list, ring);
   const probed = new Set(spots.map(placeKey));
   const bare = ring.filter((corner) => !probed.has(placeKey(corner)));
-  const flat = Float64Array.from(spots.flatMap(({ x, y }) => [x.toNumber(), y.toNumber()]));
-  return { ring, spots, corners: bare.map((corner) => ({ ...corner, z: nearest(corner, spots, flat).z })) };
+  const origin = ring[0] as Corner;
+  const flat = Float64Array.from(
+    spots.flatMap(({ x, y }) => [x.minus(origin.x).toNumber(), y.minus(origin.y).toNumber()]),
+  );
+  const corners = bare.map((corner) => ({ ...corner, z: nearestDepth(corner, origin, spots, flat) }));
+  return { ring, spots, corners };
 }
 
 /** The door of {@link probedVolume}, for those who draw the same input. */

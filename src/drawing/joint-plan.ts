@@ -19,6 +19,7 @@ import { fields } from '../reckoning/fields';
 import { plainCopy } from '../reckoning/plain';
 import {
   type Attributes,
+  coordinate,
   dimension,
   document,
   element,
@@ -79,8 +80,17 @@ function slabOf({ outline, openings }: JointLayoutInput): Spots {
 function jointShape(frame: Frame, joint: PlanJoint): string {
   const pattern = { ...PATTERNS[joint.type], class: joint.type };
   if (joint.shape === 'straight') return line(frame, at(joint.from), at(joint.to), pattern);
-  const { x, y } = at(joint.from);
-  return element('circle', { cx: frame.x(0), cy: frame.y(0), r: Math.hypot(x, y) * frame.scale, ...pattern });
+  const centre = joint.centre ? at(joint.centre) : { x: 0, y: 0 };
+  const [a, b] = [at(joint.from), at(joint.to)];
+  const r = Math.hypot(a.x - centre.x, a.y - centre.y);
+  const radius = r * frame.scale;
+  if (joint.shape === 'circle')
+    return element('circle', { cx: frame.x(centre.x), cy: frame.y(centre.y), r: radius, ...pattern });
+  const large = joint.length.toNumber('m') > Math.PI * r ? 1 : 0;
+  const end = (p: PlanPoint): string => `${coordinate(frame.x(p.x))} ${coordinate(frame.y(p.y))}`;
+  const size = coordinate(radius);
+  // Anticlockwise with y up is a sweep of nought on the page.
+  return element('path', { d: `M${end(a)}A${size} ${size} 0 ${large} 0 ${end(b)}`, ...pattern });
 }
 
 const SMALLEST_TEXT = 1.2;

@@ -2,13 +2,14 @@
  * A surface through points of known height, made of triangles, over an outline.
  *
  * The library triangulates in binary numbers; which corners belong together is all that is taken from
- * it. Areas, heights and volumes are then exact decimals, but for triangles that a re-entrant corner cuts.
+ * it. Four points or more on one circle make a cell with a middle at their mean, see `cells.ts`, so
+ * that nothing depends on the order of the points. Areas, heights and volumes are then exact decimals,
+ * but for triangles that a re-entrant corner cuts: those are clipped in binary numbers.
  */
 import Delaunator from 'delaunator';
-import { type Decimal, ZERO } from '../quantity/decimal';
-import { ringCentroid } from './centroid';
-import { commonRings } from './clip';
-import { type Corner, doubleArea, insideRing, ringsMeet } from './polygon';
+import { Decimal, ZERO } from '../quantity/decimal';
+import { celled } from './cells';
+import { type Corner, doubleArea } from './polygon';
 
 /** A point of the surface. */
 export interface Spot extends Corner {
@@ -18,26 +19,38 @@ export interface Spot extends Corner {
 /** Three spots, anticlockwise. */
 export type Triangle = readonly [Spot, Spot, Spot];
 
+/** The middle of a cell: the mean of its corners, height and all. */
+function middleOf(spots: readonly Spot[]): Spot {
+  const mean = (pick: (spot: Spot) => Decimal): Decimal =>
+    spots.reduce((sum, spot) => sum.plus(pick(spot)), ZERO).div(spots.length);
+  return { x: mean((s) => s.x), y: mean((s) => s.y), z: mean((s) => s.z) };
+}
+
+/** The triangles between spots. */
 export function trianglesOf(spots: readonly Spot[]): Triangle[] {
+  const [x, y] = [new Float64Array(spots.length), new Float64Array(spots.length)];
   const flat = new Float64Array(spots.length * 2);
-  spots.forEach(({ x, y }, i) => {
-    flat[2 * i] = x.toNumber();
-    flat[2 * i + 1] = y.toNumber();
+  // Counted from the first spot, so that coordinates far from the origin lose nothing.
+  spots.forEach((spot, i) => {
+    x[i] = spot.x.minus((spots[0] as Spot).x).toNumber();
+    y[i] = spot.y.minus((spots[0] as Spot).y).toNumber();
+    flat[2 * i] = x[i] as number;
+    flat[2 * i + 1] = y[i] as number;
   });
-  const { triangles } = new Delaunator(flat);
+  const { triangles, halfedges } = new Delaunator(flat);
+  const { corner, rings } = celled(x, y, { corner: triangles, twin: halfedges });
+  const all = [...spots, ...rings.map((ring) => middleOf(ring.map((v) => spots[v] as Spot)))];
   const found: Triangle[] = [];
-  for (let i = 0; i < triangles.length; i += 3) {
-    const [a, b, c] = [triangles[i], triangles[i + 1], triangles[i + 2]].map(
-      (k) => spots[k as number] as Spot,
-    );
-    const triangle = [a, b, c] as unknown as Triangle;
+  for (let i = 0; i < corner.length; i += 3) {
+    const [a, b, c] = [0, 1, 2].map((k) => all[corner[i + k] as number] as Spot) as [Spot, Spot, Spot];
     // The library turns its triangles clockwise on a page with y down, so anticlockwise with y up.
-    found.push(doubleArea(triangle).isNegative() ? [triangle[0], triangle[2], triangle[1]] : triangle);
+    found.push(doubleArea([a, b, c]).isNegative() ? [a, c, b] : [a, b, c]);
   }
   return found;
 }
 
-const isConvex = (ring: readonly Corner[]): boolean =>
+/** True for an outline without re-entrant corners. */
+export const isConvex = (ring: readonly Corner[]): boolean =>
   ring.every((b, i) => {
     const a = ring[(i + ring.length - 1) % ring.length] as Corner;
     const c = ring[(i + 1) % ring.length] as Corner;
@@ -48,11 +61,10 @@ const isConvex = (ring: readonly Corner[]): boolean =>
       .isNegative();
   });
 
-/** Height of the plane of a triangle at a point. */
-function heightAt([a, b, c]: Triangle, p: Corner): Decimal {
-  const double = doubleArea([a, b, c]);
-  const share = (q: Corner, r: Corner): Decimal => doubleArea([p, q, r]);
-  return share(b, c).times(a.z).plus(share(c, a).times(b.z)).plus(share(a, b).times(c.z)).div(double);
+/** Twice the area, and that times the sum of three heights: divided by 2 and 6 only at the end. */
+interface Doubled {
+  readonly area: Decimal;
+  readonly volume: Decimal;
 }
 
 /** Area, and area times height, of a part of the surface. */
@@ -61,42 +73,119 @@ export interface Part {
   readonly volume: Decimal;
 }
 
-const NOTHING: Part = { area: ZERO, volume: ZERO };
+const NOTHING: Doubled = { area: ZERO, volume: ZERO };
 
-const whole = (triangle: Triangle): Part => {
-  const area = doubleArea(triangle).div(2);
-  const sum = triangle[0].z.plus(triangle[1].z).plus(triangle[2].z);
-  return { area, volume: area.times(sum).div(3) };
+const whole = (triangle: Triangle): Doubled => {
+  const area = doubleArea(triangle);
+  const [a, b, c] = triangle;
+  return { area, volume: area.times(a.z.plus(b.z).plus(c.z)) };
 };
 
-/** Shrunk by a hair towards its middle, so that sides along the outline do not count as meeting it. */
-function shrunk(triangle: Triangle): Corner[] {
-  const c = ringCentroid(triangle);
-  return triangle.map(({ x, y }) => ({
-    x: x.minus(x.minus(c.x).times('1e-9')),
-    y: y.minus(y.minus(c.y).times('1e-9')),
-  }));
+type Flat = readonly [x: number, y: number];
+
+/** What of a ring lies to the left of the line from p to q; sides that double back cancel out. */
+function leftOf(ring: readonly Flat[], [px, py]: Flat, [qx, qy]: Flat): Flat[] {
+  const kept: Flat[] = [];
+  const off = ([x, y]: Flat): number => (qx - px) * (y - py) - (qy - py) * (x - px);
+  let a = ring[ring.length - 1];
+  if (!a) return kept;
+  let offA = off(a);
+  for (const b of ring) {
+    const offB = off(b);
+    if (offA < 0 !== offB < 0) {
+      const s = offA / (offA - offB);
+      kept.push([a[0] + s * (b[0] - a[0]), a[1] + s * (b[1] - a[1])]);
+    }
+    if (offB >= 0) kept.push(b);
+    [a, offA] = [b, offB];
+  }
+  return kept;
 }
 
-function within(triangle: Triangle, outline: readonly Corner[]): Part {
-  if (doubleArea(triangle).isZero()) return NOTHING;
-  const core = shrunk(triangle);
-  if (!ringsMeet(core, outline)) return insideRing(core[0] as Corner, outline) ? whole(triangle) : NOTHING;
-  return commonRings(triangle, outline).reduce((sum, ring) => {
-    const area = doubleArea(ring).div(2);
-    if (area.isZero()) return sum;
-    const volume = area.times(heightAt(triangle, ringCentroid(ring)));
-    return { area: sum.area.plus(area), volume: sum.volume.plus(volume) };
-  }, NOTHING);
+/** Twice the area of a ring, and its first moments from `o`. */
+function moments(ring: readonly Flat[], [ox, oy]: Flat): { area: number; x: number; y: number } {
+  let [area, x, y] = [0, 0, 0];
+  for (let i = 0; i < ring.length; i += 1) {
+    const [px, py] = ring[i] as Flat;
+    const [qx, qy] = ring[(i + 1) % ring.length] as Flat;
+    const [ax, ay, bx, by] = [px - ox, py - oy, qx - ox, qy - oy];
+    const cross = ax * by - bx * ay;
+    area += cross;
+    x += (ax + bx) * cross;
+    y += (ay + by) * cross;
+  }
+  return { area, x: x / 3, y: y / 3 };
 }
+
+/** Shares of a triangle that close to none or all of it are rounding. */
+const TRIFLE = 1e-9;
+const DIGITS = 15;
+
+/** A ring in binary numbers, counted from its first corner. */
+export function flatRing(ring: readonly Corner[]): Flat[] {
+  const o = ring[0] as Corner;
+  return ring.map(({ x, y }): Flat => [x.minus(o.x).toNumber(), y.minus(o.y).toNumber()]);
+}
+
+/** A triangle clipped by an outline: the share of it that is within, and where its middle lies. */
+function clipped(
+  corners: readonly [Flat, Flat, Flat],
+  outline: readonly Flat[],
+): { readonly share: number; readonly part: { area: number; x: number; y: number } } {
+  const [a, b, c] = corners;
+  const left = leftOf(leftOf(leftOf(outline, a, b), b, c), c, a);
+  const part = moments(left, a);
+  const size = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+  return { share: Math.abs(part.area / size), part };
+}
+
+const flatCorners = (triangle: Triangle, o: Corner): [Flat, Flat, Flat] =>
+  triangle.map(({ x, y }): Flat => [x.minus(o.x).toNumber(), y.minus(o.y).toNumber()]) as [Flat, Flat, Flat];
+
+/** The share of a triangle that lies within an outline, from 0 to 1, good to nine places. */
+export function shareWithin(triangle: Triangle, first: Corner, outline: readonly Flat[]): number {
+  if (doubleArea(triangle).isZero()) return 0;
+  return clipped(flatCorners(triangle, first), outline).share;
+}
+
+/** Height of a triangle over its first corner, per metre along x and y. */
+function rise([a, b, c]: Triangle, [p, q, r]: readonly [Flat, Flat, Flat]): Flat {
+  const [bx, by, cx, cy] = [q[0] - p[0], q[1] - p[1], r[0] - p[0], r[1] - p[1]];
+  const [bz, cz] = [b.z.minus(a.z).toNumber(), c.z.minus(a.z).toNumber()];
+  const turn = bx * cy - by * cx;
+  return [(bz * cy - cz * by) / turn, (cz * bx - bz * cx) / turn];
+}
+
+const decimal = (n: number): Decimal => new Decimal(n.toPrecision(DIGITS));
+
+function within(triangle: Triangle, first: Corner, outline: readonly Flat[]): Doubled {
+  if (doubleArea(triangle).isZero()) return NOTHING;
+  const corners = flatCorners(triangle, first);
+  const { share, part } = clipped(corners, outline);
+  if (share <= TRIFLE) return NOTHING;
+  if (share >= 1 - TRIFLE) return whole(triangle);
+  const [gx, gy] = rise(triangle, corners);
+  const turned = part.area < 0 ? -1 : 1;
+  const area = decimal(turned * part.area);
+  const more = decimal(turned * (gx * part.x + gy * part.y));
+  return { area, volume: area.times(triangle[0].z).plus(more).times(3) };
+}
+
+/** So many digits hold every length that is written; sums in another order differ beyond them. */
+const HELD = 50;
 
 /**
  * Area and volume under the surface through the spots, over a simple ring whose corners are among them.
  */
 export function underSurface(spots: readonly Spot[], outline: readonly Corner[]): Part {
-  const all = isConvex(outline);
-  return trianglesOf(spots).reduce((sum, triangle) => {
-    const part = all ? whole(triangle) : within(triangle, outline);
-    return { area: sum.area.plus(part.area), volume: sum.volume.plus(part.volume) };
+  const first = outline[0] as Corner;
+  const flat = isConvex(outline) ? undefined : flatRing(outline);
+  const sum = trianglesOf(spots).reduce((total, triangle) => {
+    const part = flat ? within(triangle, first, flat) : whole(triangle);
+    return { area: total.area.plus(part.area), volume: total.volume.plus(part.volume) };
   }, NOTHING);
+  return {
+    area: sum.area.div(2).toSignificantDigits(HELD),
+    volume: sum.volume.div(6).toSignificantDigits(HELD),
+  };
 }

@@ -1,14 +1,16 @@
 /**
  * A surface of triangles over spots in plan.
  *
- * The triangulation is Delaunay's, by the library delaunator. Between four spots on one circle, as
- * on a square grid, either diagonal is as good; the library picks one. Binary numbers serve here for
- * searching only: positions count from the first spot, so that large coordinates lose nothing.
+ * The triangulation is Delaunay's, by the library delaunator. Four spots or more on one circle, as on
+ * every rectangle, make a cell with a middle of its own, see `cells.ts`; the middles are numbered after
+ * the spots. Binary numbers serve here for searching only: positions count from the first spot, so
+ * that large coordinates lose nothing.
  *
  * Facets thinner than `thin` along the outside are taken off: spots along a straight form never lie
  * quite on one line, and the slivers between them are no part of the slab.
  */
 import Delaunator from 'delaunator';
+import { celled, type Mesh } from './cells';
 
 /** Plan positions and heights in metres, from the first spot. */
 export interface SpotArrays {
@@ -25,6 +27,10 @@ export interface PlanSpot {
 
 /** Triangles over the spots; each half-edge `e` runs from `corner[e]` to the next corner of its facet. */
 export interface Tin extends SpotArrays {
+  /** How many of the positions are spots; those after them are middles of cells. */
+  readonly spots: number;
+  /** The spots around each middle. */
+  readonly rings: readonly (readonly number[])[];
   /** Three corners for each facet. */
   readonly corner: Uint32Array;
   /** The half-edge on the other side; -1 along the outside. */
@@ -115,11 +121,6 @@ function peel(
   }
 }
 
-interface Mesh {
-  readonly corner: Uint32Array;
-  readonly twin: Int32Array;
-}
-
 function compacted(corner: Uint32Array, twins: Int32Array, kept: Uint8Array): Mesh {
   const place = new Int32Array(kept.length).fill(-1);
   let count = 0;
@@ -179,13 +180,30 @@ export function triangulate({ x, y }: SpotArrays): Mesh {
   return { corner: triangles, twin: halfedges };
 }
 
+/** The spots, and after them the middles of the cells: each at the mean of the spots around it. */
+function withMiddles(spots: SpotArrays, rings: readonly (readonly number[])[]): SpotArrays {
+  const extended = (values: Float64Array): Float64Array => {
+    const all = new Float64Array(values.length + rings.length);
+    all.set(values);
+    rings.forEach((ring, i) => {
+      let sum = 0;
+      for (const v of ring) sum += values[v] as number;
+      all[values.length + i] = sum / ring.length;
+    });
+    return all;
+  };
+  return { x: extended(spots.x), y: extended(spots.y), z: extended(spots.z) };
+}
+
 /** The surface over the spots. It has no facets when all spots lie on a line. */
-export function tinOver(spots: SpotArrays, extent: Extent): Tin {
-  const { corner: all, twin: twins } = triangulate(spots);
-  const kept = keptByRings(spots, all, extent);
-  peel(spots, all, twins, kept, extent.thin);
+export function tinOver({ x, y, z }: SpotArrays, extent: Extent): Tin {
+  const { corner: all, twin: twins, rings } = celled(x, y, triangulate({ x, y, z }));
+  const places = withMiddles({ x, y, z }, rings);
+  const kept = keptByRings(places, all, extent);
+  peel(places, all, twins, kept, extent.thin);
   const { corner, twin } = compacted(all, twins, kept);
-  return { ...spots, corner, twin, facets: corner.length / 3, ...falls(spots, corner) };
+  const facets = corner.length / 3;
+  return { ...places, spots: x.length, rings, corner, twin, facets, ...falls(places, corner) };
 }
 
 /** Neighbours of each spot, packed: those of `v` are `to[from[v]]` up to `to[from[v + 1]]`. */

@@ -232,6 +232,25 @@ function fallWeights(
   return [onB.plus(onC).neg(), onB, onC];
 }
 
+/** The same condition on spots alone: the middle of a cell is the mean of the spots around it. */
+function onSpots(
+  { survey, terrain: { tin } }: Site,
+  corners: readonly number[],
+  weights: readonly Decimal[],
+): Pick<Need, 'spots' | 'weights'> {
+  const bySpot = new Map<number, Decimal>();
+  const add = (v: number, weight: Decimal): void => {
+    bySpot.set(v, (bySpot.get(v) ?? NIL).plus(weight));
+  };
+  corners.forEach((v, k) => {
+    const weight = weights[k] as Decimal;
+    const ring = tin.rings[v - survey.count];
+    if (!ring) add(v, weight);
+    else for (const u of ring) add(u, weight.div(ring.length));
+  });
+  return { spots: [...bySpot.keys()], weights: [...bySpot.values()] };
+}
+
 function facetNeeds(site: Site, minimum: Slope, zone: Length): Need[] {
   const { survey, terrain, walls, lines } = site;
   if (walls.length === 0) return [];
@@ -248,8 +267,7 @@ function facetNeeds(site: Site, minimum: Slope, zone: Length): Need[] {
     const unit = { x: way.x.div(long), y: way.y.div(long) };
     needs.push({
       name: `${spots.map(survey.name).join(', ')} away from ${(lines[wall.line] as PlacedLine).name}`,
-      spots,
-      weights: fallWeights(exact, unit),
+      ...onSpots(site, spots, fallWeights(exact, unit)),
       least: rate(minimum),
     });
   }
@@ -364,7 +382,11 @@ function sharesOf(site: Site): Decimal[] {
       .times(c.y.minus(a.y))
       .minus(b.y.minus(a.y).times(c.x.minus(a.x)))
       .abs();
-    for (const v of spots) shares[v] = (shares[v] as Decimal).plus(twice.div(6));
+    const third = twice.div(6);
+    const { spots: around, weights } = onSpots(site, spots, [third, third, third]);
+    around.forEach((v, k) => {
+      shares[v] = (shares[v] as Decimal).plus(weights[k] as Decimal);
+    });
   }
   return shares;
 }
@@ -503,7 +525,7 @@ function jobOf(input: Parsed, pad: Pad): Job {
   if (needs.length === 0) refuse('', faults.giveOneOf(['lines of a building', 'falls']));
   const movable = input.movable
     ? [...new Set(input.movable.map((name, i) => spotNamed(site, name, `movable[${i}]`)))]
-    : [...new Set(site.terrain.tin.corner)].sort((a, b) => a - b);
+    : [...new Set(site.terrain.tin.corner)].filter((v) => v < site.survey.count).sort((a, b) => a - b);
   return { site, how, movable, needs, ...rooms(site, input) };
 }
 

@@ -170,7 +170,10 @@ export function pondsOf(tin: Tin, flood: Flood, near: Neighbours): Ponds {
     if (facets[facets.length - 1] !== t) facets.push(t);
   }
   const ponds = found.map(({ spots, facets }) => {
-    const lowest = spots.reduce((low, v) => ((z[v] as number) < (z[low] as number) ? v : low));
+    // The middle of a cell is never lower than the lowest spot around it.
+    const lowest = spots
+      .filter((v) => v < tin.spots)
+      .reduce((low, v) => ((z[v] as number) < (z[low] as number) ? v : low));
     const depth = (flood.level[lowest] as number) - (z[lowest] as number);
     return { spots, facets, lowest, depth, spill: spillOf(spots, flood, z) };
   });

@@ -619,7 +619,12 @@ function lowSpots(site: Site, ponds: readonly FoundPond[]): LowSpotFigure[] {
   const { survey, terrain } = site;
   const low = ponds
     .slice(0, LISTED)
-    .flatMap(({ spots, spill }) => spots.slice(0, LISTED).map((v) => ({ v, spill })))
+    .flatMap(({ spots, spill }) =>
+      spots
+        .filter((v) => v < survey.count)
+        .slice(0, LISTED)
+        .map((v) => ({ v, spill })),
+    )
     .sort((a, b) => {
       const below = (s: { v: number; spill: number }): number =>
         (terrain.tin.z[s.spill] as number) - (terrain.tin.z[s.v] as number);
@@ -677,7 +682,7 @@ const CANDIDATES = 32;
 function longestPath(site: Site): PathFigure {
   const rough = roughLengths(site.terrain);
   const best: number[] = [];
-  for (let v = 0; v < rough.length; v += 1) {
+  for (let v = 0; v < site.survey.count; v += 1) {
     const last = best[CANDIDATES - 1];
     if (last !== undefined && (rough[v] as number) <= (rough[last] as number)) continue;
     best.push(v);
@@ -720,6 +725,7 @@ function reachFigures(site: Site, reach: Reach): ReachFigure[] {
   return [...by].map(([line, { area, spots }]) => ({
     line: (site.lines[line] as PlacedLine).name,
     from: [...spots]
+      .filter((v) => v < survey.count)
       .sort((a, b) => (tin.z[b] as number) - (tin.z[a] as number))
       .slice(0, NAMED)
       .map(survey.name),

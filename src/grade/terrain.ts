@@ -1,5 +1,6 @@
 /** A survey made into a surface that water runs on: triangles, lines, flood and ponds. */
-import { neighboursOf, type PlanSpot, tinOver, triangulate } from '../geometry/tin';
+import { neighboursOf, type PlanSpot, type Tin, tinOver, triangulate } from '../geometry/tin';
+import { type Decimal, ZERO } from '../quantity/decimal';
 import { runsOf, spokesOf, type Terrain } from './flow';
 import {
   locate,
@@ -14,10 +15,11 @@ import {
   staysDry,
 } from './lines';
 import { floodFrom, pondsOf } from './ponds';
-import { refuseConflicts, refuseLine, type Survey } from './spots';
+import { type ExactSpot, refuseConflicts, refuseLine, type Survey } from './spots';
 
 /** Everything known about the site. */
 export interface Site {
+  /** The spots; the middles of cells are numbered after them, and called after the spots around them. */
   readonly survey: Survey;
   readonly terrain: Terrain;
   readonly lines: readonly PlacedLine[];
@@ -35,6 +37,33 @@ export interface SiteExtent {
   readonly outline: readonly Place[] | undefined;
   /** How near a spot must be to a line to lie on it, in metres. */
   readonly near: number;
+}
+
+const NAMED = 4;
+
+/** What the middle of a cell is called: after the spots around it. */
+function middleName(survey: Survey, ring: readonly number[]): string {
+  const around = [...ring].sort((a, b) => a - b).map(survey.name);
+  const more = around.length > NAMED ? ` and ${around.length - NAMED} more` : '';
+  return `middle of ${around.slice(0, NAMED).join(', ')}${more}`;
+}
+
+/** The survey with the middles of cells numbered after its spots; they are not found by name. */
+function withMiddles(survey: Survey, rings: Tin['rings']): Survey {
+  const ringOf = (v: number): readonly number[] | undefined => rings[v - survey.count];
+  const exact = (v: number): ExactSpot => {
+    const ring = ringOf(v);
+    if (!ring) return survey.exact(v);
+    const around = ring.map(survey.exact);
+    const mean = (pick: (spot: ExactSpot) => Decimal): Decimal =>
+      around.reduce((sum, spot) => sum.plus(pick(spot)), ZERO).div(around.length);
+    return { x: mean((s) => s.x), y: mean((s) => s.y), z: mean((s) => s.z) };
+  };
+  const name = (v: number): string => {
+    const ring = ringOf(v);
+    return ring ? middleName(survey, ring) : survey.name(v);
+  };
+  return { ...survey, exact, name };
 }
 
 function missedOf(lines: readonly PlacedLine[], sides: Sides): PlacedLine[] {
@@ -78,5 +107,6 @@ export function siteOf(survey: Survey, { lines: given, outline, near }: SiteExte
     runs: runsOf(tin),
   };
   const walls = pieces.filter(({ line }) => staysDry((lines[line] as PlacedLine).kind));
-  return { survey, terrain, lines, sides, walls, missed: missedOf(lines, sides) };
+  const missed = missedOf(lines, sides);
+  return { survey: withMiddles(survey, tin.rings), terrain, lines, sides, walls, missed };
 }

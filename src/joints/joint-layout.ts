@@ -20,7 +20,7 @@
  */
 import type { Outline, PointInput } from '../geometry/outline';
 import { type Opening, type RegionInput, regionFields } from '../geometry/region';
-import { Decimal } from '../quantity/decimal';
+import { Decimal, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
 import {
@@ -47,6 +47,7 @@ import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
 import { turnedOut } from './layout/exact';
 import { type IsolationLine, isolationLengths } from './layout/isolation';
 import { brokenIn, type Laid, type LaidJoint, layFan, layRound, layStraight, lengthOf } from './layout/laid';
+import type { RoundSite } from './layout/round-plan';
 import { BROKEN, type Limits, softened } from './layout/rules';
 import type { SawOrder } from './layout/saw-order';
 import { type FixedType, ringArea, type Site, siteOf } from './layout/site';
@@ -156,13 +157,15 @@ export interface PlanJoint {
   readonly number: Quantity<'count'>;
   /** What kind of joint it is. */
   readonly type: 'contraction' | 'construction' | 'isolation';
-  /** A circle is centred on the slab, and `from` and `to` are one point on it. */
-  readonly shape: 'straight' | 'circle';
+  /** Of a circle `from` and `to` are one point on it; an arc runs anticlockwise about its centre. */
+  readonly shape: 'straight' | 'circle' | 'arc';
   /** Where it begins. */
   readonly from: Place;
   /** Where it ends. */
   readonly to: Place;
-  /** From end to end; once around for a circle. */
+  /** The middle of a circle or an arc. */
+  readonly centre?: Place;
+  /** From end to end, along the arc where it is one; once around for a circle. */
   readonly length: Quantity<'length'>;
   /** Contraction joints as cut; construction and isolation joints through the slab. */
   readonly depth: Quantity<'length'>;
@@ -180,7 +183,7 @@ export interface Panel {
   readonly across: Quantity<'length'>;
   /** Openings taken out. */
   readonly area: Quantity<'area'>;
-  /** Longer over shorter side. */
+  /** Longer over shorter side, each over all. */
   readonly ratio: Quantity<'ratio'>;
 }
 
@@ -351,12 +354,39 @@ function middleHole({ openings = [] }: Parsed): Decimal | undefined {
 const plain = (input: Parsed): boolean =>
   !input.fixed?.length && !input.continued?.length && !input.module && !input.direction;
 
+/** Radii of a round slab with nothing in it, and the slice that it is. */
+type Round = Pick<RoundSite, 'radius' | 'hole' | 'slice'>;
+
+const WHOLE_TURN = 360;
+
+function roundOf(input: Parsed): Round | undefined {
+  const { outline } = input;
+  const half = (d: Length): Decimal => canonicalValue(d).div(2);
+  switch (outline.shape) {
+    case 'circle': {
+      const hole = middleHole(input);
+      return hole && { radius: half(outline.diameter), hole, slice: undefined };
+    }
+    case 'ring': {
+      if (input.openings?.length) return undefined;
+      return { radius: half(outline.outerDiameter), hole: half(outline.innerDiameter), slice: undefined };
+    }
+    case 'sector': {
+      if (input.openings?.length) return undefined;
+      const hole = outline.innerRadius ? canonicalValue(outline.innerRadius) : ZERO;
+      const slice = canonicalValue(outline.angle);
+      const whole = slice.equals(WHOLE_TURN);
+      return { radius: canonicalValue(outline.radius), hole, slice: whole ? undefined : slice };
+    }
+    default:
+      return undefined;
+  }
+}
+
 function roundLaid(input: Parsed, limits: Limits, step: Decimal): Laid | undefined {
-  if (input.outline.shape !== 'circle' || !plain(input)) return undefined;
-  const hole = middleHole(input);
-  const radius = canonicalValue(input.outline.diameter).div(2);
-  if (!hole || hole.greaterThanOrEqualTo(radius)) return undefined;
-  return layRound({ radius, hole, step, tees: input.tees === 'allowed' }, limits);
+  const round = plain(input) ? roundOf(input) : undefined;
+  if (!round || round.hole.greaterThanOrEqualTo(round.radius)) return undefined;
+  return layRound({ ...round, step, tees: input.tees === 'allowed' }, limits);
 }
 
 function checkSize(site: Site, limits: Limits): void {
@@ -454,17 +484,18 @@ class Writer {
     shape: joint.shape,
     from: this.place(joint.from),
     to: this.place(joint.to),
+    ...(joint.centre ? { centre: this.place(joint.centre) } : {}),
     length: this.length(joint.length),
     depth,
   });
 
-  panel = ({ at, along, across, area }: Laid['panels'][number], number: number): Panel => {
-    const [a, b] = [this.length(along), this.length(across)];
+  panel = ({ at, along, across, widest, area }: Laid['panels'][number], number: number): Panel => {
+    const [a, b] = [this.length(along), this.length(widest ?? across)];
     return {
       number: wholeNumber(number),
       at: this.place(at),
       along: a,
-      across: b,
+      across: this.length(across),
       area: quantityOf('area', area, this.system),
       ratio: a.lessThan(b) ? b.over(a) : a.over(b),
     };

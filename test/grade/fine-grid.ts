@@ -25,7 +25,7 @@ interface Sampled {
 function sample(rows: readonly Row[], side: number, n: number): Sampled {
   const h = side / n;
   const z = new Float64Array(n * n).fill(Number.NaN);
-  const { triangles } = new Delaunator(Float64Array.from(rows.flat()));
+  const { triangles } = new Delaunator(Float64Array.from(rows.flatMap(([x, y]) => [x, y])));
   let [slopes, whole] = [0, 0];
   for (let t = 0; t < triangles.length; t += 3) {
     const [a, b, c] = [0, 1, 2].map((k) => rows[triangles[t + k] as number]) as [Row, Row, Row];

@@ -51,7 +51,7 @@ const inputOf = (rows: readonly Row[], more: Partial<GradeCorrectionInput> = {})
 
 /** The same problem set up anew: every facet's fall along y, and a third of its area at each corner. */
 function problem(rows: readonly Row[]): { aim: Record<string, number>; rows: OracleRow[] } {
-  const { triangles } = new Delaunator(Float64Array.from(rows.flat()));
+  const { triangles } = new Delaunator(Float64Array.from(rows.flatMap(([x, y]) => [x, y])));
   const aim: Record<string, number> = {};
   const conditions: OracleRow[] = [];
   for (let t = 0; t < triangles.length; t += 3) {

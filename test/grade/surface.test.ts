@@ -387,7 +387,8 @@ describe('facets and paths', () => {
       along: [at(2, 2), at(4, 2), at(4, 4), at(2, 4), at(2, 2)],
     };
     const { figures } = drainageCheck(input(rows, { lines: [ring] }));
-    expect(figures.facets.format()).toBe('8 each');
+    // Four cells of four corners around the building, each with a middle of its own.
+    expect(figures.facets.format()).toBe('16 each');
     expect(figures.verdict).toBe('drains');
   });
 });

@@ -1,14 +1,16 @@
 /** A plan of any pattern, brought to one form: joints and panels in the plane of the input. */
 import type { Corner } from '../../geometry/polygon';
-import { Decimal, PI, ZERO } from '../../quantity/decimal';
+import { Decimal, ZERO } from '../../quantity/decimal';
 import { turnedOut } from './exact';
 import { type FanPlan, fanPlan, partWay, type Taper, taperOf } from './fan-plan';
 import { type GridPlan, gridPlan, type Setting } from './grid-plan';
 import {
+  arcLength,
   type Ring,
   type RoundPlan,
   type RoundSite,
   ringPanelArea,
+  ringPanelChord,
   ringPanelWidth,
   roundPlan,
   towards,
@@ -19,9 +21,11 @@ import { type FixedType, ringArea, type Site } from './site';
 /** A joint of the plan. */
 export interface LaidJoint {
   readonly type: FixedType;
-  readonly shape: 'straight' | 'circle';
+  readonly shape: 'straight' | 'circle' | 'arc';
   readonly from: Corner;
   readonly to: Corner;
+  /** Of a circle or an arc, which runs anticlockwise from its beginning to its end. */
+  readonly centre?: Corner;
   readonly length: Decimal;
   /** Joints of one run have one key and lie on one line. */
   readonly run: string;
@@ -35,6 +39,8 @@ interface LaidPanel {
   readonly at: Corner;
   readonly along: Decimal;
   readonly across: Decimal;
+  /** Across where it is widest, of a panel that narrows. */
+  readonly widest?: Decimal;
   readonly area: Decimal;
   readonly broken: readonly PanelRule[];
 }
@@ -104,15 +110,17 @@ function fromGrid(plan: GridPlan, site: Site): Laid {
 
 const scaled = (way: Corner, r: Decimal): Corner => ({ x: way.x.times(r), y: way.y.times(r) });
 
-function circleJoint(r: Decimal): LaidJoint {
-  const at = { x: r, y: ZERO };
-  const length = PI.times(2).times(r);
+const CENTRE: Corner = { x: ZERO, y: ZERO };
+
+/** A joint along an arc: a whole circle, or from one straight edge of a slice to the other. */
+function arcJoint(site: RoundSite, r: Decimal): LaidJoint {
   return {
     type: 'contraction',
-    shape: 'circle',
-    from: at,
-    to: at,
-    length,
+    shape: site.slice ? 'arc' : 'circle',
+    from: { x: r, y: ZERO },
+    to: site.slice ? scaled(towards(site, 1, 1), r) : { x: r, y: ZERO },
+    centre: CENTRE,
+    length: arcLength(site, r),
     run: `r${r.toFixed()}`,
     family: 'circle',
     place: r,
@@ -120,14 +128,14 @@ function circleJoint(r: Decimal): LaidJoint {
 }
 
 /** The radial joint on one spoke, from the innermost ring that has it out to the edge. */
-function spokes(rings: readonly Ring[]): LaidJoint[] {
+function spokes(rings: readonly Ring[], site: RoundSite): LaidJoint[] {
   const finest = Math.max(...rings.map((ring) => ring.panels));
   const outer = (rings.at(-1) as Ring).outer;
   const joints: LaidJoint[] = [];
-  for (let k = 0; k < finest; k += 1) {
+  for (let k = site.slice ? 1 : 0; k < finest; k += 1) {
     const first = rings.find((ring) => ring.panels > 1 && (k * ring.panels) % finest === 0);
     if (!first) continue;
-    const way = towards(k, finest);
+    const way = towards(site, k, finest);
     joints.push({
       type: 'contraction',
       shape: 'straight',
@@ -142,20 +150,22 @@ function spokes(rings: readonly Ring[]): LaidJoint[] {
   return joints;
 }
 
-function ringPanels(ring: Ring): LaidPanel[] {
-  const middle = ring.panels === 1 ? ZERO : ring.inner.plus(ring.outer).div(2);
+function ringPanels(ring: Ring, site: RoundSite): LaidPanel[] {
+  const disc = ring.panels === 1 && ring.inner.isZero() && !site.slice;
+  const middle = disc ? ZERO : ring.inner.plus(ring.outer).div(2);
   return Array.from({ length: ring.panels }, (_, k) => ({
-    at: scaled(towards(2 * k + 1, 2 * ring.panels), middle),
-    along: ring.panels === 1 ? ring.outer.times(2) : ring.outer.minus(ring.inner),
-    across: ringPanelWidth(ring),
-    area: ringPanelArea(ring),
+    at: disc ? CENTRE : scaled(towards(site, 2 * k + 1, 2 * ring.panels), middle),
+    along: disc ? ring.outer.times(2) : ring.outer.minus(ring.inner),
+    across: ringPanelWidth(site, ring),
+    widest: ringPanelChord(site, ring),
+    area: ringPanelArea(site, ring),
     broken: ring.broken,
   }));
 }
 
 function fromRound({ rings, tees }: RoundPlan, site: RoundSite): Laid {
-  const joints = [...rings.slice(0, -1).map((ring) => circleJoint(ring.outer)), ...spokes(rings)];
-  const panels = rings.flatMap(ringPanels);
+  const joints = [...rings.slice(0, -1).map((ring) => arcJoint(site, ring.outer)), ...spokes(rings, site)];
+  const panels = rings.flatMap((ring) => ringPanels(ring, site));
   const leastLength = joints.reduce((sum, j) => sum.plus(j.length), ZERO).toNumber();
   return {
     pattern: 'round',

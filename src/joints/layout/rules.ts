@@ -28,6 +28,23 @@ export function brokenBy(w: number, h: number, { leastSide, ratio }: Limits): Pa
 }
 
 /**
+ * Which rules a panel breaks that narrows: its length, its mean width, and its width where it is widest.
+ * It is a sliver by its mean width, and too long by its widest.
+ */
+export function brokenWedge(
+  deep: number,
+  mean: number,
+  widest: number,
+  { leastSide, ratio }: Limits,
+): PanelRule[] {
+  const [short, long] = deep < widest ? [deep, widest] : [widest, deep];
+  const broken: PanelRule[] = [];
+  if (Math.min(deep, mean) < leastSide - HAIR) broken.push('sliver');
+  if (long > ratio * short + HAIR) broken.push('panel shape');
+  return broken;
+}
+
+/**
  * In the search for a plan that keeps every rule a broken one outweighs any length: a thousand
  * kilometres of sawing. A plan that costs as much does not keep them.
  */

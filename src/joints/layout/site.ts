@@ -138,16 +138,26 @@ const perimeterOfRing = (ring: readonly Corner[]): Decimal =>
     return sum.plus(Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y)));
   }, ZERO);
 
-function placed(ring: readonly Corner[], opening: Opening, input: SiteInput, index: number): PlacedOpening {
+/** Across a round opening; the hole of a ring comes after the openings given. */
+function acrossRound({ openings = [], outline }: SiteInput, index: number): Decimal | undefined {
+  const opening = openings[index];
+  if (opening) return opening.shape === 'circle' ? canonicalValue(opening.diameter) : undefined;
+  if (outline.shape === 'ring') return canonicalValue(outline.innerDiameter);
+  return outline.shape === 'sector' && outline.innerRadius
+    ? canonicalValue(outline.innerRadius).times(2)
+    : undefined;
+}
+
+function placed(ring: readonly Corner[], input: SiteInput, index: number): PlacedOpening {
   const [x0, x1] = extentOf(ring, 'x');
   const [y0, y1] = extentOf(ring, 'y');
   const small = [x1.minus(x0), y1.minus(y0)].every((side) => side.lessThanOrEqualTo(input.leastSide));
   const column = input.columns.has(index);
+  const diameter = acrossRound(input, index);
   return {
     ring,
     centre: { x: x0.plus(x1).div(2), y: y0.plus(y1).div(2) },
-    perimeter:
-      opening.shape === 'circle' ? canonicalValue(opening.diameter).times(PI) : perimeterOfRing(ring),
+    perimeter: diameter ? diameter.times(PI) : perimeterOfRing(ring),
     cornered: !small && !column && alongAxes(ring),
     bothWays: column,
   };
@@ -241,9 +251,7 @@ export function siteOf(input: SiteInput): Site {
   const rings = ringsOf(region);
   const turn = turnFor(rings.outer, input.direction);
   const ring = withoutFlat(turned(rings.outer, turn));
-  const openings = rings.openings.map((r, i) =>
-    placed(turned(r, turn), (input.openings as readonly Opening[])[i] as Opening, input, i),
-  );
+  const openings = rings.openings.map((r, i) => placed(turned(r, turn), input, i));
   const orthogonal = alongAxes(ring);
   const all = [ring, ...openings.map((o) => o.ring)];
   const fixed = input.fixed.map((joint, i) => fixedLine(joint, turn, `fixed[${i}]`));
