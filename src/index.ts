@@ -134,6 +134,7 @@ export type {
   WalkInput,
 } from './geometry/outline';
 export type { CircleOpeningInput, OpeningInput, RectangleOpeningInput, RegionInput } from './geometry/region';
+export type { ConcreteStage, CorrectionStepFigure, CorrectionVerdict } from './grade/correction/advice';
 export { type CrossSlopeFigures, type CrossSlopeInput, crossSlope } from './grade/cross-slope';
 export {
   type DrainageCheck,

@@ -5,7 +5,7 @@ import { COMMON_PRACTICE } from '../reckoning/source';
 const source = COMMON_PRACTICE;
 
 export const PLACE: Ordinary = {
-  of: 'a distance to a point on the plan, survey coordinates apart,',
+  of: 'a coordinate on the plan',
   least: ['1/16 in', '1 mm'],
   most: ['50000000 ft', '15000000 m'],
   source,

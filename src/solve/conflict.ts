@@ -4,7 +4,7 @@
  * The proof that the costs of a problem cannot vanish rests on some rows only; from these, one at a time
  * is left out for as long as the rest still conflict. Two are named where two do.
  */
-import { leastOf, type Row, roughly } from './kinks';
+import { leastOf, type Row, rough } from './kinks';
 
 /** Above so many rows pairs are not tried one by one. */
 const PAIRS_TRIED = 60;
@@ -12,7 +12,7 @@ const PAIRS_TRIED = 60;
 const BROKEN = 1e-7;
 
 const conflict = (unknowns: number, rows: readonly Row[]): boolean =>
-  rows.length > 0 && roughly({ unknowns, rows }) > BROKEN;
+  rows.length > 0 && (rough({ unknowns, rows }).total[0] as number) > BROKEN;
 
 function pairAmong(unknowns: number, rows: readonly Row[]): number[] | undefined {
   const tried = rows.length <= PAIRS_TRIED ? rows.length : 0;

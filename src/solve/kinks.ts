@@ -385,19 +385,25 @@ function totalOf(rows: readonly Row[], values: readonly Decimal[], places: numbe
   return total.map((t) => (EXACT.sign(t) === 0 ? NIL : t));
 }
 
-/** The total at the first place, in binary numbers: enough to tell what can be met from what cannot. */
-export function roughly({ unknowns, rows }: Kinks): number {
-  const all = [...rows, ...pins(unknowns, rows[0]?.below.length ?? 1)];
-  const sides = all.map((): Side => 1);
-  const search = new Descent(
-    BINARY,
-    all.map((row) => quick(BINARY, row)),
-    unknowns,
-    { meeting: [], sides },
-  );
+/** The least in binary numbers: enough to look at, not to report. */
+export function rough({ unknowns, rows }: Kinks): {
+  readonly values: readonly number[];
+  readonly total: readonly number[];
+} {
+  const places = rows[0]?.below.length ?? 1;
+  const all = [...rows, ...pins(unknowns, places)];
+  const binary = all.map((row) => quick(BINARY, row));
+  const search = new Descent(BINARY, binary, unknowns, { meeting: [], sides: all.map((): Side => 1) });
   search.run(STEPS * (unknowns + rows.length));
-  const values = search.point.map((v) => new Decimal(v));
-  return totalOf(rows, values, 1)[0]?.toNumber() ?? 0;
+  const values = [...search.point];
+  const total = Array.from({ length: places }, () => 0);
+  for (const { at, weights, level, below, above } of binary) {
+    const over = at.reduce((s, v, i) => s + (weights[i] as number) * (values[v] as number), -level);
+    (over < 0 ? below : above).forEach((c, p) => {
+      total[p] = (total[p] as number) + Math.abs(over) * c;
+    });
+  }
+  return { values, total };
 }
 
 /**
