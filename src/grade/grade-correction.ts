@@ -5,7 +5,8 @@
  * one spot must lie so much above another; no spot may come nearer to a sill than its freeboard, move
  * farther than allowed, or leave less than the least thickness. Spots at a building, a threshold or a
  * drain stay as they are. Beyond the zone the surface must drain too: what the drainage check finds at
- * fault there is made a need, see `correction/search.ts`. Made least is the concrete moved.
+ * fault there is made a need, see `correction/search.ts`. Made least is the concrete moved; forms stay
+ * where what lies between them can be put right for no more than twice that.
  *
  * Source: geometry; the fall as in IRC 2006 R401.3 as quoted; how long wet concrete may be moved as in
  * the works named in `correction/sources.ts`.
@@ -200,8 +201,14 @@ interface Sought {
 const NONE: Moves = new Map();
 
 /** The moves, or what stands in their way. @throws {InputError} `no-solution` where what is asked contradicts itself */
-function sought(job: CorrectionJob, looker: Looker, whole: boolean): Sought {
-  const found = seek(job, looker, job.needs, whole);
+function sought(job: CorrectionJob, looker: Looker, input: Parsed): Sought {
+  const found = seek({
+    job,
+    looker,
+    base: job.needs,
+    whole: (input.lines?.length ?? 0) > 0,
+    forms: input.movable ? new Set() : spotsAtForms(job.site),
+  });
   if (found) {
     const after = looker.check(found.moves).figures;
     return { outcome: { moves: found.moves, blocks: [], after }, needs: found.needs };
@@ -259,7 +266,7 @@ function reckon(input: Parsed, pad: Pad): GradeCorrectionFigures {
   const stage = stageOf(input.stage, pad);
   const { lines = [], minimum, zone } = input;
   const looker = lookerAt(job.site, job.survey, { lines, minimum, zone }, NEAR().toNumber('m'));
-  const { outcome, needs } = sought(job, looker, lines.length > 0);
+  const { outcome, needs } = sought(job, looker, input);
   const { moves, blocks, after } = outcome;
   const atForms = spotsAtForms(job.site);
   const total = (sign: 1 | -1): Decimal =>

@@ -1,10 +1,13 @@
 /** Cautions about the correction of grades in wet concrete. */
+import { constant, length } from '../../quantity/make';
 import type { Quantity } from '../../quantity/quantity';
 import type { Caution } from '../../reckoning/result';
 import { CLOSED_FORM, COMMON_PRACTICE, IRC_DRAINAGE } from '../../reckoning/source';
 import { BLEED_WATER, DUSTING, GRINDING, THICKNESS_TOLERANCE } from './sources';
 
 type Length = Quantity<'length'>;
+
+const HALF_INCH = constant(() => length('1/2 in'));
 
 const listed = (names: readonly string[]): string => names.join(', ');
 
@@ -34,8 +37,8 @@ export const stillNotDrained = (verdict: string, where: readonly string[]): Caut
 
 export const thicknessUnknown = (spots: readonly string[], limit: Length, actual: Length): Caution => ({
   code: 'thickness-unknown',
-  severity: 'warning',
-  sentence: `more than ${limit.format()} is struck off at ${listed(spots)}, where no thickness is given: probe the depth first, and leave the thickness of the plans`,
+  severity: actual.greaterThan(HALF_INCH()) ? 'stop' : 'warning',
+  sentence: `more than ${limit.format()} is struck off at ${listed(spots)}, where no thickness is given: probe the depth first and give it, so that the thickness of the plans is left. A 4 in slab that loses more than 1/2 in is thinner than most codes allow`,
   limit,
   actual,
   source: THICKNESS_TOLERANCE,

@@ -177,23 +177,57 @@ export interface Found {
   readonly moves: Moves;
   /** The needs that the moves are least for. */
   readonly needs: readonly Need[];
+  /** Whether the surface drains after them. */
+  readonly drains: boolean;
 }
 
 const drains = (looker: Looker, moves: Moves): boolean => looker.check(moves).figures.verdict === 'drains';
 
-/**
- * Seek the least correction after which the surface drains; where none is found, the least that meets
- * what is asked, and `undefined` where nothing does.
- */
-export function seek(job: Job, looker: Looker, base: readonly Need[], all: boolean): Found | undefined {
+/** Seek with the spots of one job. */
+function seekWith(job: Job, looker: Looker, base: readonly Need[], all: boolean): Found | undefined {
   const plain = solve(job, base);
-  if (!plain || !all || drains(looker, plain)) return plain && { moves: plain, needs: base };
-  const endings = STRATEGIES.flatMap((strategy) => follow(job, looker, base, strategy) ?? []);
+  if (!plain) return undefined;
+  if (drains(looker, plain)) return { moves: plain, needs: base, drains: true };
+  const endings = all ? STRATEGIES.flatMap((strategy) => follow(job, looker, base, strategy) ?? []) : [];
   for (const { needs } of endings.sort((a, b) => a.volume - b.volume)) {
     const moves = solve(job, needs);
-    if (moves && drains(looker, moves)) return { moves, needs };
+    if (moves && drains(looker, moves)) return { moves, needs, drains: true };
   }
-  return { moves: plain, needs: base };
+  return { moves: plain, needs: base, drains: false };
+}
+
+const volumeOf = ({ shares }: Job, moves: Moves): Decimal =>
+  [...moves].reduce((sum, [v, move]) => sum.plus((shares[v] as Decimal).times(move.abs())), ZERO);
+
+/** Leaving the forms alone may take so many times the concrete. */
+const WORTH = 2;
+
+/** How to seek. */
+export interface Seeking {
+  readonly job: Job;
+  readonly looker: Looker;
+  /** Needs known beforehand. */
+  readonly base: readonly Need[];
+  /** Whether all of the surface must drain, not only what is asked. */
+  readonly whole: boolean;
+  /** Spots at forms that are set to grade: left alone where that is worth it. */
+  readonly forms: ReadonlySet<number>;
+}
+
+/**
+ * Seek the least correction after which the surface drains; where none is found, the least that meets
+ * what is asked, and `undefined` where nothing does. Forms that are set stay where what lies between
+ * them can be put right with no more than twice the concrete.
+ */
+export function seek({ job, looker, base, whole, forms }: Seeking): Found | undefined {
+  const inner = job.movable.filter((v) => !forms.has(v));
+  const within =
+    inner.length < job.movable.length ? seekWith({ ...job, movable: inner }, looker, base, whole) : undefined;
+  if (within?.drains && within.moves.size === 0) return within;
+  const found = seekWith(job, looker, base, whole);
+  if (!within?.drains || !found) return found;
+  const most = volumeOf(job, found.moves).times(WORTH);
+  return !found.drains || volumeOf(job, within.moves).lessThanOrEqualTo(most) ? within : found;
 }
 
 /** The outside spots of a surface: those that lie at the forms. */
