@@ -13,7 +13,8 @@ const validate = new Ajv2020({ allErrors: true, strictRequired: false }).compile
 function spoiled(equals: string | boolean): string | boolean {
   if (typeof equals === 'boolean') return !equals;
   if (!/\d/.test(equals)) return `${equals}!`;
-  // 1:48 becomes 1:148, 12' 6" becomes 112' 6", 0.5 in becomes 10.5 in.
+  // 1:48 becomes 1:148, 12' 6" becomes 112' 6", 0.5 in becomes 10.5 in, and 1/4 in becomes 1 1/4 in.
+  if (/^-?\d+\/\d/.test(equals)) return equals.replace(/^-?/, '$&1 ');
   return equals.replace(/^(-?1:|-?)/, '$11');
 }
 

@@ -11,7 +11,7 @@ import type { Outline, OutlineInput } from '../geometry/outline';
 import type { Corner } from '../geometry/polygon';
 import { type Opening, type OpeningInput, regionFields, ringsOf } from '../geometry/region';
 import { constant, length } from '../quantity/make';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { fields, maybe, quantity } from '../reckoning/fields';
@@ -92,6 +92,12 @@ interface Parsed {
 /** IRC 2009 R506.1, as quoted. */
 const LEAST_THICKNESS = constant(() => length('3.5 in'));
 
+/** The middle of an opening; that of a round one is where it stands. */
+const middleOf = (opening: Opening, ring: readonly Corner[]): Corner =>
+  opening.shape === 'circle'
+    ? { x: canonicalValue(opening.at.x), y: canonicalValue(opening.at.y) }
+    : ringCentroid(ring);
+
 /** The openings, checked to lie inside and apart, each measured. */
 function openingsOf({ outline: shape, openings = [], edge: thick }: Parsed, pad: Pad): MeasuredOpening[] {
   if (!openings || openings.length === 0) return [];
@@ -99,7 +105,7 @@ function openingsOf({ outline: shape, openings = [], edge: thick }: Parsed, pad:
   if (thick) checkClearOfEdge(shape, thick, rings);
   return openings.map((opening, i) => ({
     area: measure(opening, pad, `openings[${i}]`).area,
-    centroid: ringCentroid(rings[i] as readonly Corner[]),
+    centroid: middleOf(opening, rings[i] as readonly Corner[]),
   }));
 }
 

@@ -97,9 +97,18 @@ function sector(outline: OutlineOf<'sector'>, pad: Pad): Measured {
   return { area, perimeter: arcs.plus(straight) };
 }
 
+/** Area of a regular polygon by the square of its side: a tangent is slow to take, so kept. */
+const unitAreas = new Map<number, Decimal>();
+
+function unitArea(sides: Decimal): Decimal {
+  const n = sides.toNumber();
+  const known = unitAreas.get(n) ?? sides.div(Decimal.tan(PI.div(sides)).times(4));
+  unitAreas.set(n, known);
+  return known;
+}
+
 function regular({ sides: n, side: s }: OutlineOf<'regular'>, pad: Pad): Measured {
-  const count = canonicalValue(n);
-  const area = scaled(s.times(s), count.div(Decimal.tan(PI.div(count)).times(4)));
+  const area = scaled(s.times(s), unitArea(canonicalValue(n)));
   pad.step('plan area', 'A = n × s² ÷ (4 × tan(π ÷ n))', { n, s }, area);
   return { area, perimeter: s.times(n) };
 }

@@ -371,11 +371,13 @@ const round = (): Field<Outline>[] => [
 
 /** The schema of an outline. */
 export function outline(): Field<Outline> {
-  const inner = later<Outline>(() => outline());
+  // The parts are outlines again, read by this very field: one made for each would be slow to read.
+  const inner = later<Outline>(() => all);
   const combined = fields({
     shape: word('combined'),
     parts: list(inner, 1, PART_LIMIT),
     less: maybe(list(inner, 0, PART_LIMIT)),
   });
-  return kinds<Outline>('shape', [...straight(), ...round(), combined]);
+  const all: Field<Outline> = kinds<Outline>('shape', [...straight(), ...round(), combined]);
+  return all;
 }

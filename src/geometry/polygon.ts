@@ -6,9 +6,9 @@
  */
 import { Decimal, distance, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { fail } from '../quantity/input-error';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
+import { firstCrossing } from './crossings';
 import type { Point } from './outline';
 
 /** A corner in metres. */
@@ -101,17 +101,6 @@ const flatOf = (ring: readonly Corner[]): [xs: Float64Array, ys: Float64Array] =
   Float64Array.from(ring, ({ y }) => y.toNumber()),
 ];
 
-/** True where the corner turns by clearly more than rounding could make of a straight line. */
-function clearlyTurns(xs: Float64Array, ys: Float64Array, corner: number): boolean {
-  const n = xs.length;
-  const [a, c] = [(corner + n - 1) % n, (corner + 1) % n];
-  const [x, y] = [xs[corner] as number, ys[corner] as number];
-  const [ux, uy] = [x - (xs[a] as number), y - (ys[a] as number)];
-  const [vx, vy] = [(xs[c] as number) - x, (ys[c] as number) - y];
-  const size = Math.abs(ux) + Math.abs(uy) + Math.abs(vx) + Math.abs(vy);
-  return Math.abs(ux * vy - uy * vx) > 1e-12 * size * (size + Math.abs(x) + Math.abs(y));
-}
-
 /** Neighbours share their corner by right; they cross only when one folds back over the other. */
 function neighboursFold(a: Corner, shared: Corner, b: Corner): boolean {
   if (side(a, shared, b) !== 0) return false;
@@ -128,40 +117,11 @@ function crossing(corners: readonly Corner[], i: number, j: number): boolean {
   return meet(at(i), at(i + 1), at(j), at(j + 1));
 }
 
-/**
- * Sweep from left to right with the boxes that are still open; only boxes that overlap are looked
- * at exactly. Near-linear for outlines of real places.
- */
-/** Pairs of sides that are looked at before an outline is refused as too tangled. */
-const LOOKS = 60_000_000;
-
-function firstCrossing(corners: readonly Corner[]): [number, number] | undefined {
-  const [xs, ys] = flatOf(corners);
-  const n = corners.length;
-  const boxes = boxesAround(corners, xs, ys).sort((p, q) => p.x0 - q.x0);
-  const meets = (i: number, j: number): boolean => {
-    const shared = i + 1 === j ? j : j + 1 === n && i === 0 ? 0 : undefined;
-    if (shared !== undefined && clearlyTurns(xs, ys, shared)) return false;
-    return crossing(corners, i, j);
-  };
-  let open: Box[] = [];
-  let looked = 0;
-  for (const box of boxes) {
-    open = open.filter((other) => other.x1 >= box.x0);
-    looked += open.length;
-    if (looked > LOOKS) fail(faults.tooMany('the outline in sides that lie beside each other', n));
-    for (const other of open) {
-      if (other.y1 < box.y0 || other.y0 > box.y1) continue;
-      const [i, j] = [Math.min(box.index, other.index), Math.max(box.index, other.index)];
-      if (meets(i, j)) return [i, j];
-    }
-    open.push(box);
-  }
-  return undefined;
-}
+const crossingOf = (corners: readonly Corner[], path = ''): readonly [number, number] | undefined =>
+  firstCrossing(corners, (i, j) => crossing(corners, i, j), path);
 
 /** True for a ring that does not meet itself. */
-export const isSimple = (corners: readonly Corner[]): boolean => firstCrossing(corners) === undefined;
+export const isSimple = (corners: readonly Corner[]): boolean => crossingOf(corners) === undefined;
 const ringBoxes = new WeakMap<readonly Corner[], { sides: Box[]; all: Omit<Box, 'index'> }>();
 
 /** The boxes of the sides of a ring and the box around all of them, kept while the ring lives. */
@@ -182,19 +142,22 @@ function boxesOf(ring: readonly Corner[]): { sides: Box[]; all: Omit<Box, 'index
   return known;
 }
 
+const boxesApart = (p: Omit<Box, 'index'>, q: Omit<Box, 'index'>): boolean =>
+  p.x0 > q.x1 || q.x0 > p.x1 || p.y0 > q.y1 || q.y0 > p.y1;
+
+/** True when two rings certainly have nothing in common: the boxes around them lie apart. */
+export const ringsFarApart = (a: readonly Corner[], b: readonly Corner[]): boolean =>
+  boxesApart(boxesOf(a).all, boxesOf(b).all);
+
 /** True when two rings share a point of their sides. */
 export function ringsMeet(a: readonly Corner[], b: readonly Corner[]): boolean {
   const [{ sides: first, all: p0 }, { sides: second, all: q0 }] = [boxesOf(a), boxesOf(b)];
-  if (p0.x0 > q0.x1 || q0.x0 > p0.x1 || p0.y0 > q0.y1 || q0.y0 > p0.y1) return false;
+  if (boxesApart(p0, q0)) return false;
   const at = (ring: readonly Corner[], k: number): Corner => ring[k % ring.length] as Corner;
   return first.some((p) =>
     second.some(
       (q) =>
-        p.x0 <= q.x1 &&
-        q.x0 <= p.x1 &&
-        p.y0 <= q.y1 &&
-        q.y0 <= p.y1 &&
-        meet(at(a, p.index), at(a, p.index + 1), at(b, q.index), at(b, q.index + 1)),
+        !boxesApart(p, q) && meet(at(a, p.index), at(a, p.index + 1), at(b, q.index), at(b, q.index + 1)),
     ),
   );
 }
@@ -231,7 +194,7 @@ export function insideRing(point: Corner, ring: readonly Corner[]): boolean {
  *
  * @returns twice its signed area
  *
- * @throws {InputError} `repeated-point`, `zero-area`, `self-crossing`
+ * @throws {InputError} `repeated-point`, `zero-area`, `self-crossing`, `too-many`
  */
 export function checkSimple(corners: readonly Corner[], path: string): Decimal {
   const last = corners.length - 1;
@@ -241,7 +204,7 @@ export function checkSimple(corners: readonly Corner[], path: string): Decimal {
   });
   const double = doubleArea(corners);
   if (double.isZero()) refuse(path, faults.zeroArea());
-  const [i, j] = firstCrossing(corners) ?? [];
+  const [i, j] = crossingOf(corners, path) ?? [];
   if (i !== undefined && j !== undefined) refuse(path, faults.selfCrossing(i, j));
   return double;
 }

@@ -15,7 +15,15 @@ import {
   type PointInput,
   type PolygonInput,
 } from './outline';
-import { type Corner, checkSimple, cornersOf, doubleArea, insideRing, ringsMeet } from './polygon';
+import {
+  type Corner,
+  checkSimple,
+  cornersOf,
+  doubleArea,
+  insideRing,
+  ringsFarApart,
+  ringsMeet,
+} from './polygon';
 import { type CircleSide, circleRing, holeOf, ringOf } from './ring';
 
 /** A rectangular opening by its corner nearest the origin. */
@@ -119,7 +127,8 @@ const within = (inner: readonly Corner[], outer: readonly Corner[]): boolean =>
   insideRing(inner[0] as Corner, outer) && !ringsMeet(inner, outer);
 
 const apart = (a: readonly Corner[], b: readonly Corner[]): boolean =>
-  !ringsMeet(a, b) && !insideRing(a[0] as Corner, b) && !insideRing(b[0] as Corner, a);
+  ringsFarApart(a, b) ||
+  (!ringsMeet(a, b) && !insideRing(a[0] as Corner, b) && !insideRing(b[0] as Corner, a));
 
 /**
  * The rings of a region, checked. The hole of a ring comes last among the openings.

@@ -35,7 +35,7 @@ const EXAMPLES: Record<Dimension, string> = {
 const fault = (code: IssueCode, sentence: string): Fault => ({ code, sentence });
 /** At most 40 characters of what was written, safe to print on one line. */
 
-function quoted(text: string): string {
+export function quoted(text: string): string {
   const line = text.slice(0, 40).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
   return `"${line}${text.length > 40 ? '…' : ''}"`;
 }
@@ -142,6 +142,12 @@ export const selfCrossing = (first: number, second: number): Fault =>
   fault(
     'self-crossing',
     `the outline meets itself: side ${first + 1} and side ${second + 1} cross or touch; list the corners in order around the slab`,
+  );
+
+export const tooTangled = (): Fault =>
+  fault(
+    'too-many',
+    'too many sides of the outline lie beside each other to be looked through; leave out corners that are closer than a tape can tell',
   );
 
 export const repeatedPoint = (index: number): Fault =>

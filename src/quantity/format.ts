@@ -1,8 +1,8 @@
 /**
  * Showing a quantity as the trade reads it. Showing never changes the stored value.
  *
- * Half-up rounding, as people round by hand. A value that would show as zero but is not keeps two
- * significant digits instead.
+ * Half-up rounding, as people round by hand. A value below one keeps two significant digits where the places
+ * usual for its unit would leave fewer: 0.073 in2 of steel, not 0.07; 0.0063 m2, not 0.01.
  */
 import { type Decimal, ROUND_HALF_UP, shownQuotient } from './decimal';
 import * as faults from './faults';
@@ -29,13 +29,22 @@ export function numberForShow(value: Decimal, unit: Unit): Decimal {
   return shownQuotient(unit.offset ? value.minus(unit.offset) : value, unit.factor);
 }
 
+/** A zero of a scale is no smallness, and nobody pays thousandths of a coin. */
+const onAScale = (unit: Unit): boolean =>
+  unit.form === 'money' || unit.dimension === 'temperature' || unit.dimension === 'temperature-difference';
+
+/** Places usual for the unit, or as many more as two significant digits of a small value take. */
+const usualPlaces = (number: Decimal, unit: Unit): number =>
+  number.e >= 0 || onAScale(unit) ? unit.places : Math.max(unit.places, 1 - number.e);
+
 function rounded(number: Decimal, unit: Unit, places: number | undefined): string {
-  const wanted = places ?? unit.places;
+  const wanted = places ?? usualPlaces(number, unit);
   const near = number.decimalPlaces() > wanted ? number.toDecimalPlaces(wanted, ROUND_HALF_UP) : number;
   if (near.isZero() && !number.isZero() && places === undefined) {
     return number.toSignificantDigits(2, ROUND_HALF_UP).toFixed();
   }
-  const text = places !== undefined || unit.fixed ? near.toFixed(wanted) : near.toFixed();
+  const least = places ?? (unit.fixed ? unit.places : 0);
+  const text = near.toFixed(Math.max(least, near.decimalPlaces()));
   return near.isZero() ? text.replace('-', '') : text;
 }
 

@@ -11,6 +11,7 @@ export type IssueCode =
   | 'missing-unit'
   | 'not-a-quantity'
   | 'unreadable-quantity'
+  | 'ambiguous'
   | 'unknown-unit'
   | 'survey-foot'
   | 'wrong-dimension'

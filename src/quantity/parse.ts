@@ -7,7 +7,9 @@
 import { Decimal, ZERO } from './decimal';
 import type { Dimension } from './dimensions';
 import * as faults from './faults';
+import { show } from './format';
 import type { Fault } from './input-error';
+import * as textFaults from './text-faults';
 import { type Unit, unitOf, unitsNamed } from './units';
 
 /** What a text came to: the canonical value and the unit it was written in. */
@@ -29,14 +31,20 @@ const VULGAR = /[\u00bc-\u00be\u2150-\u215e]/g;
 /** A fraction set small: raised digits over lowered or plain ones. */
 const RAISED = /([\u00b2\u00b3\u00b9\u2070\u2074-\u2079]+)\s*[\u2044/]\s*([\u2080-\u2089\d]+)/g;
 
+/** Digits right behind a fraction sign: `12½5 in`, `10½6"`. */
+const BEHIND_FRACTION = /([\u00bc-\u00be\u2080-\u2089\u2150-\u215e])(\d)/;
+
 /** A raised digit behind a number is a power, a footnote or a slip: never a digit of the number. */
-const POWER_OF_NUMBER = /\d[\u00b2\u00b3\u00b9\u2070\u2074-\u2079](?!\s*[\u2044/])/;
+const POWER_OF_NUMBER = /(\d)[\u00b2\u00b3\u00b9\u2070\u2074-\u2079](?!\s*[\u2044/])/;
 
 /** A point behind a unit and before a digit may end the unit or begin a decimal. */
-const POINT_BETWEEN = /[A-Za-z'"]\.\d/;
+const POINT_BETWEEN = /([A-Za-z'"])\.(\d)/;
 
 /** Thousands parted by spaces, as metric text has them: `1 000 mm` could be 1 and 000. */
 const SPACED = /^[+-]?\d{1,3}(?: \d{3})+(?![\d/])/;
+
+/** Thousands parted by apostrophes, as some write them, or feet and then a long number. */
+const APOSTROPHES = /\d'\d{3}(?!\d)/;
 
 /** One spelling for the many signs of fractions, primes, dashes and spaces. */
 export function tidy(text: string): string {
@@ -95,15 +103,49 @@ function readNumber(text: string, from: number, what: string, d: Dimension): Num
   if (u.isZero() || (whole !== undefined && o.greaterThanOrEqualTo(u))) {
     return faults.unreadable(what, text, d);
   }
+  if (TAPE.has(u.toString()) && o.greaterThanOrEqualTo(u))
+    return improper(what, text, top as string, bottom as string);
   // Put over one denominator first, so that there is one division only.
   return { value: b.times(u).plus(o).div(u), end };
+}
+
+/** Fractions that a tape shows. Others, as 94/13, are reckoned exactly and are no slip of the thumb. */
+const TAPE: ReadonlySet<string> = /*#__PURE__*/ new Set(['2', '4', '8', '16', '32', '64']);
+
+/** The longest end of a numerator that is less than the denominator: the 15 of `315/16`. */
+function slipOf(top: string, under: Decimal): string | undefined {
+  const ends = Array.from({ length: top.length - 1 }, (_, i) => top.slice(i + 1));
+  return ends.find((end) => !end.startsWith('0') && new Decimal(end).lessThan(under));
+}
+
+/** `31/2 in` is 15 1/2 in as written and 3 1/2 in as most likely meant; `9/8 in` is only badly written. */
+function improper(what: string, text: string, top: string, bottom: string): Fault {
+  const under = new Decimal(bottom);
+  const rest = new Decimal(top).mod(under);
+  const whole = new Decimal(top).divToInt(under).toFixed();
+  const instead = (number: string): string => text.replace(/\d+ ?\/ ?\d+/, number);
+  const asWritten = instead(rest.isZero() ? whole : `${whole} ${rest.toFixed()}/${bottom}`);
+  const slip = slipOf(top, under);
+  if (slip === undefined) return textFaults.improperFraction(what, text, asWritten);
+  return textFaults.twoWays(
+    what,
+    text,
+    asWritten,
+    instead(`${top.slice(0, -slip.length)} ${slip}/${bottom}`),
+  );
 }
 
 /** Everything up to the next number; a 2 or 3 right behind a letter is a power. */
 const UNIT = /(?:[^\d.,\s/^-]|[.\s/^-](?![\d.,])|\^[23](?![\d.])|(?<=[A-Za-z])[23](?![\d.A-Za-z"']))+/y;
 
 /** What may stand between two parts, as in `12'-6"` or `12 ft, 6 in`. */
-const GAP = /[\s,-]*/y;
+const GAP = /\s*(?:[,-]\s*)?/y;
+
+/** Units whose letter case changes their size a billion times, and what is meant by them on a site. */
+const WRONG_CASE: ReadonlyMap<string, readonly [means: string, meant: string]> = /*#__PURE__*/ new Map([
+  ['mPa', ['a thousandth of a pascal', 'MPa']],
+  ['Mm', ['a million metres', 'mm']],
+]);
 
 const SQUARE = /^(?:sq|square) (.+)$|^(.+) squared$/;
 const CUBE = /^(?:cu|cubic) (.+)$|^(.+) cubed$/;
@@ -120,13 +162,19 @@ function partName(part: string): string {
   return `${named ? named.id : bare}${power}`;
 }
 
+/** Tons with a word before them; without one a ton has 2,000 lb. */
+const TONS = /\b(long|metric|short) tons?\b/gi;
+const TON_NAMES: Record<string, string> = { long: 'longton', metric: 'tonne', short: 'ton' };
+
 /** The one spelling of a unit that the table knows. */
 function unitName(text: string): string {
   const name = text
     .replaceAll('.', '')
     .replace(/\s+/g, ' ')
     .trim()
-    .replace(/per cent$/i, 'percent');
+    .replace(/per cent$/i, 'percent')
+    .replace(/^lin(?:eal|ear)? (?=\S)/i, '')
+    .replace(TONS, (_, kind: string) => TON_NAMES[kind.toLowerCase()] as string);
   if (unitsNamed(name).length > 0) return name;
   const temperature = /^(?:deg|degrees?|°) ?([cf])$/i.exec(name);
   if (temperature) return (temperature[1] as string).toLowerCase();
@@ -140,6 +188,8 @@ function unitName(text: string): string {
 
 function findUnit(text: string, what: string, d: Dimension): Unit | Fault {
   if (/survey|^ft ?us$|^us ?ft$/i.test(text)) return faults.surveyFoot(what);
+  const wrong = WRONG_CASE.get(text);
+  if (wrong) return textFaults.wrongCase(what, text, ...wrong);
   const named = unitsNamed(unitName(text));
   const first = named[0];
   if (!first) return faults.unknownUnit(what, text, d);
@@ -147,10 +197,11 @@ function findUnit(text: string, what: string, d: Dimension): Unit | Fault {
 }
 
 const ONE_IN = /^1 ?: ?(\d[\d,]*(?:\.\d*)?)$/;
-const TO_ONE = /^(\d[\d,]*(?:\.\d*)?) ?: ?1$/;
+const TO_ONE = /^(\d[\d,]*(?:\.\d*)?|\.\d+) ?: ?1$/;
 
 /** `1:48` as a slope, `1.5:1` as a ratio; `undefined` when it is neither. */
 function readColon(text: string, what: string, d: Dimension): Reading | Fault | undefined {
+  if (d === 'slope' && /^level$/i.test(text)) return { value: ZERO, unit: unitOf('slope', '1:n') as Unit };
   const match = d === 'slope' ? ONE_IN.exec(text) : d === 'ratio' ? TO_ONE.exec(text) : null;
   if (!match) return undefined;
   const value = plainNumber(match[1] as string, what);
@@ -171,6 +222,8 @@ const CHAINED: readonly Dimension[] = ['length', 'mass', 'time'];
 interface ChainPart {
   readonly value: Decimal;
   readonly unit: Unit;
+  /** Where this part begins. */
+  readonly at: number;
   /** Where the next part begins. */
   readonly next: number;
 }
@@ -180,30 +233,46 @@ function readPart(text: string, at: number, first: boolean, what: string, d: Dim
   const number = readNumber(text, at, what, d);
   if ('code' in number) return number;
   UNIT.lastIndex = number.end;
-  const name = (UNIT.exec(text)?.[0] ?? '').replace(/^[\s-]+|[\s-]+$/g, '');
+  const written = UNIT.exec(text)?.[0] ?? '';
+  const name = written.replace(/^\s*-?\s*|\s*-?\s*$/g, '');
   if (name === '') return first ? faults.missingUnit(what, d) : faults.missingPartUnit(what);
   const unit = findUnit(name, what, d);
   if ('code' in unit) return unit;
   // In metric text a comma is more likely a decimal point than a mark of thousands.
-  const comma = unit.system === 'metric' && text.slice(at, number.end).includes(',');
-  if (comma) return faults.decimalComma(what, text);
-  GAP.lastIndex = UNIT.lastIndex;
-  GAP.exec(text);
-  return { value: number.value, unit, next: GAP.lastIndex };
+  const digits = text.slice(at, number.end);
+  if (unit.system === 'metric' && digits.includes(',')) {
+    const rest = text.slice(number.end);
+    return textFaults.twoWays(what, text, digits.replaceAll(',', '') + rest, digits.replace(',', '.') + rest);
+  }
+  // A dash that the name of the unit took along is the one dash that may stand between two parts.
+  GAP.lastIndex = UNIT.lastIndex - (/\s*-\s*$/.exec(written)?.[0].length ?? 0);
+  const dash = GAP.exec(text)?.[0].includes('-');
+  if (dash && GAP.lastIndex === text.length) return faults.unreadable(what, text, d);
+  return { value: number.value, unit, at, next: GAP.lastIndex };
 }
 
-/** `12 ft 6 in`: each unit smaller than the one before it. */
-function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Reading | Fault {
-  const parts: ChainPart[] = [];
-  do {
-    const before = parts.at(-1);
-    const part = readPart(text, before?.next ?? 0, before === undefined, what, d);
-    if ('code' in part) return part;
-    const fits = CHAINED.includes(d) && before && part.unit.factor.lessThan(before.unit.factor);
-    if (before && !fits) return faults.unreadable(what, text, d);
-    parts.push(part);
-  } while ((parts.at(-1)?.next ?? 0) < text.length);
-  return joined(parts, sign);
+/** What is wrong with a part behind another: `3' 14"`, `12.5' 6"`, `5' 20 cm`. */
+function misfit(
+  before: ChainPart,
+  part: ChainPart,
+  text: string,
+  what: string,
+  d: Dimension,
+): Fault | undefined {
+  if (!CHAINED.includes(d) || !part.unit.factor.lessThan(before.unit.factor))
+    return faults.unreadable(what, text, d);
+  if (part.unit.system !== before.unit.system) return textFaults.mixedSystems(what, text);
+  const whole = before.value.isInteger();
+  if (whole && canonical(part.value, part.unit).lessThan(before.unit.factor)) return undefined;
+  const reading = (a: Decimal): string => {
+    const { value, unit } = joined([{ ...before, value: a }, part], 1);
+    return show(value, unit);
+  };
+  const [b, p] = [before, part];
+  const tenth = `${b.value.toFixed()} ${b.unit.id} ${p.value.div(10).toFixed()} ${p.unit.id}`;
+  const lead = text.slice(0, before.at);
+  const other = whole ? tenth : reading(before.value.floor());
+  return textFaults.twoWays(what, text, lead + reading(before.value), lead + other);
 }
 
 function joined(parts: readonly { value: Decimal; unit: Unit }[], sign: 1 | -1): Reading {
@@ -214,8 +283,37 @@ function joined(parts: readonly { value: Decimal; unit: Unit }[], sign: 1 | -1):
   return { value, unit: feetInches ? (unitOf('length', 'ft-in') as Unit) : first.unit };
 }
 
+/** `12 ft 6 in`: each unit smaller than the one before it, and less of it than makes one of that. */
+function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Reading | Fault {
+  const parts: ChainPart[] = [];
+  do {
+    const before = parts.at(-1);
+    const part = readPart(text, before?.next ?? 0, before === undefined, what, d);
+    if ('code' in part) return part;
+    const fault = before && misfit(before, part, text, what, d);
+    if (fault) return fault;
+    parts.push(part);
+  } while ((parts.at(-1)?.next ?? 0) < text.length);
+  return joined(parts, sign);
+}
+
 /** `1e3`, which nobody writes on a tape. */
 const EXPONENT = /^[+-]?[\d.,]+e[+-]?\d/i;
+
+/** Signs and marks that make two readings of a text, with both of them. */
+function twoReadings(text: string, tidied: string): readonly [string, string] | undefined {
+  if (SPACED.test(tidied)) {
+    const parted = /(\d) (?=\d{3})/g;
+    return [tidied.replace(parted, '$1'), tidied.replace(parted, '$1.')];
+  }
+  if (APOSTROPHES.test(tidied))
+    return [tidied.replace(/(\d)'(?=\d)/g, '$1'), tidied.replace(/'(?=\d)/g, ' ft ')];
+  if (BEHIND_FRACTION.test(text)) return [tidied, tidy(text.replace(BEHIND_FRACTION, '$1 and $2'))];
+  if (POWER_OF_NUMBER.test(text)) return [tidied, tidy(text.replace(POWER_OF_NUMBER, '$1'))];
+  if (POINT_BETWEEN.test(tidied))
+    return [tidied.replace(POINT_BETWEEN, '$1 $2'), tidied.replace(POINT_BETWEEN, '$1 0.$2')];
+  return undefined;
+}
 
 /** One number and one unit that the table has as written: most of what is ever read. */
 const SIMPLE = /^(-?\d{1,12}(?:\.\d{1,12})?) ?([A-Za-z'"%][A-Za-z\d/]*)$/;
@@ -223,7 +321,7 @@ const SIMPLE = /^(-?\d{1,12}(?:\.\d{1,12})?) ?([A-Za-z'"%][A-Za-z\d/]*)$/;
 function readSimple(text: string, d: Dimension): Reading | undefined {
   const match = SIMPLE.exec(text);
   const unit = match && unitsNamed(match[2] as string).find((u) => u.dimension === d);
-  if (!unit) return undefined;
+  if (!unit || WRONG_CASE.has(match[2] as string)) return undefined;
   const number = new Decimal(match[1] as string);
   return { value: canonical(number, unit), unit, number };
 }
@@ -238,11 +336,22 @@ function readSimple(text: string, d: Dimension): Reading | undefined {
 export function readText(text: string, d: Dimension, what: string): Reading | Fault {
   if (text.length > TEXT_LIMIT) return faults.tooLong(what, TEXT_LIMIT);
   const simple = readSimple(text, d);
-  if (simple) return simple;
+  const reading = simple ?? readWritten(text, d, what);
+  return d === 'temperature' ? aboveZero(reading, what) : reading;
+}
+
+/** Nothing is colder than absolute zero: a slip of the sign or the unit. */
+const ABSOLUTE_ZERO = /*#__PURE__*/ new Decimal('-459.67');
+
+const aboveZero = (r: Reading | Fault, what: string): Reading | Fault =>
+  isFault(r) || !r.value.lessThan(ABSOLUTE_ZERO) ? r : textFaults.belowAbsoluteZero(what);
+
+function readWritten(text: string, d: Dimension, what: string): Reading | Fault {
   const tidied = tidy(text);
   if (tidied === '') return faults.missing(what, faults.exampleOf(d));
-  if (EXPONENT.test(tidied) || SPACED.test(tidied)) return faults.exponent(what, text);
-  if (POWER_OF_NUMBER.test(text) || POINT_BETWEEN.test(tidied)) return faults.unreadable(what, text, d);
+  if (EXPONENT.test(tidied)) return faults.exponent(what, text);
+  const readings = twoReadings(text, tidied);
+  if (readings) return textFaults.twoWays(what, text, ...readings);
   const signed = /^([+-]) ?/.exec(tidied);
   const body = signed ? tidied.slice(signed[0].length) : tidied;
   const sign = signed?.[1] === '-' ? -1 : 1;
@@ -253,6 +362,11 @@ export function readText(text: string, d: Dimension, what: string): Reading | Fa
 
 /** Read the `{ value, unit }` form. */
 export function readPair(value: unknown, unit: unknown, d: Dimension, what: string): Reading | Fault {
+  const reading = readParts(value, unit, d, what);
+  return d === 'temperature' ? aboveZero(reading, what) : reading;
+}
+
+function readParts(value: unknown, unit: unknown, d: Dimension, what: string): Reading | Fault {
   const text = typeof value === 'number' && Number.isFinite(value) ? new Decimal(value).toFixed() : value;
   if (typeof text !== 'string' || typeof unit !== 'string') return faults.notAQuantity(what, d);
   if (text.length > TEXT_LIMIT || unit.length > TEXT_LIMIT) return faults.tooLong(what, TEXT_LIMIT);

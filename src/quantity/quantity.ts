@@ -3,7 +3,7 @@
  *
  * Dimensions are checked when compiling, by the type parameter, and when running, by `dimension`.
  */
-import { ceilWhole, compareSteady, type Decimal, floorWhole } from './decimal';
+import { ceilWhole, compareSteady, type Decimal, floorWhole, ZERO } from './decimal';
 import {
   type Dimension,
   type Divisor,
@@ -38,6 +38,9 @@ export interface QuantityPair {
 
 /** Anything accepted where a quantity is wanted: text with a unit, `{ value, unit }`, or a quantity. */
 export type QuantityInput<D extends Dimension> = string | QuantityPair | Quantity<D>;
+
+/** A power of ten below which an amount is what rounding left over, whatever its unit: it is zero. */
+const STRAY = -40;
 
 /** Marks quantities of another copy of this library, as when ESM and CommonJS meet. */
 const MARK = Symbol.for('flatwork-reckoner.quantity');
@@ -92,9 +95,10 @@ export class Quantity<D extends Dimension = Dimension> {
 
   private constructor(dimension: D, value: Decimal, unit: Unit, number?: Decimal) {
     this.#dimension = dimension;
-    this.#value = value;
+    const stray = value.e < STRAY;
+    this.#value = stray ? ZERO : value;
     this.#unit = unit;
-    this.#number = number;
+    this.#number = stray ? undefined : number;
   }
 
   // The rest of the library reaches in through these functions, so that no decimal type shows in

@@ -31,11 +31,11 @@ export interface Unit {
 // Within a dimension the order is that in which exact text prefers them.
 const TABLE = `
 ft-in|length|0.3048|c|3|
-ft|length|0.3048|c|3|foot feet '
+ft|length|0.3048|c|3|foot feet ' lf
 in|length|0.0254|c|4|inch inches " ''
 yd|length|0.9144|c|3|yard yards yds
 mi|length|1609.344|c|3|mile miles
-m|length|1|m|3|metre metres meter meters
+m|length|1|m|3|metre metres meter meters lm
 mm|length|0.001|m|1|millimetre millimetres millimeter millimeters
 cm|length|0.01|m|2|centimetre centimetres centimeter centimeters
 km|length|1000|m|3|kilometre kilometres kilometer kilometers
@@ -46,7 +46,7 @@ acre|area|4046.8564224|c|4|acres
 m2|area|1|m|2|sqm
 cm2|area|0.0001|m|2|
 mm2|area|0.000001|m|1|
-yd3|volume|0.764554857984|c|2=|cy cuyd
+yd3|volume|0.764554857984|c|2=|cy cuyd yard yards yds
 ft3|volume|0.028316846592|c|2|cf cuft
 in3|volume|0.000016387064|c|2|
 gal|volume|0.003785411784|c|2|gallon gallons
@@ -92,11 +92,13 @@ lbf|force|4.4482216152605|c|1|
 kip|force|4448.2216152605|c|3|kips
 N|force|1|m|1|n
 kN|force|1000|m|3|kn
-psi|pressure|640.543912597512|c|1|lbf/in2
-psf|pressure|4.4482216152605|c|1|lbf/ft2
-MPa|pressure|92903.04|m|2|mpa
-kPa|pressure|92.90304|m|2|kpa
-yd3/h|volume-rate|0.764554857984|c|2|
+psi|pressure|640.543912597512|c|1|lbf/in2 lb/in2
+ksi|pressure|640543.912597512|c|3|kip/in2
+psf|pressure|4.4482216152605|c|1|lbf/ft2 lb/ft2
+ksf|pressure|4448.2216152605|c|3|kip/ft2
+MPa|pressure|92903.04|m|2|mpa n/mm2 mn/m2
+kPa|pressure|92.90304|m|2|kpa kn/m2
+yd3/h|volume-rate|0.764554857984|c|2|yd/h
 m3/h|volume-rate|1|m|2|
 gal/min|volume-rate|0.22712470704|c|2|gpm
 L/s|volume-rate|3.6|m|2|l/s

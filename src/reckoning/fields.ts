@@ -10,6 +10,7 @@ import type { Dimension } from '../quantity/dimensions';
 import * as faults from '../quantity/faults';
 import type { Fault, IssueCode } from '../quantity/input-error';
 import { canonicalValue, isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
+import { tooSmall } from '../quantity/text-faults';
 import { unitOf } from '../quantity/units';
 import { type Doubt, isUnusual, type Ordinary } from './ordinary';
 
@@ -90,6 +91,23 @@ export type Sign = 'positive' | 'not-negative' | 'any';
 /** A power of ten larger than anything on a site, in any canonical unit. */
 const LARGEST = 15;
 
+/** Powers of ten below anything on a site: a tenth of a thousandth of a millimetre, or as little of the rest. */
+const SMALLEST = { length: -7, other: -13 };
+
+/** An amount that must be more than nothing, and is less than can be measured. */
+const tiny = (q: Quantity): boolean =>
+  q.sign() > 0 && canonicalValue(q).e < (q.dimension === 'length' ? SMALLEST.length : SMALLEST.other);
+
+/** Why a quantity cannot be what it is given for: its sign or its size. */
+function impossible(q: Quantity, what: string, sign: Sign): Fault | undefined {
+  if (canonicalValue(q).e >= LARGEST) return faults.outOfRange(what);
+  if (sign === 'any') return undefined;
+  if (q.sign() < 0) return sign === 'positive' ? faults.notPositive(what) : faults.negative(what);
+  if (sign === 'not-negative') return undefined;
+  if (q.sign() === 0) return faults.notPositive(what);
+  return tiny(q) ? tooSmall(what) : undefined;
+}
+
 /**
  * A quantity of one dimension.
  *
@@ -103,11 +121,7 @@ export function quantity<D extends Dimension>(
 ): Field<Quantity<D>> {
   const possible = (input: unknown): Quantity<D> | Fault => {
     const q = readQuantity(input, d, what);
-    if (isFaulty(q)) return q;
-    if (canonicalValue(q).e >= LARGEST) return faults.outOfRange(what);
-    if (sign === 'any') return q;
-    if (q.sign() < 0) return sign === 'positive' ? faults.notPositive(what) : faults.negative(what);
-    return q.sign() === 0 && sign === 'positive' ? faults.notPositive(what) : q;
+    return isFaulty(q) ? q : (impossible(q, what, sign) ?? q);
   };
   const read = (input: unknown, report: Report): Quantity<D> | undefined => {
     const value = possible(input);

@@ -1,7 +1,7 @@
 /**
  * Outlines against jsts, a general-purpose geometry library, and against each other.
  *
- * 5,000 random star-shaped outlines with re-entrant corners; agreement to 1e-12.
+ * 2,500 random star-shaped outlines with re-entrant corners; agreement to 1e-12.
  */
 import { describe, expect, it } from 'vitest';
 import { ringCentroid } from '../../src/geometry/centroid';
@@ -10,10 +10,11 @@ import { bandOf, insetRing } from '../../src/geometry/inset';
 import { type Corner, doubleArea, insideRing, isSimple, perimeterOf } from '../../src/geometry/polygon';
 import { type OutlineInput, slabVolume } from '../../src/index';
 import { Decimal } from '../../src/quantity/decimal';
+import { runs } from '../support/effort';
 import { hasFlatCorner, polygonInput, seeded, starRing, type WholeRing } from '../support/outlines';
 import { oracle } from '../support/planar';
 
-const COUNT = 5000;
+const COUNT = runs(2500);
 const corners = (ring: WholeRing): Corner[] =>
   ring.map(([x, y]) => ({ x: new Decimal(x), y: new Decimal(y) }));
 const close = (a: number, b: number, scale = Math.max(Math.abs(a), Math.abs(b))): boolean =>
@@ -22,12 +23,12 @@ const close = (a: number, b: number, scale = Math.max(Math.abs(a), Math.abs(b)))
 const random = seeded(20_261_125);
 const rings = Array.from({ length: COUNT }, () => starRing(random));
 
-describe('5,000 random outlines against jsts', () => {
+describe('random outlines against jsts', () => {
   it('agree on which are simple', () => {
     for (const ring of rings) expect(isSimple(corners(ring))).toBe(oracle.simple(ring));
     // And on rings that mostly are not.
     const wild = seeded(7);
-    for (let i = 0; i < 2000; i += 1) {
+    for (let i = 0; i < runs(2000); i += 1) {
       const ring = Array.from(
         { length: 5 },
         () => [Math.floor(wild() * 12), Math.floor(wild() * 12)] as const,
@@ -95,6 +96,37 @@ describe('5,000 random outlines against jsts', () => {
   });
 });
 
+describe('jagged outlines', () => {
+  const spikes = (count: number, quarter: boolean): Corner[] =>
+    Array.from({ length: count }, (_, i) => {
+      const [along, out] = [new Decimal(i), new Decimal(i === 0 || i === count - 1 ? 0 : 10 + (i % 2) * 500)];
+      return quarter ? { x: out, y: along } : { x: along, y: out };
+    });
+
+  it('with very many long sides beside each other are looked through in a moment, however they lie', () => {
+    for (const quarter of [false, true]) expect(isSimple(spikes(4000, quarter))).toBe(true);
+  });
+
+  it('are found to cross wherever they do', () => {
+    const ring = spikes(1000, false);
+    for (const at of [3, 500, 996]) {
+      const crossed = ring.map((c, i) => (i === at ? { x: c.x.plus('2.5'), y: c.y } : c));
+      expect(isSimple(crossed)).toBe(false);
+    }
+  });
+
+  it('that are hopelessly tangled are refused at once', () => {
+    const points = Array.from({ length: 12_000 }, (_, i) => ({
+      x: `${i % 2 ? 1000 : i / 1e4} m`,
+      y: `${i / 1e3} m`,
+    }));
+    const attempt = slabVolume.attempt({ outline: { shape: 'polygon', points }, thickness: '4 in' });
+    expect(attempt.ok ? [] : attempt.error.issues.map(({ code, path }) => [code, path])).toEqual([
+      ['too-many', 'outline.points'],
+    ]);
+  });
+});
+
 describe('outlines by different measurements', () => {
   const areaOf = (outline: OutlineInput): number =>
     slabVolume({ outline, thickness: '4 in' }).figures.area.toNumber('ft2');
@@ -102,7 +134,7 @@ describe('outlines by different measurements', () => {
   it('come to the same', () => {
     const tape = (x: number): string => `${x.toFixed(20)} ft`;
     const next = seeded(42);
-    for (let i = 0; i < 300; i += 1) {
+    for (let i = 0; i < runs(300); i += 1) {
       // A fan that is star-shaped from its first corner: others by growing angle around it.
       const n = 3 + Math.floor(next() * 6);
       const others = Array.from({ length: n }, (_, k) => {
@@ -222,7 +254,7 @@ describe('outlines by different measurements', () => {
 
   it("Simpson's rule is exact on parabolas, the trapezoidal rule on straight lines", () => {
     const next = seeded(3);
-    for (let i = 0; i < 200; i += 1) {
+    for (let i = 0; i < runs(200); i += 1) {
       const [a, b, c] = [1 + Math.floor(next() * 9), Math.floor(next() * 9), Math.floor(next() * 9)];
       const strips = 2 * (1 + Math.floor(next() * 8));
       const curve = (x: number): number => a + b * x + c * x * x;

@@ -6,6 +6,7 @@
 import { Decimal as HostDecimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type Attempt, concreteOrder, type FigureSet, slabVolume } from '../../src/index';
 import {
   area,
   count,
@@ -296,6 +297,7 @@ describe('exactness', () => {
   };
 
   it('agrees with rational arithmetic to the last digit', () => {
+    const sixteenths = (n: number): Quantity<'length'> => length(`${Math.floor(n / 16)} ${n % 16}/16 in`);
     const term = fc.tuple(
       fc.integer({ min: 1, max: 9999 }),
       fc.integer({ min: 1, max: 9999 }),
@@ -306,11 +308,7 @@ describe('exactness', () => {
         let sum = volume('0 in3');
         let exact: Rational = [0n, 1n];
         for (const [a, b, c] of terms) {
-          sum = sum.plus(
-            length(`${a}/16 in`)
-              .times(length(`${b}/16 in`))
-              .times(length(`${c}/16 in`)),
-          );
+          sum = sum.plus(sixteenths(a).times(sixteenths(b)).times(sixteenths(c)));
           exact = add(exact, mul(mul([BigInt(a), 16n], [BigInt(b), 16n]), [BigInt(c), 16n]));
         }
         const shown = sum.toJSON();
@@ -394,5 +392,31 @@ describe('signs and order', () => {
     expect(length('-1 ft').abs().equals(length('1 ft'))).toBe(true);
     expect(length('1 ft').abs().equals(length('1 ft'))).toBe(true);
     expect(length('1 ft').negated().equals(length('-1 ft'))).toBe(true);
+  });
+});
+
+describe('next to nothing', () => {
+  const residue = `0.${'0'.repeat(121)}3`;
+
+  it('is zero once it is less than any rounding leaves, so that a result can be read again', () => {
+    const stray = length('1 m').times(ratio({ value: residue, unit: ':1' }));
+    expect(stray.sign()).toBe(0);
+    expect(stray.toJSON()).toEqual({ value: '0', unit: 'm' });
+    expect(length({ value: residue, unit: 'm' }).format()).toBe('0 m');
+    const small = length({ value: `0.${'0'.repeat(38)}3`, unit: 'm' });
+    expect(small.sign()).toBe(1);
+    expect(length(small.toJSON()).equals(small)).toBe(true);
+  });
+
+  it('is refused at the door where something must be there', () => {
+    const tiny = `0.${'0'.repeat(29)}1`;
+    const codes = <F extends FigureSet>(result: Attempt<F>): string =>
+      result.ok ? 'read' : result.error.issues.map(({ code }) => code).join();
+    const side = { shape: 'rectangle', length: '10 ft', width: `${tiny} in` } as const;
+    const thin = slabVolume.attempt({ outline: { ...side, width: '8 ft' }, thickness: `${tiny} in` });
+    expect(codes(thin)).toBe('out-of-range');
+    expect(codes(concreteOrder.attempt({ elements: [{ volume: `${tiny} ft3` }] } as never))).toMatch(
+      /^out-of-range/,
+    );
   });
 });

@@ -9,12 +9,17 @@ import {
   length,
   mass,
   money,
+  pressure,
   ratio,
   slope,
   temperature,
   time,
   volume,
 } from '../../src/quantity/index';
+import { isFaulty, readQuantity } from '../../src/quantity/quantity';
+import { unitIds } from '../../src/quantity/units';
+import { runs } from '../support/effort';
+import { DIMENSIONS } from './dimensions';
 
 describe('lengths', () => {
   it.each([
@@ -272,7 +277,7 @@ describe('anything at all', () => {
         for (const make of [length, area, slope, ratio, money, temperature, density])
           refusedWell(() => make(t));
       }),
-      { numRuns: 5000 },
+      { numRuns: runs(5000) },
     );
   });
 
@@ -280,13 +285,158 @@ describe('anything at all', () => {
     const inches = fc.tuple(fc.integer({ min: 0, max: 100_000 }), fc.constantFrom(1, 2, 4, 8, 16));
     fc.assert(
       fc.property(inches, ([n, d]) => {
-        const q = length(`${n}/${d} in`);
+        const fraction = d === 1 ? '' : ` ${n % d}/${d}`;
+        const q = length(`${Math.floor(n / d)}${fraction} in`);
         for (const unit of ['ft-in', 'in', 'ft', undefined]) {
           const shown = unit === 'in' || unit === 'ft' ? q.in(unit).toString() : q.format(unit);
           if (!length(shown).equals(q)) throw new Error(`${n}/${d} in: ${shown}`);
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
+  });
+});
+
+describe('what is shown', () => {
+  const all = DIMENSIONS.flatMap((d) => unitIds(d).map((unit) => [d, unit] as const));
+  const number = fc
+    .tuple(fc.integer({ min: -99_999_999, max: 99_999_999 }), fc.integer({ min: 0, max: 12 }))
+    .map(
+      ([n, places]) =>
+        (n < 0 ? '-' : '') +
+        `${Math.abs(n)}`
+          .padStart(places + 1, '0')
+          .replace(new RegExp(`(?=\\d{${places}}$)`), places ? '.' : ''),
+    );
+
+  /** Half of the last thing that is shown: a sixteenth, or a unit of the second digit or of the last place. */
+  const room = (unit: string, a: number): number =>
+    unit === 'ft-in' ? 1 / 384 : Math.max(Math.abs(a) * 0.05, unit === '1:n' ? 0 : 0.05);
+
+  it('is read back, in every unit and at every size, to within what was rounded off', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...all), number, ([d, unit], value) => {
+        const it = readQuantity({ value, unit }, d, 'it');
+        if (isFaulty(it)) return; // colder than anything, or 1 in 0
+        const back = readQuantity(it.format(), d, it.format());
+        if (isFaulty(back)) throw new Error(back.sentence);
+        const [a, b] = [it.toNumber(unit), back.toNumber(unit)];
+        expect(Math.abs(a - b), it.format()).toBeLessThanOrEqual(room(unit, a) * 1.000001);
+        expect(back.in(unit).format()).toBe(it.format());
+      }),
+      { numRuns: runs(4000) },
+    );
+  });
+});
+
+describe('text that reads two ways', () => {
+  const whole = fc.integer({ min: 1, max: 99 });
+  const three = fc.integer({ min: 0, max: 999 }).map((n) => `${n}`.padStart(3, '0'));
+  const tape = fc.constantFrom(2, 4, 8, 16, 32, 64);
+  const customary = fc.constantFrom('in', 'ft', '"', "'", 'yd');
+  const metric = fc.constantFrom('mm', 'm', 'cm');
+  const sign = fc.constantFrom('½', '¼', '¾', '⅜', '⅞');
+  const traps = fc.oneof(
+    fc.tuple(whole, three, fc.oneof(metric, customary)).map(([a, b, u]) => `${a}'${b} ${u}`),
+    fc.tuple(whole, three, fc.oneof(metric, customary)).map(([a, b, u]) => `${a} ${b} ${u}`),
+    fc.tuple(whole, three, metric).map(([a, b, u]) => `${a},${b} ${u}`),
+    fc.tuple(whole, sign, whole, customary).map(([a, f, b, u]) => `${a}${f}${b} ${u}`),
+    fc
+      .tuple(whole, whole, tape, customary)
+      .map(([a, n, d, u]) => `${a}${n % d}/${d} ${u}`)
+      .filter((t) => {
+        const [n, d] = (t.match(/\d+/g) ?? []).map(Number) as [number, number];
+        return n >= d && n > 9;
+      }),
+    fc.tuple(whole, fc.integer({ min: 12, max: 99 })).map(([a, b]) => `${a}' ${b}"`),
+    fc
+      .tuple(whole, fc.integer({ min: 1, max: 9 }), fc.integer({ min: 0, max: 11 }))
+      .map(([a, t, b]) => `${a}.${t}' ${b}"`),
+    fc.tuple(whole, whole).map(([a, b]) => `${a}ft.${b}in.`),
+    fc.tuple(whole, fc.constantFrom('²', '³'), customary).map(([a, p, u]) => `${a}${p} ${u}`),
+  );
+
+  it('is refused, and the sentence gives two readings', () => {
+    fc.assert(
+      fc.property(traps, (text) => {
+        const q = readQuantity(text, 'length', 'it');
+        if (!isFaulty(q)) throw new Error(`${text} was read as ${q.format()}`);
+        const readings = /: "(.+)" or "(.+)"; write/.exec(q.sentence);
+        if (q.code === 'ambiguous') expect(readings?.[1], q.sentence).not.toBe(readings?.[2]);
+        else expect(q.sentence).toMatch(/cannot be read .* write it as|behind each/);
+      }),
+      { numRuns: runs(2000) },
+    );
+  });
+
+  it.each([
+    ["12'500 mm", '12500 mm', '12 ft 500 mm'],
+    ["5'000 mm", '5000 mm', '5 ft 000 mm'],
+    ['12½5 in', '12 1/25 in', '12 1/2 and 5 in'],
+    ['10½6"', '10 1/26"', '10 1/2 and 6"'],
+    ['31/2 in', '15 1/2 in', '3 1/2 in'],
+    ['11/2 in', '5 1/2 in', '1 1/2 in'],
+    ['315/16"', '19 11/16"', '3 15/16"'],
+    ['2 ft 31/2 in', '2 ft 15 1/2 in', '2 ft 3 1/2 in'],
+    [`3' 14"`, '4 ft 2 in', '3 ft 1.4 in'],
+    [`12.5' 6"`, '13 ft', '12 ft 6 in'],
+    ['1 yd 2 ft 14 in', '1 yd 3 ft 2 in', '1 yd 2 ft 1.4 in'],
+    ['4,125 m', '4125 m', '4.125 m'],
+    ['1 000 mm', '1000 mm', '1.000 mm'],
+    ['12ft.6in.', '12ft 6in.', '12ft 0.6in.'],
+    ['10² ft', '102 ft', '10 ft'],
+  ])('%s is %s or %s', (text, first, second) => {
+    expect(() => length(text)).toThrow(`"${text}": "${first}" or "${second}"; write the one that is meant`);
+  });
+
+  it('says what else is wrong with what no tape shows', () => {
+    expect(() => length('6 ft --6 in')).toThrow('cannot be read');
+    expect(() => length('6 ft -')).toThrow('cannot be read');
+    expect(() => length('9/8 in')).toThrow('write it as "1 1/8 in"');
+    expect(() => length('4/4 in')).toThrow('write it as "1 in"');
+    expect(() => length('5 ft 20 cm')).toThrow('mixes metric and customary units');
+    expect(() => time('1 h 90 min')).toThrow('"2.5 h" or "1 h 9 min"');
+    expect(() => length('100 Mm')).toThrow('write "mm" if that is meant');
+    expect(() => length({ value: 100, unit: 'Mm' })).toThrow('a million metres');
+    expect(() => pressure('28 mPa')).toThrow('write "MPa" if that is meant');
+    expect(() => temperature('-300 C')).toThrow('below absolute zero');
+    expect(() => temperature({ value: -460, unit: 'degF' })).toThrow('below absolute zero');
+    expect(temperature('-459.67 degF').equals(temperature('-273.15 degC'))).toBe(true);
+    for (const unit of ['constructor', 'toString', '__proto__'])
+      expect(() => length({ value: 4, unit })).toThrow('unknown unit');
+  });
+
+  it('is none where only one reading makes sense', () => {
+    expect(length('94/13 ft').times(count('13 each')).compareTo(length('94 ft'))).toBe(0);
+    expect(length('6 ft - 6 in').equals(length('78 in'))).toBe(true);
+    expect(length(`12'-11 15/16"`).equals(length('155.9375 in'))).toBe(true);
+    expect(time('1 h 59 min').equals(time('119 min'))).toBe(true);
+  });
+});
+
+describe('words of the trade', () => {
+  it('reads yards of concrete, feet along a line, and tons by their names', () => {
+    for (const text of ['7.5 yards', '7.5 yds', '7.5 cubic yards'])
+      expect(volume(text).equals(volume('7.5 yd3'))).toBe(true);
+    expect(length('7.5 yards').equals(length('22.5 ft'))).toBe(true);
+    expect(() => volume('7.5 yd')).toThrow('such as "6 yd3"');
+    for (const text of ['40 LF', '40 lin ft', '40 lin. ft.', '40 linear feet', '40 lineal feet'])
+      expect(length(text).equals(length('40 ft'))).toBe(true);
+    // A long ton has 2,240 lb, a metric ton 1,000 kg: NIST Special Publication 811, appendix B.8, from memory.
+    for (const text of ['2 long tons', '2 LONG TON', '4480 lb'])
+      expect(mass(text).equals(mass('2 longton'))).toBe(true);
+    for (const text of ['2 metric tons', '2 metric ton', '2 tonnes'])
+      expect(mass(text).equals(mass('2000 kg'))).toBe(true);
+    expect(mass('2 short tons').equals(mass('4000 lb'))).toBe(true);
+  });
+
+  it('reads strengths and loads in their other spellings', () => {
+    expect(pressure('4 ksi').equals(pressure('4000 psi'))).toBe(true);
+    expect(pressure('2 ksf').equals(pressure('2000 psf'))).toBe(true);
+    expect(pressure('28 N/mm2').equals(pressure('28 MPa'))).toBe(true);
+    expect(pressure('5 kN/m²').equals(pressure('5 kPa'))).toBe(true);
+    expect(pressure('4000 pounds per square inch').equals(pressure('4000 psi'))).toBe(true);
+    expect(ratio('.5:1').equals(ratio('50%'))).toBe(true);
+    expect(slope('level').sign()).toBe(0);
   });
 });

@@ -11,6 +11,7 @@ import type { Dimension } from '../../src/quantity/index';
 import { area, InputError, length, mass, volume } from '../../src/quantity/index';
 import { isFaulty, Quantity, readQuantity } from '../../src/quantity/quantity';
 import { unitIds } from '../../src/quantity/units';
+import { DIMENSIONS } from './dimensions';
 
 function read(text: string, d: Dimension): Quantity {
   const q = readQuantity(text, d, 'it');
@@ -102,27 +103,6 @@ describe('identities of the definitions', () => {
 });
 
 describe('every unit', () => {
-  const DIMENSIONS: Dimension[] = [
-    'length',
-    'area',
-    'volume',
-    'mass',
-    'density',
-    'mass-per-length',
-    'mass-per-area',
-    'slope',
-    'angle',
-    'time',
-    'temperature',
-    'temperature-difference',
-    'speed',
-    'force',
-    'pressure',
-    'volume-rate',
-    'evaporation',
-    'ratio',
-    'count',
-  ];
   const all = DIMENSIONS.flatMap((d) => unitIds(d).map((unit) => [d, unit] as const));
 
   it('is one of those the trade asks for', () => {
