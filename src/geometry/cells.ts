@@ -75,6 +75,56 @@ function around(start: number, { twin }: Mesh, inner: Uint8Array): number[] {
 const touchesInner = (inner: Uint8Array, t: number): boolean =>
   inner[3 * t] === 1 || inner[3 * t + 1] === 1 || inner[3 * t + 2] === 1;
 
+/** Puts the new mesh together, and notes where each old half-edge went. */
+class Builder {
+  readonly corners: number[] = [];
+  readonly rings: number[][] = [];
+  readonly place: Int32Array;
+  private readonly spokes: [number, number][] = [];
+
+  constructor(
+    private readonly mesh: Mesh,
+    private readonly spots: number,
+  ) {
+    this.place = new Int32Array(mesh.corner.length).fill(-1);
+  }
+
+  /** A triangle that is no part of a cell. */
+  keep(t: number): void {
+    for (const e of [3 * t, 3 * t + 1, 3 * t + 2]) {
+      this.place[e] = this.corners.length;
+      this.corners.push(this.mesh.corner[e] as number);
+    }
+  }
+
+  /** A cell: one triangle from each of its sides to its middle. */
+  fan(edges: readonly number[]): void {
+    const { corner } = this.mesh;
+    const { corners, spokes, place, rings } = this;
+    const middle = this.spots + rings.length;
+    const first = corners.length;
+    rings.push(edges.map((e) => corner[e] as number));
+    edges.forEach((e, i) => {
+      place[e] = corners.length;
+      spokes.push([corners.length + 1, i + 1 < edges.length ? corners.length + 5 : first + 2]);
+      corners.push(corner[e] as number, corner[next(e)] as number, middle);
+    });
+  }
+
+  done(): CelledMesh {
+    const twin = new Int32Array(this.corners.length).fill(-1);
+    this.place.forEach((at, e) => {
+      const other = this.mesh.twin[e] as number;
+      if (at !== -1 && other !== -1) twin[at] = this.place[other] as number;
+    });
+    for (const [e, f] of this.spokes) {
+      twin[e] = f;
+      twin[f] = e;
+    }
+    return { corner: Uint32Array.from(this.corners), twin, rings: this.rings };
+  }
+}
+
 /**
  * Put a middle into every cell of four spots or more.
  *
@@ -85,40 +135,12 @@ const touchesInner = (inner: Uint8Array, t: number): boolean =>
 export function celled(x: Float64Array, y: Float64Array, mesh: Mesh): CelledMesh {
   const inner = innerEdges(x, y, mesh);
   if (!inner.includes(1)) return { ...mesh, rings: [] };
-  const corners: number[] = [];
-  const rings: number[][] = [];
-  // Where each old half-edge went.
-  const place = new Int32Array(mesh.corner.length).fill(-1);
-  const spokes: [number, number][] = [];
-  const build = (edges: readonly number[]): void => {
-    const middle = x.length + rings.length;
-    const first = corners.length;
-    rings.push(edges.map((e) => mesh.corner[e] as number));
-    edges.forEach((e, i) => {
-      place[e] = corners.length;
-      spokes.push([corners.length + 1, i + 1 < edges.length ? corners.length + 5 : first + 2]);
-      corners.push(mesh.corner[e] as number, mesh.corner[next(e)] as number, middle);
-    });
-  };
+  const builder = new Builder(mesh, x.length);
   for (let e = 0; e < inner.length; e += 1) {
-    if (inner[e] || place[e] !== -1) continue;
-    if (touchesInner(inner, (e / 3) | 0)) build(around(e, mesh, inner));
-    else {
-      const t = 3 * ((e / 3) | 0);
-      for (const f of [t, t + 1, t + 2]) {
-        place[f] = corners.length;
-        corners.push(mesh.corner[f] as number);
-      }
-    }
+    if (inner[e] || builder.place[e] !== -1) continue;
+    const t = (e / 3) | 0;
+    if (touchesInner(inner, t)) builder.fan(around(e, mesh, inner));
+    else builder.keep(t);
   }
-  const twin = new Int32Array(corners.length).fill(-1);
-  for (let e = 0; e < inner.length; e += 1) {
-    const [at, other] = [place[e] as number, mesh.twin[e] as number];
-    if (at !== -1 && other !== -1) twin[at] = place[other] as number;
-  }
-  for (const [e, f] of spokes) {
-    twin[e] = f;
-    twin[f] = e;
-  }
-  return { corner: Uint32Array.from(corners), twin, rings };
+  return builder.done();
 }

@@ -169,15 +169,21 @@ function falls(
   return { fallX, fallY, turn };
 }
 
-/** Plain triangulation: corners and twins, as the library gives them. */
+/**
+ * Plain triangulation. The library is given the spots from left to right, so that its answer does not
+ * hang on the order in which they were read.
+ */
 export function triangulate({ x, y }: SpotArrays): Mesh {
+  const order = Uint32Array.from(x, (_, i) => i).sort(
+    (a, b) => (x[a] as number) - (x[b] as number) || (y[a] as number) - (y[b] as number) || a - b,
+  );
   const flat = new Float64Array(2 * x.length);
-  for (let i = 0; i < x.length; i += 1) {
-    flat[2 * i] = x[i] as number;
-    flat[2 * i + 1] = y[i] as number;
-  }
+  order.forEach((v, i) => {
+    flat[2 * i] = x[v] as number;
+    flat[2 * i + 1] = y[v] as number;
+  });
   const { triangles, halfedges } = new Delaunator(flat);
-  return { corner: triangles, twin: halfedges };
+  return { corner: triangles.map((i) => order[i] as number), twin: halfedges };
 }
 
 /** The spots, and after them the middles of the cells: each at the mean of the spots around it. */

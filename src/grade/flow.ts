@@ -70,6 +70,8 @@ export interface Runs {
   readonly over: Int32Array;
   /** The spot that the steepest way down leads to along a side; otherwise -1. */
   readonly along: Int32Array;
+  /** Fall along the steepest way down from each spot; {@link NO_FALL} where there is none. */
+  readonly steepest: Float64Array;
 }
 
 /** How fast water crosses a half-edge outwards; nothing below {@link NO_FALL}. */
@@ -83,15 +85,23 @@ function outwards({ corner, x, y, fallX, fallY, turn }: Tin, e: number): number 
 }
 
 /** Fall along the side from p to q. */
-function fallAlong({ x, y, z }: Tin, p: number, q: number): number {
+export function fallAlong({ x, y, z }: Tin, p: number, q: number): number {
   const dx = (x[q] as number) - (x[p] as number);
   const dy = (y[q] as number) - (y[p] as number);
   return ((z[p] as number) - (z[q] as number)) / Math.sqrt(dx * dx + dy * dy);
 }
 
+/** True where the fall points into a facet from its corner: off both sides there, out over the far one. */
+const fallsInside = (out: Float64Array, e: number): boolean =>
+  (out[nextEdge(e)] as number) > 0 && (out[e] as number) < 0 && (out[edgeBefore(e)] as number) < 0;
+
+/** Fall of a facet, per metre. */
+export const fallOf = ({ fallX, fallY }: Tin, t: number): number =>
+  Math.sqrt((fallX[t] as number) ** 2 + (fallY[t] as number) ** 2);
+
 /** Work out how water crosses every half-edge, and the steepest way down from every spot. */
 export function runsOf(tin: Tin): Runs {
-  const { corner, twin, fallX, fallY } = tin;
+  const { corner, twin } = tin;
   const out = new Float64Array(corner.length);
   const steepest = new Float64Array(tin.x.length).fill(NO_FALL);
   const over = new Int32Array(tin.x.length).fill(-1);
@@ -109,19 +119,15 @@ export function runsOf(tin: Tin): Runs {
     if (twin[e] === -1) side(q, p);
   }
   for (let e = 0; e < corner.length; e += 1) {
-    // The fall points into the facet from its corner: off both sides there, out over the far one.
-    const inside =
-      (out[nextEdge(e)] as number) > 0 && (out[e] as number) < 0 && (out[edgeBefore(e)] as number) < 0;
-    if (!inside) continue;
+    if (!fallsInside(out, e)) continue;
     const p = corner[e] as number;
-    const t = (e / 3) | 0;
-    const fall = Math.sqrt((fallX[t] as number) ** 2 + (fallY[t] as number) ** 2);
+    const fall = fallOf(tin, (e / 3) | 0);
     if (fall <= (steepest[p] as number)) continue;
     steepest[p] = fall;
     over[p] = nextEdge(e);
     along[p] = -1;
   }
-  return { out, over, along };
+  return { out, over, along, steepest };
 }
 
 /** Where water goes next: off the surface, to a wall, into a facet or to a spot. */
@@ -137,61 +143,11 @@ export function lowerEnd({ tin, flood }: Terrain, e: number): number {
   return flood.towards[p] === q ? q : p;
 }
 
-/**
- * What water meets that crosses a half-edge outwards. Facets are numbered from 0, spots follow them.
- */
-export function across(terrain: Terrain, e: number): number {
-  const { tin, bounds, runs } = terrain;
-  const other = tin.twin[e] as number;
-  if (other === -1) {
-    const wall = bounds.wall[e] as number;
-    if (wall === 0) return GONE;
-    return bounds.mustBeDry[wall - 1] ? WALL - (wall - 1) : tin.facets + lowerEnd(terrain, e);
-  }
-  return (runs.out[other] as number) < 0 ? (other / 3) | 0 : tin.facets + lowerEnd(terrain, e);
-}
-
 /** Where water goes that cannot run down from a spot: over the spill of its pond, or off the surface. */
 export function spillFrom({ flood, ponds }: Terrain, v: number): number {
   const pond = ponds.pondOf[v] as number;
   const spill = pond === -1 ? v : (ponds.ponds[pond]?.spill ?? v);
   return flood.towards[spill] as number;
-}
-
-/** The next place after a spot. */
-function afterSpot(terrain: Terrain, v: number): number {
-  if ((terrain.bounds.drain[v] as number) > 0) return GONE;
-  const over = terrain.runs.over[v] as number;
-  if (over !== -1) return across(terrain, over);
-  const along = terrain.runs.along[v] as number;
-  const to = along === -1 ? spillFrom(terrain, v) : along;
-  return to === -1 ? GONE : terrain.tin.facets + to;
-}
-
-/** The one or two ways out of a facet, with the share of its area that takes the first. */
-export interface WaysOut {
-  first: number;
-  second: number;
-  share: number;
-}
-
-/** Fill in the ways out of a facet; `first` is a half-edge or -1 on a level facet. */
-export function waysOut(terrain: Terrain, t: number, out: WaysOut): void {
-  out.first = -1;
-  out.second = -1;
-  out.share = 1;
-  for (let e = 3 * t; e < 3 * t + 3; e += 1) {
-    const flow = terrain.runs.out[e] as number;
-    if (flow <= 0) continue;
-    if (out.first === -1) {
-      out.first = e;
-      out.share = flow;
-    } else {
-      out.second = e;
-      out.share /= out.share + flow;
-    }
-  }
-  if (out.second === -1) out.share = 1;
 }
 
 /** For every facet: the share of its rain that reaches a line that must stay dry, and which line. */
@@ -205,66 +161,181 @@ const FRESH = 0;
 const OPEN = 1;
 const DONE = 2;
 
-/** Walks the net of facets and spots once, downstream first. */
+/** Falls that differ by less than this share are alike: water takes both ways. */
+const ALIKE = 1e-9;
+
+/** Where the water of one place goes, and which share of it; filled anew for every place. */
+interface Ways {
+  readonly to: number[];
+  readonly share: number[];
+}
+
+/**
+ * Walks the net of facets, spots and plateaus once, downstream first. A plateau is the water level over
+ * a pond or a level stretch; it leaves over every spot of its edge that water gets away from. Where two
+ * ways are alike, water takes both, so that nothing hangs on the order of the spots, on turn or mirror.
+ */
 class ReachWalk {
   readonly share: Float64Array;
   readonly line: Int32Array;
   private readonly state: Uint8Array;
-  private readonly ways: WaysOut = { first: -1, second: -1, share: 1 };
+  private readonly ways: Ways = { to: [], share: [] };
+  /** For each spot the plateau that it lies on, where one was asked for. */
+  private readonly plateauOf: Int32Array;
+  private readonly exits: (readonly number[])[] = [];
 
   constructor(private readonly terrain: Terrain) {
-    const nodes = terrain.tin.facets + terrain.tin.x.length;
+    const { facets, x } = terrain.tin;
+    const nodes = facets + 2 * x.length;
     this.share = new Float64Array(nodes);
     this.line = new Int32Array(nodes).fill(-1);
     this.state = new Uint8Array(nodes);
+    this.plateauOf = new Int32Array(x.length).fill(-1);
   }
 
-  /** Look up where the water of a place goes: into `ways.first` and `ways.second`, as places. */
-  private look(node: number): void {
-    const { terrain, ways } = this;
-    const { facets } = terrain.tin;
-    if (node >= facets) {
-      ways.first = afterSpot(terrain, node - facets);
-      ways.second = GONE;
-      ways.share = 1;
-      return;
+  private send(to: number, share: number): void {
+    this.ways.to.push(to);
+    this.ways.share.push(share);
+  }
+
+  /** Water that crosses a half-edge outwards: off the surface, to a wall, into a facet or along the side. */
+  private across(e: number, share: number): void {
+    const { tin, bounds, runs } = this.terrain;
+    const other = tin.twin[e] as number;
+    const wall = other === -1 ? (bounds.wall[e] as number) : 0;
+    if (other === -1 && wall === 0) this.send(GONE, share);
+    else if (wall > 0 && bounds.mustBeDry[wall - 1]) this.send(WALL - (wall - 1), share);
+    else if (other !== -1 && (runs.out[other] as number) < 0) this.send((other / 3) | 0, share);
+    else this.alongSide(e, share);
+  }
+
+  /** Down a side to its lower end; from a level one to both. */
+  private alongSide(e: number, share: number): void {
+    const { tin } = this.terrain;
+    const [p, q] = [tin.corner[e] as number, tin.corner[nextEdge(e)] as number];
+    const fall = fallAlong(tin, p, q);
+    if (fall >= -NO_FALL) this.send(tin.facets + q, fall > NO_FALL ? share : share / 2);
+    if (fall <= NO_FALL) this.send(tin.facets + p, fall < -NO_FALL ? share : share / 2);
+  }
+
+  private fromFacet(t: number): void {
+    const { tin, runs } = this.terrain;
+    let sum = 0;
+    for (let e = 3 * t; e < 3 * t + 3; e += 1) sum += Math.max(runs.out[e] as number, 0);
+    if (sum === 0) this.send(this.plateau(tin.corner[3 * t] as number), 1);
+    for (let e = 3 * t; e < 3 * t + 3; e += 1) {
+      const flow = runs.out[e] as number;
+      if (flow > 0) this.across(e, flow / sum);
     }
-    waysOut(terrain, node, ways);
-    if (ways.first === -1) ways.first = facets + (terrain.tin.corner[3 * node] as number);
-    else ways.first = across(terrain, ways.first);
-    ways.second = ways.second === -1 ? GONE : across(terrain, ways.second);
+  }
+
+  /** Over facets down the steepest ways from a spot: the half-edges opposite. */
+  private steepestOver(v: number, least: number): number[] {
+    const { tin, runs, spoke } = this.terrain;
+    const over: number[] = [];
+    for (let i = spoke.from[v] as number; i < (spoke.from[v + 1] as number); i += 1) {
+      const e = spoke.edges[i] as number;
+      if (fallsInside(runs.out, e) && fallOf(tin, (e / 3) | 0) >= least) over.push(nextEdge(e));
+    }
+    return over;
+  }
+
+  /** Along sides down the steepest ways from a spot: the spots at their lower ends. */
+  private steepestAlong(v: number, least: number): number[] {
+    const { tin, near } = this.terrain;
+    const along: number[] = [];
+    for (let i = near.from[v] as number; i < (near.from[v + 1] as number); i += 1) {
+      const u = near.to[i] as number;
+      if (fallAlong(tin, v, u) >= least) along.push(u);
+    }
+    return along;
+  }
+
+  /** From a spot down the steepest ways; a plateau where there is none. */
+  private fromSpot(v: number): void {
+    const { tin, bounds, runs } = this.terrain;
+    const steepest = runs.steepest[v] as number;
+    if ((bounds.drain[v] as number) > 0) this.send(GONE, 1);
+    else if (steepest <= NO_FALL) this.send(this.plateau(v), 1);
+    else {
+      const over = this.steepestOver(v, steepest * (1 - ALIKE));
+      const along = this.steepestAlong(v, steepest * (1 - ALIKE));
+      const share = 1 / (over.length + along.length);
+      for (const e of over) this.across(e, share);
+      for (const u of along) this.send(tin.facets + u, share);
+    }
+  }
+
+  /** The plateau that a spot lies on, as a place. */
+  private plateau(start: number): number {
+    const { tin, near, flood } = this.terrain;
+    const first = tin.facets + tin.x.length;
+    if (this.plateauOf[start] !== -1) return first + (this.plateauOf[start] as number);
+    const id = this.exits.length;
+    const level = flood.level[start] as number;
+    const exits: number[] = [];
+    const members = [start];
+    this.plateauOf[start] = id;
+    for (let k = 0; k < members.length; k += 1) {
+      const v = members[k] as number;
+      if (flood.towards[v] === -1) exits.push(GONE);
+      for (let i = near.from[v] as number; i < (near.from[v + 1] as number); i += 1) {
+        const u = near.to[i] as number;
+        if ((flood.level[u] as number) < level) exits.push(tin.facets + u);
+        else if (flood.level[u] === level && this.plateauOf[u] === -1) {
+          this.plateauOf[u] = id;
+          members.push(u);
+        }
+      }
+    }
+    this.exits.push(exits);
+    return first + id;
+  }
+
+  /** Look up where the water of a place goes. */
+  private look(node: number): void {
+    const { facets, x } = this.terrain.tin;
+    this.ways.to.length = 0;
+    this.ways.share.length = 0;
+    const exits = this.exits[node - facets - x.length] ?? [];
+    if (node < facets) this.fromFacet(node);
+    else if (node < facets + x.length) this.fromSpot(node - facets);
+    else for (const to of exits) this.send(to, 1 / exits.length);
+  }
+
+  /** 1 + the dry line that a spot lies on; 0 for none. */
+  private dryAt(target: number): number {
+    const { tin, bounds } = this.terrain;
+    const spot = target - tin.facets;
+    return spot >= 0 && spot < tin.x.length ? (bounds.dry[spot] as number) : 0;
   }
 
   /** The share of water sent to a place that arrives at a dry line. */
   private shareBy(target: number): number {
     if (target === GONE) return 0;
     if (target <= WALL) return 1;
-    const { dry } = this.terrain.bounds;
-    const { facets } = this.terrain.tin;
-    if (target >= facets && (dry[target - facets] as number) > 0) return 1;
-    return this.share[target] as number;
+    return this.dryAt(target) > 0 ? 1 : (this.share[target] as number);
   }
 
   /** The dry line that it arrives at. */
   private lineBy(target: number): number {
     if (target === GONE) return -1;
     if (target <= WALL) return WALL - target;
-    const { dry } = this.terrain.bounds;
-    const { facets } = this.terrain.tin;
-    const line = target >= facets ? (dry[target - facets] as number) : 0;
+    const line = this.dryAt(target);
     return line > 0 ? line - 1 : (this.line[target] as number);
   }
 
-  private pending(target: number): boolean {
-    return target >= 0 && this.state[target] === FRESH;
-  }
-
   private settle(node: number): void {
-    const { first, second, share } = this.ways;
-    const a = share * this.shareBy(first);
-    const b = (1 - share) * this.shareBy(second);
-    this.share[node] = a + b;
-    if (a + b > 0) this.line[node] = this.lineBy(a >= b ? first : second);
+    let [sum, most] = [0, 0];
+    this.ways.to.forEach((target, i) => {
+      const part = (this.ways.share[i] as number) * this.shareBy(target);
+      sum += part;
+      if (part > most) {
+        most = part;
+        this.line[node] = this.lineBy(target);
+      }
+    });
+    this.share[node] = sum;
     this.state[node] = DONE;
   }
 
@@ -279,9 +350,8 @@ class ReachWalk {
       }
       this.state[node] = OPEN;
       this.look(node);
-      const { first, second } = this.ways;
-      if (this.pending(first)) open.push(first);
-      else if (this.pending(second)) open.push(second);
+      const waiting = this.ways.to.find((target) => target >= 0 && this.state[target] === FRESH);
+      if (waiting !== undefined) open.push(waiting);
       else {
         this.settle(node);
         open.pop();

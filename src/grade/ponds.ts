@@ -155,7 +155,7 @@ export function pondsOf(tin: Tin, flood: Flood, near: Neighbours): Ponds {
   const { z, corner } = tin;
   const pondOf = new Int32Array(z.length).fill(-1);
   const found: { spots: number[]; facets: number[] }[] = [];
-  for (let v = 0; v < z.length; v += 1) {
+  for (const v of flood.order) {
     if (pondOf[v] !== -1 || (z[v] as number) >= (flood.level[v] as number)) continue;
     pondOf[v] = found.length;
     found.push({ spots: gather(v, flood, z, near, pondOf), facets: [] });

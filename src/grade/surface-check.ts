@@ -682,7 +682,8 @@ const CANDIDATES = 32;
 function longestPath(site: Site): PathFigure {
   const rough = roughLengths(site.terrain);
   const best: number[] = [];
-  for (let v = 0; v < site.survey.count; v += 1) {
+  for (const v of site.terrain.flood.order) {
+    if (v >= site.survey.count) continue;
     const last = best[CANDIDATES - 1];
     if (last !== undefined && (rough[v] as number) <= (rough[last] as number)) continue;
     best.push(v);

@@ -94,6 +94,10 @@ export function siteOf(survey: Survey, { lines: given, outline, near }: SiteExte
   sides.outlet.forEach((is, v) => {
     if (is) outlets.push(v);
   });
+  // From left to right, so that ties fall alike in whatever order the spots were read.
+  outlets.sort(
+    (a, b) => (tin.x[a] as number) - (tin.x[b] as number) || (tin.y[a] as number) - (tin.y[b] as number),
+  );
   const flood = floodFrom(tin.z, neighbours, outlets);
   const ponds = pondsOf(tin, flood, neighbours);
   const bounds = { wall: sides.wall, dry: sides.dry, mustBeDry: sides.mustBeDry, drain: sides.drain };
