@@ -236,17 +236,15 @@ function moveFigure(
   const z = metresAs(survey.exact(v).z, survey.system);
   const m = small(metresAs(move, survey.system));
   const elevation = pad.step(`elevation of ${spot} afterwards`, 'w = z + m', { z, m }, z.plus(m));
-  const A = quantityOf('area', job.shares[v] as Decimal, survey.system);
   const a = m.abs();
-  const gives = volumeAs((job.shares[v] as Decimal).times(move.abs()), job);
-  const concrete = pad.step(`concrete at ${spot}`, 'V = A × a', { A, a }, gives);
+  const concrete = volumeAs((job.shares[v] as Decimal).times(move.abs()), job);
   const before = job.thickness.get(v);
   return {
     spot,
     elevation,
     [move.isNegative() ? 'lower' : 'raise']: a,
     mark: toMark(a),
-    area: A,
+    area: quantityOf('area', job.shares[v] as Decimal, survey.system),
     concrete,
     atForm: atForms.has(v) && !job.atWall.has(v),
     ...(before ? { thickness: small(before.plus(m)) } : {}),

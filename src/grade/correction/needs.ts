@@ -106,7 +106,7 @@ export function facetName(site: Site, t: number): string {
   const names = cornersOf(site, t)
     .flatMap((v) => site.terrain.tin.rings[v - site.survey.count] ?? [v])
     .map(site.survey.name);
-  return [...new Set(names)].join(', ');
+  return [...new Set(names)].sort().join(', ');
 }
 
 /** That every facet within the zone of a wall falls away from it. */
