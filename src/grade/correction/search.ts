@@ -181,7 +181,12 @@ export interface Found {
   readonly drains: boolean;
 }
 
-const drains = (looker: Looker, moves: Moves): boolean => looker.check(moves).figures.verdict === 'drains';
+/** As the verdict of the check: ponds too shallow for it do not count. */
+function drains({ site, held }: Looker, moves: Moves): boolean {
+  const { facets, reaching, ponds } = lookAt(site(moves), held);
+  const shallow = held.pondDepth.toNumber('m');
+  return facets.length + reaching.length === 0 && ponds.every(({ depth }) => depth <= shallow);
+}
 
 /** Seek with the spots of one job. */
 function seekWith(job: Job, looker: Looker, base: readonly Need[], all: boolean): Found | undefined {
