@@ -87,7 +87,7 @@ export interface GradeCorrectionInput {
   readonly lines?: readonly SurfaceLineInput[];
   /** Falls that must be there besides those away from a building; none by default. */
   readonly falls?: readonly SpotFallInput[];
-  /** Least slope away from a building within `zone`; by default 2%. */
+  /** Least slope away from a building within `zone`; by default 2%, or 1% where there is no building. */
   readonly minimum?: QuantityInput<'slope'>;
   /** By default 10 ft. */
   readonly zone?: QuantityInput<'length'>;
@@ -148,7 +148,7 @@ export interface GradeCorrectionFigures {
   readonly verdict: CorrectionVerdict;
   /** Spots to be moved, and no others: those struck off first, the farthest move before the others. */
   readonly moves: readonly SpotMoveFigure[];
-  /** The work in its order. */
+  /** The work in its order; empty where the verdict is not to do it. */
   readonly steps: readonly CorrectionStepFigure[];
   /** Concrete to be added, in place. */
   readonly concrete: Quantity<'volume'>;
@@ -262,8 +262,7 @@ function sillsAfter(job: CorrectionJob, input: Parsed, moves: Moves): SillAfterF
 function reckon(input: Parsed, pad: Pad): GradeCorrectionFigures {
   const job = jobOf(input, pad);
   const stage = stageOf(input.stage, pad);
-  const { lines = [], minimum, zone } = input;
-  const looker = lookerAt(job.site, job.survey, { lines, minimum, zone }, NEAR().toNumber('m'));
+  const looker = lookerAt(job.site, job.survey, job.asked, NEAR().toNumber('m'));
   const { outcome, needs } = sought(job, looker, input);
   const { moves, blocks, after } = outcome;
   const atForms = spotsAtForms(job.site);
@@ -276,11 +275,12 @@ function reckon(input: Parsed, pad: Pad): GradeCorrectionFigures {
   const [added, off] = [total(1), total(-1)];
   const sills = sillsAfter(job, input, moves);
   heed(job, outcome, stage, sills, pad);
+  const verdict = verdictOf(job, outcome, stage);
   const { reverse, short, pondCount, pondVolume } = after;
   return {
-    verdict: verdictOf(job, outcome, stage),
+    verdict,
     moves: inOrder(job, moves).map((v) => moveFigure(job, v, moves, atForms, pad)),
-    steps: sequenceOf(job, moves, atForms),
+    steps: sequenceOf(job, moves, atForms, verdict),
     concrete: volumeAs(added, job),
     struckOff: volumeAs(off, job),
     toBring: volumeAs(Decimal.max(added.minus(off), 0), job),

@@ -282,8 +282,7 @@ describe('yards that do not drain', () => {
         })),
       } as unknown as ParsedCorrection;
       const job = jobOf(parsed, new Pad());
-      const asked = { lines: parsed.lines ?? [], minimum: undefined, zone: undefined };
-      const looker = lookerAt(job.site, job.survey, asked, NEAR().toNumber('m'));
+      const looker = lookerAt(job.site, job.survey, job.asked, NEAR().toNumber('m'));
       const found = seek({ job, looker, base: job.needs, whole: true, forms: new Set() });
       if (!found?.drains || found.moves.size === 0) continue;
       const aim: Record<string, number> = {};

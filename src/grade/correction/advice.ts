@@ -5,7 +5,7 @@
  * first, since the straightedge rides on them. Concrete is moved until bleed water shows and no later.
  */
 import { constant, length } from '../../quantity/make';
-import { canonicalValue, type Quantity } from '../../quantity/quantity';
+import type { Quantity } from '../../quantity/quantity';
 import type { System } from '../../quantity/units';
 import * as shared from '../../reckoning/cautions';
 import type { Pad } from '../../reckoning/pad';
@@ -31,6 +31,7 @@ export type CorrectionVerdict =
   | 'wait for the bleed water'
   | 'grind these spots'
   | 'too late to move'
+  | 'only by raising at the building'
   | 'still does not drain'
   | 'cannot be corrected';
 
@@ -65,12 +66,16 @@ const namesOf = (moved: readonly { readonly name: string }[]): string[] =>
 const canGrind = (job: CorrectionJob, moves: Moves): boolean =>
   passes(job, moves, (_, move) => move.sign() > 0 || move.abs().greaterThan(QUARTER())).length === 0;
 
+const raisedAtBuilding = (job: CorrectionJob, moves: Moves) =>
+  passes(job, moves, (v, move) => move.sign() > 0 && job.atWall.has(v));
+
 /** The verdict. */
 export function verdictOf(job: CorrectionJob, outcome: Outcome, stage: ConcreteStage): CorrectionVerdict {
   if (outcome.blocks.length > 0) return 'cannot be corrected';
   const { moves, after } = outcome;
   if (after.verdict !== 'drains') return 'still does not drain';
   if (moves.size === 0) return 'nothing to correct';
+  if (raisedAtBuilding(job, moves).length > 0) return 'only by raising at the building';
   if (stage === 'bleeding') return 'wait for the bleed water';
   if (stage === 'set') return canGrind(job, moves) ? 'grind these spots' : 'too late to move';
   return 'correct these spots';
@@ -88,7 +93,7 @@ function heedStage(job: CorrectionJob, moves: Moves, stage: ConcreteStage, pad: 
 }
 
 function heedBuilding(job: CorrectionJob, moves: Moves, pad: Pad): void {
-  const raised = passes(job, moves, (v, move) => move.sign() > 0 && job.atWall.has(v));
+  const raised = raisedAtBuilding(job, moves);
   const lines = new Set(raised.map(({ v }) => job.atWall.get(v) as string));
   for (const line of lines) {
     const there = raised.filter(({ v }) => job.atWall.get(v) === line);
@@ -151,7 +156,7 @@ function heedFreeboard(sills: readonly { readonly freeboard: Length }[], system:
   if (least) pad.caution(shared.lowThreshold(inFamily(FREEBOARD(), system), least));
 }
 
-/** Say what is to be heed. */
+/** Say what is to be heeded. */
 export function heed(
   job: CorrectionJob,
   outcome: Outcome,
@@ -176,7 +181,7 @@ export function heed(
 /** One step of the work. */
 export interface CorrectionStepFigure {
   /** What is done. */
-  readonly do: 'set the forms' | 'strike off' | 'fill' | 'straightedge and check again';
+  readonly do: 'set the forms' | 'strike off' | 'fill' | 'grind' | 'straightedge and check again';
   /** At which spots, the farthest move first. */
   readonly spots: readonly string[];
 }
@@ -193,21 +198,24 @@ export function inOrder(job: CorrectionJob, moves: Moves): readonly number[] {
     .map(([v]) => v);
 }
 
-/** The steps of the work. */
+/** The steps of the work; none where the verdict is not to do it. */
 export function sequenceOf(
   job: CorrectionJob,
   moves: Moves,
   atForms: ReadonlySet<number>,
+  verdict: CorrectionVerdict,
 ): CorrectionStepFigure[] {
-  if (moves.size === 0) return [];
   const order = inOrder(job, moves);
   const named = (list: readonly number[]): string[] => list.map((v) => job.survey.name(v));
-  const down = (v: number): boolean => (moves.get(v) ?? canonicalValue(FREEBOARD())).isNegative();
+  const again: CorrectionStepFigure = { do: 'straightedge and check again', spots: named(order) };
+  if (verdict === 'grind these spots') return [{ do: 'grind', spots: named(order) }, again];
+  if (verdict !== 'correct these spots') return [];
+  const down = (v: number): boolean => moves.get(v)?.isNegative() === true;
   const steps: CorrectionStepFigure[] = [
     { do: 'set the forms', spots: named(order.filter((v) => atForms.has(v) && !job.atWall.has(v))) },
     { do: 'strike off', spots: named(order.filter(down)) },
     { do: 'fill', spots: named(order.filter((v) => !down(v))) },
-    { do: 'straightedge and check again', spots: named(order) },
+    again,
   ];
   return steps.filter(({ spots }) => spots.length > 0);
 }

@@ -1,5 +1,6 @@
 /** The surface as it will be, looked at and checked as any other. */
 import { type Decimal, ZERO } from '../../quantity/decimal';
+import type { Quantity } from '../../quantity/quantity';
 import { readInput } from '../../reckoning/calculation';
 import { Pad } from '../../reckoning/pad';
 import type { ParsedLine } from '../lines';
@@ -25,8 +26,8 @@ export function standIns({ survey, terrain }: Site): number[] {
 /** What the surface is held to, as it was asked. */
 export interface Asked {
   readonly lines: readonly ParsedLine[];
-  readonly minimum: unknown;
-  readonly zone: unknown;
+  readonly minimum: Quantity<'slope'>;
+  readonly zone: Quantity<'length'>;
 }
 
 /** Looks at the surface that moves would make. */

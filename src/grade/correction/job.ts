@@ -7,7 +7,7 @@ import { refuse } from '../../reckoning/calculation';
 import type { Pad } from '../../reckoning/pad';
 import { COMMON_PRACTICE, IRC_DRAINAGE, IRC_SLAB_THICKNESS, MCGRAW_PATIO } from '../../reckoning/source';
 import { limitOf } from '../limits';
-import { distanceTo, type ParsedLine } from '../lines';
+import { distanceTo, type ParsedLine, staysDry } from '../lines';
 import { rate } from '../shapes';
 import { type ParsedSpots, type Survey, surveyOf } from '../spots';
 import { type Site, siteOf } from '../terrain';
@@ -43,6 +43,8 @@ export interface ParsedCorrection {
 /** The job, and what it was read from. */
 export interface CorrectionJob extends Job {
   readonly survey: Survey;
+  /** What the surface is held to. */
+  readonly asked: { readonly lines: readonly ParsedLine[]; readonly minimum: Slope; readonly zone: Length };
   readonly needs: readonly Need[];
   /** The building line that a spot lies at. */
   readonly atWall: ReadonlyMap<number, string>;
@@ -169,7 +171,8 @@ function thicknessesOf(input: ParsedCorrection, find: CorrectionJob['find']): Ma
 }
 
 function settled(input: ParsedCorrection, pad: Pad) {
-  const paved = limitOf('paved-by-building');
+  const walled = input.lines?.some(({ kind }) => staysDry(kind)) ?? false;
+  const paved = limitOf(walled ? 'paved-by-building' : 'slab-outdoors');
   return {
     minimum: settle(pad, 'minimum', input.minimum, paved.least as Slope, paved.because, paved.source),
     zone: settle(pad, 'zone', input.zone, ZONE(), 'the code asks for the fall within 10 ft', IRC_DRAINAGE),
@@ -227,6 +230,7 @@ export function jobOf(input: ParsedCorrection, pad: Pad): CorrectionJob {
   return {
     site,
     survey,
+    asked: { lines: input.lines ?? [], minimum, zone },
     how,
     needs,
     held,
