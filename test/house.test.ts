@@ -55,7 +55,7 @@ describe('the house', () => {
       'zod/mini': /^reckoning\/(fields|calculation)\.ts$/,
       delaunator: /^(geometry|grade)\//,
       'polyclip-ts': /^geometry\/clip\.ts$/,
-      yalps: /^(solve|grade|steel|joints)\//,
+      yalps: /^(solve|steel|joints)\//,
     };
     for (const file of files) {
       for (const from of importsOf(file).filter((f) => !f.startsWith('.'))) {

@@ -227,7 +227,8 @@ function sought(input: Parsed, pad: Pad): Settled {
     most,
   });
   const { steepest } = planeFigures(plane, systemFor(input));
-  if (steeper) pad.caution(cautions.steepForms(most, steepest, binding, source));
+  const because = binding.filter((name) => !name.startsWith('level along'));
+  if (steeper) pad.caution(cautions.steepForms(most, steepest, because, source));
   return { elevation: onPlane(plane), plane, binding };
 }
 
@@ -276,7 +277,7 @@ function reckon(input: Parsed, pad: Pad): FormGradesFigures {
  * @param input - stakes, and a surface; or fixed points, bounds and falls that a plane must meet
  * @returns for each stake the elevation, the mark from its top, cut and fill; the falls checked
  * @throws {InputError} `conflicting-grades` with the names of the conditions that no plane meets
- * together; `give-one-of` where nothing has an elevation; `collinear-spots` for three fixed points on a line or a quad that is bent inwards;
+ * together; `no-datum` where nothing has an elevation; `collinear-spots` for three fixed points on a line or a quad that is bent inwards;
  * `repeated-name`, `repeated-point`, `too-many`; quantities that cannot be read
  * @source closed forms; cut and fill signs as in NAVEDTRA 14081
  * @example

@@ -2,8 +2,9 @@
  * The plane of forms with the least fill that keeps what is asked of it.
  *
  * `z = h + b × x + c × y`, counted from the first stake. Fixed points, bounds and falls must hold. Of
- * the planes that do, the one with the least fill over the ground at the stakes; of those the one with
- * the least cut; of those the flattest, by `b² + c²`, which turns with the site as the slope does.
+ * the planes that do, the one with the least fill over the ground at the stakes; where steepness buys no
+ * fill, the flattest of them, by `b² + c²`, which turns with the site as the slope does; and of planes
+ * that differ in height alone the one with the least cut.
  *
  * Fill may buy any steepness, so there is a most. It is a circle in `b` and `c`: tangents are laid to it
  * where the plane would pass it, until it does not. Where what must hold is steeper than the most, the
@@ -11,6 +12,7 @@
  */
 import { Decimal, ONE, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
+import type { Fault } from '../quantity/input-error';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { conflictAmong } from '../solve/conflict';
@@ -169,8 +171,9 @@ const hardRows = (conditions: readonly Condition[]): Row[] =>
     ...(most ? [row(weights, most, FREE, HARD)] : []),
   ]);
 
-const groundRow = (stake: GroundStake, noCut: boolean): Row =>
-  row(stake.weights, stake.ground, noCut ? HARD : [ZERO, ZERO, stake.area], [ZERO, stake.area, ZERO]);
+/** Fill over the ground at a stake, and cut below it where that counts. */
+const groundRow = (stake: GroundStake, noCut: boolean, cut: Decimal): Row =>
+  row(stake.weights, stake.ground, noCut ? HARD : [ZERO, ZERO, cut], [ZERO, stake.area, ZERO]);
 
 /** Everything sought from. */
 interface Problem {
@@ -247,8 +250,9 @@ function withinMost(rows: readonly Row[], first: Values, flat: Values, most: Dec
   return between(flat, values, most);
 }
 
-/** The least fill with the slopes along x and y settled. */
-function settledFill(rows: readonly Row[], [, b, c]: Values): Values | undefined {
+/** The least fill, then the least cut, with the slopes along x and y settled. */
+function atHeight({ conditions, stakes, noCut }: Problem, [, b, c]: Values): Values | undefined {
+  const rows = [...hardRows(conditions), ...stakes.map((s) => groundRow(s, noCut, s.area))];
   const held = [row([ZERO, ONE, ZERO], b, HARD, HARD), row([ZERO, ZERO, ONE], c, HARD, HARD)];
   return flattest([...rows, ...held])?.values;
 }
@@ -264,19 +268,25 @@ function withHeight({ conditions, stakes }: Problem, [h, b, c]: Values): Values 
   return [lows.length > 0 ? Decimal.max(...lows) : Decimal.min(...highs), b, c];
 }
 
-function seek(problem: Problem): { readonly values: Values; readonly steeper: boolean } {
+/** The slopes along x and y, and whether what must hold is steeper than the most. */
+function seekSlopes(problem: Problem): { readonly values: Values; readonly steeper: boolean } {
   const { conditions, stakes, noCut, most } = problem;
   const hard = hardRows(conditions);
-  const rows = [...hard, ...stakes.map((s) => groundRow(s, noCut))];
+  const rows = [...hard, ...stakes.map((s) => groundRow(s, noCut, ZERO))];
   const found = flattest(rows);
   if (!found) return refuse('', faults.conflictingGrades(conflictNames(problem)));
   const within = most.plus(STRAY);
   if (steepness(found.values).lessThanOrEqualTo(within)) return { values: found.values, steeper: false };
   const must = noCut ? [...hard, ...stakes.map((s) => row(s.weights, s.ground, HARD, FREE))] : hard;
   const flat = flattest(must)?.values ?? found.values;
-  if (steepness(flat).greaterThan(within)) return { values: settledFill(rows, flat) ?? flat, steeper: true };
-  const low = settledFill(rows, flat) ?? flat;
+  if (steepness(flat).greaterThan(within)) return { values: flat, steeper: true };
+  const low = atHeight(problem, flat) ?? flat;
   return { values: withinMost(rows, found.values, low, most), steeper: false };
+}
+
+function seek(problem: Problem): { readonly values: Values; readonly steeper: boolean } {
+  const { values, steeper } = seekSlopes(problem);
+  return { values: atHeight(problem, values) ?? values, steeper };
 }
 
 const dot = (weights: Weights, [h, b, c]: Values): Decimal =>
@@ -301,19 +311,25 @@ function bindingOf({ conditions, stakes, most }: Problem, values: Values): strin
   ];
 }
 
+const FLOATING: Fault = {
+  code: 'no-datum',
+  sentence:
+    'no elevation is given that the plane could hang on; fix a point, bound one, or give the ground at a stake',
+};
+
 /** A plane without any elevation floats. */
 function datumOf({ fixed, bounds, stakes }: Asked): Length {
   const level =
     fixed[0]?.elevation ??
     stakes.find(({ ground }) => ground)?.ground ??
     bounds.map((b) => b.most ?? b.least).find((z) => z !== undefined);
-  return level ?? refuse('', faults.giveOneOf(['fixed', 'bounds with an elevation', 'the ground at stakes']));
+  return level ?? refuse('fixed', FLOATING);
 }
 
 /**
  * Seek the plane.
  *
- * @throws {InputError} `conflicting-grades` with the names that no plane meets together; `give-one-of`
+ * @throws {InputError} `conflicting-grades` with the names that no plane meets together; `no-datum`
  * where nothing has an elevation; `repeated-point`, `too-many`
  */
 export function soughtPlane(asked: Asked): SoughtPlane {
