@@ -257,7 +257,8 @@ export {
   type StockOrder,
 } from './steel/bar-cutting';
 export { type BarSizeFigures, type BarSizeInput, barSize } from './steel/bar-size';
-export type { BarGrade, BarSeries, BarSize } from './steel/bars';
+export type { AnyBarSize, BarGrade, BarSeries, BarSize, MetricBarSize } from './steel/bars';
+export type { Exposure } from './steel/cover';
 export {
   type DowelLayoutFigures,
   type DowelLayoutInput,
@@ -278,10 +279,11 @@ export {
   lapLength,
 } from './steel/lap-length';
 export {
+  type MeshFigures,
+  type MeshInput,
   type MeshLayout,
   type MeshLayoutFigures,
   type MeshLayoutInput,
-  type MeshStyle,
   meshLayout,
   meshPlaces,
 } from './steel/mesh-layout';
@@ -294,16 +296,23 @@ export {
   meshStyle,
 } from './steel/mesh-style';
 export {
-  type BarRun,
   barPlaces,
+  type RebarFigures,
+  type RebarInput,
   type RebarLayout,
-  type RebarLayoutFigures,
-  type RebarLayoutInput,
   rebarLayout,
 } from './steel/rebar-layout';
+export type { BarRun, RebarLayoutFigures, RebarLayoutInput } from './steel/rebar-rectangle';
+export type { BarPlace } from './steel/rebar-region';
+export type {
+  RebarStripFigures,
+  RebarStripInput,
+  StripBarsInput,
+  StripStartersInput,
+  StripTiesInput,
+} from './steel/rebar-strip';
 export type {
   BarMark,
-  BarPlace,
   MarkUse,
   MatDowelInput,
   MatFigures,
@@ -311,10 +320,11 @@ export type {
   MatLayer,
   MatLines,
   MatStepsInput,
+  RebarListFigures,
   RebarRegionFigures,
   RebarRegionInput,
   SizeTotal,
-} from './steel/rebar-region';
+} from './steel/rebar-types';
 export {
   type BarChoice,
   type DragSteelInput,
