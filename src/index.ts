@@ -239,16 +239,9 @@ export {
   relativeStiffness,
   type SubgradeInput,
 } from './joints/relative-stiffness';
-export {
-  type ClockTime,
-  type ClockWindow,
-  type Hours,
-  type PublishedHours,
-  type ReadyInput,
-  type SawWindowFigures,
-  type SawWindowInput,
-  sawWindow,
-} from './joints/saw-window';
+export type { ClockTime, ClockWindow } from './joints/saw-clock';
+export type { Hours, PublishedHours } from './joints/saw-hours';
+export { type ReadyInput, type SawWindowFigures, type SawWindowInput, sawWindow } from './joints/saw-window';
 export type { DepthBySource, IsolationBySource, SpacingBySource } from './joints/spacing-rules';
 export * from './quantity/index';
 export * from './reckoning/index';
@@ -265,7 +258,8 @@ export {
   type StockOrder,
 } from './steel/bar-cutting';
 export { type BarSizeFigures, type BarSizeInput, barSize } from './steel/bar-size';
-export type { BarGrade, BarSeries, BarSize } from './steel/bars';
+export type { AnyBarSize, BarGrade, BarSeries, BarSize, MetricBarSize } from './steel/bars';
+export type { Exposure } from './steel/cover';
 export {
   type DowelLayoutFigures,
   type DowelLayoutInput,
@@ -286,10 +280,11 @@ export {
   lapLength,
 } from './steel/lap-length';
 export {
+  type MeshFigures,
+  type MeshInput,
   type MeshLayout,
   type MeshLayoutFigures,
   type MeshLayoutInput,
-  type MeshStyle,
   meshLayout,
   meshPlaces,
 } from './steel/mesh-layout';
@@ -302,16 +297,23 @@ export {
   meshStyle,
 } from './steel/mesh-style';
 export {
-  type BarRun,
   barPlaces,
+  type RebarFigures,
+  type RebarInput,
   type RebarLayout,
-  type RebarLayoutFigures,
-  type RebarLayoutInput,
   rebarLayout,
 } from './steel/rebar-layout';
+export type { BarRun, RebarLayoutFigures, RebarLayoutInput } from './steel/rebar-rectangle';
+export type { BarPlace } from './steel/rebar-region';
+export type {
+  RebarStripFigures,
+  RebarStripInput,
+  StripBarsInput,
+  StripStartersInput,
+  StripTiesInput,
+} from './steel/rebar-strip';
 export type {
   BarMark,
-  BarPlace,
   MarkUse,
   MatDowelInput,
   MatFigures,
@@ -319,10 +321,11 @@ export type {
   MatLayer,
   MatLines,
   MatStepsInput,
+  RebarListFigures,
   RebarRegionFigures,
   RebarRegionInput,
   SizeTotal,
-} from './steel/rebar-region';
+} from './steel/rebar-types';
 export {
   type BarChoice,
   type DragSteelInput,

@@ -6,18 +6,12 @@
  */
 import * as faults from '../quantity/faults';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
-import { refuse } from '../reckoning/calculation';
-import { type BarSize, diameterOf } from '../steel/bars';
-import { throughDoor } from '../steel/common';
+import { readInput, refuse } from '../reckoning/calculation';
+import { type AnyBarSize, diameterOf } from '../steel/bars';
 import { type MeshRegionInput, type MeshSheet, meshPlacesOf, meshRegionInput } from '../steel/mesh-region';
-import {
-  type BarPlace,
-  type MatSheet,
-  type ParsedRegion,
-  placesOf,
-  type RebarRegionInput,
-  regionInput,
-} from '../steel/rebar-region';
+import { type ParsedRegion, regionInput } from '../steel/rebar-fields';
+import { type BarPlace, type MatSheet, placesOf } from '../steel/rebar-region';
+import type { RebarRegionInput } from '../steel/rebar-types';
 import {
   type Attributes,
   dimension,
@@ -146,7 +140,7 @@ function overall(frame: Frame, outer: readonly PlanPoint[]): string[] {
  * ```
  */
 export function matPlan(input: RebarRegionInput): string {
-  const { places, rings: all }: MatSheet = throughDoor(input, regionInput, placesOf);
+  const { places, rings: all }: MatSheet = placesOf(readInput(regionInput(), input));
   if (places.length > DRAWN_LIMIT) refuse('mats', faults.tooMany('a drawing in bars', DRAWN_LIMIT));
   const frame = frameFor(all[0] ?? []);
   const kinds = [...new Set(places.map(kindOf))];
@@ -184,7 +178,7 @@ export function matPlan(input: RebarRegionInput): string {
  * ```
  */
 export function meshPlan(input: MeshRegionInput): string {
-  const { places, rings: all }: MeshSheet = throughDoor(input, meshRegionInput, meshPlacesOf);
+  const { places, rings: all }: MeshSheet = meshPlacesOf(readInput(meshRegionInput(), input));
   if (places.length > DRAWN_LIMIT) refuse('outline', faults.tooMany('a drawing in pieces', DRAWN_LIMIT));
   const frame = frameFor([...(all[0] ?? []), ...places.flatMap((p) => p.corners)]);
   const drawn = places.flatMap(({ corners, length }) => {
@@ -209,7 +203,7 @@ const SHEET: Attributes = { stroke: '#000', 'stroke-width': 0.3, 'stroke-dasharr
 /** A layer of the section: how high its middle is above the ground, in metres, and its bar. */
 interface Layer {
   readonly height: number;
-  readonly bar: BarSize;
+  readonly bar: AnyBarSize;
   /** Bars that run across the section are cut and show as dots. */
   readonly cut: boolean;
   readonly spacing: number;
@@ -325,5 +319,5 @@ function section(input: ParsedRegion): string {
  * ```
  */
 export function matSection(input: RebarRegionInput): string {
-  return throughDoor(input, regionInput, section);
+  return section(readInput(regionInput(), input));
 }

@@ -1,24 +1,19 @@
 /**
  * When contraction joints can be sawn: after the edges hold and before the slab cracks by itself.
  *
- * Conventional saws: 4 to 12 hours after placing, by temperature, as the American Concrete Institute answers
- * from ACI 302.1R; early-entry saws about 1 hour in hot weather to about 4 hours in cold, from ACI 224.4R.
- * The sources tie no degrees to these hours: that hot weather is the earlier half of a range and cold
- * weather the later half is this library's own reading. Other sources give other ranges, and all are shown.
- *
- * The latest: 12 hours for a conventional saw, as the same answer has it; in cold weather the 18 hours at
- * which CSA A23.1-94 and the Portland Cement Association, as quoted, end the time of most cracking; 6 hours
- * for an early-entry saw, from ACI 325.12R.
- *
- * Where the concrete itself tells when it is ready, by a measured set or by maturity, that replaces the
- * earlier end.
+ * The hours come from published ranges by saw and weather, as `saw-hours.ts` says, or from the concrete
+ * itself where a measured set or its maturity tells when it is ready. A conventional saw counts from placing,
+ * an early-entry saw from the end of finishing. Where the time of day is known, the cutting is judged against
+ * the working hours: whether start and cutting time together fit before the cuts are due.
  */
 import * as faults from '../quantity/faults';
 import { constant, time } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
-import { choice, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { silica } from '../reckoning/cautions';
+import { clock as clockField, clockText } from '../reckoning/clock';
+import { choice, fields, maybe, quantity } from '../reckoning/fields';
+import { isUnusual, type Ordinary, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import {
   ACI_SAW_TIMES,
@@ -27,8 +22,29 @@ import {
   EARLY_ENTRY_DEPTH,
   ELDRIDGE_CODE,
   SAW_TIMES_ANSWER,
-  type Source,
 } from '../reckoning/source';
+import * as cautions from './cautions';
+import type { SawRateInput } from './joint-layout';
+import {
+  CUTTING_TIME,
+  READY_AFTER,
+  READY_WITHIN,
+  SAW_LENGTH,
+  SAW_RATE_LENGTH,
+  SAW_RATE_TIME,
+} from './ordinary';
+import { type ClockWindow, clockWindow, type DueTimes, judgeByClock, judgeOpen } from './saw-clock';
+import {
+  doneByWeather,
+  type Hours,
+  type PublishedHours,
+  publishedFor,
+  type Saw,
+  startByWeather,
+  usualFinishing,
+  type Weather,
+} from './saw-hours';
+import { EARLY_FROM_FINISHING, UFGS_SAWING } from './sources';
 
 /** When the concrete itself is ready to be sawn, told by something better than a range. */
 export interface ReadyInput {
@@ -48,281 +64,278 @@ export interface SawWindowInput {
   readonly weather?: 'hot' | 'mild' | 'cold';
   /** When the concrete itself tells that it is ready; goes in place of the published start. */
   readonly ready?: ReadyInput;
-  /** Time of day when the last concrete is placed, from midnight: `14 h` for two in the afternoon. */
+  /**
+   * Time of day when the last concrete is placed: `9:00`, `2 pm`, or `14 h` after midnight. What was placed
+   * first is due as much earlier as it was placed earlier.
+   */
   readonly placedAt?: QuantityInput<'time'>;
-  /** When work begins, from midnight; by default 7 h. */
+  /**
+   * Time of day when the finishing ends; before `placedAt` it is on the next day. The hours of an early-entry
+   * saw run from here; by default 2 h after placing in hot weather, 4 h in cold, else 3 h.
+   */
+  readonly finishedAt?: QuantityInput<'time'>;
+  /** When work begins; by default 7:00. */
   readonly workFrom?: QuantityInput<'time'>;
-  /** When work ends, from midnight; by default 18 h. */
+  /** When work ends; by default 18:00. Before `workFrom` it is on the next day: a night shift. */
   readonly workTo?: QuantityInput<'time'>;
-  /** How long the cutting takes, for example from `jointLayout`. */
+  /** How long the cutting takes, for example from `jointLayout`; or `sawLength` and `sawRate`. */
   readonly cuttingTime?: QuantityInput<'time'>;
+  /** Length of the joints to be cut. */
+  readonly sawLength?: QuantityInput<'length'>;
+  /** How far all saws together get in a given time, cutting. */
+  readonly sawRate?: SawRateInput;
 }
 
-/** A stretch of time after placing. */
-export interface Hours {
-  /** Where the stretch begins. */
-  readonly from: Quantity<'time'>;
-  /** Where it ends. */
-  readonly to: Quantity<'time'>;
-}
-
-/** What one source gives. */
-export interface PublishedHours extends Hours {
-  /** Title of the source. */
-  readonly source: string;
-  /** Which saw the hours are for. */
-  readonly saw: 'conventional' | 'early-entry' | 'any';
-  /** What the hours are counted from. */
-  readonly after: 'placing' | 'finishing';
-}
-
-/** A time by the clock. */
-export interface ClockTime {
-  /** 0 on the day of placing, 1 on the next. */
-  readonly day: Quantity<'count'>;
-  /** From midnight of that day. */
-  readonly time: Quantity<'time'>;
-}
-
-/** The window by the clock. */
-export interface ClockWindow {
-  /** Earliest that sawing can start. */
-  readonly startFrom: ClockTime;
-  /** When the range of the start ends. */
-  readonly startTo: ClockTime;
-  /** When sawing should be finished. */
-  readonly finishBy: ClockTime;
-  /** True when the window closes outside working hours. */
-  readonly closesOvernight: boolean;
-  /** Working time between the earliest start and the close. */
-  readonly workable: Quantity<'time'>;
-}
-
-/** Figures of {@link sawWindow}. Hours are counted from placing. */
+/** Figures of {@link sawWindow}. */
 export interface SawWindowFigures {
-  /** Sawing can start somewhere in here; a trial cut tells. */
+  /** What `start` and `finishBy` are counted from. */
+  readonly countedFrom: 'placing' | 'finishing';
+  /** When sawing can start: earliest and latest. */
   readonly start: Hours;
-  /** Sawing should be finished by then. */
+  /** When it must be done. */
   readonly finishBy: Quantity<'time'>;
-  /** How uncertain the start is: the width of its range. */
+  /** How far apart the earliest and the latest start are. */
   readonly uncertainty: Quantity<'time'>;
-  /** What the start is taken from. */
+  /** What the start rests on. */
   readonly startedBy: 'published range' | 'measured set' | 'maturity';
+  /** How long the cutting takes, where it is given or its length and rate are. */
+  readonly cuttingTime?: Quantity<'time'>;
+  /** Whether the cutting fits; left out where neither the time of day nor the cutting says so. */
+  readonly verdict?: 'fits' | 'fits if ready early' | 'outside working hours' | 'too slow';
   /** What each source gives, those that disagree included. */
   readonly published: readonly PublishedHours[];
-  /** The window by the clock, where `placedAt` is given. */
+  /** The window by the clock, where a time of day is given. */
   readonly clock?: ClockWindow;
 }
 
 type Time = Quantity<'time'>;
+type Length = Quantity<'length'>;
 
 interface Parsed {
-  readonly saw: 'conventional' | 'early-entry';
-  readonly weather: 'hot' | 'mild' | 'cold' | undefined;
+  readonly saw: Saw;
+  readonly weather: Weather | undefined;
   readonly ready: { by: 'measured set' | 'maturity'; after: Time; within: Time } | undefined;
   readonly placedAt: Time | undefined;
+  readonly finishedAt: Time | undefined;
   readonly workFrom: Time | undefined;
   readonly workTo: Time | undefined;
   readonly cuttingTime: Time | undefined;
+  readonly sawLength: Length | undefined;
+  readonly sawRate: { readonly length: Length; readonly in: Time } | undefined;
 }
 
 const hours = (n: string): Time => time(`${n} h`);
 
-interface Given {
-  readonly source: Source;
-  readonly saw: PublishedHours['saw'];
-  readonly after: PublishedHours['after'];
-  readonly from: string;
-  readonly to: string;
-}
-
-const GIVEN: readonly Given[] = [
-  { source: ACI_SAW_TIMES, saw: 'conventional', after: 'placing', from: '4', to: '12' },
-  { source: CSA_CONTROL_JOINTS, saw: 'any', after: 'placing', from: '6', to: '18' },
-  { source: SAW_TIMES_ANSWER, saw: 'conventional', after: 'finishing', from: '4', to: '72' },
-  { source: ELDRIDGE_CODE, saw: 'any', after: 'placing', from: '0', to: '24' },
-  { source: ACI_SAW_TIMES, saw: 'early-entry', after: 'placing', from: '1', to: '4' },
-  { source: ACI_SAW_TIMES, saw: 'early-entry', after: 'placing', from: '2', to: '6' },
-  { source: EARLY_ENTRY_DEPTH, saw: 'early-entry', after: 'finishing', from: '0', to: '2' },
-];
-
-const published = constant(() =>
-  GIVEN.map(
-    ({ source, saw, after, from, to }): PublishedHours => ({
-      source: source.title,
-      saw,
-      after,
-      from: hours(from),
-      to: hours(to),
-    }),
-  ),
-);
-
-const START = { conventional: ['4', '12'], 'early-entry': ['1', '4'] } as const;
 const DAY = constant(() => hours('24'));
-const TWO = constant(() => wholeNumber(2));
+/** Longer than any slab waits for a saw, and than any cutting: keeps the shifts to be looked at few. */
+const LONGEST = constant(() => time('30 day'));
 const WORK_FROM = constant(() => hours('7'));
 const WORK_TO = constant(() => hours('18'));
 
-function startOf({ saw, weather, ready }: Parsed, pad: Pad): Hours {
-  if (ready) {
-    const [r, w] = [ready.after.in('h'), ready.within.in('h')];
-    if (w.greaterThan(r)) refuse('ready.within', faults.doesNotFit('within', 'after'));
-    return {
-      from: pad.step('earliest start', 's = r − w', { r, w }, r.minus(w)),
-      to: pad.step('latest that it may be ready', 'S = r + w', { r, w }, r.plus(w)),
-    };
-  }
-  const [from, to] = START[saw].map(hours) as [Time, Time];
-  if (!weather || weather === 'mild') {
-    if (!weather) {
-      pad.assume({
-        name: 'weather',
-        value: 'not known',
-        because: 'the whole published range is used',
-        override: 'Give weather, or ready where the set is measured',
-        source: ACI_SAW_TIMES,
-      });
-    }
-    return { from, to };
-  }
-  pad.assume({
-    name: 'halves',
-    value: weather === 'hot' ? 'the earlier half' : 'the later half',
-    because: 'the source says by temperature and names no degrees; the halves are our own reading',
-    override: 'Leave weather out for the whole range',
-    source: COMMON_PRACTICE,
-  });
-  const middle = from.plus(to).over(TWO());
-  pad.step('middle of the published range', 'm = (a + b) ÷ 2', { a: from, b: to }, middle);
-  return weather === 'hot' ? { from, to: middle } : { from: middle, to };
+const SHIFT: Ordinary = {
+  of: 'a working day',
+  least: '3 h',
+  most: '16 h',
+  source: COMMON_PRACTICE,
+};
+
+const FINISHING: Ordinary = {
+  of: 'the time from placing to the end of finishing',
+  least: '20 min',
+  most: '14 h',
+  source: COMMON_PRACTICE,
+};
+
+function bounded(path: string, t: Time): Time {
+  return t.greaterThan(LONGEST()) ? refuse(path, faults.doesNotFit(path, '30 days')) : t;
 }
 
-function finishBy({ saw, weather }: Parsed, start: Hours): Time {
-  const latest = saw === 'early-entry' ? hours('6') : hours(weather === 'cold' ? '18' : '12');
-  return latest.lessThan(start.to) ? start.to : latest;
-}
-
-function clockTime(placedAt: Time, after: Time): ClockTime {
-  const whole = placedAt.plus(after);
-  const midnight = whole.downTo(DAY());
+function readyStart({ after, within }: NonNullable<Parsed['ready']>, pad: Pad): Hours {
+  const [r, w] = [bounded('ready.after', after).in('h'), within.in('h')];
+  if (w.greaterThan(r)) refuse('ready.within', faults.doesNotFit('within', 'after'));
   return {
-    day: wholeNumber(Math.round(midnight.over(DAY()).toNumber(':1'))),
-    time: whole.minus(midnight),
+    from: pad.step('earliest start', 's = r − w', { r, w }, r.minus(w)),
+    to: pad.step('latest that it may be ready', 'S = r + w', { r, w }, r.plus(w)),
   };
 }
 
-const later = (a: Time, b: Time): Time => (a.lessThan(b) ? b : a);
-const sooner = (a: Time, b: Time): Time => (b.lessThan(a) ? b : a);
-
-/** Working time between two times counted from midnight of the day of placing. */
-function workedBetween(from: Time, to: Time, [start, end]: readonly [Time, Time]): Time {
-  let sum = hours('0');
-  let midnight = hours('0');
-  while (midnight.lessThan(to)) {
-    const overlap = sooner(to, midnight.plus(end)).minus(later(from, midnight.plus(start)));
-    if (overlap.sign() > 0) sum = sum.plus(overlap);
-    midnight = midnight.plus(DAY());
-  }
-  return sum;
+function timeOfDay(path: 'placedAt' | 'finishedAt', t: Time): Time {
+  return t.lessThan(DAY()) ? t : refuse(path, faults.doesNotFit(path, '24 h'));
 }
 
-function workHours(input: Parsed, pad: Pad): readonly [Time, Time] {
+/** How long finishing takes from placing on: by the clock, or as is usual. */
+function finishingOf({ placedAt: p, finishedAt, weather }: Parsed, pad: Pad): Time {
+  if (!p || !finishedAt) return usualFinishing(weather, pad);
+  const q = timeOfDay('finishedAt', finishedAt);
+  const e = q.lessThan(p) ? q.plus(DAY()) : q;
+  const g = pad.step('finishing', 'g = e − p', { e, p }, e.minus(p));
+  if (isUnusual(g, FINISHING)) pad.caution(unusual('finishedAt', { value: g, ordinary: FINISHING }));
+  return g;
+}
+
+/** When the cuts are due, what that is counted from, and that moment by the clock. */
+interface Window extends DueTimes {
+  readonly countedFrom: 'placing' | 'finishing';
+  readonly base: Time | undefined;
+}
+
+function afterPlacing(input: Parsed, pad: Pad): Window {
+  const { saw, weather, ready, placedAt: base } = input;
+  if (!base && input.finishedAt) refuse('placedAt', faults.missing('placedAt', '"9:00"'));
+  const start = ready ? readyStart(ready, pad) : startByWeather(saw, weather, pad);
+  const f = doneByWeather(saw, weather, pad);
+  if (saw === 'conventional') return { countedFrom: 'placing', base, start, finishBy: f };
+  // The set is measured from placing, the hours of the saw run from finishing.
+  const g = finishingOf(input, pad);
+  const finishBy = pad.step('cuts to be done by, from placing', 'F = g + f', { g, f }, g.plus(f));
+  return { countedFrom: 'placing', base, start, finishBy };
+}
+
+function afterFinishing(input: Parsed, pad: Pad): Window {
+  const { saw, weather, placedAt: p, finishedAt } = input;
+  const start = startByWeather(saw, weather, pad);
+  const finishBy = doneByWeather(saw, weather, pad);
+  const due = { countedFrom: 'finishing', start, finishBy } as const;
+  if (!p) return { ...due, base: finishedAt && timeOfDay('finishedAt', finishedAt) };
+  const g = finishingOf(input, pad);
+  return { ...due, base: pad.step('end of finishing, from midnight', 'e = p + g', { p, g }, p.plus(g)) };
+}
+
+/** Where the concrete is ready later than the weather lets expect, the cuts are due as soon as it is. */
+function heedLateSet(due: Window, pad: Pad): Window {
+  const { start, finishBy } = due;
+  if (!start.to.greaterThan(finishBy)) return due;
+  pad.caution(cautions.lateToSet(finishBy, start.to));
+  const f = pad.step(
+    'cuts to be done by, as the concrete sets',
+    'F = max(f, S)',
+    { f: finishBy, S: start.to },
+    start.to,
+  );
+  return { ...due, finishBy: f };
+}
+
+function shiftOf(input: Parsed, pad: Pad): readonly [Time, Time] {
   const [from, to] = [input.workFrom ?? WORK_FROM(), input.workTo ?? WORK_TO()];
-  if (!from.lessThan(to)) refuse('workFrom', faults.doesNotFit('workFrom', 'workTo'));
-  if (to.greaterThan(DAY())) refuse('workTo', faults.doesNotFit('workTo', '24 h'));
+  if (from.compareTo(to) === 0) refuse('workTo', faults.doesNotFit('workFrom', 'workTo'));
   if (!input.workFrom || !input.workTo) {
     pad.assume({
       name: 'workHours',
-      value: `${from.format()} to ${to.format()}`,
+      value: `${clockText(from)} to ${clockText(to)}`,
       because: 'a usual working day',
       override: 'Give workFrom and workTo',
       source: COMMON_PRACTICE,
     });
   }
+  const long = from.lessThan(to) ? to.minus(from) : to.plus(DAY()).minus(from);
+  if (isUnusual(long, SHIFT)) pad.caution(unusual('workTo', { value: long, ordinary: SHIFT }));
   return [from, to];
 }
 
-function clockOf(input: Parsed, p: Time, start: Hours, f: Time, pad: Pad): ClockWindow {
-  if (!p.lessThan(DAY())) refuse('placedAt', faults.doesNotFit('placedAt', '24 h'));
-  const work = workHours(input, pad);
-  const close = pad.step('close of the window, from midnight', 'c = p + f', { p, f }, p.plus(f));
-  const workable = workedBetween(p.plus(start.from), close, work);
-  const finish = clockTime(p, f);
-  const closesOvernight = finish.time.lessThan(work[0]) || finish.time.greaterThan(work[1]);
-  if (closesOvernight) pad.caution(cautions.sawAtNight(work[1], finish.time));
-  return {
-    startFrom: clockTime(p, start.from),
-    startTo: clockTime(p, start.to),
-    finishBy: finish,
-    closesOvernight,
-    workable,
-  };
+function cuttingOf({ cuttingTime, sawLength: L, sawRate }: Parsed, pad: Pad): Time | undefined {
+  if (cuttingTime && (L || sawRate))
+    refuse('cuttingTime', faults.giveOneOf(['cuttingTime', 'sawLength with sawRate']));
+  if (cuttingTime) return bounded('cuttingTime', cuttingTime);
+  if (!L && !sawRate) return undefined;
+  if (!L) return refuse('sawLength', faults.missing('sawLength', '"240 ft"'));
+  if (!sawRate) return refuse('sawRate', faults.missing('sawRate', '{ length: "300 ft", in: "1 h" }'));
+  const { length: a, in: h } = sawRate;
+  const k = pad.step('cutting time', 'k = h × (L ÷ a)', { h, L, a }, h.times(L.over(a)));
+  if (isUnusual(k, CUTTING_TIME)) pad.caution(unusual('sawRate', { value: k, ordinary: CUTTING_TIME }));
+  return bounded('sawRate', k);
 }
 
-function heed(
-  { cuttingTime }: Parsed,
-  start: Hours,
-  f: Time,
-  clock: ClockWindow | undefined,
+function byClock(
+  due: Window,
+  base: Time,
+  input: Parsed,
+  cutting: Time | undefined,
   pad: Pad,
-): void {
-  if (cuttingTime) {
-    const open = clock ? clock.workable : f.minus(start.from);
-    if (cuttingTime.greaterThan(open)) pad.caution(cautions.sawTooSlow(open, cuttingTime));
-  }
-  pad.caution(cautions.rawEdges);
-  pad.caution(cautions.silica);
+): Pick<SawWindowFigures, 'clock' | 'verdict'> {
+  const shift = shiftOf(input, pad);
+  const p = base;
+  const since = (t: Time): Time => p.plus(t);
+  const clock: DueTimes = {
+    start: { from: since(due.start.from), to: since(due.start.to) },
+    finishBy: pad.step(
+      'close of the window, from midnight',
+      'c = p + f',
+      { p, f: due.finishBy },
+      since(due.finishBy),
+    ),
+  };
+  const verdict = judgeByClock(clock, shift, cutting, pad);
+  return { clock: clockWindow(clock, shift, cutting), ...(verdict ? { verdict } : {}) };
 }
 
 function reckon(input: Parsed, pad: Pad): SawWindowFigures {
-  const start = startOf(input, pad);
-  const f = finishBy(input, start);
-  const uncertainty = pad.step(
-    'uncertainty of the start',
-    'u = S − s',
-    { S: start.to, s: start.from },
-    start.to.minus(start.from),
-  );
-  const clock = input.placedAt && clockOf(input, input.placedAt, start, f, pad);
-  heed(input, start, f, clock, pad);
+  if (input.placedAt) timeOfDay('placedAt', input.placedAt);
+  const fromFinishing = input.saw === 'early-entry' && !input.ready;
+  const window = heedLateSet((fromFinishing ? afterFinishing : afterPlacing)(input, pad), pad);
+  const { start, finishBy, countedFrom, base } = window;
+  const [S, s] = [start.to, start.from];
+  const uncertainty = pad.step('uncertainty of the start', 'u = S − s', { S, s }, S.minus(s));
+  const cutting = cuttingOf(input, pad);
+  const open = !base && cutting ? { verdict: judgeOpen(window, cutting, pad) } : {};
+  const judged = base ? byClock(window, base, input, cutting, pad) : open;
+  pad.caution(cautions.tryACut);
+  pad.caution(silica);
   return {
+    countedFrom,
     start,
-    finishBy: f,
+    finishBy,
     uncertainty,
     startedBy: input.ready?.by ?? 'published range',
-    published: published().filter(({ saw }) => saw === 'any' || saw === input.saw),
-    ...(clock ? { clock } : {}),
+    ...(cutting ? { cuttingTime: cutting } : {}),
+    ...judged,
+    published: publishedFor(input.saw),
   };
 }
 
 /**
- * When contraction joints can be sawn, as a range with its uncertainty.
+ * When contraction joints can be sawn, as a range with its uncertainty, and whether the cutting fits.
  *
  * The ranges are guides; the concrete decides. Make a trial cut.
  *
- * @param input - the saw; weather, measured set or maturity, time of placing, working hours and cutting
- * time where they are known
- * @returns the range of the start, the close, what each source gives, and the window by the clock
- * @throws {InputError} `does-not-fit` for a time of day beyond 24 h or working hours that end before they
- * begin; times that cannot be read
+ * @param input - the saw; weather, measured set or maturity, times of placing and finishing, working hours,
+ * and the cutting by its time or by length and rate, where they are known
+ * @returns the range of the start, by when to be done, what each source gives, the window by the clock, and
+ * a verdict on the cutting
+ * @throws {InputError} `does-not-fit` for a time of day beyond 24 h, working hours that end as they begin, or
+ * waiting and cutting beyond 30 days; `give-one-of` for a cutting time besides length and rate; `missing`;
+ * times that cannot be read
  * @source American Concrete Institute, frequently asked question 915; others as listed in `published`
  * @example
  * ```ts
  * import { sawWindow } from 'flatwork-reckoner';
  *
- * const { figures, cautions } = sawWindow({ saw: 'conventional', weather: 'hot', placedAt: '10 h' });
+ * const { figures, cautions } = sawWindow({
+ *   saw: 'conventional',
+ *   weather: 'hot',
+ *   placedAt: '10:00',
+ *   sawLength: '240 ft',
+ *   sawRate: { length: '150 ft', in: '1 h' },
+ * });
  * figures.start.from.format(); // '4 h'
- * figures.finishBy.format(); // '12 h'
- * figures.clock?.closesOvernight; // true
- * cautions.map(({ code }) => code).join(); // 'saw-at-night,try-a-cut,silica-dust'
+ * figures.finishBy.format(); // '8 h'
+ * figures.clock?.startBy?.time.format(); // '16.4 h'
+ * figures.verdict; // 'fits'
+ * cautions.filter(({ always }) => !always).length; // 0
  * ```
  */
 export const sawWindow: Calculation<SawWindowInput, SawWindowFigures> = /*#__PURE__*/ define({
   id: 'saw-window',
   title: 'When to saw contraction joints',
-  version: 1,
-  sources: [ACI_SAW_TIMES, CSA_CONTROL_JOINTS, SAW_TIMES_ANSWER, ELDRIDGE_CODE, EARLY_ENTRY_DEPTH],
+  version: 2,
+  sources: [
+    ACI_SAW_TIMES,
+    CSA_CONTROL_JOINTS,
+    SAW_TIMES_ANSWER,
+    ELDRIDGE_CODE,
+    EARLY_ENTRY_DEPTH,
+    EARLY_FROM_FINISHING,
+    UFGS_SAWING,
+  ],
   input: () =>
     fields({
       saw: choice('saw', ['conventional', 'early-entry'] as const),
@@ -330,14 +343,22 @@ export const sawWindow: Calculation<SawWindowInput, SawWindowFigures> = /*#__PUR
       ready: maybe(
         fields({
           by: choice('by', ['measured set', 'maturity'] as const),
-          after: quantity('time', 'after'),
-          within: quantity('time', 'within', 'not-negative'),
+          after: quantity('time', 'after', 'positive', READY_AFTER),
+          within: quantity('time', 'within', 'not-negative', READY_WITHIN),
         }),
       ),
-      placedAt: maybe(quantity('time', 'placedAt', 'not-negative')),
-      workFrom: maybe(quantity('time', 'workFrom', 'not-negative')),
-      workTo: maybe(quantity('time', 'workTo')),
-      cuttingTime: maybe(quantity('time', 'cuttingTime')),
+      placedAt: maybe(clockField('placedAt')),
+      finishedAt: maybe(clockField('finishedAt')),
+      workFrom: maybe(clockField('workFrom')),
+      workTo: maybe(clockField('workTo')),
+      cuttingTime: maybe(quantity('time', 'cuttingTime', 'positive', CUTTING_TIME)),
+      sawLength: maybe(quantity('length', 'sawLength', 'positive', SAW_LENGTH)),
+      sawRate: maybe(
+        fields({
+          length: quantity('length', 'length', 'positive', SAW_RATE_LENGTH),
+          in: quantity('time', 'in', 'positive', SAW_RATE_TIME),
+        }),
+      ),
     }),
   reckon,
 });

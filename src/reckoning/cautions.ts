@@ -100,6 +100,7 @@ export const silica: Caution = {
   severity: 'warning',
   sentence:
     'sawing hardened concrete dry releases respirable silica; saw wet or with extraction and follow the dust rules that apply',
+  always: true,
   source: sources.SILICA_RULE,
 };
 
@@ -498,33 +499,6 @@ export const squareBoxOut: Caution = {
   sentence:
     'a small opening set square to the joints leaves corners that no joint meets; box it out round, or turned so that its points lie on the joints',
   source: sources.COMMON_PRACTICE,
-};
-
-export const sawAtNight = (limit: Quantity<'time'>, actual: Quantity<'time'>): Caution => ({
-  code: 'saw-at-night',
-  severity: 'stop',
-  sentence:
-    'the time for sawing falls outside working hours: cracks do not wait for the morning. Place earlier, keep a crew and light for the night, or use an early-entry saw',
-  limit,
-  actual,
-  source: sources.ACI_SAW_TIMES,
-});
-
-export const sawTooSlow = (limit: Quantity<'time'>, actual: Quantity<'time'>): Caution => ({
-  code: 'saw-too-slow',
-  severity: 'stop',
-  sentence: 'the cutting takes longer than the window is open; bring more saws or place less at a time',
-  limit,
-  actual,
-  source: sources.ACI_SAW_TIMES,
-});
-
-export const rawEdges: Caution = {
-  code: 'try-a-cut',
-  severity: 'warning',
-  sentence:
-    'the ranges are guides: make a trial cut. Edges that ravel mean too early; a crack that runs ahead of the blade means too late',
-  source: sources.ACI_SAW_TIMES,
 };
 
 export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({

@@ -6,7 +6,7 @@
  */
 import type { Quantity } from '../quantity/quantity';
 import type { BarCuttingFigures } from '../steel/bar-cutting';
-import type { RebarRegionFigures } from '../steel/rebar-region';
+import type { RebarListFigures } from '../steel/rebar-types';
 
 /** Text, or a quantity with the unit that a column is in. */
 type Cell = string | Quantity;
@@ -48,7 +48,7 @@ function csvOf({ head, units, rows }: Table): string {
   return `${lines.map((line) => line.map(csvCell).join(',')).join('\r\n')}\r\n`;
 }
 
-const barTable = ({ bars }: RebarRegionFigures, length: string, mass: string): Table => ({
+const barTable = ({ bars }: RebarListFigures, length: string, mass: string): Table => ({
   head: ['mark', 'mat', 'use', 'bar', 'shape', 'length', 'count', 'total length', 'weight'],
   units: ['', '', '', '', '', length, 'each', length, mass],
   rows: bars.map((b) => [
@@ -84,7 +84,7 @@ export interface ScheduleUnits {
 /**
  * The bar list as a Markdown table.
  *
- * @param figures - figures of `rebarLayout` over an outline
+ * @param figures - figures of `rebarLayout`
  * @throws {InputError} `unknown-unit`
  * @example
  * ```ts
@@ -98,14 +98,14 @@ export interface ScheduleUnits {
  * barScheduleMarkdown(figures).split('\n')[2]; // '| BL1 | bottom | along | #4 | straight | 9 ft 6 in | 9 | 85 ft 6 in | 57.1 lb |'
  * ```
  */
-export function barScheduleMarkdown(figures: RebarRegionFigures, units: ScheduleUnits = {}): string {
+export function barScheduleMarkdown(figures: RebarListFigures, units: ScheduleUnits = {}): string {
   return markdownOf(barTable(figures, units.length ?? 'ft-in', units.mass ?? 'lb'));
 }
 
 /**
  * The bar list as CSV (RFC 4180), with plain numbers.
  *
- * @param figures - figures of `rebarLayout` over an outline
+ * @param figures - figures of `rebarLayout`
  * @throws {InputError} `unknown-unit`
  * @example
  * ```ts
@@ -119,7 +119,7 @@ export function barScheduleMarkdown(figures: RebarRegionFigures, units: Schedule
  * barScheduleCsv(figures).split('\r\n')[1]; // 'BL1,bottom,along,#4,straight,9.5,9,85.5,57.114'
  * ```
  */
-export function barScheduleCsv(figures: RebarRegionFigures, units: ScheduleUnits = {}): string {
+export function barScheduleCsv(figures: RebarListFigures, units: ScheduleUnits = {}): string {
   return csvOf(barTable(figures, units.length ?? 'ft', units.mass ?? 'lb'));
 }
 

@@ -6,6 +6,7 @@
  * length is given a worth such that no bar can hold more worth than it costs; then no plan can cost
  * less than all the pieces are worth.
  */
+
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
@@ -35,6 +36,7 @@ import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import type { CutProblem, Pattern } from './cut-fill';
 import { type Batch, firstFitPlan, type Solved, solveCutting } from './cut-search';
+import { KEPT, KERF, PIECE, STOCK_LENGTH } from './mat-ordinary';
 
 /** Pieces of one length. */
 export interface PieceInput {
@@ -530,13 +532,20 @@ export const barCutting: Calculation<BarCuttingInput, BarCuttingFigures> = /*#__
   input: (): Field<Parsed> =>
     fields({
       pieces: list(
-        fields({ length: quantity('length', 'length'), count: whole('count', 1, PIECE_LIMIT) }),
+        fields({
+          length: quantity('length', 'length', 'positive', PIECE),
+          count: whole('count', 1, PIECE_LIMIT),
+        }),
         1,
         LENGTH_LIMIT,
       ),
-      stock: list(fields({ length: quantity('length', 'length'), price: maybe(price()) }), 1, STOCK_LIMIT),
-      kerf: maybe(quantity('length', 'kerf', 'not-negative')),
-      keepFrom: maybe(quantity('length', 'keepFrom')),
+      stock: list(
+        fields({ length: quantity('length', 'length', 'positive', STOCK_LENGTH), price: maybe(price()) }),
+        1,
+        STOCK_LIMIT,
+      ),
+      kerf: maybe(quantity('length', 'kerf', 'not-negative', KERF)),
+      keepFrom: maybe(quantity('length', 'keepFrom', 'positive', KEPT)),
       aim: maybe(choice('aim', ['fewest-bars', 'least-length', 'least-cost'] as const)),
     }),
   reckon,

@@ -7,7 +7,7 @@
  * page, with its two misprints put right; hard metric, ASTM A615/A615M-95c as reproduced.
  */
 
-import { area, length, massPerLength, pressure } from '../quantity/make';
+import { area, constant, length, massPerLength, pressure } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 
 /** US bar sizes, by the number that is rolled into the bar. */
@@ -67,15 +67,80 @@ const HARD_METRIC: Record<string, readonly [diameter: string, area: string, weig
 /** All inch-pound sizes, smallest first. */
 export const BAR_SIZES = /*#__PURE__*/ Object.keys(INCH_POUND) as BarSize[];
 
+/** Metric bars: hard metric numbers as `15M`, or by their diameter as `12 mm`. */
+export type MetricBarSize =
+  | '10M'
+  | '15M'
+  | '20M'
+  | '25M'
+  | '30M'
+  | '35M'
+  | '45M'
+  | '6 mm'
+  | '8 mm'
+  | '10 mm'
+  | '12 mm'
+  | '14 mm'
+  | '16 mm'
+  | '20 mm'
+  | '25 mm'
+  | '28 mm'
+  | '32 mm'
+  | '36 mm'
+  | '40 mm';
+
+/** Any bar that a mat is laid of. */
+export type AnyBarSize = BarSize | MetricBarSize;
+
+/** Kilograms per metre of round bars: π ÷ 4 × d² at 7850 kg/m3, to three places as tables print it. */
+const BY_DIAMETER: Record<string, string> = {
+  '6 mm': '0.222',
+  '8 mm': '0.395',
+  '10 mm': '0.617',
+  '12 mm': '0.888',
+  '14 mm': '1.208',
+  '16 mm': '1.578',
+  '20 mm': '2.466',
+  '25 mm': '3.853',
+  '28 mm': '4.834',
+  '32 mm': '6.313',
+  '36 mm': '7.990',
+  '40 mm': '9.865',
+};
+
+/** All bars that a mat may be laid of. */
+export const ALL_BARS: readonly AnyBarSize[] = /*#__PURE__*/ [
+  ...BAR_SIZES,
+  ...Object.keys(HARD_METRIC).map((n) => `${n}M`),
+  ...Object.keys(BY_DIAMETER),
+] as AnyBarSize[];
+
+const isInchPound = (size: AnyBarSize): size is BarSize => size.startsWith('#');
+
 /** Nominal diameter. */
-export const diameterOf = (size: BarSize): Quantity<'length'> => length(`${INCH_POUND[size][1]} in`);
+export function diameterOf(size: AnyBarSize): Quantity<'length'> {
+  if (isInchPound(size)) return length(`${INCH_POUND[size][1]} in`);
+  return length(size.endsWith('M') ? `${HARD_METRIC[size.slice(0, -1)]?.[0]} mm` : size);
+}
 
 /** Nominal cross-section. */
 export const sectionOf = (size: BarSize): Quantity<'area'> => area(`${INCH_POUND[size][2]} in2`);
 
+/** Sizes by their diameter, thinnest first. */
+export const bySize = (sizes: ReadonlySet<AnyBarSize>): AnyBarSize[] =>
+  [...sizes].sort((a, b) => diameterOf(a).compareTo(diameterOf(b)));
+
+const THICKEST_LAPPED = constant(() => length('40 mm'));
+
+/** Thicker than #11 and 40 mm: such bars are coupled, not lapped. */
+export const isHeavy = (size: AnyBarSize): boolean => diameterOf(size).greaterThan(THICKEST_LAPPED());
+
 /** Nominal weight. */
-export const weightOf = (size: BarSize): Quantity<'mass-per-length'> =>
-  massPerLength(`${INCH_POUND[size][3]} lb/ft`);
+export function weightOf(size: AnyBarSize): Quantity<'mass-per-length'> {
+  if (isInchPound(size)) return massPerLength(`${INCH_POUND[size][3]} lb/ft`);
+  const weight = size.endsWith('M') ? HARD_METRIC[size.slice(0, -1)]?.[2] : BY_DIAMETER[size];
+  return massPerLength(`${weight} kg/m`);
+}
 
 /** The soft metric number of an inch-pound size. */
 export const softNumberOf = (size: BarSize): string => INCH_POUND[size][0];

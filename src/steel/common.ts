@@ -1,9 +1,14 @@
 /** Small things that several calculations on steel share. */
 import { Decimal } from '../quantity/decimal';
-import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
-import { define } from '../reckoning/calculation';
-import { type Field, wholeNumber } from '../reckoning/fields';
-import type { Pad } from '../reckoning/pad';
+import { constant, length } from '../quantity/make';
+import {
+  canonicalValue,
+  newQuantity,
+  type Quantity,
+  systemOfQuantity,
+  unitShown,
+} from '../quantity/quantity';
+import { wholeNumber } from '../reckoning/fields';
 
 /** A plain number in a formula: 0.075, or 60000 for a strength in psi. */
 export const plainNumber = (value: Decimal | string): Quantity<'count'> =>
@@ -21,24 +26,25 @@ export const metresLike = (metres: Decimal, like: Quantity<'length'>): Quantity<
 export const steadyCount = (q: Quantity<'ratio'>): Quantity<'count'> =>
   wholeNumber(Math.round(q.toNumber(':1')));
 
-/** Read an input as a calculation reads it, and do something else with it: place bars, draw a plan. */
-export function throughDoor<Parsed, T>(
-  input: unknown,
-  field: () => Field<Parsed>,
-  work: (parsed: Parsed, pad: Pad) => T,
-): T {
-  const out: T[] = [];
-  const door = define<unknown, Parsed, Record<string, never>>({
-    id: 'places',
-    title: 'Places',
-    version: 1,
-    sources: [],
-    input: field,
-    reckon: (parsed, pad) => {
-      out.push(work(parsed, pad));
-      return {};
-    },
-  });
-  door(input);
-  return out[0] as T;
+/** One size as customary and as metric plans name it: 3 in and 75 mm. */
+export interface LengthPair {
+  readonly customary: Length;
+  readonly metric: Length;
 }
+
+type Length = Quantity<'length'>;
+
+/** A pair, made when first asked for. */
+export const lengthPair = (customary: string, metric: string): (() => LengthPair) =>
+  constant(() => ({ customary: length(customary), metric: length(metric) }));
+
+/** The name of the pair in the family of units of another quantity. */
+export const namedLike = (pair: LengthPair, like: Quantity): Length => pair[systemOfQuantity(like)];
+
+/** Below both names: what is named exactly by either never is. */
+export const belowPair = (q: Length, { customary, metric }: LengthPair): boolean =>
+  q.lessThan(customary) && q.lessThan(metric);
+
+/** Above both names. */
+export const abovePair = (q: Length, { customary, metric }: LengthPair): boolean =>
+  q.greaterThan(customary) && q.greaterThan(metric);

@@ -298,9 +298,10 @@ function pooled(problem: CutProblem, columns: readonly Column[], plan: Plan): Pl
  * A plan of least cost, with its proof as far as it goes.
  *
  * @param given - every piece must fit into the longest stock
+ * @param effort - table cells that the search may touch, and the proof again as many
  */
-export function solveCutting(given: CutProblem): Solved {
-  const problem = { ...given, effort: { left: EFFORT } };
+export function solveCutting(given: CutProblem, effort = EFFORT): Solved {
+  const problem = { ...given, effort: { left: effort } };
   const { demand, costs } = problem;
   const step = costStep(costs);
   const raised = (top: bigint, bottom: bigint): number =>
@@ -309,13 +310,13 @@ export function solveCutting(given: CutProblem): Solved {
   const meets = (top: bigint, bottom: bigint): boolean => raised(top, bottom) >= plan.cost;
   const start = [...startingColumns(problem, demand), ...plan.batches];
   // The proof has work of its own to spend: plans must not eat it up.
-  const relaxed = relax({ ...given, effort: { left: EFFORT } }, demand, start, meets);
+  const relaxed = relax({ ...given, effort: { left: effort } }, demand, start, meets);
   const bound = raised(relaxed.top, relaxed.bottom);
   const dives = demand.length > MANY_LENGTHS ? 1 : DIVES;
   for (let skip = 0; skip < dives && plan.cost > bound && !spent(problem); skip += 1) {
     plan = dive({ problem, target: bound }, demand, relaxed, skip, plan);
   }
-  if (plan.cost > bound && !spent(problem))
+  if (plan.cost > bound && !spent(problem) && effort >= EFFORT)
     plan = pooled(problem, allColumns(problem) ?? relaxed.columns, plan);
   return { ...relaxed, plan, bound };
 }

@@ -1,69 +1,108 @@
-/** What a mat of bars is laid by where the plans do not say: cover, stock length, lap. */
-import { constant, length } from '../quantity/make';
-import type { Quantity } from '../quantity/quantity';
-import * as cautions from '../reckoning/cautions';
+/** What a mat of bars is laid by where the plans do not say: cover, stock length, lap, supports. */
+import { constant } from '../quantity/make';
+import { Quantity, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { ACI_318_COVER, VCC_LAP } from '../reckoning/source';
-import { type BarSize, diameterOf } from './bars';
+import { ACI_318_COVER, COMMON_PRACTICE, VCC_LAP } from '../reckoning/source';
+import { type AnyBarSize, diameterOf } from './bars';
+import { abovePair, type LengthPair, lengthPair, namedLike } from './common';
+import { EARTH_COVER } from './cover';
+import { barSupportsFarApart, shortLap } from './mat-cautions';
 
 type Length = Quantity<'length'>;
 
-/** Cover of concrete that is cast against the ground. */
-export const COVER = constant(() => length('3 in'));
 /** Bars farther apart do little. */
-export const WIDE = constant(() => length('18 in'));
-const STOCK = constant(() => length('20 ft'));
-const LEAST_LAP = constant(() => length('12 in'));
+export const WIDE = /*#__PURE__*/ lengthPair('18 in', '450 mm');
+const STOCK = /*#__PURE__*/ lengthPair('20 ft', '6 m');
+const LEAST_LAP = /*#__PURE__*/ lengthPair('12 in', '300 mm');
 const LAP_DIAMETERS = constant(() => wholeNumber(40));
+/** Bars across corners that cracks start from. */
+export const CORNER_LENGTH = /*#__PURE__*/ lengthPair('4 ft', '1.2 m');
+/** Under #4 and thinner, and under thicker bars. */
+const NEAR_SUPPORTS = /*#__PURE__*/ lengthPair('3 ft', '0.9 m');
+const FAR_SUPPORTS = /*#__PURE__*/ lengthPair('4 ft', '1.2 m');
+/** #4 is 12.7 mm. */
+const THIN_BAR = /*#__PURE__*/ lengthPair('0.5 in', '13 mm');
+
+/** The first length within an input, which says in what units the job is written. */
+export function firstLength(input: unknown): Length | undefined {
+  if (input instanceof Quantity) return input.dimension === 'length' ? (input as Length) : undefined;
+  if (typeof input !== 'object' || input === null) return undefined;
+  for (const value of Object.values(input)) {
+    const found = firstLength(value);
+    if (found) return found;
+  }
+  return undefined;
+}
 
 /** Cover at the edges, given or usual. */
-export function coverOf(given: Length | undefined, pad: Pad): Length {
+export function coverOf(given: Length | undefined, like: Length, pad: Pad): Length {
   if (given) return given;
+  const cover = namedLike(EARTH_COVER(), like);
   pad.assume({
     name: 'cover',
-    value: COVER().format(),
+    value: cover.format(),
     because: 'concrete cast against the ground',
     override: 'Give cover from the plans',
     source: ACI_318_COVER,
   });
-  return COVER();
+  return cover;
 }
 
 /** Stock length, given or usual. */
-export function stockOf(given: Length | undefined, pad: Pad): Length {
+export function stockOf(given: Length | undefined, like: Length, pad: Pad): Length {
   if (given) return given;
+  const stock = namedLike(STOCK(), like);
   pad.assume({
     name: 'stockLength',
-    value: STOCK().format(),
+    value: stock.format(),
     because: 'a stock length of bar that most yards carry',
     override: 'Give stockLength as your yard sells it',
     source: { kind: 'common-practice', title: 'Stock lengths of bar', fromMemory: true },
   });
-  return STOCK();
+  return stock;
 }
 
-/** The larger of 40 bar diameters and 12 in. */
-function usualLap(bar: BarSize): Length {
-  const diameters = diameterOf(bar).times(LAP_DIAMETERS());
-  return diameters.lessThan(LEAST_LAP()) ? LEAST_LAP() : diameters;
-}
+const longer = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
 
 /** Lap, given or usual; a short one is cautioned about. */
-export function lapOf(given: Length | undefined, bar: BarSize, pad: Pad): Length {
-  const usual = usualLap(bar);
+export function lapOf(given: Length | undefined, bar: AnyBarSize, like: Length, pad: Pad): Length {
+  const [d, c] = [diameterOf(bar), namedLike(LEAST_LAP(), like)];
+  const usual = longer(d.times(LAP_DIAMETERS()), c).in(systemOfQuantity(like) === 'metric' ? 'mm' : 'in');
   if (given) {
-    if (given.lessThan(usual)) pad.caution(cautions.shortLap(usual, given));
+    if (given.lessThan(usual)) pad.caution(shortLap(usual, given));
     return given;
   }
-  const values = { d: diameterOf(bar), c: LEAST_LAP() };
-  pad.step('lap', 'l = max(40 × d, c)', values, usual);
+  pad.step('lap', 'l = max(40 × d, c)', { d, c }, usual);
   pad.assume({
     name: 'lap',
     value: usual.format(),
-    because: '40 bar diameters, at least 12 in',
+    because: '40 bar diameters, at least 12 in or 300 mm',
     override: 'Give lap from the plans; the engineer governs',
     source: VCC_LAP,
   });
   return usual;
+}
+
+/** How far apart chairs hold bars of a size that people step on: some 75 diameters. */
+export const supportsFor = (bar: AnyBarSize): LengthPair =>
+  abovePair(diameterOf(bar), THIN_BAR()) ? FAR_SUPPORTS() : NEAR_SUPPORTS();
+
+/** Distance between supports, given or usual; too great a one is cautioned about. */
+export function supportsOf(given: Length | undefined, bar: AnyBarSize, like: Length, pad: Pad): Length {
+  const usual = supportsFor(bar);
+  if (given) {
+    const limit = namedLike(usual, given);
+    if (abovePair(given, usual)) pad.caution(barSupportsFarApart(limit, given));
+    return given;
+  }
+  const apart = namedLike(usual, like);
+  pad.assume({
+    name: 'supports',
+    value: apart.format(),
+    because: 'chairs that hold bars of this size when people walk on them',
+    override: 'Give supports',
+    source: COMMON_PRACTICE,
+  });
+  return apart;
 }

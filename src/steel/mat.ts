@@ -22,6 +22,7 @@ import {
 } from './mat-clip';
 import { cornerPaths, type EdgeRule, edgePaths, type Path } from './mat-edges';
 import { type CutRule, cutLine, stepsIn, TooManyBars } from './mat-laps';
+import { type CutLines, cutMat, type LinesToCut } from './mat-stagger';
 
 /** What a bar is there for. */
 type BarUse = 'along' | 'across' | 'edge' | 'corner';
@@ -43,6 +44,8 @@ export interface LineRule {
   readonly spacing?: number;
   readonly lines?: number;
   readonly cut: CutRule;
+  /** Size of the bar. */
+  readonly size: string;
 }
 
 /** Rules of a mat. */
@@ -77,6 +80,9 @@ export interface PlacedMat {
   readonly across: PlacedLines;
   readonly crossings: number;
   readonly laps: number;
+  /** Laps in the bars along, edges and corners with them. */
+  readonly lapsAlong: number;
+  readonly lapsAcross: number;
   /** Laps beside a lap of the next line. */
   readonly lapsInLine: number;
 }
@@ -86,7 +92,10 @@ const STEADY = 1e-9;
 /** Side and line may come near each other this many times in all. */
 const NEAR_LIMIT = 20_000_000;
 
-function linesOf(rule: MatRule, line: LineRule): PlacedLines {
+function linesOf(
+  rule: SupportRule & Pick<MatRule, 'shortest'>,
+  line: Omit<LineRule, 'cut' | 'size'>,
+): PlacedLines {
   const direction = directionOf(line.degrees);
   const sides = sidesOf(rule.rings, direction);
   const [low, high] = spanOf(sides);
@@ -124,25 +133,22 @@ function place(bar: MatBar, limit: number, tally: Tally): void {
   tally.bars.push(bar);
 }
 
-function fill(use: 'along' | 'across', placed: PlacedLines, cut: CutRule, limit: number, tally: Tally): void {
-  const { direction, first, evenSpacing, stretches } = placed;
-  let before: readonly Stretch[] = [];
-  stretches.forEach((line, i) => {
+function fill(
+  use: 'along' | 'across',
+  { direction, first, evenSpacing }: PlacedLines,
+  { pieces, laps, inLine }: CutLines,
+  { step }: CutRule,
+  { limit, tally }: { readonly limit: number; readonly tally: Tally },
+): void {
+  pieces.forEach((line, i) => {
     const v = first + i * evenSpacing;
-    const laps: Stretch[] = [];
-    for (const stretch of line) {
-      const done = cutLine(stretch, cut, before);
-      for (const { from, steps } of done.pieces) {
-        const to = from + steps * cut.step;
-        const spots = [spotAt(direction, from, v), spotAt(direction, to, v)];
-        place({ use, spots, steps, bent: false }, limit, tally);
-      }
-      laps.push(...done.laps);
-      tally.laps += done.laps.length;
-      tally.lapsInLine += done.inLine;
+    for (const { from, steps } of line) {
+      const spots = [spotAt(direction, from, v), spotAt(direction, from + steps * step, v)];
+      place({ use, spots, steps, bent: false }, limit, tally);
     }
-    before = laps;
   });
+  tally.laps += laps;
+  tally.lapsInLine += inLine;
 }
 
 /** Crossings of the lines of both ways: along each line the others come at even distances. */
@@ -228,8 +234,14 @@ export function layMat(rule: MatRule): PlacedMat {
   const along = linesOf(rule, rule.along);
   const across = linesOf(rule, rule.across);
   const tally: Tally = { bars: [], laps: 0, lapsInLine: 0 };
-  fill('along', along, rule.along.cut, rule.limit, tally);
-  fill('across', across, rule.across.cut, rule.limit, tally);
+  const lines = ({ stretches }: PlacedLines, { cut, size }: LineRule): LinesToCut => ({
+    stretches,
+    cut,
+    size,
+  });
+  const [one, other] = cutMat(lines(along, rule.along), lines(across, rule.across), rule.limit);
+  fill('along', along, one, rule.along.cut, { limit: rule.limit, tally });
+  fill('across', across, other, rule.across.cut, { limit: rule.limit, tally });
   const { cut } = rule.along;
   const edgeRule: EdgeRule = {
     rings: rule.rings,
@@ -250,18 +262,29 @@ export function layMat(rule: MatRule): PlacedMat {
     bars: tally.bars,
     along,
     across,
-    crossings: crossingsOf(along, across),
+    crossings: Math.min(crossingsOf(along, across), crossingsOf(across, along)),
     laps: tally.laps,
+    lapsAlong: tally.laps - other.laps,
+    lapsAcross: other.laps,
     lapsInLine: tally.lapsInLine,
   };
 }
 
+/** A field of supports. */
+interface SupportRule {
+  readonly rings: readonly (readonly Spot[])[];
+  readonly cover: number;
+  readonly limit: number;
+}
+
 /**
- * How many supports hold a mat up: under lines `apart` from each other, at its ends and every `apart`
- * between.
+ * How many supports hold steel up: in rows `apart` from each other, at their ends and every `apart`
+ * between; the rows run one way or the other, whichever takes fewer.
  */
-export function supportsUnder(rule: MatRule, apart: number): number {
-  const { cut, degrees } = rule.along;
-  const { stretches } = linesOf(rule, { degrees, spacing: apart, cut });
-  return stretches.flat().reduce((n, [from, to]) => n + Math.ceil((to - from) / apart - STEADY) + 1, 0);
+export function supportsUnder(rule: SupportRule, apart: number, degrees = [0, 90]): number {
+  const under = (turn: number): number =>
+    linesOf({ ...rule, shortest: 0 }, { degrees: turn, spacing: apart })
+      .stretches.flat()
+      .reduce((n, [from, to]) => n + Math.ceil((to - from) / apart - STEADY) + 1, 0);
+  return Math.min(...degrees.map(under));
 }

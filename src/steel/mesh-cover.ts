@@ -20,6 +20,8 @@ export interface StripRule {
   readonly sideLap: number;
   /** Rounded up. */
   readonly endLap: number;
+  /** The first strip lies along the far edge: over an outline that is no rectangle it makes a difference. */
+  readonly fromFar?: boolean;
   readonly limit: number;
 }
 
@@ -36,6 +38,8 @@ export interface LaidStrips {
   readonly degrees: number;
   readonly strips: number;
   readonly pieces: readonly LaidPiece[];
+  /** The strips end to end, in steps, with no lap: what rolls in one line have to reach over. */
+  readonly inOneLine: number;
 }
 
 const STEADY = 1e-9;
@@ -58,6 +62,28 @@ function merged(stretches: readonly Stretch[]): Stretch[] {
     else out.push([from, to]);
   }
   return out;
+}
+
+/** The sides that come within each strip: a strip then looks only at those. */
+function sidesByStrip(
+  sides: readonly Side[],
+  places: readonly Stretch[],
+  low: number,
+  { width, sideLap }: StripRule,
+): Side[][] {
+  const by: Side[][] = places.map(() => []);
+  const pitch = width - sideLap;
+  for (const side of sides) {
+    const [a, b] = side.v0 < side.v1 ? [side.v0, side.v1] : [side.v1, side.v0];
+    // From the far edge a strip begins up to a pitch before its place from the near one.
+    const from = Math.max(0, Math.floor((a - low - width) / pitch) - 1);
+    const to = Math.min(places.length - 1, Math.ceil((b - low) / pitch) + 2);
+    for (let i = from; i <= to; i += 1) {
+      const [bottom, top] = places[i] as Stretch;
+      if (b >= bottom && a <= top) by[i]?.push(side);
+    }
+  }
+  return by;
 }
 
 /** Where a strip has slab under it, less the edge distance at both ends. */
@@ -96,6 +122,24 @@ function piecesOver(
   });
 }
 
+/** The strips from side to side, the lowest first; the last one laid is narrower. */
+function placesOf(rule: StripRule, [low, high]: Stretch): Stretch[] {
+  const { edge, width, sideLap, fromFar } = rule;
+  const field = high - low - 2 * edge;
+  if (field <= 0) return [];
+  const strips = field > width ? Math.ceil((field - sideLap) / (width - sideLap) - STEADY) : 1;
+  if (strips > rule.limit) throw new TooManyBars();
+  const pitch = width - sideLap;
+  const places = Array.from({ length: strips }, (_, i): Stretch => {
+    const bottom = low + edge + i * pitch;
+    return [bottom, Math.min(bottom + width, high - edge)];
+  });
+  return fromFar ? places.map(([a, b]): Stretch => [low + high - b, low + high - a]).reverse() : places;
+}
+
+/** Sides and strips may come near each other this many times in all. */
+const NEAR_LIMIT = 5_000_000;
+
 /**
  * Lay strips over an outline in one direction.
  *
@@ -105,23 +149,26 @@ function piecesOver(
  * @throws {TooManyBars} above the limit
  */
 export function layStrips(rule: StripRule): LaidStrips {
-  const { degrees, edge, width, sideLap, limit } = rule;
+  const { degrees, edge, step, width, sideLap, limit } = rule;
   const sides = sidesOf(rule.rings, directionOf(degrees));
-  const [low, high] = spanOf(sides);
-  const field = high - low - 2 * edge;
-  if (field <= 0) return { degrees, strips: 0, pieces: [] };
-  const strips = field > width ? Math.ceil((field - sideLap) / (width - sideLap) - STEADY) : 1;
-  if (strips * Math.max(1, sides.length / 100) > limit) throw new TooManyBars();
+  const span = spanOf(sides);
+  const places = placesOf(rule, span);
+  const [first] = places;
+  if (!first) return { degrees, strips: 0, pieces: [], inOneLine: 0 };
+  const pitch = width - sideLap;
+  const near = sides.reduce((n, { v0, v1 }) => n + Math.min(places.length, Math.abs(v1 - v0) / pitch + 2), 0);
+  if (near > NEAR_LIMIT) throw new TooManyBars();
+  const by = sidesByStrip(sides, places, first[0], rule);
   const pieces: LaidPiece[] = [];
-  for (let i = 0; i < strips; i += 1) {
-    const bottom = low + edge + i * (width - sideLap);
-    const top = Math.min(bottom + width, high - edge);
-    for (const stretch of under(sides, bottom, top, edge)) {
+  let inOneLine = 0;
+  places.forEach(([bottom, top], i) => {
+    for (const stretch of under(by[i] as Side[], bottom, top, edge)) {
+      inOneLine += Math.ceil((stretch[1] - stretch[0]) / step - 1e-3);
       pieces.push(
         ...piecesOver(stretch, rule, i % 2 === 1).map((piece) => ({ ...piece, low: bottom, high: top })),
       );
       if (pieces.length > limit) throw new TooManyBars();
     }
-  }
-  return { degrees, strips, pieces };
+  });
+  return { degrees, strips: places.length, pieces, inOneLine };
 }

@@ -1,21 +1,20 @@
 /**
  * Welded wire mesh in sheets or from rolls, with laps. Any outline: see `mesh-region`.
  *
- * Over a rectangle:
- * Strips side by side: `n = ceil((W − l) ÷ (w − l))` with side lap `l`. Along a strip of sheets:
- * `k = ceil((L − e) ÷ (s − e))` with end lap `e`. From rolls, every strip is run in one line and a
- * new roll is lapped on where one ends. Offcuts are not used again here.
+ * A rectangle is read into an outline that is covered to its edges, with strips along its length:
+ * `n = ceil((W − l) ÷ (w − l))` of them with side lap `l`.
  */
+
 import * as faults from '../quantity/faults';
-import { constant, ratio } from '../quantity/make';
+import { angle, constant, length, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
-import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
-import { choice, eitherBy, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { type Calculation, define, readInput, refuse } from '../reckoning/calculation';
+import { choice, eitherBy, type Field, fields, maybe, quantity, text } from '../reckoning/fields';
+import { PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
+import type { Result } from '../reckoning/result';
 import { PEARSON_MESH, WRI_STYLES } from '../reckoning/source';
-import { throughDoor } from './common';
-import { meshLaps } from './mesh-laps';
+import { CUT_TO, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART } from './mat-ordinary';
 import {
   type MeshPlace,
   type MeshRegionFigures,
@@ -25,19 +24,8 @@ import {
   type ParsedMeshRegion,
   reckonMeshRegion,
 } from './mesh-region';
-import { STOCK_STYLES, stockWeight } from './wire';
-
-/** Styles with a published weight. */
-export type MeshStyle =
-  | '6x6-W1.4xW1.4'
-  | '6x6-W2.0xW2.0'
-  | '6x6-W2.9xW2.9'
-  | '6x6-W4.0xW4.0'
-  | '4x4-W1.4xW1.4'
-  | '4x4-W2.0xW2.0'
-  | '4x4-W2.9xW2.9'
-  | '4x4-W4.0xW4.0'
-  | '6x6-W5.5xW5.5';
+import { unknownStyle } from './mesh-style';
+import { readStyle, type WireStyle } from './wire';
 
 /** Input of {@link meshLayout} for a rectangle. */
 export interface MeshLayoutInput {
@@ -51,36 +39,29 @@ export interface MeshLayoutInput {
   readonly pieceLength: QuantityInput<'length'>;
   /** Width of a sheet or a roll. */
   readonly pieceWidth: QuantityInput<'length'>;
-  /** Overlap of neighbouring strips; by default 6 in. */
+  /** Overlap of neighbouring strips; by default one square, 6 in or 150 mm where no style is given. */
   readonly sideLap?: QuantityInput<'length'>;
-  /** Overlap end to end; by default the side lap. */
+  /** Overlap end to end; by default one square, or the side lap where that is given. */
   readonly endLap?: QuantityInput<'length'>;
-  /** Style, where the weight is wanted. */
-  readonly style?: MeshStyle;
+  /** Pieces are cut to a multiple of this; by default 1 in, or 10 mm. */
+  readonly cutTo?: QuantityInput<'length'>;
+  /** Style, where the weight is wanted: any designation. */
+  readonly style?: string;
+  /** Between chairs or blocks, both ways; by default 3 ft, or 0.9 m, or 2 ft, or 0.6 m, under light wire. */
+  readonly supports?: QuantityInput<'length'>;
 }
 
-/** Figures of {@link meshLayout} for a rectangle. */
-export interface MeshLayoutFigures {
-  /** Whole sheets or rolls to buy. */
-  readonly pieces: Quantity<'count'>;
-  /** Strips side by side. */
-  readonly strips: Quantity<'count'>;
+/** Figures of {@link meshLayout} for a rectangle: those over an outline, and what laps take. */
+export interface MeshLayoutFigures extends MeshRegionFigures {
   /** Area covered. */
   readonly area: Quantity<'area'>;
-  /** Area bought. */
-  readonly areaBought: Quantity<'area'>;
-  /** Area of one piece. */
-  readonly pieceArea: Quantity<'area'>;
   /** What one side lap takes of the width of a piece, over what is left: the extra that laps cost. */
   readonly lapAllowance: Quantity<'ratio'>;
-  /** Weight of what is bought. */
-  readonly weight?: Quantity<'mass'>;
 }
 
 type Length = Quantity<'length'>;
-type Count = Quantity<'count'>;
 
-interface Parsed {
+interface ParsedRectangle {
   readonly length: Length;
   readonly width: Length;
   readonly form: 'sheets' | 'rolls';
@@ -88,87 +69,78 @@ interface Parsed {
   readonly pieceWidth: Length;
   readonly sideLap: Length | undefined;
   readonly endLap: Length | undefined;
-  readonly style: MeshStyle | undefined;
+  readonly cutTo: Length | undefined;
+  readonly style: WireStyle | undefined;
+  readonly supports: Length | undefined;
 }
 
 const PIECE_LIMIT = 100_000;
-const ONE = constant(() => wholeNumber(1));
+const NOTHING = constant(() => length('0 in'));
+const ALONG = constant(() => angle('0 deg'));
 
-function ceilOver(a: Length, b: Length): Count {
-  if (a.over(b).greaterThan(ratio(`${PIECE_LIMIT}:1`))) {
-    refuse('pieceLength', faults.tooMany('the mesh in pieces', PIECE_LIMIT));
-  }
-  return wholeNumber(Math.round(a.upTo(b).over(b).toNumber(':1')));
-}
-
-/** Pieces in a row that cover a distance with laps; one when a piece is long enough. */
-function inRow(distance: Length, piece: Length, lap: Length): Count {
-  return distance.greaterThan(piece) ? ceilOver(distance.minus(lap), piece.minus(lap)) : ONE();
-}
-
-function sheets(input: Parsed, n: Count, e: Length, pad: Pad): Count {
-  const { length: L, pieceLength: s } = input;
-  const k = inRow(L, s, e);
-  pad.step('sheets in a strip', L.greaterThan(s) ? 'k = ceil((L − e) ÷ (s − e))' : 'k = 1', { L, e, s }, k);
-  return pad.step('sheets', 'p = n × k', { n, k }, n.times(k));
-}
-
-function rolls(input: Parsed, n: Count, e: Length, pad: Pad): Count {
-  const { length: L, pieceLength: s } = input;
-  const run = pad.step('strips in one line', 'R = n × L', { n, L }, L.times(n));
-  const p = inRow(run, s, e);
-  const formula = run.greaterThan(s) ? 'p = ceil((R − e) ÷ (s − e))' : 'p = 1';
-  return pad.step('rolls', formula, { R: run, e, s }, p);
-}
-
-function weigh(style: MeshStyle, bought: Quantity<'area'>, pad: Pad): Quantity<'mass'> | undefined {
-  const u = stockWeight(style);
-  return u && pad.step('weight', 'M = B × u', { B: bought, u }, bought.times(u));
-}
-
-function reckonRectangle(input: Parsed, pad: Pad): MeshLayoutFigures {
-  const { length: L, width: W, pieceLength: s, pieceWidth: w, style } = input;
-  const { side: l, end: e } = meshLaps(input, pad);
-  const n = inRow(W, w, l);
-  pad.step('strips', W.greaterThan(w) ? 'n = ceil((W − l) ÷ (w − l))' : 'n = 1', { W, l, w }, n);
-  const p = input.form === 'sheets' ? sheets(input, n, e, pad) : rolls(input, n, e, pad);
-  const pieceArea = pad.step('area of a piece', 'a = s × w', { s, w }, s.times(w));
-  const B = pad.step('area bought', 'B = p × a', { p, a: pieceArea }, pieceArea.times(p));
-  const allowance = pad.step('extra for side laps', 'x = l ÷ (w − l)', { l, w }, l.over(w.minus(l)).in('%'));
-  pad.caution(cautions.meshOnGround);
-  if (input.form === 'rolls') pad.caution(cautions.rollsSpring);
-  const weight = style ? weigh(style, B, pad) : undefined;
+/** The same mesh over an outline. */
+function asRegion(input: ParsedRectangle): ParsedMeshRegion {
+  const { length: long, width, ...mesh } = input;
   return {
-    pieces: p,
-    strips: n,
-    area: L.times(W),
-    areaBought: B,
-    pieceArea,
-    lapAllowance: allowance,
-    ...(weight ? { weight } : {}),
+    ...mesh,
+    outline: { shape: 'rectangle', length: long, width },
+    openings: undefined,
+    edge: NOTHING(),
+    angle: ALONG(),
   };
 }
 
-const rectangleInput = (): Field<Parsed> =>
+function reckonRectangle(input: ParsedRectangle, pad: Pad): MeshLayoutFigures {
+  const { length: L, width: W, pieceLength: s, pieceWidth: w } = input;
+  const most = ratio(`${PIECE_LIMIT}:1`);
+  if (L.over(s).greaterThan(most) || W.over(w).greaterThan(most))
+    refuse('pieceLength', faults.tooMany('the mesh in pieces', PIECE_LIMIT));
+  const { sideLap: l, ...figures } = reckonMeshRegion(asRegion(input), pad);
+  const formula = W.greaterThan(w) ? 'n = ceil((W − l) ÷ (w − l))' : 'n = 1';
+  pad.step('strips', formula, { W, l, w }, figures.strips);
+  const lapAllowance = pad.step(
+    'extra for side laps',
+    'x = l ÷ (w − l)',
+    { l, w },
+    l.over(w.minus(l)).in('%'),
+  );
+  return { ...figures, sideLap: l, area: L.times(W), lapAllowance };
+}
+
+const rectangleInput = (): Field<ParsedRectangle> =>
   fields({
-    length: quantity('length', 'length'),
-    width: quantity('length', 'width'),
+    length: quantity('length', 'length', 'positive', PLAN_LENGTH),
+    width: quantity('length', 'width', 'positive', PLAN_LENGTH),
     form: choice('form', ['sheets', 'rolls'] as const),
-    pieceLength: quantity('length', 'pieceLength'),
-    pieceWidth: quantity('length', 'pieceWidth'),
-    sideLap: maybe(quantity('length', 'sideLap', 'not-negative')),
-    endLap: maybe(quantity('length', 'endLap', 'not-negative')),
-    style: maybe(choice('style', STOCK_STYLES as readonly MeshStyle[])),
+    pieceLength: quantity('length', 'pieceLength', 'positive', SHEET_LENGTH),
+    pieceWidth: quantity('length', 'pieceWidth', 'positive', SHEET_WIDTH),
+    sideLap: maybe(quantity('length', 'sideLap', 'not-negative', MESH_LAP)),
+    endLap: maybe(quantity('length', 'endLap', 'not-negative', MESH_LAP)),
+    cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
+    style: maybe(text('style', readStyle, unknownStyle)),
+    supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
   });
 
+/** What goes into {@link meshLayout}: a rectangle by its sides, or an outline. */
+export type MeshInput = MeshLayoutInput | MeshRegionInput;
+
+/** Figures of either kind of input: what only a rectangle has is there after `'area' in figures`. */
+export type MeshFigures = MeshLayoutFigures | MeshRegionFigures;
+
 /** {@link meshLayout}: one calculation with two kinds of input, each with its figures. */
-export type MeshLayout = Calculation<MeshLayoutInput, MeshLayoutFigures> &
-  Calculation<MeshRegionInput, MeshRegionFigures>;
+export interface MeshLayout extends Calculation<MeshInput, MeshFigures> {
+  /** Reckon mesh over a rectangle. */
+  (input: MeshLayoutInput): Result<MeshLayoutFigures>;
+  /** Reckon mesh over an outline. */
+  (input: MeshRegionInput): Result<MeshRegionFigures>;
+  /** Reckon either kind of input. */
+  (input: MeshInput): Result<MeshFigures>;
+}
 
 /**
  * Welded wire mesh over a rectangle by its sides, or over any outline with openings.
  *
- * Over an outline the strips are tried both ways and offcuts are used again.
+ * Offcuts are used again; over an outline the strips are tried both ways.
  *
  * @param input - the rectangle or the outline, the sheets or rolls, the laps
  * @returns pieces to buy, strips, areas and weight; over an outline also what is laid
@@ -201,15 +173,15 @@ export type MeshLayout = Calculation<MeshLayoutInput, MeshLayoutFigures> &
  * ```
  */
 export const meshLayout: MeshLayout = /*#__PURE__*/ define<
-  MeshLayoutInput,
-  Parsed | ParsedMeshRegion,
-  MeshLayoutFigures | MeshRegionFigures
+  MeshInput,
+  ParsedRectangle | ParsedMeshRegion,
+  MeshFigures
 >({
   id: 'mesh-layout',
   title: 'Welded wire mesh',
-  version: 1,
+  version: 2,
   sources: [PEARSON_MESH, WRI_STYLES],
-  input: () => eitherBy<Parsed | ParsedMeshRegion>('outline', meshRegionInput(), rectangleInput()),
+  input: () => eitherBy<ParsedRectangle | ParsedMeshRegion>('outline', meshRegionInput(), rectangleInput()),
   reckon: (input, pad) => ('outline' in input ? reckonMeshRegion(input, pad) : reckonRectangle(input, pad)),
 }) as unknown as MeshLayout;
 
@@ -233,5 +205,5 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
  * ```
  */
 export function meshPlaces(input: MeshRegionInput): readonly MeshPlace[] {
-  return throughDoor(input, meshRegionInput, meshPlacesOf).places;
+  return meshPlacesOf(readInput(meshRegionInput(), input)).places;
 }

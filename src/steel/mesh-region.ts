@@ -1,10 +1,13 @@
 /**
  * Welded wire mesh over any outline with openings: the second kind of input of `mesh-layout`.
  *
- * Strips are tried both ways and the way that takes the fewest sheets or rolls is kept. Pieces shorter
- * than a sheet are cut from sheets so that offcuts serve again, by the search of `bar-cutting`. Lengths are
- * searched for in binary numbers and rounded up to whole cutting steps, so they are exact and at most one step long.
+ * Strips are tried both ways and from either edge, and the way that takes the fewest sheets or rolls is kept.
+ * Pieces shorter than a sheet are cut from sheets so that offcuts serve again, by the search of `bar-cutting`.
+ * Rolls may also be run in one line: where one ends within a strip the next is lapped on, so that
+ * `ceil((R − e) ÷ (s − e))` rolls reach over strips of `R` in all. Lengths are searched for in binary numbers
+ * and rounded up to whole cutting steps, so they are exact and at most one step long.
  */
+
 import { type OutlineInput, outline } from '../geometry/outline';
 import { type OpeningInput, openings, type Region, ringsOf } from '../geometry/region';
 import { Decimal } from '../quantity/decimal';
@@ -12,18 +15,21 @@ import * as faults from '../quantity/faults';
 import { angle, constant, length } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { choice, type Field, fields, maybe, quantity, text, wholeNumber } from '../reckoning/fields';
-import type { Pad } from '../reckoning/pad';
+import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
-import { metresLike } from './common';
+import { lengthPair, metresLike, namedLike } from './common';
 import type { CutProblem } from './cut-fill';
 import { firstFitPlan, solveCutting } from './cut-search';
+import { supportsUnder } from './mat';
+import { meshOnGround, rollsSpring } from './mat-cautions';
 import { directionOf, type Spot, spotAt, spotsOf } from './mat-clip';
 import { stepsIn, TooManyBars } from './mat-laps';
+import { CUT_TO, MESH_EDGE, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART, TURN } from './mat-ordinary';
 import { type LaidStrips, layStrips, type StripRule } from './mesh-cover';
 import { meshLaps } from './mesh-laps';
 import { styleWeight, unknownStyle } from './mesh-style';
+import { meshSupportsOf } from './mesh-supports';
 import { readStyle, type WireStyle } from './wire';
 
 /** Input of `meshLayout` for any outline. */
@@ -38,11 +44,11 @@ export interface MeshRegionInput {
   readonly pieceLength: QuantityInput<'length'>;
   /** Width of a sheet or a roll. */
   readonly pieceWidth: QuantityInput<'length'>;
-  /** From the edges of the slab to the mesh; by default 2 in. */
+  /** From the edges of the slab to the mesh; by default 2 in, or 50 mm. */
   readonly edge?: QuantityInput<'length'>;
-  /** Overlap of neighbouring strips; by default 6 in. */
+  /** Overlap of neighbouring strips; by default one square, 6 in or 150 mm where no style is given. */
   readonly sideLap?: QuantityInput<'length'>;
-  /** Overlap end to end; by default the side lap. */
+  /** Overlap end to end; by default one square, or the side lap where that is given. */
   readonly endLap?: QuantityInput<'length'>;
   /** Direction of the strips, anticlockwise from x; by default the better of along and across. */
   readonly angle?: QuantityInput<'angle'>;
@@ -50,6 +56,8 @@ export interface MeshRegionInput {
   readonly cutTo?: QuantityInput<'length'>;
   /** Style, where the weight is wanted: any designation. */
   readonly style?: string;
+  /** Between chairs or blocks, both ways; by default 3 ft, or 0.9 m, or 2 ft, or 0.6 m, under light wire. */
+  readonly supports?: QuantityInput<'length'>;
 }
 
 /** Pieces of one length. */
@@ -84,6 +92,12 @@ export interface MeshRegionFigures {
   readonly pieceArea: Quantity<'area'>;
   /** Weight of what is bought, where a style is given. */
   readonly weight?: Quantity<'mass'>;
+  /** Chairs or blocks under the mesh. */
+  readonly supports: Quantity<'count'>;
+  /** Overlap of neighbouring strips that was used. */
+  readonly sideLap: Quantity<'length'>;
+  /** Overlap end to end that was used. */
+  readonly endLap: Quantity<'length'>;
 }
 
 /** A piece of mesh in its place: plain metres, for drawing and for checking. */
@@ -113,12 +127,15 @@ export interface ParsedMeshRegion extends Region {
   readonly angle: Quantity<'angle'> | undefined;
   readonly cutTo: Length | undefined;
   readonly style: WireStyle | undefined;
+  readonly supports: Length | undefined;
 }
 
 const PIECE_LIMIT = 100_000;
 /** Above this many distinct lengths offcuts are used first-fit. */
 const SEARCHED_LENGTHS = 60;
-const EDGE = constant(() => length('2 in'));
+const EDGE = /*#__PURE__*/ lengthPair('2 in', '50 mm');
+/** Search for offcuts used again: a tenth of a second, and less in most lists. */
+const EFFORT = 3e7;
 const INCH = constant(() => length('1 in'));
 const CENTIMETRE = constant(() => length('10 mm'));
 const FARTHEST = constant(() => new Decimal(100_000));
@@ -127,6 +144,8 @@ const metres = (q: Length): number => canonicalValue(q).toNumber();
 
 interface Ground {
   readonly rule: Omit<StripRule, 'degrees'>;
+  readonly side: Length;
+  readonly end: Length;
   readonly step: Length;
 }
 
@@ -141,7 +160,9 @@ function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
     refuse('outline', faults.outOfRange('the outline'));
   }
   const { side, end } = meshLaps(input, pad);
-  const edge = input.edge ?? usual('edge', EDGE(), 'mesh is kept back from the forms', pad);
+  const edge =
+    input.edge ??
+    usual('edge', namedLike(EDGE(), input.pieceLength), 'mesh is kept back from the forms', pad);
   const fine = systemOfQuantity(input.pieceLength) === 'metric' ? CENTIMETRE() : INCH();
   const step = input.cutTo ?? usual('cutTo', fine, 'mesh is not cut closer than this', pad);
   const each = metres(step);
@@ -158,7 +179,7 @@ function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
     endLap,
     limit: PIECE_LIMIT,
   };
-  return { rule, step };
+  return { rule, step, side, end };
 }
 
 /** Pieces laid, and what is bought for them. */
@@ -169,10 +190,19 @@ interface Bought {
   readonly least: number;
 }
 
-function buy(strips: LaidStrips, piece: number): Bought {
+function buy(strips: LaidStrips, { piece, endLap }: Ground['rule'], form: 'sheets' | 'rolls'): Bought {
   const byLength = new Map<number, number>();
   for (const { steps } of strips.pieces) byLength.set(steps, (byLength.get(steps) ?? 0) + 1);
   const counts = [...byLength].sort((a, b) => b[0] - a[0]);
+  const cut = cutFrom(counts, piece);
+  if (form === 'sheets') return { strips, counts, ...cut };
+  const reach = strips.inOneLine;
+  const inLine = reach > piece ? Math.ceil((reach - endLap) / (piece - endLap)) : 1;
+  return { strips, counts, pieces: Math.min(cut.pieces, inLine), least: Math.ceil(reach / piece) };
+}
+
+/** The fewest pieces that these lengths are cut from, and a number that no plan goes below. */
+function cutFrom(counts: Bought['counts'], piece: number): { pieces: number; least: number } {
   const problem: CutProblem = {
     weights: counts.map(([steps]) => steps),
     demand: counts.map(([, count]) => count),
@@ -181,18 +211,39 @@ function buy(strips: LaidStrips, piece: number): Bought {
   };
   if (counts.length > SEARCHED_LENGTHS) {
     const least = Math.ceil(counts.reduce((s, [steps, count]) => s + steps * count, 0) / piece);
-    return { strips, counts, pieces: firstFitPlan(problem, problem.demand).cost, least };
+    return { pieces: firstFitPlan(problem, problem.demand).cost, least };
   }
-  const { plan, bound } = solveCutting(problem);
-  return { strips, counts, pieces: plan.cost, least: bound };
+  const { plan, bound } = solveCutting(problem, EFFORT);
+  return { pieces: plan.cost, least: bound };
 }
 
-function lay({ rule }: Ground, degrees: number): Bought {
+/** What is kept low, in this order; a text at the end settles what is equal so far. */
+type Score = readonly [bought: number, laid: number, length: number, strips: number, list: string];
+
+const scoreOf = ({ pieces, strips, counts }: Bought): Score => [
+  pieces,
+  strips.pieces.length,
+  counts.reduce((sum, [steps, n]) => sum + steps * n, 0),
+  strips.strips,
+  counts.map(([steps, n]) => `${steps}:${n}`).join(),
+];
+
+function better(a: Bought, b: Bought): boolean {
+  const [one, other] = [scoreOf(a), scoreOf(b)];
+  const at = one.findIndex((value, i) => value !== other[i]);
+  return at >= 0 && (one[at] as number | string) < (other[at] as number | string);
+}
+
+/** Strips in one direction, from the edge that takes fewer. */
+function lay({ rule }: Ground, degrees: number, form: 'sheets' | 'rolls'): Bought {
   try {
-    const strips = layStrips({ ...rule, degrees });
-    if (strips.pieces.length === 0)
-      return refuse('edge', faults.doesNotFit('twice the edge distance', 'the slab'));
-    return buy(strips, rule.piece);
+    const [near, far] = [false, true].map((fromFar) => {
+      const strips = layStrips({ ...rule, degrees, fromFar });
+      if (strips.pieces.length === 0)
+        return refuse('edge', faults.doesNotFit('twice the edge distance', 'the slab'));
+      return buy(strips, rule, form);
+    }) as [Bought, Bought];
+    return better(far, near) ? far : near;
   } catch (error) {
     if (error instanceof TooManyBars)
       return refuse('pieceLength', faults.tooMany('the mesh in pieces', PIECE_LIMIT));
@@ -205,10 +256,10 @@ interface Choice {
   readonly other?: Bought;
 }
 
-function choose(input: ParsedMeshRegion, ground: Ground): Choice {
-  if (input.angle) return { best: lay(ground, input.angle.toNumber('deg')) };
-  const [along, across] = [lay(ground, 0), lay(ground, 90)];
-  return across.pieces < along.pieces ? { best: across, other: along } : { best: along, other: across };
+function choose({ form, angle: given }: ParsedMeshRegion, ground: Ground): Choice {
+  if (given) return { best: lay(ground, given.toNumber('deg'), form) };
+  const [along, across] = [lay(ground, 0, form), lay(ground, 90, form)];
+  return better(across, along) ? { best: across, other: along } : { best: along, other: across };
 }
 
 /** Mesh in its place, with the rings that it lies in. */
@@ -218,8 +269,8 @@ export interface MeshSheet {
 }
 
 /** Where the pieces of mesh lie. */
-export function meshPlacesOf(input: ParsedMeshRegion, pad: Pad): MeshSheet {
-  const ground = groundOf(input, pad);
+export function meshPlacesOf(input: ParsedMeshRegion): MeshSheet {
+  const ground = groundOf(input, new Pad());
   const { strips } = choose(input, ground).best;
   const direction = directionOf(strips.degrees);
   const places = strips.pieces.map(({ from, steps, low, high }): MeshPlace => {
@@ -252,7 +303,9 @@ export function reckonMeshRegion(input: ParsedMeshRegion, pad: Pad): MeshRegionF
   const B = pad.step('area bought', 'B = p × a', { p, a: pieceArea }, pieceArea.times(p));
   const u = input.style ? styleWeight(input.style, pad) : undefined;
   const weight = u ? pad.step('weight', 'M = B × u', { B, u }, B.times(u)) : undefined;
-  pad.caution(cautions.meshOnGround);
+  const supports = supportsUnderMesh(input, ground, pad);
+  pad.caution(meshOnGround);
+  if (input.form === 'rolls') pad.caution(rollsSpring);
   return {
     pieces: p,
     leastPieces: wholeNumber(best.least),
@@ -265,7 +318,23 @@ export function reckonMeshRegion(input: ParsedMeshRegion, pad: Pad): MeshRegionF
     areaBought: B,
     pieceArea,
     ...(weight ? { weight } : {}),
+    supports,
+    sideLap: ground.side,
+    endLap: ground.end,
   };
+}
+
+/** Chairs or blocks in rows under all of the mesh. */
+function supportsUnderMesh(input: ParsedMeshRegion, { rule }: Ground, pad: Pad): Count {
+  const apart = meshSupportsOf(input.supports, input.style, input.pieceLength, pad);
+  const { rings, edge } = rule;
+  try {
+    return wholeNumber(supportsUnder({ rings, cover: edge, limit: PIECE_LIMIT }, metres(apart)));
+  } catch (error) {
+    if (error instanceof TooManyBars)
+      return refuse('supports', faults.tooMany('the mesh in supports', PIECE_LIMIT));
+    throw error;
+  }
 }
 
 const angleOf = (degrees: number, given: Quantity<'angle'> | undefined): Quantity<'angle'> =>
@@ -277,12 +346,13 @@ export const meshRegionInput = (): Field<ParsedMeshRegion> =>
     outline: outline(),
     openings: maybe(openings()),
     form: choice('form', ['sheets', 'rolls'] as const),
-    pieceLength: quantity('length', 'pieceLength'),
-    pieceWidth: quantity('length', 'pieceWidth'),
-    edge: maybe(quantity('length', 'edge', 'not-negative')),
-    sideLap: maybe(quantity('length', 'sideLap', 'not-negative')),
-    endLap: maybe(quantity('length', 'endLap', 'not-negative')),
-    angle: maybe(quantity('angle', 'angle', 'any')),
-    cutTo: maybe(quantity('length', 'cutTo')),
+    pieceLength: quantity('length', 'pieceLength', 'positive', SHEET_LENGTH),
+    pieceWidth: quantity('length', 'pieceWidth', 'positive', SHEET_WIDTH),
+    edge: maybe(quantity('length', 'edge', 'not-negative', MESH_EDGE)),
+    sideLap: maybe(quantity('length', 'sideLap', 'not-negative', MESH_LAP)),
+    endLap: maybe(quantity('length', 'endLap', 'not-negative', MESH_LAP)),
+    angle: maybe(quantity('angle', 'angle', 'any', TURN)),
+    cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
     style: maybe(text('style', readStyle, unknownStyle)),
+    supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
   });

@@ -1,7 +1,7 @@
-/** Spacing, depth, timing and stiffness: second ways to the same figures, and what must always hold. */
+/** Spacing, depth and stiffness: second ways to the same figures, and what must always hold. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { jointSpacing, relativeStiffness, sawWindow } from '../../src/index';
+import { jointSpacing, relativeStiffness } from '../../src/index';
 
 const inches = fc.integer({ min: 3, max: 20 });
 
@@ -99,65 +99,5 @@ describe('radius of relative stiffness', () => {
         subgrade: { pressure, deflection },
       }).figures.radius.format('in', { places: 12 });
     expect(radius('10 psi', '0.1 in')).toBe(radius('100 psi', '1 in'));
-  });
-});
-
-/** Goes through the hours minute by minute. */
-function walked(
-  placed: number,
-  from: number,
-  close: number,
-  work: [number, number],
-): { overnight: boolean; minutes: number } {
-  let minutes = 0;
-  for (let m = placed + from; m < placed + close; m += 1) {
-    const clock = m % 1440;
-    if (clock >= work[0] && clock < work[1]) minutes += 1;
-  }
-  const end = (placed + close) % 1440;
-  return { overnight: end < work[0] || end > work[1], minutes };
-}
-
-describe('saw window', () => {
-  const input = fc.record({
-    saw: fc.constantFrom('conventional', 'early-entry'),
-    weather: fc.constantFrom('hot', 'mild', 'cold'),
-    placed: fc.integer({ min: 0, max: 1439 }),
-  });
-
-  it('by the clock is what counting minutes gives', () => {
-    fc.assert(
-      fc.property(input, ({ saw, weather, placed }) => {
-        const { figures, cautions } = sawWindow({ saw, weather, placedAt: `${placed} min` } as never);
-        const { start, finishBy, clock } = figures;
-        const told = walked(placed, start.from.toNumber('min'), finishBy.toNumber('min'), [7 * 60, 18 * 60]);
-        expect(clock?.closesOvernight).toBe(told.overnight);
-        expect(clock?.workable.toNumber('min')).toBeCloseTo(told.minutes, 6);
-        expect(cautions.some((c) => c.code === 'saw-at-night')).toBe(told.overnight);
-      }),
-      { numRuns: 300 },
-    );
-  });
-
-  it('starts before it closes and is as uncertain as it is wide', () => {
-    fc.assert(
-      fc.property(input, ({ saw, weather }) => {
-        const { start, finishBy, uncertainty } = sawWindow({ saw, weather } as never).figures;
-        expect(start.from.lessThan(start.to)).toBe(true);
-        expect(finishBy.lessThan(start.to)).toBe(false);
-        expect(uncertainty.compareTo(start.to.minus(start.from))).toBe(0);
-      }),
-    );
-  });
-
-  it('cold weather is never earlier than hot', () => {
-    for (const saw of ['conventional', 'early-entry'] as const) {
-      const [hot, cold] = [
-        sawWindow({ saw, weather: 'hot' }).figures,
-        sawWindow({ saw, weather: 'cold' }).figures,
-      ];
-      expect(cold.start.from.lessThan(hot.start.from)).toBe(false);
-      expect(cold.finishBy.lessThan(hot.finishBy)).toBe(false);
-    }
   });
 });

@@ -13,7 +13,8 @@ export interface Vector {
   readonly id: string;
   readonly calculation: string;
   readonly title: string;
-  readonly source: { readonly kind: string; readonly title: string };
+  readonly advice?: string;
+  readonly source: { readonly kind: string; readonly title: string; readonly locator?: string };
   readonly input: unknown;
   readonly expect: {
     readonly figures?: Readonly<Record<string, Expected>>;

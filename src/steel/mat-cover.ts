@@ -1,0 +1,96 @@
+/**
+ * Whether bars have the concrete around them that they need: at edges, above and below.
+ *
+ * A slab on ground is often too thin for the cover against earth below its bars and that in the weather above
+ * them. Then the cover above is kept, and the bars belong between the middle of the slab and its upper third.
+ */
+import * as faults from '../quantity/faults';
+import { constant } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
+import { wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { diameterOf } from './bars';
+import { belowPair, namedLike } from './common';
+import { EARTH_COVER, type Exposure, faceCoverFor } from './cover';
+import { belowMiddle, bottomCover, earthEdge, edgeCover, topCover } from './mat-cautions';
+import type { ParsedMat, ParsedRegion } from './rebar-fields';
+
+type Length = Quantity<'length'>;
+
+const TWO = constant(() => wholeNumber(2));
+
+const thickest = (mats: readonly ParsedMat[]): Length =>
+  mats
+    .flatMap((m) => [diameterOf(m.bar), diameterOf(m.barAcross ?? m.bar)])
+    .reduce((a, b) => (a.lessThan(b) ? b : a));
+
+const exposureOf = ({ exposure }: ParsedRegion): Exposure => exposure ?? 'weather';
+
+/** Cover at the edges: formed ones bear the weather, others lie against earth. */
+export function heedEdges(input: ParsedRegion, cover: Length, pad: Pad): void {
+  const formed = faceCoverFor(thickest(input.mats), exposureOf(input));
+  const earth = EARTH_COVER();
+  if (belowPair(cover, formed)) pad.caution(edgeCover(namedLike(formed, cover), cover));
+  else if (belowPair(cover, earth)) pad.caution(earthEdge(namedLike(earth, cover), cover));
+}
+
+/** Two bars cross in a mat. */
+const layersOf = ({ bar, barAcross }: ParsedMat): Length =>
+  diameterOf(bar).plus(diameterOf(barAcross ?? bar));
+
+/** Concrete above and below the mats, as far as it is known. */
+interface Around {
+  readonly above?: Length;
+  readonly below?: Length;
+}
+
+function checkFit({ mats, thickness }: ParsedRegion): void {
+  let left = thickness;
+  mats.forEach((mat, i) => {
+    if (!mat.faceCover || !left || !thickness) return;
+    const path = `mats[${i}].faceCover`;
+    left = left.minus(mat.faceCover).minus(layersOf(mat));
+    if (left.sign() < 0) refuse(path, faults.doesNotFit('the cover and the bars', 'the thickness'));
+  });
+}
+
+/** The other side of an only mat is known from the thickness. */
+function around({ mats, thickness }: ParsedRegion): Around {
+  const [only, second] = mats;
+  if (only?.faceCover && !second && thickness) {
+    const other = thickness.minus(only.faceCover).minus(layersOf(only));
+    return only.layer === 'top'
+      ? { above: only.faceCover, below: other }
+      : { above: other, below: only.faceCover };
+  }
+  const of = (layer: ParsedMat['layer']): Length | undefined =>
+    mats.find((m) => m.layer === layer)?.faceCover;
+  const [above, below] = [of('top'), of('bottom')];
+  return { ...(above ? { above } : {}), ...(below ? { below } : {}) };
+}
+
+/** Cover above and below the mats. */
+export function heedFaces(input: ParsedRegion, pad: Pad): void {
+  checkFit(input);
+  const { above, below } = around(input);
+  const exposure = exposureOf(input);
+  const top = faceCoverFor(thickest(input.mats), exposure);
+  if (above && belowPair(above, top))
+    pad.caution(topCover(namedLike(top, above), above, exposure === 'inside'));
+  if (below && belowPair(below, EARTH_COVER())) heedBelow(input, below, namedLike(top, below), pad);
+}
+
+/** Less than 3 in below: too little where there is room for it, else the bars must at least not hang low. */
+function heedBelow({ mats, thickness }: ParsedRegion, below: Length, top: Length, pad: Pad): void {
+  const earth = namedLike(EARTH_COVER(), below);
+  const steel = mats.map(layersOf).reduce((a, b) => a.plus(b));
+  const thin = thickness?.lessThan(earth.plus(steel).plus(top));
+  if (!thickness || !thin) {
+    pad.caution(bottomCover(earth, below));
+    return;
+  }
+  const half = thickness.over(TWO());
+  const middle = below.plus(steel.over(TWO()));
+  if (mats.length === 1 && middle.lessThan(half)) pad.caution(belowMiddle(half, middle));
+}

@@ -1,0 +1,109 @@
+/** A mat as it comes out: lines, spacings, crossings, ties, laps and supports. */
+import { Decimal } from '../quantity/decimal';
+import { constant } from '../quantity/make';
+import { canonicalValue, type Quantity } from '../quantity/quantity';
+import { wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import { type AnyBarSize, diameterOf } from './bars';
+import { belowPair, lengthPair, metresLike, namedLike } from './common';
+import { type LineRule, type PlacedLines, supportsUnder } from './mat';
+import { closeBars } from './mat-cautions';
+import { bounded, type Ground, type Laid } from './mat-ground';
+import type { MatFigures, MatLines } from './rebar-types';
+
+type Length = Quantity<'length'>;
+type Count = Quantity<'count'>;
+
+const FOOT = /*#__PURE__*/ lengthPair('1 ft', '300 mm');
+const CLEAR = /*#__PURE__*/ lengthPair('1 in', '25 mm');
+const ONE = constant(() => wholeNumber(1));
+
+const metres = (q: Length): number => canonicalValue(q).toNumber();
+
+/** Exact where the direction is along an axis, else to a millionth of a metre. */
+function evenSpacingOf(placed: PlacedLines, degrees: number, { rings, cover }: Ground): Length {
+  const gaps = placed.lines - 1;
+  if (gaps <= 0) return metresLike(new Decimal(0), cover);
+  if (!Number.isInteger(degrees / 90)) return metresLike(new Decimal(placed.evenSpacing.toFixed(6)), cover);
+  const across = rings.outer.map(({ x, y }) => (Number.isInteger(degrees / 180) ? y : x));
+  const field = Decimal.max(...across)
+    .minus(Decimal.min(...across))
+    .minus(canonicalValue(cover).times(2));
+  return metresLike(field.div(gaps), cover);
+}
+
+/** Lines at a spacing, along an axis, where the distance that they spread over is exact. */
+function noteLines(even: Length, lines: Count, spacing: Length | undefined, rule: LineRule, pad: Pad): void {
+  if (!spacing || !Number.isInteger(rule.degrees / 90)) return;
+  const w = even.times(lines.minus(ONE()));
+  const what = 'lines over a distance w less the covers';
+  pad.step(what, 'n = ceil(w ÷ s) + 1', { w, s: spacing }, lines);
+}
+
+interface Way {
+  readonly placed: PlacedLines;
+  readonly rule: LineRule;
+  readonly bar: AnyBarSize;
+  readonly spacing: Length | undefined;
+}
+
+/** The stone must pass between two bars; nothing that is named 1 in or 25 mm is too close. */
+export function checkClear(d: Length, clear: Length, pad: Pad): void {
+  const limit = d.greaterThan(CLEAR().customary) ? d : namedLike(CLEAR(), clear);
+  if (
+    clear.lessThan(limit) &&
+    belowPair(clear, d.greaterThan(CLEAR().customary) ? { customary: d, metric: d } : CLEAR())
+  )
+    pad.caution(closeBars(limit, clear));
+}
+
+function linesFigure({ placed, rule, bar, spacing }: Way, ground: Ground, pad: Pad): MatLines {
+  const even = evenSpacingOf(placed, rule.degrees, ground);
+  const lines = wholeNumber(placed.lines);
+  noteLines(even, lines, spacing, rule, pad);
+  const clear = placed.lines > 1 ? even.minus(diameterOf(bar)) : even;
+  if (placed.lines > 1) checkClear(diameterOf(bar), clear, pad);
+  return { lines, evenSpacing: even, clearSpacing: clear };
+}
+
+/** Every crossing at a foot or more both ways, every other one below. */
+function tiesOf(crossings: Count, along: MatLines, across: MatLines, pad: Pad): Count {
+  const foot = namedLike(FOOT(), along.evenSpacing);
+  const wide = !along.evenSpacing.lessThan(foot) && !across.evenSpacing.lessThan(foot);
+  if (wide) return crossings;
+  const t = wholeNumber(Math.ceil(crossings.toNumber('each') / 2));
+  return pad.step('ties, at every other crossing', 't = ceil(i ÷ 2)', { i: crossings }, t);
+}
+
+/** A mat as it comes out. */
+export function matFigures({ mat, rule, placed }: Laid, apart: Length, ground: Ground, pad: Pad): MatFigures {
+  const along = linesFigure(
+    { placed: placed.along, rule: rule.along, bar: mat.bar, spacing: mat.spacing },
+    ground,
+    pad,
+  );
+  const across = linesFigure(
+    {
+      placed: placed.across,
+      rule: rule.across,
+      bar: mat.barAcross ?? mat.bar,
+      spacing: mat.linesAcross ? undefined : (mat.spacingAcross ?? mat.spacing),
+    },
+    ground,
+    pad,
+  );
+  const crossings = wholeNumber(placed.crossings);
+  const supports = bounded('supports', () =>
+    supportsUnder(rule, metres(apart), [rule.along.degrees, rule.across.degrees]),
+  );
+  return {
+    layer: mat.layer,
+    along,
+    across,
+    crossings,
+    ties: tiesOf(crossings, along, across, pad),
+    laps: wholeNumber(placed.laps),
+    lapsInLine: wholeNumber(placed.lapsInLine),
+    supports: wholeNumber(supports),
+  };
+}
