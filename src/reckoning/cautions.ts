@@ -77,24 +77,6 @@ export const steeperThanRamp = (limit: Slope, actual: Slope): Caution => ({
   source: sources.ADA_RAMPS,
 });
 
-export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
-  code: 'slump-out-of-table',
-  severity: 'warning',
-  sentence: `the slump is above the ${limit.format()} that the spacing table goes to; wetter concrete shrinks more, so joint closer`,
-  limit,
-  actual,
-  source: sources.PCA_JOINTS,
-});
-
-export const thicknessOutOfTable = (limit: Length, actual: Length): Caution => ({
-  code: 'thickness-out-of-table',
-  severity: 'note',
-  sentence: `the thickness is outside the published table, which runs from 4 in to 10 in; the same multiple of the thickness is used`,
-  limit,
-  actual,
-  source: sources.PCA_JOINTS,
-});
-
 export const silica: Caution = {
   code: 'silica-dust',
   severity: 'warning',
@@ -475,14 +457,6 @@ export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
   source: sources.ADA_WALKS,
 });
 
-export const reinforcedJoints: Caution = {
-  code: 'reinforced-slab',
-  severity: 'note',
-  sentence:
-    'steel holds cracks closed but does not prevent them; wider spacing in a reinforced slab is for the engineer to allow',
-  source: sources.NAVY_REINFORCED,
-};
-
 export const rulesGiveWay = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
   code: 'rule-gives-way',
   severity: 'warning',
@@ -500,16 +474,6 @@ export const squareBoxOut: Caution = {
     'a small opening set square to the joints leaves corners that no joint meets; box it out round, or turned so that its points lie on the joints',
   source: sources.COMMON_PRACTICE,
 };
-
-export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'long-for-stiffness',
-  severity: 'warning',
-  sentence:
-    'the panel is longer than 5 times the radius of relative stiffness; curling stresses then tend to crack it across. Joint closer',
-  limit,
-  actual,
-  source: sources.SLAB_LENGTH_RATIO,
-});
 
 export const notProved = (limit: Quantity, actual: Quantity): Caution => ({
   code: 'not-proved-best',
@@ -587,6 +551,7 @@ export const fibresNotBars: Caution = {
   code: 'fibres-not-bars',
   severity: 'note',
   sentence: 'fibres do not replace bars that the plans ask for; the engineer decides',
+  always: true,
   source: sources.COMMON_PRACTICE,
 };
 
@@ -660,24 +625,6 @@ export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
   limit: actual.minus(actual),
   actual,
   source: sources.STAGGER_RULE,
-});
-
-export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'wide-strip',
-  severity: 'warning',
-  sentence: `panels would be wider than ${limit.format()} of their length and tend to crack across: joint along the strip too`,
-  limit,
-  actual,
-  source: sources.MCGRAW_JOINTS,
-});
-
-export const deepCut = (limit: Length, actual: Length): Caution => ({
-  code: 'cut-too-deep',
-  severity: 'stop',
-  sentence: 'the joint would go through more than half of the slab; the slab is too thin for a sawn joint',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
 });
 
 export const heavyLap: Caution = {
