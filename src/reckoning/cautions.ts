@@ -81,37 +81,10 @@ export const silica: Caution = {
   code: 'silica-dust',
   severity: 'warning',
   sentence:
-    'sawing hardened concrete dry releases respirable silica; saw wet or with extraction and follow the dust rules that apply',
+    'sawing, drilling or grinding hardened concrete dry releases respirable silica; work wet or with extraction and follow the dust rules that apply',
   always: true,
   source: sources.SILICA_RULE,
 };
-
-export const steelCover = (limit: Length, actual: Length): Caution => ({
-  code: 'little-cover',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of cover at an edge cast against earth lets the bars rust; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.ACI_318_COVER,
-});
-
-export const wideSpacing = (limit: Length, actual: Length): Caution => ({
-  code: 'wide-spacing',
-  severity: 'note',
-  sentence: `bars farther apart than ${limit.format()} do little against cracks; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const shortLap = (limit: Length, actual: Length): Caution => ({
-  code: 'short-lap',
-  severity: 'warning',
-  sentence: `the lap is shorter than ${limit.format()}, the larger of 40 bar diameters and 12 in; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.VCC_LAP,
-});
 
 export const impalement: Caution = {
   code: 'impalement',
@@ -120,34 +93,10 @@ export const impalement: Caution = {
   source: sources.OSHA_BARS,
 };
 
-export const meshOnGround: Caution = {
-  code: 'mesh-height',
-  severity: 'note',
-  sentence:
-    'mesh works only where it ends up in the slab: set it on chairs, not on the ground to be pulled up later',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const noAllowance: Caution = {
-  code: 'no-allowance',
-  severity: 'warning',
-  sentence: 'nothing is allowed for waste, spillage and an uneven base; published texts add 5% to 10%',
-  source: sources.WASTE_TEXTS,
-};
-
-export const smallLastLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>): Caution => ({
-  code: 'small-last-load',
-  severity: 'note',
-  sentence:
-    'the last load is less than a quarter of a truck; most suppliers charge more for it, so ask, or split the order evenly',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
 export const alkali: Caution = {
   code: 'alkaline-burns',
   severity: 'warning',
+  always: true,
   sentence:
     'wet concrete burns skin and eyes: wear gloves, boots and eye protection, and wash it off at once',
   source: sources.COMMON_PRACTICE,
@@ -164,6 +113,7 @@ export const wetBase: Caution = {
 export const buriedUtilities: Caution = {
   code: 'buried-utilities',
   severity: 'warning',
+  always: true,
   sentence: 'have buried lines located and marked before digging',
   source: sources.COMMON_PRACTICE,
 };
@@ -229,33 +179,6 @@ export const wheelLoads: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const liftingBags = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): Caution => ({
-  code: 'lifting-bags',
-  severity: 'warning',
-  sentence: `a bag heavier than ${limit.format()} is more than one person should lift again and again; lift it in pairs, or buy smaller bags`,
-  limit,
-  actual,
-  source: sources.LIFTING_GUIDE,
-});
-
-export const belowMinimumLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>): Caution => ({
-  code: 'below-minimum-load',
-  severity: 'note',
-  sentence: 'a load is below the least that the supplier carries without a charge; ask what it costs',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const thinOverCore = (limit: Length, actual: Length): Caution => ({
-  code: 'thin-over-core',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete lies over the core; it may break through. The plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
 export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
   code: 'sides-and-diagonals',
   severity: 'warning',
@@ -264,15 +187,6 @@ export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
   limit,
   actual,
   source: sources.CLOSED_FORM,
-});
-
-export const largeAllowance = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'large-allowance',
-  severity: 'warning',
-  sentence: `an allowance above ${limit.format()} is far from the published 5% to 10%; it is the share added on top, so a factor of 1.08 is 8%`,
-  limit,
-  actual,
-  source: sources.WASTE_TEXTS,
 });
 
 export const lowRiser = (limit: Length, actual: Length): Caution => ({
@@ -530,14 +444,6 @@ export const dowelsAligned: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const drillDust: Caution = {
-  code: 'silica-dust',
-  severity: 'warning',
-  sentence:
-    'drilling concrete releases respirable silica; drill with extraction, blow no dust about, and follow the dust rules that apply',
-  source: sources.COMMON_PRACTICE,
-};
-
 export const lowFibreDosage = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
   code: 'low-fibre-dosage',
   severity: 'warning',
@@ -607,37 +513,3 @@ export const tieOff = (limit: Length, actual: Length): Caution => ({
   actual,
   source: sources.OSHA_BARS,
 });
-
-export const closeBars = (limit: Length, actual: Length): Caution => ({
-  code: 'bars-too-close',
-  severity: 'warning',
-  sentence: `less than ${limit.format('in')} clear between bars keeps the stone out; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.CLEAR_SPACING,
-});
-
-export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
-  code: 'laps-in-line',
-  severity: 'warning',
-  sentence:
-    'some laps lie beside a lap of the next line, since the stock is short for its lap; buy longer bars or ask the engineer',
-  limit: actual.minus(actual),
-  actual,
-  source: sources.STAGGER_RULE,
-});
-
-export const heavyLap: Caution = {
-  code: 'heavy-bar-lap',
-  severity: 'warning',
-  sentence: 'bars of #14 and #18 are usually not lapped but coupled or welded; the engineer decides',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const rollsSpring: Caution = {
-  code: 'rolls-spring-back',
-  severity: 'warning',
-  sentence:
-    'mesh in rolls springs back when it is cut or let go: weight both ends down, stand clear, and mind the cut wires',
-  source: sources.COMMON_PRACTICE,
-};
