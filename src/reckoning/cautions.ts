@@ -102,80 +102,11 @@ export const alkali: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const wetBase: Caution = {
-  code: 'loose-and-compacted',
-  severity: 'note',
-  sentence:
-    'suppliers sell by weight as delivered: water in the material is paid for, and the same load fills less once compacted',
-  source: sources.COMMON_PRACTICE,
-};
-
 export const buriedUtilities: Caution = {
   code: 'buried-utilities',
   severity: 'warning',
   always: true,
   sentence: 'have buried lines located and marked before digging',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const looseNotLighter = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
-  code: 'loose-not-lighter',
-  severity: 'warning',
-  sentence: 'loose material is not lighter than compacted here, which cannot be; check the two densities',
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
-});
-
-export const trenchExit = (limit: Length, actual: Length): Caution => ({
-  code: 'trench-exit',
-  severity: 'warning',
-  sentence: `a trench ${limit.format()} deep or more needs a ladder or a ramp close to everyone in it, and the air may need testing; check the rules that apply`,
-  limit,
-  actual,
-  source: sources.EXCAVATION_RULES,
-});
-
-export const trenchDepth = (limit: Length, actual: Length): Caution => ({
-  code: 'trench-depth',
-  severity: 'stop',
-  sentence: `from ${limit.format()} of depth on nobody may enter unless the sides are sloped, shored or shielded as a competent person says; shallower cuts cave in too`,
-  limit,
-  actual,
-  source: sources.EXCAVATION_RULES,
-});
-
-export const engineeredExcavation = (limit: Length, actual: Length): Caution => ({
-  code: 'engineered-excavation',
-  severity: 'stop',
-  sentence: `an excavation deeper than ${limit.format()} must be protected as a licensed engineer designs`,
-  limit,
-  actual,
-  source: sources.EXCAVATION_RULES,
-});
-
-export const spoilAtEdge: Caution = {
-  code: 'spoil-at-edge',
-  severity: 'note',
-  sentence: 'keep spoil, materials and machines at least 2 ft back from the edge of the cut',
-  source: sources.EXCAVATION_RULES,
-};
-
-export const endAreasDiffer = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'end-areas-differ',
-  severity: 'note',
-  sentence:
-    'average end areas and the prismoidal formula differ noticeably here; the prismoidal volume is used, so agree on the method before earth is paid for by volume',
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
-});
-
-export const wheelLoads: Caution = {
-  code: 'wheel-loads',
-  severity: 'warning',
-  sentence:
-    'keep loaded trucks off base that is freshly placed, wet or thin: they rut it and push the forms out of line; recompact and check grade after any traffic',
   source: sources.COMMON_PRACTICE,
 };
 
@@ -198,83 +129,10 @@ export const lowRiser = (limit: Length, actual: Length): Caution => ({
   source: sources.CC_STEPS,
 });
 
-export const noStepLayout: Caution = {
-  code: 'no-layout',
-  severity: 'stop',
-  sentence:
-    'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official',
-  source: sources.CLOSED_FORM,
-};
-
-export const shortLanding = (limit: Length, actual: Length): Caution => ({
-  code: 'landing-too-short',
-  severity: 'warning',
-  sentence: `a landing at a door is usually at least ${limit.format()} deep in the way of travel, and no narrower than the door; check the local code`,
-  limit,
-  actual,
-  source: sources.MCGRAW_STEPS,
-});
-
-export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
-  code: 'door-swings-over-steps',
-  severity: 'warning',
-  sentence:
-    'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const highThreshold = (limit: Length, actual: Length): Caution => ({
-  code: 'threshold-too-high',
-  severity: 'warning',
-  sentence: `the drop from threshold to landing is more than ${limit.format()}, which is commonly the most at a door that must serve as a way out; check the local code`,
-  limit,
-  actual,
-  source: sources.IRC_DOORS,
-});
-
 export const lowThreshold = (limit: Length, actual: Length): Caution => ({
   code: 'little-freeboard',
   severity: 'warning',
   sentence: `the surface is less than ${limit.format()} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
-  limit,
-  actual,
-  source: sources.MCGRAW_STEPS,
-});
-
-export const steepTreads = (limit: Slope, actual: Slope): Caution => ({
-  code: 'treads-too-steep',
-  severity: 'warning',
-  sentence: `treads and landings steeper than ${limit.format()} are usually not allowed; feet slide off them. Check the local code`,
-  limit,
-  actual,
-  source: sources.CC_STEPS,
-});
-
-export const levelTreads = (limit: Slope, actual: Slope): Caution => ({
-  code: 'treads-hold-water',
-  severity: 'warning',
-  sentence: `outdoor treads pitched less than ${limit.format()} hold water, which freezes`,
-  limit,
-  actual,
-  source: sources.PCA_DRAINAGE,
-});
-
-export const unevenRisers = (limit: Length, actual: Length): Caution => ({
-  code: 'uneven-risers',
-  severity: 'warning',
-  sentence: `risers of one flight may differ by at most ${limit.format()}; people trip on the odd one. Correct the forms before the pour`,
-  limit,
-  actual,
-  source: sources.CC_STEP_TOLERANCE,
-});
-
-export const frostUnderSteps = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
-  code: 'frost-depth',
-  severity: 'note',
-  sentence:
-    'steps of three risers or more are usually founded below the frost line, so that they do not heave away from the door; the local building department gives the depth',
   limit,
   actual,
   source: sources.MCGRAW_STEPS,
