@@ -110,16 +110,6 @@ export const buriedUtilities: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const outOfSquare = (limit: Length, actual: Length): Caution => ({
-  code: 'out-of-square',
-  severity: 'warning',
-  sentence:
-    'the diagonals differ by more than the tolerance: slide a side until they are equal, then brace the forms',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
 export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
   code: 'sides-and-diagonals',
   severity: 'warning',
@@ -193,15 +183,6 @@ export const tooSteep = (limit: Slope, actual: Slope, source: Caution['source'])
   limit,
   actual,
   source,
-});
-
-export const fallNotMet = (name: string, limit: Slope, actual: Slope): Caution => ({
-  code: 'fall-not-met',
-  severity: 'warning',
-  sentence: `along ${name} the forms do not fall as asked; correct the grades before any concrete is placed`,
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
 });
 
 export const misclosure = (limit: Length, actual: Length): Caution => ({
