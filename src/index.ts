@@ -38,7 +38,9 @@ export {
   type ConcreteOrderInput,
   concreteOrder,
   type OrderElementInput,
+  type PourKind,
 } from './concrete/concrete-order';
+export type { CrownForm, ThicknessCrownInput } from './concrete/crown';
 export {
   type CurbCurveInput,
   type CurbVolumeFigures,
@@ -60,6 +62,7 @@ export {
   type TaperedStripFootingInput,
   type TierInput,
 } from './concrete/footing-volume';
+export type { FoundedInput } from './concrete/frost';
 export type { LoadSplit } from './concrete/loads';
 export {
   type BelledPierInput,
@@ -112,6 +115,7 @@ export {
 } from './concrete/wall-volume';
 export { type SquareCheckFigures, type SquareCheckInput, squareCheck } from './forms/square-check';
 export type {
+  AreaInput,
   CircleInput,
   CombinedInput,
   CurvedInput,
@@ -133,7 +137,13 @@ export type {
   UInput,
   WalkInput,
 } from './geometry/outline';
-export type { CircleOpeningInput, OpeningInput, RectangleOpeningInput, RegionInput } from './geometry/region';
+export type {
+  CircleOpeningInput,
+  OpeningInput,
+  RectangleOpeningInput,
+  RegionInput,
+  RegularOpeningInput,
+} from './geometry/region';
 export { type CrossSlopeFigures, type CrossSlopeInput, crossSlope } from './grade/cross-slope';
 export {
   type DrainageCheck,

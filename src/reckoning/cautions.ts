@@ -77,24 +77,6 @@ export const steeperThanRamp = (limit: Slope, actual: Slope): Caution => ({
   source: sources.ADA_RAMPS,
 });
 
-export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
-  code: 'slump-out-of-table',
-  severity: 'warning',
-  sentence: `the slump is above the ${limit.format()} that the spacing table goes to; wetter concrete shrinks more, so joint closer`,
-  limit,
-  actual,
-  source: sources.PCA_JOINTS,
-});
-
-export const thicknessOutOfTable = (limit: Length, actual: Length): Caution => ({
-  code: 'thickness-out-of-table',
-  severity: 'note',
-  sentence: `the thickness is outside the published table, which runs from 4 in to 10 in; the same multiple of the thickness is used`,
-  limit,
-  actual,
-  source: sources.PCA_JOINTS,
-});
-
 export const silica: Caution = {
   code: 'silica-dust',
   severity: 'warning',
@@ -146,26 +128,10 @@ export const meshOnGround: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const noAllowance: Caution = {
-  code: 'no-allowance',
-  severity: 'warning',
-  sentence: 'nothing is allowed for waste, spillage and an uneven base; published texts add 5% to 10%',
-  source: sources.WASTE_TEXTS,
-};
-
-export const smallLastLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>): Caution => ({
-  code: 'small-last-load',
-  severity: 'note',
-  sentence:
-    'the last load is less than a quarter of a truck; most suppliers charge more for it, so ask, or split the order evenly',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
 export const alkali: Caution = {
   code: 'alkaline-burns',
   severity: 'warning',
+  always: true,
   sentence:
     'wet concrete burns skin and eyes: wear gloves, boots and eye protection, and wash it off at once',
   source: sources.COMMON_PRACTICE,
@@ -182,6 +148,7 @@ export const wetBase: Caution = {
 export const buriedUtilities: Caution = {
   code: 'buried-utilities',
   severity: 'warning',
+  always: true,
   sentence: 'have buried lines located and marked before digging',
   source: sources.COMMON_PRACTICE,
 };
@@ -247,33 +214,6 @@ export const wheelLoads: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const liftingBags = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): Caution => ({
-  code: 'lifting-bags',
-  severity: 'warning',
-  sentence: `a bag heavier than ${limit.format()} is more than one person should lift again and again; lift it in pairs, or buy smaller bags`,
-  limit,
-  actual,
-  source: sources.LIFTING_GUIDE,
-});
-
-export const belowMinimumLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>): Caution => ({
-  code: 'below-minimum-load',
-  severity: 'note',
-  sentence: 'a load is below the least that the supplier carries without a charge; ask what it costs',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const thinOverCore = (limit: Length, actual: Length): Caution => ({
-  code: 'thin-over-core',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete lies over the core; it may break through. The plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
 export const outOfSquare = (limit: Length, actual: Length): Caution => ({
   code: 'out-of-square',
   severity: 'warning',
@@ -292,15 +232,6 @@ export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
   limit,
   actual,
   source: sources.CLOSED_FORM,
-});
-
-export const largeAllowance = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'large-allowance',
-  severity: 'warning',
-  sentence: `an allowance above ${limit.format()} is far from the published 5% to 10%; it is the share added on top, so a factor of 1.08 is 8%`,
-  limit,
-  actual,
-  source: sources.WASTE_TEXTS,
 });
 
 export const lowRiser = (limit: Length, actual: Length): Caution => ({
@@ -494,14 +425,6 @@ export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
   source: sources.ADA_WALKS,
 });
 
-export const reinforcedJoints: Caution = {
-  code: 'reinforced-slab',
-  severity: 'note',
-  sentence:
-    'steel holds cracks closed but does not prevent them; wider spacing in a reinforced slab is for the engineer to allow',
-  source: sources.NAVY_REINFORCED,
-};
-
 export const rulesGiveWay = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
   code: 'rule-gives-way',
   severity: 'warning',
@@ -519,16 +442,6 @@ export const squareBoxOut: Caution = {
     'a small opening set square to the joints leaves corners that no joint meets; box it out round, or turned so that its points lie on the joints',
   source: sources.COMMON_PRACTICE,
 };
-
-export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'long-for-stiffness',
-  severity: 'warning',
-  sentence:
-    'the panel is longer than 5 times the radius of relative stiffness; curling stresses then tend to crack it across. Joint closer',
-  limit,
-  actual,
-  source: sources.SLAB_LENGTH_RATIO,
-});
 
 export const notProved = (limit: Quantity, actual: Quantity): Caution => ({
   code: 'not-proved-best',
@@ -606,6 +519,7 @@ export const fibresNotBars: Caution = {
   code: 'fibres-not-bars',
   severity: 'note',
   sentence: 'fibres do not replace bars that the plans ask for; the engineer decides',
+  always: true,
   source: sources.COMMON_PRACTICE,
 };
 
@@ -679,24 +593,6 @@ export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
   limit: actual.minus(actual),
   actual,
   source: sources.STAGGER_RULE,
-});
-
-export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'wide-strip',
-  severity: 'warning',
-  sentence: `panels would be wider than ${limit.format()} of their length and tend to crack across: joint along the strip too`,
-  limit,
-  actual,
-  source: sources.MCGRAW_JOINTS,
-});
-
-export const deepCut = (limit: Length, actual: Length): Caution => ({
-  code: 'cut-too-deep',
-  severity: 'stop',
-  sentence: 'the joint would go through more than half of the slab; the slab is too thin for a sawn joint',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
 });
 
 export const heavyLap: Caution = {

@@ -114,7 +114,7 @@ export const JOINT_DEPTH: Source = {
   kind: 'published',
   title: 'Recommended depth for control joints (question and answer)',
   publisher: 'Concrete Construction magazine',
-  locator: 'answer: one-fourth of the thickness, at least 1 in',
+  locator: 'answer: one-fourth of the thickness, one-fifth by some; the least of 1 in stands in the question',
   fromMemory: false,
 };
 
@@ -497,7 +497,7 @@ export const WESTERGAARD: Source = {
 
 export const ARMY_SLAB_PANELS: Source = {
   kind: 'published',
-  title: 'TM 5-809-1, Concrete Floor Slabs on Grade Subjected to Heavy Loads',
+  title: 'TM 5-809-12, Concrete Floor Slabs on Grade Subjected to Heavy Loads',
   publisher: 'US Departments of the Army and the Air Force',
   edition: '25 August 1987',
   locator: 'paragraph 5-5: panels at most 25% longer than wide and 600 ft2',

@@ -81,7 +81,7 @@ describe('base-tonnage', () => {
       fc.property(n(1, 200), n(70, 110), n(1, 40), (d, loose, extra) => {
         const { lifts } = baseTonnage({
           ...BASE,
-          depth: `${d}/4 in`,
+          depth: `${d / 4} in`,
           looseDensity: `${loose} pcf`,
           compactedDensity: `${loose + extra} pcf`,
           compactor: 'plate',
