@@ -151,6 +151,7 @@ export type {
   RegionInput,
   RegularOpeningInput,
 } from './geometry/region';
+export type { ConcreteStage, CorrectionStepFigure, CorrectionVerdict } from './grade/correction/advice';
 export { type CrossSlopeFigures, type CrossSlopeInput, crossSlope } from './grade/cross-slope';
 export {
   type DrainageCheck,
@@ -159,17 +160,17 @@ export {
   type DrainedSurface,
   drainageCheck,
 } from './grade/drainage-check';
+export type { FallFigure } from './grade/form-falls';
 export {
   type ElevationBoundInput,
-  type FallFigure,
   type FormGradesFigures,
   type FormGradesInput,
   type FormSquareInput,
   formGrades,
   type RequiredFallInput,
-  type StakeFigure,
   type StakeInput,
 } from './grade/form-grades';
+export type { StakeFigure } from './grade/form-stakes';
 export {
   type GradeCorrectionFigures,
   type GradeCorrectionInput,
