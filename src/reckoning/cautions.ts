@@ -110,16 +110,6 @@ export const buriedUtilities: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
-  code: 'sides-and-diagonals',
-  severity: 'warning',
-  sentence:
-    'sides and diagonals do not belong to one figure with opposite sides equal: measure all four sides and both diagonals again',
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
-});
-
 export const lowRiser = (limit: Length, actual: Length): Caution => ({
   code: 'riser-too-low',
   severity: 'warning',
