@@ -85,6 +85,7 @@ export {
 export { type SlabVolumeFigures, type SlabVolumeInput, slabVolume } from './concrete/slab-volume';
 export type { CoreKind, StepCoreInput } from './concrete/step-cores';
 export {
+  type MidLandingInput,
   type RoundStepsInput,
   type StepParts,
   type StepVolumeFigures,
@@ -113,6 +114,7 @@ export {
   type WallVolumeInput,
   wallVolume,
 } from './concrete/wall-volume';
+export type { WingWallInput } from './concrete/wing-walls';
 export { type SquareCheckFigures, type SquareCheckInput, squareCheck } from './forms/square-check';
 export type {
   AreaInput,

@@ -6,3 +6,9 @@ export const crownNotServed = (): Fault => ({
   sentence:
     'a crown needs two edges: give a rectangle, corners, a ring or a sector between two radii (these without openings), or an area; or give the mean thickness',
 });
+
+export const coresOverlap = (): Fault => ({
+  code: 'does-not-fit',
+  sentence:
+    'the cores together are wider than the back of the flight, so that they overlap and would be taken off twice; join those that do into one',
+});
