@@ -43,6 +43,7 @@ export {
 export type { CrownForm, ThicknessCrownInput } from './concrete/crown';
 export {
   type CurbCurveInput,
+  type CurbDropInput,
   type CurbVolumeFigures,
   type CurbVolumeInput,
   type CurveCentre,
