@@ -46,6 +46,12 @@ const isDoubt = (remark: Remark): remark is Doubt => 'ordinary' in remark;
 const readers = new WeakMap<object, (input: unknown, report: Report) => unknown>();
 
 /**
+ * Faults, and doubts, noted within one value: an outline may have 100,000 corners, and zod hands its issues on
+ * as arguments.
+ */
+const MOST_REMARKS = 100;
+
+/**
  * A field read by a function of our own, which reports what is wrong.
  *
  * Lists and kinds are read this way too: with zod's own checks and unions in, the smallest bundle
@@ -59,12 +65,17 @@ function readBy<T>(
     z.unknown(),
     z.transform((input, { issues }): T => {
       let faulty = false;
+      let [wrong, doubts] = [0, 0];
       const value = read(input, (remark, path = []) => {
         if (isDoubt(remark)) {
+          doubts += 1;
+          if (doubts > MOST_REMARKS) return;
           issues.push({ code: 'custom', input, path, message: '', params: { doubt: remark } });
           return;
         }
         faulty = true;
+        wrong += 1;
+        if (wrong > MOST_REMARKS) return;
         const { code, sentence } = remark;
         issues.push({ code: 'custom', input, path, message: sentence, params: { code } });
       });
