@@ -102,14 +102,6 @@ export const alkali: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const wetBase: Caution = {
-  code: 'loose-and-compacted',
-  severity: 'note',
-  sentence:
-    'suppliers sell by weight as delivered: water in the material is paid for, and the same load fills less once compacted',
-  source: sources.COMMON_PRACTICE,
-};
-
 export const buriedUtilities: Caution = {
   code: 'buried-utilities',
   severity: 'warning',
@@ -117,87 +109,6 @@ export const buriedUtilities: Caution = {
   sentence: 'have buried lines located and marked before digging',
   source: sources.COMMON_PRACTICE,
 };
-
-export const looseNotLighter = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
-  code: 'loose-not-lighter',
-  severity: 'warning',
-  sentence: 'loose material is not lighter than compacted here, which cannot be; check the two densities',
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
-});
-
-export const trenchExit = (limit: Length, actual: Length): Caution => ({
-  code: 'trench-exit',
-  severity: 'warning',
-  sentence: `a trench ${limit.format()} deep or more needs a ladder or a ramp close to everyone in it, and the air may need testing; check the rules that apply`,
-  limit,
-  actual,
-  source: sources.EXCAVATION_RULES,
-});
-
-export const trenchDepth = (limit: Length, actual: Length): Caution => ({
-  code: 'trench-depth',
-  severity: 'stop',
-  sentence: `from ${limit.format()} of depth on nobody may enter unless the sides are sloped, shored or shielded as a competent person says; shallower cuts cave in too`,
-  limit,
-  actual,
-  source: sources.EXCAVATION_RULES,
-});
-
-export const engineeredExcavation = (limit: Length, actual: Length): Caution => ({
-  code: 'engineered-excavation',
-  severity: 'stop',
-  sentence: `an excavation deeper than ${limit.format()} must be protected as a licensed engineer designs`,
-  limit,
-  actual,
-  source: sources.EXCAVATION_RULES,
-});
-
-export const spoilAtEdge: Caution = {
-  code: 'spoil-at-edge',
-  severity: 'note',
-  sentence: 'keep spoil, materials and machines at least 2 ft back from the edge of the cut',
-  source: sources.EXCAVATION_RULES,
-};
-
-export const endAreasDiffer = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'end-areas-differ',
-  severity: 'note',
-  sentence:
-    'average end areas and the prismoidal formula differ noticeably here; the prismoidal volume is used, so agree on the method before earth is paid for by volume',
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
-});
-
-export const wheelLoads: Caution = {
-  code: 'wheel-loads',
-  severity: 'warning',
-  sentence:
-    'keep loaded trucks off base that is freshly placed, wet or thin: they rut it and push the forms out of line; recompact and check grade after any traffic',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const outOfSquare = (limit: Length, actual: Length): Caution => ({
-  code: 'out-of-square',
-  severity: 'warning',
-  sentence:
-    'the diagonals differ by more than the tolerance: slide a side until they are equal, then brace the forms',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
-  code: 'sides-and-diagonals',
-  severity: 'warning',
-  sentence:
-    'sides and diagonals do not belong to one figure with opposite sides equal: measure all four sides and both diagonals again',
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
-});
 
 export const lowRiser = (limit: Length, actual: Length): Caution => ({
   code: 'riser-too-low',
@@ -208,83 +119,10 @@ export const lowRiser = (limit: Length, actual: Length): Caution => ({
   source: sources.CC_STEPS,
 });
 
-export const noStepLayout: Caution = {
-  code: 'no-layout',
-  severity: 'stop',
-  sentence:
-    'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official',
-  source: sources.CLOSED_FORM,
-};
-
-export const shortLanding = (limit: Length, actual: Length): Caution => ({
-  code: 'landing-too-short',
-  severity: 'warning',
-  sentence: `a landing at a door is usually at least ${limit.format()} deep in the way of travel, and no narrower than the door; check the local code`,
-  limit,
-  actual,
-  source: sources.MCGRAW_STEPS,
-});
-
-export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
-  code: 'door-swings-over-steps',
-  severity: 'warning',
-  sentence:
-    'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const highThreshold = (limit: Length, actual: Length): Caution => ({
-  code: 'threshold-too-high',
-  severity: 'warning',
-  sentence: `the drop from threshold to landing is more than ${limit.format()}, which is commonly the most at a door that must serve as a way out; check the local code`,
-  limit,
-  actual,
-  source: sources.IRC_DOORS,
-});
-
 export const lowThreshold = (limit: Length, actual: Length): Caution => ({
   code: 'little-freeboard',
   severity: 'warning',
   sentence: `the surface is less than ${limit.format()} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
-  limit,
-  actual,
-  source: sources.MCGRAW_STEPS,
-});
-
-export const steepTreads = (limit: Slope, actual: Slope): Caution => ({
-  code: 'treads-too-steep',
-  severity: 'warning',
-  sentence: `treads and landings steeper than ${limit.format()} are usually not allowed; feet slide off them. Check the local code`,
-  limit,
-  actual,
-  source: sources.CC_STEPS,
-});
-
-export const levelTreads = (limit: Slope, actual: Slope): Caution => ({
-  code: 'treads-hold-water',
-  severity: 'warning',
-  sentence: `outdoor treads pitched less than ${limit.format()} hold water, which freezes`,
-  limit,
-  actual,
-  source: sources.PCA_DRAINAGE,
-});
-
-export const unevenRisers = (limit: Length, actual: Length): Caution => ({
-  code: 'uneven-risers',
-  severity: 'warning',
-  sentence: `risers of one flight may differ by at most ${limit.format()}; people trip on the odd one. Correct the forms before the pour`,
-  limit,
-  actual,
-  source: sources.CC_STEP_TOLERANCE,
-});
-
-export const frostUnderSteps = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
-  code: 'frost-depth',
-  severity: 'note',
-  sentence:
-    'steps of three risers or more are usually founded below the frost line, so that they do not heave away from the door; the local building department gives the depth',
   limit,
   actual,
   source: sources.MCGRAW_STEPS,
@@ -335,15 +173,6 @@ export const tooSteep = (limit: Slope, actual: Slope, source: Caution['source'])
   limit,
   actual,
   source,
-});
-
-export const fallNotMet = (name: string, limit: Slope, actual: Slope): Caution => ({
-  code: 'fall-not-met',
-  severity: 'warning',
-  sentence: `along ${name} the forms do not fall as asked; correct the grades before any concrete is placed`,
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
 });
 
 export const misclosure = (limit: Length, actual: Length): Caution => ({
@@ -417,50 +246,11 @@ export const notProved = (limit: Quantity, actual: Quantity): Caution => ({
   source: sources.CLOSED_FORM,
 });
 
-export const heavyLift = (actual: Quantity<'mass'>): Caution => ({
-  code: 'heavy-lift',
-  severity: 'warning',
-  sentence: `the bundle weighs ${actual.format()}: lift it with tackle rated for more than that, with nobody beneath`,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const lapsGoverned: Caution = {
-  code: 'laps-governed-by-plans',
-  severity: 'note',
-  sentence: 'the laps on the plans and the word of the engineer govern; this is what a rule comes to',
-  source: sources.COMMON_PRACTICE,
-};
-
 export const noLapOfLargeBars: Caution = {
   code: 'large-bars-not-lapped',
   severity: 'warning',
   sentence: 'bars #14 and #18 are not lapped in tension; they are coupled or welded as the engineer says',
   source: { ...sources.COMMON_PRACTICE, title: 'Laps of #14 and #18, as ACI 318 is commonly quoted' },
-};
-
-export const steelGoverned: Caution = {
-  code: 'steel-governed-by-plans',
-  severity: 'note',
-  sentence:
-    'steel does not keep a slab from cracking but holds the cracks tight; the plans, the local code and the engineer govern',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const dowelOutOfTable = (limit: Length, actual: Length, source: Source): Caution => ({
-  code: 'dowel-out-of-table',
-  severity: 'warning',
-  sentence: `the slab is outside the table, which ends at ${limit.format('in')}; the nearest row is used, so ask the engineer`,
-  limit,
-  actual,
-  source,
-});
-
-export const dowelsAligned: Caution = {
-  code: 'dowels-aligned',
-  severity: 'warning',
-  sentence:
-    'dowels must lie level, square to the joint and free to slide on one side, or they lock the joint and the slab cracks',
-  source: sources.COMMON_PRACTICE,
 };
 
 export const lowFibreDosage = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
@@ -479,56 +269,3 @@ export const fibresNotBars: Caution = {
   always: true,
   source: sources.COMMON_PRACTICE,
 };
-
-export const steelOnGround: Caution = {
-  code: 'steel-on-ground',
-  severity: 'stop',
-  sentence:
-    'steel that lies on the ground does nothing and rusts: set it on chairs or blocks before the pour, and do not count on pulling it up',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const supportsFarApart = (limit: Length, actual: Length): Caution => ({
-  code: 'supports-far-apart',
-  severity: 'warning',
-  sentence: `supports farther apart than ${limit.format()} let the steel sag to the ground under foot`,
-  limit,
-  actual,
-  source: sources.WIRE_SUPPORTS,
-});
-
-export const littleTopCover = (limit: Length, actual: Length): Caution => ({
-  code: 'little-top-cover',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete above the steel of a slab in the weather lets it rust and crack the surface; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.ACI_318_COVER,
-});
-
-export const littleBottomCover = (limit: Length, actual: Length): Caution => ({
-  code: 'little-bottom-cover',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete below bars that are cast against earth lets them rust; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.ACI_318_COVER,
-});
-
-export const meshTooLow = (limit: Length, actual: Length): Caution => ({
-  code: 'mesh-too-low',
-  severity: 'warning',
-  sentence: `mesh lower than ${limit.format()} below the surface does little against cracks`,
-  limit,
-  actual,
-  source: sources.WIRE_SUPPORTS,
-});
-
-export const tieOff = (limit: Length, actual: Length): Caution => ({
-  code: 'tie-off',
-  severity: 'warning',
-  sentence: `who ties steel ${limit.format()} or more above a lower level must be protected from falling`,
-  limit,
-  actual,
-  source: sources.OSHA_BARS,
-});

@@ -404,14 +404,6 @@ export const GILLETTE_WEIGHTS: Source = {
   fromMemory: false,
 };
 
-export const ORONO_LIFTS: Source = {
-  kind: 'published',
-  title: 'Geotechnical recommendation in a project record, table C, compaction',
-  publisher: 'City of Orono, Minnesota',
-  locator: 'page 13: plate or power tamper, loose lifts up to 4 in; vibratory roller, 10 to 12 in compacted',
-  fromMemory: false,
-};
-
 export const BAG_SHEETS: Source = {
   kind: 'common-practice',
   title: "Makers' data sheets of bagged concrete mix, which give 0.0075 ft3 for each pound",
