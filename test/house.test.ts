@@ -8,6 +8,7 @@ const SRC = fileURLToPath(new URL('../src', import.meta.url));
 
 const FLOORS: Record<string, number> = {
   quantity: 1,
+  solve: 1,
   reckoning: 2,
   geometry: 2,
   concrete: 3,
@@ -54,7 +55,7 @@ describe('the house', () => {
       'zod/mini': /^reckoning\/(fields|calculation)\.ts$/,
       delaunator: /^(geometry|grade)\//,
       'polyclip-ts': /^geometry\/clip\.ts$/,
-      yalps: /^(grade|steel|joints)\//,
+      yalps: /^(solve|steel|joints)\//,
     };
     for (const file of files) {
       for (const from of importsOf(file).filter((f) => !f.startsWith('.'))) {

@@ -1,4 +1,4 @@
-/** The volume that a cut takes out of the bank, measured in one of four ways. */
+/** The volume that a cut takes out of the bank and that a fill takes in place, measured in one of five ways. */
 
 import { measure } from '../geometry/measure';
 import type { Outline } from '../geometry/outline';
@@ -9,11 +9,10 @@ import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
-import { total } from '../reckoning/whole';
+import type { GridSpots } from './cut-grid';
+import type { Compared, SectionFigures, SectionList } from './cut-sections';
+import type { Shrink } from './shrink';
 import { type Spreadable, spreadArea, spreadable } from './spread';
-
-/** How the share by which earth shrinks is defined: `1/(1+s)` of the compacted volume, `1-s` of the bank volume. */
-export type ShrinkConvention = '1/(1+s)' | '1-s';
 
 /** What replaces unsuitable soil. */
 export interface ReplacementFigures {
@@ -23,18 +22,6 @@ export interface ReplacementFigures {
   readonly mass?: Quantity<'mass'>;
 }
 
-/** Average end area against the prismoidal formula. */
-export interface SectionFigures {
-  /** Area of each section, in order. */
-  readonly areas: readonly Quantity<'area'>[];
-  /** By average end area. */
-  readonly averageEndArea: Quantity<'volume'>;
-  /** By the prismoidal formula; left out where a middle section is not known. */
-  readonly prismoidal?: Quantity<'volume'>;
-  /** How much more the average end area gives. */
-  readonly difference?: Quantity<'volume'>;
-}
-
 type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;
 type Volume = Quantity<'volume'>;
@@ -42,11 +29,12 @@ type Ratio = Quantity<'ratio'>;
 
 interface Earth {
   readonly swell: Ratio | undefined;
-  readonly shrink: { readonly convention: ShrinkConvention; readonly share: Ratio } | undefined;
+  readonly shrink: Shrink | undefined;
   readonly bankDensity: Quantity<'density'> | undefined;
   readonly haul:
     | { readonly truckVolume: Volume | undefined; readonly payload: Quantity<'mass'> | undefined }
     | undefined;
+  readonly water: boolean | undefined;
 }
 
 interface Dug extends Earth {
@@ -70,47 +58,49 @@ interface Trench extends Dug {
   readonly width: Length;
 }
 
-/** A cell that is not dug. */
-interface LeftOut {
-  readonly row: Quantity<'count'>;
-  readonly column: Quantity<'count'>;
+/** An embankment under an outline, its sides sloping outwards and down. */
+interface Raised extends Earth {
+  readonly method: 'fill';
+  readonly outline: Outline | undefined;
+  readonly area: Area | undefined;
+  readonly depth: Length;
+  readonly margin: Length | undefined;
+  readonly sideSlope: Ratio | undefined;
 }
 
-interface Grid extends Earth {
+interface Grid extends Earth, GridSpots {
   readonly method: 'grid';
-  readonly across: Length;
-  readonly along: Length;
-  readonly depths: readonly (readonly Length[])[] | undefined;
-  readonly levels: readonly (readonly Length[])[] | undefined;
-  readonly grade: Length | undefined;
-  readonly leaveOut: readonly LeftOut[] | undefined;
 }
 
-type Section =
-  | { readonly by: 'area'; readonly at: Length; readonly area: Area; readonly middleArea: Area | undefined }
-  | {
-      readonly by: 'trapezoid';
-      readonly at: Length;
-      readonly width: Length;
-      readonly depth: Length;
-      readonly sideSlope: Ratio;
-    };
-
-interface Sections extends Earth {
+interface Sections extends Earth, SectionList {
   readonly method: 'sections';
-  readonly sections: readonly Section[];
 }
 
 /** An excavation, read. */
-export type Parsed = Pit | Trench | Grid | Sections;
+export type Parsed = Pit | Trench | Raised | Grid | Sections;
 
-/** What was cut. */
+/** A cut to be judged for the safety of those in it; the slope is left out where it is not known. */
+export interface DeepCut {
+  readonly depth: Length;
+  readonly sideSlope: Ratio | undefined;
+}
+
+/** What was cut, and what was filled. */
 export interface Cut {
+  /** Dug, as it lay in the ground. */
   readonly volume: Volume;
+  /** Filled, in place; left out where nothing is. */
+  readonly fill?: Volume;
   readonly bottom?: Area;
   readonly top?: Area;
-  readonly deepest?: Length;
+  readonly cuts: readonly DeepCut[];
+  /** True where the depth of a cut is not known. */
+  readonly depthUnknown?: boolean;
+  /** Deepest fill. */
+  readonly highest?: Length | undefined;
   readonly sections?: SectionFigures;
+  readonly prismoids?: Compared | undefined;
+  readonly runOuts?: Compared | undefined;
   readonly replacement?: ReplacementFigures;
 }
 
@@ -120,7 +110,9 @@ const SIX = constant(() => wholeNumber(6));
 const NO_LENGTH = constant(() => length('0 in'));
 const UPRIGHT = constant(() => ratio('0:1'));
 
-function marginOf({ margin, depth }: Dug, pad: Pad): Length {
+type Sided = Pick<Dug, 'depth' | 'margin' | 'sideSlope'>;
+
+function marginOf({ margin, depth }: Sided, pad: Pad): Length {
   if (margin) return margin;
   pad.assume({
     name: 'margin',
@@ -132,13 +124,26 @@ function marginOf({ margin, depth }: Dug, pad: Pad): Length {
   return depth.minus(depth);
 }
 
-function slopeOfSides({ sideSlope }: Dug, pad: Pad): Ratio {
+function slopeOfSides({ sideSlope }: Sided, pad: Pad): Ratio {
   if (sideSlope) return sideSlope;
   pad.assume({
     name: 'sideSlope',
     value: 'upright',
     because: 'shallow cuts for flatwork are dug straight down',
     override: 'Give sideSlope as level run for each unit of depth, for example "1:1"',
+    source: COMMON_PRACTICE,
+  });
+  return UPRIGHT();
+}
+
+/** The edge of a fill stands upright only against a wall or a form. */
+function slopeOfFill({ sideSlope }: Sided, pad: Pad): Ratio {
+  if (sideSlope) return sideSlope;
+  pad.assume({
+    name: 'sideSlope',
+    value: 'upright',
+    because: 'the fill is taken to be held by walls or forms',
+    override: 'Give sideSlope as level run for each unit of height, for example "2:1"',
     source: COMMON_PRACTICE,
   });
   return UPRIGHT();
@@ -166,28 +171,31 @@ function prismoid(
   [m, s, H]: readonly [margin: Length, slope: Ratio, height: Length],
   pad: Pad,
 ): { volume: Volume; bottom: Area; top: Area } {
-  const B = spreadArea(spread, m, ['area at the bottom', 'B', 'margin'], pad);
+  const B = spreadArea(spread, m, ['area within the margin', 'B', 'margin'], pad);
   if (s.sign() === 0) {
     return { volume: pad.step(what, 'V = B × H', { B, H }, B.times(H)), bottom: B, top: B };
   }
-  const o = pad.step('spread at the top', 'o = m + s × H', { m, s, H }, m.plus(H.times(s)));
-  const h = pad.step('spread halfway up', 'h = m + s × H ÷ 2', { m, s, H }, m.plus(H.times(s).over(TWO())));
-  const T = spreadArea(spread, o, ['area at the top', 'T', 'sideSlope'], pad);
-  const M = spreadArea(spread, h, ['area halfway up', 'M', 'sideSlope'], pad);
+  const o = pad.step('spread where the sides end', 'o = m + s × H', { m, s, H }, m.plus(H.times(s)));
+  const h = pad.step('spread halfway', 'h = m + s × H ÷ 2', { m, s, H }, m.plus(H.times(s).over(TWO())));
+  const T = spreadArea(spread, o, ['area where the sides end', 'T', 'sideSlope'], pad);
+  const M = spreadArea(spread, h, ['area halfway', 'M', 'sideSlope'], pad);
   const volume = H.times(B.plus(M.times(FOUR())).plus(T)).over(SIX());
   pad.step(what, 'V = H × (B + 4 × M + T) ÷ 6', { H, B, M, T }, volume);
   return { volume, bottom: B, top: T };
 }
 
+/** What stands in a pit or on a fill: one outline or one area. */
+type Planned = Pick<Pit, 'outline' | 'area'>;
+
 /** A pit given by its area only has upright sides and no margin. */
-function bareSpread({ area }: Pit, m: Length, s: Ratio): Spreadable {
+function bareSpread({ area }: Planned, m: Length, s: Ratio): Spreadable {
   if (m.sign() !== 0 || s.sign() !== 0) {
     refuse('area', faults.perimeterUnknown('a margin or a side slope'));
   }
   return { area: area as Area, perimeter: NO_LENGTH(), corners: undefined, ring: undefined };
 }
 
-function pitSpread(input: Pit, m: Length, s: Ratio, pad: Pad): Spreadable {
+function pitSpread(input: Planned, m: Length, s: Ratio, pad: Pad): Spreadable {
   if ((input.outline === undefined) === (input.area === undefined)) {
     refuse('', faults.giveOneOf(['outline', 'area']));
   }
@@ -207,7 +215,7 @@ export function pitCut(input: Pit, pad: Pad): Cut {
   const fill = u
     ? filled(prismoid('fill for the soil replaced', spread, [m, s, u], pad).volume, input, pad)
     : {};
-  return { volume, bottom, top, deepest: D, ...fill };
+  return { volume, bottom, top, cuts: [{ depth: D, sideSlope: s }], ...fill };
 }
 
 /** A trench with upright ends. */
@@ -228,170 +236,15 @@ export function trenchCut(input: Trench, pad: Pad): Cut {
     { L, W, s, D },
     L.times(W.plus(D.times(s).times(TWO()))),
   );
-  return { volume, bottom, top, deepest: D, ...fill };
+  return { volume, bottom, top, cuts: [{ depth: D, sideSlope: s }], ...fill };
 }
 
-/** Depths at the corners of a grid: rows of equal length, none negative. */
-function gridDepths({ depths, levels, grade }: Grid): readonly (readonly Length[])[] {
-  if ((depths === undefined) === (levels === undefined)) {
-    return refuse('', faults.giveOneOf(['depths', 'levels']));
-  }
-  if (levels && !grade) return refuse('grade', faults.missing('grade', '"98.5 ft", the level to dig to'));
-  const rows = depths ?? (levels ?? []).map((row) => row.map((level) => level.minus(grade as Length)));
-  const name = depths ? 'depths' : 'levels';
-  const width = rows[0]?.length;
-  rows.forEach((row, i) => {
-    if (row.length !== width) {
-      refuse(`${name}[${i}]`, faults.wrongType('each row', `as long as the first, with ${width} values`));
-    }
-    row.forEach((depth, j) => {
-      if (depth.sign() < 0) refuse(`${name}[${i}][${j}]`, faults.negative('the cut at a corner'));
-    });
-  });
-  return rows;
-}
-
-/** Which cells are dug, row by row. */
-function cellsDug(rows: number, columns: number, leftOut: readonly LeftOut[]): boolean[][] {
-  const cells = Array.from({ length: rows }, () => Array.from({ length: columns }, () => true));
-  for (const [i, { row, column }] of leftOut.entries()) {
-    const line = cells[row.toNumber('each')];
-    const at = column.toNumber('each');
-    if (line?.[at] === undefined) {
-      return refuse(
-        `leaveOut[${i}]`,
-        faults.notACount('the cell, counted from zero,', 0, rows * columns - 1),
-      );
-    }
-    line[at] = false;
-  }
-  return cells;
-}
-
-/** Each corner counts as often as dug cells meet there. */
-export function gridCut(input: Grid, pad: Pad): Cut {
-  const rows = gridDepths(input);
-  const first = rows[0] as readonly Length[];
-  const cells = cellsDug(rows.length - 1, first.length - 1, input.leaveOut ?? []);
-  const none = (first[0] as Length).minus(first[0] as Length);
-  const sums = [none, none, none, none];
-  let deepest = none;
-  rows.forEach((row, i) => {
-    row.forEach((depth, j) => {
-      const around = [cells[i - 1]?.[j - 1], cells[i - 1]?.[j], cells[i]?.[j - 1], cells[i]?.[j]];
-      const times = around.filter(Boolean).length;
-      if (times === 0) return;
-      sums[times - 1] = (sums[times - 1] as Length).plus(depth);
-      if (depth.greaterThan(deepest)) deepest = depth;
-    });
-  });
-  if (!cells.flat().some(Boolean))
-    refuse('leaveOut', faults.tooFew('the grid, apart from cells left out,', 1));
-  const { across: a, along: b } = input;
-  const A = pad.step('area of a cell', 'A = a × b', { a, b }, a.times(b));
-  const [S1, S2, S3, S4] = sums as [Length, Length, Length, Length];
-  const weighted = S1.plus(S2.times(TWO()))
-    .plus(S3.times(wholeNumber(3)))
-    .plus(S4.times(FOUR()));
-  const volume = pad.step(
-    'bank volume, S1 to S4 being the sums of the depths where one to four cells meet',
-    'V = A × (S1 + 2 × S2 + 3 × S3 + 4 × S4) ÷ 4',
-    { A, S1, S2, S3, S4 },
-    weighted.times(A).over(FOUR()),
-  );
-  return { volume, deepest };
-}
-
-function sectionArea(section: Section, i: number, pad: Pad): Area {
-  if (section.by === 'area') return section.area;
-  const { width: w, depth: d, sideSlope: s } = section;
-  return pad.step(
-    `area of section ${i + 1}`,
-    'A = d × (w + s × d)',
-    { d, w, s },
-    d.times(w.plus(d.times(s))),
-  );
-}
-
-/** The section halfway, of mean dimensions: not the mean of the areas. */
-function middleOf(from: Section, to: Section, i: number, pad: Pad): Area | undefined {
-  if (from.by === 'area') return from.middleArea;
-  if (to.by === 'area') return undefined;
-  const w = from.width.plus(to.width).over(TWO());
-  const d = from.depth.plus(to.depth).over(TWO());
-  const s = from.sideSlope.plus(to.sideSlope).over(TWO());
-  return pad.step(
-    `middle area after section ${i + 1}, of mean dimensions`,
-    'M = d × (w + s × d)',
-    { d, w, s },
-    d.times(w.plus(d.times(s))),
-  );
-}
-
-interface Stretch {
-  readonly average: Volume;
-  readonly prismoidal: Volume | undefined;
-}
-
-function stretch(
-  ends: readonly [Section, Section],
-  areas: readonly [Area, Area],
-  i: number,
-  pad: Pad,
-): Stretch {
-  const [from, to] = ends;
-  const [A, B] = areas;
-  if (!to.at.greaterThan(from.at)) {
-    refuse(`sections[${i + 1}].at`, faults.outOfOrder(`section ${i + 2}`, `section ${i + 1}`));
-  }
-  const L = to.at.minus(from.at);
-  const average = pad.step(
-    `average end area, sections ${i + 1} to ${i + 2}`,
-    'V = L × (A + B) ÷ 2',
-    { L, A, B },
-    L.times(A.plus(B)).over(TWO()),
-  );
-  const M = middleOf(from, to, i, pad);
-  if (!M) return { average, prismoidal: undefined };
-  const prismoidal = pad.step(
-    `prismoidal formula, sections ${i + 1} to ${i + 2}`,
-    'V = L × (A + 4 × M + B) ÷ 6',
-    { L, A, M, B },
-    L.times(A.plus(M.times(FOUR())).plus(B)).over(SIX()),
-  );
-  return { average, prismoidal };
-}
-
-/** Cross sections along a line. */
-export function sectionsCut({ sections }: Sections, pad: Pad): Cut {
-  const areas = sections.map((section, i) => sectionArea(section, i, pad));
-  const parts = sections.slice(1).map((to, i) => {
-    const ends = [sections[i] as Section, to] as const;
-    return stretch(ends, [areas[i] as Area, areas[i + 1] as Area], i, pad);
-  });
-  const average = total(
-    'by average end area',
-    'V',
-    parts.map((p) => p.average),
-    pad,
-  );
-  const solid = parts.map((p) => p.prismoidal).filter((v) => v !== undefined);
-  const depths = sections.map((s) => (s.by === 'trapezoid' ? s.depth : NO_LENGTH()));
-  const deepest = depths.reduce((most, depth) => (depth.greaterThan(most) ? depth : most));
-  const known = deepest.sign() > 0 ? { deepest } : {};
-  if (solid.length < parts.length) {
-    return { volume: average, sections: { areas, averageEndArea: average }, ...known };
-  }
-  const prismoidal = total('by the prismoidal formula', 'P', solid, pad);
-  const difference = pad.step(
-    'more by average end area',
-    'E = V − P',
-    { V: average, P: prismoidal },
-    average.minus(prismoidal),
-  );
-  return {
-    volume: prismoidal,
-    sections: { areas, averageEndArea: average, prismoidal, difference },
-    ...known,
-  };
+/** An embankment: as a pit, turned over. The outline with its margin is the top. */
+export function raisedFill(input: Raised, pad: Pad): Cut {
+  const m = input.margin ?? marginOf(input, pad);
+  const s = slopeOfFill(input, pad);
+  const spread = pitSpread(input, m, s, pad);
+  const { volume, bottom: top, top: bottom } = prismoid('fill in place', spread, [m, s, input.depth], pad);
+  const nothing = volume.minus(volume);
+  return { volume: nothing, fill: volume, bottom, top, cuts: [], highest: input.depth };
 }

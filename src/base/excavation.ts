@@ -4,34 +4,53 @@
  * A pit with sloping sides is a prismoid: `V = D × (B + 4 × M + T) ÷ 6` with the areas at the bottom,
  * halfway and at the top. A grid of spot depths counts each corner as often as cells meet there (four
  * corner method). Cross sections go by average end area, `L × (A1 + A2) ÷ 2`, and by the prismoidal
- * formula, `L × (A1 + 4 × M + A2) ÷ 6`, with the difference shown.
+ * formula, `L × (A1 + 4 × M + A2) ÷ 6`, stretch by stretch, with the difference shown.
  *
- * Swell makes bank volume loose: `U = V × (1 + w)`. For shrinkage published sources use two
- * conventions, `V ÷ (1 + s)` and `V × (1 − s)`; which one is meant must be said.
+ * Sections and grids may be cut in one place and filled in another, each with a sum of its own. Swell makes
+ * bank volume loose: `U = V × (1 + w)`. For shrinkage published sources use two conventions, `V ÷ (1 + s)`
+ * and `V × (1 − s)`; which one is meant must be said.
  */
 import { type OutlineInput, outline } from '../geometry/outline';
-import * as faults from '../quantity/faults';
-import { constant, length, ratio } from '../quantity/make';
-import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
-import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
-import { choice, fields, kinds, list, maybe, quantity, type Shape, whole, word } from '../reckoning/fields';
+import { constant, ratio } from '../quantity/make';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { type Calculation, define } from '../reckoning/calculation';
+import {
+  choice,
+  fields,
+  kinds,
+  list,
+  maybe,
+  quantity,
+  type Shape,
+  whole,
+  word,
+  yesOrNo,
+} from '../reckoning/fields';
+import { SOIL_DENSITY } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, FHWA_EARTHWORK, PEARSON_EXCAVATION } from '../reckoning/source';
-import { wholeUnits } from '../reckoning/whole';
+import * as cautions from './cautions';
 import {
   type Cut,
-  gridCut,
+  type DeepCut,
   type Parsed,
   pitCut,
   type ReplacementFigures,
-  type SectionFigures,
-  type ShrinkConvention,
-  sectionsCut,
+  raisedFill,
   trenchCut,
 } from './cut';
+import { gridCut } from './cut-grid';
+import { type Compared, type RunOut, type SectionFigures, sectionsCut } from './cut-sections';
+import { type FillFigures, filling, type HaulFigures, loadsOf, looseFill, swollen, weightOf } from './earth';
+import { exceeded, paired, reached } from './limits';
+import * as ordinary from './ordinary';
+import { compactedFrom, type ShrinkConvention } from './shrink';
+import { END_AREA_TEXT } from './sources';
 
-export type { ReplacementFigures, SectionFigures, ShrinkConvention } from './cut';
+export type { ReplacementFigures } from './cut';
+export type { RunOut, SectionFigures, SideFigures, StretchFigures } from './cut-sections';
+export type { FillFigures, HaulFigures } from './earth';
+export type { ShrinkConvention } from './shrink';
 
 /** Shrinkage from bank to compacted. Both parts must be given. */
 export interface ShrinkInput {
@@ -67,6 +86,8 @@ export interface EarthInput {
   readonly bankDensity?: QuantityInput<'density'>;
   /** What hauls it away. */
   readonly haul?: HaulInput;
+  /** True where water stands in the cut or seeps in. */
+  readonly water?: boolean;
 }
 
 /** A pit under an outline, dug to one depth. Give the outline or the area. */
@@ -105,6 +126,22 @@ export interface TrenchInput extends EarthInput {
   readonly replacement?: ReplacementInput;
 }
 
+/** A fill under an outline to one height: a pit turned over. Give the outline or the area. */
+export interface RaisedInput extends EarthInput {
+  /** Always `fill`. */
+  readonly method: 'fill';
+  /** The outline of what is built on the fill. */
+  readonly outline?: OutlineInput;
+  /** Its area, where neither margin nor slope is wanted. */
+  readonly area?: QuantityInput<'area'>;
+  /** Depth of the fill, compacted. */
+  readonly depth: QuantityInput<'length'>;
+  /** How far the top of the fill reaches beyond the outline, all around; none by default. */
+  readonly margin?: QuantityInput<'length'>;
+  /** Level run of the sides for each unit of height, `2:1`; upright by default, as within walls. */
+  readonly sideSlope?: QuantityInput<'ratio'>;
+}
+
 /** A cell of a grid, counted from zero. */
 export interface CellInput {
   /** Which row of cells. */
@@ -121,37 +158,45 @@ export interface GridInput extends EarthInput {
   readonly across: QuantityInput<'length'>;
   /** Between rows. */
   readonly along: QuantityInput<'length'>;
-  /** Rows of depths of cut at the corners of the cells. */
+  /** Rows of depths of cut at the corners of the cells; below zero where the ground is filled. */
   readonly depths?: readonly (readonly QuantityInput<'length'>[])[];
-  /** Rows of ground levels instead. */
+  /** Rows of ground levels instead; what lies below the grade is filled. */
   readonly levels?: readonly (readonly QuantityInput<'length'>[])[];
-  /** Level to dig to, with `levels`. */
+  /** Level to dig and fill to, with `levels`. */
   readonly grade?: QuantityInput<'length'>;
   /** Cells that are not dug. */
   readonly leaveOut?: readonly CellInput[];
 }
 
-/** A cross section by its area. */
-export interface AreaSectionInput {
-  /** Always `area`. */
-  readonly by: 'area';
+/** What every cross section has. */
+export interface SectionPlace {
   /** Where along the line. */
   readonly at: QuantityInput<'length'>;
-  /** Area of the section. */
-  readonly area: QuantityInput<'area'>;
-  /** Area halfway to the next section, measured there; with it the prismoidal formula applies. */
+  /** Area of the cut halfway to the next section, measured there; with it the prismoidal formula applies. */
   readonly middleArea?: QuantityInput<'area'>;
+  /** Area of the fill halfway to the next section. */
+  readonly middleFill?: QuantityInput<'area'>;
 }
 
-/** A cross section by its bottom width, depth and side slopes. */
-export interface TrapezoidSectionInput {
+/** A cross section by its area. */
+export interface AreaSectionInput extends SectionPlace {
+  /** Always `area`. */
+  readonly by: 'area';
+  /** Area of the cut; zero where there is none. */
+  readonly area: QuantityInput<'area'>;
+  /** Area of the fill in the same section; none by default. */
+  readonly fill?: QuantityInput<'area'>;
+  /** Depth of the cut at its deepest, so that its safety can be judged. */
+  readonly depth?: QuantityInput<'length'>;
+}
+
+/** A cross section by its width, depth and side slopes. */
+export interface TrapezoidSectionInput extends SectionPlace {
   /** Always `trapezoid`. */
   readonly by: 'trapezoid';
-  /** Where along the line. */
-  readonly at: QuantityInput<'length'>;
-  /** Across the bottom. */
+  /** Across the bottom of a cut, or the top of a fill. */
   readonly width: QuantityInput<'length'>;
-  /** Depth of the cut; may be zero. */
+  /** Depth of the cut; zero where there is none, and below zero for the height of a fill. */
   readonly depth: QuantityInput<'length'>;
   /** Level run of both sides for each unit of depth. */
   readonly sideSlope: QuantityInput<'ratio'>;
@@ -163,26 +208,19 @@ export interface SectionsInput extends EarthInput {
   readonly method: 'sections';
   /** Two sections or more. Between two trapezoids the middle section has their mean dimensions. */
   readonly sections: readonly (AreaSectionInput | TrapezoidSectionInput)[];
+  /**
+   * What a stretch is like that runs out to nothing and has no area halfway: a `wedge`, which keeps its
+   * width, by default, or a `pyramid`, which tapers in width and depth.
+   */
+  readonly runOut?: RunOut;
 }
 
-/** Input of {@link excavation}: one of four ways to measure. */
-export type ExcavationInput = PitInput | TrenchInput | GridInput | SectionsInput;
-
-/** The loads to haul. */
-export interface HaulFigures {
-  /** Whole loads. */
-  readonly loads: Quantity<'count'>;
-  /** Loads if only the volume counted. */
-  readonly loadsByVolume?: Quantity<'count'>;
-  /** Loads if only the weight counted. */
-  readonly loadsByWeight?: Quantity<'count'>;
-  /** What limits a load: `volume` or `weight`. */
-  readonly governs: 'volume' | 'weight';
-}
+/** Input of {@link excavation}: one of five ways to measure. */
+export type ExcavationInput = PitInput | TrenchInput | RaisedInput | GridInput | SectionsInput;
 
 /** Figures of {@link excavation}. */
 export interface ExcavationFigures {
-  /** As it lies in the ground, with any soil to be replaced. */
+  /** What is dug, as it lies in the ground, with any soil to be replaced. */
   readonly bankVolume: Quantity<'volume'>;
   /** Area at the bottom, with the margin. */
   readonly bottomArea?: Quantity<'area'>;
@@ -198,6 +236,8 @@ export interface ExcavationFigures {
   readonly compactedVolume?: Quantity<'volume'>;
   /** Compacted for each unit in the bank. */
   readonly shrinkFactor?: Quantity<'ratio'>;
+  /** What is filled, where anything is. */
+  readonly fill?: FillFigures;
   /** Weight, where the bank density is given. */
   readonly mass?: Quantity<'mass'>;
   /** Loads to haul. */
@@ -206,89 +246,80 @@ export interface ExcavationFigures {
   readonly replacement?: ReplacementFigures;
 }
 
-type Volume = Quantity<'volume'>;
-
-const ONE = constant(() => ratio('1:1'));
-const EXIT_FROM = constant(() => length('4 ft'));
-const PROTECT_FROM = constant(() => length('5 ft'));
-const ENGINEER_ABOVE = constant(() => length('20 ft'));
+const EXIT_FROM = paired('4 ft', '1.2 m');
+const PROTECT_FROM = paired('5 ft', '1.5 m');
+const ENGINEER_ABOVE = paired('20 ft', '6 m');
+const EARTH_FILL = paired('8 in', '200 mm');
+const GRANULAR_FILL = paired('24 in', '600 mm');
 const NOTICEABLE = constant(() => ratio('2%'));
+/** Steeper than this no slope is protection; this flat it is in any soil but rock that slides. */
+const STEEPEST = constant(() => ratio('0.75:1'));
+const FLAT_ENOUGH = constant(() => ratio('1.5:1'));
 
-const inTons = (mass: Quantity<'mass'>): Quantity<'mass'> =>
-  mass.in(systemOfQuantity(mass) === 'metric' ? 'tonne' : 'ton');
+const deepestOf = (cuts: readonly DeepCut[]): DeepCut | undefined => {
+  const [first, ...rest] = cuts;
+  return first && rest.reduce((most, cut) => (cut.depth.greaterThan(most.depth) ? cut : most), first);
+};
 
-type Swollen = Pick<ExcavationFigures, 'looseVolume' | 'swellFactor'>;
-
-function swollen(V: Volume, w: Quantity<'ratio'> | undefined, pad: Pad): Swollen {
-  if (!w) return {};
-  const swellFactor = pad.step('swell factor', 'F = 1 + w', { w }, ONE().plus(w));
-  const looseVolume = pad.step('loose volume', 'U = V × (1 + w)', { V, w }, V.times(swellFactor));
-  return { looseVolume, swellFactor };
-}
-
-type Shrunk = Pick<ExcavationFigures, 'compactedVolume' | 'shrinkFactor'>;
-
-function shrunk(V: Volume, shrink: Parsed['shrink'], pad: Pad): Shrunk {
-  if (!shrink) return {};
-  const { convention, share: s } = shrink;
-  if (convention === '1/(1+s)') {
-    const over = ONE().plus(s);
-    const shrinkFactor = pad.step('shrink factor, 1/(1+s)', 'F = 1 ÷ (1 + s)', { s }, ONE().over(over));
-    const compactedVolume = pad.step('compacted volume', 'C = V ÷ (1 + s)', { V, s }, V.over(over));
-    return { compactedVolume, shrinkFactor };
+/** Cuts from about 5 ft on whose sides are no protection, or are one in some soils only; none of these is wet. */
+function heedSides(cuts: readonly DeepCut[], wet: boolean, pad: Pad): void {
+  const deep = cuts.filter(({ depth }) => reached(PROTECT_FROM, depth));
+  const least = wet ? FLAT_ENOUGH() : STEEPEST();
+  const steep = deepestOf(deep.filter(({ sideSlope }) => !sideSlope || sideSlope.lessThan(least)));
+  if (steep) {
+    const limit = reached(PROTECT_FROM, steep.depth);
+    if (limit) pad.caution(cautions.trenchDepth(limit, steep.depth));
+    return;
   }
-  const left = ONE().minus(s);
-  if (left.sign() <= 0) return refuse('shrink.share', faults.doesNotFit('share', '100%'));
-  const shrinkFactor = pad.step('shrink factor, 1-s', 'F = 1 − s', { s }, left);
-  const compactedVolume = pad.step('compacted volume', 'C = V × (1 − s)', { V, s }, V.times(left));
-  return { compactedVolume, shrinkFactor };
+  const slope = deep
+    .flatMap(({ sideSlope }) => (sideSlope ? [sideSlope] : []))
+    .reduce((flat, s) => (s.lessThan(flat) ? s : flat), FLAT_ENOUGH());
+  if (slope.lessThan(FLAT_ENOUGH())) pad.caution(cautions.slopeByClass(FLAT_ENOUGH(), slope));
 }
 
-function byVolume(haul: NonNullable<Parsed['haul']>, U: Volume | undefined, pad: Pad) {
-  if (!haul.truckVolume) return undefined;
-  if (!U) return refuse('swell', faults.missing('swell', '"25%", to know what a truck holds'));
-  return wholeUnits('loads by volume', U, haul.truckVolume, 'haul.truckVolume', pad);
+function heedDepth({ cuts, depthUnknown }: Cut, wet: boolean, pad: Pad): void {
+  const deepest = deepestOf(cuts)?.depth;
+  const exit = deepest && reached(EXIT_FROM, deepest);
+  if (exit) pad.caution(cautions.trenchExit(exit, deepest));
+  heedSides(cuts, wet, pad);
+  const engineer = deepest && exceeded(ENGINEER_ABOVE, deepest);
+  if (engineer) pad.caution(cautions.engineeredExcavation(engineer, deepest));
+  if (depthUnknown) pad.caution(cautions.depthUnknown);
 }
 
-function byWeight(haul: NonNullable<Parsed['haul']>, M: Quantity<'mass'> | undefined, pad: Pad) {
-  if (!haul.payload) return undefined;
-  if (!M)
-    return refuse('bankDensity', faults.missing('bankDensity', '"100 pcf", to know what a load weighs'));
-  return wholeUnits('loads by weight', M, haul.payload, 'haul.payload', pad);
-}
-
-function hauled(
-  { haul }: Parsed,
-  loose: Volume | undefined,
-  mass: Quantity<'mass'> | undefined,
-  pad: Pad,
-): HaulFigures | undefined {
-  if (!haul) return undefined;
-  const [v, w] = [byVolume(haul, loose, pad), byWeight(haul, mass, pad)];
-  if (!v && !w) return refuse('haul', faults.giveOneOf(['truckVolume', 'payload']));
-  const each = { ...(v ? { loadsByVolume: v } : {}), ...(w ? { loadsByWeight: w } : {}) };
-  if (!v) return { loads: w as Quantity<'count'>, ...each, governs: 'weight' };
-  if (!w) return { loads: v, ...each, governs: 'volume' };
-  // A full truck against its payload: exact, where the counts may happen to be equal.
-  const { truckVolume, payload } = haul as { truckVolume: Volume; payload: Quantity<'mass'> };
-  const heavier = (mass as Quantity<'mass'>).over(payload).greaterThan((loose as Volume).over(truckVolume));
-  const loads = pad.step('loads', 'n = max(v, w)', { v, w }, heavier ? w : v);
-  return { loads, ...each, governs: heavier ? 'weight' : 'volume' };
-}
-
-function heed({ deepest, sections }: Cut, pad: Pad): void {
-  if (deepest) {
-    const exit = EXIT_FROM();
-    if (!deepest.lessThan(exit)) pad.caution(cautions.trenchExit(exit, deepest));
-    if (!deepest.lessThan(PROTECT_FROM())) pad.caution(cautions.trenchDepth(PROTECT_FROM(), deepest));
-    if (deepest.greaterThan(ENGINEER_ABOVE()))
-      pad.caution(cautions.engineeredExcavation(ENGINEER_ABOVE(), deepest));
+function heedRules(prismoids: Compared | undefined, runOuts: Compared | undefined, pad: Pad): void {
+  if (prismoids && prismoids.used.sign() > 0) {
+    const share = prismoids.other.minus(prismoids.used).abs().over(prismoids.used);
+    if (share.greaterThan(NOTICEABLE())) {
+      pad.caution(cautions.endAreasDiffer(prismoids.stretches, NOTICEABLE(), share.in('%')));
+    }
   }
-  const { prismoidal, difference } = sections ?? {};
-  if (prismoidal && difference && prismoidal.sign() > 0) {
-    const share = difference.abs().over(prismoidal);
-    if (share.greaterThan(NOTICEABLE())) pad.caution(cautions.endAreasDiffer(NOTICEABLE(), share.in('%')));
-  }
+  if (!runOuts) return;
+  pad.assume({
+    name: 'runOut',
+    value: 'wedge',
+    because: 'a cut or a fill that runs out is taken to keep its width, so that end areas are right for it',
+    override: 'Give runOut: "pyramid", or the area halfway in middleArea',
+    source: END_AREA_TEXT,
+  });
+  pad.caution(cautions.runsOut(runOuts.stretches, runOuts.other, runOuts.used));
+}
+
+function heedFill({ fill, highest, volume }: Cut, shrinks: boolean, pad: Pad): void {
+  if (!fill || fill.sign() === 0) return;
+  if (volume.sign() > 0 && !shrinks) pad.caution(cautions.fillNeedsShrink);
+  const limit = highest && (exceeded(GRANULAR_FILL, highest) ?? exceeded(EARTH_FILL, highest));
+  if (limit) pad.caution(cautions.deepFill(limit, highest));
+  pad.caution(cautions.fillInLifts);
+}
+
+function heed(cut: Cut, { shrink, water }: Parsed, pad: Pad): void {
+  const wet = water === true && cut.volume.sign() > 0;
+  heedDepth(cut, wet, pad);
+  if (wet) pad.caution(cautions.waterInCut);
+  heedRules(cut.prismoids, cut.runOuts, pad);
+  heedFill(cut, shrink !== undefined, pad);
+  if (cut.volume.sign() === 0) return;
   pad.caution(cautions.buriedUtilities);
   pad.caution(cautions.spoilAtEdge);
 }
@@ -299,8 +330,12 @@ function cutOf(input: Parsed, pad: Pad): Cut {
       return pitCut(input, pad);
     case 'trench':
       return trenchCut(input, pad);
-    case 'grid':
-      return gridCut(input, pad);
+    case 'fill':
+      return raisedFill(input, pad);
+    case 'grid': {
+      const { deepest, ...grid } = gridCut(input, pad);
+      return { ...grid, cuts: deepest.sign() > 0 ? [{ depth: deepest, sideSlope: undefined }] : [] };
+    }
     case 'sections':
       return sectionsCut(input, pad);
   }
@@ -310,13 +345,12 @@ function reckon(input: Parsed, pad: Pad): ExcavationFigures {
   const cut = cutOf(input, pad);
   const V = cut.volume;
   const loose = swollen(V, input.swell, pad);
-  const compacted = shrunk(V, input.shrink, pad);
-  const density = input.bankDensity;
-  const mass = density
-    ? pad.step('weight', 'M = V × w', { V, w: density }, inTons(V.times(density)))
-    : undefined;
-  const haul = hauled(input, loose.looseVolume, mass, pad);
-  heed(cut, pad);
+  const compacted = input.shrink && V.sign() > 0 ? compactedFrom(V, input.shrink, pad) : {};
+  const set = filling(cut, input.shrink, pad);
+  const fill = set && looseFill(set, input.swell, pad);
+  const mass = weightOf('weight', V, input.bankDensity, pad);
+  const haul = loadsOf(input, V, fill, pad);
+  heed(cut, input, pad);
   return {
     bankVolume: V,
     ...(cut.bottom ? { bottomArea: cut.bottom } : {}),
@@ -324,6 +358,7 @@ function reckon(input: Parsed, pad: Pad): ExcavationFigures {
     ...(cut.sections ? { sections: cut.sections } : {}),
     ...loose,
     ...compacted,
+    ...(fill ? { fill } : {}),
     ...(mass ? { mass } : {}),
     ...(haul ? { haul } : {}),
     ...(cut.replacement ? { replacement: cut.replacement } : {}),
@@ -335,88 +370,110 @@ const ROWS = 200;
 const SECTIONS = 200;
 
 const earth = (): Shape => ({
-  swell: maybe(quantity('ratio', 'swell', 'not-negative')),
+  swell: maybe(quantity('ratio', 'swell', 'not-negative', ordinary.SWELL)),
   shrink: maybe(
     fields({
       convention: choice<ShrinkConvention>('convention', ['1/(1+s)', '1-s']),
-      share: quantity('ratio', 'share', 'not-negative'),
+      share: quantity('ratio', 'share', 'not-negative', ordinary.SHRINK_SHARE),
     }),
   ),
-  bankDensity: maybe(quantity('density', 'bankDensity')),
+  bankDensity: maybe(quantity('density', 'bankDensity', 'positive', SOIL_DENSITY)),
   haul: maybe(
     fields({
-      truckVolume: maybe(quantity('volume', 'truckVolume')),
-      payload: maybe(quantity('mass', 'payload')),
+      truckVolume: maybe(quantity('volume', 'truckVolume', 'positive', ordinary.TRUCK_VOLUME)),
+      payload: maybe(quantity('mass', 'payload', 'positive', ordinary.TRUCK_PAYLOAD)),
     }),
   ),
+  water: maybe(yesOrNo('water')),
+});
+
+const planned = (): Shape => ({
+  outline: maybe(outline()),
+  area: maybe(quantity('area', 'area', 'positive', ordinary.PLAN_AREA)),
+});
+
+const sided = (): Shape => ({
+  depth: quantity('length', 'depth', 'positive', ordinary.CUT_DEPTH),
+  margin: maybe(quantity('length', 'margin', 'not-negative', ordinary.WORKING_MARGIN)),
+  sideSlope: maybe(quantity('ratio', 'sideSlope', 'not-negative', ordinary.SIDE_SLOPE)),
 });
 
 const dug = (): Shape => ({
-  depth: quantity('length', 'depth'),
-  margin: maybe(quantity('length', 'margin', 'not-negative')),
-  sideSlope: maybe(quantity('ratio', 'sideSlope', 'not-negative')),
+  ...sided(),
   replacement: maybe(
     fields({
-      depth: quantity('length', 'depth'),
-      compactedDensity: maybe(quantity('density', 'compactedDensity')),
+      depth: quantity('length', 'depth', 'positive', ordinary.CUT_DEPTH),
+      compactedDensity: maybe(quantity('density', 'compactedDensity', 'positive', SOIL_DENSITY)),
     }),
   ),
 });
 
-function door() {
-  const row = (what: string) => list(quantity('length', what, 'any'), 2, ROWS);
-  const cell = fields({ row: whole('row', 0, ROWS), column: whole('column', 0, ROWS) });
-  const section = kinds<unknown>('by', [
+const sectionArea = (what: string) => quantity('area', what, 'not-negative', ordinary.SECTION_AREA);
+
+const place = (): Shape => ({
+  at: quantity('length', 'at', 'any'),
+  middleArea: maybe(sectionArea('middleArea')),
+  middleFill: maybe(sectionArea('middleFill')),
+});
+
+const section = () =>
+  kinds<unknown>('by', [
     fields({
       by: word('area'),
-      at: quantity('length', 'at', 'any'),
-      area: quantity('area', 'area', 'not-negative'),
-      middleArea: maybe(quantity('area', 'middleArea', 'not-negative')),
+      ...place(),
+      area: sectionArea('area'),
+      fill: maybe(sectionArea('fill')),
+      depth: maybe(quantity('length', 'depth', 'positive', ordinary.CUT_DEPTH)),
     }),
     fields({
       by: word('trapezoid'),
-      at: quantity('length', 'at', 'any'),
-      width: quantity('length', 'width'),
-      depth: quantity('length', 'depth', 'not-negative'),
-      sideSlope: quantity('ratio', 'sideSlope', 'not-negative'),
+      ...place(),
+      width: quantity('length', 'width', 'positive', ordinary.SECTION_WIDTH),
+      depth: quantity('length', 'depth', 'any', ordinary.CUT_DEPTH),
+      sideSlope: quantity('ratio', 'sideSlope', 'not-negative', ordinary.SIDE_SLOPE),
     }),
   ]);
+
+function door() {
+  const depths = list(quantity('length', 'depth', 'any', ordinary.CUT_DEPTH), 2, ROWS);
+  const levels = list(quantity('length', 'level', 'any'), 2, ROWS);
+  const cell = fields({ row: whole('row', 0, ROWS), column: whole('column', 0, ROWS) });
   return kinds<unknown>('method', [
-    fields({
-      method: word('pit'),
-      outline: maybe(outline()),
-      area: maybe(quantity('area', 'area')),
-      ...dug(),
-      ...earth(),
-    }),
+    fields({ method: word('pit'), ...planned(), ...dug(), ...earth() }),
     fields({
       method: word('trench'),
-      length: quantity('length', 'length'),
-      width: quantity('length', 'width'),
+      length: quantity('length', 'length', 'positive', ordinary.TRENCH_LENGTH),
+      width: quantity('length', 'width', 'positive', ordinary.SECTION_WIDTH),
       ...dug(),
       ...earth(),
     }),
+    fields({ method: word('fill'), ...planned(), ...sided(), ...earth() }),
     fields({
       method: word('grid'),
-      across: quantity('length', 'across'),
-      along: quantity('length', 'along'),
-      depths: maybe(list(row('depth'), 2, ROWS)),
-      levels: maybe(list(row('level'), 2, ROWS)),
+      across: quantity('length', 'across', 'positive', ordinary.GRID_SPACING),
+      along: quantity('length', 'along', 'positive', ordinary.GRID_SPACING),
+      depths: maybe(list(depths, 2, ROWS)),
+      levels: maybe(list(levels, 2, ROWS)),
       grade: maybe(quantity('length', 'grade', 'any')),
       leaveOut: maybe(list(cell, 0, ROWS * ROWS)),
       ...earth(),
     }),
-    fields({ method: word('sections'), sections: list(section, 2, SECTIONS), ...earth() }),
+    fields({
+      method: word('sections'),
+      sections: list(section(), 2, SECTIONS),
+      runOut: maybe(choice<RunOut>('runOut', ['wedge', 'pyramid'])),
+      ...earth(),
+    }),
   ]) as never;
 }
 
 /**
- * Earth to dig: in the bank, loose, compacted, and in loads.
+ * Earth to dig and to fill: in the bank, loose, compacted, and in loads.
  *
- * @param input - a pit, a trench, a grid of spot depths or cross sections; swell, shrinkage and trucks
+ * @param input - a pit, a trench, a fill, a grid of spot depths or cross sections; swell, shrinkage and trucks
  * @returns bank volume, and whatever the rest of the input allows
  * @throws {InputError} `perimeter-unknown` and `grown-together` for outlines that cannot be spread;
- * `out-of-order` sections; `negative` cuts; `give-one-of` and `missing` where inputs depend on each
+ * `out-of-order` sections; `does-not-fit` for a middle area after the last; `give-one-of` and `missing` where inputs depend on each
  * other; `too-many` loads
  * @source geometry; swell and shrinkage as in the design manual of the Federal Highway Administration and
  * in Estimating in Building Construction (Pearson)

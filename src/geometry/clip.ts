@@ -3,7 +3,7 @@
  *
  * Only where a closed form does not do: coordinates come back good to about 15 digits.
  */
-import { intersection } from 'polyclip-ts';
+import { difference, intersection } from 'polyclip-ts';
 import { Decimal, ZERO } from '../quantity/decimal';
 import { type Corner, doubleArea } from './polygon';
 
@@ -12,6 +12,14 @@ type Ring = [number, number][];
 const ringOfNumbers = (ring: readonly Corner[]): Ring => ring.map(({ x, y }) => [x.toNumber(), y.toNumber()]);
 
 const cornerOf = ([x, y]: [number, number]): Corner => ({ x: new Decimal(x), y: new Decimal(y) });
+
+/** What is left of a simple ring without others: of each piece the outer ring, anticlockwise, then its holes. */
+export function partsLess(ring: readonly Corner[], less: readonly (readonly Corner[])[]): Corner[][][] {
+  const parts = difference([ringOfNumbers(ring)], ...less.map((hole) => [ringOfNumbers(hole)]));
+  return parts.map((polygon) =>
+    polygon.map((p) => p.slice(0, -1).map((c) => cornerOf(c as [number, number]))),
+  );
+}
 
 /** The rings that two simple rings have in common; outer rings anticlockwise, holes clockwise. */
 export function commonRings(a: readonly Corner[], b: readonly Corner[]): Corner[][] {

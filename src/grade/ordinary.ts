@@ -47,8 +47,6 @@ export const SLOPE: Ordinary = { of: 'the slope of paving, ground or a pipe', mo
 
 export const ANGLE: Ordinary = { of: 'the angle of paving or ground', most: '45 deg', source };
 
-export const CROSS_SLOPE: Ordinary = { of: 'a slope across', most: '15%', source };
-
 export const RISE: Ordinary = { of: 'a rise', most: ['1000 ft', '300 m'], source };
 
 export const RUN: Ordinary = {

@@ -22,7 +22,7 @@ import type { Outline, PointInput } from '../geometry/outline';
 import { type Opening, type RegionInput, regionFields } from '../geometry/region';
 import { Decimal, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { constant, length, ratio } from '../quantity/make';
+import { angle, constant, length, ratio } from '../quantity/make';
 import {
   canonicalValue,
   type Quantity,
@@ -44,13 +44,23 @@ import {
   TAPER_WIDTH,
 } from '../reckoning/source';
 import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
-import { turnedOut } from './layout/exact';
 import { type IsolationLine, isolationLengths } from './layout/isolation';
-import { brokenIn, type Laid, type LaidJoint, layFan, layRound, layStraight, lengthOf } from './layout/laid';
+import {
+  brokenIn,
+  type Laid,
+  type LaidJoint,
+  laidBack,
+  layFan,
+  layRound,
+  layStraight,
+  lengthOf,
+} from './layout/laid';
+import { missedCorners } from './layout/missed';
 import type { RoundSite } from './layout/round-plan';
 import { BROKEN, type Limits, softened } from './layout/rules';
 import type { SawOrder } from './layout/saw-order';
-import { type FixedType, ringArea, type Site, siteOf } from './layout/site';
+import { type FixedType, ringArea, type Site, sitesOf } from './layout/site';
+import { layDeck, layStrip } from './layout/strip';
 import {
   type BackerRod,
   type IsolationBoard,
@@ -115,8 +125,8 @@ export interface JointLayoutInput extends RegionInput {
   readonly depthPerPass?: QuantityInput<'length'>;
   /** How far the saw gets in a given time, cutting. */
   readonly sawRate?: SawRateInput;
-  /** By default lines that halve the slab first. */
-  readonly sawOrder?: 'halving' | 'alternate';
+  /** Joints are sawn one after another from the end the plan counts from; `reverse` where placing began at the other. */
+  readonly sawOrder?: 'consecutive' | 'reverse';
   /** Thickness of the isolation board; by default 1/2 in. */
   readonly boardThickness?: QuantityInput<'length'>;
   /** Sealant is reckoned where its width and depth are given. */
@@ -190,13 +200,21 @@ export interface Panel {
 /** A rule that could not be kept, and where. */
 export interface GivenWay {
   /** The rule that gives way. */
-  readonly rule: 'sliver' | 'panel shape' | 'joint ends at a joint' | 'module';
+  readonly rule:
+    | 'sliver'
+    | 'panel shape'
+    | 'sharp corner'
+    | 'corner not met'
+    | 'joint ends at a joint'
+    | 'module';
   /** Which panel, where it is one. */
   readonly panel?: Quantity<'count'>;
+  /** The inside corner that no joint meets. */
+  readonly at?: Place;
   /** Shorter side of a sliver, ratio of a panel too long, else how many joints break the rule. */
   readonly actual?: Quantity<'length'> | Quantity<'ratio'> | Quantity<'count'>;
-  /** What the rule asks of a panel: least side, or longest ratio. */
-  readonly limit?: Quantity<'length'> | Quantity<'ratio'>;
+  /** What the rule asks of a panel: least side, longest ratio, or sharpest corner. */
+  readonly limit?: Quantity<'length'> | Quantity<'ratio'> | Quantity<'angle'>;
 }
 
 /** How sure it is that no shorter plan of the kind exists. */
@@ -211,8 +229,11 @@ export interface SearchNote {
 
 /** Figures of {@link jointLayout}. */
 export interface JointLayoutFigures {
-  /** How the joints run: straight two ways, circles and radial joints, or a fan over a taper. */
-  readonly pattern: 'straight' | 'round' | 'fan';
+  /**
+   * How the joints run: straight two ways; arcs and radial joints; a fan over a taper; across a strip; from an
+   * opening outwards.
+   */
+  readonly pattern: 'straight' | 'round' | 'fan' | 'strip' | 'deck';
   /** How many panels. */
   readonly panelCount: Quantity<'count'>;
   /** Area of the slab, openings taken out: the sum of the panels. */
@@ -271,6 +292,7 @@ type PlaceRead = Place;
 const LEAST_SPACING = constant(() => length('1 ft'));
 const SLIVER = constant(() => length('2 ft'));
 const RATIO = constant(() => ratio('1.5:1'));
+const SHARPEST = constant(() => angle('60 deg'));
 const LEAST_RATIO = constant(() => ratio('1:1'));
 const STEP: Record<System, () => Length> = {
   customary: constant(() => length('1/16 in')),
@@ -403,23 +425,35 @@ function checkSize(site: Site, limits: Limits): void {
   if (corners > most) refuse('outline', faults.tooMany('the slab in corners and openings', most));
 }
 
-function bestOf(a: Laid, b: Laid | undefined, limits: Limits): Laid {
-  if (!b) return a;
-  const keepsAll = (laid: Laid): boolean => brokenIn(laid) === 0;
-  if (keepsAll(a) !== keepsAll(b)) return keepsAll(b) ? b : a;
-  const { weight } = softened(limits);
-  const cost = (laid: Laid): number => lengthOf(laid).toNumber() + weight * brokenIn(laid);
-  return cost(b) < cost(a) ? b : a;
+/** A plan and the slab as it lies for it. */
+interface Choice {
+  readonly laid: Laid;
+  readonly site: Site;
 }
 
-function placeSite(input: Parsed, rules: Rules): Site {
+/** Keeping every rule comes before length; else each broken rule weighs as a length of sawing. */
+function bestOf(choices: readonly Choice[], limits: Limits): Choice {
+  const { weight } = softened(limits);
+  const weighed = choices.map((choice) => {
+    const broken = brokenIn(choice.laid);
+    return { choice, broken, cost: lengthOf(choice.laid).toNumber() + weight * broken };
+  });
+  const better = (a: (typeof weighed)[number], b: (typeof weighed)[number]): boolean =>
+    (a.broken === 0) === (b.broken === 0) ? a.cost < b.cost - AS_LONG : a.broken === 0;
+  return weighed.reduce((best, next) => (better(next, best) ? next : best)).choice;
+}
+
+/** Plans within this are as long as each other, in metres. */
+const AS_LONG = 1e-6;
+
+function placeSites(input: Parsed, rules: Rules): Site[] {
   const count = input.openings?.length ?? 0;
   const columns = (input.columns ?? []).map((n, i) => {
     const number = n.toNumber('each');
     if (number > count) refuse(`columns[${i}]`, faults.notACount('a column', 1, Math.max(1, count)));
     return number - 1;
   });
-  return siteOf({
+  const placed = {
     outline: input.outline,
     openings: input.openings,
     columns: new Set(columns),
@@ -427,7 +461,8 @@ function placeSite(input: Parsed, rules: Rules): Site {
     fixed: input.fixed ?? [],
     continued: input.continued ?? [],
     leastSide: canonicalValue(rules.leastSide),
-  });
+  };
+  return sitesOf(placed, input.module !== undefined);
 }
 
 /** The plan, and the area that its panels must come to. */
@@ -439,35 +474,44 @@ interface Planned {
 
 function plan(input: Parsed, rules: Rules): Planned {
   const limits = limitsOf(rules);
-  const site = placeSite(input, rules);
-  checkSize(site, limits);
+  const sites = placeSites(input, rules);
+  const [first] = sites as [Site];
+  checkSize(first, limits);
   const step = canonicalValue(STEP[systemOfQuantity(input.thickness)]());
-  const laid = roundLaid(input, limits, step) ?? straightOrFan(input, site, limits, step);
+  const round = roundLaid(input, limits, step);
+  const { laid, site } = round ? { laid: round, site: first } : laidOn(input, sites, limits, step);
   if (laid.panels.length > 2 * PANEL_LIMIT)
     refuse('spacing', faults.tooMany('the plan in panels', 2 * PANEL_LIMIT));
   const area = laid.panels.reduce((sum, p) => sum.plus(p.area), new Decimal(0));
   return { laid, area, site };
 }
 
-function straightOrFan(input: Parsed, site: Site, limits: Limits, step: Decimal): Laid {
+function laidOn(input: Parsed, sites: readonly Site[], limits: Limits, step: Decimal): Choice {
+  const choices = sites.flatMap((site) =>
+    choicesFor(input, site, limits, step).map((laid): Choice => {
+      const missed = missedCorners(site, laid);
+      return { site, laid: missed.length > 0 ? { ...laid, missed, exact: false } : laid };
+    }),
+  );
+  const { laid, site } = bestOf(choices, limits);
+  const missed = laid.missed?.map((c) => site.pose.out(c));
+  return { laid: { ...laidBack(laid, site), ...(missed ? { missed } : {}) }, site };
+}
+
+/** Strips this many times as long as wide are cut across and not otherwise. */
+const SLIM = 2;
+
+/** Plans of every kind that the slab may have. */
+function choicesFor(input: Parsed, site: Site, limits: Limits, step: Decimal): Laid[] {
   const module = input.module && canonicalValue(input.module);
+  const free = plain(input) && !site.orthogonal;
+  const strip = free && site.openings.length === 0 ? layStrip(site, limits) : undefined;
+  if (strip && strip.slim >= SLIM && brokenIn(strip.laid) === 0) return [strip.laid];
+  const deck = plain(input) && !site.openings.some((o) => o.cornered) ? layDeck(site, limits) : undefined;
+  if (deck && brokenIn(deck) === 0 && missedCorners(site, deck).length === 0) return [deck];
+  const fan = free && site.openings.length === 0 ? layFan(site.ring, limits) : undefined;
   const straight = layStraight(site, limits, { step, module });
-  const fan = plain(input) && site.openings.length === 0 && !site.orthogonal;
-  return bestOf(straight, fan ? fanOf(site, limits) : undefined, limits);
-}
-
-/** The fan is laid out in the turned plane, then turned out. */
-function fanOf(site: Site, limits: Limits): Laid | undefined {
-  const laid = layFan(site.ring, limits);
-  return laid && turnedLaid(laid, site);
-}
-
-function turnedLaid(laid: Laid, { turn }: Site): Laid {
-  return {
-    ...laid,
-    joints: laid.joints.map((j) => ({ ...j, from: turnedOut(j.from, turn), to: turnedOut(j.to, turn) })),
-    panels: laid.panels.map((p) => ({ ...p, at: turnedOut(p.at, turn) })),
-  };
+  return [straight, strip?.laid, fan, deck].filter((laid) => laid !== undefined);
 }
 
 /** Writes figures in the family of units of the input. */
@@ -502,16 +546,18 @@ class Writer {
   };
 }
 
-function givenWay(laid: Laid, panels: readonly Panel[], rules: Rules): GivenWay[] {
+function givenWay(laid: Laid, panels: readonly Panel[], rules: Rules, write: Writer): GivenWay[] {
   const list: GivenWay[] = laid.panels.flatMap(({ broken }, i) =>
     broken.map((rule): GivenWay => {
       const { number, along, across, ratio: actual } = panels[i] as Panel;
       const shorter = along.lessThan(across) ? along : across;
+      if (rule === 'sharp corner') return { rule, panel: number, limit: SHARPEST() };
       return rule === 'sliver'
         ? { rule, panel: number, actual: shorter, limit: rules.leastSide }
         : { rule, panel: number, actual, limit: rules.longestRatio };
     }),
   );
+  for (const at of laid.missed ?? []) list.push({ rule: 'corner not met', at: write.place(at) });
   if (laid.tees > 0) list.push({ rule: 'joint ends at a joint', actual: wholeNumber(laid.tees) });
   if (laid.offModule > 0) list.push({ rule: 'module', actual: wholeNumber(laid.offModule) });
   return list;
@@ -584,7 +630,7 @@ function reckon(input: Parsed, pad: Pad): JointLayoutFigures {
   const contraction = workedTotal(laid, write, pad);
   const openings = site.openings.reduce((sum, o) => sum.plus(o.perimeter), new Decimal(0));
   const isolation = write.length(totalOf(laid, 'isolation').plus(edges).plus(openings));
-  const givesWay = givenWay(laid, panels, rules);
+  const givesWay = givenWay(laid, panels, rules, write);
   const sawn = making.endsWith('saw') && contraction.sign() > 0;
   const taken = takeOff(input, { laid, contraction, isolation, depth, sawn, order: input.sawOrder }, pad);
   heed(input, givesWay, site, sawn, pad);
@@ -667,7 +713,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
       depth: maybe(quantity('length', 'depth')),
       depthPerPass: maybe(quantity('length', 'depthPerPass')),
       sawRate: maybe(fields({ length: quantity('length', 'length'), in: quantity('time', 'in') })),
-      sawOrder: maybe(choice('sawOrder', ['halving', 'alternate'] as const)),
+      sawOrder: maybe(choice('sawOrder', ['consecutive', 'reverse'] as const)),
       boardThickness: maybe(quantity('length', 'boardThickness')),
       sealant: maybe(
         fields({

@@ -15,7 +15,7 @@ import * as faults from '../quantity/faults';
 import { angle, constant, length } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { choice, type Field, fields, maybe, quantity, text, wholeNumber } from '../reckoning/fields';
+import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { lengthPair, metresLike, namedLike } from './common';
@@ -30,7 +30,7 @@ import { type LaidStrips, layStrips, type StripRule } from './mesh-cover';
 import { meshLaps } from './mesh-laps';
 import { styleWeight, unknownStyle } from './mesh-style';
 import { meshSupportsOf } from './mesh-supports';
-import { readStyle, type WireStyle } from './wire';
+import { styleField, type WireStyle } from './wire';
 
 /** Input of `meshLayout` for any outline. */
 export interface MeshRegionInput {
@@ -131,6 +131,7 @@ export interface ParsedMeshRegion extends Region {
 }
 
 const PIECE_LIMIT = 100_000;
+const CORNER_LIMIT = 10_000;
 /** Above this many distinct lengths offcuts are used first-fit. */
 const SEARCHED_LENGTHS = 60;
 const EDGE = /*#__PURE__*/ lengthPair('2 in', '50 mm');
@@ -159,6 +160,9 @@ function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
   if (rings.outer.some(({ x, y }) => x.abs().greaterThan(FARTHEST()) || y.abs().greaterThan(FARTHEST()))) {
     refuse('outline', faults.outOfRange('the outline'));
   }
+  const corners = rings.openings.reduce((n, ring) => n + ring.length, rings.outer.length);
+  if (corners > CORNER_LIMIT)
+    refuse('outline', faults.tooMany('the outline with its openings in corners', CORNER_LIMIT));
   const { side, end } = meshLaps(input, pad);
   const edge =
     input.edge ??
@@ -353,6 +357,6 @@ export const meshRegionInput = (): Field<ParsedMeshRegion> =>
     endLap: maybe(quantity('length', 'endLap', 'not-negative', MESH_LAP)),
     angle: maybe(quantity('angle', 'angle', 'any', TURN)),
     cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
-    style: maybe(text('style', readStyle, unknownStyle)),
+    style: maybe(styleField(unknownStyle)),
     supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
   });

@@ -5,7 +5,8 @@
  */
 import { constant, length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
-import { ABA_STAIRS, BOCA_STAIRS, CC_STEPS, IRC_STAIRS, type Source } from '../reckoning/source';
+import type { Source } from '../reckoning/source';
+import * as sources from './sources';
 
 /** Whose rules the steps must meet. */
 export type StepRules = 'dwelling' | 'accessible' | 'public';
@@ -13,13 +14,28 @@ export type StepRules = 'dwelling' | 'accessible' | 'public';
 /** Limits of risers and treads. */
 export interface StepLimits {
   readonly highest: () => Quantity<'length'>;
+  /** The highest as the same rule has it in metric, where that is more. */
+  readonly highestMetric?: () => Quantity<'length'>;
   readonly lowest: () => Quantity<'length'>;
   readonly narrowest: () => Quantity<'length'>;
+  /** For sentences: where these limits hold. */
+  readonly where: string;
   readonly because: string;
   readonly source: Source;
+  /** From how many risers on a handrail is due. */
+  readonly handrailFrom: number;
+  /** The most that one flight rises. */
+  readonly tallest: () => Quantity<'length'>;
+  readonly tallestSource: Source;
+  /** How high a guard is. */
+  readonly guard: string;
+  readonly guardSource: Source;
   /** Where the lowest riser comes from, when it is another source. */
   readonly lowestSource: Source;
 }
+
+/** The least riser under both of its names, 4 in and 100 mm. */
+export const LOWEST_METRIC: () => Quantity<'length'> = constant(() => length('100 mm'));
 
 const inches = (text: string): (() => Quantity<'length'>) => constant(() => length(text));
 
@@ -29,24 +45,44 @@ export const STEP_LIMITS: Record<StepRules, StepLimits> = {
     highest: inches('7-3/4 in'),
     lowest: inches('4 in'),
     narrowest: inches('10 in'),
+    where: 'in most dwellings',
+    handrailFrom: 4,
+    tallest: inches('147 in'),
+    tallestSource: sources.IRC_FLIGHTS,
+    guard: '36 in (0.91 m)',
+    guardSource: sources.IRC_GUARDS,
     because: 'steps of a dwelling: risers up to 7-3/4 in, treads from 10 in; below 4 in by practice only',
-    source: IRC_STAIRS,
-    lowestSource: CC_STEPS,
+    source: sources.IRC_STAIRS,
+    lowestSource: sources.CC_STEPS,
   },
   accessible: {
     highest: inches('7 in'),
     lowest: inches('4 in'),
     narrowest: inches('11 in'),
+    highestMetric: inches('180 mm'),
+    where: 'on accessible steps',
+    handrailFrom: 1,
+    tallest: inches('12 ft'),
+    tallestSource: sources.PUBLIC_FLIGHTS,
+    guard: '42 in (1.07 m)',
+    guardSource: sources.PUBLIC_GUARDS,
     because: 'steps on an accessible way out: risers of 4 in to 7 in, treads from 11 in',
-    source: ABA_STAIRS,
-    lowestSource: ABA_STAIRS,
+    source: sources.ABA_STAIRS,
+    lowestSource: sources.ABA_STAIRS,
   },
   public: {
     highest: inches('7 in'),
     lowest: inches('4 in'),
     narrowest: inches('11 in'),
+    highestMetric: inches('180 mm'),
+    where: 'on steps of public buildings',
+    handrailFrom: 1,
+    tallest: inches('12 ft'),
+    tallestSource: sources.PUBLIC_FLIGHTS,
+    guard: '42 in (1.07 m)',
+    guardSource: sources.PUBLIC_GUARDS,
     because: 'steps of other buildings: risers of 4 in to 7 in, treads from 11 in',
-    source: BOCA_STAIRS,
-    lowestSource: BOCA_STAIRS,
+    source: sources.BOCA_STAIRS,
+    lowestSource: sources.BOCA_STAIRS,
   },
 };

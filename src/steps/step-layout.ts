@@ -1,10 +1,12 @@
 /**
  * From the total rise to risers and treads that are all alike.
  *
- * A landing of depth d pitched p drains away from the door, so its front edge lies `p × d` lower:
- * `H = total rise − p × d` is left for n risers of `H ÷ n`, measured from nosing to nosing. A tread
- * of depth t pitched the same way is `p × t` higher at its back, so the riser form on it is `p × t`
- * lower than the riser. Between n risers lie n − 1 treads; the landing tops the last.
+ * The rise is measured to the door sill, o above the landing, or to the landing itself. A landing of depth
+ * d pitched p drains away from the door, so its front edge lies `p × d` lower:
+ * `H = total rise − o − p × d` is left for n risers of `H ÷ n`, measured from nosing to nosing. The first
+ * stands on the walk and its form is a whole riser high; the others stand at the back of a tread of depth t,
+ * which is `p × t` higher there, so their forms are `p × t` lower. Between n risers lie n − 1 treads; the
+ * landing tops the last.
  *
  * Every number of risers that the rules allow is listed. They are ranked by how many of the walking
  * rules they meet, then by how near `2 × r + t` is to 25 in, then by fewer risers.
@@ -17,11 +19,19 @@ import * as faults from '../quantity/faults';
 import { area, constant, length, slope } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { choice, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { CC_STEP_TOLERANCE, COMMON_PRACTICE, EN5156_STAIRS, MCGRAW_STEPS } from '../reckoning/source';
-import { STEP_LIMITS, type StepLimits, type StepRules } from './rules';
+import * as cautions from './cautions';
+import * as ordinary from './ordinary';
+import { LOWEST_METRIC, STEP_LIMITS, type StepLimits, type StepRules } from './rules';
+import {
+  ADA_THRESHOLDS,
+  CC_STEP_TOLERANCE,
+  COMMON_PRACTICE,
+  EN5156_STAIRS,
+  IRC_DOORS,
+  MCGRAW_STEPS,
+} from './sources';
 
 /** The door at the top. */
 export interface StepDoorInput {
@@ -29,14 +39,19 @@ export interface StepDoorInput {
   readonly swing: 'in' | 'out';
   /** Width of the door leaf. */
   readonly width: QuantityInput<'length'>;
-  /** How far the landing at the door lies below the top of the threshold. */
+  /** How far the landing at the door lies below the top of the threshold; taken off a rise to the sill. */
   readonly threshold?: QuantityInput<'length'>;
 }
 
 /** Input of {@link stepLayout}. */
 export interface StepLayoutInput {
-  /** From the ground at the foot up to the landing at the door. */
+  /** From the ground at the foot up to the door sill or to the landing, as `riseTo` says. */
   readonly totalRise: QuantityInput<'length'>;
+  /**
+   * What `totalRise` is measured to: the top of the door's threshold (`sill`), or the landing at the door.
+   * By default the sill where a threshold is given, the landing otherwise.
+   */
+  readonly riseTo?: 'sill' | 'landing';
   /** Whose limits; by default those of a dwelling. */
   readonly rules?: StepRules;
   /** How many risers, where that is settled; otherwise every number the rules allow is tried. */
@@ -49,6 +64,11 @@ export interface StepLayoutInput {
   readonly landing?: QuantityInput<'length'>;
   /** Slope of treads and landing towards the foot; by default 2%. `0%` for level ones. */
   readonly pitch?: QuantityInput<'slope'>;
+  /**
+   * From the landing down to the lowest ground within 36 in of its open sides, where that falls away lower
+   * than the foot of the steps.
+   */
+  readonly sideDrop?: QuantityInput<'length'>;
   /** The door at the top, where there is one to be checked. */
   readonly door?: StepDoorInput;
   /** Riser heights as formed or built, from the foot up, to be checked for being alike. */
@@ -63,7 +83,9 @@ export interface StepLayoutFigures {
   readonly riser: Quantity<'length'>;
   /** Riser to the nearest 1/16 in or mm, for show; mark from the story pole instead. */
   readonly riserMark: Quantity<'length'>;
-  /** Height of the riser form on a pitched tread. */
+  /** Height of the form of the first riser, which stands on the walk. */
+  readonly firstRiserForm: Quantity<'length'>;
+  /** Height of the forms of the other risers, which stand at the back of a pitched tread. */
   readonly riserForm: Quantity<'length'>;
   /** Treads between the risers; the landing is not one of them. */
   readonly treads: Quantity<'count'>;
@@ -120,6 +142,8 @@ type Slope = Quantity<'slope'>;
 
 interface Parsed {
   readonly totalRise: Length;
+  readonly riseTo: 'sill' | 'landing' | undefined;
+  readonly sideDrop: Length | undefined;
   readonly rules: StepRules | undefined;
   readonly risers: Quantity<'count'> | undefined;
   readonly tread: Length | undefined;
@@ -144,11 +168,12 @@ const PRODUCT_TO = constant(() => area('80 in2'));
 const USUAL_PITCH = constant(() => slope('2%'));
 const LEAST_PITCH = constant(() => slope('1%'));
 const MOST_PITCH = constant(() => slope('1:48'));
-const HANDRAIL_FROM = constant(() => wholeNumber(4));
 const FROST_FROM = constant(() => wholeNumber(3));
 const LEAST_LANDING = constant(() => length('36 in'));
 const STANDING_ROOM = constant(() => length('12 in'));
+const GUARD_ABOVE = constant(() => length('30 in'));
 const MOST_THRESHOLD = constant(() => length('1-1/2 in'));
+const MOST_ACCESSIBLE = constant(() => length('1/2 in'));
 const FREEBOARD = constant(() => length('1 in'));
 const FLIGHT_TOLERANCE = constant(() => length('3/8 in'));
 const NEIGHBOUR_TOLERANCE = constant(() => length('3/16 in'));
@@ -158,7 +183,10 @@ interface Job {
   readonly input: Parsed;
   readonly limits: StepLimits;
   readonly pitch: Slope;
+  /** Rise left for the risers. */
   readonly total: Length;
+  /** Height of the landing at the door. */
+  readonly top: Length;
 }
 
 function limitsFor(rules: StepRules | undefined, pad: Pad): StepLimits {
@@ -187,16 +215,21 @@ function pitchFor(pitch: Slope | undefined, pad: Pad): Slope {
   return USUAL_PITCH();
 }
 
+/** The rules have their limits in two systems, each rounded: a riser may be what either allows. */
+const mostRiser = ({ highest, highestMetric }: StepLimits): Length => (highestMetric ?? highest)();
+const leastRiser = ({ lowest }: StepLimits): Length =>
+  LOWEST_METRIC().lessThan(lowest()) ? LOWEST_METRIC() : lowest();
+
 /** Every number of risers that keeps each within the limits, or the one that was given. */
 function riserCounts({ input, limits, total }: Job): number[] {
   if (input.risers) return [Number(input.risers.toJSON().value)];
-  const fewest = total.over(limits.highest()).toNumber(':1');
-  const most = total.over(limits.lowest()).toNumber(':1');
+  const fewest = total.over(mostRiser(limits)).toNumber(':1');
+  const most = total.over(leastRiser(limits)).toNumber(':1');
   if (most > RISER_LIMIT + 1) return refuse('totalRise', faults.tooMany('risers', RISER_LIMIT));
   const counts: number[] = [];
   for (let n = Math.max(1, Math.floor(fewest)); n <= Math.ceil(most); n += 1) {
     const riser = total.over(wholeNumber(n));
-    if (!riser.greaterThan(limits.highest()) && !riser.lessThan(limits.lowest())) counts.push(n);
+    if (!riser.greaterThan(mostRiser(limits)) && !riser.lessThan(leastRiser(limits))) counts.push(n);
   }
   return counts;
 }
@@ -234,6 +267,7 @@ function layoutOf(job: Job, count: number): StepLayoutFigures {
     risers: wholeNumber(count),
     riser,
     riserMark: toMark(riser),
+    firstRiserForm: riser,
     riserForm: count > 1 ? riser.minus(treadFall) : riser,
     treads,
     tread,
@@ -246,7 +280,13 @@ function layoutOf(job: Job, count: number): StepLayoutFigures {
   };
 }
 
-function better(a: StepLayoutFigures, b: StepLayoutFigures): number {
+/** Layouts that keep the limits in inches as well as in metric go first. */
+const strays = ({ riser }: StepLayoutFigures, { highest, lowest }: StepLimits): number =>
+  riser.greaterThan(highest()) || riser.lessThan(lowest()) ? 1 : 0;
+
+function better(a: StepLayoutFigures, b: StepLayoutFigures, limits: StepLimits): number {
+  const stray = strays(a, limits) - strays(b, limits);
+  if (stray !== 0) return stray;
   const rules = b.walkingRules.length - a.walkingRules.length;
   if (rules !== 0) return rules;
   const off = (l: StepLayoutFigures): Length => l.twoRisersAndTread.minus(SUM_25()).abs();
@@ -285,16 +325,32 @@ function measuredRisers(measured: readonly Length[] | undefined, pad: Pad): Part
   return { flightDifference: flight, neighbourDifference: neighbour };
 }
 
-function heedDoor({ door, landing }: Parsed, pad: Pad): void {
+function heedThreshold(threshold: Length, dwelling: boolean, pad: Pad): void {
+  const [most, source] = dwelling ? [MOST_THRESHOLD(), IRC_DOORS] : [MOST_ACCESSIBLE(), ADA_THRESHOLDS];
+  if (threshold.greaterThan(most)) pad.caution(cautions.highThreshold(source, most, threshold));
+  // What an accessible door may have at most would be too little here: there water is kept out otherwise.
+  if (dwelling && threshold.lessThan(FREEBOARD())) {
+    pad.caution(cautions.lowThreshold(FREEBOARD(), threshold));
+  }
+}
+
+function heedDoor({ door, landing, rules }: Parsed, pad: Pad): void {
   if (landing?.lessThan(LEAST_LANDING())) pad.caution(cautions.shortLanding(LEAST_LANDING(), landing));
   if (!door) return;
   const room = door.width.plus(STANDING_ROOM());
   if (door.swing === 'out' && landing?.lessThan(room)) pad.caution(cautions.doorOverSteps(room, landing));
-  const { threshold } = door;
-  if (threshold?.greaterThan(MOST_THRESHOLD())) {
-    pad.caution(cautions.highThreshold(MOST_THRESHOLD(), threshold));
+  if (door.threshold) heedThreshold(door.threshold, (rules ?? 'dwelling') === 'dwelling', pad);
+}
+
+/** How high the landing stands: over the foot of the steps, or over lower ground beside it. */
+function heedHeight({ input, limits, total, top }: Job, pad: Pad): void {
+  const drop = input.sideDrop?.greaterThan(top) ? input.sideDrop : top;
+  if (drop.greaterThan(GUARD_ABOVE())) {
+    pad.caution(cautions.guard(limits.guard, limits.guardSource, GUARD_ABOVE(), drop));
   }
-  if (threshold?.lessThan(FREEBOARD())) pad.caution(cautions.lowThreshold(FREEBOARD(), threshold));
+  if (total.greaterThan(limits.tallest())) {
+    pad.caution(cautions.tallFlight(limits.tallestSource, limits.tallest(), total));
+  }
 }
 
 function heedPitch(pitch: Slope, pad: Pad): void {
@@ -302,13 +358,28 @@ function heedPitch(pitch: Slope, pad: Pad): void {
   if (pitch.lessThan(LEAST_PITCH())) pad.caution(cautions.levelTreads(LEAST_PITCH(), pitch));
 }
 
-function heedSteps({ limits }: Job, { riser, tread, risers, treads }: StepLayoutFigures, pad: Pad): void {
-  if (riser.greaterThan(limits.highest())) pad.caution(cautions.steepRiser(limits.highest(), riser));
-  if (riser.lessThan(limits.lowest())) pad.caution(cautions.lowRiser(limits.lowest(), riser));
-  if (treads.sign() > 0 && tread.lessThan(limits.narrowest())) {
-    pad.caution(cautions.narrowTread(limits.narrowest(), tread));
+function heedRiser(limits: StepLimits, riser: Length, pad: Pad): void {
+  if (riser.greaterThan(mostRiser(limits))) pad.caution(cautions.steepRiser(limits, limits.highest(), riser));
+  else if (riser.greaterThan(limits.highest())) {
+    pad.caution(cautions.riserAtLimit(limits, limits.highest(), riser));
   }
-  if (!risers.lessThan(HANDRAIL_FROM())) pad.caution(cautions.handrail(HANDRAIL_FROM(), risers));
+  if (riser.lessThan(leastRiser(limits))) pad.caution(cautions.lowRiser(limits, limits.lowest(), riser));
+}
+
+function heedSteps(
+  { limits, input }: Job,
+  { riser, tread, risers, treads }: StepLayoutFigures,
+  pad: Pad,
+): void {
+  heedRiser(limits, riser, pad);
+  if (treads.sign() > 0 && tread.lessThan(limits.narrowest())) {
+    pad.caution(cautions.narrowTread(limits, limits.narrowest(), tread));
+  }
+  const from = wholeNumber(limits.handrailFrom);
+  if (!risers.lessThan(from)) {
+    const dwelling = (input.rules ?? 'dwelling') === 'dwelling';
+    pad.caution(dwelling ? cautions.handrail(from, risers) : cautions.handrails(from, risers));
+  }
   if (!risers.lessThan(FROST_FROM())) pad.caution(cautions.frostUnderSteps(FROST_FROM(), risers));
 }
 
@@ -349,21 +420,53 @@ function landingFall(input: Parsed, pitch: Slope, pad: Pad): Length {
   return pad.step('fall of the landing', 'g = p × d', { p: pitch, d }, small(d.times(pitch)));
 }
 
+/** The landing at the door above the ground at the foot: the rise, less the threshold where it is to the sill. */
+function landingHeight({ totalRise, riseTo, door }: Parsed, pad: Pad): Length {
+  const threshold = door?.threshold;
+  const R = small(totalRise);
+  if (riseTo === 'sill' && !threshold) {
+    return refuse('door.threshold', faults.missing('door.threshold', '"1 in", with riseTo: "sill"'));
+  }
+  if (!threshold || riseTo === 'landing') return R;
+  if (riseTo === undefined) {
+    pad.assume({
+      name: 'riseTo',
+      value: 'sill',
+      because: 'with a threshold given, the rise is taken to be measured to the top of it',
+      override: 'Give riseTo: "landing" when the rise ends on the landing',
+      source: COMMON_PRACTICE,
+    });
+  }
+  const o = small(threshold);
+  if (!o.lessThan(R)) refuse('door.threshold', faults.doesNotFit('threshold', 'totalRise'));
+  return pad.step('rise to the landing, below the threshold', 'D = R − o', { R, o }, R.minus(o));
+}
+
+/** The layouts, best first; a tread that rises more than a riser leaves no step. */
+function layoutsOf(job: Job): StepLayoutFigures[] {
+  const all = riserCounts(job).map((count) => layoutOf(job, count));
+  const steps = all.filter(({ riserForm }) => riserForm.sign() > 0);
+  if (all.length > 0 && steps.length === 0) {
+    refuse(job.input.pitch ? 'pitch' : 'tread', faults.doesNotFit('the fall of a tread', 'the riser'));
+  }
+  return steps.sort((a, b) => better(a, b, job.limits));
+}
+
 function reckon(input: Parsed, pad: Pad): StepLayoutsFigures {
   assumeTread(input, pad);
   const limits = limitsFor(input.rules, pad);
   const pitch = pitchFor(input.pitch, pad);
+  const top = landingHeight(input, pad);
   const fall = landingFall(input, pitch, pad);
-  const total = small(input.totalRise).minus(fall);
+  const total = top.minus(fall);
   if (total.sign() <= 0) refuse('landing', faults.doesNotFit('the fall of the landing', 'totalRise'));
-  pad.step('rise left for the risers', 'H = R − g', { R: small(input.totalRise), g: fall }, total);
-  const job: Job = { input, limits, pitch, total };
-  const layouts = riserCounts(job)
-    .map((count) => layoutOf(job, count))
-    .sort(better);
+  pad.step('rise left for the risers', 'H = D − g', { D: top, g: fall }, total);
+  const job: Job = { input, limits, pitch, total, top };
+  const layouts = layoutsOf(job);
   const shared = { landingFall: fall, riserTotal: total };
   heedPitch(pitch, pad);
   heedDoor(input, pad);
+  heedHeight(job, pad);
   const checked = measuredRisers(input.measured, pad);
   const [best] = layouts;
   if (!best) {
@@ -383,7 +486,8 @@ function reckon(input: Parsed, pad: Pad): StepLayoutsFigures {
  * @param input - the total rise, and whatever of rules, risers, treads, landing and door is settled
  * @returns every layout that the rules allow, best first, and the story pole of the best
  * @throws {InputError} `give-one-of` for tread with totalRun; `too-many` above 200 risers;
- * `does-not-fit` when the landing falls more than the total rise; lengths that cannot be read
+ * `does-not-fit` when the landing falls, or the threshold stands, higher than the total rise, and when a
+ * tread falls more than a riser; `missing` for a rise to a sill without its threshold; lengths that cannot be read
  * @source walking rules of EN5156; limits of the IRC, ABA 504 and BOCA as quoted; Masonry and Concrete
  * @example
  * ```ts
@@ -403,21 +507,23 @@ export const stepLayout: Calculation<StepLayoutInput, StepLayoutsFigures> = /*#_
   sources: [EN5156_STAIRS, MCGRAW_STEPS, CC_STEP_TOLERANCE],
   input: () =>
     fields({
-      totalRise: quantity('length', 'totalRise'),
+      totalRise: quantity('length', 'totalRise', 'positive', ordinary.RISE),
+      riseTo: maybe(choice('riseTo', ['sill', 'landing'] as const)),
       rules: maybe(choice('rules', Object.keys(STEP_LIMITS) as StepRules[])),
       risers: maybe(whole('risers', 1, RISER_LIMIT)),
-      tread: maybe(quantity('length', 'tread')),
-      totalRun: maybe(quantity('length', 'totalRun')),
-      landing: maybe(quantity('length', 'landing')),
-      pitch: maybe(quantity('slope', 'pitch', 'not-negative')),
+      tread: maybe(quantity('length', 'tread', 'positive', ordinary.TREAD)),
+      totalRun: maybe(quantity('length', 'totalRun', 'positive', ordinary.RUN)),
+      landing: maybe(quantity('length', 'landing', 'positive', ordinary.LANDING)),
+      sideDrop: maybe(quantity('length', 'sideDrop', 'positive', ordinary.SIDE_DROP)),
+      pitch: maybe(quantity('slope', 'pitch', 'not-negative', ordinary.PITCH)),
       door: maybe(
         fields({
           swing: choice('swing', ['in', 'out'] as const),
-          width: quantity('length', 'width'),
-          threshold: maybe(quantity('length', 'threshold', 'not-negative')),
+          width: quantity('length', 'width', 'positive', ordinary.DOOR_WIDTH),
+          threshold: maybe(quantity('length', 'threshold', 'not-negative', ordinary.THRESHOLD)),
         }),
       ),
-      measured: maybe(list(quantity('length', 'each riser'), 2, RISER_LIMIT)),
+      measured: maybe(list(quantity('length', 'each riser', 'positive', ordinary.RISER), 2, RISER_LIMIT)),
     }),
   reckon,
 });

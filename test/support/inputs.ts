@@ -1,6 +1,8 @@
 /** Good inputs of every calculation, taken from the vectors, and ways to spoil them. */
 import fc from 'fast-check';
 import { catalog } from '../../src/catalog/index';
+import { varied } from './relations/inputs';
+import { chance } from './relations/random';
 import { readVectors } from './vectors';
 
 export const goodInputs = new Map<string, unknown[]>(
@@ -85,6 +87,12 @@ function put(value: unknown, path: Path, what: unknown): unknown {
   (copy as Record<string, unknown>)[key] = put((value as Record<string, unknown>)[key], rest, what);
   return copy;
 }
+
+/** A good input of the calculation with some of its measurements changed: another job of the sort. */
+export const variedInput = (id: string): fc.Arbitrary<unknown> =>
+  fc
+    .tuple(fc.constantFrom(...(goodInputs.get(id) ?? [])), fc.nat())
+    .map(([good, seed]) => varied(good, chance(seed)));
 
 /** A good input of the calculation with one to three places spoiled. */
 export function spoiledInput(id: string): fc.Arbitrary<unknown> {

@@ -74,11 +74,18 @@ function objectTo(figure: unknown, expected: Expected): string | undefined {
 
 const sorted = (codes: readonly string[]): string => [...codes].sort().join(', ');
 
-/** Everything that is wrong with a vector; an empty list when it passes. */
-export function objections({ calculation, input, expect }: Vector): string[] {
+/** What a calculation makes of the input of a vector. */
+export type Outcome = ReturnType<(typeof catalog)[number]['attempt']>;
+
+/** Run a vector once; its outcome may be judged by more than one expectation. */
+export function outcomeOf({ calculation, input }: Vector): Outcome {
   const entry = catalog.find(({ id }) => id === calculation);
-  if (!entry) return [`no calculation ${calculation}`];
-  const attempt = entry.attempt(input);
+  if (!entry) throw new Error(`no calculation ${calculation}`);
+  return entry.attempt(input);
+}
+
+/** Everything that is wrong with an outcome by what was expected; an empty list when nothing is. */
+export function objections(attempt: Outcome, expect: Vector['expect']): string[] {
   if (!attempt.ok) {
     const codes = attempt.error.issues.map(({ code }) => code).join(', ');
     return codes === expect.error?.join(', ') ? [] : [`refused: ${codes}: ${attempt.error.message}`];

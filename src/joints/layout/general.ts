@@ -5,7 +5,8 @@
  * it and as wide as the least side counts as a sliver.
  */
 import type { Spot } from './orthogonal';
-import { HAIR, type Limits, panelCost } from './rules';
+import { HAIR, type Limits, panelCost, SHARP } from './rules';
+import { KINK } from './sides';
 import { type Anchor, type Axis, type Gap, leavesUnmet, type Mark, marksBetween, type Space } from './space';
 
 /** What the search needs to know of the slab. */
@@ -54,14 +55,30 @@ const extent = (ring: readonly Spot[], axis: Axis): number => {
   return hi - lo;
 };
 
-/** Corners that turn the wrong way round, of an anticlockwise ring. */
-function reentrantCorners(ring: readonly Spot[]): Spot[] {
-  return ring.filter((b, i) => {
-    const a = ring[(i + ring.length - 1) % ring.length] as Spot;
-    const c = ring[(i + 1) % ring.length] as Spot;
-    const turn = (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
-    return turn < -HAIR * Math.hypot(b.x - a.x, b.y - a.y);
-  });
+/** How the ring turns at each corner, in radians, to the left if positive. */
+function turnAt(ring: readonly Spot[], i: number): number {
+  const a = ring[(i + ring.length - 1) % ring.length] as Spot;
+  const b = ring[i] as Spot;
+  const c = ring[(i + 1) % ring.length] as Spot;
+  const [ux, uy, vx, vy] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
+  return Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy);
+}
+
+/** More than a kink. */
+const CORNER = (KINK * Math.PI) / 180 + 1e-6;
+
+/** Corners that turn the wrong way round, of an anticlockwise ring, by more than a kink. */
+const reentrantCorners = (ring: readonly Spot[]): Spot[] => ring.filter((_, i) => turnAt(ring, i) < -CORNER);
+
+/** Corners of either kind that are more than kinks. */
+const trueCorners = (ring: readonly Spot[]): Spot[] =>
+  ring.filter((_, i) => Math.abs(turnAt(ring, i)) > CORNER);
+
+/** True where a corner sharper than 60 degrees lies on a line of the cell. */
+function sharpIn(piece: readonly Spot[], x: Gap, y: Gap): boolean {
+  const on = (p: Spot): boolean =>
+    [x.lo, x.hi].some((v) => Math.abs(p.x - v) < HAIR) || [y.lo, y.hi].some((v) => Math.abs(p.y - v) < HAIR);
+  return piece.some((p, i) => on(p) && turnAt(piece, i) > Math.PI - SHARP + 1e-6);
 }
 
 /** True for a panel with too little area for its length. */
@@ -81,7 +98,7 @@ export class GeneralSpace implements Space {
     readonly site: GeneralSite,
     readonly limits: Limits,
   ) {
-    this.effort = 6 + site.ring.length;
+    this.effort = 2 * (6 + site.ring.length);
     this.marks = [...reentrantCorners(site.ring), ...site.marks];
     this.#anchors = { x: this.#anchorsOf('x'), y: this.#anchorsOf('y') };
   }
@@ -89,11 +106,12 @@ export class GeneralSpace implements Space {
   #anchorsOf(axis: Axis): Anchor[] {
     const must = this.site.fixed[axis];
     // Lines through corners that stick out are tried only where there are few: they save little.
-    const corners = this.site.ring.length > FEW_CORNERS ? reentrantCorners(this.site.ring) : this.site.ring;
+    const all = trueCorners(this.site.ring);
+    const corners = all.length > FEW_CORNERS ? reentrantCorners(this.site.ring) : all;
     const ends = this.site.ring.map((s) => s[axis]);
     const stops = [...corners.map((s) => s[axis]), Math.min(...ends), Math.max(...ends)];
-    const all = [...stops, ...must, ...this.site.marks.map((m) => m[axis])];
-    const sorted = all.sort((a, b) => a - b);
+    const places = [...stops, ...must, ...this.site.marks.map((m) => m[axis])];
+    const sorted = places.sort((a, b) => a - b);
     return sorted
       .filter((v, i) => i === 0 || v - (sorted[i - 1] as number) > HAIR)
       .map((at) => ({ at, must: must.some((m) => Math.abs(m - at) <= HAIR) }));
@@ -154,6 +172,6 @@ export class GeneralSpace implements Space {
     const [w, h] = [extent(piece, 'x'), extent(piece, 'y')];
     const { leastSide } = this.limits;
     const wedge = Math.min(w, h) >= leastSide - HAIR && wedged(area, w, h, leastSide);
-    return panelCost(w, h, this.limits) + (wedge ? 1 : 0);
+    return panelCost(w, h, this.limits) + (wedge ? 1 : 0) + (sharpIn(piece, x, y) ? 1 : 0);
   }
 }

@@ -1,12 +1,13 @@
 /** A plan of straight joints in two directions: from the site to panels and joints in exact decimals. */
-import { type Corner, doubleArea } from '../../geometry/polygon';
-import { Decimal, ZERO } from '../../quantity/decimal';
+import type { Corner } from '../../geometry/polygon';
+import { Decimal } from '../../quantity/decimal';
+import { type Box, boxOf, type CutPanel, type Hole, panelsOf } from './as-cut';
 import { commonPart, runsLess, runsWithin, same, split } from './exact';
-import { GeneralSpace, wedged } from './general';
+import { GeneralSpace } from './general';
 import { OrthogonalSpace, piecesIn, type Spot } from './orthogonal';
-import { BROKEN, brokenBy, HAIR, type Limits, type PanelRule, softened } from './rules';
+import { BROKEN, HAIR, type Limits, softened as softer } from './rules';
 import { Cells, type Found, type Searched, search } from './search';
-import { type FixedType, ringArea, type Site } from './site';
+import type { FixedType, Site } from './site';
 import type { Axis, Gap, Space } from './space';
 import { type LinePlace, type SettingOut, stepsAlong, stepsWithin } from './steps';
 
@@ -17,21 +18,13 @@ interface StraightJoint {
   readonly to: Corner;
 }
 
-/** A panel, in the turned plane. */
-interface PlanPanel {
-  readonly ring: readonly Corner[];
-  /** Over all along x and y. */
-  readonly along: Decimal;
-  readonly across: Decimal;
-  readonly area: Decimal;
-  readonly broken: readonly PanelRule[];
-}
-
 /** A finished plan. */
 export interface GridPlan {
   readonly joints: readonly StraightJoint[];
-  readonly panels: readonly PlanPanel[];
+  readonly panels: readonly CutPanel[];
   readonly found: Found;
+  /** No plan keeps every rule: the search weighed broken ones. */
+  readonly softened: boolean;
   /** Lines that do not fall on the module. */
   readonly offModule: readonly { readonly axis: Axis; readonly at: Decimal }[];
 }
@@ -48,7 +41,7 @@ const spot = ({ x, y }: Corner): Spot => ({ x: x.toNumber(), y: y.toNumber() });
 function exactStops(site: Site, axis: Axis): Decimal[] {
   const all = [
     ...site.ring.map((c) => c[axis]),
-    ...site.openings.flatMap((o) => (o.cornered ? o.ring.map((c) => c[axis]) : [o.centre[axis]])),
+    ...site.openings.flatMap((o) => [...(o.cornered ? o.ring : o.corners), o.centre].map((c) => c[axis])),
     ...site.fixed.filter((f) => f.axis === axis).map((f) => f.at),
     ...site.continued.filter((f) => f.axis === axis).map((f) => f.at),
   ];
@@ -60,23 +53,6 @@ function mustLines(site: Site, axis: Axis): number[] {
   const lines = [...site.fixed, ...site.continued].filter((f) => f.axis === axis).map((f) => f.at);
   const columns = site.openings.filter((o) => o.bothWays).map((o) => o.centre[axis]);
   return [...lines, ...columns].map((d) => d.toNumber());
-}
-
-interface Box {
-  readonly lo: Spot;
-  readonly hi: Spot;
-  readonly ring: readonly Spot[];
-}
-
-function boxOf(ring: readonly Corner[]): Box {
-  const spots = ring.map(spot);
-  const xs = spots.map((s) => s.x);
-  const ys = spots.map((s) => s.y);
-  return {
-    lo: { x: Math.min(...xs), y: Math.min(...ys) },
-    hi: { x: Math.max(...xs), y: Math.max(...ys) },
-    ring: spots,
-  };
 }
 
 function runOf(ring: readonly Spot[], axis: Axis, at: number): number {
@@ -111,9 +87,11 @@ function passedOver(site: Site): number {
 
 /** The slab as the search sees it. */
 function spaceOf(site: Site, limits: Limits): Space & { raster?: OrthogonalSpace['raster'] } {
-  const through = site.openings.filter((o) => !o.cornered && !o.bothWays).map((o) => spot(o.centre));
+  const led = site.openings.filter((o) => !o.cornered && !o.bothWays);
+  // Each corner of an opening that is not in the raster; the middle of one that has none.
+  const marks = led.flatMap((o) => (o.corners.length > 0 ? o.corners : [o.centre])).map(spot);
   const common = {
-    marks: through,
+    marks,
     fixed: { x: mustLines(site, 'x'), y: mustLines(site, 'y') },
     leftOut: leftOutBy(site),
     passedOver: passedOver(site),
@@ -184,41 +162,6 @@ function gapsOf(exact: Exact, axis: Axis, lines: readonly ExactLine[]): ExactGap
   });
 }
 
-/** Openings that joints are led through, with boxes to look them up by. */
-interface Hole {
-  readonly ring: readonly Corner[];
-  readonly box: Box;
-}
-
-function areaLess(ring: readonly Corner[], holes: readonly Hole[]): Decimal {
-  const box = boxOf(ring);
-  let double = doubleArea(ring);
-  for (const hole of holes) {
-    const apart =
-      hole.box.lo.x >= box.hi.x ||
-      hole.box.hi.x <= box.lo.x ||
-      hole.box.lo.y >= box.hi.y ||
-      hole.box.hi.y <= box.lo.y;
-    if (!apart) double = double.minus(doubleArea(commonPart(hole.ring, ring)));
-  }
-  return double.div(2);
-}
-
-function panelOf(ring: readonly Corner[], limits: Limits, holes: readonly Hole[]): PlanPanel | undefined {
-  const xs = ring.map((c) => c.x);
-  const ys = ring.map((c) => c.y);
-  const along = Decimal.max(...xs).minus(Decimal.min(...xs));
-  const across = Decimal.max(...ys).minus(Decimal.min(...ys));
-  const area = areaLess(ring, holes);
-  if (same(area, ZERO)) return undefined;
-  const [w, h] = [along.toNumber(), across.toNumber()];
-  const broken = brokenBy(w, h, limits);
-  if (!broken.includes('sliver') && wedged(ringArea(ring).toNumber(), w, h, limits.leastSide)) {
-    broken.unshift('sliver');
-  }
-  return { ring, along, across, area, broken };
-}
-
 const box = (x0: Decimal, x1: Decimal, y0: Decimal, y1: Decimal): Corner[] => [
   { x: x0, y: y0 },
   { x: x1, y: y0 },
@@ -276,6 +219,38 @@ function cutRings(ring: readonly Corner[], xs: readonly ExactLine[], ys: readonl
   return parts.map((part) => part.ring);
 }
 
+/** More than any tape noise, in metres. */
+const BEYOND = new Decimal('0.05');
+
+/** A rectangle of the planned slab as cut from the edge as it is: let out where it is no joint. */
+function asEdged(
+  site: Site,
+  ring: readonly Corner[],
+  lines: Readonly<Record<Axis, readonly ExactLine[]>>,
+): Corner[] {
+  if (site.edge.length === site.ring.length) return [...ring];
+  const [lo, , hi] = ring as [Corner, Corner, Corner, Corner];
+  const isLine = (axis: Axis, v: Decimal): boolean => lines[axis].some((line) => same(line.exact, v));
+  const x0 = isLine('x', lo.x) ? lo.x : lo.x.minus(BEYOND);
+  const x1 = isLine('x', hi.x) ? hi.x : hi.x.plus(BEYOND);
+  const y0 = isLine('y', lo.y) ? lo.y : lo.y.minus(BEYOND);
+  const y1 = isLine('y', hi.y) ? hi.y : hi.y.plus(BEYOND);
+  return commonPart(site.edge, box(x0, x1, y0, y1));
+}
+
+/** A run of a joint brought to the edge as it is, where that is off by tape noise. */
+function toEdge(
+  site: Site,
+  axis: Axis,
+  at: Decimal,
+  runs: readonly [Decimal, Decimal][],
+): [Decimal, Decimal][] {
+  if (site.edge.length === site.ring.length) return [...runs];
+  const true_ = runsWithin(site.edge, axis, at).flat();
+  const near = (v: Decimal): Decimal => true_.find((t) => t.minus(v).abs().lessThan(BEYOND)) ?? v;
+  return runs.map(([from, to]): [Decimal, Decimal] => [near(from), near(to)]);
+}
+
 /** What a piece of a line is, by the fixed joint that it lies along. */
 function typeOf(site: Site, axis: Axis, at: Decimal, from: Decimal, to: Decimal): FixedType {
   const along = site.fixed.find(
@@ -290,9 +265,10 @@ function jointsAlong(site: Site, space: Space, exact: Exact, axis: Axis, line: E
     space instanceof OrthogonalSpace
       ? rasterRuns(space, exact, axis, line)
       : runsWithin(site.ring, axis, line.exact);
+  const edged = toEdge(site, axis, line.exact, runs);
   const holes = site.openings.filter((o) => !o.cornered).flatMap((o) => runsWithin(o.ring, axis, line.exact));
   const point = (v: Decimal): Corner => (axis === 'x' ? { x: line.exact, y: v } : { x: v, y: line.exact });
-  return runsLess(runs, holes).map(([from, to]) => ({
+  return runsLess(edged, holes).map(([from, to]) => ({
     type: typeOf(site, axis, line.exact, from, to),
     from: point(from),
     to: point(to),
@@ -331,13 +307,15 @@ function toSearch(space: Space, limits: Limits, out: SettingOut): Searched {
 }
 
 /** First for a plan that keeps every rule; where there is none, for the best of those that do not. */
-function findPlan(space: Space, limits: Limits, out: SettingOut): Found {
+function findPlan(space: Space, limits: Limits, out: SettingOut): { found: Found; softened: boolean } {
   const searched = toSearch(space, limits, out);
   const found = search(searched, limits.weight);
-  if (found.cost < BROKEN) return searched.trimmed ? refined(space, limits, out, found) : found;
-  const best = search(searched, softened(limits).weight);
+  if (found.cost < BROKEN) {
+    return { found: searched.trimmed ? refined(space, limits, out, found) : found, softened: false };
+  }
+  const best = search(searched, softer(limits).weight);
   // Only exact when it is certain as well that none keeps every rule.
-  return { ...best, exact: best.exact && found.bound >= BROKEN };
+  return { found: { ...best, exact: best.exact && found.bound >= BROKEN }, softened: true };
 }
 
 /** Search again among all steps that could make a plan no longer than the one found. */
@@ -351,24 +329,38 @@ function refined(space: Space, limits: Limits, out: SettingOut, found: Found): F
 /** Find the plan of least saw length and lay it out in exact decimals. */
 export function gridPlan(site: Site, limits: Limits, setting: Setting): GridPlan {
   const space = spaceOf(site, limits);
-  const found = findPlan(space, limits, settingOut(setting));
+  const { found, softened } = findPlan(space, limits, settingOut(setting));
   const exact = new Exact(site, space, setting);
   const lines = {
     x: found.x.map((place) => exact.line('x', place)),
     y: found.y.map((place) => exact.line('y', place)),
   };
-  const holes = site.openings.filter((o) => !o.cornered).map((o) => ({ ring: o.ring, box: boxOf(o.ring) }));
-  const rings =
-    space instanceof OrthogonalSpace
-      ? orthogonalRings(space, exact, gapsOf(exact, 'x', lines.x), gapsOf(exact, 'y', lines.y))
-      : cutRings(site.ring, lines.x, lines.y);
+  const holes = holesOf(site, limits);
+  const orthogonal = space instanceof OrthogonalSpace;
+  const rings = orthogonal
+    ? orthogonalRings(space, exact, gapsOf(exact, 'x', lines.x), gapsOf(exact, 'y', lines.y)).map((ring) =>
+        asEdged(site, ring, lines),
+      )
+    : cutRings(site.ring, lines.x, lines.y);
+  const at = { x: lines.x.map((l) => l.at), y: lines.y.map((l) => l.at) };
   return {
     joints: [
       ...lines.x.flatMap((line) => jointsAlong(site, space, exact, 'x', line)),
       ...lines.y.flatMap((line) => jointsAlong(site, space, exact, 'y', line)),
     ],
-    panels: rings.flatMap((ring) => panelOf(ring, limits, holes) ?? []),
+    panels: rings.flatMap((ring) => panelsOf(ring, holes, limits, orthogonal ? undefined : at)),
     found,
+    softened,
     offModule: [...offModule(exact, 'x', lines.x), ...offModule(exact, 'y', lines.y)],
   };
+}
+
+function holesOf(site: Site, { leastSide }: Limits): Hole[] {
+  return site.openings
+    .filter((o) => !o.cornered)
+    .map(({ ring, bothWays }) => {
+      const box = boxOf(ring);
+      const large = !bothWays && Math.max(box.hi.x - box.lo.x, box.hi.y - box.lo.y) > leastSide + HAIR;
+      return { ring, box, large };
+    });
 }

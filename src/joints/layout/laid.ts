@@ -1,7 +1,7 @@
 /** A plan of any pattern, brought to one form: joints and panels in the plane of the input. */
 import type { Corner } from '../../geometry/polygon';
 import { Decimal, ZERO } from '../../quantity/decimal';
-import { turnedOut } from './exact';
+import { same } from './exact';
 import { type FanPlan, fanPlan, partWay, type Taper, taperOf } from './fan-plan';
 import { type GridPlan, gridPlan, type Setting } from './grid-plan';
 import {
@@ -15,7 +15,7 @@ import {
   roundPlan,
   towards,
 } from './round-plan';
-import { brokenBy, type Limits, type PanelRule } from './rules';
+import { brokenBy, type Limits, type PanelRule, softened } from './rules';
 import { type FixedType, ringArea, type Site } from './site';
 
 /** A joint of the plan. */
@@ -35,7 +35,7 @@ export interface LaidJoint {
 }
 
 /** A panel of the plan. */
-interface LaidPanel {
+export interface LaidPanel {
   readonly at: Corner;
   readonly along: Decimal;
   readonly across: Decimal;
@@ -47,13 +47,15 @@ interface LaidPanel {
 
 /** A plan. */
 export interface Laid {
-  readonly pattern: 'straight' | 'round' | 'fan';
+  readonly pattern: 'straight' | 'round' | 'fan' | 'strip' | 'deck';
   readonly joints: readonly LaidJoint[];
   readonly panels: readonly LaidPanel[];
   /** Joints that start at a joint though that is not allowed. */
   readonly tees: number;
   /** Lines that do not fall on the module. */
   readonly offModule: number;
+  /** Inside corners that no joint meets. */
+  readonly missed?: readonly Corner[];
   readonly exact: boolean;
   /** No plan of this kind that keeps as many rules is shorter than this, in metres. */
   readonly leastLength: number;
@@ -79,33 +81,81 @@ const distance = (a: Corner, b: Corner): Decimal =>
       ? b.x.minus(a.x).abs()
       : Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y));
 
-function fromGrid(plan: GridPlan, site: Site): Laid {
-  const { turn } = site;
+/** Plans within this are the same length, in metres. */
+const SAME = 1e-3;
+
+/** Straight joints as they lie in the pose. */
+function fromGrid(plan: GridPlan, limits: Limits): Laid {
   const joints = plan.joints.map(({ type, from, to }): LaidJoint => {
     const axis = from.x.equals(to.x) ? 'x' : 'y';
     return {
       type,
       shape: 'straight',
-      from: turnedOut(from, turn),
-      to: turnedOut(to, turn),
+      from,
+      to,
       length: distance(from, to),
       run: `${axis}${from[axis].toFixed()}`,
       family: axis,
       place: from[axis],
     };
   });
-  const panels = plan.panels.map(({ ring, ...rest }) => ({ at: turnedOut(middleOf(ring), turn), ...rest }));
-  const { bound, leastLength } = plan.found;
+  const { panels } = plan;
+  const { bound, leastLength, cost, exact } = plan.found;
+  const broken = panels.reduce((sum, p) => sum + p.broken.length, 0);
+  const keepsAll = broken === 0;
+  const sawn = joints.reduce((sum, j) => sum + j.length.toNumber(), 0);
+  const weighs = sawn + softened(limits).weight * broken;
   return {
     pattern: 'straight',
     joints,
     panels,
     tees: 0,
     offModule: plan.offModule.length,
-    exact: plan.found.exact,
+    // Where openings leave pieces that break rules which no cell did, there may be better plans.
+    exact: exact && (plan.softened ? weighs <= cost + SAME : keepsAll),
     // With rules broken the bound weighs those too, so only the plain least length can be told.
-    leastLength: panels.every((p) => p.broken.length === 0) ? Math.max(bound, leastLength) : leastLength,
+    leastLength: keepsAll ? Math.max(bound, leastLength) : leastLength,
   };
+}
+
+const byPlace = (a: Decimal, b: Decimal): number => (same(a, b) ? 0 : a.comparedTo(b));
+
+/** A joint laid back into the plane of the input: from left to right, or up. */
+function jointOut(joint: LaidJoint, { pose }: Site): LaidJoint {
+  const [a, b] = [pose.upright(joint.from), pose.upright(joint.to)];
+  const backwards = joint.shape === 'straight' ? (byPlace(a.x, b.x) || byPlace(a.y, b.y)) > 0 : pose.mirrored;
+  const [from, to] = backwards ? [joint.to, joint.from] : [joint.from, joint.to];
+  const axis = joint.family === 'x' || joint.family === 'y';
+  const family = axis && pose.quarter.swap ? (joint.family === 'x' ? 'y' : 'x') : joint.family;
+  return {
+    ...joint,
+    from: pose.out(from),
+    to: pose.out(to),
+    ...(joint.centre ? { centre: pose.out(joint.centre) } : {}),
+    family,
+    place: axis ? a[family as 'x' | 'y'] : joint.place,
+  };
+}
+
+/** A plan laid back into the plane of the input: joints family by family in order, panels row by row. */
+export function laidBack(laid: Laid, site: Site): Laid {
+  const { pose } = site;
+  const grid = laid.pattern === 'straight';
+  const order = (a: LaidJoint, b: LaidJoint): number =>
+    a.family.localeCompare(b.family) ||
+    byPlace(a.place, b.place) ||
+    byPlace(a.from.x, b.from.x) ||
+    byPlace(a.from.y, b.from.y);
+  const joints = laid.joints.map((j) => jointOut(j, site));
+  const panels = laid.panels.map((p) => {
+    const sides = pose.quarter.swap && grid ? { along: p.across, across: p.along } : {};
+    return { panel: { ...p, ...sides, at: pose.out(p.at) }, up: pose.upright(p.at) };
+  });
+  if (grid) {
+    joints.sort(order);
+    panels.sort((a, b) => byPlace(a.up.y, b.up.y) || byPlace(a.up.x, b.up.x));
+  }
+  return { ...laid, joints, panels: panels.map(({ panel }) => panel) };
 }
 
 const scaled = (way: Corner, r: Decimal): Corner => ({ x: way.x.times(r), y: way.y.times(r) });
@@ -237,7 +287,7 @@ function fromFan(taper: Taper, plan: FanPlan, limits: Limits): Laid {
 
 /** Straight joints in two directions. */
 export const layStraight = (site: Site, limits: Limits, setting: Setting): Laid =>
-  fromGrid(gridPlan(site, limits, setting), site);
+  fromGrid(gridPlan(site, limits, setting), limits);
 
 /** Circles and radial joints. */
 export const layRound = (site: RoundSite, limits: Limits): Laid => fromRound(roundPlan(site, limits), site);
@@ -249,9 +299,12 @@ export function layFan(ring: readonly Corner[], limits: Limits): Laid | undefine
   return taper && plan ? fromFan(taper, plan, limits) : undefined;
 }
 
-/** How many rules a plan breaks in all. */
+/** A missed inside corner weighs as much as several panels that break a rule: it cracks for certain. */
+const MISSED = 3;
+
+/** How many rules a plan breaks in all, as they weigh. */
 export const brokenIn = (laid: Laid): number =>
-  laid.panels.reduce((sum, p) => sum + p.broken.length, 0) + laid.tees;
+  laid.panels.reduce((sum, p) => sum + p.broken.length, 0) + laid.tees + MISSED * (laid.missed?.length ?? 0);
 
 /** Length of all joints. */
 export const lengthOf = (laid: Laid): Decimal => laid.joints.reduce((sum, j) => sum.plus(j.length), ZERO);

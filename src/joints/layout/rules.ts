@@ -13,7 +13,10 @@ export interface Limits {
 }
 
 /** A rule that a panel may have to break where nothing else can be had. */
-export type PanelRule = 'sliver' | 'panel shape';
+export type PanelRule = 'sliver' | 'panel shape' | 'sharp corner';
+
+/** A joint that meets an edge or another joint at a sharper angle leaves a corner that breaks off: 60 degrees. */
+export const SHARP = Math.PI / 3;
 
 /** Room for the rounding of binary numbers, in metres: a millionth of a millimetre. */
 export const HAIR = 1e-9;

@@ -1,6 +1,9 @@
 /**
- * The slab as a plan of joints is made for: turned so that the joints run along x and y, openings
+ * The slab as a plan of joints is made for: laid down so that the joints run along x and y, openings
  * sorted into those with corners to be met and those that joints are led through, fixed lines found.
+ *
+ * Points that stand off the line from corner to corner by no more than half an inch are tape noise: the
+ * joints are planned as if the side were straight, and the panels cut from the side as it is.
  */
 import type { Outline, Point } from '../../geometry/outline';
 import { type Corner, doubleArea, insideRing } from '../../geometry/polygon';
@@ -10,7 +13,9 @@ import { Decimal, PI, ZERO } from '../../quantity/decimal';
 import * as faults from '../../quantity/faults';
 import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
-import { isStraight, STRAIGHT, same, type Turn, turnedIn } from './exact';
+import { STRAIGHT, same, type Turn } from './exact';
+import { type Pose, poseOf, startsOf } from './pose';
+import { circleSides, KINK, movedSides, type Side, sidesOf, straightSides } from './sides';
 import type { Axis } from './space';
 
 /** What a straight joint is. */
@@ -21,10 +26,14 @@ interface PlacedOpening {
   readonly ring: readonly Corner[];
   readonly centre: Corner;
   readonly perimeter: Decimal;
-  /** Its corners are re-entrant corners of the slab; otherwise joints are led through its centre. */
+  /** Corners that joints must meet, of an opening too large to be led through; none of a round one. */
+  readonly corners: readonly Corner[];
+  /** Its sides run along x and y, in a slab whose sides do: it is a part of the raster. */
   readonly cornered: boolean;
   /** Joints must be led through both ways. */
   readonly bothWays: boolean;
+  /** Its edge with its arcs. */
+  readonly sides: readonly Side[];
 }
 
 /** A line that must be, and what it is over part of its length. */
@@ -39,8 +48,13 @@ interface FixedLine {
 
 /** The slab, ready to be divided. */
 export interface Site {
-  readonly turn: Turn;
+  readonly pose: Pose;
+  /** The outline as planned: without tape noise where its sides run along x and y. */
   readonly ring: readonly Corner[];
+  /** The outline as it is. */
+  readonly edge: readonly Corner[];
+  /** The edge of the outline with its arcs. */
+  readonly sides: readonly Side[];
   readonly openings: readonly PlacedOpening[];
   /** All sides of the outline run along x or y. */
   readonly orthogonal: boolean;
@@ -97,35 +111,87 @@ const alongAxes = (ring: readonly Corner[]): boolean =>
     return same(a.x, b.x) || same(a.y, b.y);
   });
 
-/** The direction of the longest side, to the right rather than to the left. */
-function longestSide(ring: readonly Corner[]): Turn {
-  let [best, turn] = [ZERO, STRAIGHT];
-  ring.forEach((a, i) => {
+/** Sides as long as this part of the longest are as long as it. */
+const AS_LONG = 1e-9;
+
+/** With more sides as long as each other the shape is as good as round, and any of them serves. */
+const MOST_TURNS = 12;
+
+/** The directions of the longest sides, to the right rather than to the left. */
+function longestSides(ring: readonly Corner[]): Turn[] {
+  const sides = ring.map((a, i) => {
     const b = ring[(i + 1) % ring.length] as Corner;
     const [dx, dy] = [b.x.minus(a.x), b.y.minus(a.y)];
-    const square = dx.times(dx).plus(dy.times(dy));
-    if (square.greaterThan(best)) {
-      const long = square.sqrt();
-      best = square;
-      const way = dx.isNegative() ? long.neg() : long;
-      turn = { cos: dx.div(way), sin: dy.div(way) };
-    }
+    return { dx, dy, square: dx.times(dx).plus(dy.times(dy)) };
   });
-  return turn;
+  const most = Decimal.max(...sides.map((s) => s.square));
+  const longest = sides.filter((s) => s.square.greaterThanOrEqualTo(most.times(1 - AS_LONG)));
+  return (longest.length > MOST_TURNS ? longest.slice(0, 1) : longest).map(({ dx, dy, square }) => {
+    const long = square.sqrt();
+    const way = dx.isNegative() ? long.neg() : long;
+    return { cos: dx.div(way), sin: dy.div(way) };
+  });
 }
 
-function turnFor(ring: readonly Corner[], direction: Quantity<'angle'> | undefined): Turn {
+function turnsFor(ring: readonly Corner[], direction: Quantity<'angle'> | undefined): Turn[] {
   if (direction) {
     const degrees = canonicalValue(direction);
-    if (degrees.mod(90).isZero()) return STRAIGHT;
+    if (degrees.mod(90).isZero()) return [STRAIGHT];
     const radians = degrees.mod(180).times(PI).div(180);
-    return { cos: Decimal.cos(radians), sin: Decimal.sin(radians) };
+    return [{ cos: Decimal.cos(radians), sin: Decimal.sin(radians) }];
   }
-  return alongAxes(ring) ? STRAIGHT : longestSide(ring);
+  return alongAxes(ring) ? [STRAIGHT] : longestSides(ring);
 }
 
-const turned = (ring: readonly Corner[], turn: Turn): Corner[] =>
-  isStraight(turn) ? [...ring] : straightened(ring.map((c) => turnedIn(c, turn)));
+/** Degrees of the turn at each corner, to the left if positive. */
+function turnsAt(ring: readonly Corner[]): number[] {
+  const o = ring[0] as Corner;
+  const spots = ring.map(({ x, y }) => [x.minus(o.x).toNumber(), y.minus(o.y).toNumber()] as const);
+  return spots.map(([x, y], i) => {
+    const [ax, ay] = spots[(i + spots.length - 1) % spots.length] as readonly [number, number];
+    const [cx, cy] = spots[(i + 1) % spots.length] as readonly [number, number];
+    const [ux, uy, vx, vy] = [x - ax, y - ay, cx - x, cy - y];
+    return (Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy) * 180) / Math.PI;
+  });
+}
+
+/** More than a kink: tape noise, and an arc in short chords, make no corners. */
+const isCorner = (turn: number): boolean => Math.abs(turn) > KINK + 1e-6;
+
+/** Corners of an anticlockwise ring where it turns to the right: inside corners of an outline. */
+export function insideCorners(ring: readonly Corner[]): Corner[] {
+  const turns = turnsAt(ring);
+  return ring.filter((_, i) => isCorner(turns[i] as number) && (turns[i] as number) < 0);
+}
+
+/** Corners of an anticlockwise ring that stick out: of an opening, inside corners of the slab. */
+function outsideCorners(ring: readonly Corner[]): Corner[] {
+  const turns = turnsAt(ring);
+  return ring.filter((_, i) => isCorner(turns[i] as number) && (turns[i] as number) > 0);
+}
+
+/** What a tape is off by at most: half an inch. */
+const TAPE = 0.0127;
+
+function offLine(p: Corner, a: Corner, b: Corner): number {
+  const [dx, dy] = [b.x.minus(a.x).toNumber(), b.y.minus(a.y).toNumber()];
+  const [px, py] = [p.x.minus(a.x).toNumber(), p.y.minus(a.y).toNumber()];
+  return Math.abs(px * dy - py * dx) / Math.hypot(dx, dy);
+}
+
+/** The ring without points that stand off the line from corner to corner by no more than a tape's error. */
+function withoutNoise(ring: readonly Corner[]): Corner[] {
+  const turns = turnsAt(ring);
+  const corners = turns.flatMap((turn, i) => (isCorner(turn) ? [i] : []));
+  if (corners.length < 3) return [...ring];
+  return corners.flatMap((from, k) => {
+    const to = corners[(k + 1) % corners.length] as number;
+    const count = (to - from + ring.length) % ring.length;
+    const between = Array.from({ length: count - 1 }, (_, j) => ring[(from + 1 + j) % ring.length] as Corner);
+    const [a, b] = [ring[from] as Corner, ring[to] as Corner];
+    return between.every((p) => offLine(p, a, b) <= TAPE) ? [a] : [a, ...between];
+  });
+}
 
 const extentOf = (ring: readonly Corner[], axis: Axis): [Decimal, Decimal] => {
   const values = ring.map((c) => c[axis]);
@@ -154,18 +220,23 @@ function placed(ring: readonly Corner[], input: SiteInput, index: number): Place
   const small = [x1.minus(x0), y1.minus(y0)].every((side) => side.lessThanOrEqualTo(input.leastSide));
   const column = input.columns.has(index);
   const diameter = acrossRound(input, index);
+  const centre = { x: x0.plus(x1).div(2), y: y0.plus(y1).div(2) };
   return {
     ring,
-    centre: { x: x0.plus(x1).div(2), y: y0.plus(y1).div(2) },
+    centre,
     perimeter: diameter ? diameter.times(PI) : perimeterOfRing(ring),
+    corners: small || column || diameter ? [] : outsideCorners(ring),
     cornered: !small && !column && alongAxes(ring),
     bothWays: column,
+    sides: diameter ? circleSides(centre, diameter.div(2)) : straightSides(ring),
   };
 }
 
+const cornerOf = ({ x, y }: Point): Corner => ({ x: canonicalValue(x), y: canonicalValue(y) });
+
 /** Where a fixed joint lies, in the turned plane. */
-function fixedLine(joint: FixedJoint, turn: Turn, path: string): FixedLine {
-  const at = (p: Point): Corner => turnedIn({ x: canonicalValue(p.x), y: canonicalValue(p.y) }, turn);
+function fixedLine(joint: FixedJoint, pose: Pose, path: string): FixedLine {
+  const at = (p: Point): Corner => pose.in(cornerOf(p));
   const [a, b] = [at(joint.from), at(joint.to)];
   const axis: Axis | undefined = same(a.x, b.x) ? 'x' : same(a.y, b.y) ? 'y' : undefined;
   if (!axis || (same(a.x, b.x) && same(a.y, b.y))) return refuse(path, faults.jointNotSquare());
@@ -226,11 +297,11 @@ function checkConflicts(lines: readonly FixedLine[], leastSide: Decimal): void {
 /** The side that a joint of the neighbouring slab comes up to, and so the way that it goes on. */
 function continuedFrom(
   point: Point,
-  turn: Turn,
+  pose: Pose,
   ring: readonly Corner[],
   path: string,
 ): Site['continued'][number] {
-  const at = turnedIn({ x: canonicalValue(point.x), y: canonicalValue(point.y) }, turn);
+  const at = pose.in(cornerOf(point));
   for (let i = 0; i < ring.length; i += 1) {
     const [a, b] = [ring[i] as Corner, ring[(i + 1) % ring.length] as Corner];
     if (!onSide(at, a, b)) continue;
@@ -240,26 +311,60 @@ function continuedFrom(
   return refuse(path, faults.offEdge());
 }
 
+/** A ring in the pose, anticlockwise. */
+function laid(ring: readonly Corner[], pose: Pose): Corner[] {
+  const there = straightened(ring.map((c) => pose.in(c)));
+  return pose.mirrored ? there.reverse() : there;
+}
+
+function sitedIn(
+  pose: Pose,
+  outer: readonly Corner[],
+  openings: readonly (readonly Corner[])[],
+  input: SiteInput,
+): Site {
+  const edge = withoutFlat(laid(outer, pose));
+  const smooth = withoutNoise(edge);
+  const orthogonal = alongAxes(smooth);
+  const holes = openings.map((r, i) => placed(laid(r, pose), input, i));
+  const all = [edge, ...holes.map((o) => o.ring)];
+  const fixed = input.fixed.map((joint, i) => fixedLine(joint, pose, `fixed[${i}]`));
+  for (const line of fixed) checkRuns(line, all);
+  checkConflicts(fixed, input.leastSide);
+  const continued = input.continued.map((p, i) => continuedFrom(p, pose, edge, `continued[${i}]`));
+  const settled = orthogonal ? holes : holes.map((o) => ({ ...o, cornered: false }));
+  const turnedBy = (angle: Decimal): Decimal => pose.angleIn(angle);
+  const sides = movedSides(sidesOf(input.outline, outer), (c) => pose.in(c), turnedBy, pose.mirrored);
+  return {
+    pose,
+    ring: orthogonal ? smooth : edge,
+    edge,
+    sides,
+    openings: settled,
+    orthogonal,
+    fixed,
+    continued,
+  };
+}
+
 /**
- * Place a slab for its plan of joints.
+ * Place a slab for its plan of joints: in one pose, or where a pattern starts from a corner in the four that
+ * put each corner first.
  *
  * @throws {InputError} as `ringsOf` does; `joint-not-square`, `off-slab`, `ends-inside`,
  * `joints-conflict`, `off-edge`
  */
-export function siteOf(input: SiteInput): Site {
-  const region = { outline: input.outline, openings: input.openings };
-  const rings = ringsOf(region);
-  const turn = turnFor(rings.outer, input.direction);
-  const ring = withoutFlat(turned(rings.outer, turn));
-  const openings = rings.openings.map((r, i) => placed(turned(r, turn), input, i));
-  const orthogonal = alongAxes(ring);
-  const all = [ring, ...openings.map((o) => o.ring)];
-  const fixed = input.fixed.map((joint, i) => fixedLine(joint, turn, `fixed[${i}]`));
-  for (const line of fixed) checkRuns(line, all);
-  checkConflicts(fixed, input.leastSide);
-  const continued = input.continued.map((p, i) => continuedFrom(p, turn, ring, `continued[${i}]`));
-  const settled = orthogonal ? openings : openings.map((o) => ({ ...o, cornered: false }));
-  return { turn, ring, openings: settled, orthogonal, fixed, continued };
+export function sitesOf(input: SiteInput, fromCorner: boolean): Site[] {
+  const { outer, openings } = ringsOf({ outline: input.outline, openings: input.openings });
+  const turns = turnsFor(withoutNoise(withoutFlat(outer)), input.direction);
+  const others = [
+    ...openings.flat(),
+    ...input.fixed.flatMap((f) => [f.from, f.to]).map(cornerOf),
+    ...input.continued.map(cornerOf),
+  ];
+  const pose = poseOf(turns, outer, others);
+  const poses = fromCorner ? startsOf(pose, outer) : [pose];
+  return poses.map((p) => sitedIn(p, outer, openings, input));
 }
 
 /** Area of a ring. */

@@ -46,6 +46,7 @@ const BY_UNIT = new Set([
   'volumePerStretch',
   'rateForUnitDepth',
   'markedDifference',
+  'lengthPerTon',
 ]);
 
 /** Plans laid out on the tape. */
@@ -56,12 +57,19 @@ const ON_THE_TAPE: Readonly<Record<string, readonly string[]>> = {
   'steel-minimum': ['bars'],
 };
 
-const everything = (id: string, a: AnyResult, b: AnyResult): string | undefined =>
-  figuresDiffer(a, b, { left: new Set([...BY_UNIT, ...(ON_THE_TAPE[id] ?? [])]) }) ?? cautionsDiffer(a, b);
+/** Bars and sheets are cut to whole sixteenths or millimeters. */
+const CUT_TO_THE_TAPE: Readonly<Record<string, number>> = { 'rebar-layout': 2e-3, 'mesh-layout': 2e-3 };
+
+const everything = (id: string, a: AnyResult, b: AnyResult): string | undefined => {
+  const left = new Set([...BY_UNIT, ...(ON_THE_TAPE[id] ?? [])]);
+  const near = CUT_TO_THE_TAPE[id];
+  return figuresDiffer(a, b, near ? { left, near } : { left }) ?? cautionsDiffer(a, b);
+};
 
 /** Where something lies is no longer the same; how much there is of it is. */
 const PLACES = new Set([
   // A turn makes one of the other.
+  'mark',
   'along',
   'across',
   'alongX',
@@ -102,6 +110,17 @@ function inOtherUnit(q: Quantity): unknown {
   return value.length > 18 ? undefined : typed(value.replace(/\.$/, ''), wanted);
 }
 
+/** Defaults follow what the trade in each system buys, 20 ft or 6 m: another default is another job. */
+function otherDefaults(a: AnyResult, b: AnyResult): boolean {
+  if (a.assumed.length !== b.assumed.length) return true;
+  return a.assumed.some(({ name, value }, i) => {
+    const other = b.assumed[i];
+    const [p, q] = [measured(value, undefined), measured(other?.value, undefined)];
+    if (p && q) return p.dimension !== q.dimension || p.compareTo(q) !== 0;
+    return name !== other?.name || (/\d/.test(value) && value !== other.value);
+  });
+}
+
 const otherSystem: Relation = {
   name: 'the other unit system',
   sameJob: true,
@@ -111,9 +130,7 @@ const otherSystem: Relation = {
       return (q && inOtherUnit(q)) ?? leaf;
     }),
   objection: (id, a, b) => {
-    // Defaults follow what the trade in each system buys: another default is another job.
-    const assumed = (r: AnyResult): string => r.assumed.map(({ name }) => name).join();
-    if (assumed(a) !== assumed(b)) return undefined;
+    if (otherDefaults(a, b)) return undefined;
     return everything(id, a, b);
   },
 };

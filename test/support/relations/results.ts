@@ -40,17 +40,15 @@ const NEAR = 1e-9;
 /** Names joined in a text may stand in any order, as the corners of a facet. */
 const words = (text: string): string => text.split(/[ ,]+/).sort().join(' ');
 
-function same(a: Value, b: Value): boolean {
+function same(a: Value, b: Value, near: number): boolean {
   if (typeof a === 'string' && typeof b === 'string') return words(a) === words(b);
   if (!(a instanceof Quantity) || !(b instanceof Quantity)) return a === b;
   if (a.dimension !== b.dimension) return false;
   if (a.compareTo(b) === 0) return true;
   if (a.dimension === 'temperature' || a.dimension === 'money') return false;
   const [x, apart] = [a.abs(), a.minus(b).abs()];
-  return x.sign() === 0
-    ? number(apart) < NEAR
-    : Number((apart as Quantity<'length'>).over(x as Quantity<'length'>).toNumber(':1')) <= NEAR ||
-        number(apart) < NEAR;
+  if (number(apart) < NEAR) return true;
+  return x.sign() > 0 && (apart as Quantity<'length'>).over(x as Quantity<'length'>).toNumber(':1') <= near;
 }
 
 function ordered(values: readonly Value[]): Value[] {
@@ -62,11 +60,21 @@ function ordered(values: readonly Value[]): Value[] {
 
 const shown = (v: Value | undefined): string => String(v);
 
+/** What may differ between two results without meaning anything. */
+export interface Leniency {
+  /** Names of figures that are not compared. */
+  readonly left?: ReadonlySet<string>;
+  /** True where lists may stand in any order. */
+  readonly anyOrder?: boolean;
+  /** Share by which quantities may differ. */
+  readonly near?: number;
+}
+
 /** How the figures of one differ from those of the other, as the first line found; nothing where they agree. */
 export function figuresDiffer(
   a: AnyResult,
   b: AnyResult,
-  { left = new Set<string>(), anyOrder = false }: { left?: ReadonlySet<string>; anyOrder?: boolean } = {},
+  { left = new Set<string>(), anyOrder = false, near = NEAR }: Leniency = {},
 ): string | undefined {
   const [one, other] = [valuesOf(a.figures, left), valuesOf(b.figures, left)];
   for (const path of new Set([...one.keys(), ...other.keys()])) {
@@ -75,7 +83,7 @@ export function figuresDiffer(
       Value[],
     ];
     if (p.length !== q.length) return `${path}: ${p.length} values or ${q.length}`;
-    const i = p.findIndex((x, n) => !same(x, q[n] as Value));
+    const i = p.findIndex((x, n) => !same(x, q[n] as Value, near));
     if (i >= 0) return `${path}: ${shown(p[i])} or ${shown(q[i])}`;
   }
   return undefined;

@@ -28,6 +28,15 @@ export interface Objection {
 
 type Attempt = (input: unknown) => { ok: true; result: AnyResult } | { ok: false; error: Error };
 
+/** An attempt never throws; where it does all the same, the input that made it is wanted. */
+function attempted(attempt: Attempt, input: unknown): ReturnType<Attempt> | { readonly threw: string } {
+  try {
+    return attempt(input);
+  } catch (error) {
+    return { threw: `threw ${String(error)}` };
+  }
+}
+
 function tryRelation(
   relation: Relation,
   attempt: Attempt,
@@ -40,12 +49,15 @@ function tryRelation(
   const other = relation.other(id, input, dice);
   if (other === undefined) return;
   tally.compared.set(relation.name, (tally.compared.get(relation.name) ?? 0) + 1);
-  const second = attempt(other);
-  const said = second.ok
-    ? relation.objection(id, result, second.result, [input, other])
-    : relation.sameJob
-      ? `refused: ${second.error.message}`
-      : undefined;
+  const second = attempted(attempt, other);
+  const said =
+    'threw' in second
+      ? second.threw
+      : second.ok
+        ? relation.objection(id, result, second.result, [input, other])
+        : relation.sameJob
+          ? `refused: ${second.error.message}`
+          : undefined;
   if (said) tally.objections.push({ id, relation: relation.name, said, input, other });
 }
 
@@ -59,7 +71,11 @@ export function tryRelations(id: string, count: number, seed: number): Tally {
   while (tally.accepted < count && tally.tried < 10 * count) {
     tally.tried += 1;
     const input = varied(dice.pick(goods), dice);
-    const first = attempt(input);
+    const first = attempted(attempt, input);
+    if ('threw' in first) {
+      tally.objections.push({ id, relation: 'throws nothing', said: first.threw, input, other: undefined });
+      continue;
+    }
     if (!first.ok) continue;
     tally.accepted += 1;
     for (const relation of RELATIONS) tryRelation(relation, attempt, input, first.result, tally, dice);

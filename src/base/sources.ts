@@ -1,0 +1,94 @@
+/** Where the rules of earth and base come from, beyond what all calculations share. */
+import type { Source } from '../reckoning/source';
+
+export { CLOSED_FORM, COMMON_PRACTICE, EXCAVATION_RULES } from '../reckoning/source';
+
+export const NAVY_EARTH: Source = {
+  kind: 'published',
+  title: 'Equipment Operator (advanced) training manual, NAVEDTRA 14080',
+  publisher: 'US Navy',
+  locator: 'chapter 4, page 4-5: cut is figured in place, fill is figured compacted',
+  fromMemory: false,
+};
+
+export const END_AREA_TEXT: Source = {
+  kind: 'published',
+  title: 'Fundamentals of Transportation, Earthwork',
+  publisher: 'Wikibooks',
+  locator: 'cross sections and volume computation: average end area, pyramid, prismoidal formula',
+  fromMemory: false,
+};
+
+export const FILL_UNDER_SLABS: Source = {
+  kind: 'published',
+  title: 'International Residential Code R506.2.1, fill under slabs, as quoted by EVstudio',
+  publisher: 'International Code Council; quoted by EVstudio',
+  edition: '2009',
+  locator: 'R506.2.1: at most 24 in of clean sand or gravel, 8 in of earth',
+  fromMemory: false,
+};
+
+export const ORONO_LIFTS: Source = {
+  kind: 'published',
+  title: 'Geotechnical recommendation in a project record, table C, compaction',
+  publisher: 'City of Orono, Minnesota',
+  locator: 'page 13: plate or power tamper, loose lifts up to 4 in; vibratory roller, 10 to 12 in compacted',
+  fromMemory: false,
+};
+
+export const OHIO_LIFTS: Source = {
+  kind: 'published',
+  title: 'Construction and Material Specifications, item 304 aggregate base',
+  publisher: 'Ohio Department of Transportation',
+  edition: '2005',
+  locator:
+    '304.04: vibratory rollers of more than 12 tons 8 in, of 10 to 12 tons 6 in, anything else 4 in, compacted',
+  fromMemory: false,
+};
+
+export const GEORGE_LIFTS: Source = {
+  kind: 'published',
+  title: 'Municipal code 11.10.240, backfilling',
+  publisher: 'City of George, Washington',
+  locator: '11.10.240: layers of 4 in by hand tamper, 6 in by power tamper',
+  fromMemory: false,
+};
+
+export const MARYLAND_LIFTS: Source = {
+  kind: 'published',
+  title: 'Construction Manual, 210 Tamped Fill',
+  publisher: 'Maryland State Highway Administration',
+  locator: '210: mechanical tampers and vibratory compactors, lifts of not over 6 in loose',
+  fromMemory: false,
+};
+
+export const OHIO_DENSITIES: Source = {
+  kind: 'published',
+  title: 'Construction and Material Specifications, item 411 stabilized crushed aggregate',
+  publisher: 'Ohio Department of Transportation',
+  edition: '2013',
+  locator: 'table 411.04-1, compacted in place: crushed stone 3,800 lb/yd3, recycled concrete 3,400 lb/yd3',
+  fromMemory: false,
+};
+
+export const BAKER_ROLLING: Source = {
+  kind: 'published',
+  title: 'A Treatise on Roads and Pavements (I. O. Baker)',
+  publisher: 'publisher not shown in the extract that was read',
+  edition: '1903',
+  locator: 'measuring the gravel: rolling takes 12% to 15% of the loose depth; one specification allows 33%',
+  fromMemory: false,
+};
+
+export const LOOSE_SHARE: Source = {
+  kind: 'common-practice',
+  title:
+    'A compacted yard of graded base takes about a quarter more loose; published shares run from an eighth to a third',
+  fromMemory: true,
+};
+
+export const SWELL_TABLES: Source = {
+  kind: 'common-practice',
+  title: 'Tables of swell for soils and rock, as found in print: 12% for sand to 74% for gypsum',
+  fromMemory: false,
+};

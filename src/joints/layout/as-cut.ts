@@ -1,0 +1,257 @@
+/**
+ * Panels as they are once cut: what is left of a cell beside the openings that lie over it.
+ *
+ * An opening larger than the least side can part a cell in two or leave a wedge of it, so the pieces are
+ * found by clipping and each is judged by itself. Smaller ones take area from a panel and nothing else.
+ */
+import { partsLess } from '../../geometry/clip';
+import { type Corner, doubleArea, insideRing } from '../../geometry/polygon';
+import { Decimal, ZERO } from '../../quantity/decimal';
+import { commonPart, same } from './exact';
+import { wedged } from './general';
+import type { Spot } from './orthogonal';
+import { brokenBy, HAIR, type Limits, type PanelRule, SHARP } from './rules';
+import { ringArea } from './site';
+
+/** An opening that is not part of the raster. */
+export interface Hole {
+  readonly ring: readonly Corner[];
+  /** Larger than the least side. */
+  readonly large: boolean;
+  readonly box: Box;
+}
+
+/** A ring in binary numbers and the box around it. */
+export interface Box {
+  readonly lo: Spot;
+  readonly hi: Spot;
+  readonly ring: readonly Spot[];
+}
+
+const spot = ({ x, y }: Corner): Spot => ({ x: x.toNumber(), y: y.toNumber() });
+
+export function boxOf(ring: readonly Corner[]): Box {
+  const spots = ring.map(spot);
+  const [lo, hi] = [
+    { x: Infinity, y: Infinity },
+    { x: -Infinity, y: -Infinity },
+  ];
+  for (const { x, y } of spots) {
+    lo.x = Math.min(lo.x, x);
+    lo.y = Math.min(lo.y, y);
+    hi.x = Math.max(hi.x, x);
+    hi.y = Math.max(hi.y, y);
+  }
+  return { lo, hi, ring: spots };
+}
+
+export const boxesApart = (a: Box, b: Box): boolean =>
+  a.lo.x >= b.hi.x || a.hi.x <= b.lo.x || a.lo.y >= b.hi.y || a.hi.y <= b.lo.y;
+
+/** A panel, in the pose. */
+export interface CutPanel {
+  /** A place on the panel: its middle over all where that is slab. */
+  readonly at: Corner;
+  /** Over all along x and y. */
+  readonly along: Decimal;
+  readonly across: Decimal;
+  readonly area: Decimal;
+  readonly broken: readonly PanelRule[];
+}
+
+/** Where the joints run, to tell them from edges. */
+export interface LinesAt {
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+}
+
+interface Part {
+  readonly ring: readonly Corner[];
+  readonly holes: readonly (readonly Corner[])[];
+  readonly area: Decimal;
+}
+
+const onAny = (lines: readonly number[], a: number, b: number): boolean =>
+  lines.some((at) => Math.abs(a - at) < 1e-7 && Math.abs(b - at) < 1e-7);
+
+/** True where a corner sharper than 60 degrees lies between a joint and something else. */
+function hasSharpCorner(ring: readonly Spot[], lines: LinesAt): boolean {
+  const n = ring.length;
+  return ring.some((p, i) => {
+    const [a, b] = [ring[(i + n - 1) % n] as Spot, ring[(i + 1) % n] as Spot];
+    const [ux, uy, vx, vy] = [a.x - p.x, a.y - p.y, b.x - p.x, b.y - p.y];
+    const [cross, dot] = [vx * uy - vy * ux, ux * vx + uy * vy];
+    const angle = Math.atan2(Math.abs(cross), dot);
+    if (cross < 0 || angle >= SHARP - 1e-6 || Math.hypot(ux, uy) < 1e-6 || Math.hypot(vx, vy) < 1e-6)
+      return false;
+    return [a, b].some((q) => onAny(lines.x, p.x, q.x) || onAny(lines.y, p.y, q.y));
+  });
+}
+
+/** The corners of the tightest belt around a ring, anticlockwise. */
+function hullOf(ring: readonly Spot[]): Spot[] {
+  const sorted = [...ring].sort((p, q) => p.x - q.x || p.y - q.y);
+  const half = (spots: readonly Spot[]): Spot[] => {
+    const kept: Spot[] = [];
+    for (const p of spots) {
+      while (kept.length > 1 && !turnsLeft(kept.at(-2) as Spot, kept.at(-1) as Spot, p)) kept.pop();
+      kept.push(p);
+    }
+    return kept.slice(0, -1);
+  };
+  return [...half(sorted), ...half(sorted.reverse())];
+}
+
+const turnsLeft = (a: Spot, b: Spot, c: Spot): boolean =>
+  (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x) > 1e-12;
+
+/** The narrowest that a ring is, between two parallel lines. */
+export function leastWidth(ring: readonly Spot[]): number {
+  const hull = hullOf(ring);
+  let least = Number.POSITIVE_INFINITY;
+  hull.forEach((a, i) => {
+    const b = hull[(i + 1) % hull.length] as Spot;
+    const long = Math.hypot(b.x - a.x, b.y - a.y);
+    const off = hull.map((p) => ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / long);
+    least = Math.min(least, Math.max(...off));
+  });
+  return least;
+}
+
+function judged(
+  ring: readonly Corner[],
+  w: number,
+  h: number,
+  area: number,
+  limits: Limits,
+  lines: LinesAt | undefined,
+): PanelRule[] {
+  const broken = brokenBy(w, h, limits);
+  const sliver = (): boolean =>
+    wedged(area, w, h, limits.leastSide) ||
+    (lines !== undefined && leastWidth(ring.map(spot)) < limits.leastSide - HAIR);
+  if (!broken.includes('sliver') && sliver()) broken.unshift('sliver');
+  if (lines && hasSharpCorner(ring.map(spot), lines)) broken.push('sharp corner');
+  return broken;
+}
+
+const middleOf = (a: Decimal, b: Decimal): Decimal => a.plus(b).div(2);
+
+/** Runs of a level line inside a ring and outside holes, in binary numbers. */
+function runsAt(y: number, rings: readonly (readonly Spot[])[]): [number, number][] {
+  const cuts: number[] = [];
+  for (const ring of rings) {
+    ring.forEach((a, i) => {
+      const b = ring[(i + 1) % ring.length] as Spot;
+      if (a.y > y !== b.y > y) cuts.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
+    });
+  }
+  cuts.sort((p, q) => p - q);
+  const runs: [number, number][] = [];
+  for (let k = 0; k + 1 < cuts.length; k += 2) runs.push([cuts[k] as number, cuts[k + 1] as number]);
+  return runs;
+}
+
+/** How far a point is from the sides of a ring. */
+function clearance(p: Spot, ring: readonly Spot[]): number {
+  let least = Number.POSITIVE_INFINITY;
+  ring.forEach((a, i) => {
+    const b = ring[(i + 1) % ring.length] as Spot;
+    const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const part = ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy || 1);
+    const t = Math.min(1, Math.max(0, part));
+    least = Math.min(least, Math.hypot(a.x + t * dx - p.x, a.y + t * dy - p.y));
+  });
+  return least;
+}
+
+/** A number nearer to an edge than this part of the panel is better put elsewhere. */
+const CLEAR = 0.1;
+
+const LEVELS = [0.5, 0.375, 0.625, 0.25, 0.75, 0.125, 0.875];
+
+/** The middle over all where it is slab, else the middle of the widest level run. */
+export function placeWithin(ring: readonly Corner[], holes: readonly (readonly Corner[])[]): Corner {
+  const box = boxOf(ring);
+  const xs = ring.map((c) => c.x);
+  const ys = ring.map((c) => c.y);
+  const middle = {
+    x: middleOf(Decimal.min(...xs), Decimal.max(...xs)),
+    y: middleOf(Decimal.min(...ys), Decimal.max(...ys)),
+  };
+  const rings = [box.ring, ...holes.map((h) => h.map(spot))];
+  const room = CLEAR * Math.min(box.hi.x - box.lo.x, box.hi.y - box.lo.y);
+  const clear = rings.every((r) => clearance(spot(middle), r) >= room);
+  if (clear && insideRing(middle, ring) && !holes.some((hole) => insideRing(middle, hole))) return middle;
+  let best: { wide: number; at: Corner } = { wide: 0, at: middle };
+  for (const level of LEVELS) {
+    const y = box.lo.y + (box.hi.y - box.lo.y) * level;
+    for (const [a, b] of runsAt(y, rings)) {
+      if (b - a > best.wide + HAIR)
+        best = { wide: b - a, at: { x: new Decimal((a + b) / 2), y: new Decimal(y) } };
+    }
+  }
+  return best.at;
+}
+
+/** Pieces smaller than this, in square metres, come of rounding. */
+const SPECK = 1e-7;
+
+/** What is left of a cell beside large openings; the pieces come to the exact area of all. */
+function partsOf(ring: readonly Corner[], large: readonly Hole[], area: Decimal): Part[] {
+  if (large.length === 0) return [{ ring, holes: [], area }];
+  const parts = partsLess(
+    ring,
+    large.map((h) => h.ring),
+  ).flatMap(([outer, ...holes]) => {
+    if (!outer) return [];
+    const whole = doubleArea(outer).abs().div(2);
+    const less = holes.reduce((sum, h) => sum.minus(doubleArea(h).abs().div(2)), whole);
+    return less.toNumber() > SPECK ? [{ ring: outer, holes, area: less }] : [];
+  });
+  parts.sort((a, b) => b.area.comparedTo(a.area));
+  const [first, ...rest] = parts;
+  if (!first) return [];
+  const others = rest.reduce((sum, p) => sum.plus(p.area), ZERO);
+  return [{ ...first, area: area.minus(others) }, ...rest];
+}
+
+const areaLess = (double: Decimal, ring: readonly Corner[], holes: readonly Hole[]): Decimal =>
+  holes.reduce((sum, hole) => sum.minus(doubleArea(commonPart(hole.ring, ring))), double).div(2);
+
+/**
+ * The panels that a cell is cut into.
+ *
+ * @param ring - the cell as cut from the outline, anticlockwise; convex where holes lie over it
+ * @param lines - where joints run; `undefined` where no side is slanted
+ */
+export function panelsOf(
+  ring: readonly Corner[],
+  holes: readonly Hole[],
+  limits: Limits,
+  lines: LinesAt | undefined,
+): CutPanel[] {
+  const box = boxOf(ring);
+  const over = holes.filter((hole) => !boxesApart(box, hole.box));
+  const area = areaLess(doubleArea(ring), ring, over);
+  if (same(area, ZERO) || area.toNumber() < SPECK) return [];
+  const large = over.filter((hole) => hole.large);
+  const small = over.filter((hole) => !hole.large).map((hole) => hole.ring);
+  return partsOf(ring, large, area).map((part) => {
+    const xs = part.ring.map((c) => c.x);
+    const ys = part.ring.map((c) => c.y);
+    const along = Decimal.max(...xs).minus(Decimal.min(...xs));
+    const across = Decimal.max(...ys).minus(Decimal.min(...ys));
+    // Small openings take nothing from the shape.
+    const shape = large.length > 0 ? part.area.toNumber() : ringArea(ring).toNumber();
+    const broken = judged(
+      part.ring,
+      along.toNumber(),
+      across.toNumber(),
+      shape,
+      limits,
+      large.length > 0 ? (lines ?? { x: [], y: [] }) : lines,
+    );
+    return { at: placeWithin(part.ring, [...part.holes, ...small]), along, across, area: part.area, broken };
+  });
+}

@@ -1,0 +1,170 @@
+/**
+ * Cautions about steps.
+ *
+ * Steps hurt people. The cautions inform; the plans, the local code and a licensed engineer decide.
+ */
+import type { Quantity } from '../quantity/quantity';
+import type { Caution } from '../reckoning/parts';
+import type { Source } from '../reckoning/source';
+import type { StepLimits } from './rules';
+import * as sources from './sources';
+
+type Length = Quantity<'length'>;
+type Slope = Quantity<'slope'>;
+type Count = Quantity<'count'>;
+
+export const steepRiser = ({ where, source }: StepLimits, limit: Length, actual: Length): Caution => ({
+  code: 'riser-too-high',
+  severity: 'warning',
+  sentence: `a riser higher than ${limit.format()} is not allowed ${where}; people trip on it. Check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+export const riserAtLimit = ({ source }: StepLimits, limit: Length, actual: Length): Caution => ({
+  code: 'riser-near-limit',
+  severity: 'note',
+  sentence: `the riser lies between ${limit.format('in')} and the 180 mm that the same rule gives in metric; ask which of the two is enforced, or add a riser`,
+  limit,
+  actual,
+  source,
+});
+
+export const lowRiser = ({ lowestSource }: StepLimits, limit: Length, actual: Length): Caution => ({
+  code: 'riser-too-low',
+  severity: 'warning',
+  sentence: `a riser lower than ${limit.format()} is easily overlooked; people trip on it. Check the local code`,
+  limit,
+  actual,
+  source: lowestSource,
+});
+
+export const narrowTread = ({ where, source }: StepLimits, limit: Length, actual: Length): Caution => ({
+  code: 'tread-too-narrow',
+  severity: 'warning',
+  sentence: `a tread narrower than ${limit.format()} is not allowed ${where}; people miss it. Check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+export const handrail = (limit: Count, actual: Count): Caution => ({
+  code: 'handrail',
+  severity: 'warning',
+  sentence:
+    'a flight of four or more risers needs a handrail on one side at least, 34 in to 38 in (0.86 m to 0.97 m) above the nosings; plan its anchors before the pour and check the local code',
+  limit,
+  actual,
+  source: sources.IRC_HANDRAILS,
+});
+
+export const handrails = (limit: Count, actual: Count): Caution => ({
+  code: 'handrail',
+  severity: 'warning',
+  sentence:
+    'here every flight needs handrails on both sides, however few its risers; plan their anchors before the pour and check the local code',
+  limit,
+  actual,
+  source: sources.PUBLIC_HANDRAILS,
+});
+
+export const guard = (height: string, source: Source, limit: Length, actual: Length): Caution => ({
+  code: 'guard',
+  severity: 'warning',
+  sentence: `open sides more than ${limit.format()} above the ground, measured to the lowest point within 36 in (0.9 m) of the edge, need a guard ${height} high; plan its anchors before the pour and check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+export const tallFlight = (source: Source, limit: Length, actual: Length): Caution => ({
+  code: 'flight-too-tall',
+  severity: 'warning',
+  sentence: `one flight may rise at most ${limit.format()} by the edition commonly quoted: part it by a landing as wide as the flight and at least 36 in (0.9 m) deep, and lay out each flight for itself. Check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+export const noStepLayout: Caution = {
+  code: 'no-layout',
+  severity: 'stop',
+  sentence:
+    'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official',
+  source: sources.CLOSED_FORM,
+};
+
+export const shortLanding = (limit: Length, actual: Length): Caution => ({
+  code: 'landing-too-short',
+  severity: 'warning',
+  sentence: `a landing at a door is usually at least ${limit.format()} deep in the way of travel, and no narrower than the door; check the local code`,
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});
+
+export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
+  code: 'door-swings-over-steps',
+  severity: 'warning',
+  sentence:
+    'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards',
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const highThreshold = (source: Source, limit: Length, actual: Length): Caution => ({
+  code: 'threshold-too-high',
+  severity: 'warning',
+  sentence: `the drop from threshold to landing is more than ${limit.format()}, commonly the most at such a door; raise the landing, and check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+export const lowThreshold = (limit: Length, actual: Length): Caution => ({
+  code: 'little-freeboard',
+  severity: 'warning',
+  sentence: `the surface is less than ${limit.format()} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});
+
+export const steepTreads = (limit: Slope, actual: Slope): Caution => ({
+  code: 'treads-too-steep',
+  severity: 'warning',
+  sentence: `treads and landings steeper than ${limit.format()} are usually not allowed; feet slide off them. Check the local code`,
+  limit,
+  actual,
+  source: sources.CC_STEPS,
+});
+
+export const levelTreads = (limit: Slope, actual: Slope): Caution => ({
+  code: 'treads-hold-water',
+  severity: 'warning',
+  sentence: `outdoor treads pitched less than ${limit.format()} hold water, which freezes`,
+  limit,
+  actual,
+  source: sources.PCA_DRAINAGE,
+});
+
+export const unevenRisers = (limit: Length, actual: Length): Caution => ({
+  code: 'uneven-risers',
+  severity: 'warning',
+  sentence: `risers of one flight may differ by at most ${limit.format()}; people trip on the odd one. Correct the forms before the pour`,
+  limit,
+  actual,
+  source: sources.CC_STEP_TOLERANCE,
+});
+
+export const frostUnderSteps = (limit: Count, actual: Count): Caution => ({
+  code: 'frost-depth',
+  severity: 'note',
+  sentence:
+    'steps of three risers or more are usually founded below the frost line, so that they do not heave away from the door; the local building department gives the depth',
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});

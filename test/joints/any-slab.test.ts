@@ -1,0 +1,33 @@
+/**
+ * Joint plans of random slabs of every kind, looked over by a general-purpose geometry library: the faces
+ * between edges and joints are the panels, each inside corner is met or named, and no panel is wider than the
+ * spacing; whatever is not so must be said in `givesWay`.
+ */
+import { describe, expect, it } from 'vitest';
+import { jointLayout } from '../../src/index';
+import { runs } from '../support/effort';
+import { faultsOf } from '../support/joints/faces';
+import { slabOf } from '../support/joints/slabs';
+import { between, stream } from '../support/joints/yards';
+
+describe('the plan of any slab', () => {
+  it('holds what it says, for 300 random slabs of twelve kinds', () => {
+    // Checked against: JSTS, its polygonizer, overlay and minimum width.
+    const next = stream(31);
+    for (let i = 0; i < runs(300); i += 1) {
+      const slab = slabOf(next, i);
+      const spacing = between(next, 6, 13);
+      const { figures, cautions } = jointLayout({
+        ...slab.input,
+        thickness: '4 in',
+        spacing: `${spacing} ft`,
+      });
+      const what = `${i} ${JSON.stringify([slab.kind, slab.input, spacing])}`;
+      expect(faultsOf(slab, figures, { spacing, leastSide: 2 }), what).toEqual([]);
+      expect(
+        cautions.some((c) => c.code === 'rule-gives-way'),
+        what,
+      ).toBe(figures.givesWay.length > 0);
+    }
+  });
+});
