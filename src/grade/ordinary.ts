@@ -79,8 +79,8 @@ export const POND_DEPTH: Ordinary = {
 
 export const INFLOW: Ordinary = {
   of: 'the flow of a downspout',
-  least: ['0.05 gal/min', '0.1 L/min'],
-  most: ['1000 gal/min', '4000 L/min'],
+  least: ['0.05 gal/min', '0.01 m3/h'],
+  most: ['1000 gal/min', '250 m3/h'],
   source,
 };
 
