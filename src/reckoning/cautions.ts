@@ -5,12 +5,9 @@
  */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from './result';
-import type { Source } from './source';
 import * as sources from './source';
 
 type Length = Quantity<'length'>;
-
-type Slope = Quantity<'slope'>;
 
 export const thinSlab = (limit: Length, actual: Length): Caution => ({
   code: 'thin-slab',
@@ -49,34 +46,6 @@ export const handrail = (limit: Quantity<'count'>, actual: Quantity<'count'>): C
   source: sources.IRC_HANDRAIL,
 });
 
-export const runsToBuilding = (limit: Slope, actual: Slope): Caution => ({
-  code: 'runs-to-building',
-  severity: 'stop',
-  sentence:
-    'the surface falls towards the building: water will run to the wall or the door. Correct the grade before any concrete is placed',
-  limit,
-  actual,
-  source: sources.IRC_DRAINAGE,
-});
-
-export const tooFlat = (limit: Slope, actual: Slope, source: Source = sources.PCA_DRAINAGE): Caution => ({
-  code: 'too-flat',
-  severity: 'warning',
-  sentence: `the surface falls less than the required ${limit.format()}: water will stand. Correct the grade before any concrete is placed`,
-  limit,
-  actual,
-  source,
-});
-
-export const steeperThanRamp = (limit: Slope, actual: Slope): Caution => ({
-  code: 'steeper-than-ramp',
-  severity: 'warning',
-  sentence: `steeper than ${limit.format()}, the most a new accessible ramp may have; people slip on it when it is icy. Check the local code`,
-  limit,
-  actual,
-  source: sources.ADA_RAMPS,
-});
-
 export const silica: Caution = {
   code: 'silica-dust',
   severity: 'warning',
@@ -110,16 +79,6 @@ export const buriedUtilities: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
-  code: 'sides-and-diagonals',
-  severity: 'warning',
-  sentence:
-    'sides and diagonals do not belong to one figure with opposite sides equal: measure all four sides and both diagonals again',
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
-});
-
 export const lowRiser = (limit: Length, actual: Length): Caution => ({
   code: 'riser-too-low',
   severity: 'warning',
@@ -138,53 +97,6 @@ export const lowThreshold = (limit: Length, actual: Length): Caution => ({
   source: sources.MCGRAW_STEPS,
 });
 
-export const waterReaches = (line: string, from: string): Caution => ({
-  code: 'water-reaches-building',
-  severity: 'stop',
-  sentence: `water from ${from} runs to ${line}. Correct the grade, or catch the water before it gets there, before any concrete is placed`,
-  source: sources.IRC_DRAINAGE,
-});
-
-export const ponding = (limit: Length, actual: Length): Caution => ({
-  code: 'water-stands',
-  severity: 'warning',
-  sentence: `water stands deeper than ${limit.format()}: it stains, freezes and softens the base. Raise the low spot or cut its way out`,
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const noBuildingLine: Caution = {
-  code: 'no-building-line',
-  severity: 'note',
-  sentence:
-    'no line of a building is given, so only the fall itself is checked, not whether it leads away from a wall',
-  source: sources.CLOSED_FORM,
-};
-
-export const lineOffSurface = (line: string): Caution => ({
-  code: 'line-off-surface',
-  severity: 'warning',
-  sentence: `no side of the surface lies along ${line}, so water that reaches it is not seen; take spots along that line`,
-  source: sources.CLOSED_FORM,
-});
-
-export const noOutlet: Caution = {
-  code: 'no-outlet',
-  severity: 'stop',
-  sentence: 'walls or curbs hold the water in on every side; it leaves only over the lowest of them',
-  source: sources.CLOSED_FORM,
-};
-
-export const tooSteep = (limit: Slope, actual: Slope, source: Caution['source']): Caution => ({
-  code: 'too-steep',
-  severity: 'warning',
-  sentence: `steeper than ${limit.format()}, the most that is allowed here; the plans and the local code govern`,
-  limit,
-  actual,
-  source,
-});
-
 export const misclosure = (limit: Length, actual: Length): Caution => ({
   code: 'misclosure',
   severity: 'warning',
@@ -194,15 +106,6 @@ export const misclosure = (limit: Length, actual: Length): Caution => ({
   source: sources.COMMON_PRACTICE,
 });
 
-export const notFlat = (limit: Length, actual: Length): Caution => ({
-  code: 'gap-too-wide',
-  severity: 'warning',
-  sentence: `the gap under the straightedge is wider than ${limit.format()}; correct the surface while it is wet, and follow the plans`,
-  limit,
-  actual,
-  source: sources.UFGS_FLATNESS,
-});
-
 export const guessedCoefficient: Caution = {
   code: 'runoff-coefficient',
   severity: 'note',
@@ -210,24 +113,6 @@ export const guessedCoefficient: Caution = {
     'published runoff coefficients differ (concrete 0.80 to 0.95), and the rainfall is set by the local code; the drainage authority governs',
   source: sources.HERPICC_RUNOFF,
 };
-
-export const steepAcross = (limit: Slope, actual: Slope): Caution => ({
-  code: 'cross-slope-too-steep',
-  severity: 'warning',
-  sentence: `the cross slope is steeper than ${limit.format()}, the most for an accessible route; check the local code`,
-  limit,
-  actual,
-  source: sources.ADA_WALKS,
-});
-
-export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
-  code: 'walk-is-a-ramp',
-  severity: 'note',
-  sentence: `steeper along than ${limit.format()}: an accessible route so steep is a ramp, with a ramp's rules; check the local code`,
-  limit,
-  actual,
-  source: sources.ADA_WALKS,
-});
 
 export const rulesGiveWay = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
   code: 'rule-gives-way',
@@ -256,50 +141,11 @@ export const notProved = (limit: Quantity, actual: Quantity): Caution => ({
   source: sources.CLOSED_FORM,
 });
 
-export const heavyLift = (actual: Quantity<'mass'>): Caution => ({
-  code: 'heavy-lift',
-  severity: 'warning',
-  sentence: `the bundle weighs ${actual.format()}: lift it with tackle rated for more than that, with nobody beneath`,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const lapsGoverned: Caution = {
-  code: 'laps-governed-by-plans',
-  severity: 'note',
-  sentence: 'the laps on the plans and the word of the engineer govern; this is what a rule comes to',
-  source: sources.COMMON_PRACTICE,
-};
-
 export const noLapOfLargeBars: Caution = {
   code: 'large-bars-not-lapped',
   severity: 'warning',
   sentence: 'bars #14 and #18 are not lapped in tension; they are coupled or welded as the engineer says',
   source: { ...sources.COMMON_PRACTICE, title: 'Laps of #14 and #18, as ACI 318 is commonly quoted' },
-};
-
-export const steelGoverned: Caution = {
-  code: 'steel-governed-by-plans',
-  severity: 'note',
-  sentence:
-    'steel does not keep a slab from cracking but holds the cracks tight; the plans, the local code and the engineer govern',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const dowelOutOfTable = (limit: Length, actual: Length, source: Source): Caution => ({
-  code: 'dowel-out-of-table',
-  severity: 'warning',
-  sentence: `the slab is outside the table, which ends at ${limit.format('in')}; the nearest row is used, so ask the engineer`,
-  limit,
-  actual,
-  source,
-});
-
-export const dowelsAligned: Caution = {
-  code: 'dowels-aligned',
-  severity: 'warning',
-  sentence:
-    'dowels must lie level, square to the joint and free to slide on one side, or they lock the joint and the slab cracks',
-  source: sources.COMMON_PRACTICE,
 };
 
 export const lowFibreDosage = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
@@ -318,56 +164,3 @@ export const fibresNotBars: Caution = {
   always: true,
   source: sources.COMMON_PRACTICE,
 };
-
-export const steelOnGround: Caution = {
-  code: 'steel-on-ground',
-  severity: 'stop',
-  sentence:
-    'steel that lies on the ground does nothing and rusts: set it on chairs or blocks before the pour, and do not count on pulling it up',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const supportsFarApart = (limit: Length, actual: Length): Caution => ({
-  code: 'supports-far-apart',
-  severity: 'warning',
-  sentence: `supports farther apart than ${limit.format()} let the steel sag to the ground under foot`,
-  limit,
-  actual,
-  source: sources.WIRE_SUPPORTS,
-});
-
-export const littleTopCover = (limit: Length, actual: Length): Caution => ({
-  code: 'little-top-cover',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete above the steel of a slab in the weather lets it rust and crack the surface; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.ACI_318_COVER,
-});
-
-export const littleBottomCover = (limit: Length, actual: Length): Caution => ({
-  code: 'little-bottom-cover',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete below bars that are cast against earth lets them rust; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.ACI_318_COVER,
-});
-
-export const meshTooLow = (limit: Length, actual: Length): Caution => ({
-  code: 'mesh-too-low',
-  severity: 'warning',
-  sentence: `mesh lower than ${limit.format()} below the surface does little against cracks`,
-  limit,
-  actual,
-  source: sources.WIRE_SUPPORTS,
-});
-
-export const tieOff = (limit: Length, actual: Length): Caution => ({
-  code: 'tie-off',
-  severity: 'warning',
-  sentence: `who ties steel ${limit.format()} or more above a lower level must be protected from falling`,
-  limit,
-  actual,
-  source: sources.OSHA_BARS,
-});

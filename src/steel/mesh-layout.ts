@@ -9,12 +9,13 @@ import * as faults from '../quantity/faults';
 import { angle, constant, length, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, readInput, refuse } from '../reckoning/calculation';
-import { choice, eitherBy, type Field, fields, maybe, quantity, text } from '../reckoning/fields';
+import { choice, eitherBy, type Field, fields, maybe, quantity } from '../reckoning/fields';
 import { PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
-import { PEARSON_MESH, WRI_STYLES } from '../reckoning/source';
+import { PEARSON_MESH, WIRE_SUPPORTS, WRI_STYLES } from '../reckoning/source';
 import { CUT_TO, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART } from './mat-ordinary';
+import { WIRE_SUPPORTS_BY_SIZE } from './mat-sources';
 import {
   type MeshPlace,
   type MeshRegionFigures,
@@ -25,7 +26,7 @@ import {
   reckonMeshRegion,
 } from './mesh-region';
 import { unknownStyle } from './mesh-style';
-import { readStyle, type WireStyle } from './wire';
+import { styleField, type WireStyle } from './wire';
 
 /** Input of {@link meshLayout} for a rectangle. */
 export interface MeshLayoutInput {
@@ -117,7 +118,7 @@ const rectangleInput = (): Field<ParsedRectangle> =>
     sideLap: maybe(quantity('length', 'sideLap', 'not-negative', MESH_LAP)),
     endLap: maybe(quantity('length', 'endLap', 'not-negative', MESH_LAP)),
     cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
-    style: maybe(text('style', readStyle, unknownStyle)),
+    style: maybe(styleField(unknownStyle)),
     supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
   });
 
@@ -180,7 +181,7 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
   id: 'mesh-layout',
   title: 'Welded wire mesh',
   version: 2,
-  sources: [PEARSON_MESH, WRI_STYLES],
+  sources: [PEARSON_MESH, WRI_STYLES, WIRE_SUPPORTS, WIRE_SUPPORTS_BY_SIZE],
   input: () => eitherBy<ParsedRectangle | ParsedMeshRegion>('outline', meshRegionInput(), rectangleInput()),
   reckon: (input, pad) => ('outline' in input ? reckonMeshRegion(input, pad) : reckonRectangle(input, pad)),
 }) as unknown as MeshLayout;
