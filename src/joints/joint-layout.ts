@@ -298,9 +298,11 @@ const STEP: Record<System, () => Length> = {
   customary: constant(() => length('1/16 in')),
   metric: constant(() => length('1 mm')),
 };
-const PANEL_LIMIT = 20_000;
+const PANEL_LIMIT = 5_000;
 /** Corners and openings of a slab with sides in two directions; askew ones take more work. */
-const CORNER_LIMIT = { orthogonal: 800, slanted: 200 };
+const CORNER_LIMIT = { orthogonal: 300, slanted: 160 };
+/** An opening without corners counts as one with four. */
+const AS_CORNERS = 4;
 const FIXED_LIMIT = 200;
 const MOST_LINES = 2000;
 
@@ -420,7 +422,7 @@ function checkSize(site: Site, limits: Limits): void {
     if (lines > MOST_LINES) refuse('spacing', faults.tooMany('the plan in joints side by side', MOST_LINES));
   }
   const corners =
-    site.ring.length + site.openings.reduce((sum, o) => sum + (o.cornered ? o.ring.length : 1), 0);
+    site.ring.length + site.openings.reduce((sum, o) => sum + Math.max(AS_CORNERS, o.corners.length), 0);
   const most = CORNER_LIMIT[site.orthogonal ? 'orthogonal' : 'slanted'];
   if (corners > most) refuse('outline', faults.tooMany('the slab in corners and openings', most));
 }
