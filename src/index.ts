@@ -8,6 +8,7 @@ export {
   type BaseTonnageInput,
   baseTonnage,
   type TonFigures,
+  type TonKind,
 } from './base/base-tonnage';
 export {
   type AreaSectionInput,
@@ -16,16 +17,22 @@ export {
   type ExcavationFigures,
   type ExcavationInput,
   excavation,
+  type FillFigures,
   type GridInput,
   type HaulFigures,
   type HaulInput,
   type PitInput,
+  type RaisedInput,
   type ReplacementFigures,
   type ReplacementInput,
+  type RunOut,
   type SectionFigures,
+  type SectionPlace,
   type SectionsInput,
   type ShrinkConvention,
   type ShrinkInput,
+  type SideFigures,
+  type StretchFigures,
   type TrapezoidSectionInput,
   type TrenchInput,
 } from './base/excavation';
@@ -38,7 +45,9 @@ export {
   type ConcreteOrderInput,
   concreteOrder,
   type OrderElementInput,
+  type PourKind,
 } from './concrete/concrete-order';
+export type { CrownForm, ThicknessCrownInput } from './concrete/crown';
 export {
   type CurbCurveInput,
   type CurbVolumeFigures,
@@ -60,6 +69,7 @@ export {
   type TaperedStripFootingInput,
   type TierInput,
 } from './concrete/footing-volume';
+export type { FoundedInput } from './concrete/frost';
 export type { LoadSplit } from './concrete/loads';
 export {
   type BelledPierInput,
@@ -112,6 +122,7 @@ export {
 } from './concrete/wall-volume';
 export { type SquareCheckFigures, type SquareCheckInput, squareCheck } from './forms/square-check';
 export type {
+  AreaInput,
   CircleInput,
   CombinedInput,
   CurvedInput,
@@ -133,7 +144,13 @@ export type {
   UInput,
   WalkInput,
 } from './geometry/outline';
-export type { CircleOpeningInput, OpeningInput, RectangleOpeningInput, RegionInput } from './geometry/region';
+export type {
+  CircleOpeningInput,
+  OpeningInput,
+  RectangleOpeningInput,
+  RegionInput,
+  RegularOpeningInput,
+} from './geometry/region';
 export { type CrossSlopeFigures, type CrossSlopeInput, crossSlope } from './grade/cross-slope';
 export {
   type DrainageCheck,

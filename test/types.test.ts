@@ -5,8 +5,10 @@ import {
   count,
   length,
   mass,
+  meshLayout,
   type Quantity,
   ratio,
+  rebarLayout,
   slabVolume,
   slope,
   temperature,
@@ -62,5 +64,38 @@ describe('types', () => {
     const { figures } = slabVolume({ outline: { shape: 'circle', diameter: '1 ft' }, thickness: '4 in' });
     expectTypeOf(figures.volume).toEqualTypeOf<Quantity<'volume'>>();
     expectTypeOf(figures.perimeter).toEqualTypeOf<Quantity<'length'> | undefined>();
+  });
+
+  it('give the figures of the form that was reckoned', () => {
+    const outline = { shape: 'rectangle', length: '10 ft', width: '8 ft' } as const;
+    const mats = [{ layer: 'bottom', bar: '#4', spacing: '12 in' }] as const;
+    const sides = { length: '10 ft', width: '8 ft', bar: '#4', spacing: '12 in' } as const;
+    expectTypeOf(rebarLayout(sides).figures.along.lines).toEqualTypeOf<Quantity<'count'>>();
+    expectTypeOf(rebarLayout({ outline, mats }).figures.mats[0]?.along.lines).toEqualTypeOf<
+      Quantity<'count'> | undefined
+    >();
+    const strip = { strip: ['10 ft'], width: '16 in', bar: '#4', lines: 2 } as const;
+    expectTypeOf(rebarLayout(strip).figures.corners).toEqualTypeOf<Quantity<'count'>>();
+    const bad = [
+      // @ts-expect-error mats over an outline have no two ways of their own
+      () => rebarLayout({ outline, mats }).figures.along.lines,
+      // @ts-expect-error a strip has no mats
+      () => rebarLayout(strip).figures.mats[0],
+    ];
+    for (const make of bad) expect(make).toThrow();
+
+    const attempt = rebarLayout.attempt({ outline, mats });
+    if (!attempt.ok) throw attempt.error;
+    const any = attempt.result.figures;
+    expectTypeOf(any.barsToBuy).toEqualTypeOf<Quantity<'count'>>();
+    // @ts-expect-error an attempt may have been of another form
+    expect(() => any.along.lines).toThrow();
+    expect('along' in any ? any.along.lines : undefined).toBeUndefined();
+
+    const mesh = meshLayout.attempt({ outline, form: 'sheets', pieceLength: '10 ft', pieceWidth: '5 ft' });
+    if (!mesh.ok) throw mesh.error;
+    expectTypeOf(mesh.result.figures.pieces).toEqualTypeOf<Quantity<'count'>>();
+    // @ts-expect-error an attempt may have been over an outline
+    expect(mesh.result.figures.lapAllowance).toBeUndefined();
   });
 });

@@ -8,17 +8,20 @@
 import { measure } from '../geometry/measure';
 import { type Outline, type OutlineInput, outline } from '../geometry/outline';
 import * as faults from '../quantity/faults';
-import { constant, density, length, mass, ratio } from '../quantity/make';
+import { constant, length, mass, ratio } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
-import { choice, fields, maybe, quantity } from '../reckoning/fields';
+import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
+import { SOIL_DENSITY, WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ARMY_WEIGHTS, CLOSED_FORM, VIRGINIA_SPREAD } from '../reckoning/source';
 import { wholeUnits } from '../reckoning/whole';
+import * as cautions from './cautions';
 import { type Geotextile, type GeotextileFigures, type GeotextileInput, geotextileOf } from './geotextile';
 import { COMPACTORS, type Compactor, type LiftFigures, liftsOf } from './lifts';
-import { BASE_MATERIALS, type BaseMaterial, densityOf } from './materials';
+import { BASE_MATERIALS, type BaseMaterial, densityOf, looseFor } from './materials';
+import * as ordinary from './ordinary';
+import { OHIO_DENSITIES } from './sources';
 import { spreadArea, spreadable } from './spread';
 
 /**
@@ -34,8 +37,10 @@ export interface BaseTonnageInput {
   readonly margin?: QuantityInput<'length'>;
   /** Strip beyond the base that is placed and trimmed away again; none by default. */
   readonly edgeTrim?: QuantityInput<'length'>;
-  /** Depth after compaction. */
-  readonly depth: QuantityInput<'length'>;
+  /** Depth after compaction. Give it or `rateOfSpread`. */
+  readonly depth?: QuantityInput<'length'>;
+  /** Compacted weight on each unit of area, `650 lb/yd2`, in place of the depth. */
+  readonly rateOfSpread?: QuantityInput<'mass-per-area'>;
   /** Density after compaction, from the supplier or a test. */
   readonly compactedDensity?: QuantityInput<'density'>;
   /** Material whose usual densities stand in for those that are not given. */
@@ -44,7 +49,7 @@ export interface BaseTonnageInput {
   readonly solidDensity?: QuantityInput<'density'>;
   /** Share of voids once compacted. */
   readonly voids?: QuantityInput<'ratio'>;
-  /** Density as delivered; by default that of the material, or of loose crushed stone. */
+  /** Density as delivered; by default as much lighter as the material usually is. */
   readonly looseDensity?: QuantityInput<'density'>;
   /** Water in the material, as a share of its dry weight; it is paid for and hauled. */
   readonly moisture?: QuantityInput<'ratio'>;
@@ -56,22 +61,29 @@ export interface BaseTonnageInput {
   readonly truckVolume?: QuantityInput<'volume'>;
   /** What compacts it; with it the lifts are given. */
   readonly compactor?: Compactor;
+  /** Weight of the roller; with it the lift of a vibratory roller goes by its weight. */
+  readonly rollerMass?: QuantityInput<'mass'>;
   /** Thickness of a lift as spread, in place of the rule for the compactor. */
   readonly looseLift?: QuantityInput<'length'>;
   /** Width that is spread at once; with it the length that a ton reaches is given. */
   readonly spreadWidth?: QuantityInput<'length'>;
   /** Geotextile under the base. */
   readonly geotextile?: GeotextileInput;
+  /** Tons to give the weight to buy in, besides the one that is usual for the units of the input. */
+  readonly tons?: readonly TonKind[];
 }
 
-/** The weight to buy in each of the three tons. */
+/** Short tons of 2,000 lb, long tons of 2,240 lb, or tonnes of 1,000 kg. */
+export type TonKind = 'short' | 'long' | 'metric';
+
+/** The weight to buy in each of the tons that were asked for. */
 export interface TonFigures {
   /** Tons of 2,000 lb. */
-  readonly short: Quantity<'mass'>;
+  readonly short?: Quantity<'mass'>;
   /** Tons of 2,240 lb. */
-  readonly long: Quantity<'mass'>;
+  readonly long?: Quantity<'mass'>;
   /** Tonnes of 1,000 kg. */
-  readonly metric: Quantity<'mass'>;
+  readonly metric?: Quantity<'mass'>;
 }
 
 /** Figures of {@link baseTonnage}. */
@@ -80,8 +92,10 @@ export interface BaseTonnageFigures {
   readonly mass: Quantity<'mass'>;
   /** Weight to buy: with the trim, the allowance and the water. */
   readonly deliveredMass: Quantity<'mass'>;
-  /** The same in short, long and metric tons. */
-  readonly tons: TonFigures;
+  /** The same in the tons that were asked for. */
+  readonly tons?: TonFigures;
+  /** Depth after compaction. */
+  readonly depth: Quantity<'length'>;
   /** Plan area of the base in place. */
   readonly area: Quantity<'area'>;
   /** Volume in place. */
@@ -128,7 +142,10 @@ interface Parsed {
   readonly area: Area | undefined;
   readonly margin: Length | undefined;
   readonly edgeTrim: Length | undefined;
-  readonly depth: Length;
+  readonly depth: Length | undefined;
+  readonly rateOfSpread: Quantity<'mass-per-area'> | undefined;
+  readonly rollerMass: Mass | undefined;
+  readonly tons: readonly TonKind[] | undefined;
   readonly compactedDensity: Density | undefined;
   readonly material: BaseMaterial | undefined;
   readonly solidDensity: Density | undefined;
@@ -144,7 +161,8 @@ interface Parsed {
   readonly geotextile: Geotextile | undefined;
 }
 
-const LOOSE_STONE = constant(() => density('95 pcf'));
+const LEAST_SETTLEMENT = constant(() => ratio('5%'));
+const MOST_SETTLEMENT = constant(() => ratio('35%'));
 const ONE = constant(() => ratio('1:1'));
 const NONE = constant(() => ratio('0:1'));
 const INCH = constant(() => length('1 in'));
@@ -189,6 +207,12 @@ function fromVoids({ solidDensity, voids }: Parsed, pad: Pad): Density | undefin
   );
 }
 
+/** Densities are shown in the family of units that the job is in. */
+function densityUnit({ depth, rateOfSpread }: Parsed): 'pcf' | 'kg/m3' {
+  const q = depth ?? rateOfSpread;
+  return q && systemOfQuantity(q) === 'metric' ? 'kg/m3' : 'pcf';
+}
+
 function compactedDensity(input: Parsed, pad: Pad): Density {
   const { compactedDensity: given, material } = input;
   const solid = fromVoids(input, pad);
@@ -198,7 +222,7 @@ function compactedDensity(input: Parsed, pad: Pad): Density {
   if (!material) {
     return refuse('compactedDensity', faults.missing('compactedDensity', '"135 pcf", or give material'));
   }
-  const { value, range, source } = densityOf(material, 'compacted');
+  const { value, range, source } = densityOf(material, 'compacted', densityUnit(input));
   pad.assume({
     name: 'compactedDensity',
     value: value.format(),
@@ -209,11 +233,12 @@ function compactedDensity(input: Parsed, pad: Pad): Density {
   return value;
 }
 
-function looseDensity({ looseDensity: given, material }: Parsed, pad: Pad): Density {
+/** Loose density: given, that of the table with the compacted one beside it, or by their usual pair. */
+function looseDensity(input: Parsed, C: Density, pad: Pad): Density {
+  const { looseDensity: given, material } = input;
   if (given) return given;
-  const known = material
-    ? densityOf(material, 'loose')
-    : { value: LOOSE_STONE(), range: 'loose crushed rock and stone', source: ARMY_WEIGHTS };
+  const tabled = material && !input.compactedDensity && !input.solidDensity;
+  const known = tabled ? densityOf(material, 'loose', densityUnit(input)) : looseFor(C, material);
   pad.assume({
     name: 'looseDensity',
     value: known.value.format(),
@@ -222,6 +247,17 @@ function looseDensity({ looseDensity: given, material }: Parsed, pad: Pad): Dens
     source: known.source,
   });
   return known.value;
+}
+
+/** The depth, given or out of the rate of spread. */
+function depthOf({ depth, rateOfSpread: S }: Parsed, C: Density, pad: Pad): Length {
+  if ((depth === undefined) === (S === undefined)) {
+    return refuse('', faults.giveOneOf(['depth', 'rateOfSpread']));
+  }
+  if (depth) return depth;
+  const rate = S as Quantity<'mass-per-area'>;
+  const unit = systemOfQuantity(rate) === 'metric' ? 'mm' : 'in';
+  return pad.step('depth', 'd = S ÷ C', { S: rate, C }, rate.over(C).in(unit));
 }
 
 /** Customary masses of this size are spoken of in tons, metric ones in tonnes. */
@@ -281,7 +317,7 @@ type SpreadFigures = Pick<
   'rateOfSpread' | 'rateForUnitDepth' | 'lengthPerTon' | 'spreadLength'
 >;
 
-function spreading({ depth: d, spreadWidth: W }: Parsed, C: Density, M: Mass, pad: Pad): SpreadFigures {
+function spreading({ spreadWidth: W }: Parsed, d: Length, C: Density, M: Mass, pad: Pad): SpreadFigures {
   const metric = systemOfQuantity(d) === 'metric';
   const S = pad.step('rate of spread', 'S = d × C', { d, C }, d.times(C));
   const u = metric ? CENTIMETRE() : INCH();
@@ -305,8 +341,20 @@ function spreading({ depth: d, spreadWidth: W }: Parsed, C: Density, M: Mass, pa
   return { rateOfSpread: S, rateForUnitDepth, lengthPerTon, spreadLength };
 }
 
-function heed(C: Density, L: Density, pad: Pad): void {
+const TON_UNITS: Record<TonKind, string> = { short: 'ton', long: 'longton', metric: 'tonne' };
+
+const tonsOf = (wet: Mass, kinds: readonly TonKind[]): TonFigures =>
+  Object.fromEntries(kinds.map((kind) => [kind, wet.in(TON_UNITS[kind])]));
+
+function heed(input: Parsed, C: Density, L: Density, settlement: Ratio, pad: Pad): void {
   if (!L.lessThan(C)) pad.caution(cautions.looseNotLighter(C, L));
+  else if (input.looseDensity) {
+    const [least, most] = [LEAST_SETTLEMENT(), MOST_SETTLEMENT()];
+    const little = settlement.lessThan(least);
+    if (little || settlement.greaterThan(most)) {
+      pad.caution(cautions.oddSettlement(little ? least : most, settlement));
+    }
+  }
   pad.caution(cautions.wetBase);
   pad.caution(cautions.buriedUtilities);
   pad.caution(cautions.wheelLoads);
@@ -314,8 +362,8 @@ function heed(C: Density, L: Density, pad: Pad): void {
 
 function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
   const { placed: A, withTrim } = areasOf(input, pad);
-  const d = input.depth;
   const C = compactedDensity(input, pad);
+  const d = depthOf(input, C, pad);
   const V = pad.step('compacted volume', 'V = A × d', { A, d }, A.times(d));
   const M = pad.step('weight', 'M = V × C', { V, C }, inTons(V.times(C)));
   const T = withTrim.equals(A)
@@ -326,19 +374,20 @@ function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
         { W: withTrim, d, C },
         inTons(withTrim.times(d).times(C)),
       );
-  const L = looseDensity(input, pad);
+  const L = looseDensity(input, C, pad);
   const { dry, wet } = delivered(input, { M, T }, pad);
   const looseVolume = pad.step('loose volume', 'U = N ÷ L', { N: dry, L }, dry.over(L));
   const settlement = pad.step('settlement', 's = 1 − L ÷ C', { L, C }, ONE().minus(L.over(C)).in('%'));
-  const spread = spreading(input, C, M, pad);
+  const spread = spreading(input, d, C, M, pad);
   const loads = loadsOf(input, wet, looseVolume, L, pad);
   const lifts = liftsOf(d, C.over(L), input, pad);
   const fabric = input.geotextile ? { geotextile: geotextileOf(A, input.geotextile, pad) } : {};
-  heed(C, L, pad);
+  heed(input, C, L, settlement, pad);
   return {
     mass: M,
     deliveredMass: wet,
-    tons: { short: wet.in('ton'), long: wet.in('longton'), metric: wet.in('tonne') },
+    ...(input.tons ? { tons: tonsOf(wet, input.tons) } : {}),
+    depth: d,
     area: A,
     compactedVolume: V,
     looseVolume,
@@ -356,10 +405,10 @@ function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
  *
  * @param input - outline or area, compacted depth, and a density or a material
  * @returns weight, volumes compacted and loose, rate of spread, and loads where the truck is known
- * @throws {InputError} `give-one-of` outline and area; `missing` density; `perimeter-unknown` and
+ * @throws {InputError} `give-one-of` outline and area; and depth and rate of spread; `missing` density; `perimeter-unknown` and
  * `grown-together` for outlines that cannot be spread; lengths and densities that cannot be read or
  * are not greater than zero; `too-many` loads
- * @source closed form; default loose density from TM 9-2320-366-10-1, table 2-15; spread as in the paving
+ * @source closed form; densities as in specifications of the Ohio Department of Transportation and TM 9-2320-366-10-1; spread as in the paving
  * guide of the Virginia Department of Transportation
  * @example
  * ```ts
@@ -379,31 +428,34 @@ export const baseTonnage: Calculation<BaseTonnageInput, BaseTonnageFigures> = /*
   id: 'base-tonnage',
   title: 'Granular base',
   version: 1,
-  sources: [CLOSED_FORM, ARMY_WEIGHTS, VIRGINIA_SPREAD],
+  sources: [CLOSED_FORM, OHIO_DENSITIES, ARMY_WEIGHTS, VIRGINIA_SPREAD],
   input: () =>
     fields({
       outline: maybe(outline()),
-      area: maybe(quantity('area', 'area')),
-      margin: maybe(quantity('length', 'margin', 'not-negative')),
-      edgeTrim: maybe(quantity('length', 'edgeTrim', 'not-negative')),
-      depth: quantity('length', 'depth'),
-      compactedDensity: maybe(quantity('density', 'compactedDensity')),
+      area: maybe(quantity('area', 'area', 'positive', ordinary.PLAN_AREA)),
+      margin: maybe(quantity('length', 'margin', 'not-negative', ordinary.WORKING_MARGIN)),
+      edgeTrim: maybe(quantity('length', 'edgeTrim', 'not-negative', ordinary.WORKING_MARGIN)),
+      depth: maybe(quantity('length', 'depth', 'positive', ordinary.BASE_DEPTH)),
+      rateOfSpread: maybe(quantity('mass-per-area', 'rateOfSpread', 'positive', ordinary.SPREAD_RATE)),
+      compactedDensity: maybe(quantity('density', 'compactedDensity', 'positive', SOIL_DENSITY)),
       material: maybe(choice<BaseMaterial>('material', BASE_MATERIALS)),
-      solidDensity: maybe(quantity('density', 'solidDensity')),
-      voids: maybe(quantity('ratio', 'voids', 'not-negative')),
-      looseDensity: maybe(quantity('density', 'looseDensity')),
-      moisture: maybe(quantity('ratio', 'moisture', 'not-negative')),
-      allowance: maybe(quantity('ratio', 'allowance', 'not-negative')),
-      truckPayload: maybe(quantity('mass', 'truckPayload')),
-      truckVolume: maybe(quantity('volume', 'truckVolume')),
+      solidDensity: maybe(quantity('density', 'solidDensity', 'positive', ordinary.SOLID_DENSITY)),
+      voids: maybe(quantity('ratio', 'voids', 'not-negative', ordinary.VOIDS)),
+      looseDensity: maybe(quantity('density', 'looseDensity', 'positive', SOIL_DENSITY)),
+      moisture: maybe(quantity('ratio', 'moisture', 'not-negative', ordinary.MOISTURE)),
+      allowance: maybe(quantity('ratio', 'allowance', 'not-negative', WASTE_ALLOWANCE)),
+      truckPayload: maybe(quantity('mass', 'truckPayload', 'positive', ordinary.TRUCK_PAYLOAD)),
+      truckVolume: maybe(quantity('volume', 'truckVolume', 'positive', ordinary.TRUCK_VOLUME)),
       compactor: maybe(choice<Compactor>('compactor', COMPACTORS)),
-      looseLift: maybe(quantity('length', 'looseLift')),
-      spreadWidth: maybe(quantity('length', 'spreadWidth')),
+      rollerMass: maybe(quantity('mass', 'rollerMass', 'positive', ordinary.ROLLER_MASS)),
+      looseLift: maybe(quantity('length', 'looseLift', 'positive', ordinary.LIFT)),
+      spreadWidth: maybe(quantity('length', 'spreadWidth', 'positive', ordinary.SPREAD_WIDTH)),
+      tons: maybe(list(choice<TonKind>('tons', ['short', 'long', 'metric']), 1, 3)),
       geotextile: maybe(
         fields({
-          rollWidth: quantity('length', 'rollWidth'),
-          rollLength: quantity('length', 'rollLength'),
-          lap: quantity('length', 'lap', 'not-negative'),
+          rollWidth: quantity('length', 'rollWidth', 'positive', ordinary.ROLL_WIDTH),
+          rollLength: quantity('length', 'rollLength', 'positive', ordinary.ROLL_LENGTH),
+          lap: quantity('length', 'lap', 'not-negative', ordinary.FABRIC_LAP),
         }),
       ),
     }),

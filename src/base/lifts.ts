@@ -1,9 +1,11 @@
 /** In how many layers a base is placed, by what compacts it. */
-import { length } from '../quantity/make';
-import type { Quantity } from '../quantity/quantity';
+import { constant, length, mass } from '../quantity/make';
+import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE, ORONO_LIFTS, type Source } from '../reckoning/source';
+import type { Source } from '../reckoning/source';
 import { wholeUnits } from '../reckoning/whole';
+import * as cautions from './cautions';
+import { COMMON_PRACTICE, GEORGE_LIFTS, MARYLAND_LIFTS, OHIO_LIFTS, ORONO_LIFTS } from './sources';
 
 /** What compacts the base. */
 export type Compactor = 'hand-tamper' | 'plate' | 'power-tamper' | 'vibratory-roller';
@@ -20,48 +22,106 @@ export interface LiftFigures {
 
 type Length = Quantity<'length'>;
 
-/** The thickest lift, in inches, in the state that the rule speaks of. */
-type Rule = readonly [inches: number, state: 'loose' | 'compacted', source: Source];
+/** A lift under both of its names, in the state that the rule speaks of. */
+interface Lift {
+  readonly inches: number;
+  readonly millimetres: number;
+  readonly state: 'loose' | 'compacted';
+  readonly source: Source;
+}
+
+/** What a compactor is trusted with by default, and the most that is published for it. */
+interface Rule {
+  readonly usual: Lift;
+  readonly most: Lift;
+}
+
+const lift = (inches: number, state: Lift['state'], source: Source): Lift => ({
+  inches,
+  millimetres: inches * 25,
+  state,
+  source,
+});
 
 const RULES: Record<Compactor, Rule> = {
-  'hand-tamper': [3, 'loose', COMMON_PRACTICE],
-  plate: [4, 'loose', ORONO_LIFTS],
-  'power-tamper': [4, 'loose', ORONO_LIFTS],
-  'vibratory-roller': [10, 'compacted', ORONO_LIFTS],
+  'hand-tamper': { usual: lift(3, 'loose', COMMON_PRACTICE), most: lift(4, 'loose', GEORGE_LIFTS) },
+  plate: { usual: lift(4, 'loose', ORONO_LIFTS), most: lift(6, 'loose', MARYLAND_LIFTS) },
+  'power-tamper': { usual: lift(4, 'loose', ORONO_LIFTS), most: lift(6, 'loose', GEORGE_LIFTS) },
+  'vibratory-roller': {
+    usual: lift(4, 'compacted', OHIO_LIFTS),
+    most: lift(12, 'compacted', ORONO_LIFTS),
+  },
 };
 
 /** Names of the compactors. */
 export const COMPACTORS = /*#__PURE__*/ Object.keys(RULES) as Compactor[];
 
-/** The thickest lift as spread: given, or that of the rule for the compactor. */
-function thickest(
-  given: Length | undefined,
-  compactor: Compactor | undefined,
-  grow: Quantity<'ratio'>,
-  pad: Pad,
-) {
-  if (given) return given;
-  const [inches, state, source] = RULES[compactor as Compactor];
+const HEAVY = constant(() => mass('12 ton'));
+const MIDDLING = constant(() => mass('10 ton'));
+
+/** Vibratory rollers by their weight, as one state has them; without it the lightest. */
+function byMass(m: Quantity<'mass'>): Lift {
+  if (m.greaterThan(HEAVY())) return lift(8, 'compacted', OHIO_LIFTS);
+  return lift(m.lessThan(MIDDLING()) ? 4 : 6, 'compacted', OHIO_LIFTS);
+}
+
+const asSpread = ({ inches, state }: Lift, grow: Quantity<'ratio'>): Length => {
   const most = length(`${inches} in`);
+  return state === 'loose' ? most : most.times(grow);
+};
+
+const named = ({ inches, millimetres }: Lift, metric: boolean): string =>
+  metric ? `${millimetres} mm` : `${inches} in`;
+
+/** What the lifts depend on. */
+export interface LiftInput {
+  readonly compactor: Compactor | undefined;
+  readonly rollerMass: Quantity<'mass'> | undefined;
+  readonly looseLift: Length | undefined;
+}
+
+/** A lift that was given, against the most that is published for the compactor. */
+function heedGiven(given: Length, compactor: Compactor, grow: Quantity<'ratio'>, pad: Pad): void {
+  const { most } = RULES[compactor];
+  const limit = asSpread(most, grow);
+  const own = systemOfQuantity(given) === 'metric' ? limit.in('mm') : limit;
+  if (given.greaterThan(own)) {
+    pad.caution(cautions.thickLift(compactor.replace('-', ' '), own, given, most.source));
+  }
+}
+
+/** The thickest lift as spread: given, or that of the rule for the compactor. */
+function thickest(d: Length, input: LiftInput, grow: Quantity<'ratio'>, pad: Pad): Length {
+  const { looseLift: given, compactor, rollerMass } = input;
+  if (given) {
+    if (compactor) heedGiven(given, compactor, grow, pad);
+    return given;
+  }
+  const { usual, most } = RULES[compactor as Compactor];
+  const taken = rollerMass && compactor === 'vibratory-roller' ? byMass(rollerMass) : usual;
+  const metric = systemOfQuantity(d) === 'metric';
+  const roller = compactor === 'vibratory-roller' && !rollerMass ? ' of unknown weight' : '';
   pad.assume({
     name: 'looseLift',
-    value: `${most.format()} ${state}`,
-    because: `the thickest lift for a ${(compactor as Compactor).replace('-', ' ')}`,
-    override: 'Give looseLift, the thickness of a lift as spread',
-    source,
+    value: `${named(taken, metric)} ${taken.state}`,
+    because: `the thickest lift for a ${(compactor as Compactor).replace('-', ' ')}${roller}, on the careful side; up to ${named(most, metric)} ${most.state} is published`,
+    override: roller
+      ? 'Give rollerMass, or looseLift as spread'
+      : 'Give looseLift, the thickness of a lift as spread',
+    source: taken.source,
   });
-  return state === 'loose' ? most : most.times(grow);
+  return asSpread(taken, grow);
 }
 
 /** Lifts of equal thickness, none thicker than what the compactor can do. */
 export function liftsOf(
   d: Length,
   grow: Quantity<'ratio'>,
-  { compactor, looseLift }: { compactor: Compactor | undefined; looseLift: Length | undefined },
+  input: LiftInput,
   pad: Pad,
 ): LiftFigures | undefined {
-  if (!compactor && !looseLift) return undefined;
-  const t = thickest(looseLift, compactor, grow, pad);
+  if (!input.compactor && !input.looseLift) return undefined;
+  const t = thickest(d, input, grow, pad);
   const loose = pad.step('depth as spread', 'u = d × g', { d, g: grow }, d.times(grow));
   const n = wholeUnits('lifts', loose, t, 'looseLift', pad);
   return {

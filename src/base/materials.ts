@@ -1,19 +1,21 @@
 /**
  * Granular materials with their usual densities, loose and compacted.
  *
- * Ranges, not promises: the supplier's figure or a test always goes before them. Loose weights come
- * from tables that were read; compacted ones are what the trade counts on, from memory.
+ * Ranges, not promises: the supplier's figure or a test always goes before them. Loose and compacted are
+ * pairs of one material: a compacted yard takes from an eighth to a third more of it loose. A loose weight out
+ * of a table stands only where it makes such a pair; tables of loose broken stone do not go with stone that is
+ * graded to compact, whose loose weight is the compacted one less a fifth.
  */
-import { density } from '../quantity/make';
+import { constant, density, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import {
   ARMY_WEIGHTS,
-  COMMON_PRACTICE,
   COMPACTED_STONE,
   GILLETTE_WEIGHTS,
   RADFORD_WEIGHTS,
   type Source,
 } from '../reckoning/source';
+import { LOOSE_SHARE, OHIO_DENSITIES } from './sources';
 
 /** Materials with densities at hand. */
 export type BaseMaterial =
@@ -36,26 +38,23 @@ interface Densities {
   readonly compacted: Usual;
 }
 
+/** Graded to compact: 1.25 loose yards to a compacted one. */
+const GRADED: Densities = {
+  loose: [112, 100, 125, LOOSE_SHARE],
+  compacted: [140, 130, 150, OHIO_DENSITIES],
+};
+
 const TABLE: Record<BaseMaterial, Densities> = {
-  'crushed-stone': {
-    loose: [95, 90, 100, ARMY_WEIGHTS],
-    compacted: [140, 130, 150, COMPACTED_STONE],
-  },
-  'crushed-limestone': {
-    loose: [100, 90, 105, ARMY_WEIGHTS],
-    compacted: [140, 130, 145, COMPACTED_STONE],
-  },
-  'crusher-run': {
-    loose: [100, 90, 105, RADFORD_WEIGHTS],
-    compacted: [140, 130, 150, COMPACTED_STONE],
-  },
+  'crushed-stone': GRADED,
+  'crushed-limestone': GRADED,
+  'crusher-run': GRADED,
   'clean-stone': {
     loose: [90, 85, 100, RADFORD_WEIGHTS],
     compacted: [105, 95, 115, COMPACTED_STONE],
   },
   gravel: { loose: [110, 95, 115, ARMY_WEIGHTS], compacted: [125, 115, 135, COMPACTED_STONE] },
   'gravel-and-sand': {
-    loose: [95, 95, 120, ARMY_WEIGHTS],
+    loose: [104, 95, 120, LOOSE_SHARE],
     compacted: [130, 120, 140, COMPACTED_STONE],
   },
   'earth-and-gravel': {
@@ -64,8 +63,8 @@ const TABLE: Record<BaseMaterial, Densities> = {
   },
   sand: { loose: [100, 75, 105, GILLETTE_WEIGHTS], compacted: [115, 105, 125, COMPACTED_STONE] },
   'crushed-concrete': {
-    loose: [90, 80, 95, COMMON_PRACTICE],
-    compacted: [125, 115, 135, COMPACTED_STONE],
+    loose: [100, 85, 110, LOOSE_SHARE],
+    compacted: [125, 115, 135, OHIO_DENSITIES],
   },
 };
 
@@ -79,14 +78,40 @@ export interface KnownDensity {
   readonly source: Source;
 }
 
-/** The usual density of a material. */
-export function densityOf(material: BaseMaterial, state: 'loose' | 'compacted'): KnownDensity {
+/** The usual density of a material, in pcf or in kg/m3. */
+export function densityOf(
+  material: BaseMaterial,
+  state: 'loose' | 'compacted',
+  unit: 'pcf' | 'kg/m3',
+): KnownDensity {
   const [value, from, to, source] = TABLE[material][state];
   const words = material.replaceAll('-', ' ');
   const which = source.fromMemory ? 'range from memory' : 'range partly from memory';
+  const shown = (pcf: number): string => {
+    const q = density(`${pcf} pcf`);
+    return unit === 'pcf' ? `${pcf}` : q.format(unit, { places: 0 }).replace(` ${unit}`, '');
+  };
   return {
-    value: density(`${value} pcf`),
-    range: `${words}, ${state}: ${from} to ${to} pcf are met with (${which})`,
+    value: density(`${value} pcf`).in(unit),
+    range: `${words}, ${state}: ${shown(from)} to ${shown(to)} ${unit} are met with (${which})`,
     source,
+  };
+}
+
+/** A quarter more loose than compacted, where the material is not known. */
+const USUAL_SHARE = constant(() => ratio('0.8:1'));
+
+/** Loose density for a compacted one: their usual pair tells how much lighter it is. */
+export function looseFor(compacted: Quantity<'density'>, material: BaseMaterial | undefined): KnownDensity {
+  const pair = material && TABLE[material];
+  const share = pair
+    ? density(`${pair.loose[0]} pcf`).over(density(`${pair.compacted[0]} pcf`))
+    : USUAL_SHARE();
+  const times = (1 / share.toNumber(':1')).toFixed(2);
+  const words = material ? material.replaceAll('-', ' ') : 'graded base';
+  return {
+    value: compacted.times(share),
+    range: `a compacted yard of ${words} takes about ${times} yards loose; 1.12 to 1.33 are met with`,
+    source: LOOSE_SHARE,
   };
 }

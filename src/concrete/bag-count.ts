@@ -9,11 +9,15 @@ import * as faults from '../quantity/faults';
 import { constant, mass, ratio, volume } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import { alkali } from '../reckoning/cautions';
 import { type Field, fields, maybe, quantity } from '../reckoning/fields';
+import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { BAG_SHEETS } from '../reckoning/source';
+import { BAG_SHEETS, WASTE_TEXTS } from '../reckoning/source';
 import { wholeUnits } from '../reckoning/whole';
+import * as cautions from './cautions';
+import { inFamilyOf } from './family';
+import { BAG, BAG_WATER, BAG_YIELD, BARROW, POUR } from './ordinary';
 
 /** Input of {@link bagCount}. */
 export interface BagCountInput {
@@ -80,6 +84,9 @@ const EIGHTY = constant(() => mass('80 lb'));
 /** Six pints. */
 const WATER = constant(() => volume('0.75 gal'));
 const LIFT = constant(() => mass('51 lb'));
+const LEAST_ALLOWANCE = constant(() => ratio('5%'));
+/** Some 45 bags of 80 lb: what a few people mix and place before the first of it sets. */
+const MUCH = constant(() => volume('1 yd3'));
 
 function yieldOf({ yield: given, bag }: Parsed, pad: Pad): Volume {
   if (given) return given;
@@ -118,8 +125,12 @@ function reckon(input: Parsed, pad: Pad): BagCountFigures {
   const w = waterOf(input, pad);
   const water = pad.step('water', 'T = n × w', { n, w }, w.times(n));
   if (a.sign() === 0) pad.caution(cautions.noAllowance);
-  if (B.greaterThan(LIFT())) pad.caution(cautions.liftingBags(LIFT(), B));
-  pad.caution(cautions.alkali);
+  if (a.sign() !== 0 && a.lessThan(LEAST_ALLOWANCE())) {
+    pad.caution(cautions.smallAllowance('a small pad', WASTE_TEXTS, LEAST_ALLOWANCE(), a));
+  }
+  if (V.greaterThan(MUCH())) pad.caution(cautions.muchForBags(inFamilyOf(V, MUCH()), V, n));
+  if (B.greaterThan(LIFT())) pad.caution(cautions.liftingBags(inFamilyOf(B, LIFT()), B));
+  pad.caution(alkali);
   return {
     bags: n,
     withAllowance,
@@ -135,13 +146,13 @@ function reckon(input: Parsed, pad: Pad): BagCountFigures {
 
 function door(): Field<Parsed> {
   return fields({
-    volume: quantity('volume', 'volume'),
-    allowance: quantity('ratio', 'allowance', 'not-negative'),
-    bag: quantity('mass', 'bag'),
-    yield: maybe(quantity('volume', 'yield')),
-    water: maybe(quantity('volume', 'water')),
-    barrow: maybe(quantity('volume', 'barrow')),
-    buggy: maybe(quantity('volume', 'buggy')),
+    volume: quantity('volume', 'volume', 'positive', POUR),
+    allowance: quantity('ratio', 'allowance', 'not-negative', WASTE_ALLOWANCE),
+    bag: quantity('mass', 'bag', 'positive', BAG),
+    yield: maybe(quantity('volume', 'yield', 'positive', BAG_YIELD)),
+    water: maybe(quantity('volume', 'water', 'positive', BAG_WATER)),
+    barrow: maybe(quantity('volume', 'barrow', 'positive', BARROW)),
+    buggy: maybe(quantity('volume', 'buggy', 'positive', BARROW)),
   });
 }
 

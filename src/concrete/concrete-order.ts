@@ -3,21 +3,33 @@
  *
  * `order = roundup(V × (1 + a), increment)`, or with several elements the sum of each with its own
  * allowance. The allowance is always said, never assumed: published texts give from 5% to 10% and
- * disagree.
+ * disagree. It is judged by what is poured.
  */
 import * as faults from '../quantity/faults';
 import { constant, ratio } from '../quantity/make';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { type Quantity, type QuantityInput, unitShown } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import { alkali } from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, WASTE_TEXTS } from '../reckoning/source';
 import { total } from '../reckoning/whole';
-import { evenly, fullFirst, type LoadSplit } from './loads';
+import * as cautions from './cautions';
+import { evenly, fullFirst, fullTruck, type LoadSplit } from './loads';
+import { heedAllowances, heedRounding } from './order-advice';
+import { INCREMENT, LEAST_LOAD, POUR, TRUCK } from './ordinary';
+
+/**
+ * What is poured, by what holds it: a `slab` on a base, `formed` between forms, a `trench` cut in the earth,
+ * or `augered` holes.
+ */
+export type PourKind = 'slab' | 'formed' | 'trench' | 'augered';
 
 /** One element of the pour. */
 export interface OrderElementInput {
+  /** What it is: the allowance is judged by it. */
+  readonly pour?: PourKind;
   /** Concrete in place, net. */
   readonly volume: QuantityInput<'volume'>;
   /** Share added to it, `0%` or more. */
@@ -30,6 +42,8 @@ export interface ConcreteOrderInput {
   readonly volume?: QuantityInput<'volume'>;
   /** Share added for waste, spillage and an uneven base, `0%` or more. */
   readonly allowance?: QuantityInput<'ratio'>;
+  /** What the volume is: the allowance is judged by it. Elements each say their own. */
+  readonly pour?: PourKind;
   /** Elements poured together, each with its own allowance, in place of volume and allowance. */
   readonly elements?: readonly OrderElementInput[];
   /** The step in which the supplier sells, for example `0.25 yd3`. */
@@ -47,7 +61,7 @@ export interface ConcreteOrderInput {
 
 /** Figures of {@link concreteOrder}. */
 export interface ConcreteOrderFigures {
-  /** What to order in all. */
+  /** What to order in all, in the unit of the increment. */
   readonly order: Quantity<'volume'>;
   /** Net volume with the allowance, before rounding up. */
   readonly withAllowance: Quantity<'volume'>;
@@ -61,6 +75,12 @@ export interface ConcreteOrderFigures {
   readonly loadCount: Quantity<'count'>;
   /** Each load, the larger ones first. */
   readonly loads: readonly Quantity<'volume'>[];
+  /** Where the last of several loads is not full: what can be ordered for certain now. */
+  readonly firm?: Quantity<'volume'>;
+  /** That last load, best called for when what is left to fill has been measured. */
+  readonly balance?: Quantity<'volume'>;
+  /** How far the last load falls short of a full truck, where trucks are filled first. */
+  readonly shortOfTruck?: Quantity<'volume'>;
   /** How the order was split. */
   readonly split: LoadSplit;
   /** Loads below the minimum that are paid for all the same. */
@@ -73,6 +93,7 @@ type Volume = Quantity<'volume'>;
 type Ratio = Quantity<'ratio'>;
 
 interface Element {
+  readonly pour: PourKind | undefined;
   readonly volume: Volume;
   readonly allowance: Ratio;
 }
@@ -80,6 +101,7 @@ interface Element {
 interface Parsed {
   readonly volume: Volume | undefined;
   readonly allowance: Ratio | undefined;
+  readonly pour: PourKind | undefined;
   readonly elements: readonly Element[] | undefined;
   readonly increment: Volume;
   readonly truckCapacity: Volume;
@@ -123,7 +145,7 @@ function several(elements: readonly Element[], pad: Pad): Needed {
   return { net, withAllowance, elements: each, bare: elements.every((e) => e.allowance.sign() === 0) };
 }
 
-function needed({ volume, allowance, elements }: Parsed, pad: Pad): Needed {
+function needed({ volume, allowance, pour, elements }: Parsed, pad: Pad): Needed {
   if ((volume === undefined) === (elements === undefined)) {
     return volume
       ? refuse('', faults.giveOneOf(['volume', 'elements']))
@@ -131,6 +153,7 @@ function needed({ volume, allowance, elements }: Parsed, pad: Pad): Needed {
   }
   if (elements) {
     if (allowance) refuse('allowance', faults.giveOneOf(['allowance', 'elements']));
+    if (pour) refuse('pour', faults.giveOneOf(['pour', 'elements']));
     return several(elements, pad);
   }
   if (!allowance) return refuse('allowance', faults.missing('allowance', '"8%"'));
@@ -160,40 +183,46 @@ function splitOf(order: Volume, input: Parsed, pad: Pad): { loads: Volume[]; spl
   return { loads: even, split: 'even' };
 }
 
-/** Above this an allowance was probably meant as a factor. */
-const LARGE_ALLOWANCE = constant(() => ratio('25%'));
-
-function heedAllowances({ allowance, elements }: Parsed, pad: Pad): void {
-  const all = [allowance, ...(elements ?? []).map((e) => e.allowance)];
-  const large = all.find((a) => a?.greaterThan(LARGE_ALLOWANCE()));
-  if (large) pad.caution(cautions.largeAllowance(LARGE_ALLOWANCE(), large));
-}
-
-function heed(input: Parsed, bare: boolean, loads: readonly Volume[], pad: Pad): void {
+function heed(input: Parsed, bare: boolean, loads: readonly Volume[], over: boolean, pad: Pad): void {
   if (bare) pad.caution(cautions.noAllowance);
-  heedAllowances(input, pad);
+  else heedAllowances(input, pad);
   const { truckCapacity, minimumLoad } = input;
   const last = loads.at(-1) as Volume;
   const small = truckCapacity.times(QUARTER());
   const least = smallest(loads);
   if (minimumLoad && least.lessThan(minimumLoad)) {
     pad.caution(cautions.belowMinimumLoad(minimumLoad, least));
-  } else if (loads.length > 1 && last.lessThan(small)) {
+  } else if (!over && loads.length > 1 && last.lessThan(small)) {
     pad.caution(cautions.smallLastLoad(small, last));
   }
-  pad.caution(cautions.alkali);
+  pad.caution(alkali);
+}
+
+/** Where trucks are filled first and the last is not: what is certain, what is called for, what is left. */
+function balanceOf(
+  order: Volume,
+  loads: readonly Volume[],
+  split: LoadSplit,
+  { truckCapacity, increment }: Parsed,
+): Pick<ConcreteOrderFigures, 'firm' | 'balance' | 'shortOfTruck'> {
+  const last = loads.at(-1) as Volume;
+  const short = fullTruck(order, truckCapacity, increment).minus(last);
+  if (split !== 'full-first' || short.sign() <= 0) return {};
+  if (loads.length === 1) return { shortOfTruck: short };
+  return { firm: order.minus(last), balance: last, shortOfTruck: short };
 }
 
 function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
   const { increment: i, minimumLoad } = input;
   const { net, withAllowance, elements, bare } = needed(input, pad);
-  const order = withAllowance.upTo(i);
+  const order = withAllowance.upTo(i).in(unitShown(i).id);
   // What comes out even is printed as it is: a last digit rounded up for show must not look like more.
   const even = order.compareTo(withAllowance) === 0;
   const formula = even ? 'O = W' : 'O = ceil(W ÷ i) × i';
   pad.step('order, rounded up to whole increments', formula, { W: withAllowance, i }, order);
   const { loads, split } = splitOf(order, input, pad);
-  heed(input, bare, loads, pad);
+  const over = heedRounding({ net, withAllowance, order }, input, pad);
+  heed(input, bare, loads, over, pad);
   const below = minimumLoad ? loads.filter((load) => load.lessThan(minimumLoad)).length : 0;
   return {
     order,
@@ -203,24 +232,30 @@ function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
     overNet: order.minus(net),
     loadCount: wholeNumber(loads.length),
     loads,
+    ...balanceOf(order, loads, split, input),
     split,
     ...(minimumLoad ? { loadsBelowMinimum: wholeNumber(below) } : {}),
     publishedAllowances: PUBLISHED,
   };
 }
 
+const pour = (): Field<PourKind | undefined> =>
+  maybe(choice<PourKind>('pour', ['slab', 'formed', 'trench', 'augered']));
+
 function door(): Field<Parsed> {
   const element = fields({
-    volume: quantity('volume', 'volume'),
-    allowance: quantity('ratio', 'allowance', 'not-negative'),
+    pour: pour(),
+    volume: quantity('volume', 'volume', 'positive', POUR),
+    allowance: quantity('ratio', 'allowance', 'not-negative', WASTE_ALLOWANCE),
   });
   return fields({
-    volume: maybe(quantity('volume', 'volume')),
-    allowance: maybe(quantity('ratio', 'allowance', 'not-negative')),
+    volume: maybe(quantity('volume', 'volume', 'positive', POUR)),
+    allowance: maybe(quantity('ratio', 'allowance', 'not-negative', WASTE_ALLOWANCE)),
+    pour: pour(),
     elements: maybe(list(element, 1, 500)),
-    increment: quantity('volume', 'increment'),
-    truckCapacity: quantity('volume', 'truckCapacity'),
-    minimumLoad: maybe(quantity('volume', 'minimumLoad')),
+    increment: quantity('volume', 'increment', 'positive', INCREMENT),
+    truckCapacity: quantity('volume', 'truckCapacity', 'positive', TRUCK),
+    minimumLoad: maybe(quantity('volume', 'minimumLoad', 'positive', LEAST_LOAD)),
     split: maybe(choice<LoadSplit>('split', ['full-first', 'even'])),
   });
 }
@@ -230,7 +265,7 @@ function door(): Field<Parsed> {
  *
  * @param input - net volume with its allowance, or elements each with their own; increment and truck
  * capacity; the least load, and how to split
- * @returns the order and its loads
+ * @returns the order and its loads, in the unit of the increment
  * @throws {InputError} `missing` or `negative` allowance; `give-one-of` volume and elements; volumes that
  * cannot be read or are not greater than zero; `too-many` loads
  * @source arithmetic; published allowances are among the figures

@@ -23,10 +23,21 @@ import {
   wholeNumber,
   word,
 } from '../reckoning/fields';
+import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
-import { prismoid, TWO } from './solids';
+import { type Founded, type FoundedInput, foundedFields, frostField, heedFrost } from './frost';
+import {
+  FOOTING_DEPTH,
+  FOOTING_LENGTH,
+  FOOTING_STEP,
+  FOOTING_WIDTH,
+  PAD_EDGE,
+  PAD_SIDE,
+  PAD_TOP,
+} from './ordinary';
+import { rectangularFrustum, TWO } from './solids';
 
 /** Steps along a strip on sloping ground. */
 export interface FootingStepsInput {
@@ -39,7 +50,7 @@ export interface FootingStepsInput {
 }
 
 /** A straight run, measured along its centreline. */
-export interface StripFootingInput {
+export interface StripFootingInput extends FoundedInput {
   /** Always `strip`. */
   readonly form: 'strip';
   /** Along the centreline, in all. */
@@ -53,7 +64,7 @@ export interface StripFootingInput {
 }
 
 /** Around a rectangle, by the outside; corners are counted once. */
-export interface LoopFootingInput {
+export interface LoopFootingInput extends FoundedInput {
   /** Always `loop`. */
   readonly form: 'loop';
   /** Outside length. */
@@ -67,7 +78,7 @@ export interface LoopFootingInput {
 }
 
 /** A straight run whose section is a trapezoid. */
-export interface TaperedStripFootingInput {
+export interface TaperedStripFootingInput extends FoundedInput {
   /** Always `tapered-strip`. */
   readonly form: 'tapered-strip';
   /** Along the centreline, in all. */
@@ -81,7 +92,7 @@ export interface TaperedStripFootingInput {
 }
 
 /** A box under a post. */
-export interface PadFootingInput {
+export interface PadFootingInput extends FoundedInput {
   /** Always `pad`. */
   readonly form: 'pad';
   /** One side. */
@@ -95,7 +106,7 @@ export interface PadFootingInput {
 }
 
 /** A box with a sloping top that narrows to a rectangle. */
-export interface TaperedPadFootingInput {
+export interface TaperedPadFootingInput extends FoundedInput {
   /** Always `tapered-pad`. */
   readonly form: 'tapered-pad';
   /** One side at the bottom. */
@@ -125,7 +136,7 @@ export interface TierInput {
 }
 
 /** Blocks on top of each other, the lowest first. */
-export interface SteppedPadFootingInput {
+export interface SteppedPadFootingInput extends FoundedInput {
   /** Always `stepped-pad`. */
   readonly form: 'stepped-pad';
   /** The blocks, each within the one below. */
@@ -147,6 +158,8 @@ export type FootingInput =
 export interface FootingVolumeInput {
   /** The footings. */
   readonly footings: readonly FootingInput[];
+  /** How deep the ground freezes, as the local building department says; `0 in` where it does not. */
+  readonly frostDepth?: LengthInput;
 }
 
 /** Figures of {@link footingVolume}. */
@@ -171,7 +184,14 @@ interface Tier {
   readonly depth: Length;
 }
 
-type Footing =
+type Footing = Founded & Form;
+
+interface Parsed {
+  readonly footings: readonly Footing[];
+  readonly frostDepth: Length | undefined;
+}
+
+type Form =
   | (Tier & {
       readonly form: 'strip';
       readonly steps: { readonly count: Count; readonly height: Length; readonly lap: Length } | undefined;
@@ -294,16 +314,12 @@ function taperedPad(footing: Of<'tapered-pad'>, { name, path }: Place, pad: Pad)
   if (a.greaterThan(l)) refuse(`${path}.topLength`, faults.doesNotFit('topLength', 'length'));
   if (b.greaterThan(w)) refuse(`${path}.topWidth`, faults.doesNotFit('topWidth', 'width'));
   const n = footing.count ?? wholeNumber(1);
-  const A = pad.step(`${name}, bearing area of one`, 'A = l × w', { l, w }, l.times(w));
-  const B = pad.step(`${name}, top of one`, 'B = a × b', { a, b }, a.times(b));
-  const mean = l.plus(a).over(TWO()).times(w.plus(b).over(TWO()));
-  const M = pad.step(`${name}, halfway up`, 'M = (l + a) × (w + b) ÷ 4', { l, a, w, b }, mean);
-  const one = A.times(e0).plus(prismoid(h, A, M, B));
+  const { foot: A, volume: K } = rectangularFrustum(name, { l, w, a, b, h }, pad);
   const volume = pad.step(
-    `${name}, volume`,
-    'V = n × (A × g + h × (A + 4 × M + B) ÷ 6)',
-    { n, A, g: e0, h, M, B },
-    one.times(n),
+    `${name}, with its upright edge`,
+    'V = n × (A × g + K)',
+    { n, A, g: e0, K },
+    A.times(e0).plus(K).times(n),
   );
   const sides = l.plus(w).times(TWO()).times(e0).times(n);
   const formed = pad.step(`${name}, upright edges`, 'F = n × 2 × (l + w) × g', { n, l, w, g: e0 }, sides);
@@ -350,11 +366,16 @@ function bodyOf(footing: Footing, place: Place, pad: Pad): Body {
   }
 }
 
-function reckon({ footings }: { readonly footings: readonly Footing[] }, pad: Pad): FootingVolumeFigures {
+function reckon({ footings, frostDepth }: Parsed, pad: Pad): FootingVolumeFigures {
   const bodies = footings.map((footing, i) =>
     bodyOf(footing, { name: `footing ${i + 1}`, path: `footings[${i}]` }, pad),
   );
   const volumes = bodies.map((b) => b.volume);
+  heedFrost(
+    footings.map(({ founded, indoors }, i) => ({ name: `footing ${i + 1}`, founded, indoors })),
+    frostDepth,
+    pad,
+  );
   pad.caution(cautions.buriedUtilities);
   pad.caution(cautions.alkali);
   return {
@@ -378,47 +399,64 @@ function reckon({ footings }: { readonly footings: readonly Footing[] }, pad: Pa
 const MOST_FOOTINGS = 500;
 const MOST_ALIKE = 100_000;
 
-function door(): Field<{ footings: Footing[] }> {
-  const l = (what: string): Field<Length> => quantity('length', what);
+function door(): Field<Parsed> {
+  const l = (what: string, ordinary: Ordinary): Field<Length> =>
+    quantity('length', what, 'positive', ordinary);
   const count = maybe(whole('count', 1, MOST_ALIKE));
-  const tier = { length: l('length'), width: l('width'), depth: l('depth') };
-  const steps = fields({ count: whole('count', 1, 1000), height: l('height'), lap: l('lap') });
+  const ground = foundedFields();
+  const depth = l('depth', FOOTING_DEPTH);
+  const pad = { length: l('length', PAD_SIDE), width: l('width', PAD_SIDE), depth };
+  const steps = fields({
+    count: whole('count', 1, 1000),
+    height: l('height', FOOTING_STEP),
+    lap: l('lap', PAD_SIDE),
+  });
   const footing = kinds<Footing>('form', [
-    fields({ form: word('strip'), ...tier, steps: maybe(steps) }),
+    fields({
+      form: word('strip'),
+      length: l('length', FOOTING_LENGTH),
+      width: l('width', FOOTING_WIDTH),
+      depth,
+      steps: maybe(steps),
+      ...ground,
+    }),
     fields({
       form: word('loop'),
-      outerLength: l('outerLength'),
-      outerWidth: l('outerWidth'),
-      width: l('width'),
-      depth: l('depth'),
+      outerLength: l('outerLength', FOOTING_LENGTH),
+      outerWidth: l('outerWidth', FOOTING_LENGTH),
+      width: l('width', FOOTING_WIDTH),
+      depth,
+      ...ground,
     }),
     fields({
       form: word('tapered-strip'),
-      length: l('length'),
-      bottomWidth: l('bottomWidth'),
-      topWidth: l('topWidth'),
-      depth: l('depth'),
+      length: l('length', FOOTING_LENGTH),
+      bottomWidth: l('bottomWidth', FOOTING_WIDTH),
+      topWidth: l('topWidth', FOOTING_WIDTH),
+      depth,
+      ...ground,
     }),
-    fields({ form: word('pad'), ...tier, count }),
+    fields({ form: word('pad'), ...pad, count, ...ground }),
     fields({
       form: word('tapered-pad'),
-      length: l('length'),
-      width: l('width'),
-      edge: quantity('length', 'edge', 'not-negative'),
-      topLength: l('topLength'),
-      topWidth: l('topWidth'),
-      taper: l('taper'),
+      length: l('length', PAD_SIDE),
+      width: l('width', PAD_SIDE),
+      edge: quantity('length', 'edge', 'not-negative', PAD_EDGE),
+      topLength: l('topLength', PAD_TOP),
+      topWidth: l('topWidth', PAD_TOP),
+      taper: l('taper', FOOTING_DEPTH),
       count,
+      ...ground,
     }),
-    fields({ form: word('stepped-pad'), tiers: list(fields(tier), 2, 20), count }),
+    fields({ form: word('stepped-pad'), tiers: list(fields(pad), 2, 20), count, ...ground }),
   ]);
-  return fields({ footings: list(footing, 1, MOST_FOOTINGS) });
+  return fields({ footings: list(footing, 1, MOST_FOOTINGS), frostDepth: frostField() });
 }
 
 /**
  * Concrete for footings.
  *
- * @param input - a list of footings
+ * @param input - a list of footings, and how deep the ground freezes
  * @returns volume in all and of each, bearing area, faces to form
  * @throws {InputError} `does-not-fit` where a part is larger than what holds it; lengths that cannot be
  * read or are not greater than zero

@@ -23,7 +23,7 @@ function loadCount(order: Volume, truck: Volume, pad: Pad): number {
 }
 
 /** What a truck takes in whole increments, in the unit of the order; all of it where one increment is more. */
-function fullTruck(order: Volume, capacity: Volume, increment: Volume): Volume {
+export function fullTruck(order: Volume, capacity: Volume, increment: Volume): Volume {
   const usable = capacity.downTo(increment);
   return order.minus(order).plus(usable.sign() === 0 ? capacity : usable);
 }

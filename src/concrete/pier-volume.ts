@@ -29,10 +29,12 @@ import {
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
-import { circleArea, coneFrustum, prismoid, TWO, timesPi } from './solids';
+import { type Founded, type FoundedInput, foundedFields, frostField, heedFrost } from './frost';
+import { BELL_HEIGHT, BELL_TOE, BELL_WIDTH, PIER_HEIGHT, PIER_SIDE } from './ordinary';
+import { circleArea, coneFrustum, rectangularFrustum, TWO, timesPi } from './solids';
 
 /** A round pier. */
-export interface RoundPierInput {
+export interface RoundPierInput extends FoundedInput {
   /** Always `round`. */
   readonly form: 'round';
   /** Across. */
@@ -44,7 +46,7 @@ export interface RoundPierInput {
 }
 
 /** A rectangular pier. */
-export interface RectangularPierInput {
+export interface RectangularPierInput extends FoundedInput {
   /** Always `rectangular`. */
   readonly form: 'rectangular';
   /** One side. */
@@ -58,7 +60,7 @@ export interface RectangularPierInput {
 }
 
 /** A round pier that tapers. */
-export interface TaperedRoundPierInput {
+export interface TaperedRoundPierInput extends FoundedInput {
   /** Always `tapered-round`. */
   readonly form: 'tapered-round';
   /** Across the bottom. */
@@ -72,7 +74,7 @@ export interface TaperedRoundPierInput {
 }
 
 /** A rectangular pier that tapers. */
-export interface TaperedRectangularPierInput {
+export interface TaperedRectangularPierInput extends FoundedInput {
   /** Always `tapered-rectangular`. */
   readonly form: 'tapered-rectangular';
   /** One side at the bottom. */
@@ -90,7 +92,7 @@ export interface TaperedRectangularPierInput {
 }
 
 /** A round shaft that widens at its foot. */
-export interface BelledPierInput {
+export interface BelledPierInput extends FoundedInput {
   /** Always `belled`. */
   readonly form: 'belled';
   /** Across the shaft. */
@@ -119,6 +121,8 @@ export type PierInput =
 export interface PierVolumeInput {
   /** The piers. */
   readonly piers: readonly PierInput[];
+  /** How deep the ground freezes, as the local building department says; `0 in` where it does not. */
+  readonly frostDepth?: LengthInput;
 }
 
 /** Figures of {@link pierVolume}. */
@@ -138,7 +142,7 @@ type Area = Quantity<'area'>;
 type Volume = Quantity<'volume'>;
 type Count = Quantity<'count'>;
 
-interface Alike {
+interface Alike extends Founded {
   readonly height: Length;
   readonly count: Count | undefined;
 }
@@ -163,6 +167,11 @@ type Pier = Alike &
         readonly toe: Length | undefined;
       }
   );
+
+interface Parsed {
+  readonly piers: readonly Pier[];
+  readonly frostDepth: Length | undefined;
+}
 
 type Of<F extends Pier['form']> = Extract<Pier, { form: F }>;
 
@@ -222,16 +231,7 @@ function taperedRound(pier: Of<'tapered-round'>, { name }: Place, pad: Pad): Bod
 function taperedRectangular(pier: Of<'tapered-rectangular'>, { name }: Place, pad: Pad): Body {
   const { length: l, topLength: a, height: h } = pier;
   const [w, b] = [pier.width ?? l, pier.topWidth ?? a];
-  const A = pad.step(`${name}, bearing area`, 'A = l × w', { l, w }, l.times(w));
-  const B = pad.step(`${name}, top`, 'B = a × b', { a, b }, a.times(b));
-  const mean = l.plus(a).over(TWO()).times(w.plus(b).over(TWO()));
-  const M = pad.step(`${name}, halfway up`, 'M = (l + a) × (w + b) ÷ 4', { l, a, w, b }, mean);
-  const volume = pad.step(
-    `${name}, volume`,
-    'V = h × (A + 4 × M + B) ÷ 6',
-    { h, A, M, B },
-    prismoid(h, A, M, B),
-  );
+  const { foot: A, volume } = rectangularFrustum(name, { l, w, a, b, h }, pad);
   const s = pad.step(
     `${name}, slope of the faces on l`,
     's = √(h² + ((w − b) ÷ 2)²)',
@@ -304,9 +304,19 @@ function bodyOf(pier: Pier, i: number, pad: Pad): Body {
   };
 }
 
-function reckon({ piers }: { readonly piers: readonly Pier[] }, pad: Pad): PierVolumeFigures {
+function reckon({ piers, frostDepth }: Parsed, pad: Pad): PierVolumeFigures {
   const bodies = piers.map((pier, i) => bodyOf(pier, i, pad));
   const volumes = bodies.map((b) => b.volume);
+  heedFrost(
+    piers.map(({ founded, indoors, height }, i) => ({
+      name: `pier ${i + 1}`,
+      founded,
+      indoors,
+      atMost: height,
+    })),
+    frostDepth,
+    pad,
+  );
   pad.caution(cautions.buriedUtilities);
   pad.caution(cautions.alkali);
   return {
@@ -327,10 +337,16 @@ function reckon({ piers }: { readonly piers: readonly Pier[] }, pad: Pad): PierV
   };
 }
 
-function door(): Field<{ piers: Pier[] }> {
-  const l = (what: string): Field<Length> => quantity('length', what);
-  const zero = (what: string): Field<Length> => quantity('length', what, 'not-negative');
-  const alike = { height: l('height'), count: maybe(whole('count', 1, 100_000)) };
+function door(): Field<Parsed> {
+  const l = (what: string, ordinary = PIER_SIDE): Field<Length> =>
+    quantity('length', what, 'positive', ordinary);
+  const zero = (what: string, ordinary = PIER_SIDE): Field<Length> =>
+    quantity('length', what, 'not-negative', ordinary);
+  const alike = {
+    height: l('height', PIER_HEIGHT),
+    count: maybe(whole('count', 1, 100_000)),
+    ...foundedFields(),
+  };
   const pier = kinds<Pier>('form', [
     fields({ form: word('round'), diameter: l('diameter'), ...alike }),
     fields({ form: word('rectangular'), length: l('length'), width: maybe(l('width')), ...alike }),
@@ -351,19 +367,19 @@ function door(): Field<{ piers: Pier[] }> {
     fields({
       form: word('belled'),
       shaftDiameter: l('shaftDiameter'),
-      bellDiameter: l('bellDiameter'),
-      bellHeight: l('bellHeight'),
-      toe: maybe(zero('toe')),
+      bellDiameter: l('bellDiameter', BELL_WIDTH),
+      bellHeight: l('bellHeight', BELL_HEIGHT),
+      toe: maybe(zero('toe', BELL_TOE)),
       ...alike,
     }),
   ]);
-  return fields({ piers: list(pier, 1, 500) });
+  return fields({ piers: list(pier, 1, 500), frostDepth: frostField() });
 }
 
 /**
  * Concrete for piers and posts.
  *
- * @param input - a list of piers
+ * @param input - a list of piers, and how deep the ground freezes
  * @returns volume in all and of each, bearing area, sides
  * @throws {InputError} `does-not-fit` for a bell that does not fit its pier; lengths that cannot be read or
  * are not greater than zero

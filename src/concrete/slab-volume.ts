@@ -1,6 +1,6 @@
 /**
- * Volume of a slab: `V = A × t`, with the thickness at the centroid where it varies in a plane, and what
- * is thickened below it.
+ * Volume of a slab: `V = A × t`, with the thickness at the centroid where it varies in a plane, the mean
+ * under a crown, and what is thickened below it.
  *
  * Source: geometry.
  */
@@ -17,6 +17,8 @@ import * as cautions from '../reckoning/cautions';
 import { fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import { inFamilyOf } from './family';
+import { BASE_TOLERANCE } from './ordinary';
 import {
   type Beam,
   type BeamInput,
@@ -44,7 +46,7 @@ export interface SlabVolumeInput {
   readonly outline: OutlineInput;
   /** Openings in it, placed in its plan; they must lie inside and apart. */
   readonly openings?: readonly OpeningInput[];
-  /** Thickness of the concrete: the same everywhere, or varying in a plane. */
+  /** Thickness of the concrete: the same everywhere, varying in a plane, or with a crown. */
   readonly thickness: ThicknessInput;
   /** An edge thickened below the slab, all around. */
   readonly edge?: EdgeInput;
@@ -92,9 +94,9 @@ interface Parsed {
 /** IRC 2009 R506.1, as quoted. */
 const LEAST_THICKNESS = constant(() => length('3.5 in'));
 
-/** The middle of an opening; that of a round one is where it stands. */
+/** The middle of an opening; that of a round or regular one is where it stands. */
 const middleOf = (opening: Opening, ring: readonly Corner[]): Corner =>
-  opening.shape === 'circle'
+  opening.shape === 'circle' || opening.shape === 'regular'
     ? { x: canonicalValue(opening.at.x), y: canonicalValue(opening.at.y) }
     : ringCentroid(ring);
 
@@ -103,10 +105,11 @@ function openingsOf({ outline: shape, openings = [], edge: thick }: Parsed, pad:
   if (!openings || openings.length === 0) return [];
   const { openings: rings } = ringsOf({ outline: shape, openings });
   if (thick) checkClearOfEdge(shape, thick, rings);
-  return openings.map((opening, i) => ({
-    area: measure(opening, pad, `openings[${i}]`).area,
-    centroid: middleOf(opening, rings[i] as readonly Corner[]),
-  }));
+  return openings.map((opening, i) => {
+    const ring = rings[i] as readonly Corner[];
+    const area = measure(opening, pad, `openings[${i}]`).area;
+    return { opening, ring, area, centroid: middleOf(opening, ring) };
+  });
 }
 
 /** Outline less openings. */
@@ -123,11 +126,11 @@ function netArea(whole: Quantity<'area'>, openings: readonly MeasuredOpening[], 
 type Varying = Pick<SlabVolumeFigures, 'meanThickness' | 'thinnest' | 'thickest'>;
 
 function thicknessFigures(over: ThicknessOver, pad: Pad): Varying {
-  const { mean, thinnest, thickest } = over;
-  const least = LEAST_THICKNESS();
-  const thin = thinnest?.thickness ?? mean;
-  if (thin.lessThan(least)) pad.caution(cautions.thinSlab(least, thin));
-  return thinnest && thickest ? { meanThickness: mean, thinnest, thickest } : {};
+  const { mean, least: thin, thinnest, thickest } = over;
+  const limit = inFamilyOf(thin, LEAST_THICKNESS());
+  if (thin.lessThan(limit)) pad.caution(cautions.thinSlab(limit, thin));
+  if (mean === thin) return {};
+  return thinnest && thickest ? { meanThickness: mean, thinnest, thickest } : { meanThickness: mean };
 }
 
 /** What goes below the slab. */
@@ -195,13 +198,15 @@ function reckon(input: Parsed, pad: Pad): SlabVolumeFigures {
 }
 
 /**
- * Volume of a slab: any outline, thickness the same or in a plane, edges and beams thickened below.
+ * Volume of a slab: any outline, thickness the same, in a plane or with a crown, edges and beams thickened
+ * below.
  *
  * @param input - the outline in plan and the thickness; edge, beams and base tolerance where there are any
  * @returns volume, area and perimeter, exact until shown
  * @throws {InputError} for an outline that crosses itself, does not close or encloses nothing; `too-thin`
- * where a varying thickness goes below nothing; `does-not-fit` for an edge too wide; and for lengths
- * that cannot be read or are not greater than zero
+ * where a varying thickness goes below nothing; `does-not-fit` for an edge too wide; `not-placed` for
+ * openings, an edge or a plane of thickness in an outline without a place; `not-served` for a crown or an edge
+ * that the outline has no room for; and for lengths that cannot be read or are not greater than zero
  * @source closed form; the least thickness cautioned about is that of IRC 2009 R506.1 as quoted
  * @example
  * ```ts
@@ -225,7 +230,7 @@ export const slabVolume: Calculation<SlabVolumeInput, SlabVolumeFigures> = /*#__
       thickness: thickness(),
       edge: maybe(edge()),
       beams: maybe(beams()),
-      baseTolerance: maybe(quantity('length', 'baseTolerance')),
+      baseTolerance: maybe(quantity('length', 'baseTolerance', 'positive', BASE_TOLERANCE)),
     }),
   reckon,
 });

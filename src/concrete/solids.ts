@@ -9,6 +9,7 @@ import { constant } from '../quantity/make';
 import { newQuantity, type Quantity } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
 import { wholeNumber } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
 
 type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;
@@ -34,3 +35,29 @@ export const circleArea = (D: Length): Area => timesPi(D.times(D)).over(FOUR());
 /** Volume of a frustum of a cone: `π × h × (D² + D × d + d²) ÷ 12`. */
 export const coneFrustum = (h: Length, D: Length, d: Length): Volume =>
   timesPi(h.times(D.times(D).plus(D.times(d)).plus(d.times(d)))).over(TWELVE());
+
+/** A rectangular frustum: sides `l` and `w` at its foot, `a` and `b` at its top, `h` high. */
+interface RectangularFrustum {
+  readonly l: Length;
+  readonly w: Length;
+  readonly a: Length;
+  readonly b: Length;
+  readonly h: Length;
+}
+
+/** Foot and volume of a rectangular frustum, with the steps. */
+export function rectangularFrustum(
+  name: string,
+  { l, w, a, b, h }: RectangularFrustum,
+  pad: Pad,
+): { foot: Area; volume: Volume } {
+  const A = pad.step(`${name}, bearing area`, 'A = l × w', { l, w }, l.times(w));
+  const B = pad.step(`${name}, top`, 'B = a × b', { a, b }, a.times(b));
+  const mean = l.plus(a).over(TWO()).times(w.plus(b).over(TWO()));
+  const M = pad.step(`${name}, halfway up`, 'M = (l + a) × (w + b) ÷ 4', { l, a, w, b }, mean);
+  const volume = prismoid(h, A, M, B);
+  return {
+    foot: A,
+    volume: pad.step(`${name}, volume`, 'V = h × (A + 4 × M + B) ÷ 6', { h, A, M, B }, volume),
+  };
+}

@@ -8,10 +8,10 @@ import * as faults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { choice, type Field, fields, list, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { total } from '../reckoning/whole';
+import * as cautions from './cautions';
 
 /** What a core is. */
 export type CoreKind = 'footing' | 'void' | 'rubble';

@@ -24,6 +24,7 @@ import { unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
+import { BEAM_LENGTH, EDGE_DEPTH, EDGE_WIDTH, HAUNCH } from './ordinary';
 
 /** An edge thickened below the slab, all around the outline. */
 export interface EdgeInput {
@@ -65,9 +66,9 @@ export interface Beam extends ThickEdge {
 }
 
 const profile = () => ({
-  below: quantity('length', 'below'),
-  width: quantity('length', 'width'),
-  haunch: maybe(quantity('length', 'haunch')),
+  below: quantity('length', 'below', 'positive', EDGE_DEPTH),
+  width: quantity('length', 'width', 'positive', EDGE_WIDTH),
+  haunch: maybe(quantity('length', 'haunch', 'positive', HAUNCH)),
 });
 
 /** The schema of an edge. */
@@ -78,10 +79,21 @@ const BEAM_LIMIT = 1000;
 /** The schema of the beams. */
 export const beams = (): Field<Beam[]> =>
   list(
-    fields({ length: quantity('length', 'length'), ...profile(), count: maybe(whole('count', 1, 10_000)) }),
+    fields({
+      length: quantity('length', 'length', 'positive', BEAM_LENGTH),
+      ...profile(),
+      count: maybe(whole('count', 1, 10_000)),
+    }),
     1,
     BEAM_LIMIT,
   );
+
+/** Round outlines but the circle have no band of one width that is reckoned here. */
+function checkEdgeServed({ shape }: Outline): void {
+  if (shape === 'ring' || shape === 'sector' || shape === 'curved') {
+    refuse('edge', faults.notServed(shape, 'a thickened edge'));
+  }
+}
 
 /** Perimeter and corner number of the band inside an outline. */
 function bandNumbers(outline: Outline, widest: Decimal): { perimeter: Decimal; corners: Decimal } {
@@ -90,9 +102,7 @@ function bandNumbers(outline: Outline, widest: Decimal): { perimeter: Decimal; c
     if (widest.times(2).greaterThan(d)) refuse('edge', faults.bandTooWide());
     return { perimeter: d.times(PI), corners: PI };
   }
-  if (outline.shape === 'ring' || outline.shape === 'sector' || outline.shape === 'curved') {
-    return refuse('edge', faults.notServed(outline.shape, 'a thickened edge'));
-  }
+  checkEdgeServed(outline);
   return bandOf(ringOf(outline), widest) ?? refuse('edge', faults.bandTooWide());
 }
 
@@ -106,6 +116,7 @@ export function checkClearOfEdge(
   { width, haunch }: ThickEdge,
   openings: readonly (readonly Corner[])[],
 ): void {
+  checkEdgeServed(outline);
   const w = canonicalValue(haunch ? width.plus(haunch) : width);
   const inner = outline.shape === 'circle' ? undefined : insetRing(ringOf(outline), w);
   openings.forEach((ring, i) => {

@@ -1,6 +1,6 @@
 /**
  * Thickness that varies in a plane: over any outline the volume is exactly the area times the thickness
- * at the centroid.
+ * at the centroid. A crown has a file of its own.
  */
 import { centroidOf } from '../geometry/centroid';
 import { extremePoints } from '../geometry/extent';
@@ -17,7 +17,10 @@ import {
 } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, kinds, later, quantity, word } from '../reckoning/fields';
+import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
+import { type Crown, type CrownOpening, crown, crownedMean, type ThicknessCrownInput } from './crown';
+import { TAPERED_THICKNESS } from './ordinary';
 
 /** Thickness that runs evenly from one side of the outline to the other. */
 export interface ThicknessTaperInput {
@@ -43,8 +46,12 @@ export interface ThicknessPlaneInput {
   readonly alongY: QuantityInput<'slope'>;
 }
 
-/** Thickness: the same everywhere, or varying in a plane. */
-export type ThicknessInput = QuantityInput<'length'> | ThicknessTaperInput | ThicknessPlaneInput;
+/** Thickness: the same everywhere, varying in a plane, or with a crown. */
+export type ThicknessInput =
+  | QuantityInput<'length'>
+  | ThicknessTaperInput
+  | ThicknessPlaneInput
+  | ThicknessCrownInput;
 
 type Length = Quantity<'length'>;
 
@@ -63,7 +70,7 @@ interface Plane {
 }
 
 /** Thickness, read. */
-export type Thickness = Length | Taper | Plane;
+export type Thickness = Length | Taper | Plane | Crown;
 
 /** A place in the plan and the thickness there. */
 export interface PlaceOfThickness {
@@ -78,18 +85,20 @@ export interface PlaceOfThickness {
 /** Thickness over an outline. */
 export interface ThicknessOver {
   readonly mean: Length;
+  readonly least: Length;
   readonly thinnest?: PlaceOfThickness;
   readonly thickest?: PlaceOfThickness;
 }
 
-const varying = (): Field<Taper | Plane> =>
-  kinds<Taper | Plane>('vary', [
+const varying = (): Field<Taper | Plane | Crown> =>
+  kinds<Taper | Plane | Crown>('vary', [
     fields({
       vary: word('taper'),
       along: choice('along', ['x', 'y'] as const),
-      from: quantity('length', 'from', 'not-negative'),
-      to: quantity('length', 'to', 'not-negative'),
+      from: quantity('length', 'from', 'not-negative', TAPERED_THICKNESS),
+      to: quantity('length', 'to', 'not-negative', TAPERED_THICKNESS),
     }),
+    crown(),
     fields({
       vary: word('plane'),
       atOrigin: quantity('length', 'atOrigin', 'any'),
@@ -100,7 +109,7 @@ const varying = (): Field<Taper | Plane> =>
 
 /** The schema of a thickness. */
 export function thickness(): Field<Thickness> {
-  const uniform = quantity('length', 'thickness');
+  const uniform = quantity('length', 'thickness', 'positive', SLAB_THICKNESS);
   const vary = varying();
   const choose = (input: unknown): Field<Thickness> =>
     (typeof input === 'object' && input !== null && 'vary' in input ? vary : uniform) as Field<Thickness>;
@@ -144,7 +153,7 @@ interface PlanPart {
 }
 
 /** An opening with its measured area. */
-export interface MeasuredOpening {
+export interface MeasuredOpening extends CrownOpening {
   readonly area: Quantity<'area'>;
   readonly centroid: Corner;
 }
@@ -192,7 +201,11 @@ export function thicknessOver(
   t: Thickness,
   pad: Pad,
 ): ThicknessOver {
-  if (isUniform(t)) return { mean: t };
+  if (isUniform(t)) return { mean: t, least: t };
+  if (t.vary === 'crown') {
+    const least = t.center.lessThan(t.edges) ? t.center : t.edges;
+    return { mean: crownedMean(outline, openings, t, pad), least };
+  }
   const plane = coefficients(t, outline);
   const system = systemOfQuantity(t.vary === 'plane' ? t.atOrigin : t.from);
   const show = (value: Decimal): Length =>
@@ -206,12 +219,13 @@ export function thicknessOver(
     .map((p, i) => ({ p, i, t: at(plane, p) }))
     .sort((p, q) => p.t.comparedTo(q.t));
   const [thin, thick] = [order[0], order.at(-1)];
-  if (!thin || !thick) return { mean: show(plane.a) };
+  if (!thin || !thick) return { mean: show(plane.a), least: show(plane.a) };
   // Running out to nothing along an edge is a feather edge; below nothing is a mistake.
   if (thin.t.lessThan(new Decimal('-1e-30'))) refuse('thickness', faults.tooThin(thin.i + 1));
   const parts = [
     { name: 'the outline', area, centroid: centroidOf(outline), cut: false },
     ...openings.map((o, i) => ({ name: `opening ${i + 1}`, ...o, cut: true })),
   ];
-  return { mean: meanOf(parts, plane, show, pad), thinnest: place(thin.p), thickest: place(thick.p) };
+  const [thinnest, thickest] = [place(thin.p), place(thick.p)];
+  return { mean: meanOf(parts, plane, show, pad), least: thinnest.thickness, thinnest, thickest };
 }

@@ -16,8 +16,9 @@ import {
 } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import { fields, list, maybe, quantity } from '../reckoning/fields';
+import { type Ordinary, PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { CLOSED_FORM } from '../reckoning/source';
+import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { MEMBER_LINE, TAPE_TRUTH } from './sources';
 import { judgeSquareness } from './squareness';
 
@@ -48,6 +49,13 @@ export interface SquareCheckFigures {
 }
 
 type Length = Quantity<'length'>;
+
+const SQUARE_TOLERANCE: Ordinary = {
+  of: 'the difference that is allowed between diagonals',
+  least: ['1/32 in', '1 mm'],
+  most: ['3 in', '75 mm'],
+  source: COMMON_PRACTICE,
+};
 
 interface Parsed {
   readonly length: Length;
@@ -95,10 +103,10 @@ export const squareCheck: Calculation<SquareCheckInput, SquareCheckFigures> = /*
   sources: [CLOSED_FORM, TAPE_TRUTH, MEMBER_LINE],
   input: () =>
     fields({
-      length: quantity('length', 'length'),
-      width: quantity('length', 'width'),
-      diagonals: maybe(list(quantity('length', 'each diagonal'), 2, 2)),
-      tolerance: maybe(quantity('length', 'tolerance', 'not-negative')),
+      length: quantity('length', 'length', 'positive', PLAN_LENGTH),
+      width: quantity('length', 'width', 'positive', PLAN_LENGTH),
+      diagonals: maybe(list(quantity('length', 'each diagonal', 'positive', PLAN_LENGTH), 2, 2)),
+      tolerance: maybe(quantity('length', 'tolerance', 'not-negative', SQUARE_TOLERANCE)),
     }),
   reckon,
 });

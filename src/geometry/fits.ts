@@ -43,7 +43,3 @@ export function checkFits(outline: Outline, path: string): void {
   else if (outline.shape === 'ring') ring(outline, path);
   else if (outline.shape === 'L' || outline.shape === 'U') notched(outline, path);
 }
-
-/** True for a sector that goes all the way around: its two straight edges are none. */
-export const isWholeTurn = ({ angle }: OutlineOf<'sector'>): boolean =>
-  canonicalValue(angle).equals(FULL_TURN);

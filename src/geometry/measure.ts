@@ -8,7 +8,8 @@ import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { arcOf, type Edge, edgesOf } from './arc';
-import { checkFits, isWholeTurn } from './fits';
+import { partWithoutEdge } from './faults';
+import { checkFits } from './fits';
 import type { Outline, OutlineOf, Point } from './outline';
 import { tapedCorners, walkAround } from './place';
 import { type Corner, checkSimple, cornersOf, doubleArea, perimeterOf } from './polygon';
@@ -83,18 +84,14 @@ function ring({ outerDiameter: D, innerDiameter: d }: OutlineOf<'ring'>, pad: Pa
 
 const FULL_TURN = 360;
 
-function sector(outline: OutlineOf<'sector'>, pad: Pad): Measured {
-  const { radius: r, angle: a, innerRadius: q } = outline;
-  const degrees = canonicalValue(a);
-  const share = degrees.times(PI).div(FULL_TURN);
+function sector({ radius: r, angle: a, innerRadius: q }: OutlineOf<'sector'>, pad: Pad): Measured {
+  const share = canonicalValue(a).times(PI).div(FULL_TURN);
   const squares = q ? r.times(r).minus(q.times(q)) : r.times(r);
   const area = scaled(squares, share);
   const formula = q ? 'A = π × (r² − q²) × a ÷ (360 deg)' : 'A = π × r² × a ÷ (360 deg)';
   pad.step('plan area', formula, { r, a, ...(q ? { q } : {}) }, area);
   const arcs = scaled(q ? r.plus(q) : r, share.times(2));
-  // A whole turn has no straight edges.
-  const straight = isWholeTurn(outline) ? r.minus(r) : scaled(q ? r.minus(q) : r, 2);
-  return { area, perimeter: arcs.plus(straight) };
+  return { area, perimeter: arcs.plus(scaled(q ? r.minus(q) : r, 2)) };
 }
 
 /** Area of a regular polygon by the square of its side: a tangent is slow to take, so kept. */
@@ -260,21 +257,52 @@ function offsets({ spacing: d, offsets: y, rule }: OutlineOf<'offsets'>, pad: Pa
   return { area };
 }
 
-function combined({ parts, less = [] }: OutlineOf<'combined'>, pad: Pad, path: string): Measured {
-  const added = parts.map((part, i) => measure(part, pad, `${path}.parts[${i}]`).area);
-  const cut = (less ?? []).map((part, i) => measure(part, pad, `${path}.less[${i}]`).area);
-  const whole = added.reduce((sum, a) => sum.plus(a));
-  const area = cut.reduce((rest, a) => rest.minus(a), whole);
+/** Outlines in outlines: how many there are in all. */
+const countParts = (outline: Outline): number =>
+  outline.shape === 'combined'
+    ? [...outline.parts, ...(outline.less ?? [])].reduce((sum, part) => sum + countParts(part), 0)
+    : 1;
+
+const PART_LIMIT = 10_000;
+
+/** Around all of it: what parts share lies inside, or is edge of neither. */
+function aroundParts(
+  edges: readonly (Length | undefined)[],
+  shared: Length | undefined,
+  pad: Pad,
+  path: string,
+): Length | undefined {
+  if (!shared) return undefined;
+  const known = edges.filter((edge) => edge !== undefined);
+  if (known.length < edges.length) {
+    refuse(`${path}.shared`, partWithoutEdge());
+  }
+  const P = known.reduce((sum, edge) => sum.plus(edge));
+  const around = P.minus(scaled(shared, 2));
+  if (around.sign() <= 0)
+    refuse(`${path}.shared`, faults.doesNotFit('shared', 'half of what goes around the parts'));
+  return pad.step('once around, P being the sum around the parts', 'U = P − 2 × s', { P, s: shared }, around);
+}
+
+function combined(outline: OutlineOf<'combined'>, pad: Pad, path: string): Measured {
+  const { parts, shared } = outline;
+  if (countParts(outline) > PART_LIMIT) refuse(path, faults.tooMany('an outline in parts', PART_LIMIT));
+  const added = parts.map((part, i) => measure(part, pad, `${path}.parts[${i}]`));
+  const cut = (outline.less ?? []).map((part, i) => measure(part, pad, `${path}.less[${i}]`));
+  const whole = added.map(({ area }) => area).reduce((sum, a) => sum.plus(a));
+  const area = cut.reduce((rest, a) => rest.minus(a.area), whole);
   if (area.sign() <= 0) refuse(`${path}.less`, faults.doesNotFit('what is cut out', 'what it is cut from'));
   const values: Record<string, Quantity> = {};
   const terms = [
-    ...added.map((a, i) => ['+', `a${i + 1}`, a] as const),
-    ...cut.map((a, i) => ['−', `b${i + 1}`, a] as const),
+    ...added.map((a, i) => ['+', `a${i + 1}`, a.area] as const),
+    ...cut.map((a, i) => ['−', `b${i + 1}`, a.area] as const),
   ];
   for (const [, name, a] of terms) values[name] = a;
   const formula = terms.map(([sign, name], i) => (i === 0 ? name : `${sign} ${name}`)).join(' ');
   pad.step('plan area together', `A = ${formula}`, values, area);
-  return { area };
+  const edges = [...added, ...cut].map((part) => part.perimeter);
+  const perimeter = aroundParts(edges, shared, pad, path);
+  return { area, ...(perimeter ? { perimeter } : {}) };
 }
 
 /**
@@ -282,7 +310,7 @@ function combined({ parts, less = [] }: OutlineOf<'combined'>, pad: Pad, path: s
  *
  * @param path - where the outline stands in the input, for errors
  * @throws {InputError} `no-such-triangle`, `does-not-fit`, `repeated-point`, `zero-area`,
- * `self-crossing`, `wrong-count`, `does-not-close`, `give-one-of`
+ * `self-crossing`, `wrong-count`, `does-not-close`, `give-one-of`, `perimeter-unknown`, `too-many`
  */
 export function measure(outline: Outline, pad: Pad, path = 'outline'): Measured {
   checkFits(outline, path);
@@ -314,6 +342,8 @@ export function measure(outline: Outline, pad: Pad, path = 'outline'): Measured 
       return curved(outline, pad, path);
     case 'offsets':
       return offsets(outline, pad, path);
+    case 'area':
+      return { area: outline.area };
     case 'combined':
       return combined(outline, pad, path);
   }

@@ -4,7 +4,7 @@
  * A shape is its input type here, its member of {@link Outline}, its line in the schema, its measure in
  * `measure.ts` and, where it has a place in the plan, its ring in `ring.ts`.
  */
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import {
   choice,
   type Field,
@@ -14,9 +14,12 @@ import {
   list,
   maybe,
   quantity,
+  settled,
   whole,
   word,
 } from '../reckoning/fields';
+import { PLAN_LENGTH } from '../reckoning/ordinary';
+import { PLAN_AREA, SHORT_SIDE } from './ordinary';
 
 /** A length as text with a unit, `{ value, unit }`, or a quantity. */
 export type LengthInput = QuantityInput<'length'>;
@@ -193,6 +196,14 @@ export interface OffsetsInput {
   readonly rule: 'trapezoidal' | 'simpson';
 }
 
+/** Ground known by its area alone, as a plan or a survey prints it. It has no edge and no corners. */
+export interface AreaInput {
+  /** Always `area`. */
+  readonly shape: 'area';
+  /** How large it is. */
+  readonly area: QuantityInput<'area'>;
+}
+
 /** Outlines added together, less others cut out. They must not overlap; that is not checked. */
 export interface CombinedInput {
   /** Always `combined`. */
@@ -201,6 +212,11 @@ export interface CombinedInput {
   readonly parts: readonly OutlineInput[];
   /** Cut out. */
   readonly less?: readonly OutlineInput[];
+  /**
+   * How long, in all, the lines are along which parts touch each other or a part cut out touches the
+   * edge; `0 ft` where nothing touches. With it the perimeter is known.
+   */
+  readonly shared?: LengthInput;
 }
 
 /** The outline of a slab, pad or base in plan. */
@@ -219,6 +235,7 @@ export type OutlineInput =
   | WalkInput
   | CurvedInput
   | OffsetsInput
+  | AreaInput
   | CombinedInput;
 
 type Length = Quantity<'length'>;
@@ -267,10 +284,12 @@ export type Outline =
       readonly offsets: readonly Length[];
       readonly rule: 'trapezoidal' | 'simpson';
     }
+  | { readonly shape: 'area'; readonly area: Quantity<'area'> }
   | {
       readonly shape: 'combined';
       readonly parts: readonly Outline[];
       readonly less: readonly Outline[] | undefined;
+      readonly shared: Length | undefined;
     };
 
 interface Notched<S> {
@@ -293,7 +312,9 @@ const OFFSET_LIMIT = 1000;
 const CURVED_LIMIT = 200;
 const PART_LIMIT = 100;
 
-const length = (what: string): Field<Length> => quantity('length', what);
+const length = (what: string): Field<Length> => quantity('length', what, 'positive', PLAN_LENGTH);
+/** A jog of a taped edge, or the notch for a door jamb, may be small. */
+const side = (what: string): Field<Length> => quantity('length', what, 'positive', SHORT_SIDE);
 const any = (what: string): Field<Length> => quantity('length', what, 'any');
 
 const notched = <S extends string>(name: S) =>
@@ -301,8 +322,8 @@ const notched = <S extends string>(name: S) =>
     shape: word(name),
     length: length('length'),
     width: length('width'),
-    notchLength: length('notchLength'),
-    notchWidth: length('notchWidth'),
+    notchLength: side('notchLength'),
+    notchWidth: side('notchWidth'),
   });
 
 const turn = (): Field<'left' | 'right' | Quantity<'angle'>> => {
@@ -321,19 +342,46 @@ const straight = (): Field<Outline>[] => [
   fields({ shape: word('trapezoid'), parallel: list(length('each side'), 2, 2), height: length('height') }),
   notched('L'),
   notched('U'),
-  fields({ shape: word('regular'), sides: whole('sides', 3, 360), side: length('side') }),
+  fields({ shape: word('regular'), sides: whole('sides', 3, 360), side: side('side') }),
   fields({ shape: word('polygon'), points: list(fields({ x: any('x'), y: any('y') }), 3, CORNER_LIMIT) }),
   fields({
     shape: word('taped'),
-    sides: list(length('each side'), 3, WALKED_LIMIT),
+    sides: list(side('each side'), 3, WALKED_LIMIT),
     diagonals: list(length('each diagonal'), 0, WALKED_LIMIT),
   }),
   fields({
     shape: word('walk'),
-    legs: list(fields({ length: length('length'), turn: turn() }), 3, WALKED_LIMIT),
-    closingLimit: maybe(length('closingLimit')),
+    legs: list(fields({ length: side('length'), turn: turn() }), 3, WALKED_LIMIT),
+    closingLimit: maybe(quantity('length', 'closingLimit')),
   }),
 ];
+
+/** A sector that goes all the way around is a circle or a ring, and is reckoned as one everywhere. */
+function wholeTurn(outline: OutlineOf<'sector'>): Outline {
+  const { radius, angle, innerRadius } = outline;
+  if (!canonicalValue(angle).equals(FULL_TURN)) return outline;
+  if (!innerRadius) return { shape: 'circle', diameter: radius.plus(radius) };
+  // Crossed radii stay as they are, to be refused by their own names.
+  if (!innerRadius.lessThan(radius)) return outline;
+  return {
+    shape: 'ring',
+    outerDiameter: radius.plus(radius),
+    innerDiameter: innerRadius.plus(innerRadius),
+  };
+}
+
+const FULL_TURN = 360;
+
+const sector = (): Field<Outline> =>
+  settled(
+    fields({
+      shape: word('sector'),
+      radius: length('radius'),
+      angle: quantity('angle', 'angle'),
+      innerRadius: maybe(length('innerRadius')),
+    }) as Field<Outline>,
+    (read) => wholeTurn(read as OutlineOf<'sector'>),
+  );
 
 const round = (): Field<Outline>[] => [
   fields({ shape: word('circle'), diameter: length('diameter') }),
@@ -342,12 +390,8 @@ const round = (): Field<Outline>[] => [
     outerDiameter: length('outerDiameter'),
     innerDiameter: length('innerDiameter'),
   }),
-  fields({
-    shape: word('sector'),
-    radius: length('radius'),
-    angle: quantity('angle', 'angle'),
-    innerRadius: maybe(length('innerRadius')),
-  }),
+  sector(),
+  fields({ shape: word('area'), area: quantity('area', 'area', 'positive', PLAN_AREA) }),
   fields({
     shape: word('curved'),
     points: list(
@@ -364,7 +408,7 @@ const round = (): Field<Outline>[] => [
   fields({
     shape: word('offsets'),
     spacing: length('spacing'),
-    offsets: list(quantity('length', 'each offset', 'not-negative'), 2, OFFSET_LIMIT),
+    offsets: list(quantity('length', 'each offset', 'not-negative', SHORT_SIDE), 2, OFFSET_LIMIT),
     rule: choice('rule', ['trapezoidal', 'simpson'] as const),
   }),
 ];
@@ -377,6 +421,7 @@ export function outline(): Field<Outline> {
     shape: word('combined'),
     parts: list(inner, 1, PART_LIMIT),
     less: maybe(list(inner, 0, PART_LIMIT)),
+    shared: maybe(quantity('length', 'shared', 'not-negative')),
   });
   const all: Field<Outline> = kinds<Outline>('shape', [...straight(), ...round(), combined]);
   return all;

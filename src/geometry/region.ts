@@ -6,7 +6,8 @@
 import * as faults from '../quantity/faults';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { type Field, fields, kinds, list, maybe, quantity, word } from '../reckoning/fields';
+import { type Field, fields, kinds, list, maybe, quantity, whole, word } from '../reckoning/fields';
+import { OPENING_SIDE, SHORT_SIDE } from './ordinary';
 import {
   type Outline,
   type OutlineInput,
@@ -24,7 +25,7 @@ import {
   ringsFarApart,
   ringsMeet,
 } from './polygon';
-import { type CircleSide, circleRing, holeOf, ringOf } from './ring';
+import { type CircleSide, circleRing, holeOf, regularRing, ringOf } from './ring';
 
 /** A rectangular opening by its corner nearest the origin. */
 export interface RectangleOpeningInput {
@@ -48,8 +49,22 @@ export interface CircleOpeningInput {
   readonly diameter: QuantityInput<'length'>;
 }
 
+/** An opening with equal sides by its centre, as a hexagonal planter. */
+export interface RegularOpeningInput {
+  /** Always `regular`. */
+  readonly shape: 'regular';
+  /** The centre. */
+  readonly at: PointInput;
+  /** How many sides, a plain whole number of 3 or more. */
+  readonly sides: number;
+  /** Length of each side. */
+  readonly side: QuantityInput<'length'>;
+  /** How far it is turned to the left; by default a corner lies from its centre along x. */
+  readonly turned?: QuantityInput<'angle'>;
+}
+
 /** An opening in a slab: a column, a drain, a planter. */
-export type OpeningInput = RectangleOpeningInput | CircleOpeningInput | PolygonInput;
+export type OpeningInput = RectangleOpeningInput | CircleOpeningInput | RegularOpeningInput | PolygonInput;
 
 /** An outline with openings. */
 export interface RegionInput {
@@ -65,6 +80,13 @@ type Length = Quantity<'length'>;
 export type Opening =
   | { readonly shape: 'rectangle'; readonly at: Point; readonly length: Length; readonly width: Length }
   | { readonly shape: 'circle'; readonly at: Point; readonly diameter: Length }
+  | {
+      readonly shape: 'regular';
+      readonly at: Point;
+      readonly sides: Quantity<'count'>;
+      readonly side: Length;
+      readonly turned: Quantity<'angle'> | undefined;
+    }
   | { readonly shape: 'polygon'; readonly points: readonly Point[] };
 
 /** A region, read. */
@@ -91,10 +113,21 @@ export function openings(): Field<Opening[]> {
     fields({
       shape: word('rectangle'),
       at: point(),
-      length: quantity('length', 'length'),
-      width: quantity('length', 'width'),
+      length: quantity('length', 'length', 'positive', OPENING_SIDE),
+      width: quantity('length', 'width', 'positive', OPENING_SIDE),
     }),
-    fields({ shape: word('circle'), at: point(), diameter: quantity('length', 'diameter') }),
+    fields({
+      shape: word('circle'),
+      at: point(),
+      diameter: quantity('length', 'diameter', 'positive', OPENING_SIDE),
+    }),
+    fields({
+      shape: word('regular'),
+      at: point(),
+      sides: whole('sides', 3, 360),
+      side: quantity('length', 'side', 'positive', SHORT_SIDE),
+      turned: maybe(quantity('angle', 'turned', 'any')),
+    }),
     fields({ shape: word('polygon'), points: list(point(), 3, CORNER_LIMIT) }),
   ]);
   return list(opening, 0, OPENING_LIMIT);
@@ -115,6 +148,8 @@ function openingRing(opening: Opening, path: string, circles: CircleSide): Corne
       return moved(ringOf(opening), opening.at);
     case 'circle':
       return moved(circleRing(opening.diameter, circles), opening.at);
+    case 'regular':
+      return moved(regularRing(opening.sides, opening.side, opening.turned), opening.at);
     case 'polygon': {
       const ring = cornersOf(opening.points);
       checkSimple(ring, `${path}.points`);

@@ -14,7 +14,7 @@ import { constant } from '../quantity/make';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { arcOf, type Edge, edgesOf } from './arc';
-import { checkFits, isWholeTurn } from './fits';
+import { checkFits } from './fits';
 import type { Outline, OutlineOf } from './outline';
 import { tapedCorners, walkAround } from './place';
 import { type Corner, checkSimple, cornersOf, doubleArea } from './polygon';
@@ -87,11 +87,15 @@ function you(outline: OutlineOf<'U'>): Corner[] {
   ];
 }
 
-function regular({ sides, side }: OutlineOf<'regular'>): Corner[] {
+/** A regular polygon about the origin, its first corner along x but for the turn. */
+export function regularRing(sides: Quantity<'count'>, side: Length, turned?: Quantity<'angle'>): Corner[] {
   const n = canonicalValue(sides).toNumber();
   const radius = canonicalValue(side).div(Decimal.sin(PI.div(n)).times(2));
-  return Array.from({ length: n }, (_, k) => onCircle(radius, PI.times(2 * k).div(n)));
+  const start = turned ? canonicalValue(turned).times(PI).div(HALF_TURN) : ZERO;
+  return Array.from({ length: n }, (_, k) => onCircle(radius, start.plus(PI.times(2 * k).div(n))));
 }
+
+const HALF_TURN = 180;
 
 /** A sine that is zero but for its 60th digit is zero. */
 const neat = (n: Decimal): Decimal => (n.abs().lessThan('1e-50') ? ZERO : n);
@@ -107,12 +111,9 @@ function arcPoints(radius: Decimal, from: Decimal, to: Decimal): Corner[] {
   );
 }
 
-function sector(outline: OutlineOf<'sector'>): Corner[] {
-  const { radius, angle, innerRadius } = outline;
+function sector({ radius, angle, innerRadius }: OutlineOf<'sector'>): Corner[] {
   const turn = canonicalValue(angle).times(PI).div(180);
   const outer = arcPoints(canonicalValue(radius), ZERO, turn);
-  // All the way around there is no straight edge: the end is the start.
-  if (isWholeTurn(outline)) return outer.slice(0, -1);
   if (!innerRadius) return [...outer, corner(ZERO, ZERO)];
   return [...outer, ...arcPoints(canonicalValue(innerRadius), turn, ZERO)];
 }
@@ -174,11 +175,11 @@ export function circleRing(diameter: Length, lies: CircleSide): Corner[] {
 }
 
 /**
- * The corners of an outline in metres, anticlockwise, checked to be one simple ring. Of a ring outline,
- * and of a sector of a ring that goes all the way around, the outer edge: {@link holeOf} has the other.
+ * The corners of an outline in metres, anticlockwise, checked to be one simple ring. Of a ring outline
+ * the outer edge: {@link holeOf} has the other.
  *
  * @param path - where the outline stands in the input, for errors
- * @throws {InputError} as `measure` does; `not-placed` for offsets and combined outlines
+ * @throws {InputError} as `measure` does; `not-placed` for areas, offsets and combined outlines
  */
 export function ringOf(outline: Outline, path = 'outline', circles: CircleSide = 'inside'): Corner[] {
   checkFits(outline, path);
@@ -200,7 +201,7 @@ export function ringOf(outline: Outline, path = 'outline', circles: CircleSide =
     case 'U':
       return you(outline);
     case 'regular':
-      return regular(outline);
+      return regularRing(outline.sides, outline.side);
     case 'polygon':
       return checked(cornersOf(outline.points), `${path}.points`);
     case 'taped':
@@ -209,15 +210,15 @@ export function ringOf(outline: Outline, path = 'outline', circles: CircleSide =
       return checked(walkAround(outline, path).corners, `${path}.legs`);
     case 'curved':
       return anticlockwise(curved(outline, path));
+    case 'area':
+      return refuse(path, faults.notPlaced('an outline by its area alone'));
     case 'offsets':
+      return refuse(path, faults.notPlaced('an outline by offsets'));
     case 'combined':
-      return refuse(path, faults.notPlaced(outline.shape));
+      return refuse(path, faults.notPlaced('a combined outline'));
   }
 }
 
-/** The hole in the middle of a ring, and of a sector of one that goes all the way around. */
-export function holeOf(outline: Outline): Corner[] | undefined {
-  if (outline.shape === 'ring') return circleRing(outline.innerDiameter, 'outside');
-  if (outline.shape !== 'sector' || !outline.innerRadius || !isWholeTurn(outline)) return undefined;
-  return circleRing(outline.innerRadius.plus(outline.innerRadius), 'outside');
-}
+/** The hole in the middle of a ring. */
+export const holeOf = (outline: Outline): Corner[] | undefined =>
+  outline.shape === 'ring' ? circleRing(outline.innerDiameter, 'outside') : undefined;

@@ -18,8 +18,10 @@ import {
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { fields, maybe, quantity } from '../reckoning/fields';
+import { isUnusual, PLAN_LENGTH, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ADA_WALKS, CLOSED_FORM, PCA_DRAINAGE, UFGS_WALKS } from '../reckoning/source';
+import { BENCH_ELEVATION, SLOPE_ACROSS, SLOPE_ALONG } from './note-ranges';
 import { slopeBetween } from './slope';
 
 /** Input of {@link crossSlope}. */
@@ -75,7 +77,9 @@ function acrossOf({ across, highSide: h, lowSide: k, width: w }: Parsed, pad: Pa
   if (!h) return refuse('highSide', faults.missing('highSide', '"100.1 ft"'));
   if (!k) return refuse('lowSide', faults.missing('lowSide', '"100 ft"'));
   if (!w) return refuse('width', faults.missing('width', '"5 ft"'));
-  return pad.step('cross slope', 'c = abs(h − k) ÷ w', { h, k, w }, slopeBetween(h.minus(k).abs(), w));
+  const c = pad.step('cross slope', 'c = abs(h − k) ÷ w', { h, k, w }, slopeBetween(h.minus(k).abs(), w));
+  if (isUnusual(c, SLOPE_ACROSS)) pad.caution(unusual('highSide', { value: c, ordinary: SLOPE_ACROSS }));
+  return c;
 }
 
 function reckon(input: Parsed, pad: Pad): CrossSlopeFigures {
@@ -129,11 +133,11 @@ export const crossSlope: Calculation<CrossSlopeInput, CrossSlopeFigures> = /*#__
   sources: [CLOSED_FORM, ADA_WALKS, UFGS_WALKS, PCA_DRAINAGE],
   input: () =>
     fields({
-      along: maybe(quantity('slope', 'along', 'not-negative')),
-      across: maybe(quantity('slope', 'across', 'not-negative')),
-      highSide: maybe(quantity('length', 'highSide', 'any')),
-      lowSide: maybe(quantity('length', 'lowSide', 'any')),
-      width: maybe(quantity('length', 'width')),
+      along: maybe(quantity('slope', 'along', 'not-negative', SLOPE_ALONG)),
+      across: maybe(quantity('slope', 'across', 'not-negative', SLOPE_ACROSS)),
+      highSide: maybe(quantity('length', 'highSide', 'any', BENCH_ELEVATION)),
+      lowSide: maybe(quantity('length', 'lowSide', 'any', BENCH_ELEVATION)),
+      width: maybe(quantity('length', 'width', 'positive', PLAN_LENGTH)),
     }),
   reckon,
 });

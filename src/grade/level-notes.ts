@@ -28,9 +28,19 @@ import {
   wholeNumber,
   word,
 } from '../reckoning/fields';
+import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CBM_LEVELLING, CLOSED_FORM, COMMON_PRACTICE, NAVY_GRADES } from '../reckoning/source';
 import { small } from './marks';
+import {
+  BENCH_ELEVATION,
+  CLOSURE,
+  LASER_OFFSET,
+  ROD_READING,
+  STRING_DROP,
+  STRING_LENGTH,
+  WATER_HEIGHT,
+} from './note-ranges';
 
 /** A point whose elevation is known. */
 export interface BenchMarkInput {
@@ -284,16 +294,17 @@ function byRod(notes: RodNotes, pad: Pad): LevelNotesFigures {
 
 function closes({ allowed }: RodNotes, found: Length | undefined, pad: Pad): boolean {
   if (!found) return true;
+  const usual = ALLOWED().in(systemOfQuantity(found) === 'metric' ? 'mm' : 'in');
   if (!allowed) {
     pad.assume({
       name: 'allowed',
-      value: ALLOWED().format(),
-      because: 'flatwork is set to an eighth of an inch',
+      value: usual.format(),
+      because: 'flatwork is set to an eighth of an inch, some 3 mm',
       override: 'Give allowed',
       source: COMMON_PRACTICE,
     });
   }
-  const limit = allowed ?? ALLOWED();
+  const limit = allowed ?? usual;
   if (!found.abs().greaterThan(limit)) return true;
   pad.caution(cautions.misclosure(limit, found));
   return false;
@@ -420,9 +431,9 @@ function reckon(notes: Parsed, pad: Pad): LevelNotesFigures {
 }
 
 const mark = (): Field<Mark | undefined> =>
-  maybe(fields({ name: label('name'), elevation: quantity('length', 'elevation', 'any') }));
+  maybe(fields({ name: label('name'), elevation: quantity('length', 'elevation', 'any', BENCH_ELEVATION) }));
 
-const any = (what: string): Field<Length> => quantity('length', what, 'any');
+const any = (what: string, ordinary: Ordinary): Field<Length> => quantity('length', what, 'any', ordinary);
 
 /**
  * Reduce readings to elevations, with the check sums of a level book.
@@ -459,18 +470,18 @@ export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__
       fields({
         method: word('level'),
         benchMark: mark(),
-        heightOfInstrument: maybe(any('heightOfInstrument')),
+        heightOfInstrument: maybe(any('heightOfInstrument', BENCH_ELEVATION)),
         rows: list(
           fields({
             point: label('point'),
-            backsight: maybe(any('backsight')),
-            foresight: maybe(any('foresight')),
+            backsight: maybe(any('backsight', ROD_READING)),
+            foresight: maybe(any('foresight', ROD_READING)),
           }),
           1,
           ROW_LIMIT,
         ),
-        closesOn: maybe(any('closesOn')),
-        allowed: maybe(quantity('length', 'allowed', 'not-negative')),
+        closesOn: maybe(any('closesOn', BENCH_ELEVATION)),
+        allowed: maybe(quantity('length', 'allowed', 'not-negative', CLOSURE)),
       }) as Field<Parsed>,
       fields({
         method: word('laser'),
@@ -478,8 +489,8 @@ export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__
         rows: list(
           fields({
             point: label('point'),
-            up: maybe(quantity('length', 'up', 'not-negative')),
-            down: maybe(quantity('length', 'down', 'not-negative')),
+            up: maybe(quantity('length', 'up', 'not-negative', LASER_OFFSET)),
+            down: maybe(quantity('length', 'down', 'not-negative', LASER_OFFSET)),
           }),
           1,
           ROW_LIMIT,
@@ -488,15 +499,19 @@ export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__
       fields({
         method: word('water level'),
         benchMark: mark(),
-        atBenchMark: any('atBenchMark'),
-        rows: list(fields({ point: label('point'), height: any('height') }), 1, ROW_LIMIT),
+        atBenchMark: any('atBenchMark', WATER_HEIGHT),
+        rows: list(fields({ point: label('point'), height: any('height', WATER_HEIGHT) }), 1, ROW_LIMIT),
       }) as Field<Parsed>,
       fields({
         method: word('string line'),
         from: mark(),
         to: mark(),
-        length: quantity('length', 'length'),
-        rows: list(fields({ point: label('point'), at: any('at'), down: any('down') }), 1, ROW_LIMIT),
+        length: quantity('length', 'length', 'positive', STRING_LENGTH),
+        rows: list(
+          fields({ point: label('point'), at: any('at', STRING_LENGTH), down: any('down', STRING_DROP) }),
+          1,
+          ROW_LIMIT,
+        ),
       }) as Field<Parsed>,
     ]),
   reckon,

@@ -18,6 +18,7 @@ import * as cautions from '../reckoning/cautions';
 import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { HERPICC_RUNOFF, NYC_RUNOFF, RATIONAL_FORMULA, type Source } from '../reckoning/source';
+import { DRAINED_AREA, RAIN, RUNOFF_SHARE } from './note-ranges';
 
 /** Surfaces with a published runoff coefficient. */
 export type RunoffSurface =
@@ -179,13 +180,13 @@ export const runoff: Calculation<RunoffInput, RunoffFigures> = /*#__PURE__*/ def
       areas: list(
         fields({
           surface: choice('surface', SURFACES),
-          area: quantity('area', 'area'),
-          coefficient: maybe(quantity('ratio', 'coefficient', 'not-negative')),
+          area: quantity('area', 'area', 'positive', DRAINED_AREA),
+          coefficient: maybe(quantity('ratio', 'coefficient', 'not-negative', RUNOFF_SHARE)),
         }),
         1,
         AREA_LIMIT,
       ),
-      intensity: quantity('speed', 'intensity'),
+      intensity: quantity('speed', 'intensity', 'positive', RAIN),
       table: maybe(choice('table', ['new york city', 'herpicc'] as const)),
     }),
   reckon,

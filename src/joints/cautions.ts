@@ -2,9 +2,17 @@
 import type { Quantity } from '../quantity/quantity';
 import { clockText } from '../reckoning/clock';
 import type { Caution } from '../reckoning/result';
-import { ACI_SAW_TIMES, COMMON_PRACTICE } from '../reckoning/source';
+import {
+  ACI_SAW_TIMES,
+  COMMON_PRACTICE,
+  MCGRAW_JOINTS,
+  NAVY_REINFORCED,
+  PCA_JOINTS,
+  SLAB_LENGTH_RATIO,
+} from '../reckoning/source';
 import * as sources from './sources';
 
+type Length = Quantity<'length'>;
 type Time = Quantity<'time'>;
 
 export const tryACut: Caution = {
@@ -65,4 +73,67 @@ export const lateToSet = (limit: Time, actual: Time): Caution => ({
   limit,
   actual,
   source: COMMON_PRACTICE,
+});
+
+export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
+  code: 'slump-out-of-table',
+  severity: 'warning',
+  sentence: `the slump is above the ${limit.format()} that the spacing table goes to; wetter concrete shrinks more, so joint closer`,
+  limit,
+  actual,
+  source: PCA_JOINTS,
+});
+
+export const thicknessOutOfTable = (from: Length, to: Length, limit: Length, actual: Length): Caution => ({
+  code: 'thickness-out-of-table',
+  severity: 'note',
+  sentence: `the thickness is outside the published table, which runs from ${from.format()} to ${to.format()}; the same multiple of the thickness is used`,
+  limit,
+  actual,
+  source: PCA_JOINTS,
+});
+
+export const reinforcedJoints: Caution = {
+  code: 'reinforced-slab',
+  severity: 'note',
+  sentence:
+    'steel holds cracks closed but does not prevent them; wider spacing in a reinforced slab is for the engineer to allow',
+  source: NAVY_REINFORCED,
+};
+
+export const deepCut = (limit: Length, actual: Length): Caution => ({
+  code: 'cut-too-deep',
+  severity: 'stop',
+  sentence: 'the joint would go through more than half of the slab; the slab is too thin for a sawn joint',
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
+  code: 'wide-strip',
+  severity: 'warning',
+  sentence: `panels would be wider than ${limit.format()} of their length and tend to crack across: joint along the strip too`,
+  limit,
+  actual,
+  source: MCGRAW_JOINTS,
+});
+
+export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
+  code: 'long-for-stiffness',
+  severity: 'warning',
+  sentence:
+    'the panel is longer than 5 times the radius of relative stiffness; curling stresses then tend to crack it across. Joint closer',
+  limit,
+  actual,
+  source: SLAB_LENGTH_RATIO,
+});
+
+export const overOtherCaps = (limit: Length, actual: Length): Caution => ({
+  code: 'over-other-caps',
+  severity: 'note',
+  sentence: `several published sources stop at ${limit.format()} for slabs this thick, though thickness alone would allow ${actual.format()}; joint at ${limit.format()} unless the engineer says otherwise`,
+  limit,
+  actual,
+  source: sources.JOINT_LAYOUT_RULES,
 });

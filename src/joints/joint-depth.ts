@@ -1,16 +1,19 @@
 /**
  * How deep a contraction joint is cut or formed, by the way it is made.
  *
- * Sawn with a conventional saw, tooled or formed: a quarter of the thickness, at least 1 in, as
- * Concrete Construction answers. With an early-entry saw: 1 in in slabs up to 9 in thick, and a fifth of
- * the thickness above, the deeper of the fifth to sixth that L&M's Concrete News reports. That a tooled
- * or preformed joint is as deep as a sawn one is common practice, written down from memory.
+ * Sawn with a conventional saw, tooled or formed: a quarter of the thickness, as Concrete Construction
+ * answers. That no joint is shallower than 1 in is common practice (the question to that answer has it, and a
+ * guide specification for walks). With an early-entry saw: 1 in in slabs up to 9 in thick, and a fifth of the
+ * thickness above, the deeper of the fifth to sixth that L&M's Concrete News reports. That a tooled or
+ * preformed joint is as deep as a sawn one is common practice, written down from memory.
  */
 import { constant, length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, JOINT_DEPTH, type Source } from '../reckoning/source';
+import { nominallyAtMost } from './nominal';
+import { LEAST_JOINT_DEPTH } from './sources';
 
 /** How a contraction joint is made. */
 export type JointMaking = 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
@@ -27,7 +30,7 @@ type Length = Quantity<'length'>;
 
 /** The least depth of any contraction joint. */
 const LEAST_DEPTH: () => Length = constant(() => length('1 in'));
-const EARLY_UP_TO = constant(() => length('9 in'));
+const EARLY_UP_TO = 9;
 
 /** One way of making a joint and its depth. */
 export interface DepthBy {
@@ -42,17 +45,19 @@ const larger = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
 export function depthBy(making: JointMaking, t: Length): DepthBy {
   const c = LEAST_DEPTH();
   if (making === 'early-entry saw') {
-    const thick = t.greaterThan(EARLY_UP_TO());
+    const thick = !nominallyAtMost(t, EARLY_UP_TO);
     return {
       depth: thick ? larger(t.over(wholeNumber(5)), c) : c,
       formula: thick ? 'k = max(t ÷ 5, c)' : 'k = c',
       source: EARLY_ENTRY_DEPTH,
     };
   }
+  const quarter = t.over(wholeNumber(4));
+  const byThickness = making === 'conventional saw' ? JOINT_DEPTH : COMMON_PRACTICE;
   return {
-    depth: larger(t.over(wholeNumber(4)), c),
+    depth: larger(quarter, c),
     formula: 'k = max(t ÷ 4, c)',
-    source: making === 'conventional saw' ? JOINT_DEPTH : COMMON_PRACTICE,
+    source: quarter.lessThan(c) ? LEAST_JOINT_DEPTH : byThickness,
   };
 }
 

@@ -125,8 +125,8 @@ export interface JointLayoutInput extends RegionInput {
   readonly depthPerPass?: QuantityInput<'length'>;
   /** How far the saw gets in a given time, cutting. */
   readonly sawRate?: SawRateInput;
-  /** By default lines that halve the slab first. */
-  readonly sawOrder?: 'halving' | 'alternate';
+  /** Joints are sawn one after another from the end the plan counts from; `reverse` where placing began at the other. */
+  readonly sawOrder?: 'consecutive' | 'reverse';
   /** Thickness of the isolation board; by default 1/2 in. */
   readonly boardThickness?: QuantityInput<'length'>;
   /** Sealant is reckoned where its width and depth are given. */
@@ -715,7 +715,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
       depth: maybe(quantity('length', 'depth')),
       depthPerPass: maybe(quantity('length', 'depthPerPass')),
       sawRate: maybe(fields({ length: quantity('length', 'length'), in: quantity('time', 'in') })),
-      sawOrder: maybe(choice('sawOrder', ['halving', 'alternate'] as const)),
+      sawOrder: maybe(choice('sawOrder', ['consecutive', 'reverse'] as const)),
       boardThickness: maybe(quantity('length', 'boardThickness')),
       sealant: maybe(
         fields({

@@ -11,15 +11,18 @@
  * they are tighter. What other published sources give stands beside it, applied or not, because they
  * disagree. No source read here tells wet from dry curing, so neither does the spacing.
  *
- * Boundaries the sources leave open: aggregate of exactly 3/4 in counts as the larger (McGraw-Hill
- * prints it so); slump of exactly 4 in counts as the wetter.
+ * Sizes under two names count as one: slump of 100 mm is 4 in, stone of 19 or 20 mm is 3/4 in. On both the
+ * sources draw their lines differently, so they count on the side that joints closer: such a slump as the
+ * wetter, such stone as the smaller.
+ *
+ * Where the thickness tapers, the spacing goes by the thinnest and the depth by the thickest.
  */
-import * as faults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
-import { choice, type Field, fields, maybe, quantity, reading, wholeNumber } from '../reckoning/fields';
+import { silica } from '../reckoning/cautions';
+import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
+import { AGGREGATE_SIZE, JOINT_SPACING, PLAN_LENGTH, SLAB_THICKNESS, SLUMP } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import {
   ACI_302_JOINTS,
@@ -30,22 +33,29 @@ import {
   PCA_JOINTS,
   UFGS_WALK_JOINTS,
 } from '../reckoning/source';
+import * as cautions from './cautions';
 import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
+import { isLargeStone, isThreeQuarterStone, nominally, nominallyAtLeast, nominallyAtMost } from './nominal';
+import { PANEL_RATIO } from './ordinary';
+import { JOINT_LAYOUT_RULES } from './sources';
 import {
-  CURB_DEPTH,
+  CAPPED_FROM,
   type DepthBySource,
   depthBySource,
   type IsolationBySource,
   isolationBySource,
   type JointUse,
+  otherCap,
   type SpacingBySource,
   spacingBySource,
 } from './spacing-rules';
 
 /** Input of {@link jointSpacing}. */
 export interface JointSpacingInput {
-  /** Thickness of the slab. */
+  /** Thickness of the slab; of one that tapers, where it is thinnest. */
   readonly thickness: QuantityInput<'length'>;
+  /** Thickness where it is thickest, of a slab that tapers: the joints are as deep as that needs. */
+  readonly thickest?: QuantityInput<'length'>;
   /** Largest aggregate size, nominal. */
   readonly aggregateSize: QuantityInput<'length'>;
   /** Slump of the concrete as placed. */
@@ -81,7 +91,7 @@ export interface JointSpacingFigures {
   readonly maximum: Quantity<'length'>;
   /** By the width of the strip, where it is given. */
   readonly byShape?: Quantity<'length'>;
-  /** Depth of the joint as it is made; sawn, a quarter of the thickness and at least 1 in. */
+  /** Depth of the joint as it is made; sawn, a quarter of the greatest thickness and at least 1 in. */
   readonly depth: Quantity<'length'>;
   /** Why the governing rule governs. */
   readonly because: string;
@@ -95,8 +105,9 @@ export interface JointSpacingFigures {
 
 type Length = Quantity<'length'>;
 
-interface Parsed {
+interface Given {
   readonly thickness: Length;
+  readonly thickest: Length | undefined;
   readonly aggregateSize: Length;
   readonly slump: Length;
   readonly width: Length | undefined;
@@ -107,27 +118,54 @@ interface Parsed {
   readonly making: JointMaking | undefined;
 }
 
-const LOW_SLUMP = constant(() => length('4 in'));
-const TABLE_SLUMP = constant(() => length('6 in'));
-const LARGE_AGGREGATE = constant(() => length('3/4 in'));
+/** The input with the thicknesses in their order. */
+type Parsed = Given & { readonly thickest: Length };
+
+/** Inches of slump and of thickness that the published table goes by, and to. */
+const LOW_SLUMP = 4;
+const TABLE_SLUMP = 6;
+const TABLE_FROM = 4;
+const TABLE_TO = 10;
 const MAXIMUM = constant(() => length('18 ft'));
-const TABLE_FROM = constant(() => length('4 in'));
-const TABLE_TO = constant(() => length('10 in'));
 const LONGEST = constant(() => ratio('1.5:1'));
+const CAP = constant(() => length('15 ft'));
 const EVERY = { walk: constant(() => length('5 ft')), curb: constant(() => length('10 ft')) };
 
-function multipleFor({ slump, aggregateSize }: Parsed): number {
-  if (slump.lessThan(LOW_SLUMP())) return 36;
-  return aggregateSize.lessThan(LARGE_AGGREGATE()) ? 24 : 30;
+function multipleFor({ slump, aggregateSize }: Parsed, pad: Pad): number {
+  assumeBoundaries(slump, aggregateSize, pad);
+  if (!nominallyAtLeast(slump, LOW_SLUMP)) return 36;
+  return isLargeStone(aggregateSize) ? 30 : 24;
 }
 
-const yesOrNo = (what: string): Field<boolean> =>
-  reading(
-    (input) => (typeof input === 'boolean' ? input : faults.wrongType(what, 'true or false')),
-    () => ({ title: what, type: 'boolean' }),
-  );
+/** Sizes on which the sources draw their lines differently. */
+function assumeBoundaries(slump: Length, aggregateSize: Length, pad: Pad): void {
+  if (nominally(slump, LOW_SLUMP)) {
+    pad.assume({
+      name: 'slump class',
+      value: `${slump.format()} counts as the wetter`,
+      because: '4 in or 100 mm is the boundary of the table, and the closer spacing is the safe one',
+      override: 'Give the slump as measured, if it is lower',
+      source: PCA_JOINTS,
+    });
+  }
+  if (isThreeQuarterStone(aggregateSize) && nominallyAtLeast(slump, LOW_SLUMP)) {
+    pad.assume({
+      name: 'aggregate class',
+      value: `${aggregateSize.format()} counts as the smaller`,
+      because:
+        'the sources put stone of 3/4 in, 19 or 20 mm, in either class or in none, and the closer spacing is the safe one',
+      override: 'Give maximum where the plans set the spacing',
+      source: COMMON_PRACTICE,
+    });
+  }
+}
 
-const asFeet = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'm' : 'ft');
+const isMetric = (l: Length): boolean => systemOfQuantity(l) === 'metric';
+const asFeet = (l: Length): Length => l.in(isMetric(l) ? 'm' : 'ft');
+/** A published length in the family of the slab. */
+const like = (t: Length, l: Length): Length => l.in(isMetric(t) ? 'm' : 'ft');
+/** So many inches in the family of the slab: 4 in, or 100 mm under its metric name. */
+const inchesLike = (t: Length, n: number): Length => length(isMetric(t) ? `${n * 25} mm` : `${n} in`);
 
 function shapeLimit({ width, longestRatio }: Parsed, pad: Pad): Length | undefined {
   if (!width) return undefined;
@@ -160,13 +198,18 @@ function appliedRules(input: Parsed, byThickness: Length, byShape: Length | unde
       spacing: byThickness,
       because: 'the multiple of the thickness for this slump and aggregate is the tightest rule',
     },
-    { rule: 'maximum', symbol: 'c', spacing: MAXIMUM(), because: 'ACI 302.1R-96, as quoted, allows no more' },
+    {
+      rule: 'maximum',
+      symbol: 'c',
+      spacing: like(input.thickness, MAXIMUM()),
+      because: 'ACI 302.1R-96, as quoted, allows no more',
+    },
   ];
   const { use, maximum } = input;
   const because = 'the panel would be too long for its width';
   if (byShape) rules.push({ rule: 'panel shape', symbol: 'p', spacing: byShape, because });
   if (use === 'walk' || use === 'curb') {
-    const spacing = EVERY[use]();
+    const spacing = like(input.thickness, EVERY[use]());
     rules.push({ rule: use, symbol: 'w', spacing, because: 'the guide specification sets this interval' });
   }
   if (maximum)
@@ -189,8 +232,7 @@ function useOf({ use }: Parsed, pad: Pad): JointUse {
   return 'slab';
 }
 
-function depthFor({ thickness, use, making }: Parsed, pad: Pad): Length {
-  if (!making && use === 'curb') return CURB_DEPTH();
+function depthFor({ thickest, making }: Parsed, pad: Pad): Length {
   if (!making) {
     pad.assume({
       name: 'making',
@@ -200,15 +242,26 @@ function depthFor({ thickness, use, making }: Parsed, pad: Pad): Length {
       source: COMMON_PRACTICE,
     });
   }
-  return workedDepth(making ?? 'conventional saw', thickness, pad);
+  return workedDepth(making ?? 'conventional saw', thickest, pad);
 }
 
-function heed({ thickness, slump, reinforced, making }: Parsed, pad: Pad): void {
-  if (slump.greaterThan(TABLE_SLUMP())) pad.caution(cautions.slumpOutOfTable(TABLE_SLUMP(), slump));
-  if (thickness.lessThan(TABLE_FROM())) pad.caution(cautions.thicknessOutOfTable(TABLE_FROM(), thickness));
-  if (thickness.greaterThan(TABLE_TO())) pad.caution(cautions.thicknessOutOfTable(TABLE_TO(), thickness));
+function heed({ thickness: t, slump, reinforced, making }: Parsed, pad: Pad): void {
+  if (!nominallyAtMost(slump, TABLE_SLUMP)) {
+    pad.caution(cautions.slumpOutOfTable(inchesLike(slump, TABLE_SLUMP), slump));
+  }
+  const [from, to] = [inchesLike(t, TABLE_FROM), inchesLike(t, TABLE_TO)];
+  if (!nominallyAtLeast(t, TABLE_FROM)) pad.caution(cautions.thicknessOutOfTable(from, to, from, t));
+  if (!nominallyAtMost(t, TABLE_TO)) pad.caution(cautions.thicknessOutOfTable(from, to, to, t));
   if (reinforced) pad.caution(cautions.reinforcedJoints);
-  if (!making || making.endsWith('saw')) pad.caution(cautions.silica);
+  if (!making || making.endsWith('saw')) pad.caution(silica);
+}
+
+/** From 8 in on even the closest multiple passes a cap that several sources set. */
+function heedCaps({ thickness }: Parsed, spacing: Length, pad: Pad): void {
+  const cap = otherCap(thickness);
+  if (nominallyAtLeast(thickness, CAPPED_FROM) && spacing.greaterThan(CAP())) {
+    pad.caution(cautions.overOtherCaps(cap, spacing));
+  }
 }
 
 /** A joint needs slab below it, and a strip wider than its panels are long needs joints along it too. */
@@ -226,8 +279,16 @@ function heedShape(
   if (ratioAcross.greaterThan(most)) pad.caution(cautions.wideStrip(most, ratioAcross));
 }
 
-function reckon(input: Parsed, pad: Pad): JointSpacingFigures {
-  const m = wholeNumber(multipleFor(input));
+/** The thicknesses in their order, whichever way round they were given. */
+function inOrder(given: Given): Parsed {
+  const [one, other] = [given.thickness, given.thickest ?? given.thickness];
+  const [thickness, thickest] = other.lessThan(one) ? [other, one] : [one, other];
+  return { ...given, thickness, thickest };
+}
+
+function reckon(given: Given, pad: Pad): JointSpacingFigures {
+  const input = inOrder(given);
+  const m = wholeNumber(multipleFor(input, pad));
   const t = input.thickness;
   const byThickness = pad.step('by thickness', 'b = m × t', { m, t }, asFeet(t.times(m)));
   const byShape = shapeLimit(input, pad);
@@ -238,6 +299,7 @@ function reckon(input: Parsed, pad: Pad): JointSpacingFigures {
   const depth = depthFor(input, pad);
   heed(input, pad);
   heedShape(input, spacing, depth, pad);
+  heedCaps(input, spacing, pad);
   const use = useOf(input, pad);
   const reinforced = input.reinforced ?? false;
   return {
@@ -245,12 +307,12 @@ function reckon(input: Parsed, pad: Pad): JointSpacingFigures {
     governs: rule,
     byThickness,
     multiple: m,
-    maximum: MAXIMUM(),
+    maximum: like(t, MAXIMUM()),
     ...(byShape ? { byShape } : {}),
     depth,
     because,
     spacings: spacingBySource({ ...input, use, reinforced }),
-    depths: depthBySource(t, use),
+    depths: depthBySource(input.thickest, use),
     isolation: isolationBySource(use, reinforced),
   };
 }
@@ -267,7 +329,7 @@ function reckon(input: Parsed, pad: Pad): JointSpacingFigures {
  * ```ts
  * import { jointSpacing } from 'flatwork-reckoner';
  *
- * const { figures } = jointSpacing({ thickness: '5 in', aggregateSize: '3/4 in', slump: '4 in' });
+ * const { figures } = jointSpacing({ thickness: '5 in', aggregateSize: '1 in', slump: '4 in' });
  * figures.spacing.format(); // '12.5 ft'
  * figures.depth.format(); // '1.25 in'
  * figures.because; // 'the multiple of the thickness for this slump and aggregate is the tightest rule'
@@ -276,17 +338,26 @@ function reckon(input: Parsed, pad: Pad): JointSpacingFigures {
 export const jointSpacing: Calculation<JointSpacingInput, JointSpacingFigures> = /*#__PURE__*/ define({
   id: 'joint-spacing',
   title: 'Spacing and depth of contraction joints',
-  version: 1,
-  sources: [PCA_JOINTS, ACI_302_JOINTS, MCGRAW_JOINTS, JOINT_DEPTH, EARLY_ENTRY_DEPTH, UFGS_WALK_JOINTS],
+  version: 2,
+  sources: [
+    PCA_JOINTS,
+    ACI_302_JOINTS,
+    MCGRAW_JOINTS,
+    JOINT_DEPTH,
+    EARLY_ENTRY_DEPTH,
+    UFGS_WALK_JOINTS,
+    JOINT_LAYOUT_RULES,
+  ],
   input: () =>
     fields({
-      thickness: quantity('length', 'thickness'),
-      aggregateSize: quantity('length', 'aggregateSize'),
-      slump: quantity('length', 'slump', 'not-negative'),
-      width: maybe(quantity('length', 'width')),
-      longestRatio: maybe(quantity('ratio', 'longestRatio')),
+      thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
+      thickest: maybe(quantity('length', 'thickest', 'positive', SLAB_THICKNESS)),
+      aggregateSize: quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE),
+      slump: quantity('length', 'slump', 'not-negative', SLUMP),
+      width: maybe(quantity('length', 'width', 'positive', PLAN_LENGTH)),
+      longestRatio: maybe(quantity('ratio', 'longestRatio', 'positive', PANEL_RATIO)),
       use: maybe(choice('use', ['slab', 'walk', 'curb'] as const)),
-      maximum: maybe(quantity('length', 'maximum')),
+      maximum: maybe(quantity('length', 'maximum', 'positive', JOINT_SPACING)),
       reinforced: maybe(yesOrNo('reinforced')),
       making: maybe(choice('making', JOINT_MAKINGS)),
     }),

@@ -43,3 +43,38 @@ export const SAW_RATE_TIME: Ordinary = {
   most: '12 h',
   source: COMMON_PRACTICE,
 };
+
+export const PANEL_RATIO: Ordinary = {
+  of: 'the longest that a panel may be for its width',
+  least: '1:1',
+  most: '3:1',
+  source: COMMON_PRACTICE,
+};
+
+export const ELASTICITY: Ordinary = {
+  of: 'the modulus of elasticity of concrete',
+  least: ['1500000 psi', '10000 MPa'],
+  most: ['8000000 psi', '55000 MPa'],
+  source: COMMON_PRACTICE,
+};
+
+export const PLATE_PRESSURE: Ordinary = {
+  of: 'the pressure of a plate test',
+  least: ['1 psi', '5 kPa'],
+  most: ['1000 psi', '7 MPa'],
+  source: COMMON_PRACTICE,
+};
+
+export const PLATE_DEFLECTION: Ordinary = {
+  of: 'the deflection of a plate test',
+  least: ['0.005 in', '0.1 mm'],
+  most: ['2 in', '50 mm'],
+  source: COMMON_PRACTICE,
+};
+
+export const POISSON_RATIO: Ordinary = {
+  of: "Poisson's ratio of concrete",
+  least: '0.1:1',
+  most: '0.3:1',
+  source: COMMON_PRACTICE,
+};

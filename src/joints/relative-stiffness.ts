@@ -15,10 +15,12 @@ import {
   systemOfQuantity,
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { fields, maybe, quantity } from '../reckoning/fields';
+import { JOINT_SPACING, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { SLAB_LENGTH_RATIO, WESTERGAARD } from '../reckoning/source';
+import * as cautions from './cautions';
+import { ELASTICITY, PLATE_DEFLECTION, PLATE_PRESSURE, POISSON_RATIO } from './ordinary';
 
 /** Reaction of the ground: the pressure that presses a plate in by a deflection. */
 export interface SubgradeInput {
@@ -145,14 +147,14 @@ export const relativeStiffness: Calculation<RelativeStiffnessInput, RelativeStif
     sources: [WESTERGAARD, SLAB_LENGTH_RATIO],
     input: () =>
       fields({
-        thickness: quantity('length', 'thickness'),
-        elasticity: quantity('pressure', 'elasticity'),
+        thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
+        elasticity: quantity('pressure', 'elasticity', 'positive', ELASTICITY),
         subgrade: fields({
-          pressure: quantity('pressure', 'pressure'),
-          deflection: quantity('length', 'deflection'),
+          pressure: quantity('pressure', 'pressure', 'positive', PLATE_PRESSURE),
+          deflection: quantity('length', 'deflection', 'positive', PLATE_DEFLECTION),
         }),
-        poisson: maybe(quantity('ratio', 'poisson', 'not-negative')),
-        panelLength: maybe(quantity('length', 'panelLength')),
+        poisson: maybe(quantity('ratio', 'poisson', 'not-negative', POISSON_RATIO)),
+        panelLength: maybe(quantity('length', 'panelLength', 'positive', JOINT_SPACING)),
       }),
     reckon,
   });

@@ -5,7 +5,7 @@
  * governs, is for `joint-spacing` to say.
  */
 import { constant, length, ratio } from '../quantity/make';
-import type { Quantity } from '../quantity/quantity';
+import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import {
   ACI_302_JOINTS,
@@ -24,6 +24,14 @@ import {
   UFGS_WALK_JOINTS,
 } from '../reckoning/source';
 import { depthBy, JOINT_MAKINGS, type JointMaking } from './joint-depth';
+import { isLargeStone, isThreeQuarterStone, nominally, nominallyAtLeast, nominallyAtMost } from './nominal';
+import {
+  CURVED_JOINTS,
+  JOINT_LAYOUT_RULES,
+  PAVEMENT_JOINTING,
+  PAVEMENT_LAYOUT,
+  POOL_DECK_JOINTS,
+} from './sources';
 
 type Length = Quantity<'length'>;
 
@@ -79,7 +87,8 @@ const nameOf = ({ title }: Source): string => title;
 const times = (l: Length, n: number): Length => l.times(wholeNumber(n));
 const least = (a: Length, b: Length): Length => (b.lessThan(a) ? b : a);
 
-const asGiven = (l: Length): Length => (l.toString().endsWith('m') ? l.in('m') : l.in('ft'));
+const isMetric = (l: Length): boolean => systemOfQuantity(l) === 'metric';
+const asGiven = (l: Length): Length => l.in(isMetric(l) ? 'm' : 'ft');
 
 const row = (rule: string, source: Source, spacing: Length, closer?: Length): SpacingBySource => ({
   rule,
@@ -109,37 +118,38 @@ const inches = (n: number): Length => length(`${n} in`);
 
 /** The printed value for a thickness that the table has; none is read between the lines. */
 function printed(table: Table, t: Length): Length | undefined {
-  const found = table.find(([thick]) => t.compareTo(inches(thick)) === 0);
+  const found = table.find(([thick]) => nominally(t, thick));
   return found && feet(found[1]);
 }
 
 const CSA_CAP = constant(() => length('5 m'));
-const MCGRAW_FROM = constant(() => length('3 in'));
-const MCGRAW_LOW = constant(() => length('4 in'));
-const LARGE = constant(() => length('3/4 in'));
+const MCGRAW_FROM = 3;
+const MCGRAW_LOW = 4;
+const [CAP_CUSTOMARY, CAP_METRIC] = [constant(() => length('15 ft')), constant(() => length('4.5 m'))];
 
 /** The same numbers as the table that governs, but with a slump of 3 to 5 in, so two columns overlap. */
 function mcgraw({ thickness: t, slump, aggregateSize }: Asked): SpacingBySource {
-  const wet = aggregateSize.lessThan(LARGE()) ? 24 : 30;
+  // This source counts stone of 3/4 in as the larger, others as the smaller.
+  const wet = isLargeStone(aggregateSize) || isThreeQuarterStone(aggregateSize) ? 30 : 24;
   const rule = `${wet} times at 3 to 5 in of slump, 36 times under 4 in`;
-  if (slump.lessThan(MCGRAW_FROM())) return row(rule, MCGRAW_JOINTS, asGiven(times(t, 36)));
+  if (!nominallyAtLeast(slump, MCGRAW_FROM)) return row(rule, MCGRAW_JOINTS, asGiven(times(t, 36)));
   const [most, closer] = [asGiven(times(t, 36)), asGiven(times(t, wet))];
-  return slump.lessThan(MCGRAW_LOW())
+  return !nominallyAtLeast(slump, MCGRAW_LOW)
     ? row(rule, MCGRAW_JOINTS, most, closer)
     : row(rule, MCGRAW_JOINTS, closer);
 }
 
 function airfield(t: Length): SpacingBySource {
   const rule = 'by thickness: under 9 in, 9 to 12 in, over 12 in';
-  if (t.lessThan(inches(9))) return row(rule, UFC_AIRFIELDS, feet(15), length('12.5 ft'));
-  return t.greaterThan(inches(12))
+  if (!nominallyAtLeast(t, 9)) return row(rule, UFC_AIRFIELDS, feet(15), length('12.5 ft'));
+  return !nominallyAtMost(t, 12)
     ? row(rule, UFC_AIRFIELDS, feet(20))
     : row(rule, UFC_AIRFIELDS, feet(20), feet(15));
 }
 
 function tables(t: Length): SpacingBySource[] {
   const rows: SpacingBySource[] = [row('24 times on granular base', SUDAS_JOINTS, asGiven(times(t, 24)))];
-  const street = t.greaterThan(inches(10)) ? feet(20) : printed(SUDAS, t);
+  const street = !nominallyAtMost(t, 10) ? feet(20) : printed(SUDAS, t);
   if (street) rows.push(row('its table for streets', SUDAS_JOINTS, street));
   const lot = printed(IRMCA, t);
   if (lot) rows.push(row('its figures for lots and streets', IRMCA_JOINTS, lot));
@@ -159,6 +169,40 @@ function shapes(w: Length): SpacingBySource[] {
   ];
 }
 
+/** The cap of 15 ft that several sources put on the spacing; where they print metric it is 4.5 m. */
+export const otherCap = (t: Length): Length => (isMetric(t) ? CAP_METRIC() : CAP_CUSTOMARY());
+
+/** From this thickness on, in inches, that cap is below what even the closest multiple of the thickness allows. */
+export const CAPPED_FROM = 8;
+
+/** What the sources that stop at 15 ft give. */
+function capped(t: Length): SpacingBySource[] {
+  const cap = otherCap(t);
+  const upTo = (n: number): Length => least(asGiven(times(t, n)), cap);
+  const thin = !nominallyAtLeast(t, 6);
+  const rows = [
+    row('24 times, at most 15 ft (4.5 m)', POOL_DECK_JOINTS, upTo(24)),
+    row('24 to 36 times, at most 15 ft (4.5 m)', CURVED_JOINTS, upTo(36), upTo(24)),
+    row('slabs no wider than 15 ft (4.5 m)', JOINT_LAYOUT_RULES, cap),
+    thin
+      ? row('pavements under 6 in', PAVEMENT_JOINTING, cap)
+      : row('pavements', PAVEMENT_JOINTING, feet(20), cap),
+  ];
+  if (nominallyAtLeast(t, 10)) return rows;
+  return [
+    ...rows,
+    row('24 times on granular base, at most 15 ft (4.5 m)', PAVEMENT_LAYOUT, upTo(24)),
+    row('21 times on treated base, at most 15 ft (4.5 m)', PAVEMENT_LAYOUT, upTo(21)),
+  ];
+}
+
+/** In metres where the slab is metric; a source's own metric print stays as it is. */
+function inFamily(t: Length, given: SpacingBySource): SpacingBySource {
+  if (!isMetric(t)) return given;
+  const { least: closer, spacing } = given;
+  return { ...given, spacing: spacing.in('m'), ...(closer ? { least: closer.in('m') } : {}) };
+}
+
 /** What every source gives for the spacing, applied or not. */
 export function spacingBySource(asked: Asked): SpacingBySource[] {
   const { thickness: t, width, use, reinforced } = asked;
@@ -174,7 +218,8 @@ export function spacingBySource(asked: Asked): SpacingBySource[] {
   if (reinforced) rows.push(row('reinforced slabs', NAVY_REINFORCED, feet(25), feet(15)));
   if (use === 'walk') rows.push(row('walks', UFGS_WALK_JOINTS, feet(5)));
   if (use === 'curb') rows.push(row('curbs and gutters', UFGS_WALK_JOINTS, feet(10)));
-  return width ? [...rows, ...shapes(width)] : rows;
+  const all = [...rows, ...(width ? shapes(width) : []), ...capped(t)];
+  return all.map((one) => inFamily(t, one));
 }
 
 const depthRow = (rule: string, source: Source, depth: Length, most?: Length): DepthBySource => ({
@@ -198,12 +243,9 @@ export function depthBySource(t: Length, use: JointUse): DepthBySource[] {
     depthRow('at least a quarter', IRMCA_JOINTS, quarter),
   );
   if (use === 'walk') rows.push(depthRow('walks', UFGS_WALK_JOINTS, inches(1)));
-  if (use === 'curb') rows.push(depthRow('curbs and gutters', UFGS_WALK_JOINTS, CURB_DEPTH()));
+  if (use === 'curb') rows.push(depthRow('curbs and gutters', UFGS_WALK_JOINTS, length('3/4 in')));
   return rows;
 }
-
-/** Depth of a joint in a curb, by the guide specification. */
-export const CURB_DEPTH: () => Length = constant(() => length('3/4 in'));
 
 /** Isolation at regular intervals: what a guide specification wants, and what says that none is needed. */
 export function isolationBySource(use: JointUse, reinforced: boolean): IsolationBySource[] {

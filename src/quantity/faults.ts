@@ -216,8 +216,8 @@ export const openingInEdge = (opening: number): Fault =>
 export const badOption = (what: string, wanted: string): Fault =>
   fault('wrong-type', `${what} must be ${wanted}`);
 
-export const notPlaced = (shape: string): Fault =>
-  fault('not-placed', `a ${shape} outline has no place in the plan, which is needed here; give its corners`);
+export const notPlaced = (what: string): Fault =>
+  fault('not-placed', `${what} has no place in the plan, which is needed here; give a shape, or the corners`);
 
 export const doesNotFit = (what: string, inside: string): Fault =>
   fault('does-not-fit', `${what} must be smaller than ${inside}`);

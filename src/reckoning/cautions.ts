@@ -77,59 +77,14 @@ export const steeperThanRamp = (limit: Slope, actual: Slope): Caution => ({
   source: sources.ADA_RAMPS,
 });
 
-export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
-  code: 'slump-out-of-table',
-  severity: 'warning',
-  sentence: `the slump is above the ${limit.format()} that the spacing table goes to; wetter concrete shrinks more, so joint closer`,
-  limit,
-  actual,
-  source: sources.PCA_JOINTS,
-});
-
-export const thicknessOutOfTable = (limit: Length, actual: Length): Caution => ({
-  code: 'thickness-out-of-table',
-  severity: 'note',
-  sentence: `the thickness is outside the published table, which runs from 4 in to 10 in; the same multiple of the thickness is used`,
-  limit,
-  actual,
-  source: sources.PCA_JOINTS,
-});
-
 export const silica: Caution = {
   code: 'silica-dust',
   severity: 'warning',
   sentence:
-    'sawing hardened concrete dry releases respirable silica; saw wet or with extraction and follow the dust rules that apply',
+    'sawing, drilling or grinding hardened concrete dry releases respirable silica; work wet or with extraction and follow the dust rules that apply',
   always: true,
   source: sources.SILICA_RULE,
 };
-
-export const steelCover = (limit: Length, actual: Length): Caution => ({
-  code: 'little-cover',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of cover at an edge cast against earth lets the bars rust; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.ACI_318_COVER,
-});
-
-export const wideSpacing = (limit: Length, actual: Length): Caution => ({
-  code: 'wide-spacing',
-  severity: 'note',
-  sentence: `bars farther apart than ${limit.format()} do little against cracks; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const shortLap = (limit: Length, actual: Length): Caution => ({
-  code: 'short-lap',
-  severity: 'warning',
-  sentence: `the lap is shorter than ${limit.format()}, the larger of 40 bar diameters and 12 in; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.VCC_LAP,
-});
 
 export const impalement: Caution = {
   code: 'impalement',
@@ -138,141 +93,22 @@ export const impalement: Caution = {
   source: sources.OSHA_BARS,
 };
 
-export const meshOnGround: Caution = {
-  code: 'mesh-height',
-  severity: 'note',
-  sentence:
-    'mesh works only where it ends up in the slab: set it on chairs, not on the ground to be pulled up later',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const noAllowance: Caution = {
-  code: 'no-allowance',
-  severity: 'warning',
-  sentence: 'nothing is allowed for waste, spillage and an uneven base; published texts add 5% to 10%',
-  source: sources.WASTE_TEXTS,
-};
-
-export const smallLastLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>): Caution => ({
-  code: 'small-last-load',
-  severity: 'note',
-  sentence:
-    'the last load is less than a quarter of a truck; most suppliers charge more for it, so ask, or split the order evenly',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
 export const alkali: Caution = {
   code: 'alkaline-burns',
   severity: 'warning',
+  always: true,
   sentence:
     'wet concrete burns skin and eyes: wear gloves, boots and eye protection, and wash it off at once',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const wetBase: Caution = {
-  code: 'loose-and-compacted',
-  severity: 'note',
-  sentence:
-    'suppliers sell by weight as delivered: water in the material is paid for, and the same load fills less once compacted',
   source: sources.COMMON_PRACTICE,
 };
 
 export const buriedUtilities: Caution = {
   code: 'buried-utilities',
   severity: 'warning',
+  always: true,
   sentence: 'have buried lines located and marked before digging',
   source: sources.COMMON_PRACTICE,
 };
-
-export const looseNotLighter = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
-  code: 'loose-not-lighter',
-  severity: 'warning',
-  sentence: 'loose material is not lighter than compacted here, which cannot be; check the two densities',
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
-});
-
-export const trenchExit = (limit: Length, actual: Length): Caution => ({
-  code: 'trench-exit',
-  severity: 'warning',
-  sentence: `a trench ${limit.format()} deep or more needs a ladder or a ramp close to everyone in it, and the air may need testing; check the rules that apply`,
-  limit,
-  actual,
-  source: sources.EXCAVATION_RULES,
-});
-
-export const trenchDepth = (limit: Length, actual: Length): Caution => ({
-  code: 'trench-depth',
-  severity: 'stop',
-  sentence: `from ${limit.format()} of depth on nobody may enter unless the sides are sloped, shored or shielded as a competent person says; shallower cuts cave in too`,
-  limit,
-  actual,
-  source: sources.EXCAVATION_RULES,
-});
-
-export const engineeredExcavation = (limit: Length, actual: Length): Caution => ({
-  code: 'engineered-excavation',
-  severity: 'stop',
-  sentence: `an excavation deeper than ${limit.format()} must be protected as a licensed engineer designs`,
-  limit,
-  actual,
-  source: sources.EXCAVATION_RULES,
-});
-
-export const spoilAtEdge: Caution = {
-  code: 'spoil-at-edge',
-  severity: 'note',
-  sentence: 'keep spoil, materials and machines at least 2 ft back from the edge of the cut',
-  source: sources.EXCAVATION_RULES,
-};
-
-export const endAreasDiffer = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'end-areas-differ',
-  severity: 'note',
-  sentence:
-    'average end areas and the prismoidal formula differ noticeably here; the prismoidal volume is used, so agree on the method before earth is paid for by volume',
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
-});
-
-export const wheelLoads: Caution = {
-  code: 'wheel-loads',
-  severity: 'warning',
-  sentence:
-    'keep loaded trucks off base that is freshly placed, wet or thin: they rut it and push the forms out of line; recompact and check grade after any traffic',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const liftingBags = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): Caution => ({
-  code: 'lifting-bags',
-  severity: 'warning',
-  sentence: `a bag heavier than ${limit.format()} is more than one person should lift again and again; lift it in pairs, or buy smaller bags`,
-  limit,
-  actual,
-  source: sources.LIFTING_GUIDE,
-});
-
-export const belowMinimumLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>): Caution => ({
-  code: 'below-minimum-load',
-  severity: 'note',
-  sentence: 'a load is below the least that the supplier carries without a charge; ask what it costs',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const thinOverCore = (limit: Length, actual: Length): Caution => ({
-  code: 'thin-over-core',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete lies over the core; it may break through. The plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
 
 export const outOfSquare = (limit: Length, actual: Length): Caution => ({
   code: 'out-of-square',
@@ -294,15 +130,6 @@ export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
   source: sources.CLOSED_FORM,
 });
 
-export const largeAllowance = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'large-allowance',
-  severity: 'warning',
-  sentence: `an allowance above ${limit.format()} is far from the published 5% to 10%; it is the share added on top, so a factor of 1.08 is 8%`,
-  limit,
-  actual,
-  source: sources.WASTE_TEXTS,
-});
-
 export const lowRiser = (limit: Length, actual: Length): Caution => ({
   code: 'riser-too-low',
   severity: 'warning',
@@ -312,83 +139,10 @@ export const lowRiser = (limit: Length, actual: Length): Caution => ({
   source: sources.CC_STEPS,
 });
 
-export const noStepLayout: Caution = {
-  code: 'no-layout',
-  severity: 'stop',
-  sentence:
-    'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official',
-  source: sources.CLOSED_FORM,
-};
-
-export const shortLanding = (limit: Length, actual: Length): Caution => ({
-  code: 'landing-too-short',
-  severity: 'warning',
-  sentence: `a landing at a door is usually at least ${limit.format()} deep in the way of travel, and no narrower than the door; check the local code`,
-  limit,
-  actual,
-  source: sources.MCGRAW_STEPS,
-});
-
-export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
-  code: 'door-swings-over-steps',
-  severity: 'warning',
-  sentence:
-    'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const highThreshold = (limit: Length, actual: Length): Caution => ({
-  code: 'threshold-too-high',
-  severity: 'warning',
-  sentence: `the drop from threshold to landing is more than ${limit.format()}, which is commonly the most at a door that must serve as a way out; check the local code`,
-  limit,
-  actual,
-  source: sources.IRC_DOORS,
-});
-
 export const lowThreshold = (limit: Length, actual: Length): Caution => ({
   code: 'little-freeboard',
   severity: 'warning',
   sentence: `the surface is less than ${limit.format()} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
-  limit,
-  actual,
-  source: sources.MCGRAW_STEPS,
-});
-
-export const steepTreads = (limit: Slope, actual: Slope): Caution => ({
-  code: 'treads-too-steep',
-  severity: 'warning',
-  sentence: `treads and landings steeper than ${limit.format()} are usually not allowed; feet slide off them. Check the local code`,
-  limit,
-  actual,
-  source: sources.CC_STEPS,
-});
-
-export const levelTreads = (limit: Slope, actual: Slope): Caution => ({
-  code: 'treads-hold-water',
-  severity: 'warning',
-  sentence: `outdoor treads pitched less than ${limit.format()} hold water, which freezes`,
-  limit,
-  actual,
-  source: sources.PCA_DRAINAGE,
-});
-
-export const unevenRisers = (limit: Length, actual: Length): Caution => ({
-  code: 'uneven-risers',
-  severity: 'warning',
-  sentence: `risers of one flight may differ by at most ${limit.format()}; people trip on the odd one. Correct the forms before the pour`,
-  limit,
-  actual,
-  source: sources.CC_STEP_TOLERANCE,
-});
-
-export const frostUnderSteps = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
-  code: 'frost-depth',
-  severity: 'note',
-  sentence:
-    'steps of three risers or more are usually founded below the frost line, so that they do not heave away from the door; the local building department gives the depth',
   limit,
   actual,
   source: sources.MCGRAW_STEPS,
@@ -494,14 +248,6 @@ export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
   source: sources.ADA_WALKS,
 });
 
-export const reinforcedJoints: Caution = {
-  code: 'reinforced-slab',
-  severity: 'note',
-  sentence:
-    'steel holds cracks closed but does not prevent them; wider spacing in a reinforced slab is for the engineer to allow',
-  source: sources.NAVY_REINFORCED,
-};
-
 export const rulesGiveWay = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
   code: 'rule-gives-way',
   severity: 'warning',
@@ -519,16 +265,6 @@ export const squareBoxOut: Caution = {
     'a small opening set square to the joints leaves corners that no joint meets; box it out round, or turned so that its points lie on the joints',
   source: sources.COMMON_PRACTICE,
 };
-
-export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'long-for-stiffness',
-  severity: 'warning',
-  sentence:
-    'the panel is longer than 5 times the radius of relative stiffness; curling stresses then tend to crack it across. Joint closer',
-  limit,
-  actual,
-  source: sources.SLAB_LENGTH_RATIO,
-});
 
 export const notProved = (limit: Quantity, actual: Quantity): Caution => ({
   code: 'not-proved-best',
@@ -585,14 +321,6 @@ export const dowelsAligned: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const drillDust: Caution = {
-  code: 'silica-dust',
-  severity: 'warning',
-  sentence:
-    'drilling concrete releases respirable silica; drill with extraction, blow no dust about, and follow the dust rules that apply',
-  source: sources.COMMON_PRACTICE,
-};
-
 export const lowFibreDosage = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
   code: 'low-fibre-dosage',
   severity: 'warning',
@@ -606,6 +334,7 @@ export const fibresNotBars: Caution = {
   code: 'fibres-not-bars',
   severity: 'note',
   sentence: 'fibres do not replace bars that the plans ask for; the engineer decides',
+  always: true,
   source: sources.COMMON_PRACTICE,
 };
 
@@ -661,55 +390,3 @@ export const tieOff = (limit: Length, actual: Length): Caution => ({
   actual,
   source: sources.OSHA_BARS,
 });
-
-export const closeBars = (limit: Length, actual: Length): Caution => ({
-  code: 'bars-too-close',
-  severity: 'warning',
-  sentence: `less than ${limit.format('in')} clear between bars keeps the stone out; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.CLEAR_SPACING,
-});
-
-export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
-  code: 'laps-in-line',
-  severity: 'warning',
-  sentence:
-    'some laps lie beside a lap of the next line, since the stock is short for its lap; buy longer bars or ask the engineer',
-  limit: actual.minus(actual),
-  actual,
-  source: sources.STAGGER_RULE,
-});
-
-export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
-  code: 'wide-strip',
-  severity: 'warning',
-  sentence: `panels would be wider than ${limit.format()} of their length and tend to crack across: joint along the strip too`,
-  limit,
-  actual,
-  source: sources.MCGRAW_JOINTS,
-});
-
-export const deepCut = (limit: Length, actual: Length): Caution => ({
-  code: 'cut-too-deep',
-  severity: 'stop',
-  sentence: 'the joint would go through more than half of the slab; the slab is too thin for a sawn joint',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const heavyLap: Caution = {
-  code: 'heavy-bar-lap',
-  severity: 'warning',
-  sentence: 'bars of #14 and #18 are usually not lapped but coupled or welded; the engineer decides',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const rollsSpring: Caution = {
-  code: 'rolls-spring-back',
-  severity: 'warning',
-  sentence:
-    'mesh in rolls springs back when it is cut or let go: weight both ends down, stand clear, and mind the cut wires',
-  source: sources.COMMON_PRACTICE,
-};

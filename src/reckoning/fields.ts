@@ -251,6 +251,24 @@ function within<T>(field: Field<T>, input: unknown, report: Report, path: Proper
   return value;
 }
 
+/** A field whose value, once read without a fault, is put in its simplest form. */
+export function settled<T>(field: Field<T>, settle: (value: T) => T): Field<T> {
+  const read = (input: unknown, report: Report): T | undefined => {
+    let faulty = false;
+    const value = within(
+      field,
+      input,
+      (remark, path) => {
+        faulty ||= !isDoubt(remark);
+        report(remark, path);
+      },
+      [],
+    );
+    return faulty ? undefined : settle(value as T);
+  };
+  return readBy(read, () => descriptionOf(field));
+}
+
 /**
  * One of several kinds of object, told apart by the word in `key`; without that word it is `otherwise`,
  * where there is one.

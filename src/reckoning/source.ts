@@ -114,7 +114,7 @@ export const JOINT_DEPTH: Source = {
   kind: 'published',
   title: 'Recommended depth for control joints (question and answer)',
   publisher: 'Concrete Construction magazine',
-  locator: 'answer: one-fourth of the thickness, at least 1 in',
+  locator: 'answer: one-fourth of the thickness, one-fifth by some; the least of 1 in stands in the question',
   fromMemory: false,
 };
 
@@ -404,14 +404,6 @@ export const GILLETTE_WEIGHTS: Source = {
   fromMemory: false,
 };
 
-export const ORONO_LIFTS: Source = {
-  kind: 'published',
-  title: 'Geotechnical recommendation in a project record, table C, compaction',
-  publisher: 'City of Orono, Minnesota',
-  locator: 'page 13: plate or power tamper, loose lifts up to 4 in; vibratory roller, 10 to 12 in compacted',
-  fromMemory: false,
-};
-
 export const BAG_SHEETS: Source = {
   kind: 'common-practice',
   title: "Makers' data sheets of bagged concrete mix, which give 0.0075 ft3 for each pound",
@@ -497,7 +489,7 @@ export const WESTERGAARD: Source = {
 
 export const ARMY_SLAB_PANELS: Source = {
   kind: 'published',
-  title: 'TM 5-809-1, Concrete Floor Slabs on Grade Subjected to Heavy Loads',
+  title: 'TM 5-809-12, Concrete Floor Slabs on Grade Subjected to Heavy Loads',
   publisher: 'US Departments of the Army and the Air Force',
   edition: '25 August 1987',
   locator: 'paragraph 5-5: panels at most 25% longer than wide and 600 ft2',

@@ -234,7 +234,7 @@ function drilled(input: Parsed, dowel: Dowel, n: Quantity<'count'>, pad: Pad): D
   const filled = ring(H, d, E).times(n);
   const epoxy = filled.plus(filled.times(w)).in(systemOfQuantity(H) === 'metric' ? 'L' : 'in3');
   pad.step('epoxy', 'V = π × (H² − d²) ÷ 4 × E1 × n × (1 + w)', { H, d, E1: E, n, w }, epoxy);
-  pad.caution(cautions.drillDust);
+  pad.caution(cautions.silica);
   return { embedment: E, hole: H, epoxy };
 }
 

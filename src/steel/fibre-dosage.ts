@@ -10,8 +10,9 @@ import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { choice, fields, maybe, quantity } from '../reckoning/fields';
+import { isUnusual, type Ordinary, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { ACI_FIBRE } from '../reckoning/source';
+import { ACI_FIBRE, COMMON_PRACTICE } from '../reckoning/source';
 import { steadyCount } from './common';
 
 /** Kinds of fibre with a least dosage that is published. */
@@ -57,6 +58,38 @@ interface Parsed {
 
 /** Pounds in a cubic yard of slab on ground. */
 const LEAST: Record<FibreKind, string> = { micro: '0.5', fibrillated: '1.5', macro: '3', steel: '15' };
+
+const POUR: Ordinary = {
+  of: 'the concrete of one job',
+  least: ['0.1 yd3', '0.08 m3'],
+  most: ['5000 yd3', '4000 m3'],
+  source: COMMON_PRACTICE,
+};
+const BAG: Ordinary = {
+  of: 'a bag of fibres',
+  least: ['2 oz', '50 g'],
+  most: ['60 lb', '30 kg'],
+  source: COMMON_PRACTICE,
+};
+const LOAD: Ordinary = {
+  of: 'the concrete in a truck',
+  least: ['0.25 yd3', '0.2 m3'],
+  most: ['14 yd3', '12 m3'],
+  source: COMMON_PRACTICE,
+};
+const dosageOf = (kind: FibreKind, least: Ordinary['least'], most: Ordinary['most']): Ordinary => ({
+  of: `the dosage of ${kind} fibres`,
+  ...(least ? { least } : {}),
+  ...(most ? { most } : {}),
+  source: COMMON_PRACTICE,
+});
+/** Ten times apart or more, so that a dosage meant for another kind of fibre shows. */
+const DOSAGE: Record<FibreKind, Ordinary> = {
+  micro: dosageOf('micro', ['0.25 lb/yd3', '0.15 kg/m3'], ['3 lb/yd3', '1.8 kg/m3']),
+  fibrillated: dosageOf('fibrillated', ['0.5 lb/yd3', '0.3 kg/m3'], ['8 lb/yd3', '5 kg/m3']),
+  macro: dosageOf('macro', ['1 lb/yd3', '0.6 kg/m3'], ['25 lb/yd3', '15 kg/m3']),
+  steel: dosageOf('steel', ['8 lb/yd3', '5 kg/m3'], ['200 lb/yd3', '120 kg/m3']),
+};
 const BAG_LIMIT = constant(() => ratio('1000000:1'));
 
 function bagsFor(mass: Quantity<'mass'>, bag: Quantity<'mass'>): Quantity<'count'> {
@@ -77,6 +110,8 @@ function reckon(input: Parsed, pad: Pad): FibreDosageFigures {
       source: ACI_FIBRE,
     });
   }
+  const ordinary = DOSAGE[input.kind];
+  if (isUnusual(r, ordinary)) pad.caution(unusual('dosage', { value: r, ordinary }));
   if (r.lessThan(least)) pad.caution(cautions.lowFibreDosage(least, r));
   const { volume: V, bag: b, load: L } = input;
   const M = pad.step('fibres', 'M = V × r', { V, r }, V.times(r));
@@ -120,11 +155,11 @@ export const fibreDosage: Calculation<FibreDosageInput, FibreDosageFigures> = /*
   sources: [ACI_FIBRE],
   input: () =>
     fields({
-      volume: quantity('volume', 'volume'),
+      volume: quantity('volume', 'volume', 'positive', POUR),
       kind: choice('kind', ['micro', 'fibrillated', 'macro', 'steel'] as const),
       dosage: maybe(quantity('density', 'dosage')),
-      bag: maybe(quantity('mass', 'bag')),
-      load: maybe(quantity('volume', 'load')),
+      bag: maybe(quantity('mass', 'bag', 'positive', BAG)),
+      load: maybe(quantity('volume', 'load', 'positive', LOAD)),
     }),
   reckon,
 });

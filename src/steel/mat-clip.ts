@@ -144,21 +144,35 @@ export function insideAt(sides: readonly Side[], v: number): Stretch[] {
   return inside;
 }
 
-/** What is left of stretches when others are taken away. */
+/** Stretches that overlap or meet made into one, in rising order. */
+function joined(stretches: readonly Stretch[]): Stretch[] {
+  const out: [number, number][] = [];
+  for (const [from, to] of [...stretches].sort((a, b) => a[0] - b[0])) {
+    const last = out.at(-1);
+    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
+    else out.push([from, to]);
+  }
+  return out;
+}
+
+/** What is left of stretches in rising order when others are taken away: both are walked along once. */
 function without(whole: readonly Stretch[], taken: readonly Stretch[]): Stretch[] {
-  const away = [...taken].sort((a, b) => a[0] - b[0]);
-  return whole.flatMap(([from, to]) => {
-    const left: Stretch[] = [];
+  const away = joined(taken);
+  const left: Stretch[] = [];
+  let k = 0;
+  for (const [from, to] of whole) {
+    while (k < away.length && (away[k] as Stretch)[1] <= from) k += 1;
     let at = from;
-    for (const [a, b] of away) {
-      if (b <= at) continue;
-      if (a >= to) break;
+    // The last one taken here may reach into the next stretch, so it is looked at again.
+    for (let n = k; n < away.length && (away[n] as Stretch)[0] < to; n += 1) {
+      const [a, b] = away[n] as Stretch;
       if (a > at) left.push([at, a]);
       at = Math.max(at, b);
+      k = n;
     }
     if (at < to) left.push([at, to]);
-    return left;
-  });
+  }
+  return left;
 }
 
 /**

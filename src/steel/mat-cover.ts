@@ -2,10 +2,10 @@
  * Whether bars have the concrete around them that they need: at edges, above and below.
  *
  * A slab on ground is often too thin for the cover against earth below its bars and that in the weather above
- * them. Then the cover above is kept, and the bars belong between the middle of the slab and its upper third.
+ * them. Bars of an only mat therefore do as well between the middle of the slab and its upper third.
  */
 import * as faults from '../quantity/faults';
-import { constant } from '../quantity/make';
+import { constant, length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
@@ -19,6 +19,8 @@ import type { ParsedMat, ParsedRegion } from './rebar-fields';
 type Length = Quantity<'length'>;
 
 const TWO = constant(() => wholeNumber(2));
+/** What bars may lie off their place; City of Austin, Item 406S.8, prints 1/4 in for the cover. */
+const TOLERANCE = constant(() => length('1/4 in'));
 
 const thickest = (mats: readonly ParsedMat[]): Length =>
   mats
@@ -81,16 +83,20 @@ export function heedFaces(input: ParsedRegion, pad: Pad): void {
   if (below && belowPair(below, EARTH_COVER())) heedBelow(input, below, namedLike(top, below), pad);
 }
 
-/** Less than 3 in below: too little where there is room for it, else the bars must at least not hang low. */
+/**
+ * Less than 3 in below. An only mat may also lie at the middle of the slab or higher; where it lies lower, more
+ * cover is asked for, or the middle where the slab has no room for that.
+ */
 function heedBelow({ mats, thickness }: ParsedRegion, below: Length, top: Length, pad: Pad): void {
   const earth = namedLike(EARTH_COVER(), below);
   const steel = mats.map(layersOf).reduce((a, b) => a.plus(b));
-  const thin = thickness?.lessThan(earth.plus(steel).plus(top));
-  if (!thickness || !thin) {
+  if (!thickness || mats.length > 1) {
     pad.caution(bottomCover(earth, below));
     return;
   }
   const half = thickness.over(TWO());
   const middle = below.plus(steel.over(TWO()));
-  if (mats.length === 1 && middle.lessThan(half)) pad.caution(belowMiddle(half, middle));
+  if (!middle.plus(TOLERANCE()).lessThan(half)) return;
+  const thin = thickness.lessThan(earth.plus(steel).plus(top));
+  pad.caution(thin ? belowMiddle(half, middle) : bottomCover(earth, below));
 }

@@ -5,7 +5,7 @@ import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { type AnyBarSize, diameterOf } from './bars';
-import { belowPair, lengthPair, metresLike, namedLike } from './common';
+import { belowPair, type LengthPair, lengthPair, metresLike, namedLike } from './common';
 import { type LineRule, type PlacedLines, supportsUnder } from './mat';
 import { closeBars } from './mat-cautions';
 import { bounded, type Ground, type Laid } from './mat-ground';
@@ -47,22 +47,27 @@ interface Way {
   readonly spacing: Length | undefined;
 }
 
-/** The stone must pass between two bars; nothing that is named 1 in or 25 mm is too close. */
-export function checkClear(d: Length, clear: Length, pad: Pad): void {
-  const limit = d.greaterThan(CLEAR().customary) ? d : namedLike(CLEAR(), clear);
-  if (
-    clear.lessThan(limit) &&
-    belowPair(clear, d.greaterThan(CLEAR().customary) ? { customary: d, metric: d } : CLEAR())
-  )
-    pad.caution(closeBars(limit, clear));
+/** What lies between two bars, and how thick they are. */
+export interface Gap {
+  readonly clear: Length;
+  readonly d: Length;
 }
+
+/** The stone must pass between two bars; nothing that is named 1 in or 25 mm is too close. */
+export function checkClear(gaps: readonly Gap[], pad: Pad): void {
+  const close = gaps.filter(({ clear, d }) => belowPair(clear, leastClear(d)));
+  const [worst] = [...close].sort((a, b) => a.clear.compareTo(b.clear));
+  if (worst) pad.caution(closeBars(namedLike(leastClear(worst.d), worst.clear), worst.clear));
+}
+
+const leastClear = (d: Length): LengthPair =>
+  d.greaterThan(CLEAR().customary) ? { customary: d, metric: d } : CLEAR();
 
 function linesFigure({ placed, rule, bar, spacing }: Way, ground: Ground, pad: Pad): MatLines {
   const even = evenSpacingOf(placed, rule.degrees, ground);
   const lines = wholeNumber(placed.lines);
   noteLines(even, lines, spacing, rule, pad);
   const clear = placed.lines > 1 ? even.minus(diameterOf(bar)) : even;
-  if (placed.lines > 1) checkClear(diameterOf(bar), clear, pad);
   return { lines, evenSpacing: even, clearSpacing: clear };
 }
 

@@ -131,6 +131,7 @@ export interface ParsedMeshRegion extends Region {
 }
 
 const PIECE_LIMIT = 100_000;
+const CORNER_LIMIT = 10_000;
 /** Above this many distinct lengths offcuts are used first-fit. */
 const SEARCHED_LENGTHS = 60;
 const EDGE = /*#__PURE__*/ lengthPair('2 in', '50 mm');
@@ -159,6 +160,9 @@ function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
   if (rings.outer.some(({ x, y }) => x.abs().greaterThan(FARTHEST()) || y.abs().greaterThan(FARTHEST()))) {
     refuse('outline', faults.outOfRange('the outline'));
   }
+  const corners = rings.openings.reduce((n, ring) => n + ring.length, rings.outer.length);
+  if (corners > CORNER_LIMIT)
+    refuse('outline', faults.tooMany('the outline with its openings in corners', CORNER_LIMIT));
   const { side, end } = meshLaps(input, pad);
   const edge =
     input.edge ??

@@ -13,14 +13,14 @@ import { wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, TIE_WIRE_COURSE } from '../reckoning/source';
 import { type Alike, added, grouped, keyOf, listFigures, marked } from './bar-list';
-import { type AnyBarSize, bySize, isHeavy } from './bars';
+import { type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
 import { abovePair, namedLike } from './common';
 import { lapsBeside, wideSpacing } from './mat-cautions';
 import { type Spot, spotsOf } from './mat-clip';
 import { heedEdges, heedFaces } from './mat-cover';
 import { CORNER_LENGTH, supportsOf, WIDE } from './mat-defaults';
 import { dowelGroups, stepGroups } from './mat-extras';
-import { matFigures } from './mat-figures';
+import { checkClear, type Gap, matFigures } from './mat-figures';
 import { type Ground, groundOf, type Laid, layAll } from './mat-ground';
 import type { ParsedRegion } from './rebar-fields';
 import type { MarkUse, MatFigures, MatLayer, RebarRegionFigures } from './rebar-types';
@@ -124,6 +124,19 @@ function widest({ mats }: ParsedRegion, figures: readonly MatFigures[]): Length 
     .reduce((a, b) => (a.lessThan(b) ? b : a));
 }
 
+/** Between lines that have others beside them. */
+const gapsOf = ({ mats }: ParsedRegion, figures: readonly MatFigures[]): Gap[] =>
+  figures.flatMap(({ along, across }, i) => {
+    const { bar, barAcross } = mats[i] as ParsedRegion['mats'][number];
+    const ways = [
+      [along, bar],
+      [across, barAcross ?? bar],
+    ] as const;
+    return ways.flatMap(([lines, size]) =>
+      lines.evenSpacing.sign() > 0 ? [{ clear: lines.clearSpacing, d: diameterOf(size) }] : [],
+    );
+  });
+
 /** True where a bar that is too thick for laps is lapped. */
 const lapsHeavy = ({ mat, placed }: Laid): boolean =>
   (placed.lapsAlong > 0 && isHeavy(mat.bar)) || (placed.lapsAcross > 0 && isHeavy(mat.barAcross ?? mat.bar));
@@ -139,10 +152,11 @@ function heed(
   heedFaces(input, pad);
   const spacing = widest(input, mats);
   if (abovePair(spacing, WIDE())) pad.caution(wideSpacing(namedLike(WIDE(), spacing), spacing));
+  checkClear(gapsOf(input, mats), pad);
   const inLine = added(mats.map((m) => m.lapsInLine));
   if (inLine.sign() > 0) pad.caution(lapsBeside(inLine));
   if (laid.some(lapsHeavy)) pad.caution(cautions.noLapOfLargeBars);
-  if (input.dowels?.length) pad.caution(cautions.drillDust);
+  if (input.dowels?.length) pad.caution(cautions.silica);
   // Flat mats and dowels into a side lie down; only starters stand up.
   if (input.steps?.starterSpacing) pad.caution(cautions.impalement);
 }

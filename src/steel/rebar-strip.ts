@@ -339,7 +339,7 @@ function checkAcross(input: ParsedStrip, cover: Length, pad: Pad): void {
   const field = input.width.minus(cover.times(TWO())).minus(d);
   const clear = field.over(wholeNumber(beside - 1)).minus(d);
   if (clear.sign() <= 0) refuse('lines', faults.doesNotFit('the lines of bar', 'the width of the footing'));
-  checkClear(d, clear, pad);
+  checkClear([{ clear, d }], pad);
 }
 
 /** Reckon the steel of a strip footing. */

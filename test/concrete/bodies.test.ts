@@ -37,15 +37,17 @@ describe('footing-volume', () => {
   it('around a rectangle is the outer block less the inner one', () => {
     fc.assert(
       fc.property(n(1, 400), n(1, 400), n(1, 200), n(1, 60), (l, b, w, d) => {
-        const [L, B] = [l + 2 * w, b + 2 * w].map((x) => `${x}/8 ft`) as [string, string];
+        const [L, B] = [l + 2 * w, b + 2 * w].map((x) => `${(x / 8).toFixed(3)} ft`) as [string, string];
         const { volume: V } = footing({
           form: 'loop',
           outerLength: L,
           outerWidth: B,
-          width: `${w}/8 ft`,
+          width: `${(w / 8).toFixed(3)} ft`,
           depth: `${d} in`,
         });
-        const hollow = box(L, B, `${d} in`).minus(box(`${l}/8 ft`, `${b}/8 ft`, `${d} in`));
+        const hollow = box(L, B, `${d} in`).minus(
+          box(`${(l / 8).toFixed(3)} ft`, `${(b / 8).toFixed(3)} ft`, `${d} in`),
+        );
         return V.compareTo(hollow) === 0;
       }),
     );

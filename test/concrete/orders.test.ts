@@ -14,8 +14,13 @@ const order = (
   [v, a, increment, truckCapacity]: readonly [number, number, string, string],
   more: { split?: LoadSplit; minimumLoad?: string } = {},
 ) =>
-  concreteOrder({ volume: `${v}/1000 yd3`, allowance: `${a}/10%`, increment, truckCapacity, ...more })
-    .figures;
+  concreteOrder({
+    volume: `${(v / 1000).toFixed(3)} yd3`,
+    allowance: `${(a / 10).toFixed(1)}%`,
+    increment,
+    truckCapacity,
+    ...more,
+  }).figures;
 
 describe('an even split', () => {
   it('orders the same, carries it all, overloads no truck, and differs by one increment at most', () => {
@@ -40,7 +45,7 @@ describe('an even split', () => {
   it('is chosen where it spares a load below the minimum, and only there', () => {
     fc.assert(
       fc.property(cases, n(1, 16), (job, quarter) => {
-        const minimumLoad = `${quarter}/4 yd3`;
+        const minimumLoad = `${(quarter / 4).toFixed(2)} yd3`;
         const plain = order(job, { split: 'full-first', minimumLoad });
         const even = order(job, { split: 'even', minimumLoad });
         const free = order(job, { minimumLoad });
@@ -71,11 +76,11 @@ describe('elements', () => {
         const t = { increment: '0.25 yd3', truckCapacity: '9 yd3' } as const;
         const allowance = `${a}%`;
         const each = concreteOrder({
-          elements: volumes.map((v) => ({ volume: `${v}/100 yd3`, allowance })),
+          elements: volumes.map((v) => ({ volume: `${(v / 100).toFixed(2)} yd3`, allowance })),
           ...t,
         });
         const sum = volumes.reduce((x, y) => x + y, 0);
-        const whole = concreteOrder({ volume: `${sum}/100 yd3`, allowance, ...t });
+        const whole = concreteOrder({ volume: `${(sum / 100).toFixed(2)} yd3`, allowance, ...t });
         return (
           each.figures.order.equals(whole.figures.order) &&
           each.figures.withAllowance.compareTo(whole.figures.withAllowance) === 0
@@ -103,8 +108,8 @@ describe('bag-count', () => {
         fc.constantFrom('40 lb', '50 lb', '60 lb', '80 lb'),
         (v, a, bag) => {
           const { figures } = bagCount({
-            volume: `${v}/1000 ft3`,
-            allowance: `${a}/10%`,
+            volume: `${(v / 1000).toFixed(3)} ft3`,
+            allowance: `${(a / 10).toFixed(1)}%`,
             bag,
             barrow: '2 ft3',
           });
@@ -149,5 +154,87 @@ describe('cautions for people on the site', () => {
       'lifting-bags': 'warning, memory',
       'alkaline-burns': 'warning, memory',
     });
+  });
+});
+
+describe('a truck or an increment for a hair', () => {
+  const codes = (volumeText: string, more: object = {}): string[] =>
+    concreteOrder({
+      volume: volumeText,
+      allowance: '8%',
+      increment: '0.25 yd3',
+      truckCapacity: '10 yd3',
+      ...more,
+    }).cautions.map(({ code }) => code);
+
+  it('is said where the excess over full loads is below what measuring can know, and only there', () => {
+    // 18.52 yd3 is 500/27 as printed: with 8% it is 20.0016 yd3, exactly it is 20.
+    expect(codes('18.52 yd3')).toContain('just-over-load');
+    expect(codes('500 ft3')).not.toContain('just-over-load');
+    expect(codes('18.51 yd3')).not.toContain('just-over-load');
+    expect(codes('19.2 yd3')).not.toContain('just-over-load');
+    // Less than one truck: no truck is bought by it.
+    expect(codes('9.25 yd3')).not.toContain('just-over-load');
+  });
+
+  it('is one caution, not two', () => {
+    expect(codes('18.52 yd3')).not.toContain('small-last-load');
+    expect(codes('18.52 yd3')).not.toContain('just-over-increment');
+  });
+
+  it('is said of a single increment only for much less', () => {
+    expect(codes('7.64 yd3')).toContain('just-over-increment'); // 8.2512 yd3
+    expect(codes('7.7 yd3')).not.toContain('just-over-increment'); // 8.316 yd3
+  });
+
+  it('does not depend on the units', () => {
+    const metric = { increment: '0.191138714496 m3', truckCapacity: '7.64554857984 m3' };
+    for (const v of ['18.52', '18.51', '7.64', '7.7', '19.2']) {
+      const m3 = `${volume(`${v} yd3`).in('m3').toJSON().value} m3`;
+      expect(codes(m3, metric)).toEqual(codes(`${v} yd3`));
+    }
+  });
+});
+
+describe('the allowance', () => {
+  const codes = (allowance: string, pour?: 'slab' | 'formed' | 'trench' | 'augered'): string[] =>
+    concreteOrder({
+      volume: '6 yd3',
+      allowance,
+      ...(pour ? { pour } : {}),
+      increment: '0.25 yd3',
+      truckCapacity: '9 yd3',
+    }).cautions.map(({ code }) => code);
+
+  it.each([
+    ['4.9%', 'slab', ['small-allowance']],
+    ['5%', 'slab', []],
+    ['10%', 'slab', []],
+    ['18%', 'slab', ['large-allowance']],
+    ['3%', 'formed', []],
+    ['10%', 'trench', []],
+    ['20%', 'trench', []],
+    ['5%', 'trench', ['small-allowance']],
+    ['10%', 'augered', ['small-allowance']],
+    ['15%', 'augered', []],
+    ['20%', 'augered', []],
+    ['4%', undefined, ['small-allowance']],
+    ['18%', undefined, []],
+    ['0.1%', 'slab', ['small-allowance', 'unusual']],
+    ['108%', undefined, ['large-allowance', 'unusual']],
+  ] as const)('of %s for %s', (allowance, pour, wanted) => {
+    const found = codes(allowance, pour).filter((code) => /allowance|unusual/.test(code));
+    expect(found.sort()).toEqual(wanted);
+  });
+
+  it('that grows never brings a caution about too little', () => {
+    for (const pour of ['slab', 'formed', 'trench', 'augered', undefined] as const) {
+      let enough = false;
+      for (let a = 1; a < 40; a += 1) {
+        const little = codes(`${a}%`, pour).includes('small-allowance');
+        expect(enough && little).toBe(false);
+        enough = !little;
+      }
+    }
   });
 });

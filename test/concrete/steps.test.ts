@@ -55,12 +55,12 @@ describe('a straight flight with sloping treads and leaning risers', () => {
         } as const;
         const { figures } = stepVolume({
           risers: count,
-          rise: `${rise}/4 in`,
-          tread: `${tread}/4 in`,
+          rise: `${(rise / 4).toFixed(2)} in`,
+          tread: `${(tread / 4).toFixed(2)} in`,
           width: `${w} in`,
-          wash: `${wash * 12}/64 in/ft`,
-          nosing: `${nosing}/4 in`,
-          landingDepth: `${landing}/4 in`,
+          wash: `${((wash * 12) / 64).toFixed(6)} in/ft`,
+          nosing: `${(nosing / 4).toFixed(2)} in`,
+          landingDepth: `${(landing / 4).toFixed(2)} in`,
           openSides: 2,
         });
         const side = slabVolume({ outline, thickness: `${w} in` }).figures;
@@ -91,10 +91,10 @@ describe('wrapped, round and winding steps', () => {
         const { figures } = stepVolume({
           plan: 'wrapped',
           risers: count,
-          rise: `${r}/4 in`,
-          tread: `${t}/4 in`,
-          topWidth: `${w}/4 in`,
-          topDepth: `${d}/4 in`,
+          rise: `${(r / 4).toFixed(2)} in`,
+          tread: `${(t / 4).toFixed(2)} in`,
+          topWidth: `${(w / 4).toFixed(2)} in`,
+          topDepth: `${(d / 4).toFixed(2)} in`,
           sides,
         });
         return (
@@ -118,10 +118,10 @@ describe('wrapped, round and winding steps', () => {
         const { figures } = stepVolume({
           plan: 'round',
           risers: count,
-          rise: `${r}/4 in`,
-          tread: `${t}/4 in`,
-          topRadius: `${R}/4 in`,
-          innerRadius: `${q}/4 in`,
+          rise: `${(r / 4).toFixed(2)} in`,
+          tread: `${(t / 4).toFixed(2)} in`,
+          topRadius: `${(R / 4).toFixed(2)} in`,
+          innerRadius: `${(q / 4).toFixed(2)} in`,
           turn: `${turn} deg`,
         });
         return (
@@ -144,9 +144,9 @@ describe('wrapped, round and winding steps', () => {
         const { figures } = stepVolume({
           plan: 'winding',
           risers: count,
-          rise: `${r}/4 in`,
-          innerRadius: `${q}/4 in`,
-          outerRadius: `${o}/4 in`,
+          rise: `${(r / 4).toFixed(2)} in`,
+          innerRadius: `${(q / 4).toFixed(2)} in`,
+          outerRadius: `${(o / 4).toFixed(2)} in`,
           turnEach: `${turn} deg`,
         });
         return (
@@ -166,10 +166,17 @@ describe('cores', () => {
         const run = count * t;
         const attempt = stepVolume.attempt({
           risers: count,
-          rise: `${r}/4 in`,
-          tread: `${t}/4 in`,
+          rise: `${(r / 4).toFixed(2)} in`,
+          tread: `${(t / 4).toFixed(2)} in`,
           width: '5 ft',
-          cores: [{ kind: 'rubble', length: `${l}/4 in`, width: '4 ft', height: `${h}/4 in` }],
+          cores: [
+            {
+              kind: 'rubble',
+              length: `${(l / 4).toFixed(2)} in`,
+              width: '4 ft',
+              height: `${(h / 4).toFixed(2)} in`,
+            },
+          ],
         });
         const x = run - l;
         const topAt = (at: number): number => (Math.floor(at / t) + 1) * r;

@@ -1,7 +1,8 @@
 /** Spacing, depth and stiffness: second ways to the same figures, and what must always hold. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { jointSpacing, relativeStiffness } from '../../src/index';
+import { type JointSpacingInput, jointSpacing, relativeStiffness } from '../../src/index';
+import { runs } from '../support/effort';
 
 const inches = fc.integer({ min: 3, max: 20 });
 
@@ -35,7 +36,7 @@ describe('joint spacing', () => {
         if (x.use === 'walk') expect(figures.spacing.toNumber('ft')).toBeLessThanOrEqual(5);
         if (x.use === 'curb') expect(figures.spacing.toNumber('ft')).toBeLessThanOrEqual(10);
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 
@@ -47,7 +48,7 @@ describe('joint spacing', () => {
         for (const s of spacings) if (s.least) expect(s.least.greaterThan(s.spacing)).toBe(false);
         for (const d of depths) if (d.most) expect(d.most.lessThan(d.depth)).toBe(false);
       }),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 
@@ -73,6 +74,121 @@ describe('joint spacing', () => {
     expect(caps).toContain('5 m');
     expect(caps).toContain('25 ft');
     expect(figures.because).toMatch(/18 ft|allows no more/);
+  });
+});
+
+describe('one size under two names', () => {
+  /** Nominal sizes as the trade has them in both systems. */
+  const THICKNESS = [3, 4, 5, 6, 7, 8, 9, 10, 12].map((n) => [`${n} in`, `${n * 25} mm`] as const);
+  const SLUMP = [2, 3, 4, 5, 6, 7].map((n) => [`${n} in`, `${n * 25} mm`] as const);
+  const STONE = [
+    ['3/8 in', '10 mm'],
+    ['1/2 in', '12.5 mm'],
+    ['3/4 in', '19 mm'],
+    ['3/4 in', '20 mm'],
+    ['1 in', '25 mm'],
+    ['1-1/2 in', '40 mm'],
+  ] as const;
+
+  const judged = (input: JointSpacingInput): unknown => {
+    const { figures, cautions, assumed } = jointSpacing(input);
+    return {
+      multiple: figures.multiple.toNumber('each'),
+      codes: cautions.map(({ code }) => code),
+      governs: figures.governs,
+      assumed: assumed.map(({ name }) => name),
+      rules: figures.spacings.map(({ source }) => source),
+    };
+  };
+
+  it('gets one advice', () => {
+    for (const thickness of THICKNESS) {
+      for (const slump of SLUMP) {
+        for (const stone of STONE) {
+          const by = (k: 0 | 1): JointSpacingInput => ({
+            thickness: thickness[k],
+            slump: slump[k],
+            aggregateSize: stone[k],
+          });
+          expect(judged(by(1)), JSON.stringify(by(1))).toEqual(judged(by(0)));
+        }
+      }
+    }
+  });
+
+  it('has the same spacing and depth after exact conversion', () => {
+    const size = fc.integer({ min: 1, max: 400 });
+    fc.assert(
+      fc.property(size, size, size, (t, slump, stone) => {
+        const inch = jointSpacing({
+          thickness: `${t / 16 + 2} in`,
+          slump: `${slump / 50} in`,
+          aggregateSize: `${stone / 160} in`,
+        });
+        const mm = jointSpacing({
+          thickness: `${((t / 16 + 2) * 25.4).toFixed(6)} mm`,
+          slump: `${((slump / 50) * 25.4).toFixed(6)} mm`,
+          aggregateSize: `${((stone / 160) * 25.4).toFixed(6)} mm`,
+        });
+        expect(mm.figures.spacing.compareTo(inch.figures.spacing)).toBe(0);
+        expect(mm.figures.depth.compareTo(inch.figures.depth)).toBe(0);
+        expect(mm.cautions.map(({ code }) => code)).toEqual(inch.cautions.map(({ code }) => code));
+      }),
+      { numRuns: runs(200) },
+    );
+  });
+
+  it('never allows more for smaller stone or a wetter mix', () => {
+    const size = fc.integer({ min: 1, max: 60 });
+    fc.assert(
+      fc.property(size, size, size, size, (a, b, c, d) => {
+        const [small, large] = [Math.min(a, b), Math.max(a, b)];
+        const [dry, wet] = [Math.min(c, d), Math.max(c, d)];
+        const spacing = (stone: number, slump: number): number =>
+          jointSpacing({
+            thickness: '4 in',
+            aggregateSize: `${stone} mm`,
+            slump: `${slump * 4} mm`,
+          }).figures.spacing.toNumber('ft');
+        expect(spacing(small, dry)).toBeLessThanOrEqual(spacing(large, dry));
+        expect(spacing(large, wet)).toBeLessThanOrEqual(spacing(large, dry));
+      }),
+      { numRuns: runs(150) },
+    );
+  });
+});
+
+describe('a slab that tapers', () => {
+  it('is spaced by the thinnest and cut by the thickest, in either order', () => {
+    fc.assert(
+      fc.property(inches, inches, (a, b) => {
+        const mix = { aggregateSize: '1 in', slump: '5 in' };
+        const one = jointSpacing({ ...mix, thickness: `${a} in`, thickest: `${b} in` }).figures;
+        const other = jointSpacing({ ...mix, thickness: `${b} in`, thickest: `${a} in` }).figures;
+        const thin = jointSpacing({ ...mix, thickness: `${Math.min(a, b)} in` }).figures;
+        const thick = jointSpacing({ ...mix, thickness: `${Math.max(a, b)} in` }).figures;
+        expect(one.spacing.compareTo(thin.spacing)).toBe(0);
+        expect(one.depth.compareTo(thick.depth)).toBe(0);
+        expect([other.spacing.compareTo(one.spacing), other.depth.compareTo(one.depth)]).toEqual([0, 0]);
+      }),
+      { numRuns: runs(100) },
+    );
+  });
+});
+
+describe('a joint in a curb', () => {
+  it('is never shallower than in a slab of the same thickness', () => {
+    for (const t of [4, 6, 8, 12]) {
+      const by = (use: 'curb' | 'slab'): number =>
+        jointSpacing({
+          thickness: `${t} in`,
+          aggregateSize: '1 in',
+          slump: '5 in',
+          use,
+        }).figures.depth.toNumber('in');
+      expect(by('curb')).toBe(Math.max(t / 4, 1));
+      expect(by('curb')).toBe(by('slab'));
+    }
   });
 });
 

@@ -1,9 +1,10 @@
 /**
- * Mats over 3,000 random outlines, checked by plain geometry of the test's own: distances to segments and
+ * Mats over random outlines, 3,000 of them at full effort, checked by plain geometry of the test's own: distances to segments and
  * counting of crossings, with nothing of the library's geometry.
  */
 import { describe, expect, it } from 'vitest';
 import { type BarPlace, barPlaces, InputError, type RebarRegionInput } from '../../src/index';
+import { runs } from '../support/effort';
 import {
   boxOf,
   depthIn,
@@ -15,7 +16,7 @@ import {
   type Spot,
 } from './outlines';
 
-const OUTLINES = 3000;
+const OUTLINES = runs(3000);
 /** Metres: cutting steps are 1 mm, binary error far below. */
 const TINY = 2e-5;
 const STEP = 0.001;

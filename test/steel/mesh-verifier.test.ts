@@ -62,9 +62,7 @@ describe('mesh over random outlines', () => {
     for (let k = 0; k < 100; k += 1) {
       const attempt = meshLayout.attempt(inputOf(randomPlan(random), 0.05));
       if (!attempt.ok) continue;
-      const { pieces, leastPieces, withoutReuse, laidLength, pieceArea } = (
-        attempt.result as ReturnType<typeof meshLayout> & { figures: never }
-      ).figures as unknown as import('../../src/index').MeshRegionFigures;
+      const { pieces, leastPieces, withoutReuse, laidLength, pieceArea } = attempt.result.figures;
       expect(pieceArea.toNumber('m2')).toBeCloseTo(4.8 * 2.4);
       expect(pieces.toNumber('each')).toBeGreaterThanOrEqual(
         Math.ceil(laidLength.toNumber('m') / 4.8 - 1e-9),

@@ -1,76 +1,76 @@
 /**
  * The order in which joints are sawn.
  *
- * Halving: the line nearest the middle of each family first, then the lines that halve what is left,
- * longer ones before shorter, so that the slab is soon in pieces that cannot shrink far. Alternate:
- * every second line of a family first, then those between.
+ * The joints across are sawn one after another, in the order in which the concrete was placed, and never every
+ * second one first: when those between are cut later the concrete tears ahead of the blade, and the joints
+ * open unevenly (TM 5-822-7, paragraph 23 c (4); UFGS 02753 asks for the same). That the joints along come
+ * after those across, and circles and arcs last of all, since a walk-behind saw runs straight, is common
+ * practice.
+ *
+ * Which family runs along is told by the longest line of each: along a slab lines are longer than across.
  */
 import type { LaidJoint } from './laid';
 
-/** Which lines come first. */
-export type SawOrder = 'halving' | 'alternate';
+/** From the end that the plan counts from, or from the other one. */
+export type SawOrder = 'consecutive' | 'reverse';
 
+/** Joints on one line, sawn in one go. */
 interface Run {
-  readonly key: string;
-  readonly family: string;
   readonly place: LaidJoint['place'];
   readonly joints: number[];
+  readonly curved: boolean;
   length: number;
 }
 
-function runsOf(joints: readonly LaidJoint[]): Run[] {
-  const runs = new Map<string, Run>();
-  joints.forEach((joint, i) => {
-    if (joint.type !== 'contraction') return;
-    const run = runs.get(joint.run) ?? {
-      key: joint.run,
-      family: joint.family,
-      place: joint.place,
-      joints: [],
-      length: 0,
-    };
-    run.joints.push(i);
-    run.length += joint.length.toNumber();
-    runs.set(joint.run, run);
-  });
-  return [...runs.values()];
+/** Lines side by side. */
+interface Family {
+  readonly name: string;
+  readonly runs: Run[];
+  readonly curved: boolean;
+  readonly longest: number;
 }
 
-/** How many times the family has been halved before each of n lines is reached. */
-function halvings(n: number): number[] {
-  const level = new Array<number>(n).fill(0);
-  const halve = (from: number, to: number, depth: number): void => {
-    if (from > to) return;
-    const middle = (from + to) >> 1;
-    level[middle] = depth;
-    halve(from, middle - 1, depth + 1);
-    halve(middle + 1, to, depth + 1);
-  };
-  halve(0, n - 1, 0);
-  return level;
+function runsOf(joints: readonly LaidJoint[]): Map<string, Map<string, Run>> {
+  const families = new Map<string, Map<string, Run>>();
+  joints.forEach((joint, i) => {
+    if (joint.type !== 'contraction') return;
+    const runs = families.get(joint.family) ?? new Map<string, Run>();
+    families.set(joint.family, runs);
+    const run = runs.get(joint.run) ?? {
+      place: joint.place,
+      joints: [],
+      curved: joint.shape !== 'straight',
+      length: 0,
+    };
+    runs.set(joint.run, run);
+    run.joints.push(i);
+    run.length += joint.length.toNumber();
+  });
+  return families;
 }
+
+function familiesOf(joints: readonly LaidJoint[], order: SawOrder): Family[] {
+  const sign = order === 'reverse' ? -1 : 1;
+  return [...runsOf(joints)].map(([name, runs]) => ({
+    name,
+    runs: [...runs.values()].sort((a, b) => sign * a.place.comparedTo(b.place)),
+    curved: [...runs.values()].some(({ curved }) => curved),
+    longest: Math.max(...[...runs.values()].map(({ length }) => length)),
+  }));
+}
+
+/** A tenth of a millimetre: lengths that differ by less are the same line turned. */
+const SAME = 1e-4;
+
+const first = (a: Family, b: Family): number => {
+  if (a.curved !== b.curved) return a.curved ? 1 : -1;
+  const longer = a.longest - b.longest;
+  return Math.abs(longer) > SAME ? longer : a.name.localeCompare(b.name);
+};
 
 /** The joints to be sawn, by their place in the list, in order. */
 export function sawOrder(joints: readonly LaidJoint[], order: SawOrder): number[] {
-  const runs = runsOf(joints);
-  const families = new Map<string, Run[]>();
-  for (const run of runs) {
-    const family = families.get(run.family);
-    if (family) family.push(run);
-    else families.set(run.family, [run]);
-  }
-  const turn = new Map<Run, number>();
-  for (const family of families.values()) {
-    family.sort((a, b) => a.place.comparedTo(b.place));
-    const level = order === 'halving' ? halvings(family.length) : family.map((_, i) => i % 2);
-    family.forEach((run, i) => {
-      turn.set(run, level[i] as number);
-    });
-  }
-  const first = (a: Run, b: Run): number =>
-    (turn.get(a) as number) - (turn.get(b) as number) ||
-    (order === 'halving' ? b.length - a.length : 0) ||
-    a.family.localeCompare(b.family) ||
-    a.place.comparedTo(b.place);
-  return runs.sort(first).flatMap((run) => run.joints);
+  return familiesOf(joints, order)
+    .sort(first)
+    .flatMap(({ runs }) => runs.flatMap((run) => run.joints));
 }

@@ -113,7 +113,7 @@ function sawingOf(input: TakeOffInput, planned: Planned, pad: Pad): Sawing {
   const p = passesOf(input, planned.depth, pad);
   const c = planned.contraction;
   const travel = pad.step('travel of the blade', 'T = c × p', { c, p }, c.times(p));
-  const order = sawOrder(planned.laid.joints, planned.order ?? 'halving').map((i) => wholeNumber(i + 1));
+  const order = sawOrder(planned.laid.joints, planned.order ?? 'consecutive').map((i) => wholeNumber(i + 1));
   const { sawRate } = input;
   if (!sawRate) return { passes: p, travel, order };
   const values = { T: travel, h: sawRate.in, a: sawRate.length };

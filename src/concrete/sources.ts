@@ -1,0 +1,39 @@
+/** Where the rules of this folder come from, beside those that others use too. */
+import type { Source } from '../reckoning/source';
+
+export const IRC_FOOTINGS: Source = {
+  kind: 'published',
+  title:
+    'International Residential Code, tables R403.1(1) and R403.1(3), as quoted in a building department sheet',
+  publisher: 'International Code Council',
+  edition: '2015 or later, as quoted',
+  locator: 'Determining perimeter footing sizes: 12 in to 33 in wide, 6 in to 12 in thick',
+  fromMemory: false,
+};
+
+export const IRC_FROST: Source = {
+  kind: 'published',
+  title: 'International Residential Code, R403.1.4 and R403.1.4.1, as summarised by an inspection site',
+  publisher: 'International Code Council',
+  edition: '2021, as summarised',
+  locator: 'R403.1.4: 12 in below undisturbed ground; R403.1.4.1: below the frost line',
+  fromMemory: false,
+};
+
+export const NRMCA_YIELD: Source = {
+  kind: 'published',
+  title: 'Concrete in Practice 8, Discrepancies in Yield',
+  publisher: 'National Ready Mixed Concrete Association',
+  edition: 'as reprinted on the web',
+  locator: '4% to 10% over plan dimensions; near the end, measure what is left and set the last loads by it',
+  fromMemory: false,
+};
+
+export const YIELD_MOISTURE: Source = {
+  kind: 'published',
+  title: 'Coming up short',
+  publisher: 'The Concrete Producer',
+  edition: 'web reprint',
+  locator: 'Problem Clinic: moisture of the aggregate alone moves the yield by 1.6%',
+  fromMemory: false,
+};
