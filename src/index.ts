@@ -50,6 +50,7 @@ export {
 export type { CrownForm, ThicknessCrownInput } from './concrete/crown';
 export {
   type CurbCurveInput,
+  type CurbDropInput,
   type CurbVolumeFigures,
   type CurbVolumeInput,
   type CurveCentre,
@@ -92,6 +93,7 @@ export {
 export { type SlabVolumeFigures, type SlabVolumeInput, slabVolume } from './concrete/slab-volume';
 export type { CoreKind, StepCoreInput } from './concrete/step-cores';
 export {
+  type MidLandingInput,
   type RoundStepsInput,
   type StepParts,
   type StepVolumeFigures,
@@ -120,6 +122,7 @@ export {
   type WallVolumeInput,
   wallVolume,
 } from './concrete/wall-volume';
+export type { WingWallInput } from './concrete/wing-walls';
 export { type SquareCheckFigures, type SquareCheckInput, squareCheck } from './forms/square-check';
 export type {
   AreaInput,
@@ -151,6 +154,7 @@ export type {
   RegionInput,
   RegularOpeningInput,
 } from './geometry/region';
+export type { ConcreteStage, CorrectionStepFigure, CorrectionVerdict } from './grade/correction/advice';
 export { type CrossSlopeFigures, type CrossSlopeInput, crossSlope } from './grade/cross-slope';
 export {
   type DrainageCheck,
@@ -159,17 +163,17 @@ export {
   type DrainedSurface,
   drainageCheck,
 } from './grade/drainage-check';
+export type { FallFigure } from './grade/form-falls';
 export {
   type ElevationBoundInput,
-  type FallFigure,
   type FormGradesFigures,
   type FormGradesInput,
   type FormSquareInput,
   formGrades,
   type RequiredFallInput,
-  type StakeFigure,
   type StakeInput,
 } from './grade/form-grades';
+export type { StakeFigure } from './grade/form-stakes';
 export {
   type GradeCorrectionFigures,
   type GradeCorrectionInput,

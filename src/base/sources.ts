@@ -5,8 +5,9 @@ export { CLOSED_FORM, COMMON_PRACTICE, EXCAVATION_RULES } from '../reckoning/sou
 
 export const NAVY_EARTH: Source = {
   kind: 'published',
-  title: 'Equipment Operator (advanced) training manual, NAVEDTRA 14080',
+  title: 'Equipment Operator (advanced) training manual',
   publisher: 'US Navy',
+  edition: 'NAVEDTRA 14080',
   locator: 'chapter 4, page 4-5: cut is figured in place, fill is figured compacted',
   fromMemory: false,
 };

@@ -10,8 +10,9 @@
  * Source: geometry.
  */
 import { measure } from '../geometry/measure';
+import { movedRing, type TurnedRing, turnedRing } from '../geometry/offset';
 import type { Outline, OutlineOf } from '../geometry/outline';
-import { type Corner, checkSimple } from '../geometry/polygon';
+import { checkSimple } from '../geometry/polygon';
 import { ringOf } from '../geometry/ring';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
@@ -31,43 +32,9 @@ export interface Spreadable {
   /** K; left out for a circle, where it is π. */
   readonly corners: Quantity<'ratio'> | undefined;
   /** The ring, to see whether sides meet; left out for a circle. */
-  readonly ring: Ring | undefined;
+  readonly ring: TurnedRing | undefined;
   /** Across the hole of a ring, which closes from both sides. */
   readonly hole?: Length;
-}
-
-/** Corners with their sides and the turns at them. */
-interface Ring {
-  readonly corners: readonly Corner[];
-  /** From each corner to the next. */
-  readonly sides: readonly Side[];
-  /** Half the turn at each corner, as a tangent. */
-  readonly turns: readonly Decimal[];
-}
-
-interface Side {
-  readonly x: Decimal;
-  readonly y: Decimal;
-  readonly length: Decimal;
-}
-
-const at = <T>(list: readonly T[], i: number): T => list[(i + list.length) % list.length] as T;
-
-function sidesOf(ring: readonly Corner[]): Side[] {
-  return ring.map((a, i) => {
-    const b = at(ring, i + 1);
-    const [dx, dy] = [b.x.minus(a.x), b.y.minus(a.y)];
-    const length = Decimal.hypot(dx, dy);
-    return { x: dx.div(length), y: dy.div(length), length };
-  });
-}
-
-/** Half the turn between two sides as a tangent, sin t ÷ (1 + cos t); nothing where they fold back. */
-function halfTurn(before: Side, after: Side): Decimal | undefined {
-  const sine = before.x.times(after.y).minus(before.y.times(after.x));
-  const cosine = before.x.times(after.x).plus(before.y.times(after.y));
-  const under = cosine.plus(1);
-  return under.lessThan('1e-30') ? undefined : sine.div(under);
 }
 
 const plainRatio = (value: Decimal): Quantity<'ratio'> =>
@@ -83,7 +50,7 @@ function cornersOfSector({ angle, innerRadius }: OutlineOf<'sector'>): Decimal {
   return Decimal.tan(PI.div(2).minus(half)).plus(2).plus(half);
 }
 
-function cornersOf(outline: Outline, { turns }: Ring): Quantity<'ratio'> {
+function cornersOf(outline: Outline, { turns }: TurnedRing): Quantity<'ratio'> {
   if (SQUARE.has(outline.shape)) return plainRatio(new Decimal(4));
   if (outline.shape === 'sector') return plainRatio(cornersOfSector(outline));
   return plainRatio(turns.reduce((sum, turn) => sum.plus(turn), ZERO));
@@ -92,15 +59,12 @@ function cornersOf(outline: Outline, { turns }: Ring): Quantity<'ratio'> {
 /** More corners than any pit has; spreading costs more than measuring. */
 const CORNER_LIMIT = 10_000;
 
-function ringWithTurns(outline: Outline): Ring {
+function ringWithTurns(outline: Outline): TurnedRing {
   const corners = ringOf(outline);
   if (corners.length > CORNER_LIMIT) {
     refuse('outline', faults.tooMany('an outline to be spread, in corners,', CORNER_LIMIT));
   }
-  const sides = sidesOf(corners);
-  const turns = sides.map((side, i) => halfTurn(at(sides, i - 1), side));
-  if (turns.includes(undefined)) refuse('outline', faults.grownTogether('any width'));
-  return { corners, sides, turns: turns as Decimal[] };
+  return turnedRing(corners) ?? refuse('outline', faults.grownTogether('any width'));
 }
 
 /**
@@ -125,18 +89,8 @@ export function spreadable(outline: Outline, why: string, pad: Pad): Spreadable 
 const UNFIT = new Set<string>(['curved', 'offsets', 'combined']);
 
 /** Each side must keep some of its length, and the spread ring must not meet itself. */
-function refuseMeeting({ corners, sides, turns }: Ring, by: Length, path: string): void {
-  const m = canonicalValue(by);
-  const spread = corners.map((corner, i) => {
-    const [before, after, t] = [at(sides, i - 1), at(sides, i), turns[i] as Decimal];
-    const left = after.length.plus(m.times(t.plus(at(turns, i + 1))));
-    if (left.lessThanOrEqualTo(0)) refuse(path, faults.grownTogether(by.format()));
-    // Outwards is to the right of a side; along it by the half turn.
-    return {
-      x: corner.x.plus(m.times(before.y.plus(before.x.times(t)))),
-      y: corner.y.plus(m.times(before.y.times(t).minus(before.x))),
-    };
-  });
+function refuseMeeting(ring: TurnedRing, by: Length, path: string): void {
+  const spread = movedRing(ring, canonicalValue(by)) ?? refuse(path, faults.grownTogether(by.format()));
   try {
     checkSimple(spread, path);
   } catch (error) {

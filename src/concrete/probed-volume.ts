@@ -121,7 +121,7 @@ const PROBE_LIMIT = 10_000;
 /** Every probe is held against every corner. */
 const PAIR_LIMIT = 1_000_000;
 /** Every triangle is clipped by a hollow outline. */
-const HOLLOW_LIMIT = 4000;
+const HOLLOW_LIMIT = 2000;
 
 const probes = (): Field<Probe[]> =>
   list(

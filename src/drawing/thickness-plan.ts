@@ -1,8 +1,7 @@
 /** Depth probes over an outline: where it is thin and where it is thick, by lines of equal depth. */
 import { type ProbedVolumeInput, probedFields, probedSurface, probesOf } from '../concrete/probed-volume';
-import { ringCentroid } from '../geometry/centroid';
-import { insideRing } from '../geometry/polygon';
-import { type Spot, type Triangle, trianglesOf } from '../geometry/surface';
+import type { Corner } from '../geometry/polygon';
+import { flatRing, type Spot, shareWithin, type Triangle, trianglesOf } from '../geometry/surface';
 import { Decimal } from '../quantity/decimal';
 import { quantityOf } from '../quantity/quantity';
 import type { System } from '../quantity/units';
@@ -11,6 +10,7 @@ import { type PlanOptions, planPoints, regionShape, systemOfOutline, titleOf } f
 import { document, element, type Frame, frameFor, label, line, type PlanPoint } from './svg';
 
 const MOST_LINES = 12;
+const HALF = 0.5;
 
 /** A hair, so that binary dust does not draw a line at the least or the greatest depth. */
 const HAIR = 1e-9;
@@ -104,7 +104,9 @@ export function thicknessPlan(input: ProbedVolumeInput, options: PlanOptions = {
   const system = systemOfOutline(probesOf(read));
   const points = planPoints(ring);
   const frame = frameFor(points);
-  const triangles = trianglesOf([...spots, ...corners]).filter((t) => insideRing(ringCentroid(t), ring));
+  const [first, outline] = [ring[0] as Corner, flatRing(ring)];
+  // A triangle that a re-entrant corner cuts is drawn where most of it is slab.
+  const triangles = trianglesOf([...spots, ...corners]).filter((t) => shareWithin(t, first, outline) > HALF);
   const depths = spots.map(({ z }) => z);
   const [least, most] = [Decimal.min(...depths), Decimal.max(...depths)];
   const step = stepFor(most.minus(least).toNumber(), system);

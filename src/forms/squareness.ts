@@ -28,7 +28,7 @@ export interface MeasuredForms {
   readonly trueDiagonal: Length;
   /** Both diagonals as measured, in either order. */
   readonly diagonals: readonly [Length, Length];
-  /** How much the diagonals may differ; by default as {@link squareTolerance} says. */
+  /** How much the diagonals may differ; by default what `squareTolerance` gives. */
   readonly tolerance?: Length | undefined;
 }
 
@@ -54,7 +54,7 @@ const larger = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
 const smaller = (a: Length, b: Length): Length => (b.lessThan(a) ? b : a);
 
 /** How much the diagonals of forms may differ where nobody has said. */
-export function squareTolerance(trueDiagonal: Length): Length {
+function squareTolerance(trueDiagonal: Length): Length {
   const e = smaller(larger(trueDiagonal.over(PARTS()), LEAST()), MOST());
   return e.in(smallUnitOf(trueDiagonal));
 }

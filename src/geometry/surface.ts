@@ -127,19 +127,70 @@ export function flatRing(ring: readonly Corner[]): Flat[] {
   return ring.map(({ x, y }): Flat => [x.minus(o.x).toNumber(), y.minus(o.y).toNumber()]);
 }
 
-/** A triangle clipped by an outline: the share of it that is within, and where its middle lies. */
-function clipped(
-  corners: readonly [Flat, Flat, Flat],
-  outline: readonly Flat[],
-): { readonly share: number; readonly part: { area: number; x: number; y: number } } {
-  const [a, b, c] = corners;
-  const left = leftOf(leftOf(leftOf(outline, a, b), b, c), c, a);
-  const part = moments(left, a);
-  const size = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-  return { share: Math.abs(part.area / size), part };
+type FlatTriangle = readonly [Flat, Flat, Flat];
+
+/** How far p lies to the left of the line from a to b, times the length of that line. */
+const leftBy = (a: Flat, b: Flat, p: Flat): number =>
+  (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
+
+/** True when the line through a and b has all of these points on one side, or on it. */
+function oneSided(a: Flat, b: Flat, hair: number, points: readonly Flat[]): boolean {
+  const off = points.map((p) => leftBy(a, b, p));
+  return off.every((d) => d <= hair) || off.every((d) => d >= -hair);
 }
 
-const flatCorners = (triangle: Triangle, o: Corner): [Flat, Flat, Flat] =>
+/** True where a side of the outline may run through a triangle; sides along its own do not. */
+function mayCross(triangle: FlatTriangle, p: Flat, q: Flat): boolean {
+  const [a, b, c] = triangle;
+  const [px, py, qx, qy] = [p[0], p[1], q[0], q[1]];
+  if (Math.max(px, qx) <= Math.min(a[0], b[0], c[0]) || Math.min(px, qx) >= Math.max(a[0], b[0], c[0])) {
+    return false;
+  }
+  if (Math.max(py, qy) <= Math.min(a[1], b[1], c[1]) || Math.min(py, qy) >= Math.max(a[1], b[1], c[1])) {
+    return false;
+  }
+  const hair = TRIFLE * leftBy(a, b, c);
+  if (oneSided(p, q, hair, triangle)) return false;
+  const outside = (from: Flat, to: Flat): boolean =>
+    leftBy(from, to, p) <= hair && leftBy(from, to, q) <= hair;
+  return !(outside(a, b) || outside(b, c) || outside(c, a));
+}
+
+/** True when a point is inside the ring, by counting crossings. */
+function insideFlat([x, y]: Flat, ring: readonly Flat[]): boolean {
+  let inside = false;
+  let b = ring[ring.length - 1] as Flat;
+  for (const a of ring) {
+    if (a[1] > y !== b[1] > y && x < ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1]) + a[0]) inside = !inside;
+    b = a;
+  }
+  return inside;
+}
+
+interface Clipped {
+  /** The share of the triangle that is within. */
+  readonly share: number;
+  readonly part: { readonly area: number; readonly x: number; readonly y: number };
+}
+
+/** A triangle clipped by an outline; most are wholly in or out, which a look at their middle tells. */
+function clipped(corners: FlatTriangle, outline: readonly Flat[]): Clipped {
+  const [a, b, c] = corners;
+  let from = outline[outline.length - 1] as Flat;
+  const crossed = outline.some((to) => {
+    const crosses = mayCross(corners, from, to);
+    from = to;
+    return crosses;
+  });
+  if (!crossed) {
+    const middle: Flat = [(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3];
+    return { share: insideFlat(middle, outline) ? 1 : 0, part: { area: 0, x: 0, y: 0 } };
+  }
+  const part = moments(leftOf(leftOf(leftOf(outline, a, b), b, c), c, a), a);
+  return { share: Math.abs(part.area / leftBy(a, b, c)), part };
+}
+
+const flatCorners = (triangle: Triangle, o: Corner): FlatTriangle =>
   triangle.map(({ x, y }): Flat => [x.minus(o.x).toNumber(), y.minus(o.y).toNumber()]) as [Flat, Flat, Flat];
 
 /** The share of a triangle that lies within an outline, from 0 to 1, good to nine places. */
@@ -149,7 +200,7 @@ export function shareWithin(triangle: Triangle, first: Corner, outline: readonly
 }
 
 /** Height of a triangle over its first corner, per metre along x and y. */
-function rise([a, b, c]: Triangle, [p, q, r]: readonly [Flat, Flat, Flat]): Flat {
+function rise([a, b, c]: Triangle, [p, q, r]: FlatTriangle): Flat {
   const [bx, by, cx, cy] = [q[0] - p[0], q[1] - p[1], r[0] - p[0], r[1] - p[1]];
   const [bz, cz] = [b.z.minus(a.z).toNumber(), c.z.minus(a.z).toNumber()];
   const turn = bx * cy - by * cx;

@@ -1,32 +1,28 @@
 /**
  * The elevation of the form at each stake, and how far to mark it from the stake's top or the ground.
  *
- * Either the surface is given in closed form (see `shapes.ts`), or a plane is sought that passes
- * through the fixed points, keeps to the bounds and has every required fall, with the least fill
- * over the ground at the stakes; among those the one with the least cut, then the flattest. That is
- * a linear programme in the three numbers of the plane; its solution is solved again exactly from
- * the conditions that bind. Where no plane meets all, those in conflict are named.
+ * Either the surface is given in closed form (see `shapes.ts`), or a plane is sought that passes through
+ * the fixed points, keeps to the bounds, has every required fall and is no steeper than its use bears
+ * (see `sought-plane.ts`). Where no plane meets all, those in conflict are named.
+ *
+ * Source: closed forms; the signs of cut and fill as in NAVEDTRA 14081.
  */
 
 import type { PointInput } from '../geometry/outline';
-import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { constant, length } from '../quantity/make';
-import {
-  canonicalValue,
-  type Quantity,
-  type QuantityInput,
-  quantityOf,
-  systemOfQuantity,
-} from '../quantity/quantity';
+import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { choice, fields, label, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE, NAVY_GRADES } from '../reckoning/source';
-import { type Condition, conflictAmong, type Equation, exactly, leastOf, type Weights } from './least';
-import { small, toMark } from './marks';
+import * as cautions from './form-cautions';
+import { type FallFigure, fallFigures, planeFigures } from './form-falls';
+import { type FormSquare, squareFigures } from './form-square';
+import { type StakeFigure, stakeFigure, sumOf, volumesOf } from './form-stakes';
+import * as ordinary from './grade-ordinary';
+import { GRADE_USES, type GradeUse } from './limits';
+import { mostOf } from './plane-most';
 import {
   type Elevation,
   type FixedPoint,
@@ -37,11 +33,10 @@ import {
   formSurface,
   onPlane,
   type Plane,
-  rate,
   shapeOf,
 } from './shapes';
-import { slopeBetween } from './slope';
-import { metresAs, planPoint } from './spots';
+import { type ParsedBound, type ParsedFall, type ParsedStake, soughtPlane } from './sought-plane';
+import { planPoint } from './spots';
 
 /** A stake at the forms. */
 export interface StakeInput {
@@ -95,6 +90,8 @@ export interface FormSquareInput {
   readonly width: QuantityInput<'length'>;
   /** The two diagonals as measured. */
   readonly measured?: readonly [QuantityInput<'length'>, QuantityInput<'length'>];
+  /** How much the diagonals may differ; by default as in the check of squareness. */
+  readonly tolerance?: QuantityInput<'length'>;
   /** How far outside the forms the batter boards stand. */
   readonly batterBoards?: QuantityInput<'length'>;
 }
@@ -109,40 +106,16 @@ export interface FormGradesInput {
   readonly bounds?: readonly ElevationBoundInput[];
   /** Falls to be met by the sought plane, or checked on the surface given. */
   readonly falls?: readonly RequiredFallInput[];
+  /** What the surface is used as; decides how steep it may be where `most` is not given. */
+  readonly use?: GradeUse;
+  /** The steepest that the surface may slope in any direction; by default what `use` bears, 5% without one. */
+  readonly most?: QuantityInput<'slope'>;
   /** `none` where the sought plane may nowhere lie below the ground; by default `allowed`. */
   readonly cut?: 'allowed' | 'none';
   /** Stakes to be marked, and the ground that fill is least over. */
   readonly stakes: readonly StakeInput[];
   /** The rectangle of forms, where its diagonals are wanted. */
   readonly square?: FormSquareInput;
-}
-
-/** What to mark at a stake. */
-export interface StakeFigure {
-  /** Name of the stake. */
-  readonly name: string;
-  /** Elevation of the form, exact. */
-  readonly elevation: Quantity<'length'>;
-  /** How far the form lies below the stake's top. */
-  readonly down?: Quantity<'length'>;
-  /** How far it lies above the stake's top, where the stake is too short. */
-  readonly up?: Quantity<'length'>;
-  /** `down` or `up` to the nearest 1/16 in or mm. */
-  readonly mark?: Quantity<'length'>;
-  /** How far the ground is to come down. */
-  readonly cut?: Quantity<'length'>;
-  /** How far the ground is to come up. */
-  readonly fill?: Quantity<'length'>;
-}
-
-/** A fall, checked. */
-export interface FallFigure {
-  /** Name of the fall. */
-  readonly name: string;
-  /** Slope from the upper end to the lower; negative when it rises. */
-  readonly slope: Quantity<'slope'>;
-  /** The slope against the least and the most asked for. */
-  readonly verdict: 'met' | 'too flat' | 'too steep';
 }
 
 /** Figures of {@link formGrades}. */
@@ -177,304 +150,22 @@ export interface FormGradesFigures {
   readonly outOfSquare?: Quantity<'length'>;
 }
 
-type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
-
-interface ParsedPoint {
-  readonly x: Length;
-  readonly y: Length;
-}
-
-interface ParsedStake extends ParsedPoint {
-  readonly name: string;
-  readonly top: Length | undefined;
-  readonly ground: Length | undefined;
-  readonly area: Quantity<'area'> | undefined;
-}
-
-interface ParsedFall {
-  readonly name: string;
-  readonly from: ParsedPoint;
-  readonly to: ParsedPoint;
-  readonly least: Slope | undefined;
-  readonly most: Slope | undefined;
-}
-
-interface ParsedBound extends ParsedPoint {
-  readonly name: string;
-  readonly least: Length | undefined;
-  readonly most: Length | undefined;
-}
 
 interface Parsed {
   readonly surface: FormSurface | undefined;
   readonly fixed: readonly FixedPoint[] | undefined;
   readonly bounds: readonly ParsedBound[] | undefined;
   readonly falls: readonly ParsedFall[] | undefined;
+  readonly use: GradeUse | undefined;
+  readonly most: Slope | undefined;
   readonly cut: 'allowed' | 'none' | undefined;
   readonly stakes: readonly ParsedStake[];
-  readonly square:
-    | {
-        readonly length: Length;
-        readonly width: Length;
-        readonly measured: readonly Length[] | undefined;
-        readonly batterBoards: Length | undefined;
-      }
-    | undefined;
+  readonly square: FormSquare | undefined;
 }
 
 const STAKE_LIMIT = 1000;
-const SOUGHT_STAKES = 150;
 const CONDITION_LIMIT = 60;
-/** How near to binding counts as binding, in metres: the loosest that leads to an exact solution is taken. */
-const BINDS = [1e-6, 1e-7, 1e-8, 1e-9];
-/** Strays of 60 digits, in metres. */
-const STRAY = new Decimal('1e-30');
-const ZERO_LENGTH = constant(() => length('0 in'));
-const SQUARE_ROOM = constant(() => length('1/8 in'));
-
-/** One condition of the sought plane `z = h + b × x + c × y`, from the first stake. */
-interface PlaneCondition {
-  readonly name: string;
-  readonly weights: readonly [h: Decimal, b: Decimal, c: Decimal];
-  readonly least: Decimal | undefined;
-  readonly most: Decimal | undefined;
-}
-
-const ONE = new Decimal(1);
-const NIL = new Decimal(0);
-
-/** Everything is counted from the first stake, so that binary numbers lose nothing. */
-interface Origin {
-  readonly x: Decimal;
-  readonly y: Decimal;
-  readonly z: Decimal;
-}
-
-const overPoint = (p: ParsedPoint, o: Origin): [Decimal, Decimal, Decimal] => [
-  ONE,
-  canonicalValue(p.x).minus(o.x),
-  canonicalValue(p.y).minus(o.y),
-];
-
-function fallCondition({ name, from, to, least, most }: ParsedFall, i: number): PlaneCondition {
-  const [dx, dy] = [
-    canonicalValue(to.x).minus(canonicalValue(from.x)),
-    canonicalValue(to.y).minus(canonicalValue(from.y)),
-  ];
-  const long = Decimal.hypot(dx, dy);
-  if (long.isZero()) refuse(`falls[${i}].to`, faults.repeatedPoint(1));
-  return {
-    name,
-    weights: [NIL, dx.neg(), dy.neg()],
-    least: least && rate(least).times(long),
-    most: most && rate(most).times(long),
-  };
-}
-
-function conditionsOf({ fixed = [], bounds = [], falls = [] }: Parsed, o: Origin): PlaneCondition[] {
-  const all = [
-    ...fixed.map((f): PlaneCondition => {
-      const z = canonicalValue(f.elevation).minus(o.z);
-      return { name: f.name, weights: overPoint(f, o), least: z, most: z };
-    }),
-    ...bounds.map(
-      (b): PlaneCondition => ({
-        name: b.name,
-        weights: overPoint(b, o),
-        least: b.least && canonicalValue(b.least).minus(o.z),
-        most: b.most && canonicalValue(b.most).minus(o.z),
-      }),
-    ),
-    ...falls.map(fallCondition),
-  ];
-  if (all.length > CONDITION_LIMIT) refuse('', faults.tooMany('the conditions of a plane', CONDITION_LIMIT));
-  if (all.length === 0) refuse('', faults.giveOneOf(['surface', 'fixed points with falls']));
-  return all;
-}
-
-const binary = ([h, b, c]: readonly Decimal[]): Weights => ({
-  h: (h as Decimal).toNumber(),
-  b: (b as Decimal).toNumber(),
-  c: (c as Decimal).toNumber(),
-});
-
-const toCondition = ({ weights, least, most }: PlaneCondition): Condition => ({
-  weights: binary(weights),
-  ...(least ? { least: least.toNumber() } : {}),
-  ...(most ? { most: most.toNumber() } : {}),
-});
-
-interface GroundStake {
-  readonly weights: readonly [Decimal, Decimal, Decimal];
-  readonly ground: Decimal;
-  readonly area: number;
-}
-
-const FREE = new Set(['h', 'b', 'c']);
-
-/** Fill and cut at each stake as variables of their own, and the flatness of the plane. */
-function programme(
-  conditions: readonly PlaneCondition[],
-  stakes: readonly GroundStake[],
-  noCut: boolean,
-): {
-  conditions: Condition[];
-  aims: Weights[];
-} {
-  const made = conditions.map(toCondition);
-  const [fill, cut]: [Record<string, number>, Record<string, number>] = [{}, {}];
-  stakes.forEach(({ weights, ground, area }, i) => {
-    const above = binary(weights);
-    const below = binary(weights.map((w) => w.neg()));
-    made.push({ weights: { ...below, [`f${i}`]: 1 }, least: -ground.toNumber() });
-    made.push(
-      noCut
-        ? { weights: above, least: ground.toNumber() }
-        : { weights: { ...above, [`d${i}`]: 1 }, least: ground.toNumber() },
-    );
-    fill[`f${i}`] = area;
-    if (!noCut) cut[`d${i}`] = area;
-  });
-  for (const k of ['b', 'c']) {
-    made.push({ weights: { [k]: 1, [`s${k}`]: 1 }, least: 0 });
-    made.push({ weights: { [k]: -1, [`s${k}`]: 1 }, least: 0 });
-  }
-  const aims = [fill, cut].filter((aim) => Object.keys(aim).length > 0);
-  return { conditions: made, aims: [...aims, { sb: 1, sc: 1 }] };
-}
-
-interface Binding extends Equation {
-  readonly name: string;
-  readonly fixed: boolean;
-}
-
-const dot = (weights: readonly Decimal[], values: readonly Decimal[]): Decimal =>
-  weights.reduce((sum, w, k) => sum.plus(w.times(values[k] as Decimal)), NIL);
-
-/** The conditions that hold as equations at the solution found, those that must hold first. */
-function bindingAt(
-  conditions: readonly PlaneCondition[],
-  stakes: readonly GroundStake[],
-  names: readonly string[],
-  at: readonly Decimal[],
-  room: number,
-): Binding[] {
-  const near = (a: Decimal, b: Decimal): boolean => a.minus(b).abs().lessThan(room);
-  const found = conditions.flatMap(({ name, weights, least, most }): Binding[] => {
-    const value = dot(weights, at);
-    return [least, most].flatMap((bound) =>
-      bound && near(value, bound) ? [{ name, weights, equals: bound, fixed: least === most }] : [],
-    );
-  });
-  const touching = stakes.flatMap(({ weights, ground }, i): Binding[] =>
-    near(dot(weights, at), ground)
-      ? [{ name: `ground at ${names[i]}`, weights, equals: ground, fixed: false }]
-      : [],
-  );
-  const level = [1, 2].map(
-    (k): Binding => ({
-      name: k === 1 ? 'level along x' : 'level along y',
-      weights: [NIL, k === 1 ? ONE : NIL, k === 2 ? ONE : NIL],
-      equals: NIL,
-      fixed: false,
-    }),
-  );
-  return [
-    ...found.filter((b) => b.fixed),
-    ...found.filter((b) => !b.fixed),
-    ...touching,
-    ...level.filter((b) => near(dot(b.weights, at), NIL)),
-  ];
-}
-
-const ROUNDED = 9;
-const STEADY = 30;
-
-interface Sought {
-  readonly plane: Plane;
-  readonly binding: readonly string[];
-}
-
-function groundStakes(stakes: readonly ParsedStake[], o: Origin): { made: GroundStake[]; names: string[] } {
-  const used = stakes.filter(({ ground }) => ground !== undefined);
-  if (used.length > SOUGHT_STAKES) refuse('stakes', faults.tooMany('stakes with ground', SOUGHT_STAKES));
-  const made = used.map(
-    (s): GroundStake => ({
-      weights: overPoint(s, o),
-      ground: canonicalValue(s.ground as Length).minus(o.z),
-      area: s.area ? canonicalValue(s.area).toNumber() : 1,
-    }),
-  );
-  return { made, names: used.map(({ name }) => name) };
-}
-
-/** True when the plane meets every condition, exactly, and lies nowhere below these stakes. */
-function meetsAll(
-  conditions: readonly PlaneCondition[],
-  above: readonly GroundStake[],
-  plane: readonly Decimal[],
-): boolean {
-  const reaches = (value: Decimal, least: Decimal): boolean => value.plus(STRAY).greaterThanOrEqualTo(least);
-  return (
-    conditions.every(({ weights, least, most }) => {
-      const value = dot(weights, plane);
-      return (!least || reaches(value, least)) && (!most || reaches(most, value));
-    }) && above.every(({ weights, ground }) => reaches(dot(weights, plane), ground))
-  );
-}
-
-/** The plane with the least fill that meets every condition. */
-function seek(input: Parsed): Sought {
-  const first = input.stakes[0] as ParsedStake;
-  const level =
-    input.fixed?.[0]?.elevation ?? first.ground ?? input.bounds?.[0]?.most ?? input.bounds?.[0]?.least;
-  const o: Origin = {
-    x: canonicalValue(first.x),
-    y: canonicalValue(first.y),
-    z: level ? canonicalValue(level) : NIL,
-  };
-  const conditions = conditionsOf(input, o);
-  const { made, names } = groundStakes(input.stakes, o);
-  const lp = programme(conditions, made, input.cut === 'none');
-  const solved = leastOf({ ...lp, free: FREE });
-  if (!solved)
-    return refuse('', faults.conflictingGrades(conflictNames(conditions, made, names, input.cut === 'none')));
-  const found = ['h', 'b', 'c'].map((k) => new Decimal(solved.get(k) ?? 0));
-  const tried = BINDS.map((room) => bindingAt(conditions, made, names, found, room));
-  const met = tried
-    .map((binding) => ({ binding, exact: exactly(binding, 3) }))
-    .find(({ exact }) => exact && meetsAll(conditions, input.cut === 'none' ? made : [], exact));
-  const binding = met?.binding ?? tried[0] ?? [];
-  // Where the conditions leave the plane some play, it is rounded to a billionth of a metre.
-  const [h, b, c] = (met?.exact ?? found.map((v) => v.toDecimalPlaces(ROUNDED))) as [
-    Decimal,
-    Decimal,
-    Decimal,
-  ];
-  return {
-    plane: { at: { x: o.x, y: o.y, z: o.z.plus(h) }, p: b.neg(), q: c.neg() },
-    binding: [...new Set(binding.map(({ name }) => name))],
-  };
-}
-
-function conflictNames(
-  conditions: readonly PlaneCondition[],
-  stakes: readonly GroundStake[],
-  names: readonly string[],
-  noCut: boolean,
-): string[] {
-  const all = conditions.map(toCondition);
-  const labels = conditions.map(({ name }) => name);
-  if (noCut) {
-    stakes.forEach(({ weights, ground }, i) => {
-      all.push({ weights: binary(weights), least: ground.toNumber() });
-      labels.push(`ground at ${names[i]}`);
-    });
-  }
-  const clash = conflictAmong(all, FREE);
-  return [...new Set(clash.map((i) => labels[i] as string))];
-}
 
 function refuseSameStakes(stakes: readonly ParsedStake[]): void {
   const seen = new Set<string>();
@@ -484,99 +175,40 @@ function refuseSameStakes(stakes: readonly ParsedStake[]): void {
   });
 }
 
-function stakeFigure(stake: ParsedStake, elevation: Elevation, system: System, pad: Pad): StakeFigure {
-  const { name, top: t, ground } = stake;
-  const e = metresAs(elevation(canonicalValue(stake.x), canonicalValue(stake.y)), system);
-  const below =
-    t && pad.step(`form below the top of stake ${name}`, 'd = t − e', { t, e }, small(t.minus(e)));
-  const over = ground && small(e.minus(ground));
-  const down = below && below.sign() >= 0;
-  return {
-    name,
-    elevation: e,
-    ...(below ? { [down ? 'down' : 'up']: below.abs(), mark: toMark(below.abs()) } : {}),
-    ...(over ? { [over.sign() < 0 ? 'cut' : 'fill']: over.abs() } : {}),
-  };
+interface Settled {
+  readonly elevation: Elevation;
+  readonly plane?: Plane;
+  readonly binding: readonly string[];
 }
 
-function fallFigures(
-  falls: readonly ParsedFall[],
-  elevation: Elevation,
-  system: System,
-  pad: Pad,
-): FallFigure[] {
-  const at = (p: ParsedPoint): Length =>
-    metresAs(elevation(canonicalValue(p.x), canonicalValue(p.y)), system);
-  return falls.map(({ name, from, to, least, most }, i) => {
-    const [dx, dy] = [to.x.minus(from.x), to.y.minus(from.y)];
-    const long = Decimal.hypot(canonicalValue(dx), canonicalValue(dy));
-    if (long.isZero()) refuse(`falls[${i}].to`, faults.repeatedPoint(1));
-    const [u, v, d] = [at(from), at(to), metresAs(long, system)];
-    const raw = slopeBetween(u.minus(v), d);
-    // Strays of the elimination would make a level fall a hair less than level.
-    const steady = quantityOf('slope', canonicalValue(raw).toDecimalPlaces(STEADY), systemOfQuantity(d));
-    const slope = pad.step(`fall along ${name}`, 's = (u − v) ÷ d', { u, v, d }, steady.in('%'));
-    const flat = least && slope.lessThan(least);
-    const steep = most && slope.greaterThan(most);
-    if (flat) pad.caution(cautions.fallNotMet(name, least, slope));
-    if (steep) pad.caution(cautions.fallNotMet(name, most, slope));
-    return { name, slope, verdict: flat ? 'too flat' : steep ? 'too steep' : 'met' };
-  });
-}
-
-const perRun = (fall: Decimal, system: System): Slope => quantityOf('slope', fall.times(12), system).in('%');
-
-function planeFigures({ p, q }: Plane, system: System, pad: Pad): Partial<FormGradesFigures> {
-  const [X, Y] = [perRun(p, system), perRun(q, system)];
-  const steepest = perRun(Decimal.hypot(p, q), system);
-  pad.step('steepest slope', 'S = hypot(X, Y)', { X, Y }, steepest);
-  return { alongX: X, alongY: Y, steepest };
-}
-
-function squareFigures(square: NonNullable<Parsed['square']>, pad: Pad): Partial<FormGradesFigures> {
-  const { length: L, width: W, measured, batterBoards: k } = square;
-  const across = (a: Length, b: Length): Length =>
-    metresAs(Decimal.hypot(canonicalValue(a), canonicalValue(b)), systemOfQuantity(L)).in(
-      systemOfQuantity(L) === 'metric' ? 'm' : 'ft-in',
-    );
-  const diagonal = pad.step('diagonal', 'D = hypot(L, W)', { L, W }, across(L, W));
-  const boards = k && across(L.plus(k).plus(k), W.plus(k).plus(k));
-  if (k && boards)
-    pad.step('diagonal between batter boards', 'D = hypot(L + k + k, W + k + k)', { L, W, k }, boards);
-  const [a, b] = measured ?? [];
-  if (!a || !b) return { diagonal, ...(boards ? { boardDiagonal: boards } : {}) };
-  const off = pad.step('difference of the diagonals', 'o = abs(a − b)', { a, b }, small(a.minus(b).abs()));
-  if (off.greaterThan(SQUARE_ROOM())) pad.caution(cautions.outOfSquare(SQUARE_ROOM(), off));
-  return { diagonal, ...(boards ? { boardDiagonal: boards } : {}), outOfSquare: off };
-}
-
-const sum = (stakes: readonly StakeFigure[], key: 'cut' | 'fill'): Length =>
-  stakes.reduce((total, s) => total.plus(s[key] ?? ZERO_LENGTH()), small(ZERO_LENGTH()));
-
-function volumes(input: Parsed, stakes: readonly StakeFigure[]): Partial<FormGradesFigures> {
-  if (!input.stakes.some(({ area }) => area)) return {};
-  const total = (key: 'cut' | 'fill'): Quantity<'volume'> => {
-    const parts = input.stakes.flatMap(({ area }, i) => {
-      const height = stakes[i]?.[key];
-      return area && height ? [area.times(height)] : [];
-    });
-    const none = quantityOf('volume', NIL, systemOfQuantity(input.stakes[0]?.x as Length));
-    return parts.reduce((a, b) => a.plus(b), none);
-  };
-  return { fillVolume: total('fill'), cutVolume: total('cut') };
-}
-
-function settled(
+/** The most slope: given, or by use. */
+function mostSlope(
   input: Parsed,
   pad: Pad,
-): { elevation: Elevation; plane?: Plane; binding: readonly string[] } {
-  if (input.surface) {
-    if (input.fixed || input.bounds || input.cut) {
-      refuse('', faults.giveOneOf(['surface', 'fixed points, bounds and cut of a plane to be sought']));
-    }
-    return { ...shapeOf(input.surface), binding: [] };
+): { readonly most: Slope; readonly source: typeof COMMON_PRACTICE } {
+  if (input.most) return { most: input.most, source: CLOSED_FORM };
+  const { most, because, source } = mostOf(input.use);
+  pad.assume({ name: 'most', value: most.format(), because, override: 'Give most, or use', source });
+  return { most, source };
+}
+
+/** A surface given is held to a most only where one is given, or a use that has one. */
+function givenSurface(input: Parsed, surface: FormSurface, pad: Pad): Settled {
+  if (input.fixed || input.bounds || input.cut) {
+    refuse('', faults.giveOneOf(['surface', 'fixed points, bounds and cut of a plane to be sought']));
   }
-  if (!input.cut) {
+  const shape = shapeOf(surface);
+  if (shape.plane && (input.most ?? input.use)) {
+    const { most, source } = mostSlope(input, pad);
+    const steepest = planeFigures(shape.plane, systemFor(input)).steepest;
+    if (steepest.greaterThan(most)) pad.caution(cautions.steepForms(most, steepest, [], source));
+  }
+  return { ...shape, binding: [] };
+}
+
+function sought(input: Parsed, pad: Pad): Settled {
+  const { fixed = [], bounds = [], falls = [], stakes, cut } = input;
+  if (!cut) {
     pad.assume({
       name: 'cut',
       value: 'allowed',
@@ -585,7 +217,18 @@ function settled(
       source: COMMON_PRACTICE,
     });
   }
-  const { plane, binding } = seek(input);
+  const { most, source } = mostSlope(input, pad);
+  const { plane, binding, steeper } = soughtPlane({
+    fixed,
+    bounds,
+    falls,
+    stakes,
+    noCut: cut === 'none',
+    most,
+  });
+  const { steepest } = planeFigures(plane, systemFor(input));
+  const because = binding.filter((name) => !name.startsWith('level along'));
+  if (steeper) pad.caution(cautions.steepForms(most, steepest, because, source));
   return { elevation: onPlane(plane), plane, binding };
 }
 
@@ -595,20 +238,34 @@ function systemFor(input: Parsed): System {
   return like ? systemOfQuantity(like) : 'customary';
 }
 
+/** The deepest fill, where it is deeper than a slab may stand on without approval. */
+function heedFill(stakes: readonly StakeFigure[], system: System, pad: Pad): void {
+  const limit = cautions.deepest(system);
+  const deep = stakes.flatMap(({ name, fill }) => (fill?.greaterThan(limit) ? [{ name, fill }] : []));
+  const worst = deep.reduce<(typeof deep)[number] | undefined>(
+    (most, s) => (most && !s.fill.greaterThan(most.fill) ? most : s),
+    undefined,
+  );
+  if (worst) pad.caution(cautions.deepFill(limit, worst.fill, worst.name));
+}
+
 function reckon(input: Parsed, pad: Pad): FormGradesFigures {
   refuseSameStakes(input.stakes);
   const system = systemFor(input);
-  const { elevation, plane, binding } = settled(input, pad);
+  const { elevation, plane, binding } = input.surface
+    ? givenSurface(input, input.surface, pad)
+    : sought(input, pad);
   const stakes = input.stakes.map((stake) => stakeFigure(stake, elevation, system, pad));
   const falls = fallFigures(input.falls ?? [], elevation, system, pad);
+  heedFill(stakes, system, pad);
   return {
     verdict: falls.every(({ verdict }) => verdict === 'met') ? 'all falls met' : 'falls not met',
     stakes,
     falls,
     ...(plane ? planeFigures(plane, system, pad) : {}),
-    fillHeights: sum(stakes, 'fill'),
-    cutHeights: sum(stakes, 'cut'),
-    ...volumes(input, stakes),
+    fillHeights: sumOf(stakes, 'fill', system),
+    cutHeights: sumOf(stakes, 'cut', system),
+    ...volumesOf(input.stakes, stakes, system),
     binding,
     ...(input.square ? squareFigures(input.square, pad) : {}),
   };
@@ -620,7 +277,7 @@ function reckon(input: Parsed, pad: Pad): FormGradesFigures {
  * @param input - stakes, and a surface; or fixed points, bounds and falls that a plane must meet
  * @returns for each stake the elevation, the mark from its top, cut and fill; the falls checked
  * @throws {InputError} `conflicting-grades` with the names of the conditions that no plane meets
- * together; `collinear-spots` for three fixed points on a line or a quad that is bent inwards;
+ * together; `no-datum` where nothing has an elevation; `collinear-spots` for three fixed points on a line or a quad that is bent inwards;
  * `repeated-name`, `repeated-point`, `too-many`; quantities that cannot be read
  * @source closed forms; cut and fill signs as in NAVEDTRA 14081
  * @example
@@ -641,7 +298,7 @@ function reckon(input: Parsed, pad: Pad): FormGradesFigures {
 export const formGrades: Calculation<FormGradesInput, FormGradesFigures> = /*#__PURE__*/ define({
   id: 'form-grades',
   title: 'Elevations of forms at stakes',
-  version: 1,
+  version: 2,
   sources: [CLOSED_FORM, NAVY_GRADES],
   input: () =>
     fields({
@@ -651,10 +308,10 @@ export const formGrades: Calculation<FormGradesInput, FormGradesFigures> = /*#__
         list(
           fields({
             name: label('name'),
-            x: quantity('length', 'x', 'any'),
-            y: quantity('length', 'y', 'any'),
-            least: maybe(quantity('length', 'least', 'any')),
-            most: maybe(quantity('length', 'most', 'any')),
+            x: quantity('length', 'x', 'any', ordinary.PLACE),
+            y: quantity('length', 'y', 'any', ordinary.PLACE),
+            least: maybe(quantity('length', 'least', 'any', ordinary.ELEVATION)),
+            most: maybe(quantity('length', 'most', 'any', ordinary.ELEVATION)),
           }),
           1,
           CONDITION_LIMIT,
@@ -666,32 +323,35 @@ export const formGrades: Calculation<FormGradesInput, FormGradesFigures> = /*#__
             name: label('name'),
             from: planPoint(),
             to: planPoint(),
-            least: maybe(quantity('slope', 'least', 'any')),
-            most: maybe(quantity('slope', 'most', 'any')),
+            least: maybe(quantity('slope', 'least', 'any', ordinary.PLANE_SLOPE)),
+            most: maybe(quantity('slope', 'most', 'any', ordinary.PLANE_SLOPE)),
           }),
           1,
           CONDITION_LIMIT,
         ),
       ),
+      use: maybe(choice('use', GRADE_USES)),
+      most: maybe(quantity('slope', 'most', 'positive', ordinary.PLANE_SLOPE)),
       cut: maybe(choice('cut', ['allowed', 'none'] as const)),
       stakes: list(
         fields({
           name: label('name'),
-          x: quantity('length', 'x', 'any'),
-          y: quantity('length', 'y', 'any'),
-          top: maybe(quantity('length', 'top', 'any')),
-          ground: maybe(quantity('length', 'ground', 'any')),
-          area: maybe(quantity('area', 'area')),
+          x: quantity('length', 'x', 'any', ordinary.PLACE),
+          y: quantity('length', 'y', 'any', ordinary.PLACE),
+          top: maybe(quantity('length', 'top', 'any', ordinary.ELEVATION)),
+          ground: maybe(quantity('length', 'ground', 'any', ordinary.ELEVATION)),
+          area: maybe(quantity('area', 'area', 'positive', ordinary.STAKE_AREA)),
         }),
         1,
         STAKE_LIMIT,
       ),
       square: maybe(
         fields({
-          length: quantity('length', 'length'),
-          width: quantity('length', 'width'),
-          measured: maybe(list(quantity('length', 'each diagonal'), 2, 2)),
-          batterBoards: maybe(quantity('length', 'batterBoards')),
+          length: quantity('length', 'length', 'positive', ordinary.FORM_SIDE),
+          width: quantity('length', 'width', 'positive', ordinary.FORM_SIDE),
+          measured: maybe(list(quantity('length', 'each diagonal', 'positive', ordinary.FORM_SIDE), 2, 2)),
+          tolerance: maybe(quantity('length', 'tolerance', 'positive', ordinary.SQUARE_TOLERANCE)),
+          batterBoards: maybe(quantity('length', 'batterBoards', 'positive', ordinary.BATTER_BOARDS)),
         }),
       ),
     }),

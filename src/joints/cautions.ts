@@ -132,7 +132,7 @@ export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'rat
 export const overOtherCaps = (limit: Length, actual: Length): Caution => ({
   code: 'over-other-caps',
   severity: 'note',
-  sentence: `several published sources stop at ${limit.format()} for slabs this thick, though thickness alone would allow ${actual.format()}; joint at ${limit.format()} unless the engineer says otherwise`,
+  sentence: `several published sources stop at 15 ft (4.5 m) for slabs this thick, though the rules applied allow ${actual.format()}; joint at 15 ft (4.5 m) unless the engineer says otherwise`,
   limit,
   actual,
   source: sources.JOINT_LAYOUT_RULES,

@@ -128,7 +128,6 @@ const TABLE_FROM = 4;
 const TABLE_TO = 10;
 const MAXIMUM = constant(() => length('18 ft'));
 const LONGEST = constant(() => ratio('1.5:1'));
-const CAP = constant(() => length('15 ft'));
 const EVERY = { walk: constant(() => length('5 ft')), curb: constant(() => length('10 ft')) };
 
 function multipleFor({ slump, aggregateSize }: Parsed, pad: Pad): number {
@@ -259,7 +258,7 @@ function heed({ thickness: t, slump, reinforced, making }: Parsed, pad: Pad): vo
 /** From 8 in on even the closest multiple passes a cap that several sources set. */
 function heedCaps({ thickness }: Parsed, spacing: Length, pad: Pad): void {
   const cap = otherCap(thickness);
-  if (nominallyAtLeast(thickness, CAPPED_FROM) && spacing.greaterThan(CAP())) {
+  if (nominallyAtLeast(thickness, CAPPED_FROM) && spacing.greaterThan(cap)) {
     pad.caution(cautions.overOtherCaps(cap, spacing));
   }
 }

@@ -125,7 +125,7 @@ function printed(table: Table, t: Length): Length | undefined {
 const CSA_CAP = constant(() => length('5 m'));
 const MCGRAW_FROM = 3;
 const MCGRAW_LOW = 4;
-const [CAP_CUSTOMARY, CAP_METRIC] = [constant(() => length('15 ft')), constant(() => length('4.5 m'))];
+const CAP = constant(() => length('15 ft'));
 
 /** The same numbers as the table that governs, but with a slump of 3 to 5 in, so two columns overlap. */
 function mcgraw({ thickness: t, slump, aggregateSize }: Asked): SpacingBySource {
@@ -169,21 +169,22 @@ function shapes(w: Length): SpacingBySource[] {
   ];
 }
 
-/** The cap of 15 ft that several sources put on the spacing; where they print metric it is 4.5 m. */
-export const otherCap = (t: Length): Length => (isMetric(t) ? CAP_METRIC() : CAP_CUSTOMARY());
+/** The cap that several sources put on the spacing; the one that prints both systems has 15 ft (4.5 m). */
+export const otherCap = (t: Length): Length => CAP().in(isMetric(t) ? 'm' : 'ft');
+const CAP_IN_METRES = constant(() => length('4.5 m'));
 
 /** From this thickness on, in inches, that cap is below what even the closest multiple of the thickness allows. */
 export const CAPPED_FROM = 8;
 
 /** What the sources that stop at 15 ft give. */
 function capped(t: Length): SpacingBySource[] {
-  const cap = otherCap(t);
+  const cap = CAP();
   const upTo = (n: number): Length => least(asGiven(times(t, n)), cap);
   const thin = !nominallyAtLeast(t, 6);
   const rows = [
-    row('24 times, at most 15 ft (4.5 m)', POOL_DECK_JOINTS, upTo(24)),
-    row('24 to 36 times, at most 15 ft (4.5 m)', CURVED_JOINTS, upTo(36), upTo(24)),
-    row('slabs no wider than 15 ft (4.5 m)', JOINT_LAYOUT_RULES, cap),
+    row('24 times, at most 15 ft', POOL_DECK_JOINTS, upTo(24)),
+    row('24 to 36 times, at most 15 ft', CURVED_JOINTS, upTo(36), upTo(24)),
+    row('slabs no wider than 15 ft (4.5 m)', JOINT_LAYOUT_RULES, cap, CAP_IN_METRES()),
     thin
       ? row('pavements under 6 in', PAVEMENT_JOINTING, cap)
       : row('pavements', PAVEMENT_JOINTING, feet(20), cap),
@@ -191,8 +192,8 @@ function capped(t: Length): SpacingBySource[] {
   if (nominallyAtLeast(t, 10)) return rows;
   return [
     ...rows,
-    row('24 times on granular base, at most 15 ft (4.5 m)', PAVEMENT_LAYOUT, upTo(24)),
-    row('21 times on treated base, at most 15 ft (4.5 m)', PAVEMENT_LAYOUT, upTo(21)),
+    row('24 times on granular base, at most 15 ft', PAVEMENT_LAYOUT, upTo(24)),
+    row('21 times on treated base, at most 15 ft', PAVEMENT_LAYOUT, upTo(21)),
   ];
 }
 

@@ -89,9 +89,7 @@ export function readWithDoubts<T>(door: Field<T>, input: unknown): Read<T> {
   const [doubts, wrong] = [issues.filter(doubtOf), issues.filter((issue) => !doubtOf(issue))];
   if (wrong.length > 0) {
     throw new InputError(
-      wrong
-        .slice(0, ISSUES_LISTED)
-        .map((issue) => ({ ...faultOf(issue, plain, door), path: pathText(issue.path ?? []) })),
+      wrong.slice(0, ISSUES_LISTED).map((issue) => ({ ...faultOf(issue), path: pathText(issue.path ?? []) })),
     );
   }
   const shown = doubts.slice(0, DOUBTS_LISTED);

@@ -110,26 +110,6 @@ export const buriedUtilities: Caution = {
   source: sources.COMMON_PRACTICE,
 };
 
-export const outOfSquare = (limit: Length, actual: Length): Caution => ({
-  code: 'out-of-square',
-  severity: 'warning',
-  sentence:
-    'the diagonals differ by more than the tolerance: slide a side until they are equal, then brace the forms',
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
-  code: 'sides-and-diagonals',
-  severity: 'warning',
-  sentence:
-    'sides and diagonals do not belong to one figure with opposite sides equal: measure all four sides and both diagonals again',
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
-});
-
 export const lowRiser = (limit: Length, actual: Length): Caution => ({
   code: 'riser-too-low',
   severity: 'warning',
@@ -193,15 +173,6 @@ export const tooSteep = (limit: Slope, actual: Slope, source: Caution['source'])
   limit,
   actual,
   source,
-});
-
-export const fallNotMet = (name: string, limit: Slope, actual: Slope): Caution => ({
-  code: 'fall-not-met',
-  severity: 'warning',
-  sentence: `along ${name} the forms do not fall as asked; correct the grades before any concrete is placed`,
-  limit,
-  actual,
-  source: sources.CLOSED_FORM,
 });
 
 export const misclosure = (limit: Length, actual: Length): Caution => ({
@@ -275,50 +246,11 @@ export const notProved = (limit: Quantity, actual: Quantity): Caution => ({
   source: sources.CLOSED_FORM,
 });
 
-export const heavyLift = (actual: Quantity<'mass'>): Caution => ({
-  code: 'heavy-lift',
-  severity: 'warning',
-  sentence: `the bundle weighs ${actual.format()}: lift it with tackle rated for more than that, with nobody beneath`,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const lapsGoverned: Caution = {
-  code: 'laps-governed-by-plans',
-  severity: 'note',
-  sentence: 'the laps on the plans and the word of the engineer govern; this is what a rule comes to',
-  source: sources.COMMON_PRACTICE,
-};
-
 export const noLapOfLargeBars: Caution = {
   code: 'large-bars-not-lapped',
   severity: 'warning',
   sentence: 'bars #14 and #18 are not lapped in tension; they are coupled or welded as the engineer says',
   source: { ...sources.COMMON_PRACTICE, title: 'Laps of #14 and #18, as ACI 318 is commonly quoted' },
-};
-
-export const steelGoverned: Caution = {
-  code: 'steel-governed-by-plans',
-  severity: 'note',
-  sentence:
-    'steel does not keep a slab from cracking but holds the cracks tight; the plans, the local code and the engineer govern',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const dowelOutOfTable = (limit: Length, actual: Length, source: Source): Caution => ({
-  code: 'dowel-out-of-table',
-  severity: 'warning',
-  sentence: `the slab is outside the table, which ends at ${limit.format('in')}; the nearest row is used, so ask the engineer`,
-  limit,
-  actual,
-  source,
-});
-
-export const dowelsAligned: Caution = {
-  code: 'dowels-aligned',
-  severity: 'warning',
-  sentence:
-    'dowels must lie level, square to the joint and free to slide on one side, or they lock the joint and the slab cracks',
-  source: sources.COMMON_PRACTICE,
 };
 
 export const lowFibreDosage = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
@@ -337,56 +269,3 @@ export const fibresNotBars: Caution = {
   always: true,
   source: sources.COMMON_PRACTICE,
 };
-
-export const steelOnGround: Caution = {
-  code: 'steel-on-ground',
-  severity: 'stop',
-  sentence:
-    'steel that lies on the ground does nothing and rusts: set it on chairs or blocks before the pour, and do not count on pulling it up',
-  source: sources.COMMON_PRACTICE,
-};
-
-export const supportsFarApart = (limit: Length, actual: Length): Caution => ({
-  code: 'supports-far-apart',
-  severity: 'warning',
-  sentence: `supports farther apart than ${limit.format()} let the steel sag to the ground under foot`,
-  limit,
-  actual,
-  source: sources.WIRE_SUPPORTS,
-});
-
-export const littleTopCover = (limit: Length, actual: Length): Caution => ({
-  code: 'little-top-cover',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete above the steel of a slab in the weather lets it rust and crack the surface; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.ACI_318_COVER,
-});
-
-export const littleBottomCover = (limit: Length, actual: Length): Caution => ({
-  code: 'little-bottom-cover',
-  severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete below bars that are cast against earth lets them rust; the plans and the engineer govern`,
-  limit,
-  actual,
-  source: sources.ACI_318_COVER,
-});
-
-export const meshTooLow = (limit: Length, actual: Length): Caution => ({
-  code: 'mesh-too-low',
-  severity: 'warning',
-  sentence: `mesh lower than ${limit.format()} below the surface does little against cracks`,
-  limit,
-  actual,
-  source: sources.WIRE_SUPPORTS,
-});
-
-export const tieOff = (limit: Length, actual: Length): Caution => ({
-  code: 'tie-off',
-  severity: 'warning',
-  sentence: `who ties steel ${limit.format()} or more above a lower level must be protected from falling`,
-  limit,
-  actual,
-  source: sources.OSHA_BARS,
-});

@@ -4,7 +4,7 @@
  * Each reads one value, adds its fault with our own code and sentence, and describes itself for the
  * JSON Schema that a front-end may ask for. Zod's global registry and configuration stay untouched.
  */
-import * as z from 'zod/mini';
+import * as z from 'zod/v4/core';
 import { Decimal } from '../quantity/decimal';
 import type { Dimension } from '../quantity/dimensions';
 import * as faults from '../quantity/faults';
@@ -15,7 +15,7 @@ import { unitOf } from '../quantity/units';
 import { type Doubt, isUnusual, type Ordinary } from './ordinary';
 
 /** A schema that reads into `T`. */
-export type Field<T> = z.ZodMiniType<T, unknown>;
+export type Field<T> = z.$ZodType<T, unknown>;
 
 /** JSON Schema of a value. */
 export type JsonSchema = { readonly [key: string]: unknown };
@@ -42,35 +42,35 @@ type Report = (remark: Remark, path?: PropertyKey[]) => void;
 
 const isDoubt = (remark: Remark): remark is Doubt => 'ordinary' in remark;
 
-/** The readers of our own behind the fields that have one: within another field they are called as they are. */
-const readers = new WeakMap<object, (input: unknown, report: Report) => unknown>();
+type Reader = (input: unknown, report: Report) => unknown;
+
+/** The readers behind the fields: within another field they are called as they are. */
+const readers = new WeakMap<object, Reader>();
 
 /**
- * A field read by a function of our own, which reports what is wrong.
+ * A field: a schema of zod that reads by a function of our own, which reports what is wrong.
  *
- * Lists and kinds are read this way too: with zod's own checks and unions in, the smallest bundle
- * would pass its limit.
+ * Objects, lists and kinds are read this way too: with zod's own in, the smallest bundle would pass its
+ * limit, and a doubt, which is no fault, would have no way through.
  */
 function readBy<T>(
   read: (input: unknown, report: Report) => T | undefined,
   json: () => JsonSchema,
 ): Field<T> {
-  const field = z.pipe(
-    z.unknown(),
-    z.transform((input, { issues }): T => {
-      let faulty = false;
-      const value = read(input, (remark, path = []) => {
-        if (isDoubt(remark)) {
-          issues.push({ code: 'custom', input, path, message: '', params: { doubt: remark } });
-          return;
-        }
-        faulty = true;
-        const { code, sentence } = remark;
-        issues.push({ code: 'custom', input, path, message: sentence, params: { code } });
-      });
-      return faulty ? z.NEVER : (value as T);
-    }),
-  );
+  const transform = (input: unknown, { issues }: z.ParsePayload): unknown => {
+    let faulty = false;
+    const value = read(input, (remark, path = []) => {
+      if (isDoubt(remark)) {
+        issues.push({ code: 'custom', input, path, message: '', params: { doubt: remark } });
+        return;
+      }
+      faulty = true;
+      const { code, sentence } = remark;
+      issues.push({ code: 'custom', input, path, message: sentence, params: { code } });
+    });
+    return faulty ? z.NEVER : value;
+  };
+  const field = new z.$ZodTransform({ type: 'transform', transform });
   readers.set(field, read);
   return described(field as unknown as Field<T>, json);
 }
@@ -189,12 +189,12 @@ export const nothing: Field<undefined> = /*#__PURE__*/ reading<undefined>(
 
 /** A field that may be left out. */
 export function maybe<T>(field: Field<T>): Field<T | undefined> {
-  const optional = z.optional(field) as unknown as Field<T | undefined>;
-  optionals.add(optional);
-  readers.set(optional, (input, report) =>
-    input === undefined ? undefined : within(field, input, report, []),
+  const optional = readBy<T | undefined>(
+    (input, report) => (input === undefined ? undefined : within(field, input, report, [])),
+    () => descriptionOf(field),
   );
-  return described(optional, () => descriptionOf(field));
+  optionals.add(optional);
+  return optional;
 }
 
 /** One fixed word, as the `shape` of an outline. */
@@ -226,15 +226,15 @@ function readObject(shape: Shape, input: unknown, report: Report): Record<string
 
 /** An object with these fields and no others. */
 export function fields<S extends Shape>(shape: S): Field<{ [K in keyof S]: z.output<S[K]> }> {
-  const field = z.strictObject(shape) as unknown as Field<{ [K in keyof S]: z.output<S[K]> }>;
-  // Within lists and kinds it is read directly: an outline may have very many corners.
-  readers.set(field, (input, report) => readObject(shape, input, report));
-  return described(field, () => ({
-    type: 'object',
-    properties: Object.fromEntries(Object.entries(shape).map(([name, f]) => [name, descriptionOf(f)])),
-    required: Object.keys(shape).filter((name) => !optionals.has(shape[name] as object)),
-    additionalProperties: false,
-  }));
+  return readBy(
+    (input, report) => readObject(shape, input, report) as { [K in keyof S]: z.output<S[K]> } | undefined,
+    () => ({
+      type: 'object',
+      properties: Object.fromEntries(Object.entries(shape).map(([name, f]) => [name, descriptionOf(f)])),
+      required: Object.keys(shape).filter((name) => !optionals.has(shape[name] as object)),
+      additionalProperties: false,
+    }),
+  );
 }
 
 const wordOf = (member: object, key: string): unknown =>
@@ -242,13 +242,8 @@ const wordOf = (member: object, key: string): unknown =>
 
 /** Read an inner value with another field, and report its faults with the path to it. */
 function within<T>(field: Field<T>, input: unknown, report: Report, path: PropertyKey[]): T | undefined {
-  const own = readers.get(field);
-  if (own) return own(input, (fault, inner = []) => report(fault, [...path, ...inner])) as T | undefined;
-  const { value, issues } = parse(field, input);
-  for (const issue of issues) {
-    report(doubtOf(issue) ?? faultOf(issue, input, field), [...path, ...(issue.path ?? [])]);
-  }
-  return value;
+  const own = readers.get(field) as Reader;
+  return own(input, (remark, inner = []) => report(remark, [...path, ...inner])) as T | undefined;
 }
 
 /** A field whose value, once read without a fault, is put in its simplest form. */
@@ -356,7 +351,7 @@ export function later<T>(
   return readBy((input, report) => within(choose(input), input, report, []), json);
 }
 
-type ZodIssue = z.core.$ZodRawIssue;
+type ZodIssue = z.$ZodRawIssue;
 
 /**
  * Read with zod, keeping the value beside what was said of it: a doubt is no reason to refuse.
@@ -365,7 +360,7 @@ export function parse<T>(field: Field<T>, input: unknown): { value: T; issues: r
   const { value, issues } = field._zod.run(
     { value: input, issues: [] },
     { async: false },
-  ) as z.core.ParsePayload<T>;
+  ) as z.ParsePayload<T>;
   return { value, issues };
 }
 
@@ -373,16 +368,11 @@ export function parse<T>(field: Field<T>, input: unknown): { value: T; issues: r
 export const doubtOf = (issue: ZodIssue): Doubt | undefined =>
   issue.code === 'custom' ? (issue.params?.['doubt'] as Doubt | undefined) : undefined;
 
-/** Our fault for what zod found in an object. */
-export function faultOf(issue: ZodIssue, input: unknown, field: object): Fault {
-  if (issue.code === 'custom')
-    return { code: issue.params?.['code'] as IssueCode, sentence: String(issue.message) };
-  if (issue.code === 'unrecognized_keys') {
-    const known = Object.keys((descriptionOf(field)['properties'] as object | undefined) ?? {});
-    return faults.unknownKey(issue.keys[0] ?? '', known);
-  }
-  return faults.wrongType('it', input === undefined ? 'given' : 'an object');
-}
+/** The fault behind an issue that is no doubt: all issues come from the readers here. */
+export const faultOf = (issue: ZodIssue): Fault => ({
+  code: (issue as { params?: { code?: IssueCode } }).params?.code ?? 'wrong-type',
+  sentence: String(issue.message),
+});
 
 /** One of two kinds of object: the first where `key` is given, the second where it is not. */
 export function eitherBy<T>(key: string, where: Field<T>, otherwise: Field<T>): Field<T> {

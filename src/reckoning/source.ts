@@ -197,7 +197,7 @@ export const WASTE_TEXTS: Source = {
 
 export const EN5156_STAIRS: Source = {
   kind: 'published',
-  title: 'Correspondence course EN5156, stairway calculations',
+  title: 'Subcourse EN5156, stairway calculations',
   publisher: 'US Army Engineer School',
   locator: 'stairway calculations, rules 1 to 3',
   fromMemory: false,
@@ -663,7 +663,7 @@ export const TIE_WIRE_COURSE: Source = {
 };
 
 export const STAGGER_RULE: Source = {
-  kind: 'published',
+  kind: 'common-practice',
   title: 'EN 1992-1-1, laps of neighbouring bars',
   publisher: 'European Committee for Standardization',
   edition: '2004',
@@ -672,7 +672,7 @@ export const STAGGER_RULE: Source = {
 };
 
 export const CLEAR_SPACING: Source = {
-  kind: 'published',
+  kind: 'common-practice',
   title: 'ACI 318-19, least clear spacing of bars',
   publisher: 'American Concrete Institute',
   edition: '2019',
@@ -681,7 +681,7 @@ export const CLEAR_SPACING: Source = {
 };
 
 export const OSHA_BARS: Source = {
-  kind: 'published',
+  kind: 'common-practice',
   title: '29 CFR 1926, safety and health regulations for construction',
   publisher: 'US Occupational Safety and Health Administration',
   locator: '1926.701(b), protruding bars; 1926.501(b)(5), falls of 6 ft or more from reinforcing steel',

@@ -3,9 +3,9 @@
  * weight of a bundle to lift.
  */
 import * as faults from '../quantity/faults';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { constant, mass } from '../quantity/make';
+import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, text, whole, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { A615_HARD_METRIC, A615_SOFT_METRIC, CRSI_BARS } from '../reckoning/source';
@@ -13,21 +13,25 @@ import {
   BAR_GRADES,
   BAR_SIZES,
   type BarGrade,
+  type BarProperties,
   type BarSeries,
   type BarSize,
-  barNumber,
   barProperties,
   designationsOf,
   softNumberOf,
   tensileOf,
   yieldOf,
 } from './bars';
+import { heavyLift } from './cautions';
+import { ambiguousBar, type BarMark, barMark, candidates, designation, seriesOf } from './designation';
+import { BAR_LENGTH } from './ordinary';
+import { METRIC_ROUND } from './sources';
 
 /** Input of {@link barSize}. */
 export interface BarSizeInput {
-  /** As marked or spoken: `#4`, `No. 4`, `4`, `13`, `15M`. */
+  /** As marked or spoken: `#4`, `No. 4`, `4`, `#13`, `15M`, `12 mm`, `Ø12`. */
   readonly bar: string;
-  /** Which table the number belongs to; by default inch-pound. */
+  /** Which table the number belongs to; needed only where two have a bar of that number, as `#10`. */
   readonly series?: BarSeries;
   /** Grade, where its strength is wanted. */
   readonly grade?: BarGrade;
@@ -39,8 +43,10 @@ export interface BarSizeInput {
 
 /** Figures of {@link barSize}. */
 export interface BarSizeFigures {
-  /** As it is written in its series: `#4`, `13`, `15M`. */
+  /** As it is written in its series: `#4`, `13`, `15M`, `12 mm`. */
   readonly designation: string;
+  /** The series that it belongs to. */
+  readonly series: BarSeries;
   /** The soft metric number of an inch-pound bar, or the other way around. */
   readonly sameBar?: string;
   /** Nominal diameter, without the ribs. */
@@ -58,7 +64,7 @@ export interface BarSizeFigures {
 }
 
 interface Parsed {
-  readonly bar: string;
+  readonly bar: BarMark;
   readonly series: BarSeries | undefined;
   readonly grade: BarGrade | undefined;
   readonly length: Quantity<'length'> | undefined;
@@ -66,6 +72,9 @@ interface Parsed {
 }
 
 const COUNT_LIMIT = 100_000;
+
+/** What one person may lift at best: the load constant of the lifting equation, 51 lb or 23 kg. */
+const LIFT = constant(() => mass('51 lb'));
 
 function sameBarOf(series: BarSeries, number: string): string | undefined {
   if (series === 'inch-pound') return softNumberOf(`#${number}` as BarSize);
@@ -77,35 +86,31 @@ function bundleWeight(input: Parsed, u: Quantity<'mass-per-length'>, pad: Pad): 
   const n = input.count ?? wholeNumber(1);
   const values = { n, L: input.length, u };
   const M = pad.step('weight of the bundle', 'M = n × L × u', values, input.length.times(u).times(n));
-  pad.caution(cautions.heavyLift(M));
+  if (M.greaterThan(LIFT()))
+    pad.caution(heavyLift(systemOfQuantity(M) === 'metric' ? LIFT().in('kg') : LIFT(), M));
   return M;
 }
 
+/** The one series that the designation belongs to. */
+function seriesFor({ bar, series }: Parsed): BarSeries {
+  const found = candidates(bar, series);
+  const [only, second] = found;
+  if (only && !second) return only;
+  if (only) return refuse('bar', ambiguousBar(bar, found));
+  const made = designationsOf(series ?? seriesOf(bar)[0] ?? 'inch-pound').map((d) => `"${d}"`);
+  return refuse('bar', faults.unknownDesignation('the bar', series ? made : [...made, '"15M"', '"12 mm"']));
+}
+
 function reckon(input: Parsed, pad: Pad): BarSizeFigures {
-  const series = input.series ?? 'inch-pound';
-  if (!input.series) {
-    pad.assume({
-      name: 'series',
-      value: series,
-      because: 'bars are sold by their inch-pound numbers in the US',
-      override: 'Give series: soft-metric or hard-metric',
-      source: CRSI_BARS,
-    });
-  }
-  const found = barProperties(series, input.bar);
-  if (!found)
-    return refuse(
-      'bar',
-      faults.unknownDesignation(
-        'the bar',
-        designationsOf(series).map((d) => `"${d}"`),
-      ),
-    );
-  const sameBar = sameBarOf(series, input.bar);
+  const series = seriesFor(input);
+  const { number } = input.bar;
+  const found = barProperties(series, number) as BarProperties;
+  const sameBar = sameBarOf(series, number);
   const tensile = input.grade ? tensileOf(input.grade) : undefined;
   const weight = bundleWeight(input, found.weight, pad);
   return {
-    designation: designationsOf(series).find((d) => barNumber(d) === input.bar) ?? input.bar,
+    designation: designation(series, number),
+    series,
     ...(sameBar ? { sameBar } : {}),
     diameter: found.diameter,
     area: found.area,
@@ -121,9 +126,10 @@ function reckon(input: Parsed, pad: Pad): BarSizeFigures {
  *
  * @param input - the bar as it is marked, and the series that its number belongs to
  * @returns diameter, area, weight, strength of the grade, weight of a bundle
- * @throws {InputError} `unknown-designation` for a number that is not rolled in the series
- * @source CRSI Manual of Standard Practice; ASTM A615/A615M as reproduced; soft metric 43 and 57 and
- * the grades other than 40 and 60 are from memory
+ * @throws {InputError} `unknown-designation` for a number that is not rolled in the series; `ambiguous` for
+ * one that two series have, as `#10`, where series is not given
+ * @source CRSI Manual of Standard Practice; ASTM A615/A615M as reproduced; soft metric 43 and 57,
+ * 55M and the grades other than 40 and 60 are from memory; bars by diameter: round steel at 7850 kg/m3
  * @example
  * ```ts
  * import { barSize } from 'flatwork-reckoner';
@@ -137,13 +143,15 @@ export const barSize: Calculation<BarSizeInput, BarSizeFigures> = /*#__PURE__*/ 
   id: 'bar-size',
   title: 'Nominal size of a bar',
   version: 1,
-  sources: [CRSI_BARS, A615_SOFT_METRIC, A615_HARD_METRIC],
+  sources: [CRSI_BARS, A615_SOFT_METRIC, A615_HARD_METRIC, METRIC_ROUND],
   input: () =>
     fields({
-      bar: text('bar', barNumber, () => faults.unknownDesignation('the bar', ['"#4"', '"No. 4"', '"15M"'])),
-      series: maybe(choice('series', ['inch-pound', 'soft-metric', 'hard-metric'] as const)),
+      bar: text('bar', barMark, () =>
+        faults.unknownDesignation('the bar', ['"#4"', '"No. 4"', '"15M"', '"12 mm"']),
+      ),
+      series: maybe(choice('series', ['inch-pound', 'soft-metric', 'hard-metric', 'diameter'] as const)),
       grade: maybe(choice('grade', BAR_GRADES)),
-      length: maybe(quantity('length', 'length')),
+      length: maybe(quantity('length', 'length', 'positive', BAR_LENGTH)),
       count: maybe(whole('count', 1, COUNT_LIMIT)),
     }),
   reckon,

@@ -7,6 +7,7 @@
  * page, with its two misprints put right; hard metric, ASTM A615/A615M-95c as reproduced.
  */
 
+import { PI } from '../quantity/decimal';
 import { area, constant, length, massPerLength, pressure } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 
@@ -14,7 +15,7 @@ import type { Quantity } from '../quantity/quantity';
 export type BarSize = '#3' | '#4' | '#5' | '#6' | '#7' | '#8' | '#9' | '#10' | '#11' | '#14' | '#18';
 
 /** Which table a bar number belongs to: the same number means different bars. */
-export type BarSeries = 'inch-pound' | 'soft-metric' | 'hard-metric';
+export type BarSeries = 'inch-pound' | 'soft-metric' | 'hard-metric' | 'diameter';
 
 /** Nominal figures of one bar. */
 export interface BarProperties {
@@ -53,7 +54,7 @@ const SOFT_METRIC: Record<string, readonly [diameter: string, area: string, weig
   '57': ['57.3', '2581', '20.24'],
 };
 
-/** Millimetres, square millimetres; the weight is the area at 7850 kg/m3. */
+/** Millimetres, square millimetres; the weight is the area at 7850 kg/m3. 55 is Canadian only, from memory. */
 const HARD_METRIC: Record<string, readonly [diameter: string, area: string, weight: string]> = {
   '10': ['11.3', '100', '0.785'],
   '15': ['16', '200', '1.57'],
@@ -62,6 +63,7 @@ const HARD_METRIC: Record<string, readonly [diameter: string, area: string, weig
   '30': ['29.9', '700', '5.495'],
   '35': ['35.7', '1000', '7.85'],
   '45': ['43.7', '1500', '11.775'],
+  '55': ['56.4', '2500', '19.625'],
 };
 
 /** All inch-pound sizes, smallest first. */
@@ -76,6 +78,7 @@ export type MetricBarSize =
   | '30M'
   | '35M'
   | '45M'
+  | '55M'
   | '6 mm'
   | '8 mm'
   | '10 mm'
@@ -123,8 +126,16 @@ export function diameterOf(size: AnyBarSize): Quantity<'length'> {
   return length(size.endsWith('M') ? `${HARD_METRIC[size.slice(0, -1)]?.[0]} mm` : size);
 }
 
+const inchSection = (size: BarSize): Quantity<'area'> => area(`${INCH_POUND[size][2]} in2`);
+
 /** Nominal cross-section. */
-export const sectionOf = (size: BarSize): Quantity<'area'> => area(`${INCH_POUND[size][2]} in2`);
+export function sectionOf(size: AnyBarSize): Quantity<'area'> {
+  if (isInchPound(size)) return inchSection(size);
+  const [series, number] = size.endsWith('M')
+    ? (['hard-metric', size.slice(0, -1)] as const)
+    : (['diameter', size.slice(0, -3)] as const);
+  return (barProperties(series, number) as BarProperties).area;
+}
 
 /** Sizes by their diameter, thinnest first. */
 export const bySize = (sizes: ReadonlySet<AnyBarSize>): AnyBarSize[] =>
@@ -145,32 +156,39 @@ export function weightOf(size: AnyBarSize): Quantity<'mass-per-length'> {
 /** The soft metric number of an inch-pound size. */
 export const softNumberOf = (size: BarSize): string => INCH_POUND[size][0];
 
-/** The numbers of a series, smallest first, as they are written: `#4`, `13`, `15M`. */
-export function designationsOf(series: BarSeries): string[] {
+/** The numbers of a series, smallest first, as they are written: `#4`, `13`, `15M`, `12 mm`. */
+export function designationsOf(series: BarSeries): readonly string[] {
   if (series === 'inch-pound') return BAR_SIZES;
   if (series === 'soft-metric') return BAR_SIZES.map(softNumberOf);
+  if (series === 'diameter') return Object.keys(BY_DIAMETER);
   return Object.keys(HARD_METRIC).map((n) => `${n}M`);
 }
 
-/** `#4`, `No. 4`, `no 4`, `4`, `15M` to the bare number; `undefined` for anything else. */
-export function barNumber(text: string): string | undefined {
-  return /^(?:#|no\.?)? ?(\d{1,2})m?$/i.exec(text.trim())?.[1];
-}
+/** π ÷ 4 × d² in square millimetres, to two places. */
+const roundSection = (d: string): string => PI.times(d).times(d).div(4).toFixed(2);
 
 /** The nominal figures of a bar number of a series; `undefined` where there is no such bar. */
 export function barProperties(series: BarSeries, number: string): BarProperties | undefined {
   if (series === 'inch-pound') {
     const size = `#${number}` as BarSize;
     if (!BAR_SIZES.includes(size)) return undefined;
-    return { diameter: diameterOf(size), area: sectionOf(size), weight: weightOf(size) };
+    return { diameter: diameterOf(size), area: inchSection(size), weight: weightOf(size) };
   }
-  const row = (series === 'soft-metric' ? SOFT_METRIC : HARD_METRIC)[number];
+  const row =
+    series === 'diameter'
+      ? byDiameter(number)
+      : (series === 'soft-metric' ? SOFT_METRIC : HARD_METRIC)[number];
   if (!row) return undefined;
   return {
     diameter: length(`${row[0]} mm`),
     area: area(`${row[1]} mm2`),
     weight: massPerLength(`${row[2]} kg/m`),
   };
+}
+
+function byDiameter(number: string): readonly [string, string, string] | undefined {
+  const weight = BY_DIAMETER[`${number} mm`];
+  return weight === undefined ? undefined : [number, roundSection(number), weight];
 }
 
 /** Grades of bar, by their least yield strength in thousands of psi. */

@@ -1,5 +1,6 @@
 /**
- * Dowels across a joint: size by thickness, count, weight, and epoxy where they are drilled in.
+ * Dowels or ties across a joint: size, count, weight, and epoxy where they are drilled in. Dowels are smooth and
+ * slide; ties are deformed and hold (see `tie-bars`).
  *
  * `n = ceil((J − 2 × c) ÷ s) + 1` dowels in a joint of length `J` with the first and last `c` from its
  * ends. Epoxy fills the ring between dowel and hole: `V = π × (H² − d²) ÷ 4 × E × n`, and a share for
@@ -16,11 +17,16 @@ import {
   systemOfQuantity,
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
-import { choice, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { silica } from '../reckoning/cautions';
+import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE, DOWEL_FLOORS, DOWEL_PAVEMENTS } from '../reckoning/source';
+import { ALL_BARS, type AnyBarSize, weightOf } from './bars';
+import * as cautions from './cautions';
 import { steadyCount } from './common';
+import * as usual from './ordinary';
+import { TIE_BARS, TIE_STEEL } from './sources';
+import { heedTies, type Tie, tieOf } from './tie-bars';
 
 /** Which table sizes the dowels: floors under lift trucks, or heavy pavements. */
 export type DowelTable = 'floors' | 'pavements';
@@ -31,8 +37,22 @@ export interface DowelLayoutInput {
   readonly thickness: QuantityInput<'length'>;
   /** Length of the joint. */
   readonly joint: QuantityInput<'length'>;
-  /** Set in a basket before the pour, or drilled into a slab that is there. */
+  /** Set before the pour, in baskets or on chairs, or drilled into concrete that is there. */
   readonly placing: 'basket' | 'drilled';
+  /** Smooth dowels that slide, or deformed ties that hold; by default dowels. */
+  readonly kind?: 'dowels' | 'ties';
+  /** Ties only: their size; by default #4. */
+  readonly bar?: AnyBarSize;
+  /** What it is joined to, where that is there already. */
+  readonly into?: 'slab' | 'footing' | 'wall';
+  /** True where filler parts the two: an isolation joint, which ties cannot cross. */
+  readonly isolation?: boolean;
+  /** Ties only: from the joint to the nearest free edge, the width that the ties drag. */
+  readonly freeWidth?: QuantityInput<'length'>;
+  /** Ties only: by default 1.5. */
+  readonly friction?: QuantityInput<'ratio'>;
+  /** Ties only: working stress; by default 40,000 psi. */
+  readonly stress?: QuantityInput<'pressure'>;
   /** By default floors. */
   readonly table?: DowelTable;
   /** By default that of the table. */
@@ -55,7 +75,7 @@ export interface DowelLayoutInput {
 
 /** Figures of {@link dowelLayout}. */
 export interface DowelLayoutFigures {
-  /** Dowels in the joint. */
+  /** Dowels or ties in the joint. */
   readonly dowels: Quantity<'count'>;
   /** Diameter of a dowel, given or from the table. */
   readonly diameter: Quantity<'length'>;
@@ -67,7 +87,11 @@ export interface DowelLayoutFigures {
   readonly evenSpacing?: Quantity<'length'>;
   /** From each end of the joint to the nearest dowel. */
   readonly endDistance: Quantity<'length'>;
-  /** Smooth round steel at 490 lb/ft3. */
+  /** Ties only: their size. */
+  readonly bar?: AnyBarSize;
+  /** Ties only: the most that they may be apart to drag the width given. */
+  readonly spacingMost?: Quantity<'length'>;
+  /** Dowels as smooth round steel at 490 lb/ft3, ties by the table of their series. */
   readonly weight: Quantity<'mass'>;
   /** Concrete above and below a dowel at the middle of the slab. */
   readonly cover: Quantity<'length'>;
@@ -87,6 +111,13 @@ interface Parsed {
   readonly thickness: Length;
   readonly joint: Length;
   readonly placing: 'basket' | 'drilled';
+  readonly kind: 'dowels' | 'ties' | undefined;
+  readonly bar: AnyBarSize | undefined;
+  readonly into: 'slab' | 'footing' | 'wall' | undefined;
+  readonly isolation: boolean | undefined;
+  readonly freeWidth: Length | undefined;
+  readonly friction: Quantity<'ratio'> | undefined;
+  readonly stress: Quantity<'pressure'> | undefined;
   readonly table: DowelTable | undefined;
   readonly diameter: Length | undefined;
   readonly length: Length | undefined;
@@ -130,11 +161,14 @@ const TWO = constant(() => wholeNumber(2));
 
 const SOURCES = { floors: DOWEL_FLOORS, pavements: DOWEL_PAVEMENTS } as const;
 
+const namedFor = (limit: Length, like: Length): Length =>
+  systemOfQuantity(like) === 'metric' ? limit.in('mm') : limit;
+
 function rowFor(table: DowelTable, t: Length, pad: Pad): Row {
   const rows = table === 'floors' ? FLOORS : PAVEMENTS;
   const [least, most] = SPAN[table].map((text) => length(text)) as [Length, Length];
-  if (t.lessThan(least)) pad.caution(cautions.dowelOutOfTable(least, t, SOURCES[table]));
-  if (t.greaterThan(most)) pad.caution(cautions.dowelOutOfTable(most, t, SOURCES[table]));
+  if (t.lessThan(least)) pad.caution(cautions.dowelOutOfTable(namedFor(least, t), t, SOURCES[table]));
+  if (t.greaterThan(most)) pad.caution(cautions.dowelOutOfTable(namedFor(most, t), t, SOURCES[table]));
   const holds = ([until]: Row): boolean =>
     table === 'floors' ? !t.greaterThan(length(`${until} in`)) : t.lessThan(length(`${until} in`));
   return rows.find(holds) ?? (rows.at(-1) as Row);
@@ -211,12 +245,12 @@ interface Drilled {
 }
 
 function assumeDrilled(input: Parsed, E: Length, H: Length, w: Quantity<'ratio'>, pad: Pad): void {
-  const usual = [
+  const defaults = [
     ['embedment', E, 'half the dowel'],
     ['hole', H, '1/8 in more than the dowel'],
     ['epoxyLoss', w, 'squeeze-out and what stays in the nozzle'],
   ] as const;
-  for (const [name, value, because] of usual) {
+  for (const [name, value, because] of defaults) {
     if (input[name]) continue;
     const override = `Give ${name} as the maker of the epoxy says`;
     pad.assume({ name, value: value.format(), because, override, source: COMMON_PRACTICE });
@@ -234,7 +268,7 @@ function drilled(input: Parsed, dowel: Dowel, n: Quantity<'count'>, pad: Pad): D
   const filled = ring(H, d, E).times(n);
   const epoxy = filled.plus(filled.times(w)).in(systemOfQuantity(H) === 'metric' ? 'L' : 'in3');
   pad.step('epoxy', 'V = π × (H² − d²) ÷ 4 × E1 × n × (1 + w)', { H, d, E1: E, n, w }, epoxy);
-  pad.caution(cautions.silica);
+  pad.caution(silica);
   return { embedment: E, hole: H, epoxy };
 }
 
@@ -251,17 +285,41 @@ function checkDowel(input: Parsed, { diameter, spacing }: Dowel): void {
   if (!diameter.lessThan(spacing)) refuse('spacing', faults.doesNotFit('the dowel', 'its spacing'));
 }
 
+const FOR_TIES = ['bar', 'freeWidth', 'friction', 'stress'] as const;
+const FOR_DOWELS = ['table', 'diameter', 'basketLength'] as const;
+
+/** Dowels and ties are asked different things. */
+function checkKind(input: Parsed): void {
+  const kind = input.kind ?? 'dowels';
+  const others = kind === 'ties' ? FOR_DOWELS : FOR_TIES;
+  const stray = others.find((name) => input[name] !== undefined);
+  if (stray) refuse(stray, faults.giveOneOf([stray, `kind: ${kind}`]));
+}
+
+/** Smooth dowels by their section, ties by their table. */
+function weightOfAll(dowel: Dowel | Tie, n: Quantity<'count'>, pad: Pad): Quantity<'mass'> {
+  const { diameter: d, length: l } = dowel;
+  if ('bar' in dowel) {
+    const u = weightOf(dowel.bar);
+    return pad.step('weight', 'M = n × l × u', { n, l, u }, l.times(u).times(n));
+  }
+  const weight = ring(d, undefined, l).times(n).times(STEEL());
+  return pad.step('weight', 'M = π × d² ÷ 4 × l × n × D', { d, l, n, D: STEEL() }, weight);
+}
+
 function reckon(input: Parsed, pad: Pad): DowelLayoutFigures {
-  const dowel = dowelOf(input, pad);
+  checkKind(input);
+  const ties = input.kind === 'ties';
+  const dowel: Dowel | Tie = ties ? tieOf(input, pad) : dowelOf(input, pad);
   checkDowel(input, dowel);
   const { n, c } = countDowels(input, dowel, pad);
-  const { diameter: d, length: l } = dowel;
-  const weight = ring(d, undefined, l).times(n).times(STEEL());
-  pad.step('weight', 'M = π × d² ÷ 4 × l × n × D', { d, l, n, D: STEEL() }, weight);
+  const { diameter: d } = dowel;
+  const weight = weightOfAll(dowel, n, pad);
   const t = input.thickness;
   const cover = pad.step('cover', 'k = (t − d) ÷ 2', { t, d }, t.minus(d).over(TWO()));
   const baskets = input.placing === 'basket' ? basketsOf(input, pad) : undefined;
-  pad.caution(cautions.dowelsAligned);
+  if (ties) heedTies(input, pad);
+  else pad.caution(cautions.dowelsAligned);
   const gaps = n.minus(ONE());
   return {
     dowels: n,
@@ -276,13 +334,13 @@ function reckon(input: Parsed, pad: Pad): DowelLayoutFigures {
 }
 
 /**
- * Dowels across a joint.
+ * Dowels or ties across a joint.
  *
  * @param input - thickness, joint, how they are placed; sizes where the plans give them
  * @returns count, size, weight, spacing, and epoxy or baskets
  * @throws {InputError} `does-not-fit` for a dowel, hole, embedment or end distance too large; `too-many`
  * dowels; lengths that cannot be read or are not greater than zero
- * @source sizes: Concrete Construction, dowels under lift trucks; UFC 3-260-02 table 12-8. Epoxy loss,
+ * @source ties: TM 5-822-5 and a street ordinance; their spacing by drag: a course on pavements. Dowels: Concrete Construction, dowels under lift trucks; UFC 3-260-02 table 12-8. Epoxy loss,
  * hole and end distance are common practice. The plans and the engineer govern
  * @example
  * ```ts
@@ -295,23 +353,30 @@ function reckon(input: Parsed, pad: Pad): DowelLayoutFigures {
  */
 export const dowelLayout: Calculation<DowelLayoutInput, DowelLayoutFigures> = /*#__PURE__*/ define({
   id: 'dowel-layout',
-  title: 'Dowels across a joint',
+  title: 'Dowels or ties across a joint',
   version: 1,
-  sources: [DOWEL_FLOORS, DOWEL_PAVEMENTS, CLOSED_FORM],
+  sources: [DOWEL_FLOORS, DOWEL_PAVEMENTS, TIE_BARS, TIE_STEEL, CLOSED_FORM],
   input: () =>
     fields({
-      thickness: quantity('length', 'thickness'),
-      joint: quantity('length', 'joint'),
+      thickness: quantity('length', 'thickness', 'positive', usual.DOWELLED),
+      joint: quantity('length', 'joint', 'positive', usual.JOINT),
       placing: choice('placing', ['basket', 'drilled'] as const),
+      kind: maybe(choice('kind', ['dowels', 'ties'] as const)),
+      bar: maybe(choice('bar', ALL_BARS)),
+      into: maybe(choice('into', ['slab', 'footing', 'wall'] as const)),
+      isolation: maybe(yesOrNo('isolation')),
+      freeWidth: maybe(quantity('length', 'freeWidth', 'positive', usual.FREE_WIDTH)),
+      friction: maybe(quantity('ratio', 'friction', 'positive', usual.FRICTION)),
+      stress: maybe(quantity('pressure', 'stress', 'positive', usual.STRESS)),
       table: maybe(choice('table', ['floors', 'pavements'] as const)),
-      diameter: maybe(quantity('length', 'diameter')),
-      length: maybe(quantity('length', 'length')),
-      spacing: maybe(quantity('length', 'spacing')),
-      endDistance: maybe(quantity('length', 'endDistance', 'not-negative')),
-      embedment: maybe(quantity('length', 'embedment')),
-      hole: maybe(quantity('length', 'hole')),
-      epoxyLoss: maybe(quantity('ratio', 'epoxyLoss', 'not-negative')),
-      basketLength: maybe(quantity('length', 'basketLength')),
+      diameter: maybe(quantity('length', 'diameter', 'positive', usual.DOWEL_DIAMETER)),
+      length: maybe(quantity('length', 'length', 'positive', usual.DOWEL_LENGTH)),
+      spacing: maybe(quantity('length', 'spacing', 'positive', usual.DOWEL_SPACING)),
+      endDistance: maybe(quantity('length', 'endDistance', 'not-negative', usual.END)),
+      embedment: maybe(quantity('length', 'embedment', 'positive', usual.EMBEDMENT)),
+      hole: maybe(quantity('length', 'hole', 'positive', usual.HOLE)),
+      epoxyLoss: maybe(quantity('ratio', 'epoxyLoss', 'not-negative', usual.EPOXY_LOSS)),
+      basketLength: maybe(quantity('length', 'basketLength', 'positive', usual.BASKET)),
     }),
   reckon,
 });

@@ -6,7 +6,7 @@
  */
 import * as faults from '../quantity/faults';
 import { constant, density, ratio } from '../quantity/make';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { choice, fields, maybe, quantity } from '../reckoning/fields';
@@ -99,7 +99,8 @@ function bagsFor(mass: Quantity<'mass'>, bag: Quantity<'mass'>): Quantity<'count
 }
 
 function reckon(input: Parsed, pad: Pad): FibreDosageFigures {
-  const least = density(`${LEAST[input.kind]} lb/yd3`);
+  const metric = systemOfQuantity(input.dosage ?? input.volume) === 'metric';
+  const least = density(`${LEAST[input.kind]} lb/yd3`).in(metric ? 'kg/m3' : 'lb/yd3');
   const r = input.dosage ?? least;
   if (!input.dosage) {
     pad.assume({

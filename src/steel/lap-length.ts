@@ -1,16 +1,19 @@
 /**
  * Lap length of two bars.
  *
- * By diameters: `l = max(n × d, c)`. By development, as ACI 318-19 chapter 25 is given in lecture
- * notes: `l_d = 3 ÷ 40 × fy ÷ (λ √f'c) × ψt ψe ψs ψg ÷ K × d`, at least 12 in, with
- * `K = min(cb ÷ d, 2.5)`; a class A lap is 1.0 and a class B lap 1.3 of it, at least 12 in. Strengths
- * go into the formula as numbers of psi. The plans and the engineer govern.
+ * By diameters: `l = max(n × d, c)`, with `n` of the plans, of the table for a grade (40 at 40,000 psi, 60 at
+ * 60,000 psi), or of the steel stress by the clause on masonry, `0.002 × fs` in psi, at least 40. By development, as
+ * ACI 318-19 chapter 25 is given in lecture notes: `l_d = 3 ÷ 40 × fy ÷ (λ √f'c) × ψt ψe ψs ψg ÷ K × d` with
+ * `K = min(cb ÷ d, 2.5)`, where `cb` is the lesser of the cover to the middle of the bar and half the spacing; a
+ * class A lap is 1.0 and a class B lap 1.3 of it, and each is at least 12 in at its end, not before the factor.
+ * Strengths go into the formula as numbers of psi. The plans and the engineer govern.
  */
 import { Decimal } from '../quantity/decimal';
+import * as faults from '../quantity/faults';
 import { constant, length, pressure } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
-import { type Calculation, define } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { noLapOfLargeBars } from '../reckoning/cautions';
 import {
   choice,
   fields,
@@ -22,19 +25,27 @@ import {
   word,
   yesOrNo,
 } from '../reckoning/fields';
+import { COVER, STRENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ACI_318_DEVELOPMENT, CRSI_BARS, VCC_LAP } from '../reckoning/source';
-import { BAR_GRADES, BAR_SIZES, type BarGrade, type BarSize, diameterOf, yieldOf } from './bars';
-import { numberIn, plainNumber } from './common';
+import { ALL_BARS, type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
+import { fewDiameters, lapsGoverned } from './cautions';
+import { lengthPair, numberIn, plainNumber } from './common';
+import { LAP_LEAST, LAP_SPACING, LAP_STRESS } from './ordinary';
+import { IRC_LAPS, MASONRY_LAP } from './sources';
 
 /** A lap of so many bar diameters. */
 export interface DiametersLapInput {
   /** A number of bar diameters. */
   readonly rule: 'diameters';
   /** The bars that are lapped, both of one size. */
-  readonly bar: BarSize;
-  /** By default 40. */
+  readonly bar: AnyBarSize;
+  /** By default 40, or as many as the grade or the stress asks for. */
   readonly diameters?: number;
+  /** Grade of the bar, 40 or 60: so many diameters, as the residential code has it. */
+  readonly grade?: '40' | '60';
+  /** Stress of the bar in service, where the clause on masonry is to be followed. */
+  readonly stress?: QuantityInput<'pressure'>;
   /** Never shorter than this; by default 12 in. */
   readonly least?: QuantityInput<'length'>;
 }
@@ -44,14 +55,14 @@ export interface DevelopmentLapInput {
   /** The development length of the bar. */
   readonly rule: 'development';
   /** The bars that are lapped, both of one size. */
-  readonly bar: BarSize;
+  readonly bar: AnyBarSize;
   /** Specified strength of the concrete. */
   readonly concrete: QuantityInput<'pressure'>;
   /** Grade of the bar; by default 60. */
   readonly grade?: BarGrade;
-  /** Cover to the face of the bar. */
+  /** Cover to the face of the bar; without it the least confinement is taken. */
   readonly cover?: QuantityInput<'length'>;
-  /** Centre to centre of the bars. */
+  /** Centre to centre of the bars; without it the least confinement is taken. */
   readonly spacing?: QuantityInput<'length'>;
   /** More than 12 in of concrete is placed below the bar; by default not. */
   readonly topBar?: boolean;
@@ -82,14 +93,16 @@ type Length = Quantity<'length'>;
 
 interface ByDiameters {
   readonly rule: 'diameters';
-  readonly bar: BarSize;
+  readonly bar: AnyBarSize;
   readonly diameters: Quantity<'count'> | undefined;
+  readonly grade: '40' | '60' | undefined;
+  readonly stress: Quantity<'pressure'> | undefined;
   readonly least: Length | undefined;
 }
 
 interface ByDevelopment {
   readonly rule: 'development';
-  readonly bar: BarSize;
+  readonly bar: AnyBarSize;
   readonly concrete: Quantity<'pressure'>;
   readonly grade: BarGrade | undefined;
   readonly cover: Length | undefined;
@@ -100,30 +113,57 @@ interface ByDevelopment {
   readonly lapClass: 'A' | 'B' | undefined;
 }
 
-const LEAST = constant(() => length('12 in'));
+const LEAST = /*#__PURE__*/ lengthPair('12 in', '300 mm');
 const DIAMETERS = constant(() => wholeNumber(40));
 const PSI = constant(() => pressure('1 psi'));
 const STRONGEST = constant(() => pressure('10000 psi'));
 const MOST_DIAMETERS = 200;
+/** Fewer diameters than any rule for deformed bars has. */
+const FEW = constant(() => wholeNumber(30));
+/** #6 and 20M, which are 19.05 and 19.5 mm, are small; bars by diameter up to 20 mm. */
+const SMALL = constant(() => length('20 mm'));
 
 const longer = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
 
+/** In inches for inch-pound bars, in millimetres for metric ones. */
+const leastFor = (bar: AnyBarSize): Length => (bar.startsWith('#') ? LEAST().customary : LEAST().metric);
+
+/** How many diameters where none are given: by grade, by stress, or the least of the clause. */
+function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'count'> {
+  if (grade) {
+    const n = wholeNumber(Number(grade));
+    const because = `${grade} diameters for bars of ${grade},000 psi`;
+    const override = 'Give diameters from the plans';
+    pad.assume({ name: 'diameters', value: n.format(), because, override, source: IRC_LAPS });
+    return n;
+  }
+  if (stress) {
+    const f = plainNumber(numberIn(stress, PSI()));
+    const k = DIAMETERS();
+    const n = plainNumber(Decimal.max(canonicalValue(f).times('0.002'), canonicalValue(k)));
+    return pad.step('diameters by the stress in psi', 'n = max(0.002 × f, k)', { f, k }, n);
+  }
+  pad.assume({
+    name: 'diameters',
+    value: DIAMETERS().format(),
+    because:
+      'the least of the clause, which holds for a stress of up to 20,000 psi; bars of grade 60 may need 60',
+    override: 'Give diameters from the plans, or grade, or stress',
+    source: VCC_LAP,
+  });
+  return DIAMETERS();
+}
+
 function byDiameters(input: ByDiameters, pad: Pad): LapLengthFigures {
+  const given = (['diameters', 'grade', 'stress'] as const).filter((name) => input[name] !== undefined);
+  if (given.length > 1) refuse('', faults.giveOneOf(['diameters', 'grade', 'stress']));
   const d = diameterOf(input.bar);
-  const n = input.diameters ?? DIAMETERS();
-  const c = input.least ?? LEAST();
-  for (const [name, value] of [
-    ['diameters', n],
-    ['least', c],
-  ] as const) {
-    if (input[name]) continue;
-    pad.assume({
-      name,
-      value: value.format(),
-      because: '40 bar diameters, at least 12 in',
-      override: `Give ${name} from the plans`,
-      source: VCC_LAP,
-    });
+  const n = input.diameters ?? usualDiameters(input, pad);
+  if (n.lessThan(FEW())) pad.caution(fewDiameters(FEW(), n));
+  const c = input.least ?? leastFor(input.bar);
+  if (!input.least) {
+    const override = 'Give least from the plans';
+    pad.assume({ name: 'least', value: c.format(), because: 'no lap is shorter', override, source: VCC_LAP });
   }
   const lap = pad.step('lap', 'l = max(n × d, c)', { n, d, c }, longer(d.times(n), c));
   return { lap, diameters: lap.over(d) };
@@ -133,31 +173,27 @@ function byDiameters(input: ByDiameters, pad: Pad): LapLengthFigures {
 const gradeFactor = (grade: BarGrade): string =>
   grade === '100' ? '1.3' : grade === '75' || grade === '80' ? '1.15' : '1';
 
-function confinementOf({ bar, cover, spacing }: ByDevelopment, pad: Pad): Quantity<'count'> {
+/** What is not given counts as little as it may be: one diameter from the middle of the bar. */
+function assumeLeast(name: 'cover' | 'spacing', value: Length, pad: Pad): Length {
+  pad.assume({
+    name,
+    value: value.format(),
+    because: 'not given, so the least that is ordinary: the lap comes out long',
+    override: `Give ${name} for a shorter lap`,
+    source: ACI_318_DEVELOPMENT,
+  });
+  return value;
+}
+
+/** The lesser of the cover to the middle of the bar and half the spacing, in diameters, at most 2.5. */
+function confinementOf({ bar, ...given }: ByDevelopment, pad: Pad): Quantity<'count'> {
   const d = diameterOf(bar);
   const two = wholeNumber(2);
-  const options = [
-    ...(cover
-      ? [{ formula: 'min(c ÷ d + 0.5, 2.5)', values: { c: cover, d }, b: cover.plus(d.over(two)) }]
-      : []),
-    ...(spacing ? [{ formula: 'min(s ÷ 2 ÷ d, 2.5)', values: { s: spacing, d }, b: spacing.over(two) }] : []),
-  ];
-  const least = options.reduce<(typeof options)[number] | undefined>(
-    (a, o) => (a && !o.b.lessThan(a.b) ? a : o),
-    undefined,
-  );
-  if (!least) {
-    pad.assume({
-      name: 'cover and spacing',
-      value: '1 bar diameter',
-      because: 'neither is given, and less would be out of the ordinary',
-      override: 'Give cover and spacing',
-      source: ACI_318_DEVELOPMENT,
-    });
-    return plainNumber('1');
-  }
-  const K = plainNumber(Decimal.min(numberIn(least.b, d), '2.5'));
-  return pad.step('confinement', `K = ${least.formula}`, least.values, K);
+  const c = given.cover ?? assumeLeast('cover', d.over(two), pad);
+  const s = given.spacing ?? assumeLeast('spacing', d.times(two), pad);
+  const [edge, half] = [c.plus(d.over(two)), s.over(two)];
+  const K = plainNumber(Decimal.min(numberIn(edge.lessThan(half) ? edge : half, d), '2.5'));
+  return pad.step('confinement', 'K = min(c ÷ d + 0.5, s ÷ 2 ÷ d, 2.5)', { c, d, s }, K);
 }
 
 interface Factors {
@@ -170,7 +206,7 @@ interface Factors {
 /** Position and coating together need not exceed 1.7 (from memory). */
 function factorsOf(input: ByDevelopment, grade: BarGrade): Factors {
   const placed = new Decimal(input.topBar ? '1.3' : '1').times(input.epoxy ? '1.5' : '1');
-  const small = ['#3', '#4', '#5', '#6'].includes(input.bar);
+  const small = !diameterOf(input.bar).greaterThan(SMALL());
   return {
     T: plainNumber(Decimal.min(placed, '1.7')),
     S: plainNumber(small ? '0.8' : '1'),
@@ -213,18 +249,23 @@ function byDevelopment(input: ByDevelopment, pad: Pad): LapLengthFigures {
     { F, T, S, G, d, q, C, K },
     raw,
   );
-  const c = LEAST();
+  const c = leastFor(input.bar);
   const development = pad.step('development', 'L = max(D, c)', { D: raw, c }, longer(raw, c));
   const m = plainNumber(lapClass === 'A' ? '1' : '1.3');
-  const lap = longer(development.times(m), c);
-  pad.step(`lap of class ${lapClass}`, 'l = max(m × L, c)', { m, L: development, c }, lap);
+  const lap = longer(raw.times(m), c);
+  pad.step(
+    `lap of class ${lapClass}, the least after the factor`,
+    'l = max(m × D, c)',
+    { m, D: raw, c },
+    lap,
+  );
   return { lap, diameters: lap.over(d), development, confinement: K };
 }
 
 function reckon(input: ByDiameters | ByDevelopment, pad: Pad): LapLengthFigures {
   const figures = input.rule === 'diameters' ? byDiameters(input, pad) : byDevelopment(input, pad);
-  pad.caution(cautions.lapsGoverned);
-  if (['#14', '#18'].includes(input.bar)) pad.caution(cautions.noLapOfLargeBars);
+  pad.caution(lapsGoverned);
+  if (isHeavy(input.bar)) pad.caution(noLapOfLargeBars);
   return figures;
 }
 
@@ -233,9 +274,11 @@ function reckon(input: ByDiameters | ByDevelopment, pad: Pad): LapLengthFigures 
  *
  * @param input - the rule, the bar, and what the rule asks for
  * @returns the lap, in length and in bar diameters
- * @throws {InputError} `unknown-choice` for a bar or rule that is not known; quantities that cannot be
+ * @throws {InputError} `unknown-choice` for a bar or rule that is not known; `give-one-of` for more than one of
+ * diameters, grade and stress; quantities that cannot be
  * read or are not greater than zero
- * @source diameters: Virginia Construction Code 2107.2.1, a clause on masonry; development: ACI 318-19
+ * @source diameters: Virginia Construction Code 2107.2.1, a clause on masonry whose equation, 0.002 × d × fs, is
+ * from memory, and International Residential Code table R608.5.4(1); development: ACI 318-19
  * as given in lecture notes, the limits of 1.7 and 10,000 psi from memory. The plans and the engineer
  * govern
  * @example
@@ -257,22 +300,24 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
   id: 'lap-length',
   title: 'Lap of two bars',
   version: 1,
-  sources: [CRSI_BARS, VCC_LAP, ACI_318_DEVELOPMENT],
+  sources: [CRSI_BARS, VCC_LAP, MASONRY_LAP, IRC_LAPS, ACI_318_DEVELOPMENT],
   input: () =>
     kinds<ByDiameters | ByDevelopment>('rule', [
       fields({
         rule: word('diameters'),
-        bar: choice('bar', BAR_SIZES),
+        bar: choice('bar', ALL_BARS),
         diameters: maybe(whole('diameters', 1, MOST_DIAMETERS)),
-        least: maybe(quantity('length', 'least', 'not-negative')),
+        grade: maybe(choice('grade', ['40', '60'] as const)),
+        stress: maybe(quantity('pressure', 'stress', 'positive', LAP_STRESS)),
+        least: maybe(quantity('length', 'least', 'not-negative', LAP_LEAST)),
       }),
       fields({
         rule: word('development'),
-        bar: choice('bar', BAR_SIZES),
-        concrete: quantity('pressure', 'concrete'),
+        bar: choice('bar', ALL_BARS),
+        concrete: quantity('pressure', 'concrete', 'positive', STRENGTH),
         grade: maybe(choice('grade', BAR_GRADES)),
-        cover: maybe(quantity('length', 'cover')),
-        spacing: maybe(quantity('length', 'spacing')),
+        cover: maybe(quantity('length', 'cover', 'positive', COVER)),
+        spacing: maybe(quantity('length', 'spacing', 'positive', LAP_SPACING)),
         topBar: maybe(yesOrNo('topBar')),
         epoxy: maybe(yesOrNo('epoxy')),
         lightweight: maybe(yesOrNo('lightweight')),

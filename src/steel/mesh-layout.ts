@@ -9,7 +9,7 @@ import * as faults from '../quantity/faults';
 import { angle, constant, length, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, readInput, refuse } from '../reckoning/calculation';
-import { choice, eitherBy, type Field, fields, maybe, quantity, text } from '../reckoning/fields';
+import { choice, eitherBy, type Field, fields, maybe, quantity } from '../reckoning/fields';
 import { PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
@@ -25,7 +25,7 @@ import {
   reckonMeshRegion,
 } from './mesh-region';
 import { unknownStyle } from './mesh-style';
-import { readStyle, type WireStyle } from './wire';
+import { styleField, type WireStyle } from './wire';
 
 /** Input of {@link meshLayout} for a rectangle. */
 export interface MeshLayoutInput {
@@ -117,7 +117,7 @@ const rectangleInput = (): Field<ParsedRectangle> =>
     sideLap: maybe(quantity('length', 'sideLap', 'not-negative', MESH_LAP)),
     endLap: maybe(quantity('length', 'endLap', 'not-negative', MESH_LAP)),
     cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
-    style: maybe(text('style', readStyle, unknownStyle)),
+    style: maybe(styleField(unknownStyle)),
     supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
   });
 

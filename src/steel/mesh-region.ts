@@ -15,7 +15,7 @@ import * as faults from '../quantity/faults';
 import { angle, constant, length } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { choice, type Field, fields, maybe, quantity, text, wholeNumber } from '../reckoning/fields';
+import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { lengthPair, metresLike, namedLike } from './common';
@@ -30,7 +30,7 @@ import { type LaidStrips, layStrips, type StripRule } from './mesh-cover';
 import { meshLaps } from './mesh-laps';
 import { styleWeight, unknownStyle } from './mesh-style';
 import { meshSupportsOf } from './mesh-supports';
-import { readStyle, type WireStyle } from './wire';
+import { styleField, type WireStyle } from './wire';
 
 /** Input of `meshLayout` for any outline. */
 export interface MeshRegionInput {
@@ -357,6 +357,6 @@ export const meshRegionInput = (): Field<ParsedMeshRegion> =>
     endLap: maybe(quantity('length', 'endLap', 'not-negative', MESH_LAP)),
     angle: maybe(quantity('angle', 'angle', 'any', TURN)),
     cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
-    style: maybe(text('style', readStyle, unknownStyle)),
+    style: maybe(styleField(unknownStyle)),
     supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
   });

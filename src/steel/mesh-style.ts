@@ -9,15 +9,16 @@ import * as faults from '../quantity/faults';
 import { constant, density, length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
-import { fields, text } from '../reckoning/fields';
+import { fields } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { ACI_439_WIRE, COMMON_PRACTICE, WRI_STYLES } from '../reckoning/source';
+import { DIAMETER_STYLES } from './sources';
 import {
   GAUGE_NAMES,
-  readStyle,
   soldAs,
   soldSizes,
   stockWeight,
+  styleField,
   type WireRun,
   type WireStyle,
   wireDiameter,
@@ -28,7 +29,7 @@ import {
 
 /** Input of {@link meshStyle}. */
 export interface MeshStyleInput {
-  /** `6x6-W1.4xW1.4`, `4x12-D6xD4`, `152x152-MW9xMW9`, or with gauges `6x6-10x10`. */
+  /** `6x6-W1.4xW1.4`, `4x12-D6xD4`, `152x152-MW9xMW9`, with gauges `6x6-10x10`, by diameter `200x200-6x6`. */
   readonly style: string;
 }
 
@@ -120,10 +121,20 @@ export const unknownStyle = (): ReturnType<typeof faults.unknownDesignation> =>
     '"6x6-W1.4xW1.4"',
     '"152x152-MW9xMW9"',
     `"6x6-10x10" with a gauge of ${GAUGE_NAMES.join(', ')}`,
+    '"200x200-6x6 mm"',
   ]);
 
 function reckon({ style }: { readonly style: WireStyle }, pad: Pad): MeshStyleFigures {
   const written = writeStyle(style);
+  if (style.diameters) {
+    pad.assume({
+      name: 'wires',
+      value: 'diameters in mm',
+      because: 'metric fabric is named by spacing and diameter, both in millimetres',
+      override: 'Write MW or MD numbers for areas in mm2, or ga behind gauges',
+      source: DIAMETER_STYLES,
+    });
+  }
   const gaugeStyle = writeGauges(style);
   const sold = soldAs(written);
   return {
@@ -143,7 +154,7 @@ function reckon({ style }: { readonly style: WireStyle }, pad: Pad): MeshStyleFi
  *
  * @param input - the style as it is written, new or old
  * @returns both designations, wires, steel per foot and metre of width, weight
- * @throws {InputError} `unknown-designation`
+ * @throws {InputError} `unknown-designation`; `ambiguous` for a style that reads two ways, as `152x152-10x10`
  * @source Concrete Construction, October 1975, page 454, table I; ACI 439.5R-18 for the metric prefix
  * @example
  * ```ts
@@ -158,7 +169,7 @@ export const meshStyle: Calculation<MeshStyleInput, MeshStyleFigures> = /*#__PUR
   id: 'mesh-style',
   title: 'A style of welded wire mesh',
   version: 1,
-  sources: [WRI_STYLES, ACI_439_WIRE],
-  input: () => fields({ style: text('style', readStyle, unknownStyle) }),
+  sources: [WRI_STYLES, ACI_439_WIRE, DIAMETER_STYLES],
+  input: () => fields({ style: styleField(unknownStyle) }),
   reckon,
 });

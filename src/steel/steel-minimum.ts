@@ -3,7 +3,8 @@
  *
  * By ratio: `A = r × b × t` in a width `b`, with 0.0018 for grade 60 and 0.0020 for grades 40 and 50.
  * By drag: `A = F × L × b × w ÷ (2 × f)`, the pull of a slab of weight `w` dragged over its base from
- * both ends, with friction factor `F`, joints `L` apart and working stress `f`.
+ * both ends, with friction factor `F`, joints `L` apart and working stress `f`. Drag alone would have thin slabs
+ * with bars many feet apart: by either rule no bars are offered farther apart than `min(5 × t, 18 in)`.
  */
 import { Decimal } from '../quantity/decimal';
 import { constant, density, length, pressure, ratio } from '../quantity/make';
@@ -15,11 +16,20 @@ import {
   systemOfQuantity,
 } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { choice, fields, kinds, maybe, quantity, wholeNumber, word } from '../reckoning/fields';
+import { CONCRETE_DENSITY, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ACI_318_RATIO, COMMON_PRACTICE, CRSI_BARS, CRSI_DRAG, WRI_STYLES } from '../reckoning/source';
 import { BAR_GRADES, type BarGrade, type BarSize, sectionOf } from './bars';
+import { steelGoverned } from './cautions';
+import {
+  DRAG_LENGTH,
+  STEEL_RATIO,
+  STRESS,
+  FRICTION as USUAL_FRICTION,
+  YIELD as USUAL_YIELD,
+  WIDEST_SPACING,
+} from './ordinary';
 import { readStyle, STOCK_STYLES, type WireRun } from './wire';
 
 /** Steel by a ratio of the section of the slab. */
@@ -54,7 +64,7 @@ export interface DragSteelInput {
   readonly stress?: QuantityInput<'pressure'>;
   /** By default 150 pcf. */
   readonly unitWeight?: QuantityInput<'density'>;
-  /** No bars farther apart than this; by default none. */
+  /** No bars farther apart than this; by default the lesser of 5 thicknesses and 18 in. */
   readonly spacingLimit?: QuantityInput<'length'>;
 }
 
@@ -99,8 +109,8 @@ export interface SteelMinimumFigures {
   readonly across: SteelNeed;
   /** Steel over the section of the slab, along. */
   readonly ratio: Quantity<'ratio'>;
-  /** The widest that bars may be apart, where there is a limit. */
-  readonly spacingLimit?: Quantity<'length'>;
+  /** The widest that bars may be apart. */
+  readonly spacingLimit: Quantity<'length'>;
 }
 
 type Length = Quantity<'length'>;
@@ -137,10 +147,10 @@ const CONCRETE = constant(() => density('150 pcf'));
 const CHOICES: readonly BarSize[] = ['#3', '#4', '#5', '#6'];
 
 /** Widest spacing on a whole step that provides the area, under the limit. */
-function barChoice(bar: BarSize, perFoot: Area, limit: Length | undefined, step: Length): BarChoice[] {
+function barChoice(bar: BarSize, perFoot: Area, limit: Length, step: Length): BarChoice[] {
   const a = sectionOf(bar);
   const widest = FOOT().times(a.over(perFoot));
-  const spacing = (limit?.lessThan(widest) ? limit : widest).downTo(step);
+  const spacing = (limit.lessThan(widest) ? limit : widest).downTo(step);
   if (spacing.sign() <= 0) return [];
   return [{ bar, spacing, areaPerFoot: a.times(FOOT().over(spacing)).in('in2') }];
 }
@@ -155,7 +165,7 @@ function meshChoices(perFoot: Area): MeshChoice[] {
   });
 }
 
-function needOf(perFoot: Area, thickness: Length, limit: Length | undefined): SteelNeed {
+function needOf(perFoot: Area, thickness: Length, limit: Length): SteelNeed {
   const step = systemOfQuantity(thickness) === 'metric' ? TEN_MM() : INCH();
   return {
     areaPerFoot: perFoot.in('in2'),
@@ -190,31 +200,38 @@ function ratioFor(input: ByRatio, pad: Pad): Quantity<'ratio'> {
   return r;
 }
 
+/** No bars farther apart than this, by either rule. */
+function limitFor({ thickness: t, spacingLimit }: ByRatio | ByDrag, pad: Pad): Length {
+  if (spacingLimit) return spacingLimit;
+  const metric = systemOfQuantity(t) === 'metric';
+  const w = metric ? WIDEST().in('mm') : WIDEST();
+  const five = t.times(wholeNumber(5));
+  const limit = five.lessThan(w) ? five : w;
+  pad.step('widest spacing', 's = min(5 × t, w)', { t, w }, limit);
+  pad.assume({
+    name: 'spacingLimit',
+    value: limit.format(),
+    because:
+      'the lesser of 5 thicknesses and 18 in: bars farther apart hold no crack tight, however little is needed',
+    override: 'Give spacingLimit from the plans',
+    source: ACI_318_RATIO,
+  });
+  return limit;
+}
+
 function byRatio(input: ByRatio, pad: Pad): SteelMinimumFigures {
   const r = ratioFor(input, pad);
   const { thickness: t } = input;
   const b = FOOT();
   const A = b.times(t).times(r).in('in2');
   pad.step('steel in a foot of width, both ways', 'A = r × b × t', { r, b, t }, A);
-  const five = t.times(wholeNumber(5));
-  const w = WIDEST();
-  const limit = input.spacingLimit ?? (five.lessThan(w) ? five : w);
-  if (!input.spacingLimit) {
-    pad.step('widest spacing', 's = min(5 × t, w)', { t, w }, limit);
-    pad.assume({
-      name: 'spacingLimit',
-      value: limit.format(),
-      because: 'the lesser of 5 thicknesses and 18 in',
-      override: 'Give spacingLimit from the plans',
-      source: ACI_318_RATIO,
-    });
-  }
+  const limit = limitFor(input, pad);
   const need = needOf(A, t, limit);
   return { along: need, across: need, ratio: r, spacingLimit: limit };
 }
 
 /** The weight of a slab on its base as a pressure: 1 lb/ft2 is 1 psf. */
-function pressureOf(weight: Quantity<'mass-per-area'>): Quantity<'pressure'> {
+export function pressureOf(weight: Quantity<'mass-per-area'>): Quantity<'pressure'> {
   // Canonical units: kg/yd2 to N/ft2 is standard gravity over nine.
   const value = canonicalValue(weight).times(new Decimal('9.80665')).div(9);
   return quantityOf('pressure', value, systemOfQuantity(weight)).in(
@@ -237,7 +254,8 @@ function assumeDrag(input: ByDrag, stress: Quantity<'pressure'>, pad: Pad): void
 }
 
 function byDrag(input: ByDrag, pad: Pad): SteelMinimumFigures {
-  const { thickness: t, length: L, spacingLimit } = input;
+  const { thickness: t, length: L } = input;
+  const limit = limitFor(input, pad);
   const Y = input.yieldStrength ?? YIELD();
   const f = input.stress ?? Y.times(wholeNumber(2)).over(wholeNumber(3));
   if (!input.stress) pad.step('working stress', 'f = 2 × Y ÷ 3', { Y }, f);
@@ -256,16 +274,16 @@ function byDrag(input: ByDrag, pad: Pad): SteelMinimumFigures {
   const along = area(L, 'along');
   const across = area(input.width ?? L, 'across');
   return {
-    along: needOf(along, t, spacingLimit),
-    across: needOf(across, t, spacingLimit),
+    along: needOf(along, t, limit),
+    across: needOf(across, t, limit),
     ratio: along.over(b.times(t)).in('%'),
-    ...(spacingLimit ? { spacingLimit } : {}),
+    spacingLimit: limit,
   };
 }
 
 function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
   const figures = input.rule === 'ratio' ? byRatio(input, pad) : byDrag(input, pad);
-  pad.caution(cautions.steelGoverned);
+  pad.caution(steelGoverned);
   return figures;
 }
 
@@ -283,7 +301,7 @@ function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
  *
  * const { figures } = steelMinimum({ rule: 'drag', thickness: '8 in', length: '24 ft' });
  * figures.along.areaPerFoot.format('in2', { places: 3 }); // '0.045 in2'
- * figures.along.bars[0]?.spacing.format('in'); // '29 in'
+ * figures.along.bars[0]?.spacing.format('in'); // '18 in'
  * ```
  */
 export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> = /*#__PURE__*/ define({
@@ -295,21 +313,21 @@ export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> =
     kinds<ByRatio | ByDrag>('rule', [
       fields({
         rule: word('ratio'),
-        thickness: quantity('length', 'thickness'),
+        thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
         grade: maybe(choice('grade', BAR_GRADES)),
-        ratio: maybe(quantity('ratio', 'ratio')),
-        spacingLimit: maybe(quantity('length', 'spacingLimit')),
+        ratio: maybe(quantity('ratio', 'ratio', 'positive', STEEL_RATIO)),
+        spacingLimit: maybe(quantity('length', 'spacingLimit', 'positive', WIDEST_SPACING)),
       }),
       fields({
         rule: word('drag'),
-        thickness: quantity('length', 'thickness'),
-        length: quantity('length', 'length'),
-        width: maybe(quantity('length', 'width')),
-        friction: maybe(quantity('ratio', 'friction')),
-        yieldStrength: maybe(quantity('pressure', 'yieldStrength')),
-        stress: maybe(quantity('pressure', 'stress')),
-        unitWeight: maybe(quantity('density', 'unitWeight')),
-        spacingLimit: maybe(quantity('length', 'spacingLimit')),
+        thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
+        length: quantity('length', 'length', 'positive', DRAG_LENGTH),
+        width: maybe(quantity('length', 'width', 'positive', DRAG_LENGTH)),
+        friction: maybe(quantity('ratio', 'friction', 'positive', USUAL_FRICTION)),
+        yieldStrength: maybe(quantity('pressure', 'yieldStrength', 'positive', USUAL_YIELD)),
+        stress: maybe(quantity('pressure', 'stress', 'positive', STRESS)),
+        unitWeight: maybe(quantity('density', 'unitWeight', 'positive', CONCRETE_DENSITY)),
+        spacingLimit: maybe(quantity('length', 'spacingLimit', 'positive', WIDEST_SPACING)),
       }),
     ]),
   reckon,

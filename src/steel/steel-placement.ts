@@ -1,17 +1,31 @@
 /**
  * Where the steel sits in the slab: cover above and below, and whether it is held there.
  *
- * A layer of thickness `d` with its top `k` below the surface of a slab of thickness `t` has
- * `t − k − d` of concrete below it. Mesh is wanted 2 in below the surface or in the upper third of the slab.
+ * A layer of thickness `d` with its top `k` below the surface of a slab of thickness `t` has `t − k − d` of
+ * concrete below it. Mesh is wanted 2 in below the surface or in the upper third of the slab. Bars in a slab on
+ * ground are held from its middle to the upper third; lower than that they want the 3 in of concrete that is cast
+ * against earth, for which a slab of 4 in or 5 in has no room.
  */
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
-import { choice, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { impalement } from '../reckoning/cautions';
+import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
+import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { ACI_318_COVER, WIRE_SUPPORTS } from '../reckoning/source';
+import { ACI_318_COVER, COMMON_PRACTICE, WIRE_SUPPORTS } from '../reckoning/source';
+import { ALL_BARS, type AnyBarSize, diameterOf } from './bars';
+import * as cautions from './cautions';
+import { abovePair, belowPair, type LengthPair, lengthPair, namedLike } from './common';
+import { EARTH_COVER, EXPOSURES, type Exposure, faceCoverFor } from './cover';
+import { supportsFor } from './mat-defaults';
+import { CENTER_TO_THIRD } from './mat-sources';
+import { unknownStyle } from './mesh-style';
+import { meshSupportsFor } from './mesh-supports';
+import { CHAIRS_APART, DEPTH, LAYER, WORK_HEIGHT } from './ordinary';
+import { PLACING_TOLERANCE } from './sources';
+import { roundWire, styleField, type WireStyle } from './wire';
 
 /** Input of {@link steelPlacement}. */
 export interface SteelPlacementInput {
@@ -23,8 +37,18 @@ export interface SteelPlacementInput {
   readonly coverTop: QuantityInput<'length'>;
   /** From the top to the bottom of the steel: one bar, or two where they cross. */
   readonly layer: QuantityInput<'length'>;
-  /** Distance between chairs or blocks; leave out where the steel lies on the ground. */
+  /** Size of the bars, for their cover; without it the layer counts as one bar. */
+  readonly bar?: AnyBarSize;
+  /** Style of the mesh, for the distance of its supports; without it two wires make the layer. */
+  readonly style?: string;
+  /** What the surface has to bear; by default the weather. */
+  readonly exposure?: Exposure;
+  /** Distance between chairs or blocks. */
   readonly supports?: QuantityInput<'length'>;
+  /** The steel is laid on the ground, to be pulled up during the pour. */
+  readonly onGround?: boolean;
+  /** Bars stick out of the slab: starter bars, dowels, stakes. */
+  readonly projecting?: boolean;
   /** How high above the next lower floor the steel is tied, where it is. */
   readonly workHeight?: QuantityInput<'length'>;
 }
@@ -33,7 +57,7 @@ export interface SteelPlacementInput {
 export interface SteelPlacementFigures {
   /** Concrete above the steel, as given. */
   readonly coverTop: Quantity<'length'>;
-  /** Concrete below the steel. */
+  /** Concrete below the steel: the height of the chairs. */
   readonly coverBottom: Quantity<'length'>;
   /** From the surface to the middle of the steel. */
   readonly depth: Quantity<'length'>;
@@ -41,6 +65,8 @@ export interface SteelPlacementFigures {
   readonly depthRatio: Quantity<'ratio'>;
   /** True when the middle of the steel is within the upper third of the slab. */
   readonly inUpperThird: boolean;
+  /** The least that should be above the steel. */
+  readonly coverDue: Quantity<'length'>;
 }
 
 type Length = Quantity<'length'>;
@@ -50,38 +76,115 @@ interface Parsed {
   readonly thickness: Length;
   readonly coverTop: Length;
   readonly layer: Length;
+  readonly bar: AnyBarSize | undefined;
+  readonly style: WireStyle | undefined;
+  readonly exposure: Exposure | undefined;
   readonly supports: Length | undefined;
+  readonly onGround: boolean | undefined;
+  readonly projecting: boolean | undefined;
   readonly workHeight: Length | undefined;
 }
 
 const TWO = constant(() => wholeNumber(2));
 const THREE = constant(() => wholeNumber(3));
-const TWO_INCHES = constant(() => length('2 in'));
-const LEAST_TOP = constant(() => length('1.5 in'));
-const LEAST_BOTTOM = constant(() => length('3 in'));
-const SIX_FEET = constant(() => length('6 ft'));
+const TWO_INCHES = /*#__PURE__*/ lengthPair('2 in', '50 mm');
+const SIX_FEET = /*#__PURE__*/ lengthPair('6 ft', '1.8 m');
+/** Bars may lie so much off their place. */
+const TOLERANCE = constant(() => length('1/4 in'));
+/** A layer this thin is #5 at most, whether bars cross in it or not. */
+const SURELY_SMALL = constant(() => length('16 mm'));
 
-function heed(
-  input: Parsed,
-  { coverTop, coverBottom, depth }: Omit<SteelPlacementFigures, 'depthRatio' | 'inUpperThird'>,
-  pad: Pad,
-): void {
-  const { thickness, supports, workHeight } = input;
-  if (coverBottom.sign() === 0 || !supports) pad.caution(cautions.steelOnGround);
-  if (supports?.greaterThan(SIX_FEET())) pad.caution(cautions.supportsFarApart(SIX_FEET(), supports));
-  if (coverTop.lessThan(LEAST_TOP())) pad.caution(cautions.littleTopCover(LEAST_TOP(), coverTop));
-  const third = thickness.over(THREE());
-  const lowest = third.lessThan(TWO_INCHES()) ? TWO_INCHES() : third;
-  if (input.steel === 'mesh' && depth.greaterThan(lowest)) pad.caution(cautions.meshTooLow(lowest, depth));
-  if (input.steel === 'bars' && coverBottom.lessThan(LEAST_BOTTOM())) {
-    pad.caution(cautions.littleBottomCover(LEAST_BOTTOM(), coverBottom));
+type Placed = Pick<SteelPlacementFigures, 'coverTop' | 'coverBottom' | 'depth'>;
+
+/** The cover that is due above the steel, by its thickness and what the surface bears. */
+function coverDue(input: Parsed, pad: Pad): LengthPair {
+  const { bar, layer, steel } = input;
+  if (!input.exposure) {
+    pad.assume({
+      name: 'exposure',
+      value: 'weather',
+      because: 'a slab out of doors, or one that is open until the roof is on',
+      override: 'Give exposure: inside',
+      source: ACI_318_COVER,
+    });
   }
-  pad.caution(cautions.impalement);
-  if (workHeight && !workHeight.lessThan(SIX_FEET())) pad.caution(cautions.tieOff(SIX_FEET(), workHeight));
+  const one = bar ? diameterOf(bar) : steel === 'mesh' ? layer.over(TWO()) : layer;
+  if (!bar && steel === 'bars' && layer.greaterThan(SURELY_SMALL())) {
+    pad.assume({
+      name: 'bar',
+      value: layer.format(),
+      because: 'the whole layer counts as one bar',
+      override: 'Give bar where two cross in the layer',
+      source: ACI_318_COVER,
+    });
+  }
+  return faceCoverFor(one, input.exposure ?? 'weather');
+}
+
+/** The most that supports may be apart under this steel. */
+function supportsDue({ steel, layer, bar, style }: Parsed): LengthPair | undefined {
+  if (steel === 'mesh') return meshSupportsFor(style ?? roundWire(layer.over(TWO())));
+  return bar ? supportsFor(bar) : undefined;
+}
+
+function heedSupports(input: Parsed, coverBottom: Length, pad: Pad): void {
+  const { supports } = input;
+  const due = supportsDue(input) ?? SIX_FEET();
+  if (input.onGround || coverBottom.sign() === 0) pad.caution(cautions.steelOnGround);
+  else if (supports && abovePair(supports, due))
+    pad.caution(cautions.supportsFarApart(namedLike(due, supports), supports));
+  else if (!supports) {
+    pad.assume({
+      name: 'supports',
+      value: `chairs or blocks at most ${namedLike(due, input.thickness).format()} apart`,
+      because: 'the steel stays at its height only where it is held there during the pour',
+      override: 'Give supports, or onGround where there are none',
+      source: input.steel === 'mesh' ? WIRE_SUPPORTS : COMMON_PRACTICE,
+    });
+  }
+}
+
+/** Mesh two inches down, or with its top in the upper third. */
+function heedMesh({ thickness }: Parsed, coverTop: Length, pad: Pad): void {
+  const third = thickness.over(THREE());
+  const two = TWO_INCHES();
+  if (!abovePair(coverTop, two) || !coverTop.greaterThan(third)) return;
+  const named = namedLike(two, coverTop);
+  pad.caution(cautions.meshTooLow(third.greaterThan(named) ? third : named, coverTop));
+}
+
+/** From the middle up bars are where they belong; lower, they want their 3 in, or the middle where it has no room. */
+function heedBelow(input: Parsed, { coverBottom, depth }: Placed, due: Length, pad: Pad): void {
+  const { thickness, layer } = input;
+  const middle = thickness.over(TWO());
+  if (!belowPair(coverBottom, EARTH_COVER()) || !depth.greaterThan(middle.plus(TOLERANCE()))) return;
+  const earth = namedLike(EARTH_COVER(), thickness);
+  if (thickness.lessThan(earth.plus(layer).plus(due))) pad.caution(cautions.belowMiddle(middle, depth));
+  else pad.caution(cautions.littleBottomCover(earth, coverBottom));
+}
+
+function heed(input: Parsed, placed: Placed, due: LengthPair, pad: Pad): void {
+  const { coverTop, coverBottom } = placed;
+  heedSupports(input, coverBottom, pad);
+  const named = namedLike(due, coverTop);
+  if (belowPair(coverTop, due))
+    pad.caution(cautions.littleTopCover(named, coverTop, input.exposure === 'inside'));
+  if (input.steel === 'mesh') heedMesh(input, coverTop, pad);
+  else heedBelow(input, placed, named, pad);
+  if (input.projecting) pad.caution(impalement);
+  const { workHeight } = input;
+  if (workHeight && !belowPair(workHeight, SIX_FEET()))
+    pad.caution(cautions.tieOff(namedLike(SIX_FEET(), workHeight), workHeight));
+}
+
+function checkFit({ bar, layer }: Parsed): void {
+  if (bar && layer.lessThan(diameterOf(bar)))
+    refuse('bar', faults.doesNotFit('the bar', 'the layer it lies in'));
 }
 
 function reckon(input: Parsed, pad: Pad): SteelPlacementFigures {
   const { thickness: t, coverTop: k, layer: d } = input;
+  checkFit(input);
   const coverBottom = t.minus(k).minus(d);
   if (coverBottom.sign() < 0)
     return refuse('coverTop', faults.doesNotFit('the cover with the steel', 'the thickness'));
@@ -93,9 +196,10 @@ function reckon(input: Parsed, pad: Pad): SteelPlacementFigures {
     k.plus(d.over(TWO())),
   );
   const depthRatio = pad.step('as a share of the slab', 'r = z ÷ t', { z: depth, t }, depth.over(t).in('%'));
-  heed(input, { coverTop: k, coverBottom, depth }, pad);
+  const due = coverDue(input, pad);
+  heed(input, { coverTop: k, coverBottom, depth }, due, pad);
   const inUpperThird = !depth.greaterThan(t.over(THREE()));
-  return { coverTop: k, coverBottom, depth, depthRatio, inUpperThird };
+  return { coverTop: k, coverBottom, depth, depthRatio, inUpperThird, coverDue: namedLike(due, k) };
 }
 
 /**
@@ -105,35 +209,41 @@ function reckon(input: Parsed, pad: Pad): SteelPlacementFigures {
  * @returns cover below and depth, with cautions where the steel lies too low, too shallow or on the ground
  * @throws {InputError} `does-not-fit` for steel that is not within the slab; lengths that cannot be read
  * @source mesh and supports: Concrete Construction on the practice of the Wire Reinforcement Institute;
- * cover: ACI 318-71 as quoted
+ * cover: ACI 318-71 as quoted; bars in thin slabs: International Residential Code R506.2.4, from memory
  * @example
  * ```ts
  * import { steelPlacement } from 'flatwork-reckoner';
  *
  * const { figures, cautions } = steelPlacement({
- *   steel: 'mesh',
+ *   steel: 'bars',
  *   thickness: '5 in',
- *   coverTop: '2 in',
- *   layer: '0.27 in',
+ *   coverTop: '1 in',
+ *   layer: '0.5 in',
+ *   bar: '#4',
  *   supports: '3 ft',
  * });
- * figures.coverBottom.format('in'); // '2.73 in'
- * cautions.map(({ code }) => code).join(); // 'mesh-too-low,impalement'
+ * figures.coverBottom.format('in'); // '3.5 in'
+ * cautions.map(({ code }) => code).join(); // 'little-top-cover'
  * ```
  */
 export const steelPlacement: Calculation<SteelPlacementInput, SteelPlacementFigures> = /*#__PURE__*/ define({
   id: 'steel-placement',
   title: 'Steel in its place in the slab',
   version: 1,
-  sources: [WIRE_SUPPORTS, ACI_318_COVER],
+  sources: [WIRE_SUPPORTS, ACI_318_COVER, CENTER_TO_THIRD, PLACING_TOLERANCE],
   input: () =>
     fields({
       steel: choice('steel', ['bars', 'mesh'] as const),
-      thickness: quantity('length', 'thickness'),
-      coverTop: quantity('length', 'coverTop', 'not-negative'),
-      layer: quantity('length', 'layer'),
-      supports: maybe(quantity('length', 'supports')),
-      workHeight: maybe(quantity('length', 'workHeight')),
+      thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
+      coverTop: quantity('length', 'coverTop', 'not-negative', DEPTH),
+      layer: quantity('length', 'layer', 'positive', LAYER),
+      bar: maybe(choice('bar', ALL_BARS)),
+      style: maybe(styleField(unknownStyle)),
+      exposure: maybe(choice('exposure', EXPOSURES)),
+      supports: maybe(quantity('length', 'supports', 'positive', CHAIRS_APART)),
+      onGround: maybe(yesOrNo('onGround')),
+      projecting: maybe(yesOrNo('projecting')),
+      workHeight: maybe(quantity('length', 'workHeight', 'positive', WORK_HEIGHT)),
     }),
   reckon,
 });

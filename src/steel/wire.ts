@@ -4,12 +4,17 @@
  * A style is two spacings and two wires, `6x6-W1.4xW1.4`: the wires that run lengthwise first. A
  * W or D number is the area of the wire in hundredths of a square inch (W plain, D deformed); an MW
  * or MD number is the area in square millimetres. Older styles name wires by steel wire gauge,
- * `6x6-10x10`. Source: Table I of the article on the wire numbering system, Concrete Construction,
+ * `6x6-10x10`; metric fabric without prefixes names them by their diameter in millimetres, `200x200-6x6`. A
+ * spacing of 25 or more without a unit is in millimetres: no mesh has wires 25 in apart. Source: Table I of the article on the wire numbering system, Concrete Construction,
  * October 1975; ACI 439.5R-18 section 1.3 for the metric prefix.
  */
 import { Decimal, PI } from '../quantity/decimal';
-import { area, length, massPerArea, ratio } from '../quantity/make';
+import * as faults from '../quantity/faults';
+import type { Fault } from '../quantity/input-error';
+import { area, constant, length, massPerArea, ratio } from '../quantity/make';
 import { canonicalValue, type Quantity, quantityOf } from '../quantity/quantity';
+import { twoWays } from '../quantity/text-faults';
+import { type Field, reading } from '../reckoning/fields';
 
 /** Plain or deformed. */
 type WireSurface = 'plain' | 'deformed';
@@ -29,6 +34,8 @@ export interface WireStyle {
   readonly across: WireRun;
   /** True where the style was written in metric units. */
   readonly metric: boolean;
+  /** True where bare numbers of wires were taken as diameters in millimetres. */
+  readonly diameters?: true;
 }
 
 /**
@@ -66,53 +73,150 @@ export const STOCK_STYLES: readonly string[] = [
   '4x4-W4.0xW4.0',
 ];
 
-const STYLE =
-  /^(\d{1,3}(?:\.\d{1,2})?) ?(?:in|mm)? ?x ?(\d{1,3}(?:\.\d{1,2})?) ?(?:in|mm)?(?: ?- ?| )(m?[wd])?(\d{1,3}(?:\.\d{1,2})?) ?[x/] ?(m?[wd])?(\d{1,3}(?:\.\d{1,2})?)(?: ?ga(?:uge)?)?$/i;
+const NUMBER = '(\\d{1,3}(?:\\.\\d{1,2})?)';
+const SPACING = `${NUMBER} ?(in|mm|")?`;
+const WIRE = `(m?[wd])? ?${NUMBER} ?(mm)?`;
+const STYLE = /*#__PURE__*/ new RegExp(
+  `^${SPACING} ?x ?${SPACING}(?: ?- ?| )${WIRE} ?[x/] ?${WIRE}( ?ga(?:uge)?)?$`,
+  'i',
+);
 
 const surfaceOf = (prefix: string): WireSurface => (/d$/i.test(prefix) ? 'deformed' : 'plain');
 
 interface Written {
   readonly spacings: readonly [string, string];
+  readonly prefix: string;
   readonly prefixes: readonly [string, string];
   readonly numbers: readonly [string, string];
+  /** True where the spacings are in millimetres. */
+  readonly metric: boolean;
 }
 
-function gauged({ spacings, numbers }: Written): WireStyle | undefined {
-  const [first, second] = [GAUGES[numbers[0]], GAUGES[numbers[1]]];
-  if (first === undefined || second === undefined) return undefined;
-  const run = (spacing: string, w: string): WireRun => ({
-    spacing: length(`${spacing} in`),
-    wire: area(`${w} in2`).times(ratio('1%')),
-    surface: 'plain',
-  });
-  return { along: run(spacings[0], first), across: run(spacings[1], second), metric: false };
+/** Two ways to read one style, each as it would be written. */
+export interface TwoStyles {
+  readonly first: string;
+  readonly second: string;
 }
 
-function numbered({ spacings, prefixes, numbers }: Written): WireStyle | undefined {
-  const metric = /^m/i.test(prefixes[0]);
-  if (metric !== /^m/i.test(prefixes[1])) return undefined;
+const HUNDREDTH = constant(() => ratio('1%'));
+const wNumber = (w: string): Quantity<'area'> => area(`${w} in2`).times(HUNDREDTH());
+
+/** A round wire by its diameter in millimetres. */
+const byDiameter = (d: string): Quantity<'area'> =>
+  quantityOf('area', PI.times(new Decimal(d).pow(2)).div(4).times(MM2), 'metric').in('mm2');
+
+function styleOf(written: Written, wires: readonly [Quantity<'area'>, Quantity<'area'>]): WireStyle {
   const run = (i: 0 | 1): WireRun => ({
-    spacing: length(`${spacings[i]} ${metric ? 'mm' : 'in'}`),
-    wire: metric ? area(`${numbers[i]} mm2`) : area(`${numbers[i]} in2`).times(ratio('1%')),
-    surface: surfaceOf(prefixes[i]),
+    spacing: length(`${written.spacings[i]} ${written.metric ? 'mm' : 'in'}`),
+    wire: wires[i],
+    surface: surfaceOf(written.prefixes[i]),
   });
-  return { along: run(0), across: run(1), metric };
+  return { along: run(0), across: run(1), metric: written.metric };
+}
+
+function gauged(written: Written): WireStyle | undefined {
+  const [first, second] = written.numbers.map((n) => GAUGES[n]);
+  if (first === undefined || second === undefined) return undefined;
+  return styleOf(written, [wNumber(first), wNumber(second)]);
+}
+
+/** Thinnest and thickest wires that fabric is made of, in millimetres. */
+const WIRES_MM = [2, 16] as const;
+
+function diametered(written: Written): WireStyle | undefined {
+  if (written.numbers.some((n) => Number(n) < WIRES_MM[0] || Number(n) > WIRES_MM[1])) return undefined;
+  return styleOf(written, [byDiameter(written.numbers[0]), byDiameter(written.numbers[1])]);
+}
+
+const joinedWith = ({ spacings, numbers }: Written, prefix: string): string =>
+  `${spacings.join('x')}-${prefix}${numbers[0]}x${prefix}${numbers[1]}`;
+
+/** The other unit system for spacings: 6 in is 152 mm, as tables round it. */
+const converted = (written: Written): Written => ({
+  ...written,
+  metric: !written.metric,
+  spacings: written.spacings.map((s) =>
+    (written.metric ? new Decimal(s).div('25.4') : new Decimal(s).times('25.4'))
+      .toDecimalPlaces(0)
+      .toString(),
+  ) as [string, string],
+});
+
+/** W and D numbers go with inches, MW and MD numbers with millimetres: else one of the two is a slip. */
+function numbered(written: Written): WireStyle | TwoStyles | undefined {
+  const metric = /^m/i.test(written.prefixes[0]);
+  if (metric !== /^m/i.test(written.prefixes[1])) return undefined;
+  if (metric !== written.metric) {
+    const letter = written.prefix.replace(/^m/i, '').toUpperCase();
+    const [own, other] = [metric ? `M${letter}` : letter, metric ? letter : `M${letter}`];
+    return { first: joinedWith(converted(written), own), second: joinedWith(written, other) };
+  }
+  const wires = written.numbers.map((n) => (metric ? area(`${n} mm2`) : wNumber(n)));
+  return styleOf(written, wires as [Quantity<'area'>, Quantity<'area'>]);
+}
+
+/** Spacings of stock styles with gauges, put into millimetres: there a bare 10 may still be a gauge. */
+const GAUGE_SPACINGS: readonly string[] = ['50', '51', '75', '76', '100', '102', '150', '152', '300', '305'];
+
+/** Wires without a prefix: gauges with inches, millimetres with millimetres. */
+function bare(written: Written, by: 'gauge' | 'mm' | undefined): WireStyle | TwoStyles | undefined {
+  if (by === 'gauge') return gauged(written);
+  if (!written.metric) return by === 'mm' ? undefined : gauged(written);
+  const gauge = written.numbers.every((n) => GAUGES[n] !== undefined);
+  if (by === undefined && gauge && written.spacings.every((s) => GAUGE_SPACINGS.includes(s))) {
+    return { first: `${joinedWith(written, '')} mm`, second: joinedWith(converted(written), '') };
+  }
+  const style = diametered(written);
+  return style && by === undefined ? { ...style, diameters: true } : style;
+}
+
+const MM_FROM = 25;
+
+/** Millimetres where it says so, or where no mesh has wires so many inches apart. */
+function isMetric(spacings: readonly string[], units: readonly (string | undefined)[]): boolean | undefined {
+  const given = units.find((u) => u !== undefined);
+  if (units.some((u) => u !== undefined && /mm/i.test(u) !== /mm/i.test(given as string))) return undefined;
+  if (given !== undefined) return /mm/i.test(given);
+  const large = spacings.map((s) => Number(s) >= MM_FROM);
+  return large[0] === large[1] ? large[0] : undefined;
 }
 
 /**
- * Read a style; `undefined` for anything that is none.
+ * Read a style, or both ways in which it can be read; `undefined` for anything that is none.
  *
- * `6x6-W1.4xW1.4`, `4x12 - D6xD4`, `152x152-MW9.1xMW9.1`, `6x6-10x10`, `6x6 10/10`.
+ * `6x6-W1.4xW1.4`, `4x12 - D6xD4`, `152x152-MW9.1xMW9.1`, `6x6-10x10`, `6x6 10/10`, `200x200-6x6`.
  */
-export function readStyle(text: string): WireStyle | undefined {
-  if (text.length > 60) return undefined;
-  const found = STYLE.exec(text.trim().replaceAll('×', 'x'));
+export function readings(text: string): WireStyle | TwoStyles | undefined {
+  const found = text.length > 60 ? null : STYLE.exec(text.trim().replaceAll('×', 'x'));
   if (!found) return undefined;
-  const [, a = '', b = '', p1, n1 = '', p2, n2 = ''] = found;
-  if ([a, b, n1, n2].some((n) => Number(n) === 0)) return undefined;
-  if ((p1 === undefined) !== (p2 === undefined)) return undefined;
-  const written: Written = { spacings: [a, b], prefixes: [p1 ?? '', p2 ?? ''], numbers: [n1, n2] };
-  return p1 === undefined ? gauged(written) : numbered(written);
+  const [, a = '', unitA, b = '', unitB, p1 = '', n1 = '', mm1, p2 = '', n2 = '', mm2, gauge] = found;
+  const metric = isMetric([a, b], [unitA, unitB]);
+  if (metric === undefined || [a, b, n1, n2].some((n) => Number(n) === 0)) return undefined;
+  const written: Written = { spacings: [a, b], prefix: p1, prefixes: [p1, p2], numbers: [n1, n2], metric };
+  const by = gauge ? 'gauge' : (mm1 ?? mm2) ? 'mm' : undefined;
+  if (by && (p1 || p2 || (gauge && (mm1 ?? mm2)))) return undefined;
+  if (!p1 !== !p2) return undefined;
+  return p1 ? numbered(written) : bare(written, by);
+}
+
+export const isTwoStyles = (r: WireStyle | TwoStyles | undefined): r is TwoStyles =>
+  r !== undefined && 'first' in r;
+
+/** Read a style; `undefined` for anything that is none, and for what reads two ways. */
+export function readStyle(text: string): WireStyle | undefined {
+  const found = readings(text);
+  return isTwoStyles(found) ? undefined : found;
+}
+
+/** A field for a style: read, or refused with both readings where there are two. */
+export function styleField(fault: () => Fault): Field<WireStyle> {
+  const read = (input: unknown): WireStyle | Fault => {
+    if (input === undefined || input === null) return faults.missing('style', 'as text');
+    if (typeof input !== 'string') return faults.wrongType('style', 'text');
+    const found = readings(input);
+    return isTwoStyles(found) ? twoWays('the mesh', input, found.first, found.second) : (found ?? fault());
+  };
+  return reading(read, () => ({ title: 'style', type: 'string', maxLength: 60 }));
 }
 
 const IN2 = /*#__PURE__*/ new Decimal('0.00064516');
@@ -194,4 +298,14 @@ export function soldSizes(style: string): SoldSize[] {
     ...size('sheet', '5 ft', '10 ft'),
     ...size('sheet', '8 ft', '20 ft'),
   ];
+}
+
+/** Mesh of round wires of one diameter, close together, where no style is given. */
+export function roundWire(diameter: Quantity<'length'>): WireStyle {
+  const run: WireRun = {
+    spacing: length('6 in'),
+    wire: quantityOf('area', PI.times(canonicalValue(diameter).pow(2)).div(4), 'customary'),
+    surface: 'plain',
+  };
+  return { along: run, across: run, metric: false };
 }

@@ -139,6 +139,49 @@ function flood(z: Float64Array, n: number, openSides: readonly string[]): Float6
   return level;
 }
 
+/** What the grid says of a surface: the deepest water, and the share of cells whose water meets a closed side. */
+export interface GridRun {
+  readonly deepest: number;
+  readonly meets: number;
+}
+
+/** From a cell down to the lowest of its neighbours, until it is off the surface or meets the side. */
+function meetsSouth(level: Float64Array, n: number, open: ReadonlySet<number>, from: number): boolean {
+  let cell = from;
+  for (let steps = 0; steps < 4 * n; steps += 1) {
+    if (open.has(cell)) return false;
+    const [i, j] = [cell % n, Math.floor(cell / n)];
+    let [best, fall] = [-1, 0];
+    for (const next of neighbours(cell, n)) {
+      const far = Math.hypot((next % n) - i, Math.floor(next / n) - j);
+      const down = ((level[cell] as number) - (level[next] as number)) / far;
+      if (down > fall) [best, fall] = [next, down];
+    }
+    if (best === -1) return false;
+    if (best < n) return true;
+    cell = best;
+  }
+  return false;
+}
+
+/** Let rain run over a square site whose south side is a wall: how deep it stands, how much meets the wall. */
+export function fineGridRun(
+  rows: readonly Row[],
+  side: number,
+  n: number,
+  openSides: readonly string[],
+): GridRun {
+  const { z } = sample(rows, side, n);
+  const level = flood(z, n, openSides);
+  const open = new Set(openCells(n, openSides));
+  let [deepest, meets] = [0, 0];
+  for (let cell = n; cell < n * n; cell += 1) {
+    deepest = Math.max(deepest, (level[cell] as number) - (z[cell] as number) || 0);
+    if (meetsSouth(level, n, open, cell)) meets += 1;
+  }
+  return { deepest, meets: meets / (n * n) };
+}
+
 /** Flood a square site of the given side, sampled n by n; water leaves over the open sides. */
 export function fineGridFlood(
   rows: readonly Row[],

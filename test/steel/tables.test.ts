@@ -1,12 +1,14 @@
 /** Tables: against each other, against geometry, and against slips such as are in print. */
 import { describe, expect, it } from 'vitest';
 import { type BarSeries, barSize, lapLength, meshStyle, steelMinimum } from '../../src/index';
+import { runs } from '../support/effort';
 import { randoms } from './outlines';
 
 const NUMBERS: Record<BarSeries, readonly string[]> = {
   'inch-pound': ['3', '4', '5', '6', '7', '8', '9', '10', '11', '14', '18'],
   'soft-metric': ['10', '13', '16', '19', '22', '25', '29', '32', '36', '43', '57'],
-  'hard-metric': ['10', '15', '20', '25', '30', '35', '45'],
+  'hard-metric': ['10', '15', '20', '25', '30', '35', '45', '55'],
+  diameter: ['6', '8', '10', '12', '14', '16', '20', '25', '28', '32', '36', '40'],
 };
 
 describe.each(Object.entries(NUMBERS))('bars, %s', (series, numbers) => {
@@ -44,7 +46,7 @@ describe('bars in two series', () => {
 describe('mesh designations', () => {
   it('read back as they were written', () => {
     const random = randoms(3);
-    for (let k = 0; k < 500; k += 1) {
+    for (let k = 0; k < runs(500); k += 1) {
       const spacing = (): number => 2 + Math.floor(random() * 11);
       const wire = (): string =>
         `${random() < 0.5 ? 'W' : 'D'}${(1.4 + Math.floor(random() * 80) / 10).toFixed(1)}`;
@@ -73,7 +75,7 @@ describe('mesh designations', () => {
 describe('least steel and laps', () => {
   it('offers only bars and mesh that are enough', () => {
     const random = randoms(4);
-    for (let k = 0; k < 200; k += 1) {
+    for (let k = 0; k < runs(200); k += 1) {
       const { along } = steelMinimum({
         rule: 'ratio',
         thickness: `${3 + Math.floor(random() * 40) / 4} in`,

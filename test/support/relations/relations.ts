@@ -47,6 +47,7 @@ const BY_UNIT = new Set([
   'rateForUnitDepth',
   'markedDifference',
   'lengthPerTon',
+  'coverDue',
 ]);
 
 /** Plans laid out on the tape. */
@@ -70,6 +71,8 @@ const everything = (id: string, a: AnyResult, b: AnyResult): string | undefined 
 const PLACES = new Set([
   // A turn makes one of the other.
   'mark',
+  'use',
+  'binding',
   'along',
   'across',
   'alongX',
@@ -208,10 +211,11 @@ const DIRECTED = [
 function asPolygon(object: Record<string, unknown>): Record<string, unknown> {
   if (object['shape'] !== 'rectangle' || 'at' in object || 'x' in object) return object;
   const { length: l, width: w } = object as { length: string; width: string };
-  const zero = { x: '0 in', y: '0 in' };
+  const nothing = `0 ${/[a-z'"]+$/.exec(l.trim())?.[0] ?? 'in'}`;
+  const zero = { x: nothing, y: nothing };
   return {
     shape: 'polygon',
-    points: [zero, { x: l, y: '0 in' }, { x: l, y: w }, { x: '0 in', y: w }],
+    points: [zero, { x: l, y: nothing }, { x: l, y: w }, { x: nothing, y: w }],
   };
 }
 

@@ -1,0 +1,246 @@
+/**
+ * Which needs make a surface drain.
+ *
+ * Within the zone of a wall every facet must fall away from it; that is known beforehand and linear.
+ * Elsewhere water may run any way as long as it gets off, which is not. So the least correction is
+ * sought with what is known, the surface it makes is looked at as the drainage check does, and what is
+ * at fault there becomes a need: a facet that is too flat must fall, a pond must lose its rim. For which
+ * way, there are a few answers: as it lies, off the wall, to the nearest way out, or from spot to spot
+ * along the way that water would spill. Each is followed to its end, and the cheapest that drains is
+ * taken. It is the least for the needs it ends with; another way that none of these finds may be less.
+ */
+import { nextEdge } from '../../geometry/tin';
+import { Decimal, ZERO } from '../../quantity/decimal';
+import { reachOf } from '../flow';
+import { middleOf } from '../lines';
+import type { FoundPond } from '../ponds';
+import { rate } from '../shapes';
+import { faultyFacets, type Held, pondsFound } from '../surface-check';
+import type { Site } from '../terrain';
+import type { Looker } from './corrected';
+import {
+  downNeed,
+  exactCorners,
+  facetName,
+  facetNeed,
+  type Need,
+  unitWay,
+  type Way,
+  wayOffWall,
+} from './needs';
+import { type Job, type Moves, solve, solveRoughly } from './programme';
+
+/** What is at fault with a surface. */
+interface Faulty {
+  readonly facets: readonly number[];
+  readonly reaching: readonly number[];
+  readonly ponds: readonly FoundPond[];
+}
+
+const TRIFLE = 1e-6;
+const ROUNDS = 8;
+
+function lookAt(site: Site, held: Held): Faulty {
+  const { reverse, short } = faultyFacets(site, held);
+  const reaching: number[] = [];
+  if (site.walls.length > 0) {
+    const { share } = reachOf(site.terrain);
+    for (let t = 0; t < site.terrain.tin.facets; t += 1) if ((share[t] as number) > TRIFLE) reaching.push(t);
+  }
+  return { facets: [...reverse, ...short], reaching, ponds: pondsFound(site) };
+}
+
+const isSound = ({ facets, reaching, ponds }: Faulty): boolean =>
+  facets.length + reaching.length + ponds.length === 0;
+
+/** The way a facet falls as it lies, by Cramer's rule. */
+function ownWay(site: Site, t: number): Way | undefined {
+  const [a, b, c] = exactCorners(site, t);
+  const [bx, by, bz] = [b.x.minus(a.x), b.y.minus(a.y), b.z.minus(a.z)];
+  const [cx, cy, cz] = [c.x.minus(a.x), c.y.minus(a.y), c.z.minus(a.z)];
+  const turn = bx.times(cy).minus(by.times(cx));
+  const fall = {
+    x: by.times(cz).minus(bz.times(cy)).div(turn),
+    y: bz.times(cx).minus(bx.times(cz)).div(turn),
+  };
+  if (fall.x.abs().plus(fall.y.abs()).lessThan(TRIFLE)) return undefined;
+  const off = wayOffWall(site, t)?.way;
+  const back = off && fall.x.times(off.x).plus(fall.y.times(off.y)).lessThan(0);
+  return back ? undefined : unitWay(fall);
+}
+
+const NEARLY = /*#__PURE__*/ new Decimal('1.000001');
+
+/** To the nearest spot where water leaves; between several as near, to their mean. */
+function outWay(site: Site, t: number): Way | undefined {
+  const { sides, survey } = site;
+  const middle = middleOf(exactCorners(site, t));
+  const ways: { readonly way: Way; readonly far: Decimal }[] = [];
+  sides.outlet.forEach((is, v) => {
+    if (!is) return;
+    const at = survey.exact(v);
+    const way = { x: at.x.minus(middle.x), y: at.y.minus(middle.y) };
+    ways.push({ way, far: Decimal.hypot(way.x, way.y) });
+  });
+  if (ways.length === 0) return undefined;
+  const least = Decimal.min(...ways.map(({ far }) => far)).times(NEARLY);
+  const near = ways.filter(({ far }) => far.lessThanOrEqualTo(least));
+  const sum = (pick: (way: Way) => Decimal): Decimal => near.reduce((s, { way }) => s.plus(pick(way)), ZERO);
+  return unitWay({ x: sum((w) => w.x), y: sum((w) => w.y) });
+}
+
+/** What every strategy works with. */
+interface Ground {
+  readonly site: Site;
+  readonly beyond: Decimal;
+}
+
+const asks = ({ site, beyond }: Ground, t: number, way: Way | undefined): Need[] =>
+  way ? [facetNeed(site, t, way, beyond, `water off ${facetName(site, t)}`)] : [];
+
+type WayOf = (site: Site, t: number) => Way | undefined;
+
+const offWall: WayOf = (site, t) => wayOffWall(site, t)?.way;
+
+/** Each spot of a pond, and all below its rim, must lie over the next on the way out. */
+function chains({ site, beyond }: Ground, now: Site, ponds: readonly FoundPond[]): Need[] {
+  const { towards } = now.terrain.flood;
+  const { survey } = site;
+  const needs = new Map<number, Need>();
+  for (const { spots, spill } of ponds) {
+    for (const start of [...spots, spill]) {
+      let v = start;
+      for (let to = towards[v] as number; to !== -1 && !needs.has(v); to = towards[v] as number) {
+        needs.set(v, downNeed(site, v, to, beyond, `water from ${survey.name(v)} to ${survey.name(to)}`));
+        v = to;
+      }
+    }
+  }
+  return [...needs.values()];
+}
+
+type Strategy = (ground: Ground, now: Site, faulty: Faulty) => Need[];
+
+const facetsBy =
+  (flat: readonly WayOf[], pond: readonly WayOf[]): Strategy =>
+  (ground, _, faulty) => {
+    const first = (ways: readonly WayOf[], t: number): Way | undefined => {
+      for (const way of ways) {
+        const found = way(ground.site, t);
+        if (found) return found;
+      }
+      return undefined;
+    };
+    return [
+      ...faulty.facets.flatMap((t) => asks(ground, t, first(flat, t))),
+      ...faulty.reaching.flatMap((t) => asks(ground, t, first([offWall, outWay], t))),
+      ...faulty.ponds.flatMap(({ facets }) => facets.flatMap((t) => asks(ground, t, first(pond, t)))),
+    ];
+  };
+
+const STRATEGIES: readonly Strategy[] = [
+  facetsBy([ownWay, offWall, outWay], [offWall, outWay]),
+  facetsBy([offWall, outWay], [offWall, outWay]),
+  facetsBy([outWay, ownWay], [outWay]),
+  (ground, now, faulty) => [
+    ...facetsBy([ownWay, offWall, outWay], [])(ground, now, faulty),
+    ...chains(ground, now, faulty.ponds),
+  ],
+];
+
+/** Where a strategy ended. */
+interface Ending {
+  readonly needs: readonly Need[];
+  readonly volume: number;
+}
+
+/** Follow a strategy until the surface is sound; `undefined` where it leads nowhere. */
+function follow(job: Job, looker: Looker, base: readonly Need[], strategy: Strategy): Ending | undefined {
+  const { held } = looker;
+  const beyond = rate(job.site.walls.length > 0 ? held.beyond : held.minimum);
+  const needs = new Map(base.map((need) => [need.key, need]));
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const found = solveRoughly(job, [...needs.values()]);
+    if (!found) return undefined;
+    const now = looker.site(found.moves);
+    const faulty = lookAt(now, held);
+    if (isSound(faulty)) return { needs: [...needs.values()], volume: found.volume };
+    const before = needs.size;
+    for (const need of strategy({ site: job.site, beyond }, now, faulty)) needs.set(need.key, need);
+    if (needs.size === before) return undefined;
+  }
+  return undefined;
+}
+
+/** What the search came to. */
+export interface Found {
+  readonly moves: Moves;
+  /** The needs that the moves are least for. */
+  readonly needs: readonly Need[];
+  /** Whether the surface drains after them. */
+  readonly drains: boolean;
+}
+
+/** As the verdict of the check: ponds too shallow for it do not count. */
+function drains({ site, held }: Looker, moves: Moves): boolean {
+  const { facets, reaching, ponds } = lookAt(site(moves), held);
+  const shallow = held.pondDepth.toNumber('m');
+  return facets.length + reaching.length === 0 && ponds.every(({ depth }) => depth <= shallow);
+}
+
+/** Seek with the spots of one job. */
+function seekWith(job: Job, looker: Looker, base: readonly Need[], all: boolean): Found | undefined {
+  const plain = solve(job, base);
+  if (!plain) return undefined;
+  if (drains(looker, plain)) return { moves: plain, needs: base, drains: true };
+  const endings = all ? STRATEGIES.flatMap((strategy) => follow(job, looker, base, strategy) ?? []) : [];
+  for (const { needs } of endings.sort((a, b) => a.volume - b.volume)) {
+    const moves = solve(job, needs);
+    if (moves && drains(looker, moves)) return { moves, needs, drains: true };
+  }
+  return { moves: plain, needs: base, drains: false };
+}
+
+const volumeOf = ({ shares }: Job, moves: Moves): Decimal =>
+  [...moves].reduce((sum, [v, move]) => sum.plus((shares[v] as Decimal).times(move.abs())), ZERO);
+
+/** Leaving the forms alone may take so many times the concrete. */
+const WORTH = 2;
+
+/** How to seek. */
+export interface Seeking {
+  readonly job: Job;
+  readonly looker: Looker;
+  /** Needs known beforehand. */
+  readonly base: readonly Need[];
+  /** Whether all of the surface must drain, not only what is asked. */
+  readonly whole: boolean;
+  /** Spots at forms that are set to grade: left alone where that is worth it. */
+  readonly forms: ReadonlySet<number>;
+}
+
+/**
+ * Seek the least correction after which the surface drains; where none is found, the least that meets
+ * what is asked, and `undefined` where nothing does. Forms that are set stay where what lies between
+ * them can be put right with no more than twice the concrete.
+ */
+export function seek({ job, looker, base, whole, forms }: Seeking): Found | undefined {
+  const inner = job.movable.filter((v) => !forms.has(v));
+  const within =
+    inner.length < job.movable.length ? seekWith({ ...job, movable: inner }, looker, base, whole) : undefined;
+  if (within?.drains && within.moves.size === 0) return within;
+  const found = seekWith(job, looker, base, whole);
+  if (!within?.drains || !found) return found;
+  const most = volumeOf(job, found.moves).times(WORTH);
+  return !found.drains || volumeOf(job, within.moves).lessThanOrEqualTo(most) ? within : found;
+}
+
+/** The outside spots of a surface: those that lie at the forms. */
+export function spotsAtForms({ terrain: { tin } }: Site): ReadonlySet<number> {
+  const outside = new Set<number>();
+  for (let e = 0; e < tin.corner.length; e += 1) {
+    if (tin.twin[e] !== -1) continue;
+    outside.add(tin.corner[e] as number).add(tin.corner[nextEdge(e)] as number);
+  }
+  return outside;
+}

@@ -1,0 +1,49 @@
+/** Cautions about the grades of forms. */
+import { constant, length } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
+import type { Caution } from '../reckoning/result';
+import { CLOSED_FORM, type Source } from '../reckoning/source';
+import { IRC_FILL } from './form-sources';
+
+const DEEPEST = constant(() => length('24 in'));
+
+/** The deepest that clean fill under a slab may be without approval. */
+export const deepest = (system: System): Length => (system === 'metric' ? DEEPEST().in('mm') : DEEPEST());
+
+type Slope = Quantity<'slope'>;
+type Length = Quantity<'length'>;
+
+export const fallNotMet = (name: string, limit: Slope, actual: Slope): Caution => ({
+  code: 'fall-not-met',
+  severity: 'warning',
+  sentence: `along ${name} the forms do not fall as asked; correct the grades before any concrete is placed`,
+  limit,
+  actual,
+  source: CLOSED_FORM,
+});
+
+export const steepForms = (
+  limit: Slope,
+  actual: Slope,
+  names: readonly string[],
+  source: Source,
+): Caution => ({
+  code: 'forms-too-steep',
+  severity: 'warning',
+  sentence: `the forms would fall ${actual.format()}, more than ${limit.format()}${
+    names.length > 0 ? `, because of ${names.join(', ')}` : ''
+  }: break the slab into steps, change what is fixed, or get the slope approved by whoever answers for the plans`,
+  limit,
+  actual,
+  source,
+});
+
+export const deepFill = (limit: Length, actual: Length, stake: string): Caution => ({
+  code: 'deep-fill',
+  severity: 'warning',
+  sentence: `at stake ${stake} the form stands ${actual.format()} over the ground: fill under a slab deeper than ${limit.format()} of clean sand or gravel, or a third of that in earth, needs approval. Compact it in lifts, or ask for another design; the local code and the engineer decide`,
+  limit,
+  actual,
+  source: IRC_FILL,
+});
