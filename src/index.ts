@@ -50,6 +50,7 @@ export {
 export type { CrownForm, ThicknessCrownInput } from './concrete/crown';
 export {
   type CurbCurveInput,
+  type CurbDropInput,
   type CurbVolumeFigures,
   type CurbVolumeInput,
   type CurveCentre,
@@ -92,6 +93,7 @@ export {
 export { type SlabVolumeFigures, type SlabVolumeInput, slabVolume } from './concrete/slab-volume';
 export type { CoreKind, StepCoreInput } from './concrete/step-cores';
 export {
+  type MidLandingInput,
   type RoundStepsInput,
   type StepParts,
   type StepVolumeFigures,
@@ -120,6 +122,7 @@ export {
   type WallVolumeInput,
   wallVolume,
 } from './concrete/wall-volume';
+export type { WingWallInput } from './concrete/wing-walls';
 export { type SquareCheckFigures, type SquareCheckInput, squareCheck } from './forms/square-check';
 export type {
   AreaInput,

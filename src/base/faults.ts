@@ -5,8 +5,3 @@ export const middleOfLast = (what: string): Fault => ({
   code: 'does-not-fit',
   sentence: `${what} is the area halfway to the next section, and none follows the last; give it with the section before`,
 });
-
-export const deeperThanAny = (what: string, most: string): Fault => ({
-  code: 'does-not-fit',
-  sentence: `${what} must be less than ${most}`,
-});

@@ -6,6 +6,9 @@
  * of the section and c how far its centroid lies outside that line, x growing away from the centre of
  * the curve; it is R − c where x grows towards the centre.
  *
+ * A drop leads, over a wing at each end, every corner of the section to its own corner of a lowered one:
+ * the area changes as a square of the length at most, so the prismoidal formula is exact.
+ *
  * Source: geometry.
  */
 
@@ -18,11 +21,13 @@ import { angle, constant, length } from '../quantity/make';
 import { type Quantity, type QuantityInput, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
-import { choice, type Field, fields, list, maybe, quantity } from '../reckoning/fields';
+import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
-import { TWO, timesPi } from './solids';
+import { dropsTooLong, otherCorners } from './faults';
+import { CURB_LENGTH, CURB_PLACE, CURB_RADIUS, CURB_WING } from './ordinary';
+import { prismoid, TWO, timesPi } from './solids';
 
 /** Where the centre of a curve lies, looking along the section with x to the right. */
 export type CurveCentre = 'left' | 'right';
@@ -37,12 +42,26 @@ export interface CurbCurveInput {
   readonly centre: CurveCentre;
 }
 
+/** A drop for a driveway or a curb ramp: lower over its length, with a wing at each end. */
+export interface CurbDropInput {
+  /** Corners of the lowered section, as many as those of the curb and in the same order. */
+  readonly section: readonly PointInput[];
+  /** How long the lowered section runs, without its wings. */
+  readonly length: QuantityInput<'length'>;
+  /** Over how far each wing leads from the full section to the lowered one. */
+  readonly wing: QuantityInput<'length'>;
+  /** How many drops alike; one by default. */
+  readonly count?: number;
+}
+
 /** Input of {@link curbVolume}. Give straight lengths, curves or both. */
 export interface CurbVolumeInput {
   /** Corners of the section in order: x across, y up. */
   readonly section: readonly PointInput[];
-  /** Straight length in all. */
+  /** Straight length in all, drops and wings counted in. */
   readonly length?: QuantityInput<'length'>;
+  /** Drops within the straight length. */
+  readonly drops?: readonly CurbDropInput[];
   /** Stretches along curves. */
   readonly curves?: readonly CurbCurveInput[];
 }
@@ -73,9 +92,17 @@ interface Curve {
 
 type Section = Extract<Outline, { shape: 'polygon' }>['points'];
 
+interface Drop {
+  readonly section: Section;
+  readonly length: Length;
+  readonly wing: Length;
+  readonly count: Quantity<'count'> | undefined;
+}
+
 interface Parsed {
   readonly section: Section;
   readonly length: Length | undefined;
+  readonly drops: readonly Drop[] | undefined;
   readonly curves: readonly Curve[] | undefined;
 }
 
@@ -116,13 +143,70 @@ function curved(
   );
 }
 
-function reckon({ section, length: l, curves }: Parsed, pad: Pad): CurbVolumeFigures {
+/** The section halfway along a wing: every corner halfway to its own. */
+const between = (a: Section, b: Section): Section =>
+  a.map(({ x, y }, i) => {
+    const other = b[i] as Section[number];
+    return { x: x.plus(other.x).over(TWO()), y: y.plus(other.y).over(TWO()) };
+  });
+
+/** A section of a drop: its own, or that halfway along a wing. */
+function areaOf(section: Section, path: string, pad: Pad): Area {
+  checkSimple(cornersOf(section), path);
+  return measure({ shape: 'polygon', points: section }, pad, path).area;
+}
+
+/** The lowered lengths with both wings of each, and how much of the curb they take. */
+function dropsOf(
+  section: Section,
+  A: Area,
+  drops: readonly Drop[],
+  pad: Pad,
+): { parts: Volume[]; taken: Length[] } {
+  const taken: Length[] = [];
+  const parts = drops.map(({ section: low, length: d, wing: w, count }, i) => {
+    const path = `drops[${i}].section`;
+    if (low.length !== section.length) refuse(path, otherCorners(section.length));
+    const n = count ?? wholeNumber(1);
+    const B = areaOf(low, path, pad);
+    const M = areaOf(between(section, low), path, pad);
+    taken.push(
+      pad.step(
+        `taken up by drop ${i + 1}`,
+        'k = n × (d + 2 × w)',
+        { n, d, w },
+        d.plus(w.times(TWO())).times(n),
+      ),
+    );
+    const one = B.times(d).plus(prismoid(w, A, M, B).times(TWO()));
+    return pad.step(
+      `drop ${i + 1} with both wings`,
+      'V = n × (B × d + w × (A + 4 × M + B) ÷ 3)',
+      { n, A, B, M, d, w },
+      one.times(n),
+    );
+  });
+  return { parts, taken };
+}
+
+/** The straight curb at full height, and its drops. */
+function straightOf(section: Section, A: Area, l: Length, drops: readonly Drop[], pad: Pad): Volume[] {
+  const { parts, taken } = dropsOf(section, A, drops, pad);
+  if (parts.length === 0) return [pad.step('straight', 'V = A × l', { A, l }, A.times(l))];
+  const k = total('taken up by drops', 'k', taken, pad);
+  const full = l.minus(k);
+  if (full.sign() < 0) refuse('drops', dropsTooLong());
+  return [pad.step('straight at full height', 'V = A × (l − k)', { A, l, k }, A.times(full)), ...parts];
+}
+
+function reckon({ section, length: l, drops, curves }: Parsed, pad: Pad): CurbVolumeFigures {
+  if (drops?.length && !l) return refuse('length', faults.missing('length', '"120 ft", drops counted in'));
   if (!l && !curves?.length) return refuse('length', faults.missing('length', '"40 ft", or curves'));
   checkSimple(cornersOf(section), 'section');
   const { area: A, perimeter } = measure({ shape: 'polygon', points: section }, pad, 'section');
   const c = curves?.length ? centroidOf(section) : undefined;
   const bends = c ? (curves ?? []).map((curve, i) => curved(curve, [A, c], i, pad)) : [];
-  const straight = l ? [pad.step('straight', 'V = A × l', { A, l }, A.times(l))] : [];
+  const straight = l ? straightOf(section, A, l, drops ?? [], pad) : [];
   const s = systemOfQuantity(A) === 'metric' ? TEN_METRES() : HUNDRED_FEET();
   const volumePerStretch = pad.step(`for each ${s.format()}`, 'P = A × s', { A, s }, A.times(s));
   pad.caution(cautions.alkali);
@@ -136,16 +220,24 @@ function reckon({ section, length: l, curves }: Parsed, pad: Pad): CurbVolumeFig
 }
 
 function door(): Field<Parsed> {
-  const along = quantity('length', 'x', 'any');
-  const up = quantity('length', 'y', 'any');
+  const along = quantity('length', 'x', 'any', CURB_PLACE);
+  const up = quantity('length', 'y', 'any', CURB_PLACE);
+  const section = list(fields({ x: along, y: up }), 3, CORNERS);
+  const drop = fields({
+    section,
+    length: quantity('length', 'length', 'not-negative', CURB_LENGTH),
+    wing: quantity('length', 'wing', 'not-negative', CURB_WING),
+    count: maybe(whole('count', 1, 1000)),
+  });
   const curve = fields({
-    radius: quantity('length', 'radius'),
+    radius: quantity('length', 'radius', 'positive', CURB_RADIUS),
     turn: quantity('angle', 'turn'),
     centre: choice<CurveCentre>('centre', ['left', 'right']),
   });
   return fields({
-    section: list(fields({ x: along, y: up }), 3, CORNERS),
-    length: maybe(quantity('length', 'length')),
+    section,
+    length: maybe(quantity('length', 'length', 'positive', CURB_LENGTH)),
+    drops: maybe(list(drop, 0, 100)),
     curves: maybe(list(curve, 0, 200)),
   });
 }
@@ -153,10 +245,11 @@ function door(): Field<Parsed> {
 /**
  * Concrete for a curb, or a curb and gutter, by the corners of its section.
  *
- * @param input - the section, its straight length and its curves
+ * @param input - the section, its straight length with drops, and its curves
  * @returns volume, section area, volume for each 100 ft, girth
  * @throws {InputError} for a section that crosses itself or encloses nothing; `does-not-fit` for a curve
- * tighter than the section; `missing` length
+ * tighter than the section and for drops longer than the curb; `wrong-count` for a drop with other corners;
+ * `missing` length
  * @source geometry
  * @example
  * ```ts

@@ -41,7 +41,6 @@ export const BASE_TOLERANCE = /*#__PURE__*/ range(
   ['3 in', '75 mm'],
 );
 
-export const RISE = /*#__PURE__*/ range('the rise of a step', ['2 in', '50 mm'], ['14 in', '360 mm']);
 /** Wide treads of garden steps and of stepped ramps are counted in. */
 export const TREAD = /*#__PURE__*/ range('the tread of a step', ['6 in', '150 mm'], ['72 in', '1.85 m']);
 export const FLIGHT_WIDTH = /*#__PURE__*/ range(

@@ -27,6 +27,7 @@ import {
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { type Field, fields, later, list, maybe, nothing, quantity, wholeNumber } from '../reckoning/fields';
+import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import type { PlaceOfThickness } from './thickness';
@@ -117,6 +118,23 @@ export function probesOf({ probes: list, grid }: Parsed): readonly Probe[] {
 
 /** IRC 2009 R506.1, as quoted. */
 const LEAST_THICKNESS = constant(() => length('3.5 in'));
+const PLACE: Ordinary = {
+  of: 'a coordinate on the plan',
+  most: ['50000000 ft', '15000000 m'],
+  source: COMMON_PRACTICE,
+};
+const DEPTH: Ordinary = {
+  of: 'the depth at a probe',
+  least: ['1/2 in', '12 mm'],
+  most: ['36 in', '1 m'],
+  source: COMMON_PRACTICE,
+};
+const SPACING: Ordinary = {
+  of: 'the distance between probes',
+  least: ['2 in', '50 mm'],
+  most: ['200 ft', '60 m'],
+  source: COMMON_PRACTICE,
+};
 const PROBE_LIMIT = 10_000;
 /** Every probe is held against every corner. */
 const PAIR_LIMIT = 1_000_000;
@@ -126,9 +144,9 @@ const HOLLOW_LIMIT = 2000;
 const probes = (): Field<Probe[]> =>
   list(
     fields({
-      x: quantity('length', 'x', 'any'),
-      y: quantity('length', 'y', 'any'),
-      depth: quantity('length', 'depth', 'not-negative'),
+      x: quantity('length', 'x', 'any', PLACE),
+      y: quantity('length', 'y', 'any', PLACE),
+      depth: quantity('length', 'depth', 'not-negative', DEPTH),
     }),
     1,
     PROBE_LIMIT,
@@ -138,14 +156,14 @@ const ROW_LIMIT = 100;
 
 const grid = (): Field<Grid> => {
   // A gap in the grid is written as null, since lists have no holes in JSON.
-  const taken = quantity('length', 'each depth', 'not-negative') as Field<Length | undefined>;
+  const taken = quantity('length', 'each depth', 'not-negative', DEPTH) as Field<Length | undefined>;
   const depth = later<Length | undefined>(
     (input) => (input === null ? nothing : taken),
     () => [taken, nothing],
   );
   return fields({
-    spacingX: quantity('length', 'spacingX'),
-    spacingY: maybe(quantity('length', 'spacingY')),
+    spacingX: quantity('length', 'spacingX', 'positive', SPACING),
+    spacingY: maybe(quantity('length', 'spacingY', 'positive', SPACING)),
     depths: list(list(depth, 1, ROW_LIMIT), 1, ROW_LIMIT),
   });
 };

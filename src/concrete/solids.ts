@@ -4,9 +4,15 @@
  * Every body here has sections that change as a square of the height at most, so the prismoidal
  * formula `V = h × (A + 4 × M + B) ÷ 6` gives it exactly.
  */
-import { PI } from '../quantity/decimal';
+import { Decimal, PI } from '../quantity/decimal';
 import { constant } from '../quantity/make';
-import { newQuantity, type Quantity } from '../quantity/quantity';
+import {
+  canonicalValue,
+  newQuantity,
+  type Quantity,
+  quantityOf,
+  systemOfQuantity,
+} from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
@@ -60,4 +66,14 @@ export function rectangularFrustum(
     foot: A,
     volume: pad.step(`${name}, volume`, 'V = h × (A + 4 × M + B) ÷ 6', { h, A, M, B }, volume),
   };
+}
+
+/** Area of a regular polygon: `k × s² ÷ (4 × tan(π ÷ k))`. */
+export function regularArea(k: Quantity<'count'>, s: Length): Area {
+  const n = canonicalValue(k);
+  const square = s.times(s);
+  const value = canonicalValue(square)
+    .times(n)
+    .div(Decimal.tan(PI.div(n)).times(4));
+  return quantityOf('area', value, systemOfQuantity(s));
 }

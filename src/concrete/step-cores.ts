@@ -2,7 +2,8 @@
  * What lies inside a flight and is not concrete: an existing footing, a void, a rubble core.
  *
  * A core is a box against the back of the flight. In a straight flight the concrete left over it and
- * before it is worked out: above its front edge, and from its front to the riser beside its top.
+ * before it is worked out: above its front edge, and from its front to the riser beside its top. All cores
+ * stand against the back, so together they may be no wider than it.
  */
 import * as faults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
@@ -12,6 +13,9 @@ import { choice, type Field, fields, list, quantity, wholeNumber } from '../reck
 import type { Pad } from '../reckoning/pad';
 import { total } from '../reckoning/whole';
 import * as cautions from './cautions';
+import { inFamilyOf } from './family';
+import { coresOverlap } from './faults';
+import { CORE_SIDE } from './ordinary';
 
 /** What a core is. */
 export type CoreKind = 'footing' | 'void' | 'rubble';
@@ -41,15 +45,16 @@ export interface StepCore {
 
 /** The straight flight around the cores. */
 export interface Around {
-  readonly risers: Quantity<'count'>;
   readonly rise: Length;
-  readonly tread: Length;
+  /** Depth of the tread behind each riser, from the ground up. */
+  readonly treads: readonly Length[];
   readonly width: Length;
   readonly run: Length;
   readonly nosing: Length | undefined;
 }
 
 const LEAST_COVER = constant(() => length('4 in'));
+const LEAST_COVER_METRIC = constant(() => length('100 mm'));
 const ONE = constant(() => ratio('1:1'));
 
 /** The schema of the cores. */
@@ -57,30 +62,49 @@ export const coresField = (): Field<StepCore[]> =>
   list(
     fields({
       kind: choice<CoreKind>('kind', ['footing', 'void', 'rubble']),
-      length: quantity('length', 'length'),
-      width: quantity('length', 'width'),
-      height: quantity('length', 'height'),
+      length: quantity('length', 'length', 'positive', CORE_SIDE),
+      width: quantity('length', 'width', 'positive', CORE_SIDE),
+      height: quantity('length', 'height', 'positive', CORE_SIDE),
     }),
     0,
     50,
   );
 
-const timesOne = (n: Quantity<'ratio'>): Quantity<'count'> => wholeNumber(Math.round(n.toNumber(':1')));
+/** How far back each riser stands from the first. */
+function frontsOf(treads: readonly Length[]): Length[] {
+  const [first] = treads as [Length, ...Length[]];
+  const fronts = [first.minus(first)];
+  treads.slice(0, -1).forEach((tread, i) => {
+    fronts.push((fronts[i] as Length).plus(tread));
+  });
+  return fronts;
+}
+
+/**
+ * Refuse cores that cannot stand beside each other: all are against the back.
+ *
+ * @param across - side to side at the back, where that is known
+ * @throws {InputError} `does-not-fit`
+ */
+export function checkSideBySide(cores: readonly StepCore[], across: Length | undefined): void {
+  if (!across || cores.length < 2) return;
+  const wide = cores.map(({ width }) => width).reduce((sum, w) => sum.plus(w));
+  if (wide.greaterThan(across)) refuse('cores', coresOverlap());
+}
 
 /** Concrete over the front edge of a core, or before its front, whichever is less. */
 function coverOf(core: StepCore, around: Around, i: number, pad: Pad): Length {
-  const { risers, rise: r, tread: t, width: w, run: R, nosing } = around;
+  const { rise: r, treads, width: w, run: R, nosing } = around;
   const { length: l, height: h } = core;
   const path = `cores[${i}]`;
   if (core.width.greaterThan(w)) refuse(`${path}.width`, faults.doesNotFit('width', 'that of the flight'));
   const x = R.minus(l);
   if (x.sign() <= 0) refuse(`${path}.length`, faults.doesNotFit('length', 'the run of the flight'));
-  const reached = x.over(t).downTo(ONE()).plus(ONE());
-  const most = risers.over(wholeNumber(1));
-  const k = timesOne(reached.greaterThan(most) ? most : reached);
-  const j = timesOne(h.over(r).upTo(ONE()));
-  const before = j.minus(wholeNumber(1));
-  const front = nosing ? x.minus(t.times(before)).minus(nosing) : x.minus(t.times(before));
+  const fronts = frontsOf(treads);
+  const k = wholeNumber(fronts.filter((front) => !front.greaterThan(x)).length);
+  const j = Math.round(h.over(r).upTo(ONE()).toNumber(':1'));
+  const before = x.minus(fronts[j - 1] as Length);
+  const front = nosing ? before.minus(nosing) : before;
   const above = r.times(k).minus(h);
   if (above.sign() <= 0) refuse(`${path}.height`, faults.doesNotFit('height', 'the steps over the core'));
   if (front.sign() <= 0) refuse(`${path}.length`, faults.doesNotFit('length', 'the steps before the core'));
@@ -105,6 +129,8 @@ export function coresOut(
   if (!around) return { net, core, cover: undefined };
   const covers = cores.map((c, i) => coverOf(c, around, i, pad));
   const cover = covers.reduce((least, c) => (c.lessThan(least) ? c : least));
-  if (cover.lessThan(LEAST_COVER())) pad.caution(cautions.thinOverCore(LEAST_COVER(), cover));
+  if (cover.lessThan(LEAST_COVER()) && cover.lessThan(LEAST_COVER_METRIC())) {
+    pad.caution(cautions.thinOverCore(inFamilyOf(cover, LEAST_COVER()), cover));
+  }
   return { net, core, cover };
 }

@@ -8,6 +8,8 @@
  * Treads that slope (a wash) rise from each nosing to the back: each gains a wedge `w × s × t² ÷ 2`.
  * Risers that lean back under a nosing of p lose a triangle `p × face ÷ 2` each.
  *
+ * A landing of depth d after the k-th riser takes the place of a tread and adds `w × r × k × (d − t)`.
+ *
  * Wrapped and round steps are slabs of one riser on top of each other, each a tread larger than the one
  * above it; their sums have closed forms. Winding steps are sectors of a ring.
  *
@@ -17,7 +19,7 @@
 import type { LengthInput } from '../geometry/outline';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { angle, constant, length } from '../quantity/make';
+import { angle, constant } from '../quantity/make';
 import {
   canonicalValue,
   type Quantity,
@@ -26,22 +28,36 @@ import {
   systemOfQuantity,
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import {
   choice,
   type Field,
   fields,
   kinds,
+  list,
   maybe,
   quantity,
   whole,
   wholeNumber,
   word,
 } from '../reckoning/fields';
+import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { RISER, SIDE_DROP } from '../steps/ordinary';
+import type { StepRules } from '../steps/rules';
+import { frostField } from './frost';
+import { FLIGHT_WIDTH, LANDING_DEPTH, NOSING, STEP_RADIUS, TREAD, UNDERSIDE, WASH } from './ordinary';
 import { timesPi } from './solids';
-import { type Around, coresField, coresOut, type StepCore, type StepCoreInput } from './step-cores';
+import { heedFlight } from './step-advice';
+import {
+  type Around,
+  checkSideBySide,
+  coresField,
+  coresOut,
+  type StepCore,
+  type StepCoreInput,
+} from './step-cores';
+import { type WingWall, type WingWallInput, wingVolume, wingWallsField } from './wing-walls';
 
 /** What all steps have. */
 export interface StepParts {
@@ -51,6 +67,24 @@ export interface StepParts {
   readonly rise: LengthInput;
   /** Boxes inside that are not concrete: an existing footing, a void, a rubble core. */
   readonly cores?: readonly StepCoreInput[];
+  /** Walls beside the flight, cast with it. */
+  readonly wingWalls?: readonly WingWallInput[];
+  /** Whose rules the steps must meet; those of dwellings by default. */
+  readonly rules?: StepRules;
+  /** How far it is down beside the top, where the ground there is lower than before the first riser. */
+  readonly sideDrop?: LengthInput;
+  /** How deep the ground freezes, as the local building department says; `0 in` where it does not. */
+  readonly frostDepth?: LengthInput;
+  /** How deep what the steps stand on is founded below the ground. */
+  readonly founded?: LengthInput;
+}
+
+/** A landing part of the way up, as wide as the flight. */
+export interface MidLandingInput {
+  /** After how many risers, counted from the ground. */
+  readonly after: number;
+  /** Front to back, in place of a tread. */
+  readonly depth: LengthInput;
 }
 
 /** A straight flight. */
@@ -63,6 +97,8 @@ export interface StraightStepsInput extends StepParts {
   readonly width: LengthInput;
   /** Depth of the landing at the top, front to back; left out when the top tread is one like the others. */
   readonly landingDepth?: LengthInput;
+  /** Landings part of the way up, in order. */
+  readonly landings?: readonly MidLandingInput[];
   /** Slope of the treads, down to the front; level by default. */
   readonly wash?: QuantityInput<'slope'>;
   /** How far each riser leans back from its nosing; upright by default. */
@@ -128,6 +164,8 @@ export interface StepVolumeFigures {
   readonly formedArea: Quantity<'area'>;
   /** What the cores take out. */
   readonly coreVolume?: Quantity<'volume'>;
+  /** Part of the volume in wing walls. */
+  readonly wingVolume?: Quantity<'volume'>;
   /** Least concrete over or before a core of a straight flight. */
   readonly leastCover?: Quantity<'length'>;
 }
@@ -142,6 +180,16 @@ interface Parts {
   readonly risers: Count;
   readonly rise: Length;
   readonly cores: readonly StepCore[] | undefined;
+  readonly wingWalls: readonly WingWall[] | undefined;
+  readonly rules: StepRules | undefined;
+  readonly sideDrop: Length | undefined;
+  readonly frostDepth: Length | undefined;
+  readonly founded: Length | undefined;
+}
+
+interface MidLanding {
+  readonly after: Count;
+  readonly depth: Length;
 }
 
 interface Straight extends Parts {
@@ -149,6 +197,7 @@ interface Straight extends Parts {
   readonly tread: Length;
   readonly width: Length;
   readonly landingDepth: Length | undefined;
+  readonly landings: readonly MidLanding[] | undefined;
   readonly wash: Quantity<'slope'> | undefined;
   readonly nosing: Length | undefined;
   readonly openSides: Count | undefined;
@@ -188,22 +237,52 @@ interface Flight {
   /** Depth of a tread, to be checked. */
   readonly tread: Length;
   readonly around?: Around;
+  /** Side to side at the back, where cores stand beside each other. */
+  readonly across?: Length;
 }
 
-const HIGHEST_RISER = constant(() => length('7-3/4 in'));
-const LOWEST_RISER = constant(() => length('4 in'));
-const NARROWEST_TREAD = constant(() => length('10 in'));
-const HANDRAIL_FROM = constant(() => wholeNumber(4));
 const ONE = constant(() => wholeNumber(1));
 const TWO = constant(() => wholeNumber(2));
 const SIX = constant(() => wholeNumber(6));
 const FULL = constant(() => angle('360 deg'));
 
-function heed({ risers, rise }: Parts, tread: Length, pad: Pad): void {
-  if (rise.greaterThan(HIGHEST_RISER())) pad.caution(cautions.steepRiser(HIGHEST_RISER(), rise));
-  if (rise.lessThan(LOWEST_RISER())) pad.caution(cautions.lowRiser(LOWEST_RISER(), rise));
-  if (tread.lessThan(NARROWEST_TREAD())) pad.caution(cautions.narrowTread(NARROWEST_TREAD(), tread));
-  if (!risers.lessThan(HANDRAIL_FROM())) pad.caution(cautions.handrail(HANDRAIL_FROM(), risers));
+/** Depth of the tread behind each riser, from the ground up; the last is the top. */
+function treadsOf({ risers, tread, landingDepth, landings = [] }: Straight): Length[] {
+  const n = canonicalValue(risers).toNumber();
+  const treads = Array.from({ length: n }, () => tread);
+  if (landingDepth) treads[n - 1] = landingDepth;
+  (landings ?? []).forEach(({ after, depth }, i) => {
+    const k = canonicalValue(after).toNumber();
+    const before = landings?.[i - 1]?.after;
+    if (k >= n) refuse(`landings[${i}].after`, faults.doesNotFit('after', 'the number of risers'));
+    if (before && !after.greaterThan(before))
+      refuse(`landings[${i}].after`, faults.outOfOrder('after', 'the landing before it'));
+    treads[k - 1] = depth;
+  });
+  return treads;
+}
+
+/** What landings part of the way up add to a flight of equal treads. */
+function withMidLandings(V: Volume, { rise: r, tread: t, width: w, landings }: Straight, pad: Pad): Volume {
+  return (landings ?? []).reduce(
+    (sum, { after: k, depth: d }, i) =>
+      pad.step(
+        `volume with landing ${i + 1} after k risers`,
+        'U = V + w × r × k × (d − t)',
+        { V: sum, w, r, k, d, t },
+        sum.plus(w.times(r.times(k)).times(d.minus(t))),
+      ),
+    V,
+  );
+}
+
+/** The run with landings part of the way up. */
+function runWithLandings(L: Length, { tread: t, landings }: Straight, pad: Pad): Length {
+  return (landings ?? []).reduce(
+    (sum, { depth: d }, i) =>
+      pad.step(`run with landing ${i + 1}`, 'R = L + d − t', { L: sum, d, t }, sum.plus(d).minus(t)),
+    L,
+  );
 }
 
 function plainFlight({ risers: n, rise: r, tread: t, width: w }: Straight, pad: Pad): Volume {
@@ -237,18 +316,44 @@ function withLanding({ risers: n, rise: r, tread: t, width: w }: Straight, d: Le
 function washed(V: Volume, input: Straight, pad: Pad): Volume {
   const { risers: n, rise: r, tread: t, width: w, landingDepth, nosing, wash: s } = input;
   if (!s) return V;
-  const reach = nosing ? t.plus(nosing) : t;
+  const deepest = treadsOf(input)
+    .slice(0, -1)
+    .reduce((most, d) => (d.greaterThan(most) ? d : most), t);
+  const reach = nosing ? deepest.plus(nosing) : deepest;
   if (!reach.times(s).lessThan(r)) refuse('wash', faults.doesNotFit('the rise of a tread', 'rise'));
   const d = landingDepth ?? t;
-  const squares = t.times(t).times(n.minus(ONE())).plus(d.times(d));
+  const mid = input.landings ?? [];
+  const squares = t
+    .times(t)
+    .times(n.minus(wholeNumber(1 + mid.length)))
+    .plus(d.times(d));
+  const all = mid.reduce((sum, { depth }) => sum.plus(depth.times(depth)), squares);
+  const terms = mid.map((_, i) => ` + d${i + 1}²`).join('');
   const added = pad.step(
     'added by the wash',
-    'W = w × s × ((n − 1) × t² + d²) ÷ 2',
-    { w, s, n, t, d },
-    w.times(s).times(squares).over(TWO()),
+    `W = w × s × ((n − ${1 + mid.length}) × t² + d²${terms}) ÷ 2`,
+    {
+      w,
+      s,
+      n,
+      t,
+      d,
+      ...numbered(
+        'd',
+        mid.map(({ depth }) => depth),
+      ),
+    },
+    w.times(s).times(all).over(TWO()),
   );
   return pad.step('volume with the wash', 'U = V + W', { V, W: added }, V.plus(added));
 }
+
+const numbered = (name: string, values: readonly Length[]): Record<string, Length> =>
+  Object.fromEntries(values.map((value, i) => [`${name}${i + 1}`, value]));
+
+/** Height of the risers that stand on landings part of the way up. */
+const landingFaces = ({ rise: r, wash: s, landings }: Straight): Length[] =>
+  (landings ?? []).map(({ depth }) => (s ? r.minus(depth.times(s)) : r));
 
 /** Height of the risers above the first: less by what the tread before them rises. */
 const upperFace = ({ rise: r, tread: t, wash: s }: Straight): Length => (s ? r.minus(t.times(s)) : r);
@@ -259,11 +364,14 @@ function undercut(V: Volume, input: Straight, pad: Pad): Volume {
   if (!p) return V;
   if (!p.lessThan(t)) refuse('nosing', faults.doesNotFit('nosing', 'tread'));
   const u = upperFace(input);
-  const faces = r.plus(u.times(n.minus(ONE())));
+  const mid = landingFaces(input);
+  const plain = r.plus(u.times(n.minus(wholeNumber(1 + mid.length))));
+  const faces = mid.reduce((sum, face) => sum.plus(face), plain);
+  const terms = mid.map((_, i) => ` + u${i + 1}`).join('');
   const less = pad.step(
     'taken away under the nosings',
-    'N = w × p × (r + (n − 1) × u) ÷ 2',
-    { w, p, r, n, u },
+    `N = w × p × (r + (n − ${1 + mid.length}) × u${terms}) ÷ 2`,
+    { w, p, r, n, u, ...numbered('u', mid) },
     w.times(p).times(faces).over(TWO()),
   );
   return pad.step('volume with the nosings', 'U = V − N', { V, N: less }, V.minus(less));
@@ -290,27 +398,35 @@ function straightFaces(V: Volume, input: Straight, pad: Pad): Area {
   const o = openSides(input, pad);
   const p = nosing ?? r.minus(r);
   // The tread before a riser goes on rising under its nosing.
-  const u = input.wash ? upperFace(input).minus(p.times(input.wash)) : r;
+  const less = (face: Length): Length => (input.wash ? face.minus(p.times(input.wash)) : face);
+  const u = input.wash ? less(upperFace(input)) : r;
+  const mid = landingFaces(input).map(less);
   const [a, b] = [hypot(r, p), hypot(u, p)];
+  const plain = a.plus(b.times(n.minus(wholeNumber(1 + mid.length))));
+  const slopes = mid.reduce((sum, face) => sum.plus(hypot(face, p)), plain);
+  const terms = mid.map((_, i) => ` + √(u${i + 1}² + p²)`).join('');
   return pad.step(
     'faces to form',
-    'F = w × (√(r² + p²) + (n − 1) × √(u² + p²)) + o × V ÷ w',
-    { w, r, p, n, u, o, V },
-    w.times(a.plus(b.times(n.minus(ONE())))).plus(V.over(w).times(o)),
+    `F = w × (√(r² + p²) + (n − ${1 + mid.length}) × √(u² + p²)${terms}) + o × V ÷ w`,
+    { w, r, p, n, u, o, V, ...numbered('u', mid) },
+    w.times(slopes).plus(V.over(w).times(o)),
   );
 }
 
 function straight(input: Straight, pad: Pad): Flight {
   const { risers: n, rise, tread: t, width: w, landingDepth: d, nosing } = input;
-  const run = d
+  const treads = treadsOf(input);
+  const equal = d
     ? pad.step('total run', 'L = (n − 1) × t + d', { n, t, d }, t.times(n.minus(ONE())).plus(d))
     : pad.step('total run', 'L = n × t', { n, t }, t.times(n));
-  const plain = d ? withLanding(input, d, pad) : plainFlight(input, pad);
+  const run = runWithLandings(equal, input, pad);
+  const flight = d ? withLanding(input, d, pad) : plainFlight(input, pad);
+  const plain = withMidLandings(flight, input, pad);
   const volume = undercut(washed(plain, input, pad), input, pad);
   const footprint = pad.step('footprint', 'A = L × w', { L: run, w }, run.times(w));
   const formed = straightFaces(volume, input, pad);
-  const around = { risers: n, rise, tread: t, width: w, run, nosing };
-  return { volume, run, footprint, formed, tread: t, around };
+  const around = { rise, treads, run, width: w, nosing };
+  return { volume, run, footprint, formed, tread: t, around, across: w };
 }
 
 /** `n (n − 1) ÷ 2` and `n (n − 1) (2 n − 1) ÷ 6`: sums of j and of j² for j below n. */
@@ -351,7 +467,7 @@ function wrapped(input: Wrapped, pad: Pad): Flight {
     { r, n, w, c, D, t },
     r.times(faces),
   );
-  return { volume, run, footprint, formed, tread: t };
+  return { volume, run, footprint, formed, tread: t, across: w.plus(spread.times(c)) };
 }
 
 function shareOfTurn(turn: Angle, all: Angle, path: string, pad: Pad): Quantity<'ratio'> {
@@ -441,36 +557,110 @@ function flightOf(input: Parsed, pad: Pad): Flight {
   }
 }
 
-function reckon(input: Parsed, pad: Pad): StepVolumeFigures {
-  const { risers: n, rise: r, cores } = input;
-  const totalRise = pad.step('total rise', 'R = n × r', { n, r }, r.times(n));
-  const flight = flightOf(input, pad);
-  const shape = { totalRise, totalRun: flight.run, footprint: flight.footprint, formedArea: flight.formed };
-  heed(input, flight.tread, pad);
-  if (!cores?.length) return { volume: flight.volume, ...shape };
+/** Risers between landings. */
+function flightsOf(input: Parsed): Count[] {
+  const landings = input.plan === undefined || input.plan === 'straight' ? (input.landings ?? []) : [];
+  const ends = [...landings.map(({ after }) => after), input.risers];
+  return ends.map((end, i) => (i === 0 ? end : end.minus(ends[i - 1] as Count)));
+}
+
+const REACH_INCHES = 36;
+
+/** How far it is down within a pace of the top edge: beside steps only as far as they fall there. */
+function dropBeside(input: Parsed, totalRise: Length): Length | undefined {
+  if (input.sideDrop) return input.sideDrop;
+  if (input.plan === 'wrapped' || input.plan === 'round') {
+    const reached = Math.ceil(REACH_INCHES / input.tread.toNumber('in'));
+    const fall = input.rise.times(wholeNumber(reached));
+    return fall.lessThan(totalRise) ? fall : totalRise;
+  }
+  if (input.plan === 'winding') return totalRise;
+  return input.openSides?.sign() === 0 ? undefined : totalRise;
+}
+
+function heed(input: Parsed, tread: Length, totalRise: Length, pad: Pad): void {
+  const straight = input.plan === undefined || input.plan === 'straight' ? input : undefined;
+  const landings = [
+    ...(straight?.landings ?? []).map(({ depth }) => depth),
+    ...(straight?.landingDepth ? [straight.landingDepth] : []),
+  ];
+  const { rise, frostDepth, founded } = input;
+  const rules = input.rules ?? 'dwelling';
+  const drop = dropBeside(input, totalRise);
+  heedFlight(
+    { rules, rise, tread, flights: flightsOf(input), totalRise, drop, landings, frostDepth, founded },
+    pad,
+  );
+}
+
+/** The flight without its cores. */
+function lessCores(
+  input: Parsed,
+  flight: Flight,
+  totalRise: Length,
+  pad: Pad,
+): Pick<StepVolumeFigures, 'volume' | 'coreVolume' | 'leastCover'> {
+  const { cores } = input;
+  if (!cores?.length) return { volume: flight.volume };
   cores.forEach(({ height }, i) => {
     if (!height.lessThan(totalRise))
       refuse(`cores[${i}].height`, faults.doesNotFit('height', 'the total rise'));
   });
+  checkSideBySide(cores, flight.across);
   const { net, core, cover } = coresOut(flight.volume, cores, flight.around, pad);
-  return { volume: net, ...shape, coreVolume: core, ...(cover ? { leastCover: cover } : {}) };
+  return { volume: net, coreVolume: core, ...(cover ? { leastCover: cover } : {}) };
+}
+
+function withWings(
+  V: Volume,
+  walls: readonly WingWall[] | undefined,
+  pad: Pad,
+): Pick<StepVolumeFigures, 'volume' | 'wingVolume'> {
+  if (!walls?.length) return { volume: V };
+  const W = wingVolume(walls, pad);
+  return { volume: pad.step('volume with the wing walls', 'U = V + W', { V, W }, V.plus(W)), wingVolume: W };
+}
+
+function reckon(input: Parsed, pad: Pad): StepVolumeFigures {
+  const { risers: n, rise: r } = input;
+  const totalRise = pad.step('total rise', 'R = n × r', { n, r }, r.times(n));
+  const flight = flightOf(input, pad);
+  heed(input, flight.tread, totalRise, pad);
+  const { volume: net, ...cores } = lessCores(input, flight, totalRise, pad);
+  return {
+    ...withWings(net, input.wingWalls, pad),
+    totalRise,
+    totalRun: flight.run,
+    footprint: flight.footprint,
+    formedArea: flight.formed,
+    ...cores,
+  };
 }
 
 function door(): Field<Parsed> {
-  const l = (what: string): Field<Length> => quantity('length', what);
+  const l = (what: string, ordinary: Ordinary): Field<Length> =>
+    quantity('length', what, 'positive', ordinary);
+  const inner = quantity('length', 'innerRadius', 'not-negative', STEP_RADIUS);
   const parts = {
     risers: whole('risers', 1, 200),
-    rise: l('rise'),
+    rise: l('rise', RISER),
     cores: maybe(coresField()),
+    wingWalls: maybe(wingWallsField()),
+    rules: maybe(choice<StepRules>('rules', ['dwelling', 'accessible', 'public'])),
+    sideDrop: maybe(quantity('length', 'sideDrop', 'not-negative', SIDE_DROP)),
+    frostDepth: frostField(),
+    founded: maybe(quantity('length', 'founded', 'not-negative', UNDERSIDE)),
   };
+  const landing = fields({ after: whole('after', 1, 199), depth: l('depth', LANDING_DEPTH) });
   const straightField = fields({
     plan: maybe(word('straight')),
     ...parts,
-    tread: l('tread'),
-    width: l('width'),
-    landingDepth: maybe(l('landingDepth')),
-    wash: maybe(quantity('slope', 'wash', 'not-negative')),
-    nosing: maybe(quantity('length', 'nosing', 'not-negative')),
+    tread: l('tread', TREAD),
+    width: l('width', FLIGHT_WIDTH),
+    landingDepth: maybe(l('landingDepth', LANDING_DEPTH)),
+    landings: maybe(list(landing, 0, 50)),
+    wash: maybe(quantity('slope', 'wash', 'not-negative', WASH)),
+    nosing: maybe(quantity('length', 'nosing', 'not-negative', NOSING)),
     openSides: maybe(whole('openSides', 0, 2)),
   });
   return kinds<Parsed>(
@@ -480,24 +670,24 @@ function door(): Field<Parsed> {
       fields({
         plan: word('wrapped'),
         ...parts,
-        tread: l('tread'),
-        topWidth: l('topWidth'),
-        topDepth: l('topDepth'),
+        tread: l('tread', TREAD),
+        topWidth: l('topWidth', FLIGHT_WIDTH),
+        topDepth: l('topDepth', LANDING_DEPTH),
         sides: choice<'one' | 'both'>('sides', ['one', 'both']),
       }),
       fields({
         plan: word('round'),
         ...parts,
-        tread: l('tread'),
-        topRadius: l('topRadius'),
-        innerRadius: maybe(quantity('length', 'innerRadius', 'not-negative')),
+        tread: l('tread', TREAD),
+        topRadius: l('topRadius', STEP_RADIUS),
+        innerRadius: maybe(inner),
         turn: quantity('angle', 'turn'),
       }),
       fields({
         plan: word('winding'),
         ...parts,
-        innerRadius: quantity('length', 'innerRadius', 'not-negative'),
-        outerRadius: l('outerRadius'),
+        innerRadius: inner,
+        outerRadius: l('outerRadius', STEP_RADIUS),
         turnEach: quantity('angle', 'turnEach'),
       }),
     ],
@@ -509,13 +699,13 @@ function door(): Field<Parsed> {
  * Volume of solid steps.
  *
  * @param input - risers, rise and the plan: straight (as when none is said), wrapped, round or winding;
- * cores inside
- * @returns volume, total rise and run, footprint, faces to form; with cores, what they take out and the
- * least concrete around them
+ * cores inside, landings part of the way up, wing walls; whose rules hold, frost, and a drop beside the top
+ * @returns volume, total rise and run, footprint, faces to form (of the flight alone); with cores, what they
+ * take out and the least concrete around them
  * @throws {InputError} for a number of risers that is not whole, and for lengths that cannot be read
  * or are not greater than zero; `does-not-fit` for a core, a nosing or a turn that the flight has no
- * room for
- * @source closed form; cautions from IRC 2018 R311.7.5 as summarised by Jefferson County, Colorado
+ * room for, and for cores that overlap; `out-of-order` landings
+ * @source closed form; cautions from the rules that `stepLayout` goes by
  * @example
  * ```ts
  * import { stepVolume } from 'flatwork-reckoner';

@@ -4,15 +4,23 @@
  *
  * A wall is its plan area times its height. One that tapers, on its inside where it goes around, has
  * plan areas that change as a square of the height at most, so the prismoidal formula is exact. An
- * opening takes out its area times the thickness at its middle. In insulated forms the webs take up a
- * share of the core: what is left is `1 − share`.
+ * opening takes out its area times the thickness at its middle. A wall whose top falls along it, a wing
+ * wall, has half of both heights. In insulated forms the core is what the two panels leave, and the webs take
+ * up a share of it: what is left is `1 − share`.
  *
  * Source: geometry.
  */
 import type { LengthInput } from '../geometry/outline';
+import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, ratio } from '../quantity/make';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import {
+  canonicalValue,
+  type Quantity,
+  type QuantityInput,
+  quantityOf,
+  systemOfQuantity,
+} from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import {
@@ -26,17 +34,36 @@ import {
   wholeNumber,
   word,
 } from '../reckoning/fields';
+import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
-import { FOUR, prismoid, TWO, timesPi } from './solids';
+import { openingInWing } from './faults';
+import {
+  FOAM,
+  LEAST_OPENING,
+  PILASTER,
+  SILL,
+  WALL_HEIGHT,
+  WALL_LENGTH,
+  WALL_OPENING,
+  WALL_THICKNESS,
+  WEB_SHARE,
+} from './ordinary';
+import { circleArea, FOUR, prismoid, regularArea, TWO, timesPi } from './solids';
 
-/** An opening through a wall. */
+/** An opening through a wall: by width and height, by its diameter, or by sides alike. */
 export interface WallOpeningInput {
   /** Along the wall. */
-  readonly width: LengthInput;
+  readonly width?: LengthInput;
   /** Up the wall. */
-  readonly height: LengthInput;
+  readonly height?: LengthInput;
+  /** Across a round one, in place of width and height. */
+  readonly diameter?: LengthInput;
+  /** How many sides one with sides alike has, in place of width and height. */
+  readonly sides?: number;
+  /** How long each of them is. */
+  readonly side?: LengthInput;
   /** From the foot of the wall to the opening; halfway up by default, and of no matter unless the wall tapers. */
   readonly sill?: LengthInput;
   /** How many alike; one by default. */
@@ -59,7 +86,7 @@ export interface PilasterInput {
 export interface WallParts {
   /** Top to bottom. */
   readonly height: LengthInput;
-  /** Thickness, at the foot where the wall tapers; that of the core in insulated forms. */
+  /** Thickness, at the foot where the wall tapers; in insulated forms that of the core, or overall with `foam`. */
   readonly thickness: LengthInput;
   /** Thickness at the top; as at the foot by default. */
   readonly topThickness?: LengthInput;
@@ -67,6 +94,8 @@ export interface WallParts {
   readonly openings?: readonly WallOpeningInput[];
   /** Pilasters on it. */
   readonly pilasters?: readonly PilasterInput[];
+  /** How thick each of the two panels of insulated forms is: with it all sizes are those over the panels. */
+  readonly foam?: LengthInput;
   /** Share of the core that the webs of insulated forms take up; none by default. */
   readonly webShare?: QuantityInput<'ratio'>;
   /** How many walls alike; one by default. */
@@ -79,6 +108,8 @@ export interface StraightWallInput extends WallParts {
   readonly form: 'straight';
   /** Along it. */
   readonly length: LengthInput;
+  /** Height at the far end, where the top falls or rises evenly, as that of a wing wall; as `height` by default. */
+  readonly endHeight?: LengthInput;
 }
 
 /** Around a rectangle, by the outside; corners are counted once. */
@@ -131,8 +162,11 @@ type Count = Quantity<'count'>;
 type Ratio = Quantity<'ratio'>;
 
 interface Opening {
-  readonly width: Length;
-  readonly height: Length;
+  readonly width: Length | undefined;
+  readonly height: Length | undefined;
+  readonly diameter: Length | undefined;
+  readonly sides: Count | undefined;
+  readonly side: Length | undefined;
   readonly sill: Length | undefined;
   readonly count: Count | undefined;
 }
@@ -150,13 +184,14 @@ interface Parts {
   readonly topThickness: Length | undefined;
   readonly openings: readonly Opening[] | undefined;
   readonly pilasters: readonly Pilaster[] | undefined;
+  readonly foam: Length | undefined;
   readonly webShare: Ratio | undefined;
   readonly count: Count | undefined;
 }
 
 type Wall = Parts &
   (
-    | { readonly form: 'straight'; readonly length: Length }
+    | { readonly form: 'straight'; readonly length: Length; readonly endHeight: Length | undefined }
     | { readonly form: 'loop'; readonly outerLength: Length; readonly outerWidth: Length }
     | { readonly form: 'ring'; readonly outerDiameter: Length }
   );
@@ -220,9 +255,18 @@ function checkThickness(wall: Wall, { path }: Place): void {
   }
 }
 
+/** Half of both ends, where the top falls or rises along the wall. */
+function meanHeight(wall: Wall, name: string, pad: Pad): Length {
+  const h = wall.height;
+  const e = wall.form === 'straight' ? wall.endHeight : undefined;
+  if (!e) return h;
+  return pad.step(`${name}, mean height`, 'm = (h + e) ÷ 2', { h, e }, h.plus(e).over(TWO()));
+}
+
 /** Gross volume, plan area at the foot, and both faces in elevation. */
 function grossOf(wall: Wall, { name }: Place, pad: Pad): { gross: Volume; foot: Area; faces: Area } {
-  const { height: h, thickness: t, topThickness: top } = wall;
+  const { thickness: t, topThickness: top } = wall;
+  const h = meanHeight(wall, name, pad);
   const { formula, values, area, faces } = planOf(wall);
   const plan = (what: string, symbol: string, at: Length): Area =>
     pad.step(`${name}, plan area ${what}`, `${symbol} = ${formula}`, { ...values, t: at }, area(at));
@@ -239,7 +283,7 @@ function grossOf(wall: Wall, { name }: Place, pad: Pad): { gross: Volume; foot: 
 }
 
 /** Thickness at the middle of an opening. */
-function thicknessAt(wall: Wall, opening: Opening, pad: Pad): Length {
+function thicknessAt(wall: Wall, opening: Opening, high: Length, pad: Pad): Length {
   const { height: H, thickness: t, topThickness: b } = wall;
   if (!b) return t;
   if (!opening.sill) {
@@ -252,13 +296,49 @@ function thicknessAt(wall: Wall, opening: Opening, pad: Pad): Length {
     });
     return t.plus(b).over(TWO());
   }
-  const m = opening.sill.plus(opening.height.over(TWO()));
+  const m = opening.sill.plus(high.over(TWO()));
   return pad.step(
     'thickness at the middle of the opening',
     'c = t + (b − t) × m ÷ H',
     { t, b, m, H },
     t.plus(b.minus(t).times(m.over(H))),
   );
+}
+
+/** An opening as a shape: its area, how high it is, and the formula of its area. */
+interface OpeningShape {
+  readonly area: Area;
+  readonly high: Length;
+  readonly formula: string;
+  readonly values: Readonly<Record<string, Quantity>>;
+}
+
+function shapeOf(
+  { width: w, height: h, diameter: D, sides: k, side: s }: Opening,
+  path: string,
+): OpeningShape {
+  const ways = [w ?? h, D, k ?? s].filter((way) => way !== undefined);
+  if (ways.length > 1) refuse(path, faults.giveOneOf(['width and height', 'diameter', 'sides and side']));
+  if (D) return { area: circleArea(D), high: D, formula: 'π × D² ÷ 4', values: { D } };
+  if (k ?? s) {
+    if (!k) return refuse(`${path}.sides`, faults.missing('sides', '6'));
+    if (!s) return refuse(`${path}.side`, faults.missing('side', '"12 in"'));
+    // Standing on one side it is at most as high as it is wide over its corners.
+    const across = quantityOf(
+      'length',
+      canonicalValue(s).div(Decimal.sin(PI.div(canonicalValue(k)))),
+      systemOfQuantity(s),
+    );
+    return {
+      area: regularArea(k, s),
+      high: across,
+      formula: 'k × s² ÷ (4 × tan(π ÷ k))',
+      values: { k, s },
+    };
+  }
+  if (!w) return refuse(`${path}.width`, faults.missing('width', '"3 ft", or diameter'));
+  if (!h) return refuse(`${path}.height`, faults.missing('height', '"4 ft"'));
+  return { area: w.times(h), high: h, formula: 'w × h', values: { w, h } };
 }
 
 interface Deducted {
@@ -269,16 +349,24 @@ interface Deducted {
 function openingsOf(wall: Wall, { name, path }: Place, least: Area | undefined, pad: Pad): Deducted {
   const volumes: Volume[] = [];
   const areas: Area[] = [];
+  const end = wall.form === 'straight' ? wall.endHeight : undefined;
+  const lowest = end?.lessThan(wall.height) ? end : wall.height;
+  if (end && wall.topThickness && wall.openings?.length) refuse(`${path}.openings`, openingInWing());
   (wall.openings ?? []).forEach((opening, i) => {
-    const { width: w, height: h, sill, count } = opening;
-    if ((sill ? sill.plus(h) : h).greaterThan(wall.height)) {
+    const { sill, count } = opening;
+    const shape = shapeOf(opening, `${path}.openings[${i}]`);
+    if ((sill ? sill.plus(shape.high) : shape.high).greaterThan(lowest)) {
       refuse(`${path}.openings[${i}].height`, faults.doesNotFit('the opening with its sill', 'height'));
     }
-    const one = w.times(h);
-    if (least && one.lessThan(least)) return;
+    if (least && shape.area.lessThan(least)) return;
     const n = count ?? ONE();
-    const t = thicknessAt(wall, opening, pad);
-    const A = pad.step(`${name}, opening ${i + 1}`, 'O = n × w × h', { n, w, h }, one.times(n));
+    const t = thicknessAt(wall, opening, shape.high, pad);
+    const A = pad.step(
+      `${name}, opening ${i + 1}`,
+      `O = n × ${shape.formula}`,
+      { n, ...shape.values },
+      shape.area.times(n),
+    );
     areas.push(A);
     volumes.push(pad.step(`${name}, out of the wall`, 'V = O × t', { O: A, t }, A.times(t)));
   });
@@ -321,6 +409,27 @@ function lessWebs(net: Volume, s: Ratio | undefined, { name, path }: Place, pad:
   return pad.step(`${name}, less webs`, 'C = N × (1 − s)', { N: net, s }, net.times(WHOLE().minus(s)));
 }
 
+/** A wall in insulated forms without their panels: what is poured. */
+function coreOf(wall: Wall, { name, path }: Place, pad: Pad): Wall {
+  const { thickness: o, topThickness: top, foam: f } = wall;
+  if (!f) return wall;
+  const both = f.times(TWO());
+  if (!both.lessThan(o) || (top && !both.lessThan(top))) {
+    refuse(`${path}.foam`, faults.doesNotFit('foam on both sides', 'thickness'));
+  }
+  const thickness = pad.step(`${name}, thickness of the core`, 't = o − 2 × f', { o, f }, o.minus(both));
+  const core = { ...wall, thickness, topThickness: top?.minus(both) };
+  const within = (what: string, L: Length): Length =>
+    pad.step(`${name}, ${what} of the core`, 'l = L − 2 × f', { L, f }, L.minus(both));
+  if (core.form === 'loop') {
+    const outerLength = within('outside length', core.outerLength);
+    return { ...core, outerLength, outerWidth: within('outside width', core.outerWidth) };
+  }
+  return core.form === 'ring'
+    ? { ...core, outerDiameter: within('outside diameter', core.outerDiameter) }
+    : core;
+}
+
 function bodyOf(wall: Wall, place: Place, least: Area | undefined, pad: Pad): Body {
   checkThickness(wall, place);
   const { gross, foot, faces } = grossOf(wall, place, pad);
@@ -337,9 +446,10 @@ function bodyOf(wall: Wall, place: Place, least: Area | undefined, pad: Pad): Bo
 }
 
 function reckon({ walls, deductFrom }: Parsed, pad: Pad): WallVolumeFigures {
-  const bodies = walls.map((wall, i) =>
-    bodyOf(wall, { name: `wall ${i + 1}`, path: `walls[${i}]` }, deductFrom, pad),
-  );
+  const bodies = walls.map((wall, i) => {
+    const place = { name: `wall ${i + 1}`, path: `walls[${i}]` };
+    return bodyOf(coreOf(wall, place, pad), place, deductFrom, pad);
+  });
   const volumes = bodies.map((b) => b.volume);
   pad.caution(cautions.alkali);
   return {
@@ -367,35 +477,53 @@ function reckon({ walls, deductFrom }: Parsed, pad: Pad): WallVolumeFigures {
 }
 
 function door(): Field<Parsed> {
-  const l = (what: string): Field<Length> => quantity('length', what);
+  const l = (what: string, ordinary: Ordinary): Field<Length> =>
+    quantity('length', what, 'positive', ordinary);
   const count = maybe(whole('count', 1, 10_000));
   const opening = fields({
-    width: l('width'),
-    height: l('height'),
-    sill: maybe(quantity('length', 'sill', 'not-negative')),
+    width: maybe(l('width', WALL_OPENING)),
+    height: maybe(l('height', WALL_OPENING)),
+    diameter: maybe(l('diameter', WALL_OPENING)),
+    sides: maybe(whole('sides', 3, 360)),
+    side: maybe(l('side', WALL_OPENING)),
+    sill: maybe(quantity('length', 'sill', 'not-negative', SILL)),
     count,
   });
   const pilaster = fields({
-    width: l('width'),
-    projection: l('projection'),
-    height: maybe(l('height')),
+    width: l('width', PILASTER),
+    projection: l('projection', PILASTER),
+    height: maybe(l('height', WALL_HEIGHT)),
     count,
   });
   const parts = {
-    height: l('height'),
-    thickness: l('thickness'),
-    topThickness: maybe(l('topThickness')),
+    height: l('height', WALL_HEIGHT),
+    thickness: l('thickness', WALL_THICKNESS),
+    topThickness: maybe(l('topThickness', WALL_THICKNESS)),
     openings: maybe(list(opening, 0, 500)),
     pilasters: maybe(list(pilaster, 0, 500)),
-    webShare: maybe(quantity('ratio', 'webShare', 'not-negative')),
+    foam: maybe(l('foam', FOAM)),
+    webShare: maybe(quantity('ratio', 'webShare', 'not-negative', WEB_SHARE)),
     count,
   };
   const wall = kinds<Wall>('form', [
-    fields({ form: word('straight'), length: l('length'), ...parts }),
-    fields({ form: word('loop'), outerLength: l('outerLength'), outerWidth: l('outerWidth'), ...parts }),
-    fields({ form: word('ring'), outerDiameter: l('outerDiameter'), ...parts }),
+    fields({
+      form: word('straight'),
+      length: l('length', WALL_LENGTH),
+      endHeight: maybe(quantity('length', 'endHeight', 'not-negative', WALL_HEIGHT)),
+      ...parts,
+    }),
+    fields({
+      form: word('loop'),
+      outerLength: l('outerLength', WALL_LENGTH),
+      outerWidth: l('outerWidth', WALL_LENGTH),
+      ...parts,
+    }),
+    fields({ form: word('ring'), outerDiameter: l('outerDiameter', WALL_LENGTH), ...parts }),
   ]);
-  return fields({ walls: list(wall, 1, 200), deductFrom: maybe(quantity('area', 'deductFrom')) });
+  return fields({
+    walls: list(wall, 1, 200),
+    deductFrom: maybe(quantity('area', 'deductFrom', 'positive', LEAST_OPENING)),
+  });
 }
 
 /**

@@ -16,11 +16,11 @@ import {
   systemOfQuantity,
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { fields, maybe, quantity } from '../reckoning/fields';
 import { isUnusual, PLAN_LENGTH, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { ADA_WALKS, CLOSED_FORM, PCA_DRAINAGE, UFGS_WALKS } from '../reckoning/source';
+import { ADA_RAMPS, ADA_WALKS, CLOSED_FORM, PCA_DRAINAGE, UFGS_WALKS } from '../reckoning/source';
+import * as cautions from './cautions';
 import { BENCH_ELEVATION, SLOPE_ACROSS, SLOPE_ALONG } from './note-ranges';
 import { slopeBetween } from './slope';
 
@@ -65,6 +65,7 @@ interface Parsed {
 
 const MOST_ACROSS = constant(() => slope('1:48'));
 const MOST_ALONG = constant(() => slope('1:20'));
+const RAMP_LIMIT = constant(() => slope('1:12'));
 const LEVEL = constant(() => slope('0%'));
 const HALF_TURN = 180;
 
@@ -100,7 +101,9 @@ function reckon(input: Parsed, pad: Pad): CrossSlopeFigures {
   );
   const steep = c.greaterThan(MOST_ACROSS());
   if (steep) pad.caution(cautions.steepAcross(MOST_ACROSS(), c));
-  if (l.greaterThan(MOST_ALONG())) pad.caution(cautions.steepAlong(MOST_ALONG(), l));
+  // An accessible route steeper than a ramp may be is not one.
+  if (l.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), l, true));
+  else if (l.greaterThan(MOST_ALONG())) pad.caution(cautions.steepAlong(MOST_ALONG(), l));
   return {
     across: c,
     along: l,
@@ -130,7 +133,7 @@ export const crossSlope: Calculation<CrossSlopeInput, CrossSlopeFigures> = /*#__
   id: 'cross-slope',
   title: 'Cross slope and steepest slope',
   version: 1,
-  sources: [CLOSED_FORM, ADA_WALKS, UFGS_WALKS, PCA_DRAINAGE],
+  sources: [CLOSED_FORM, ADA_WALKS, ADA_RAMPS, UFGS_WALKS, PCA_DRAINAGE],
   input: () =>
     fields({
       along: maybe(quantity('slope', 'along', 'not-negative', SLOPE_ALONG)),

@@ -8,13 +8,16 @@
 import { constant, slope } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { byKey, choice, fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
-import { IRC_DRAINAGE, PCA_DRAINAGE, type Source, UFGS_WALKS } from '../reckoning/source';
+import { ADA_WALKS, IRC_DRAINAGE, PCA_DRAINAGE, type Source } from '../reckoning/source';
+import * as cautions from './cautions';
+import { limitOf } from './limits';
 import { small } from './marks';
+import * as ordinary from './ordinary';
 import { slopeBetween } from './slope';
+import { GIVEN, GRADING_STANDARDS, GUTTER_LEAST } from './sources';
 import { SPOT_KEYS } from './spots';
 import {
   checkSurface,
@@ -67,81 +70,69 @@ interface Parsed {
   readonly minimum: Quantity<'slope'> | undefined;
 }
 
-interface Least {
-  readonly slope: () => Quantity<'slope'>;
-  readonly because: string;
-  readonly source: Source;
-}
-
-const LEAST: Record<DrainedSurface, Least> = {
-  'paved-by-building': {
-    slope: constant(() => slope('2%')),
-    because: 'paving within 10 ft of a building',
-    source: IRC_DRAINAGE,
-  },
-  'ground-by-building': {
-    slope: constant(() => slope('5%')),
-    because: 'ground within 10 ft of a building, 6 in in 10 ft',
-    source: IRC_DRAINAGE,
-  },
-  'slab-outdoors': {
-    slope: constant(() => slope('1%')),
-    because: 'an outdoor slab away from buildings, where 2% is better',
-    source: PCA_DRAINAGE,
-  },
-  'walk-across': {
-    slope: constant(() => slope('1:48')),
-    because: 'cross slope of a concrete walk',
-    source: UFGS_WALKS,
-  },
-};
+const SURFACES: readonly DrainedSurface[] = [
+  'paved-by-building',
+  'ground-by-building',
+  'slab-outdoors',
+  'walk-across',
+];
 
 const USUAL: DrainedSurface = 'paved-by-building';
 const RAMP_LIMIT = constant(() => slope('1:12'));
+const LEAST = constant(() => slope('1%'));
 
-function requiredSlope({ minimum, surface }: Parsed, pad: Pad): Quantity<'slope'> {
-  if (minimum) return minimum;
-  const kind = surface ?? USUAL;
-  const least = LEAST[kind];
-  pad.assume({
-    name: 'minimum',
-    value: least.slope().format(),
-    because: least.because,
-    override: 'Give minimum, or another surface',
-    source: least.source,
-  });
-  return least.slope();
+/** What the surface is held to, with the source of each limit. */
+interface Held {
+  readonly least: Quantity<'slope'>;
+  readonly source: Source;
 }
 
-/** Where the least slope comes from; a minimum of the caller's own is measured against common advice. */
-const sourceOf = ({ minimum, surface }: Parsed): Source =>
-  minimum ? PCA_DRAINAGE : LEAST[surface ?? USUAL].source;
+function heldTo({ minimum, surface }: Parsed, pad: Pad): Held {
+  if (minimum) return { least: minimum, source: GIVEN };
+  const { least = LEAST(), because, source } = limitOf(surface ?? USUAL);
+  pad.assume({
+    name: 'minimum',
+    value: least.format(),
+    because,
+    override: 'Give minimum, or another surface',
+    source,
+  });
+  return { least, source };
+}
+
+/** Steeper than is allowed across, or than a ramp may be. */
+function heedSteep(s: Quantity<'slope'>, surface: DrainedSurface | undefined, pad: Pad): void {
+  const { most, source, mostSource = source } = limitOf(surface ?? USUAL);
+  if (most && s.greaterThan(most)) pad.caution(cautions.tooSteep(most, s, mostSource, false));
+  if (s.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), s, false));
+}
 
 function verdictOf(
   s: Quantity<'slope'>,
-  m: Quantity<'slope'>,
-  source: Source,
+  { least, source }: Held,
+  surface: DrainedSurface | undefined,
   pad: Pad,
 ): DrainageCheckFigures['verdict'] {
   if (s.sign() < 0) {
-    pad.caution(cautions.runsToBuilding(m, s));
+    pad.caution(cautions.runsToBuilding(least, s, source));
     return 'runs to the building';
   }
-  if (s.lessThan(m)) {
-    pad.caution(cautions.tooFlat(m, s, source));
+  heedSteep(s, surface, pad);
+  if (s.lessThan(least)) {
+    pad.caution(cautions.tooFlat(least, s, source));
     return 'too flat';
   }
-  if (s.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), s));
   return 'drains';
 }
 
 function reckon(input: Parsed, pad: Pad): DrainageCheckFigures {
   const { atBuilding: e, away: a, distance: d } = input;
-  const m = requiredSlope(input, pad);
+  const held = heldTo(input, pad);
+  const m = held.least;
   const f = pad.step('fall', 'f = e − a', { e, a }, small(e.minus(a)));
   const s = pad.step('slope', 's = f ÷ d', { f, d }, slopeBetween(f, d));
   const r = pad.step('required fall', 'r = m × d', { m, d }, small(m.times(d)));
-  const verdict = verdictOf(s, m, sourceOf(input), pad);
+  const verdict = verdictOf(s, held, input.surface, pad);
   const short =
     verdict === 'drains' ? {} : { shortfall: pad.step('shortfall', 'h = r − f', { r, f }, r.minus(f)) };
   return { verdict, slope: s, fall: f, required: m, requiredFall: r, ...short };
@@ -168,13 +159,15 @@ const isSurface = (input: EitherInput): input is ParsedSurface => !('distance' i
  *
  * @param input - two elevations and the level distance; or spots in plan with the lines of buildings,
  * curbs and drains. The surface or the least slope may be given with either
- * @returns a verdict with slope, fall and shortfall; for a surface the facets at fault, ponds with
+ * @returns a verdict with slope, fall and shortfall; for a surface the facets at fault, valleys with the
+ * fall along each, the area that falls back towards a building and what becomes of its water, ponds with
  * depth, outline and volume, low spots, the longest way of water, and what reaches a building
  * @throws {InputError} for quantities that cannot be read, a distance that is not greater than zero, a
  * minimum that is negative; `few-spots`, `collinear-spots`, `conflicting-spots`, `no-datum`,
  * `unknown-name`, `repeated-name`, `outside-surface`, each with the names of the spots
  * @source least slopes: IRC 2006 R401.3 as quoted; the Portland Cement Association as cited in
- * Concrete Construction; UFGS 03300N 3.8.3
+ * Concrete Construction; least fall along valleys: the Texas Department of Transportation for gutters, and
+ * grading standards as quoted for swales
  * @example
  * ```ts
  * import { drainageCheck } from 'flatwork-reckoner';
@@ -208,17 +201,17 @@ export const drainageCheck: DrainageCheck = /*#__PURE__*/ define<
   id: 'drainage-check',
   title: 'Drainage away from a building',
   version: 1,
-  sources: [IRC_DRAINAGE, PCA_DRAINAGE, UFGS_WALKS],
+  sources: [IRC_DRAINAGE, PCA_DRAINAGE, ADA_WALKS, GUTTER_LEAST, GRADING_STANDARDS],
   input: () =>
     byKey<ParsedSurface, Parsed>(
       SPOT_KEYS,
       surfaceFields(),
       fields({
-        atBuilding: quantity('length', 'atBuilding', 'any'),
-        away: quantity('length', 'away', 'any'),
-        distance: quantity('length', 'distance'),
-        surface: maybe(choice('surface', Object.keys(LEAST) as DrainedSurface[])),
-        minimum: maybe(quantity('slope', 'minimum', 'not-negative')),
+        atBuilding: quantity('length', 'atBuilding', 'any', ordinary.ELEVATION),
+        away: quantity('length', 'away', 'any', ordinary.ELEVATION),
+        distance: quantity('length', 'distance', 'positive', ordinary.FALL_DISTANCE),
+        surface: maybe(choice('surface', SURFACES)),
+        minimum: maybe(quantity('slope', 'minimum', 'not-negative', ordinary.LEAST_FALL)),
       }),
     ),
   reckon: (input, pad) => (isSurface(input) ? checkSurface(input, pad) : reckon(input, pad)),

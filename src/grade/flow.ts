@@ -27,6 +27,12 @@ export interface Bounds {
   readonly drain: Int32Array;
 }
 
+/** Where water stands on its way: half-edges of valleys too flat, and spots under ponds. */
+export interface Standing {
+  readonly edge: Uint8Array;
+  readonly spot: Uint8Array;
+}
+
 /** Everything that the flow of water depends on. */
 export interface Terrain {
   readonly tin: Tin;
@@ -132,8 +138,10 @@ export function runsOf(tin: Tin): Runs {
 
 /** Where water goes next: off the surface, to a wall, into a facet or to a spot. */
 export const GONE = -1;
+/** A valley too flat. */
+const STANDS = -2;
 /** A wall that must stay dry is given as `WALL - place`. */
-export const WALL = -2;
+export const WALL = -3;
 
 /** The lower end of a side; of a level side the end that water gets away from. */
 export function lowerEnd({ tin, flood }: Terrain, e: number): number {
@@ -184,7 +192,11 @@ class ReachWalk {
   private readonly plateauOf: Int32Array;
   private readonly exits: (readonly number[])[] = [];
 
-  constructor(private readonly terrain: Terrain) {
+  constructor(
+    private readonly terrain: Terrain,
+    /** With it, the share that stands somewhere on its way is sought instead. */
+    private readonly standing?: Standing,
+  ) {
     const { facets, x } = terrain.tin;
     const nodes = facets + 2 * x.length;
     this.share = new Float64Array(nodes);
@@ -212,6 +224,11 @@ class ReachWalk {
   /** Down a side to its lower end; from a level one to both. */
   private alongSide(e: number, share: number): void {
     const { tin } = this.terrain;
+    const other = tin.twin[e] as number;
+    if (this.standing?.edge[e] || (other !== -1 && this.standing?.edge[other])) {
+      this.send(STANDS, share);
+      return;
+    }
     const [p, q] = [tin.corner[e] as number, tin.corner[nextEdge(e)] as number];
     const fall = fallAlong(tin, p, q);
     if (fall >= -NO_FALL) this.send(tin.facets + q, fall > NO_FALL ? share : share / 2);
@@ -310,16 +327,22 @@ class ReachWalk {
     return spot >= 0 && spot < tin.x.length ? (bounds.dry[spot] as number) : 0;
   }
 
-  /** The share of water sent to a place that arrives at a dry line. */
+  /** The share of water sent to a place that arrives at a dry line; or that stands. */
   private shareBy(target: number): number {
     if (target === GONE) return 0;
+    if (this.standing) return target === STANDS ? 1 : this.standingBy(target, this.standing);
     if (target <= WALL) return 1;
     return this.dryAt(target) > 0 ? 1 : (this.share[target] as number);
   }
 
+  private standingBy(target: number, { spot }: Standing): number {
+    if (target <= WALL) return 0;
+    return spot[target - this.terrain.tin.facets] ? 1 : (this.share[target] as number);
+  }
+
   /** The dry line that it arrives at. */
   private lineBy(target: number): number {
-    if (target === GONE) return -1;
+    if (target === GONE || target === STANDS) return -1;
     if (target <= WALL) return WALL - target;
     const line = this.dryAt(target);
     return line > 0 ? line - 1 : (this.line[target] as number);
@@ -365,6 +388,13 @@ export function reachOf(terrain: Terrain): Reach {
   const walk = new ReachWalk(terrain);
   for (let t = 0; t < terrain.tin.facets; t += 1) walk.from(t);
   return { share: walk.share, line: walk.line };
+}
+
+/** For every facet the share of its rain that stands on its way, in a valley too flat or a pond. */
+export function standingOf(terrain: Terrain, standing: Standing): Float64Array {
+  const walk = new ReachWalk(terrain, standing);
+  for (let t = 0; t < terrain.tin.facets; t += 1) walk.from(t);
+  return walk.share;
 }
 
 /** A path of water. */

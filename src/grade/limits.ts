@@ -17,8 +17,8 @@ import {
   PCA_DRAINAGE,
   type Source,
   UFC_SITE,
-  UFGS_WALKS,
 } from '../reckoning/source';
+import { GRADING_STANDARDS } from './sources';
 
 /** What a surface is used as. */
 export type GradeUse =
@@ -52,6 +52,8 @@ export interface GradeLimit {
   readonly because: string;
   /** Where the limits are taken from. */
   readonly source: Source;
+  /** Where the most is taken from, where that is another work. */
+  readonly mostSource?: Source;
 }
 
 interface Row {
@@ -61,6 +63,7 @@ interface Row {
   readonly tolerance?: string;
   readonly because: string;
   readonly source: Source;
+  readonly mostSource?: Source;
 }
 
 const ROWS: readonly Row[] = [
@@ -104,10 +107,12 @@ const ROWS: readonly Row[] = [
   },
   {
     use: 'walk-across',
-    least: '1:48',
+    least: '1%',
+    most: '1:48',
     tolerance: '1/4 in in 5 ft',
-    because: 'cross slope of a concrete walk',
-    source: UFGS_WALKS,
+    because: 'a walk across: 1% drains, 1:48 is usual and the most where it must be accessible',
+    source: PCA_DRAINAGE,
+    mostSource: ADA_WALKS,
   },
   {
     use: 'steps-and-landings',
@@ -134,13 +139,20 @@ const ROWS: readonly Row[] = [
     because: 'landing of an accessible ramp in any direction, and a ramp across',
     source: ADA_RAMPS,
   },
-  { use: 'parking-across', least: '1%', because: 'parking across the aisle', source: UFC_SITE },
+  {
+    use: 'parking-across',
+    least: '0.5%',
+    most: '1%',
+    because: 'parking across the aisle, at 45 or 60 degrees; 1.5% at most in other layouts',
+    source: GRADING_STANDARDS,
+    mostSource: UFC_SITE,
+  },
   { use: 'driveway', most: '10%', because: 'a residential driveway', source: DRIVEWAY_CODES },
 ];
 
 const table = constant(() =>
   Object.freeze(
-    ROWS.map(({ use, least, most, tolerance, because, source }) =>
+    ROWS.map(({ use, least, most, tolerance, because, source, mostSource }) =>
       Object.freeze({
         use,
         ...(least ? { least: slope(least) } : {}),
@@ -148,6 +160,7 @@ const table = constant(() =>
         ...(tolerance ? { tolerance } : {}),
         because,
         source,
+        ...(mostSource ? { mostSource } : {}),
       }),
     ),
   ),
@@ -171,3 +184,11 @@ export const GRADE_USES: readonly GradeUse[] = /*#__PURE__*/ ROWS.map(({ use }) 
 
 /** The limits of one use. */
 export const limitOf = (use: GradeUse): GradeLimit => table().find((row) => row.use === use) as GradeLimit;
+
+const GROUND: readonly GradeUse[] = ['ground-by-building', 'swale-by-building'];
+
+/** True for uses where the surface is grass or earth, not paving. */
+export const isGround = (use: GradeUse): boolean => GROUND.includes(use);
+
+/** True for uses that people with wheels must be able to take. */
+export const isAccessible = (use: GradeUse): boolean => use.startsWith('accessible');

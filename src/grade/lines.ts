@@ -270,8 +270,12 @@ export function sidesOf(
   return { ...sides, shut: true };
 }
 
-/** The piece nearest to a point among those that must stay dry, with its distance. */
-function nearestWall(walls: readonly Piece[], x: number, y: number): { piece: number; distance: number } {
+/** The piece nearest to a point among those that must stay dry, with its distance; -1 for none. */
+export function nearestTo(
+  walls: readonly Piece[],
+  x: number,
+  y: number,
+): { piece: number; distance: number } {
   let piece = -1;
   let distance = Number.POSITIVE_INFINITY;
   for (let i = 0; i < walls.length; i += 1) {
@@ -299,8 +303,45 @@ export function nearestToFacet(
   const x = ((tin.x[a] as number) + (tin.x[b] as number) + (tin.x[c] as number)) / 3;
   const y = ((tin.y[a] as number) + (tin.y[b] as number) + (tin.y[c] as number)) / 3;
   // No spread here: this runs once for every facet of a survey.
-  const { piece, distance } = nearestWall(walls, x, y);
+  const { piece, distance } = nearestTo(walls, x, y);
   return { piece, distance, x, y };
+}
+
+/** Distance from a point to the side from corner p to corner q. */
+function toSide({ x, y }: Tin, p: number, q: number, at: PlanPlace): number {
+  const [ax, ay] = [x[p] as number, y[p] as number];
+  const [dx, dy] = [(x[q] as number) - ax, (y[q] as number) - ay];
+  const along = ((at.x - ax) * dx + (at.y - ay) * dy) / (dx * dx + dy * dy || 1);
+  const s = Math.min(1, Math.max(0, along));
+  return Math.hypot(at.x - ax - s * dx, at.y - ay - s * dy);
+}
+
+/** True where any part of a facet lies within `zone` of a wall, however little. */
+export function reachesInto(wall: Piece, tin: Tin, t: number, zone: number): boolean {
+  const corners = [0, 1, 2].map((k) => tin.corner[3 * t + k] as number) as [number, number, number];
+  const most = zone - ASTRIDE;
+  if (corners.some((v) => distanceTo(wall, tin.x[v] as number, tin.y[v] as number) < most)) return true;
+  // The corner of a building may stand before the middle of a long side.
+  return corners.some((p, k) => {
+    const q = corners[(k + 1) % 3] as number;
+    return toSide(tin, p, q, wall.a) < most || toSide(tin, p, q, wall.b) < most;
+  });
+}
+
+/** Fall of a facet straight away from the wall nearest to its middle, per metre; `undefined` astride of it. */
+export function awayFall(walls: readonly Piece[], tin: Tin, t: number): number | undefined {
+  const { piece, distance, x, y } = nearestToFacet(walls, tin, t);
+  if (piece === -1 || distance < ASTRIDE) return undefined;
+  const wall = walls[piece] as Piece;
+  const [dx, dy] = [wall.b.x - wall.a.x, wall.b.y - wall.a.y];
+  const along = ((x - wall.a.x) * dx + (y - wall.a.y) * dy) / (dx * dx + dy * dy || 1);
+  const s = Math.min(1, Math.max(0, along));
+  let [nx, ny] = [x - wall.a.x - s * dx, y - wall.a.y - s * dy];
+  if (along > 0 && along < 1) {
+    const turned = dx * (y - wall.a.y) - dy * (x - wall.a.x) < 0 ? -1 : 1;
+    [nx, ny] = [-dy * turned, dx * turned];
+  }
+  return ((tin.fallX[t] as number) * nx + (tin.fallY[t] as number) * ny) / (Math.hypot(nx, ny) || 1);
 }
 
 /** The way straight off a wall to a point, exact: not of unit length. */

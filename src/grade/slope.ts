@@ -8,7 +8,7 @@
  */
 import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { constant, slope as slopeQuantity } from '../quantity/make';
+import { constant, length, slope as slopeQuantity } from '../quantity/make';
 import {
   canonicalValue,
   newQuantity,
@@ -19,10 +19,12 @@ import {
 } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { CLOSED_FORM } from '../reckoning/source';
+import { ADA_RAMPS, CLOSED_FORM } from '../reckoning/source';
+import * as cautions from './cautions';
+import * as ordinary from './ordinary';
+import { RAMP_RUNS } from './sources';
 
 /** Input of {@link slopeOf}: a slope, an angle, or a rise with its run. */
 export interface SlopeInput {
@@ -67,6 +69,11 @@ interface Parsed {
 const HALF_TURN = 180;
 const INCHES_PER_FOOT = 12;
 const RAMP_LIMIT = constant(() => slopeQuantity('1:12'));
+/** Flatter than this it is a walk, not a ramp, and may rise as far as it likes. */
+const WALK_LIMIT = constant(() => slopeQuantity('1:20'));
+/** Steeper than this nothing passes for a ramp, even on old sites. */
+const NO_RAMP = constant(() => slopeQuantity('1:8'));
+const RAMP_RISE = constant(() => length('30 in'));
 
 /** Rise over run as a slope, shown as is usual for the lengths. */
 export function slopeBetween(rise: Length, run: Length): Quantity<'slope'> {
@@ -107,6 +114,15 @@ const fallOver = (slope: Quantity<'slope'>, run: Length): Length => {
   return newQuantity('length', canonicalValue(fall), unitOf('length', unit) as never);
 };
 
+/** Whether it would do as a ramp: nothing says that it is one, so a long rise is but a note. */
+function heedRamp(s: Quantity<'slope'>, rise: Length | undefined, pad: Pad): void {
+  if (s.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), s, false));
+  const like = s.greaterThan(WALK_LIMIT()) && !s.greaterThan(NO_RAMP());
+  if (like && rise?.greaterThan(RAMP_RISE())) {
+    pad.caution(cautions.longRamp(RAMP_RISE(), rise, 'note'));
+  }
+}
+
 function reckon(input: Parsed, pad: Pad): SlopeFigures {
   const s = read(input, pad);
   const percent = s.in('%');
@@ -114,7 +130,7 @@ function reckon(input: Parsed, pad: Pad): SlopeFigures {
   const angle = pad.step('angle', 'a = atan(s)', { s }, angleOf(s));
   const over = input.over;
   const fall = over && pad.step('fall', 'f = s × d', { s, d: over }, fallOver(s, over));
-  if (s.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), s));
+  heedRamp(s, input.rise ?? fall, pad);
   return {
     percent,
     inchesPerFoot: s.in('in/ft'),
@@ -132,7 +148,8 @@ function reckon(input: Parsed, pad: Pad): SlopeFigures {
  * @returns the slope as a percentage, in/ft, mm/m, 1:n and angle, and the fall
  * @throws {InputError} `give-one-of`; `does-not-fit` for 90 degrees and more; quantities that cannot
  * be read or are negative
- * @source definitions; the caution is that of the 2010 ADA Standards 405.2
+ * @source definitions; the cautions are those of the 2010 ADA Standards 405.2 (1:12) and the 1991 ADA
+ * Standards 4.8.2 (30 in in one run)
  * @example
  * ```ts
  * import { slopeOf } from 'flatwork-reckoner';
@@ -147,14 +164,14 @@ export const slopeOf: Calculation<SlopeInput, SlopeFigures> = /*#__PURE__*/ defi
   id: 'slope',
   title: 'Slope',
   version: 1,
-  sources: [CLOSED_FORM],
+  sources: [CLOSED_FORM, ADA_RAMPS, RAMP_RUNS],
   input: () =>
     fields({
-      slope: maybe(quantity('slope', 'slope', 'not-negative')),
-      angle: maybe(quantity('angle', 'angle', 'not-negative')),
-      rise: maybe(quantity('length', 'rise', 'not-negative')),
-      run: maybe(quantity('length', 'run')),
-      over: maybe(quantity('length', 'over')),
+      slope: maybe(quantity('slope', 'slope', 'not-negative', ordinary.SLOPE)),
+      angle: maybe(quantity('angle', 'angle', 'not-negative', ordinary.ANGLE)),
+      rise: maybe(quantity('length', 'rise', 'not-negative', ordinary.RISE)),
+      run: maybe(quantity('length', 'run', 'positive', ordinary.RUN)),
+      over: maybe(quantity('length', 'over', 'positive', ordinary.RUN)),
     }),
   reckon,
 });

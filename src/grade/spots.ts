@@ -22,6 +22,7 @@ import {
 import { type System, unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, label, list, maybe, quantity, reading } from '../reckoning/fields';
+import * as ordinary from './ordinary';
 
 /** One spot: where it is in plan and how high. */
 export interface SpotInput {
@@ -154,7 +155,8 @@ const FORM_LIMIT = 200;
 const UNITS = ['ft', 'in', 'm', 'mm'] as const;
 const LARGEST = 1e9;
 
-const anyLength = (what: string): Field<Length> => quantity('length', what, 'any');
+const anyLength = (what: string, range = ordinary.COORDINATE): Field<Length> =>
+  quantity('length', what, 'any', range);
 
 /** A point in plan. */
 export const planPoint = (): Field<ParsedPoint> => fields({ x: anyLength('x'), y: anyLength('y') });
@@ -190,8 +192,8 @@ export const spotFields = (): { [K in keyof ParsedSpots]: Field<ParsedSpots[K]> 
         name: maybe(label('name')),
         x: anyLength('x'),
         y: anyLength('y'),
-        elevation: maybe(anyLength('elevation')),
-        rod: maybe(anyLength('rod')),
+        elevation: maybe(anyLength('elevation', ordinary.ELEVATION)),
+        rod: maybe(anyLength('rod', ordinary.ROD)),
       }),
       0,
       SPOT_LIMIT,
@@ -201,8 +203,8 @@ export const spotFields = (): { [K in keyof ParsedSpots]: Field<ParsedSpots[K]> 
   grid: maybe(
     fields({
       at: maybe(planPoint()),
-      along: quantity('length', 'along'),
-      across: quantity('length', 'across'),
+      along: quantity('length', 'along', 'positive', ordinary.GRID_STEP),
+      across: quantity('length', 'across', 'positive', ordinary.GRID_STEP),
       unit: choice('unit', UNITS),
       elevations: numberRows('elevations', undefined, true) as Field<(number | null)[][]>,
     }),
@@ -213,13 +215,17 @@ export const spotFields = (): { [K in keyof ParsedSpots]: Field<ParsedSpots[K]> 
         name: label('name'),
         from: planPoint(),
         to: planPoint(),
-        readings: list(fields({ at: anyLength('at'), elevation: anyLength('elevation') }), 1, SPOT_LIMIT),
+        readings: list(
+          fields({ at: anyLength('at'), elevation: anyLength('elevation', ordinary.ELEVATION) }),
+          1,
+          SPOT_LIMIT,
+        ),
       }),
       1,
       FORM_LIMIT,
     ),
   ),
-  heightOfInstrument: maybe(anyLength('heightOfInstrument')),
+  heightOfInstrument: maybe(anyLength('heightOfInstrument', ordinary.ELEVATION)),
 });
 
 /** The keys that tell a surface from two points. */

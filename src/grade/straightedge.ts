@@ -4,17 +4,24 @@
  * The straightedge is laid along the readings at every place where it starts on one. It rests on the
  * two that stand highest, so the gap at a reading is the height of the line that bridges the
  * readings under it (their upper hull) above that reading.
+ *
+ * What gap is allowed belongs to the length of the edge: tolerances are published for 5, 10 and 12 ft (1.5,
+ * 3 and 4 m), and are not to be scaled to other lengths. For another edge the job must say what is allowed.
  */
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { constant, length } from '../quantity/make';
+import { length } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { CLOSED_FORM, UFGS_FLATNESS } from '../reckoning/source';
+import { CLOSED_FORM, type Source, UFGS_FLATNESS } from '../reckoning/source';
+import * as cautions from './cautions';
+import { noTolerance } from './faults';
 import { small } from './marks';
+import * as ordinary from './ordinary';
+import { GIVEN, TEN_FOOT_EDGE, TWELVE_FOOT_EDGE } from './sources';
 import { metresAs } from './spots';
 
 /** Input of {@link straightedge}. */
@@ -23,9 +30,12 @@ export interface StraightedgeInput {
   readonly readings: readonly QuantityInput<'length'>[];
   /** Distance between neighbouring readings. */
   readonly spacing: QuantityInput<'length'>;
-  /** Length of the straightedge; by default 5 ft. */
+  /** Length of the straightedge; by default 5 ft, or 1.5 m where the readings are metric. */
   readonly edge?: QuantityInput<'length'>;
-  /** The widest gap allowed; by default 1/4 in. */
+  /**
+   * The widest gap allowed; by default 1/4 in (6 mm) for edges of 5, 10 and 12 ft or 1.5, 3 and 4 m. For an
+   * edge of any other length it must be given.
+   */
   readonly allowed?: QuantityInput<'length'>;
 }
 
@@ -52,8 +62,23 @@ interface Parsed {
   readonly allowed: Length | undefined;
 }
 
-const EDGE = constant(() => length('5 ft'));
-const ALLOWED = constant(() => length('1/4 in'));
+/** A length of edge for which a tolerance is published, as each unit system names it. */
+interface Tolerance {
+  readonly edges: readonly [customary: string, metric: string];
+  readonly because: string;
+  readonly source: Source;
+}
+
+const TOLERANCES: readonly Tolerance[] = [
+  { edges: ['5 ft', '1.5 m'], because: '1/4 in in 5 ft for walks', source: UFGS_FLATNESS },
+  { edges: ['10 ft', '3 m'], because: '1/4 in (6 mm) in 10 ft for ramps and walks', source: TEN_FOOT_EDGE },
+  {
+    edges: ['12 ft', '4 m'],
+    because: '1/4 in (6 mm) in 12 ft (4 m) for roads and parking',
+    source: TWELVE_FOOT_EDGE,
+  },
+];
+const ALLOWED: Readonly<Record<System, string>> = { customary: '1/4 in', metric: '6 mm' };
 const READING_LIMIT = 2000;
 const STEP_LIMIT = 200;
 
@@ -97,27 +122,41 @@ function widest(z: readonly Decimal[], hull: readonly number[], before: Gap): Ga
   return best;
 }
 
+const sameLength = (a: Length, text: string): boolean => a.compareTo(length(text)) === 0;
+
+/** The gap allowed under this edge, and who says so. */
+function allowedUnder({ allowed, edge: given }: Parsed, edge: Length, pad: Pad): [Length, Source] {
+  if (allowed) return [allowed, GIVEN];
+  const found = TOLERANCES.find(({ edges }) => edges.some((text) => sameLength(edge, text)));
+  if (!found) return refuse('allowed', noTolerance(edge.format()));
+  const value = length(ALLOWED[systemOfQuantity(given ?? edge)]);
+  pad.assume({
+    name: 'allowed',
+    value: value.format(),
+    because: found.because,
+    override: 'Give allowed',
+    source: found.source,
+  });
+  return [value, found.source];
+}
+
+function edgeOf({ edge, readings }: Parsed, pad: Pad): Length {
+  if (edge) return edge;
+  const metric = systemOfQuantity(readings[0] as Length) === 'metric';
+  const usual = length((TOLERANCES[0] as Tolerance).edges[metric ? 1 : 0]);
+  pad.assume({
+    name: 'edge',
+    value: usual.format(),
+    because: 'walks are checked over 5 ft',
+    override: 'Give edge',
+    source: UFGS_FLATNESS,
+  });
+  return usual;
+}
+
 function reckon(input: Parsed, pad: Pad): StraightedgeFigures {
-  const edge = input.edge ?? EDGE();
-  const allowed = input.allowed ?? ALLOWED();
-  if (!input.edge) {
-    pad.assume({
-      name: 'edge',
-      value: EDGE().format(),
-      because: 'walks are checked over 5 ft',
-      override: 'Give edge',
-      source: UFGS_FLATNESS,
-    });
-  }
-  if (!input.allowed) {
-    pad.assume({
-      name: 'allowed',
-      value: ALLOWED().format(),
-      because: '1/4 in in 5 ft for walks',
-      override: 'Give allowed',
-      source: UFGS_FLATNESS,
-    });
-  }
+  const edge = edgeOf(input, pad);
+  const [allowed, source] = allowedUnder(input, edge, pad);
   const steps = edge.over(input.spacing).toNumber(':1');
   if (steps < 2) refuse('spacing', faults.doesNotFit('spacing', 'half of edge'));
   if (steps >= STEP_LIMIT + 1) refuse('spacing', faults.tooMany('readings under the edge', STEP_LIMIT));
@@ -132,7 +171,7 @@ function reckon(input: Parsed, pad: Pad): StraightedgeFigures {
   const outOfLevel = pad.step('highest less lowest reading', 'd = h − l', { h, l }, small(h.minus(l)));
   const gap = small(metresAs(best.gap, system));
   const verdict = gap.greaterThan(allowed) ? 'not flat enough' : 'flat enough';
-  if (gap.greaterThan(allowed)) pad.caution(cautions.notFlat(allowed, gap));
+  if (gap.greaterThan(allowed)) pad.caution(cautions.notFlat(allowed, gap, source));
   return { gap, at: wholeNumber(best.at + 1), allowed, verdict, outOfLevel };
 }
 
@@ -142,8 +181,10 @@ function reckon(input: Parsed, pad: Pad): StraightedgeFigures {
  * @param input - readings, their spacing, the length of the straightedge and the gap allowed
  * @returns the widest gap and where it is, and how far the line is out of level
  * @throws {InputError} `does-not-fit` where the spacing is more than half the straightedge;
- * `too-few` below three readings; `too-many`
- * @source closed form; 1/4 in in 5 ft as UFGS 03300N has it for walks
+ * `too-few` below three readings; `too-many`; `no-tolerance` where nothing is published for such an edge and
+ * `allowed` is not given
+ * @source closed form; 1/4 in in 5 ft as UFGS 03300N has it for walks, in 10 ft as ACI 117 is quoted, in
+ * 12 ft (4 m) as UFGS 02753 has it for roads and parking
  * @example
  * ```ts
  * import { straightedge } from 'flatwork-reckoner';
@@ -160,13 +201,13 @@ export const straightedge: Calculation<StraightedgeInput, StraightedgeFigures> =
   id: 'straightedge',
   title: 'Gap under a straightedge',
   version: 1,
-  sources: [CLOSED_FORM, UFGS_FLATNESS],
+  sources: [CLOSED_FORM, UFGS_FLATNESS, TEN_FOOT_EDGE, TWELVE_FOOT_EDGE],
   input: () =>
     fields({
-      readings: list(quantity('length', 'each reading', 'any'), 3, READING_LIMIT),
-      spacing: quantity('length', 'spacing'),
-      edge: maybe(quantity('length', 'edge')),
-      allowed: maybe(quantity('length', 'allowed', 'not-negative')),
+      readings: list(quantity('length', 'each reading', 'any', ordinary.ELEVATION), 3, READING_LIMIT),
+      spacing: quantity('length', 'spacing', 'positive', ordinary.READING_SPACING),
+      edge: maybe(quantity('length', 'edge', 'positive', ordinary.EDGE)),
+      allowed: maybe(quantity('length', 'allowed', 'not-negative', ordinary.GAP)),
     }),
   reckon,
 });

@@ -2,9 +2,11 @@
  * Does water run away from the building over a whole surface?
  *
  * Each facet between three spots is a plane; its fall along x and y follows from the three by
- * Cramer's rule, and its slope is the hypotenuse of both. Within `zone` of a building the part of
- * the fall that leads straight away from the nearest wall must reach the minimum; beyond it the
- * slope itself must reach `minimumBeyond`. Ponds fill to the spot they spill over; their volume is
+ * Cramer's rule, and its slope is the hypotenuse of both. Where any of it lies within `zone` of a
+ * building, the part of the fall that leads straight away from the nearest wall must reach the minimum;
+ * beyond, the slope itself must reach `minimumBeyond`. A facet that falls back may do so where a
+ * valley that falls, or a drain, lies between it and the building and none of its water gets past. Valleys must fall by
+ * themselves, see `valleys.ts`. Ponds fill to the spot they spill over; their volume is
  * the sum over facets of the prisms under water, in closed form.
  *
  * Elevations, slopes, depths and volumes are exact. Which way water runs is searched in binary
@@ -12,6 +14,7 @@
  */
 
 import type { PointInput } from '../geometry/outline';
+import { edgeBefore, nextEdge } from '../geometry/tin';
 import { angleTo, Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length, slope } from '../quantity/make';
@@ -24,10 +27,12 @@ import {
 } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import * as shared from '../reckoning/cautions';
 import { choice, type Field, fields, label, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE, IRC_DRAINAGE, PCA_DRAINAGE } from '../reckoning/source';
+import { COMMON_PRACTICE, IRC_DRAINAGE, PCA_DRAINAGE, type Source } from '../reckoning/source';
+import * as cautions from './cautions';
+import { type FallingBack, fallingBack, isCaught, TRIFLE } from './falling-back';
 import {
   type FlowPath,
   NO_FALL,
@@ -37,9 +42,10 @@ import {
   reachOf,
   roughLengths,
 } from './flow';
-import { GRADE_USES, type GradeUse, limitOf } from './limits';
+import { GRADE_USES, type GradeUse, isAccessible, isGround, limitOf } from './limits';
 import {
   ASTRIDE,
+  awayFall,
   awayFrom,
   lines as lineFields,
   locate,
@@ -50,12 +56,16 @@ import {
   type Place,
   type PlacedLine,
   place,
+  reachesInto,
   type SurfaceLineInput,
 } from './lines';
 import { small } from './marks';
+import * as ordinary from './ordinary';
 import { type FoundPond, type ShorePoint, shoreOf } from './ponds';
+import { GIVEN, GRADING_STANDARDS, GUTTER_LEAST } from './sources';
 import { type ExactSpot, metresAs, type ParsedSpots, type SpotsInput, spotFields, surveyOf } from './spots';
 import { type Site, siteOf } from './terrain';
+import { type FoundValley, isFlat, valleysOf } from './valleys';
 
 /** A sill or threshold that the surface must stay below. */
 export interface SillInput {
@@ -89,6 +99,12 @@ export interface SurfaceDrainageInput extends SpotsInput {
   readonly minimum?: QuantityInput<'slope'>;
   /** Least slope beyond `zone`; by default 1%. */
   readonly minimumBeyond?: QuantityInput<'slope'>;
+  /**
+   * Least fall along a valley, where two facets drain into the side between them, and along a curb; by
+   * default 0.3% on paving and 0.5% on ground, or 2% on ground within `zone` of a building that the valley
+   * keeps water from.
+   */
+  readonly minimumValley?: QuantityInput<'slope'>;
   /** The most that the surface may slope in any direction; goes before that of `use`. */
   readonly maximum?: QuantityInput<'slope'>;
   /** How far from a building `minimum` applies; by default 10 ft. */
@@ -131,6 +147,38 @@ export interface FacetFigure {
   readonly angleToWall?: Quantity<'angle'>;
   /** What is at fault with it, or `drains`; one both too steep and otherwise at fault is listed twice. */
   readonly verdict: 'drains' | 'too flat' | 'runs to the building' | 'too steep';
+}
+
+/** A valley: the side that two facets drain into, or the foot of a curb. */
+export interface ValleyFigure {
+  /** Its higher end. */
+  readonly from: string;
+  /** Its lower end. */
+  readonly to: string;
+  /** Fall along it. */
+  readonly fall: Quantity<'slope'>;
+  /** The least that it must fall. */
+  readonly required: Quantity<'slope'>;
+  /** Length in plan. */
+  readonly length: Quantity<'length'>;
+  /** The curb that it runs along, where it does. */
+  readonly curb?: string;
+  /** Whether it falls as it must. */
+  readonly verdict: 'drains' | 'too flat';
+}
+
+/** What of the surface falls back towards a building. */
+export interface FallsBackFigure {
+  /** The building line nearest to it. */
+  readonly line: string;
+  /** Plan area that falls back. */
+  readonly area: Quantity<'area'>;
+  /** Part of it whose water gets to a building. */
+  readonly reaching: Quantity<'area'>;
+  /** Part of it whose water stands on the way, in a valley too flat or a pond. */
+  readonly standing: Quantity<'area'>;
+  /** Part of it that a valley or a drain catches before the building. */
+  readonly caught: Quantity<'area'>;
 }
 
 /** Water that stands. */
@@ -223,12 +271,24 @@ export interface SurfaceDrainageFigures {
   readonly steepest: Quantity<'slope'>;
   /** Slope of the flattest facet. */
   readonly flattest: Quantity<'slope'>;
-  /** How many facets run to a building within the zone. */
+  /** How many facets run to a building within the zone, but for those behind a valley or drain that takes it. */
   readonly reverse: Quantity<'count'>;
   /** How many facets fall less than required. */
   readonly short: Quantity<'count'>;
   /** Facets at fault, the worst first, at most 100; then the others where there are no more than 100 in all. */
   readonly facetList: readonly FacetFigure[];
+  /** How many valleys there are: sides that two facets drain into, and feet of curbs. */
+  readonly valleys: Quantity<'count'>;
+  /** How many of them fall less than they must. */
+  readonly flatValleys: Quantity<'count'>;
+  /** The valley that lacks most of the fall it must have, or has least to spare; left out where there is none. */
+  readonly worstValley?: ValleyFigure;
+  /** Valleys, the worst first, at most 100. */
+  readonly valleyList: readonly ValleyFigure[];
+  /** Plan area that falls back towards a building, near or far. */
+  readonly areaBack: Quantity<'area'>;
+  /** That area by building line. */
+  readonly fallsBack: readonly FallsBackFigure[];
   /** How many ponds there are, however shallow. */
   readonly pondCount: Quantity<'count'>;
   /** Ponds, the largest first, at most 100. */
@@ -257,6 +317,7 @@ export interface ParsedSurface extends ParsedSpots {
   readonly use: GradeUse | undefined;
   readonly minimum: Slope | undefined;
   readonly minimumBeyond: Slope | undefined;
+  readonly minimumValley?: Slope | undefined;
   readonly maximum: Slope | undefined;
   readonly zone: Length | undefined;
   readonly nearLine: Length | undefined;
@@ -282,7 +343,17 @@ const PLACE_LIMIT = 100;
 const ZONE = constant(() => length('10 ft'));
 const NEAR = constant(() => length('1/2 in'));
 const SHALLOW = constant(() => length('1/8 in'));
+const HELD = 40;
+/** In square metres, by definition. */
+const SQUARE_FOOT = 0.09290304;
 const BEYOND = constant(() => slope('1%'));
+const GUTTER = constant(() => slope('0.3%'));
+const GRASS_VALLEY = constant(() => slope('0.5%'));
+const SWALE = constant(() => slope('2%'));
+/** What gutters are better given than the least. */
+const GOOD_GUTTER = constant(() => slope('1%'));
+const RAMP_RISE = constant(() => length('30 in'));
+const HANDRAIL_RISE = constant(() => length('6 in'));
 const FREEBOARD = constant(() => length('1 in'));
 /** Ponds shallower than this, in metres, come from binary rounding. */
 const NO_DEPTH = 1e-7;
@@ -294,15 +365,20 @@ export const surfaceFields = (): Field<ParsedSurface> =>
     lines: maybe(lineFields()),
     outline: maybe(list(place('each corner'), 3, OUTLINE_LIMIT)),
     use: maybe(choice('use', GRADE_USES)),
-    minimum: maybe(quantity('slope', 'minimum', 'not-negative')),
-    minimumBeyond: maybe(quantity('slope', 'minimumBeyond', 'not-negative')),
-    maximum: maybe(quantity('slope', 'maximum')),
-    zone: maybe(quantity('length', 'zone')),
-    nearLine: maybe(quantity('length', 'nearLine')),
-    pondDepth: maybe(quantity('length', 'pondDepth', 'not-negative')),
+    minimum: maybe(quantity('slope', 'minimum', 'not-negative', ordinary.LEAST_FALL)),
+    minimumBeyond: maybe(quantity('slope', 'minimumBeyond', 'not-negative', ordinary.LEAST_FALL)),
+    minimumValley: maybe(quantity('slope', 'minimumValley', 'not-negative', ordinary.LEAST_FALL)),
+    maximum: maybe(quantity('slope', 'maximum', 'positive', ordinary.MOST_FALL)),
+    zone: maybe(quantity('length', 'zone', 'positive', ordinary.ZONE)),
+    nearLine: maybe(quantity('length', 'nearLine', 'positive', ordinary.NEAR_LINE)),
+    pondDepth: maybe(quantity('length', 'pondDepth', 'not-negative', ordinary.POND_DEPTH)),
     sills: maybe(
       list(
-        fields({ name: label('name'), at: place('at'), elevation: quantity('length', 'elevation', 'any') }),
+        fields({
+          name: label('name'),
+          at: place('at'),
+          elevation: quantity('length', 'elevation', 'any', ordinary.ELEVATION),
+        }),
         0,
         PLACE_LIMIT,
       ),
@@ -312,7 +388,7 @@ export const surfaceFields = (): Field<ParsedSurface> =>
         fields({
           name: label('name'),
           at: place('at'),
-          flow: maybe(quantity('volume-rate', 'flow', 'not-negative')),
+          flow: maybe(quantity('volume-rate', 'flow', 'not-negative', ordinary.INFLOW)),
         }),
         0,
         PLACE_LIMIT,
@@ -320,15 +396,21 @@ export const surfaceFields = (): Field<ParsedSurface> =>
     ),
   });
 
-/** The limits that this surface is held to. */
+/** The limits that this surface is held to, and where each comes from. */
 export interface Held {
   readonly minimum: Slope;
   readonly beyond: Slope;
+  readonly valley: Slope;
+  /** What a valley must fall that keeps water from a building near by. */
+  readonly swale: Slope;
   readonly maximum: Slope | undefined;
   readonly zone: Length;
   readonly near: Length;
   readonly pondDepth: Length;
   readonly use: GradeUse;
+  readonly sources: Readonly<
+    Record<'minimum' | 'beyond' | 'valley' | 'swale' | 'maximum' | 'pondDepth', Source>
+  >;
 }
 
 function assumed<T extends Quantity>(
@@ -345,27 +427,78 @@ function assumed<T extends Quantity>(
   return value;
 }
 
-function heldTo(input: ParsedSurface, pad: Pad): Held {
+/** The least that drains, where a use has a published most only. */
+function leastOf(use: GradeUse): {
+  readonly least: Slope;
+  readonly because: string;
+  readonly source: Source;
+} {
+  const { least, because, source } = limitOf(use);
+  if (least) return { least, because, source };
+  return { least: BEYOND(), because: 'the least for outdoor slabs', source: PCA_DRAINAGE };
+}
+
+const assumedValley = (use: GradeUse): { least: Slope; because: string; source: Source } =>
+  isGround(use)
+    ? { least: GRASS_VALLEY(), because: 'the least along a grassed swale', source: GRADING_STANDARDS }
+    : { least: GUTTER(), because: 'the least along a paved gutter', source: GUTTER_LEAST };
+
+/** The default in the units of the input: 10 ft and 3 m are not the same, so only the showing changes. */
+const shownFor = (system: System, usual: () => Length): (() => Length) =>
+  system === 'metric' ? () => usual().in('mm') : usual;
+
+function heldTo(input: ParsedSurface, system: System, pad: Pad): Held {
   const use = input.use ?? 'paved-by-building';
   const limit = limitOf(use);
-  const least = limit.least ?? slope('0%');
-  const because = limit.least ? limit.because : `no least slope is published for this: ${limit.because}`;
-  const minimum = assumed(pad, 'minimum', input.minimum, () => least, because, limit.source);
+  const least = leastOf(use);
+  const minimum = assumed(pad, 'minimum', input.minimum, () => least.least, least.because, least.source);
+  const beyond = assumed(
+    pad,
+    'minimumBeyond',
+    input.minimumBeyond,
+    () => (minimum.lessThan(BEYOND()) ? minimum : BEYOND()),
+    'the least for outdoor slabs',
+    PCA_DRAINAGE,
+  );
+  const flow = assumedValley(use);
+  const valley = assumed(
+    pad,
+    'minimumValley',
+    input.minimumValley,
+    () => flow.least,
+    flow.because,
+    flow.source,
+  );
   return {
     use,
     minimum,
-    beyond: assumed(
-      pad,
-      'minimumBeyond',
-      input.minimumBeyond,
-      () => (minimum.lessThan(BEYOND()) ? minimum : BEYOND()),
-      'the least for outdoor slabs',
-      PCA_DRAINAGE,
-    ),
+    beyond,
+    valley,
+    swale: input.minimumValley ?? (isGround(use) ? SWALE() : valley),
     maximum: input.maximum ?? limit.most,
     zone: assumed(pad, 'zone', input.zone, ZONE, 'the code asks for the fall within 10 ft', IRC_DRAINAGE),
-    near: assumed(pad, 'nearLine', input.nearLine, NEAR, 'spots are seldom placed nearer than that'),
-    pondDepth: assumed(pad, 'pondDepth', input.pondDepth, SHALLOW, 'water that shallow dries off by itself'),
+    near: assumed(
+      pad,
+      'nearLine',
+      input.nearLine,
+      shownFor(system, NEAR),
+      'spots are seldom placed nearer than that',
+    ),
+    pondDepth: assumed(
+      pad,
+      'pondDepth',
+      input.pondDepth,
+      shownFor(system, SHALLOW),
+      'water that shallow dries off by itself',
+    ),
+    sources: {
+      minimum: input.minimum ? GIVEN : least.source,
+      beyond: input.minimumBeyond ? GIVEN : PCA_DRAINAGE,
+      valley: input.minimumValley ? GIVEN : flow.source,
+      swale: input.minimumValley ? GIVEN : IRC_DRAINAGE,
+      maximum: input.maximum ? GIVEN : (limit.mostSource ?? limit.source),
+      pondDepth: input.pondDepth ? GIVEN : COMMON_PRACTICE,
+    },
   };
 }
 
@@ -378,33 +511,14 @@ interface Judged {
   readonly flattest: number;
   /** How far each facet is below what is required; higher is worse. */
   readonly lack: Float64Array;
+  /** 1 for facets with a part within the zone of a building that must fall straight away from it. */
+  readonly zoned: Uint8Array;
+  readonly valleys: readonly FoundValley[];
+  readonly back: FallingBack;
+  readonly reach: Reach | undefined;
 }
 
 const perMetre = (s: Slope): number => s.toNumber('mm/m') / 1000;
-
-/** Slope straight away from the nearest wall, per metre; `undefined` beyond the zone. */
-function awayFall(site: Site, t: number, zone: number): number | undefined {
-  const { tin } = site.terrain;
-  const { piece, distance, x, y } = nearestToFacet(site.walls, tin, t);
-  if (piece === -1 || distance > zone || distance < ASTRIDE) return undefined;
-  const wall = site.walls[piece] as Piece;
-  const [dx, dy] = [wall.b.x - wall.a.x, wall.b.y - wall.a.y];
-  const along = ((x - wall.a.x) * dx + (y - wall.a.y) * dy) / (dx * dx + dy * dy || 1);
-  const s = Math.min(1, Math.max(0, along));
-  let [nx, ny] = [x - wall.a.x - s * dx, y - wall.a.y - s * dy];
-  if (along > 0 && along < 1) {
-    const turned = dx * (y - wall.a.y) - dy * (x - wall.a.x) < 0 ? -1 : 1;
-    [nx, ny] = [-dy * turned, dx * turned];
-  }
-  return ((tin.fallX[t] as number) * nx + (tin.fallY[t] as number) * ny) / (Math.hypot(nx, ny) || 1);
-}
-
-/** The limits in binary numbers. */
-interface Least {
-  readonly minimum: number;
-  readonly beyond: number;
-  readonly zone: number;
-}
 
 /** Fall of each facet per metre. */
 function fallsOf({ terrain: { tin } }: Site): Float64Array {
@@ -424,29 +538,49 @@ function extremes(falls: Float64Array): { readonly steepest: number; readonly fl
   return { steepest, flattest };
 }
 
+/** Which facets have any part within the zone of a building, and how each falls away from it. */
+function zonedFacets(site: Site, zone: number): { zoned: Uint8Array; away: Float64Array } {
+  const { tin } = site.terrain;
+  const [zoned, away] = [new Uint8Array(tin.facets), new Float64Array(tin.facets)];
+  for (let t = 0; t < tin.facets && site.walls.length > 0; t += 1) {
+    const off = awayFall(site.walls, tin, t);
+    if (off === undefined) continue;
+    away[t] = off;
+    const wall = site.walls[nearestToFacet(site.walls, tin, t).piece] as Piece;
+    if (reachesInto(wall, tin, t, zone)) zoned[t] = 1;
+  }
+  return { zoned, away };
+}
+
+function steeperThan(falls: Float64Array, maximum: Slope | undefined): number[] {
+  const most = maximum ? perMetre(maximum) + NO_FALL : Number.POSITIVE_INFINITY;
+  return Array.from(falls, (_, t) => t).filter((t) => (falls[t] as number) > most);
+}
+
 function judge(site: Site, held: Held): Judged {
-  const least: Least = {
-    minimum: perMetre(held.minimum),
-    beyond: perMetre(held.beyond),
-    zone: held.zone.toNumber('m'),
-  };
-  const maximum = held.maximum ? perMetre(held.maximum) : Number.POSITIVE_INFINITY;
+  const [minimum, beyond, zone] = [perMetre(held.minimum), perMetre(held.beyond), held.zone.toNumber('m')];
   const walled = site.walls.length > 0;
   const falls = fallsOf(site);
+  const valleyLeast = { least: perMetre(held.valley), swale: perMetre(held.swale), zone };
+  const deep = held.pondDepth.toNumber('m');
+  const valleys = valleysOf(site, valleyLeast, deep);
+  const back = fallingBack(site, valleys, valleyLeast.least, deep);
+  const reach = walled ? reachOf(site.terrain) : undefined;
+  const { zoned, away } = zonedFacets(site, zone);
   const lack = new Float64Array(falls.length);
-  const [reverse, short, steep]: [number[], number[], number[]] = [[], [], []];
+  const [reverse, short]: [number[], number[]] = [[], []];
   for (let t = 0; t < falls.length; t += 1) {
-    const fall = falls[t] as number;
-    // Beyond the zone, or with no wall about, the slope itself counts.
-    const away = walled ? awayFall(site, t, least.zone) : undefined;
-    const wanted = walled && away === undefined ? least.beyond : least.minimum;
-    const missing = wanted - (away ?? fall);
-    lack[t] = missing;
-    if (away !== undefined && away < -NO_FALL) reverse.push(t);
-    else if (missing > NO_FALL) short.push(t);
-    if (fall > maximum + NO_FALL) steep.push(t);
+    const off = away[t] as number;
+    // Beyond the zone, or where a valley or drain takes the water, the slope itself counts.
+    const byWall = zoned[t] === 1 && !isCaught(back, reach, t, off < 0);
+    if (!byWall) zoned[t] = 0;
+    const least = byWall || !walled ? minimum : beyond;
+    lack[t] = least - (byWall ? off : (falls[t] as number));
+    if (byWall && off < -NO_FALL) reverse.push(t);
+    else if ((lack[t] as number) > NO_FALL) short.push(t);
   }
-  return { reverse, short, steep, ...extremes(falls), lack };
+  const steep = steeperThan(falls, held.maximum);
+  return { reverse, short, steep, ...extremes(falls), lack, zoned, valleys, back, reach };
 }
 
 const cornersOf = ({ terrain: { tin } }: Site, t: number): [number, number, number] =>
@@ -651,9 +785,10 @@ function leavesOver(site: Site, { leavesBy }: FlowPath): string {
   if (drain) return drain;
   const { spoke } = terrain;
   for (let i = spoke.from[leavesBy.spot] as number; i < (spoke.from[leavesBy.spot + 1] as number); i += 1) {
-    const e = spoke.edges[i] as number;
-    if ((sides.wall[e] as number) === 0 && (sides.along[e] as number) > 0)
-      return named(sides.along[e]) ?? 'open edge';
+    // The sides that begin at the spot, and those that end there.
+    for (const e of [spoke.edges[i] as number, edgeBefore(spoke.edges[i] as number)]) {
+      if (sides.wall[e] === 0 && (sides.along[e] as number) > 0) return named(sides.along[e]) ?? 'open edge';
+    }
   }
   return 'open edge';
 }
@@ -698,8 +833,6 @@ function longestPath(site: Site): PathFigure {
   return pathFigure(site, site.survey.name(from), path);
 }
 
-const TRIFLE = 1e-6;
-
 interface Arriving {
   area: number;
   readonly spots: Set<number>;
@@ -730,7 +863,7 @@ function reachFigures(site: Site, reach: Reach): ReachFigure[] {
       .sort((a, b) => (tin.z[b] as number) - (tin.z[a] as number))
       .slice(0, NAMED)
       .map(survey.name),
-    area: areaAs(new Decimal(area.toPrecision(6)), survey.system),
+    area: sixFigures(area, survey.system),
   }));
 }
 
@@ -782,7 +915,7 @@ function sillFigures(site: Site, sills: NonNullable<ParsedSurface['sills']>, pad
       { e, z: surface },
       small(e.minus(surface)),
     );
-    if (freeboard.lessThan(FREEBOARD())) pad.caution(cautions.lowThreshold(FREEBOARD(), freeboard));
+    if (freeboard.lessThan(FREEBOARD())) pad.caution(shared.lowThreshold(FREEBOARD(), freeboard));
     return { name, freeboard };
   });
 }
@@ -801,8 +934,79 @@ function inflowFigures(site: Site, inflows: NonNullable<ParsedSurface['inflows']
   });
 }
 
-const worstSlope = (list: readonly FacetFigure[], verdict: FacetFigure['verdict']): FacetFigure | undefined =>
-  list.find((f) => f.verdict === verdict);
+/** Where the middle of a half-edge lies, to break ties alike in whatever order the spots came. */
+function placeOfEdge({ terrain: { tin } }: Site, e: number): number {
+  const [p, q] = [tin.corner[e] as number, tin.corner[nextEdge(e)] as number];
+  return (tin.x[p] as number) + (tin.x[q] as number);
+}
+
+/** The worst first: those that lack most, then those with least to spare, then the longest. */
+function worstValleys(site: Site, valleys: readonly FoundValley[]): FoundValley[] {
+  const spare = ({ fall, least }: FoundValley): number => Math.round((fall - least) / NO_FALL);
+  return [...valleys].sort(
+    (a, b) => spare(a) - spare(b) || placeOfEdge(site, a.edge) - placeOfEdge(site, b.edge),
+  );
+}
+
+function valleyFigure(site: Site, valley: FoundValley, held: Held): ValleyFigure {
+  const { survey, lines } = site;
+  const [p, q] = [survey.exact(valley.from), survey.exact(valley.to)];
+  const long = Decimal.hypot(q.x.minus(p.x), q.y.minus(p.y));
+  const curb = lines[valley.curb - 1]?.name;
+  return {
+    from: survey.name(valley.from),
+    to: survey.name(valley.to),
+    fall: slopeOfFall(p.z.minus(q.z).div(long), survey.system),
+    required: valley.bySwaleRule ? held.swale : held.valley,
+    length: metresAs(long.toSignificantDigits(HELD), survey.system),
+    ...(curb === undefined ? {} : { curb }),
+    verdict: isFlat(valley) ? 'too flat' : 'drains',
+  };
+}
+
+/** Plan area of a facet, in binary numbers. */
+function areaOf({ terrain: { tin } }: Site, t: number): number {
+  const [a, b, c] = [tin.corner[3 * t], tin.corner[3 * t + 1], tin.corner[3 * t + 2]] as [
+    number,
+    number,
+    number,
+  ];
+  const [ax, ay] = [tin.x[a] as number, tin.y[a] as number];
+  const cross =
+    ((tin.x[b] as number) - ax) * ((tin.y[c] as number) - ay) -
+    ((tin.y[b] as number) - ay) * ((tin.x[c] as number) - ax);
+  return Math.abs(cross) / 2;
+}
+
+/** Six figures are what a binary sum of facets is good to. */
+function sixFigures(squareMetres: number, system: System): Quantity<'area'> {
+  const unit = system === 'metric' ? 1 : SQUARE_FOOT;
+  const area = areaAs(new Decimal((squareMetres / unit).toPrecision(6)).times(unit), system);
+  return system === 'metric' ? area : area.in('ft2');
+}
+
+/** What falls back, by the building line nearest to it, in the order of the lines. */
+function backFigures(site: Site, { back, reach }: Judged): FallsBackFigure[] {
+  const { system } = site.survey;
+  return site.lines.flatMap(({ name }, i) => {
+    const facets = back.facets.filter((t) => back.line[t] === i + 1);
+    if (facets.length === 0) return [];
+    const sum = (share: (t: number) => number): Quantity<'area'> =>
+      sixFigures(
+        facets.reduce((total, t) => total + share(t) * areaOf(site, t), 0),
+        system,
+      );
+    return [
+      {
+        line: name,
+        area: sum(() => 1),
+        reaching: sum((t) => reach?.share[t] ?? 0),
+        standing: sum((t) => back.stands[t] as number),
+        caught: sum((t) => back.caught[t] as number),
+      },
+    ];
+  });
+}
 
 function heedWater(figures: SurfaceDrainageFigures, held: Held, pad: Pad): void {
   for (const { line, from } of figures.reaches) {
@@ -812,25 +1016,82 @@ function heedWater(figures: SurfaceDrainageFigures, held: Held, pad: Pad): void 
     if (reaches !== undefined) pad.caution(cautions.waterReaches(reaches, name));
   }
   const pond = figures.ponds.find(({ depth }) => depth.greaterThan(held.pondDepth));
-  if (pond) pad.caution(cautions.ponding(held.pondDepth, pond.depth));
+  if (pond) pad.caution(cautions.ponding(held.pondDepth, pond.depth, held.sources.pondDepth));
 }
 
-function heedSlopes({ facetList: list }: SurfaceDrainageFigures, held: Held, pad: Pad): void {
-  const reverse = worstSlope(list, 'runs to the building');
-  if (reverse?.away) pad.caution(cautions.runsToBuilding(held.minimum, reverse.away));
-  const short = worstSlope(list, 'too flat');
-  if (short) {
-    const beyond = short.away !== undefined && short.slope.lessThan(held.beyond);
-    pad.caution(cautions.tooFlat(beyond ? held.beyond : held.minimum, short.away ?? short.slope));
+const whereOf = ({ from, to, curb }: ValleyFigure): string =>
+  `${curb === undefined ? '' : `along ${curb} `}from ${from} to ${to}`;
+
+/** A valley too flat; or one that falls enough, but less than gutters are better given. */
+function heedValleys({ verdict, valleyList: list }: SurfaceDrainageFigures, held: Held, pad: Pad): void {
+  const worst = list[0];
+  if (!worst) return;
+  const bySwale = worst.required === held.swale && held.swale !== held.valley;
+  const source = bySwale ? held.sources.swale : held.sources.valley;
+  if (worst.verdict === 'too flat') {
+    pad.caution(cautions.flatValley(whereOf(worst), worst.required, worst.fall, source));
+    return;
   }
-  const steep = worstSlope(list, 'too steep');
-  if (steep && held.maximum) {
-    pad.caution(cautions.tooSteep(held.maximum, steep.slope, limitOf(held.use).source));
+  const flattest = list.reduce((a, b) => (b.fall.lessThan(a.fall) ? b : a));
+  const good = GOOD_GUTTER();
+  // Where something graver is wrong, a gutter that might be better is not worth reading.
+  if (verdict !== 'drains' || source === GIVEN || isGround(held.use)) return;
+  if (!flattest.fall.lessThan(good)) return;
+  pad.caution(cautions.nearlyLevelValley(whereOf(flattest), good, flattest.fall, GRADING_STANDARDS));
+}
+
+const byLack = (list: readonly number[], lack: Float64Array): number | undefined =>
+  list.reduce<number | undefined>(
+    (worst, t) => (worst === undefined || (lack[t] as number) > (lack[worst] as number) ? t : worst),
+    undefined,
+  );
+
+function heedSlopes(site: Site, judged: Judged, held: Held, pad: Pad): void {
+  const reverse = byLack(judged.reverse, judged.lack);
+  if (reverse !== undefined) {
+    const { away } = facetFigure(site, reverse, 'runs to the building');
+    if (away) pad.caution(cautions.runsToBuilding(held.minimum, away, held.sources.minimum));
+  }
+  const short = byLack(judged.short, judged.lack);
+  if (short !== undefined) {
+    const { away, slope: whole } = facetFigure(site, short, 'too flat');
+    const near = judged.zoned[short] === 1;
+    const limit = near || site.walls.length === 0 ? 'minimum' : 'beyond';
+    pad.caution(cautions.tooFlat(held[limit], near && away ? away : whole, held.sources[limit]));
+  }
+  const [steep] = judged.steep;
+  if (steep !== undefined && held.maximum) {
+    const { slope: whole } = facetFigure(site, judged.steepest, 'too steep');
+    pad.caution(cautions.tooSteep(held.maximum, whole, held.sources.maximum, isAccessible(held.use)));
   }
 }
 
-function heed(figures: SurfaceDrainageFigures, site: Site, held: Held, pad: Pad): void {
-  heedSlopes(figures, held, pad);
+/** What falls back and is not met by a stop already: caught, standing on the way or running off. */
+function heedBack(figures: SurfaceDrainageFigures, pad: Pad): void {
+  if (figures.reverse.sign() > 0 || figures.reaches.length > 0) return;
+  for (const { line, area, standing, caught } of figures.fallsBack) {
+    const end = caught.sign() > 0 ? 'caught' : 'leaves';
+    pad.caution(cautions.fallsBack(area, line, standing.sign() > 0 ? 'stands' : end));
+  }
+}
+
+/** A ramp is one run unless its landings are checked apart. */
+function heedRamp(site: Site, held: Held, pad: Pad): void {
+  if (held.use !== 'accessible-ramp') return;
+  const { tin } = site.terrain;
+  const heights = [...new Set(tin.corner)].map((v) => tin.z[v] as number);
+  const lowest = heights.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+  const highest = heights.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  const rise = small(metresAs(found(highest - lowest), site.survey.system));
+  if (rise.greaterThan(RAMP_RISE())) pad.caution(cautions.longRamp(RAMP_RISE(), rise, 'stop'));
+  if (rise.greaterThan(HANDRAIL_RISE())) pad.caution(cautions.rampHandrails(HANDRAIL_RISE(), rise));
+}
+
+function heed(figures: SurfaceDrainageFigures, site: Site, judged: Judged, held: Held, pad: Pad): void {
+  heedSlopes(site, judged, held, pad);
+  heedValleys(figures, held, pad);
+  heedBack(figures, pad);
+  heedRamp(site, held, pad);
   heedWater(figures, held, pad);
   if (site.walls.length === 0) pad.caution(cautions.noBuildingLine);
   for (const { name } of site.missed) pad.caution(cautions.lineOffSurface(name));
@@ -840,18 +1101,23 @@ function heed(figures: SurfaceDrainageFigures, site: Site, held: Held, pad: Pad)
 function verdictOf(
   figures: Omit<SurfaceDrainageFigures, 'verdict'>,
   pondDepth: Length,
+  shut: boolean,
 ): SurfaceDrainageFigures['verdict'] {
   const inflow = figures.inflows.some(({ reaches }) => reaches !== undefined);
   if (figures.reverse.sign() > 0 || figures.reaches.length > 0 || inflow) return 'runs to the building';
-  if (figures.ponds.some(({ depth }) => depth.greaterThan(pondDepth))) return 'water stands';
-  return figures.short.sign() > 0 ? 'too flat' : 'drains';
+  if (shut || figures.ponds.some(({ depth }) => depth.greaterThan(pondDepth))) return 'water stands';
+  return figures.short.sign() > 0 || figures.flatValleys.sign() > 0 ? 'too flat' : 'drains';
 }
 
-function work({ facetList: list, ponds }: SurfaceDrainageFigures, pad: Pad): void {
+function work({ facetList: list, ponds, worstValley }: SurfaceDrainageFigures, pad: Pad): void {
   const worst = list[0];
   if (worst) {
     const { alongX: X, alongY: Y, slope: S } = worst;
     pad.step(`slope of the facet ${worst.spots.join(', ')}`, 'S = hypot(X, Y)', { X, Y }, S);
+  }
+  if (worstValley) {
+    const { from, to, fall: s, length: l } = worstValley;
+    pad.step(`fall along the valley from ${from} to ${to}`, 'f = s × l', { s, l }, small(s.times(l)));
   }
   const pond = ponds[0];
   if (pond) {
@@ -865,8 +1131,8 @@ const volumeSum = (ponds: readonly PondFigure[], system: System): Quantity<'volu
 
 /** Build the site of a surface and what it is held to. */
 export function readSite(input: ParsedSurface, pad: Pad): { readonly site: Site; readonly held: Held } {
-  const held = heldTo(input, pad);
   const survey = surveyOf(input);
+  const held = heldTo(input, survey.system, pad);
   const near = canonicalValue(held.near).toNumber();
   return { held, site: siteOf(survey, { lines: input.lines ?? [], outline: input.outline, near }) };
 }
@@ -881,6 +1147,10 @@ export function checkSurface(input: ParsedSurface, pad: Pad): SurfaceDrainageFig
   const judged = judge(site, held);
   const ponds = pondsFound(site);
   const listed = ponds.slice(0, LISTED).map((pond) => pondFigure(site, pond));
+  const valleyList = worstValleys(site, judged.valleys)
+    .slice(0, LISTED)
+    .map((valley) => valleyFigure(site, valley, held));
+  const back = backFigures(site, judged);
   const parts = {
     spots: wholeNumber(survey.count),
     facets: wholeNumber(terrain.tin.facets),
@@ -891,17 +1161,26 @@ export function checkSurface(input: ParsedSurface, pad: Pad): SurfaceDrainageFig
     reverse: wholeNumber(judged.reverse.length),
     short: wholeNumber(judged.short.length),
     facetList: facetList(site, judged),
+    valleys: wholeNumber(judged.valleys.length),
+    flatValleys: wholeNumber(judged.valleys.filter(isFlat).length),
+    ...(valleyList[0] ? { worstValley: valleyList[0] } : {}),
+    valleyList,
+    areaBack: back.reduce((sum, { area }) => sum.plus(area), sixFigures(0, survey.system)),
+    fallsBack: back,
     pondCount: wholeNumber(ponds.length),
     ponds: listed,
     pondVolume: volumeSum(listed, survey.system),
     lowSpots: lowSpots(site, ponds),
     longestPath: longestPath(site),
-    reaches: site.walls.length > 0 ? reachFigures(site, reachOf(terrain)) : [],
+    reaches: judged.reach ? reachFigures(site, judged.reach) : [],
     sills: sillFigures(site, input.sills ?? [], pad),
     inflows: inflowFigures(site, input.inflows ?? []),
   };
-  const figures: SurfaceDrainageFigures = { verdict: verdictOf(parts, held.pondDepth), ...parts };
+  const figures: SurfaceDrainageFigures = {
+    verdict: verdictOf(parts, held.pondDepth, site.sides.shut),
+    ...parts,
+  };
   work(figures, pad);
-  heed(figures, site, held, pad);
+  heed(figures, site, judged, held, pad);
   return figures;
 }

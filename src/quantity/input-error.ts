@@ -56,6 +56,7 @@ export type IssueCode =
   | 'no-datum'
   | 'conflicting-grades'
   | 'outside-surface'
+  | 'no-tolerance'
   | 'no-solution'
   | 'perimeter-unknown'
   | 'out-of-order'

@@ -5,12 +5,9 @@
  */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from './result';
-import type { Source } from './source';
 import * as sources from './source';
 
 type Length = Quantity<'length'>;
-
-type Slope = Quantity<'slope'>;
 
 export const thinSlab = (limit: Length, actual: Length): Caution => ({
   code: 'thin-slab',
@@ -47,34 +44,6 @@ export const handrail = (limit: Quantity<'count'>, actual: Quantity<'count'>): C
   limit,
   actual,
   source: sources.IRC_HANDRAIL,
-});
-
-export const runsToBuilding = (limit: Slope, actual: Slope): Caution => ({
-  code: 'runs-to-building',
-  severity: 'stop',
-  sentence:
-    'the surface falls towards the building: water will run to the wall or the door. Correct the grade before any concrete is placed',
-  limit,
-  actual,
-  source: sources.IRC_DRAINAGE,
-});
-
-export const tooFlat = (limit: Slope, actual: Slope, source: Source = sources.PCA_DRAINAGE): Caution => ({
-  code: 'too-flat',
-  severity: 'warning',
-  sentence: `the surface falls less than the required ${limit.format()}: water will stand. Correct the grade before any concrete is placed`,
-  limit,
-  actual,
-  source,
-});
-
-export const steeperThanRamp = (limit: Slope, actual: Slope): Caution => ({
-  code: 'steeper-than-ramp',
-  severity: 'warning',
-  sentence: `steeper than ${limit.format()}, the most a new accessible ramp may have; people slip on it when it is icy. Check the local code`,
-  limit,
-  actual,
-  source: sources.ADA_RAMPS,
 });
 
 export const silica: Caution = {
@@ -128,53 +97,6 @@ export const lowThreshold = (limit: Length, actual: Length): Caution => ({
   source: sources.MCGRAW_STEPS,
 });
 
-export const waterReaches = (line: string, from: string): Caution => ({
-  code: 'water-reaches-building',
-  severity: 'stop',
-  sentence: `water from ${from} runs to ${line}. Correct the grade, or catch the water before it gets there, before any concrete is placed`,
-  source: sources.IRC_DRAINAGE,
-});
-
-export const ponding = (limit: Length, actual: Length): Caution => ({
-  code: 'water-stands',
-  severity: 'warning',
-  sentence: `water stands deeper than ${limit.format()}: it stains, freezes and softens the base. Raise the low spot or cut its way out`,
-  limit,
-  actual,
-  source: sources.COMMON_PRACTICE,
-});
-
-export const noBuildingLine: Caution = {
-  code: 'no-building-line',
-  severity: 'note',
-  sentence:
-    'no line of a building is given, so only the fall itself is checked, not whether it leads away from a wall',
-  source: sources.CLOSED_FORM,
-};
-
-export const lineOffSurface = (line: string): Caution => ({
-  code: 'line-off-surface',
-  severity: 'warning',
-  sentence: `no side of the surface lies along ${line}, so water that reaches it is not seen; take spots along that line`,
-  source: sources.CLOSED_FORM,
-});
-
-export const noOutlet: Caution = {
-  code: 'no-outlet',
-  severity: 'stop',
-  sentence: 'walls or curbs hold the water in on every side; it leaves only over the lowest of them',
-  source: sources.CLOSED_FORM,
-};
-
-export const tooSteep = (limit: Slope, actual: Slope, source: Caution['source']): Caution => ({
-  code: 'too-steep',
-  severity: 'warning',
-  sentence: `steeper than ${limit.format()}, the most that is allowed here; the plans and the local code govern`,
-  limit,
-  actual,
-  source,
-});
-
 export const misclosure = (limit: Length, actual: Length): Caution => ({
   code: 'misclosure',
   severity: 'warning',
@@ -184,15 +106,6 @@ export const misclosure = (limit: Length, actual: Length): Caution => ({
   source: sources.COMMON_PRACTICE,
 });
 
-export const notFlat = (limit: Length, actual: Length): Caution => ({
-  code: 'gap-too-wide',
-  severity: 'warning',
-  sentence: `the gap under the straightedge is wider than ${limit.format()}; correct the surface while it is wet, and follow the plans`,
-  limit,
-  actual,
-  source: sources.UFGS_FLATNESS,
-});
-
 export const guessedCoefficient: Caution = {
   code: 'runoff-coefficient',
   severity: 'note',
@@ -200,24 +113,6 @@ export const guessedCoefficient: Caution = {
     'published runoff coefficients differ (concrete 0.80 to 0.95), and the rainfall is set by the local code; the drainage authority governs',
   source: sources.HERPICC_RUNOFF,
 };
-
-export const steepAcross = (limit: Slope, actual: Slope): Caution => ({
-  code: 'cross-slope-too-steep',
-  severity: 'warning',
-  sentence: `the cross slope is steeper than ${limit.format()}, the most for an accessible route; check the local code`,
-  limit,
-  actual,
-  source: sources.ADA_WALKS,
-});
-
-export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
-  code: 'walk-is-a-ramp',
-  severity: 'note',
-  sentence: `steeper along than ${limit.format()}: an accessible route so steep is a ramp, with a ramp's rules; check the local code`,
-  limit,
-  actual,
-  source: sources.ADA_WALKS,
-});
 
 export const rulesGiveWay = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
   code: 'rule-gives-way',

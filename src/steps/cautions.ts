@@ -3,7 +3,7 @@
  *
  * Steps hurt people. The cautions inform; the plans, the local code and a licensed engineer decide.
  */
-import type { Quantity } from '../quantity/quantity';
+import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
 import type { Source } from '../reckoning/source';
 import type { StepLimits } from './rules';
@@ -13,11 +13,15 @@ type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
 type Count = Quantity<'count'>;
 
+/** A limit as a job of the other family reads it. */
+const inFamily = (limit: Length, actual: Length): Length =>
+  systemOfQuantity(actual) === 'metric' ? limit.in('mm') : limit;
+
 export const steepRiser = ({ where, source }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'riser-too-high',
   severity: 'warning',
-  sentence: `a riser higher than ${limit.format()} is not allowed ${where}; people trip on it. Check the local code`,
-  limit,
+  sentence: `a riser higher than ${inFamily(limit, actual).format()} is not allowed ${where}; people trip on it. Check the local code`,
+  limit: inFamily(limit, actual),
   actual,
   source,
 });
@@ -26,7 +30,7 @@ export const riserAtLimit = ({ source }: StepLimits, limit: Length, actual: Leng
   code: 'riser-near-limit',
   severity: 'note',
   sentence: `the riser lies between ${limit.format('in')} and the 180 mm that the same rule gives in metric; ask which of the two is enforced, or add a riser`,
-  limit,
+  limit: inFamily(limit, actual),
   actual,
   source,
 });
@@ -34,8 +38,8 @@ export const riserAtLimit = ({ source }: StepLimits, limit: Length, actual: Leng
 export const lowRiser = ({ lowestSource }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'riser-too-low',
   severity: 'warning',
-  sentence: `a riser lower than ${limit.format()} is easily overlooked; people trip on it. Check the local code`,
-  limit,
+  sentence: `a riser lower than ${inFamily(limit, actual).format()} is easily overlooked; people trip on it. Check the local code`,
+  limit: inFamily(limit, actual),
   actual,
   source: lowestSource,
 });
@@ -43,8 +47,8 @@ export const lowRiser = ({ lowestSource }: StepLimits, limit: Length, actual: Le
 export const narrowTread = ({ where, source }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'tread-too-narrow',
   severity: 'warning',
-  sentence: `a tread narrower than ${limit.format()} is not allowed ${where}; people miss it. Check the local code`,
-  limit,
+  sentence: `a tread narrower than ${inFamily(limit, actual).format()} is not allowed ${where}; people miss it. Check the local code`,
+  limit: inFamily(limit, actual),
   actual,
   source,
 });
@@ -72,8 +76,8 @@ export const handrails = (limit: Count, actual: Count): Caution => ({
 export const guard = (height: string, source: Source, limit: Length, actual: Length): Caution => ({
   code: 'guard',
   severity: 'warning',
-  sentence: `open sides more than ${limit.format()} above the ground, measured to the lowest point within 36 in (0.9 m) of the edge, need a guard ${height} high; plan its anchors before the pour and check the local code`,
-  limit,
+  sentence: `open sides more than ${inFamily(limit, actual).format()} above the ground, measured to the lowest point within 36 in (0.9 m) of the edge, need a guard ${height} high; plan its anchors before the pour and check the local code`,
+  limit: inFamily(limit, actual),
   actual,
   source,
 });
@@ -81,8 +85,8 @@ export const guard = (height: string, source: Source, limit: Length, actual: Len
 export const tallFlight = (source: Source, limit: Length, actual: Length): Caution => ({
   code: 'flight-too-tall',
   severity: 'warning',
-  sentence: `one flight may rise at most ${limit.format()} by the edition commonly quoted: part it by a landing as wide as the flight and at least 36 in (0.9 m) deep, and lay out each flight for itself. Check the local code`,
-  limit,
+  sentence: `one flight may rise at most ${inFamily(limit, actual).format()} by the edition commonly quoted: part it by a landing as wide as the flight and at least 36 in (0.9 m) deep, and lay out each flight for itself. Check the local code`,
+  limit: inFamily(limit, actual),
   actual,
   source,
 });
@@ -98,8 +102,8 @@ export const noStepLayout: Caution = {
 export const shortLanding = (limit: Length, actual: Length): Caution => ({
   code: 'landing-too-short',
   severity: 'warning',
-  sentence: `a landing at a door is usually at least ${limit.format()} deep in the way of travel, and no narrower than the door; check the local code`,
-  limit,
+  sentence: `a landing at a door is usually at least ${inFamily(limit, actual).format()} deep in the way of travel, and no narrower than the door; check the local code`,
+  limit: inFamily(limit, actual),
   actual,
   source: sources.MCGRAW_STEPS,
 });
@@ -109,7 +113,7 @@ export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
   severity: 'warning',
   sentence:
     'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards',
-  limit,
+  limit: inFamily(limit, actual),
   actual,
   source: sources.COMMON_PRACTICE,
 });
@@ -117,8 +121,8 @@ export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
 export const highThreshold = (source: Source, limit: Length, actual: Length): Caution => ({
   code: 'threshold-too-high',
   severity: 'warning',
-  sentence: `the drop from threshold to landing is more than ${limit.format()}, commonly the most at such a door; raise the landing, and check the local code`,
-  limit,
+  sentence: `the drop from threshold to landing is more than ${inFamily(limit, actual).format()}, commonly the most at such a door; raise the landing, and check the local code`,
+  limit: inFamily(limit, actual),
   actual,
   source,
 });
@@ -126,8 +130,8 @@ export const highThreshold = (source: Source, limit: Length, actual: Length): Ca
 export const lowThreshold = (limit: Length, actual: Length): Caution => ({
   code: 'little-freeboard',
   severity: 'warning',
-  sentence: `the surface is less than ${limit.format()} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
-  limit,
+  sentence: `the surface is less than ${inFamily(limit, actual).format()} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
+  limit: inFamily(limit, actual),
   actual,
   source: sources.MCGRAW_STEPS,
 });
@@ -153,8 +157,8 @@ export const levelTreads = (limit: Slope, actual: Slope): Caution => ({
 export const unevenRisers = (limit: Length, actual: Length): Caution => ({
   code: 'uneven-risers',
   severity: 'warning',
-  sentence: `risers of one flight may differ by at most ${limit.format()}; people trip on the odd one. Correct the forms before the pour`,
-  limit,
+  sentence: `risers of one flight may differ by at most ${inFamily(limit, actual).format()}; people trip on the odd one. Correct the forms before the pour`,
+  limit: inFamily(limit, actual),
   actual,
   source: sources.CC_STEP_TOLERANCE,
 });

@@ -15,6 +15,7 @@ import {
   type WallInput,
   wallVolume,
 } from '../../src/index';
+import { runs } from '../support/effort';
 
 const n = (min: number, max: number) => fc.integer({ min, max });
 const footing = (f: FootingInput) => footingVolume({ footings: [f] }).figures;
@@ -379,5 +380,138 @@ describe('a take-off from walls to the order', () => {
     // (2 × (32 + 18 2/3) × 2/3 × 2) + 2 × (33 1/3 + 17 1/3) × 2 + 18 2/3 × 30 2/3 ÷ 3 = 14,272/27.
     expect(order.net.compareTo(volume('14272/27 ft3'))).toBe(0);
     expect(order.withAllowance.format('yd3', { places: 3 })).toBe('21.535 yd3');
+  });
+});
+
+describe('curb drops', () => {
+  it('are the sum of thin slices along their wings', () => {
+    const corner = fc.tuple(n(0, 3), n(0, 3));
+    fc.assert(
+      fc.property(n(4, 12), n(6, 20), n(1, 5), n(1, 40), n(1, 60), corner, (w, h, fall, d, wing, [a, b]) => {
+        const at = (top: number, t: number): (readonly [number, number])[] => [
+          [0, 0],
+          [w, 0],
+          [w - (a * t) / 4, top],
+          [0, top + b],
+        ];
+        const section = (top: number, t: number) =>
+          at(top, t).map(([x, y]) => ({ x: `${x} in`, y: `${y} in` }));
+        const { volume: V } = curbVolume({
+          section: section(h, 0),
+          length: '200 ft',
+          drops: [{ section: section(h - fall, 1), length: `${d} ft`, wing: `${wing / 4} ft` }],
+        }).figures;
+        const area = (t: number): number => {
+          const ring = at(h - fall * t, t);
+          const double = ring.reduce((sum, [x, y], i) => {
+            const [u, v] = ring[(i + 1) % ring.length] as readonly [number, number];
+            return sum + x * v - u * y;
+          }, 0);
+          return double / 2 / 144;
+        };
+        const wings = 2 * sliced(wing / 4, area);
+        return close(V.toNumber('ft3'), area(0) * (200 - d - wing / 2) + area(1) * d + wings);
+      }),
+      { numRuns: runs(50) },
+    );
+  });
+});
+
+describe('a crown', () => {
+  const thickness = (across: 'x' | 'y', form: 'parabolic' | 'straight') =>
+    ({ vary: 'crown', edges: '4 in', center: '7 in', form, across }) as const;
+
+  it.each(['parabolic', 'straight'] as const)('that is %s is the sum of thin strips across it', (form) => {
+    const u = (q: number): number => (form === 'straight' ? 1 - Math.abs(q) : 1 - q * q);
+    // An L of 20 ft by 12 ft with a notch of 8 ft by 5 ft at its far corner, and a round hole.
+    const outline = {
+      shape: 'L',
+      length: '20 ft',
+      width: '12 ft',
+      notchLength: '8 ft',
+      notchWidth: '5 ft',
+    } as const;
+    const hole = { shape: 'circle', at: { x: '5 ft', y: '5 ft' }, diameter: '3 ft' } as const;
+    const chord = (y: number): number => 2 * Math.sqrt(Math.max(0, 2.25 - (y - 5) ** 2));
+    const wanted = sliced(12, (x) => {
+      const y = 12 * x;
+      const width = (y < 7 ? 20 : 12) - chord(y);
+      return width * (4 + 3 * u((y - 6) / 6)) * (1 / 12);
+    });
+    const { volume: V } = slabVolume({
+      outline,
+      openings: [hole],
+      thickness: thickness('y', form),
+    }).figures;
+    expect(Math.abs(V.toNumber('ft3') - wanted)).toBeLessThan(1e-3 * wanted);
+  });
+
+  it.each(['parabolic', 'straight'] as const)(
+    'that is %s does not depend on how the plan is turned',
+    (form) => {
+      const points = [
+        [0, 0],
+        [20, 1],
+        [18, 9],
+        [9, 7],
+        [2, 11],
+      ] as const;
+      const V = (turn: (x: number, y: number) => readonly [number, number], across: 'x' | 'y') =>
+        slabVolume({
+          outline: {
+            shape: 'polygon',
+            points: points.map(([x, y]) => turn(x, y)).map(([x, y]) => ({ x: `${x} ft`, y: `${y} ft` })),
+          },
+          thickness: thickness(across, form),
+        }).figures.volume.format('ft3', { places: 9 });
+      const plain = V((x, y) => [x, y], 'y');
+      expect(V((x, y) => [-y, x], 'x')).toBe(plain);
+      expect(V((x, y) => [x + 700, -y - 300], 'y')).toBe(plain);
+      expect(V((x, y) => [y, x], 'x')).toBe(plain);
+    },
+  );
+});
+
+describe('frost', () => {
+  const codes = (founded: string | undefined, frostDepth: string | undefined) =>
+    footingVolume({
+      footings: [
+        {
+          form: 'strip',
+          length: '20 ft',
+          width: '16 in',
+          depth: '8 in',
+          ...(founded ? { founded } : {}),
+        },
+      ],
+      ...(frostDepth ? { frostDepth } : {}),
+    })
+      .cautions.map(({ code }) => code)
+      .filter((code) => /frost|shallow/.test(code));
+
+  it.each([
+    [undefined, undefined, ['frost-depth']],
+    ['30 in', undefined, ['frost-depth']],
+    [undefined, '0 in', []],
+    [undefined, '42 in', ['frost-depth']],
+    ['42 in', '42 in', []],
+    ['41 in', '42 in', ['above-frost']],
+    ['1.0668 m', '42 in', []],
+    ['300 mm', '0 mm', []],
+    ['12 in', '0 in', []],
+    ['11 in', '0 in', ['shallow-footing']],
+    ['11 in', '6 in', ['shallow-footing']],
+  ] as const)('founded at %s where it reaches %s', (founded, frost, wanted) => {
+    expect(codes(founded, frost)).toEqual(wanted);
+  });
+
+  it('is judged for each part by itself', () => {
+    const deep = { form: 'pad', length: '2 ft', width: '2 ft', depth: '1 ft', founded: '4 ft' } as const;
+    const high = { ...deep, founded: '1 ft' } as const;
+    const sentence = (footings: readonly FootingInput[]) =>
+      footingVolume({ footings, frostDepth: '3 ft' }).cautions.find(({ code }) => code === 'above-frost')
+        ?.sentence;
+    expect(sentence([deep, high])).toContain('footing 2 is founded');
+    expect(sentence([deep, deep])).toBeUndefined();
   });
 });

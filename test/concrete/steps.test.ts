@@ -203,3 +203,65 @@ describe('cores', () => {
     expect(JSON.stringify(a)).toBe(JSON.stringify(b));
   });
 });
+
+describe('landings part of the way up', () => {
+  it('are their profile times the width, and the rules look at each flight for itself', () => {
+    const flight = (after: readonly number[], more: object = {}) =>
+      stepVolume({
+        risers: 6,
+        rise: '7 in',
+        tread: '12 in',
+        width: '4 ft',
+        landings: after.map((k) => ({ after: k, depth: '40 in' })),
+        ...more,
+      });
+    for (const after of [[1], [3], [2, 4], [5]]) {
+      let [x, y] = [0, 0];
+      const points = [{ x: '0 in', y: '0 in' }];
+      for (let k = 1; k <= 6; k += 1) {
+        y += 7;
+        points.push({ x: `${x} in`, y: `${y} in` });
+        x += after.includes(k) ? 40 : 12;
+        points.push({ x: `${x} in`, y: `${y} in` });
+      }
+      points.push({ x: `${x} in`, y: '0 in' });
+      const { figures } = flight(after);
+      const profile = slabVolume({ outline: { shape: 'polygon', points }, thickness: '48 in' }).figures;
+      expect(figures.volume.compareTo(profile.volume)).toBe(0);
+      expect(figures.totalRun.toNumber('in')).toBeCloseTo(x, 9);
+    }
+    const codes = (after: readonly number[]) => flight(after).cautions.map(({ code }) => code);
+    expect(codes([3])).not.toContain('handrail');
+    expect(codes([1])).toContain('handrail');
+    expect(codes([])).toContain('handrail');
+  });
+});
+
+describe('the height of a flight', () => {
+  const codes = (input: object) =>
+    stepVolume({ risers: 4, rise: '7 in', tread: '12 in', width: '4 ft', ...input } as never)
+      .cautions.map(({ code }) => code)
+      .filter((code) => code === 'guard');
+
+  it('asks for a guard above 30 in, and only where a side is open', () => {
+    expect(codes({})).toEqual([]);
+    expect(codes({ rise: '7.5 in' })).toEqual([]); // 30 in
+    expect(codes({ rise: '7.75 in' })).toEqual(['guard']); // 31 in
+    expect(codes({ rise: '7.75 in', openSides: 0 })).toEqual([]);
+    expect(codes({ sideDrop: '40 in' })).toEqual(['guard']);
+    expect(codes({ rise: '0.1905 m' })).toEqual([]);
+  });
+
+  it('asks for none where the sides are steps themselves', () => {
+    const { cautions } = stepVolume({
+      plan: 'wrapped',
+      risers: 6,
+      rise: '7 in',
+      tread: '12 in',
+      topWidth: '6 ft',
+      topDepth: '5 ft',
+      sides: 'both',
+    });
+    expect(cautions.map(({ code }) => code)).not.toContain('guard');
+  });
+});

@@ -1,7 +1,7 @@
 /** Squareness: forms set out in the plane and slid, and what must always hold of the verdict. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { squareCheck } from '../../src/index';
+import { formGrades, squareCheck } from '../../src/index';
 import { runs } from '../support/effort';
 
 /** Sides in eighths of an inch, and how far the far side has slid. */
@@ -79,6 +79,29 @@ describe('square check', () => {
         expect(square).toBe(apart < allowed);
       }),
       { numRuns: runs(200) },
+    );
+  });
+
+  it('is the rule that forms set to grades are judged by too', () => {
+    fc.assert(
+      fc.property(side, side, slid, (L, W, x) => {
+        const [D, d] = diagonals(L, W, x).map((n) => inches(Number(n.toFixed(4)))) as [string, string];
+        const sides = { length: inches(L), width: inches(W) };
+        const own = squareCheck({ ...sides, diagonals: [D, d] }).cautions.map(({ code }) => code);
+        const { cautions } = formGrades({
+          surface: {
+            kind: 'sloped plane',
+            at: { name: 'door', x: '0 ft', y: '0 ft', elevation: '100 ft' },
+            alongX: '0%',
+            alongY: '2%',
+          },
+          stakes: [{ name: 'A', x: '0 ft', y: '18 ft' }],
+          square: { ...sides, measured: [D, d] },
+        });
+        const codes = cautions.map(({ code }) => code).filter((code) => /square|sides/.test(code));
+        expect(codes).toEqual(own);
+      }),
+      { numRuns: runs(50) },
     );
   });
 });

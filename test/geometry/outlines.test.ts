@@ -127,6 +127,19 @@ describe('jagged outlines', () => {
   });
 });
 
+describe('outlines with very many faults', () => {
+  it('are refused with the first hundred of them', () => {
+    const points = Array.from({ length: 100_000 }, (_, i) => ({ x: i, y: i }));
+    for (const outline of [
+      { shape: 'polygon', points },
+      { shape: 'combined', parts: [{ shape: 'polygon', points }] },
+    ]) {
+      const attempt = slabVolume.attempt({ outline, thickness: '4 in' });
+      expect(attempt.ok ? 0 : attempt.error.issues.length).toBe(100);
+    }
+  });
+});
+
 describe('outlines by different measurements', () => {
   const areaOf = (outline: OutlineInput): number =>
     slabVolume({ outline, thickness: '4 in' }).figures.area.toNumber('ft2');

@@ -2,7 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { gradeLimits, slope } from '../../src/index';
 
-/** Per mille, from the sources: IRC R401.3, PCA, ADA 405, UFGS, UFC 3-210-06A, Barrington Hills. */
+/**
+ * Per mille, from the sources: IRC R401.3, PCA, ADA 405, UFC 3-210-06A (parking across: 1% at most),
+ * grading standards as quoted (parking: 0.5% at least), Barrington Hills.
+ */
 const PRINTED: Readonly<Record<string, readonly [least: number | undefined, most: number | undefined]>> = {
   'paved-by-building': [20, undefined],
   'ground-by-building': [50, undefined],
@@ -11,13 +14,13 @@ const PRINTED: Readonly<Record<string, readonly [least: number | undefined, most
   patio: [1000 / 48, undefined],
   'garage-floor': [1000 / 96, undefined],
   'walk-along': [5, 150],
-  'walk-across': [1000 / 48, undefined],
+  'walk-across': [10, 1000 / 48],
   'steps-and-landings': [undefined, 1000 / 48],
   'accessible-walk-along': [undefined, 50],
   'accessible-walk-across': [undefined, 1000 / 48],
   'accessible-ramp': [undefined, 1000 / 12],
   'accessible-landing': [undefined, 1000 / 48],
-  'parking-across': [10, undefined],
+  'parking-across': [5, 10],
   driveway: [undefined, 100],
 };
 

@@ -29,7 +29,7 @@ describe('drainage-check', () => {
         fc.integer({ min: 1, max: 500 }),
         fc.constantFrom('1%', '2%', '1:48', '1/4 in/ft', '1:7'),
         (a, b, d, minimum) => {
-          const asked = { atBuilding: `${a}/16 in`, away: `${b}/16 in`, distance: `${d} in`, minimum };
+          const asked = { atBuilding: `${a / 16} in`, away: `${b / 16} in`, distance: `${d} in`, minimum };
           const { verdict, shortfall, fall } = drainageCheck(asked).figures;
           expect(verdict === 'runs to the building').toBe(fall.sign() < 0);
           expect(verdict === 'drains').toBe(shortfall === undefined);
@@ -45,7 +45,7 @@ describe('drainage-check', () => {
   it('does not depend on the datum', () => {
     fc.assert(
       fc.property(inches, inches, inches, (a, b, up) => {
-        const at = (n: number): string => `${n}/16 in`;
+        const at = (n: number): string => `${n / 16} in`;
         const one = drainageCheck({ atBuilding: at(a), away: at(b), distance: '10 ft' }).figures;
         const other = drainageCheck({ atBuilding: at(a + up), away: at(b + up), distance: '10 ft' }).figures;
         expect(other.slope.equals(one.slope)).toBe(true);

@@ -96,6 +96,15 @@ describe('step-layout', () => {
     );
   });
 
+  it('reads its limits in the units of the job', () => {
+    const { cautions } = stepLayout({ totalRise: '900 mm', risers: 4, tread: '240 mm', landing: '0.8 m' });
+    const texts = cautions.map(({ sentence, limit }) => `${sentence} ${limit?.format() ?? ''}`);
+    expect(texts.find((text) => text.startsWith('open sides'))).toMatch(/more than 762 mm/);
+    expect(cautions.filter(({ limit }) => limit?.dimension === 'length').length).toBeGreaterThan(2);
+    for (const { limit } of cautions)
+      if (limit?.dimension === 'length') expect(limit.format()).toMatch(/ mm$/);
+  });
+
   it('asks for no less the higher it goes', () => {
     const asked = (inches: number, rules: 'dwelling' | 'public'): string[] =>
       stepLayout({ totalRise: `${inches} in`, tread: '11 in', rules, pitch: '2%' }).cautions.map(
