@@ -317,9 +317,15 @@ type SpreadFigures = Pick<
   'rateOfSpread' | 'rateForUnitDepth' | 'lengthPerTon' | 'spreadLength'
 >;
 
-function spreading({ spreadWidth: W }: Parsed, d: Length, C: Density, M: Mass, pad: Pad): SpreadFigures {
+function spreading(
+  { spreadWidth: W, rateOfSpread: given }: Parsed,
+  d: Length,
+  C: Density,
+  M: Mass,
+  pad: Pad,
+): SpreadFigures {
   const metric = systemOfQuantity(d) === 'metric';
-  const S = pad.step('rate of spread', 'S = d × C', { d, C }, d.times(C));
+  const S = given ?? pad.step('rate of spread', 'S = d × C', { d, C }, d.times(C));
   const u = metric ? CENTIMETRE() : INCH();
   const unit = metric ? 'kg/m2' : 'lb/yd2';
   const rateForUnitDepth = pad.step(
@@ -360,12 +366,22 @@ function heed(input: Parsed, C: Density, L: Density, settlement: Ratio, pad: Pad
   pad.caution(cautions.wheelLoads);
 }
 
+/** By the rate where that was given, so that nothing is lost on the way over the depth. */
+function weightOf(
+  { rateOfSpread: S }: Parsed,
+  { A, V, C }: { A: Area; V: Volume; C: Density },
+  pad: Pad,
+): Mass {
+  if (S) return pad.step('weight', 'M = A × S', { A, S }, inTons(A.times(S)));
+  return pad.step('weight', 'M = V × C', { V, C }, inTons(V.times(C)));
+}
+
 function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
   const { placed: A, withTrim } = areasOf(input, pad);
   const C = compactedDensity(input, pad);
   const d = depthOf(input, C, pad);
   const V = pad.step('compacted volume', 'V = A × d', { A, d }, A.times(d));
-  const M = pad.step('weight', 'M = V × C', { V, C }, inTons(V.times(C)));
+  const M = weightOf(input, { A, V, C }, pad);
   const T = withTrim.equals(A)
     ? M
     : pad.step(

@@ -28,12 +28,3 @@ export const NRMCA_YIELD: Source = {
   locator: '4% to 10% over plan dimensions; near the end, measure what is left and set the last loads by it',
   fromMemory: false,
 };
-
-export const YIELD_MOISTURE: Source = {
-  kind: 'published',
-  title: 'Coming up short',
-  publisher: 'The Concrete Producer',
-  edition: 'web reprint',
-  locator: 'Problem Clinic: moisture of the aggregate alone moves the yield by 1.6%',
-  fromMemory: false,
-};

@@ -169,7 +169,7 @@ function dimensions(frame: Frame, figures: JointLayoutFigures, outer: readonly P
     const [first, last] = [all[0], all.at(-1)];
     if (!first || !last) return;
     put(first, last, shown(last.minus(first)), AWAY.far);
-    const crooked = figures.pattern === 'round' || (figures.pattern === 'fan' && axis === 'x');
+    const crooked = figures.pattern !== 'straight' && !(figures.pattern === 'fan' && axis === 'y');
     if (crooked || all.length < 3) return;
     for (const stretch of stretches(all)) {
       const long = stretch.to.minus(stretch.from).toNumber('m') * frame.scale;

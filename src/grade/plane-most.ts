@@ -2,7 +2,8 @@
  * How steep a plane of forms may be by what it is used as, where nobody has said.
  *
  * Concrete that is least where the ground falls steeply is of no use when nobody can walk or park on it.
- * The most of a use is taken from the published limits; where those give none, from the table named here.
+ * The most of a use is that of the table named here, for all directions; of uses that it lacks, that of the
+ * published limits.
  */
 import { constant, slope } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
@@ -36,8 +37,8 @@ const OF_TABLE: Partial<Record<GradeUse, readonly [most: string, what: string]>>
 /** The most of a use; without one, that of a surface that people walk on. */
 export function mostOf(use: GradeUse | undefined): MostSlope {
   if (!use) return USUAL();
-  const limit = limitOf(use);
-  if (limit.most) return { most: limit.most, because: limit.because, source: limit.source };
   const row = OF_TABLE[use];
-  return row ? { most: slope(row[0]), because: row[1], source: GRADING_TABLE } : USUAL();
+  if (row) return { most: slope(row[0]), because: row[1], source: GRADING_TABLE };
+  const limit = limitOf(use);
+  return limit.most ? { most: limit.most, because: limit.because, source: limit.source } : USUAL();
 }

@@ -34,6 +34,7 @@ import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
+import { BAR_SPACING, JOINT_SPACING, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import {
   COMMON_PRACTICE,
@@ -59,6 +60,7 @@ import { missedCorners } from './layout/missed';
 import type { RoundSite } from './layout/round-plan';
 import { BROKEN, type Limits, softened } from './layout/rules';
 import type { SawOrder } from './layout/saw-order';
+import { KINK } from './layout/sides';
 import { type FixedType, ringArea, type Site, sitesOf } from './layout/site';
 import { layDeck, layStrip } from './layout/strip';
 import {
@@ -69,6 +71,15 @@ import {
   type TakeOffInput,
   takeOff,
 } from './layout/take-off';
+import {
+  JOINT_DEPTH_RANGE,
+  JOINT_WIDTH,
+  LEAST_SIDE,
+  LONGEST_RATIO,
+  MODULE,
+  SAW_RATE_LENGTH,
+  SAW_RATE_TIME,
+} from './ordinary';
 
 /** What the slab is kept apart from. */
 export type Neighbour = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
@@ -298,9 +309,11 @@ const STEP: Record<System, () => Length> = {
   customary: constant(() => length('1/16 in')),
   metric: constant(() => length('1 mm')),
 };
-const PANEL_LIMIT = 20_000;
+const PANEL_LIMIT = 5_000;
 /** Corners and openings of a slab with sides in two directions; askew ones take more work. */
-const CORNER_LIMIT = { orthogonal: 800, slanted: 200 };
+const CORNER_LIMIT = { orthogonal: 300, slanted: 160 };
+/** An opening without corners counts as one with four. */
+const AS_CORNERS = 4;
 const FIXED_LIMIT = 200;
 const MOST_LINES = 2000;
 
@@ -420,10 +433,22 @@ function checkSize(site: Site, limits: Limits): void {
     if (lines > MOST_LINES) refuse('spacing', faults.tooMany('the plan in joints side by side', MOST_LINES));
   }
   const corners =
-    site.ring.length + site.openings.reduce((sum, o) => sum + (o.cornered ? o.ring.length : 1), 0);
+    site.ring.length + site.openings.reduce((sum, o) => sum + Math.max(AS_CORNERS, o.corners.length), 0);
   const most = CORNER_LIMIT[site.orthogonal ? 'orthogonal' : 'slanted'];
   if (corners > most) refuse('outline', faults.tooMany('the slab in corners and openings', most));
 }
+
+/** The tip of a slice of more than half a circle is an inside corner. */
+function withApex(laid: Laid, { outline }: Parsed): Laid {
+  const inside =
+    outline.shape === 'sector' && !outline.innerRadius && canonicalValue(outline.angle).greaterThan(APEX);
+  if (!inside || canonicalValue(outline.angle).equals(WHOLE_TURN)) return laid;
+  const met = laid.joints.some((j) => j.shape === 'straight' && j.from.x.isZero() && j.from.y.isZero());
+  return met ? laid : { ...laid, missed: [{ x: ZERO, y: ZERO }], exact: false };
+}
+
+/** Half a turn and a kink, in degrees. */
+const APEX = 180 + KINK;
 
 /** A plan and the slab as it lies for it. */
 interface Choice {
@@ -479,7 +504,9 @@ function plan(input: Parsed, rules: Rules): Planned {
   checkSize(first, limits);
   const step = canonicalValue(STEP[systemOfQuantity(input.thickness)]());
   const round = roundLaid(input, limits, step);
-  const { laid, site } = round ? { laid: round, site: first } : laidOn(input, sites, limits, step);
+  const { laid, site } = round
+    ? { laid: withApex(round, input), site: first }
+    : laidOn(input, sites, limits, step);
   if (laid.panels.length > 2 * PANEL_LIMIT)
     refuse('spacing', faults.tooMany('the plan in panels', 2 * PANEL_LIMIT));
   const area = laid.panels.reduce((sum, p) => sum.plus(p.area), new Decimal(0));
@@ -694,13 +721,13 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
   input: () =>
     fields({
       ...regionFields(),
-      thickness: quantity('length', 'thickness'),
-      spacing: quantity('length', 'spacing'),
-      longestRatio: maybe(quantity('ratio', 'longestRatio')),
-      leastSide: maybe(quantity('length', 'leastSide')),
+      thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
+      spacing: quantity('length', 'spacing', 'positive', JOINT_SPACING),
+      longestRatio: maybe(quantity('ratio', 'longestRatio', 'positive', LONGEST_RATIO)),
+      leastSide: maybe(quantity('length', 'leastSide', 'positive', LEAST_SIDE)),
       columns: maybe(list(whole('a column', 1, 1000), 0, 1000)),
       direction: maybe(quantity('angle', 'direction', 'any')),
-      module: maybe(quantity('length', 'module')),
+      module: maybe(quantity('length', 'module', 'positive', MODULE)),
       fixed: maybe(
         list(fields({ type: choice('type', FIXED_TYPES), from: point(), to: point() }), 0, FIXED_LIMIT),
       ),
@@ -710,19 +737,24 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
       ),
       tees: maybe(choice('tees', ['allowed', 'avoided'] as const)),
       making: maybe(choice('making', JOINT_MAKINGS)),
-      depth: maybe(quantity('length', 'depth')),
-      depthPerPass: maybe(quantity('length', 'depthPerPass')),
-      sawRate: maybe(fields({ length: quantity('length', 'length'), in: quantity('time', 'in') })),
+      depth: maybe(quantity('length', 'depth', 'positive', JOINT_DEPTH_RANGE)),
+      depthPerPass: maybe(quantity('length', 'depthPerPass', 'positive', JOINT_DEPTH_RANGE)),
+      sawRate: maybe(
+        fields({
+          length: quantity('length', 'length', 'positive', SAW_RATE_LENGTH),
+          in: quantity('time', 'in', 'positive', SAW_RATE_TIME),
+        }),
+      ),
       sawOrder: maybe(choice('sawOrder', ['consecutive', 'reverse'] as const)),
-      boardThickness: maybe(quantity('length', 'boardThickness')),
+      boardThickness: maybe(quantity('length', 'boardThickness', 'positive', JOINT_WIDTH)),
       sealant: maybe(
         fields({
-          width: quantity('length', 'width'),
-          depth: quantity('length', 'depth'),
+          width: quantity('length', 'width', 'positive', JOINT_WIDTH),
+          depth: quantity('length', 'depth', 'positive', JOINT_WIDTH),
           joints: maybe(choice('joints', SEALED)),
         }),
       ),
-      dowelSpacing: maybe(quantity('length', 'dowelSpacing')),
+      dowelSpacing: maybe(quantity('length', 'dowelSpacing', 'positive', BAR_SPACING)),
     }),
   reckon,
 });

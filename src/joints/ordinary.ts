@@ -78,3 +78,37 @@ export const POISSON_RATIO: Ordinary = {
   most: '0.3:1',
   source: COMMON_PRACTICE,
 };
+
+export const LONGEST_RATIO: Ordinary = {
+  of: 'how long a panel may be for its width',
+  most: '3:1',
+  source: COMMON_PRACTICE,
+};
+
+export const LEAST_SIDE: Ordinary = {
+  of: 'the least side of a panel',
+  least: ['6 in', '150 mm'],
+  most: ['10 ft', '3 m'],
+  source: COMMON_PRACTICE,
+};
+
+export const MODULE: Ordinary = {
+  of: 'the module of a pattern',
+  least: ['2 in', '50 mm'],
+  most: ['15 ft', '4.5 m'],
+  source: COMMON_PRACTICE,
+};
+
+export const JOINT_DEPTH_RANGE: Ordinary = {
+  of: 'the depth of a contraction joint',
+  least: ['1/4 in', '6 mm'],
+  most: ['6 in', '150 mm'],
+  source: COMMON_PRACTICE,
+};
+
+export const JOINT_WIDTH: Ordinary = {
+  of: 'the width of a joint or the depth of a bead',
+  least: ['1/16 in', '1.5 mm'],
+  most: ['2 in', '50 mm'],
+  source: COMMON_PRACTICE,
+};

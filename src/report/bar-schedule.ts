@@ -1,5 +1,5 @@
 /**
- * The bar list of `rebarLayout`, and the cutting plan of `barCutting`, as tables in Markdown and CSV.
+ * The bar list and the bars to buy of `rebarLayout`, and the cutting plan of `barCutting`, as tables in Markdown and CSV.
  *
  * Lengths and weights in CSV are exact numbers with their unit in the head, so that a spreadsheet can add
  * them up.
@@ -64,6 +64,12 @@ const barTable = ({ bars }: RebarListFigures, length: string, mass: string): Tab
   ]),
 });
 
+const orderTable = ({ sizes }: RebarListFigures, length: string, mass: string): Table => ({
+  head: ['bar', 'bars to buy', 'stock length', 'length as cut', 'weight as cut'],
+  units: ['', 'each', length, length, mass],
+  rows: sizes.map((s) => [s.bar, s.barsToBuy, s.stockLength, s.length, s.weight]),
+});
+
 const cutsText = (cuts: BarCuttingFigures['plan'][number]['cuts'], unit: string): string =>
   cuts.map(({ length, count }) => `${count.toNumber('each')} of ${length.format(unit)}`).join('; ');
 
@@ -121,6 +127,34 @@ export function barScheduleMarkdown(figures: RebarListFigures, units: ScheduleUn
  */
 export function barScheduleCsv(figures: RebarListFigures, units: ScheduleUnits = {}): string {
   return csvOf(barTable(figures, units.length ?? 'ft', units.mass ?? 'lb'));
+}
+
+/**
+ * The bars to buy, size by size, as a Markdown table.
+ *
+ * @param figures - figures of `rebarLayout`
+ * @throws {InputError} `unknown-unit`
+ * @example
+ * ```ts
+ * import { rebarLayout } from 'flatwork-reckoner';
+ * import { barOrderMarkdown } from 'flatwork-reckoner/report';
+ *
+ * const { figures } = rebarLayout({ length: '28 ft', width: '18 ft', bar: '#4', spacing: '18 in' });
+ * barOrderMarkdown(figures).split('\n')[2]; // '| #4 | 40 | 20 ft | 729 ft 2 in | 487.1 lb |'
+ * ```
+ */
+export function barOrderMarkdown(figures: RebarListFigures, units: ScheduleUnits = {}): string {
+  return markdownOf(orderTable(figures, units.length ?? 'ft-in', units.mass ?? 'lb'));
+}
+
+/**
+ * The bars to buy, size by size, as CSV (RFC 4180), with plain numbers.
+ *
+ * @param figures - figures of `rebarLayout`
+ * @throws {InputError} `unknown-unit`
+ */
+export function barOrderCsv(figures: RebarListFigures, units: ScheduleUnits = {}): string {
+  return csvOf(orderTable(figures, units.length ?? 'ft', units.mass ?? 'lb'));
 }
 
 /**

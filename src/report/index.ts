@@ -97,6 +97,8 @@ export function markdownSheet(title: string, parts: readonly Part[]): string {
 }
 
 export {
+  barOrderCsv,
+  barOrderMarkdown,
   barScheduleCsv,
   barScheduleMarkdown,
   cuttingCsv,

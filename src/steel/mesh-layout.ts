@@ -13,8 +13,9 @@ import { choice, eitherBy, type Field, fields, maybe, quantity } from '../reckon
 import { PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
-import { PEARSON_MESH, WRI_STYLES } from '../reckoning/source';
+import { PEARSON_MESH, WIRE_SUPPORTS, WRI_STYLES } from '../reckoning/source';
 import { CUT_TO, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART } from './mat-ordinary';
+import { WIRE_SUPPORTS_BY_SIZE } from './mat-sources';
 import {
   type MeshPlace,
   type MeshRegionFigures,
@@ -180,7 +181,7 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
   id: 'mesh-layout',
   title: 'Welded wire mesh',
   version: 2,
-  sources: [PEARSON_MESH, WRI_STYLES],
+  sources: [PEARSON_MESH, WRI_STYLES, WIRE_SUPPORTS, WIRE_SUPPORTS_BY_SIZE],
   input: () => eitherBy<ParsedRectangle | ParsedMeshRegion>('outline', meshRegionInput(), rectangleInput()),
   reckon: (input, pad) => ('outline' in input ? reckonMeshRegion(input, pad) : reckonRectangle(input, pad)),
 }) as unknown as MeshLayout;

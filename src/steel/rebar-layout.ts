@@ -9,6 +9,7 @@ import { type Calculation, define, readInput } from '../reckoning/calculation';
 import { eitherBy } from '../reckoning/fields';
 import type { Result } from '../reckoning/result';
 import { ACI_318_COVER, CRSI_BARS, STAGGER_RULE, VCC_LAP, WSDOT_TIES } from '../reckoning/source';
+import { CENTER_TO_THIRD, RICHARDSON_SPACING } from './mat-sources';
 import type { ParsedRegion } from './rebar-fields';
 import { regionInput } from './rebar-fields';
 import {
@@ -94,7 +95,7 @@ export const rebarLayout: RebarLayout = /*#__PURE__*/ define<RebarInput, Parsed,
   id: 'rebar-layout',
   title: 'Reinforcing bars',
   version: 2,
-  sources: [CRSI_BARS, ACI_318_COVER, VCC_LAP, WSDOT_TIES, STAGGER_RULE],
+  sources: [CRSI_BARS, ACI_318_COVER, CENTER_TO_THIRD, RICHARDSON_SPACING, VCC_LAP, WSDOT_TIES, STAGGER_RULE],
   input: () =>
     eitherBy<Parsed>('outline', regionInput(), eitherBy<Parsed>('strip', stripInput(), rectangleInput())),
   reckon: (input, pad) => {

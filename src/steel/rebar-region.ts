@@ -6,8 +6,10 @@
  * numbers and rounded down to whole cutting steps, 1/16 in or 1 mm unless another is given, so
  * reported lengths are exact and at most one step short of what would fit.
  */
+import * as faults from '../quantity/faults';
 import { constant, length, mass } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
@@ -175,6 +177,7 @@ export function reckonRegion(input: ParsedRegion, pad: Pad): RebarRegionFigures 
     ...dowelGroups(input, ground),
     ...stepGroups(input.steps, ground, pad),
   ];
+  if (groups.length === 0) refuse('shortest', faults.doesNotFit('the shortest bar', 'the slab'));
   const list = listFigures(groups, ground, pad);
   const apart = supportsOf(input.supports, thinnest(input), ground.like, pad);
   const mats = laid.map((one) => matFigures(one, apart, ground, pad));

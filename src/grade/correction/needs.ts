@@ -21,6 +21,8 @@ export interface Need {
   readonly spots: readonly number[];
   readonly weights: readonly Decimal[];
   readonly least: Decimal;
+  /** True where it is asked within the zone of a wall, whatever catches the water. */
+  readonly zone?: true;
 }
 
 /** A way in plan, of unit length. */
@@ -115,7 +117,8 @@ export function zoneNeeds(site: Site, minimum: Decimal, zone: number): Need[] {
   for (let t = 0; t < site.terrain.tin.facets; t += 1) {
     const off = wayOffWall(site, t);
     if (!off || off.distance > zone) continue;
-    needs.push(facetNeed(site, t, off.way, minimum, `${facetName(site, t)} away from ${off.line}`));
+    const name = `${facetName(site, t)} away from ${off.line}`;
+    needs.push({ ...facetNeed(site, t, off.way, minimum, name), zone: true });
   }
   return needs;
 }

@@ -11,7 +11,7 @@
  */
 import { nextEdge } from '../../geometry/tin';
 import { Decimal, ZERO } from '../../quantity/decimal';
-import { reachOf } from '../flow';
+import { lowerEnd, NO_FALL, reachOf } from '../flow';
 import { middleOf } from '../lines';
 import type { FoundPond } from '../ponds';
 import { rate } from '../shapes';
@@ -28,17 +28,67 @@ import {
   type Way,
   wayOffWall,
 } from './needs';
-import { type Job, type Moves, solve, solveRoughly } from './programme';
+import { type Job, lackOf, type Moves, solve, solveRoughly } from './programme';
+
+/** A side that water gathers along and that is too flat to take it on. */
+interface FlatValley {
+  readonly from: number;
+  readonly to: number;
+}
 
 /** What is at fault with a surface. */
 interface Faulty {
   readonly facets: readonly number[];
   readonly reaching: readonly number[];
   readonly ponds: readonly FoundPond[];
+  readonly valleys: readonly FlatValley[];
 }
 
 const TRIFLE = 1e-6;
 const ROUNDS = 8;
+
+/** The least fall along a gutter line, as a state manual has it. */
+const GUTTER = /*#__PURE__*/ new Decimal('0.003');
+
+/** True where water comes to a half-edge from every side and cannot pass. */
+function gathers({ terrain: { tin, runs, bounds } }: Site, e: number): boolean {
+  if ((runs.out[e] as number) <= 0) return false;
+  const other = tin.twin[e] as number;
+  if (other !== -1) return other > e && (runs.out[other] as number) > 0;
+  const wall = bounds.wall[e] as number;
+  return wall > 0 && !bounds.mustBeDry[wall - 1];
+}
+
+/** The end that water gets off by; where a level side could send it either way, the names decide. */
+function wayAlong({ terrain, sides, survey }: Site, e: number, p: number, q: number): number {
+  const level = Math.abs((terrain.tin.z[p] as number) - (terrain.tin.z[q] as number)) <= NO_FALL;
+  if (!level || sides.outlet[p] !== sides.outlet[q]) {
+    return level ? (sides.outlet[p] ? p : q) : lowerEnd(terrain, e);
+  }
+  return survey.name(p) < survey.name(q) ? q : p;
+}
+
+/** Sides that two facets drain into, and feet of curbs, that do not fall by themselves. */
+function flatValleys(site: Site): FlatValley[] {
+  const { tin, bounds, ponds } = site.terrain;
+  const found: FlatValley[] = [];
+  for (let e = 0; e < tin.corner.length; e += 1) {
+    if (!gathers(site, e)) continue;
+    const [p, q] = [tin.corner[e] as number, tin.corner[nextEdge(e)] as number];
+    const inDrain = (bounds.drain[p] as number) > 0 && bounds.drain[p] === bounds.drain[q];
+    // A valley that ends in a pond is told of with the pond, which may send its water the other way.
+    const inPond = ponds.pondOf[p] !== -1 || ponds.pondOf[q] !== -1;
+    const far = Math.hypot(
+      (tin.x[q] as number) - (tin.x[p] as number),
+      (tin.y[q] as number) - (tin.y[p] as number),
+    );
+    const fall = Math.abs((tin.z[p] as number) - (tin.z[q] as number)) / far;
+    if (inDrain || inPond || fall >= GUTTER.toNumber() - NO_FALL) continue;
+    const to = wayAlong(site, e, p, q);
+    found.push({ from: to === p ? q : p, to });
+  }
+  return found;
+}
 
 function lookAt(site: Site, held: Held): Faulty {
   const { reverse, short } = faultyFacets(site, held);
@@ -47,11 +97,16 @@ function lookAt(site: Site, held: Held): Faulty {
     const { share } = reachOf(site.terrain);
     for (let t = 0; t < site.terrain.tin.facets; t += 1) if ((share[t] as number) > TRIFLE) reaching.push(t);
   }
-  return { facets: [...reverse, ...short], reaching, ponds: pondsFound(site) };
+  return {
+    facets: [...reverse, ...short],
+    reaching,
+    ponds: pondsFound(site),
+    valleys: flatValleys(site),
+  };
 }
 
-const isSound = ({ facets, reaching, ponds }: Faulty): boolean =>
-  facets.length + reaching.length + ponds.length === 0;
+const isSound = ({ facets, reaching, ponds, valleys }: Faulty): boolean =>
+  facets.length + reaching.length + ponds.length + valleys.length === 0;
 
 /** The way a facet falls as it lies, by Cramer's rule. */
 function ownWay(site: Site, t: number): Way | undefined {
@@ -119,6 +174,13 @@ function chains({ site, beyond }: Ground, now: Site, ponds: readonly FoundPond[]
   return [...needs.values()];
 }
 
+/** Each valley that is too flat must fall the way that its water gets off. */
+const valleyNeeds = ({ site }: Ground, valleys: readonly FlatValley[]): Need[] =>
+  valleys.map(({ from, to }) => {
+    const [a, b] = [from, to].map((v) => site.survey.name(v)) as [string, string];
+    return downNeed(site, from, to, GUTTER, `the valley from ${a} to ${b}`);
+  });
+
 type Strategy = (ground: Ground, now: Site, faulty: Faulty) => Need[];
 
 const facetsBy =
@@ -166,7 +228,10 @@ function follow(job: Job, looker: Looker, base: readonly Need[], strategy: Strat
     const faulty = lookAt(now, held);
     if (isSound(faulty)) return { needs: [...needs.values()], volume: found.volume };
     const before = needs.size;
-    for (const need of strategy({ site: job.site, beyond }, now, faulty)) needs.set(need.key, need);
+    const ground = { site: job.site, beyond };
+    for (const need of [...strategy(ground, now, faulty), ...valleyNeeds(ground, faulty.valleys)]) {
+      needs.set(need.key, need);
+    }
     if (needs.size === before) return undefined;
   }
   return undefined;
@@ -183,9 +248,11 @@ export interface Found {
 
 /** As the verdict of the check: ponds too shallow for it do not count. */
 function drains({ site, held }: Looker, moves: Moves): boolean {
-  const { facets, reaching, ponds } = lookAt(site(moves), held);
+  const { facets, reaching, ponds, valleys } = lookAt(site(moves), held);
   const shallow = held.pondDepth.toNumber('m');
-  return facets.length + reaching.length === 0 && ponds.every(({ depth }) => depth <= shallow);
+  return (
+    facets.length + reaching.length + valleys.length === 0 && ponds.every(({ depth }) => depth <= shallow)
+  );
 }
 
 /** Seek with the spots of one job. */
@@ -207,6 +274,13 @@ const volumeOf = ({ shares }: Job, moves: Moves): Decimal =>
 /** Leaving the forms alone may take so many times the concrete. */
 const WORTH = 2;
 
+/** True when the check finds nothing at fault as it is, and no valley is too flat. */
+const isRight = (looker: Looker): boolean =>
+  looker.check(new Map()).figures.verdict === 'drains' && flatValleys(looker.site(new Map())).length === 0;
+
+/** Strays of 60 digits, in metres. */
+const STRAY = /*#__PURE__*/ new Decimal('1e-30');
+
 /** How to seek. */
 export interface Seeking {
   readonly job: Job;
@@ -225,6 +299,10 @@ export interface Seeking {
  * them can be put right with no more than twice the concrete.
  */
 export function seek({ job, looker, base, whole, forms }: Seeking): Found | undefined {
+  // What falls back within the zone may be caught before the wall: the check knows, the needs do not.
+  const asked = base.filter(({ zone }) => !zone);
+  const met = asked.every((need) => !lackOf(job, need).greaterThan(STRAY));
+  if (whole && met && isRight(looker)) return { moves: new Map(), needs: asked, drains: true };
   const inner = job.movable.filter((v) => !forms.has(v));
   const within =
     inner.length < job.movable.length ? seekWith({ ...job, movable: inner }, looker, base, whole) : undefined;

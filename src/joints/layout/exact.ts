@@ -90,16 +90,29 @@ export function commonPart(ring: readonly Corner[], convex: readonly Corner[]): 
   return [...part];
 }
 
-function leftOf(ring: readonly Corner[], p: Corner, q: Corner): Corner[] {
+/** Depths nearer to nought than this are reckoned exactly; square metres. */
+const NEAR = 1e-9;
+
+/** Which side of the line from p to q each corner lies on: in binary numbers where that is certain. */
+function depthsFrom(ring: readonly Corner[], p: Corner, q: Corner): { sign: number; exact: () => Decimal }[] {
   const [dx, dy] = [q.x.minus(p.x), q.y.minus(p.y)];
-  const depths = ring.map((c) => dx.times(c.y.minus(p.y)).minus(dy.times(c.x.minus(p.x))));
+  const [ux, uy, px, py] = [dx.toNumber(), dy.toNumber(), p.x.toNumber(), p.y.toNumber()];
+  return ring.map((c) => {
+    const exact = (): Decimal => dx.times(c.y.minus(p.y)).minus(dy.times(c.x.minus(p.x)));
+    const near = ux * (c.y.toNumber() - py) - uy * (c.x.toNumber() - px);
+    return { sign: Math.abs(near) > NEAR ? Math.sign(near) : exact().comparedTo(ZERO), exact };
+  });
+}
+
+function leftOf(ring: readonly Corner[], p: Corner, q: Corner): readonly Corner[] {
+  const depths = depthsFrom(ring, p, q);
+  if (depths.every(({ sign }) => sign >= 0)) return ring;
   const kept: Corner[] = [];
   ring.forEach((a, i) => {
     const j = (i + 1) % ring.length;
-    const b = ring[j] as Corner;
-    const [da, db] = [depths[i] as Decimal, depths[j] as Decimal];
-    if (!da.isNegative() || da.isZero()) kept.push(a);
-    if (da.times(db).isNegative() && !da.isZero() && !db.isZero()) kept.push(between(a, b, da, db));
+    const [da, db] = [depths[i], depths[j]] as [(typeof depths)[number], (typeof depths)[number]];
+    if (da.sign >= 0) kept.push(a);
+    if (da.sign * db.sign < 0) kept.push(between(a, ring[j] as Corner, da.exact(), db.exact()));
   });
   return kept;
 }

@@ -260,13 +260,16 @@ function typeOf(site: Site, axis: Axis, at: Decimal, from: Decimal, to: Decimal)
 }
 
 /** The joints along one line: where it runs through slab and not along an edge or through an opening. */
-function jointsAlong(site: Site, space: Space, exact: Exact, axis: Axis, line: ExactLine): StraightJoint[] {
+function jointsAlong(exact: Exact, axis: Axis, line: ExactLine, over: readonly Hole[]): StraightJoint[] {
+  const { site, space } = exact;
   const runs =
     space instanceof OrthogonalSpace
       ? rasterRuns(space, exact, axis, line)
       : runsWithin(site.ring, axis, line.exact);
   const edged = toEdge(site, axis, line.exact, runs);
-  const holes = site.openings.filter((o) => !o.cornered).flatMap((o) => runsWithin(o.ring, axis, line.exact));
+  const holes = over
+    .filter(({ box }) => box.lo[axis] < line.at + HAIR && box.hi[axis] > line.at - HAIR)
+    .flatMap(({ ring }) => runsWithin(ring, axis, line.exact));
   const point = (v: Decimal): Corner => (axis === 'x' ? { x: line.exact, y: v } : { x: v, y: line.exact });
   return runsLess(edged, holes).map(([from, to]) => ({
     type: typeOf(site, axis, line.exact, from, to),
@@ -345,8 +348,8 @@ export function gridPlan(site: Site, limits: Limits, setting: Setting): GridPlan
   const at = { x: lines.x.map((l) => l.at), y: lines.y.map((l) => l.at) };
   return {
     joints: [
-      ...lines.x.flatMap((line) => jointsAlong(site, space, exact, 'x', line)),
-      ...lines.y.flatMap((line) => jointsAlong(site, space, exact, 'y', line)),
+      ...lines.x.flatMap((line) => jointsAlong(exact, 'x', line, holes)),
+      ...lines.y.flatMap((line) => jointsAlong(exact, 'y', line, holes)),
     ],
     panels: rings.flatMap((ring) => panelsOf(ring, holes, limits, orthogonal ? undefined : at)),
     found,

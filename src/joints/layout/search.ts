@@ -235,7 +235,7 @@ function alternate(board: Board, start: Graph, first: readonly number[]): Pair {
     const other = board.other(graph);
     const path = shortest(other, board.rowsOf(graph, mine));
     const cost = ownCost(graph, mine) + path.cost;
-    if (cost >= best.cost - HAIR * HAIR) break;
+    if (cost >= best.cost - HAIR * HAIR || board.work > WORK_LIMIT) break;
     best = graph === start ? { cost, mine, theirs: path.steps } : { cost, mine: path.steps, theirs: mine };
     graph = other;
     mine = path.steps;

@@ -311,6 +311,14 @@ function continuedFrom(
   return refuse(path, faults.offEdge());
 }
 
+/** Openings with more corners than this are told apart by their middles. */
+const FEW_CORNERS = 12;
+
+const meanOf = (ring: readonly Corner[]): Corner => ({
+  x: Decimal.sum(...ring.map((c) => c.x)).div(ring.length),
+  y: Decimal.sum(...ring.map((c) => c.y)).div(ring.length),
+});
+
 /** A ring in the pose, anticlockwise. */
 function laid(ring: readonly Corner[], pose: Pose): Corner[] {
   const there = straightened(ring.map((c) => pose.in(c)));
@@ -357,8 +365,9 @@ function sitedIn(
 export function sitesOf(input: SiteInput, fromCorner: boolean): Site[] {
   const { outer, openings } = ringsOf({ outline: input.outline, openings: input.openings });
   const turns = turnsFor(withoutNoise(withoutFlat(outer)), input.direction);
+  const marked = openings.map((ring) => (ring.length > FEW_CORNERS ? [meanOf(ring)] : ring));
   const others = [
-    ...openings.flat(),
+    ...marked.flat(),
     ...input.fixed.flatMap((f) => [f.from, f.to]).map(cornerOf),
     ...input.continued.map(cornerOf),
   ];

@@ -51,11 +51,15 @@ export interface Steps {
 const GAP_LIMIT = 8000;
 
 /** Above this many lines placed all numbers of panels are too many to try. */
-const LINES_LIMIT = 400_000;
+const LINES_LIMIT = 60_000;
 
 /** Of steps over many anchors: panels beyond the fewest, and how far a step may reach, in spacings. */
 const LIKELY = 2;
 const REACH = 2.5;
+
+/** Of steps over very many: more kinds of gaps than this, and only the fewest panels over short reaches. */
+const FEW_GAPS = 4000;
+const SHORT_REACH = 1.6;
 
 class Maker {
   readonly #gaps = new Map<string, Gap>();
@@ -148,11 +152,12 @@ class Maker {
   }
 
   /** All steps between two anchors. */
-  between(i: number, j: number, few: boolean): Step[] {
+  between(i: number, j: number, more: number): Step[] {
     const [fewest, most] = this.#numbers(i, j);
-    const last = few ? Math.min(most, fewest + LIKELY) : most;
+    const last = Math.min(most, fewest + more);
+    const all = more === Number.POSITIVE_INFINITY;
     const steps: Step[] = [];
-    for (let n = fewest; n <= last && (few || this.placed <= LINES_LIMIT); n += 1) {
+    for (let n = fewest; n <= last && (!all || this.placed <= LINES_LIMIT); n += 1) {
       const step = this.#step(i, j, n);
       if (step) steps.push(step);
     }
@@ -179,32 +184,32 @@ function reachable(anchors: readonly Anchor[], i: number): number {
 
 /** How steps are picked. */
 interface Pick {
-  /** Only the likelier numbers of panels. */
-  readonly few: boolean;
+  /** How many panels more than the fewest are tried. */
+  readonly more: number;
   /** How far a step may reach, in spacings. */
   readonly reach: number;
+  /** With more kinds of gaps than this the next picking is made. */
+  readonly most: number;
 }
 
+const ALL: Pick = { more: Number.POSITIVE_INFINITY, reach: Number.POSITIVE_INFINITY, most: GAP_LIMIT };
 const PICKS: readonly Pick[] = [
-  { few: false, reach: Number.POSITIVE_INFINITY },
-  { few: true, reach: Number.POSITIVE_INFINITY },
+  ALL,
+  { more: LIKELY, reach: Number.POSITIVE_INFINITY, most: GAP_LIMIT / 2 },
+  { more: LIKELY, reach: REACH, most: FEW_GAPS },
 ];
-const LAST_PICK: Pick = { few: true, reach: REACH };
+const LAST_PICK: Pick = { more: 0, reach: SHORT_REACH, most: Number.POSITIVE_INFINITY };
 
 /** The steps of a picking, or nothing when there are too many. */
-function stepsOf(
-  maker: Maker,
-  anchors: readonly Anchor[],
-  { few, reach }: Pick,
-  most: number,
-): Step[] | undefined {
+function stepsOf(maker: Maker, anchors: readonly Anchor[], { more, reach, most }: Pick): Step[] | undefined {
   const steps: Step[] = [];
   for (let i = 0; i < anchors.length - 1; i += 1) {
     const far = reachable(anchors, i);
     const limit = (anchors[i] as Anchor).at + reach * maker.limits.spacing;
     for (let j = i + 1; j <= far && (j === i + 1 || (anchors[j] as Anchor).at <= limit); j += 1) {
-      steps.push(...maker.between(i, j, few));
-      if (maker.made > most || (!few && maker.placed > LINES_LIMIT)) return undefined;
+      steps.push(...maker.between(i, j, more));
+      const all = more === Number.POSITIVE_INFINITY;
+      if (maker.made > most || (all && maker.placed > LINES_LIMIT)) return undefined;
     }
   }
   return steps;
@@ -213,17 +218,17 @@ function stepsOf(
 /** All steps along an axis, or the likelier ones where there are too many. */
 export function stepsAlong(space: Space, axis: Axis, limits: Limits, out: SettingOut): Steps {
   const anchors = space.anchors(axis);
-  const make = (pick: Pick, most: number): Step[] | undefined =>
-    stepsOf(new Maker(space, axis, limits, out), anchors, pick, most);
+  const make = (pick: Pick): Step[] | undefined =>
+    stepsOf(new Maker(space, axis, limits, out), anchors, pick);
   for (const pick of PICKS) {
-    const steps = make(pick, GAP_LIMIT);
-    if (steps) return { steps, trimmed: pick.few };
+    const steps = make(pick);
+    if (steps) return { steps, trimmed: pick !== ALL };
   }
-  return { steps: make(LAST_PICK, Number.POSITIVE_INFINITY) ?? [], trimmed: true };
+  return { steps: make(LAST_PICK) ?? [], trimmed: true };
 }
 
 /** Above this many kinds of gaps not even all steps are made to choose from. */
-const MADE_LIMIT = 120_000;
+const MADE_LIMIT = 16_000;
 
 /** Least length from the first anchor to each, or from each to the last. */
 function leastTo(steps: readonly Step[], nodes: number, back: boolean): Float64Array {
@@ -246,8 +251,7 @@ interface Weighted {
 
 function weightedSteps(space: Space, axis: Axis, limits: Limits, out: SettingOut): Weighted | undefined {
   const anchors = space.anchors(axis);
-  const pick = { few: false, reach: Number.POSITIVE_INFINITY };
-  const steps = stepsOf(new Maker(space, axis, limits, out), anchors, pick, MADE_LIMIT);
+  const steps = stepsOf(new Maker(space, axis, limits, out), anchors, { ...ALL, most: MADE_LIMIT });
   if (!steps) return undefined;
   const [ahead, behind] = [leastTo(steps, anchors.length, true), leastTo(steps, anchors.length, false)];
   const through = Float64Array.from(
