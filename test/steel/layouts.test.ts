@@ -15,11 +15,11 @@ describe('rebar-layout', () => {
         sixteenths(1, 4),
         (L, W, s, c) => {
           const { along, across, intersections } = rebarLayout({
-            length: `${L}/16 in`,
-            width: `${W}/16 in`,
+            length: `${L / 16} in`,
+            width: `${W / 16} in`,
             bar: '#4',
-            spacing: `${s}/16 in`,
-            cover: `${c}/16 in`,
+            spacing: `${s / 16} in`,
+            cover: `${c / 16} in`,
             stockLength: '60 ft',
           }).figures;
           const counted = (side: number): number => {
@@ -30,7 +30,7 @@ describe('rebar-layout', () => {
           expect(along.lines.toNumber('each')).toBe(counted(W));
           expect(across.lines.toNumber('each')).toBe(counted(L));
           expect(intersections.toNumber('each')).toBe(counted(W) * counted(L));
-          expect(along.evenSpacing.greaterThan(length(`${s}/16 in`))).toBe(false);
+          expect(along.evenSpacing.greaterThan(length(`${s / 16} in`))).toBe(false);
         },
       ),
     );
