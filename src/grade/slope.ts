@@ -21,10 +21,9 @@ import { unitOf } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { ADA_RAMPS, CLOSED_FORM } from '../reckoning/source';
+import { CLOSED_FORM } from '../reckoning/source';
 import * as cautions from './cautions';
 import * as ordinary from './ordinary';
-import { RAMP_RUNS } from './sources';
 
 /** Input of {@link slopeOf}: a slope, an angle, or a rise with its run. */
 export interface SlopeInput {
@@ -164,7 +163,7 @@ export const slopeOf: Calculation<SlopeInput, SlopeFigures> = /*#__PURE__*/ defi
   id: 'slope',
   title: 'Slope',
   version: 1,
-  sources: [CLOSED_FORM, ADA_RAMPS, RAMP_RUNS],
+  sources: [CLOSED_FORM],
   input: () =>
     fields({
       slope: maybe(quantity('slope', 'slope', 'not-negative', ordinary.SLOPE)),

@@ -546,8 +546,10 @@ function zonedFacets(site: Site, zone: number): { zoned: Uint8Array; away: Float
     const off = awayFall(site.walls, tin, t);
     if (off === undefined) continue;
     away[t] = off;
-    const wall = site.walls[nearestToFacet(site.walls, tin, t).piece] as Piece;
-    if (reachesInto(wall, tin, t, zone)) zoned[t] = 1;
+    const { piece, distance } = nearestToFacet(site.walls, tin, t);
+    // One that falls back counts by its middle: the zone may just touch what drains to a low spot beyond.
+    const within = off < -NO_FALL ? distance <= zone : reachesInto(site.walls[piece] as Piece, tin, t, zone);
+    if (within) zoned[t] = 1;
   }
   return { zoned, away };
 }

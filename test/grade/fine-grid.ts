@@ -201,3 +201,65 @@ export function fineGridFlood(
   }
   return { volume, area, error: 1.5 * meanSlope * h * area };
 }
+
+export interface GridValleys {
+  /** Least fall along any crease that both sides drain into; infinite where none was met. */
+  readonly least: number;
+  /** Least slope of any cell. */
+  readonly flattest: number;
+}
+
+interface Cell {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  readonly gx: number;
+  readonly gy: number;
+}
+
+/**
+ * Fall along the crease between two cells, by their planes alone; undefined where water of both does not
+ * meet there. The planes meet in a line; it is a valley when both sides fall towards it.
+ */
+function creaseBetween(p: Cell, q: Cell): number | undefined {
+  const [nx, ny] = [q.gx - p.gx, q.gy - p.gy];
+  const bend = Math.hypot(nx, ny);
+  if (bend < 1e-9) return undefined;
+  const [dx, dy] = [q.x - p.x, q.y - p.y];
+  // The plane of q less that of p, at p and at q: the crease lies between where it changes sign.
+  const atP = q.z - q.gx * dx - q.gy * dy - p.z;
+  const atQ = q.z - (p.z + p.gx * dx + p.gy * dy);
+  if (!(atP < 0 && atQ > 0)) return undefined;
+  const into = (-p.gx * nx - p.gy * ny) / bend;
+  const from = (-q.gx * nx - q.gy * ny) / bend;
+  if (into <= 1e-9 || from >= -1e-9) return undefined;
+  return Math.abs((p.gx * -ny + p.gy * nx) / bend);
+}
+
+/** Valleys and slopes as neighbouring cells of a fine grid show them, without looking at any side. */
+export function fineGridValleys(rows: readonly Row[], side: number, n: number): GridValleys {
+  const h = side / n;
+  const { z } = sample(rows, side, n);
+  // Planes by differences a hair apart would need more samples; two cells on, one plane covers three.
+  const cell = (i: number, j: number): Cell | undefined => {
+    if (i < 1 || j < 1 || i > n - 2 || j > n - 2) return undefined;
+    const at = (u: number, v: number): number => z[v * n + u] as number;
+    const [c, l, r, d, u] = [at(i, j), at(i - 1, j), at(i + 1, j), at(i, j - 1), at(i, j + 1)];
+    const plane = Math.abs(l + r - 2 * c) < 1e-12 && Math.abs(d + u - 2 * c) < 1e-12;
+    if (!plane || Number.isNaN(c + l + r + d + u)) return undefined;
+    return { x: (i + 0.5) * h, y: (j + 0.5) * h, z: c, gx: (r - l) / (2 * h), gy: (u - d) / (2 * h) };
+  };
+  let [least, flattest] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (let i = 1; i < n - 4; i += 1) {
+    for (let j = 1; j < n - 4; j += 1) {
+      const p = cell(i, j);
+      if (!p) continue;
+      flattest = Math.min(flattest, Math.hypot(p.gx, p.gy));
+      for (const q of [cell(i + 3, j), cell(i, j + 3)]) {
+        const fall = q && creaseBetween(p, q);
+        if (fall !== undefined) least = Math.min(least, fall);
+      }
+    }
+  }
+  return { least, flattest };
+}
