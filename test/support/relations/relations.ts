@@ -71,6 +71,7 @@ const everything = (id: string, a: AnyResult, b: AnyResult): string | undefined 
 const PLACES = new Set([
   // A turn makes one of the other.
   'mark',
+  'panel',
   'use',
   'binding',
   'along',
@@ -191,6 +192,14 @@ const DIRECTED = [
   'along',
   'across',
   'thicknessAt',
+  'dowels',
+  'steps',
+  'lines',
+  'linesAcross',
+  'spacingAcross',
+  'barAcross',
+  'angle',
+  'angleAcross',
   'atOrigin',
   'module',
   'cutTo',

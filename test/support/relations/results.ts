@@ -37,8 +37,13 @@ const number = (q: Quantity): number => Number(q.toJSON().value);
 /** Figures from one engine may differ in a last digit of the binary geometry behind a plan. */
 const NEAR = 1e-9;
 
-/** Names joined in a text may stand in any order, as the corners of a facet. */
-const words = (text: string): string => text.split(/[ ,]+/).sort().join(' ');
+/** Names joined in a text may stand in any order, as the corners of a facet; measures in it follow the units. */
+const words = (text: string): string =>
+  text
+    .replace(/\d[\d.,/ ]*(?:in|ft|mm|m|yd)\b/g, '#')
+    .split(/[ ,]+/)
+    .sort()
+    .join(' ');
 
 function same(a: Value, b: Value, near: number): boolean {
   if (typeof a === 'string' && typeof b === 'string') return words(a) === words(b);
