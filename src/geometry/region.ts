@@ -185,3 +185,21 @@ export function ringsOf(region: Region): Rings {
   });
   return { outer, openings: hole ? [...rings, hole] : rings };
 }
+
+/** Rings measured from their first corner, and where that stands. */
+export interface RingsFromCorner {
+  readonly rings: Rings;
+  readonly origin: Corner;
+}
+
+/**
+ * The rings as from the first corner of the outline: survey coordinates are large, and what is laid out in
+ * binary numbers is exact enough near nothing only.
+ */
+export function ringsFromCorner(region: Region): RingsFromCorner {
+  const { outer, openings: holes } = ringsOf(region);
+  const origin = outer[0] as Corner;
+  const moved = (ring: readonly Corner[]): Corner[] =>
+    ring.map(({ x, y }) => ({ x: x.minus(origin.x), y: y.minus(origin.y) }));
+  return { rings: { outer: moved(outer), openings: holes.map(moved) }, origin };
+}

@@ -65,6 +65,8 @@ export const fallsBack = (area: Quantity<'area'>, line: string, end: BackEnd): C
   code: 'falls-back',
   severity: end === 'stands' ? 'warning' : 'note',
   sentence: `${area.format()} of the surface falls back towards ${line}: ${ENDS[end]}`,
+  limit: area.minus(area),
+  actual: area,
   source: IRC_DRAINAGE,
 });
 

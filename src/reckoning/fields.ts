@@ -213,7 +213,8 @@ function readObject(shape: Shape, input: unknown, report: Report): Record<string
     return undefined;
   }
   const given = input as Record<string, unknown>;
-  const out: Record<string, unknown> = {};
+  // Without a prototype, so that nothing added to that of all objects is read or stands in the way.
+  const out = Object.create(null) as Record<string, unknown>;
   for (const name in shape) {
     const field = shape[name] as Field<unknown>;
     if (given[name] === undefined && optionals.has(field)) continue;

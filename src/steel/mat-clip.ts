@@ -7,6 +7,7 @@
  * what a bar may fill; no outline has to be shrunk. Binary numbers in metres: the error is below a
  * thousandth of a millimetre, and lengths are rounded down to whole cutting steps afterwards.
  */
+import type { Corner } from '../geometry/polygon';
 import type { Rings } from '../geometry/region';
 
 /** A point in metres. */
@@ -55,6 +56,12 @@ export function spotsOf({ outer, openings }: Rings): Spot[][] {
   const plain = (ring: Rings['outer']): Spot[] =>
     ring.map(({ x, y }) => ({ x: x.toNumber(), y: y.toNumber() }));
   return [plain(outer), ...openings.map((ring) => plain(ring).reverse())];
+}
+
+/** Spots laid out from the first corner put back to where that corner stands. */
+export function backTo(origin: Corner): (spots: readonly Spot[]) => Spot[] {
+  const [dx, dy] = [origin.x.toNumber(), origin.y.toNumber()];
+  return (spots) => spots.map(({ x, y }) => ({ x: x + dx, y: y + dy }));
 }
 
 /** All sides of the rings in the coordinates of a direction. */

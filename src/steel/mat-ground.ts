@@ -1,5 +1,6 @@
 /** What mats over an outline are laid by, and the mats laid: the input checked, defaulted and put into metres. */
-import { type Rings, ringsOf } from '../geometry/region';
+import type { Corner } from '../geometry/polygon';
+import { type Rings, ringsFromCorner } from '../geometry/region';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
@@ -34,7 +35,10 @@ const metres = (q: Length): number => canonicalValue(q).toNumber();
 export interface Ground {
   /** A length in the units that the job is written in. */
   readonly like: Length;
+  /** As from their first corner. */
   readonly rings: Rings;
+  /** Where that corner stands. */
+  readonly origin: Corner;
   readonly cover: Length;
   readonly stock: Length;
   readonly step: Length;
@@ -66,7 +70,7 @@ function sizesOf({ mats, dowels, steps }: ParsedRegion): AnyBarSize[] {
 
 /** Read and check what the mats are laid by. */
 export function groundOf(input: ParsedRegion, pad: Pad): Ground {
-  const rings = ringsOf(input);
+  const { rings, origin } = ringsFromCorner(input);
   if (rings.outer.some(({ x, y }) => x.abs().greaterThan(FARTHEST()) || y.abs().greaterThan(FARTHEST()))) {
     refuse('outline', faults.outOfRange('the outline'));
   }
@@ -82,7 +86,7 @@ export function groundOf(input: ParsedRegion, pad: Pad): Ground {
     if (!lap.lessThan(stock)) refuse('lap', faults.doesNotFit('the lap', 'the stock length'));
   }
   if (!step.lessThan(stock)) refuse('cutTo', faults.doesNotFit('the cutting step', 'the stock length'));
-  return { like, rings, cover, stock, step, laps };
+  return { like, rings, origin, cover, stock, step, laps };
 }
 
 /** Lengths in whole cutting steps. */

@@ -9,7 +9,8 @@
  */
 
 import { type OutlineInput, outline } from '../geometry/outline';
-import { type OpeningInput, openings, type Region, ringsOf } from '../geometry/region';
+import type { Corner } from '../geometry/polygon';
+import { type OpeningInput, openings, type Region, ringsFromCorner } from '../geometry/region';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { angle, constant, length } from '../quantity/make';
@@ -23,7 +24,7 @@ import type { CutProblem } from './cut-fill';
 import { firstFitPlan, solveCutting } from './cut-search';
 import { supportsUnder } from './mat';
 import { meshOnGround, rollsSpring } from './mat-cautions';
-import { directionOf, type Spot, spotAt, spotsOf } from './mat-clip';
+import { backTo, directionOf, type Spot, spotAt, spotsOf } from './mat-clip';
 import { stepsIn, TooManyBars } from './mat-laps';
 import { CUT_TO, MESH_EDGE, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART, TURN } from './mat-ordinary';
 import { type LaidStrips, layStrips, type StripRule } from './mesh-cover';
@@ -145,6 +146,8 @@ const metres = (q: Length): number => canonicalValue(q).toNumber();
 
 interface Ground {
   readonly rule: Omit<StripRule, 'degrees'>;
+  /** Where the first corner stands, from which the rings are measured. */
+  readonly origin: Corner;
   readonly side: Length;
   readonly end: Length;
   readonly step: Length;
@@ -156,7 +159,7 @@ function usual(name: 'edge' | 'cutTo', value: Length, because: string, pad: Pad)
 }
 
 function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
-  const rings = ringsOf(input);
+  const { rings, origin } = ringsFromCorner(input);
   if (rings.outer.some(({ x, y }) => x.abs().greaterThan(FARTHEST()) || y.abs().greaterThan(FARTHEST()))) {
     refuse('outline', faults.outOfRange('the outline'));
   }
@@ -183,7 +186,7 @@ function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
     endLap,
     limit: PIECE_LIMIT,
   };
-  return { rule, step, side, end };
+  return { rule, origin, step, side, end };
 }
 
 /** Pieces laid, and what is bought for them. */
@@ -277,15 +280,21 @@ export function meshPlacesOf(input: ParsedMeshRegion): MeshSheet {
   const ground = groundOf(input, new Pad());
   const { strips } = choose(input, ground).best;
   const direction = directionOf(strips.degrees);
+  const back = backTo(ground.origin);
   const places = strips.pieces.map(({ from, steps, low, high }): MeshPlace => {
     const long = steps * ground.rule.step;
     const corner = (u: number, v: number): Spot => spotAt(direction, u, v);
     return {
-      corners: [corner(from, low), corner(from + long, low), corner(from + long, high), corner(from, high)],
+      corners: back([
+        corner(from, low),
+        corner(from + long, low),
+        corner(from + long, high),
+        corner(from, high),
+      ]) as [Spot, Spot, Spot, Spot],
       length: long,
     };
   });
-  return { places, rings: ground.rule.rings };
+  return { places, rings: ground.rule.rings.map(back) };
 }
 
 /** Reckon mesh over any outline. */

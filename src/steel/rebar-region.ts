@@ -18,7 +18,7 @@ import { type Alike, added, grouped, keyOf, listFigures, marked } from './bar-li
 import { type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
 import { abovePair, namedLike } from './common';
 import { lapsBeside, wideSpacing } from './mat-cautions';
-import { type Spot, spotsOf } from './mat-clip';
+import { backTo, type Spot, spotsOf } from './mat-clip';
 import { heedEdges, heedFaces } from './mat-cover';
 import { CORNER_LENGTH, supportsOf, WIDE } from './mat-defaults';
 import { dowelGroups, stepGroups } from './mat-extras';
@@ -65,14 +65,15 @@ export function placesOf(input: ParsedRegion): MatSheet {
   const laid = layAll(input, ground);
   const groups = grouped(laid, ground.step);
   const marks = marked([...groups.values()]);
+  const back = backTo(ground.origin);
   const places = laid.flatMap(({ mat, placed }) =>
     placed.bars.map((placedBar): BarPlace => {
       const group = groups.get(keyOf(mat, placedBar)) as Alike;
       const { use, spots } = placedBar;
-      return { mark: marks.get(group) ?? '', layer: mat.layer, use, bar: group.bar, path: spots };
+      return { mark: marks.get(group) ?? '', layer: mat.layer, use, bar: group.bar, path: back(spots) };
     }),
   );
-  return { places, rings: spotsOf(ground.rings) };
+  return { places, rings: spotsOf(ground.rings).map(back) };
 }
 
 /** What wire is taken for ties. */

@@ -38,7 +38,7 @@ function isEcho({ input, expect }: Vector): boolean {
 }
 
 /** What a set of vectors rests on. */
-export function foundationOf(id: string, vectors: readonly Vector[]): Foundation {
+function foundationOf(id: string, vectors: readonly Vector[]): Foundation {
   const kinds: Record<string, number> = {};
   for (const { source, expect } of vectors) {
     const kind = expect.error ? 'refused' : source.kind;

@@ -15,6 +15,7 @@ export const buildingRaised = (spots: readonly string[], line: string, actual: L
   code: 'building-raised',
   severity: 'stop',
   sentence: `concrete would be raised at ${line} (${listed(spots)}): that buries the sill or the siding and leads water to the door. Leave the building's edge as it is and strike off what lies before it`,
+  limit: actual.minus(actual),
   actual,
   source: IRC_DRAINAGE,
 });
@@ -91,6 +92,7 @@ export const edgeMoved = (spots: readonly string[], line: string, actual: Length
   code: 'edge-lip',
   severity: 'note',
   sentence: `the edge at ${line} moves (${listed(spots)}): see that no lip is left there for feet and wheels`,
+  limit: actual.minus(actual),
   actual,
   source: COMMON_PRACTICE,
 });

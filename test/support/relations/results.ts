@@ -25,7 +25,7 @@ function* parts(
 }
 
 /** Every value of the figures by its path; the places in lists go by the name of the list. */
-export function valuesOf(figures: unknown, left: ReadonlySet<string>): Map<string, Value[]> {
+function valuesOf(figures: unknown, left: ReadonlySet<string>): Map<string, Value[]> {
   const out = new Map<string, Value[]>();
   for (const [path, value] of parts(figures as Figure, '', left))
     out.set(path, [...(out.get(path) ?? []), value]);
@@ -90,7 +90,7 @@ export function figuresDiffer(
 }
 
 /** The cautions as sorted codes. */
-export const codesOf = (result: AnyResult): string =>
+const codesOf = (result: AnyResult): string =>
   result.cautions
     .map(({ code, severity }) => `${code} ${severity}`)
     .sort()

@@ -18,7 +18,7 @@ export interface Tally {
   readonly objections: Objection[];
 }
 
-export interface Objection {
+interface Objection {
   readonly id: string;
   readonly relation: string;
   readonly said: string;

@@ -1,0 +1,51 @@
+/** Every code that a result or an error can carry is raised by at least one check vector. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { readVectors } from './support/vectors';
+
+const SRC = new URL('../src/', import.meta.url);
+const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' }).filter((f) => f.endsWith('.ts'));
+const read = (file: string): string => readFileSync(new URL(file, SRC), 'utf8');
+const vectors = readVectors().map(({ vector }) => vector);
+
+/** A caution is an object with its code and then its severity. */
+const CAUTION = /code: '([a-z-]+)',\s+severity:/g;
+
+const cautionCodes = new Set(
+  files.flatMap((file) => [...read(file).matchAll(CAUTION)].map(([, code]) => code)),
+);
+
+const errorCodes = [
+  ...(/IssueCode =([^;]+);/.exec(read('quantity/input-error.ts'))?.[1] ?? '').matchAll(/'([a-z-]+)'/g),
+].map(([, code]) => code);
+
+/**
+ * Codes of the arithmetic of quantities and of reading a result back, which no input of a calculation raises,
+ * and that of an input which is no plain data, which no JSON holds; other tests raise them.
+ */
+const NOT_OF_AN_INPUT = new Set([
+  'dimension-mismatch',
+  'currency-mismatch',
+  'divide-by-zero',
+  'bare-arithmetic',
+  'not-a-result',
+  'unreadable-input',
+]);
+
+describe('codes', () => {
+  it('are found', () => {
+    expect(cautionCodes.size).toBeGreaterThan(60);
+    expect(errorCodes.length).toBeGreaterThan(50);
+  });
+
+  it.each([...cautionCodes])('caution %s is in a vector', (code) => {
+    expect(vectors.some(({ expect: { cautions } }) => cautions?.includes(code as string))).toBe(true);
+  });
+
+  it.each(errorCodes.filter((code) => !NOT_OF_AN_INPUT.has(code as string)))(
+    'error %s is in a vector',
+    (code) => {
+      expect(vectors.some(({ expect: { error } }) => error?.includes(code as string))).toBe(true);
+    },
+  );
+});
