@@ -574,7 +574,7 @@ function judge(site: Site, held: Held): Judged {
   for (let t = 0; t < falls.length; t += 1) {
     const off = away[t] as number;
     // Beyond the zone, or where a valley or drain takes the water, the slope itself counts.
-    const byWall = zoned[t] === 1 && !isCaught(back, reach, t, off < 0);
+    const byWall = zoned[t] === 1 && !isCaught(back, reach, t, off < -NO_FALL);
     if (!byWall) zoned[t] = 0;
     const least = byWall || !walled ? minimum : beyond;
     lack[t] = least - (byWall ? off : (falls[t] as number));

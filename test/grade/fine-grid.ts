@@ -236,6 +236,8 @@ function creaseBetween(p: Cell, q: Cell): number | undefined {
   return Math.abs((p.gx * -ny + p.gy * nx) / bend);
 }
 
+const AWAY = 5;
+
 /** Valleys and slopes as neighbouring cells of a fine grid show them, without looking at any side. */
 export function fineGridValleys(rows: readonly Row[], side: number, n: number): GridValleys {
   const h = side / n;
@@ -255,9 +257,15 @@ export function fineGridValleys(rows: readonly Row[], side: number, n: number): 
       const p = cell(i, j);
       if (!p) continue;
       flattest = Math.min(flattest, Math.hypot(p.gx, p.gy));
-      for (const q of [cell(i + 3, j), cell(i, j + 3)]) {
+      for (const [u, v] of [
+        [1, 0],
+        [0, 1],
+      ] as const) {
+        const q = cell(i + 3 * u, j + 3 * v);
         const fall = q && creaseBetween(p, q);
-        if (fall !== undefined) least = Math.min(least, fall);
+        // About a spot more than two planes meet: a crease between any two of them may be none.
+        const clear = rows.every(([x, y]) => Math.hypot(p.x - x, p.y - y) > AWAY * h);
+        if (fall !== undefined && clear) least = Math.min(least, fall);
       }
     }
   }
