@@ -362,7 +362,8 @@ function spacingOf({ spacing, module, thickness }: Parsed): Length {
   if (spacing.lessThan(LEAST_SPACING()))
     refuse('spacing', faults.belowLeast('spacing', LEAST_SPACING().format()));
   if (module?.greaterThan(spacing)) refuse('module', faults.doesNotFit('module', 'spacing'));
-  return spacing.downTo(module ?? STEP[systemOfQuantity(thickness)]());
+  // Marks are a sixteenth or a millimeter apart: to be over by less than one is no reason for a row more.
+  return module ? spacing.downTo(module) : spacing.upTo(STEP[systemOfQuantity(thickness)]());
 }
 
 function rulesOf(input: Parsed, pad: Pad): Rules {
