@@ -201,7 +201,7 @@ describe('1,000 random cutting lists', () => {
   it('are at most one bar above the bound, and never worse than first-fit decreasing', () => {
     const random = randoms(12_345);
     let notProved = 0;
-    for (let k = 0; k < 1000; k += 1) {
+    for (let k = 0; k < runs(1000); k += 1) {
       const list = randomList(random, k);
       const figures = figuresOf(list, 'mm');
       const gap = figures.gap as import('../../src/index').Quantity<'count'>;

@@ -18,7 +18,7 @@ import type { Xy } from './yards';
 const factory = new GeometryFactory();
 
 /** What is used of a geometry of the library. */
-export interface Shape {
+interface Shape {
   getArea(): number;
   getLength(): number;
   getInteriorPoint(): Shape;
@@ -38,7 +38,7 @@ export interface Slab {
 const lineOf = (points: readonly Xy[]): Shape =>
   factory.createLineString(points.map(([x, y]) => new Coordinate(x, y)) as never) as unknown as Shape;
 
-export const areaOf = (ring: readonly Xy[]): Shape =>
+const areaOf = (ring: readonly Xy[]): Shape =>
   factory.createPolygon(
     [...ring, ring[0] as Xy].map(([x, y]) => new Coordinate(x, y)) as never,
   ) as unknown as Shape;
@@ -65,7 +65,7 @@ const spotOf = ({ x, y }: Joint['from']): Xy => [feet(x), feet(y)];
 const ARC = Math.PI / 90;
 
 /** A joint as points: arcs in chords of two degrees. */
-export function pointsOf(joint: Joint): Xy[] {
+function pointsOf(joint: Joint): Xy[] {
   const [a, b] = [spotOf(joint.from), spotOf(joint.to)];
   if (joint.shape === 'straight') return [a, b];
   const [cx, cy] = joint.centre ? spotOf(joint.centre) : [0, 0];
@@ -115,7 +115,7 @@ function unionOf(shapes: readonly Shape[]): Shape {
 }
 
 /** The faces of slab between edges and joints. */
-export function facesOf({ rings }: Slab, joints: readonly Joint[]): Shape[] {
+function facesOf({ rings }: Slab, joints: readonly Joint[]): Shape[] {
   const corners = rings.flat();
   const closed = rings.map((ring) => lineOf([...ring, ring[0] as Xy]));
   const lines = joints.map((joint) => lineOf(stretched(pointsOf(joint), corners)));
@@ -131,7 +131,7 @@ export function facesOf({ rings }: Slab, joints: readonly Joint[]): Shape[] {
 }
 
 /** The narrowest that a face is, between two parallel lines. */
-export const narrowest = (face: Shape): number =>
+const narrowest = (face: Shape): number =>
   (new MinimumDiameter(face as never) as unknown as { getLength(): number }).getLength();
 
 const MET = 1e-4;
