@@ -5,6 +5,7 @@
 import highsLoader from 'highs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type BarCuttingFigures, barCutting } from '../../src/index';
+import { runs } from '../support/effort';
 import { randoms } from './outlines';
 
 interface List {
