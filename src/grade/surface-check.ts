@@ -413,6 +413,16 @@ export interface Held {
   >;
 }
 
+/** Every valley of a surface, with the least fall that it is held to. */
+export function valleysHeld(site: Site, held: Held): FoundValley[] {
+  const limits = {
+    least: perMetre(held.valley),
+    swale: perMetre(held.swale),
+    zone: held.zone.toNumber('m'),
+  };
+  return valleysOf(site, limits, held.pondDepth.toNumber('m'));
+}
+
 function assumed<T extends Quantity>(
   pad: Pad,
   name: string,
@@ -563,10 +573,9 @@ function judge(site: Site, held: Held): Judged {
   const [minimum, beyond, zone] = [perMetre(held.minimum), perMetre(held.beyond), held.zone.toNumber('m')];
   const walled = site.walls.length > 0;
   const falls = fallsOf(site);
-  const valleyLeast = { least: perMetre(held.valley), swale: perMetre(held.swale), zone };
   const deep = held.pondDepth.toNumber('m');
-  const valleys = valleysOf(site, valleyLeast, deep);
-  const back = fallingBack(site, valleys, valleyLeast.least, deep);
+  const valleys = valleysHeld(site, held);
+  const back = fallingBack(site, valleys, perMetre(held.valley), deep);
   const reach = walled ? reachOf(site.terrain) : undefined;
   const { zoned, away } = zonedFacets(site, zone);
   const lack = new Float64Array(falls.length);

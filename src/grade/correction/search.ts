@@ -15,8 +15,9 @@ import { lowerEnd, NO_FALL, reachOf } from '../flow';
 import { middleOf } from '../lines';
 import type { FoundPond } from '../ponds';
 import { rate } from '../shapes';
-import { faultyFacets, type Held, pondsFound } from '../surface-check';
+import { faultyFacets, type Held, pondsFound, valleysHeld } from '../surface-check';
 import type { Site } from '../terrain';
+import { isFlat } from '../valleys';
 import type { Looker } from './corrected';
 import {
   downNeed,
@@ -34,6 +35,8 @@ import { type Job, lackOf, type Moves, solve, solveRoughly } from './programme';
 interface FlatValley {
   readonly from: number;
   readonly to: number;
+  /** What it must fall, per metre. */
+  readonly least: Decimal;
 }
 
 /** What is at fault with a surface. */
@@ -47,18 +50,6 @@ interface Faulty {
 const TRIFLE = 1e-6;
 const ROUNDS = 8;
 
-/** The least fall along a gutter line, as a state manual has it. */
-const GUTTER = /*#__PURE__*/ new Decimal('0.003');
-
-/** True where water comes to a half-edge from every side and cannot pass. */
-function gathers({ terrain: { tin, runs, bounds } }: Site, e: number): boolean {
-  if ((runs.out[e] as number) <= 0) return false;
-  const other = tin.twin[e] as number;
-  if (other !== -1) return other > e && (runs.out[other] as number) > 0;
-  const wall = bounds.wall[e] as number;
-  return wall > 0 && !bounds.mustBeDry[wall - 1];
-}
-
 /** The end that water gets off by; where a level side could send it either way, the names decide. */
 function wayAlong({ terrain, sides, survey }: Site, e: number, p: number, q: number): number {
   const level = Math.abs((terrain.tin.z[p] as number) - (terrain.tin.z[q] as number)) <= NO_FALL;
@@ -68,26 +59,20 @@ function wayAlong({ terrain, sides, survey }: Site, e: number, p: number, q: num
   return survey.name(p) < survey.name(q) ? q : p;
 }
 
-/** Sides that two facets drain into, and feet of curbs, that do not fall by themselves. */
-function flatValleys(site: Site): FlatValley[] {
-  const { tin, bounds, ponds } = site.terrain;
-  const found: FlatValley[] = [];
-  for (let e = 0; e < tin.corner.length; e += 1) {
-    if (!gathers(site, e)) continue;
-    const [p, q] = [tin.corner[e] as number, tin.corner[nextEdge(e)] as number];
-    const inDrain = (bounds.drain[p] as number) > 0 && bounds.drain[p] === bounds.drain[q];
-    // A valley that ends in a pond is told of with the pond, which may send its water the other way.
-    const inPond = ponds.pondOf[p] !== -1 || ponds.pondOf[q] !== -1;
-    const far = Math.hypot(
-      (tin.x[q] as number) - (tin.x[p] as number),
-      (tin.y[q] as number) - (tin.y[p] as number),
-    );
-    const fall = Math.abs((tin.z[p] as number) - (tin.z[q] as number)) / far;
-    if (inDrain || inPond || fall >= GUTTER.toNumber() - NO_FALL) continue;
-    const to = wayAlong(site, e, p, q);
-    found.push({ from: to === p ? q : p, to });
-  }
-  return found;
+/** Valleys that do not fall as they must, with the way that their water gets off. */
+function flatValleys(site: Site, held: Held): FlatValley[] {
+  const { tin, ponds } = site.terrain;
+  return valleysHeld(site, held)
+    .filter(isFlat)
+    .filter(({ from, to }) => {
+      // A valley that ends in a pond is told of with the pond, which may send its water the other way.
+      return ponds.pondOf[from] === -1 && ponds.pondOf[to] === -1;
+    })
+    .map(({ edge, least }) => {
+      const [p, q] = [tin.corner[edge] as number, tin.corner[nextEdge(edge)] as number];
+      const to = wayAlong(site, edge, p, q);
+      return { from: to === p ? q : p, to, least: new Decimal(least) };
+    });
 }
 
 function lookAt(site: Site, held: Held): Faulty {
@@ -101,7 +86,7 @@ function lookAt(site: Site, held: Held): Faulty {
     facets: [...reverse, ...short],
     reaching,
     ponds: pondsFound(site),
-    valleys: flatValleys(site),
+    valleys: flatValleys(site, held),
   };
 }
 
@@ -176,9 +161,9 @@ function chains({ site, beyond }: Ground, now: Site, ponds: readonly FoundPond[]
 
 /** Each valley that is too flat must fall the way that its water gets off. */
 const valleyNeeds = ({ site }: Ground, valleys: readonly FlatValley[]): Need[] =>
-  valleys.map(({ from, to }) => {
+  valleys.map(({ from, to, least }) => {
     const [a, b] = [from, to].map((v) => site.survey.name(v)) as [string, string];
-    return downNeed(site, from, to, GUTTER, `the valley from ${a} to ${b}`);
+    return downNeed(site, from, to, least, `the valley from ${a} to ${b}`);
   });
 
 type Strategy = (ground: Ground, now: Site, faulty: Faulty) => Need[];
@@ -276,7 +261,8 @@ const WORTH = 2;
 
 /** True when the check finds nothing at fault as it is, and no valley is too flat. */
 const isRight = (looker: Looker): boolean =>
-  looker.check(new Map()).figures.verdict === 'drains' && flatValleys(looker.site(new Map())).length === 0;
+  looker.check(new Map()).figures.verdict === 'drains' &&
+  flatValleys(looker.site(new Map()), looker.held).length === 0;
 
 /** Strays of 60 digits, in metres. */
 const STRAY = /*#__PURE__*/ new Decimal('1e-30');
