@@ -226,7 +226,7 @@ const afterwards = (rows: readonly Row[], { moves }: GradeCorrectionFigures): Ro
 
 describe('yards that do not drain', () => {
   it('drain afterwards on a fine grid, or it says stop; the building is never raised', {
-    timeout: 90_000,
+    timeout: 300_000,
   }, () => {
     let [right, stopped, moving] = [0, 0, 0];
     for (let seed = 1; seed <= runs(300); seed += 1) {
@@ -247,9 +247,11 @@ describe('yards that do not drain', () => {
       }
       right += 1;
       if (figures.moves.length > 0) moving += 1;
-      const { deepest, meets } = fineGridRun(afterwards(site.rows, figures), SIDE, 80, site.open);
-      // A cell of 0.1 m on a slope of some percent: the bed and the rim are off by a few millimetres.
-      expect(deepest, `yard ${seed}`).toBeLessThan(0.008);
+      const gridded = (cells: number) => fineGridRun(afterwards(site.rows, figures), SIDE, cells, site.open);
+      const { deepest, meets } = gridded(80);
+      // A cell of 0.1 m on a slope of some percent: the bed and the rim are off by a few millimetres. Water
+      // that really stands is as deep on a finer grid; what the cells make goes with their size.
+      if (deepest >= 0.008) expect(gridded(320).deepest, `yard ${seed}`).toBeLessThan(0.3 * deepest);
       expect(meets, `yard ${seed}`).toBeLessThan(0.01);
     }
     expect(right).toBeGreaterThan(runs(150));
@@ -258,7 +260,7 @@ describe('yards that do not drain', () => {
   });
 
   // Outside check: HiGHS on the needs that the correction ended with.
-  it('move the least for the needs they end with, within 1% of HiGHS', { timeout: 90_000 }, async () => {
+  it('move the least for the needs they end with, within 1% of HiGHS', { timeout: 300_000 }, async () => {
     const solve = await oracle();
     let compared = 0;
     for (let seed = 1; seed <= runs(100); seed += 1) {

@@ -28,7 +28,7 @@ export interface Box {
   readonly ring: readonly Spot[];
 }
 
-const spot = ({ x, y }: Corner): Spot => ({ x: x.toNumber(), y: y.toNumber() });
+export const spot = ({ x, y }: Corner): Spot => ({ x: x.toNumber(), y: y.toNumber() });
 
 export function boxOf(ring: readonly Corner[]): Box {
   const spots = ring.map(spot);

@@ -7,6 +7,7 @@
  */
 import type { Corner } from '../../geometry/polygon';
 import { Decimal } from '../../quantity/decimal';
+import { spot } from './as-cut';
 import { same } from './exact';
 import { BROKEN, brokenBy, HAIR, type Limits, softened } from './rules';
 
@@ -26,13 +27,6 @@ const parallel = (a: Corner, b: Corner, c: Corner, d: Corner): boolean => {
     .minus(b.y.minus(a.y).times(d.x.minus(c.x)));
   return same(cross, new Decimal(0));
 };
-
-interface Spot {
-  readonly x: number;
-  readonly y: number;
-}
-
-const spot = ({ x, y }: Corner): Spot => ({ x: x.toNumber(), y: y.toNumber() });
 
 const lengthOf = (a: Corner, b: Corner): Decimal => Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y));
 

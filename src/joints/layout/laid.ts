@@ -1,6 +1,7 @@
 /** A plan of any pattern, brought to one form: joints and panels in the plane of the input. */
 import type { Corner } from '../../geometry/polygon';
 import { Decimal, ZERO } from '../../quantity/decimal';
+import { leastWidth, spot } from './as-cut';
 import { same } from './exact';
 import { type FanPlan, fanPlan, partWay, type Taper, taperOf } from './fan-plan';
 import { type GridPlan, gridPlan, type Setting } from './grid-plan';
@@ -15,7 +16,7 @@ import {
   roundPlan,
   towards,
 } from './round-plan';
-import { brokenBy, type Limits, type PanelRule, softened } from './rules';
+import { brokenBy, HAIR, type Limits, type PanelRule, softened } from './rules';
 import { type FixedType, ringArea, type Site } from './site';
 
 /** A joint of the plan. */
@@ -237,19 +238,19 @@ function fanCorners(taper: Taper, { across, along }: FanPlan): Corner[][] {
   );
 }
 
-function fanPanel(
-  corners: readonly Corner[][],
-  j: number,
-  k: number,
-  broken: readonly PanelRule[],
-): LaidPanel {
+function fanPanel(corners: readonly Corner[][], j: number, k: number, limits: Limits): LaidPanel {
   const near = corners[j] as Corner[];
   const far = corners[j + 1] as Corner[];
   const ring = [near[k], near[k + 1], far[k + 1], far[k]] as Corner[];
   const [a, b, c, d] = ring as [Corner, Corner, Corner, Corner];
   const across = distance(a, b).plus(distance(d, c)).div(2);
   const area = ringArea(ring);
-  return { at: middleOf(ring), along: area.div(across), across, area, broken };
+  const along = area.div(across);
+  const broken = brokenBy(across.toNumber(), along.toNumber(), limits);
+  // Its mean measures may do where the panel itself, leaning, is narrow.
+  const narrow = leastWidth(ring.map(spot)) < limits.leastSide - HAIR;
+  const rules: readonly PanelRule[] = narrow && !broken.includes('sliver') ? ['sliver', ...broken] : broken;
+  return { at: middleOf(ring), along, across, area, broken: rules };
 }
 
 function fromFan(taper: Taper, plan: FanPlan, limits: Limits): Laid {
@@ -275,11 +276,7 @@ function fromFan(taper: Taper, plan: FanPlan, limits: Limits): Laid {
   }
   const panels: LaidPanel[] = [];
   for (let j = 0; j < plan.along; j += 1) {
-    for (let k = 0; k < plan.across; k += 1) {
-      const panel = fanPanel(corners, j, k, []);
-      const broken = brokenBy(panel.across.toNumber(), panel.along.toNumber(), limits);
-      panels.push({ ...panel, broken });
-    }
+    for (let k = 0; k < plan.across; k += 1) panels.push(fanPanel(corners, j, k, limits));
   }
   const leastLength = joints.reduce((sum, j) => sum.plus(j.length), ZERO).toNumber();
   return { pattern: 'fan', joints, panels, tees: 0, offModule: 0, exact: true, leastLength };
