@@ -14,14 +14,18 @@ describe('the plan of any slab', () => {
   it('holds what it says, for 300 random slabs of twelve kinds', () => {
     // Checked against: JSTS, its polygonizer, overlay and minimum width.
     const next = stream(31);
+    let refused = 0;
     for (let i = 0; i < runs(300); i += 1) {
       const slab = slabOf(next, i);
       const spacing = between(next, 6, 13);
-      const { figures, cautions } = jointLayout({
-        ...slab.input,
-        thickness: '4 in',
-        spacing: `${spacing} ft`,
-      });
+      const attempt = jointLayout.attempt({ ...slab.input, thickness: '4 in', spacing: `${spacing} ft` });
+      if (!attempt.ok) {
+        // A slab may have more corners than plans are made for; that is said, and it is rare.
+        expect(attempt.error.issues.map(({ code }) => code)).toEqual(['too-many']);
+        refused += 1;
+        continue;
+      }
+      const { figures, cautions } = attempt.result;
       const what = `${i} ${JSON.stringify([slab.kind, slab.input, spacing])}`;
       expect(faultsOf(slab, figures, { spacing, leastSide: 2 }), what).toEqual([]);
       expect(
@@ -29,5 +33,6 @@ describe('the plan of any slab', () => {
         what,
       ).toBe(figures.givesWay.length > 0);
     }
+    expect(refused).toBeLessThan(0.05 * runs(300));
   });
 });

@@ -81,17 +81,17 @@ function pointsOf(joint: Joint): Xy[] {
 }
 
 /** Joints are drawn this much too long, in feet, so that chords and rounding leave no gap at an edge. */
-const OVER = 0.02;
+const OVER = [0.02, 0.017, 0.023];
 /** Specks that come of that, in square feet. */
 const SPECK = 0.05;
 
 /** A joint through the very corners that it meets, else a hair beyond the edge that it ends at. */
-function stretched(points: readonly Xy[], corners: readonly Xy[]): Xy[] {
+function stretched(points: readonly Xy[], corners: readonly Xy[], over: number): Xy[] {
   const out = (p: Xy, q: Xy): Xy => {
     const corner = corners.find(([x, y]) => Math.hypot(x - p[0], y - p[1]) < 1e-6);
     if (corner) return corner;
     const long = Math.hypot(p[0] - q[0], p[1] - q[1]);
-    return [p[0] + ((p[0] - q[0]) / long) * OVER, p[1] + ((p[1] - q[1]) / long) * OVER];
+    return [p[0] + ((p[0] - q[0]) / long) * over, p[1] + ((p[1] - q[1]) / long) * over];
   };
   const [a, b, y, z] = [points[0], points[1], points.at(-2), points.at(-1)] as [Xy, Xy, Xy, Xy];
   const whole = [out(a, b), ...points.slice(1, -1), out(z, y)];
@@ -115,11 +115,22 @@ function unionOf(shapes: readonly Shape[]): Shape {
   return overlay(unionOf(shapes.slice(0, half)), unionOf(shapes.slice(half)), OverlayOp.UNION);
 }
 
-/** The faces of slab between edges and joints. */
-function facesOf({ rings }: Slab, joints: readonly Joint[]): Shape[] {
+/** The faces of slab between edges and joints; with other ends where the library cannot node the lines. */
+function facesOf(slab: Slab, joints: readonly Joint[]): Shape[] {
+  for (const over of OVER) {
+    try {
+      return facesWith(slab, joints, over);
+    } catch (error) {
+      if (!String(error).includes('non-noded') || over === OVER.at(-1)) throw error;
+    }
+  }
+  return [];
+}
+
+function facesWith({ rings }: Slab, joints: readonly Joint[], over: number): Shape[] {
   const corners = rings.flat();
   const closed = rings.map((ring) => lineOf([...ring, ring[0] as Xy]));
-  const lines = joints.map((joint) => lineOf(stretched(pointsOf(joint), corners)));
+  const lines = joints.map((joint) => lineOf(stretched(pointsOf(joint), corners, over)));
   const noded = unionOf([...closed, ...lines]);
   const polygonizer = new Polygonizer();
   polygonizer.add(noded as never);
