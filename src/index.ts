@@ -219,6 +219,7 @@ export type { FormReadingsInput, SpotGridInput, SpotInput, SpotsInput, SpotTable
 export { type StraightedgeFigures, type StraightedgeInput, straightedge } from './grade/straightedge';
 export type {
   FacetFigure,
+  FallsBackFigure,
   InflowFigure,
   InflowInput,
   LowSpotFigure,
@@ -230,6 +231,7 @@ export type {
   SillInput,
   SurfaceDrainageFigures,
   SurfaceDrainageInput,
+  ValleyFigure,
 } from './grade/surface-check';
 export {
   type FixedJointInput,
