@@ -9,7 +9,7 @@ import { type Corner, doubleArea, insideRing } from '../../geometry/polygon';
 import { Decimal, ZERO } from '../../quantity/decimal';
 import { commonPart, same } from './exact';
 import { wedged } from './general';
-import type { Spot } from './orthogonal';
+import { type Spot, spot } from './orthogonal';
 import { brokenBy, HAIR, type Limits, type PanelRule, SHARP } from './rules';
 import { ringArea } from './site';
 
@@ -27,8 +27,6 @@ export interface Box {
   readonly hi: Spot;
   readonly ring: readonly Spot[];
 }
-
-export const spot = ({ x, y }: Corner): Spot => ({ x: x.toNumber(), y: y.toNumber() });
 
 export function boxOf(ring: readonly Corner[]): Box {
   const spots = ring.map(spot);

@@ -7,8 +7,8 @@
  */
 import type { Corner } from '../../geometry/polygon';
 import { Decimal } from '../../quantity/decimal';
-import { spot } from './as-cut';
 import { same } from './exact';
+import { spot } from './orthogonal';
 import { BROKEN, brokenBy, HAIR, type Limits, softened } from './rules';
 
 /** A tapering slab: corners along one parallel side, then back along the other. */

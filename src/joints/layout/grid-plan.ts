@@ -4,7 +4,7 @@ import { Decimal } from '../../quantity/decimal';
 import { type Box, boxOf, type CutPanel, type Hole, panelsOf } from './as-cut';
 import { commonPart, runsLess, runsWithin, same, split } from './exact';
 import { GeneralSpace } from './general';
-import { OrthogonalSpace, piecesIn, type Spot } from './orthogonal';
+import { OrthogonalSpace, piecesIn, type Spot, spot } from './orthogonal';
 import { BROKEN, HAIR, type Limits, softened as softer } from './rules';
 import { Cells, type Found, type Searched, search } from './search';
 import type { FixedType, Site } from './site';
@@ -34,8 +34,6 @@ export interface Setting {
   readonly step: Decimal;
   readonly module: Decimal | undefined;
 }
-
-const spot = ({ x, y }: Corner): Spot => ({ x: x.toNumber(), y: y.toNumber() });
 
 /** The exact coordinates that anchors stand for. */
 function exactStops(site: Site, axis: Axis): Decimal[] {

@@ -1,10 +1,11 @@
 /** A plan of any pattern, brought to one form: joints and panels in the plane of the input. */
 import type { Corner } from '../../geometry/polygon';
 import { Decimal, ZERO } from '../../quantity/decimal';
-import { leastWidth, spot } from './as-cut';
+import { leastWidth } from './as-cut';
 import { same } from './exact';
 import { type FanPlan, fanPlan, partWay, type Taper, taperOf } from './fan-plan';
 import { type GridPlan, gridPlan, type Setting } from './grid-plan';
+import { spot } from './orthogonal';
 import {
   arcLength,
   type Ring,

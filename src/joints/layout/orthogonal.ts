@@ -2,6 +2,7 @@
  * A slab whose sides all run along x or y, as the search sees it: a raster of the strips between
  * neighbouring corners, each cell of it wholly slab or wholly not.
  */
+import type { Corner } from '../../geometry/polygon';
 import { HAIR, type Limits, panelCost } from './rules';
 import { type Anchor, type Axis, type Gap, leavesUnmet, type Mark, marksBetween, type Space } from './space';
 
@@ -10,6 +11,9 @@ export interface Spot {
   readonly x: number;
   readonly y: number;
 }
+
+/** An exact corner as the search has it. */
+export const spot = ({ x, y }: Corner): Spot => ({ x: x.toNumber(), y: y.toNumber() });
 
 /** What the search needs to know of the slab. */
 export interface OrthogonalSite {

@@ -9,7 +9,7 @@ import type { Outline, OutlineOf } from '../../geometry/outline';
 import { type Corner, cornersOf, doubleArea } from '../../geometry/polygon';
 import { Decimal, PI, ZERO } from '../../quantity/decimal';
 import { canonicalValue } from '../../quantity/quantity';
-import type { Spot } from './orthogonal';
+import { type Spot, spot } from './orthogonal';
 
 /** The arc that a side runs along: positive turns run anticlockwise. */
 interface Bow {
@@ -146,8 +146,6 @@ export interface Piece {
     | { readonly c: Spot; readonly r: number; readonly start: number; readonly turn: number }
     | undefined;
 }
-
-const spot = ({ x, y }: Corner): Spot => ({ x: x.toNumber(), y: y.toNumber() });
 
 export function pieceOf(side: Side): Piece {
   const [a, b] = [spot(side.from), spot(side.to)];
