@@ -6,6 +6,7 @@
  */
 import { type Fault, InputError } from '../quantity/input-error';
 import { descriptionOf, doubtOf, type Field, faultOf, type JsonSchema, parse } from './fields';
+import type { Limit } from './limits';
 import { type Doubt, unusual } from './ordinary';
 import { Pad } from './pad';
 import { plainCopy } from './plain';
@@ -47,6 +48,8 @@ export interface Calculation<Input, F extends FigureSet> {
   readonly inputSchema: JsonSchema;
   /** Where its rules come from. */
   readonly sources: readonly Source[];
+  /** How large a job it takes at once, beside the lengths of its lists, which are in the schema. */
+  readonly limits: readonly Limit[];
 }
 
 /** What {@link define} needs to know. */
@@ -55,6 +58,8 @@ export interface Definition<Parsed, F extends FigureSet> {
   readonly title: string;
   readonly version: number;
   readonly sources: readonly Source[];
+  /** How large a job it takes, where the length of a list does not say so. */
+  readonly limits?: readonly Limit[];
   /** The door, built at first use. */
   readonly input: () => Field<Parsed>;
   readonly reckon: (input: Parsed, pad: Pad) => F;
@@ -122,6 +127,7 @@ export function define<Input, Parsed, F extends FigureSet>(
 ): Calculation<Input, F> {
   const { id, title, version } = definition;
   const sources = Object.freeze(definition.sources.map((source) => Object.freeze(source)));
+  const limits = Object.freeze((definition.limits ?? []).map((limit) => Object.freeze(limit)));
   let field: Field<Parsed> | undefined;
   const door = (): Field<Parsed> => {
     field ??= definition.input();
@@ -131,6 +137,7 @@ export function define<Input, Parsed, F extends FigureSet>(
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title,
     ...descriptionOf(door()),
+    ...(limits.length > 0 ? { 'x-limits': limits } : {}),
   });
 
   const reckon = (input: unknown): Result<F> => {
@@ -158,6 +165,7 @@ export function define<Input, Parsed, F extends FigureSet>(
       title: { value: title, enumerable: true },
       version: { value: version, enumerable: true },
       sources: { value: sources, enumerable: true },
+      limits: { value: limits, enumerable: true },
       inputSchema: { get: inputSchema },
       name: { value: id },
     }),

@@ -1,6 +1,7 @@
 /** Floor 2: the contract of a calculation. What users may name of it. */
 export type { Attempt, Calculation } from './calculation';
 export type { JsonSchema } from './fields';
+export type { Limit } from './limits';
 export type {
   Assumption,
   Caution,
