@@ -15,14 +15,14 @@ import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import { SOIL_DENSITY, WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ARMY_WEIGHTS, CLOSED_FORM, VIRGINIA_SPREAD } from '../reckoning/source';
-import { wholeUnits } from '../reckoning/whole';
+import { carried, wholeUnits } from '../reckoning/whole';
 import * as cautions from './cautions';
 import { type Geotextile, type GeotextileFigures, type GeotextileInput, geotextileOf } from './geotextile';
 import { COMPACTORS, type Compactor, type LiftFigures, liftsOf } from './lifts';
 import { BASE_MATERIALS, type BaseMaterial, densityOf, looseFor } from './materials';
 import * as ordinary from './ordinary';
 import { OHIO_DENSITIES } from './sources';
-import { spreadArea, spreadable } from './spread';
+import { SPREAD_CORNERS, spreadArea, spreadable } from './spread';
 
 /**
  * Input of {@link baseTonnage}. Give the area or the outline, not both, and the compacted density or a
@@ -445,6 +445,13 @@ export const baseTonnage: Calculation<BaseTonnageInput, BaseTonnageFigures> = /*
   title: 'Granular base',
   version: 1,
   sources: [CLOSED_FORM, OHIO_DENSITIES, ARMY_WEIGHTS, VIRGINIA_SPREAD],
+  limits: [
+    SPREAD_CORNERS,
+    carried('loads by weight'),
+    carried('loads by volume'),
+    carried('lifts'),
+    carried('rolls'),
+  ],
   input: () =>
     fields({
       outline: maybe(outline()),

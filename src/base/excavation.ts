@@ -29,6 +29,7 @@ import {
 import { SOIL_DENSITY } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, FHWA_EARTHWORK, PEARSON_EXCAVATION } from '../reckoning/source';
+import { carried } from '../reckoning/whole';
 import * as cautions from './cautions';
 import {
   type Cut,
@@ -46,6 +47,7 @@ import { exceeded, paired, reached } from './limits';
 import * as ordinary from './ordinary';
 import { compactedFrom, type ShrinkConvention } from './shrink';
 import { END_AREA_TEXT } from './sources';
+import { SPREAD_CORNERS } from './spread';
 
 export type { ReplacementFigures } from './cut';
 export type { RunOut, SectionFigures, SideFigures, StretchFigures } from './cut-sections';
@@ -499,6 +501,7 @@ export const excavation: Calculation<ExcavationInput, ExcavationFigures> = /*#__
   title: 'Excavation',
   version: 1,
   sources: [CLOSED_FORM, FHWA_EARTHWORK, PEARSON_EXCAVATION],
+  limits: [SPREAD_CORNERS, carried('loads by weight'), carried('loads by volume')],
   input: door,
   reckon,
 });

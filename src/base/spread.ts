@@ -20,6 +20,7 @@ import { InputError } from '../quantity/input-error';
 import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 
 type Length = Quantity<'length'>;
@@ -57,13 +58,11 @@ function cornersOf(outline: Outline, { turns }: TurnedRing): Quantity<'ratio'> {
 }
 
 /** More corners than any pit has; spreading costs more than measuring. */
-const CORNER_LIMIT = 10_000;
+export const SPREAD_CORNERS: Limit = { of: 'an outline to be spread, in corners,', most: 10_000 };
 
 function ringWithTurns(outline: Outline): TurnedRing {
   const corners = ringOf(outline);
-  if (corners.length > CORNER_LIMIT) {
-    refuse('outline', faults.tooMany('an outline to be spread, in corners,', CORNER_LIMIT));
-  }
+  withinLimit(SPREAD_CORNERS, corners.length, 'outline');
   return turnedRing(corners) ?? refuse('outline', faults.grownTogether('any width'));
 }
 

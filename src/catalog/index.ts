@@ -29,6 +29,7 @@ import { relativeStiffness } from '../joints/relative-stiffness';
 import { sawWindow } from '../joints/saw-window';
 import type { Attempt, Calculation } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';
+import type { Limit } from '../reckoning/limits';
 import type { Figure, FigureSet } from '../reckoning/result';
 import type { Source } from '../reckoning/source';
 import { barCutting } from '../steel/bar-cutting';
@@ -55,6 +56,8 @@ export interface CatalogEntry {
   readonly inputSchema: JsonSchema;
   /** Where its rules come from. */
   readonly sources: readonly Source[];
+  /** How large a job it takes at once, beside the lengths of its lists, which are in the schema. */
+  readonly limits: readonly Limit[];
   /** Reckon with input of any kind; never throws. */
   attempt(input: unknown): Attempt<Record<string, Figure>>;
 }

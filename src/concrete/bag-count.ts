@@ -14,7 +14,7 @@ import { type Field, fields, maybe, quantity } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { BAG_SHEETS, WASTE_TEXTS } from '../reckoning/source';
-import { wholeUnits } from '../reckoning/whole';
+import { carried, wholeUnits } from '../reckoning/whole';
 import * as cautions from './cautions';
 import { inFamilyOf } from './family';
 import { BAG, BAG_WATER, BAG_YIELD, BARROW, POUR } from './ordinary';
@@ -179,6 +179,7 @@ export const bagCount: Calculation<BagCountInput, BagCountFigures> = /*#__PURE__
   title: 'Bags of mix',
   version: 1,
   sources: [BAG_SHEETS],
+  limits: [carried('bags'), carried('barrow trips'), carried('buggy trips')],
   input: door,
   reckon,
 });

@@ -16,7 +16,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, WASTE_TEXTS } from '../reckoning/source';
 import { total } from '../reckoning/whole';
 import * as cautions from './cautions';
-import { evenly, fullFirst, fullTruck, type LoadSplit } from './loads';
+import { evenly, fullFirst, fullTruck, LOADS, type LoadSplit } from './loads';
 import { heedAllowances, heedRounding } from './order-advice';
 import { INCREMENT, LEAST_LOAD, POUR, TRUCK } from './ordinary';
 
@@ -288,6 +288,7 @@ export const concreteOrder: Calculation<ConcreteOrderInput, ConcreteOrderFigures
   title: 'Concrete to order',
   version: 1,
   sources: [WASTE_TEXTS],
+  limits: [LOADS],
   input: door,
   reckon,
 });

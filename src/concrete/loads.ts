@@ -1,9 +1,9 @@
 /** An order in truckloads: full trucks first, or split evenly in whole increments. */
 import * as faults from '../quantity/faults';
-import { ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { wholeUnits } from '../reckoning/whole';
 
@@ -12,13 +12,12 @@ type Volume = Quantity<'volume'>;
 /** How an order is split. */
 export type LoadSplit = 'full-first' | 'even';
 
-const LOAD_LIMIT = 10_000;
+/** More loads than any pour has. */
+export const LOADS: Limit = { of: 'the order in loads', most: 10_000 };
 
 /** How many loads, refused beyond any pour. */
 function loadCount(order: Volume, truck: Volume, pad: Pad): number {
-  if (order.over(truck).greaterThan(ratio(`${LOAD_LIMIT}:1`))) {
-    refuse('truckCapacity', faults.tooMany('the order in loads', LOAD_LIMIT));
-  }
+  withinLimit(LOADS, order.over(truck).toNumber(':1'), 'truckCapacity');
   return wholeUnits('loads', order, truck, 'truckCapacity', pad).toNumber('each');
 }
 

@@ -14,11 +14,12 @@ import type { Result } from '../reckoning/result';
 import { ADA_WALKS, IRC_DRAINAGE, PCA_DRAINAGE, type Source } from '../reckoning/source';
 import * as cautions from './cautions';
 import { limitOf } from './limits';
+import { LINE_PLACES } from './lines';
 import { small } from './marks';
 import * as ordinary from './ordinary';
 import { slopeBetween } from './slope';
 import { GIVEN, GRADING_STANDARDS, GUTTER_LEAST } from './sources';
-import { SPOT_KEYS } from './spots';
+import { ROWS, SPOT_KEYS } from './spots';
 import {
   checkSurface,
   type ParsedSurface,
@@ -202,6 +203,7 @@ export const drainageCheck: DrainageCheck = /*#__PURE__*/ define<
   title: 'Drainage away from a building',
   version: 1,
   sources: [IRC_DRAINAGE, PCA_DRAINAGE, ADA_WALKS, GUTTER_LEAST, GRADING_STANDARDS],
+  limits: [ROWS, LINE_PLACES],
   input: () =>
     byKey<ParsedSurface, Parsed>(
       SPOT_KEYS,

@@ -35,7 +35,14 @@ import {
   type Plane,
   shapeOf,
 } from './shapes';
-import { type ParsedBound, type ParsedFall, type ParsedStake, soughtPlane } from './sought-plane';
+import {
+  CONDITIONS,
+  type ParsedBound,
+  type ParsedFall,
+  type ParsedStake,
+  SOUGHT_STAKES,
+  soughtPlane,
+} from './sought-plane';
 import { planPoint } from './spots';
 
 /** A stake at the forms. */
@@ -300,6 +307,7 @@ export const formGrades: Calculation<FormGradesInput, FormGradesFigures> = /*#__
   title: 'Elevations of forms at stakes',
   version: 2,
   sources: [CLOSED_FORM, NAVY_GRADES],
+  limits: [CONDITIONS, SOUGHT_STAKES],
   input: () =>
     fields({
       surface: formSurface(),

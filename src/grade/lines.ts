@@ -11,6 +11,7 @@ import type { Fault } from '../quantity/input-error';
 import { canonicalValue, isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, label, list, reading } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { ExactSpot, Survey } from './spots';
 
 /**
@@ -46,7 +47,7 @@ export interface ParsedLine {
 
 const KINDS: readonly LineKind[] = ['building', 'threshold', 'curb', 'drain', 'driveway', 'walk', 'lawn'];
 const LINE_LIMIT = 100;
-const PLACE_LIMIT = 500;
+export const LINE_PLACES: Limit = { of: 'the places of all lines', most: 500 };
 
 const NAME_LIMIT = 60;
 
@@ -76,7 +77,7 @@ export const lines = (): Field<ParsedLine[]> =>
     fields({
       kind: choice('kind', KINDS),
       name: label('name'),
-      along: list(place('each place'), 1, PLACE_LIMIT),
+      along: list(place('each place'), 1, LINE_PLACES.most),
     }),
     0,
     LINE_LIMIT,
@@ -128,7 +129,7 @@ const samePlace = (a: PlanPlace, b: PlanPlace): boolean => a.x === b.x && a.y ==
 /** Put the lines on the plan. @throws {InputError} `unknown-name`, `repeated-name`, `repeated-point` */
 export function placeLines(survey: Survey, given: readonly ParsedLine[]): PlacedLine[] {
   const places = given.reduce((sum, { along }) => sum + along.length, 0);
-  if (places > PLACE_LIMIT) refuse('lines', faults.tooMany('the places of all lines', PLACE_LIMIT));
+  withinLimit(LINE_PLACES, places, 'lines');
   const names = new Set<string>();
   return given.map(({ kind, name, along }, l) => {
     if (names.has(name)) refuse(`lines[${l}].name`, faults.repeatedName(name));

@@ -15,6 +15,7 @@ import * as faults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import { conflictAmong } from '../solve/conflict';
 import { type Cost, type Kinks, type Least, leastOf, type Row } from '../solve/kinks';
 import { smallestOf } from '../solve/smallest';
@@ -72,8 +73,8 @@ export interface SoughtPlane {
   readonly steeper: boolean;
 }
 
-const SOUGHT_STAKES = 150;
-const CONDITION_LIMIT = 60;
+export const SOUGHT_STAKES: Limit = { of: 'the stakes with ground', most: 150 };
+export const CONDITIONS: Limit = { of: 'the conditions of a plane', most: 60 };
 const UNKNOWNS = 3;
 const FLAT: readonly Decimal[] = [ZERO, ONE, ONE];
 const FREE: Cost = [ZERO, ZERO, ZERO];
@@ -142,13 +143,13 @@ function conditionsOf({ fixed, bounds, falls }: Asked, o: Origin): Condition[] {
     }),
     ...falls.map(fallCondition),
   ];
-  if (all.length > CONDITION_LIMIT) refuse('', faults.tooMany('the conditions of a plane', CONDITION_LIMIT));
+  withinLimit(CONDITIONS, all.length, '');
   return all;
 }
 
 function groundStakes(stakes: readonly ParsedStake[], o: Origin): GroundStake[] {
   const used = stakes.flatMap((s) => (s.ground ? [{ ...s, ground: s.ground }] : []));
-  if (used.length > SOUGHT_STAKES) refuse('stakes', faults.tooMany('stakes with ground', SOUGHT_STAKES));
+  withinLimit(SOUGHT_STAKES, used.length, 'stakes');
   return used.map((s) => ({
     name: s.name,
     weights: overPoint(s, o),

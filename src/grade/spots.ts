@@ -22,6 +22,7 @@ import {
 import { type System, unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, label, list, maybe, quantity, reading } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import * as ordinary from './ordinary';
 
 /** One spot: where it is in plan and how high. */
@@ -150,7 +151,7 @@ export interface Survey extends SpotArrays {
 }
 
 const SPOT_LIMIT = 20_000;
-const ROW_LIMIT = 200_000;
+export const ROWS: Limit = { of: 'the rows of points', most: 200_000 };
 const FORM_LIMIT = 200;
 const UNITS = ['ft', 'in', 'm', 'mm'] as const;
 const LARGEST = 1e9;
@@ -171,7 +172,7 @@ function numberRows(what: string, width: number | undefined, blanks: boolean): F
     row.every((n) => isNumber(n) || (blanks && n === null));
   const read = (input: unknown): Rows | Fault => {
     if (!Array.isArray(input)) return faults.wrongType(what, 'a list of rows of numbers');
-    if (input.length > ROW_LIMIT) return faults.tooMany(what, ROW_LIMIT);
+    if (input.length > ROWS.most) return faults.tooMany(what, ROWS.most);
     const bad = input.findIndex((row) => !good(row));
     if (bad === -1) return input as Rows;
     return faults.wrongType(`row ${bad + 1} of ${what}`, width ? `${width} plain numbers` : 'plain numbers');
@@ -179,7 +180,7 @@ function numberRows(what: string, width: number | undefined, blanks: boolean): F
   return reading(read, () => ({
     title: what,
     type: 'array',
-    maxItems: ROW_LIMIT,
+    maxItems: ROWS.most,
     items: { type: 'array', items: { type: blanks ? ['number', 'null'] : 'number' } },
   }));
 }
@@ -309,9 +310,8 @@ function fromTable({ unit, rows }: { readonly unit: string; readonly rows: Rows 
 
 function fromGrid(grid: NonNullable<ParsedSpots['grid']>): Batch {
   const { at, along, across, unit, elevations } = grid;
-  if (elevations.reduce((sum, row) => sum + row.length, 0) > ROW_LIMIT) {
-    refuse('grid.elevations', faults.tooMany('the elevations', ROW_LIMIT));
-  }
+  const count = elevations.reduce((sum, row) => sum + row.length, 0);
+  withinLimit(ROWS, count, 'grid.elevations');
   const factor = factorOf(unit);
   const [x0, y0] = at ? [canonicalValue(at.x), canonicalValue(at.y)] : [new Decimal(0), new Decimal(0)];
   const [dx, dy] = [canonicalValue(along), canonicalValue(across)];

@@ -15,6 +15,7 @@ import { canonicalValue, type Quantity, type QuantityInput, systemOfQuantity } f
 import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, type Source, UFGS_FLATNESS } from '../reckoning/source';
 import * as cautions from './cautions';
@@ -80,7 +81,7 @@ const TOLERANCES: readonly Tolerance[] = [
 ];
 const ALLOWED: Readonly<Record<System, string>> = { customary: '1/4 in', metric: '6 mm' };
 const READING_LIMIT = 2000;
-const STEP_LIMIT = 200;
+const READINGS_UNDER: Limit = { of: 'the edge in readings under it', most: 200 };
 
 /** Corners of the upper hull of the readings from `from` to `to`. */
 function bridge(z: readonly Decimal[], from: number, to: number): number[] {
@@ -159,7 +160,7 @@ function reckon(input: Parsed, pad: Pad): StraightedgeFigures {
   const [allowed, source] = allowedUnder(input, edge, pad);
   const steps = edge.over(input.spacing).toNumber(':1');
   if (steps < 2) refuse('spacing', faults.doesNotFit('spacing', 'half of edge'));
-  if (steps >= STEP_LIMIT + 1) refuse('spacing', faults.tooMany('readings under the edge', STEP_LIMIT));
+  withinLimit(READINGS_UNDER, Math.floor(steps), 'spacing');
   const z = input.readings.map(canonicalValue);
   const reach = Math.floor(steps + 1e-9);
   let best: Gap = { at: 0, gap: new Decimal(0) };
@@ -202,6 +203,7 @@ export const straightedge: Calculation<StraightedgeInput, StraightedgeFigures> =
   title: 'Gap under a straightedge',
   version: 1,
   sources: [CLOSED_FORM, UFGS_FLATNESS, TEN_FOOT_EDGE, TWELVE_FOOT_EDGE],
+  limits: [READINGS_UNDER],
   input: () =>
     fields({
       readings: list(quantity('length', 'each reading', 'any', ordinary.ELEVATION), 3, READING_LIMIT),

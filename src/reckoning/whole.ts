@@ -1,14 +1,13 @@
 /** Small sums that many calculations end with: whole loads, and totals of parts. */
 import type { Dimension } from '../quantity/dimensions';
-import * as faults from '../quantity/faults';
 import { ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
-import { refuse } from './calculation';
 import { wholeNumber } from './fields';
+import { type Limit, withinLimit } from './limits';
 import type { Pad } from './pad';
 
-/** More loads, bags or trips than any job of this trade has. */
-const MOST = 100_000;
+/** What is carried in whole units has this limit: more loads, bags or trips than any job of this trade has. */
+export const carried = (of: string): Limit => ({ of, most: 100_000 });
 
 /** Dimensions that are carried in whole units. */
 type Carried = 'volume' | 'mass' | 'area' | 'length';
@@ -29,7 +28,7 @@ export function wholeUnits<D extends Carried>(
   const A = all as Quantity<Carried>;
   const E = each as Quantity<Carried>;
   const times = A.over(E) as Quantity<'ratio'>;
-  if (times.greaterThan(ratio(`${MOST}:1`))) refuse(path, faults.tooMany(what, MOST));
+  withinLimit(carried(what), times.toNumber(':1'), path);
   const up = times.upTo(ratio('1:1'));
   const n = wholeNumber(Math.round(up.toNumber(':1')));
   // What comes out even is printed without the ceiling, so that a last digit rounded up for show

@@ -20,6 +20,7 @@ import { area, constant, length, slope } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import * as cautions from './cautions';
 import * as ordinary from './ordinary';
@@ -156,7 +157,7 @@ interface Parsed {
   readonly measured: readonly Length[] | undefined;
 }
 
-const RISER_LIMIT = 200;
+const RISERS: Limit = { of: 'a flight in risers', most: 200 };
 const TWO = constant(() => wholeNumber(2));
 const NONE = constant(() => length('0 in'));
 const SUM_25 = constant(() => length('25 in'));
@@ -225,7 +226,7 @@ function riserCounts({ input, limits, total }: Job): number[] {
   if (input.risers) return [Number(input.risers.toJSON().value)];
   const fewest = total.over(mostRiser(limits)).toNumber(':1');
   const most = total.over(leastRiser(limits)).toNumber(':1');
-  if (most > RISER_LIMIT + 1) return refuse('totalRise', faults.tooMany('risers', RISER_LIMIT));
+  withinLimit(RISERS, most - 1, 'totalRise');
   const counts: number[] = [];
   for (let n = Math.max(1, Math.floor(fewest)); n <= Math.ceil(most); n += 1) {
     const riser = total.over(wholeNumber(n));
@@ -505,12 +506,13 @@ export const stepLayout: Calculation<StepLayoutInput, StepLayoutsFigures> = /*#_
   title: 'Layout of steps',
   version: 1,
   sources: [EN5156_STAIRS, MCGRAW_STEPS, CC_STEP_TOLERANCE],
+  limits: [RISERS],
   input: () =>
     fields({
       totalRise: quantity('length', 'totalRise', 'positive', ordinary.RISE),
       riseTo: maybe(choice('riseTo', ['sill', 'landing'] as const)),
       rules: maybe(choice('rules', Object.keys(STEP_LIMITS) as StepRules[])),
-      risers: maybe(whole('risers', 1, RISER_LIMIT)),
+      risers: maybe(whole('risers', 1, RISERS.most)),
       tread: maybe(quantity('length', 'tread', 'positive', ordinary.TREAD)),
       totalRun: maybe(quantity('length', 'totalRun', 'positive', ordinary.RUN)),
       landing: maybe(quantity('length', 'landing', 'positive', ordinary.LANDING)),
@@ -523,7 +525,7 @@ export const stepLayout: Calculation<StepLayoutInput, StepLayoutsFigures> = /*#_
           threshold: maybe(quantity('length', 'threshold', 'not-negative', ordinary.THRESHOLD)),
         }),
       ),
-      measured: maybe(list(quantity('length', 'each riser', 'positive', ordinary.RISER), 2, RISER_LIMIT)),
+      measured: maybe(list(quantity('length', 'each riser', 'positive', ordinary.RISER), 2, RISERS.most)),
     }),
   reckon,
 });
