@@ -90,7 +90,15 @@ const figuresOf = ({ stock, pieces }: List, unit = 'ft'): BarCuttingFigures =>
 const highsOptimum = (list: List): number => {
   const columns = allPatterns(list);
   const counts = list.pieces.map(([, d]) => d);
-  return Math.round(leastCut(highs, counts, columns, columns.map(() => 1), true));
+  return Math.round(
+    leastCut(
+      highs,
+      counts,
+      columns,
+      columns.map(() => 1),
+      true,
+    ),
+  );
 };
 
 /** Add up what a plan makes, and see that each bar holds it. */

@@ -10,7 +10,7 @@ import {
   stepVolume,
   wallVolume,
 } from '../../../src/index';
-import { Site } from './draw';
+import type { Site } from './draw';
 import { most, ONE, PI, Rational, radians, root, sum, tangent, whole, ZERO } from './rational';
 import { type Compared, type Expected, held } from './trial';
 
@@ -20,7 +20,11 @@ const disc = (across: Rational): Rational => PI.times(across.squared()).over(4);
 /** A body whose section changes as a square of the height: three sections give it exactly. */
 const slices = (height: Rational, section: (share: Rational) => Rational): Rational =>
   height
-    .times(section(ZERO).plus(section(Rational.of(1, 2)).times(4)).plus(section(ONE)))
+    .times(
+      section(ZERO)
+        .plus(section(Rational.of(1, 2)).times(4))
+        .plus(section(ONE)),
+    )
     .over(6);
 const slope = (rise: Rational, run: Rational): Rational => root(rise.squared().plus(run.squared()));
 /** From one width to another. */
@@ -88,7 +92,10 @@ function rightTriangle(site: Site): Plan {
     [20, 21, 29],
   ] as const);
   const side = (n: number): string => `${decimalOf(unit.is.times(n))} m`;
-  const area = unit.is.squared().times(a * b).over(2);
+  const area = unit.is
+    .squared()
+    .times(a * b)
+    .over(2);
   const around = unit.is.times(a + b + c);
   return {
     outline: { shape: 'triangle', sides: site.dice.shuffled([side(a), side(b), side(c)]) },
@@ -117,7 +124,9 @@ export function decimalOf(a: Rational): string {
 
 function regularPlan(site: Site): Plan {
   const [n, s] = [site.between(3, 12), site.length(2, 6)];
-  const toSide = half(s.is).over(tangent(PI.over(n))).cut();
+  const toSide = half(s.is)
+    .over(tangent(PI.over(n)))
+    .cut();
   return {
     outline: { shape: 'regular', sides: n, side: s.put },
     area: half(s.is).times(toSide).times(n),
@@ -144,7 +153,12 @@ const slab: Draw = (site) => {
     volume = volume.plus(edge);
   }
   if (site.maybe()) {
-    const [l, d, w, h] = [site.length(2, 6), site.length(0.1, 0.5), site.length(0.2, 0.4), site.length(0.05, 0.3)];
+    const [l, d, w, h] = [
+      site.length(2, 6),
+      site.length(0.1, 0.5),
+      site.length(0.2, 0.4),
+      site.length(0.05, 0.3),
+    ];
     const n = site.between(1, 6);
     input['beams'] = [{ length: l.put, below: d.put, width: w.put, haunch: h.put, count: n }];
     const section = d.is.times(w.is).plus(half(d.is.times(h.is)).times(2));
@@ -160,7 +174,12 @@ const slab: Draw = (site) => {
 
 /** Thickness that runs evenly over a rectangle: the mean of the corners. */
 const tapered: Draw = (site) => {
-  const [l, w, a, b] = [site.length(3, 15), site.length(3, 15), site.length(0.08, 0.2), site.length(0.08, 0.25)];
+  const [l, w, a, b] = [
+    site.length(3, 15),
+    site.length(3, 15),
+    site.length(0.08, 0.2),
+    site.length(0.08, 0.25),
+  ];
   const along = site.dice.pick(['x', 'y'] as const);
   const input = {
     outline: { shape: 'rectangle', length: l.put, width: w.put },
@@ -177,7 +196,12 @@ const tapered: Draw = (site) => {
 
 /** A crown over a rectangle: the parabola and the two falls integrated strip by strip. */
 const crowned: Draw = (site) => {
-  const [l, w, e, c] = [site.length(3, 15), site.length(3, 15), site.length(0.08, 0.2), site.length(0.08, 0.25)];
+  const [l, w, e, c] = [
+    site.length(3, 15),
+    site.length(3, 15),
+    site.length(0.08, 0.2),
+    site.length(0.08, 0.25),
+  ];
   const form = site.dice.pick(['parabolic', 'straight'] as const);
   const input = {
     outline: { shape: 'rectangle', length: l.put, width: w.put },
@@ -185,28 +209,50 @@ const crowned: Draw = (site) => {
   };
   const rise = c.is.minus(e.is);
   const over = (share: Rational): Rational =>
-    form === 'straight'
-      ? rise.times(ONE.minus(share))
-      : rise.times(ONE.minus(share.squared()));
+    form === 'straight' ? rise.times(ONE.minus(share)) : rise.times(ONE.minus(share.squared()));
   // Half the slab, from the middle to an edge; three places are exact for a square.
   const mean = e.is.plus(slices(ONE, over));
   return held(slabVolume, input, { volume: l.is.times(w.is).times(mean), meanThickness: mean }, DIGITS);
 };
 
+/** Two walls beside a flight, lower in front. */
+function wingOf(site: Site): { readonly put: object; readonly volume: Rational } {
+  const [l, t, h, f] = [
+    site.length(1, 3),
+    site.length(0.15, 0.3),
+    site.length(0.5, 1.5),
+    site.length(0, 0.4),
+  ];
+  return {
+    put: { length: l.put, thickness: t.put, height: h.put, frontHeight: f.put, count: 2 },
+    volume: l.is
+      .times(t.is)
+      .times(half(h.is.plus(f.is)))
+      .times(2),
+  };
+}
+
 const straightSteps: Draw = (site) => {
   const n = site.between(1, 12);
-  const [r, t, w, d] = [site.length(0.12, 0.2), site.length(0.25, 0.4), site.length(0.8, 3), site.length(0.6, 2)];
+  const [r, t, w, d] = [
+    site.length(0.12, 0.2),
+    site.length(0.25, 0.4),
+    site.length(0.8, 3),
+    site.length(0.6, 2),
+  ];
   const landing = site.maybe();
   const wash = site.maybe() ? site.slope(0.5, 3) : undefined;
   const p = site.maybe() ? site.length(0.005, 0.04) : undefined;
-  const mid = n > 3 && site.maybe() ? { after: site.between(1, n - 2), depth: site.length(0.6, 1.8) } : undefined;
+  const mid =
+    n > 3 && site.maybe() ? { after: site.between(1, n - 2), depth: site.length(0.6, 1.8) } : undefined;
   const treads = Array.from({ length: n }, (_, i) =>
     i + 1 === n && landing ? d.is : mid && i + 1 === mid.after ? mid.depth.is : t.is,
   );
   const s = wash?.is ?? ZERO;
   const lean = p?.is ?? ZERO;
   // A washed tread that rises as much as a riser is no step.
-  if (treads.slice(0, -1).some((depth) => !depth.plus(lean).times(s).lessThan(r.is))) return straightSteps(site);
+  if (treads.slice(0, -1).some((depth) => !depth.plus(lean).times(s).lessThan(r.is)))
+    return straightSteps(site);
   // Side view, tread by tread: a block, the wedge of the wash, and under each nosing a triangle away.
   const side = sum(
     treads.map((depth, i) => {
@@ -223,13 +269,7 @@ const straightSteps: Draw = (site) => {
       return lean.sign() === 0 ? r.is.minus(behind) : slope(r.is.minus(behind), lean);
     }),
   );
-  const wing = site.maybe() ? [site.length(1, 3), site.length(0.15, 0.3), site.length(0.5, 1.5), site.length(0, 0.4)] : undefined;
-  const wings = wing
-    ? (wing[0]?.is as Rational)
-        .times((wing[1]?.is as Rational))
-        .times(half((wing[2]?.is as Rational).plus(wing[3]?.is as Rational)))
-        .times(2)
-    : undefined;
+  const wing = site.maybe() ? wingOf(site) : undefined;
   const body = side.times(w.is);
   const run = sum(treads);
   return held(
@@ -244,27 +284,15 @@ const straightSteps: Draw = (site) => {
       ...(wash ? { wash: wash.put } : {}),
       ...(p ? { nosing: p.put } : {}),
       openSides: count,
-      ...(wing
-        ? {
-            wingWalls: [
-              {
-                length: wing[0]?.put,
-                thickness: wing[1]?.put,
-                height: wing[2]?.put,
-                frontHeight: wing[3]?.put,
-                count: 2,
-              },
-            ],
-          }
-        : {}),
+      ...(wing ? { wingWalls: [wing.put] } : {}),
     },
     {
-      volume: wings ? body.plus(wings) : body,
+      volume: wing ? body.plus(wing.volume) : body,
       totalRise: r.is.times(n),
       totalRun: run,
       footprint: run.times(w.is),
       formedArea: slanted.times(w.is).plus(side.times(count)),
-      ...(wings ? { wingVolume: wings } : {}),
+      ...(wing ? { wingVolume: wing.volume } : {}),
     },
     DIGITS,
   );
@@ -273,7 +301,12 @@ const straightSteps: Draw = (site) => {
 /** Steps as slabs on top of each other, each a tread larger than the one above. */
 const wrappedSteps: Draw = (site) => {
   const n = site.between(1, 8);
-  const [r, t, w, d] = [site.length(0.12, 0.2), site.length(0.25, 0.4), site.length(0.8, 3), site.length(0.6, 2)];
+  const [r, t, w, d] = [
+    site.length(0.12, 0.2),
+    site.length(0.25, 0.4),
+    site.length(0.8, 3),
+    site.length(0.6, 2),
+  ];
   const sides = site.dice.pick(['one', 'both'] as const);
   const c = sides === 'both' ? 2 : 1;
   const slabs = Array.from({ length: n }, (_, j) => ({
@@ -296,12 +329,16 @@ const wrappedSteps: Draw = (site) => {
 
 const roundSteps: Draw = (site) => {
   const n = site.between(1, 8);
-  const [r, t, R, q] = [site.length(0.12, 0.2), site.length(0.25, 0.4), site.length(0.8, 3), site.length(0.1, 0.6)];
+  const [r, t, R, q] = [
+    site.length(0.12, 0.2),
+    site.length(0.25, 0.4),
+    site.length(0.8, 3),
+    site.length(0.1, 0.6),
+  ];
   const turn = site.degrees(30, 360);
   const share = turn.is.over(360);
   const slabs = Array.from({ length: n }, (_, j) => R.is.plus(t.is.times(j)));
-  const plan = (radius: Rational): Rational =>
-    PI.times(radius.squared().minus(q.is.squared())).times(share);
+  const plan = (radius: Rational): Rational => PI.times(radius.squared().minus(q.is.squared())).times(share);
   return held(
     stepVolume,
     {
@@ -357,7 +394,12 @@ interface Part {
 }
 
 function footing(site: Site): Part {
-  const [l, w, d, h] = [site.length(4, 20), site.length(0.3, 0.9), site.length(0.2, 0.6), site.length(0.1, 0.5)];
+  const [l, w, d, h] = [
+    site.length(4, 20),
+    site.length(0.3, 0.9),
+    site.length(0.2, 0.6),
+    site.length(0.1, 0.5),
+  ];
   const n = site.between(1, 9);
   switch (site.dice.below(6)) {
     case 0: {
@@ -465,14 +507,27 @@ const walls: Draw = (site) => {
   const [T, B] = [t.is.minus(off), (taper ? top.is : t.is).minus(off)];
   const [L, W] = form === 'straight' ? [l.is, b.is] : [l.is.minus(off), b.is.minus(off)];
   const plan = (c: Rational): Rational =>
-    form === 'straight' ? L.times(c) : form === 'loop' ? frame(L, W, c) : disc(L).minus(disc(L.minus(c.times(2))));
+    form === 'straight'
+      ? L.times(c)
+      : form === 'loop'
+        ? frame(L, W, c)
+        : disc(L).minus(disc(L.minus(c.times(2))));
   const around = (c: Rational): Rational => {
     if (form === 'straight') return L.times(2);
-    if (form === 'loop') return L.plus(W).plus(L.minus(c.times(2))).plus(W.minus(c.times(2))).times(2);
+    if (form === 'loop')
+      return L.plus(W)
+        .plus(L.minus(c.times(2)))
+        .plus(W.minus(c.times(2)))
+        .times(2);
     return PI.times(L.plus(L.minus(c.times(2))));
   };
   const gross = slices(h.is, (share) => plan(between(T, B, share)));
-  const [ow, oh, sill, on] = [site.length(0.1, 0.5), site.length(0.1, 0.5), site.length(0, 0.3), site.between(1, 3)];
+  const [ow, oh, sill, on] = [
+    site.length(0.1, 0.5),
+    site.length(0.1, 0.5),
+    site.length(0, 0.3),
+    site.between(1, 3),
+  ];
   const hole = ow.is.times(oh.is).times(on);
   const middle = between(T, B, sill.is.plus(half(oh.is)).over(h.is));
   const [pw, pp, pn] = [site.length(0.2, 0.5), site.length(0.05, 0.2), site.between(1, 4)];
@@ -513,7 +568,12 @@ const walls: Draw = (site) => {
 };
 
 function pier(site: Site): Part {
-  const [a, b, h, d] = [site.length(0.4, 1), site.length(0.2, 0.4), site.length(0.6, 3), site.length(0.1, 0.39)];
+  const [a, b, h, d] = [
+    site.length(0.4, 1),
+    site.length(0.2, 0.4),
+    site.length(0.6, 3),
+    site.length(0.1, 0.39),
+  ];
   const n = site.between(1, 12);
   const all = (put: object, volume: Rational, plan: Rational, faces: Rational): Part => ({
     put: { ...put, count: n },
@@ -581,7 +641,10 @@ function pier(site: Site): Part {
           .plus(slices(bell.is, (share) => disc(between(d.is, a.is, share))))
           .plus(disc(a.is).times(toe.is)),
         disc(a.is),
-        PI.times(d.is).times(shaft).plus(mantle(bell.is, a.is, d.is)).plus(PI.times(a.is).times(toe.is)),
+        PI.times(d.is)
+          .times(shaft)
+          .plus(mantle(bell.is, a.is, d.is))
+          .plus(PI.times(a.is).times(toe.is)),
       );
     }
   }
@@ -603,7 +666,12 @@ const piers: Draw = (site) => {
 
 /** Curb and gutter: its section in two boxes and a slanted one, on straights, wings and curves. */
 const curb: Draw = (site) => {
-  const [w, g, h, t] = [site.length(0.12, 0.2), site.length(0.3, 0.6), site.length(0.3, 0.5), site.length(0.12, 0.2)];
+  const [w, g, h, t] = [
+    site.length(0.12, 0.2),
+    site.length(0.3, 0.6),
+    site.length(0.3, 0.5),
+    site.length(0.12, 0.2),
+  ];
   const low = site.length(0.2, 0.29);
   const at = (x: Rational, y: Rational) => ({ x: `${decimalOf(x)} m`, y: `${decimalOf(y)} m` });
   const all = w.is.plus(g.is);

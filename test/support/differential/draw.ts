@@ -79,7 +79,8 @@ export class Site {
       [decimalText(tenths, 1), 'mm'],
       [decimalText(tenths, 2), 'cm'],
     ] as const;
-    return { put: this.pair(...this.dice.pick(forms)), is };
+    const [value, unit] = this.dice.pick(forms);
+    return { put: this.pair(value, unit), is };
   }
 
   private customaryLength(metres: number): Measure {
@@ -113,7 +114,10 @@ export class Site {
     const factor = (UNITS[kind][customary] as Rational).over(UNITS[kind][unit] as Rational).toNumber();
     const scale = 10 ** places;
     const n = BigInt(
-      Math.max(1, Math.round((from + this.dice.next() * (to - from)) * (unit === metric ? factor : 1) * scale)),
+      Math.max(
+        1,
+        Math.round((from + this.dice.next() * (to - from)) * (unit === metric ? factor : 1) * scale),
+      ),
     );
     return {
       put: this.pair(decimalText(n, places), unit),

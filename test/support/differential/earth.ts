@@ -112,7 +112,10 @@ function base(site: Site): Compared {
   const loose = dry.over(L.is);
   const spread = d.is.times(C.is).over(L.is);
   const count = units(spread, lift.is);
-  const fabric = area.times(rw.is).times(rl.is).over(rw.is.minus(lap.is).times(rl.is.minus(lap.is)));
+  const fabric = area
+    .times(rw.is)
+    .times(rl.is)
+    .over(rw.is.minus(lap.is).times(rl.is.minus(lap.is)));
   const [byWeight, byVolume] = [units(delivered, payload.is), units(loose, truck.is)];
   return held(
     baseTonnage,
@@ -196,7 +199,13 @@ function earthOf(site: Site): Earth {
 /** Volume of a pit whose plan is spread with the height, layer on layer: three sections are exact. */
 const spreading = (depth: Rational, plan: (by: Rational) => Rational, m: Rational, s: Rational): Rational => {
   const at = (share: Rational): Rational => plan(m.plus(s.times(depth).times(share)));
-  return depth.times(at(ZERO).plus(at(Rational.of(1, 2)).times(4)).plus(at(ONE))).over(6);
+  return depth
+    .times(
+      at(ZERO)
+        .plus(at(Rational.of(1, 2)).times(4))
+        .plus(at(ONE)),
+    )
+    .over(6);
 };
 
 function pit(site: Site): Compared {
@@ -242,7 +251,8 @@ function trench(site: Site): Compared {
   const u = site.length(0.1, 0.5);
   const bottom = w.is.plus(m.is.times(2));
   // A trapezoid: bottom and top meet halfway.
-  const section = (deep: Rational): Rational => deep.times(bottom.plus(bottom).plus(s.is.times(deep).times(2))).over(2);
+  const section = (deep: Rational): Rational =>
+    deep.times(bottom.plus(bottom).plus(s.is.times(deep).times(2))).over(2);
   const earth = earthOf(site);
   return held(
     excavation,
@@ -283,7 +293,10 @@ function aboveTriangle(corners: readonly (readonly [Rational, Rational, Rational
       (typeof above)[number],
       (typeof above)[number],
     ];
-    const twice = q[0].minus(p[0]).times(r[1].minus(p[1])).minus(r[0].minus(p[0]).times(q[1].minus(p[1])));
+    const twice = q[0]
+      .minus(p[0])
+      .times(r[1].minus(p[1]))
+      .minus(r[0].minus(p[0]).times(q[1].minus(p[1])));
     volume = volume.plus(twice.abs().over(2).times(p[2].plus(q[2]).plus(r[2])).over(3));
   }
   return volume;
@@ -295,7 +308,10 @@ function grid(site: Site): Compared {
   const [rows, columns] = [site.between(2, 5), site.between(2, 5)];
   const levels = Array.from({ length: rows }, () => Array.from({ length: columns }, () => site.length(2, 5)));
   const grade = site.length(1.5, 4.5);
-  const out = site.maybe() && rows * columns > 6 ? { row: site.between(0, rows - 2), column: site.between(0, columns - 2) } : undefined;
+  const out =
+    site.maybe() && rows * columns > 6
+      ? { row: site.between(0, rows - 2), column: site.between(0, columns - 2) }
+      : undefined;
   const h = levels.map((row) => row.map((level) => level.is.minus(grade.is)));
   let [cut, fill] = [ZERO, ZERO];
   for (let i = 0; i + 1 < rows; i += 1) {
@@ -390,4 +406,3 @@ function exact(a: Rational): string {
 }
 
 export const EARTH: readonly ((site: Site) => Compared)[] = [order, bags, base, pit, trench, grid, sections];
-

@@ -2,7 +2,15 @@
  * Layouts over plans: joints looked over as the faces between lines by jsts, lines of bar as what jsts leaves of
  * them in the outline drawn in by the cover, mats and mesh place by place.
  */
-import { barPlaces, InputError, jointLayout, type JointLayoutFigures, meshPlaces, rebarLayout, type RebarRegionInput } from '../../../src/index';
+import {
+  barPlaces,
+  InputError,
+  type JointLayoutFigures,
+  jointLayout,
+  meshPlaces,
+  type RebarRegionInput,
+  rebarLayout,
+} from '../../../src/index';
 import { clippedLines } from '../../steel/clipped';
 import { type Plan, polygonOf, randomPlan, type Spot } from '../../steel/outlines';
 import { faultsOf } from '../joints/faces';
@@ -82,7 +90,8 @@ function joints(site: Site): Compared {
   const { figures } = attempt.result;
   const local = movedBack(figures, far) as JointLayoutFigures;
   const found = noded(() => faultsOf(slab, local, { spacing, leastSide: 2 }));
-  if (!found) return { figures: 0, deviation: 0, input, disagreements: [], skipped: 'jsts cannot node the lines' };
+  if (!found)
+    return { figures: 0, deviation: 0, input, disagreements: [], skipped: 'jsts cannot node the lines' };
   const together = apart(sum(figures.panels.map((p) => siOf(p.area))), siOf(figures.area));
   if (together > 1e-20) found.push(`panels come to ${together} more or less than the slab`);
   return {
@@ -133,7 +142,8 @@ function sheets(site: Site): Compared {
   const edge = Math.round((0.03 + site.dice.next() * 0.05) * 1000) / 1000;
   const input = meshInput(plan, edge);
   const places = laid(() => meshPlaces(input));
-  if ('refused' in places) return { figures: 0, deviation: 0, input, disagreements: [], skipped: places.refused };
+  if ('refused' in places)
+    return { figures: 0, deviation: 0, input, disagreements: [], skipped: places.refused };
   return {
     figures: places.ok.length,
     deviation: 0,

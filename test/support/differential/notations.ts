@@ -81,6 +81,18 @@ interface Written {
   readonly read: (text: unknown) => unknown;
 }
 
+function slopes(site: Site): Written {
+  const n = site.dice.pick([4, 5, 8, 10, 12, 16, 20, 25, 40, 48, 50, 60, 64, 80, 96, 100, 120, 200]);
+  const is = Rational.of(1, n);
+  const ways = [`1:${n}`, `1 : ${n}`, `1 in ${n}`].slice(0, 2);
+  for (const [unit, factor] of Object.entries(UNITS.slope)) {
+    const value = is.over(factor).times(Rational.of(10n ** 24n));
+    if (value.below === 1n) ways.push(`${decimalText(value.top, 24)} ${unit}`);
+  }
+  if (96 % n === 0 && n > 12) ways.push(`${lowest(1536 / n, 128)} in/ft`, `${lowest(1536 / n, 128)}" per ft`);
+  return { is, ways, read: (t) => slope(t as string) };
+}
+
 function written(site: Site): Written {
   switch (site.dice.below(5)) {
     case 0: {
@@ -92,27 +104,22 @@ function written(site: Site): Written {
       const tenths = BigInt(site.between(1, 9_000_000));
       return { is: Rational.of(tenths, 10_000n), ways: metric(tenths), read: (t) => length(t as string) };
     }
-    case 2: {
-      const n = site.dice.pick([4, 5, 8, 10, 12, 16, 20, 25, 40, 48, 50, 60, 64, 80, 96, 100, 120, 200]);
-      const is = Rational.of(1, n);
-      const ways = [`1:${n}`, `1 : ${n}`, `1 in ${n}`].slice(0, 2);
-      for (const [unit, factor] of Object.entries(UNITS.slope)) {
-        const value = is.over(factor).times(Rational.of(10n ** 24n));
-        if (value.below === 1n) ways.push(`${decimalText(value.top, 24)} ${unit}`);
-      }
-      if (96 % n === 0 && n > 12) ways.push(`${lowest(1536 / n, 128)} in/ft`, `${lowest(1536 / n, 128)}" per ft`);
-      return { is, ways, read: (t) => slope(t as string) };
-    }
+    case 2:
+      return slopes(site);
     case 3: {
       const kind = site.dice.pick(['area', 'volume'] as const);
-      const unit = site.dice.pick(kind === 'area' ? ['ft2', 'yd2', 'm2', 'in2'] : ['ft3', 'yd3', 'm3', 'gal']);
+      const unit = site.dice.pick(
+        kind === 'area' ? ['ft2', 'yd2', 'm2', 'in2'] : ['ft3', 'yd3', 'm3', 'gal'],
+      );
       const is = Rational.of(site.between(1, 999_999), 100).times(UNITS[kind][unit] as Rational);
       const read = kind === 'area' ? area : volume;
       return { is, ways: acrossUnits(kind, is), read: (t) => read(t as string) };
     }
     default: {
       const kind = site.dice.pick(['density', 'pressure'] as const);
-      const unit = site.dice.pick(kind === 'density' ? ['pcf', 'lb/yd3', 'kg/m3'] : ['psi', 'psf', 'kPa', 'MPa']);
+      const unit = site.dice.pick(
+        kind === 'density' ? ['pcf', 'lb/yd3', 'kg/m3'] : ['psi', 'psf', 'kPa', 'MPa'],
+      );
       const is = Rational.of(site.between(1, 999_999), 100).times(UNITS[kind][unit] as Rational);
       const read = kind === 'density' ? density : pressure;
       return { is, ways: acrossUnits(kind, is), read: (t) => read(t as string) };
@@ -121,7 +128,7 @@ function written(site: Site): Written {
 }
 
 /** Everything one value can be written as, read and held against the value. */
-export function notations(site: Site): Compared {
+function notations(site: Site): Compared {
   const { is, ways, read } = written(site);
   const disagreements = ways.flatMap((text) => {
     try {

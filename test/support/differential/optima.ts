@@ -13,7 +13,7 @@ import { away, inputOf, problem, slab } from '../grade/corrections';
 import { FREE, randomSite } from '../grade/forms';
 import { oracle } from '../oracle';
 import { allPatterns, leastCut } from '../steel/patterns';
-import { type Site, decimalText } from './draw';
+import { decimalText, type Site } from './draw';
 import { type Compared, numberOf } from './trial';
 
 const NEAR = 1e-5;
@@ -81,9 +81,9 @@ function behindValley(input: unknown, { moves, after }: GradeCorrectionFigures):
   if (after.verdict !== 'drains') return false;
   const { spots, lines, zone } = input as GradeCorrectionInput;
   const by = new Map(moves.map(({ spot, elevation }) => [spot, elevation]));
-  const corrected = spots.map((spot) => ({ ...spot, elevation: by.get(spot.name) ?? spot.elevation }));
+  const corrected = spots.map((spot) => ({ ...spot, elevation: by.get(spot.name ?? '') ?? spot.elevation }));
   const { facetList } = drainageCheck({ spots: corrected, lines, zone } as never)
-    .figures as SurfaceDrainageFigures;
+    .figures as unknown as SurfaceDrainageFigures;
   return facetList.some(({ away, verdict }) => verdict === 'drains' && away && numberOf(away) < 0.02 - 1e-9);
 }
 
@@ -145,7 +145,10 @@ async function cutting(site: Site): Promise<Compared> {
   if (!attempt.ok) return compared(input, 1, 0, [`refused: ${attempt.error.message}`]);
   const { figures } = attempt.result;
   const unit = priced ? 'USD' : stocks.length > 1 ? 'in' : 'each';
-  const [reached, bound] = [figures.reached, figures.lowerBound].map((q) => q.toNumber(unit)) as [number, number];
+  const [reached, bound] = [figures.reached, figures.lowerBound].map((q) => q.toNumber(unit)) as [
+    number,
+    number,
+  ];
   const found: string[] = [];
   if (reached < best - 1e-6) found.push(`ours takes ${reached}, HiGHS needs ${best}: not all is cut`);
   if (bound > best + 1e-6) found.push(`the bound of ${bound} is above the ${best} of HiGHS`);

@@ -11,8 +11,8 @@ import type { Site } from './draw';
 import {
   areaOf,
   aroundOf,
-  drawnPlan,
   type Drawn,
+  drawnPlan,
   type Hole,
   holeAt,
   moment,
@@ -109,14 +109,20 @@ function edge(site: Site): Compared {
   const attempt = slabVolume.attempt(input);
   if (!attempt.ok) {
     const codes = attempt.error.issues.map(({ code }) => code).join();
-    if (sound) return { figures: 0, deviation: 0, input, disagreements: [`refused with ${codes}; jsts has a band`] };
+    if (sound)
+      return { figures: 0, deviation: 0, input, disagreements: [`refused with ${codes}; jsts has a band`] };
     return skipped(input, 'both have no band of one width');
   }
-  if (!sound) return { figures: 0, deviation: 0, input, disagreements: ['ours has a band; jsts loses a side'] };
+  if (!sound)
+    return { figures: 0, deviation: 0, input, disagreements: ['ours has a band; jsts loses a side'] };
   const whole_ = areaOf(plan, plan.ring).toNumber() / unit ** 2;
   const [p, q, r] = bands.map(({ area }) => whole_ - area) as [number, number, number];
   const theirs = (below.is.toNumber() * (p + 4 * q + r) * unit ** 2) / 6;
-  return near(input, [['edgeVolume', numberOf(attempt.result.figures.edgeVolume), theirs]], 1e-12 * (whole_ / p));
+  return near(
+    input,
+    [['edgeVolume', numberOf(attempt.result.figures.edgeVolume), theirs]],
+    1e-12 * (whole_ / p),
+  );
 }
 
 /** Numbers by a binary library, each held to what that can know. */
@@ -154,10 +160,12 @@ function margin(site: Site): Compared {
   const attempt = excavation.attempt(input);
   if (!attempt.ok) {
     const codes = attempt.error.issues.map(({ code }) => code).join();
-    if (sound) return { figures: 0, deviation: 0, input, disagreements: [`refused with ${codes}; jsts spreads it`] };
+    if (sound)
+      return { figures: 0, deviation: 0, input, disagreements: [`refused with ${codes}; jsts spreads it`] };
     return skipped(input, 'both say that sides meet');
   }
-  if (!sound) return { figures: 0, deviation: 0, input, disagreements: ['ours is spread; jsts loses a side'] };
+  if (!sound)
+    return { figures: 0, deviation: 0, input, disagreements: ['ours is spread; jsts loses a side'] };
   const { bottomArea, bankVolume } = attempt.result.figures;
   return near(
     input,
@@ -180,7 +188,12 @@ function crossing(site: Site): Compared {
   const attempt = slabVolume.attempt(input);
   if (attempt.ok === valid) return { figures: 1, deviation: 0, input, disagreements: [] };
   const said = attempt.ok ? 'accepted' : attempt.error.message;
-  return { figures: 1, deviation: 0, input, disagreements: [`ours: ${said}; jsts: ${valid ? 'valid' : 'not valid'}`] };
+  return {
+    figures: 1,
+    deviation: 0,
+    input,
+    disagreements: [`ours: ${said}; jsts: ${valid ? 'valid' : 'not valid'}`],
+  };
 }
 
 /** One ring by its corners, by sides and diagonals, and by a walk around. */
@@ -195,7 +208,8 @@ function measuredOtherwise(site: Site): Compared {
   }
   const far = ([x, y]: Spot, [u, v]: Spot): Rational =>
     root(whole(BigInt(u - x) ** 2n + BigInt(v - y) ** 2n)).times(unit);
-  const text = (a: Rational): string => `${decimalOf(Rational.of((a.top * 10n ** 40n) / a.below, 10n ** 40n))} m`;
+  const text = (a: Rational): string =>
+    `${decimalOf(Rational.of((a.top * 10n ** 40n) / a.below, 10n ** 40n))} m`;
   const next = (k: number): Spot => ring[(k + 1) % ring.length] as Spot;
   const sides = ring.map((p, k) => far(p, next(k)));
   const turns = ring.map((p, k) => {
@@ -209,16 +223,26 @@ function measuredOtherwise(site: Site): Compared {
       BigInt(a[0]) * BigInt(b[0]) + BigInt(a[1]) * BigInt(b[1]),
     ];
     // The half of the turn, so that no quarter is mistaken: tan(t / 2) = cross ÷ (|a| |b| + dot).
-    const product = root(whole((BigInt(a[0]) ** 2n + BigInt(a[1]) ** 2n) * (BigInt(b[0]) ** 2n + BigInt(b[1]) ** 2n)));
+    const product = root(
+      whole((BigInt(a[0]) ** 2n + BigInt(a[1]) ** 2n) * (BigInt(b[0]) ** 2n + BigInt(b[1]) ** 2n)),
+    );
     return degrees(arcTangent(whole(cross).over(product.plus(whole(dot)))).times(2));
   });
   const angle = (a: Rational): string => text(a).replace(' m', ' deg');
   const plan: Drawn = { kind: 'fan', ring, unit, metric: site.metric, origin: [0n, 0n] };
-  const outline =
-    site.maybe()
-      ? { shape: 'taped', sides: sides.map(text), diagonals: ring.slice(2, -1).map((p) => text(far(ring[0] as Spot, p))) }
-      : { shape: 'walk', legs: sides.map((s, k) => ({ length: text(s), turn: angle(turns[k] as Rational) })) };
-  return held(slabVolume, { outline, thickness: '100 mm' }, { area: areaOf(plan, ring), perimeter: sum(sides) }, 30);
+  const outline = site.maybe()
+    ? {
+        shape: 'taped',
+        sides: sides.map(text),
+        diagonals: ring.slice(2, -1).map((p) => text(far(ring[0] as Spot, p))),
+      }
+    : { shape: 'walk', legs: sides.map((s, k) => ({ length: text(s), turn: angle(turns[k] as Rational) })) };
+  return held(
+    slabVolume,
+    { outline, thickness: '100 mm' },
+    { area: areaOf(plan, ring), perimeter: sum(sides) },
+    30,
+  );
 }
 
 /** A rectangle whose sides swell or cut in as arcs: segments of circles by their angles. */
@@ -240,13 +264,22 @@ function arcs(site: Site): Compared {
     const radius = half.squared().plus(rise.is.squared()).over(rise.is.times(2));
     const angle = arcTangent(rise.is.over(half)).times(4);
     // A sector less the triangle of its chord.
-    const segment = radius.squared().times(angle).over(2).minus(half.times(radius.minus(rise.is)));
+    const segment = radius
+      .squared()
+      .times(angle)
+      .over(2)
+      .minus(half.times(radius.minus(rise.is)));
     area = area.plus(segment.times(sign));
     around = around.plus(radius.times(angle));
     const put = typeof rise.put === 'string' ? rise.put : `${rise.put.value} ${rise.put.unit}`;
     return { ...corner, rise: how === 1 ? put : `-${put}` };
   });
-  return held(slabVolume, { outline: { shape: 'curved', points }, thickness: '100 mm' }, { area, perimeter: around }, 40);
+  return held(
+    slabVolume,
+    { outline: { shape: 'curved', points }, thickness: '100 mm' },
+    { area, perimeter: around },
+    40,
+  );
 }
 
 /** Offsets from a baseline, and parts that are added and taken off. */
@@ -256,7 +289,9 @@ function others(site: Site): Compared {
     const gap = site.length(0.3, 2);
     const offsets = Array.from({ length: n + 1 }, () => site.length(1, 6));
     const rule = site.dice.pick(['trapezoidal', 'simpson'] as const);
-    const strips = offsets.slice(1).map(({ is }, k) => (offsets[k]?.is ?? ZERO).plus(is).over(2).times(gap.is));
+    const strips = offsets
+      .slice(1)
+      .map(({ is }, k) => (offsets[k]?.is ?? ZERO).plus(is).over(2).times(gap.is));
     const pairs = Array.from({ length: n / 2 }, (_, k) => {
       const [a, b, c] = [0, 1, 2].map((j) => offsets[2 * k + j]?.is) as [Rational, Rational, Rational];
       return a.plus(b.times(4)).plus(c).times(gap.is).over(3);
@@ -270,8 +305,14 @@ function others(site: Site): Compared {
     const ways: [object, Rational][] = [
       [{ shape: 'rectangle', length: l.put, width: w.put }, l.is.times(w.is)],
       [{ shape: 'trapezoid', parallel: [l.put, d.put], height: w.put }, l.is.plus(d.is).times(w.is).over(2)],
-      [{ shape: 'ring', outerDiameter: l.put, innerDiameter: d.put }, PI.times(l.is.squared().minus(d.is.squared())).over(4)],
-      [{ shape: 'sector', radius: l.put, innerRadius: d.put, angle: '73.5 deg' }, PI.times(l.is.squared().minus(d.is.squared())).times(735).over(3600)],
+      [
+        { shape: 'ring', outerDiameter: l.put, innerDiameter: d.put },
+        PI.times(l.is.squared().minus(d.is.squared())).over(4),
+      ],
+      [
+        { shape: 'sector', radius: l.put, innerRadius: d.put, angle: '73.5 deg' },
+        PI.times(l.is.squared().minus(d.is.squared())).times(735).over(3600),
+      ],
     ];
     return site.dice.pick(ways);
   };
@@ -281,7 +322,11 @@ function others(site: Site): Compared {
   return held(
     slabVolume,
     {
-      outline: { shape: 'combined', parts: parts.map(([p]) => p), less: [{ shape: 'circle', diameter: d.put }] },
+      outline: {
+        shape: 'combined',
+        parts: parts.map(([p]) => p),
+        less: [{ shape: 'circle', diameter: d.put }],
+      },
       thickness: '100 mm',
     },
     { area, volume: area.over(10) },

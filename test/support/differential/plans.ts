@@ -135,7 +135,7 @@ export function drawnPlan(site: Site, only?: readonly string[]): Drawn {
 }
 
 /** So many units as text: metres, or inches. */
-export function unitsText({ metric, unit }: Drawn, n: bigint): string {
+function unitsText({ metric, unit }: Drawn, n: bigint): string {
   const si = unit.times(whole(n));
   const value = metric ? si : si.over(Rational.of(127, 5000));
   const scaled = value.times(Rational.of(10n ** 12n));
@@ -156,7 +156,7 @@ export const polygonText = (
 });
 
 /** Twice the area of a ring of whole numbers, exactly; above zero whichever way around. */
-export function doubled(ring: Ring): bigint {
+function doubled(ring: Ring): bigint {
   let total = 0n;
   ring.forEach(([x, y], i) => {
     const [u, v] = ring[(i + 1) % ring.length] as Spot;
@@ -247,7 +247,11 @@ export function holeAt(site: Site, plan: Drawn, [cx, cy]: Spot, reach: number): 
           const a = (2 * Math.PI * k) / n;
           return [x + r * Math.cos(a), y + r * Math.sin(a)];
         }),
-        area: whole(side).squared().times(n).over(tangent(PI.over(n)).times(4)).times(square),
+        area: whole(side)
+          .squared()
+          .times(n)
+          .over(tangent(PI.over(n)).times(4))
+          .times(square),
         straight: false,
       };
     }

@@ -154,7 +154,7 @@ export function sine(a: Rational): Rational {
   return series(a, (term, n) => term.times(square).over(-2 * n * (2 * n + 1)));
 }
 
-export function cosine(a: Rational): Rational {
+function cosine(a: Rational): Rational {
   const square = a.squared().cut();
   return series(ONE, (term, n) => term.times(square).over(-2 * n * (2 * n - 1)));
 }

@@ -47,7 +47,12 @@ const units = (amount: Rational, each: Rational): Rational => whole(amount.over(
 function slope(site: Site): Compared {
   const over = site.length(0.5, 30);
   const way = site.dice.below(3);
-  const [s, a, rise, run] = [site.slope(0.2, 30), site.degrees(1, 60), site.length(0.05, 2), site.length(1, 20)];
+  const [s, a, rise, run] = [
+    site.slope(0.2, 30),
+    site.degrees(1, 60),
+    site.length(0.05, 2),
+    site.length(1, 20),
+  ];
   const is = [s.is, tangent(radians(a.is)), rise.is.over(run.is)][way] as Rational;
   const put = [{ slope: s.put }, { angle: a.put }, { rise: rise.put, run: run.put }][way];
   return held(
@@ -78,9 +83,10 @@ function crossing(site: Site): Compared {
       steepest: root(along.is.squared().plus(across.squared())),
       // Stated to 22 digits.
       direction: { value: degrees(arcTangent(across.over(along.is))), digits: 21 },
-      verdict: across.lessThan(Rational.of(1, 48)) || across.compare(Rational.of(1, 48)) === 0
-        ? 'within 1:48'
-        : 'steeper than 1:48',
+      verdict:
+        across.lessThan(Rational.of(1, 48)) || across.compare(Rational.of(1, 48)) === 0
+          ? 'within 1:48'
+          : 'steeper than 1:48',
     },
     DIGITS,
   );
@@ -99,12 +105,18 @@ function book(site: Site): Compared {
   const rows: object[] = [{ point: 'bench', backsight: turns[0]?.back.put }];
   turns.forEach(({ between, fore }, i) => {
     const so = turns.slice(0, i + 1);
-    const before = start.is.plus(sum(so.map((t) => t.back.is))).minus(sum(so.slice(0, -1).map((t) => t.fore.is)));
+    const before = start.is
+      .plus(sum(so.map((t) => t.back.is)))
+      .minus(sum(so.slice(0, -1).map((t) => t.fore.is)));
     expected[`elevations.spot ${i}`] = before.minus(between.is);
     expected[`elevations.turn ${i}`] = before.minus(fore.is);
     rows.push(
       { point: `spot ${i}`, foresight: between.put },
-      { point: `turn ${i}`, foresight: fore.put, ...(turns[i + 1] ? { backsight: turns[i + 1]?.back.put } : {}) },
+      {
+        point: `turn ${i}`,
+        foresight: fore.put,
+        ...(turns[i + 1] ? { backsight: turns[i + 1]?.back.put } : {}),
+      },
     );
   });
   const backs = sum(turns.map((t) => t.back.is));
@@ -176,7 +188,10 @@ function laser(site: Site): Compared {
     levelNotes,
     input,
     Object.fromEntries(
-      rows.map(({ up, by }, i) => [`elevations.p${i}`, up && !water ? level.plus(by.is) : level.minus(by.is)]),
+      rows.map(({ up, by }, i) => [
+        `elevations.p${i}`,
+        up && !water ? level.plus(by.is) : level.minus(by.is),
+      ]),
     ),
     DIGITS,
   );
@@ -198,7 +213,10 @@ function flatness(site: Site): Compared {
       for (let a = from; a < i; a += 1) {
         for (let b = i + 1; b <= to; b += 1) {
           const [p, q] = [z[a], z[b]] as [Rational, Rational];
-          const line = p.times(b - i).plus(q.times(i - a)).over(b - a);
+          const line = p
+            .times(b - i)
+            .plus(q.times(i - a))
+            .over(b - a);
           widest = most(widest, line.minus(z[i] as Rational));
         }
       }
@@ -222,12 +240,7 @@ function squareness(site: Site): Compared {
   const [l, w] = [site.length(3, 12), site.length(2, 9)];
   const [D, d] = [site.length(12, 12.05), site.length(12, 12.05)];
   const given = root(l.is.squared().plus(w.is.squared()));
-  const plain = held(
-    squareCheck,
-    { length: l.put, width: w.put },
-    { trueDiagonal: given },
-    DIGITS,
-  );
+  const plain = held(squareCheck, { length: l.put, width: w.put }, { trueDiagonal: given }, DIGITS);
   if (plain.disagreements.length > 0) return plain;
   return held(
     squareCheck,
@@ -322,7 +335,12 @@ function stiffness(site: Site): Compared {
       poisson: m.put,
       panelLength: panel.put,
     },
-    { radius: l, longestPanel: l.times(5), panelRatio: panel.is.over(l), passes: !l.times(5).lessThan(panel.is) },
+    {
+      radius: l,
+      longestPanel: l.times(5),
+      panelRatio: panel.is.over(l),
+      passes: !l.times(5).lessThan(panel.is),
+    },
     DIGITS,
   );
 }
@@ -343,7 +361,9 @@ function storm(site: Site): Compared {
     {
       flow: sum(flows),
       flowInCubicFeet: sum(flows),
-      coefficient: sum(flows).over(rain.is).over(sum(areas.map(({ area }) => area.is))),
+      coefficient: sum(flows)
+        .over(rain.is)
+        .over(sum(areas.map(({ area }) => area.is))),
       'areas.0.flow': flows[0],
     },
     DIGITS,
@@ -426,7 +446,11 @@ function lap(site: Site): Compared {
     .times(placed)
     .times(Rational.parse(small ? '0.8' : '1'))
     .times(Rational.parse(psiG))
-    .over(Rational.parse(light ? '0.75' : '1').times(root(number)).times(confined));
+    .over(
+      Rational.parse(light ? '0.75' : '1')
+        .times(root(number))
+        .times(confined),
+    );
   const factor = site.dice.pick(['A', 'B'] as const);
   const shortest = inch(12);
   return held(
@@ -458,7 +482,10 @@ function steel(site: Site): Compared {
   const limit = site.plainLength(0.2, 0.6);
   const drag = site.maybe();
   const [l, w, F] = [site.plainLength(3, 20), site.plainLength(3, 20), site.toOne(1, 2)];
-  const [f, D] = [site.of('pressure', 'psi', 'MPa', 20_000, 45_000, 0), site.of('density', 'pcf', 'kg/m3', 110, 155, 1)];
+  const [f, D] = [
+    site.of('pressure', 'psi', 'MPa', 20_000, 45_000, 0),
+    site.of('density', 'pcf', 'kg/m3', 110, 155, 1),
+  ];
   const ratio = Rational.of(site.between(10, 60), 10_000);
   // Half of the slab is dragged: its weight on the base times the friction, by the stress.
   const pulled = (long: Rational): Rational =>
@@ -507,7 +534,10 @@ function mesh(site: Site): Compared {
   const [s, c] = [site.between(3, 16), site.between(3, 16)];
   const [a, b] = [site.between(61, 200), site.between(61, 200)];
   const wire = (tenths: number): Rational => inSi(`${tenths}`, 'in2', 'area').over(1000);
-  const weight = wire(a).over(inch(s)).plus(wire(b).over(inch(c))).times(LB_FT3.times(490));
+  const weight = wire(a)
+    .over(inch(s))
+    .plus(wire(b).over(inch(c)))
+    .times(LB_FT3.times(490));
   return held(
     meshStyle,
     { style: `${s}x${c}-W${a / 10}xW${b / 10}` },

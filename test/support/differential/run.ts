@@ -101,7 +101,7 @@ export const KNOWN: Readonly<Record<string, string>> = {
     'with several stock lengths the search may end above the least; it says so, with a bound that is never above the least',
 };
 
-export interface Disagreement {
+interface Disagreement {
   /** Of the job: with it and a count of one the job is made again. */
   readonly seed: number;
   readonly said: readonly string[];
@@ -124,7 +124,7 @@ const count = (map: Map<string, number>, key: string): void => {
 };
 
 /** One job of a family, by its seed alone. */
-export async function compareOne({ jobs }: Family, seed: number): Promise<Compared> {
+async function compareOne({ jobs }: Family, seed: number): Promise<Compared> {
   const dice = chance(seed);
   // Neighboring seeds begin alike.
   for (let k = 0; k < 5; k += 1) dice.next();

@@ -61,10 +61,17 @@ function crown(site: Site): Compared {
   const unit = plan.unit.toNumber();
   const input = {
     outline: polygonText(plan, plan.ring),
-    thickness: { vary: 'crown' as const, edges: e.put, center: c.put, form, across: 'xy'[across] as 'x' | 'y' },
+    thickness: {
+      vary: 'crown' as const,
+      edges: e.put,
+      center: c.put,
+      form,
+      across: 'xy'[across] as 'x' | 'y',
+    },
   };
   const attempt = slabVolume.attempt(input);
-  if (!attempt.ok) return { figures: 0, deviation: 0, input, disagreements: [`refused: ${attempt.error.message}`] };
+  if (!attempt.ok)
+    return { figures: 0, deviation: 0, input, disagreements: [`refused: ${attempt.error.message}`] };
   const { volume, area: ours } = attempt.result.figures;
   return near(
     input,
@@ -97,11 +104,18 @@ function sloped(site: Site): Compared {
   const attempt = excavation.attempt(input);
   if (!attempt.ok || !sound) {
     if (attempt.ok === sound) return { ...none, skipped: 'both say that sides meet' };
-    return { ...none, disagreements: [attempt.ok ? 'ours is dug; jsts loses a side' : 'refused; jsts spreads it'] };
+    return {
+      ...none,
+      disagreements: [attempt.ok ? 'ours is dug; jsts loses a side' : 'refused; jsts spreads it'],
+    };
   }
   const weights = [1, 4, 2, 4, 2, 4, 2, 4, 1];
   const mean = layers.reduce((all, { area }, k) => all + area * (weights[k] as number), 0) / 24;
-  return near(input, [['bankVolume', numberOf(attempt.result.figures.bankVolume), mean * deep * unit ** 3]], 1e-10);
+  return near(
+    input,
+    [['bankVolume', numberOf(attempt.result.figures.bankVolume), mean * deep * unit ** 3]],
+    1e-10,
+  );
 }
 
 type Depth = readonly [x: number, y: number, z: number];
@@ -121,17 +135,57 @@ function passes(triangle: readonly Depth[], y: number): [number, number, number,
 
 const LINES = 300;
 
+/** Ends of a ring along each axis. */
+const extent = (ring: Ring, k: 0 | 1): [number, number] => {
+  const list = ring.map((p) => p[k]);
+  return [Math.min(...list), Math.max(...list)];
+};
+
+/** Up to nine places well inside the ring, with depths. */
+function probesIn(site: Site, ring: Ring): Depth[] {
+  const [[x0, x1], [y0, y1]] = [extent(ring, 0), extent(ring, 1)];
+  const probes: Depth[] = [];
+  for (let k = 0; k < 400 && probes.length < 9; k += 1) {
+    const [x, y] = [
+      Math.round(x0 + site.dice.next() * (x1 - x0)),
+      Math.round(y0 + site.dice.next() * (y1 - y0)),
+    ];
+    const inside = spansAt([ring], y, 1).some(([a, b]) => x > a + 1 && x < b - 1);
+    if (inside) probes.push([x, y, 80 + site.between(0, 120)]);
+  }
+  return probes;
+}
+
+/** Area times depth of one piece of a level line. */
+function stretch(
+  [a, b, za, zb]: readonly [number, number, number, number],
+  [from, to]: readonly [number, number],
+): number {
+  const [p, q] = [Math.max(a, from), Math.min(b, to)];
+  return q <= p ? 0 : (q - p) * (za + (((p + q) / 2 - a) * (zb - za)) / (b - a));
+}
+
+/** The volume under triangles within a ring, by level lines. */
+function byLines(ring: Ring, spots: readonly Depth[], triangles: Uint32Array): number {
+  const [y0, y1] = extent(ring, 1);
+  let volume = 0;
+  for (let k = 0; k < LINES; k += 1) {
+    const y = y0 + ((k + 0.5) / LINES) * (y1 - y0);
+    const spans = spansAt([ring], y, 1);
+    for (let t = 0; t < triangles.length; t += 3) {
+      const triangle = [0, 1, 2].map((j) => spots[triangles[t + j] as number] as Depth);
+      const cut = passes(triangle, y);
+      if (cut) volume += spans.reduce((all, span) => all + stretch(cut, span), 0);
+    }
+  }
+  return (volume * (y1 - y0)) / LINES;
+}
+
 /** Depths here and there: triangles by delaunator, summed along level lines within the outline. */
 function probed(site: Site): Compared {
   const plan = drawnPlan(site, ['star', 'staircase', 'comb', 'box']);
   const { ring } = plan;
-  const [xs, ys] = [ring.map((p) => p[0]), ring.map((p) => p[1])];
-  const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  const probes: Depth[] = [];
-  for (let k = 0; k < 400 && probes.length < 9; k += 1) {
-    const [x, y] = [Math.round(x0 + site.dice.next() * (x1 - x0)), Math.round(y0 + site.dice.next() * (y1 - y0))];
-    if (spansAt([ring], y, 1).some(([a, b]) => x > a + 1 && x < b - 1)) probes.push([x, y, 80 + site.between(0, 120)]);
-  }
+  const probes = probesIn(site, ring);
   const input = {
     outline: polygonText(plan, ring),
     probes: probes.map(([x, y, z]) => ({ ...spotText(plan, [x, y]), depth: `${z} mm` })),
@@ -146,33 +200,23 @@ function probed(site: Site): Compared {
   });
   const spots = [...probes, ...corners];
   const { triangles } = new Delaunator(Float64Array.from(spots.flatMap(([x, y]) => [x, y])));
-  if (fourOnACircle(spots, triangles)) return { ...none, skipped: 'four on a circle: which way they are joined is open' };
+  if (fourOnACircle(spots, triangles))
+    return { ...none, skipped: 'four on a circle: which way they are joined is open' };
   const attempt = probedVolume.attempt(input);
   if (!attempt.ok) return { ...none, disagreements: [`refused: ${attempt.error.message}`] };
-  let volume = 0;
-  for (let k = 0; k < LINES; k += 1) {
-    const y = y0 + ((k + 0.5) / LINES) * (y1 - y0);
-    const spans = spansAt([ring], y, 1);
-    for (let t = 0; t < triangles.length; t += 3) {
-      const cut = passes([0, 1, 2].map((j) => spots[triangles[t + j] as number] as Depth), y);
-      if (!cut) continue;
-      const [a, b, za, zb] = cut;
-      for (const [from, to] of spans) {
-        const [p, q] = [Math.max(a, from), Math.min(b, to)];
-        if (q <= p) continue;
-        volume += (q - p) * (za + (((p + q) / 2 - a) * (zb - za)) / (b - a));
-      }
-    }
-  }
   const unit = plan.unit.toNumber();
-  const theirs = (((volume * (y1 - y0)) / LINES) * unit ** 2) / 1000;
+  const theirs = (byLines(ring, spots, triangles) * unit ** 2) / 1000;
   return near(input, [['volume', numberOf(attempt.result.figures.volume), theirs]], 0.01);
 }
 
 /** True where a corner of one triangle lies on the circle of its neighbor, within what binary numbers know. */
 function fourOnACircle(spots: readonly Depth[], triangles: Uint32Array): boolean {
   for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [0, 1, 2].map((j) => spots[triangles[t + j] as number] as Depth) as [Depth, Depth, Depth];
+    const [a, b, c] = [0, 1, 2].map((j) => spots[triangles[t + j] as number] as Depth) as [
+      Depth,
+      Depth,
+      Depth,
+    ];
     const [bx, by, cx, cy] = [b[0] - a[0], b[1] - a[1], c[0] - a[0], c[1] - a[1]];
     const d = 2 * (bx * cy - by * cx);
     const u = (cy * (bx * bx + by * by) - by * (cx * cx + cy * cy)) / d;

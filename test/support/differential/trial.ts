@@ -3,7 +3,7 @@ import { Rational } from './rational';
 import { inSi, type Kind } from './units';
 
 /** A figure that is stated to fewer digits than the others. */
-export interface Stated {
+interface Stated {
   readonly value: Rational;
   readonly digits: number;
 }
@@ -38,7 +38,7 @@ interface FigureData {
 }
 
 /** A figure by its path, such as `along.bars.0.spacing`. */
-export const figureAt = (figures: unknown, path: string): unknown =>
+const figureAt = (figures: unknown, path: string): unknown =>
   path.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], figures);
 
 /** A quantity in SI, from the exact text that it is shown as. */

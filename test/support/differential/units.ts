@@ -114,5 +114,3 @@ export function inSi(value: string, unit: string, kind: Kind): Rational {
   if (!factor) throw new RangeError(`no unit ${unit} of ${kind}`);
   return Rational.parse(value).times(factor);
 }
-
-export const of = (value: string, unit: string, kind: Kind): Rational => inSi(value, unit, kind);

@@ -22,7 +22,10 @@ export function slab(seed: number): Row[] {
   return at.map(([x, y]) => [x, y, mm(10 - 0.025 * y + 0.02 * (draw() - 0.5))] as const);
 }
 
-export const inputOf = (rows: readonly Row[], more: Partial<GradeCorrectionInput> = {}): GradeCorrectionInput => ({
+export const inputOf = (
+  rows: readonly Row[],
+  more: Partial<GradeCorrectionInput> = {},
+): GradeCorrectionInput => ({
   spots: rows.map(([x, y, z], i) => ({
     name: `s${i}`,
     x: `${x} m`,
@@ -69,4 +72,3 @@ export function problem(rows: readonly Row[]): { aim: Record<string, number>; ro
   }
   return { aim, rows: conditions };
 }
-

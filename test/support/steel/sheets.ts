@@ -4,7 +4,7 @@ import { boxOf, depthIn, type Plan, polygonOf, type Spot } from '../../steel/out
 
 const TINY = 1e-5;
 
-export const SHEET = { length: 4.8, width: 2.4 };
+const SHEET = { length: 4.8, width: 2.4 };
 
 export const meshInput = (plan: Plan, edge: number): MeshRegionInput => ({
   outline: polygonOf(plan.outer),
