@@ -42,18 +42,32 @@ function riseOf(point: CurvedPoint, chord: Decimal, path: string): Decimal {
   return r.isNegative() ? rest.neg() : rest;
 }
 
+/** An outline is asked for its edges, and an edge for its arc, several times; roots and angles are slow. */
+const edgesKnown = new WeakMap<readonly CurvedPoint[], Edge[]>();
+const arcsKnown = new WeakMap<Edge, Arc>();
+
 /** The edges of a curved outline. */
 export function edgesOf(points: readonly CurvedPoint[], corners: readonly Corner[], path: string): Edge[] {
-  return points.map((point, i) => {
+  const known = edgesKnown.get(points);
+  if (known) return known;
+  const edges = points.map((point, i) => {
     const from = corners[i] as Corner;
     const to = corners[(i + 1) % corners.length] as Corner;
     const chord = Decimal.hypot(to.x.minus(from.x), to.y.minus(from.y));
     return { from, to, chord, rise: riseOf(point, chord, `${path}[${i}]`) };
   });
+  edgesKnown.set(points, edges);
+  return edges;
 }
 
 /** The arc of an edge that is not straight. */
-export function arcOf({ chord, rise }: Edge): Arc {
+export function arcOf(edge: Edge): Arc {
+  const arc = arcsKnown.get(edge) ?? arcOver(edge);
+  arcsKnown.set(edge, arc);
+  return arc;
+}
+
+function arcOver({ chord, rise }: Edge): Arc {
   const h = rise.abs();
   const radius = chord.times(chord).plus(h.times(h).times(4)).div(h.times(8));
   const angle = Decimal.atan(h.times(2).div(chord)).times(4);

@@ -257,14 +257,6 @@ function offsets({ spacing: d, offsets: y, rule }: OutlineOf<'offsets'>, pad: Pa
   return { area };
 }
 
-/** Outlines in outlines: how many there are in all. */
-const countParts = (outline: Outline): number =>
-  outline.shape === 'combined'
-    ? [...outline.parts, ...(outline.less ?? [])].reduce((sum, part) => sum + countParts(part), 0)
-    : 1;
-
-const PART_LIMIT = 10_000;
-
 /** Around all of it: what parts share lies inside, or is edge of neither. */
 function aroundParts(
   edges: readonly (Length | undefined)[],
@@ -286,7 +278,6 @@ function aroundParts(
 
 function combined(outline: OutlineOf<'combined'>, pad: Pad, path: string): Measured {
   const { parts, shared } = outline;
-  if (countParts(outline) > PART_LIMIT) refuse(path, faults.tooMany('an outline in parts', PART_LIMIT));
   const added = parts.map((part, i) => measure(part, pad, `${path}.parts[${i}]`));
   const cut = (outline.less ?? []).map((part, i) => measure(part, pad, `${path}.less[${i}]`));
   const whole = added.map(({ area }) => area).reduce((sum, a) => sum.plus(a));
