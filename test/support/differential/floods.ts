@@ -1,7 +1,9 @@
 /** Ponds and where water goes: the surface flooded cell by cell on a fine grid. */
+import Delaunator from 'delaunator';
 import { drainageCheck } from '../../../src/index';
 import { fineGridFlood, fineGridRun, type Row } from '../../grade/fine-grid';
 import type { Site } from './draw';
+import { fourOnACircle } from './scans';
 import { type Compared, numberOf } from './trial';
 
 const SIDE = 4;
@@ -17,7 +19,12 @@ interface Yard {
 /** Scattered spots on a square, most lower towards its middle. */
 function yard(site: Site): Yard {
   const at: [number, number][] = [];
-  for (const s of [0, 1, 2, 3]) at.push([s, 0], [SIDE, s], [SIDE - s, SIDE], [0, SIDE - s]);
+  // Corners, and spots along the sides that are not in line with each other.
+  at.push([0, 0], [SIDE, 0], [SIDE, SIDE], [0, SIDE]);
+  for (const s of [1, 2, 3]) {
+    const near = (): number => mm(s + 0.4 * (site.dice.next() - 0.5));
+    at.push([near(), 0], [SIDE, near()], [near(), SIDE], [0, near()]);
+  }
   for (let i = site.between(2, 12); i > 0; i -= 1)
     at.push([mm(0.2 + site.dice.next() * 3.6), mm(0.2 + site.dice.next() * 3.6)]);
   const [hollow, rough, fall] = [
@@ -33,6 +40,15 @@ function yard(site: Site): Yard {
 
 function flooded(site: Site): Compared {
   const { rows, walled } = yard(site);
+  const { triangles } = new Delaunator(Float64Array.from(rows.flatMap(([x, y]) => [x, y])));
+  if (fourOnACircle(rows, triangles))
+    return {
+      figures: 0,
+      deviation: 0,
+      input: rows,
+      disagreements: [],
+      skipped: 'four on a circle: which way they are joined is open',
+    };
   // At survey coordinates the same water stands.
   const [dx, dy] = site.dice.below(3) === 0 ? [609_601, 152_400] : [0, 0];
   const input = {
