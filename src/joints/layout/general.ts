@@ -7,7 +7,16 @@
 import type { Spot } from './orthogonal';
 import { HAIR, type Limits, panelCost, SHARP } from './rules';
 import { KINK } from './sides';
-import { type Anchor, type Axis, type Gap, leavesUnmet, type Mark, marksBetween, type Space } from './space';
+import {
+  type Anchor,
+  type Axis,
+  type Gap,
+  inOrderAlong,
+  leavesUnmet,
+  type Mark,
+  marksBetween,
+  type Space,
+} from './space';
 
 /** What the search needs to know of the slab. */
 export interface GeneralSite {
@@ -92,6 +101,7 @@ export class GeneralSpace implements Space {
   readonly effort: number;
   readonly marks: readonly Mark[];
   readonly #anchors: Record<Axis, Anchor[]>;
+  readonly #ordered: Readonly<Record<Axis, readonly Mark[]>>;
   readonly #strips = new Map<Gap, Spot[]>();
 
   constructor(
@@ -100,6 +110,7 @@ export class GeneralSpace implements Space {
   ) {
     this.effort = 2 * (6 + site.ring.length);
     this.marks = [...reentrantCorners(site.ring), ...site.marks];
+    this.#ordered = { x: inOrderAlong(this.marks, 'x'), y: inOrderAlong(this.marks, 'y') };
     this.#anchors = { x: this.#anchorsOf('x'), y: this.#anchorsOf('y') };
   }
 
@@ -122,7 +133,7 @@ export class GeneralSpace implements Space {
   }
 
   gap(axis: Axis, lo: number, hi: number): Gap {
-    const marks = marksBetween(this.marks, axis, lo, hi, HAIR);
+    const { marks } = marksBetween(this.#ordered[axis], axis, lo, hi, HAIR);
     return { lo, hi, first: 0, last: 0, marks, key: `${lo} ${hi}` };
   }
 
@@ -165,7 +176,7 @@ export class GeneralSpace implements Space {
   }
 
   cost(x: Gap, y: Gap): number {
-    if (leavesUnmet(x, y)) return Number.POSITIVE_INFINITY;
+    if (leavesUnmet(x, y, HAIR)) return Number.POSITIVE_INFINITY;
     const piece = cutBy(cutBy(this.#strip(x), 'y', y.lo, true), 'y', y.hi, false);
     const area = areaOf(piece);
     if (area < HAIR) return 0;
