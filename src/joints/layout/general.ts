@@ -134,7 +134,7 @@ export class GeneralSpace implements Space {
 
   gap(axis: Axis, lo: number, hi: number): Gap {
     const { marks } = marksBetween(this.#ordered[axis], axis, lo, hi, HAIR);
-    return { lo, hi, first: 0, last: 0, marks, key: `${lo} ${hi}` };
+    return { lo, hi, first: 0, last: 0, marks, key: [lo, hi] };
   }
 
   lineLength(axis: Axis, at: number): number {
@@ -175,9 +175,17 @@ export class GeneralSpace implements Space {
     return reentrantCorners(ring).length > 0 ? 0 : Math.max(0, sum - passedOver);
   }
 
+  #piece(x: Gap, y: Gap): Spot[] {
+    return cutBy(cutBy(this.#strip(x), 'y', y.lo, true), 'y', y.hi, false);
+  }
+
+  filled(x: Gap, y: Gap): boolean {
+    return areaOf(this.#piece(x, y)) >= HAIR;
+  }
+
   cost(x: Gap, y: Gap): number {
     if (leavesUnmet(x, y, HAIR)) return Number.POSITIVE_INFINITY;
-    const piece = cutBy(cutBy(this.#strip(x), 'y', y.lo, true), 'y', y.hi, false);
+    const piece = this.#piece(x, y);
     const area = areaOf(piece);
     if (area < HAIR) return 0;
     const [w, h] = [extent(piece, 'x'), extent(piece, 'y')];

@@ -229,9 +229,11 @@ export class OrthogonalSpace implements Space {
     const stops = axis === 'x' ? this.raster.xs : this.raster.ys;
     const first = placeOf(stops, lo);
     const last = Math.max(first, placeOf(stops, hi - 3 * HAIR));
-    const { marks, key: met } = marksBetween(this.#ordered[axis], axis, lo, hi, HAIR);
-    const key =
-      first === last ? `${first} wide ${Math.round((hi - lo) / HAIR)} with ${met}` : `${lo} ${hi}`;
+    const { marks, from, to } = marksBetween(this.#ordered[axis], axis, lo, hi, HAIR);
+    // Within one strip only the width counts, and the marks; told apart from places by a number below nought.
+    const among = this.marks.length + 1;
+    const within = -1 - (first + stops.length * (from + among * to));
+    const key: [number, number] = first === last ? [within, Math.round((hi - lo) / HAIR)] : [lo, hi];
     return { lo, hi, first, last, marks, key };
   }
 
@@ -309,6 +311,10 @@ export class OrthogonalSpace implements Space {
       }
     }
     return sum;
+  }
+
+  filled(x: Gap, y: Gap): boolean {
+    return this.#filled(x.first, x.last, y.first, y.last) > 0;
   }
 
   cost(x: Gap, y: Gap): number {

@@ -20,8 +20,8 @@ export interface Gap {
   readonly last: number;
   /** Points strictly between the two lines that must be met by a line of one axis or the other. */
   readonly marks: readonly Mark[];
-  /** Gaps with one key cost the same, whatever they are crossed with. */
-  readonly key: string;
+  /** Gaps with one key, of two numbers, cost the same, whatever they are crossed with. */
+  readonly key: readonly [number, number];
 }
 
 /** A place where a line may or must run. */
@@ -46,6 +46,8 @@ export interface Space {
   leastLength(): number;
   /** What the panels between two gaps cost; infinite when they cannot be. */
   cost(x: Gap, y: Gap): number;
+  /** True where there is slab between two gaps. */
+  filled(x: Gap, y: Gap): boolean;
 }
 
 /** A point that a line of one axis or the other must meet. */
@@ -79,11 +81,11 @@ export function marksBetween(
   lo: number,
   hi: number,
   hair: number,
-): { readonly marks: readonly Mark[]; readonly key: string } {
+): { readonly marks: readonly Mark[]; readonly from: number; readonly to: number } {
   const from = upTo(ordered, axis, lo + hair);
   let to = from;
   while (to < ordered.length && (ordered[to] as Mark)[axis] < hi - hair) to += 1;
-  return to > from ? { marks: ordered.slice(from, to), key: `${from} ${to}` } : { marks: NONE, key: '' };
+  return to > from ? { marks: ordered.slice(from, to), from, to } : { marks: NONE, from: 0, to: 0 };
 }
 
 /** True when two gaps leave a mark unmet. */
