@@ -51,7 +51,7 @@ export interface Steps {
 const GAP_LIMIT = 8000;
 
 /** Above this many lines placed all numbers of panels are too many to try. */
-const LINES_LIMIT = 60_000;
+const LINES_LIMIT = 40_000;
 
 /** Of steps over many anchors: panels beyond the fewest, and how far a step may reach, in spacings. */
 const LIKELY = 2;
