@@ -1,0 +1,127 @@
+/**
+ * Evaluates printed steps of working apart from the library: every quantity becomes its SI number, and
+ * mathjs, a general-purpose library, reckons the rest. Expressions that differ by their numbers only are
+ * parsed once, so that millions can be evaluated.
+ */
+import { type EvalFunction, parse } from 'mathjs';
+import type { Step } from '../../../src/index';
+import { UNITS } from './units';
+
+const FACTORS = new Map<string, number>([
+  ['ft/in', 1],
+  ...Object.values(UNITS).flatMap((units) =>
+    units.filter(({ name }) => !/^(1:n|:1)$/.test(name)).map(({ name, si }) => [name, si] as const),
+  ),
+]);
+
+const NAMES = [...FACTORS.keys()]
+  .sort((x, y) => y.length - x.length)
+  .map((name) => name.replace('/', '\\/'))
+  .join('|');
+
+/** A quantity in any printed form, a slope of 1:n, a ratio of n:1, an amount of money, or a bare number. */
+const TOKEN = new RegExp(
+  `(?:(\\d+) ft )?(?:(\\d+) )?(\\d+(?:\\.\\d+)?)(?:\\/(\\d+))? ?(${NAMES}|[A-Z]{3})(?![A-Za-z0-9/])` +
+    `|(?<![\\d.])1:(\\d+(?:\\.\\d+)?)|(\\d+(?:\\.\\d+)?):1(?![\\d.])|(?<![\\w.])(\\d+(?:\\.\\d+)?)`,
+  'g',
+);
+
+interface Numbers {
+  readonly skeleton: string;
+  readonly values: readonly number[];
+  /** Half of the last printed place of each, in the same units: what rounding may have taken. */
+  readonly rooms: readonly number[];
+}
+
+const lastPlace = (number: string): number => 0.5 * 10 ** -(/\.(\d+)/.exec(number)?.[1]?.length ?? 0);
+
+/** Digits that are printed of a number that has more. */
+const DIGITS = 10;
+
+const significant = (number: string): number => number.replace('.', '').replace(/^0+/, '').length;
+
+/** What rounding to ten digits may have taken of a number. */
+const room = (number: string): number => (significant(number) < DIGITS - 2 ? 0 : lastPlace(number));
+
+function taken(text: string): Numbers {
+  const values: number[] = [];
+  const rooms: number[] = [];
+  const put = (value: number, off: number): string => {
+    values.push(value);
+    rooms.push(off);
+    return `n${values.length - 1}`;
+  };
+  const skeleton = text
+    .replace(TOKEN, (...found: (string | undefined)[]) => {
+      const [, feet, whole, top = '', bottom, unit, n, ratio, bare] = found;
+      if (n !== undefined) return put(1 / Number(n), room(n) / Number(n) ** 2);
+      const plain = ratio ?? bare;
+      if (plain !== undefined) return put(Number(plain), room(plain));
+      const factor = FACTORS.get(unit ?? '') ?? 1;
+      const number = Number(whole ?? 0) + Number(top) / Number(bottom ?? 1);
+      return put(Number(feet ?? 0) * 0.3048 + number * factor, room(top) * factor);
+    })
+    .replaceAll('level', '0')
+    .replaceAll('×', '*')
+    .replaceAll('÷', '/')
+    .replaceAll('−', '-')
+    .replaceAll('²', '^2')
+    .replaceAll('³', '^3')
+    .replaceAll('√', 'sqrt')
+    .replaceAll('π', 'pi');
+  return { skeleton, values, rooms };
+}
+
+const CACHED = 4000;
+const LONGEST_KEPT = 400;
+const compiled = new Map<string, EvalFunction>();
+
+function compile(skeleton: string): EvalFunction {
+  const known = compiled.get(skeleton);
+  if (known) return known;
+  const made = parse(skeleton).compile();
+  if (compiled.size < CACHED && skeleton.length < LONGEST_KEPT) compiled.set(skeleton, made);
+  return made;
+}
+
+function value({ skeleton, values }: Numbers, changed = -1, by = 0): number {
+  const scope = new Map<string, unknown>(values.map((v, i) => [`n${i}`, i === changed ? v + by : v]));
+  const found = compile(skeleton).evaluate(scope as never) as unknown;
+  return typeof found === 'number' ? found : Number.NaN;
+}
+
+/** The value of a printed expression, in SI units. */
+const evaluatedFast = (text: string): number => value(taken(text));
+
+/** Half of the last place that is printed, or of the 1/16 in that feet and inches are shown to. */
+function roomOf(gives: string): number {
+  if (/ in$/.test(gives) && (/ ft /.test(gives) || /\d\/\d+ in$/.test(gives) || /^-?\d+ in$/.test(gives)))
+    return 0.0254 / 32;
+  if (/ft$/.test(gives) && /^-?\d+ ft$/.test(gives)) return 0.0254 / 32;
+  const number = /\d+(?:\.\d+)?/.exec(gives)?.[0] ?? '0';
+  const one = Math.abs(evaluatedFast(gives.replace(/\d+(?:\.\d+)?/, '1')));
+  return one * lastPlace(number);
+}
+
+/** How far the outcome may move because the numbers put in are printed to ten digits. */
+function moved(put: Numbers, found: number): number {
+  return put.rooms.reduce((sum, off, i) => {
+    if (off === 0) return sum;
+    return sum + Math.abs(value(put, i, off) - found);
+  }, 0);
+}
+
+/** What is untrue about a printed step, or nothing. */
+export function stepObjection({ what, put, gives }: Step): string | undefined {
+  const numbers = taken(put);
+  const found = value(numbers);
+  if (!Number.isFinite(found)) return `${what}: ${put} comes to ${found}`;
+  const oneIn = /^(-?)1:(\d+(?:\.\d+)?)$/.exec(gives);
+  const given = evaluatedFast(gives);
+  const [a, b, step] = oneIn
+    ? [1 / Math.abs(found), Number(oneIn[2]), lastPlace(oneIn[2] as string)]
+    : [found, given, roomOf(gives)];
+  const off = Math.abs(a - b) - step * (1 + 1e-6) - Math.abs(b) * 1e-9;
+  if (off <= 0 || off <= (oneIn ? b * b : 1) * moved(numbers, found)) return undefined;
+  return `${what}: ${put} = ${found}, not ${gives}`;
+}
