@@ -58,7 +58,7 @@ import {
   lengthOf,
 } from './layout/laid';
 import { missedCorners } from './layout/missed';
-import { PANELS, SIDE_BY_SIDE, SLANTED_CORNERS, SQUARE_CORNERS } from './layout/most';
+import { DOWELS, PANELS, PASSES, SIDE_BY_SIDE, SLANTED_CORNERS, SQUARE_CORNERS } from './layout/most';
 import type { RoundSite } from './layout/round-plan';
 import { BROKEN, type Limits, softened } from './layout/rules';
 import type { SawOrder } from './layout/saw-order';
@@ -713,7 +713,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
   id: 'joint-layout',
   title: 'Joint plan of a slab',
   version: 1,
-  limits: [PANELS, SIDE_BY_SIDE, SQUARE_CORNERS, SLANTED_CORNERS],
+  limits: [PANELS, SIDE_BY_SIDE, SQUARE_CORNERS, SLANTED_CORNERS, PASSES, DOWELS],
   sources: [IRREGULAR_SLABS, TAPER_WIDTH, JOINT_DEPTH, EARLY_ENTRY_DEPTH, SILICA_RULE],
   input: () =>
     fields({
