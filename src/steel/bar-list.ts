@@ -6,7 +6,8 @@ import type { Pad } from '../reckoning/pad';
 import { type AnyBarSize, bySize, weightOf } from './bars';
 import { metresLike } from './common';
 import type { CutProblem } from './cut-fill';
-import { firstFitPlan, solveCutting } from './cut-search';
+import { firstFitBars } from './cut-first-fit';
+import { solveCutting } from './cut-search';
 import type { MatBar } from './mat';
 import type { Laid } from './mat-ground';
 import type { ParsedMat } from './rebar-fields';
@@ -163,7 +164,7 @@ function buy(bars: readonly BarMark[], { stock, step }: Buying): Bought {
   }
   const all = list.reduce((sum, [steps, n]) => sum + steps * n, 0);
   const capacity = problem.capacities[0] as number;
-  return { bars: firstFitPlan(problem, problem.demand).cost, least: Math.ceil(all / capacity) };
+  return { bars: firstFitBars(list, capacity), least: Math.ceil(all / capacity) };
 }
 
 /** Length, weight and bars to buy by size. */

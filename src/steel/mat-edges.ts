@@ -8,14 +8,17 @@
 import {
   acrossOf,
   alongOf,
-  clearAt,
+  Clearing,
+  crossingAt,
   type Direction,
+  directionOf,
   FUZZ,
   type Spot,
-  type Stretch,
-  sidesNear,
   spotAt,
 } from './mat-clip';
+import { TooManyBars } from './mat-laps';
+import { type Sides, sidesOf } from './mat-sweep';
+import type { Stretch } from './stretches';
 
 /** A bar as a path through the slab, in metres. */
 export interface Path {
@@ -35,8 +38,62 @@ export interface EdgeRule {
   readonly shortest: number;
 }
 
-/** Sides that meet at less than this share a bar. */
-const SMOOTH = (15 * Math.PI) / 180;
+/** Sides that meet at less than this share a bar. At fifteen degrees itself no last digit decides. */
+const SMOOTH = (15 * Math.PI) / 180 - 1e-9;
+
+/** Each side is looked at for each bar along an edge or across a corner: so many looks in all. */
+const LOOK_LIMIT = 60_000_000;
+/** And so many times one may come near the other. */
+const NEAR_LIMIT = 1_000_000;
+
+/** The outline that bars along its edges are kept within. */
+class Bounds {
+  readonly #sides: Sides;
+  readonly #clearing = new Clearing();
+  readonly #cover: number;
+  #looks = LOOK_LIMIT;
+  #near = NEAR_LIMIT;
+
+  constructor({ rings, cover }: EdgeRule) {
+    this.#sides = sidesOf(rings, directionOf(0));
+    this.#cover = cover;
+  }
+
+  /** Where a bar may lie on a line between two places along it. */
+  clear(direction: Direction, v: number, [from, to]: Stretch): Stretch[] {
+    const [clearing, cover] = [this.#clearing, this.#cover];
+    const { count, u0: x0, v0: y0, u1: x1, v1: y1 } = this.#sides;
+    const { cos, sin } = direction;
+    this.#looks -= count;
+    if (this.#looks < 0) throw new TooManyBars();
+    // Across the line, places are measured from it.
+    clearing.begin(0, cover);
+    // Crossings before the stretch tell whether it begins inside, all of them whether it ends there.
+    let [before, within] = [0, 0];
+    for (let i = 0; i < count; i += 1) {
+      const [ax, ay, bx, by] = [x0[i], y0[i], x1[i], y1[i]] as [number, number, number, number];
+      const [a, b] = [ay * cos - ax * sin - v, by * cos - bx * sin - v];
+      if (Math.min(a, b) > cover || Math.max(a, b) < -cover) continue;
+      const [p, q] = [ax * cos + ay * sin, bx * cos + by * sin];
+      const at = crossingAt(p, a, q, b, 0);
+      if (at < from) before += 1;
+      else if (at <= to) {
+        within += 1;
+        clearing.cross(at);
+      }
+      if (Math.max(p, q) + cover >= from && Math.min(p, q) - cover <= to) this.#keepFrom(p, a, q, b);
+    }
+    if (before % 2 === 1) clearing.cross(from);
+    if ((before + within) % 2 === 1) clearing.cross(to);
+    return clearing.left();
+  }
+
+  #keepFrom(u0: number, v0: number, u1: number, v1: number): void {
+    this.#near -= 1;
+    if (this.#near < 0) throw new TooManyBars();
+    this.#clearing.keepFrom(u0, v0, u1, v1);
+  }
+}
 
 interface Edge {
   readonly a: Spot;
@@ -67,15 +124,16 @@ function reach(turn: number, { cover, past }: EdgeRule): number {
 }
 
 /** The stretches of the line inside an edge that a bar may fill. */
-function besideEdge({ a, direction, long, turn }: Edge, before: number, rule: EdgeRule): Stretch[] {
+function besideEdge(
+  { a, direction, long, turn }: Edge,
+  before: number,
+  rule: EdgeRule,
+  bounds: Bounds,
+): Stretch[] {
   const u = alongOf(direction, a);
   const v = acrossOf(direction, a) + rule.cover;
-  const near = sidesNear(rule.rings, direction, v, rule.cover);
   const [from, to] = [u - reach(before, rule), u + long + reach(turn, rule)];
-  return clearAt(near, v, rule.cover).flatMap(([p, q]): Stretch[] => {
-    const [x, y] = [Math.max(p, from), Math.min(q, to)];
-    return x < y ? [[x, y]] : [];
-  });
+  return from < to ? bounds.clear(direction, v, [from, to]) : [];
 }
 
 interface Run {
@@ -96,7 +154,7 @@ const lengthOf = (spots: readonly Spot[]): number =>
 const JOINT = 1e-5;
 
 /** The runs of bar around one ring, joined where sides meet smoothly. */
-function runsAround(ring: readonly Spot[], rule: EdgeRule): Run[] {
+function runsAround(ring: readonly Spot[], rule: EdgeRule, bounds: Bounds): Run[] {
   const edges = edgesOf(ring);
   const runs: Run[] = [];
   edges.forEach((edge, i) => {
@@ -104,7 +162,7 @@ function runsAround(ring: readonly Spot[], rule: EdgeRule): Run[] {
     const v = acrossOf(edge.direction, edge.a) + rule.cover;
     const u = alongOf(edge.direction, edge.a);
     const [start, end] = [u - reach(before, rule), u + edge.long + reach(edge.turn, rule)];
-    for (const [from, to] of besideEdge(edge, before, rule)) {
+    for (const [from, to] of besideEdge(edge, before, rule, bounds)) {
       const joinsBefore = Math.abs(before) < SMOOTH && from - start < JOINT;
       const joinsNext = Math.abs(edge.turn) < SMOOTH && end - to < JOINT;
       const known = runs.at(-1);
@@ -122,8 +180,8 @@ function runsAround(ring: readonly Spot[], rule: EdgeRule): Run[] {
 }
 
 /** The run that ends at the first corner and the one that begins there may be one bar. */
-function pathsAround(ring: readonly Spot[], rule: EdgeRule): Path[] {
-  const runs = runsAround(ring, rule);
+function pathsAround(ring: readonly Spot[], rule: EdgeRule, bounds: Bounds): Path[] {
+  const runs = runsAround(ring, rule, bounds);
   const [first, last] = [runs[0], runs.at(-1)];
   const meets =
     first?.fromJoint === true && first.first === 0 && last?.open === true && last.last === ring.length - 1;
@@ -138,13 +196,28 @@ function pathsAround(ring: readonly Spot[], rule: EdgeRule): Path[] {
   }));
 }
 
-/** Bars along all edges. */
+const longEnough =
+  ({ shortest }: EdgeRule) =>
+  (path: Path): boolean =>
+    path.length >= shortest - FUZZ;
+
+/**
+ * Bars along all edges.
+ *
+ * @throws {TooManyBars} where very many sides lie beside very many others
+ */
 export function edgePaths(rule: EdgeRule): Path[] {
-  return rule.rings.flatMap((ring) => pathsAround(ring, rule)).filter((path) => path.length >= rule.shortest);
+  const bounds = new Bounds(rule);
+  return rule.rings.flatMap((ring) => pathsAround(ring, rule, bounds)).filter(longEnough(rule));
+}
+
+interface Jutting {
+  readonly at: Spot;
+  readonly direction: Direction;
 }
 
 /** Corners that jut into the slab, with the direction along which a bar crosses in front of them. */
-function juttingCorners(ring: readonly Spot[]): { at: Spot; direction: Direction }[] {
+function juttingCorners(ring: readonly Spot[]): Jutting[] {
   const edges = edgesOf(ring);
   return edges.flatMap(({ turn, direction }, i) => {
     if (turn > -SMOOTH) return [];
@@ -162,25 +235,30 @@ const CORNER_GAP = 0.0762;
 
 /**
  * Bars across the corners that jut into the slab, `count` at each, the first the cover in front of it.
+ *
+ * @throws {TooManyBars} where very many sides lie beside very many corners
  */
 export function cornerPaths(rule: EdgeRule, long: number, count: number): Path[] {
-  return rule.rings.flatMap(juttingCornersOf(rule, long, count)).filter((p) => p.length >= rule.shortest);
+  const bounds = new Bounds(rule);
+  const paths = rule.rings.flatMap((ring) =>
+    juttingCorners(ring).flatMap((corner) =>
+      Array.from({ length: count }, (_, k) =>
+        cornerPath(corner, rule.cover + k * CORNER_GAP, long, bounds),
+      ).flat(),
+    ),
+  );
+  return paths.filter(longEnough(rule));
 }
 
-const juttingCornersOf =
-  (rule: EdgeRule, long: number, count: number) =>
-  (ring: readonly Spot[]): Path[] =>
-    juttingCorners(ring).flatMap(({ at, direction }) => {
-      const u = alongOf(direction, at);
-      return Array.from({ length: count }, (_, k): Path[] => {
-        const v = acrossOf(direction, at) + rule.cover + k * CORNER_GAP;
-        const stretch = clearAt(sidesNear(rule.rings, direction, v, rule.cover), v, rule.cover).find(
-          ([from, to]) => from <= u && u <= to,
-        );
-        if (!stretch) return [];
-        const [from, to] = [Math.max(stretch[0], u - long / 2), Math.min(stretch[1], u + long / 2)];
-        return [
-          { spots: [spotAt(direction, from, v), spotAt(direction, to, v)], length: to - from, closed: false },
-        ];
-      }).flat();
-    });
+/** A bar across a corner, so far in front of it; none where that place is not in the slab. */
+function cornerPath({ at, direction }: Jutting, ahead: number, long: number, bounds: Bounds): Path[] {
+  const u = alongOf(direction, at);
+  const v = acrossOf(direction, at) + ahead;
+  const clear = bounds.clear(direction, v, [u - long / 2, u + long / 2]);
+  const stretch = clear.find(([from, to]) => from <= u && u <= to);
+  if (!stretch) return [];
+  const [from, to] = stretch;
+  return [
+    { spots: [spotAt(direction, from, v), spotAt(direction, to, v)], length: to - from, closed: false },
+  ];
+}

@@ -6,7 +6,7 @@
  * line may be cut from either end: lines that are turned end for end by turns most often have their laps
  * apart with nothing cut shorter.
  */
-import type { Stretch } from './mat-clip';
+import type { Stretch } from './stretches';
 
 /** Lengths in whole cutting steps. */
 export interface CutRule {
@@ -44,8 +44,8 @@ const PIECES_LIMIT = 200_000;
 /** Centre to centre of neighbouring laps is 1.3 laps, so this much is clear between them. */
 const CLEAR_OF_LAP = 0.3;
 
-/** A stray last digit of a binary number must not cost a step. */
-const STRAY = 1e-3;
+/** A stray last digit of a binary number must not cost a step; no length on a tape lies so much off a step. */
+export const STRAY = 0.000_971_37;
 
 /** Whole steps in a length. */
 export const stepsIn = (metres: number, step: number): number => Math.floor(metres / step + STRAY);

@@ -7,9 +7,7 @@
  * with the fewest laps in line is kept, then that for which the fewest bars are bought, then that with the
  * fewest lengths.
  */
-import type { CutProblem } from './cut-fill';
-import { firstFitPlan } from './cut-search';
-import type { Stretch } from './mat-clip';
+import { firstFitBars } from './cut-first-fit';
 import {
   type CutLine,
   type CutRule,
@@ -19,11 +17,12 @@ import {
   TooManyBars,
   turned,
 } from './mat-laps';
+import type { Stretch } from './stretches';
 
-/** The lines of one way, cut. */
+/** The lines of one way, counted out. */
 export interface CutLines {
-  /** The pieces of each line. */
-  readonly pieces: readonly (readonly Piece[])[];
+  /** The pieces line by line, in their places. */
+  readonly pieces: () => readonly (readonly Piece[])[];
   readonly laps: number;
   readonly inLine: number;
   /** Every piece is as long as the stock allows, with no laps in line: nothing is bought in vain. */
@@ -64,13 +63,19 @@ function cutOne(
   return line.map((stretch) => (fromEnd ? cutLineFromEnd : cutLine)(stretch, rule, others));
 }
 
-/** Cut all lines one way. */
+/**
+ * Cut all lines one way.
+ *
+ * Only what has been counted is kept: there are many ways and many pieces, and one way is taken in the end.
+ *
+ * @param keep - is given the pieces of each line
+ */
 function cutAll(
   { stretches, cut }: LinesToCut,
   { byTurns, fromEnd, downward }: Way,
   limit: number,
-): CutLines {
-  const pieces: Piece[][] = stretches.map(() => []);
+  keep: (line: number, pieces: readonly Piece[]) => void = () => undefined,
+): Omit<CutLines, 'pieces'> {
   const counts = new Map<number, number>();
   let before: readonly Stretch[] = [];
   let [laps, inLine, bars, short] = [0, 0, 0, 0];
@@ -79,15 +84,27 @@ function cutAll(
     const end = byTurns && k % 2 === 1 ? !fromEnd : fromEnd;
     const done = cutOne(stretches[i] as readonly Stretch[], cut, end, before);
     const own = done.flatMap((line) => line.pieces);
-    pieces[i] = own;
     for (const { steps } of own) counts.set(steps, (counts.get(steps) ?? 0) + 1);
+    keep(i, own);
     before = done.flatMap((line) => line.laps);
     laps += before.length;
     for (const line of done) [inLine, short] = [inLine + line.inLine, short + line.short];
     bars += own.length;
     if (bars > limit) throw new TooManyBars();
   }
-  return { pieces, laps, inLine, ideal: inLine + short === 0, counts };
+  return { laps, inLine, ideal: inLine + short === 0, counts };
+}
+
+/** The lines cut one way, their pieces placed when they are asked for. */
+function cutBy(lines: LinesToCut, way: Way, limit: number): CutLines {
+  const pieces = (): (readonly Piece[])[] => {
+    const placed: (readonly Piece[])[] = lines.stretches.map(() => []);
+    cutAll(lines, way, limit, (line, own) => {
+      placed[line] = own;
+    });
+    return placed;
+  };
+  return { ...cutAll(lines, way, limit), pieces };
 }
 
 const keyOf = (counts: ReadonlyMap<number, number>): string =>
@@ -96,26 +113,17 @@ const keyOf = (counts: ReadonlyMap<number, number>): string =>
     .map(([steps, n]) => `${steps}:${n}`)
     .join();
 
-/** Above this many pieces each line is cut from one end, by turns and not. */
-const MANY_PIECES = 20_000;
-
-const sizeOf = (counts: ReadonlyMap<number, number>): number =>
-  [...counts.values()].reduce((a, b) => a + b, 0);
-
 /**
  * The ways to cut the lines that come to different lists. By turns comes first: where nothing has to be cut
  * short for it, from whichever end, it is the only one.
  */
 function candidates(lines: LinesToCut, limit: number): CutLines[] {
   const known = new Map<string, CutLines>();
-  let few = true;
   for (const way of WAYS) {
-    if (!few && (way.fromEnd || way.downward)) continue;
-    const done = cutAll(lines, way, limit);
+    const done = cutBy(lines, way, limit);
     if (done.ideal) return [done];
     const key = `${done.inLine} ${keyOf(done.counts)}`;
     if (!known.has(key)) known.set(key, done);
-    few = sizeOf(done.counts) <= MANY_PIECES;
   }
   return best(lines, [...known.values()]);
 }
@@ -140,14 +148,7 @@ function together(...all: readonly ReadonlyMap<number, number>[]): Map<number, n
 /** Bars that longest-first fitting takes for these lengths. */
 export function barsFor(counts: ReadonlyMap<number, number>, stock: number): number {
   const list = [...counts].sort((a, b) => b[0] - a[0]);
-  if (list.length === 0) return 0;
-  const problem: CutProblem = {
-    weights: list.map(([steps]) => steps),
-    demand: list.map(([, n]) => n),
-    capacities: [stock],
-    costs: [1],
-  };
-  return firstFitPlan(problem, problem.demand).cost;
+  return firstFitBars(list, stock);
 }
 
 /** What is kept low, in this order; a text at the end settles what is equal so far. */
@@ -168,7 +169,7 @@ function lower(a: Score, b: Score): boolean {
 
 type Pair = readonly [along: CutLines, across: CutLines];
 
-const NONE: CutLines = { pieces: [], laps: 0, inLine: 0, ideal: true, counts: new Map() };
+const NONE: CutLines = { pieces: () => [], laps: 0, inLine: 0, ideal: true, counts: new Map() };
 
 /**
  * Cut the lines of both ways of a mat.

@@ -8,21 +8,19 @@
 import {
   acrossOf,
   alongOf,
-  clearAt,
+  Clearing,
   type Direction,
   directionOf,
+  FUZZ,
   LEAST_COVER,
-  type Side,
   type Spot,
-  type Stretch,
-  sidesByLine,
-  sidesOf,
-  spanOf,
   spotAt,
 } from './mat-clip';
 import { cornerPaths, type EdgeRule, edgePaths, type Path } from './mat-edges';
 import { type CutRule, cutLine, stepsIn, TooManyBars } from './mat-laps';
 import { type CutLines, cutMat, type LinesToCut } from './mat-stagger';
+import { nearness, type Sides, sidesOf, sweep } from './mat-sweep';
+import type { Stretch } from './stretches';
 
 /** What a bar is there for. */
 type BarUse = 'along' | 'across' | 'edge' | 'corner';
@@ -90,37 +88,51 @@ export interface PlacedMat {
 const STEADY = 1e-9;
 
 /** Side and line may come near each other this many times in all. */
-const NEAR_LIMIT = 20_000_000;
+const NEAR_LIMIT = 1_000_000;
 
+/** Places across for lines at most a spacing apart, or for so many lines, the cover inside the outermost sides. */
+function spread(
+  { low, high }: Sides,
+  cover: number,
+  { lines, spacing }: Pick<LineRule, 'lines' | 'spacing'>,
+): Pick<PlacedLines, 'lines' | 'evenSpacing' | 'first'> {
+  const field = high - low - 2 * cover;
+  if (field < 0) return { lines: 0, evenSpacing: 0, first: 0 };
+  const gaps = lines === undefined ? Math.ceil(field / (spacing as number) - STEADY) : lines - 1;
+  const first = low + cover + (gaps === 0 ? field / 2 : 0);
+  return { lines: gaps + 1, evenSpacing: gaps > 0 ? field / gaps : 0, first };
+}
+
+/** Lines over the outline, and where each may be filled. */
 function linesOf(
   rule: SupportRule & Pick<MatRule, 'shortest'>,
   line: Omit<LineRule, 'cut' | 'size'>,
 ): PlacedLines {
   const direction = directionOf(line.degrees);
   const sides = sidesOf(rule.rings, direction);
-  const [low, high] = spanOf(sides);
   const cover = Math.max(rule.cover, LEAST_COVER);
-  const field = high - low - 2 * cover;
-  if (field < 0) return { lines: 0, evenSpacing: 0, first: 0, direction, stretches: [] };
-  const gaps =
-    line.lines === undefined ? Math.ceil(field / (line.spacing as number) - STEADY) : line.lines - 1;
-  if (gaps + 1 > rule.limit) throw new TooManyBars();
-  const first = gaps === 0 ? low + cover + field / 2 : low + cover;
-  const evenSpacing = gaps > 0 ? field / gaps : 0;
-  if (nearness(sides, evenSpacing, gaps + 1) > NEAR_LIMIT) throw new TooManyBars();
-  const by = sidesByLine(sides, first, evenSpacing, gaps + 1, cover);
-  const stretches = by.map((near, i) =>
-    clearAt(near, first + i * evenSpacing, cover).filter(([from, to]) => to - from >= rule.shortest),
-  );
-  return { lines: gaps + 1, evenSpacing, first, direction, stretches };
+  const places = spread(sides, cover, line);
+  const { lines, evenSpacing, first } = places;
+  if (lines > rule.limit || nearness(sides, evenSpacing, lines, 2 * cover) > NEAR_LIMIT)
+    throw new TooManyBars();
+  const at = (i: number): number => first + i * evenSpacing;
+  const stretches: (readonly Stretch[])[] = [];
+  const clearing = new Clearing();
+  let left = rule.limit;
+  const { u0, v0, u1, v1 } = sides;
+  sweep(sides, { count: lines, low: (i) => at(i) - cover, high: (i) => at(i) + cover }, (i, near, count) => {
+    clearing.begin(at(i), cover);
+    for (let k = 0; k < count; k += 1) {
+      const side = near[k] as number;
+      clearing.side(u0[side] as number, v0[side] as number, u1[side] as number, v1[side] as number);
+    }
+    const own = clearing.left().filter(([from, to]) => to - from >= rule.shortest - FUZZ);
+    left -= own.length;
+    if (left < 0) throw new TooManyBars();
+    stretches.push(own);
+  });
+  return { ...places, direction, stretches };
 }
-
-/** How often a side and a line come near each other, at most. */
-const nearness = (sides: readonly Side[], spacing: number, lines: number): number =>
-  sides.reduce(
-    (n, { v0, v1 }) => n + (spacing > 0 ? Math.min(lines, Math.abs(v1 - v0) / spacing + 3) : 1),
-    0,
-  );
 
 interface Tally {
   readonly bars: MatBar[];
@@ -140,7 +152,7 @@ function fill(
   { step }: CutRule,
   { limit, tally }: { readonly limit: number; readonly tally: Tally },
 ): void {
-  pieces.forEach((line, i) => {
+  pieces().forEach((line, i) => {
     const v = first + i * evenSpacing;
     for (const { from, steps } of line) {
       const spots = [spotAt(direction, from, v), spotAt(direction, from + steps * step, v)];

@@ -5,8 +5,10 @@
  * strip, and where its one edge is inside. Taking the edge distance off both ends of each stretch still
  * covers every place that far inside. Binary metres; lengths are rounded up to whole cutting steps.
  */
-import { directionOf, insideAt, type Side, type Spot, type Stretch, sidesOf, spanOf } from './mat-clip';
-import { TooManyBars } from './mat-laps';
+import { crossingAt, directionOf, type Spot } from './mat-clip';
+import { STRAY, TooManyBars } from './mat-laps';
+import { nearness, type Sides, sidesOf, sweep } from './mat-sweep';
+import { Numbers, type Stretch, Stretches } from './stretches';
 
 /** What strips are laid by, in metres; lengths of pieces in cutting steps. */
 export interface StripRule {
@@ -21,109 +23,106 @@ export interface StripRule {
   /** Rounded up. */
   readonly endLap: number;
   /** The first strip lies along the far edge: over an outline that is no rectangle it makes a difference. */
-  readonly fromFar?: boolean;
+  readonly fromFar: boolean;
   readonly limit: number;
 }
 
 /** A piece of mesh in its place, in the coordinates of its direction. */
-interface LaidPiece {
+export interface LaidPiece {
   readonly from: number;
   readonly steps: number;
   readonly low: number;
   readonly high: number;
 }
 
-/** Strips as laid. */
-export interface LaidStrips {
+/** What strips take. */
+export interface CountedStrips {
   readonly degrees: number;
+  readonly fromFar: boolean;
   readonly strips: number;
-  readonly pieces: readonly LaidPiece[];
+  readonly pieces: number;
+  /** How many pieces of each length, in steps. */
+  readonly counts: ReadonlyMap<number, number>;
   /** The strips end to end, in steps, with no lap: what rolls in one line have to reach over. */
   readonly inOneLine: number;
 }
 
 const STEADY = 1e-9;
 
-/** The part of a side within a strip, cast along it. */
-function castOf({ u0, v0, u1, v1 }: Side, low: number, high: number): Stretch | undefined {
-  if (Math.max(v0, v1) < low || Math.min(v0, v1) > high) return undefined;
-  const at = (v: number): number => (v1 === v0 ? u0 : u0 + ((v - v0) * (u1 - u0)) / (v1 - v0));
+/** What strips look over: the sides in their direction, and lists that are filled strip after strip. */
+interface Looking {
+  readonly sides: Sides;
+  readonly cast: Stretches;
+  readonly crossings: Numbers;
+}
+
+/** Cast the part of a side within a strip along it. */
+function castSide({ sides, cast }: Looking, i: number, low: number, high: number): void {
+  const [u0, v0] = [sides.u0[i] as number, sides.v0[i] as number];
+  const [u1, v1] = [sides.u1[i] as number, sides.v1[i] as number];
+  if (Math.max(v0, v1) < low || Math.min(v0, v1) > high) return;
+  const at = (v: number): number => u0 + ((v - v0) * (u1 - u0)) / (v1 - v0);
   const inside = (v: number): number => Math.min(high, Math.max(low, v));
   const [a, b] = v1 === v0 ? [u0, u1] : [at(inside(v0)), at(inside(v1))];
-  return a < b ? [a, b] : [b, a];
+  cast.add(Math.min(a, b), Math.max(a, b));
 }
 
-/** Overlapping stretches together. */
-function merged(stretches: readonly Stretch[]): Stretch[] {
-  const out: [number, number][] = [];
-  for (const [from, to] of [...stretches].sort((a, b) => a[0] - b[0])) {
-    const last = out.at(-1);
-    if (last && from <= last[1] + STEADY) last[1] = Math.max(last[1], to);
-    else out.push([from, to]);
-  }
-  return out;
-}
-
-/** The sides that come within each strip: a strip then looks only at those. */
-function sidesByStrip(
-  sides: readonly Side[],
-  places: readonly Stretch[],
-  low: number,
-  { width, sideLap }: StripRule,
-): Side[][] {
-  const by: Side[][] = places.map(() => []);
-  const pitch = width - sideLap;
-  for (const side of sides) {
-    const [a, b] = side.v0 < side.v1 ? [side.v0, side.v1] : [side.v1, side.v0];
-    // From the far edge a strip begins up to a pitch before its place from the near one.
-    const from = Math.max(0, Math.floor((a - low - width) / pitch) - 1);
-    const to = Math.min(places.length - 1, Math.ceil((b - low) / pitch) + 2);
-    for (let i = from; i <= to; i += 1) {
-      const [bottom, top] = places[i] as Stretch;
-      if (b >= bottom && a <= top) by[i]?.push(side);
-    }
-  }
-  return by;
-}
+/** A strip of no more than this beside a side has no slab to cover there. */
+const HAIR = 1e-6;
 
 /** Where a strip has slab under it, less the edge distance at both ends. */
-function under(sides: readonly Side[], low: number, high: number, edge: number): Stretch[] {
-  const cast = sides.flatMap((side) => {
-    const stretch = castOf(side, low, high);
-    return stretch ? [stretch] : [];
-  });
-  return merged([...cast, ...insideAt(sides, low)]).flatMap(([from, to]): Stretch[] =>
-    to - from > 2 * edge ? [[from + edge, to - edge]] : [],
-  );
+function under(
+  looking: Looking,
+  near: Uint32Array,
+  count: number,
+  [bottom, top]: Stretch,
+  edge: number,
+): Stretch[] {
+  const { sides, cast, crossings } = looking;
+  cast.clear();
+  crossings.clear();
+  // A side that lies along the very edge of a strip is not under it, whatever its last digit says.
+  const hair = Math.min(HAIR, (top - bottom) / 4);
+  const [low, high] = [bottom + hair, top - hair];
+  for (let k = 0; k < count; k += 1) {
+    const i = near[k] as number;
+    castSide(looking, i, low, high);
+    const at = crossingAt(
+      sides.u0[i] as number,
+      sides.v0[i] as number,
+      sides.u1[i] as number,
+      sides.v1[i] as number,
+      low,
+    );
+    if (!Number.isNaN(at)) crossings.add(at);
+  }
+  const inside = crossings.sorted();
+  for (let k = 0; k + 1 < inside.length; k += 2) cast.add(inside[k] as number, inside[k + 1] as number);
+  return cast
+    .joined(STEADY)
+    .flatMap(([from, to]): Stretch[] => (to - from > 2 * edge ? [[from + edge, to - edge]] : []));
 }
 
-/** Lengths of the pieces over a stretch, in steps: whole ones and a last one cut to what is left. */
-function pieceLengths(steps: number, { piece, endLap, limit }: StripRule): number[] {
-  if (steps <= piece) return [steps];
-  const count = Math.ceil((steps - endLap) / (piece - endLap));
-  if (count > limit) throw new TooManyBars();
-  return [...new Array<number>(count - 1).fill(piece), steps - (count - 1) * (piece - endLap)];
+/** A stretch in whole steps, and how many pieces reach over it: all but the cut one are whole. */
+interface Reach {
+  readonly from: number;
+  readonly steps: number;
+  readonly pieces: number;
 }
 
-/** The pieces over a stretch, the cut one last or first. */
-function piecesOver(
-  [from, to]: Stretch,
-  rule: StripRule,
-  cutFirst: boolean,
-): Pick<LaidPiece, 'from' | 'steps'>[] {
-  const { step, endLap } = rule;
-  const lengths = pieceLengths(Math.ceil((to - from) / step - 1e-3), rule);
-  if (cutFirst) lengths.reverse();
-  let at = from;
-  return lengths.map((steps) => {
-    const piece = { from: at, steps };
-    at += (steps - endLap) * step;
-    return piece;
-  });
+/** What a stretch of so many steps takes; nothing where it is less than a stray digit. */
+function reachOver([from, to]: Stretch, { step, piece, endLap }: StripRule): Reach[] {
+  const steps = Math.ceil((to - from) / step - STRAY);
+  if (steps < 1) return [];
+  return [{ from, steps, pieces: steps > piece ? Math.ceil((steps - endLap) / (piece - endLap)) : 1 }];
 }
+
+/** The piece of a stretch that is cut; the others are whole. */
+const cutPiece = ({ steps, pieces }: Reach, { piece, endLap }: StripRule): number =>
+  steps - (pieces - 1) * (piece - endLap);
 
 /** The strips from side to side, the lowest first; the last one laid is narrower. */
-function placesOf(rule: StripRule, [low, high]: Stretch): Stretch[] {
+function placesOf(rule: StripRule, { low, high }: Sides): Stretch[] {
   const { edge, width, sideLap, fromFar } = rule;
   const field = high - low - 2 * edge;
   if (field <= 0) return [];
@@ -137,8 +136,56 @@ function placesOf(rule: StripRule, [low, high]: Stretch): Stretch[] {
   return fromFar ? places.map(([a, b]): Stretch => [low + high - b, low + high - a]).reverse() : places;
 }
 
-/** Sides and strips may come near each other this many times in all. */
-const NEAR_LIMIT = 5_000_000;
+/** Sides and strips may come near each other this many times in one direction. */
+const NEAR_LIMIT = 500_000;
+
+/**
+ * Go through the stretches of all strips.
+ *
+ * @returns how many strips there are
+ * @throws {TooManyBars} above the limits
+ */
+function overStrips(rule: StripRule, visit: (reach: Reach, strip: number, place: Stretch) => void): number {
+  const sides = sidesOf(rule.rings, directionOf(rule.degrees));
+  const places = placesOf(rule, sides);
+  const { width, sideLap, edge } = rule;
+  if (nearness(sides, width - sideLap, places.length, 2 * width) > NEAR_LIMIT) throw new TooManyBars();
+  const looking = { sides, cast: new Stretches(), crossings: new Numbers() };
+  const place = (i: number): Stretch => places[i] as Stretch;
+  const bands = { count: places.length, low: (i: number) => place(i)[0], high: (i: number) => place(i)[1] };
+  let left = rule.limit;
+  sweep(sides, bands, (i, near, count) => {
+    for (const stretch of under(looking, near, count, place(i), edge)) {
+      for (const reach of reachOver(stretch, rule)) {
+        left -= reach.pieces;
+        if (left < 0) throw new TooManyBars();
+        visit(reach, i, place(i));
+      }
+    }
+  });
+  return places.length;
+}
+
+/**
+ * Count out the pieces that strips over an outline take in one direction.
+ *
+ * @throws {TooManyBars} above the limit
+ */
+export function countStrips(rule: StripRule): CountedStrips {
+  const counts = new Map<number, number>();
+  const add = (steps: number, n: number): void => {
+    if (n > 0) counts.set(steps, (counts.get(steps) ?? 0) + n);
+  };
+  let [inOneLine, pieces] = [0, 0];
+  const strips = overStrips(rule, (reach) => {
+    inOneLine += reach.steps;
+    pieces += reach.pieces;
+    add(rule.piece, reach.pieces - 1);
+    add(cutPiece(reach, rule), 1);
+  });
+  const { degrees, fromFar } = rule;
+  return { degrees, fromFar, strips, pieces, counts, inOneLine };
+}
 
 /**
  * Lay strips over an outline in one direction.
@@ -148,27 +195,18 @@ const NEAR_LIMIT = 5_000_000;
  *
  * @throws {TooManyBars} above the limit
  */
-export function layStrips(rule: StripRule): LaidStrips {
-  const { degrees, edge, step, width, sideLap, limit } = rule;
-  const sides = sidesOf(rule.rings, directionOf(degrees));
-  const span = spanOf(sides);
-  const places = placesOf(rule, span);
-  const [first] = places;
-  if (!first) return { degrees, strips: 0, pieces: [], inOneLine: 0 };
-  const pitch = width - sideLap;
-  const near = sides.reduce((n, { v0, v1 }) => n + Math.min(places.length, Math.abs(v1 - v0) / pitch + 2), 0);
-  if (near > NEAR_LIMIT) throw new TooManyBars();
-  const by = sidesByStrip(sides, places, first[0], rule);
-  const pieces: LaidPiece[] = [];
-  let inOneLine = 0;
-  places.forEach(([bottom, top], i) => {
-    for (const stretch of under(by[i] as Side[], bottom, top, edge)) {
-      inOneLine += Math.ceil((stretch[1] - stretch[0]) / step - 1e-3);
-      pieces.push(
-        ...piecesOver(stretch, rule, i % 2 === 1).map((piece) => ({ ...piece, low: bottom, high: top })),
-      );
-      if (pieces.length > limit) throw new TooManyBars();
+export function layStrips(rule: StripRule): LaidPiece[] {
+  const { piece, endLap, step } = rule;
+  const laid: LaidPiece[] = [];
+  overStrips(rule, (reach, strip, [low, high]) => {
+    const cut = cutPiece(reach, rule);
+    const cutFirst = strip % 2 === 1;
+    let at = reach.from;
+    for (let k = 0; k < reach.pieces; k += 1) {
+      const steps = k === (cutFirst ? 0 : reach.pieces - 1) ? cut : piece;
+      laid.push({ from: at, steps, low, high });
+      at += (steps - endLap) * step;
     }
   });
-  return { degrees, strips: places.length, pieces, inOneLine };
+  return laid;
 }

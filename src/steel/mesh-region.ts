@@ -21,13 +21,14 @@ import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { lengthPair, metresLike, namedLike } from './common';
 import type { CutProblem } from './cut-fill';
-import { firstFitPlan, solveCutting } from './cut-search';
+import { firstFitBars } from './cut-first-fit';
+import { solveCutting } from './cut-search';
 import { supportsUnder } from './mat';
 import { meshOnGround, rollsSpring } from './mat-cautions';
 import { backTo, directionOf, type Spot, spotAt, spotsOf } from './mat-clip';
 import { stepsIn, TooManyBars } from './mat-laps';
 import { CUT_TO, MESH_EDGE, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART, TURN } from './mat-ordinary';
-import { type LaidStrips, layStrips, type StripRule } from './mesh-cover';
+import { type CountedStrips, countStrips, type LaidPiece, layStrips, type StripRule } from './mesh-cover';
 import { meshLaps } from './mesh-laps';
 import { styleWeight, unknownStyle } from './mesh-style';
 import { meshSupportsOf } from './mesh-supports';
@@ -145,7 +146,7 @@ const FARTHEST = constant(() => new Decimal(100_000));
 const metres = (q: Length): number => canonicalValue(q).toNumber();
 
 interface Ground {
-  readonly rule: Omit<StripRule, 'degrees'>;
+  readonly rule: Omit<StripRule, 'degrees' | 'fromFar'>;
   /** Where the first corner stands, from which the rings are measured. */
   readonly origin: Corner;
   readonly side: Length;
@@ -191,16 +192,14 @@ function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
 
 /** Pieces laid, and what is bought for them. */
 interface Bought {
-  readonly strips: LaidStrips;
+  readonly strips: CountedStrips;
   readonly counts: readonly (readonly [steps: number, count: number])[];
   readonly pieces: number;
   readonly least: number;
 }
 
-function buy(strips: LaidStrips, { piece, endLap }: Ground['rule'], form: 'sheets' | 'rolls'): Bought {
-  const byLength = new Map<number, number>();
-  for (const { steps } of strips.pieces) byLength.set(steps, (byLength.get(steps) ?? 0) + 1);
-  const counts = [...byLength].sort((a, b) => b[0] - a[0]);
+function buy(strips: CountedStrips, { piece, endLap }: Ground['rule'], form: 'sheets' | 'rolls'): Bought {
+  const counts = [...strips.counts].sort((a, b) => b[0] - a[0]);
   const cut = cutFrom(counts, piece);
   if (form === 'sheets') return { strips, counts, ...cut };
   const reach = strips.inOneLine;
@@ -218,20 +217,28 @@ function cutFrom(counts: Bought['counts'], piece: number): { pieces: number; lea
   };
   if (counts.length > SEARCHED_LENGTHS) {
     const least = Math.ceil(counts.reduce((s, [steps, count]) => s + steps * count, 0) / piece);
-    return { pieces: firstFitPlan(problem, problem.demand).cost, least };
+    return { pieces: firstFitBars(counts, piece), least };
   }
   const { plan, bound } = solveCutting(problem, EFFORT);
   return { pieces: plan.cost, least: bound };
 }
 
 /** What is kept low, in this order; a text at the end settles what is equal so far. */
-type Score = readonly [bought: number, laid: number, length: number, strips: number, list: string];
+type Score = readonly [
+  bought: number,
+  laid: number,
+  length: number,
+  strips: number,
+  least: number,
+  list: string,
+];
 
-const scoreOf = ({ pieces, strips, counts }: Bought): Score => [
+const scoreOf = ({ pieces, strips, counts, least }: Bought): Score => [
   pieces,
-  strips.pieces.length,
+  strips.pieces,
   counts.reduce((sum, [steps, n]) => sum + steps * n, 0),
   strips.strips,
+  least,
   counts.map(([steps, n]) => `${steps}:${n}`).join(),
 ];
 
@@ -245,8 +252,8 @@ function better(a: Bought, b: Bought): boolean {
 function lay({ rule }: Ground, degrees: number, form: 'sheets' | 'rolls'): Bought {
   try {
     const [near, far] = [false, true].map((fromFar) => {
-      const strips = layStrips({ ...rule, degrees, fromFar });
-      if (strips.pieces.length === 0)
+      const strips = countStrips({ ...rule, degrees, fromFar });
+      if (strips.pieces === 0)
         return refuse('edge', faults.doesNotFit('twice the edge distance', 'the slab'));
       return buy(strips, rule, form);
     }) as [Bought, Bought];
@@ -278,10 +285,11 @@ export interface MeshSheet {
 /** Where the pieces of mesh lie. */
 export function meshPlacesOf(input: ParsedMeshRegion): MeshSheet {
   const ground = groundOf(input, new Pad());
-  const { strips } = choose(input, ground).best;
-  const direction = directionOf(strips.degrees);
+  const { degrees, fromFar } = choose(input, ground).best.strips;
+  const direction = directionOf(degrees);
   const back = backTo(ground.origin);
-  const places = strips.pieces.map(({ from, steps, low, high }): MeshPlace => {
+  const pieces = layStrips({ ...ground.rule, degrees, fromFar });
+  const places = pieces.map(({ from, steps, low, high }: LaidPiece): MeshPlace => {
     const long = steps * ground.rule.step;
     const corner = (u: number, v: number): Spot => spotAt(direction, u, v);
     return {
@@ -322,7 +330,7 @@ export function reckonMeshRegion(input: ParsedMeshRegion, pad: Pad): MeshRegionF
   return {
     pieces: p,
     leastPieces: wholeNumber(best.least),
-    withoutReuse: wholeNumber(best.strips.pieces.length),
+    withoutReuse: wholeNumber(best.strips.pieces),
     strips: wholeNumber(best.strips.strips),
     direction: angleOf(best.strips.degrees, input.angle),
     ...(other ? { otherWay: wholeNumber(other.pieces) } : {}),

@@ -1,0 +1,323 @@
+/** Concrete: slabs, steps, footings, walls, piers, curbs, orders; and forms. */
+import { feet, type Growth, growth, inches, times } from './growth';
+import { anyOutline, placed, straightSided, withOpenings } from './regions';
+import { INSIDE, PLACED, YARD } from './shapes';
+
+const slab = (thickness: unknown) => (part: object) => ({ ...part, thickness });
+const crown = { vary: 'crown', edges: '5 in', center: '7 in', form: 'parabolic', across: 'x' };
+const straightCrown = { ...crown, form: 'straight' };
+const plane = { vary: 'plane', atOrigin: '6 in', alongX: '0.1%', alongY: '0.05%' };
+const taper = { vary: 'taper', along: 'x', from: '5 in', to: '7 in' };
+
+const beams = (n: number): unknown[] =>
+  times(n, (i) => ({ length: feet(10 + i), below: '8 in', width: '1 ft' }));
+
+/** Enough to see how a varied thickness grows. */
+const VARIED = [
+  'corners of a comb',
+  'corners of a ragged circle',
+  'square openings',
+  'corners of many openings',
+];
+
+const slabs: readonly Growth[] = [
+  ...anyOutline('slab-volume', slab('5 in')),
+  ...withOpenings('slab-volume', slab('5 in')),
+  ...[plane, taper, crown, straightCrown].flatMap((thickness) =>
+    [...placed('slab-volume', slab(thickness)), ...withOpenings('slab-volume', slab(thickness))]
+      .filter(({ what }) => VARIED.includes(what))
+      .map((one) => ({
+        ...one,
+        what: `${one.what}, ${thickness.vary}${'form' in thickness ? ` ${thickness.form}` : ''}`,
+      })),
+  ),
+  ...straightSided(
+    'thickened edge',
+    placed('slab-volume', (part) => ({
+      ...part,
+      thickness: '5 in',
+      edge: { below: '8 in', width: '1 in', haunch: '1 in' },
+    })),
+  ),
+  growth('slab-volume', 'beams', (n) => ({ outline: YARD, thickness: '5 in', beams: beams(n) })),
+];
+
+const RING = [
+  [0, 0],
+  [100, 0],
+  [100, 60],
+  [0, 60],
+] as const;
+
+const probesOn = (n: number): unknown[] => {
+  const columns = Math.ceil(Math.sqrt(2 * n));
+  return times(n, (i) => ({
+    x: feet((120 * ((i % columns) + 0.3 + 0.4 * (((i * 7) % 11) / 11))) / columns),
+    y: feet((60 * (Math.floor(i / columns) + 0.3)) / Math.ceil(n / columns)),
+    depth: inches(4 + ((i * 37) % 100) / 100),
+  }));
+};
+
+const inside = (what: string): unknown[] => {
+  const [x, y] = INSIDE[what] ?? [60, 60];
+  return [{ x: feet(x), y: feet(y), depth: '5 in' }];
+};
+
+const probed: readonly Growth[] = [
+  growth('probed-volume', 'probes', (n) => ({ outline: YARD, probes: probesOn(n) })),
+  growth('probed-volume', 'probes in a grid', (n) => {
+    const side = Math.ceil(Math.sqrt(n));
+    return {
+      outline: YARD,
+      grid: {
+        spacingX: feet(120 / (side - 1 || 1)),
+        spacingY: feet(60 / (side - 1 || 1)),
+        depths: times(side, (r) => times(side, (c) => inches(4 + ((r * 31 + c * 17) % 10) / 10))),
+      },
+    };
+  }),
+  ...Object.entries(PLACED).map(([what, outline]) =>
+    growth('probed-volume', what, (n) => ({ outline: outline(n), probes: inside(what) }), { from: 8 }),
+  ),
+  ...Object.entries(PLACED)
+    .filter(([what]) => what.startsWith('corners'))
+    .map(([what, outline]) =>
+      growth('probed-volume', `${what}, each probed`, (n) => {
+        const ring = outline(n) as { points: { x: string; y: string }[] };
+        return {
+          outline: ring,
+          probes: ring.points.map((p, i) => ({ ...p, depth: inches(4 + (i % 9) / 9) })),
+        };
+      }),
+    ),
+];
+
+const steps: readonly Growth[] = [
+  growth('step-volume', 'risers', (n) => ({ risers: n, rise: '6 in', tread: '12 in', width: '4 ft' })),
+  ...(['wrapped', 'round', 'winding'] as const).map((plan) =>
+    growth('step-volume', `risers ${plan}`, (n) => ({
+      plan,
+      risers: n,
+      rise: '6 in',
+      ...(plan === 'wrapped' ? { tread: '1 ft', topWidth: '4 ft', topDepth: '3 ft', sides: 'both' } : {}),
+      ...(plan === 'round' ? { tread: '1 ft', topRadius: '6 ft', turn: '90 deg' } : {}),
+      ...(plan === 'winding'
+        ? { innerRadius: '1 ft', outerRadius: '5 ft', turnEach: `${Math.min(10, 300 / n)} deg` }
+        : {}),
+    })),
+  ),
+  growth('step-volume', 'cores', (n) => ({
+    risers: 40,
+    rise: '6 in',
+    tread: '12 in',
+    width: '40 ft',
+    cores: times(n, (i) => ({
+      kind: 'void',
+      length: inches(6 + (i % 3)),
+      width: inches(6),
+      height: inches(6),
+    })),
+  })),
+  growth('step-volume', 'wing walls', (n) => ({
+    risers: 4,
+    rise: '6 in',
+    tread: '12 in',
+    width: '4 ft',
+    wingWalls: times(n, () => ({ length: '4 ft', thickness: '6 in', height: '3 ft' })),
+  })),
+  growth('step-volume', 'landings', (n) => ({
+    risers: n + 1,
+    rise: '6 in',
+    tread: '12 in',
+    width: '4 ft',
+    landings: times(n, (i) => ({ after: i + 1, depth: '4 ft' })),
+  })),
+  growth('step-layout', 'measured risers', (n) => ({
+    totalRise: feet(n / 2),
+    measured: times(n, () => '6 in'),
+  })),
+  growth('step-layout', 'risers by their height', (n) => ({ totalRise: feet(n / 2) })),
+];
+
+const bodies: readonly Growth[] = [
+  growth('footing-volume', 'footings', (n) => ({
+    footings: times(n, (i) => ({
+      form: 'tapered-pad',
+      length: feet(4 + i / 100),
+      width: '4 ft',
+      edge: '1 ft',
+      topLength: '2 ft',
+      topWidth: '2 ft',
+      taper: '1 ft',
+    })),
+  })),
+  growth('footing-volume', 'tiers of a footing', (n) => ({
+    footings: [
+      {
+        form: 'stepped-pad',
+        tiers: times(n, (i) => ({ length: feet(50 - 0.01 * i), width: feet(50 - 0.01 * i), depth: '6 in' })),
+      },
+    ],
+  })),
+  growth('footing-volume', 'tiers of all footings', (n) => ({
+    footings: times(Math.ceil(n / 20), () => ({
+      form: 'stepped-pad',
+      tiers: times(Math.min(20, n), (i) => ({ length: feet(50 - i), width: feet(50 - i), depth: '6 in' })),
+    })),
+  })),
+  growth(
+    'footing-volume',
+    'steps of a footing',
+    (n) => ({
+      footings: [
+        {
+          form: 'strip',
+          length: feet(10 * n),
+          width: '2 ft',
+          depth: '1 ft',
+          steps: { count: n, height: '1 ft', lap: '1 ft' },
+        },
+      ],
+    }),
+    { anyRefusal: true },
+  ),
+  growth(
+    'footing-volume',
+    'equal pads',
+    (n) => ({ footings: [{ form: 'pad', length: '4 ft', width: '4 ft', depth: '1 ft', count: n }] }),
+    { to: 1e9, anyRefusal: true },
+  ),
+  growth('wall-volume', 'walls', (n) => ({
+    walls: times(n, (i) => ({ form: 'straight', length: feet(10 + i), height: '8 ft', thickness: '1 ft' })),
+  })),
+  growth('wall-volume', 'openings of a wall', (n) => ({
+    walls: [
+      {
+        form: 'straight',
+        length: feet(10 * n),
+        height: '8 ft',
+        thickness: '16 in',
+        topThickness: '8 in',
+        openings: times(n, () => ({ diameter: '2 ft', sill: '1 ft' })),
+      },
+    ],
+  })),
+  growth('wall-volume', 'openings of all walls', (n) => ({
+    walls: times(Math.ceil(n / 500), () => ({
+      form: 'straight',
+      length: '5000 ft',
+      height: '8 ft',
+      thickness: '16 in',
+      topThickness: '8 in',
+      openings: times(Math.min(n, 500), () => ({ sides: 6, side: '1 ft', sill: '1 ft' })),
+    })),
+  })),
+  growth('wall-volume', 'pilasters of all walls', (n) => ({
+    walls: times(Math.ceil(n / 500), () => ({
+      form: 'straight',
+      length: '5000 ft',
+      height: '8 ft',
+      thickness: '16 in',
+      pilasters: times(Math.min(n, 500), () => ({ width: '1 ft', projection: '4 in' })),
+    })),
+  })),
+  growth('pier-volume', 'piers', (n) => ({
+    piers: times(n, (i) => ({
+      form: 'belled',
+      shaftDiameter: '2 ft',
+      bellDiameter: '4 ft',
+      bellHeight: '2 ft',
+      toe: '4 in',
+      height: feet(10 + i / 10),
+    })),
+  })),
+  growth('curb-volume', 'corners of a section', (n) => ({
+    section: times(n, (i) =>
+      i === 0
+        ? { x: '0 in', y: '0 in' }
+        : i === 1
+          ? { x: '24 in', y: '0 in' }
+          : { x: inches(24 - (24 * (i - 2)) / (n - 3)), y: inches(8 + (4 * ((i * 7) % 5)) / 5) },
+    ),
+    length: '60 ft',
+  })),
+  growth('curb-volume', 'drops', (n) => ({
+    section: RING.map(([x, y]) => ({ x: inches(x / 10), y: inches(y / 5) })),
+    length: feet(100 * n),
+    drops: times(n, () => ({
+      section: RING.map(([x, y]) => ({ x: inches(x / 10), y: inches(y / 10) })),
+      length: '10 ft',
+      wing: '3 ft',
+    })),
+  })),
+  growth('curb-volume', 'corners of all drops', (n) => {
+    const each = Math.min(500, Math.max(4, Math.ceil(n / 4)));
+    const section = (high: number): unknown[] =>
+      times(each, (i) =>
+        i === 0
+          ? { x: '0 in', y: '0 in' }
+          : i === 1
+            ? { x: '24 in', y: '0 in' }
+            : { x: inches(24 - (24 * (i - 2)) / Math.max(1, each - 3)), y: inches(high + ((i * 7) % 5) / 5) },
+      );
+    return {
+      section: section(8),
+      length: feet(100 * n),
+      drops: times(Math.ceil(n / each), () => ({ section: section(6), length: '10 ft', wing: '3 ft' })),
+    };
+  }),
+  growth('curb-volume', 'curves', (n) => ({
+    section: RING.map(([x, y]) => ({ x: inches(x / 10), y: inches(y / 5) })),
+    length: '60 ft',
+    curves: times(n, () => ({ radius: '20 ft', turn: '90 deg', centre: 'left' })),
+  })),
+];
+
+const orders: readonly Growth[] = [
+  growth(
+    'concrete-order',
+    'loads',
+    (n) => ({ volume: `${9 * n} yd3`, allowance: '5%', increment: '0.25 yd3', truckCapacity: '9 yd3' }),
+    { to: 1e9 },
+  ),
+  growth(
+    'concrete-order',
+    'even loads',
+    (n) => ({
+      volume: `${9 * n} yd3`,
+      allowance: '5%',
+      increment: '0.25 yd3',
+      truckCapacity: '9 yd3',
+      split: 'even',
+    }),
+    { to: 1e9 },
+  ),
+  growth(
+    'concrete-order',
+    'increments',
+    (n) => ({
+      volume: '9 yd3',
+      allowance: '5%',
+      increment: `${(1 / n).toFixed(12)} yd3`,
+      truckCapacity: '9 yd3',
+      split: 'even',
+    }),
+    { to: 1e9, anyRefusal: true },
+  ),
+  growth('concrete-order', 'elements', (n) => ({
+    elements: times(n, () => ({ volume: '1 yd3', allowance: '5%' })),
+    increment: '0.25 yd3',
+    truckCapacity: '9 yd3',
+  })),
+  growth('bag-count', 'bags', (n) => ({ volume: `${n * 0.6} ft3`, allowance: '5%', bag: '80 lb' }), {
+    to: 1e12,
+  }),
+  growth(
+    'fibre-dosage',
+    'bags',
+    (n) => ({ volume: `${n} yd3`, kind: 'micro', dosage: '1 lb/yd3', bag: '1 lb' }),
+    { to: 1e12 },
+  ),
+];
+
+export const volumes: readonly Growth[] = [...slabs, ...probed, ...steps, ...bodies, ...orders];
