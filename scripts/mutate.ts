@@ -7,8 +7,10 @@
  * `--folder` draws from all mutants of a folder in `src/` (or `--file src/geometry/ring.ts`), `--since` from
  * those on lines changed since a ref. The same seed draws the same ones. The tests run in this process without
  * a runner, with a fifth of their random inputs; see `scripts/mutation/` for the operators and what is left
- * out. Half of `--seconds` may go into finding which test passes which code. A mutant that no test fails on after `--patience` seconds of tests counts as survived.
- * Tried are the tests in the folder of the changed code and the vectors, with `--all` every test.
+ * out. Half of `--seconds` may go into finding which test passes which code. A mutant that no test fails on
+ * after `--patience` seconds of tests counts as survived.
+ * Tried are the vectors, the tests near the changed code and for shapes and maths all that use it; `--all` tries
+ * every test.
  * Also: `--workers 2`, `--slowest 4000` (tests that take longer are not used), `--json <file>`.
  */
 import { execFileSync } from 'node:child_process';
@@ -154,8 +156,11 @@ const own = (mutant: Mutant, { file }: Seen): number =>
 /** Runs all the tests that take in a target once. */
 async function pass(crew: Crew, targets: readonly string[]): Promise<Passing> {
   const files = (await Bench.open(ROOT)).files(ROOT, targets, options.all);
-  // The vectors reach most and cost least: they come first where time is short.
-  files.sort((a, b) => Number(b.includes('vectors')) - Number(a.includes('vectors')));
+  // The vectors reach most and cost least: they come first where time is short, then the nearest tests.
+  const folders = new Set(targets.map((target) => target.split('/')[1]));
+  const far = (file: string): number =>
+    file.includes('vectors') ? 0 : folders.has(file.split('/')[1]) ? 1 : 2;
+  files.sort((a, b) => far(a) - far(b));
   const until = startedAt + 500 * Number(options.seconds);
   const seen: Seen[] = [];
   const unused: string[] = [];

@@ -10,6 +10,8 @@ import { Collector, expectOfVitest, type Test } from './suite';
 /** Tests that read files, want a browser or compare clocks, and so say nothing of a mutant. */
 const LEFT_OUT = /^test\/(docs|house|types|codes|sources|limits|drawing)\.test\.ts$|\/fuzz/;
 const VECTORS = 'test/vectors.test.ts';
+const ALWAYS = /^test\/(vectors|reckoning\/contract|advice\/.*)\.test\.ts$/;
+const BELOW = /^src\/(geometry|solve|quantity|reckoning)\//;
 
 /** The `at`-th test of a file. */
 export interface TestKey {
@@ -72,11 +74,15 @@ export class Bench {
     return bench;
   }
 
-  /** The test files that take in any of `targets`: those of their own folders, and the vectors. */
+  /**
+   * The test files that take in any of `targets`: for maths and shapes, on which all rests, every one; for a
+   * trade those of its own folder, the vectors, the contract and the cases from practice.
+   */
   files(root: string, targets: readonly string[], all: boolean): string[] {
     const folders = new Set(targets.map((target) => target.split('/')[1]));
+    const every = all || targets.some((target) => BELOW.test(target));
     return testFilesIn(root)
-      .filter((file) => all || file === VECTORS || folders.has(file.split('/')[1]))
+      .filter((file) => every || ALWAYS.test(file) || folders.has(file.split('/')[1]))
       .filter((file) => targets.some((target) => this.#modules.reach(file).has(target)));
   }
 

@@ -76,12 +76,14 @@ describe('equations', () => {
       Array.from({ length: n }, (_, j) => l.reduce((s, v, k) => s + v * (up[k]?.[j] ?? 0), 0)),
     );
     const first = matrix[0] ?? [];
-    const equations = [first.map((w) => 2 * w), ...matrix].map(
-      (weights): Equation<T> => ({
-        weights: weights.map((w) => sum.of(d(w))),
-        equals: sum.of(d(weights.reduce((s, w, k) => s + w * (wanted[k] ?? 0), 0))),
-      }),
-    );
+    const equalsOf = (weights: readonly number[]): number =>
+      weights.reduce((s, w, k) => s + w * (wanted[k] ?? 0), 0);
+    // The second is a seventh of the first, but for the last digit: it decides nothing.
+    const all = [first, first, ...matrix.slice(1)];
+    const equations = all.map((weights, at): Equation<T> => {
+      const part = (v: number): T => sum.over(sum.of(d(v)), sum.of(d(at === 1 ? 7 : 1)));
+      return { weights: weights.map(part), equals: part(equalsOf(weights)) };
+    });
     const found = solved(sum, equations, n).map((v) => Number(v));
     for (const [k, v] of found.entries())
       expect(Math.abs(v - (wanted[k] ?? 0)), `seed ${seed}`).toBeLessThan(near);
@@ -152,7 +154,7 @@ function stands(r: Row, how: string | undefined, point: readonly Decimal[]): boo
 describe('the least of kinked costs', () => {
   it('is the best of all corners, and its proof tells just the points that are as good', () => {
     let many = 0;
-    for (let seed = 1; seed <= runs(400); seed += 1) {
+    for (let seed = 1; seed <= runs(250); seed += 1) {
       const int = drawInts(seed);
       const rows = Array.from({ length: int(2, 7) }, () => {
         const weights = [int(-3, 3), int(-3, 3)];
@@ -195,7 +197,7 @@ describe('the least of kinked costs', () => {
       const heavy = least.heavy.map((k) => rows[k] as Row);
       expect(leastOrFail({ unknowns: 2, rows: heavy }).total[0]?.isZero(), `seed ${seed}`).toBe(false);
     }
-    expect(many).toBeGreaterThan(runs(20));
+    expect(many).toBeGreaterThan(runs(10));
   });
 
   it('of one unknown is the weighted median', () => {
@@ -238,7 +240,7 @@ const TURNS: readonly (readonly (readonly number[])[])[] = [
 
 describe('the smallest of those as good', () => {
   it('is the point of a turned box that is nearest the origin', () => {
-    for (let seed = 1; seed <= runs(300); seed += 1) {
+    for (let seed = 1; seed <= runs(150); seed += 1) {
       const int = drawInts(seed);
       const turn = TURNS[seed % TURNS.length] ?? [];
       const n = turn.length;
@@ -319,6 +321,15 @@ describe('a conflict', () => {
       atLeast([1, 1], 1),
     ];
     expect(conflictAmong(2, rows)).toEqual([1, 3]);
+  });
+
+  it('of two is named where there is one of three as well', () => {
+    const three = [atLeast([1, 0], 1), atMost([1, 1], 1), atLeast([0, 1], 1)].map((r) => ({
+      ...r,
+      below: r.below.map((c) => c.times(9)),
+      above: r.above.map((c) => c.times(9)),
+    }));
+    expect(conflictAmong(3, [atLeast([0, 0, 1], 3), atMost([0, 0, 1], 2), ...three])).toEqual([0, 1]);
   });
 
   it('of three is named by the three, none of which can be left out', () => {
