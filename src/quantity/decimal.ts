@@ -40,24 +40,24 @@ export function distance(x: Decimal, y: Decimal): Decimal {
   return lacks === 0 ? root : new Decimal(new Distances(seed).plus(lacks / (2 * seed)));
 }
 
-/** Digits of a reciprocal: so many more than are shown that a quotient which is finite comes out exactly. */
-const Reciprocals = /*#__PURE__*/ Shared.clone({ defaults: true, precision: 40 });
+/**
+ * More digits than are kept or shown, so that a quotient which is finite comes out exactly when it is rounded,
+ * and what is read back and scaled rounds to the very same.
+ */
+const Beyond = /*#__PURE__*/ Shared.clone({ defaults: true, precision: 70 });
 
 const reciprocals = new WeakMap<Decimal, Decimal>();
 
 function reciprocalOf(factor: Decimal): Decimal {
   const known = reciprocals.get(factor);
   if (known) return known;
-  const made = new Shown(Reciprocals.div(1, factor));
+  const made = new Shown(Beyond.div(1, factor));
   reciprocals.set(factor, made);
   return made;
 }
 
 /** A quotient by the factor of a unit to 24 digits, for show: a product with its reciprocal costs a third of a division. */
 export const shownQuotient = (a: Decimal, factor: Decimal): Decimal => reciprocalOf(factor).times(a);
-
-/** More digits than are kept, so that what is read back and scaled rounds to the very same. */
-const Beyond = /*#__PURE__*/ Shared.clone({ defaults: true, precision: 70 });
 
 /** A quotient that comes to `a` again, to the last digit kept, when it is multiplied with `factor`. */
 export const beyondQuotient = (a: Decimal, factor: Decimal): Decimal => Beyond.div(a, factor);

@@ -58,8 +58,8 @@ const tidied = (text: string): string =>
     .replace(/[０-９]/g, (digit) => digit.normalize('NFKC'))
     .replace(/([A-Za-z])\.(?!\d)/g, '$1')
     .replace(/(\d)\.+(?=\s*[A-Za-z%°"'])/g, '$1')
+    .replace(/\s+per\s+/g, '/')
     .replace(/\s*\/\s*/g, '/')
-    .replace(/ per /g, '/')
     .trim();
 
 /** The SI value of a text by the independent reading; `undefined` where that reading does not know it. */
