@@ -178,7 +178,7 @@ export function layAll(input: ParsedRegion, ground: Ground): Laid[] {
   let left = BAR_LIMIT;
   rules.forEach((rule, i) => {
     const placed = bounded(`mats[${i}].spacing`, () => layMat({ ...rule, limit: left }));
-    left -= placed.bars.length;
+    left -= placed.pieces;
     if (placed.along.lines === 0 || placed.across.lines === 0) {
       refuse('cover', faults.doesNotFit('twice the cover', 'the slab'));
     }
