@@ -18,6 +18,8 @@ export interface Edge {
   readonly chord: Decimal;
   /** Positive where the outline swells. */
   readonly rise: Decimal;
+  /** Left out where it is straight. */
+  readonly arc: Arc | undefined;
 }
 
 /** An arc in numbers, in metres and radians; none of them negative. */
@@ -42,18 +44,29 @@ function riseOf(point: CurvedPoint, chord: Decimal, path: string): Decimal {
   return r.isNegative() ? rest.neg() : rest;
 }
 
+/** An outline is asked for its edges several times; their roots and angles are slow. */
+const edgesKnown = new WeakMap<readonly CurvedPoint[], Edge[]>();
+
 /** The edges of a curved outline. */
 export function edgesOf(points: readonly CurvedPoint[], corners: readonly Corner[], path: string): Edge[] {
-  return points.map((point, i) => {
+  const known = edgesKnown.get(points);
+  if (known) return known;
+  const edges = points.map((point, i) => {
     const from = corners[i] as Corner;
     const to = corners[(i + 1) % corners.length] as Corner;
     const chord = Decimal.hypot(to.x.minus(from.x), to.y.minus(from.y));
-    return { from, to, chord, rise: riseOf(point, chord, `${path}[${i}]`) };
+    const rise = riseOf(point, chord, `${path}[${i}]`);
+    return { from, to, chord, rise, arc: arcOver(chord, rise) };
   });
+  edgesKnown.set(points, edges);
+  return edges;
 }
 
-/** The arc of an edge that is not straight. */
-export function arcOf({ chord, rise }: Edge): Arc {
+/** The arc of an edge that is known not to be straight. */
+export const arcOf = ({ arc }: Edge): Arc => arc as Arc;
+
+function arcOver(chord: Decimal, rise: Decimal): Arc | undefined {
+  if (rise.isZero()) return undefined;
   const h = rise.abs();
   const radius = chord.times(chord).plus(h.times(h).times(4)).div(h.times(8));
   const angle = Decimal.atan(h.times(2).div(chord)).times(4);

@@ -8,6 +8,7 @@ import * as faults from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Outline, OutlineOf } from './outline';
+import { checkSize } from './size';
 
 const FULL_TURN = 360;
 
@@ -36,10 +37,11 @@ function notched(outline: OutlineOf<'L'> | OutlineOf<'U'>, path: string): void {
  * Refuse an outline whose dimensions contradict each other.
  *
  * @param path - where the outline stands in the input
- * @throws {InputError} `does-not-fit`
+ * @throws {InputError} `does-not-fit`; `too-many` for parts that are too much together
  */
 export function checkFits(outline: Outline, path: string): void {
   if (outline.shape === 'sector') sector(outline, path);
   else if (outline.shape === 'ring') ring(outline, path);
   else if (outline.shape === 'L' || outline.shape === 'U') notched(outline, path);
+  else if (outline.shape === 'combined') checkSize(outline, path);
 }

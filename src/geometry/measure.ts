@@ -216,10 +216,7 @@ function curved({ points }: OutlineOf<'curved'>, pad: Pad, path: string): Measur
     values[`K${i + 1}`] = part;
   });
   if (bent.length > 0) pad.step('plan area, curved', `A = ${Object.keys(values).join(' + ')}`, values, area);
-  const around = edges.reduce(
-    (sum, e) => sum.plus(e.rise.isZero() ? e.chord : arcOf(e).length),
-    new Decimal(0),
-  );
+  const around = edges.reduce((sum, { arc, chord }) => sum.plus(arc ? arc.length : chord), new Decimal(0));
   return { area, perimeter: quantityOf('length', around, system) };
 }
 
@@ -257,14 +254,6 @@ function offsets({ spacing: d, offsets: y, rule }: OutlineOf<'offsets'>, pad: Pa
   return { area };
 }
 
-/** Outlines in outlines: how many there are in all. */
-const countParts = (outline: Outline): number =>
-  outline.shape === 'combined'
-    ? [...outline.parts, ...(outline.less ?? [])].reduce((sum, part) => sum + countParts(part), 0)
-    : 1;
-
-const PART_LIMIT = 10_000;
-
 /** Around all of it: what parts share lies inside, or is edge of neither. */
 function aroundParts(
   edges: readonly (Length | undefined)[],
@@ -286,7 +275,6 @@ function aroundParts(
 
 function combined(outline: OutlineOf<'combined'>, pad: Pad, path: string): Measured {
   const { parts, shared } = outline;
-  if (countParts(outline) > PART_LIMIT) refuse(path, faults.tooMany('an outline in parts', PART_LIMIT));
   const added = parts.map((part, i) => measure(part, pad, `${path}.parts[${i}]`));
   const cut = (outline.less ?? []).map((part, i) => measure(part, pad, `${path}.less[${i}]`));
   const whole = added.map(({ area }) => area).reduce((sum, a) => sum.plus(a));

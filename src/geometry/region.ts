@@ -7,6 +7,7 @@ import * as faults from '../quantity/faults';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { type Field, fields, kinds, list, maybe, quantity, whole, word } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import { OPENING_SIDE, SHORT_SIDE } from './ordinary';
 import {
   type Outline,
@@ -102,7 +103,8 @@ export interface Rings {
 }
 
 const OPENING_LIMIT = 1000;
-const CORNER_LIMIT = 10_000;
+/** More corners than all the openings of a yard have that are not round. */
+export const OPENING_CORNERS: Limit = { of: 'all openings together, in corners,', most: 10_000 };
 
 const point = (): Field<Point> =>
   fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
@@ -128,7 +130,7 @@ export function openings(): Field<Opening[]> {
       side: quantity('length', 'side', 'positive', SHORT_SIDE),
       turned: maybe(quantity('angle', 'turned', 'any')),
     }),
-    fields({ shape: word('polygon'), points: list(point(), 3, CORNER_LIMIT) }),
+    fields({ shape: word('polygon'), points: list(point(), 3, OPENING_CORNERS.most) }),
   ]);
   return list(opening, 0, OPENING_LIMIT);
 }
@@ -165,6 +167,12 @@ const apart = (a: readonly Corner[], b: readonly Corner[]): boolean =>
   ringsFarApart(a, b) ||
   (!ringsMeet(a, b) && !insideRing(a[0] as Corner, b) && !insideRing(b[0] as Corner, a));
 
+/** Corners that an opening is given by: a circle is always cut the same, and has none. */
+function cornersGiven(opening: Opening): number {
+  if (opening.shape === 'polygon') return opening.points.length;
+  return opening.shape === 'regular' ? canonicalValue(opening.sides).toNumber() : 0;
+}
+
 /**
  * The rings of a region, checked. The hole of a ring comes last among the openings.
  *
@@ -174,7 +182,13 @@ const apart = (a: readonly Corner[], b: readonly Corner[]): boolean =>
  */
 export function ringsOf(region: Region): Rings {
   const outer = ringOf(region.outline, 'outline', 'inside');
-  const rings = (region.openings ?? []).map((o, i) => openingRing(o, `openings[${i}]`, 'outside'));
+  const given = region.openings ?? [];
+  withinLimit(
+    OPENING_CORNERS,
+    given.reduce((sum, o) => sum + cornersGiven(o), 0),
+    'openings',
+  );
+  const rings = given.map((o, i) => openingRing(o, `openings[${i}]`, 'outside'));
   const hole = holeOf(region.outline);
   rings.forEach((ring, i) => {
     const inside = within(ring, outer) && (!hole || apart(ring, hole));

@@ -13,7 +13,7 @@ import * as faults from '../quantity/faults';
 import { constant } from '../quantity/make';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { arcOf, type Edge, edgesOf } from './arc';
+import { type Edge, edgesOf } from './arc';
 import { checkFits } from './fits';
 import type { Outline, OutlineOf } from './outline';
 import { tapedCorners, walkAround } from './place';
@@ -92,7 +92,9 @@ export function regularRing(sides: Quantity<'count'>, side: Length, turned?: Qua
   const n = canonicalValue(sides).toNumber();
   const radius = canonicalValue(side).div(Decimal.sin(PI.div(n)).times(2));
   const start = turned ? canonicalValue(turned).times(PI).div(HALF_TURN) : ZERO;
-  return Array.from({ length: n }, (_, k) => onCircle(radius, start.plus(PI.times(2 * k).div(n))));
+  return directions(start, PI.times(2).div(n), n).map(({ x, y }) =>
+    corner(radius.times(neat(x)), radius.times(neat(y))),
+  );
 }
 
 const HALF_TURN = 180;
@@ -118,10 +120,21 @@ function sector({ radius, angle, innerRadius }: OutlineOf<'sector'>): Corner[] {
   return [...outer, ...arcPoints(canonicalValue(innerRadius), turn, ZERO)];
 }
 
+/** So many points on the circle of radius 1 from an angle on, each turned on from the last: sines are slow. */
+function directions(from: Decimal, by: Decimal, count: number): Corner[] {
+  const [cos, sin] = [Decimal.cos(by), Decimal.sin(by)];
+  let at = corner(Decimal.cos(from), Decimal.sin(from));
+  return Array.from({ length: count }, () => {
+    const here = at;
+    at = corner(here.x.times(cos).minus(here.y.times(sin)), here.y.times(cos).plus(here.x.times(sin)));
+    return here;
+  });
+}
+
 /** Points of an edge from its first corner to just before its last. */
 function edgePoints(edge: Edge, outwards: 1 | -1): Corner[] {
-  if (edge.rise.isZero()) return [edge.from];
-  const { radius, angle } = arcOf(edge);
+  if (!edge.arc) return [edge.from];
+  const { radius, angle } = edge.arc;
   const steps = Math.max(2, Math.ceil(angle.div(PI.times(2)).times(CIRCLE_SIDES).toNumber()));
   const [ux, uy] = [
     edge.to.x.minus(edge.from.x).div(edge.chord),
@@ -130,10 +143,9 @@ function edgePoints(edge: Edge, outwards: 1 | -1): Corner[] {
   // Along the chord, and square to it towards the arc.
   const side = edge.rise.isNegative() ? -outwards : outwards;
   const depth = radius.minus(edge.rise.abs());
-  return Array.from({ length: steps }, (_, k) => {
-    const t = angle.times(k).div(steps).minus(angle.div(2));
-    const along = edge.chord.div(2).plus(radius.times(Decimal.sin(t)));
-    const up = radius.times(Decimal.cos(t)).minus(depth).times(side);
+  return directions(angle.div(-2), angle.div(steps), steps).map(({ x: cos, y: sin }) => {
+    const along = edge.chord.div(2).plus(radius.times(sin));
+    const up = radius.times(cos).minus(depth).times(side);
     return corner(
       edge.from.x.plus(ux.times(along)).plus(uy.times(up)),
       edge.from.y.plus(uy.times(along)).minus(ux.times(up)),

@@ -12,6 +12,7 @@ import type { Fault, IssueCode } from '../quantity/input-error';
 import { canonicalValue, isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { tooSmall } from '../quantity/text-faults';
 import { unitOf } from '../quantity/units';
+import type { Limit } from './limits';
 import { type Doubt, isUnusual, type Ordinary } from './ordinary';
 
 /** A schema that reads into `T`. */
@@ -236,6 +237,18 @@ export function fields<S extends Shape>(shape: S): Field<{ [K in keyof S]: z.out
       additionalProperties: false,
     }),
   );
+}
+
+/** Such an object, of which there may be only so much. */
+export function limited<S extends Shape>(limits: readonly Limit[], shape: S): ReturnType<typeof fields<S>> {
+  const field = fields(shape);
+  return described(field, jsonWith(field, { 'x-limits': limits }));
+}
+
+/** What a field says of itself, with more. */
+function jsonWith(field: object, more: JsonSchema): () => JsonSchema {
+  const json = descriptions.get(field) as () => JsonSchema;
+  return () => ({ ...json(), ...more });
 }
 
 const wordOf = (member: object, key: string): unknown =>

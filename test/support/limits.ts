@@ -1,5 +1,6 @@
 /** The limits of every calculation as its schema states them, and the page of the docs made from them. */
 import { catalog } from '../../src/catalog/index';
+import type { Limit } from '../../src/index';
 
 type Schema = Readonly<Record<string, unknown>>;
 
@@ -64,16 +65,26 @@ function table(head: string, rows: readonly (readonly [string, string])[]): stri
   return [line(head, 'At most'), rule, ...rows.map(([a, b]) => line(a, b))].join('\n');
 }
 
-function outlineTable(): string {
+function outlineSchema(): Schema {
   const outline = catalog.map(({ inputSchema }) => findOutline(inputSchema)).find(Boolean);
   if (!outline) throw new Error('no calculation takes an outline');
+  return outline;
+}
+
+/** What an outline with all its parts is refused by. */
+export const outlineLimits = (): readonly Limit[] =>
+  branches(outlineSchema()).flatMap((branch) => (branch['x-limits'] as Limit[] | undefined) ?? []);
+
+function outlineTable(): string {
+  const outline = outlineSchema();
   const rows = branches(outline).flatMap((branch) => {
     const [shape] = constsOf(branch);
     return merged(rowsOf(branch, '', true))
       .filter(({ most }) => most > FIXED)
       .map(({ at, most }) => [`\`${shape}\`: \`${at}\``, number(most)] as const);
   });
-  return table('Outline', rows);
+  const together = outlineLimits().map(({ of, most }) => [of, number(most)] as const);
+  return table('Outline', [...rows, ...together]);
 }
 
 /** Pairs, triples and corners of a square are what they are, and no limit. */

@@ -17,6 +17,26 @@ const polygonOf = (ring: Ring): Geometry =>
     factory.createLinearRing([...ring, ring[0] as [number, number]].map(([x, y]) => new Coordinate(x, y))),
   );
 
+function insetOf(ring: Ring, w: number): Geometry {
+  const parameters = new BufferParameters();
+  parameters.setJoinStyle(BufferParameters.JOIN_MITRE);
+  parameters.setMitreLimit(1e6);
+  // Its simplification before buffering would drop flat corners.
+  parameters.setSimplifyFactor(0);
+  return BufferOp.bufferOp(polygonOf(ring), -w, parameters) as Geometry;
+}
+
+/** The ring moved inwards: its area, how many corners it has left, and into how many rings it falls. */
+export function inset(ring: Ring, w: number): { area: number; corners: number; rings: number } {
+  const moved = insetOf(ring, w);
+  const rings = moved.getNumGeometries() as number;
+  return {
+    area: moved.getArea(),
+    corners: (moved as unknown as { getNumPoints(): number }).getNumPoints() - 1,
+    rings,
+  };
+}
+
 export const oracle = {
   area: (ring: Ring): number => polygonOf(ring).getArea(),
   length: (ring: Ring): number => polygonOf(ring).getLength(),
@@ -26,14 +46,7 @@ export const oracle = {
     return { x, y };
   },
   /** Area of the ring moved inwards with mitred corners. */
-  inset: (ring: Ring, w: number): number => {
-    const parameters = new BufferParameters();
-    parameters.setJoinStyle(BufferParameters.JOIN_MITRE);
-    parameters.setMitreLimit(1e6);
-    // Its simplification before buffering would drop flat corners.
-    parameters.setSimplifyFactor(0);
-    return (BufferOp.bufferOp(polygonOf(ring), -w, parameters) as Geometry).getArea();
-  },
+  inset: (ring: Ring, w: number): number => insetOf(ring, w).getArea(),
   common: (a: Ring, b: Ring): number =>
     (OverlayOp.intersection(polygonOf(a), polygonOf(b)) as Geometry).getArea(),
 };
