@@ -6,12 +6,7 @@ import { limitTables, outlineLimits, TABLES_START } from './support/limits';
 import { readVectors } from './support/vectors';
 
 const UNSTATED = new Set([
-  'dowel-layout',
-  'rebar-layout',
-  'mesh-layout',
-  'fibre-dosage',
   'joint-layout',
-  'bar-cutting',
   'probed-volume',
 ]);
 

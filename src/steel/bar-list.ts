@@ -2,6 +2,7 @@
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity, unitShown } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { ALL_BARS, type AnyBarSize, bySize, weightOf } from './bars';
 import { metresLike } from './common';
@@ -199,12 +200,16 @@ const nothing = ([first]: readonly BarMark[]): Length =>
 /** Counts together. */
 export const added = (counts: readonly Count[]): Count => counts.reduce((a, b) => a.plus(b), wholeNumber(0));
 
+/** Lengths and kinds of bar that one list tells apart. */
+export const MARK_LIMIT: Limit = { of: 'the list of bars in different lengths', most: 6000 };
+
 /** The figures of a bar list, but for what holds it. */
 export function listFigures(
   groups: readonly Alike[],
   buying: Buying,
   pad: Pad,
 ): Omit<RebarListFigures, 'ties' | 'tieWire' | 'supports' | 'cover'> {
+  withinLimit(MARK_LIMIT, groups.length, 'cutTo');
   const bars = markFigures(groups);
   const sizes = sizeTotals(bars, buying, pad);
   const zero = nothing(bars);
