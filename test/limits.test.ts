@@ -10,7 +10,6 @@ const UNSTATED = new Set([
   'rebar-layout',
   'mesh-layout',
   'fibre-dosage',
-  'joint-layout',
   'bar-cutting',
   'probed-volume',
 ]);

@@ -81,6 +81,8 @@ interface Probe {
   readonly x: Length;
   readonly y: Length;
   readonly depth: Length;
+  /** Where in the input it stands, where that is not the list of probes. */
+  readonly path?: string;
 }
 
 interface Grid {
@@ -101,7 +103,8 @@ function gridProbes({ spacingX, spacingY, depths }: Grid): Probe[] {
   return depths.flatMap((row, j) =>
     row.flatMap((depth, i) => {
       if (!depth) return [];
-      return [{ x: spacingX.times(wholeNumber(i)), y: dy.times(wholeNumber(j)), depth }];
+      const path = `grid.depths[${j}][${i}]`;
+      return [{ x: spacingX.times(wholeNumber(i)), y: dy.times(wholeNumber(j)), depth, path }];
     }),
   );
 }
@@ -178,11 +181,12 @@ const placeKey = ({ x, y }: Corner): string => `${x.toFixed()} ${y.toFixed()}`;
 /** The probes in metres, each in a place of its own inside the outline. */
 function spotsOf(list: readonly Probe[], ring: readonly Corner[]): Spot[] {
   const seen = new Map<string, number>();
-  return list.map(({ x, y, depth }, i) => {
+  return list.map(({ x, y, depth, path: given }, i) => {
+    const path = given ?? `probes[${i}]`;
     const spot = { x: canonicalValue(x), y: canonicalValue(y), z: canonicalValue(depth) };
-    if (!insideRing(spot, ring) && !onRing(spot, ring)) refuse(`probes[${i}]`, faults.probeOutside(i));
+    if (!insideRing(spot, ring) && !onRing(spot, ring)) refuse(path, faults.probeOutside(i));
     const before = seen.get(placeKey(spot));
-    if (before !== undefined) refuse(`probes[${i}]`, faults.probedTwice(before, i));
+    if (before !== undefined) refuse(path, faults.probedTwice(before, i));
     seen.set(placeKey(spot), i);
     return spot;
   });

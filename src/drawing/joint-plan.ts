@@ -12,8 +12,9 @@ import {
   jointLayout,
   type PlanJoint,
 } from '../joints/joint-layout';
+import { Decimal, ZERO } from '../quantity/decimal';
 import { length } from '../quantity/make';
-import { type Quantity, systemOfQuantity } from '../quantity/quantity';
+import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import { readInput } from '../reckoning/calculation';
 import { fields } from '../reckoning/fields';
 import { plainCopy } from '../reckoning/plain';
@@ -58,29 +59,43 @@ const NAMES: Record<PlanJoint['type'], string> = {
   isolation: 'isolation joint, with board',
 };
 
-interface Spots {
-  readonly outer: readonly PlanPoint[];
-  readonly openings: readonly (readonly PlanPoint[])[];
+type Axis = 'x' | 'y';
+
+/** The edges of the slab, and where along each axis it begins and ends. */
+interface Slab {
+  readonly outer: readonly Corner[];
+  readonly openings: readonly (readonly Corner[])[];
+  readonly ends: Readonly<Record<Axis, readonly [Decimal, Decimal]>>;
 }
 
-const spot = ({ x, y }: Corner): PlanPoint => ({ x: x.toNumber(), y: y.toNumber() });
+/** Reckoned from the lowest corner of the slab, so that the drawing is the same at survey coordinates. */
+class Sheet {
+  constructor(readonly slab: Slab) {}
 
-const at = ({ x, y }: { readonly x: Length; readonly y: Length }): PlanPoint => ({
-  x: x.toNumber('m'),
-  y: y.toNumber('m'),
-});
+  spot = ({ x, y }: Corner): PlanPoint => ({
+    x: x.minus(this.slab.ends.x[0]).toNumber(),
+    y: y.minus(this.slab.ends.y[0]).toNumber(),
+  });
+
+  at = ({ x, y }: { readonly x: Length; readonly y: Length }): PlanPoint =>
+    this.spot({ x: canonicalValue(x), y: canonicalValue(y) });
+}
 
 /** The slab of an input that has been found good already. */
-function slabOf({ outline, openings }: JointLayoutInput): Spots {
+function slabOf({ outline, openings }: JointLayoutInput): Slab {
   const region = readInput(fields(regionFields()), { outline, ...(openings ? { openings } : {}) });
   const rings = ringsOf(region);
-  return { outer: rings.outer.map(spot), openings: rings.openings.map((ring) => ring.map(spot)) };
+  const endsOf = (axis: Axis): [Decimal, Decimal] => {
+    const all = rings.outer.map((c) => c[axis]);
+    return [Decimal.min(...all), Decimal.max(...all)];
+  };
+  return { ...rings, ends: { x: endsOf('x'), y: endsOf('y') } };
 }
 
-function jointShape(frame: Frame, joint: PlanJoint): string {
+function jointShape(frame: Frame, { at, spot }: Sheet, joint: PlanJoint): string {
   const pattern = { ...PATTERNS[joint.type], class: joint.type };
   if (joint.shape === 'straight') return line(frame, at(joint.from), at(joint.to), pattern);
-  const centre = joint.centre ? at(joint.centre) : { x: 0, y: 0 };
+  const centre = joint.centre ? at(joint.centre) : spot({ x: ZERO, y: ZERO });
   const [a, b] = [at(joint.from), at(joint.to)];
   const r = Math.hypot(a.x - centre.x, a.y - centre.y);
   const radius = r * frame.scale;
@@ -96,7 +111,7 @@ function jointShape(frame: Frame, joint: PlanJoint): string {
 const SMALLEST_TEXT = 1.2;
 const LARGEST_TEXT = 3.5;
 
-function panelNumbers(frame: Frame, { panels }: JointLayoutFigures): string[] {
+function panelNumbers(frame: Frame, { at }: Sheet, { panels }: JointLayoutFigures): string[] {
   return panels.flatMap(({ at: middle, along, across, number }) => {
     const short = Math.min(along.toNumber('m'), across.toNumber('m')) * frame.scale;
     const size = Math.min(LARGEST_TEXT, short * 0.4);
@@ -118,16 +133,19 @@ interface Stretch {
   times: number;
 }
 
+/** Lengths nearer to each other than this, in metres, differ by the rounding of the last digits. */
+const ALIKE = 1e-9;
+
 function stretches(stops: readonly Length[]): Stretch[] {
   const list: Stretch[] = [];
   stops.slice(1).forEach((to, i) => {
     const from = stops[i] as Length;
     const each = to.minus(from);
     const last = list.at(-1);
-    if (last && last.each.compareTo(each) === 0) {
+    if (last && Math.abs(last.each.minus(each).toNumber('m')) < ALIKE) {
       last.to = to;
       last.times += 1;
-    } else if (each.sign() > 0) list.push({ from, to, each, times: 1 });
+    } else if (each.toNumber('m') > ALIKE) list.push({ from, to, each, times: 1 });
   });
   return list;
 }
@@ -136,15 +154,15 @@ const stretchText = ({ each, times }: Stretch): string =>
   times > 1 ? `${times} at ${shown(each)}` : shown(each);
 
 /** Where upright (or level) joints stand, between the ends of the slab. */
-function stops(figures: JointLayoutFigures, axis: 'x' | 'y', ends: readonly [number, number]): Length[] {
+function stops(figures: JointLayoutFigures, axis: Axis, ends: readonly [Decimal, Decimal]): Length[] {
   const other = axis === 'x' ? 'y' : 'x';
   const found = figures.joints
     .filter(
       (j) => j.shape === 'straight' && j.from[axis].equals(j.to[axis]) && !j.from[other].equals(j.to[other]),
     )
     .map((j) => j.from[axis]);
-  const unit = systemOfQuantity(figures.depth) === 'metric' ? 'm' : 'ft-in';
-  const all = [...found, ...ends.map((m) => length(`${m.toFixed(12)} m`).in(unit))];
+  const system = systemOfQuantity(figures.depth);
+  const all = [...found, ...ends.map((end) => quantityOf('length', end, system))];
   return all.sort((a, b) => a.compareTo(b));
 }
 
@@ -153,15 +171,13 @@ const AWAY = { near: 5, far: 12 };
 /** Shorter stretches than this on the page, in millimetres, have no room for their text. */
 const ROOM = 7;
 
-function dimensions(frame: Frame, figures: JointLayoutFigures, outer: readonly PlanPoint[]): string[] {
-  const xs = outer.map((p) => p.x);
-  const ys = outer.map((p) => p.y);
-  const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+function dimensions(frame: Frame, { slab, spot }: Sheet, figures: JointLayoutFigures): string[] {
+  const { ends } = slab;
   const drawn: string[] = [];
-  const chain = (axis: 'x' | 'y', ends: [number, number]): void => {
-    const all = stops(figures, axis, ends);
+  const chain = (axis: Axis): void => {
+    const all = stops(figures, axis, ends[axis]);
     const point = (l: Length): PlanPoint =>
-      axis === 'x' ? { x: l.toNumber('m'), y: y0 } : { x: x0, y: l.toNumber('m') };
+      spot(axis === 'x' ? { x: canonicalValue(l), y: ends.y[0] } : { x: ends.x[0], y: canonicalValue(l) });
     const put = (from: Length, to: Length, text: string, away: number): void => {
       const [a, b] = axis === 'x' ? [point(from), point(to)] : [point(to), point(from)];
       drawn.push(dimension(frame, a, b, text, away));
@@ -176,8 +192,8 @@ function dimensions(frame: Frame, figures: JointLayoutFigures, outer: readonly P
       if (long >= ROOM) put(stretch.from, stretch.to, stretchText(stretch), AWAY.near);
     }
   };
-  chain('x', [x0, x1]);
-  chain('y', [y0, y1]);
+  chain('x');
+  chain('y');
   return drawn;
 }
 
@@ -222,12 +238,18 @@ function describedBy(figures: JointLayoutFigures): string {
  */
 export function jointPlan(input: JointLayoutInput, options: JointPlanOptions = {}): string {
   const { figures } = jointLayout(input);
-  const { outer, openings } = slabOf(input);
+  const slab = slabOf(input);
+  const sheet = new Sheet(slab);
+  const outer = slab.outer.map(sheet.spot);
+  const openings = slab.openings.map((ring) => ring.map(sheet.spot));
   const frame = frameFor(outer);
   const sides = (plainCopy(input) as JointLayoutInput).isolation ?? [];
   const isolated = openings.length > 0 || sides.length > 0;
   const side = ({ from, to }: (typeof sides)[number]): string => {
-    const [a, b] = [from, to].map(({ x, y }) => at({ x: length(x), y: length(y) })) as [PlanPoint, PlanPoint];
+    const [a, b] = [from, to].map(({ x, y }) => sheet.at({ x: length(x), y: length(y) })) as [
+      PlanPoint,
+      PlanPoint,
+    ];
     // White under the pattern, so that the edge does not fill its gaps.
     const bare = { stroke: '#fff', 'stroke-width': 1.4 };
     return line(frame, a, b, bare) + line(frame, a, b, { ...PATTERNS.isolation, class: 'isolation' });
@@ -242,9 +264,9 @@ export function jointPlan(input: JointLayoutInput, options: JointPlanOptions = {
         element('path', { d: ringPath(frame, ring), ...PATTERNS.isolation, class: 'isolation' }),
       ),
       ...sides.map(side),
-      ...figures.joints.map((joint) => jointShape(frame, joint)),
-      ...panelNumbers(frame, figures),
-      ...dimensions(frame, figures, outer),
+      ...figures.joints.map((joint) => jointShape(frame, sheet, joint)),
+      ...panelNumbers(frame, sheet, figures),
+      ...dimensions(frame, sheet, figures),
     ],
     legend: legendFor(figures, isolated),
   });

@@ -18,6 +18,8 @@ export interface Edge {
   readonly chord: Decimal;
   /** Positive where the outline swells. */
   readonly rise: Decimal;
+  /** Left out where it is straight. */
+  readonly arc: Arc | undefined;
 }
 
 /** An arc in numbers, in metres and radians; none of them negative. */
@@ -42,9 +44,8 @@ function riseOf(point: CurvedPoint, chord: Decimal, path: string): Decimal {
   return r.isNegative() ? rest.neg() : rest;
 }
 
-/** An outline is asked for its edges, and an edge for its arc, several times; roots and angles are slow. */
+/** An outline is asked for its edges several times; their roots and angles are slow. */
 const edgesKnown = new WeakMap<readonly CurvedPoint[], Edge[]>();
-const arcsKnown = new WeakMap<Edge, Arc>();
 
 /** The edges of a curved outline. */
 export function edgesOf(points: readonly CurvedPoint[], corners: readonly Corner[], path: string): Edge[] {
@@ -54,20 +55,18 @@ export function edgesOf(points: readonly CurvedPoint[], corners: readonly Corner
     const from = corners[i] as Corner;
     const to = corners[(i + 1) % corners.length] as Corner;
     const chord = Decimal.hypot(to.x.minus(from.x), to.y.minus(from.y));
-    return { from, to, chord, rise: riseOf(point, chord, `${path}[${i}]`) };
+    const rise = riseOf(point, chord, `${path}[${i}]`);
+    return { from, to, chord, rise, arc: arcOver(chord, rise) };
   });
   edgesKnown.set(points, edges);
   return edges;
 }
 
-/** The arc of an edge that is not straight. */
-export function arcOf(edge: Edge): Arc {
-  const arc = arcsKnown.get(edge) ?? arcOver(edge);
-  arcsKnown.set(edge, arc);
-  return arc;
-}
+/** The arc of an edge that is known not to be straight. */
+export const arcOf = ({ arc }: Edge): Arc => arc as Arc;
 
-function arcOver({ chord, rise }: Edge): Arc {
+function arcOver(chord: Decimal, rise: Decimal): Arc | undefined {
+  if (rise.isZero()) return undefined;
   const h = rise.abs();
   const radius = chord.times(chord).plus(h.times(h).times(4)).div(h.times(8));
   const angle = Decimal.atan(h.times(2).div(chord)).times(4);

@@ -216,10 +216,7 @@ function curved({ points }: OutlineOf<'curved'>, pad: Pad, path: string): Measur
     values[`K${i + 1}`] = part;
   });
   if (bent.length > 0) pad.step('plan area, curved', `A = ${Object.keys(values).join(' + ')}`, values, area);
-  const around = edges.reduce(
-    (sum, e) => sum.plus(e.rise.isZero() ? e.chord : arcOf(e).length),
-    new Decimal(0),
-  );
+  const around = edges.reduce((sum, { arc, chord }) => sum.plus(arc ? arc.length : chord), new Decimal(0));
   return { area, perimeter: quantityOf('length', around, system) };
 }
 

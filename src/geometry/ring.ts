@@ -13,7 +13,7 @@ import * as faults from '../quantity/faults';
 import { constant } from '../quantity/make';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { arcOf, type Edge, edgesOf } from './arc';
+import { type Edge, edgesOf } from './arc';
 import { checkFits } from './fits';
 import type { Outline, OutlineOf } from './outline';
 import { tapedCorners, walkAround } from './place';
@@ -133,8 +133,8 @@ function directions(from: Decimal, by: Decimal, count: number): Corner[] {
 
 /** Points of an edge from its first corner to just before its last. */
 function edgePoints(edge: Edge, outwards: 1 | -1): Corner[] {
-  if (edge.rise.isZero()) return [edge.from];
-  const { radius, angle } = arcOf(edge);
+  if (!edge.arc) return [edge.from];
+  const { radius, angle } = edge.arc;
   const steps = Math.max(2, Math.ceil(angle.div(PI.times(2)).times(CIRCLE_SIDES).toNumber()));
   const [ux, uy] = [
     edge.to.x.minus(edge.from.x).div(edge.chord),

@@ -6,34 +6,24 @@ import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Outline } from './outline';
 
 /** More corners than a survey of a yard ever has. */
-export const CORNERS: Limit = { of: 'all polygons together, in corners,', most: 10_000 };
+export const CORNERS: Limit = { of: 'polygons together, in corners,', most: 10_000 };
 /** More sides than anyone walks or tapes. */
-export const WALKED: Limit = { of: 'all that is walked or taped, in sides,', most: 500 };
-export const OFFSETS: Limit = { of: 'all offsets together', most: 1000 };
+export const WALKED: Limit = { of: 'walked or taped sides together', most: 500 };
+export const OFFSETS: Limit = { of: 'offsets together', most: 1000 };
 /** Arcs are cut up finely, so there may not be very many. */
-export const CURVED: Limit = { of: 'all curved outlines together, in corners,', most: 200 };
-export const PARTS: Limit = { of: 'an outline in parts within parts', most: 1000 };
+export const CURVED: Limit = { of: 'curved outlines together, in corners,', most: 200 };
+const PARTS: Limit = { of: 'an outline in parts within parts', most: 1000 };
 
 /** What a combined outline is refused by, whatever is asked of it. */
 export const OUTLINE_LIMITS: readonly Limit[] = [PARTS, CORNERS, WALKED, OFFSETS, CURVED];
 
-/** The kind of corner that a shape is told by, and how many it has. */
-function cornersIn(outline: Outline): readonly [Limit, number] | undefined {
-  switch (outline.shape) {
-    case 'polygon':
-      return [CORNERS, outline.points.length];
-    case 'curved':
-      return [CURVED, outline.points.length];
-    case 'walk':
-      return [WALKED, outline.legs.length];
-    case 'taped':
-      return [WALKED, outline.sides.length];
-    case 'offsets':
-      return [OFFSETS, outline.offsets.length];
-    default:
-      return undefined;
-  }
-}
+const LIMIT_OF: Partial<Record<Outline['shape'], Limit>> = {
+  polygon: CORNERS,
+  curved: CURVED,
+  walk: WALKED,
+  taped: WALKED,
+  offsets: OFFSETS,
+};
 
 /**
  * Refuse an outline of which there is too much, all parts within parts taken together.
@@ -50,9 +40,11 @@ export function checkSize(outline: Outline, path: string): void {
   };
   const visit = (part: Outline): void => {
     count(PARTS, 1);
-    const corners = cornersIn(part);
-    if (corners) count(...corners);
-    if (part.shape === 'combined') [...part.parts, ...(part.less ?? [])].forEach(visit);
+    if (part.shape === 'combined') for (const each of [...part.parts, ...(part.less ?? [])]) visit(each);
+    const limit = LIMIT_OF[part.shape];
+    // The first list of an outline is that of its corners or sides.
+    const list = Object.values(part).find(Array.isArray) as unknown[] | undefined;
+    if (limit && list) count(limit, list.length);
   };
   visit(outline);
 }

@@ -145,6 +145,8 @@ export interface Survey extends SpotArrays {
   readonly count: number;
   readonly exact: (i: number) => ExactSpot;
   readonly name: (i: number) => string;
+  /** Where in the input a spot stands, for errors. */
+  readonly path: (i: number) => string;
   /** The spot of that name. */
   readonly find: (name: string) => number | undefined;
   readonly system: System;
@@ -239,11 +241,16 @@ interface Batch {
   /** Binary metres from the origin given. */
   readonly fill: (origin: ExactSpot, into: SpotArrays, from: number) => void;
   readonly name: (i: number) => string;
+  readonly path: (i: number) => string;
   readonly system: System;
 }
 
-function listed(spots: readonly ExactSpot[], name: (i: number) => string, system: System): Batch {
+/** What spots are called, and where in the input they stand. */
+type Called = Pick<Batch, 'name' | 'path'>;
+
+function listed(spots: readonly ExactSpot[], called: Called, system: System): Batch {
   return {
+    ...called,
     count: spots.length,
     exact: (i) => spots[i] as ExactSpot,
     fill: (origin, into, from) => {
@@ -253,7 +260,6 @@ function listed(spots: readonly ExactSpot[], name: (i: number) => string, system
         into.z[from + i] = spot.z.minus(origin.z).toNumber();
       });
     },
-    name,
     system,
   };
 }
@@ -275,7 +281,8 @@ function fromList(spots: readonly ParsedSpot[], instrument: Length | undefined):
     z: elevationOf(spot, i, instrument),
   }));
   const first = spots[0];
-  return listed(exact, name, first ? systemOfQuantity(first.elevation ?? first.x) : 'customary');
+  const called = { name, path: (i: number): string => `spots[${i}]` };
+  return listed(exact, called, first ? systemOfQuantity(first.elevation ?? first.x) : 'customary');
 }
 
 const systemNamed = (unit: string): System => (unit === 'm' || unit === 'mm' ? 'metric' : 'customary');
@@ -304,6 +311,7 @@ function fromTable({ unit, rows }: { readonly unit: string; readonly rows: Rows 
       }
     },
     name: (i) => `row ${i + 1}`,
+    path: (i) => `table.rows[${i}]`,
     system: systemNamed(unit),
   };
 }
@@ -322,25 +330,29 @@ function fromGrid(grid: NonNullable<ParsedSpots['grid']>): Batch {
     z: new Decimal(z).times(factor),
   }));
   const name = (i: number): string => `row ${(places[i]?.r ?? 0) + 1} spot ${(places[i]?.c ?? 0) + 1}`;
-  return listed(exact, name, systemNamed(unit));
+  const path = (i: number): string => `grid.elevations[${places[i]?.r ?? 0}][${places[i]?.c ?? 0}]`;
+  return listed(exact, { name, path }, systemNamed(unit));
 }
 
 function fromForms(forms: NonNullable<ParsedSpots['forms']>): Batch {
   const names: string[] = [];
+  const paths: string[] = [];
   const exact = forms.flatMap(({ name, from, to, readings }, f) => {
     const [fx, fy] = [canonicalValue(from.x), canonicalValue(from.y)];
     const [dx, dy] = [canonicalValue(to.x).minus(fx), canonicalValue(to.y).minus(fy)];
     const long = Decimal.hypot(dx, dy);
     if (long.isZero()) refuse(`forms[${f}].to`, faults.repeatedPoint(1));
-    return readings.map(({ at, elevation }) => {
+    return readings.map(({ at, elevation }, i) => {
       names.push(`${name} at ${at.format()}`);
+      paths.push(`forms[${f}].readings[${i}]`);
       const along = canonicalValue(at);
       const z = canonicalValue(elevation);
       return { x: fx.plus(dx.times(along).div(long)), y: fy.plus(dy.times(along).div(long)), z };
     });
   });
   const first = forms[0]?.readings[0];
-  return listed(exact, (i) => names[i] ?? '', first ? systemOfQuantity(first.elevation) : 'customary');
+  const called = { name: (i: number) => names[i] ?? '', path: (i: number) => paths[i] ?? 'forms' };
+  return listed(exact, called, first ? systemOfQuantity(first.elevation) : 'customary');
 }
 
 function batchesOf({ spots, table, grid, forms, heightOfInstrument }: ParsedSpots): Batch[] {
@@ -409,7 +421,11 @@ export function surveyOf(parsed: ParsedSpots): Survey {
     const [batch, at] = locate(i);
     return batch.exact(at);
   };
-  return { ...arrays, count, exact, name, find: finder(count, name), system: first.system };
+  const path = (i: number): string => {
+    const [batch, at] = locate(i);
+    return batch.path(at);
+  };
+  return { ...arrays, count, exact, name, path, find: finder(count, name), system: first.system };
 }
 
 /** A length of so many metres, in the units of the survey. */
@@ -434,7 +450,7 @@ export function refuseConflicts(survey: Survey, corner: Uint32Array): void {
     const before = places.get(key);
     if (before === undefined) places.set(key, i);
     else if (survey.z[before] !== survey.z[i]) {
-      refuse(`spots[${i}]`, faults.conflictingSpots(survey.name(before), survey.name(i)));
+      refuse(survey.path(i), faults.conflictingSpots(survey.name(before), survey.name(i)));
     }
   }
 }

@@ -34,6 +34,7 @@ import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
+import { withinLimit } from '../reckoning/limits';
 import { BAR_SPACING, JOINT_SPACING, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import {
@@ -57,6 +58,7 @@ import {
   lengthOf,
 } from './layout/laid';
 import { missedCorners } from './layout/missed';
+import { DOWELS, PANELS, PASSES, SIDE_BY_SIDE, SLANTED_CORNERS, SQUARE_CORNERS } from './layout/most';
 import type { RoundSite } from './layout/round-plan';
 import { BROKEN, type Limits, softened } from './layout/rules';
 import type { SawOrder } from './layout/saw-order';
@@ -309,13 +311,9 @@ const STEP: Record<System, () => Length> = {
   customary: constant(() => length('1/16 in')),
   metric: constant(() => length('1 mm')),
 };
-const PANEL_LIMIT = 5_000;
-/** Corners and openings of a slab with sides in two directions; askew ones take more work. */
-const CORNER_LIMIT = { orthogonal: 300, slanted: 160 };
 /** An opening without corners counts as one with four. */
 const AS_CORNERS = 4;
 const FIXED_LIMIT = 200;
-const MOST_LINES = 2000;
 
 /** Limits read and checked, with their defaults listed. */
 interface Rules {
@@ -427,16 +425,15 @@ function roundLaid(input: Parsed, limits: Limits, step: Decimal): Laid | undefin
 
 function checkSize(site: Site, limits: Limits): void {
   const panels = ringArea(site.ring).toNumber() / limits.spacing ** 2;
-  if (panels > PANEL_LIMIT) refuse('spacing', faults.tooMany('the plan in panels', PANEL_LIMIT));
+  withinLimit(PANELS, Math.floor(panels), 'spacing');
   for (const axis of ['x', 'y'] as const) {
     const ends = site.ring.map((c) => c[axis].toNumber());
     const lines = (Math.max(...ends) - Math.min(...ends)) / limits.spacing;
-    if (lines > MOST_LINES) refuse('spacing', faults.tooMany('the plan in joints side by side', MOST_LINES));
+    withinLimit(SIDE_BY_SIDE, Math.floor(lines), 'spacing');
   }
   const corners =
     site.ring.length + site.openings.reduce((sum, o) => sum + Math.max(AS_CORNERS, o.corners.length), 0);
-  const most = CORNER_LIMIT[site.orthogonal ? 'orthogonal' : 'slanted'];
-  if (corners > most) refuse('outline', faults.tooMany('the slab in corners and openings', most));
+  withinLimit(site.orthogonal ? SQUARE_CORNERS : SLANTED_CORNERS, corners, 'outline');
 }
 
 /** The tip of a slice of more than half a circle is an inside corner. */
@@ -508,8 +505,6 @@ function plan(input: Parsed, rules: Rules): Planned {
   const { laid, site } = round
     ? { laid: withApex(round, input), site: first }
     : laidOn(input, sites, limits, step);
-  if (laid.panels.length > 2 * PANEL_LIMIT)
-    refuse('spacing', faults.tooMany('the plan in panels', 2 * PANEL_LIMIT));
   const area = laid.panels.reduce((sum, p) => sum.plus(p.area), new Decimal(0));
   return { laid, area, site };
 }
@@ -718,6 +713,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
   id: 'joint-layout',
   title: 'Joint plan of a slab',
   version: 1,
+  limits: [PANELS, SIDE_BY_SIDE, SQUARE_CORNERS, SLANTED_CORNERS, PASSES, DOWELS],
   sources: [IRREGULAR_SLABS, TAPER_WIDTH, JOINT_DEPTH, EARLY_ENTRY_DEPTH, SILICA_RULE],
   input: () =>
     fields({

@@ -56,6 +56,12 @@ function reciprocalOf(factor: Decimal): Decimal {
 /** A quotient by the factor of a unit to 24 digits, for show: a product with its reciprocal costs a third of a division. */
 export const shownQuotient = (a: Decimal, factor: Decimal): Decimal => reciprocalOf(factor).times(a);
 
+/** More digits than are kept, so that what is read back and scaled rounds to the very same. */
+const Beyond = /*#__PURE__*/ Shared.clone({ defaults: true, precision: 70 });
+
+/** A quotient that comes to `a` again, to the last digit kept, when it is multiplied with `factor`. */
+export const beyondQuotient = (a: Decimal, factor: Decimal): Decimal => Beyond.div(a, factor);
+
 /** The angle of a direction in radians, to 24 digits: angles are irrational, and 60 digits cost ten times more. */
 export const angleTo = (y: Decimal, x: Decimal): Decimal => new Decimal(Shown.atan2(y, x));
 

@@ -33,14 +33,17 @@ export function numberForShow(value: Decimal, unit: Unit): Decimal {
 const onAScale = (unit: Unit): boolean =>
   unit.form === 'money' || unit.dimension === 'temperature' || unit.dimension === 'temperature-difference';
 
+/** A power of ten below which a number of any unit is what rounding left over: it is shown as nothing. */
+const NOTHING = -12;
+
 /** Places usual for the unit, or as many more as two significant digits of a small value take. */
 const usualPlaces = (number: Decimal, unit: Unit): number =>
-  number.e >= 0 || onAScale(unit) ? unit.places : Math.max(unit.places, 1 - number.e);
+  number.e >= 0 || number.e < NOTHING || onAScale(unit) ? unit.places : Math.max(unit.places, 1 - number.e);
 
 function rounded(number: Decimal, unit: Unit, places: number | undefined): string {
   const wanted = places ?? usualPlaces(number, unit);
   const near = number.decimalPlaces() > wanted ? number.toDecimalPlaces(wanted, ROUND_HALF_UP) : number;
-  if (near.isZero() && !number.isZero() && places === undefined) {
+  if (near.isZero() && number.e >= NOTHING && !number.isZero() && places === undefined) {
     return number.toSignificantDigits(2, ROUND_HALF_UP).toFixed();
   }
   const least = places ?? (unit.fixed ? unit.places : 0);
@@ -91,22 +94,32 @@ const NO_OPTIONS: FormatOptions = {};
 const DENOMINATORS = [1, 2, 4, 8, 16, 32, 64];
 const MOST_PLACES = 60;
 
-function checkOptions({ places = 0, denominator = 16 }: FormatOptions): void {
+/** The options, each read once: a getter may be a trap. */
+function checked(options: FormatOptions): FormatOptions {
+  let given: FormatOptions;
+  try {
+    const { places, denominator } = options;
+    given = { places, denominator } as FormatOptions;
+  } catch {
+    return fail(faults.badOption('options', 'an object'));
+  }
+  const { places = 0, denominator = 16 } = given;
   if (!Number.isInteger(places) || places < 0 || places > MOST_PLACES) {
     fail(faults.badOption('places', `a whole number from 0 to ${MOST_PLACES}`));
   }
   if (!DENOMINATORS.includes(denominator))
     fail(faults.badOption('denominator', `one of ${DENOMINATORS.join(', ')}`));
+  return given;
 }
 
 /** Show a canonical value in a unit; the number in that unit may be given where it is known. */
 export function show(
   value: Decimal,
   unit: Unit,
-  options: FormatOptions = NO_OPTIONS,
+  asked: FormatOptions | null = NO_OPTIONS,
   number?: Decimal,
 ): string {
-  if (options !== NO_OPTIONS) checkOptions(options ?? NO_OPTIONS);
+  const options = asked === NO_OPTIONS || asked === null ? NO_OPTIONS : checked(asked);
   if (unit.form === 'feet-inches') return feetInches(value, options.denominator ?? 16);
   if (unit.form === 'one-in' && value.isZero()) return 'level';
   return withUnit(rounded(number ?? numberForShow(value, unit), unit, options.places), unit);

@@ -32,8 +32,16 @@ function readText(text: string, what: string): Money | Fault {
   return amount(number, sign === '-', code, what);
 }
 
+/** A getter may be a trap; what it throws is not looked into. */
 function readPair(input: object, what: string): Money | Fault {
-  const { value, unit } = input as { value?: unknown; unit?: unknown };
+  try {
+    return readParts(input as { value?: unknown; unit?: unknown }, what);
+  } catch {
+    return faults.notAQuantity(what, 'money');
+  }
+}
+
+function readParts({ value, unit }: { value?: unknown; unit?: unknown }, what: string): Money | Fault {
   const text = typeof value === 'number' && Number.isFinite(value) ? new Decimal(value).toFixed() : value;
   if (typeof text !== 'string' || typeof unit !== 'string') return faults.notAQuantity(what, 'money');
   return readText(`${text} ${unit}`, what);

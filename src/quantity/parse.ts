@@ -40,8 +40,11 @@ const POWER_OF_NUMBER = /(\d)[\u00b2\u00b3\u00b9\u2070\u2074-\u2079](?!\s*[\u204
 /** A point behind a unit and before a digit may end the unit or begin a decimal. */
 const POINT_BETWEEN = /([A-Za-z'"])\.(\d)/;
 
+/** A dash before a part and set off from the one before: it joins them, or takes away. */
+const MINUS_BETWEEN = /^([^-].*[A-Za-z'"]) -(\d)/;
+
 /** Thousands parted by spaces, as metric text has them: `1 000 mm` could be 1 and 000. */
-const SPACED = /^[+-]?\d{1,3}(?: \d{3})+(?![\d/])/;
+const SPACED = /^[+-]?\d{1,3}(?: \d{3})+(?![\d/,])/;
 
 /** Thousands parted by apostrophes, as some write them, or feet and then a long number. */
 const APOSTROPHES = /\d'\d{3}(?!\d)/;
@@ -147,6 +150,12 @@ const WRONG_CASE: ReadonlyMap<string, readonly [means: string, meant: string]> =
   ['Mm', ['a million metres', 'mm']],
 ]);
 
+/** Units that mean one thing to one trade or country and another to the next. */
+const TWO_UNITS: ReadonlyMap<string, readonly [string, string]> = /*#__PURE__*/ new Map([
+  ['t', ['ton', 'tonne']],
+  ['deg', ['degF', 'degC']],
+]);
+
 const SQUARE = /^(?:sq|square) (.+)$|^(.+) squared$/;
 const CUBE = /^(?:cu|cubic) (.+)$|^(.+) cubed$/;
 const PARTS: readonly Dimension[] = ['length', 'area', 'volume', 'mass', 'time'];
@@ -191,19 +200,33 @@ function findUnit(text: string, what: string, d: Dimension): Unit | Fault {
   const wrong = WRONG_CASE.get(text);
   if (wrong) return textFaults.wrongCase(what, text, ...wrong);
   const named = unitsNamed(unitName(text));
+  const found = named.find((u) => u.dimension === d);
+  if (found) return found;
   const first = named[0];
-  if (!first) return faults.unknownUnit(what, text, d);
-  return named.find((u) => u.dimension === d) ?? faults.wrongDimension(what, first.dimension, d);
+  const two = TWO_UNITS.get(first?.id ?? text.toLowerCase());
+  if (two && unitOf(d, two[0])) return textFaults.twoWays(what, text, ...two);
+  return first ? faults.wrongDimension(what, first.dimension, d) : faults.unknownUnit(what, text, d);
 }
 
 const ONE_IN = /^1 ?: ?(\d[\d,]*(?:\.\d*)?)$/;
 const TO_ONE = /^(\d[\d,]*(?:\.\d*)?|\.\d+) ?: ?1$/;
 
+/** `4:12`, `48:1`: up to across, or across to up. */
+const COLON = /^(\d+(?:\.\d+)?) ?: ?(\d+(?:\.\d+)?)$/;
+
+/** Both readings of one number to another: as many to one, or as one to as many. */
+function eitherWay(text: string, what: string): Fault | undefined {
+  const [, a, b] = COLON.exec(text) ?? [];
+  if (a === undefined || b === undefined || !Number(a) || !Number(b)) return undefined;
+  const [one, other] = [Number(a) / Number(b), Number(b) / Number(a)].map((n) => +(100 * n).toPrecision(4));
+  return textFaults.twoWays(what, text, `${one}%`, `${other}%`);
+}
+
 /** `1:48` as a slope, `1.5:1` as a ratio; `undefined` when it is neither. */
 function readColon(text: string, what: string, d: Dimension): Reading | Fault | undefined {
   if (d === 'slope' && /^level$/i.test(text)) return { value: ZERO, unit: unitOf('slope', '1:n') as Unit };
   const match = d === 'slope' ? ONE_IN.exec(text) : d === 'ratio' ? TO_ONE.exec(text) : null;
-  if (!match) return undefined;
+  if (!match) return d === 'slope' || d === 'ratio' ? eitherWay(text, what) : undefined;
   const value = plainNumber(match[1] as string, what);
   if (!(value instanceof Decimal)) return value as Fault;
   if (d === 'ratio') return { value, unit: unitOf('ratio', ':1') as Unit };
@@ -235,12 +258,16 @@ function readPart(text: string, at: number, first: boolean, what: string, d: Dim
   UNIT.lastIndex = number.end;
   const written = UNIT.exec(text)?.[0] ?? '';
   const name = written.replace(/^\s*-?\s*|\s*-?\s*$/g, '');
-  if (name === '') return first ? faults.missingUnit(what, d) : faults.missingPartUnit(what);
+  if (name === '') {
+    return first && !/\d/.test(text.slice(number.end))
+      ? faults.missingUnit(what, d)
+      : faults.missingPartUnit(what);
+  }
   const unit = findUnit(name, what, d);
   if ('code' in unit) return unit;
   // In metric text a comma is more likely a decimal point than a mark of thousands.
   const digits = text.slice(at, number.end);
-  if (unit.system === 'metric' && digits.includes(',')) {
+  if (unit.system === 'metric' && /^\d+,\d+$/.test(digits)) {
     const rest = text.slice(number.end);
     return textFaults.twoWays(what, text, digits.replaceAll(',', '') + rest, digits.replace(',', '.') + rest);
   }
@@ -310,6 +337,9 @@ function twoReadings(text: string, tidied: string): readonly [string, string] | 
     return [tidied.replace(/(\d)'(?=\d)/g, '$1'), tidied.replace(/'(?=\d)/g, ' ft ')];
   if (BEHIND_FRACTION.test(text)) return [tidied, tidy(text.replace(BEHIND_FRACTION, '$1 and $2'))];
   if (POWER_OF_NUMBER.test(text)) return [tidied, tidy(text.replace(POWER_OF_NUMBER, '$1'))];
+  if (MINUS_BETWEEN.test(tidied)) {
+    return [tidied.replace(MINUS_BETWEEN, '$1 $2'), tidied.replace(MINUS_BETWEEN, '$1 less $2')];
+  }
   if (POINT_BETWEEN.test(tidied))
     return [tidied.replace(POINT_BETWEEN, '$1 $2'), tidied.replace(POINT_BETWEEN, '$1 0.$2')];
   return undefined;
@@ -355,6 +385,7 @@ function readWritten(text: string, d: Dimension, what: string): Reading | Fault 
   const signed = /^([+-]) ?/.exec(tidied);
   const body = signed ? tidied.slice(signed[0].length) : tidied;
   const sign = signed?.[1] === '-' ? -1 : 1;
+  if (/^[+-]/.test(body)) return faults.unreadable(what, text, d);
   const special = readColon(body, what, d);
   if (!special) return readChain(body, what, d, sign);
   return isFault(special) || sign === 1 ? special : { ...special, value: special.value.neg() };

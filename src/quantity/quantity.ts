@@ -3,7 +3,7 @@
  *
  * Dimensions are checked when compiling, by the type parameter, and when running, by `dimension`.
  */
-import { ceilWhole, compareSteady, type Decimal, floorWhole, ZERO } from './decimal';
+import { beyondQuotient, ceilWhole, compareSteady, type Decimal, floorWhole, ZERO } from './decimal';
 import {
   type Dimension,
   type Divisor,
@@ -348,9 +348,8 @@ export class Quantity<D extends Dimension = Dimension> {
   }
 
   #sameAs(other: Quantity, verb: string): void {
-    if (!isQuantity(other) || other.dimension !== this.dimension) {
-      fail(faults.mismatch(verb, this.dimension, other?.dimension ?? 'ratio'));
-    }
+    if (!isQuantity(other)) fail(faults.bareArithmetic());
+    if (other.dimension !== this.dimension) fail(faults.mismatch(verb, this.dimension, other.dimension));
     if (this.dimension === 'money' && this.#unit !== other.#unit) {
       fail(faults.currencyMismatch(this.#unit.id, other.#unit.id));
     }
@@ -368,12 +367,14 @@ export class Quantity<D extends Dimension = Dimension> {
     return new Quantity(this.dimension, steps.times(increment.#value), this.#unit);
   }
 
-  #unitNamed(id: string): Unit {
+  #unitNamed(given: string): Unit {
+    // What is no text may be a trap when made into one.
+    const id = typeof given === 'string' ? given : typeof given;
     if (this.dimension === 'money') {
       if (id === this.#unit.id) return this.#unit;
-      return fail(faults.currencyMismatch(this.#unit.id, String(id)));
+      return fail(faults.currencyMismatch(this.#unit.id, id));
     }
-    return unitOf(this.dimension, id) ?? fail(faults.unknownUnit('the unit', String(id), this.dimension));
+    return unitOf(this.dimension, id) ?? fail(faults.unknownUnit('the unit', id, this.dimension));
   }
 
   #candidates(): Unit[] {
@@ -383,11 +384,14 @@ export class Quantity<D extends Dimension = Dimension> {
     return [this.#unit, ...rest.filter((u) => u.system === system), ...rest];
   }
 
-  /** A value that is finite in no unit (π in it, say) is given in the canonical unit itself. */
+  /**
+   * A value that is finite in no unit (π in it, say) is given in the canonical unit itself; where that is no
+   * unit of the trade, in another with so many digits that it reads back as the same.
+   */
   #inBase(): QuantityJson {
     const rest = unitIds(this.dimension).map((id) => unitOf(this.dimension, id) as Unit);
     const base = rest.find((u) => u.factor.equals(1) && !u.offset) ?? this.#unit;
-    return { value: inUnit(this.#value, base).toFixed(), unit: base.id };
+    return { value: beyondQuotient(this.#value, base.factor).toFixed(), unit: base.id };
   }
 }
 

@@ -6,18 +6,22 @@ import { canonicalValue, numberShown, type Quantity, unitShown } from '../quanti
 import type { Assumption, Caution, Step } from './result';
 
 const WORKING_DIGITS = 10;
+
+/** Where a last digit tips a number up to the next whole one, it must be seen. */
+const TIPPING_DIGITS = 16;
+
 const SIXTY_FOURTHS = 64;
 
 /** As exact as fits on a line: what is put in must come to what is printed. */
-function putText(q: Quantity): string {
+function putText(q: Quantity, digits: number): string {
   const unit = unitShown(q);
+  if (unit.form === 'one-in' && q.sign() === 0) return q.format();
   if (unit.form === 'feet-inches') {
     const inches = canonicalValue(q).times(SIXTY_FOURTHS).div('0.0254');
     if (inches.isInteger()) return q.format('ft-in', { denominator: SIXTY_FOURTHS });
   }
   const number = numberShown(q);
-  const short =
-    number.precision() > WORKING_DIGITS ? number.toSignificantDigits(WORKING_DIGITS, ROUND_HALF_UP) : number;
+  const short = number.precision() > digits ? number.toSignificantDigits(digits, ROUND_HALF_UP) : number;
   return unit.dimension === 'count' ? short.toFixed() : withUnit(short.toFixed(), unit);
 }
 
@@ -42,12 +46,13 @@ function piecesOf(formula: string): Pieces {
 }
 
 function putIn(formula: string, values: Readonly<Record<string, Quantity>>): string {
+  const digits = formula.includes('ceil') || formula.includes('floor') ? TIPPING_DIGITS : WORKING_DIGITS;
   let text = '';
   for (const piece of piecesOf(formula)) {
     const power = piece.endsWith('²') || piece.endsWith('³') ? piece.slice(-1) : '';
     const q = values[power ? piece.slice(0, -1) : piece];
     if (!q) text += piece;
-    else text += power || q.sign() < 0 ? `(${putText(q)})${power}` : putText(q);
+    else text += power || q.sign() < 0 ? `(${putText(q, digits)})${power}` : putText(q, digits);
   }
   return text;
 }

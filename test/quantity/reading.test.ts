@@ -176,8 +176,16 @@ describe('what could be read two ways', () => {
     expect(length('4³/₄"').equals(length('4.75 in'))).toBe(true);
     expect(length('10 ft. 6 in.').equals(length('126 in'))).toBe(true);
     expect(() => length('12 ft 6')).toThrow('behind each of its numbers');
-    expect(() => mass('20 T')).toThrow('unknown unit');
-    expect(() => mass('20 t')).toThrow('unknown unit');
+    for (const text of ['20 T', '20 t'])
+      expect(() => mass(text)).toThrow(/can be read two ways from "[tT]": "ton" or "tonne"/);
+    for (const text of ['20 deg', '20°', '20 degrees'])
+      expect(() => temperature(text)).toThrow('"degF" or "degC"');
+    expect(length('1,500.5 m').equals(length('1500.5 m'))).toBe(true);
+    expect(length('1,234,567 mm').equals(length('1234.567 m'))).toBe(true);
+    expect(length('1.500 m').equals(length('1.5 m'))).toBe(true);
+    expect(length('-5 ft -6 in').equals(length('-66 in'))).toBe(true);
+    expect(() => length('5-6 ft')).toThrow('behind each of its numbers');
+    expect(() => length('--5 ft')).toThrow('cannot be read from "--5 ft"');
   });
 });
 
@@ -385,8 +393,18 @@ describe('text that reads two ways', () => {
     ['1 000 mm', '1000 mm', '1.000 mm'],
     ['12ft.6in.', '12ft 6in.', '12ft 0.6in.'],
     ['10² ft', '102 ft', '10 ft'],
+    ['5 ft -6 in', '5 ft 6 in', '5 ft less 6 in'],
   ])('%s is %s or %s', (text, first, second) => {
     expect(() => length(text)).toThrow(`"${text}": "${first}" or "${second}"; write the one that is meant`);
+  });
+
+  it.each([
+    ['48:1', slope, '4800%', '2.083%'],
+    ['4:12', slope, '33.33%', '300%'],
+    ['1:1.5', ratio, '66.67%', '150%'],
+    ['3:2', ratio, '150%', '66.67%'],
+  ] as const)('%s is one to the other or the other to the one', (text, make, first, second) => {
+    expect(() => make(text)).toThrow(`"${text}": "${first}" or "${second}"; write the one that is meant`);
   });
 
   it('says what else is wrong with what no tape shows', () => {

@@ -3,38 +3,12 @@
  * strips over a rectangle.
  */
 import { describe, expect, it } from 'vitest';
-import { InputError, type MeshPlace, type MeshRegionInput, meshLayout, meshPlaces } from '../../src/index';
-import { boxOf, depthIn, inside, type Plan, polygonOf, randomPlan, randoms, type Spot } from './outlines';
+import { InputError, type MeshPlace, meshLayout, meshPlaces } from '../../src/index';
+import { runs } from '../support/effort';
+import { meshFaults, meshInput, uncovered } from '../support/steel/sheets';
+import { inside, randomPlan, randoms } from './outlines';
 
-const OUTLINES = 1000;
-const TINY = 1e-5;
-
-const inputOf = (plan: Plan, edge: number): MeshRegionInput => ({
-  outline: polygonOf(plan.outer),
-  openings: plan.openings.map(polygonOf),
-  form: 'sheets',
-  pieceLength: '4.8 m',
-  pieceWidth: '2.4 m',
-  edge: `${edge} m`,
-  sideLap: '0.2 m',
-  endLap: '0.3 m',
-});
-
-/** Twice the signed area of a triangle, to tell on which side of a line a place lies. */
-const side = (a: Spot, b: Spot, p: Spot): number => (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
-
-const covers = ({ corners }: MeshPlace, p: Spot): boolean =>
-  corners.every((a, i) => side(a, corners[(i + 1) % corners.length] as Spot, p) >= -TINY);
-
-function uncovered(plan: Plan, places: readonly MeshPlace[], edge: number, random: () => number): number {
-  const [x0, x1, y0, y1] = boxOf(plan.outer);
-  let missed = 0;
-  for (let k = 0; k < 60; k += 1) {
-    const p = { x: x0 + random() * (x1 - x0), y: y0 + random() * (y1 - y0) };
-    if (depthIn(plan, p) > edge + TINY && !places.some((place) => covers(place, p))) missed += 1;
-  }
-  return missed;
-}
+const OUTLINES = runs(1000);
 
 describe('mesh over random outlines', () => {
   it(`covers ${OUTLINES} of them with pieces that can be cut`, () => {
@@ -45,14 +19,13 @@ describe('mesh over random outlines', () => {
       const edge = 0.03 + random() * 0.05;
       let places: readonly MeshPlace[];
       try {
-        places = meshPlaces(inputOf(plan, edge));
+        places = meshPlaces(meshInput(plan, edge));
       } catch (error) {
         expect(error).toBeInstanceOf(InputError);
         continue;
       }
       laid += 1;
-      expect(uncovered(plan, places, edge, random), `case ${k}`).toBe(0);
-      for (const { length } of places) expect(length).toBeLessThanOrEqual(4.8 + TINY);
+      expect(meshFaults(plan, places, edge, random), `case ${k}`).toEqual([]);
     }
     expect(laid).toBeGreaterThan(OUTLINES * 0.9);
   });
@@ -60,7 +33,7 @@ describe('mesh over random outlines', () => {
   it('buys no fewer than fit the length laid, and no more than without offcuts', () => {
     const random = randoms(78);
     for (let k = 0; k < 100; k += 1) {
-      const attempt = meshLayout.attempt(inputOf(randomPlan(random), 0.05));
+      const attempt = meshLayout.attempt(meshInput(randomPlan(random), 0.05));
       if (!attempt.ok) continue;
       const { pieces, leastPieces, withoutReuse, laidLength, pieceArea } = attempt.result.figures;
       expect(pieceArea.toNumber('m2')).toBeCloseTo(4.8 * 2.4);
@@ -100,7 +73,7 @@ describe('mesh over random outlines', () => {
       ],
       openings: [],
     };
-    const places = meshPlaces(inputOf(plan, 0.05));
+    const places = meshPlaces(meshInput(plan, 0.05));
     expect(uncovered(plan, places, 0.05, random)).toBe(0);
     expect(uncovered(plan, places.slice(1), 0.05, random)).toBeGreaterThan(0);
     expect(inside({ x: 1, y: 1 }, plan.outer)).toBe(true);

@@ -168,8 +168,20 @@ const CLEAR = 0.1;
 
 const LEVELS = [0.5, 0.375, 0.625, 0.25, 0.75, 0.125, 0.875];
 
+/** True for a rectangle with sides along x and y. */
+const isBox = (ring: readonly Corner[]): boolean =>
+  ring.length === 4 &&
+  ring.every((a, i) => {
+    const b = ring[(i + 1) % 4] as Corner;
+    return i % 2 === (a.y.equals(b.y) ? 0 : 1) && (a.x.equals(b.x) || a.y.equals(b.y));
+  });
+
 /** The middle over all where it is slab, else the middle of the widest level run. */
 export function placeWithin(ring: readonly Corner[], holes: readonly (readonly Corner[])[]): Corner {
+  if (holes.length === 0 && isBox(ring)) {
+    const [a, , c] = ring as [Corner, Corner, Corner, Corner];
+    return { x: middleOf(a.x, c.x), y: middleOf(a.y, c.y) };
+  }
   const box = boxOf(ring);
   const xs = ring.map((c) => c.x);
   const ys = ring.map((c) => c.y);

@@ -16,6 +16,7 @@ export class Chain {
   readonly length: number;
   /** Where each side begins, and the end. */
   readonly starts: readonly number[];
+  readonly #exact = new Map<number, Corner>();
 
   constructor(
     readonly pieces: readonly Piece[],
@@ -59,9 +60,14 @@ export class Chain {
     return wayOn(piece, part);
   }
 
+  /** The point in exact decimals; reckoned once, since the panels on both sides of a cut ask for it. */
   exact(s: number): Corner {
+    const known = this.#exact.get(s);
+    if (known) return known;
     const { piece, part } = this.#place(s);
-    return exactOn(piece, part);
+    const corner = exactOn(piece, part);
+    this.#exact.set(s, corner);
+    return corner;
   }
 
   /** The place nearest to a point. */

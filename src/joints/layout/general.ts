@@ -7,7 +7,16 @@
 import type { Spot } from './orthogonal';
 import { HAIR, type Limits, panelCost, SHARP } from './rules';
 import { KINK } from './sides';
-import { type Anchor, type Axis, type Gap, leavesUnmet, type Mark, marksBetween, type Space } from './space';
+import {
+  type Anchor,
+  type Axis,
+  type Gap,
+  inOrderAlong,
+  leavesUnmet,
+  type Mark,
+  marksBetween,
+  type Space,
+} from './space';
 
 /** What the search needs to know of the slab. */
 export interface GeneralSite {
@@ -92,6 +101,7 @@ export class GeneralSpace implements Space {
   readonly effort: number;
   readonly marks: readonly Mark[];
   readonly #anchors: Record<Axis, Anchor[]>;
+  readonly #ordered: Readonly<Record<Axis, readonly Mark[]>>;
   readonly #strips = new Map<Gap, Spot[]>();
 
   constructor(
@@ -100,6 +110,7 @@ export class GeneralSpace implements Space {
   ) {
     this.effort = 2 * (6 + site.ring.length);
     this.marks = [...reentrantCorners(site.ring), ...site.marks];
+    this.#ordered = { x: inOrderAlong(this.marks, 'x'), y: inOrderAlong(this.marks, 'y') };
     this.#anchors = { x: this.#anchorsOf('x'), y: this.#anchorsOf('y') };
   }
 
@@ -122,8 +133,8 @@ export class GeneralSpace implements Space {
   }
 
   gap(axis: Axis, lo: number, hi: number): Gap {
-    const marks = marksBetween(this.marks, axis, lo, hi, HAIR);
-    return { lo, hi, first: 0, last: 0, marks, key: `${lo} ${hi}` };
+    const { marks } = marksBetween(this.#ordered[axis], axis, lo, hi, HAIR);
+    return { lo, hi, first: 0, last: 0, marks, key: [lo, hi] };
   }
 
   lineLength(axis: Axis, at: number): number {
@@ -164,9 +175,17 @@ export class GeneralSpace implements Space {
     return reentrantCorners(ring).length > 0 ? 0 : Math.max(0, sum - passedOver);
   }
 
+  #piece(x: Gap, y: Gap): Spot[] {
+    return cutBy(cutBy(this.#strip(x), 'y', y.lo, true), 'y', y.hi, false);
+  }
+
+  filled(x: Gap, y: Gap): boolean {
+    return areaOf(this.#piece(x, y)) >= HAIR;
+  }
+
   cost(x: Gap, y: Gap): number {
-    if (leavesUnmet(x, y)) return Number.POSITIVE_INFINITY;
-    const piece = cutBy(cutBy(this.#strip(x), 'y', y.lo, true), 'y', y.hi, false);
+    if (leavesUnmet(x, y, HAIR)) return Number.POSITIVE_INFINITY;
+    const piece = this.#piece(x, y);
     const area = areaOf(piece);
     if (area < HAIR) return 0;
     const [w, h] = [extent(piece, 'x'), extent(piece, 'y')];

@@ -1,9 +1,11 @@
 /** A plan of straight joints in two directions: from the site to panels and joints in exact decimals. */
 import type { Corner } from '../../geometry/polygon';
 import { Decimal } from '../../quantity/decimal';
+import { withinLimit } from '../../reckoning/limits';
 import { type Box, boxOf, type CutPanel, type Hole, panelsOf } from './as-cut';
 import { commonPart, runsLess, runsWithin, same, split } from './exact';
 import { GeneralSpace } from './general';
+import { PANELS } from './most';
 import { OrthogonalSpace, piecesIn, type Spot, spot } from './orthogonal';
 import { BROKEN, HAIR, type Limits, softened as softer } from './rules';
 import { Cells, type Found, type Searched, search } from './search';
@@ -203,19 +205,21 @@ interface Part {
 
 const partOf = (ring: Corner[]): Part => ({ ring, box: boxOf(ring) });
 
-/** The outline cut along every line. */
-function cutRings(ring: readonly Corner[], xs: readonly ExactLine[], ys: readonly ExactLine[]): Corner[][] {
-  let parts = [partOf([...ring])];
-  const cutAlong = (axis: Axis, line: ExactLine): void => {
-    parts = parts.flatMap((part) => {
-      const missed = line.at < part.box.lo[axis] - HAIR || line.at > part.box.hi[axis] + HAIR;
-      return missed ? [part] : split(part.ring, axis, line.exact).map(partOf);
-    });
-  };
-  for (const line of ys) cutAlong('y', line);
-  for (const line of xs) cutAlong('x', line);
-  return parts.map((part) => part.ring);
+/** A part cut along lines in order: along the middle one first, so that each piece is cut few times. */
+function cutAlong(part: Part, axis: Axis, lines: readonly ExactLine[]): Part[] {
+  const met = lines.filter(({ at }) => at >= part.box.lo[axis] - HAIR && at <= part.box.hi[axis] + HAIR);
+  const half = met.length >> 1;
+  const line = met[half];
+  if (!line) return [part];
+  const others = [...met.slice(0, half), ...met.slice(half + 1)];
+  return split(part.ring, axis, line.exact).flatMap((ring) => cutAlong(partOf(ring), axis, others));
 }
+
+/** The outline cut along every line. */
+const cutRings = (ring: readonly Corner[], xs: readonly ExactLine[], ys: readonly ExactLine[]): Corner[][] =>
+  cutAlong(partOf([...ring]), 'y', ys)
+    .flatMap((part) => cutAlong(part, 'x', xs))
+    .map((part) => part.ring);
 
 /** More than any tape noise, in metres. */
 const BEYOND = new Decimal('0.05');
@@ -327,10 +331,26 @@ function refined(space: Space, limits: Limits, out: SettingOut, found: Found): F
   return again.cost <= found.cost ? again : { ...found, leastLength: again.leastLength };
 }
 
-/** Find the plan of least saw length and lay it out in exact decimals. */
+/** How many cells of a plan have slab in them: as many panels it has at least. */
+function cellCount(space: Space, found: Found): number {
+  const gaps = (axis: Axis): Gap[] => {
+    const anchors = space.anchors(axis).map(({ at }) => at);
+    const stops = [anchors[0] as number, ...found[axis].map(({ at }) => at), anchors.at(-1) as number];
+    return stops.slice(1).map((hi, i) => space.gap(axis, stops[i] as number, hi));
+  };
+  const [xs, ys] = [gaps('x'), gaps('y')];
+  return xs.reduce((sum, x) => sum + ys.filter((y) => space.filled(x, y)).length, 0);
+}
+
+/**
+ * Find the plan of least saw length and lay it out in exact decimals.
+ *
+ * @throws {InputError} `too-many` for more panels than are laid out
+ */
 export function gridPlan(site: Site, limits: Limits, setting: Setting): GridPlan {
   const space = spaceOf(site, limits);
   const { found, softened } = findPlan(space, limits, settingOut(setting));
+  withinLimit(PANELS, cellCount(space, found), 'spacing');
   const exact = new Exact(site, space, setting);
   const lines = {
     x: found.x.map((place) => exact.line('x', place)),

@@ -26,6 +26,21 @@ export interface Rails {
   readonly closed: boolean;
   /** 1 where the strip lies to the left of chain a, else -1; of b it is the other way. */
   readonly left: 1 | -1;
+  readonly work: Work;
+}
+
+/** How many panels may be looked at: a walk of the most joints, or a large pool, takes half of it. */
+const MOST_LOOKED = 40_000;
+
+/** The work done on a strip or a deck, counted in panels looked at. */
+export class Work {
+  #done = 0;
+
+  /** True while there is work left. */
+  take(panels: number): boolean {
+    this.#done += panels;
+    return this.#done <= MOST_LOOKED;
+  }
 }
 
 /** A cut, by the length along each chain; around an opening lengths go on past the beginning. */
@@ -255,6 +270,7 @@ function judged(
   cut: readonly [boolean, boolean],
 ): PanelRule[][] | undefined {
   const { a, b, closed } = rails;
+  if (!rails.work.take(bands)) return undefined;
   const [p, q, u, v] = [a.at(r.a), b.at(r.b), a.at(t.a), b.at(t.b)];
   const [w0, w1] = [apart(p, q) / bands, apart(u, v) / bands];
   if (Math.max(w0, w1) > limits.spacing + HAIR) return undefined;

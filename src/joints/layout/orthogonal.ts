@@ -4,7 +4,16 @@
  */
 import type { Corner } from '../../geometry/polygon';
 import { HAIR, type Limits, panelCost } from './rules';
-import { type Anchor, type Axis, type Gap, leavesUnmet, type Mark, marksBetween, type Space } from './space';
+import {
+  type Anchor,
+  type Axis,
+  type Gap,
+  inOrderAlong,
+  leavesUnmet,
+  type Mark,
+  marksBetween,
+  type Space,
+} from './space';
 
 /** A corner in metres, binary. */
 export interface Spot {
@@ -166,6 +175,7 @@ export class OrthogonalSpace implements Space {
   readonly raster: Raster;
   readonly marks: readonly Mark[];
   readonly #anchors: Record<Axis, Anchor[]>;
+  readonly #ordered: Readonly<Record<Axis, readonly Mark[]>>;
   readonly #sums: Int32Array;
 
   constructor(
@@ -174,6 +184,7 @@ export class OrthogonalSpace implements Space {
   ) {
     this.raster = rasterOf(site.rings);
     this.marks = [...reentrantMarks(this.raster), ...site.marks];
+    this.#ordered = { x: inOrderAlong(this.marks, 'x'), y: inOrderAlong(this.marks, 'y') };
     this.#anchors = { x: this.#anchorsOf('x'), y: this.#anchorsOf('y') };
     this.#sums = this.#prefixSums();
   }
@@ -218,9 +229,11 @@ export class OrthogonalSpace implements Space {
     const stops = axis === 'x' ? this.raster.xs : this.raster.ys;
     const first = placeOf(stops, lo);
     const last = Math.max(first, placeOf(stops, hi - 3 * HAIR));
-    const marks = marksBetween(this.marks, axis, lo, hi, HAIR);
-    const key =
-      first === last ? `${first} wide ${Math.round((hi - lo) / HAIR)} with ${marks.join()}` : `${lo} ${hi}`;
+    const { marks, from, to } = marksBetween(this.#ordered[axis], axis, lo, hi, HAIR);
+    // Within one strip only the width counts, and the marks; told apart from places by a number below nought.
+    const among = this.marks.length + 1;
+    const within = -1 - (first + stops.length * (from + among * to));
+    const key: [number, number] = first === last ? [within, Math.round((hi - lo) / HAIR)] : [lo, hi];
     return { lo, hi, first, last, marks, key };
   }
 
@@ -300,8 +313,12 @@ export class OrthogonalSpace implements Space {
     return sum;
   }
 
+  filled(x: Gap, y: Gap): boolean {
+    return this.#filled(x.first, x.last, y.first, y.last) > 0;
+  }
+
   cost(x: Gap, y: Gap): number {
-    if (leavesUnmet(x, y)) return Number.POSITIVE_INFINITY;
+    if (leavesUnmet(x, y, HAIR)) return Number.POSITIVE_INFINITY;
     const filled = this.#filled(x.first, x.last, y.first, y.last);
     if (filled === 0) return 0;
     if (filled === (x.last - x.first + 1) * (y.last - y.first + 1)) {

@@ -16,6 +16,7 @@
  */
 import { Decimal, ONE, PI, ZERO } from '../../quantity/decimal';
 import { BROKEN, brokenWedge, HAIR, type Limits, type PanelRule, softened } from './rules';
+import { directionAt } from './unit-circle';
 
 /** A ring of panels between two arcs. */
 export interface Ring {
@@ -275,7 +276,7 @@ export const ringPanelWidth = (site: RoundSite, { inner, outer, panels }: Ring):
 export function ringPanelChord(site: RoundSite, { outer, panels }: Ring): Decimal {
   const angle = PI.times(2).times(shareOf(site)).div(panels);
   const half = Decimal.min(angle, PI).div(2);
-  return outer.times(2).times(Decimal.sin(half));
+  return outer.times(2).times(directionAt(half).y);
 }
 
 /** Length of the arc at a radius. */
@@ -301,7 +302,7 @@ export function towards(site: RoundSite, part: number, of: number): Way {
   const known = ways.get(key);
   if (known) return known;
   const angle = PI.times(2).times(shareOf(site)).times(p).div(n);
-  const way = { x: Decimal.cos(angle), y: Decimal.sin(angle) };
+  const way = directionAt(angle);
   if (ways.size < WAYS_KEPT) ways.set(key, way);
   return way;
 }

@@ -10,7 +10,7 @@
  */
 import { compareCosts, Heap } from './heap';
 import { BROKEN, HAIR, weighed } from './rules';
-import type { Axis, Gap, Space } from './space';
+import { type Axis, acrossOf, type Gap, type Space } from './space';
 import type { LinePlace, Step } from './steps';
 
 /** The lines of a plan along each axis. */
@@ -81,72 +81,87 @@ function shortest(graph: Graph, added: ArrayLike<number> | undefined): Path {
   return { cost: dist[0] as number, steps };
 }
 
-/** How much work a search may do, counted in cells looked at and steps weighed. */
-const WORK_LIMIT = 4_000_000;
+/** How much work a search may do, counted in cells looked at and numbers added up: some tenths of a second. */
+const WORK_LIMIT = 8_000_000;
 
-/** With fewer pairs of gaps than this their costs are kept in a table, otherwise in a map. */
-const TABLE_LIMIT = 4_000_000;
+/** What a cell of a slab with sides in two directions is beside adding two numbers. */
+const CELL = 4;
 
-/** What pairs of gaps cost, looked up once each. */
+/** The steps of an axis by the numbers of their gaps, end to end. */
+interface Strung {
+  readonly gaps: readonly Gap[];
+  /** Where the gaps of each step begin in the two lists, and where the last ends. */
+  readonly starts: Int32Array;
+  readonly places: Int32Array;
+  readonly times: Float64Array;
+}
+
+function strung(steps: readonly Step[]): Strung {
+  const numbers = new Map<Gap, number>();
+  const gaps: Gap[] = [];
+  const starts = new Int32Array(steps.length + 1);
+  const all = steps.reduce((sum, step) => sum + step.gaps.length, 0);
+  const [places, times] = [new Int32Array(all), new Float64Array(all)];
+  let k = 0;
+  steps.forEach((step, i) => {
+    for (const { gap, times: n } of step.gaps) {
+      let place = numbers.get(gap);
+      if (place === undefined) {
+        place = gaps.length;
+        numbers.set(gap, place);
+        gaps.push(gap);
+      }
+      places[k] = place;
+      times[k] = n;
+      k += 1;
+    }
+    starts[i + 1] = k;
+  });
+  return { gaps, starts, places, times };
+}
+
+/** What pairs of gaps cost: for a gap of one axis with every gap of the other, reckoned once each. */
 export class Cells {
   readonly #space: Space;
-  readonly #places = new Map<Gap, number>();
-  readonly #across: number;
-  readonly #table: Float64Array | undefined;
-  readonly #map = new Map<number, number>();
-  looked = 0;
+  readonly strung: Readonly<Record<Axis, Strung>>;
+  readonly #columns: Record<Axis, (Float64Array | undefined)[]>;
+  /** Work done so far. */
+  work = 0;
 
   constructor(space: Space, steps: StepsBoth) {
     this.#space = space;
-    const across = this.#number(steps.y);
-    this.#across = Math.max(1, across);
-    const size = this.#number(steps.x) * this.#across;
-    this.#table = size <= TABLE_LIMIT ? new Float64Array(size).fill(Number.NaN) : undefined;
+    this.strung = { x: strung(steps.x), y: strung(steps.y) };
+    this.#columns = {
+      x: new Array(this.strung.x.gaps.length),
+      y: new Array(this.strung.y.gaps.length),
+    };
   }
 
-  #number(steps: readonly Step[]): number {
-    let count = 0;
-    for (const { gaps } of steps) {
-      for (const { gap } of gaps) {
-        if (this.#places.has(gap)) continue;
-        this.#places.set(gap, count);
-        count += 1;
-      }
+  /** What a gap costs with every gap of the other axis, without the weight of broken rules. */
+  column(axis: Axis, place: number): Float64Array {
+    const known = this.#columns[axis][place];
+    if (known) return known;
+    const gap = this.strung[axis].gaps[place] as Gap;
+    const others = this.strung[acrossOf(axis)].gaps;
+    const space = this.#space;
+    const column = new Float64Array(others.length);
+    for (let i = 0; i < column.length; i += 1) {
+      const other = others[i] as Gap;
+      column[i] = axis === 'x' ? space.cost(gap, other) : space.cost(other, gap);
     }
-    return count;
+    this.work += column.length * CELL * space.effort;
+    this.#columns[axis][place] = column;
+    return column;
   }
-
-  placeOf(gap: Gap): number {
-    return this.#places.get(gap) as number;
-  }
-
-  cost(x: Gap, y: Gap, px: number, py: number): number {
-    const key = px * this.#across + py;
-    const known = this.#table ? (this.#table[key] as number) : (this.#map.get(key) ?? Number.NaN);
-    if (!Number.isNaN(known)) return known;
-    const cost = this.#space.cost(x, y);
-    this.looked += this.#space.effort;
-    if (this.#table) this.#table[key] = cost;
-    else this.#map.set(key, cost);
-    return cost;
-  }
-}
-
-/** A step's gaps with their places in the table. */
-interface Placed {
-  readonly gap: Gap;
-  readonly place: number;
-  readonly times: number;
 }
 
 /** Both graphs and what their steps cost together, filled in as it is asked for. */
 class Board {
-  weighed = 0;
   readonly #cells: Cells;
   readonly #weight: number;
   readonly #before: number;
-  readonly #placed: { x: readonly (readonly Placed[])[]; y: readonly (readonly Placed[])[] };
   readonly #rows: { x: (Float64Array | undefined)[]; y: (Float64Array | undefined)[] };
+  #added = 0;
 
   constructor(
     cells: Cells,
@@ -156,36 +171,53 @@ class Board {
   ) {
     this.#cells = cells;
     this.#weight = weight;
-    this.#before = cells.looked;
-    const placed = ({ steps }: Graph): Placed[][] =>
-      steps.map(({ gaps }) =>
-        gaps.map(({ gap, times }) => ({ gap, times, place: this.#cells.placeOf(gap) })),
-      );
-    this.#placed = { x: placed(x), y: placed(y) };
+    this.#before = cells.work;
     this.#rows = { x: new Array(x.steps.length), y: new Array(y.steps.length) };
   }
 
   /** Work done so far. */
   get work(): number {
-    return this.weighed + 4 * (this.#cells.looked - this.#before);
+    return this.#added + this.#cells.work - this.#before;
+  }
+
+  /** Note work done elsewhere. */
+  add(work: number): void {
+    this.#added += work;
   }
 
   other(graph: Graph): Graph {
     return graph.axis === 'x' ? this.y : this.x;
   }
 
-  #together(mine: readonly Placed[], theirs: readonly Placed[], axis: Axis): number {
-    const [xs, ys] = axis === 'x' ? [mine, theirs] : [theirs, mine];
-    let sum = 0;
-    for (const g of xs) {
-      for (const h of ys) {
-        const cell = this.#cells.cost(g.gap, h.gap, g.place, h.place);
-        sum += weighed(cell, this.#weight) * g.times * h.times;
-        if (sum === Number.POSITIVE_INFINITY) return sum;
+  /** Add to `sum` what the gaps of a step cost with every gap of the other axis. */
+  #gather(sum: Float64Array, axis: Axis, s: number): void {
+    const { starts, places, times } = this.#cells.strung[axis];
+    for (let k = starts[s] as number; k < (starts[s + 1] as number); k += 1) {
+      const column = this.#cells.column(axis, places[k] as number);
+      const n = times[k] as number;
+      for (let i = 0; i < sum.length; i += 1) {
+        sum[i] = (sum[i] as number) + weighed(column[i] as number, this.#weight) * n;
       }
+      this.#added += sum.length;
     }
-    this.weighed += xs.length * ys.length;
-    return sum;
+  }
+
+  /** What steps of one axis cost together with each step of the other. */
+  #together(graph: Graph, steps: readonly number[]): Float64Array {
+    const other = this.#cells.strung[this.other(graph).axis];
+    const { starts, places, times } = other;
+    const gaps = new Float64Array(other.gaps.length);
+    for (const s of steps) this.#gather(gaps, graph.axis, s);
+    const row = new Float64Array(starts.length - 1);
+    for (let i = 0; i < row.length; i += 1) {
+      let sum = 0;
+      for (let k = starts[i] as number; k < (starts[i + 1] as number); k += 1) {
+        sum += (gaps[places[k] as number] as number) * (times[k] as number);
+      }
+      row[i] = sum;
+    }
+    this.#added += places.length + row.length;
+    return row;
   }
 
   /** What a step costs together with each step of the other axis. */
@@ -193,22 +225,14 @@ class Board {
     const rows = this.#rows[graph.axis];
     const known = rows[s];
     if (known) return known;
-    const mine = this.#placed[graph.axis][s] as readonly Placed[];
-    const others = this.#placed[this.other(graph).axis];
-    const row = new Float64Array(others.length);
-    for (let i = 0; i < row.length; i += 1) {
-      row[i] = this.#together(mine, others[i] as readonly Placed[], graph.axis);
-    }
+    const row = this.#together(graph, [s]);
     rows[s] = row;
-    this.weighed += others.length;
     return row;
   }
 
-  /** The sum of the rows of a path. */
+  /** What a path costs together with each step of the other axis. */
   rowsOf(graph: Graph, path: readonly number[]): Float64Array {
-    const sum = new Float64Array(this.other(graph).steps.length);
-    for (const s of path) addInto(sum, this.row(graph, s));
-    return sum;
+    return this.#together(graph, path);
   }
 }
 
@@ -308,7 +332,7 @@ class Enumeration {
   #weigh(begun: Begun): void {
     const rows = begun.rows.slice();
     addInto(rows, this.board.row(this.graph, begun.last));
-    this.board.weighed += 4 * rows.length;
+    this.board.add(CELL * rows.length);
     const path = shortest(this.#other, rows);
     const least = begun.own + (this.#end[begun.node] as number) + path.cost;
     if (begun.node < this.graph.nodes - 1) {

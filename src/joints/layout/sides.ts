@@ -10,6 +10,7 @@ import { type Corner, cornersOf, doubleArea } from '../../geometry/polygon';
 import { Decimal, PI, ZERO } from '../../quantity/decimal';
 import { canonicalValue } from '../../quantity/quantity';
 import { type Spot, spot } from './orthogonal';
+import { directionAt } from './unit-circle';
 
 /** The arc that a side runs along: positive turns run anticlockwise. */
 interface Bow {
@@ -26,10 +27,8 @@ export interface Side {
   readonly bow: Bow | undefined;
 }
 
-const unit = (angle: Decimal): Corner => ({ x: Decimal.cos(angle), y: Decimal.sin(angle) });
-
 const around = ({ centre, radius, start, turn }: Bow, part: Decimal): Corner => {
-  const way = unit(start.plus(turn.times(part)));
+  const way = directionAt(start.plus(turn.times(part)));
   return { x: centre.x.plus(radius.times(way.x)), y: centre.y.plus(radius.times(way.y)) };
 };
 

@@ -17,6 +17,7 @@ import { STRAIGHT, same, type Turn } from './exact';
 import { type Pose, poseOf, startsOf } from './pose';
 import { circleSides, KINK, movedSides, type Side, sidesOf, straightSides } from './sides';
 import type { Axis } from './space';
+import { directionAt } from './unit-circle';
 
 /** What a straight joint is. */
 export type FixedType = 'contraction' | 'construction' | 'isolation';
@@ -138,7 +139,8 @@ function turnsFor(ring: readonly Corner[], direction: Quantity<'angle'> | undefi
     const degrees = canonicalValue(direction);
     if (degrees.mod(90).isZero()) return [STRAIGHT];
     const radians = degrees.mod(180).times(PI).div(180);
-    return [{ cos: Decimal.cos(radians), sin: Decimal.sin(radians) }];
+    const { x: cos, y: sin } = directionAt(radians);
+    return [{ cos, sin }];
   }
   return alongAxes(ring) ? [STRAIGHT] : longestSides(ring);
 }

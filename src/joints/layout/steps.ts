@@ -51,7 +51,7 @@ export interface Steps {
 const GAP_LIMIT = 8000;
 
 /** Above this many lines placed all numbers of panels are too many to try. */
-const LINES_LIMIT = 60_000;
+const LINES_LIMIT = 40_000;
 
 /** Of steps over many anchors: panels beyond the fewest, and how far a step may reach, in spacings. */
 const LIKELY = 2;
@@ -62,7 +62,7 @@ const FEW_GAPS = 4000;
 const SHORT_REACH = 1.6;
 
 class Maker {
-  readonly #gaps = new Map<string, Gap>();
+  readonly #gaps = new Map<number, Map<number, Gap>>();
   readonly #lengths = new Map<number, number>();
   readonly #anchors: readonly Anchor[];
   made = 0;
@@ -90,9 +90,12 @@ class Maker {
   /** One gap stands for all with its key. */
   #gap(lo: number, hi: number): Gap {
     const gap = this.space.gap(this.axis, lo, hi);
-    const known = this.#gaps.get(gap.key);
+    const [a, b] = gap.key;
+    const alike = this.#gaps.get(a) ?? new Map<number, Gap>();
+    this.#gaps.set(a, alike);
+    const known = alike.get(b);
     if (known) return known;
-    this.#gaps.set(gap.key, gap);
+    alike.set(b, gap);
     return gap;
   }
 

@@ -9,12 +9,13 @@ import { type Corner, doubleArea } from '../../geometry/polygon';
 import { Decimal, ZERO } from '../../quantity/decimal';
 import { Chain } from './chain';
 import { partWay } from './fan-plan';
-import { type Ladder, ladderOf, type Rails, type Rung } from './ladder';
+import { type Ladder, ladderOf, type Rails, type Rung, Work } from './ladder';
 import type { Laid, LaidJoint, LaidPanel } from './laid';
 import type { Spot } from './orthogonal';
 import type { Limits, PanelRule } from './rules';
 import { KINK, type Piece, pieceOf, reversed, turnBetween } from './sides';
 import type { Site } from './site';
+import { directionAt } from './unit-circle';
 
 const MOST_ENDS = 12;
 const MOST_PIECES = 240;
@@ -64,7 +65,9 @@ function stripBetween(pieces: readonly Piece[], i: number, j: number): Strip | u
   const all = [...widths, (pieces[i] as Piece).length, (pieces[j] as Piece).length];
   const even = all.every((w) => w >= WIDTHS.least * mean && w <= WIDTHS.most * mean);
   const slim = (a.length + b.length) / 2 / mean;
-  return even && slim >= LEAST_LENGTH ? { rails: { a, b, closed: false, left: 1 }, slim } : undefined;
+  return even && slim >= LEAST_LENGTH
+    ? { rails: { a, b, closed: false, left: 1, work: new Work() }, slim }
+    : undefined;
 }
 
 /** The outline as a strip, the longest for its width where it is one in several ways. */
@@ -90,7 +93,7 @@ function deckOf(site: Site): Rails | undefined {
   if (site.sides.length + opening.sides.length > MOST_PIECES) return undefined;
   const a = new Chain(opening.sides.map(pieceOf), true);
   const b = new Chain(site.sides.map(pieceOf), true);
-  return { a, b, closed: true, left: -1 };
+  return { a, b, closed: true, left: -1, work: new Work() };
 }
 
 /** Numbers of cuts around a round opening beyond the fewest that are looked at, and ways to turn them. */
@@ -132,7 +135,7 @@ interface Path {
 }
 
 const bowArea = (radius: Decimal, turn: Decimal): Decimal =>
-  radius.times(radius).times(turn.minus(Decimal.sin(turn)));
+  radius.times(radius).times(turn.minus(directionAt(turn).y));
 
 /** The run of a chain from one place to a later one. */
 function pathAlong(chain: Chain, from: number, to: number): Path {
@@ -164,6 +167,7 @@ interface BandArc {
 class Drawn {
   readonly #a: readonly Corner[];
   readonly #b: readonly Corner[];
+  readonly #edges = new Map<string, Path>();
 
   constructor(readonly ladder: Ladder) {
     const { rails, rungs } = ladder;
@@ -190,8 +194,15 @@ class Drawn {
     return { centre: bow.centre, radius, turn: bow.turn.times(new Decimal((t.a - r.a) / p.length)) };
   }
 
-  /** One side of a panel, from a rung to the next. */
+  /** One side of a panel, from a rung to the next; two panels share it. */
   edge(rung: number, band: number): Path {
+    const key = `${rung} ${band}`;
+    const path = this.#edges.get(key) ?? this.#edge(rung, band);
+    this.#edges.set(key, path);
+    return path;
+  }
+
+  #edge(rung: number, band: number): Path {
     const { rails, rungs, bands } = this.ladder;
     const [r, t] = [rungs[rung] as Rung, rungs[rung + 1] as Rung];
     if (band === 0) return pathAlong(rails.a, r.a, t.a);

@@ -1,13 +1,13 @@
 /** What a joint plan takes: saw passes and time, isolation board, backer rod, sealant, dowels. */
 import { Decimal } from '../../quantity/decimal';
-import * as faults from '../../quantity/faults';
 import { constant, length, ratio } from '../../quantity/make';
 import { canonicalValue, type Quantity } from '../../quantity/quantity';
-import { refuse } from '../../reckoning/calculation';
 import { wholeNumber } from '../../reckoning/fields';
+import { withinLimit } from '../../reckoning/limits';
 import type { Pad } from '../../reckoning/pad';
 import { COMMON_PRACTICE, UFGS_WALK_JOINTS } from '../../reckoning/source';
 import type { Laid } from './laid';
+import { DOWELS, PASSES } from './most';
 import { type SawOrder, sawOrder } from './saw-order';
 
 type Length = Quantity<'length'>;
@@ -88,8 +88,6 @@ export interface TakenOff {
 
 const BOARD = constant(() => length('1/2 in'));
 const ROD_OVER_WIDTH = constant(() => ratio('1.25:1'));
-const MOST_PASSES = 100;
-const MOST_DOWELS = 100_000;
 
 function passesOf({ depthPerPass }: TakeOffInput, depth: Length, pad: Pad): Count {
   if (!depthPerPass) {
@@ -103,8 +101,7 @@ function passesOf({ depthPerPass }: TakeOffInput, depth: Length, pad: Pad): Coun
     return wholeNumber(1);
   }
   const passes = depth.upTo(depthPerPass).over(depthPerPass);
-  if (passes.greaterThan(ratio(`${MOST_PASSES}:1`)))
-    refuse('depthPerPass', faults.tooMany('the passes', MOST_PASSES));
+  withinLimit(PASSES, passes.toNumber(':1'), 'depthPerPass');
   const p = wholeNumber(Math.round(passes.toNumber(':1')));
   return pad.step('passes in each joint', 'p = ceil(k ÷ q)', { k: depth, q: depthPerPass }, p);
 }
@@ -166,7 +163,7 @@ function dowelsOf({ dowelSpacing: s }: TakeOffInput, { laid }: Planned): Count |
   const each = laid.joints
     .filter((j) => j.type === 'construction')
     .reduce((sum, j) => sum.plus(j.length.div(spacing).minus('1e-20').ceil()), new Decimal(0));
-  if (each.greaterThan(MOST_DOWELS)) refuse('dowelSpacing', faults.tooMany('the dowels', MOST_DOWELS));
+  withinLimit(DOWELS, each.toNumber(), 'dowelSpacing');
   return wholeNumber(each.toNumber());
 }
 

@@ -1,0 +1,26 @@
+/** How large a slab is planned at once. */
+import type { Limit } from '../../reckoning/limits';
+
+/** A floor of ten acres in panels of 12 ft. */
+export const PANELS: Limit = { of: 'a joint plan in panels', most: 3_000 };
+
+/** Along a walk, or across a floor. */
+export const SIDE_BY_SIDE: Limit = { of: 'a joint plan in joints side by side', most: 1_500 };
+
+/** Corners and openings of a slab with sides in two directions. */
+export const SQUARE_CORNERS: Limit = {
+  of: 'a slab with sides in two directions, in corners and openings,',
+  most: 300,
+};
+
+/** Corners and openings of other slabs: they take more work. */
+export const SLANTED_CORNERS: Limit = {
+  of: 'a slab with slanted sides, in corners and openings,',
+  most: 160,
+};
+
+/** Passes of a saw in one joint. */
+export const PASSES: Limit = { of: 'a joint in passes of the saw', most: 100 };
+
+/** Dowels of one slab. */
+export const DOWELS: Limit = { of: 'a slab in dowels', most: 100_000 };
