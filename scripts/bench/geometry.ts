@@ -44,9 +44,4 @@ export const ratios: readonly (readonly [string, string, string])[] = [
     'slabVolume, 1000 corners from text',
     'growth from 1,000 to 10,000 corners',
   ],
-  [
-    'slabVolume, 100000 corners from text',
-    'slabVolume, 10000 corners from text',
-    'growth from 10,000 to 100,000 corners',
-  ],
 ];
