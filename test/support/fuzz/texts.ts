@@ -150,7 +150,9 @@ function objectionTo(text: string, d: Measured, q: Quantity, wanted: number | un
   if (apart === undefined && wanted !== undefined) return `is read as ${q.toString()}, and apart not at all`;
   if (wanted !== undefined && Math.abs(found - wanted) > 0.05 * Math.abs(wanted) + 0.002)
     return `reads as ${found}, written for ${wanted}`;
-  return readable(found) ? showingObjection(q) : undefined;
+  // A tenth of a degree is the last that is shown of a temperature: below it two roundings may differ.
+  const degrees = d.startsWith('temperature') && Math.abs(found) < 0.1;
+  return readable(found) && !degrees ? showingObjection(q) : undefined;
 }
 
 function readingRun(dice: Chance): Outcome {
