@@ -5,6 +5,7 @@ import type Geometry from 'jsts/org/locationtech/jts/geom/Geometry.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import BufferOp from 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js';
 import BufferParameters from 'jsts/org/locationtech/jts/operation/buffer/BufferParameters.js';
+import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
 import IsValidOp from 'jsts/org/locationtech/jts/operation/valid/IsValidOp.js';
 
@@ -36,6 +37,20 @@ export function inset(ring: Ring, w: number): { area: number; corners: number; r
     rings,
   };
 }
+
+const gapOf = (a: Geometry, b: Geometry): number => DistanceOp.distance(a, b) as number;
+
+/** True where a ring lies within another and touches it nowhere. */
+export function clearWithin(inner: Ring, outer: Ring): boolean {
+  const edge = factory.createLinearRing(
+    [...outer, outer[0] as [number, number]].map(([x, y]) => new Coordinate(x, y)),
+  );
+  const hole = polygonOf(inner);
+  return gapOf(hole, polygonOf(outer)) === 0 && gapOf(hole, edge as unknown as Geometry) > 0;
+}
+
+/** True where two rings share no point. */
+export const clearOf = (a: Ring, b: Ring): boolean => gapOf(polygonOf(a), polygonOf(b)) > 0;
 
 export const oracle = {
   area: (ring: Ring): number => polygonOf(ring).getArea(),

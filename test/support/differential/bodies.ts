@@ -461,7 +461,7 @@ function footing(site: Site): Part {
     }
     default: {
       const tiers = Array.from({ length: site.between(2, 4) }, (_, i) => ({
-        length: site.length(2.1 / (i + 1), 2.9 / (i + 1)),
+        length: site.length(2.3 / (i + 1), 2.9 / (i + 1)),
         width: site.length(1.1 / (i + 1), 1.4 / (i + 1)),
         depth: site.length(0.1, 0.4),
       }));

@@ -5,7 +5,7 @@
 import { excavation, slabVolume } from '../../../src/index';
 import { depthIn } from '../../steel/outlines';
 import { hasFlatCorner } from '../outlines';
-import { inset, oracle } from '../planar';
+import { clearOf, clearWithin, inset, oracle } from '../planar';
 import { decimalOf } from './bodies';
 import type { Site } from './draw';
 import {
@@ -334,11 +334,54 @@ function others(site: Site): Compared {
   );
 }
 
+/** Openings on the lines that corners lie on, so that many touch an edge, a corner or each other. */
+function touching(site: Site): Compared {
+  const plan = drawnPlan(site, ['box', 'staircase', 'comb', 'corridor', 'star']);
+  const marks = ([0, 1] as const).map((k) => [...new Set(plan.ring.map((p) => p[k]))].sort((a, b) => a - b));
+  const [[x0, x1], [y0, y1]] = [extent(plan.ring, 0), extent(plan.ring, 1)];
+  const side = (k: 0 | 1, low: number, high: number): [number, number] => {
+    const some = (): number =>
+      site.maybe() ? site.dice.pick(marks[k] as number[]) : Math.round(low + site.dice.next() * (high - low));
+    const [a, b] = [some(), some()];
+    return a === b ? [a, a + 1 + Math.round((high - low) / 9)] : [Math.min(a, b), Math.max(a, b)];
+  };
+  const boxes = Array.from({ length: site.between(1, 2) }, (): Ring => {
+    const [[a, b], [c, d]] = [side(0, x0, x1), side(1, y0, y1)];
+    return [
+      [a, c],
+      [b, c],
+      [b, d],
+      [a, d],
+    ];
+  });
+  const input = {
+    outline: polygonText(plan, plan.ring),
+    openings: boxes.map((ring) => polygonText(plan, ring)),
+    thickness: '100 mm',
+  };
+  const [first, second] = boxes as [Ring, Ring?];
+  const clear = boxes.every((ring) => clearWithin(ring, plan.ring)) && (!second || clearOf(first, second));
+  const attempt = slabVolume.attempt(input);
+  if (attempt.ok !== clear) {
+    const said = attempt.ok ? 'accepted' : attempt.error.message;
+    return {
+      figures: 1,
+      deviation: 0,
+      input,
+      disagreements: [`ours: ${said}; jsts: ${clear ? 'clear' : 'not clear'}`],
+    };
+  }
+  if (!clear) return { figures: 1, deviation: 0, input, disagreements: [] };
+  const area = boxes.reduce((left, ring) => left.minus(areaOf(plan, ring)), areaOf(plan, plan.ring));
+  return held(slabVolume, input, { area, volume: area.over(10) }, DIGITS);
+}
+
 export const PLANAR: readonly ((site: Site) => Compared)[] = [
   slab,
   edge,
   margin,
   crossing,
+  touching,
   measuredOtherwise,
   arcs,
   others,

@@ -210,7 +210,7 @@ function probed(site: Site): Compared {
 }
 
 /** True where a corner of one triangle lies on the circle of its neighbor, within what binary numbers know. */
-function fourOnACircle(spots: readonly Depth[], triangles: Uint32Array): boolean {
+export function fourOnACircle(spots: readonly Depth[], triangles: Uint32Array): boolean {
   for (let t = 0; t < triangles.length; t += 3) {
     const [a, b, c] = [0, 1, 2].map((j) => spots[triangles[t + j] as number] as Depth) as [
       Depth,
