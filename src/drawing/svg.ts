@@ -60,7 +60,8 @@ const MARGIN = 22;
 const PLAN_SIZE = 180;
 
 /** A frame that fits these points on a page about 220 mm wide. */
-export function frameFor(points: readonly PlanPoint[]): Frame {
+export function frameFor(given: readonly PlanPoint[]): Frame {
+  const points = given.length > 0 ? given : [{ x: 0, y: 0 }];
   let [x0, x1, y0, y1] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const { x, y } of points) {
     [x0, x1, y0, y1] = [Math.min(x0, x), Math.max(x1, x), Math.min(y0, y), Math.max(y1, y)];

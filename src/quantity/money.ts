@@ -14,6 +14,9 @@ type Money = Quantity<'money'>;
 
 const MONEY = /^([+-])? ?(?:([A-Z]{3}) ?)?(\d[\d,]*(?:\.\d*)?|\.\d+)(?: ?([A-Z]{3}))?$/;
 
+/** Digits and fractions set small, which are no digits of an amount. */
+const SMALL = /[\u00b2\u00b3\u00b9\u00bc-\u00be\u2070-\u2089\u2150-\u215e]/;
+
 function amount(number: string, minus: boolean, code: string, what: string): Money | Fault {
   if (!isCurrency(code)) return faults.unknownUnit(what, code, 'money');
   const value = plainNumber(number, what);
@@ -26,7 +29,7 @@ function readText(text: string, what: string): Money | Fault {
   const tidied = tidy(text);
   if (tidied === '') return faults.missing(what, faults.exampleOf('money'));
   const [, sign, before, number, after] = MONEY.exec(tidied) ?? [];
-  if (number === undefined) return faults.unreadable(what, text, 'money');
+  if (number === undefined || SMALL.test(text)) return faults.unreadable(what, text, 'money');
   const code = before ?? after;
   if (code === undefined || (before && after)) return faults.missingUnit(what, 'money');
   return amount(number, sign === '-', code, what);

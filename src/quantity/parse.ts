@@ -31,11 +31,11 @@ const VULGAR = /[\u00bc-\u00be\u2150-\u215e]/g;
 /** A fraction set small: raised digits over lowered or plain ones. */
 const RAISED = /([\u00b2\u00b3\u00b9\u2070\u2074-\u2079]+)\s*[\u2044/]\s*([\u2080-\u2089\d]+)/g;
 
-/** Digits right behind a fraction sign: `12½5 in`, `10½6"`. */
-const BEHIND_FRACTION = /([\u00bc-\u00be\u2080-\u2089\u2150-\u215e])(\d)/;
+/** Digits right behind a fraction sign or a raised digit: `12½5 in`, `10½6"`, `²5 in`. */
+const BEHIND_FRACTION = /([\u00b2\u00b3\u00b9\u00bc-\u00be\u2070-\u2089\u2150-\u215e])(\.?\d)/;
 
-/** A raised digit behind a number is a power, a footnote or a slip: never a digit of the number. */
-const POWER_OF_NUMBER = /(\d)[\u00b2\u00b3\u00b9\u2070\u2074-\u2079](?!\s*[\u2044/])/;
+/** A raised or lowered digit behind a number is a power, a footnote or a slip: never a digit of the number. */
+const POWER_OF_NUMBER = /(\d)[\u00b2\u00b3\u00b9\u2070-\u2089](?!\s*[\u2044/])/;
 
 /** A point behind a unit and before a digit may end the unit or begin a decimal. */
 const POINT_BETWEEN = /([A-Za-z'"])\.(\d)/;
@@ -304,7 +304,9 @@ function misfit(
 
 function joined(parts: readonly { value: Decimal; unit: Unit }[], sign: 1 | -1): Reading {
   const [first, second] = parts as [{ value: Decimal; unit: Unit }, { unit: Unit }?];
-  if (!second) return { value: canonical(first.value.times(sign), first.unit), unit: first.unit };
+  // Not a product with the sign, which would round what has more digits than are kept.
+  if (!second)
+    return { value: canonical(sign < 0 ? first.value.neg() : first.value, first.unit), unit: first.unit };
   const value = parts.reduce((sum, p) => sum.plus(canonical(p.value, p.unit)), ZERO).times(sign);
   const feetInches = first.unit.id === 'ft' && second.unit.id === 'in';
   return { value, unit: feetInches ? (unitOf('length', 'ft-in') as Unit) : first.unit };

@@ -369,7 +369,7 @@ export class Quantity<D extends Dimension = Dimension> {
 
   #unitNamed(given: string): Unit {
     // What is no text may be a trap when made into one.
-    const id = typeof given === 'string' ? given : typeof given;
+    const id = typeof given === 'string' ? given : 'no text';
     if (this.dimension === 'money') {
       if (id === this.#unit.id) return this.#unit;
       return fail(faults.currencyMismatch(this.#unit.id, id));

@@ -210,7 +210,9 @@ export type Shape = Record<string, Field<unknown>>;
 /** Read an object within another input, as zod would: every field, then keys that are not known. */
 function readObject(shape: Shape, input: unknown, report: Report): Record<string, unknown> | undefined {
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
-    report(faults.wrongType('it', input === undefined ? 'given' : 'an object'));
+    const names = Object.keys(shape).filter((name) => !optionals.has(shape[name] as object));
+    const wanted = names.length > 0 ? `an object with ${names.join(', ')}` : 'an object';
+    report(faults.wrongType('it', input === undefined ? 'given' : wanted));
     return undefined;
   }
   const given = input as Record<string, unknown>;

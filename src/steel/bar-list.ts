@@ -155,7 +155,8 @@ function buy(bars: readonly BarMark[], { stock, step }: Buying): Bought {
   const problem: CutProblem = {
     weights: list.map(([steps]) => steps),
     demand: list.map(([, n]) => n),
-    capacities: [canonicalValue(stock).div(each).floor().toNumber()],
+    // As the pieces are counted, so that a piece as long as the stock is one that it holds.
+    capacities: [canonicalValue(stock).div(each).toDecimalPlaces(6).floor().toNumber()],
     costs: [1],
   };
   if (list.length <= SEARCHED_LENGTHS) {

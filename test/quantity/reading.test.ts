@@ -246,6 +246,7 @@ describe('edges of what is read', () => {
     expect(() => money(length('1 ft') as unknown as string)).toThrow('must be a money such as');
     expect(() => money(`${'9'.repeat(46)} USD`)).toThrow('larger than');
     expect(() => money('twelve USD')).toThrow('cannot be read');
+    expect(() => money('12.50² USD')).toThrow('cannot be read');
   });
 });
 
@@ -394,6 +395,8 @@ describe('text that reads two ways', () => {
     ['12ft.6in.', '12ft 6in.', '12ft 0.6in.'],
     ['10² ft', '102 ft', '10 ft'],
     ['5 ft -6 in', '5 ft 6 in', '5 ft less 6 in'],
+    ['12₂ ft', '122 ft', '12 ft'],
+    ['²12 ft', '212 ft', '2 and 12 ft'],
   ])('%s is %s or %s', (text, first, second) => {
     expect(() => length(text)).toThrow(`"${text}": "${first}" or "${second}"; write the one that is meant`);
   });

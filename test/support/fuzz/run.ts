@@ -2,7 +2,9 @@
 import { inspect } from 'node:util';
 import { chance } from '../relations/random';
 import { calculationTargets } from './calculations';
+import { quantityTargets } from './quantities';
 import type { Objection, Target } from './target';
+import { textTargets } from './texts';
 
 /** A share of the executions of one target. */
 export interface Chunk {
@@ -37,7 +39,7 @@ function targetOf(id: string): Target {
   return targets.get(id) as Target;
 }
 
-export const allTargets = (): Target[] => [...calculationTargets()];
+export const allTargets = (): Target[] => [...calculationTargets(), ...textTargets(), ...quantityTargets()];
 
 /** Objections that differ by numbers and names only are of one kind. */
 const kindOf = (said: string): string =>

@@ -105,9 +105,12 @@ function roomOf(gives: string): number {
 
 /** How far the outcome may move because the numbers put in are printed to ten digits. */
 function moved(put: Numbers, found: number): number {
-  return put.rooms.reduce((sum, off, i) => {
+  // Binary numbers tip a ceiling or a floor at their sixteenth digit.
+  const tips = /ceil|floor/.test(put.skeleton);
+  return put.rooms.reduce((sum, room, i) => {
+    const off = tips ? Math.max(room, 1e-12 * Math.abs(put.values[i] as number)) : room;
     if (off === 0) return sum;
-    return sum + Math.abs(value(put, i, off) - found);
+    return sum + Math.max(...[off, -off].map((by) => Math.abs(value(put, i, by) - found)));
   }, 0);
 }
 

@@ -86,12 +86,12 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
   angle: [b('deg', Math.PI / 180, 'degrees', '°')],
   time: [b('s', 1, 'sec'), b('min', 60, 'minutes'), b('h', 3600, 'hours', 'hr'), b('day', 86_400, 'days')],
   temperature: [c('degF', 1, '°F', 'F'), m('degC', 1.8, '°C', 'C')],
-  'temperature-difference': [c('degF', 1, '°F'), m('degC', 1.8, '°C')],
+  'temperature-difference': [c('degF', 1, '°F', 'F'), m('degC', 1.8, '°C', 'C')],
   speed: [
     m('m/s', 1),
     c('mph', 1609.344 / 3600),
     c('ft/s', FT, 'fps'),
-    m('km/h', 1 / 3.6, 'kph'),
+    m('km/h', 1 / 3.6, 'kph', 'kmh'),
     c('in/h', IN / 3600),
     m('mm/h', 0.001 / 3600),
   ],
@@ -122,5 +122,8 @@ export const MEASURED = Object.keys(UNITS) as (keyof typeof UNITS)[];
 export type Measured = keyof typeof UNITS;
 
 /** A temperature is on a scale: its SI number here is that of degrees Fahrenheit. */
+export const toSi = (d: Measured, unit: UnitNote, n: number): number =>
+  d === 'temperature' && unit.name === 'degC' ? n * 1.8 + 32 : n * unit.si;
+
 export const fromSi = (d: Measured, unit: UnitNote, si: number): number =>
   d === 'temperature' && unit.name === 'degC' ? (si - 32) / 1.8 : si / unit.si;
