@@ -228,23 +228,24 @@ function show({ mutant, verdict }: Judged): string {
 const leastOf = (file: string): number =>
   /^src\/(geometry|solve|quantity|reckoning)\//.test(file) ? 0.9 : 0.8;
 
-/** Too few killed, in one of the two kinds of folders; a stray one or two that survive say nothing. */
-function failsGate(judged: readonly Judged[]): boolean {
+/**
+ * Clearly too few killed, in one of the two kinds of folders: even the upper end of the interval lies below
+ * what is asked. What was not tried on all tests that pass it is left open.
+ */
+function failsGate(all: readonly Judged[]): boolean {
+  const judged = all.filter(({ verdict }) => verdict.is !== 'survived' || verdict.all);
   return [0.8, 0.9].some((least) => {
     const kind = judged.filter(({ mutant }) => leastOf(mutant.file) === least);
-    const alive = kind.filter(lives).length;
-    const fails = alive > 2 && (kind.length - alive) / kind.length < least;
-    if (fails)
-      console.log(
-        `below ${percent(least)}: ${percent((kind.length - alive) / kind.length)} of ${kind.length}`,
-      );
+    const killed = kind.filter((one) => !lives(one)).length;
+    const fails = interval(killed, kind.length, Number.MAX_SAFE_INTEGER)[1] < least;
+    if (fails) console.log(`clearly below ${percent(least)}: ${killed} of ${kind.length}`);
     return fails;
   });
 }
 
 const lives = ({ verdict }: Judged): boolean => verdict.is === 'survived' || verdict.is === 'no coverage';
 
-function report(all: Judged[], of: number): void {
+function report(all: Judged[], of: number, hurried: boolean): void {
   const judged = all.filter(({ verdict }) => verdict.is !== 'invalid');
   const count = (is: string): number => judged.filter(({ verdict }) => verdict.is === is).length;
   const hits = count('killed') + count('timeout');
@@ -260,7 +261,8 @@ function report(all: Judged[], of: number): void {
     `score ${percent(hits / judged.length)} of ${judged.length}, drawn from ${of} by seed ${options.seed}; 95 % interval ${percent(low)} to ${percent(high)}; ${Math.round(spent())} s`,
   );
   if (options.json) writeFileSync(options.json, JSON.stringify(judged, null, 1));
-  if (options.gate && failsGate(judged)) process.exitCode = 1;
+  if (hurried) console.log('not all tests were reached in time: what survived is left open');
+  else if (options.gate && failsGate(judged)) process.exitCode = 1;
 }
 
 async function main(): Promise<void> {
@@ -272,7 +274,8 @@ async function main(): Promise<void> {
   const { seen, unused } = await pass(crew, targets);
   console.log(`${seen.length} tests pass the code of ${targets.length} files; ${Math.round(spent())} s`);
   for (const line of unused) console.log(`not used: ${line}`);
-  report(await judge(crew, targets, sample, new Tests(targets, seen)), all.length);
+  const hurried = unused.some((line) => line.includes('not reached in time') || line.includes('cut off'));
+  report(await judge(crew, targets, sample, new Tests(targets, seen)), all.length, hurried);
   process.exit();
 }
 

@@ -58,7 +58,7 @@ function cornersOf(outline: Outline, { turns }: TurnedRing): Quantity<'ratio'> {
 }
 
 /** More corners than any pit has; spreading costs more than measuring. */
-export const SPREAD_CORNERS: Limit = { of: 'an outline to be spread, in corners,', most: 10_000 };
+export const SPREAD_CORNERS: Limit = { of: 'an outline to be spread, in corners,', most: 2000 };
 
 function ringWithTurns(outline: Outline): TurnedRing {
   const corners = ringOf(outline);

@@ -27,6 +27,7 @@ import {
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { type Field, fields, later, list, maybe, nothing, quantity, wholeNumber } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
@@ -138,11 +139,15 @@ const SPACING: Ordinary = {
   most: ['200 ft', '60 m'],
   source: COMMON_PRACTICE,
 };
-const PROBE_LIMIT = 10_000;
+const PROBES: Limit = { of: 'the probes', most: 5000 };
 /** Every probe is held against every corner. */
-const PAIR_LIMIT = 1_000_000;
+const PAIRS: Limit = { of: 'corners times probes', most: 1_000_000 };
 /** Every triangle is clipped by a hollow outline. */
-const HOLLOW_LIMIT = 2000;
+const HOLLOW: Limit = { of: 'the corners of an outline that is hollow somewhere', most: 2000 };
+const HOLLOW_PAIRS: Limit = {
+  of: 'corners times probes where the outline is hollow somewhere',
+  most: 200_000,
+};
 
 const probes = (): Field<Probe[]> =>
   list(
@@ -152,7 +157,7 @@ const probes = (): Field<Probe[]> =>
       depth: quantity('length', 'depth', 'not-negative', DEPTH),
     }),
     1,
-    PROBE_LIMIT,
+    PROBES.most,
   );
 
 const ROW_LIMIT = 100;
@@ -230,10 +235,10 @@ export function probedSurface(input: Parsed): ProbedSurface {
   const list = probesOf(input);
   if (shape.shape === 'ring') refuse('outline', faults.notServed('ring', 'a surface of probes'));
   const ring = ringOf(shape);
-  if (ring.length * list.length > PAIR_LIMIT)
-    refuse('probes', faults.tooMany('corners times probes', PAIR_LIMIT));
-  if (ring.length > HOLLOW_LIMIT && !isConvex(ring))
-    refuse('outline', faults.tooMany('the corners of an outline that is hollow somewhere', HOLLOW_LIMIT));
+  withinLimit(PROBES, list.length, 'grid.depths');
+  const hollow = !isConvex(ring);
+  withinLimit(hollow ? HOLLOW_PAIRS : PAIRS, ring.length * list.length, 'probes');
+  if (hollow) withinLimit(HOLLOW, ring.length, 'outline');
   const spots = spotsOf(list, ring);
   const probed = new Set(spots.map(placeKey));
   const bare = ring.filter((corner) => !probed.has(placeKey(corner)));
@@ -309,6 +314,7 @@ export const probedVolume: Calculation<ProbedVolumeInput, ProbedVolumeFigures> =
   title: 'Volume from depth probes',
   version: 1,
   sources: [CLOSED_FORM, COMMON_PRACTICE],
+  limits: [PROBES, HOLLOW, HOLLOW_PAIRS, PAIRS],
   input: probedFields,
   reckon,
 });

@@ -34,6 +34,7 @@ import {
   wholeNumber,
   word,
 } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
@@ -445,7 +446,12 @@ function bodyOf(wall: Wall, place: Place, least: Area | undefined, pad: Pad): Bo
   return { volume: all, gross: gross.times(n), plan: foot.times(n), formed: formed.times(n) };
 }
 
+/** Walls with more openings and pilasters than a street of houses has. */
+const IN_WALLS: Limit = { of: 'the openings and pilasters of all walls', most: 1000 };
+
 function reckon({ walls, deductFrom }: Parsed, pad: Pad): WallVolumeFigures {
+  const inWalls = walls.reduce((sum, w) => sum + (w.openings?.length ?? 0) + (w.pilasters?.length ?? 0), 0);
+  withinLimit(IN_WALLS, inWalls, 'walls');
   const bodies = walls.map((wall, i) => {
     const place = { name: `wall ${i + 1}`, path: `walls[${i}]` };
     return bodyOf(coreOf(wall, place, pad), place, deductFrom, pad);
@@ -557,6 +563,7 @@ export const wallVolume: Calculation<WallVolumeInput, WallVolumeFigures> = /*#__
   title: 'Volume of walls',
   version: 1,
   sources: [CLOSED_FORM],
+  limits: [IN_WALLS],
   input: door,
   reckon,
 });

@@ -20,7 +20,7 @@ export interface Place {
 export type Compare = (i: number, j: number) => boolean;
 
 /** Pairs of sides that are looked at before an outline is refused as too tangled. */
-const LOOKS = 60_000_000;
+const LOOKS = 5_000_000;
 
 /** More than four roundings of a product whose factors were rounded too. */
 const ROUNDING = 8e-15;
@@ -73,11 +73,12 @@ function clearlyTurns(flat: Flat, corner: number): boolean {
   return clearSide(flat, (corner + n - 1) % n, corner, (corner + 1) % n) !== 0;
 }
 
-/** A grid of square cells over the ring. */
+/** A grid of cells over the ring, as much longer than wide as its sides are. */
 interface Grid {
   readonly x0: number;
   readonly y0: number;
-  readonly cell: number;
+  readonly wide: number;
+  readonly high: number;
   readonly columns: number;
   readonly rows: number;
   /** What is added around a side so that rounding never puts it beside a cell that it touches. */
@@ -85,16 +86,28 @@ interface Grid {
 }
 
 function gridOver({ xs, ys, reach }: Flat): Grid {
-  let [x0, x1, y0, y1] = [Infinity, -Infinity, Infinity, -Infinity];
-  for (let i = 0; i < xs.length; i += 1) {
+  const n = xs.length;
+  let [x0, x1, y0, y1, dx, dy] = [Infinity, -Infinity, Infinity, -Infinity, 0, 0];
+  for (let i = 0, j = n - 1; i < n; j = i, i += 1) {
     const [x, y] = [xs[i] as number, ys[i] as number];
     [x0, x1, y0, y1] = [Math.min(x0, x), Math.max(x1, x), Math.min(y0, y), Math.max(y1, y)];
+    [dx, dy] = [dx + Math.abs(x - (xs[j] as number)), dy + Math.abs(y - (ys[j] as number))];
   }
-  const [wide, high] = [x1 - x0, y1 - y0];
+  const [width, height] = [x1 - x0, y1 - y0];
   // About one cell a side, and never more of them than that along a long thin outline.
-  const cell = Math.max(Math.sqrt((wide * high) / xs.length), Math.max(wide, high) / xs.length) || 1;
-  const cells = (length: number): number => Math.floor(length / cell) + 1;
-  return { x0, y0, cell, columns: cells(wide), rows: cells(high), hair: 1e-9 * cell + 1e-14 * reach };
+  const scale = Math.sqrt((width * height) / (dx * dy || 1) / n);
+  const wide = Math.max(dx * scale, width / n) || 1;
+  const high = Math.max(dy * scale, height / n) || 1;
+  const cells = (length: number, cell: number): number => Math.floor(length / cell) + 1;
+  return {
+    x0,
+    y0,
+    wide,
+    high,
+    columns: cells(width, wide),
+    rows: cells(height, high),
+    hair: 1e-9 * Math.min(wide, high) + 1e-14 * reach,
+  };
 }
 
 const within = (n: number, most: number): number => Math.max(0, Math.min(most - 1, n));
@@ -104,15 +117,15 @@ function visit({ xs, ys }: Flat, grid: Grid, i: number, at: (cell: number) => vo
   const next = (i + 1) % xs.length;
   const [ax, ay] = [(xs[i] as number) - grid.x0, (ys[i] as number) - grid.y0];
   const [dx, dy] = [(xs[next] as number) - grid.x0 - ax, (ys[next] as number) - grid.y0 - ay];
-  const { cell, columns, rows, hair } = grid;
-  const column = (x: number): number => within(Math.floor(x / cell), columns);
-  const row = (y: number): number => within(Math.floor(y / cell), rows);
+  const { wide, high, columns, rows, hair } = grid;
+  const column = (x: number): number => within(Math.floor(x / wide), columns);
+  const row = (y: number): number => within(Math.floor(y / high), rows);
   const [first, last] = [column(Math.min(ax, ax + dx) - hair), column(Math.max(ax, ax + dx) + hair)];
   // How far along the side its line is at x; across a side that stands upright, both ends.
   const along = (x: number): number => Math.max(0, Math.min(1, (x - ax) / dx));
   for (let c = first; c <= last; c += 1) {
     const upright = first === last || Math.abs(dx) <= hair;
-    const [p, q] = upright ? [0, 1] : [along(c * cell - hair), along((c + 1) * cell + hair)];
+    const [p, q] = upright ? [0, 1] : [along(c * wide - hair), along((c + 1) * wide + hair)];
     const [y, z] = [ay + p * dy, ay + q * dy];
     const top = row(Math.max(y, z) + hair);
     for (let r = row(Math.min(y, z) - hair); r <= top; r += 1) at(r * columns + c);

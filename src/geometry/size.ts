@@ -6,7 +6,7 @@ import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Outline } from './outline';
 
 /** More corners than a survey of a yard ever has. */
-export const CORNERS: Limit = { of: 'polygons together, in corners,', most: 100_000 };
+export const CORNERS: Limit = { of: 'polygons together, in corners,', most: 10_000 };
 /** More sides than anyone walks or tapes. */
 export const WALKED: Limit = { of: 'walked or taped sides together', most: 500 };
 export const OFFSETS: Limit = { of: 'offsets together', most: 1000 };

@@ -153,7 +153,7 @@ export interface Survey extends SpotArrays {
 }
 
 const SPOT_LIMIT = 20_000;
-export const ROWS: Limit = { of: 'the rows of points', most: 200_000 };
+export const ROWS: Limit = { of: 'the rows of points', most: 20_000 };
 const FORM_LIMIT = 200;
 const UNITS = ['ft', 'in', 'm', 'mm'] as const;
 const LARGEST = 1e9;

@@ -2,8 +2,9 @@
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity, unitShown } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
-import { type AnyBarSize, bySize, weightOf } from './bars';
+import { ALL_BARS, type AnyBarSize, bySize, weightOf } from './bars';
 import { metresLike } from './common';
 import type { CutProblem } from './cut-fill';
 import { firstFitBars } from './cut-first-fit';
@@ -46,7 +47,7 @@ const prefixOf = ({ layer, use }: Alike): string =>
   `${layer === 'bottom' ? 'B' : layer === 'top' ? 'T' : ''}${LETTERS[use]}`;
 
 /** The mark of each placed bar of a mat needs its group, so groups are kept by key. */
-export const keyOf = (mat: ParsedMat, { use, bent, steps }: MatBar): string =>
+export const keyOf = (mat: ParsedMat, { use, bent, steps }: Pick<MatBar, 'use' | 'bent' | 'steps'>): string =>
   `${mat.layer} ${use} ${sizeFor(mat, use)} ${bent ? 'follows-edge' : 'straight'} ${steps}`;
 
 /** So many cutting steps, as bars are written on a list. */
@@ -57,11 +58,11 @@ export const lengthOf = (steps: number, step: Length): Length =>
 export function grouped(laid: readonly Laid[], step: Length): Map<string, Alike> {
   const groups = new Map<string, Alike>();
   for (const { mat, placed } of laid) {
-    for (const placedBar of placed.bars) {
-      const { use, steps, bent } = placedBar;
-      const key = keyOf(mat, placedBar);
+    for (const alike of placed.counts) {
+      const { use, steps, bent, count } = alike;
+      const key = keyOf(mat, alike);
       const known = groups.get(key);
-      if (known) known.count += 1;
+      if (known) known.count += count;
       else {
         groups.set(key, {
           layer: mat.layer,
@@ -69,7 +70,7 @@ export function grouped(laid: readonly Laid[], step: Length): Map<string, Alike>
           bar: sizeFor(mat, use),
           shape: bent ? 'follows-edge' : 'straight',
           length: lengthOf(steps, step),
-          count: 1,
+          count,
         });
       }
     }
@@ -92,9 +93,14 @@ const ORDER: readonly MarkUse[] = [
 const rank = ({ layer, use }: Alike): number =>
   ORDER.indexOf(use) + (layer === 'bottom' ? 0 : layer === 'top' ? 10 : 20);
 
+/** What tells two bars of one use and length apart: the order in which they were found must not. */
+const nameOf = ({ bar, shape }: Alike): string => `${ALL_BARS.indexOf(bar) + ALL_BARS.length} ${shape}`;
+
 /** In the order of the list, each with its mark. */
 export function marked(groups: readonly Alike[]): Map<Alike, string> {
-  const order = [...groups].sort((a, b) => rank(a) - rank(b) || b.length.compareTo(a.length));
+  const order = [...groups].sort(
+    (a, b) => rank(a) - rank(b) || b.length.compareTo(a.length) || (nameOf(a) < nameOf(b) ? -1 : 1),
+  );
   const counts = new Map<string, number>();
   return new Map(
     order.map((group) => {
@@ -195,12 +201,16 @@ const nothing = ([first]: readonly BarMark[]): Length =>
 /** Counts together. */
 export const added = (counts: readonly Count[]): Count => counts.reduce((a, b) => a.plus(b), wholeNumber(0));
 
+/** Lengths and kinds of bar that one list tells apart. */
+export const MARK_LIMIT: Limit = { of: 'the list of bars in different lengths', most: 6000 };
+
 /** The figures of a bar list, but for what holds it. */
 export function listFigures(
   groups: readonly Alike[],
   buying: Buying,
   pad: Pad,
 ): Omit<RebarListFigures, 'ties' | 'tieWire' | 'supports' | 'cover'> {
+  withinLimit(MARK_LIMIT, groups.length, 'cutTo');
   const bars = markFigures(groups);
   const sizes = sizeTotals(bars, buying, pad);
   const zero = nothing(bars);

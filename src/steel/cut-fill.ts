@@ -110,6 +110,9 @@ function tabled(items: readonly Bundle[], pieces: number, greatest: number): Fil
 /** A search gives up after this many steps; the worth is then an upper estimate, so bounds stay true. */
 const SEARCH_STEPS = 200_000;
 
+/** So many it always has. */
+const LEAST_STEPS = 500;
+
 /** A step of the search costs about as much as so many table cells. */
 const STEP_COST = 20;
 
@@ -135,6 +138,11 @@ function searched(
   const current = weights.map(() => 0);
   let best = { worth: 0, pattern: [...current] };
   let steps = 0;
+  // What is left of the effort bounds each search too: one list may ask for very many.
+  const allowed = Math.min(
+    SEARCH_STEPS,
+    Math.max(LEAST_STEPS, (problem.effort?.left ?? Infinity) / STEP_COST),
+  );
   const promise = (at: number, room: number, worth: number): number => {
     const next = order[at];
     return next ? worth + (room * next.v) / next.w : worth;
@@ -142,19 +150,18 @@ function searched(
   const go = (at: number, room: number, worth: number): void => {
     if (worth > best.worth) best = { worth, pattern: [...current] };
     const item = order[at];
-    if (!item || steps > SEARCH_STEPS || promise(at, room, worth) <= best.worth) return;
+    if (!item || steps > allowed || promise(at, room, worth) <= best.worth) return;
     for (let n = Math.min(most[item.i] as number, Math.floor(room / item.w)); n >= 0; n -= 1) {
       steps += 1;
       current[item.i] = n;
       go(at + 1, room - n * item.w, worth + n * item.v);
-      if (steps > SEARCH_STEPS) break;
+      if (steps > allowed) break;
     }
     current[item.i] = 0;
   };
   go(0, capacity, 0);
   spend(problem, MAKING + steps * STEP_COST);
-  const ceiling =
-    steps > SEARCH_STEPS ? Math.max(best.worth, Math.ceil(promise(0, capacity, 0))) : best.worth;
+  const ceiling = steps > allowed ? Math.max(best.worth, Math.ceil(promise(0, capacity, 0))) : best.worth;
   return { ...best, ceiling };
 }
 

@@ -103,10 +103,11 @@ export function firstFitPlan(problem: CutProblem, demand: readonly number[]): Pl
 }
 
 /** Fill bar after bar as full as it goes, the longest piece left first; `push` favours long pieces. */
-function fullest(problem: CutProblem, demand: readonly number[], push: number): Batch[] {
+function fullest(problem: CutProblem, demand: readonly number[], push: number): Batch[] | undefined {
   const left = [...demand];
   const batches: Batch[] = [];
   while (unmet(left)) {
+    if (spent(problem)) return undefined;
     const batch = fullestBar(problem, left, push);
     take(left, batch.pattern, batch.bars);
     batches.push(batch);
@@ -137,7 +138,10 @@ const FULLEST_LIMIT = 400;
 function quickPlan(problem: CutProblem, demand: readonly number[]): Plan {
   const plain = firstFitPlan(problem, demand);
   if (plain.batches.length > FULLEST_LIMIT || spent(problem)) return plain;
-  return PUSHES.map((push) => planOf(problem, fullest(problem, demand, push))).reduce(cheaper, plain);
+  return PUSHES.reduce((best, push) => {
+    const batches = fullest(problem, demand, push);
+    return batches ? cheaper(best, planOf(problem, batches)) : best;
+  }, plain);
 }
 
 /** Above this many units the sums that costs can make are not tabled. */
@@ -234,8 +238,8 @@ function dive(
 }
 
 const DIVE_DEPTH = 60;
-/** Some seconds on a slow machine. */
-const EFFORT = 1e9;
+/** About half a second: what a list may take before the best plan found so far is given. */
+const EFFORT = 1e8;
 const DIVES = 6;
 /** Dives solve many linear programs; above this many lengths only one is made. */
 const MANY_LENGTHS = 60;

@@ -19,6 +19,7 @@ import {
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { silica } from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
+import { beyond, type Limit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE, DOWEL_FLOORS, DOWEL_PAVEMENTS } from '../reckoning/source';
 import { ALL_BARS, type AnyBarSize, weightOf } from './bars';
@@ -152,7 +153,8 @@ const PAVEMENTS: readonly Row[] = [
 ];
 
 const SPAN = { floors: ['5 in', '10 in'], pavements: ['6 in', '1000 in'] } as const;
-const DOWEL_LIMIT = 100_000;
+const DOWEL_LIMIT: Limit = { of: 'the joint in dowels', most: 100_000 };
+const BASKET_LIMIT: Limit = { of: 'the joint in baskets', most: 100_000 };
 const STEEL = constant(() => density('490 pcf'));
 const HOLE_MORE = constant(() => length('1/8 in'));
 const LOSS = constant(() => ratio('25%'));
@@ -224,8 +226,7 @@ function countDowels(input: Parsed, { spacing: s }: Dowel, pad: Pad): { n: Quant
   }
   const room = J.minus(c.times(TWO()));
   if (room.sign() < 0) return refuse('endDistance', faults.doesNotFit('twice the end distance', 'the joint'));
-  if (room.over(s).greaterThan(ratio(`${DOWEL_LIMIT}:1`)))
-    refuse('joint', faults.tooMany('the joint in dowels', DOWEL_LIMIT));
+  if (room.over(s).greaterThan(ratio(`${DOWEL_LIMIT.most}:1`))) beyond(DOWEL_LIMIT, 'joint');
   const n = steadyCount(room.upTo(s).over(s)).plus(ONE());
   return { n: pad.step('dowels', 'n = ceil((J − 2 × c) ÷ s) + 1', { J, c, s }, n), c };
 }
@@ -274,8 +275,7 @@ function drilled(input: Parsed, dowel: Dowel, n: Quantity<'count'>, pad: Pad): D
 
 function basketsOf({ joint: J, basketLength: B }: Parsed, pad: Pad): Quantity<'count'> | undefined {
   if (!B) return undefined;
-  if (J.over(B).greaterThan(ratio(`${DOWEL_LIMIT}:1`)))
-    refuse('basketLength', faults.tooMany('the joint in baskets', DOWEL_LIMIT));
+  if (J.over(B).greaterThan(ratio(`${BASKET_LIMIT.most}:1`))) beyond(BASKET_LIMIT, 'basketLength');
   return pad.step('baskets', 'b = ceil(J ÷ B)', { J, B }, steadyCount(J.upTo(B).over(B)));
 }
 
@@ -355,6 +355,7 @@ export const dowelLayout: Calculation<DowelLayoutInput, DowelLayoutFigures> = /*
   id: 'dowel-layout',
   title: 'Dowels or ties across a joint',
   version: 1,
+  limits: [DOWEL_LIMIT, BASKET_LIMIT],
   sources: [DOWEL_FLOORS, DOWEL_PAVEMENTS, TIE_BARS, TIE_STEEL, CLOSED_FORM],
   input: () =>
     fields({

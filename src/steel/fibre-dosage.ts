@@ -4,12 +4,12 @@
  * Weight is volume × dosage. Bags are rounded up for the pour and for a load, since a bag is emptied
  * whole into the truck.
  */
-import * as faults from '../quantity/faults';
-import { constant, density, ratio } from '../quantity/make';
+import { density, ratio } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
-import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { type Calculation, define } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { choice, fields, maybe, quantity } from '../reckoning/fields';
+import { beyond, type Limit } from '../reckoning/limits';
 import { isUnusual, type Ordinary, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ACI_FIBRE, COMMON_PRACTICE } from '../reckoning/source';
@@ -90,11 +90,11 @@ const DOSAGE: Record<FibreKind, Ordinary> = {
   macro: dosageOf('macro', ['1 lb/yd3', '0.6 kg/m3'], ['25 lb/yd3', '15 kg/m3']),
   steel: dosageOf('steel', ['8 lb/yd3', '5 kg/m3'], ['200 lb/yd3', '120 kg/m3']),
 };
-const BAG_LIMIT = constant(() => ratio('1000000:1'));
+const BAG_LIMIT: Limit = { of: 'the pour in bags', most: 1_000_000 };
 
 function bagsFor(mass: Quantity<'mass'>, bag: Quantity<'mass'>): Quantity<'count'> {
   const exact = mass.over(bag);
-  if (exact.greaterThan(BAG_LIMIT())) refuse('bag', faults.tooMany('the pour in bags', 1_000_000));
+  if (exact.greaterThan(ratio(`${BAG_LIMIT.most}:1`))) beyond(BAG_LIMIT, 'bag');
   return steadyCount(mass.upTo(bag).over(bag));
 }
 
@@ -153,6 +153,7 @@ export const fibreDosage: Calculation<FibreDosageInput, FibreDosageFigures> = /*
   id: 'fibre-dosage',
   title: 'Fibres for a pour',
   version: 1,
+  limits: [BAG_LIMIT],
   sources: [ACI_FIBRE],
   input: () =>
     fields({

@@ -41,39 +41,56 @@ export interface EdgeRule {
 /** Sides that meet at less than this share a bar. At fifteen degrees itself no last digit decides. */
 const SMOOTH = (15 * Math.PI) / 180 - 1e-9;
 
-/** Each side is looked at for each bar along an edge or across a corner: so many looks in all. */
-const LOOK_LIMIT = 60_000_000;
-/** And so many times one may come near the other. */
-const NEAR_LIMIT = 1_000_000;
+/** So many sides are looked at for all bars along edges or across corners. */
+const LOOK_LIMIT = 10_000_000;
+/** And so many times one of them may come near a bar. */
+const NEAR_LIMIT = 500_000;
 
 /** The outline that bars along its edges are kept within. */
 class Bounds {
   readonly #sides: Sides;
   readonly #clearing = new Clearing();
   readonly #cover: number;
+  readonly #facing: Uint32Array;
+  #count = 0;
   #looks = LOOK_LIMIT;
   #near = NEAR_LIMIT;
 
   constructor({ rings, cover }: EdgeRule) {
     this.#sides = sidesOf(rings, directionOf(0));
     this.#cover = cover;
+    this.#facing = new Uint32Array(this.#sides.count);
   }
 
-  /** Where a bar may lie on a line between two places along it. */
-  clear(direction: Direction, v: number, [from, to]: Stretch): Stretch[] {
-    const [clearing, cover] = [this.#clearing, this.#cover];
+  /** Look from now on only at the sides that come near lines from one place across a direction to another. */
+  face({ cos, sin }: Direction, low: number, high: number): void {
     const { count, u0: x0, v0: y0, u1: x1, v1: y1 } = this.#sides;
-    const { cos, sin } = direction;
-    this.#looks -= count;
+    const [bottom, top] = [low - this.#cover, high + this.#cover];
+    let facing = 0;
+    for (let i = 0; i < count; i += 1) {
+      const a = (y0[i] as number) * cos - (x0[i] as number) * sin;
+      const b = (y1[i] as number) * cos - (x1[i] as number) * sin;
+      if ((a < bottom && b < bottom) || (a > top && b > top)) continue;
+      this.#facing[facing] = i;
+      facing += 1;
+    }
+    this.#count = facing;
+  }
+
+  /** Where a bar may lie on a line that was faced, between two places along it. */
+  clear({ cos, sin }: Direction, v: number, [from, to]: Stretch): Stretch[] {
+    const [clearing, cover] = [this.#clearing, this.#cover];
+    const { u0: x0, v0: y0, u1: x1, v1: y1 } = this.#sides;
+    this.#looks -= this.#count;
     if (this.#looks < 0) throw new TooManyBars();
     // Across the line, places are measured from it.
     clearing.begin(0, cover);
     // Crossings before the stretch tell whether it begins inside, all of them whether it ends there.
     let [before, within] = [0, 0];
-    for (let i = 0; i < count; i += 1) {
+    for (let k = 0; k < this.#count; k += 1) {
+      const i = this.#facing[k] as number;
       const [ax, ay, bx, by] = [x0[i], y0[i], x1[i], y1[i]] as [number, number, number, number];
       const [a, b] = [ay * cos - ax * sin - v, by * cos - bx * sin - v];
-      if (Math.min(a, b) > cover || Math.max(a, b) < -cover) continue;
       const [p, q] = [ax * cos + ay * sin, bx * cos + by * sin];
       const at = crossingAt(p, a, q, b, 0);
       if (at < from) before += 1;
@@ -133,7 +150,9 @@ function besideEdge(
   const u = alongOf(direction, a);
   const v = acrossOf(direction, a) + rule.cover;
   const [from, to] = [u - reach(before, rule), u + long + reach(turn, rule)];
-  return from < to ? bounds.clear(direction, v, [from, to]) : [];
+  if (from >= to) return [];
+  bounds.face(direction, v, v);
+  return bounds.clear(direction, v, [from, to]);
 }
 
 interface Run {
@@ -241,24 +260,28 @@ const CORNER_GAP = 0.0762;
 export function cornerPaths(rule: EdgeRule, long: number, count: number): Path[] {
   const bounds = new Bounds(rule);
   const paths = rule.rings.flatMap((ring) =>
-    juttingCorners(ring).flatMap((corner) =>
-      Array.from({ length: count }, (_, k) =>
-        cornerPath(corner, rule.cover + k * CORNER_GAP, long, bounds),
-      ).flat(),
-    ),
+    juttingCorners(ring).flatMap((corner) => pathsAcross(corner, rule.cover, { long, count }, bounds)),
   );
   return paths.filter(longEnough(rule));
 }
 
-/** A bar across a corner, so far in front of it; none where that place is not in the slab. */
-function cornerPath({ at, direction }: Jutting, ahead: number, long: number, bounds: Bounds): Path[] {
-  const u = alongOf(direction, at);
-  const v = acrossOf(direction, at) + ahead;
-  const clear = bounds.clear(direction, v, [u - long / 2, u + long / 2]);
-  const stretch = clear.find(([from, to]) => from <= u && u <= to);
-  if (!stretch) return [];
-  const [from, to] = stretch;
-  return [
-    { spots: [spotAt(direction, from, v), spotAt(direction, to, v)], length: to - from, closed: false },
-  ];
+/** Bars across a corner; none where their place is not in the slab. */
+function pathsAcross(
+  { at, direction }: Jutting,
+  cover: number,
+  { long, count }: { readonly long: number; readonly count: number },
+  bounds: Bounds,
+): Path[] {
+  const [u, first] = [alongOf(direction, at), acrossOf(direction, at) + cover];
+  bounds.face(direction, first, first + (count - 1) * CORNER_GAP);
+  return Array.from({ length: count }, (_, k): Path[] => {
+    const v = first + k * CORNER_GAP;
+    const clear = bounds.clear(direction, v, [u - long / 2, u + long / 2]);
+    const stretch = clear.find(([from, to]) => from <= u && u <= to);
+    if (!stretch) return [];
+    const [from, to] = stretch;
+    return [
+      { spots: [spotAt(direction, from, v), spotAt(direction, to, v)], length: to - from, closed: false },
+    ];
+  }).flat();
 }

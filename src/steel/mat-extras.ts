@@ -5,6 +5,7 @@ import { constant, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
+import { beyond, type Limit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import type { Alike } from './bar-list';
@@ -16,7 +17,8 @@ import type { BarMark, MarkUse } from './rebar-types';
 
 type Length = Quantity<'length'>;
 
-const DOWEL_LIMIT = 100_000;
+/** Bars side by side along one side. */
+export const SIDE_LIMIT: Limit = { of: 'the side in bars', most: 100_000 };
 const ONE = constant(() => wholeNumber(1));
 const TWO = constant(() => wholeNumber(2));
 
@@ -24,9 +26,7 @@ const TWO = constant(() => wholeNumber(2));
 export function countAlong(run: Length, spacing: Length, end: Length, path: string): number {
   const room = run.minus(end.times(TWO()));
   if (room.sign() < 0) return refuse(path, faults.doesNotFit('twice the end distance', 'the side'));
-  if (room.over(spacing).greaterThan(ratio(`${DOWEL_LIMIT}:1`))) {
-    refuse(path, faults.tooMany('the side in bars', DOWEL_LIMIT));
-  }
+  if (room.over(spacing).greaterThan(ratio(`${SIDE_LIMIT.most}:1`))) beyond(SIDE_LIMIT, path);
   return Math.round(room.upTo(spacing).over(spacing).toNumber(':1')) + 1;
 }
 

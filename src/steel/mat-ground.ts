@@ -6,10 +6,12 @@ import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import { canonicalValue, type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
+import { beyond, type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { type AnyBarSize, bySize, diameterOf } from './bars';
 import { namedLike } from './common';
+import { listedCorners } from './corners';
 import { type LineRule, layMat, type MatRule, type PlacedMat } from './mat';
 import { spotsOf } from './mat-clip';
 import { CORNER_LENGTH, coverOf, firstLength, lapOf, stockOf } from './mat-defaults';
@@ -20,9 +22,9 @@ type Length = Quantity<'length'>;
 type Count = Quantity<'count'>;
 
 /** Bars in all mats together. */
-const BAR_LIMIT = 200_000;
+export const BAR_LIMIT: Limit = { of: 'the mats in bars', most: 200_000 };
 /** Each side is looked at for each other one. */
-const CORNER_LIMIT = 3_000;
+export const CORNER_LIMIT: Limit = { of: 'the outline with its openings in corners', most: 3000 };
 /** Binary metres are exact enough up to here. */
 const FARTHEST = constant(() => new Decimal(100_000));
 const SIXTEENTH = constant(() => length('1/16 in'));
@@ -70,13 +72,13 @@ function sizesOf({ mats, dowels, steps }: ParsedRegion): AnyBarSize[] {
 
 /** Read and check what the mats are laid by. */
 export function groundOf(input: ParsedRegion, pad: Pad): Ground {
+  withinLimit(CORNER_LIMIT, listedCorners(input), 'outline');
   const { rings, origin } = ringsFromCorner(input);
   if (rings.outer.some(({ x, y }) => x.abs().greaterThan(FARTHEST()) || y.abs().greaterThan(FARTHEST()))) {
     refuse('outline', faults.outOfRange('the outline'));
   }
   const corners = rings.openings.reduce((n, ring) => n + ring.length, rings.outer.length);
-  if (corners > CORNER_LIMIT)
-    refuse('outline', faults.tooMany('the outline with its openings in corners', CORNER_LIMIT));
+  withinLimit(CORNER_LIMIT, corners, 'outline');
   const like = input.mats[0]?.spacing ?? input.cover ?? firstLength(input.outline) ?? FOOT();
   const cover = coverOf(input.cover, like, pad);
   const stock = stockOf(input.stockLength, like, pad);
@@ -160,7 +162,7 @@ function matRule(input: ParsedRegion, mat: ParsedMat, i: number, ground: Ground)
     cornerLength: metres(input.cornerBarLength ?? namedLike(CORNER_LENGTH(), ground.like)),
     cornerCount: input.cornerBars?.toNumber('each') ?? 1,
     shortest: shortestOf(input, mat),
-    limit: BAR_LIMIT,
+    limit: BAR_LIMIT.most,
   };
 }
 
@@ -175,10 +177,10 @@ export interface Laid {
 export function layAll(input: ParsedRegion, ground: Ground): Laid[] {
   const rules = input.mats.map((mat, i) => matRule(input, mat, i, ground));
   const laid: Laid[] = [];
-  let left = BAR_LIMIT;
+  let left = BAR_LIMIT.most;
   rules.forEach((rule, i) => {
     const placed = bounded(`mats[${i}].spacing`, () => layMat({ ...rule, limit: left }));
-    left -= placed.bars.length;
+    left -= placed.pieces;
     if (placed.along.lines === 0 || placed.across.lines === 0) {
       refuse('cover', faults.doesNotFit('twice the cover', 'the slab'));
     }
@@ -192,7 +194,7 @@ export function bounded<T>(path: string, work: () => T): T {
   try {
     return work();
   } catch (error) {
-    if (error instanceof TooManyBars) return refuse(path, faults.tooMany('the mats in bars', BAR_LIMIT));
+    if (error instanceof TooManyBars) return beyond(BAR_LIMIT, path);
     throw error;
   }
 }

@@ -24,17 +24,6 @@ export interface Piece {
   readonly steps: number;
 }
 
-/** A line cut up. */
-export interface CutLine {
-  readonly pieces: readonly Piece[];
-  /** Where its laps lie, in metres along the line, in rising order. */
-  readonly laps: readonly Stretch[];
-  /** Laps that could not be kept apart from those of the line before. */
-  readonly inLine: number;
-  /** Pieces cut shorter than the stock allows, so that laps lie apart. */
-  readonly short: number;
-}
-
 /** Thrown within the floor when there would be more than the limit; the calculation refuses. */
 export class TooManyBars extends Error {}
 
@@ -50,84 +39,145 @@ export const STRAY = 0.000_971_37;
 /** Whole steps in a length. */
 export const stepsIn = (metres: number, step: number): number => Math.floor(metres / step + STRAY);
 
-/** The last of the laps, in rising order, that begins before a place; -1 for none. */
-function lastBefore(laps: readonly Stretch[], place: number): number {
-  let [low, high] = [-1, laps.length - 1];
-  while (low < high) {
-    const middle = Math.ceil((low + high) / 2);
-    if ((laps[middle] as Stretch)[0] < place) low = middle;
-    else high = middle - 1;
+/** The laps of one line in rising order along it; a list that is filled again and again. */
+export class Laps {
+  #ends = new Float64Array(32);
+  #count = 0;
+
+  get count(): number {
+    return this.#count;
   }
-  return low;
+
+  clear(): void {
+    this.#count = 0;
+  }
+
+  add(from: number, to: number): void {
+    const at = 2 * this.#count;
+    if (at === this.#ends.length) {
+      const more = new Float64Array(2 * at);
+      more.set(this.#ends);
+      this.#ends = more;
+    }
+    this.#ends[at] = from;
+    this.#ends[at + 1] = to;
+    this.#count += 1;
+  }
+
+  /** Where the lap begins, counted and looked at from the far end where asked for. */
+  begin(k: number, fromEnd: boolean): number {
+    return fromEnd ? -(this.#ends[2 * (this.#count - k) - 1] as number) : (this.#ends[2 * k] as number);
+  }
+
+  /** Where it ends. */
+  end(k: number, fromEnd: boolean): number {
+    return fromEnd ? -(this.#ends[2 * (this.#count - k) - 2] as number) : (this.#ends[2 * k + 1] as number);
+  }
+
+  /** Turn the last ones end for end: a line that is cut from its far end meets its laps the other way around. */
+  turnFrom(first: number): void {
+    this.#ends.subarray(2 * first, 2 * this.#count).reverse();
+    for (let i = 2 * first; i < 2 * this.#count; i += 1) this.#ends[i] = -(this.#ends[i] as number);
+  }
 }
 
-/** The place of a lap, pulled back until it is clear of the laps before; undefined when it cannot be. */
-function clearLap(
-  wanted: number,
-  least: number,
-  start: number,
-  { step, lap }: CutRule,
-  others: readonly Stretch[],
-): number | undefined {
-  const room = CLEAR_OF_LAP * lap * step;
-  const stray = STRAY * step;
-  let at = wanted;
-  // Laps farther on than the place are clear of it; going back, the first that is clear ends the search.
-  for (let k = lastBefore(others, start + (at + lap) * step + room - stray); k >= 0 && at >= least; k -= 1) {
-    const [from, to] = others[k] as Stretch;
-    const low = start + at * step;
-    if (low >= to + room - stray) break;
-    if (low + lap * step <= from - room + stray) continue;
-    at = Math.floor((from - room - start) / step + STRAY) - lap;
-  }
-  return at >= least ? at : undefined;
-}
+/** How lines are cut, and what comes of it. */
+export class Cutter {
+  /** Laps that could not be kept apart from those of the line before. */
+  inLine = 0;
+  /** Pieces cut shorter than the stock allows, so that laps lie apart. */
+  short = 0;
+  /** Laps in all. */
+  laps = 0;
+  readonly #rule: CutRule;
+  #before = new Laps();
+  #own = new Laps();
 
-/**
- * Cut a stretch into pieces, from its beginning on.
- *
- * @param stretch - where the bar may lie
- * @param others - laps of the line before, in rising order
- * @throws {TooManyBars}
- */
-export function cutLine([from, to]: Stretch, rule: CutRule, others: readonly Stretch[]): CutLine {
-  const { step, stock, lap } = rule;
-  const whole = stepsIn(to - from, step);
-  if (whole > PIECES_LIMIT * (stock - lap)) throw new TooManyBars();
-  // What is lost to whole steps is shared between the two ends.
-  const start = from + Math.max(0, to - from - whole * step) / 2;
-  const pieces: Piece[] = [];
-  const laps: Stretch[] = [];
-  let [inLine, short, at] = [0, 0, 0];
-  while (whole - at > stock) {
+  constructor(rule: CutRule) {
+    this.#rule = rule;
+  }
+
+  /** The line that was cut last is from now on the line before. */
+  nextLine(): void {
+    [this.#before, this.#own] = [this.#own, this.#before];
+    this.#own.clear();
+  }
+
+  /**
+   * Cut a stretch of the line into pieces.
+   *
+   * @param fromEnd - from its far end back
+   * @param take - is given each piece: where it begins in metres, and its length in steps
+   * @throws {TooManyBars}
+   */
+  cut([near, far]: Stretch, fromEnd: boolean, take: (from: number, steps: number) => void): void {
+    const { step, stock, lap } = this.#rule;
+    const [from, to] = fromEnd ? [-far, -near] : [near, far];
+    const whole = stepsIn(to - from, step);
+    if (whole > PIECES_LIMIT * (stock - lap)) throw new TooManyBars();
+    // What is lost to whole steps is shared between the two ends.
+    const start = from + Math.max(0, to - from - whole * step) / 2;
+    const place = (at: number, steps: number): void => {
+      const begins = start + at * step;
+      take(fromEnd ? -(begins + steps * step) : begins, steps);
+    };
+    const first = this.#own.count;
+    let at = 0;
+    while (whole - at > stock) {
+      const next = this.#lapAfter(at, start, fromEnd);
+      place(at, next + lap - at);
+      this.#own.add(start + next * step, start + (next + lap) * step);
+      at = next;
+    }
+    place(at, whole - at);
+    this.laps += this.#own.count - first;
+    if (fromEnd) this.#own.turnFrom(first);
+  }
+
+  /** Where the lap after a piece begins: as far on as the stock allows, and clear of the line before. */
+  #lapAfter(at: number, start: number, fromEnd: boolean): number {
+    const { stock, lap } = this.#rule;
     const wanted = at + stock - lap;
-    const place = clearLap(wanted, at + lap, start, rule, others);
-    if (place === undefined) inLine += 1;
-    else if (place < wanted) short += 1;
-    const next = place ?? wanted;
-    pieces.push({ from: start + at * step, steps: next + lap - at });
-    laps.push([start + next * step, start + (next + lap) * step]);
-    at = next;
+    const place = this.#clearLap(wanted, at + lap, start, fromEnd);
+    if (place === undefined) this.inLine += 1;
+    else if (place < wanted) this.short += 1;
+    return place ?? wanted;
   }
-  pieces.push({ from: start + at * step, steps: whole - at });
-  return { pieces, laps, inLine, short };
+
+  /** The place of a lap, pulled back until it is clear of the laps before; undefined when it cannot be. */
+  #clearLap(wanted: number, least: number, start: number, fromEnd: boolean): number | undefined {
+    const { step, lap } = this.#rule;
+    const room = CLEAR_OF_LAP * lap * step;
+    const stray = STRAY * step;
+    let at = wanted;
+    // Laps farther on than the place are clear of it; going back, the first that is clear ends the search.
+    let k = this.#lastBefore(start + (at + lap) * step + room - stray, fromEnd);
+    for (; k >= 0 && at >= least; k -= 1) {
+      const [from, to] = [this.#before.begin(k, fromEnd), this.#before.end(k, fromEnd)];
+      const low = start + at * step;
+      if (low >= to + room - stray) break;
+      if (low + lap * step <= from - room + stray) continue;
+      at = Math.floor((from - room - start) / step + STRAY) - lap;
+    }
+    return at >= least ? at : undefined;
+  }
+
+  /** The last lap of the line before that begins before a place; -1 for none. */
+  #lastBefore(place: number, fromEnd: boolean): number {
+    let [low, high] = [-1, this.#before.count - 1];
+    while (low < high) {
+      const middle = Math.ceil((low + high) / 2);
+      if (this.#before.begin(middle, fromEnd) < place) low = middle;
+      else high = middle - 1;
+    }
+    return low;
+  }
 }
 
-/** Stretches as they lie when they are looked at from the far end. */
-export const turned = (stretches: readonly Stretch[]): Stretch[] =>
-  stretches.map(([from, to]): Stretch => [-to, -from]).reverse();
-
-/**
- * Cut a stretch from its far end back; what comes out lies in rising order all the same.
- *
- * @param others - laps of the line before, turned
- */
-export function cutLineFromEnd([from, to]: Stretch, rule: CutRule, others: readonly Stretch[]): CutLine {
-  const { pieces, laps, inLine, short } = cutLine([-to, -from], rule, others);
-  return {
-    pieces: pieces.map(({ from: at, steps }) => ({ from: -(at + steps * rule.step), steps })).reverse(),
-    laps: turned(laps),
-    inLine,
-    short,
-  };
+/** A line by itself, cut from its beginning on. */
+export function cutAlone(line: Stretch, rule: CutRule): { pieces: Piece[]; laps: number } {
+  const cutter = new Cutter(rule);
+  const pieces: Piece[] = [];
+  cutter.cut(line, false, (from, steps) => pieces.push({ from, steps }));
+  return { pieces, laps: cutter.laps };
 }

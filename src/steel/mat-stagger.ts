@@ -8,15 +8,7 @@
  * fewest lengths.
  */
 import { firstFitBars } from './cut-first-fit';
-import {
-  type CutLine,
-  type CutRule,
-  cutLine,
-  cutLineFromEnd,
-  type Piece,
-  TooManyBars,
-  turned,
-} from './mat-laps';
+import { type CutRule, Cutter, type Piece, TooManyBars } from './mat-laps';
 import type { Stretch } from './stretches';
 
 /** The lines of one way, counted out. */
@@ -52,56 +44,48 @@ const WAYS: readonly Way[] = [true, false].flatMap((byTurns) =>
   YES_OR_NO.flatMap((fromEnd) => YES_OR_NO.map((downward) => ({ byTurns, fromEnd, downward }))),
 );
 
-/** One line, its stretches in rising order, beside the laps of the line before. */
-function cutOne(
-  line: readonly Stretch[],
-  rule: CutRule,
-  fromEnd: boolean,
-  before: readonly Stretch[],
-): CutLine[] {
-  const others = fromEnd ? turned(before) : before;
-  return line.map((stretch) => (fromEnd ? cutLineFromEnd : cutLine)(stretch, rule, others));
-}
-
 /**
  * Cut all lines one way.
  *
  * Only what has been counted is kept: there are many ways and many pieces, and one way is taken in the end.
  *
- * @param keep - is given the pieces of each line
+ * @param keep - is given each piece with its line
  */
 function cutAll(
   { stretches, cut }: LinesToCut,
   { byTurns, fromEnd, downward }: Way,
   limit: number,
-  keep: (line: number, pieces: readonly Piece[]) => void = () => undefined,
+  keep: (line: number, from: number, steps: number) => void = () => undefined,
 ): Omit<CutLines, 'pieces'> {
   const counts = new Map<number, number>();
-  let before: readonly Stretch[] = [];
-  let [laps, inLine, bars, short] = [0, 0, 0, 0];
+  const cutter = new Cutter(cut);
+  // Most pieces are as long as the stock: they are counted apart.
+  let [line, bars, full] = [0, 0, 0];
+  const take = (from: number, steps: number): void => {
+    if (steps === cut.stock) full += 1;
+    else counts.set(steps, (counts.get(steps) ?? 0) + 1);
+    bars += 1;
+    keep(line, from, steps);
+  };
   for (let k = 0; k < stretches.length; k += 1) {
-    const i = downward ? stretches.length - 1 - k : k;
+    line = downward ? stretches.length - 1 - k : k;
     const end = byTurns && k % 2 === 1 ? !fromEnd : fromEnd;
-    const done = cutOne(stretches[i] as readonly Stretch[], cut, end, before);
-    const own = done.flatMap((line) => line.pieces);
-    for (const { steps } of own) counts.set(steps, (counts.get(steps) ?? 0) + 1);
-    keep(i, own);
-    before = done.flatMap((line) => line.laps);
-    laps += before.length;
-    for (const line of done) [inLine, short] = [inLine + line.inLine, short + line.short];
-    bars += own.length;
+    for (const stretch of stretches[line] as readonly Stretch[]) cutter.cut(stretch, end, take);
+    cutter.nextLine();
     if (bars > limit) throw new TooManyBars();
   }
+  if (full > 0) counts.set(cut.stock, full);
+  const { laps, inLine, short } = cutter;
   return { laps, inLine, ideal: inLine + short === 0, counts };
 }
 
 /** The lines cut one way, their pieces placed when they are asked for. */
 function cutBy(lines: LinesToCut, way: Way, limit: number): CutLines {
-  const pieces = (): (readonly Piece[])[] => {
-    const placed: (readonly Piece[])[] = lines.stretches.map(() => []);
-    cutAll(lines, way, limit, (line, own) => {
-      placed[line] = own;
-    });
+  const pieces = (): Piece[][] => {
+    const placed: Piece[][] = lines.stretches.map(() => []);
+    cutAll(lines, way, limit, (line, from, steps) => placed[line]?.push({ from, steps }));
+    // From whichever end they were cut, they are listed from one end to the other.
+    for (const line of placed) line.sort((a, b) => a.from - b.from);
     return placed;
   };
   return { ...cutAll(lines, way, limit), pieces };

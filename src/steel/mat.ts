@@ -17,7 +17,7 @@ import {
   spotAt,
 } from './mat-clip';
 import { cornerPaths, type EdgeRule, edgePaths, type Path } from './mat-edges';
-import { type CutRule, cutLine, stepsIn, TooManyBars } from './mat-laps';
+import { type CutRule, cutAlone, stepsIn, TooManyBars } from './mat-laps';
 import { type CutLines, cutMat, type LinesToCut } from './mat-stagger';
 import { nearness, type Sides, sidesOf, sweep } from './mat-sweep';
 import type { Stretch } from './stretches';
@@ -71,9 +71,19 @@ export interface PlacedLines {
   readonly stretches: readonly (readonly Stretch[])[];
 }
 
+/** Bars that are alike but for their size. */
+export interface MatCount extends Pick<MatBar, 'use' | 'steps' | 'bent'> {
+  readonly count: number;
+}
+
 /** A mat as placed. */
 export interface PlacedMat {
-  readonly bars: readonly MatBar[];
+  /** How many bars there are of each length and kind. */
+  readonly counts: readonly MatCount[];
+  /** All of them together. */
+  readonly pieces: number;
+  /** The bars in their places. */
+  readonly bars: () => MatBar[];
   readonly along: PlacedLines;
   readonly across: PlacedLines;
   readonly crossings: number;
@@ -134,33 +144,33 @@ function linesOf(
   return { ...places, direction, stretches };
 }
 
-interface Tally {
-  readonly bars: MatBar[];
-  laps: number;
-  lapsInLine: number;
-}
-
-function place(bar: MatBar, limit: number, tally: Tally): void {
-  if (tally.bars.length >= limit) throw new TooManyBars();
-  tally.bars.push(bar);
-}
-
-function fill(
+/** The bars of the lines of one way, in their places. */
+function linesPlaced(
   use: 'along' | 'across',
   { direction, first, evenSpacing }: PlacedLines,
-  { pieces, laps, inLine }: CutLines,
+  { pieces }: CutLines,
   { step }: CutRule,
-  { limit, tally }: { readonly limit: number; readonly tally: Tally },
-): void {
-  pieces().forEach((line, i) => {
+): MatBar[] {
+  return pieces().flatMap((line, i) => {
     const v = first + i * evenSpacing;
-    for (const { from, steps } of line) {
+    return line.map(({ from, steps }): MatBar => {
       const spots = [spotAt(direction, from, v), spotAt(direction, from + steps * step, v)];
-      place({ use, spots, steps, bent: false }, limit, tally);
-    }
+      return { use, spots, steps, bent: false };
+    });
   });
-  tally.laps += laps;
-  tally.lapsInLine += inLine;
+}
+
+const lineCounts = (use: 'along' | 'across', { counts }: CutLines): MatCount[] =>
+  [...counts].map(([steps, count]) => ({ use, steps, bent: false, count }));
+
+/** Bars along edges and across corners, those alike together. */
+function pathCounts(bars: readonly MatBar[]): MatCount[] {
+  const known = new Map<string, MatCount>();
+  for (const { use, steps, bent } of bars) {
+    const key = `${use} ${steps} ${bent}`;
+    known.set(key, { use, steps, bent, count: (known.get(key)?.count ?? 0) + 1 });
+  }
+  return [...known.values()];
 }
 
 /** Crossings of the lines of both ways: along each line the others come at even distances. */
@@ -223,19 +233,54 @@ function partOf(spots: readonly Spot[], from: number, to: number): Spot[] {
   return out;
 }
 
-function layPath(use: 'edge' | 'corner', path: Path, cut: CutRule, limit: number, tally: Tally): void {
+/** Bars along paths, as they are laid one after the other. */
+interface PathBars {
+  readonly bars: MatBar[];
+  laps: number;
+}
+
+function layPath(use: 'edge' | 'corner', path: Path, cut: CutRule, laid: PathBars): void {
   const whole = stepsIn(path.length, cut.step);
   if (whole === 0) return;
   // A closed bar takes one lap more, over its own beginning.
   const long = path.closed ? path.length + cut.lap * cut.step : path.length;
   const spots = path.closed ? [...path.spots, ...path.spots.slice(1)] : path.spots;
-  const done = cutLine([0, long], cut, []);
-  for (const { from, steps } of done.pieces) {
+  const { pieces, laps } = cutAlone([0, long], cut);
+  for (const { from, steps } of pieces) {
     const part = partOf(spots, from, from + steps * cut.step);
-    place({ use, spots: part, steps, bent: part.length > 2 }, limit, tally);
+    laid.bars.push({ use, spots: part, steps, bent: part.length > 2 });
   }
-  tally.laps += done.laps.length + (path.closed ? 1 : 0);
+  laid.laps += laps + (path.closed ? 1 : 0);
 }
+
+/** Bars along edges, but where a line of the mat lies already, and across corners. */
+function layPaths(rule: MatRule, along: PlacedLines, across: PlacedLines, limit: number): PathBars {
+  const { cut } = rule.along;
+  const edgeRule: EdgeRule = {
+    rings: rule.rings,
+    cover: Math.max(rule.cover, LEAST_COVER),
+    past: cut.lap * cut.step,
+    shortest: rule.shortest,
+  };
+  const laid: PathBars = { bars: [], laps: 0 };
+  const lay = (use: 'edge' | 'corner', paths: readonly Path[]): void => {
+    for (const path of paths) {
+      layPath(use, path, cut, laid);
+      if (laid.bars.length > limit) throw new TooManyBars();
+    }
+  };
+  const covered = (path: Path): boolean =>
+    path.spots.length === 2 && (liesOn(along, path) || liesOn(across, path));
+  if (rule.edges)
+    lay(
+      'edge',
+      edgePaths(edgeRule).filter((path) => !covered(path)),
+    );
+  if (rule.cornerCount > 0) lay('corner', cornerPaths(edgeRule, rule.cornerLength, rule.cornerCount));
+  return laid;
+}
+
+const countOf = (counts: readonly MatCount[]): number => counts.reduce((n, { count }) => n + count, 0);
 
 /**
  * Place a mat.
@@ -245,40 +290,33 @@ function layPath(use: 'edge' | 'corner', path: Path, cut: CutRule, limit: number
 export function layMat(rule: MatRule): PlacedMat {
   const along = linesOf(rule, rule.along);
   const across = linesOf(rule, rule.across);
-  const tally: Tally = { bars: [], laps: 0, lapsInLine: 0 };
   const lines = ({ stretches }: PlacedLines, { cut, size }: LineRule): LinesToCut => ({
     stretches,
     cut,
     size,
   });
   const [one, other] = cutMat(lines(along, rule.along), lines(across, rule.across), rule.limit);
-  fill('along', along, one, rule.along.cut, { limit: rule.limit, tally });
-  fill('across', across, other, rule.across.cut, { limit: rule.limit, tally });
-  const { cut } = rule.along;
-  const edgeRule: EdgeRule = {
-    rings: rule.rings,
-    cover: Math.max(rule.cover, LEAST_COVER),
-    past: cut.lap * cut.step,
-    shortest: rule.shortest,
-  };
-  if (rule.edges) {
-    for (const path of edgePaths(edgeRule)) {
-      const straight = path.spots.length === 2;
-      if (straight && (liesOn(along, path) || liesOn(across, path))) continue;
-      layPath('edge', path, cut, rule.limit, tally);
-    }
-  }
-  const corners = rule.cornerCount > 0 ? cornerPaths(edgeRule, rule.cornerLength, rule.cornerCount) : [];
-  for (const path of corners) layPath('corner', path, cut, rule.limit, tally);
+  const inLines = [...lineCounts('along', one), ...lineCounts('across', other)];
+  const left = rule.limit - countOf(inLines);
+  if (left < 0) throw new TooManyBars();
+  const paths = layPaths(rule, along, across, left);
+  const counts = [...inLines, ...pathCounts(paths.bars)];
+  const bars = (): MatBar[] => [
+    ...linesPlaced('along', along, one, rule.along.cut),
+    ...linesPlaced('across', across, other, rule.across.cut),
+    ...paths.bars,
+  ];
   return {
-    bars: tally.bars,
+    counts,
+    pieces: countOf(counts),
+    bars,
     along,
     across,
     crossings: Math.min(crossingsOf(along, across), crossingsOf(across, along)),
-    laps: tally.laps,
-    lapsAlong: tally.laps - other.laps,
+    laps: one.laps + other.laps + paths.laps,
+    lapsAlong: one.laps + paths.laps,
     lapsAcross: other.laps,
-    lapsInLine: tally.lapsInLine,
+    lapsInLine: one.inLine + other.inLine,
   };
 }
 

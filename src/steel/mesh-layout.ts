@@ -5,11 +5,11 @@
  * `n = ceil((W − l) ÷ (w − l))` of them with side lap `l`.
  */
 
-import * as faults from '../quantity/faults';
 import { angle, constant, length, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
-import { type Calculation, define, readInput, refuse } from '../reckoning/calculation';
+import { type Calculation, define, readInput } from '../reckoning/calculation';
 import { choice, eitherBy, type Field, fields, maybe, quantity } from '../reckoning/fields';
+import { beyond } from '../reckoning/limits';
 import { PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
@@ -17,13 +17,17 @@ import { PEARSON_MESH, WIRE_SUPPORTS, WRI_STYLES } from '../reckoning/source';
 import { CUT_TO, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART } from './mat-ordinary';
 import { WIRE_SUPPORTS_BY_SIZE } from './mat-sources';
 import {
+  CORNER_LIMIT,
+  LENGTH_LIMIT,
   type MeshPlace,
   type MeshRegionFigures,
   type MeshRegionInput,
   meshPlacesOf,
   meshRegionInput,
   type ParsedMeshRegion,
+  PIECE_LIMIT,
   reckonMeshRegion,
+  SUPPORT_LIMIT,
 } from './mesh-region';
 import { unknownStyle } from './mesh-style';
 import { styleField, type WireStyle } from './wire';
@@ -75,7 +79,6 @@ interface ParsedRectangle {
   readonly supports: Length | undefined;
 }
 
-const PIECE_LIMIT = 100_000;
 const NOTHING = constant(() => length('0 in'));
 const ALONG = constant(() => angle('0 deg'));
 
@@ -93,9 +96,8 @@ function asRegion(input: ParsedRectangle): ParsedMeshRegion {
 
 function reckonRectangle(input: ParsedRectangle, pad: Pad): MeshLayoutFigures {
   const { length: L, width: W, pieceLength: s, pieceWidth: w } = input;
-  const most = ratio(`${PIECE_LIMIT}:1`);
-  if (L.over(s).greaterThan(most) || W.over(w).greaterThan(most))
-    refuse('pieceLength', faults.tooMany('the mesh in pieces', PIECE_LIMIT));
+  const most = ratio(`${PIECE_LIMIT.most}:1`);
+  if (L.over(s).greaterThan(most) || W.over(w).greaterThan(most)) beyond(PIECE_LIMIT, 'pieceLength');
   const { sideLap: l, ...figures } = reckonMeshRegion(asRegion(input), pad);
   const formula = W.greaterThan(w) ? 'n = ceil((W − l) ÷ (w − l))' : 'n = 1';
   pad.step('strips', formula, { W, l, w }, figures.strips);
@@ -181,6 +183,7 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
   id: 'mesh-layout',
   title: 'Welded wire mesh',
   version: 2,
+  limits: [CORNER_LIMIT, PIECE_LIMIT, LENGTH_LIMIT, SUPPORT_LIMIT],
   sources: [PEARSON_MESH, WRI_STYLES, WIRE_SUPPORTS, WIRE_SUPPORTS_BY_SIZE],
   input: () => eitherBy<ParsedRectangle | ParsedMeshRegion>('outline', meshRegionInput(), rectangleInput()),
   reckon: (input, pad) => ('outline' in input ? reckonMeshRegion(input, pad) : reckonRectangle(input, pad)),

@@ -17,9 +17,11 @@ import { angle, constant, length } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { beyond, type Limit, withinLimit } from '../reckoning/limits';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { lengthPair, metresLike, namedLike } from './common';
+import { listedCorners } from './corners';
 import type { CutProblem } from './cut-fill';
 import { firstFitBars } from './cut-first-fit';
 import { solveCutting } from './cut-search';
@@ -132,8 +134,12 @@ export interface ParsedMeshRegion extends Region {
   readonly supports: Length | undefined;
 }
 
-const PIECE_LIMIT = 100_000;
-const CORNER_LIMIT = 10_000;
+/** Sheets or rolls, whole or cut, of one direction. */
+export const PIECE_LIMIT: Limit = { of: 'the mesh in pieces', most: 100_000 };
+export const SUPPORT_LIMIT: Limit = { of: 'the mesh in supports', most: 100_000 };
+export const CORNER_LIMIT: Limit = { of: 'the outline with its openings in corners', most: 10_000 };
+/** Lengths of piece that one list tells apart. */
+export const LENGTH_LIMIT: Limit = { of: 'the mesh in pieces of different lengths', most: 6000 };
 /** Above this many distinct lengths offcuts are used first-fit. */
 const SEARCHED_LENGTHS = 60;
 const EDGE = /*#__PURE__*/ lengthPair('2 in', '50 mm');
@@ -160,13 +166,13 @@ function usual(name: 'edge' | 'cutTo', value: Length, because: string, pad: Pad)
 }
 
 function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
+  withinLimit(CORNER_LIMIT, listedCorners(input), 'outline');
   const { rings, origin } = ringsFromCorner(input);
   if (rings.outer.some(({ x, y }) => x.abs().greaterThan(FARTHEST()) || y.abs().greaterThan(FARTHEST()))) {
     refuse('outline', faults.outOfRange('the outline'));
   }
   const corners = rings.openings.reduce((n, ring) => n + ring.length, rings.outer.length);
-  if (corners > CORNER_LIMIT)
-    refuse('outline', faults.tooMany('the outline with its openings in corners', CORNER_LIMIT));
+  withinLimit(CORNER_LIMIT, corners, 'outline');
   const { side, end } = meshLaps(input, pad);
   const edge =
     input.edge ??
@@ -185,7 +191,7 @@ function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
     width: metres(input.pieceWidth),
     sideLap: metres(side),
     endLap,
-    limit: PIECE_LIMIT,
+    limit: PIECE_LIMIT.most,
   };
   return { rule, origin, step, side, end };
 }
@@ -199,6 +205,7 @@ interface Bought {
 }
 
 function buy(strips: CountedStrips, { piece, endLap }: Ground['rule'], form: 'sheets' | 'rolls'): Bought {
+  withinLimit(LENGTH_LIMIT, strips.counts.size, 'cutTo');
   const counts = [...strips.counts].sort((a, b) => b[0] - a[0]);
   const cut = cutFrom(counts, piece);
   if (form === 'sheets') return { strips, counts, ...cut };
@@ -259,8 +266,7 @@ function lay({ rule }: Ground, degrees: number, form: 'sheets' | 'rolls'): Bough
     }) as [Bought, Bought];
     return better(far, near) ? far : near;
   } catch (error) {
-    if (error instanceof TooManyBars)
-      return refuse('pieceLength', faults.tooMany('the mesh in pieces', PIECE_LIMIT));
+    if (error instanceof TooManyBars) return beyond(PIECE_LIMIT, 'pieceLength');
     throw error;
   }
 }
@@ -350,10 +356,9 @@ function supportsUnderMesh(input: ParsedMeshRegion, { rule }: Ground, pad: Pad):
   const apart = meshSupportsOf(input.supports, input.style, input.pieceLength, pad);
   const { rings, edge } = rule;
   try {
-    return wholeNumber(supportsUnder({ rings, cover: edge, limit: PIECE_LIMIT }, metres(apart)));
+    return wholeNumber(supportsUnder({ rings, cover: edge, limit: SUPPORT_LIMIT.most }, metres(apart)));
   } catch (error) {
-    if (error instanceof TooManyBars)
-      return refuse('supports', faults.tooMany('the mesh in supports', PIECE_LIMIT));
+    if (error instanceof TooManyBars) return beyond(SUPPORT_LIMIT, 'supports');
     throw error;
   }
 }

@@ -67,7 +67,7 @@ export function placesOf(input: ParsedRegion): MatSheet {
   const marks = marked([...groups.values()]);
   const back = backTo(ground.origin);
   const places = laid.flatMap(({ mat, placed }) =>
-    placed.bars.map((placedBar): BarPlace => {
+    placed.bars().map((placedBar): BarPlace => {
       const group = groups.get(keyOf(mat, placedBar)) as Alike;
       const { use, spots } = placedBar;
       return { mark: marks.get(group) ?? '', layer: mat.layer, use, bar: group.bar, path: back(spots) };

@@ -34,7 +34,7 @@ import { earthCover, lapsBeside } from './mat-cautions';
 import { coverOf, lapOf, stockOf, supportsOf } from './mat-defaults';
 import { checkStock, countAlong } from './mat-extras';
 import { checkClear } from './mat-figures';
-import { bounded, cutRule, stepOf } from './mat-ground';
+import { BAR_LIMIT, bounded, cutRule, stepOf } from './mat-ground';
 import {
   CUT_TO,
   DOWEL_SPACING,
@@ -151,7 +151,6 @@ export interface ParsedStrip {
 
 const STRETCHES = 1000;
 const MOST_LINES = 40;
-const BAR_LIMIT = 200_000;
 const TWO = constant(() => wholeNumber(2));
 const USUAL_HOOKS = /*#__PURE__*/ lengthPair('8 in', '200 mm');
 const FOOT = constant(() => length('300 mm'));
@@ -202,7 +201,7 @@ const CLOSED_FROM = 4;
 function cutStretches(input: ParsedStrip, { cover, stock, step, laps }: Ground): CutLines[] {
   const cut = cutRule(laps.get(input.bar) as Length, stock, step);
   const [c, n] = [canonicalValue(cover).toNumber(), input.lines.toNumber('each')];
-  let left = BAR_LIMIT;
+  let left = BAR_LIMIT.most;
   return input.strip.map((side, i) => {
     const line = [[c, canonicalValue(side).toNumber() - c]] as const;
     const stretches = Array.from({ length: n }, () => line);
