@@ -156,10 +156,10 @@ const stretchText = ({ each, times }: Stretch): string =>
 /** Where upright (or level) joints stand, between the ends of the slab. */
 function stops(figures: JointLayoutFigures, axis: Axis, ends: readonly [Decimal, Decimal]): Length[] {
   const other = axis === 'x' ? 'y' : 'x';
+  const apart = (j: PlanJoint, along: Axis): number =>
+    Math.abs(j.to[along].minus(j.from[along]).toNumber('m'));
   const found = figures.joints
-    .filter(
-      (j) => j.shape === 'straight' && j.from[axis].equals(j.to[axis]) && !j.from[other].equals(j.to[other]),
-    )
+    .filter((j) => j.shape === 'straight' && apart(j, axis) < ALIKE && apart(j, other) > ALIKE)
     .map((j) => j.from[axis]);
   const system = systemOfQuantity(figures.depth);
   const all = [...found, ...ends.map((end) => quantityOf('length', end, system))];

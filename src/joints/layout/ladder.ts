@@ -36,6 +36,11 @@ const MOST_LOOKED = 40_000;
 export class Work {
   #done = 0;
 
+  /** Some panels were not looked at: there may be a shorter plan. */
+  get spent(): boolean {
+    return this.#done > MOST_LOOKED;
+  }
+
   /** True while there is work left. */
   take(panels: number): boolean {
     this.#done += panels;

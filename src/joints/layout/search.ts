@@ -82,7 +82,7 @@ function shortest(graph: Graph, added: ArrayLike<number> | undefined): Path {
 }
 
 /** How much work a search may do, counted in cells looked at and numbers added up: some tenths of a second. */
-const WORK_LIMIT = 8_000_000;
+const WORK_LIMIT = 12_000_000;
 
 /** What a cell of a slab with sides in two directions is beside adding two numbers. */
 const CELL = 4;

@@ -61,6 +61,9 @@ const REACH = 2.5;
 const FEW_GAPS = 4000;
 const SHORT_REACH = 1.6;
 
+/** The effort of a cell, as spaces state it, of an outline with some twenty slanted sides. */
+const FEW_CORNERS = 60;
+
 class Maker {
   readonly #gaps = new Map<number, Map<number, Gap>>();
   readonly #lengths = new Map<number, number>();
@@ -221,8 +224,10 @@ function stepsOf(maker: Maker, anchors: readonly Anchor[], { more, reach, most }
 /** All steps along an axis, or the likelier ones where there are too many. */
 export function stepsAlong(space: Space, axis: Axis, limits: Limits, out: SettingOut): Steps {
   const anchors = space.anchors(axis);
+  // What a gap costs takes as long as the outline has corners: with many, fewer gaps are looked at.
+  const fewer = Math.max(1, space.effort / FEW_CORNERS);
   const make = (pick: Pick): Step[] | undefined =>
-    stepsOf(new Maker(space, axis, limits, out), anchors, pick);
+    stepsOf(new Maker(space, axis, limits, out), anchors, { ...pick, most: pick.most / fewer });
   for (const pick of PICKS) {
     const steps = make(pick);
     if (steps) return { steps, trimmed: pick !== ALL };

@@ -291,8 +291,8 @@ function laidOut(ladder: Ladder, pattern: 'strip' | 'deck'): Laid {
     panels,
     tees: 0,
     offModule: 0,
-    exact: pattern === 'strip',
-    leastLength: pattern === 'strip' ? length : cornersApart(rails),
+    exact: pattern === 'strip' && !rails.work.spent,
+    leastLength: pattern === 'strip' ? (rails.work.spent ? 0 : length) : cornersApart(rails),
   };
 }
 
