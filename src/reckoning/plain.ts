@@ -11,6 +11,8 @@ import { isQuantity } from '../quantity/quantity';
 
 const DEPTH_LIMIT = 16;
 const NODE_LIMIT = 2_000_000;
+/** Reading a text takes longer than copying it. */
+const TEXTS_LIMIT = 100_000;
 
 /** Our own refusals, known by identity: `instanceof` would run code of a hostile thrown object. */
 const refusals = new WeakSet<Refusal>();
@@ -24,11 +26,13 @@ class Refusal {
 /** Counts what has been copied so far. */
 interface Tally {
   nodes: number;
+  texts: number;
 }
 
 const FOREIGN = Symbol.for('flatwork-reckoner.quantity');
 
 function copy(value: unknown, depth: number, tally: Tally): unknown {
+  if (typeof value === 'string') countText(tally);
   if (typeof value !== 'object' || value === null) return value;
   if (isQuantity(value)) return value;
   if (FOREIGN in value)
@@ -57,6 +61,11 @@ function count(tally: Tally): void {
   if (tally.nodes > NODE_LIMIT) throw new Refusal(faults.tooMany('the input', NODE_LIMIT));
 }
 
+function countText(tally: Tally): void {
+  tally.texts += 1;
+  if (tally.texts > TEXTS_LIMIT) throw new Refusal(faults.tooMany('the input in texts', TEXTS_LIMIT));
+}
+
 const isRefusal = (error: unknown): error is Refusal => refusals.has(error as Refusal);
 
 /**
@@ -66,7 +75,7 @@ const isRefusal = (error: unknown): error is Refusal => refusals.has(error as Re
  */
 export function plainCopy(input: unknown): unknown {
   try {
-    return copy(input, 0, { nodes: 0 });
+    return copy(input, 0, { nodes: 0, texts: 0 });
   } catch (error) {
     // What a hostile getter throws may itself be hostile, so it is not looked into.
     return fail(isRefusal(error) ? error.fault : faults.unreadableInput());
