@@ -17,7 +17,7 @@ import {
   spotAt,
 } from './mat-clip';
 import { cornerPaths, type EdgeRule, edgePaths, type Path } from './mat-edges';
-import { type CutRule, cutAlone, stepsIn, TooManyBars } from './mat-laps';
+import { type CutRule, cutAlone, type Piece, stepsIn, TooManyBars } from './mat-laps';
 import { type CutLines, cutMat, type LinesToCut } from './mat-stagger';
 import { nearness, type Sides, sidesOf, sweep } from './mat-sweep';
 import type { Stretch } from './stretches';
@@ -239,17 +239,63 @@ interface PathBars {
   laps: number;
 }
 
+/** The ways to go along a path: from either end, and around a closed one from each of its longest sides. */
+function waysAlong({ spots, closed }: Path): (readonly Spot[])[] {
+  const ways = closed ? startsAround(spots) : [spots];
+  return ways.flatMap((way) => [way, [...way].reverse()]);
+}
+
+/** Longest sides that a closed path is begun from, at most: where there are more they are alike all around. */
+const STARTS = 24;
+
+/** A closed path begun from the ends of its longest sides, once around and over its own beginning. */
+function startsAround(spots: readonly Spot[]): (readonly Spot[])[] {
+  const ring = spots.slice(0, -1);
+  const at = (i: number): Spot => ring[i % ring.length] as Spot;
+  const longs = ring.map((a, i) => Math.hypot(at(i + 1).x - a.x, at(i + 1).y - a.y));
+  const longest = longs.reduce((a, b) => Math.max(a, b));
+  const starts = longs
+    .flatMap((long, i) => (long > longest - SAME_LINE ? [i, i + 1] : []))
+    .slice(0, 2 * STARTS);
+  return starts.map((start) => Array.from({ length: 2 * ring.length + 1 }, (_, k) => at(start + k)));
+}
+
+/** The bars along a path, cut from its beginning on. */
+function barsAlong(
+  use: 'edge' | 'corner',
+  spots: readonly Spot[],
+  pieces: readonly Piece[],
+  step: number,
+): MatBar[] {
+  return pieces.map(({ from, steps }): MatBar => {
+    const part = partOf(spots, from, from + steps * step);
+    return { use, spots: part, steps, bent: part.length > 2 };
+  });
+}
+
+const bentOf = (bars: readonly MatBar[]): number => bars.reduce((n, { bent }) => n + (bent ? 1 : 0), 0);
+
+/** What tells two ways apart that bend as many bars. */
+const listOf = (bars: readonly MatBar[]): string =>
+  bars
+    .map(({ steps, bent }) => `${steps} ${bent}`)
+    .sort()
+    .join();
+
+/** Cut a path from the end that bends the fewest bars, so that it is cut alike when it is mirrored. */
 function layPath(use: 'edge' | 'corner', path: Path, cut: CutRule, laid: PathBars): void {
-  const whole = stepsIn(path.length, cut.step);
-  if (whole === 0) return;
+  if (stepsIn(path.length, cut.step) === 0) return;
   // A closed bar takes one lap more, over its own beginning.
   const long = path.closed ? path.length + cut.lap * cut.step : path.length;
-  const spots = path.closed ? [...path.spots, ...path.spots.slice(1)] : path.spots;
   const { pieces, laps } = cutAlone([0, long], cut);
-  for (const { from, steps } of pieces) {
-    const part = partOf(spots, from, from + steps * cut.step);
-    laid.bars.push({ use, spots: part, steps, bent: part.length > 2 });
-  }
+  const straight = path.spots.length === 2;
+  const ways = straight ? [path.spots] : waysAlong(path);
+  const cuts = ways.map((spots) => barsAlong(use, spots, pieces, cut.step));
+  const best = cuts.reduce((a, b) => {
+    const less = bentOf(b) - bentOf(a);
+    return less < 0 || (less === 0 && listOf(b) < listOf(a)) ? b : a;
+  });
+  laid.bars.push(...best);
   laid.laps += laps + (path.closed ? 1 : 0);
 }
 
