@@ -14,8 +14,10 @@ import { PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
 import { PEARSON_MESH, WIRE_SUPPORTS, WRI_STYLES } from '../reckoning/source';
+import { NEAR_LINES } from './mat';
 import { CUT_TO, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART } from './mat-ordinary';
 import { WIRE_SUPPORTS_BY_SIZE } from './mat-sources';
+import { NEAR_STRIPS } from './mesh-cover';
 import {
   CORNER_LIMIT,
   LENGTH_LIMIT,
@@ -183,7 +185,7 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
   id: 'mesh-layout',
   title: 'Welded wire mesh',
   version: 2,
-  limits: [CORNER_LIMIT, PIECE_LIMIT, LENGTH_LIMIT, SUPPORT_LIMIT],
+  limits: [CORNER_LIMIT, PIECE_LIMIT, LENGTH_LIMIT, SUPPORT_LIMIT, NEAR_STRIPS, NEAR_LINES],
   sources: [PEARSON_MESH, WRI_STYLES, WIRE_SUPPORTS, WIRE_SUPPORTS_BY_SIZE],
   input: () => eitherBy<ParsedRectangle | ParsedMeshRegion>('outline', meshRegionInput(), rectangleInput()),
   reckon: (input, pad) => ('outline' in input ? reckonMeshRegion(input, pad) : reckonRectangle(input, pad)),
