@@ -105,10 +105,10 @@ function roomOf(gives: string): number {
 
 /** How far the outcome may move because the numbers put in are printed to ten digits. */
 function moved(put: Numbers, found: number): number {
-  // Binary numbers tip a ceiling or a floor at their sixteenth digit.
+  // The other library takes what is within 1e-12 of a whole number for that number.
   const tips = /ceil|floor/.test(put.skeleton);
   return put.rooms.reduce((sum, room, i) => {
-    const off = tips ? Math.max(room, 1e-12 * Math.abs(put.values[i] as number)) : room;
+    const off = tips ? Math.max(room, 1e-11 * Math.abs(put.values[i] as number)) : room;
     if (off === 0) return sum;
     return sum + Math.max(...[off, -off].map((by) => Math.abs(value(put, i, by) - found)));
   }, 0);
