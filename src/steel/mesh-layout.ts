@@ -5,11 +5,11 @@
  * `n = ceil((W − l) ÷ (w − l))` of them with side lap `l`.
  */
 
-import { angle, constant, length, ratio } from '../quantity/make';
+import { angle, constant, length } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, readInput } from '../reckoning/calculation';
 import { choice, eitherBy, type Field, fields, maybe, quantity } from '../reckoning/fields';
-import { beyond } from '../reckoning/limits';
+import { withinTimes } from '../reckoning/limits';
 import { PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
@@ -98,8 +98,8 @@ function asRegion(input: ParsedRectangle): ParsedMeshRegion {
 
 function reckonRectangle(input: ParsedRectangle, pad: Pad): MeshLayoutFigures {
   const { length: L, width: W, pieceLength: s, pieceWidth: w } = input;
-  const most = ratio(`${PIECE_LIMIT.most}:1`);
-  if (L.over(s).greaterThan(most) || W.over(w).greaterThan(most)) beyond(PIECE_LIMIT, 'pieceLength');
+  withinTimes(PIECE_LIMIT, L.over(s), 'pieceLength');
+  withinTimes(PIECE_LIMIT, W.over(w), 'pieceLength');
   const { sideLap: l, ...figures } = reckonMeshRegion(asRegion(input), pad);
   const formula = W.greaterThan(w) ? 'n = ceil((W − l) ÷ (w − l))' : 'n = 1';
   pad.step('strips', formula, { W, l, w }, figures.strips);
