@@ -11,7 +11,7 @@ import type { Outline, OutlineOf } from './outline';
 type Sized = Pick<Outline, 'shape'>;
 
 const SIZE: Limit = {
-  of: 'all parts or openings, counting 5 each, a corner 1, an offset 10, a side walked or taped 20, an arc 50,',
+  of: 'all parts or openings, at 5 each, a corner 1, an offset 10, a side taped or walked 20, an arc 50,',
   most: 12_000,
 };
 
