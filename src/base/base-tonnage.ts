@@ -5,11 +5,13 @@
  * density, and the rate of spread is depth × compacted density. A density may be given, looked up, or
  * worked out from the solid stone and its voids: `C = solid × (1 − voids)`.
  */
+
 import { measure } from '../geometry/measure';
 import { type Outline, type OutlineInput, outline } from '../geometry/outline';
 import * as faults from '../quantity/faults';
 import { constant, length, mass, ratio } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
+import type { UnitId } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import { SOIL_DENSITY, WASTE_ALLOWANCE } from '../reckoning/ordinary';
@@ -347,7 +349,7 @@ function spreading(
   return { rateOfSpread: S, rateForUnitDepth, lengthPerTon, spreadLength };
 }
 
-const TON_UNITS: Record<TonKind, string> = { short: 'ton', long: 'longton', metric: 'tonne' };
+const TON_UNITS: Record<TonKind, UnitId<'mass'>> = { short: 'ton', long: 'longton', metric: 'tonne' };
 
 const tonsOf = (wet: Mass, kinds: readonly TonKind[]): TonFigures =>
   Object.fromEntries(kinds.map((kind) => [kind, wet.in(TON_UNITS[kind])]));

@@ -7,7 +7,7 @@
  */
 import * as faults from '../quantity/faults';
 import { constant, ratio } from '../quantity/make';
-import { type Quantity, type QuantityInput, unitShown } from '../quantity/quantity';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { alkali } from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
@@ -215,7 +215,7 @@ function balanceOf(
 function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
   const { increment: i, minimumLoad } = input;
   const { net, withAllowance, elements, bare } = needed(input, pad);
-  const order = withAllowance.upTo(i).in(unitShown(i).id);
+  const order = withAllowance.upTo(i).in(i.shownIn ?? i.unit);
   // What comes out even is printed as it is: a last digit rounded up for show must not look like more.
   const even = order.compareTo(withAllowance) === 0;
   const formula = even ? 'O = W' : 'O = ceil(W ÷ i) × i';

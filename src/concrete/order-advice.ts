@@ -8,7 +8,7 @@
  * increment, which costs little, only a fifth of that share counts, and at most a tenth of the increment.
  */
 import { constant, ratio } from '../quantity/make';
-import { type Quantity, unitShown } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, type Source, WASTE_TEXTS } from '../reckoning/source';
 import * as cautions from './cautions';
@@ -110,7 +110,7 @@ export function heedRounding(
   { truckCapacity, increment }: { readonly truckCapacity: Volume; readonly increment: Volume },
   pad: Pad,
 ): boolean {
-  const inUnit = (q: Volume): Volume => q.in(unitShown(increment).id);
+  const inUnit = (q: Volume): Volume => q.in(increment.shownIn ?? increment.unit);
   const full = inUnit(withAllowance.downTo(fullTruck(order, truckCapacity, increment)));
   const unknowable = inUnit(withAllowance.times(UNKNOWABLE()));
   const beyond = inUnit(withAllowance.minus(full));

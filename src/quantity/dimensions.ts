@@ -55,6 +55,10 @@ const CANONICAL_PER_SI: Record<Dimension, string> = {
   money: '1', // in its own currency
 };
 
+/** True for the name of a dimension. */
+export const isDimension = (x: unknown): x is Dimension =>
+  typeof x === 'string' && Object.hasOwn(CANONICAL_PER_SI, x);
+
 /** `[a, b, c]`: a × b = c. The only products there are, besides those with a ratio or a count. */
 const PRODUCTS = [
   ['length', 'length', 'area'],

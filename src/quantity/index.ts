@@ -24,4 +24,6 @@ export {
   volumeRate,
 } from './make';
 export { money } from './money';
-export { Quantity, type QuantityInput, type QuantityJson, type QuantityPair } from './quantity';
+export type { QuantityPart } from './parts';
+export { Quantity, type QuantityData, type QuantityInput, type QuantityPair } from './quantity';
+export { type UnitId, unitsOf } from './units';

@@ -89,6 +89,8 @@ export interface InputErrorJson {
   readonly issues: readonly Issue[];
 }
 
+const MARK: unique symbol = Symbol.for('flatwork-reckoner.input-error');
+
 /**
  * Thrown for every input that cannot be reckoned with, and for nothing else.
  *
@@ -113,6 +115,24 @@ export class InputError extends Error {
   constructor(issues: readonly Issue[]) {
     super(issues.map(({ path, sentence }) => (path ? `${path}: ${sentence}` : sentence)).join('\n'));
     this.issues = Object.freeze(issues.map((issue) => Object.freeze({ ...issue })));
+  }
+
+  /** True for an error of any copy of this library, as when ESM and CommonJS meet. */
+  static override [Symbol.hasInstance](x: unknown): boolean {
+    try {
+      // What is derived from it asks for itself.
+      // biome-ignore lint/complexity/noThisInStatic: the class asked, which may be a derived one
+      if (this !== InputError) return Function.prototype[Symbol.hasInstance].call(this, x);
+      return typeof x === 'object' && x !== null && MARK in x;
+    } catch {
+      // A proxy may be a trap.
+      return false;
+    }
+  }
+
+  /** @internal */
+  get [MARK](): true {
+    return true;
   }
 
   /** Plain data, for logs and for sending to a front-end. */

@@ -7,7 +7,14 @@ import { Decimal } from './decimal';
 import * as faults from './faults';
 import { type Fault, fail } from './input-error';
 import { plainNumber, TEXT_LIMIT, tidy } from './parse';
-import { isFaulty, isQuantity, newQuantity, type Quantity, type QuantityInput } from './quantity';
+import {
+  isFaulty,
+  isQuantity,
+  newQuantity,
+  type Quantity,
+  type QuantityData,
+  type QuantityInput,
+} from './quantity';
 import { currencyUnit } from './units';
 
 type Money = Quantity<'money'>;
@@ -38,7 +45,9 @@ function readText(text: string, what: string): Money | Fault {
 /** A getter may be a trap; what it throws is not looked into. */
 function readPair(input: object, what: string): Money | Fault {
   try {
-    return readParts(input as { value?: unknown; unit?: unknown }, what);
+    const { dimension, value, unit } = input as Partial<QuantityData>;
+    if (dimension !== undefined && dimension !== 'money') return faults.notAQuantity(what, 'money');
+    return readParts({ value, unit }, what);
   } catch {
     return faults.notAQuantity(what, 'money');
   }

@@ -3,10 +3,11 @@
  *
  * Dimensions are checked when compiling, by the type parameter, and when running, by `dimension`.
  */
-import { beyondQuotient, ceilWhole, compareSteady, type Decimal, floorWhole, ZERO } from './decimal';
+import { ceilWhole, compareSteady, Decimal, floorWhole, ZERO } from './decimal';
 import {
   type Dimension,
   type Divisor,
+  isDimension,
   isScalar,
   type Multiplier,
   type Product,
@@ -14,18 +15,27 @@ import {
   type Quotient,
   quotientRule,
 } from './dimensions';
+import { exactText, exactUnit } from './exact';
 import * as faults from './faults';
 import { type FormatOptions, inUnit, numberForShow, show, withUnit } from './format';
 import { type Fault, fail } from './input-error';
-import { canonical, isFault, readPair, readText } from './parse';
-import { type System, type Unit, unitIds, unitOf, usualUnit } from './units';
+import { isFault, readPair, readText } from './parse';
+import { partsOfText, type QuantityPart } from './parts';
+import { currencyUnit, type System, type Unit, type UnitId, unitOf, usualUnit } from './units';
 
-/** A quantity as JSON: a decimal number as text, and the id of its unit. */
-export interface QuantityJson {
+/**
+ * A quantity as plain data, as JSON, `structuredClone` and databases keep it. It is exact, is accepted wherever a
+ * quantity is, and {@link revive} makes a quantity of it again.
+ */
+export interface QuantityData<D extends Dimension = Dimension> {
   /** Decimal number, exact. */
   readonly value: string;
-  /** Id of a unit. */
-  readonly unit: string;
+  /** Id of the unit of that number. */
+  readonly unit: UnitId<D>;
+  /** What it measures. */
+  readonly dimension: D;
+  /** Id of the unit to show it in, where that is another: 12 ft 2 in are 146 in, shown in feet and inches. */
+  readonly shownIn?: UnitId<D>;
 }
 
 /** A number with its unit, as it comes out of a form or a file. */
@@ -37,36 +47,42 @@ export interface QuantityPair {
 }
 
 /** Anything accepted where a quantity is wanted: text with a unit, `{ value, unit }`, or a quantity. */
-export type QuantityInput<D extends Dimension> = string | QuantityPair | Quantity<D>;
+export type QuantityInput<D extends Dimension> = string | QuantityPair | QuantityData<D> | Quantity<D>;
+
+/** What a quantity is inside, out of the way of those who copy, compare or list its members. */
+interface Inner {
+  readonly value: Decimal;
+  readonly unit: Unit;
+  /** The number in that unit as it was written. */
+  readonly written: Decimal | undefined;
+  /** The unit of the exact text. */
+  readonly exact: Unit;
+  /** The exact text, made when first asked for. */
+  text: string | undefined;
+  /** The number to show, worked out when first shown. */
+  number: Decimal | undefined;
+}
+
+const INNER = Symbol('inner');
+
+/** One descriptor for all: it is read at once, and making one for each costs as much as the quantity. */
+const HIDDEN: { value: Inner | undefined } = { value: undefined };
+
+/** The number is made into text when it is asked for: most quantities are on the way to another. */
+const VALUE: PropertyDescriptor & ThisType<Quantity> = {
+  enumerable: true,
+  get() {
+    const inner = innerOf(this);
+    inner.text ??= textOf(inner);
+    return inner.text;
+  },
+};
 
 /** A power of ten below which an amount is what rounding left over, whatever its unit: it is zero. */
 const STRAY = -40;
 
-/** Marks quantities of another copy of this library, as when ESM and CommonJS meet. */
-const MARK = Symbol.for('flatwork-reckoner.quantity');
-
 /** Feet that were reckoned rather than written are shown in feet and inches: 29 ft 2 in, not 29.167 ft. */
 const computed = (unit: Unit): Unit => (unit.id === 'ft' ? usualUnit('length', 'customary') : unit);
-
-/** A quantity from a canonical value and the unit to show it in. */
-export let newQuantity: <D extends Dimension>(
-  d: D,
-  value: Decimal,
-  unit: Unit,
-  number?: Decimal,
-) => Quantity<D>;
-
-/** The number that stands before the unit a quantity is shown in. */
-export let numberShown: (q: Quantity) => Decimal;
-
-/** The canonical value of a quantity. */
-export let canonicalValue: (q: Quantity) => Decimal;
-
-/** The unit a quantity is shown in. */
-export let unitShown: (q: Quantity) => Unit;
-
-/** True for a quantity made by this copy of the library. */
-export let isQuantity: (x: unknown) => x is Quantity;
 
 const systemOf = (unit: Unit, other: Unit): System => unit.system ?? other.system ?? 'customary';
 
@@ -87,38 +103,33 @@ const systemOf = (unit: Unit, other: Unit): System => unit.system ?? other.syste
  * ```
  */
 export class Quantity<D extends Dimension = Dimension> {
-  readonly #dimension: D;
-  readonly #value: Decimal;
-  readonly #unit: Unit;
-  /** The number in that unit: as it was written, or worked out when first shown. */
-  #number: Decimal | undefined;
-
-  private constructor(dimension: D, value: Decimal, unit: Unit, number?: Decimal) {
-    this.#dimension = dimension;
-    const stray = value.e < STRAY;
-    this.#value = stray ? ZERO : value;
-    this.#unit = unit;
-    this.#number = stray ? undefined : number;
-  }
-
-  // The rest of the library reaches in through these functions, so that no decimal type shows in
-  // the public declarations.
-  static {
-    newQuantity = (d, value, unit, number) => new Quantity(d, value, unit, number);
-    canonicalValue = (q) => q.#value;
-    numberShown = (q) => {
-      q.#number ??= numberForShow(q.#value, q.#unit);
-      return q.#number;
-    };
-    unitShown = (q) => q.#unit;
-    isQuantity = (x): x is Quantity => typeof x === 'object' && x !== null && #value in x;
-    Object.defineProperty(Quantity.prototype, MARK, { value: true });
-  }
-
+  /** Decimal number, exact, as text. */
+  declare readonly value: string;
+  /** Id of the unit of that number. */
+  declare readonly unit: UnitId<D>;
   /** What this measures. */
-  get dimension(): D {
-    return this.#dimension;
+  declare readonly dimension: D;
+  /** Id of the unit to show it in, where that is another. */
+  declare readonly shownIn?: UnitId<D>;
+
+  private constructor(dimension: D, value: Decimal, shown: Unit, number?: Decimal) {
+    const stray = value.e < STRAY;
+    const amount = stray ? ZERO : value;
+    const written = stray ? undefined : number;
+    const unit = exactUnit(amount, shown, written !== undefined);
+    HIDDEN.value = { value: amount, unit: shown, written, exact: unit, text: undefined, number: undefined };
+    Object.defineProperty(this, INNER, HIDDEN);
+    Object.defineProperty(this, 'value', VALUE);
+    this.unit = unit.id as UnitId<D>;
+    this.dimension = dimension;
+    if (unit !== shown) this.shownIn = shown.id as UnitId<D>;
+    Object.freeze(this);
   }
+
+  /** Within the library only. */
+  // biome-ignore lint/correctness/noUnusedPrivateClassMembers: the way in for the rest of this file
+  private static readonly of = <E extends Dimension>(d: E, value: Decimal, unit: Unit, number?: Decimal) =>
+    new Quantity(d, value, unit, number);
 
   /**
    * The sum, shown in the unit of the first, or in feet and inches for feet.
@@ -127,9 +138,8 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch`, `currency-mismatch`
    */
   plus(other: Quantity<D>): Quantity<D> {
-    this.#sameAs(other, 'add');
-    this.#noPoint('add');
-    return new Quantity(this.dimension, this.#value.plus(other.#value), computed(this.#unit));
+    const [a, b] = alike(this, other, 'add');
+    return newQuantity(this.dimension, a.value.plus(b.value), computed(a.unit));
   }
 
   /**
@@ -140,9 +150,8 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch`, `currency-mismatch`
    */
   minus(other: Quantity<D>): Quantity<D> {
-    this.#sameAs(other, 'subtract');
-    this.#noPoint('subtract');
-    return new Quantity(this.dimension, this.#value.minus(other.#value), computed(this.#unit));
+    const [a, b] = alike(this, other, 'subtract');
+    return newQuantity(this.dimension, a.value.minus(b.value), computed(a.unit));
   }
 
   /**
@@ -152,21 +161,7 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch` when the product has no meaning here
    */
   times<E extends Multiplier<D>>(other: Quantity<E>): Quantity<Product<D, E>> {
-    const b: Quantity = other;
-    if (!isQuantity(b)) return fail(faults.bareArithmetic());
-    const rule = productRule(this.#dimension, b.#dimension);
-    const plainProduct = this.#value.times(b.#value);
-    if (rule) {
-      const value = rule.factor ? plainProduct.div(rule.factor) : plainProduct;
-      return this.#derived(rule.dimension, value, b) as Quantity<Product<D, E>>;
-    }
-    if (isScalar(b.dimension) && this.dimension !== 'temperature' && !(this.dimension === 'ratio')) {
-      return new Quantity(this.dimension, plainProduct, computed(this.#unit)) as Quantity<Product<D, E>>;
-    }
-    if (isScalar(this.dimension) && b.dimension !== 'temperature') {
-      return new Quantity(b.dimension, plainProduct, computed(b.#unit)) as Quantity<Product<D, E>>;
-    }
-    return fail(faults.mismatch('multiply', this.dimension, b.dimension));
+    return product(this, taken(other)) as Quantity<Product<D, E>>;
   }
 
   /**
@@ -177,35 +172,20 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch`, `divide-by-zero`, `currency-mismatch`
    */
   over<E extends Divisor<D>>(other: Quantity<E>): Quantity<Quotient<D, E>> {
-    const b: Quantity = other;
-    if (!isQuantity(b)) return fail(faults.bareArithmetic());
-    if (this.dimension === 'temperature') return fail(faults.mismatch('divide', this.dimension, b.dimension));
-    if (b.#value.isZero()) return fail(faults.divideByZero());
-    if (this.dimension === b.dimension) {
-      this.#sameAs(b, 'divide');
-      return new Quantity('ratio', this.#value.div(b.#value), unitOf('ratio', ':1') as Unit) as Quantity<
-        Quotient<D, E>
-      >;
-    }
-    if (isScalar(b.dimension)) {
-      return new Quantity(this.dimension, this.#value.div(b.#value), this.#unit) as Quantity<Quotient<D, E>>;
-    }
-    const rule = quotientRule(this.dimension, b.dimension);
-    if (!rule) return fail(faults.mismatch('divide', this.dimension, b.dimension));
-    const value = (rule.factor ? this.#value.times(rule.factor) : this.#value).div(b.#value);
-    return this.#derived(rule.dimension, value, b) as Quantity<Quotient<D, E>>;
+    return quotient(this, taken(other)) as Quantity<Quotient<D, E>>;
   }
 
   /** The opposite sign. */
   negated(): Quantity<D> {
-    this.#noPoint('negate');
-    return new Quantity(this.dimension, this.#value.neg(), this.#unit);
+    noPoint(this, 'negate');
+    const { value, unit } = innerOf(this);
+    return newQuantity(this.dimension, value.neg(), unit);
   }
 
   /** Without its sign. */
   abs(): Quantity<D> {
-    this.#noPoint('negate');
-    return this.#value.isNegative() ? this.negated() : this;
+    noPoint(this, 'negate');
+    return innerOf(this).value.isNegative() ? this.negated() : this;
   }
 
   /**
@@ -222,7 +202,7 @@ export class Quantity<D extends Dimension = Dimension> {
    * ```
    */
   upTo(increment: Quantity<D>): Quantity<D> {
-    return this.#stepped(increment, ceilWhole);
+    return stepped(this, increment, ceilWhole);
   }
 
   /**
@@ -232,7 +212,7 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch`, `not-positive`
    */
   downTo(increment: Quantity<D>): Quantity<D> {
-    return this.#stepped(increment, floorWhole);
+    return stepped(this, increment, floorWhole);
   }
 
   /**
@@ -242,8 +222,8 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch`, `currency-mismatch`
    */
   compareTo(other: Quantity<D>): -1 | 0 | 1 {
-    this.#sameAs(other, 'compare');
-    return compareSteady(this.#value, other.#value);
+    const b = sameAs(this, other, 'compare');
+    return compareSteady(innerOf(this).value, b.value);
   }
 
   /** True when less than the other. Throws as {@link Quantity.compareTo} does. */
@@ -258,17 +238,16 @@ export class Quantity<D extends Dimension = Dimension> {
 
   /** True when dimension and amount are the same, to the last digit kept; the unit shown may differ. */
   equals(other: Quantity): boolean {
-    return (
-      isQuantity(other) &&
-      this.dimension === other.dimension &&
-      this.#value.equals(other.#value) &&
-      (this.dimension !== 'money' || this.#unit === other.#unit)
-    );
+    const b = quantityFrom(other);
+    if (!b || this.dimension !== b.dimension) return false;
+    const [mine, theirs] = [innerOf(this), innerOf(b)];
+    return mine.value.equals(theirs.value) && (this.dimension !== 'money' || mine.unit === theirs.unit);
   }
 
   /** -1, 0 or 1. */
   sign(): -1 | 0 | 1 {
-    return this.#value.isZero() ? 0 : this.#value.isNegative() ? -1 : 1;
+    const { value } = innerOf(this);
+    return value.isZero() ? 0 : value.isNegative() ? -1 : 1;
   }
 
   /**
@@ -277,8 +256,8 @@ export class Quantity<D extends Dimension = Dimension> {
    * @param unit - id of a unit of this dimension, for example `yd3`, or `ft-in` for feet and inches
    * @throws {InputError} `unknown-unit`
    */
-  in(unit: string): Quantity<D> {
-    return new Quantity(this.dimension, this.#value, this.#unitNamed(unit));
+  in(unit: UnitId<D>): Quantity<D> {
+    return newQuantity(this.dimension, innerOf(this).value, unitNamed(this, unit));
   }
 
   /**
@@ -287,8 +266,8 @@ export class Quantity<D extends Dimension = Dimension> {
    * @param unit - id of a unit of this dimension
    * @throws {InputError} `unknown-unit`
    */
-  toNumber(unit: string): number {
-    return inUnit(this.#value, this.#unitNamed(unit)).toNumber();
+  toNumber(unit: UnitId<D>): number {
+    return inUnit(innerOf(this).value, unitNamed(this, unit)).toNumber();
   }
 
   /**
@@ -305,30 +284,34 @@ export class Quantity<D extends Dimension = Dimension> {
    * length('1 m').format('ft-in', { denominator: 8 }); // '3 ft 3 3/8 in'
    * ```
    */
-  format(unit?: string, options?: FormatOptions): string {
-    if (unit === undefined) return show(this.#value, this.#unit, options, numberShown(this));
-    return show(this.#value, this.#unitNamed(unit), options);
+  format(unit?: UnitId<D>, options?: FormatOptions): string {
+    const inner = innerOf(this);
+    if (unit === undefined) return show(inner.value, inner.unit, options, numberShown(this));
+    return show(inner.value, unitNamed(this, unit), options);
+  }
+
+  /**
+   * The same as parts of text, named as `Intl.NumberFormat` names them, to be set as a front-end likes: number and
+   * unit apart, and the number as a locale writes it. Units are as print sets them, `m³`.
+   *
+   * @param unit - id of a unit, as in {@link Quantity.format}
+   * @param locale - a language tag such as `de-DE`; without one, numbers are as `format` writes them
+   * @param options - places or fraction
+   * @throws {InputError} `unknown-unit`; `wrong-type` for what is no language tag
+   * @example
+   * ```ts
+   * import { volume } from 'flatwork-reckoner';
+   *
+   * volume('5800 L').parts('m3', 'de-DE').map(({ value }) => value).join(''); // '5,80 m³'
+   * ```
+   */
+  parts(unit?: UnitId<D>, locale?: string, options?: FormatOptions): readonly QuantityPart[] {
+    return partsOfText(this.format(unit, options), locale);
   }
 
   /** Exact text with a unit, which reads back as the same quantity. */
   toString(): string {
-    const { value, unit } = this.toJSON();
-    return withUnit(value, this.#unitNamed(unit));
-  }
-
-  /**
-   * Exact: in the unit shown where that is a finite decimal, otherwise in the first unit of its
-   * dimension that is.
-   */
-  toJSON(): QuantityJson {
-    for (const unit of this.#candidates()) {
-      if (unit.form === 'feet-inches' || unit.form === 'one-in') continue;
-      const number = inUnit(this.#value, unit);
-      if (canonical(number, unit).equals(this.#value) && number.decimalPlaces() <= EXACT_PLACES) {
-        return { value: number.toFixed(), unit: unit.id };
-      }
-    }
-    return this.#inBase();
+    return withUnit(this.value, innerOf(this).exact);
   }
 
   /** Operators such as `+` and `<` would drop the unit, so they throw; template text works. */
@@ -341,62 +324,145 @@ export class Quantity<D extends Dimension = Dimension> {
   [Symbol.for('nodejs.util.inspect.custom')](): string {
     return this.format();
   }
+}
 
-  /** A temperature is a point on a scale: it has no sum, difference or opposite here. */
-  #noPoint(verb: string): void {
-    if (this.#dimension === 'temperature') fail(faults.mismatch(verb, 'temperature', 'temperature'));
-  }
+/** A quantity from a canonical value and the unit to show it in; `number` is as it was written in that unit. */
+export const newQuantity: <D extends Dimension>(
+  d: D,
+  value: Decimal,
+  unit: Unit,
+  number?: Decimal,
+) => Quantity<D> = Quantity['of'];
 
-  #sameAs(other: Quantity, verb: string): void {
-    if (!isQuantity(other)) fail(faults.bareArithmetic());
-    if (other.dimension !== this.dimension) fail(faults.mismatch(verb, this.dimension, other.dimension));
-    if (this.dimension === 'money' && this.#unit !== other.#unit) {
-      fail(faults.currencyMismatch(this.#unit.id, other.#unit.id));
-    }
-  }
-
-  #derived(dimension: Dimension, value: Decimal, other: Quantity): Quantity {
-    const d = dimension as Exclude<Dimension, 'money'>;
-    return new Quantity(d, value, usualUnit(d, systemOf(this.#unit, other.#unit)));
-  }
-
-  #stepped(increment: Quantity<D>, whole: (n: Decimal) => Decimal): Quantity<D> {
-    this.#sameAs(increment, 'round');
-    if (increment.sign() <= 0) fail(faults.notPositive('the increment'));
-    const steps = whole(this.#value.div(increment.#value));
-    return new Quantity(this.dimension, steps.times(increment.#value), this.#unit);
-  }
-
-  #unitNamed(given: string): Unit {
-    // What is no text may be a trap when made into one.
-    const id = typeof given === 'string' ? given : 'no text';
-    if (this.dimension === 'money') {
-      if (id === this.#unit.id) return this.#unit;
-      return fail(faults.currencyMismatch(this.#unit.id, id));
-    }
-    return unitOf(this.dimension, id) ?? fail(faults.unknownUnit('the unit', id, this.dimension));
-  }
-
-  #candidates(): Unit[] {
-    if (this.dimension === 'money') return [this.#unit];
-    const system = systemOf(this.#unit, this.#unit);
-    const rest = unitIds(this.dimension).map((id) => unitOf(this.dimension, id) as Unit);
-    return [this.#unit, ...rest.filter((u) => u.system === system), ...rest];
-  }
-
-  /**
-   * A value that is finite in no unit (π in it, say) is given in the canonical unit itself; where that is no
-   * unit of the trade, in another with so many digits that it reads back as the same.
-   */
-  #inBase(): QuantityJson {
-    const rest = unitIds(this.dimension).map((id) => unitOf(this.dimension, id) as Unit);
-    const base = rest.find((u) => u.factor.equals(1) && !u.offset) ?? this.#unit;
-    return { value: beyondQuotient(this.#value, base.factor).toFixed(), unit: base.id };
+/** True for a quantity made by this copy of the library. */
+export function isQuantity(x: unknown): x is Quantity {
+  try {
+    return typeof x === 'object' && x !== null && INNER in x;
+  } catch {
+    // A proxy may be a trap.
+    return false;
   }
 }
 
-/** More places than this are never typed; beyond it the canonical unit serves better. */
-const EXACT_PLACES = 24;
+const textOf = ({ written, unit, exact, value }: Inner): string =>
+  written && exact === unit ? written.toFixed() : exactText(value, exact);
+
+const innerOf = (q: Quantity): Inner => (q as unknown as { [INNER]: Inner })[INNER];
+
+/** The canonical value of a quantity. */
+export const canonicalValue = (q: Quantity): Decimal => innerOf(q).value;
+
+/** The unit a quantity is shown in. */
+export const unitShown = (q: Quantity): Unit => innerOf(q).unit;
+
+/** The number that stands before the unit a quantity is shown in. */
+export function numberShown(q: Quantity): Decimal {
+  const inner = innerOf(q);
+  inner.number ??= inner.written ?? numberForShow(inner.value, inner.unit);
+  return inner.number;
+}
+
+/** A quantity of this copy, of another copy or of plain data that says what it measures. */
+function quantityFrom(x: unknown): Quantity | undefined {
+  if (isQuantity(x)) return x;
+  if (typeof x !== 'object' || x === null) return undefined;
+  try {
+    const data = x as Partial<QuantityData>;
+    if (data.dimension === 'money') return moneyFrom(data);
+    const q = isDimension(data.dimension) ? readObject(x, data.dimension, 'it') : undefined;
+    return q && !isFaulty(q) ? q : undefined;
+  } catch {
+    // A getter may be a trap.
+    return undefined;
+  }
+}
+
+const AMOUNT = /^-?\d{1,60}(?:\.\d{1,60})?$/;
+
+/** Money of another copy: whether there is such a currency was settled there. */
+const moneyFrom = ({ value = '', unit = '' }: Partial<QuantityData>): Quantity | undefined =>
+  AMOUNT.test(value) && /^[A-Z]{3}$/.test(unit)
+    ? newQuantity('money', new Decimal(value), currencyUnit(unit))
+    : undefined;
+
+const taken = (x: unknown): Quantity => quantityFrom(x) ?? fail(faults.bareArithmetic());
+
+/** A temperature is a point on a scale: it has no sum, difference or opposite here. */
+function noPoint(q: Quantity, verb: string): void {
+  if (q.dimension === 'temperature') fail(faults.mismatch(verb, 'temperature', 'temperature'));
+}
+
+/** The other, which must be of the same dimension and currency. */
+function sameAs(q: Quantity, other: Quantity, verb: string): Inner {
+  const read = taken(other);
+  if (read.dimension !== q.dimension) fail(faults.mismatch(verb, q.dimension, read.dimension));
+  const [a, b] = [innerOf(q), innerOf(read)];
+  if (q.dimension === 'money' && a.unit !== b.unit) fail(faults.currencyMismatch(a.unit.id, b.unit.id));
+  return b;
+}
+
+function alike(q: Quantity, other: Quantity, verb: string): [Inner, Inner] {
+  const b = sameAs(q, other, verb);
+  noPoint(q, verb);
+  return [innerOf(q), b];
+}
+
+function product(q: Quantity, other: Quantity): Quantity {
+  const [a, b] = [innerOf(q), innerOf(other)];
+  const rule = productRule(q.dimension, other.dimension);
+  const plainProduct = a.value.times(b.value);
+  if (rule) {
+    const value = rule.factor ? plainProduct.div(rule.factor) : plainProduct;
+    return derived(rule.dimension, value, a, b);
+  }
+  if (isScalar(other.dimension) && q.dimension !== 'temperature' && q.dimension !== 'ratio') {
+    return newQuantity(q.dimension, plainProduct, computed(a.unit));
+  }
+  if (isScalar(q.dimension) && other.dimension !== 'temperature') {
+    return newQuantity(other.dimension, plainProduct, computed(b.unit));
+  }
+  return fail(faults.mismatch('multiply', q.dimension, other.dimension));
+}
+
+function quotient(q: Quantity, other: Quantity): Quantity {
+  const [a, b] = [innerOf(q), innerOf(other)];
+  if (q.dimension === 'temperature') return fail(faults.mismatch('divide', q.dimension, other.dimension));
+  if (b.value.isZero()) return fail(faults.divideByZero());
+  if (q.dimension === other.dimension) {
+    sameAs(q, other, 'divide');
+    return newQuantity('ratio', a.value.div(b.value), unitOf('ratio', ':1') as Unit);
+  }
+  if (isScalar(other.dimension)) return newQuantity(q.dimension, a.value.div(b.value), a.unit);
+  const rule = quotientRule(q.dimension, other.dimension);
+  if (!rule) return fail(faults.mismatch('divide', q.dimension, other.dimension));
+  const value = (rule.factor ? a.value.times(rule.factor) : a.value).div(b.value);
+  return derived(rule.dimension, value, a, b);
+}
+
+function derived(dimension: Dimension, value: Decimal, a: Inner, b: Inner): Quantity {
+  const d = dimension as Exclude<Dimension, 'money'>;
+  return newQuantity(d, value, usualUnit(d, systemOf(a.unit, b.unit)));
+}
+
+function stepped<D extends Dimension>(
+  q: Quantity<D>,
+  increment: Quantity<D>,
+  whole: (n: Decimal) => Decimal,
+): Quantity<D> {
+  const b = sameAs(q, increment, 'round');
+  if (b.value.isZero() || b.value.isNegative()) fail(faults.notPositive('the increment'));
+  const a = innerOf(q);
+  return newQuantity(q.dimension, whole(a.value.div(b.value)).times(b.value), a.unit);
+}
+
+function unitNamed(q: Quantity, given: unknown): Unit {
+  // What is no text may be a trap when made into one.
+  const id = typeof given === 'string' ? given : 'no text';
+  const { unit } = innerOf(q);
+  if (id === unit.id) return unit;
+  if (q.dimension === 'money') return fail(faults.currencyMismatch(unit.id, id));
+  return unitOf(q.dimension, id) ?? fail(faults.unknownUnit('the unit', id, q.dimension));
+}
 
 /** Read any accepted input but money as a quantity, or say what is wrong with it. */
 export function readQuantity<D extends Dimension>(input: unknown, d: D, what: string): Quantity<D> | Fault {
@@ -410,16 +476,34 @@ export function readQuantity<D extends Dimension>(input: unknown, d: D, what: st
   return readObject(input, d, what);
 }
 
+const DATA_KEYS: readonly string[] = ['value', 'unit', 'dimension', 'shownIn'];
+
+/** Plain data is exact; what it says of its dimension and of the unit to show it in must hold. */
 function readObject<D extends Dimension>(input: object, d: D, what: string): Quantity<D> | Fault {
   try {
-    const source = MARK in input ? (input as unknown as { toJSON(): object }).toJSON() : input;
-    const { value, unit } = source as Partial<QuantityJson>;
-    const extra = Object.keys(source).find((k) => k !== 'value' && k !== 'unit');
+    const { value, unit, dimension, shownIn } = input as Partial<QuantityData>;
+    const extra = Object.keys(input).find((k) => !DATA_KEYS.includes(k));
     if (extra !== undefined) return faults.unknownKey(extra, ['value', 'unit']);
-    return made(readPair(value, unit, d, what), d);
+    if (dimension !== undefined && dimension !== d) return otherDimension(dimension, d, what);
+    return inShownUnit(made(readPair(value, unit, d, what), d), shownIn, what);
   } catch {
     return faults.notAQuantity(what, d);
   }
+}
+
+const otherDimension = (said: unknown, d: Dimension, what: string): Fault =>
+  isDimension(said) ? faults.wrongDimension(what, said, d) : faults.notAQuantity(what, d);
+
+function inShownUnit<D extends Dimension>(
+  read: Quantity<D> | Fault,
+  shownIn: unknown,
+  what: string,
+): Quantity<D> | Fault {
+  if (isFaulty(read) || shownIn === undefined) return read;
+  const unit = typeof shownIn === 'string' ? unitOf(read.dimension, shownIn) : undefined;
+  if (!unit)
+    return faults.unknownUnit(what, typeof shownIn === 'string' ? shownIn : 'no text', read.dimension);
+  return newQuantity(read.dimension, canonicalValue(read), unit);
 }
 
 function made<D extends Dimension>(reading: ReturnType<typeof readText>, d: D): Quantity<D> | Fault {

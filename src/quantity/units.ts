@@ -13,6 +13,34 @@ import type { Dimension } from './dimensions';
 /** Which family of units a quantity is shown in when none is asked for. */
 export type System = 'customary' | 'metric';
 
+/** The ids of the units of each dimension, in the order in which exact text prefers them. */
+interface UnitIds {
+  length: 'ft-in' | 'ft' | 'in' | 'yd' | 'mi' | 'm' | 'mm' | 'cm' | 'km';
+  area: 'ft2' | 'in2' | 'yd2' | 'acre' | 'm2' | 'cm2' | 'mm2';
+  volume: 'yd3' | 'ft3' | 'in3' | 'gal' | 'm3' | 'L' | 'cm3';
+  mass: 'lb' | 'ton' | 'oz' | 'kg' | 'tonne' | 'longton' | 'g';
+  density: 'pcf' | 'lb/yd3' | 'ton/yd3' | 'kg/m3';
+  'mass-per-length': 'lb/ft' | 'kg/m';
+  'mass-per-area': 'lb/ft2' | 'lb/yd2' | 'kg/m2';
+  slope: 'in/ft' | '%' | 'mm/m' | '1:n';
+  angle: 'deg';
+  time: 'h' | 'min' | 's' | 'day';
+  temperature: 'degF' | 'degC';
+  'temperature-difference': 'degF' | 'degC';
+  speed: 'mph' | 'ft/s' | 'km/h' | 'm/s' | 'in/h' | 'mm/h';
+  force: 'lbf' | 'kip' | 'N' | 'kN';
+  pressure: 'psi' | 'ksi' | 'psf' | 'ksf' | 'MPa' | 'kPa';
+  'volume-rate': 'yd3/h' | 'm3/h' | 'gal/min' | 'L/s' | 'ft3/s';
+  evaporation: 'lb/ft2/h' | 'kg/m2/h';
+  ratio: '%' | ':1';
+  count: 'each';
+  /** The code of a currency by ISO 4217. */
+  money: string;
+}
+
+/** The id of a unit of a dimension. */
+export type UnitId<D extends Dimension = Dimension> = UnitIds[D];
+
 /** One unit. `canonical = value × factor + offset`, or `factor ÷ value` for a slope of 1:n. */
 export interface Unit {
   readonly id: string;
@@ -173,6 +201,21 @@ export function unitOf(dimension: Dimension, id: string): Unit | undefined {
 export function unitIds(dimension: Dimension): string[] {
   return [...units().byId.values()].filter((u) => u.dimension === dimension).map((u) => u.id);
 }
+
+/**
+ * The ids of all units of a dimension, for a list to choose from; none for money, whose units are currencies.
+ *
+ * @param dimension - what is measured
+ * @returns the ids, in the order in which exact data prefers them
+ * @example
+ * ```ts
+ * import { unitsOf } from 'flatwork-reckoner';
+ *
+ * unitsOf('evaporation'); // ['lb/ft2/h', 'kg/m2/h']
+ * ```
+ */
+export const unitsOf = <D extends Dimension>(dimension: D): readonly UnitId<D>[] =>
+  unitIds(dimension) as UnitId<D>[];
 
 /** Every unit an already normalised name may mean. */
 export function unitsNamed(name: string): readonly Unit[] {

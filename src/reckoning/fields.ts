@@ -143,7 +143,12 @@ function quantitySchema(d: Dimension, what: string): JsonSchema {
       { type: 'string' },
       {
         type: 'object',
-        properties: { value: { type: ['string', 'number'] }, unit: { type: 'string' } },
+        properties: {
+          value: { type: ['string', 'number'] },
+          unit: { type: 'string' },
+          dimension: { const: d },
+          shownIn: { type: 'string' },
+        },
         required: ['value', 'unit'],
       },
     ],

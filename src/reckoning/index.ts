@@ -6,13 +6,11 @@ export type {
   Assumption,
   Caution,
   Figure,
-  FigureJson,
   FigureSet,
   Result,
-  ResultJson,
   ResultParts,
   Severity,
   Step,
 } from './result';
-export { resultFromJson } from './revive';
+export { revive } from './revive';
 export type { Source } from './source';

@@ -1,6 +1,5 @@
 /** The parts that a result is made of. */
-import type { Dimension } from '../quantity/dimensions';
-import type { Quantity, QuantityJson } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
 import type { Source } from './source';
 
 /** One figure of a result: a quantity, a word, a yes or no, or a list or group of these. */
@@ -74,34 +73,6 @@ export interface ResultParts<F extends FigureSet> {
   readonly assumed: readonly Assumption[];
   /** What to heed. */
   readonly cautions: readonly Caution[];
-  /** Where the rules come from. */
-  readonly sources: readonly Source[];
-}
-
-/** A quantity in the JSON of a result: exact, with what it measures and the unit to show it in. */
-export interface FigureJson extends QuantityJson {
-  /** What it measures. */
-  readonly dimension: Dimension;
-  /** Id of the unit to show it in. */
-  readonly shownIn: string;
-}
-
-/** A result as JSON. Quantities are {@link FigureJson}. */
-export interface ResultJson {
-  /** Id of the calculation. */
-  readonly id: string;
-  /** What it reckons, in a few words. */
-  readonly title: string;
-  /** Version of the calculation. */
-  readonly version: number;
-  /** The figures by name, quantities as {@link FigureJson}. */
-  readonly figures: unknown;
-  /** How it came about, step by step. */
-  readonly working: readonly Step[];
-  /** The defaults that were used. */
-  readonly assumed: readonly Assumption[];
-  /** What to heed, quantities as {@link FigureJson}. */
-  readonly cautions: readonly unknown[];
   /** Where the rules come from. */
   readonly sources: readonly Source[];
 }

@@ -29,14 +29,10 @@ interface Tally {
   texts: number;
 }
 
-const FOREIGN = Symbol.for('flatwork-reckoner.quantity');
-
 function copy(value: unknown, depth: number, tally: Tally): unknown {
   if (typeof value === 'string') countText(tally);
   if (typeof value !== 'object' || value === null) return value;
   if (isQuantity(value)) return value;
-  if (FOREIGN in value)
-    return copy({ ...(value as unknown as { toJSON(): object }).toJSON() }, depth + 1, tally);
   if (depth > DEPTH_LIMIT) throw new Refusal(faults.tooDeep());
   if (Array.isArray(value)) return copyList(value, depth, tally);
   const out = Object.create(null) as Record<string, unknown>;

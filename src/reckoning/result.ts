@@ -1,6 +1,6 @@
 /** What a calculation gives back: figures with their working, assumptions, cautions and sources. */
-import { Quantity, unitShown } from '../quantity/quantity';
-import type { Assumption, Caution, FigureJson, FigureSet, ResultJson, ResultParts, Step } from './parts';
+import { Quantity } from '../quantity/quantity';
+import type { Assumption, Caution, FigureSet, ResultParts, Step } from './parts';
 import type { Source } from './source';
 import { worksheet } from './worksheet';
 
@@ -8,8 +8,6 @@ export type * from './parts';
 
 /** A result: frozen throughout, and printed by Node as a worksheet. */
 export interface Result<F extends FigureSet> extends ResultParts<F> {
-  /** Exact plain data; {@link resultFromJson} reads it back. */
-  toJSON(): ResultJson;
   /** The worksheet, as Node's REPL prints it. */
   toString(): string;
 }
@@ -24,20 +22,6 @@ function frozen<T>(value: T): T {
     if (typeof part === 'object') frozen(part);
   }
   return Object.freeze(value);
-}
-
-/** Quantities to JSON with their dimension and unit shown; the rest as it is. */
-function plain(value: unknown): unknown {
-  if (value instanceof Quantity) {
-    return {
-      ...value.toJSON(),
-      dimension: value.dimension,
-      shownIn: unitShown(value).id,
-    } satisfies FigureJson;
-  }
-  if (Array.isArray(value)) return value.map(plain);
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([name, part]) => [name, plain(part)]));
 }
 
 class Sheet<F extends FigureSet> implements Result<F> {
@@ -60,10 +44,6 @@ class Sheet<F extends FigureSet> implements Result<F> {
     this.cautions = frozen(parts.cautions);
     this.sources = frozen(parts.sources);
     Object.freeze(this);
-  }
-
-  toJSON(): ResultJson {
-    return plain({ ...this }) as ResultJson;
   }
 
   toString(): string {

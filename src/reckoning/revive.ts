@@ -4,12 +4,11 @@
  * What comes back has been through files and other hands. Each part is read for what it should be, and only
  * what is known is taken over, in the order in which it stands; what is of another kind is refused by its path.
  */
-import type { Dimension } from '../quantity/dimensions';
+import { type Dimension, isDimension } from '../quantity/dimensions';
 import * as faults from '../quantity/faults';
 import { type Fault, fail } from '../quantity/input-error';
 import { readMoney } from '../quantity/money';
-import { isFaulty, isQuantity, type Quantity, readQuantity } from '../quantity/quantity';
-import { unitIds } from '../quantity/units';
+import { isFaulty, isQuantity, type Quantity, type QuantityData, readQuantity } from '../quantity/quantity';
 import { refuse } from './calculation';
 import { plainCopy } from './plain';
 import { type Figure, type FigureSet, makeResult, type Result, type ResultParts } from './result';
@@ -54,30 +53,24 @@ function parts(must: Readonly<Record<string, Part>>, may: Readonly<Record<string
   };
 }
 
-const isQuantityJson = (x: Plain): boolean =>
+const isQuantityData = (x: Plain): boolean =>
   typeof x['value'] === 'string' && typeof x['unit'] === 'string' && typeof x['dimension'] === 'string';
 
 /** A quantity, exactly as it was, in the unit that it was shown in. */
 function quantity(x: unknown, path: string): Quantity {
   if (isQuantity(x)) return x;
-  if (!isPlain(x) || !isQuantityJson(x)) return refused(path);
-  const dimension = x['dimension'] as Dimension;
-  const pair = { value: x['value'], unit: x['unit'] };
-  const ids = dimension === 'money' ? [x['unit']] : unitIds(dimension);
-  if (ids.length === 0) refused(join(path, 'dimension'));
-  const q =
-    dimension === 'money' ? readMoney(pair, 'the figure') : readQuantity(pair, dimension, 'the figure');
-  if (isFaulty(q)) return refused(path, q);
-  const shownIn = x['shownIn'];
-  if (shownIn === undefined) return q;
-  return ids.includes(shownIn) ? q.in(shownIn as string) : refused(join(path, 'shownIn'));
+  if (!isPlain(x) || !isQuantityData(x)) return refused(path);
+  const { dimension } = x;
+  if (!isDimension(dimension)) return refused(join(path, 'dimension'));
+  const q = dimension === 'money' ? readMoney(x, 'the figure') : readQuantity(x, dimension, 'the figure');
+  return isFaulty(q) ? refused(path, q) : q;
 }
 
 function figure(x: unknown, path: string): Figure {
   if (typeof x === 'string' || typeof x === 'boolean') return x;
   if (Array.isArray(x)) return x.map((item, i) => figure(item, `${path}[${i}]`));
   if (!isPlain(x)) return refused(path);
-  return isQuantity(x) || isQuantityJson(x) ? quantity(x, path) : figures(x, path);
+  return isQuantity(x) || isQuantityData(x) ? quantity(x, path) : figures(x, path);
 }
 
 const figures = (x: unknown, path: string): Record<string, Figure> =>
@@ -112,26 +105,33 @@ function resultPart(): Part {
 }
 
 /**
- * Read a result back from its JSON.
+ * Make quantities of plain data again: of what `structuredClone`, a database, a worker or JSON made of a result or
+ * of a quantity.
  *
- * @param json - what `JSON.parse` made of a result, or the text itself
- * @returns the result with its quantities, frozen; figures are exactly those that were written
+ * @param data - the plain data, or its JSON text
+ * @returns the result with its quantities, frozen, or the quantity; both exactly as they were
  * @throws {InputError} `not-a-result`, and the codes of reading a quantity, with the path of the part at fault
  * @example
  * ```ts
- * import { resultFromJson, slabVolume } from 'flatwork-reckoner';
+ * import { revive, slabVolume } from 'flatwork-reckoner';
  *
  * const result = slabVolume({
  *   outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
  *   thickness: '5 in',
  * });
- * const back = resultFromJson(JSON.stringify(result));
- * JSON.stringify(back) === JSON.stringify(result); // true
+ * const clone = structuredClone(result); // exact plain data, without methods
+ * revive(clone).figures.volume.format('yd3'); // '7.78 yd3'
+ * revive(clone.figures.volume).format('m3'); // '5.95 m3'
  * ```
  */
-export function resultFromJson(json: unknown): Result<Record<string, Figure>> {
-  const read = resultPart()(plainCopy(parsed(json)), '');
-  return makeResult(read as ResultParts<FigureSet & Record<string, Figure>>);
+export function revive<D extends Dimension>(data: QuantityData<D>): Quantity<D>;
+export function revive<F extends FigureSet>(data: ResultParts<F>): Result<F>;
+/** The same for what may be anything: JSON text, or what came out of a file. */
+export function revive(data: unknown): Result<Record<string, Figure>>;
+export function revive(data: unknown): unknown {
+  const plain = plainCopy(parsed(data));
+  if (isQuantity(plain) || (isPlain(plain) && isQuantityData(plain))) return quantity(plain, '');
+  return makeResult(resultPart()(plain, '') as ResultParts<FigureSet & Record<string, Figure>>);
 }
 
 function parsed(json: unknown): unknown {

@@ -4,7 +4,9 @@
  * Lengths and weights in CSV are exact numbers with their unit in the head, so that a spreadsheet can add
  * them up.
  */
+
 import type { Quantity } from '../quantity/quantity';
+import type { UnitId } from '../quantity/units';
 import type { BarCuttingFigures } from '../steel/bar-cutting';
 import type { RebarListFigures } from '../steel/rebar-types';
 
@@ -20,13 +22,13 @@ interface Table {
 
 const shown = (cell: Cell, unit: string): string => {
   if (typeof cell === 'string') return cell;
-  return unit === 'each' ? String(cell.toNumber('each')) : cell.format(unit);
+  return unit === 'each' ? String(cell.toNumber('each')) : cell.format(unit as UnitId);
 };
 
 const PLACES = 6;
 
 const plain = (cell: Cell, unit: string): string =>
-  typeof cell === 'string' ? cell : String(Number(cell.toNumber(unit).toFixed(PLACES)));
+  typeof cell === 'string' ? cell : String(Number(cell.toNumber(unit as UnitId).toFixed(PLACES)));
 
 /** A cell that starts like a formula is quoted with a leading apostrophe, so that no spreadsheet runs it. */
 function csvCell(text: string): string {
@@ -48,7 +50,7 @@ function csvOf({ head, units, rows }: Table): string {
   return `${lines.map((line) => line.map(csvCell).join(',')).join('\r\n')}\r\n`;
 }
 
-const barTable = ({ bars }: RebarListFigures, length: string, mass: string): Table => ({
+const barTable = ({ bars }: RebarListFigures, length: UnitId<'length'>, mass: string): Table => ({
   head: ['mark', 'mat', 'use', 'bar', 'shape', 'length', 'count', 'total length', 'weight'],
   units: ['', '', '', '', '', length, 'each', length, mass],
   rows: bars.map((b) => [
@@ -64,16 +66,16 @@ const barTable = ({ bars }: RebarListFigures, length: string, mass: string): Tab
   ]),
 });
 
-const orderTable = ({ sizes }: RebarListFigures, length: string, mass: string): Table => ({
+const orderTable = ({ sizes }: RebarListFigures, length: UnitId<'length'>, mass: string): Table => ({
   head: ['bar', 'bars to buy', 'stock length', 'length as cut', 'weight as cut'],
   units: ['', 'each', length, length, mass],
   rows: sizes.map((s) => [s.bar, s.barsToBuy, s.stockLength, s.length, s.weight]),
 });
 
-const cutsText = (cuts: BarCuttingFigures['plan'][number]['cuts'], unit: string): string =>
+const cutsText = (cuts: BarCuttingFigures['plan'][number]['cuts'], unit: UnitId<'length'>): string =>
   cuts.map(({ length, count }) => `${count.toNumber('each')} of ${length.format(unit)}`).join('; ');
 
-const cutTable = ({ plan }: BarCuttingFigures, length: string): Table => ({
+const cutTable = ({ plan }: BarCuttingFigures, length: UnitId<'length'>): Table => ({
   head: ['stock', 'bars', 'cut from each', 'left of each'],
   units: [length, 'each', '', length],
   rows: plan.map(({ stock, bars, cuts, offcut }) => [stock, bars, cutsText(cuts, length), offcut]),
@@ -82,9 +84,9 @@ const cutTable = ({ plan }: BarCuttingFigures, length: string): Table => ({
 /** In which units a table is written. */
 export interface ScheduleUnits {
   /** Unit of lengths; by default `ft-in` in Markdown and `ft` in CSV. */
-  readonly length?: string;
+  readonly length?: UnitId<'length'>;
   /** Unit of weights; by default `lb`. */
-  readonly mass?: string;
+  readonly mass?: UnitId<'mass'>;
 }
 
 /**

@@ -358,7 +358,7 @@ function planFigure({ pieces, stock, kerf }: Sheet, batches: readonly Batch[]): 
           const n = pattern[i] as number;
           return n > 0 ? [{ length: p.length, count: wholeNumber(n) }] : [];
         }),
-        offcut: offcutOf(bought, pieces, pattern, kerf).in(unitShown(bought.length).id),
+        offcut: offcutOf(bought, pieces, pattern, kerf).in(bought.length.shownIn ?? bought.length.unit),
       };
     });
 }

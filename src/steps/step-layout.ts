@@ -223,7 +223,7 @@ const leastRiser = ({ lowest }: StepLimits): Length =>
 
 /** Every number of risers that keeps each within the limits, or the one that was given. */
 function riserCounts({ input, limits, total }: Job): number[] {
-  if (input.risers) return [Number(input.risers.toJSON().value)];
+  if (input.risers) return [Number(input.risers.value)];
   const fewest = total.over(mostRiser(limits)).toNumber(':1');
   const most = total.over(leastRiser(limits)).toNumber(':1');
   withinLimit(RISERS, most - 1, 'totalRise');

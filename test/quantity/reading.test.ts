@@ -296,7 +296,7 @@ describe('anything at all', () => {
       fc.property(inches, ([n, d]) => {
         const fraction = d === 1 ? '' : ` ${n % d}/${d}`;
         const q = length(`${Math.floor(n / d)}${fraction} in`);
-        for (const unit of ['ft-in', 'in', 'ft', undefined]) {
+        for (const unit of ['ft-in', 'in', 'ft', undefined] as const) {
           const shown = unit === 'in' || unit === 'ft' ? q.in(unit).toString() : q.format(unit);
           if (!length(shown).equals(q)) throw new Error(`${n}/${d} in: ${shown}`);
         }

@@ -92,7 +92,7 @@ describe('decimals', () => {
   });
 
   it('writes the rest of the exact forms', () => {
-    expect(JSON.stringify(ratio('1.5:1'))).toBe('{"value":"1.5","unit":":1"}');
+    expect(JSON.stringify(ratio('1.5:1'))).toBe('{"value":"1.5","unit":":1","dimension":"ratio"}');
     expect(String(ratio('1.5:1'))).toBe('1.5:1');
     expect(String(slope('2%'))).toBe('2%');
     expect(String(length('1.123456789012345678901234 m'))).toBe('1.123456789012345678901234 m');
@@ -117,24 +117,23 @@ describe('decimals', () => {
 
 describe('exact text and JSON', () => {
   it.each([
-    [
-      { value: '210', unit: 'ft3' },
-      () => length('28 ft').times(length('18 ft')).times(length('5 in')).toJSON(),
-    ],
-    [{ value: '12.5', unit: 'ft' }, () => length('12 ft 6 in').toJSON()],
-    [{ value: '146', unit: 'in' }, () => length('12 ft 2 in').toJSON()],
-    [{ value: '5.25', unit: 'yd3' }, () => volume('5.25 yd3').toJSON()],
-    [{ value: '0.25', unit: 'in/ft' }, () => slope('1:48').toJSON()],
-    [{ value: '12.5', unit: 'USD' }, () => money('12.50 USD').toJSON()],
-    [{ value: '-40', unit: 'degC' }, () => temperature('-40 degC').toJSON()],
+    [{ value: '210', unit: 'ft3' }, () => length('28 ft').times(length('18 ft')).times(length('5 in'))],
+    [{ value: '12.5', unit: 'ft' }, () => length('12 ft 6 in')],
+    [{ value: '146', unit: 'in' }, () => length('12 ft 2 in')],
+    [{ value: '5.25', unit: 'yd3' }, () => volume('5.25 yd3')],
+    [{ value: '0.25', unit: 'in/ft' }, () => slope('1:48')],
+    [{ value: '12.5', unit: 'USD' }, () => money('12.50 USD')],
+    [{ value: '-40', unit: 'degC' }, () => temperature('-40 degC')],
   ])('%j', (wanted, json) => {
-    expect(json()).toEqual(wanted);
+    const { value, unit, dimension } = json();
+    expect({ value, unit }).toEqual(wanted);
+    expect(JSON.parse(JSON.stringify(json()))).toMatchObject({ ...wanted, dimension });
   });
 
   it('falls back on the canonical unit for what no unit holds exactly', () => {
     const third = length('1 m').over(count('3 each'));
-    expect(third.toJSON()).toEqual({ value: `0.${'3'.repeat(60)}`, unit: 'm' });
-    expect(length(third.toJSON()).equals(third)).toBe(true);
+    expect({ ...third }).toEqual({ value: `0.${'3'.repeat(60)}`, unit: 'm', dimension: 'length' });
+    expect(length({ ...third }).equals(third)).toBe(true);
     expect(length(third.toString()).equals(third)).toBe(true);
   });
 

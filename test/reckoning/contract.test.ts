@@ -3,7 +3,7 @@ import { inspect } from 'node:util';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { catalog } from '../../src/catalog/index';
-import { InputError, length, Quantity, resultFromJson, slabVolume } from '../../src/index';
+import { InputError, length, Quantity, revive, slabVolume } from '../../src/index';
 import { runs } from '../support/effort';
 import { allTargets, counts, runChunk } from '../support/fuzz/run';
 import { goodInputs } from '../support/inputs';
@@ -38,9 +38,9 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
       const { result } = attempt;
       expect(everythingFrozen(result)).toBe(true);
       const text = JSON.stringify(result);
-      expect(JSON.stringify(resultFromJson(text))).toBe(text);
-      expect(JSON.stringify(resultFromJson(structuredClone(JSON.parse(text))))).toBe(text);
-      expect(inspect(resultFromJson(text))).toBe(inspect(result));
+      expect(JSON.stringify(revive(text))).toBe(text);
+      expect(JSON.stringify(revive(structuredClone(JSON.parse(text))))).toBe(text);
+      expect(inspect(revive(text))).toBe(inspect(result));
       expect(result.id).toBe(id);
     }
   });
@@ -157,12 +157,10 @@ describe('the door', () => {
     revoke();
     expect(codes(proxy)).toEqual(['unreadable-input at ']);
     const foreign = {
-      [Symbol.for('flatwork-reckoner.quantity')]: true,
-      toJSON: () => ({
-        get shape() {
-          throw new TypeError('trap');
-        },
-      }),
+      dimension: 'length',
+      get value() {
+        throw new TypeError('trap');
+      },
     };
     expect(codes({ outline: foreign, thickness: '4 in' })).toEqual(['unreadable-input at ']);
     let reads = 0;
@@ -256,13 +254,13 @@ describe('results from JSON', () => {
       '{"id":"x","title":"t","version":1,"figures":{"a":{"value":"1","unit":"ft","dimension":"nonsense"}},"working":[],"assumed":[],"cautions":[],"sources":[]}',
     ],
   ])('refuses %s', (text) => {
-    expect(() => resultFromJson(text)).toThrow('not a result of this library');
+    expect(() => revive(text)).toThrow('not a result of this library');
   });
 
   it('refuses a figure that is no quantity', () => {
     const json = JSON.parse(JSON.stringify(slabVolume(SLAB)));
     json.figures.volume.unit = 'cubits';
-    expect(() => resultFromJson(json)).toThrow('unknown unit');
+    expect(() => revive(json)).toThrow('unknown unit');
   });
 
   it('is what the REPL prints', () => {

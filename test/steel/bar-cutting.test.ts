@@ -102,7 +102,11 @@ const highsOptimum = (list: List): number => {
 };
 
 /** Add up what a plan makes, and see that each bar holds it. */
-function checkPlan({ stock, pieces }: List, figures: BarCuttingFigures, unit = 'ft'): void {
+function checkPlan(
+  { stock, pieces }: List,
+  figures: BarCuttingFigures,
+  unit: 'ft' | 'm' | 'mm' | 'in' = 'ft',
+): void {
   const made = new Map<number, number>();
   let bars = 0;
   for (const { bars: alike, cuts } of figures.plan) {

@@ -43,10 +43,8 @@ const figureAt = (figures: unknown, path: string): unknown =>
 
 /** A quantity in SI, from the exact text that it is shown as. */
 export function siOf(figure: unknown): Rational {
-  const q = figure as { toJSON(): FigureData; dimension: Kind };
-  const { value, unit } = q.toJSON();
-  if (q.dimension === 'slope' && unit === '1:n') return Rational.of(1).over(Rational.parse(value));
-  return inSi(value, unit, q.dimension);
+  const { value, unit, dimension } = figure as FigureData;
+  return inSi(value, unit, dimension);
 }
 
 /** A quantity as a plain number in SI. */

@@ -3,7 +3,7 @@
  * results read back from JSON that was spoilt on its way. Nothing but InputError may be thrown.
  */
 import { catalog } from '../../../src/catalog/index';
-import { InputError, resultFromJson } from '../../../src/index';
+import { InputError, revive } from '../../../src/index';
 import { money } from '../../../src/quantity/money';
 import { isFaulty, isQuantity, type Quantity, readQuantity } from '../../../src/quantity/quantity';
 import { unitIds } from '../../../src/quantity/units';
@@ -131,9 +131,9 @@ function revivalRun(dice: Chance): Outcome {
   const json = someJson(dice);
   const input = dice.below(3) === 0 ? json : spoilt(json, dice);
   try {
-    const { value: result, ms } = timed(() => resultFromJson(input));
+    const { value: result, ms } = timed(() => revive(input));
     const text = JSON.stringify(result);
-    const again = JSON.stringify(resultFromJson(text));
+    const again = JSON.stringify(revive(text));
     const sheet = String(result);
     const bad = again === text ? undefined : 'read back once more, it differs';
     const nonsense = sheet.includes('[object') ? 'prints nonsense' : undefined;

@@ -1,6 +1,6 @@
 /** What must hold of a result: it repeats, goes through JSON, prints in every unit, and its working is true. */
 import { inspect } from 'node:util';
-import { type Figure, Quantity, type Result, resultFromJson } from '../../../src/index';
+import { type Figure, Quantity, type Result, revive } from '../../../src/index';
 import { readMoney } from '../../../src/quantity/money';
 import { isFaulty, readQuantity } from '../../../src/quantity/quantity';
 import { unitIds } from '../../../src/quantity/units';
@@ -70,10 +70,9 @@ function printedObjections(result: AnyResult): string[] {
 
 function revivalObjection(result: AnyResult, text: string): string | undefined {
   const json: unknown = JSON.parse(text);
-  const back = resultFromJson(text);
+  const back = revive(text);
   if (JSON.stringify(back) !== text) return 'revived from text, its JSON differs';
-  if (JSON.stringify(resultFromJson(structuredClone(json))) !== text)
-    return 'revived from a clone, its JSON differs';
+  if (JSON.stringify(revive(structuredClone(json))) !== text) return 'revived from a clone, its JSON differs';
   if (inspect(back) !== inspect(result)) return 'revived, it prints differently';
   return undefined;
 }

@@ -133,7 +133,7 @@ function showingObjection(q: Quantity): string | undefined {
     const shown = q.format(unit);
     const back = readQuantity(shown, d, 'it');
     if (isFaulty(back)) return `${shown} does not read back: ${back.sentence}`;
-    if (back.in(unit ?? back.toJSON().unit).format(unit) !== shown && unit !== undefined)
+    if (back.in(unit ?? back.unit).format(unit) !== shown && unit !== undefined)
       return `${shown} reads back as ${back.format(unit)}`;
   }
   return undefined;
@@ -193,7 +193,7 @@ function moneyRun(dice: Chance): Outcome {
     const wellWritten = input === plain && /^[A-Z]{3}$/.test(code) && code !== 'XXQ';
     return outcome(false, ms, [wellWritten ? `is refused: ${q.sentence}` : undefined], input);
   }
-  const { value, unit } = q.toJSON();
+  const { value, unit } = q;
   const back = readMoney(q.toString(), 'it');
   const same = !isFaulty(back) && back.equals(q);
   const amounts = input.replace(/[０-９]/g, (digit) => digit.normalize('NFKC')).match(/[\d.,]+/g) ?? [];

@@ -125,7 +125,7 @@ export function typed(value: string, unit: string): string {
 
 /** A measurement times a factor, in whole steps of its unit. */
 export function timesFactor(q: Quantity, factor: number): string {
-  const { value, unit } = q.toJSON();
+  const { value, unit } = q;
   const step = STEPS[unit];
   const number = Number(value) * factor;
   const rounded = step ? Math.round(number / step) * step : number;

@@ -104,7 +104,7 @@ const OTHER_UNIT: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 
 /** The exact number in the other unit; metric lengths only where inches come out short. */
 function inOtherUnit(q: Quantity): unknown {
-  const { unit } = q.toJSON();
+  const { unit } = q;
   const wanted = OTHER_UNIT[q.dimension]?.[unit];
   if (!wanted) return undefined;
   const value = q
@@ -173,7 +173,7 @@ const otherOrder: Relation = {
 type Turned = (p: { x: Quantity; y: Quantity }) => { x: string; y: string };
 
 const text = (q: Quantity): string => {
-  const { value, unit } = q.toJSON();
+  const { value, unit } = q;
   return typed(value, unit);
 };
 
@@ -308,7 +308,7 @@ const scaling: Relation = {
     if (!SOLIDS.includes(id)) return undefined;
     const places = measuredPaths(input).filter(({ q }) => q.dimension in POWER);
     return places.reduce<unknown>((all, { path, q }) => {
-      const { value, unit } = q.toJSON();
+      const { value, unit } = q;
       return put(all, path, typed(times(value, 2 ** (POWER[q.dimension] ?? 0)), unit));
     }, input);
   },
@@ -319,12 +319,8 @@ const scaling: Relation = {
       const power = POWER[q.dimension];
       if (power === undefined || name === 'volumePerStretch') continue;
       if (!p) return `${name} is gone`;
-      const ratio = Number(p.toJSON().value) / Number(q.toJSON().value);
-      if (
-        q.sign() !== 0 &&
-        p.toJSON().unit === q.toJSON().unit &&
-        Math.abs(ratio - 2 ** power) > 1e-6 * ratio
-      ) {
+      const ratio = Number(p.value) / Number(q.value);
+      if (q.sign() !== 0 && p.unit === q.unit && Math.abs(ratio - 2 ** power) > 1e-6 * ratio) {
         return `${name}: ${ratio} times`;
       }
     }

@@ -32,7 +32,7 @@ function valuesOf(figures: unknown, left: ReadonlySet<string>): Map<string, Valu
   return out;
 }
 
-const number = (q: Quantity): number => Number(q.toJSON().value);
+const number = (q: Quantity): number => Number(q.value);
 
 /** Figures from one engine may differ in a last digit of the binary geometry behind a plan. */
 const NEAR = 1e-9;

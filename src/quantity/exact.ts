@@ -1,0 +1,126 @@
+/**
+ * A quantity as exact plain data: the number as text, and a unit in which that number is finite.
+ *
+ * A third of a foot has no finite number of feet, but 4 inches. Whether a value is finite in a unit is told
+ * without a division: by whether its digits, as a whole number, can be divided by what the factor of the unit has
+ * besides twos and fives.
+ */
+import { beyondQuotient, type Decimal } from './decimal';
+import { type Unit, unitIds, unitOf } from './units';
+
+/** More digits than this are no product of what a tape shows: the value has been through a root or a division. */
+const EXACT_DIGITS = 40;
+
+/** Powers of primes below this are told apart; what is left of a factor is one divisor. */
+const PRIMES = [3, 7, 11, 13, 17, 19, 23, 127];
+
+/** The digits of a decimal are kept by sevens: a remainder times 1e7 must be a whole number still. */
+const LARGEST_DIVISOR = 9e8;
+const WORD = 1e7;
+
+/** What the digits of a value must be divisible by to be finite in a unit. */
+interface Divisors {
+  readonly small: readonly number[];
+  readonly large: readonly bigint[];
+}
+
+/** How often a prime goes in, as one power, and what is left. */
+function powerOf(prime: number, whole: bigint): { power: number; rest: bigint } {
+  const p = BigInt(prime);
+  let [power, rest] = [1, whole];
+  while (rest % p === BigInt(0)) {
+    rest /= p;
+    power *= prime;
+  }
+  return { power, rest };
+}
+
+function divisorsOf(factor: Decimal): Divisors {
+  const digits = factor.toFixed().replace('.', '').replace(/^0+/, '');
+  let rest = [2, 5].reduce((whole, prime) => powerOf(prime, whole).rest, BigInt(digits));
+  const small: number[] = [];
+  for (const prime of PRIMES) {
+    const found = powerOf(prime, rest);
+    rest = found.rest;
+    if (found.power > 1) small.push(found.power);
+  }
+  if (rest > BigInt(LARGEST_DIVISOR)) return { small, large: [rest] };
+  return { small: rest > BigInt(1) ? [...small, Number(rest)] : small, large: [] };
+}
+
+const known = new WeakMap<Unit, Divisors>();
+
+function divisors(unit: Unit): Divisors {
+  let made = known.get(unit);
+  if (!made) {
+    made = divisorsOf(unit.factor);
+    known.set(unit, made);
+  }
+  return made;
+}
+
+const remainder = (value: Decimal, by: number): number =>
+  value.d.reduce((rest, word) => (rest * WORD + word) % by, 0);
+
+const remainderOfLarge = (value: Decimal, by: bigint): bigint =>
+  value.d.reduce((rest, word) => (rest * BigInt(WORD) + BigInt(word)) % by, BigInt(0));
+
+/** True where its digits as a whole number, without regard to the point, are a multiple of what the unit asks for. */
+function divides(unit: Unit, value: Decimal): boolean {
+  const { small, large } = divisors(unit);
+  return (
+    small.every((by) => remainder(value, by) === 0) &&
+    large.every((by) => remainderOfLarge(value, by) === BigInt(0))
+  );
+}
+
+const isPlain = (unit: Unit): boolean => unit.form !== 'feet-inches' && unit.form !== 'one-in';
+
+const isCanonical = (unit: Unit): boolean => !unit.offset && unit.factor.equals(1);
+
+/** True where a value of not too many digits is a finite number of that unit. */
+const finiteIn = (value: Decimal, unit: Unit): boolean =>
+  isPlain(unit) && (isCanonical(unit) || divides(unit, unit.offset ? value.minus(unit.offset) : value));
+
+interface Others {
+  /** Those of the family of the unit first. */
+  readonly ordered: readonly Unit[];
+  /** The canonical unit where it is one of the trade, otherwise the unit itself. */
+  readonly base: Unit;
+}
+
+const others = new WeakMap<Unit, Others>();
+
+function othersOf(unit: Unit): Others {
+  let made = others.get(unit);
+  if (!made) {
+    const all = unitIds(unit.dimension).map((id) => unitOf(unit.dimension, id) as Unit);
+    const family = unit.system ?? 'customary';
+    const ordered = [...all.filter((u) => u.system === family), ...all];
+    made = { ordered, base: all.find(isCanonical) ?? unit };
+    others.set(unit, made);
+  }
+  return made;
+}
+
+/**
+ * The unit in which a value is given as plain data: the one it is shown in where the value is finite there,
+ * otherwise the first of its dimension in which it is. A value that is finite in none (π in it, say) is given in
+ * the canonical unit.
+ *
+ * @param written - true where the value was read from a number in that unit
+ */
+export function exactUnit(value: Decimal, unit: Unit, written: boolean): Unit {
+  if ((written && isPlain(unit)) || isCanonical(unit)) return unit;
+  const { ordered, base } = othersOf(unit);
+  if (value.precision() > EXACT_DIGITS) return base;
+  if (finiteIn(value, unit)) return unit;
+  return ordered.find((other) => finiteIn(value, other)) ?? base;
+}
+
+/** The number in that unit as text; where it is not finite, with so many digits that it reads back as the same. */
+export const exactText = (value: Decimal, unit: Unit): string =>
+  (isCanonical(unit)
+    ? value
+    : beyondQuotient(unit.offset ? value.minus(unit.offset) : value, unit.factor)
+  ).toFixed();
