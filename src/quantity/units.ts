@@ -211,7 +211,7 @@ export function unitIds(dimension: Dimension): string[] {
  * ```ts
  * import { unitsOf } from 'flatwork-reckoner';
  *
- * unitsOf('evaporation'); // ['lb/ft2/h', 'kg/m2/h']
+ * unitsOf('evaporation'); // [ 'lb/ft2/h', 'kg/m2/h' ]
  * ```
  */
 export const unitsOf = <D extends Dimension>(dimension: D): readonly UnitId<D>[] =>
@@ -240,7 +240,7 @@ const SHOWN: Partial<Record<Dimension, readonly [customary: string, metric: stri
   force: ['lbf', 'N'],
   pressure: ['psi', 'MPa'],
   'volume-rate': ['yd3/h', 'm3/h'],
-  evaporation: ['lb/ft2/h', 'kg/m2/h'],
+  evaporation: [ 'lb/ft2/h', 'kg/m2/h' ],
   ratio: ['%', '%'],
   count: ['each', 'each'],
 };
