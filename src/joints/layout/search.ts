@@ -81,8 +81,8 @@ function shortest(graph: Graph, added: ArrayLike<number> | undefined): Path {
   return { cost: dist[0] as number, steps };
 }
 
-/** How much work a search may do, counted in cells looked at and numbers added up: a tenth of a second or two. */
-const WORK_LIMIT = 4_000_000;
+/** How much work a search may do, counted in cells looked at and numbers added up: some tenths of a second. */
+const WORK_LIMIT = 12_000_000;
 
 /** What a cell of a slab with sides in two directions is beside adding two numbers. */
 const CELL = 4;

@@ -66,9 +66,12 @@ const SHORT_REACH = 1.6;
 /** The effort of a cell, as spaces state it, of an outline with some twenty slanted sides. */
 const FEW_CORNERS = 60;
 
+/** Lengths of lines found so far: steps are made several times over while they are picked. */
+const lengthsIn = /*#__PURE__*/ new WeakMap<Space, Readonly<Record<Axis, Map<number, number>>>>();
+
 class Maker {
   readonly #gaps = new Map<number, Map<number, Gap>>();
-  readonly #lengths = new Map<number, number>();
+  readonly #lengths: Map<number, number>;
   readonly #anchors: readonly Anchor[];
   made = 0;
   /** Lines placed so far. */
@@ -81,6 +84,9 @@ class Maker {
     readonly out: SettingOut,
   ) {
     this.#anchors = space.anchors(axis);
+    const known = lengthsIn.get(space) ?? { x: new Map<number, number>(), y: new Map<number, number>() };
+    lengthsIn.set(space, known);
+    this.#lengths = known[axis];
   }
 
   #length(at: number): number {

@@ -7,10 +7,12 @@
  */
 import { type Corner, doubleArea } from '../../geometry/polygon';
 import { Decimal, ZERO } from '../../quantity/decimal';
+import { withinLimit } from '../../reckoning/limits';
 import { Chain } from './chain';
 import { partWay } from './fan-plan';
 import { type Ladder, ladderOf, type Rails, type Rung, Work } from './ladder';
 import type { Laid, LaidJoint, LaidPanel } from './laid';
+import { PANELS } from './most';
 import type { Spot } from './orthogonal';
 import type { Limits, PanelRule } from './rules';
 import { KINK, type Piece, pieceOf, reversed, turnBetween } from './sides';
@@ -310,10 +312,17 @@ function laidOut(ladder: Ladder, pattern: 'strip' | 'deck'): Laid {
   };
 }
 
-/** Cuts across a strip, where the outline is one. */
+const panelCount = ({ rungs, bands }: Ladder): number => (rungs.length - 1) * bands;
+
+/**
+ * Cuts across a strip, where the outline is one.
+ *
+ * @throws {InputError} `too-many` for more panels than are laid out
+ */
 export function layStrip(site: Site, limits: Limits): { laid: Laid; slim: number } | undefined {
   const strip = stripOf(site);
   const ladder = strip && ladderOf(strip.rails, limits);
+  if (ladder) withinLimit(PANELS, panelCount(ladder), 'spacing');
   return ladder && { laid: laidOut(ladder, 'strip'), slim: strip.slim };
 }
 
@@ -323,5 +332,6 @@ export function layDeck(site: Site, limits: Limits): Laid | undefined {
   if (!rails) return undefined;
   const round = (site.openings[0] as Site['openings'][number]).corners.length === 0;
   const ladder = round ? aroundRound(site, rails, limits) : ladderOf(rails, limits);
+  if (ladder && panelCount(ladder) > PANELS.most) return undefined;
   return ladder && laidOut(ladder, 'deck');
 }
