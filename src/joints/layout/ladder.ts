@@ -33,8 +33,8 @@ export interface Rails {
 const MOST_LOOKED = 40_000;
 
 /** How many cuts may be placed in all, and between two that must be. */
-const MOST_PLACED = 100_000;
-const MOST_BETWEEN = 40_000;
+const MOST_PLACED = 130_000;
+const MOST_BETWEEN = 60_000;
 
 /** After this many numbers of panels that do not fit, large ones grow by a 64th at a time. */
 const EACH = 32;
