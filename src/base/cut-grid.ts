@@ -16,6 +16,7 @@ import { constant } from '../quantity/make';
 import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 
 type Length = Quantity<'length'>;
@@ -46,6 +47,9 @@ export interface GridCut {
   readonly deepest: Length;
   readonly highest: Length;
 }
+
+/** Cells that are laid in facets, each of them over both diagonals. */
+export const CROSSED_CELLS: Limit = { of: 'the grid in cells that the grade crosses', most: 10_000 };
 
 const TWO = constant(() => wholeNumber(2));
 const THREE = constant(() => wholeNumber(3));
@@ -200,14 +204,20 @@ function sideVolume({ what, symbol, sums, crossed: X }: Side, A: Area, pad: Pad)
  * Cut, and fill where there is any.
  *
  * @throws {InputError} `give-one-of` and `missing` for levels, grade and depths; `wrong-type` for rows of
- * unequal length; `not-a-count` and `too-few` for cells left out
+ * unequal length; `not-a-count` and `too-few` for cells left out; `too-many` cells that the grade crosses
  */
 export function gridCut(input: GridSpots, pad: Pad): GridCut {
   const rows = gridDepths(input);
   const first = (rows[0] as readonly Length[])[0] as Length;
   const none = first.minus(first);
   const cells = cellsOf(rows, input.leaveOut ?? []);
-  const kinds = new Set(cells.flat());
+  const all = cells.flat();
+  withinLimit(
+    CROSSED_CELLS,
+    all.filter((cell) => cell === 'crossed').length,
+    input.depths ? 'depths' : 'levels',
+  );
+  const kinds = new Set(all);
   if (kinds.size === 1 && kinds.has('left')) {
     refuse('leaveOut', faults.tooFew('the grid, apart from cells left out,', 1));
   }

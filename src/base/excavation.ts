@@ -40,7 +40,7 @@ import {
   raisedFill,
   trenchCut,
 } from './cut';
-import { gridCut } from './cut-grid';
+import { CROSSED_CELLS, gridCut } from './cut-grid';
 import { type Compared, type RunOut, type SectionFigures, sectionsCut } from './cut-sections';
 import { type FillFigures, filling, type HaulFigures, loadsOf, looseFill, swollen, weightOf } from './earth';
 import { exceeded, paired, reached } from './limits';
@@ -501,7 +501,7 @@ export const excavation: Calculation<ExcavationInput, ExcavationFigures> = /*#__
   title: 'Excavation',
   version: 1,
   sources: [CLOSED_FORM, FHWA_EARTHWORK, PEARSON_EXCAVATION],
-  limits: [SPREAD_CORNERS, carried('loads by weight'), carried('loads by volume')],
+  limits: [SPREAD_CORNERS, CROSSED_CELLS, carried('loads by weight'), carried('loads by volume')],
   input: door,
   reckon,
 });

@@ -22,6 +22,7 @@ import { type Quantity, type QuantityInput, quantityOf, systemOfQuantity } from 
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
@@ -107,6 +108,8 @@ interface Parsed {
 }
 
 const CORNERS = 500;
+/** The section is reckoned once for the curb, and for each drop its own and that halfway along a wing. */
+const IN_SECTIONS: Limit = { of: 'the sections of all drops, in corners,', most: 10_000 };
 const FULL = constant(() => angle('360 deg'));
 const HUNDRED_FEET = constant(() => length('100 ft'));
 const TEN_METRES = constant(() => length('10 m'));
@@ -202,6 +205,11 @@ function straightOf(section: Section, A: Area, l: Length, drops: readonly Drop[]
 function reckon({ section, length: l, drops, curves }: Parsed, pad: Pad): CurbVolumeFigures {
   if (drops?.length && !l) return refuse('length', faults.missing('length', '"120 ft", drops counted in'));
   if (!l && !curves?.length) return refuse('length', faults.missing('length', '"40 ft", or curves'));
+  withinLimit(
+    IN_SECTIONS,
+    (drops ?? []).reduce((sum, drop) => sum + drop.section.length, 0),
+    'drops',
+  );
   checkSimple(cornersOf(section), 'section');
   const { area: A, perimeter } = measure({ shape: 'polygon', points: section }, pad, 'section');
   const c = curves?.length ? centroidOf(section) : undefined;
@@ -272,6 +280,7 @@ export const curbVolume: Calculation<CurbVolumeInput, CurbVolumeFigures> = /*#__
   title: 'Volume of curb and gutter',
   version: 1,
   sources: [CLOSED_FORM],
+  limits: [IN_SECTIONS],
   input: door,
   reckon,
 });

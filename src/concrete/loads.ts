@@ -3,7 +3,7 @@ import * as faults from '../quantity/faults';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
-import { type Limit, withinLimit } from '../reckoning/limits';
+import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { wholeUnits } from '../reckoning/whole';
 
@@ -17,7 +17,7 @@ export const LOADS: Limit = { of: 'the order in loads', most: 10_000 };
 
 /** How many loads, refused beyond any pour. */
 function loadCount(order: Volume, truck: Volume, pad: Pad): number {
-  withinLimit(LOADS, order.over(truck).toNumber(':1'), 'truckCapacity');
+  withinTimes(LOADS, order.over(truck), 'truckCapacity');
   return wholeUnits('loads', order, truck, 'truckCapacity', pad).toNumber('each');
 }
 

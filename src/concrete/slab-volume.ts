@@ -9,7 +9,7 @@ import { ringCentroid } from '../geometry/centroid';
 import { measure } from '../geometry/measure';
 import type { Outline, OutlineInput } from '../geometry/outline';
 import type { Corner } from '../geometry/polygon';
-import { OPENING_CORNERS, type Opening, type OpeningInput, regionFields, ringsOf } from '../geometry/region';
+import { type Opening, type OpeningInput, regionFields, ringsOf } from '../geometry/region';
 import { constant, length } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
@@ -224,7 +224,6 @@ export const slabVolume: Calculation<SlabVolumeInput, SlabVolumeFigures> = /*#__
   title: 'Volume of a slab',
   version: 1,
   sources: [CLOSED_FORM],
-  limits: [OPENING_CORNERS],
   input: () =>
     fields({
       ...regionFields(),

@@ -1,10 +1,9 @@
 /**
  * Where a ring meets itself, found among very many sides.
  *
- * Sides are entered into the cells of a grid that they run through, and only sides that share a cell are
- * compared: first in binary numbers, with a bound on their rounding, and exactly where that cannot tell.
- * How many comparisons there will be is known before the first one, so that an outline too tangled to be
- * looked through is refused at once.
+ * A line is swept over the ring, and only sides whose boxes meet are compared: first in binary numbers, with
+ * a bound on their rounding, and exactly where that cannot tell. Comparisons are counted, so that an outline
+ * too tangled to be looked through is refused.
  */
 import type { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
@@ -20,13 +19,13 @@ export interface Place {
 export type Compare = (i: number, j: number) => boolean;
 
 /** Pairs of sides that are looked at before an outline is refused as too tangled. */
-const LOOKS = 5_000_000;
+const LOOKS = 10_000_000;
 
 /** More than four roundings of a product whose factors were rounded too. */
 const ROUNDING = 8e-15;
 
 /** Corners in binary numbers. */
-interface Flat {
+export interface Flat {
   readonly xs: Float64Array;
   readonly ys: Float64Array;
   /** The largest coordinate: what the roundings are measured by. */
@@ -73,91 +72,65 @@ function clearlyTurns(flat: Flat, corner: number): boolean {
   return clearSide(flat, (corner + n - 1) % n, corner, (corner + 1) % n) !== 0;
 }
 
-/** A grid of cells over the ring, as much longer than wide as its sides are. */
-interface Grid {
-  readonly x0: number;
-  readonly y0: number;
-  readonly wide: number;
-  readonly high: number;
-  readonly columns: number;
-  readonly rows: number;
-  /** What is added around a side so that rounding never puts it beside a cell that it touches. */
-  readonly hair: number;
+/** The ends of each side along one axis, the lower one first, widened so that rounding hides no meeting. */
+export interface Span {
+  readonly from: Float64Array;
+  readonly to: Float64Array;
+  /** From where to where the whole ring reaches. */
+  readonly least: number;
+  readonly most: number;
+  /** How many sides stand above each other on average: what a sweep along this axis has to look at. */
+  readonly depth: number;
 }
 
-function gridOver({ xs, ys, reach }: Flat): Grid {
-  const n = xs.length;
-  let [x0, x1, y0, y1, dx, dy] = [Infinity, -Infinity, Infinity, -Infinity, 0, 0];
-  for (let i = 0, j = n - 1; i < n; j = i, i += 1) {
-    const [x, y] = [xs[i] as number, ys[i] as number];
-    [x0, x1, y0, y1] = [Math.min(x0, x), Math.max(x1, x), Math.min(y0, y), Math.max(y1, y)];
-    [dx, dy] = [dx + Math.abs(x - (xs[j] as number)), dy + Math.abs(y - (ys[j] as number))];
-  }
-  const [width, height] = [x1 - x0, y1 - y0];
-  // About one cell a side, and never more of them than that along a long thin outline.
-  const scale = Math.sqrt((width * height) / (dx * dy || 1) / n);
-  const wide = Math.max(dx * scale, width / n) || 1;
-  const high = Math.max(dy * scale, height / n) || 1;
-  const cells = (length: number, cell: number): number => Math.floor(length / cell) + 1;
-  return {
-    x0,
-    y0,
-    wide,
-    high,
-    columns: cells(width, wide),
-    rows: cells(height, high),
-    hair: 1e-9 * Math.min(wide, high) + 1e-14 * reach,
-  };
+function spanOf(at: Float64Array, reach: number): Span {
+  const hair = 1e-14 * reach;
+  const next = (i: number): number => at[(i + 1) % at.length] as number;
+  const from = at.map((here, i) => Math.min(here, next(i)) - hair);
+  const to = at.map((here, i) => Math.max(here, next(i)) + hair);
+  const least = from.reduce((a, b) => Math.min(a, b));
+  const most = to.reduce((a, b) => Math.max(a, b));
+  const length = to.reduce((sum, end, i) => sum + end - (from[i] as number), 0);
+  return { from, to, least, most, depth: length / (most - least) };
 }
 
-const within = (n: number, most: number): number => Math.max(0, Math.min(most - 1, n));
-
-/** Visit the cells that a side runs through, column by column. */
-function visit({ xs, ys }: Flat, grid: Grid, i: number, at: (cell: number) => void): void {
-  const next = (i + 1) % xs.length;
-  const [ax, ay] = [(xs[i] as number) - grid.x0, (ys[i] as number) - grid.y0];
-  const [dx, dy] = [(xs[next] as number) - grid.x0 - ax, (ys[next] as number) - grid.y0 - ay];
-  const { wide, high, columns, rows, hair } = grid;
-  const column = (x: number): number => within(Math.floor(x / wide), columns);
-  const row = (y: number): number => within(Math.floor(y / high), rows);
-  const [first, last] = [column(Math.min(ax, ax + dx) - hair), column(Math.max(ax, ax + dx) + hair)];
-  // How far along the side its line is at x; across a side that stands upright, both ends.
-  const along = (x: number): number => Math.max(0, Math.min(1, (x - ax) / dx));
-  for (let c = first; c <= last; c += 1) {
-    const upright = first === last || Math.abs(dx) <= hair;
-    const [p, q] = upright ? [0, 1] : [along(c * wide - hair), along((c + 1) * wide + hair)];
-    const [y, z] = [ay + p * dy, ay + q * dy];
-    const top = row(Math.max(y, z) + hair);
-    for (let r = row(Math.min(y, z) - hair); r <= top; r += 1) at(r * columns + c);
-  }
+/** A ring in binary numbers, for a cheap look before an exact one. */
+export interface Look {
+  readonly flat: Flat;
+  readonly x: Span;
+  readonly y: Span;
 }
 
-/** The sides in each cell: those of cell k stand from `starts[k]` on. */
-function sidesByCell(flat: Flat, grid: Grid, path: string): { starts: Uint32Array; sides: Uint32Array } {
-  const n = flat.xs.length;
-  const starts = new Uint32Array(grid.columns * grid.rows + 1);
-  for (let i = 0; i < n; i += 1) {
-    visit(flat, grid, i, (cell) => {
-      starts[cell + 1] = (starts[cell + 1] as number) + 1;
-    });
+const looksKnown = new WeakMap<readonly Place[], Look>();
+
+/** The sides of a ring in binary numbers, kept while the ring lives. */
+export function lookAt(ring: readonly Place[]): Look {
+  const known = looksKnown.get(ring);
+  if (known) return known;
+  const flat = flatOf(ring);
+  const look = { flat, x: spanOf(flat.xs, flat.reach), y: spanOf(flat.ys, flat.reach) };
+  looksKnown.set(ring, look);
+  return look;
+}
+
+/** True where two sides certainly share no point, as they lie apart along one axis. */
+export const apartAlong = (a: Span, i: number, b: Span, j: number): boolean =>
+  (b.from[j] as number) > (a.to[i] as number) || (a.from[i] as number) > (b.to[j] as number);
+
+/** Visit every pair of sides whose boxes meet, until a visit says that it is enough. */
+function sweep([along, across]: readonly [Span, Span], enough: (i: number, j: number) => boolean): void {
+  const order = Uint32Array.from(along.from.keys()).sort(
+    (i, j) => (along.from[i] as number) - (along.from[j] as number) || i - j,
+  );
+  for (let p = 0; p < order.length; p += 1) {
+    const a = order[p] as number;
+    const end = along.to[a] as number;
+    for (let q = p + 1; q < order.length; q += 1) {
+      const b = order[q] as number;
+      if ((along.from[b] as number) > end) break;
+      if (!apartAlong(across, a, across, b) && enough(Math.min(a, b), Math.max(a, b))) return;
+    }
   }
-  let looks = 0;
-  for (let k = 1; k < starts.length; k += 1) {
-    const here = starts[k] as number;
-    looks += (here * (here - 1)) / 2;
-    starts[k] = here + (starts[k - 1] as number);
-  }
-  if (looks > LOOKS) refuse(path, faults.tooTangled());
-  const free = starts.slice();
-  const sides = new Uint32Array(starts[starts.length - 1] as number);
-  for (let i = 0; i < n; i += 1) {
-    visit(flat, grid, i, (cell) => {
-      const place = free[cell] as number;
-      sides[place] = i;
-      free[cell] = place + 1;
-    });
-  }
-  return { starts, sides };
 }
 
 /**
@@ -172,23 +145,17 @@ export function firstCrossing(
   meets: Compare,
   path: string,
 ): readonly [i: number, j: number] | undefined {
-  const flat = flatOf(corners);
-  const { starts, sides } = sidesByCell(flat, gridOver(flat), path);
-  const n = corners.length;
-  const cross = (i: number, j: number): boolean => {
-    const shared = sharedBy(i, j, n);
+  const { flat, x, y } = lookAt(corners);
+  let found: readonly [number, number] | undefined;
+  let looks = 0;
+  // The sides of a comb are long one way and short the other: swept across, few of them meet at once.
+  sweep(x.depth < y.depth ? [x, y] : [y, x], (i, j) => {
+    looks += 1;
+    if (looks > LOOKS) refuse(path, faults.tooTangled());
+    const shared = sharedBy(i, j, corners.length);
     const clear = shared === undefined ? clearlyApart(flat, i, j) : clearlyTurns(flat, shared);
-    return !clear && meets(i, j);
-  };
-  for (let cell = 0; cell + 1 < starts.length; cell += 1) {
-    const end = starts[cell + 1] as number;
-    // Sides were entered in their order, so the first of a pair is the lower one.
-    for (let p = starts[cell] as number; p < end; p += 1) {
-      for (let q = p + 1; q < end; q += 1) {
-        const [i, j] = [sides[p] as number, sides[q] as number];
-        if (cross(i, j)) return [i, j];
-      }
-    }
-  }
-  return undefined;
+    if (!clear && meets(i, j)) found = [i, j];
+    return found !== undefined;
+  });
+  return found;
 }

@@ -43,5 +43,5 @@ export function checkFits(outline: Outline, path: string): void {
   if (outline.shape === 'sector') sector(outline, path);
   else if (outline.shape === 'ring') ring(outline, path);
   else if (outline.shape === 'L' || outline.shape === 'U') notched(outline, path);
-  else if (outline.shape === 'combined') checkSize(outline, path);
+  else if (outline.shape === 'combined') checkSize([outline], path);
 }

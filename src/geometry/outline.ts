@@ -11,7 +11,6 @@ import {
   fields,
   kinds,
   later,
-  limited,
   list,
   maybe,
   quantity,
@@ -21,7 +20,7 @@ import {
 } from '../reckoning/fields';
 import { PLAN_LENGTH } from '../reckoning/ordinary';
 import { PLAN_AREA, SHORT_SIDE } from './ordinary';
-import { CORNERS, CURVED, OFFSETS, OUTLINE_LIMITS, WALKED } from './size';
+import { OUTLINE_LIMITS } from './size';
 
 /** A length as text with a unit, `{ value, unit }`, or a quantity. */
 export type LengthInput = QuantityInput<'length'>;
@@ -305,6 +304,13 @@ interface Notched<S> {
 /** An outline of one shape. */
 export type OutlineOf<S extends Outline['shape']> = Extract<Outline, { shape: S }>;
 
+/** More corners than a survey of a yard ever has. */
+const CORNER_LIMIT = 10_000;
+/** More sides than anyone walks or tapes. */
+const WALKED_LIMIT = 500;
+const OFFSET_LIMIT = 1000;
+/** Arcs are cut up finely, so there may not be very many. */
+const CURVED_LIMIT = 200;
 const PART_LIMIT = 100;
 
 const length = (what: string): Field<Length> => quantity('length', what, 'positive', PLAN_LENGTH);
@@ -338,15 +344,15 @@ const straight = (): Field<Outline>[] => [
   notched('L'),
   notched('U'),
   fields({ shape: word('regular'), sides: whole('sides', 3, 360), side: side('side') }),
-  fields({ shape: word('polygon'), points: list(fields({ x: any('x'), y: any('y') }), 3, CORNERS.most) }),
+  fields({ shape: word('polygon'), points: list(fields({ x: any('x'), y: any('y') }), 3, CORNER_LIMIT) }),
   fields({
     shape: word('taped'),
-    sides: list(side('each side'), 3, WALKED.most),
-    diagonals: list(length('each diagonal'), 0, WALKED.most),
+    sides: list(side('each side'), 3, WALKED_LIMIT),
+    diagonals: list(length('each diagonal'), 0, WALKED_LIMIT),
   }),
   fields({
     shape: word('walk'),
-    legs: list(fields({ length: side('length'), turn: turn() }), 3, WALKED.most),
+    legs: list(fields({ length: side('length'), turn: turn() }), 3, WALKED_LIMIT),
     closingLimit: maybe(quantity('length', 'closingLimit')),
   }),
 ];
@@ -397,13 +403,13 @@ const round = (): Field<Outline>[] => [
         radius: maybe(any('radius')),
       }),
       2,
-      CURVED.most,
+      CURVED_LIMIT,
     ),
   }),
   fields({
     shape: word('offsets'),
     spacing: length('spacing'),
-    offsets: list(quantity('length', 'each offset', 'not-negative', SHORT_SIDE), 2, OFFSETS.most),
+    offsets: list(quantity('length', 'each offset', 'not-negative', SHORT_SIDE), 2, OFFSET_LIMIT),
     rule: choice('rule', ['trapezoidal', 'simpson'] as const),
   }),
 ];
@@ -412,12 +418,15 @@ const round = (): Field<Outline>[] => [
 export function outline(): Field<Outline> {
   // The parts are outlines again, read by this very field: one made for each would be slow to read.
   const inner = later<Outline>(() => all);
-  const combined = limited(OUTLINE_LIMITS, {
-    shape: word('combined'),
-    parts: list(inner, 1, PART_LIMIT),
-    less: maybe(list(inner, 0, PART_LIMIT)),
-    shared: maybe(quantity('length', 'shared', 'not-negative')),
-  });
+  const combined = fields(
+    {
+      shape: word('combined'),
+      parts: list(inner, 1, PART_LIMIT),
+      less: maybe(list(inner, 0, PART_LIMIT)),
+      shared: maybe(quantity('length', 'shared', 'not-negative')),
+    },
+    { 'x-limits': OUTLINE_LIMITS },
+  );
   const all: Field<Outline> = kinds<Outline>('shape', [...straight(), ...round(), combined]);
   return all;
 }

@@ -8,7 +8,7 @@ import { Decimal, distance, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { firstCrossing } from './crossings';
+import { apartAlong, firstCrossing, lookAt, type Span } from './crossings';
 import type { Point } from './outline';
 
 /** A corner in metres. */
@@ -68,39 +68,6 @@ function meet(a: Corner, b: Corner, c: Corner, d: Corner): boolean {
   );
 }
 
-/** A side with its box in binary numbers, widened by a hair so that rounding never hides a meeting. */
-interface Box {
-  readonly index: number;
-  readonly x0: number;
-  readonly x1: number;
-  readonly y0: number;
-  readonly y1: number;
-}
-
-const HAIR = 1e-14;
-
-/** The boxes of the sides of a ring. */
-function boxesAround(ring: readonly Corner[], xs: Float64Array, ys: Float64Array): Box[] {
-  return ring.map((_, index) => {
-    const next = (index + 1) % ring.length;
-    const [ax, ay, bx, by] = [xs[index], ys[index], xs[next], ys[next]] as [number, number, number, number];
-    const room = HAIR * Math.max(Math.abs(ax), Math.abs(ay), Math.abs(bx), Math.abs(by));
-    return {
-      index,
-      x0: Math.min(ax, bx) - room,
-      x1: Math.max(ax, bx) + room,
-      y0: Math.min(ay, by) - room,
-      y1: Math.max(ay, by) + room,
-    };
-  });
-}
-
-/** Corners in binary numbers, for a cheap look before an exact one. */
-const flatOf = (ring: readonly Corner[]): [xs: Float64Array, ys: Float64Array] => [
-  Float64Array.from(ring, ({ x }) => x.toNumber()),
-  Float64Array.from(ring, ({ y }) => y.toNumber()),
-];
-
 /** Neighbours share their corner by right; they cross only when one folds back over the other. */
 function neighboursFold(a: Corner, shared: Corner, b: Corner): boolean {
   if (side(a, shared, b) !== 0) return false;
@@ -122,69 +89,58 @@ const crossingOf = (corners: readonly Corner[], path = ''): readonly [number, nu
 
 /** True for a ring that does not meet itself. */
 export const isSimple = (corners: readonly Corner[]): boolean => crossingOf(corners) === undefined;
-const ringBoxes = new WeakMap<readonly Corner[], { sides: Box[]; all: Omit<Box, 'index'> }>();
 
-/** The boxes of the sides of a ring and the box around all of them, kept while the ring lives. */
-function boxesOf(ring: readonly Corner[]): { sides: Box[]; all: Omit<Box, 'index'> } {
-  let known = ringBoxes.get(ring);
-  if (!known) {
-    const sides = boxesAround(ring, ...flatOf(ring));
-    const all = { x0: Infinity, x1: -Infinity, y0: Infinity, y1: -Infinity };
-    for (const { x0, x1, y0, y1 } of sides) {
-      all.x0 = Math.min(all.x0, x0);
-      all.x1 = Math.max(all.x1, x1);
-      all.y0 = Math.min(all.y0, y0);
-      all.y1 = Math.max(all.y1, y1);
-    }
-    known = { sides, all };
-    ringBoxes.set(ring, known);
-  }
-  return known;
+/** True when two rings certainly have nothing in common: all of one lies beside all of the other. */
+export function ringsFarApart(a: readonly Corner[], b: readonly Corner[]): boolean {
+  const [p, q] = [lookAt(a), lookAt(b)];
+  const beside = (one: Span, other: Span): boolean => one.least > other.most || other.least > one.most;
+  return beside(p.x, q.x) || beside(p.y, q.y);
 }
 
-const boxesApart = (p: Omit<Box, 'index'>, q: Omit<Box, 'index'>): boolean =>
-  p.x0 > q.x1 || q.x0 > p.x1 || p.y0 > q.y1 || q.y0 > p.y1;
-
-/** True when two rings certainly have nothing in common: the boxes around them lie apart. */
-export const ringsFarApart = (a: readonly Corner[], b: readonly Corner[]): boolean =>
-  boxesApart(boxesOf(a).all, boxesOf(b).all);
+const sideOf = (ring: readonly Corner[], i: number): [Corner, Corner] => [
+  ring[i] as Corner,
+  ring[(i + 1) % ring.length] as Corner,
+];
 
 /** True when two rings share a point of their sides. */
 export function ringsMeet(a: readonly Corner[], b: readonly Corner[]): boolean {
-  const [{ sides: first, all: p0 }, { sides: second, all: q0 }] = [boxesOf(a), boxesOf(b)];
-  if (boxesApart(p0, q0)) return false;
-  const at = (ring: readonly Corner[], k: number): Corner => ring[k % ring.length] as Corner;
-  return first.some((p) =>
-    second.some(
-      (q) =>
-        !boxesApart(p, q) && meet(at(a, p.index), at(a, p.index + 1), at(b, q.index), at(b, q.index + 1)),
+  if (ringsFarApart(a, b)) return false;
+  const [p, q] = [lookAt(a), lookAt(b)];
+  return a.some((_, i) =>
+    b.some(
+      (__, j) =>
+        !apartAlong(p.x, i, q.x, j) && !apartAlong(p.y, i, q.y, j) && meet(...sideOf(a, i), ...sideOf(b, j)),
     ),
   );
 }
 
+/** True where a number is certainly off a side along one axis. */
+const offSide = ({ from, to }: Span, i: number, at: number): boolean =>
+  at < (from[i] as number) || at > (to[i] as number);
+
 /** True when a point lies on a side of the ring. */
 export function onRing(point: Corner, ring: readonly Corner[]): boolean {
+  const look = lookAt(ring);
   const [x, y] = [point.x.toNumber(), point.y.toNumber()];
-  // Boxes are widened by a hair, so only sides that the point may lie on are looked at exactly.
-  return boxesOf(ring).sides.some(({ x0, x1, y0, y1, index }) => {
-    if (x < x0 || x > x1 || y < y0 || y > y1) return false;
-    const [a, b] = [ring[index] as Corner, ring[(index + 1) % ring.length] as Corner];
+  // Sides are widened by a hair, so only those that the point may lie on are looked at exactly.
+  return ring.some((_, i) => {
+    if (offSide(look.x, i, x) || offSide(look.y, i, y)) return false;
+    const [a, b] = sideOf(ring, i);
     return side(a, b, point) === 0 && onSide(a, b, point);
   });
 }
 
 /** True when a point that lies on no side of the ring is inside it, by counting crossings exactly. */
 export function insideRing(point: Corner, ring: readonly Corner[]): boolean {
-  let inside = false;
+  const look = lookAt(ring);
   const y = point.y.toNumber();
-  for (const { y0, y1, index } of boxesOf(ring).sides) {
+  let inside = false;
+  for (let i = 0; i < ring.length; i += 1) {
     // Sides above or below cannot be crossed by a ray to the right.
-    if (y < y0 || y > y1) continue;
-    const a = ring[index] as Corner;
-    const b = ring[(index + 1) % ring.length] as Corner;
+    if (offSide(look.y, i, y)) continue;
+    const [a, b] = sideOf(ring, i);
     if (a.y.greaterThan(point.y) === b.y.greaterThan(point.y)) continue;
-    const turn = side(a, b, point);
-    if (turn > 0 === b.y.greaterThan(a.y)) inside = !inside;
+    if (side(a, b, point) > 0 === b.y.greaterThan(a.y)) inside = !inside;
   }
   return inside;
 }

@@ -7,7 +7,6 @@ import * as faults from '../quantity/faults';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { type Field, fields, kinds, list, maybe, quantity, whole, word } from '../reckoning/fields';
-import { type Limit, withinLimit } from '../reckoning/limits';
 import { OPENING_SIDE, SHORT_SIDE } from './ordinary';
 import {
   type Outline,
@@ -17,16 +16,9 @@ import {
   type PointInput,
   type PolygonInput,
 } from './outline';
-import {
-  type Corner,
-  checkSimple,
-  cornersOf,
-  doubleArea,
-  insideRing,
-  ringsFarApart,
-  ringsMeet,
-} from './polygon';
+import { type Corner, insideRing, ringsFarApart, ringsMeet } from './polygon';
 import { type CircleSide, circleRing, holeOf, regularRing, ringOf } from './ring';
+import { checkSize } from './size';
 
 /** A rectangular opening by its corner nearest the origin. */
 export interface RectangleOpeningInput {
@@ -103,8 +95,7 @@ export interface Rings {
 }
 
 const OPENING_LIMIT = 1000;
-/** More corners than all the openings of a yard have that are not round. */
-export const OPENING_CORNERS: Limit = { of: 'all openings together, in corners,', most: 10_000 };
+const CORNER_LIMIT = 10_000;
 
 const point = (): Field<Point> =>
   fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
@@ -130,7 +121,7 @@ export function openings(): Field<Opening[]> {
       side: quantity('length', 'side', 'positive', SHORT_SIDE),
       turned: maybe(quantity('angle', 'turned', 'any')),
     }),
-    fields({ shape: word('polygon'), points: list(point(), 3, OPENING_CORNERS.most) }),
+    fields({ shape: word('polygon'), points: list(point(), 3, CORNER_LIMIT) }),
   ]);
   return list(opening, 0, OPENING_LIMIT);
 }
@@ -152,11 +143,8 @@ function openingRing(opening: Opening, path: string, circles: CircleSide): Corne
       return moved(circleRing(opening.diameter, circles), opening.at);
     case 'regular':
       return moved(regularRing(opening.sides, opening.side, opening.turned), opening.at);
-    case 'polygon': {
-      const ring = cornersOf(opening.points);
-      checkSimple(ring, `${path}.points`);
-      return doubleArea(ring).isNegative() ? ring.reverse() : ring;
-    }
+    case 'polygon':
+      return ringOf(opening, path);
   }
 }
 
@@ -166,12 +154,6 @@ const within = (inner: readonly Corner[], outer: readonly Corner[]): boolean =>
 const apart = (a: readonly Corner[], b: readonly Corner[]): boolean =>
   ringsFarApart(a, b) ||
   (!ringsMeet(a, b) && !insideRing(a[0] as Corner, b) && !insideRing(b[0] as Corner, a));
-
-/** Corners that an opening is given by: a circle is always cut the same, and has none. */
-function cornersGiven(opening: Opening): number {
-  if (opening.shape === 'polygon') return opening.points.length;
-  return opening.shape === 'regular' ? canonicalValue(opening.sides).toNumber() : 0;
-}
 
 /**
  * The rings of a region, checked. The hole of a ring comes last among the openings.
@@ -183,11 +165,7 @@ function cornersGiven(opening: Opening): number {
 export function ringsOf(region: Region): Rings {
   const outer = ringOf(region.outline, 'outline', 'inside');
   const given = region.openings ?? [];
-  withinLimit(
-    OPENING_CORNERS,
-    given.reduce((sum, o) => sum + cornersGiven(o), 0),
-    'openings',
-  );
+  checkSize(given, 'openings');
   const rings = given.map((o, i) => openingRing(o, `openings[${i}]`, 'outside'));
   const hole = holeOf(region.outline);
   rings.forEach((ring, i) => {

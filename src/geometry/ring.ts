@@ -92,25 +92,21 @@ export function regularRing(sides: Quantity<'count'>, side: Length, turned?: Qua
   const n = canonicalValue(sides).toNumber();
   const radius = canonicalValue(side).div(Decimal.sin(PI.div(n)).times(2));
   const start = turned ? canonicalValue(turned).times(PI).div(HALF_TURN) : ZERO;
-  return directions(start, PI.times(2).div(n), n).map(({ x, y }) =>
-    corner(radius.times(neat(x)), radius.times(neat(y))),
-  );
+  return directions(start, PI.times(2).div(n), n).map((at) => outBy(radius, at));
 }
 
 const HALF_TURN = 180;
 
+const outBy = (radius: Decimal, { x, y }: Corner): Corner => corner(radius.times(x), radius.times(y));
+
 /** A sine that is zero but for its 60th digit is zero. */
 const neat = (n: Decimal): Decimal => (n.abs().lessThan('1e-50') ? ZERO : n);
 
-const onCircle = (radius: Decimal, angle: Decimal): Corner =>
-  corner(radius.times(neat(Decimal.cos(angle))), radius.times(neat(Decimal.sin(angle))));
-
 /** Points along an arc about the origin, at most as far apart as the sides that stand in for a circle. */
 function arcPoints(radius: Decimal, from: Decimal, to: Decimal): Corner[] {
-  const steps = Math.max(1, Math.ceil(to.minus(from).abs().div(PI.times(2)).times(CIRCLE_SIDES).toNumber()));
-  return Array.from({ length: steps + 1 }, (_, k) =>
-    onCircle(radius, from.plus(to.minus(from).times(k).div(steps))),
-  );
+  const turn = to.minus(from);
+  const steps = Math.max(1, Math.ceil(turn.abs().div(PI.times(2)).times(CIRCLE_SIDES).toNumber()));
+  return directions(from, turn.div(steps), steps + 1).map((at) => outBy(radius, at));
 }
 
 function sector({ radius, angle, innerRadius }: OutlineOf<'sector'>): Corner[] {
@@ -125,9 +121,9 @@ function directions(from: Decimal, by: Decimal, count: number): Corner[] {
   const [cos, sin] = [Decimal.cos(by), Decimal.sin(by)];
   let at = corner(Decimal.cos(from), Decimal.sin(from));
   return Array.from({ length: count }, () => {
-    const here = at;
-    at = corner(here.x.times(cos).minus(here.y.times(sin)), here.y.times(cos).plus(here.x.times(sin)));
-    return here;
+    const { x, y } = at;
+    at = corner(x.times(cos).minus(y.times(sin)), y.times(cos).plus(x.times(sin)));
+    return corner(neat(x), neat(y));
   });
 }
 
@@ -162,7 +158,9 @@ function curved({ points }: OutlineOf<'curved'>, path: string): Corner[] {
   return ring;
 }
 
-const anticlockwise = (ring: Corner[]): Corner[] => (doubleArea(ring).isNegative() ? ring.reverse() : ring);
+/** In a list of its own: what is known of a ring is kept by its list. */
+const anticlockwise = (ring: Corner[]): Corner[] =>
+  doubleArea(ring).isNegative() ? [...ring].reverse() : ring;
 
 function checked(ring: Corner[], path: string): Corner[] {
   checkSimple(ring, path);
@@ -171,10 +169,7 @@ function checked(ring: Corner[], path: string): Corner[] {
 /** The corners on a circle of radius 1, and how far its sides are from the centre. Slow to reckon, so kept. */
 const unitCircle = constant(() => {
   const half = PI.div(CIRCLE_SIDES);
-  const corners = Array.from({ length: CIRCLE_SIDES }, (_, i) => {
-    const angle = half.times(2 * i);
-    return onCircle(new Decimal(1), angle);
-  });
+  const corners = directions(ZERO, half.times(2), CIRCLE_SIDES);
   return { corners, toSide: Decimal.cos(half) };
 });
 
@@ -183,7 +178,7 @@ export function circleRing(diameter: Length, lies: CircleSide): Corner[] {
   const { corners, toSide } = unitCircle();
   const radius = canonicalValue(diameter).div(2);
   const r = lies === 'inside' ? radius : radius.div(toSide);
-  return corners.map(({ x, y }) => corner(r.times(x), r.times(y)));
+  return corners.map((at) => outBy(r, at));
 }
 
 /**

@@ -1,50 +1,49 @@
 /**
- * How much there may be to an outline made of outlines: in each kind of corner, as much as to one outline
- * of that kind.
+ * How much there may be to an outline made of outlines, and to all openings together: about as much as to
+ * one outline. What takes longer to reckon counts for more.
  */
+
+import { canonicalValue } from '../quantity/quantity';
 import { type Limit, withinLimit } from '../reckoning/limits';
-import type { Outline } from './outline';
+import type { Outline, OutlineOf } from './outline';
 
-/** More corners than a survey of a yard ever has. */
-export const CORNERS: Limit = { of: 'polygons together, in corners,', most: 10_000 };
-/** More sides than anyone walks or tapes. */
-export const WALKED: Limit = { of: 'walked or taped sides together', most: 500 };
-export const OFFSETS: Limit = { of: 'offsets together', most: 1000 };
-/** Arcs are cut up finely, so there may not be very many. */
-export const CURVED: Limit = { of: 'curved outlines together, in corners,', most: 200 };
-const PARTS: Limit = { of: 'an outline in parts within parts', most: 1000 };
+/** What has a size: an outline, or an opening, which is an outline with a place. */
+type Sized = Pick<Outline, 'shape'>;
 
-/** What a combined outline is refused by, whatever is asked of it. */
-export const OUTLINE_LIMITS: readonly Limit[] = [PARTS, CORNERS, WALKED, OFFSETS, CURVED];
-
-const LIMIT_OF: Partial<Record<Outline['shape'], Limit>> = {
-  polygon: CORNERS,
-  curved: CURVED,
-  walk: WALKED,
-  taped: WALKED,
-  offsets: OFFSETS,
+const SIZE: Limit = {
+  of: 'all parts or openings, at 5 each, a corner 1, an offset 10, a side taped or walked 20, an arc 50,',
+  most: 12_000,
 };
 
+/** What a combined outline is refused by, whatever is asked of it. */
+export const OUTLINE_LIMITS: readonly Limit[] = [SIZE];
+
+const WEIGHTS: Partial<Record<Outline['shape'], number>> = {
+  polygon: 1,
+  offsets: 10,
+  walk: 20,
+  taped: 20,
+  curved: 50,
+};
+
+function sizeOf(outline: Sized): number {
+  // An outline has one list, or two of which the first is that of its corners, sides or parts.
+  const [list = [], less] = Object.values<unknown>(outline).filter((each) =>
+    Array.isArray(each),
+  ) as Sized[][];
+  if (outline.shape === 'combined') return sizeOfAll([...list, ...(less ?? [])]);
+  if (outline.shape === 'regular')
+    return 5 + canonicalValue((outline as OutlineOf<'regular'>).sides).toNumber();
+  return 5 + (WEIGHTS[outline.shape] ?? 0) * list.length;
+}
+
+const sizeOfAll = (all: readonly Sized[]): number => all.reduce((sum, each) => sum + sizeOf(each), 5);
+
 /**
- * Refuse an outline of which there is too much, all parts within parts taken together.
+ * Refuse outlines or openings of which there is too much, all parts within parts taken together.
  *
- * @param path - where it stands in the input
+ * @param path - where they stand in the input
  * @throws {InputError} `too-many`
  */
-export function checkSize(outline: Outline, path: string): void {
-  const counts = new Map<Limit, number>();
-  const count = (limit: Limit, n: number): void => {
-    const sum = (counts.get(limit) ?? 0) + n;
-    withinLimit(limit, sum, path);
-    counts.set(limit, sum);
-  };
-  const visit = (part: Outline): void => {
-    count(PARTS, 1);
-    if (part.shape === 'combined') for (const each of [...part.parts, ...(part.less ?? [])]) visit(each);
-    const limit = LIMIT_OF[part.shape];
-    // The first list of an outline is that of its corners or sides.
-    const list = Object.values(part).find(Array.isArray) as unknown[] | undefined;
-    if (limit && list) count(limit, list.length);
-  };
-  visit(outline);
-}
+export const checkSize = (all: readonly Sized[], path: string): void =>
+  withinLimit(SIZE, sizeOfAll(all), path);

@@ -298,7 +298,7 @@ function reckon(input: Parsed, pad: Pad): GradeCorrectionFigures {
  * @returns moves by spot in the order of doing, concrete, thickness and freeboard afterwards, what stands
  * in the way where nothing will do, and the check of the result
  * @throws {InputError} `no-solution` where what is asked for contradicts itself, whatever is moved;
- * `give-one-of` where neither a building nor a fall is given; `too-many` above 60 spots; and as the
+ * `give-one-of` where neither a building nor a fall is given; `too-many` above 50 spots; and as the
  * drainage check
  * @source closed form; 2% as in IRC 2006 R401.3 as quoted; stages of wet concrete as quoted from the trade press
  * @example

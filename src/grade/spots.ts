@@ -152,8 +152,8 @@ export interface Survey extends SpotArrays {
   readonly system: System;
 }
 
-const SPOT_LIMIT = 20_000;
-export const ROWS: Limit = { of: 'the rows of points', most: 20_000 };
+const SPOT_LIMIT = 10_000;
+export const ROWS: Limit = { of: 'the rows of points', most: 10_000 };
 const FORM_LIMIT = 200;
 const UNITS = ['ft', 'in', 'm', 'mm'] as const;
 const LARGEST = 1e9;

@@ -83,14 +83,21 @@ const ALLOWED: Readonly<Record<System, string>> = { customary: '1/4 in', metric:
 const READING_LIMIT = 2000;
 const READINGS_UNDER: Limit = { of: 'the edge in readings under it', most: 200 };
 
+/** The readings as whole numbers of one small unit, in which nothing is rounded. */
+function wholeReadings(readings: readonly Decimal[]): bigint[] {
+  const places = Math.max(...readings.map((z) => z.decimalPlaces()));
+  return readings.map((z) => BigInt(z.toFixed(places).replace('.', '')));
+}
+
 /** Corners of the upper hull of the readings from `from` to `to`. */
-function bridge(z: readonly Decimal[], from: number, to: number): number[] {
+function bridge(z: readonly bigint[], from: number, to: number): number[] {
   const hull: number[] = [];
   for (let i = from; i <= to; i += 1) {
+    const end = z[i] as bigint;
     while (hull.length > 1) {
       const [a, b] = [hull[hull.length - 2] as number, hull[hull.length - 1] as number];
-      const rise = (z[b] as Decimal).minus(z[a] as Decimal).times(i - a);
-      if (rise.greaterThan((z[i] as Decimal).minus(z[a] as Decimal).times(b - a))) break;
+      const start = z[a] as bigint;
+      if (((z[b] as bigint) - start) * BigInt(i - a) > (end - start) * BigInt(b - a)) break;
       hull.pop();
     }
     hull.push(i);
@@ -98,29 +105,58 @@ function bridge(z: readonly Decimal[], from: number, to: number): number[] {
   return hull;
 }
 
+/** A gap as a fraction: `gap ÷ long`. */
 interface Gap {
   readonly at: number;
-  readonly gap: Decimal;
+  readonly gap: bigint;
+  readonly long: bigint;
+  /** The readings that the edge rests on there. */
+  readonly rests: readonly [number, number];
 }
 
-function widest(z: readonly Decimal[], hull: readonly number[], before: Gap): Gap {
+const NO_GAP: Gap = { at: 0, gap: 0n, long: 1n, rests: [0, 0] };
+
+/** The wider of a gap and those between two readings that the edge rests on. */
+function wider(z: readonly bigint[], a: number, b: number, before: Gap): Gap {
   let best = before;
-  for (let k = 1; k < hull.length; k += 1) {
-    const [a, b] = [hull[k - 1] as number, hull[k] as number];
-    const [za, zb] = [z[a] as Decimal, z[b] as Decimal];
-    for (let i = a + 1; i < b; i += 1) {
-      const gap = za
-        .plus(
-          zb
-            .minus(za)
-            .times(i - a)
-            .div(b - a),
-        )
-        .minus(z[i] as Decimal);
-      if (gap.greaterThan(best.gap)) best = { at: i, gap };
+  const [za, zb, long] = [z[a] as bigint, z[b] as bigint, BigInt(b - a)];
+  for (let i = a + 1; i < b; i += 1) {
+    const gap = (za - (z[i] as bigint)) * long + (zb - za) * BigInt(i - a);
+    if (gap * best.long > best.gap * long) best = { at: i, gap, long, rests: [a, b] };
+  }
+  return best;
+}
+
+/**
+ * The widest gap under an edge that is laid everywhere.
+ *
+ * Edges that lie beside each other rest on much the same readings: each two are looked between once.
+ */
+function widest(readings: readonly Decimal[], reach: number): Gap {
+  const z = wholeReadings(readings);
+  const looked = new Set<number>();
+  let best = NO_GAP;
+  for (let from = 0; from === 0 || from + reach < z.length; from += 1) {
+    const hull = bridge(z, from, Math.min(from + reach, z.length - 1));
+    for (let k = 1; k < hull.length; k += 1) {
+      const [a, b] = [hull[k - 1] as number, hull[k] as number];
+      if (b - a < 2 || looked.has(a * z.length + b)) continue;
+      looked.add(a * z.length + b);
+      best = wider(z, a, b, best);
     }
   }
   return best;
+}
+
+/** The gap at a place under an edge that rests on two readings. */
+function gapAt(z: readonly Decimal[], { at, rests: [a, b] }: Gap): Decimal {
+  if (a === b) return new Decimal(0);
+  const [za, zb] = [z[a] as Decimal, z[b] as Decimal];
+  const above = zb
+    .minus(za)
+    .times(at - a)
+    .div(b - a);
+  return za.plus(above).minus(z[at] as Decimal);
 }
 
 const sameLength = (a: Length, text: string): boolean => a.compareTo(length(text)) === 0;
@@ -163,14 +199,11 @@ function reckon(input: Parsed, pad: Pad): StraightedgeFigures {
   withinLimit(READINGS_UNDER, Math.floor(steps), 'spacing');
   const z = input.readings.map(canonicalValue);
   const reach = Math.floor(steps + 1e-9);
-  let best: Gap = { at: 0, gap: new Decimal(0) };
-  for (let from = 0; from === 0 || from + reach < z.length; from += 1) {
-    best = widest(z, bridge(z, from, Math.min(from + reach, z.length - 1)), best);
-  }
+  const best = widest(z, reach);
   const system = systemOfQuantity(input.readings[0] as Length);
   const [h, l] = [metresAs(Decimal.max(...z), system), metresAs(Decimal.min(...z), system)];
   const outOfLevel = pad.step('highest less lowest reading', 'd = h − l', { h, l }, small(h.minus(l)));
-  const gap = small(metresAs(best.gap, system));
+  const gap = small(metresAs(gapAt(z, best), system));
   const verdict = gap.greaterThan(allowed) ? 'not flat enough' : 'flat enough';
   if (gap.greaterThan(allowed)) pad.caution(cautions.notFlat(allowed, gap, source));
   return { gap, at: wholeNumber(best.at + 1), allowed, verdict, outOfLevel };

@@ -147,7 +147,7 @@ export const selfCrossing = (first: number, second: number): Fault =>
 export const tooTangled = (): Fault =>
   fault(
     'too-many',
-    'too many sides of the outline lie beside each other to be looked through; leave out corners that are closer than a tape can tell',
+    'too many sides of the outline lie beside each other; leave out corners closer than a tape can tell',
   );
 
 export const repeatedPoint = (index: number): Fault =>

@@ -12,7 +12,6 @@ import type { Fault, IssueCode } from '../quantity/input-error';
 import { canonicalValue, isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { tooSmall } from '../quantity/text-faults';
 import { unitOf } from '../quantity/units';
-import type { Limit } from './limits';
 import { type Doubt, isUnusual, type Ordinary } from './ordinary';
 
 /** A schema that reads into `T`. */
@@ -228,8 +227,11 @@ function readObject(shape: Shape, input: unknown, report: Report): Record<string
   return out;
 }
 
-/** An object with these fields and no others. */
-export function fields<S extends Shape>(shape: S): Field<{ [K in keyof S]: z.output<S[K]> }> {
+/** An object with these fields and no others; `more` is what its schema says beside them. */
+export function fields<S extends Shape>(
+  shape: S,
+  more?: JsonSchema,
+): Field<{ [K in keyof S]: z.output<S[K]> }> {
   return readBy(
     (input, report) => readObject(shape, input, report) as { [K in keyof S]: z.output<S[K]> } | undefined,
     () => ({
@@ -237,20 +239,9 @@ export function fields<S extends Shape>(shape: S): Field<{ [K in keyof S]: z.out
       properties: Object.fromEntries(Object.entries(shape).map(([name, f]) => [name, descriptionOf(f)])),
       required: Object.keys(shape).filter((name) => !optionals.has(shape[name] as object)),
       additionalProperties: false,
+      ...more,
     }),
   );
-}
-
-/** Such an object, of which there may be only so much. */
-export function limited<S extends Shape>(limits: readonly Limit[], shape: S): ReturnType<typeof fields<S>> {
-  const field = fields(shape);
-  return described(field, jsonWith(field, { 'x-limits': limits }));
-}
-
-/** What a field says of itself, with more. */
-function jsonWith(field: object, more: JsonSchema): () => JsonSchema {
-  const json = descriptions.get(field) as () => JsonSchema;
-  return () => ({ ...json(), ...more });
 }
 
 const wordOf = (member: object, key: string): unknown =>

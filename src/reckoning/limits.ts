@@ -7,6 +7,8 @@
  */
 import * as faults from '../quantity/faults';
 import { InputError } from '../quantity/input-error';
+import { ratio } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
 
 /** A count that a calculation does not go beyond. */
 export interface Limit {
@@ -25,6 +27,17 @@ export interface Limit {
 export function withinLimit(limit: Limit, count: number, path: string): void {
   // Written so that a count which is no number is refused too.
   if (!(count <= limit.most)) beyond(limit, path);
+}
+
+/**
+ * Refuse what goes into another more often than a limit allows, compared exactly.
+ *
+ * @param times - the one over the other
+ * @param path - where in the input the count comes from
+ * @throws {InputError} `too-many`
+ */
+export function withinTimes(limit: Limit, times: Quantity<'ratio'>, path: string): void {
+  if (times.greaterThan(ratio(`${limit.most}:1`))) beyond(limit, path);
 }
 
 /**

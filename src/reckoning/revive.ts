@@ -6,10 +6,11 @@
  */
 import type { Dimension } from '../quantity/dimensions';
 import * as faults from '../quantity/faults';
-import { type Fault, fail, InputError } from '../quantity/input-error';
+import { type Fault, fail } from '../quantity/input-error';
 import { readMoney } from '../quantity/money';
 import { isFaulty, isQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { unitIds } from '../quantity/units';
+import { refuse } from './calculation';
 import { plainCopy } from './plain';
 import { type Figure, type FigureSet, makeResult, type Result, type ResultParts } from './result';
 
@@ -18,9 +19,7 @@ type Plain = Record<string, unknown>;
 /** Reads a part, or refuses it by its path. */
 type Part = (x: unknown, path: string) => unknown;
 
-const refused = (path: string, fault: Fault = faults.notAResult()): never => {
-  throw new InputError([{ ...fault, path }]);
-};
+const refused = (path: string, fault: Fault = faults.notAResult()): never => refuse(path, fault);
 
 const isPlain = (x: unknown): x is Plain => typeof x === 'object' && x !== null && !Array.isArray(x);
 

@@ -3,7 +3,7 @@ import type { Dimension } from '../quantity/dimensions';
 import { ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from './fields';
-import { type Limit, withinLimit } from './limits';
+import { type Limit, withinTimes } from './limits';
 import type { Pad } from './pad';
 
 /** What is carried in whole units has this limit: more loads, bags or trips than any job of this trade has. */
@@ -28,7 +28,7 @@ export function wholeUnits<D extends Carried>(
   const A = all as Quantity<Carried>;
   const E = each as Quantity<Carried>;
   const times = A.over(E) as Quantity<'ratio'>;
-  withinLimit(carried(what), times.toNumber(':1'), path);
+  withinTimes(carried(what), times, path);
   const up = times.upTo(ratio('1:1'));
   const n = wholeNumber(Math.round(up.toNumber(':1')));
   // What comes out even is printed without the ceiling, so that a last digit rounded up for show

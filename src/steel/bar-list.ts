@@ -202,7 +202,7 @@ const nothing = ([first]: readonly BarMark[]): Length =>
 export const added = (counts: readonly Count[]): Count => counts.reduce((a, b) => a.plus(b), wholeNumber(0));
 
 /** Lengths and kinds of bar that one list tells apart. */
-export const MARK_LIMIT: Limit = { of: 'the list of bars in different lengths', most: 6000 };
+export const MARK_LIMIT: Limit = { of: 'the list of bars in different lengths', most: 3000 };
 
 /** The figures of a bar list, but for what holds it. */
 export function listFigures(

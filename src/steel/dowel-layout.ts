@@ -19,7 +19,7 @@ import {
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { silica } from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
-import { beyond, type Limit } from '../reckoning/limits';
+import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE, DOWEL_FLOORS, DOWEL_PAVEMENTS } from '../reckoning/source';
 import { ALL_BARS, type AnyBarSize, weightOf } from './bars';
@@ -226,7 +226,7 @@ function countDowels(input: Parsed, { spacing: s }: Dowel, pad: Pad): { n: Quant
   }
   const room = J.minus(c.times(TWO()));
   if (room.sign() < 0) return refuse('endDistance', faults.doesNotFit('twice the end distance', 'the joint'));
-  if (room.over(s).greaterThan(ratio(`${DOWEL_LIMIT.most}:1`))) beyond(DOWEL_LIMIT, 'joint');
+  withinTimes(DOWEL_LIMIT, room.over(s), 'joint');
   const n = steadyCount(room.upTo(s).over(s)).plus(ONE());
   return { n: pad.step('dowels', 'n = ceil((J − 2 × c) ÷ s) + 1', { J, c, s }, n), c };
 }
@@ -275,7 +275,7 @@ function drilled(input: Parsed, dowel: Dowel, n: Quantity<'count'>, pad: Pad): D
 
 function basketsOf({ joint: J, basketLength: B }: Parsed, pad: Pad): Quantity<'count'> | undefined {
   if (!B) return undefined;
-  if (J.over(B).greaterThan(ratio(`${BASKET_LIMIT.most}:1`))) beyond(BASKET_LIMIT, 'basketLength');
+  withinTimes(BASKET_LIMIT, J.over(B), 'basketLength');
   return pad.step('baskets', 'b = ceil(J ÷ B)', { J, B }, steadyCount(J.upTo(B).over(B)));
 }
 

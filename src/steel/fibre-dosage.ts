@@ -4,12 +4,12 @@
  * Weight is volume × dosage. Bags are rounded up for the pour and for a load, since a bag is emptied
  * whole into the truck.
  */
-import { density, ratio } from '../quantity/make';
+import { density } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { choice, fields, maybe, quantity } from '../reckoning/fields';
-import { beyond, type Limit } from '../reckoning/limits';
+import { type Limit, withinTimes } from '../reckoning/limits';
 import { isUnusual, type Ordinary, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ACI_FIBRE, COMMON_PRACTICE } from '../reckoning/source';
@@ -93,8 +93,7 @@ const DOSAGE: Record<FibreKind, Ordinary> = {
 const BAG_LIMIT: Limit = { of: 'the pour in bags', most: 1_000_000 };
 
 function bagsFor(mass: Quantity<'mass'>, bag: Quantity<'mass'>): Quantity<'count'> {
-  const exact = mass.over(bag);
-  if (exact.greaterThan(ratio(`${BAG_LIMIT.most}:1`))) beyond(BAG_LIMIT, 'bag');
+  withinTimes(BAG_LIMIT, mass.over(bag), 'bag');
   return steadyCount(mass.upTo(bag).over(bag));
 }
 

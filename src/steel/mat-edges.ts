@@ -5,6 +5,7 @@
  * lap; at any other it ends where the next side's cover begins. Sides that meet at less than 15 degrees
  * share one bent bar.
  */
+import type { Limit } from '../reckoning/limits';
 import {
   acrossOf,
   alongOf,
@@ -42,9 +43,9 @@ export interface EdgeRule {
 const SMOOTH = (15 * Math.PI) / 180 - 1e-9;
 
 /** So many sides are looked at for all bars along edges or across corners. */
-const LOOK_LIMIT = 10_000_000;
+export const EDGE_LOOKS: Limit = { of: 'the bars along edges in sides looked at', most: 10_000_000 };
 /** And so many times one of them may come near a bar. */
-const NEAR_LIMIT = 500_000;
+export const NEAR_EDGES: Limit = { of: 'the bars along edges in sides near them', most: 500_000 };
 
 /** The outline that bars along its edges are kept within. */
 class Bounds {
@@ -53,8 +54,8 @@ class Bounds {
   readonly #cover: number;
   readonly #facing: Uint32Array;
   #count = 0;
-  #looks = LOOK_LIMIT;
-  #near = NEAR_LIMIT;
+  #looks = EDGE_LOOKS.most;
+  #near = NEAR_EDGES.most;
 
   constructor({ rings, cover }: EdgeRule) {
     this.#sides = sidesOf(rings, directionOf(0));
@@ -82,7 +83,7 @@ class Bounds {
     const [clearing, cover] = [this.#clearing, this.#cover];
     const { u0: x0, v0: y0, u1: x1, v1: y1 } = this.#sides;
     this.#looks -= this.#count;
-    if (this.#looks < 0) throw new TooManyBars();
+    if (this.#looks < 0) throw new TooManyBars(EDGE_LOOKS);
     // Across the line, places are measured from it.
     clearing.begin(0, cover);
     // Crossings before the stretch tell whether it begins inside, all of them whether it ends there.
@@ -107,7 +108,7 @@ class Bounds {
 
   #keepFrom(u0: number, v0: number, u1: number, v1: number): void {
     this.#near -= 1;
-    if (this.#near < 0) throw new TooManyBars();
+    if (this.#near < 0) throw new TooManyBars(NEAR_EDGES);
     this.#clearing.keepFrom(u0, v0, u1, v1);
   }
 }

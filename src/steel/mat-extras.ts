@@ -1,11 +1,11 @@
 /** Bars around a mat: dowels along a side, and bars in steps cast with the slab. */
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { constant, ratio } from '../quantity/make';
+import { constant } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
-import { beyond, type Limit } from '../reckoning/limits';
+import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import type { Alike } from './bar-list';
@@ -26,7 +26,7 @@ const TWO = constant(() => wholeNumber(2));
 export function countAlong(run: Length, spacing: Length, end: Length, path: string): number {
   const room = run.minus(end.times(TWO()));
   if (room.sign() < 0) return refuse(path, faults.doesNotFit('twice the end distance', 'the side'));
-  if (room.over(spacing).greaterThan(ratio(`${SIDE_LIMIT.most}:1`))) beyond(SIDE_LIMIT, path);
+  withinTimes(SIDE_LIMIT, room.over(spacing), path);
   return Math.round(room.upTo(spacing).over(spacing).toNumber(':1')) + 1;
 }
 

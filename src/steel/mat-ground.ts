@@ -24,7 +24,7 @@ type Count = Quantity<'count'>;
 /** Bars in all mats together. */
 export const BAR_LIMIT: Limit = { of: 'the mats in bars', most: 200_000 };
 /** Each side is looked at for each other one. */
-export const CORNER_LIMIT: Limit = { of: 'the outline with its openings in corners', most: 3000 };
+export const CORNER_LIMIT: Limit = { of: 'the outline with its openings in corners', most: 2000 };
 /** Binary metres are exact enough up to here. */
 const FARTHEST = constant(() => new Decimal(100_000));
 const SIXTEENTH = constant(() => length('1/16 in'));
@@ -194,7 +194,7 @@ export function bounded<T>(path: string, work: () => T): T {
   try {
     return work();
   } catch (error) {
-    if (error instanceof TooManyBars) return beyond(BAR_LIMIT, path);
+    if (error instanceof TooManyBars) return beyond(error.limit ?? BAR_LIMIT, path);
     throw error;
   }
 }

@@ -6,6 +6,7 @@
  * line may be cut from either end: lines that are turned end for end by turns most often have their laps
  * apart with nothing cut shorter.
  */
+import type { Limit } from '../reckoning/limits';
 import type { Stretch } from './stretches';
 
 /** Lengths in whole cutting steps. */
@@ -25,7 +26,15 @@ export interface Piece {
 }
 
 /** Thrown within the floor when there would be more than the limit; the calculation refuses. */
-export class TooManyBars extends Error {}
+export class TooManyBars extends Error {
+  /** The limit that was met; left out where it is that of the bars or pieces themselves. */
+  readonly limit: Limit | undefined;
+
+  constructor(limit?: Limit) {
+    super();
+    this.limit = limit;
+  }
+}
 
 /** No line is cut into more pieces than this. */
 const PIECES_LIMIT = 200_000;

@@ -5,6 +5,7 @@
  * inside the cover is farther from a bar than half the spacing, but for the room right at a corner that
  * juts into the slab (the cover more at most) and beside a bar that was left out as too short.
  */
+import type { Limit } from '../reckoning/limits';
 import {
   acrossOf,
   alongOf,
@@ -98,7 +99,7 @@ export interface PlacedMat {
 const STEADY = 1e-9;
 
 /** Side and line may come near each other this many times in all. */
-const NEAR_LIMIT = 1_000_000;
+export const NEAR_LINES: Limit = { of: 'the lines of bars in sides near them', most: 1_000_000 };
 
 /** Places across for lines at most a spacing apart, or for so many lines, the cover inside the outermost sides. */
 function spread(
@@ -123,8 +124,8 @@ function linesOf(
   const cover = Math.max(rule.cover, LEAST_COVER);
   const places = spread(sides, cover, line);
   const { lines, evenSpacing, first } = places;
-  if (lines > rule.limit || nearness(sides, evenSpacing, lines, 2 * cover) > NEAR_LIMIT)
-    throw new TooManyBars();
+  if (lines > rule.limit) throw new TooManyBars();
+  if (nearness(sides, evenSpacing, lines, 2 * cover) > NEAR_LINES.most) throw new TooManyBars(NEAR_LINES);
   const at = (i: number): number => first + i * evenSpacing;
   const stretches: (readonly Stretch[])[] = [];
   const clearing = new Clearing();

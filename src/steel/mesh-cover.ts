@@ -5,6 +5,7 @@
  * strip, and where its one edge is inside. Taking the edge distance off both ends of each stretch still
  * covers every place that far inside. Binary metres; lengths are rounded up to whole cutting steps.
  */
+import type { Limit } from '../reckoning/limits';
 import { crossingAt, directionOf, type Spot } from './mat-clip';
 import { STRAY, TooManyBars } from './mat-laps';
 import { nearness, type Sides, sidesOf, sweep } from './mat-sweep';
@@ -137,7 +138,7 @@ function placesOf(rule: StripRule, { low, high }: Sides): Stretch[] {
 }
 
 /** Sides and strips may come near each other this many times in one direction. */
-const NEAR_LIMIT = 500_000;
+export const NEAR_STRIPS: Limit = { of: 'the strips of mesh in sides near them', most: 500_000 };
 
 /**
  * Go through the stretches of all strips.
@@ -149,7 +150,8 @@ function overStrips(rule: StripRule, visit: (reach: Reach, strip: number, place:
   const sides = sidesOf(rule.rings, directionOf(rule.degrees));
   const places = placesOf(rule, sides);
   const { width, sideLap, edge } = rule;
-  if (nearness(sides, width - sideLap, places.length, 2 * width) > NEAR_LIMIT) throw new TooManyBars();
+  const near = nearness(sides, width - sideLap, places.length, 2 * width);
+  if (near > NEAR_STRIPS.most) throw new TooManyBars(NEAR_STRIPS);
   const looking = { sides, cast: new Stretches(), crossings: new Numbers() };
   const place = (i: number): Stretch => places[i] as Stretch;
   const bands = { count: places.length, low: (i: number) => place(i)[0], high: (i: number) => place(i)[1] };

@@ -5,17 +5,19 @@
  * `n = ceil((W − l) ÷ (w − l))` of them with side lap `l`.
  */
 
-import { angle, constant, length, ratio } from '../quantity/make';
+import { angle, constant, length } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, readInput } from '../reckoning/calculation';
 import { choice, eitherBy, type Field, fields, maybe, quantity } from '../reckoning/fields';
-import { beyond } from '../reckoning/limits';
+import { withinTimes } from '../reckoning/limits';
 import { PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
 import { PEARSON_MESH, WIRE_SUPPORTS, WRI_STYLES } from '../reckoning/source';
+import { NEAR_LINES } from './mat';
 import { CUT_TO, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART } from './mat-ordinary';
 import { WIRE_SUPPORTS_BY_SIZE } from './mat-sources';
+import { NEAR_STRIPS } from './mesh-cover';
 import {
   CORNER_LIMIT,
   LENGTH_LIMIT,
@@ -96,8 +98,8 @@ function asRegion(input: ParsedRectangle): ParsedMeshRegion {
 
 function reckonRectangle(input: ParsedRectangle, pad: Pad): MeshLayoutFigures {
   const { length: L, width: W, pieceLength: s, pieceWidth: w } = input;
-  const most = ratio(`${PIECE_LIMIT.most}:1`);
-  if (L.over(s).greaterThan(most) || W.over(w).greaterThan(most)) beyond(PIECE_LIMIT, 'pieceLength');
+  withinTimes(PIECE_LIMIT, L.over(s), 'pieceLength');
+  withinTimes(PIECE_LIMIT, W.over(w), 'pieceLength');
   const { sideLap: l, ...figures } = reckonMeshRegion(asRegion(input), pad);
   const formula = W.greaterThan(w) ? 'n = ceil((W − l) ÷ (w − l))' : 'n = 1';
   pad.step('strips', formula, { W, l, w }, figures.strips);
@@ -183,7 +185,7 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
   id: 'mesh-layout',
   title: 'Welded wire mesh',
   version: 2,
-  limits: [CORNER_LIMIT, PIECE_LIMIT, LENGTH_LIMIT, SUPPORT_LIMIT],
+  limits: [CORNER_LIMIT, PIECE_LIMIT, LENGTH_LIMIT, SUPPORT_LIMIT, NEAR_STRIPS, NEAR_LINES],
   sources: [PEARSON_MESH, WRI_STYLES, WIRE_SUPPORTS, WIRE_SUPPORTS_BY_SIZE],
   input: () => eitherBy<ParsedRectangle | ParsedMeshRegion>('outline', meshRegionInput(), rectangleInput()),
   reckon: (input, pad) => ('outline' in input ? reckonMeshRegion(input, pad) : reckonRectangle(input, pad)),

@@ -266,7 +266,7 @@ function lay({ rule }: Ground, degrees: number, form: 'sheets' | 'rolls'): Bough
     }) as [Bought, Bought];
     return better(far, near) ? far : near;
   } catch (error) {
-    if (error instanceof TooManyBars) return beyond(PIECE_LIMIT, 'pieceLength');
+    if (error instanceof TooManyBars) return beyond(error.limit ?? PIECE_LIMIT, 'pieceLength');
     throw error;
   }
 }
@@ -358,7 +358,7 @@ function supportsUnderMesh(input: ParsedMeshRegion, { rule }: Ground, pad: Pad):
   try {
     return wholeNumber(supportsUnder({ rings, cover: edge, limit: SUPPORT_LIMIT.most }, metres(apart)));
   } catch (error) {
-    if (error instanceof TooManyBars) return beyond(SUPPORT_LIMIT, 'supports');
+    if (error instanceof TooManyBars) return beyond(error.limit ?? SUPPORT_LIMIT, 'supports');
     throw error;
   }
 }

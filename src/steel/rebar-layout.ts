@@ -10,6 +10,8 @@ import { eitherBy } from '../reckoning/fields';
 import type { Result } from '../reckoning/result';
 import { ACI_318_COVER, CRSI_BARS, STAGGER_RULE, VCC_LAP, WSDOT_TIES } from '../reckoning/source';
 import { MARK_LIMIT } from './bar-list';
+import { NEAR_LINES } from './mat';
+import { EDGE_LOOKS, NEAR_EDGES } from './mat-edges';
 import { SIDE_LIMIT } from './mat-extras';
 import { BAR_LIMIT, CORNER_LIMIT } from './mat-ground';
 import { CENTER_TO_THIRD, RICHARDSON_SPACING } from './mat-sources';
@@ -99,7 +101,7 @@ export const rebarLayout: RebarLayout = /*#__PURE__*/ define<RebarInput, Parsed,
   id: 'rebar-layout',
   title: 'Reinforcing bars',
   version: 2,
-  limits: [CORNER_LIMIT, BAR_LIMIT, RUN_LIMIT, MARK_LIMIT, SIDE_LIMIT],
+  limits: [CORNER_LIMIT, BAR_LIMIT, RUN_LIMIT, MARK_LIMIT, SIDE_LIMIT, NEAR_LINES, EDGE_LOOKS, NEAR_EDGES],
   sources: [CRSI_BARS, ACI_318_COVER, CENTER_TO_THIRD, RICHARDSON_SPACING, VCC_LAP, WSDOT_TIES, STAGGER_RULE],
   input: () =>
     eitherBy<Parsed>('outline', regionInput(), eitherBy<Parsed>('strip', stripInput(), rectangleInput())),

@@ -8,11 +8,11 @@
 
 import * as faults from '../quantity/faults';
 import { InputError } from '../quantity/input-error';
-import { constant, length, ratio } from '../quantity/make';
+import { constant, length } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
-import { beyond, type Limit } from '../reckoning/limits';
+import { type Limit, withinTimes } from '../reckoning/limits';
 import { COVER, PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ALL_BARS, type AnyBarSize, diameterOf, weightOf } from './bars';
@@ -149,7 +149,7 @@ function asRegion(input: ParsedRectangle): ParsedRegion {
 export const RUN_LIMIT: Limit = { of: 'the mat in bars', most: LINE_LIMIT };
 
 function checkLines(side: Length, spacing: Length, path: string): void {
-  if (side.over(spacing).greaterThan(ratio(`${LINE_LIMIT}:1`))) beyond(RUN_LIMIT, path);
+  withinTimes(RUN_LIMIT, side.over(spacing), path);
 }
 
 /** Faults are told by the names of this form; the outline would tell them by its own. */

@@ -42,14 +42,9 @@ const QUANTITY = new RegExp(
 );
 const ONE_IN = /1:(\d+(?:\.\d+)?)/g;
 
-/** A printed expression with every quantity turned into its SI number. */
-function plainNumbers(text: string): string {
-  return text
-    .replace(ONE_IN, '(1/$1)')
-    .replace(QUANTITY, (_, feet, whole, top, bottom, unit) => {
-      const number = Number(whole ?? 0) + Number(top) / Number(bottom ?? 1);
-      return `(${Number(feet ?? 0) * 0.3048 + number * (FACTORS[unit] ?? Number.NaN)})`;
-    })
+/** The signs of a printed expression as mathjs has them. */
+export const inSigns = (text: string): string =>
+  text
     .replaceAll('level', '0')
     .replaceAll('×', '*')
     .replaceAll('÷', '/')
@@ -58,6 +53,14 @@ function plainNumbers(text: string): string {
     .replaceAll('³', '^3')
     .replaceAll('√', 'sqrt')
     .replaceAll('π', 'pi');
+
+/** A printed expression with every quantity turned into its SI number. */
+function plainNumbers(text: string): string {
+  const numbers = text.replace(ONE_IN, '(1/$1)').replace(QUANTITY, (_, feet, whole, top, bottom, unit) => {
+    const number = Number(whole ?? 0) + Number(top) / Number(bottom ?? 1);
+    return `(${Number(feet ?? 0) * 0.3048 + number * (FACTORS[unit] ?? Number.NaN)})`;
+  });
+  return inSigns(numbers);
 }
 
 /** How far the printed outcome is off the evaluated expression, relative to the larger of both. */

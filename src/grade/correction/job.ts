@@ -54,7 +54,7 @@ export interface CorrectionJob extends Job {
 }
 
 /** The most spots that are corrected at once. */
-export const SPOTS = 60;
+export const SPOTS = 50;
 const ZONE = constant(() => length('10 ft'));
 const FREEBOARD = constant(() => length('1 in'));
 const THINNEST = constant(() => length('3.5 in'));

@@ -5,6 +5,7 @@
  */
 import { type EvalFunction, parse } from 'mathjs';
 import type { Step } from '../../../src/index';
+import { inSigns } from '../working';
 import { UNITS } from './units';
 
 const FACTORS = new Map<string, number>([
@@ -51,24 +52,16 @@ function taken(text: string): Numbers {
     rooms.push(off);
     return `n${values.length - 1}`;
   };
-  const skeleton = text
-    .replace(TOKEN, (...found: (string | undefined)[]) => {
-      const [, feet, whole, top = '', bottom, unit, n, ratio, bare] = found;
-      if (n !== undefined) return put(1 / Number(n), room(n) / Number(n) ** 2);
-      const plain = ratio ?? bare;
-      if (plain !== undefined) return put(Number(plain), room(plain));
-      const factor = FACTORS.get(unit ?? '') ?? 1;
-      const number = Number(whole ?? 0) + Number(top) / Number(bottom ?? 1);
-      return put(Number(feet ?? 0) * 0.3048 + number * factor, room(top) * factor);
-    })
-    .replaceAll('level', '0')
-    .replaceAll('×', '*')
-    .replaceAll('÷', '/')
-    .replaceAll('−', '-')
-    .replaceAll('²', '^2')
-    .replaceAll('³', '^3')
-    .replaceAll('√', 'sqrt')
-    .replaceAll('π', 'pi');
+  const numbers = text.replace(TOKEN, (...found: (string | undefined)[]) => {
+    const [, feet, whole, top = '', bottom, unit, n, ratio, bare] = found;
+    if (n !== undefined) return put(1 / Number(n), room(n) / Number(n) ** 2);
+    const plain = ratio ?? bare;
+    if (plain !== undefined) return put(Number(plain), room(plain));
+    const factor = FACTORS.get(unit ?? '') ?? 1;
+    const number = Number(whole ?? 0) + Number(top) / Number(bottom ?? 1);
+    return put(Number(feet ?? 0) * 0.3048 + number * factor, room(top) * factor);
+  });
+  const skeleton = inSigns(numbers);
   return { skeleton, values, rooms };
 }
 
@@ -105,10 +98,10 @@ function roomOf(gives: string): number {
 
 /** How far the outcome may move because the numbers put in are printed to ten digits. */
 function moved(put: Numbers, found: number): number {
-  // Binary numbers tip a ceiling or a floor at their sixteenth digit.
+  // The other library takes what is within 1e-12 of a whole number for that number.
   const tips = /ceil|floor/.test(put.skeleton);
   return put.rooms.reduce((sum, room, i) => {
-    const off = tips ? Math.max(room, 1e-12 * Math.abs(put.values[i] as number)) : room;
+    const off = tips ? Math.max(room, 1e-11 * Math.abs(put.values[i] as number)) : room;
     if (off === 0) return sum;
     return sum + Math.max(...[off, -off].map((by) => Math.abs(value(put, i, by) - found)));
   }, 0);

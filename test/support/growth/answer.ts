@@ -47,4 +47,10 @@ export function answer(of: string, input: unknown): Answer {
   }
 }
 
-export const isTooMany = ({ refused }: Answer): boolean => refused?.codes.includes('too-many') ?? false;
+/** A whole number that is too large is told the most. */
+const WHOLE = /^\S.* must be a whole number from \d+ to \d+$/;
+
+/** Whether a refusal says how much is taken. */
+export const namesTheMost = ({ refused }: Answer): boolean =>
+  refused !== undefined &&
+  (refused.codes.includes('too-many') || (refused.codes.includes('not-a-count') && WHOLE.test(refused.text)));

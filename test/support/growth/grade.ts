@@ -105,7 +105,7 @@ const checked = (of: string, wrap: (surface: object) => unknown): readonly Growt
   ),
   growth(of, 'places of breaklines over many spots', (n) =>
     wrap({
-      grid: grid(20_000, 0.1),
+      grid: grid(10_000, 0.1),
       lines: [{ kind: 'curb', name: 'gutter', along: times(n, (i) => place((110 * i) / n, 30 + (i % 2))) }],
     }),
   ),
@@ -123,7 +123,7 @@ const checked = (of: string, wrap: (surface: object) => unknown): readonly Growt
   ),
   growth(of, 'corners of the outline over many spots', (n) =>
     wrap({
-      grid: grid(20_000, 0.1),
+      grid: grid(10_000, 0.1),
       lines: [],
       outline: times(n, (i) =>
         place(
@@ -149,7 +149,7 @@ const checked = (of: string, wrap: (surface: object) => unknown): readonly Growt
   ),
   growth(of, 'inflows over many spots', (n) =>
     wrap({
-      grid: grid(20_000, 0.1),
+      grid: grid(10_000, 0.1),
       lines: [],
       inflows: times(n, (i) => ({ name: `spout ${i}`, at: place(5 + (100 * i) / n, 1) })),
     }),
@@ -250,31 +250,31 @@ const corrections: readonly Growth[] = [
     { from: 8 },
   ),
   growth('grade-correction', 'falls', (n) => ({
-    spots: named(60),
-    falls: times(n, (i) => ({ from: `S${i % 54}`, to: `S${(i % 54) + 6}`, least: '1%' })),
+    spots: named(50),
+    falls: times(n, (i) => ({ from: `S${i % 44}`, to: `S${(i % 44) + 6}`, least: '1%' })),
     lines: [],
   })),
   growth('grade-correction', 'spots that may move', (n) => ({
-    spots: named(60),
-    movable: times(n, (i) => `S${59 - i}`),
+    spots: named(50),
+    movable: times(n, (i) => `S${49 - i}`),
     lines: [{ kind: 'building', name: 'house', along: ['S0', 'S1'] }],
   })),
   growth('grade-correction', 'sills', (n) => ({
-    spots: named(60),
+    spots: named(50),
     sills: times(n, (i) => ({ name: `sill ${i}`, at: `S${i}`, elevation: '101 ft' })),
     lines: [{ kind: 'building', name: 'house', along: ['S0', 'S1'] }],
   })),
   growth('grade-correction', 'thicknesses', (n) => ({
-    spots: named(60),
+    spots: named(50),
     thicknesses: times(n, (i) => ({ spot: `S${i}`, thickness: '5 in' })),
     lines: [{ kind: 'building', name: 'house', along: ['S0', 'S1'] }],
   })),
   growth('grade-correction', 'lines', (n) => ({
-    spots: named(60),
-    lines: times(n, (i) => ({ kind: 'curb', name: `curb ${i}`, along: [`S${i % 59}`, `S${(i % 59) + 1}`] })),
+    spots: named(50),
+    lines: times(n, (i) => ({ kind: 'curb', name: `curb ${i}`, along: [`S${i % 49}`, `S${(i % 49) + 1}`] })),
   })),
   growth('grade-correction', 'places of a line', (n) => ({
-    spots: named(60),
+    spots: named(50),
     lines: [
       { kind: 'building', name: 'house', along: times(n, (i) => place((25 * i) / n, -1 - (i % 2) / 10)) },
     ],

@@ -4,13 +4,16 @@ import { OPENINGS, PLACED, ragged, UNPLACED, YARD } from './shapes';
 
 type Make = (part: { readonly outline: unknown; readonly openings?: unknown }) => unknown;
 
+/** The fewest corners of what is refused soon where it is not served along many arcs. */
+const FIRST: Readonly<Record<string, number>> = { 'arcs swelling': 2, 'arcs hollow': 4 };
+
 const outlinesOf = (
   of: string,
   make: Make,
   kinds: Readonly<Record<string, (size: number) => unknown>>,
 ): Growth[] =>
   Object.entries(kinds).map(([what, outline]) =>
-    growth(of, what, (size) => make({ outline: outline(size) }), { from: 8 }),
+    growth(of, what, (size) => make({ outline: outline(size) }), { from: FIRST[what] ?? 8 }),
   );
 
 /** Outlines with a place in the plan. */

@@ -4,7 +4,7 @@
  * The exponent of the growth is the slope of the logarithm of time over that of size, by least squares,
  * over the upper sizes that take long enough to be timed.
  */
-import { type Answer, answer, isTooMany } from './answer';
+import { type Answer, answer, namesTheMost } from './answer';
 import type { Growth } from './growth';
 import { KNOWN } from './known';
 
@@ -106,7 +106,7 @@ function faultsOf(growth: Growth, { taken, beyond }: Found, exponent: number | u
   if (slow) faults.push(`takes ${Math.round(slow.ms)} ms at ${slow.size}`);
   if (exponent !== undefined && exponent > MOST_EXPONENT && !known(growth))
     faults.push('grows beyond proportion');
-  if (beyond && !growth.anyRefusal && !isTooMany(beyond)) faults.push('is refused, but not as too many');
+  if (beyond && !growth.anyRefusal && !namesTheMost(beyond)) faults.push('is refused, but not as too many');
   if (beyond && beyond.ms > MOST_MS) faults.push(`takes ${Math.round(beyond.ms)} ms to refuse`);
   return faults;
 }

@@ -45,6 +45,15 @@ function spiral(size: number): Flat[] {
   return [...times(half, (i) => at(i, 1)), ...times(half, (i) => at(half - 1 - i, 0))];
 }
 
+/** In the middle of the inner end of the spiral. */
+function inSpiral(size: number): Flat {
+  const half = Math.max(4, Math.floor(size / 2));
+  const turns = Math.max(1, half / 16);
+  const angle = (Math.PI * turns) / half;
+  const radius = Math.cos(angle) * (5 + 12.5 / turns + 25 / half);
+  return [60 + radius * Math.cos(angle), 60 + radius * Math.sin(angle)];
+}
+
 const arcs = (size: number, rise: number): unknown => ({
   shape: 'curved',
   points: points(around(size, () => 50)).map((point) => ({ ...point, rise: feet((rise * 300) / size) })),
@@ -95,11 +104,11 @@ export const PLACED: Readonly<Record<string, (size: number) => unknown>> = {
 };
 
 /** A place in the outline, where it is not the middle of a circle. */
-export const INSIDE: Readonly<Record<string, Flat>> = {
+export const INSIDE: Readonly<Record<string, Flat | ((size: number) => Flat)>> = {
   'corners of a staircase': [119, 0.1],
   'corners of a comb': [60, 1],
   'corners of a ragged edge': [60, 1],
-  'corners of a spiral': [60, 59.9],
+  'corners of a spiral': inSpiral,
   'sides of a regular': [0, 0],
   'sides taped': [10, 1],
   'legs walked': [2, 0.5],

@@ -58,8 +58,9 @@ const probesOn = (n: number): unknown[] => {
   }));
 };
 
-const inside = (what: string): unknown[] => {
-  const [x, y] = INSIDE[what] ?? [60, 60];
+const inside = (what: string, size: number): unknown[] => {
+  const place = INSIDE[what] ?? [60, 60];
+  const [x, y] = typeof place === 'function' ? place(size) : place;
   return [{ x: feet(x), y: feet(y), depth: '5 in' }];
 };
 
@@ -70,14 +71,14 @@ const probed: readonly Growth[] = [
     return {
       outline: YARD,
       grid: {
-        spacingX: feet(120 / (side - 1 || 1)),
-        spacingY: feet(60 / (side - 1 || 1)),
+        spacingX: feet(119.9 / (side - 1 || 1)),
+        spacingY: feet(59.9 / (side - 1 || 1)),
         depths: times(side, (r) => times(side, (c) => inches(4 + ((r * 31 + c * 17) % 10) / 10))),
       },
     };
   }),
   ...Object.entries(PLACED).map(([what, outline]) =>
-    growth('probed-volume', what, (n) => ({ outline: outline(n), probes: inside(what) }), { from: 8 }),
+    growth('probed-volume', what, (n) => ({ outline: outline(n), probes: inside(what, n) }), { from: 8 }),
   ),
   ...Object.entries(PLACED)
     .filter(([what]) => what.startsWith('corners'))
