@@ -13,9 +13,14 @@ const ringOfNumbers = (ring: readonly Corner[]): Ring => ring.map(({ x, y }) => 
 
 const cornerOf = ([x, y]: [number, number]): Corner => ({ x: new Decimal(x), y: new Decimal(y) });
 
+/** A ring in binary numbers. */
+type Binary = readonly { readonly x: number; readonly y: number }[];
+
+const pairsOf = (ring: Binary): Ring => ring.map(({ x, y }) => [x, y]);
+
 /** What is left of a simple ring without others: of each piece the outer ring, anticlockwise, then its holes. */
-export function partsLess(ring: readonly Corner[], less: readonly (readonly Corner[])[]): Corner[][][] {
-  const parts = difference([ringOfNumbers(ring)], ...less.map((hole) => [ringOfNumbers(hole)]));
+export function partsLess(ring: Binary, less: readonly Binary[]): Corner[][][] {
+  const parts = difference([pairsOf(ring)], ...less.map((hole) => [pairsOf(hole)]));
   return parts.map((polygon) =>
     polygon.map((p) => p.slice(0, -1).map((c) => cornerOf(c as [number, number]))),
   );

@@ -511,7 +511,7 @@ function plan(input: Parsed, rules: Rules): Planned {
 
 function laidOn(input: Parsed, sites: readonly Site[], limits: Limits, step: Decimal): Choice {
   const choices = sites.flatMap((site) =>
-    choicesFor(input, site, limits, step).map((laid): Choice => {
+    choicesFor(input, site, limits, step, 1 / sites.length).map((laid): Choice => {
       const missed = missedCorners(site, laid);
       return { site, laid: missed.length > 0 ? { ...laid, missed, exact: false } : laid };
     }),
@@ -525,7 +525,7 @@ function laidOn(input: Parsed, sites: readonly Site[], limits: Limits, step: Dec
 const SLIM = 2;
 
 /** Plans of every kind that the slab may have. */
-function choicesFor(input: Parsed, site: Site, limits: Limits, step: Decimal): Laid[] {
+function choicesFor(input: Parsed, site: Site, limits: Limits, step: Decimal, share: number): Laid[] {
   const module = input.module && canonicalValue(input.module);
   const free = plain(input) && !site.orthogonal;
   const strip = free && site.openings.length === 0 ? layStrip(site, limits) : undefined;
@@ -533,7 +533,7 @@ function choicesFor(input: Parsed, site: Site, limits: Limits, step: Decimal): L
   const deck = plain(input) && !site.openings.some((o) => o.cornered) ? layDeck(site, limits) : undefined;
   if (deck && brokenIn(deck) === 0 && missedCorners(site, deck).length === 0) return [deck];
   const fan = free && site.openings.length === 0 ? layFan(site.ring, limits) : undefined;
-  const straight = layStraight(site, limits, { step, module });
+  const straight = layStraight(site, limits, { step, module, share });
   return [straight, strip?.laid, fan, deck].filter((laid) => laid !== undefined);
 }
 

@@ -207,12 +207,45 @@ export function placeWithin(ring: readonly Corner[], holes: readonly (readonly C
 /** Pieces smaller than this, in square metres, come of rounding. */
 const SPECK = 1e-7;
 
+/** True where a point lies inside a convex ring, anticlockwise, farther than a hair from its sides. */
+const wellInside = ({ x, y }: Spot, convex: readonly Spot[]): boolean =>
+  convex.every((a, i) => {
+    const b = convex[(i + 1) % convex.length] as Spot;
+    return (
+      (b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x) > HAIR * (Math.abs(b.x - a.x) + Math.abs(b.y - a.y))
+    );
+  });
+
+/**
+ * A ring without the corners that lie, with both their neighbours, beyond one side of a box: what it covers
+ * inside the box stays the same, and clipping takes as long as there are corners. The first one stays.
+ */
+export function trimmedTo<T>(ring: readonly T[], at: (corner: T) => Spot, { lo, hi }: Box): T[] {
+  const sideOf = (corner: T): number => {
+    const { x, y } = at(corner);
+    return (x < lo.x ? 1 : 0) | (x > hi.x ? 2 : 0) | (y < lo.y ? 4 : 0) | (y > hi.y ? 8 : 0);
+  };
+  const sides = ring.map(sideOf);
+  const kept: T[] = [];
+  let before = 0;
+  ring.forEach((corner, i) => {
+    const [here, after] = [sides[i] as number, sides[(i + 1) % ring.length] as number];
+    if (i > 0 && (before & here & after) !== 0) return;
+    kept.push(corner);
+    before = here;
+  });
+  return kept;
+}
+
 /** What is left of a cell beside large openings; the pieces come to the exact area of all. */
-function partsOf(ring: readonly Corner[], large: readonly Hole[], area: Decimal): Part[] {
+function partsOf(ring: readonly Corner[], box: Box, large: readonly Hole[], area: Decimal): Part[] {
   if (large.length === 0) return [{ ring, holes: [], area }];
+  // Openings well inside stay as they are: they do not meet each other, and part nothing.
+  if (large.every((hole) => hole.box.ring.every((p) => wellInside(p, box.ring))))
+    return [{ ring, holes: large.map((hole) => hole.ring), area }];
   const parts = partsLess(
-    ring,
-    large.map((h) => h.ring),
+    box.ring,
+    large.map((h) => trimmedTo(h.box.ring, (p) => p, box)),
   ).flatMap(([outer, ...holes]) => {
     if (!outer) return [];
     const whole = doubleArea(outer).abs().div(2);
@@ -226,8 +259,9 @@ function partsOf(ring: readonly Corner[], large: readonly Hole[], area: Decimal)
   return [{ ...first, area: area.minus(others) }, ...rest];
 }
 
-const areaLess = (double: Decimal, ring: readonly Corner[], holes: readonly Hole[]): Decimal =>
-  holes.reduce((sum, hole) => sum.minus(doubleArea(commonPart(hole.ring, ring))), double).div(2);
+/** Twice the area that each opening takes from a cell. */
+const takenBy = (ring: readonly Corner[], box: Box, hole: Hole): Decimal =>
+  doubleArea(commonPart(trimmedTo(hole.ring, spot, box), ring));
 
 /**
  * The panels that a cell is cut into.
@@ -242,12 +276,14 @@ export function panelsOf(
   lines: LinesAt | undefined,
 ): CutPanel[] {
   const box = boxOf(ring);
-  const over = holes.filter((hole) => !boxesApart(box, hole.box));
-  const area = areaLess(doubleArea(ring), ring, over);
+  const near = holes.filter((hole) => !boxesApart(box, hole.box));
+  const taken = near.map((hole) => takenBy(ring, box, hole));
+  const over = near.filter((_, i) => !same(taken[i] as Decimal, ZERO));
+  const area = taken.reduce((sum, part) => sum.minus(part), doubleArea(ring)).div(2);
   if (same(area, ZERO) || area.toNumber() < SPECK) return [];
   const large = over.filter((hole) => hole.large);
   const small = over.filter((hole) => !hole.large).map((hole) => hole.ring);
-  return partsOf(ring, large, area).map((part) => {
+  return partsOf(ring, box, large, area).map((part) => {
     const xs = part.ring.map((c) => c.x);
     const ys = part.ring.map((c) => c.y);
     const along = Decimal.max(...xs).minus(Decimal.min(...xs));

@@ -2,6 +2,7 @@
 
 import type { Corner } from '../../geometry/polygon';
 import { Decimal, ONE, ZERO } from '../../quantity/decimal';
+import { spot } from './orthogonal';
 import type { Axis } from './space';
 
 /** A turn about the origin, by its cosine and sine. */
@@ -96,10 +97,12 @@ const NEAR = 1e-9;
 /** Which side of the line from p to q each corner lies on: in binary numbers where that is certain. */
 function depthsFrom(ring: readonly Corner[], p: Corner, q: Corner): { sign: number; exact: () => Decimal }[] {
   const [dx, dy] = [q.x.minus(p.x), q.y.minus(p.y)];
-  const [ux, uy, px, py] = [dx.toNumber(), dy.toNumber(), p.x.toNumber(), p.y.toNumber()];
+  const [ux, uy] = [dx.toNumber(), dy.toNumber()];
+  const { x: px, y: py } = spot(p);
   return ring.map((c) => {
     const exact = (): Decimal => dx.times(c.y.minus(p.y)).minus(dy.times(c.x.minus(p.x)));
-    const near = ux * (c.y.toNumber() - py) - uy * (c.x.toNumber() - px);
+    const { x, y } = spot(c);
+    const near = ux * (y - py) - uy * (x - px);
     return { sign: Math.abs(near) > NEAR ? Math.sign(near) : exact().comparedTo(ZERO), exact };
   });
 }

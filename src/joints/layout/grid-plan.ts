@@ -35,6 +35,8 @@ export interface GridPlan {
 export interface Setting {
   readonly step: Decimal;
   readonly module: Decimal | undefined;
+  /** The part of the work allowed that falls to this plan, of several for one slab. */
+  readonly share: number;
 }
 
 /** The exact coordinates that anchors stand for. */
@@ -302,13 +304,14 @@ function offModule(exact: Exact, axis: Axis, lines: readonly ExactLine[]): GridP
 const settingOut = (setting: Setting): SettingOut => ({
   step: (setting.module ?? setting.step).toNumber(),
   fromStart: setting.module !== undefined,
+  share: setting.share,
 });
 
 function toSearch(space: Space, limits: Limits, out: SettingOut): Searched {
   const x = stepsAlong(space, 'x', limits, out);
   const y = stepsAlong(space, 'y', limits, out);
   const steps = { x: x.steps, y: y.steps };
-  return { space, steps, trimmed: x.trimmed || y.trimmed, cells: new Cells(space, steps) };
+  return { space, steps, trimmed: x.trimmed || y.trimmed, cells: new Cells(space, steps), share: out.share };
 }
 
 /** First for a plan that keeps every rule; where there is none, for the best of those that do not. */
@@ -327,7 +330,8 @@ function findPlan(space: Space, limits: Limits, out: SettingOut): { found: Found
 function refined(space: Space, limits: Limits, out: SettingOut, found: Found): Found {
   const steps = stepsWithin(space, limits, out, found.cost);
   if (!steps) return found;
-  const again = search({ space, steps, trimmed: false, cells: new Cells(space, steps) }, limits.weight);
+  const cells = new Cells(space, steps);
+  const again = search({ space, steps, trimmed: false, cells, share: out.share }, limits.weight);
   return again.cost <= found.cost ? again : { ...found, leastLength: again.leastLength };
 }
 

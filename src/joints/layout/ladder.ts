@@ -32,13 +32,38 @@ export interface Rails {
 /** How many panels may be looked at: a walk of the most joints, or a large pool, takes half of it. */
 const MOST_LOOKED = 40_000;
 
-/** The work done on a strip or a deck, counted in panels looked at. */
+/** How many cuts may be placed in all, and between two that must be. */
+const MOST_PLACED = 130_000;
+const MOST_BETWEEN = 60_000;
+
+/** After this many numbers of panels that do not fit, large ones grow by a 64th at a time. */
+const EACH = 32;
+
+/** The work done on a strip or a deck, counted in panels looked at and in cuts placed. */
 export class Work {
   #done = 0;
+  #placed = 0;
+  #left = false;
 
   /** Some panels were not looked at: there may be a shorter plan. */
   get spent(): boolean {
-    return this.#done > MOST_LOOKED;
+    return this.#left || this.#done > MOST_LOOKED;
+  }
+
+  /** How far on the next number of panels is, after so many that do not fit. */
+  onFrom(panels: number, failed: number): number {
+    if (failed < EACH) return 1;
+    const on = 1 + Math.floor(panels / 64);
+    if (on > 1) this.#left = true;
+    return on;
+  }
+
+  /** True while there is work left to place cuts, `between` of them so far between the same two. */
+  place(cuts: number, between: number): boolean {
+    this.#placed += cuts;
+    const more = this.#placed <= MOST_PLACED && between <= MOST_BETWEEN;
+    if (!more) this.#left = true;
+    return more;
   }
 
   /** True while there is work left. */
@@ -364,7 +389,10 @@ function filledWith(
   return { rungs, broken, cost: sawn + rules * limits.weight };
 }
 
-/** The best number of panels between two rungs that must be. */
+/**
+ * The best number of panels between two rungs that must be. All numbers are
+ * tried; only after many that do not fit some are left out.
+ */
 function filled(
   rails: Rails,
   section: Section,
@@ -379,8 +407,15 @@ function filled(
   const whole = spans(section).reduce((sum, l) => sum + l, 0);
   const fewest = Math.max(1, Math.floor(whole / limits.spacing - 0.01));
   let best: Filled | undefined;
-  let found = 0;
-  for (let n = fewest; found < MORE && n < fewest * 4 + 12; n += 1) {
+  let [found, placed] = [0, 0];
+  for (
+    let n = fewest;
+    found < MORE && n < fewest * 4 + 12;
+    n += rails.work.onFrom(n, found > 0 ? 0 : n - fewest)
+  ) {
+    // Placing the cuts takes work as well, also where they come to nothing.
+    placed += n;
+    if (!rails.work.place(n, placed)) break;
     const made = filledWith(rails, section, n, bands, limits, edge);
     if (!made) continue;
     found += 1;

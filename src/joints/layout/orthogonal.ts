@@ -21,8 +21,16 @@ export interface Spot {
   readonly y: number;
 }
 
-/** An exact corner as the search has it. */
-export const spot = ({ x, y }: Corner): Spot => ({ x: x.toNumber(), y: y.toNumber() });
+const spots = /*#__PURE__*/ new WeakMap<Corner, Spot>();
+
+/** An exact corner as the search has it; worked out once, since it takes longer than what is done with it. */
+export function spot(corner: Corner): Spot {
+  const known = spots.get(corner);
+  if (known) return known;
+  const made = { x: corner.x.toNumber(), y: corner.y.toNumber() };
+  spots.set(corner, made);
+  return made;
+}
 
 /** What the search needs to know of the slab. */
 export interface OrthogonalSite {

@@ -159,25 +159,26 @@ export class Cells {
 class Board {
   readonly #cells: Cells;
   readonly #weight: number;
-  readonly #before: number;
+  readonly #most: number;
   readonly #rows: { x: (Float64Array | undefined)[]; y: (Float64Array | undefined)[] };
   #added = 0;
 
   constructor(
     cells: Cells,
     weight: number,
+    share: number,
     readonly x: Graph,
     readonly y: Graph,
   ) {
     this.#cells = cells;
     this.#weight = weight;
-    this.#before = cells.work;
+    this.#most = cells.work + WORK_LIMIT * share;
     this.#rows = { x: new Array(x.steps.length), y: new Array(y.steps.length) };
   }
 
-  /** Work done so far. */
-  get work(): number {
-    return this.#added + this.#cells.work - this.#before;
+  /** True once the work allowed is done. */
+  get spent(): boolean {
+    return this.#added + this.#cells.work > this.#most;
   }
 
   /** Note work done elsewhere. */
@@ -259,7 +260,7 @@ function alternate(board: Board, start: Graph, first: readonly number[]): Pair {
     const other = board.other(graph);
     const path = shortest(other, board.rowsOf(graph, mine));
     const cost = ownCost(graph, mine) + path.cost;
-    if (cost >= best.cost - HAIR * HAIR || board.work > WORK_LIMIT) break;
+    if (cost >= best.cost - HAIR * HAIR || board.spent) break;
     best = graph === start ? { cost, mine, theirs: path.steps } : { cost, mine: path.steps, theirs: mine };
     graph = other;
     mine = path.steps;
@@ -322,7 +323,7 @@ class Enumeration {
       if (begun.least >= this.best.cost - SAME) return this.best.cost;
       // No plan left keeps every rule; the search for the best of the others weighs them differently.
       if (begun.least >= BROKEN && this.best.cost >= BROKEN) return begun.least;
-      if (this.board.work > WORK_LIMIT) return begun.least;
+      if (this.board.spent) return begun.least;
       if (!begun.weighed) this.#weigh(begun);
       else this.#goOn(begun);
     }
@@ -375,6 +376,8 @@ export interface Searched {
   /** Some steps were left out because there are too many: what is found is never called exact. */
   readonly trimmed: boolean;
   readonly cells: Cells;
+  /** The part of the work allowed that falls to this search: slabs are planned in several poses. */
+  readonly share: number;
 }
 
 /**
@@ -382,10 +385,10 @@ export interface Searched {
  *
  * @param weight - how much sawing a broken rule weighs as much as, in metres
  */
-export function search({ space, steps, trimmed, cells }: Searched, weight: number): Found {
+export function search({ space, steps, trimmed, cells, share }: Searched, weight: number): Found {
   const x = graphOf('x', steps.x, space.anchors('x').length);
   const y = graphOf('y', steps.y, space.anchors('y').length);
-  const board = new Board(cells, weight, x, y);
+  const board = new Board(cells, weight, share, x, y);
   const graph = pathCount(x) <= pathCount(y) ? x : y;
   const other = board.other(graph);
   const one = alternate(board, graph, shortest(graph, undefined).steps);

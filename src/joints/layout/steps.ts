@@ -39,6 +39,8 @@ export interface SettingOut {
   readonly step: number;
   /** Steps are counted from the first anchor, as a pattern of tiles is, and not from the last line. */
   readonly fromStart: boolean;
+  /** The part of the work allowed that falls to this plan. */
+  readonly share: number;
 }
 
 /** All steps of an axis. */
@@ -64,9 +66,12 @@ const SHORT_REACH = 1.6;
 /** The effort of a cell, as spaces state it, of an outline with some twenty slanted sides. */
 const FEW_CORNERS = 60;
 
+/** Lengths of lines found so far: steps are made several times over while they are picked. */
+const lengthsIn = /*#__PURE__*/ new WeakMap<Space, Readonly<Record<Axis, Map<number, number>>>>();
+
 class Maker {
   readonly #gaps = new Map<number, Map<number, Gap>>();
-  readonly #lengths = new Map<number, number>();
+  readonly #lengths: Map<number, number>;
   readonly #anchors: readonly Anchor[];
   made = 0;
   /** Lines placed so far. */
@@ -79,6 +84,9 @@ class Maker {
     readonly out: SettingOut,
   ) {
     this.#anchors = space.anchors(axis);
+    const known = lengthsIn.get(space) ?? { x: new Map<number, number>(), y: new Map<number, number>() };
+    lengthsIn.set(space, known);
+    this.#lengths = known[axis];
   }
 
   #length(at: number): number {
@@ -163,7 +171,7 @@ class Maker {
     const last = Math.min(most, fewest + more);
     const all = more === Number.POSITIVE_INFINITY;
     const steps: Step[] = [];
-    for (let n = fewest; n <= last && (!all || this.placed <= LINES_LIMIT); n += 1) {
+    for (let n = fewest; n <= last && (!all || this.placed <= LINES_LIMIT * this.out.share); n += 1) {
       const step = this.#step(i, j, n);
       if (step) steps.push(step);
     }
@@ -215,7 +223,7 @@ function stepsOf(maker: Maker, anchors: readonly Anchor[], { more, reach, most }
     for (let j = i + 1; j <= far && (j === i + 1 || (anchors[j] as Anchor).at <= limit); j += 1) {
       steps.push(...maker.between(i, j, more));
       const all = more === Number.POSITIVE_INFINITY;
-      if (maker.made > most || (all && maker.placed > LINES_LIMIT)) return undefined;
+      if (maker.made > most || (all && maker.placed > LINES_LIMIT * maker.out.share)) return undefined;
     }
   }
   return steps;
@@ -225,7 +233,7 @@ function stepsOf(maker: Maker, anchors: readonly Anchor[], { more, reach, most }
 export function stepsAlong(space: Space, axis: Axis, limits: Limits, out: SettingOut): Steps {
   const anchors = space.anchors(axis);
   // What a gap costs takes as long as the outline has corners: with many, fewer gaps are looked at.
-  const fewer = Math.max(1, space.effort / FEW_CORNERS);
+  const fewer = Math.max(1, space.effort / FEW_CORNERS) / out.share;
   const make = (pick: Pick): Step[] | undefined =>
     stepsOf(new Maker(space, axis, limits, out), anchors, { ...pick, most: pick.most / fewer });
   for (const pick of PICKS) {
@@ -259,7 +267,10 @@ interface Weighted {
 
 function weightedSteps(space: Space, axis: Axis, limits: Limits, out: SettingOut): Weighted | undefined {
   const anchors = space.anchors(axis);
-  const steps = stepsOf(new Maker(space, axis, limits, out), anchors, { ...ALL, most: MADE_LIMIT });
+  const steps = stepsOf(new Maker(space, axis, limits, out), anchors, {
+    ...ALL,
+    most: MADE_LIMIT * out.share,
+  });
   if (!steps) return undefined;
   const [ahead, behind] = [leastTo(steps, anchors.length, true), leastTo(steps, anchors.length, false)];
   const through = Float64Array.from(
@@ -291,5 +302,5 @@ export function stepsWithin(
     mine.steps.filter((_, i) => (mine.through[i] as number) + other.least <= most + ROOM);
   const [kx, ky] = [kept(x, y), kept(y, x)];
   const gaps = [...kx, ...ky].reduce((sum, step) => sum + step.gaps.length, 0);
-  return gaps <= 2 * GAP_LIMIT ? { x: kx, y: ky } : undefined;
+  return gaps <= 2 * GAP_LIMIT * out.share ? { x: kx, y: ky } : undefined;
 }

@@ -7,10 +7,12 @@
  */
 import { type Corner, doubleArea } from '../../geometry/polygon';
 import { Decimal, ZERO } from '../../quantity/decimal';
+import { withinLimit } from '../../reckoning/limits';
 import { Chain } from './chain';
 import { partWay } from './fan-plan';
 import { type Ladder, ladderOf, type Rails, type Rung, Work } from './ladder';
 import type { Laid, LaidJoint, LaidPanel } from './laid';
+import { PANELS } from './most';
 import type { Spot } from './orthogonal';
 import type { Limits, PanelRule } from './rules';
 import { KINK, type Piece, pieceOf, reversed, turnBetween } from './sides';
@@ -168,6 +170,7 @@ class Drawn {
   readonly #a: readonly Corner[];
   readonly #b: readonly Corner[];
   readonly #edges = new Map<string, Path>();
+  readonly #across: Decimal[] = [];
 
   constructor(readonly ladder: Ladder) {
     const { rails, rungs } = ladder;
@@ -178,6 +181,16 @@ class Drawn {
   /** The place on a rung so many bands from chain a. */
   at(rung: number, band: number): Corner {
     return partWay(this.#a[rung] as Corner, this.#b[rung] as Corner, band, this.ladder.bands);
+  }
+
+  /** The length of a rung from one band to the next. */
+  across(rung: number): Decimal {
+    const known = this.#across[rung];
+    if (known) return known;
+    const whole = distance(this.#a[rung] as Corner, this.#b[rung] as Corner);
+    const across = whole.div(this.ladder.bands).toDecimalPlaces(DIGITS);
+    this.#across[rung] = across;
+    return across;
   }
 
   /** Concentric arcs on both sides between a rung and the next. */
@@ -237,7 +250,10 @@ function panelAt(drawn: Drawn, k: number, j: number, broken: readonly PanelRule[
   const { rails, rungs } = drawn.ladder;
   const [near, far] = [drawn.edge(k, j), drawn.edge(k, j + 1)];
   const [p, q, u, v] = [drawn.at(k, j), drawn.at(k, j + 1), drawn.at(k + 1, j), drawn.at(k + 1, j + 1)];
-  const across = distance(p, q).plus(distance(u, v)).div(2);
+  const across = drawn
+    .across(k)
+    .plus(drawn.across(k + 1))
+    .div(2);
   const along = distance(partWay(p, q, 1, 2), partWay(u, v, 1, 2));
   const [r, t] = [rungs[k] as Rung, rungs[k + 1] as Rung];
   const half = [rails.a.exact((r.a + t.a) / 2), rails.b.exact((r.b + t.b) / 2)] as const;
@@ -296,10 +312,17 @@ function laidOut(ladder: Ladder, pattern: 'strip' | 'deck'): Laid {
   };
 }
 
-/** Cuts across a strip, where the outline is one. */
+const panelCount = ({ rungs, bands }: Ladder): number => (rungs.length - 1) * bands;
+
+/**
+ * Cuts across a strip, where the outline is one.
+ *
+ * @throws {InputError} `too-many` for more panels than are laid out
+ */
 export function layStrip(site: Site, limits: Limits): { laid: Laid; slim: number } | undefined {
   const strip = stripOf(site);
   const ladder = strip && ladderOf(strip.rails, limits);
+  if (ladder) withinLimit(PANELS, panelCount(ladder), 'spacing');
   return ladder && { laid: laidOut(ladder, 'strip'), slim: strip.slim };
 }
 
@@ -309,5 +332,6 @@ export function layDeck(site: Site, limits: Limits): Laid | undefined {
   if (!rails) return undefined;
   const round = (site.openings[0] as Site['openings'][number]).corners.length === 0;
   const ladder = round ? aroundRound(site, rails, limits) : ladderOf(rails, limits);
+  if (ladder && panelCount(ladder) > PANELS.most) return undefined;
   return ladder && laidOut(ladder, 'deck');
 }
