@@ -18,6 +18,7 @@ import { SOIL_DENSITY, WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ARMY_WEIGHTS, CLOSED_FORM, VIRGINIA_SPREAD } from '../reckoning/source';
 import { carried, wholeUnits } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { type Geotextile, type GeotextileFigures, type GeotextileInput, geotextileOf } from './geotextile';
 import { COMPACTORS, type Compactor, type LiftFigures, liftsOf } from './lifts';
@@ -227,7 +228,7 @@ function compactedDensity(input: Parsed, pad: Pad): Density {
   const { value, range, source } = densityOf(material, 'compacted', densityUnit(input));
   pad.assume({
     name: 'compactedDensity',
-    value: value.format(),
+    value: value,
     because: range,
     override: 'Give compactedDensity from the supplier or a test',
     source,
@@ -243,7 +244,7 @@ function looseDensity(input: Parsed, C: Density, pad: Pad): Density {
   const known = tabled ? densityOf(material, 'loose', densityUnit(input)) : looseFor(C, material);
   pad.assume({
     name: 'looseDensity',
-    value: known.value.format(),
+    value: known.value,
     because: known.range,
     override: 'Give looseDensity from the supplier',
     source: known.source,
@@ -307,7 +308,7 @@ function delivered(input: Parsed, { M, T }: { M: Mass; T: Mass }, pad: Pad): { d
   pad.assume({
     name: 'moisture',
     value: 'none',
-    because: `the weight of ${M.format()} is dry, as the density says`,
+    because: say`the weight of ${{ M }} is dry, as the density says`,
     override: 'Give moisture, the share of water that comes with the material',
     source: CLOSED_FORM,
   });
@@ -331,7 +332,7 @@ function spreading(
   const u = metric ? CENTIMETRE() : INCH();
   const unit = metric ? 'kg/m2' : 'lb/yd2';
   const rateForUnitDepth = pad.step(
-    `rate for each ${metric ? 'centimetre' : 'inch'}`,
+    metric ? 'rate for each centimetre' : 'rate for each inch',
     'R = u × C',
     { u, C },
     u.times(C).in(unit),

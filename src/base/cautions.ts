@@ -7,6 +7,7 @@
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
 import type { Source } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import * as sources from './sources';
 
 type Length = Quantity<'length'>;
@@ -17,7 +18,7 @@ type Volume = Quantity<'volume'>;
 export const buriedUtilities: Caution = {
   code: 'buried-utilities',
   severity: 'warning',
-  sentence: 'have buried lines located and marked before digging',
+  says: 'have buried lines located and marked before digging',
   source: sources.COMMON_PRACTICE,
   always: true,
 };
@@ -25,7 +26,7 @@ export const buriedUtilities: Caution = {
 export const spoilAtEdge: Caution = {
   code: 'spoil-at-edge',
   severity: 'note',
-  sentence: 'keep spoil, materials and machines at least 2 ft (0.6 m) back from the edge of the cut',
+  says: 'keep spoil, materials and machines at least 2 ft (0.6 m) back from the edge of the cut',
   source: sources.EXCAVATION_RULES,
   always: true,
 };
@@ -33,8 +34,7 @@ export const spoilAtEdge: Caution = {
 export const trenchExit = (limit: Length, actual: Length): Caution => ({
   code: 'trench-exit',
   severity: 'warning',
-  sentence:
-    'a trench about 4 ft (1.2 m) deep or more needs a ladder or a ramp close to everyone in it, and the air may need testing; check the rules that apply',
+  says: 'a trench about 4 ft (1.2 m) deep or more needs a ladder or a ramp close to everyone in it, and the air may need testing; check the rules that apply',
   limit,
   actual,
   source: sources.EXCAVATION_RULES,
@@ -43,8 +43,7 @@ export const trenchExit = (limit: Length, actual: Length): Caution => ({
 export const trenchDepth = (limit: Length, actual: Length): Caution => ({
   code: 'trench-depth',
   severity: 'stop',
-  sentence:
-    'from about 5 ft (1.5 m) of depth on nobody may enter unless the sides are sloped, shored or shielded as a competent person says; shallower cuts cave in too',
+  says: 'from about 5 ft (1.5 m) of depth on nobody may enter unless the sides are sloped, shored or shielded as a competent person says; shallower cuts cave in too',
   limit,
   actual,
   source: sources.EXCAVATION_RULES,
@@ -53,8 +52,7 @@ export const trenchDepth = (limit: Length, actual: Length): Caution => ({
 export const slopeByClass = (limit: Ratio, actual: Ratio): Caution => ({
   code: 'slope-by-soil',
   severity: 'warning',
-  sentence:
-    'sides steeper than 1-1/2:1 stand only in soil that a competent person has classed and found firm enough; clay that is soft, wet, fissured or dug before, and sand, need a flatter slope or shoring',
+  says: 'sides steeper than 1-1/2:1 stand only in soil that a competent person has classed and found firm enough; clay that is soft, wet, fissured or dug before, and sand, need a flatter slope or shoring',
   limit,
   actual,
   source: sources.EXCAVATION_RULES,
@@ -63,8 +61,7 @@ export const slopeByClass = (limit: Ratio, actual: Ratio): Caution => ({
 export const engineeredExcavation = (limit: Length, actual: Length): Caution => ({
   code: 'engineered-excavation',
   severity: 'stop',
-  sentence:
-    'an excavation deeper than 20 ft (6 m) must be protected as a licensed engineer designs, sloped or not',
+  says: 'an excavation deeper than 20 ft (6 m) must be protected as a licensed engineer designs, sloped or not',
   limit,
   actual,
   source: sources.EXCAVATION_RULES,
@@ -73,23 +70,21 @@ export const engineeredExcavation = (limit: Length, actual: Length): Caution => 
 export const waterInCut: Caution = {
   code: 'water-in-cut',
   severity: 'warning',
-  sentence:
-    'water brings the sides down and turns the bottom to mud: keep everyone out until it is pumped from a sump and a competent person has looked at the sides, dig out what has softened, and place neither base nor concrete in water',
+  says: 'water brings the sides down and turns the bottom to mud: keep everyone out until it is pumped from a sump and a competent person has looked at the sides, dig out what has softened, and place neither base nor concrete in water',
   source: sources.EXCAVATION_RULES,
 };
 
 export const depthUnknown: Caution = {
   code: 'depth-unknown',
   severity: 'warning',
-  sentence:
-    'sections given by area do not say how deep the cut is: give their depth. From about 5 ft (1.5 m) on the sides must be protected before anyone enters',
+  says: 'sections given by area do not say how deep the cut is: give their depth. From about 5 ft (1.5 m) on the sides must be protected before anyone enters',
   source: sources.EXCAVATION_RULES,
 };
 
 export const endAreasDiffer = (stretches: readonly string[], limit: Ratio, actual: Ratio): Caution => ({
   code: 'end-areas-differ',
   severity: 'note',
-  sentence: `average end areas and the prismoidal formula differ noticeably (${stretches.join(', ')}); the prismoidal volume is used there, so agree on the method before earth is paid for by volume`,
+  ...say`average end areas and the prismoidal formula differ noticeably (${{ stretches }}); the prismoidal volume is used there, so agree on the method before earth is paid for by volume`,
   limit,
   actual,
   source: sources.CLOSED_FORM,
@@ -98,7 +93,7 @@ export const endAreasDiffer = (stretches: readonly string[], limit: Ratio, actua
 export const runsOut = (stretches: readonly string[], limit: Volume, actual: Volume): Caution => ({
   code: 'runs-out-to-nothing',
   severity: 'note',
-  sentence: `by average end area, ${stretches.join(', ')} come to ${actual.format()}: right for a wedge that keeps its width, but half as much again as a pyramid, ${limit.format()}. Say runOut: wedge or pyramid, or give the area halfway`,
+  ...say`by average end area, ${{ stretches }} come to ${{ actual }}: right for a wedge that keeps its width, but half as much again as a pyramid, ${{ limit }}. Say runOut: wedge or pyramid, or give the area halfway`,
   limit,
   actual,
   source: sources.END_AREA_TEXT,
@@ -107,16 +102,14 @@ export const runsOut = (stretches: readonly string[], limit: Volume, actual: Vol
 export const fillNeedsShrink: Caution = {
   code: 'fill-needs-shrink',
   severity: 'note',
-  sentence:
-    'cut is measured in the bank and fill compacted in place, and a yard of fill takes more than a yard of the bank: the two sums must not be set off against each other. Give shrink to see what is left over or lacking',
+  says: 'cut is measured in the bank and fill compacted in place, and a yard of fill takes more than a yard of the bank: the two sums must not be set off against each other. Give shrink to see what is left over or lacking',
   source: sources.NAVY_EARTH,
 };
 
 export const fillInLifts: Caution = {
   code: 'fill-in-lifts',
   severity: 'note',
-  sentence:
-    'strip sod and topsoil first, place fill in thin lifts and compact each; what is dumped and graded settles under the slab for years',
+  says: 'strip sod and topsoil first, place fill in thin lifts and compact each; what is dumped and graded settles under the slab for years',
   source: sources.COMMON_PRACTICE,
   always: true,
 };
@@ -124,7 +117,7 @@ export const fillInLifts: Caution = {
 export const deepFill = (limit: Length, actual: Length): Caution => ({
   code: 'deep-fill',
   severity: 'warning',
-  sentence: `fill under a slab deeper than ${limit.format()} is beyond what is usually allowed without approval, 8 in (200 mm) of earth and 24 in (600 mm) of clean sand or gravel; ask the building official or a licensed engineer, and have its compaction tested`,
+  ...say`fill under a slab deeper than ${{ limit }} is beyond what is usually allowed without approval, 8 in (200 mm) of earth and 24 in (600 mm) of clean sand or gravel; ask the building official or a licensed engineer, and have its compaction tested`,
   limit,
   actual,
   source: sources.FILL_UNDER_SLABS,
@@ -133,8 +126,7 @@ export const deepFill = (limit: Length, actual: Length): Caution => ({
 export const wetBase: Caution = {
   code: 'loose-and-compacted',
   severity: 'note',
-  sentence:
-    'suppliers sell by weight as delivered: water in the material is paid for, and the same load fills less once compacted',
+  says: 'suppliers sell by weight as delivered: water in the material is paid for, and the same load fills less once compacted',
   source: sources.COMMON_PRACTICE,
   always: true,
 };
@@ -142,8 +134,7 @@ export const wetBase: Caution = {
 export const wheelLoads: Caution = {
   code: 'wheel-loads',
   severity: 'warning',
-  sentence:
-    'keep loaded trucks off base that is freshly placed, wet or thin: they rut it and push the forms out of line; recompact and check grade after any traffic',
+  says: 'keep loaded trucks off base that is freshly placed, wet or thin: they rut it and push the forms out of line; recompact and check grade after any traffic',
   source: sources.COMMON_PRACTICE,
   always: true,
 };
@@ -151,7 +142,7 @@ export const wheelLoads: Caution = {
 export const looseNotLighter = (limit: Density, actual: Density): Caution => ({
   code: 'loose-not-lighter',
   severity: 'warning',
-  sentence: 'loose material is not lighter than compacted here, which cannot be; check the two densities',
+  says: 'loose material is not lighter than compacted here, which cannot be; check the two densities',
   limit,
   actual,
   source: sources.CLOSED_FORM,
@@ -160,7 +151,7 @@ export const looseNotLighter = (limit: Density, actual: Density): Caution => ({
 export const oddSettlement = (limit: Ratio, actual: Ratio): Caution => ({
   code: 'loose-and-compacted-apart',
   severity: 'warning',
-  sentence: `the loose density and the compacted one make a loss of ${actual.format()} in compaction, where an eighth to a third is met with: one of them may be of another material or in another unit. The weight does not depend on it, the loose volume and the loads do`,
+  ...say`the loose density and the compacted one make a loss of ${{ actual }} in compaction, where an eighth to a third is met with: one of them may be of another material or in another unit. The weight does not depend on it, the loose volume and the loads do`,
   limit,
   actual,
   source: sources.BAKER_ROLLING,
@@ -169,7 +160,7 @@ export const oddSettlement = (limit: Ratio, actual: Ratio): Caution => ({
 export const thickLift = (tool: string, limit: Length, actual: Length, source: Source): Caution => ({
   code: 'thick-lift',
   severity: 'warning',
-  sentence: `lifts of ${actual.format()} as spread are thicker than the ${limit.format()} that is published for a ${tool}: the lower part stays loose and settles. Spread thinner lifts, or bring a heavier machine`,
+  ...say`lifts of ${{ actual }} as spread are thicker than the ${{ limit }} that is published for a ${{ tool }}: the lower part stays loose and settles. Spread thinner lifts, or bring a heavier machine`,
   limit,
   actual,
   source,

@@ -18,6 +18,7 @@ import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import { say } from '../reckoning/words';
 
 type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;
@@ -193,7 +194,7 @@ function sideVolume({ what, symbol, sums, crossed: X }: Side, A: Area, pad: Pad)
   const words = `${what}, S1 to S4 being the sums of the depths where one to four cells meet`;
   if (!X) return pad.step(words, formula, { A, S1, S2, S3, S4 }, whole);
   return pad.step(
-    `${words}, and X the sum of the mean heights in cells that the grade crosses`,
+    say`${{ words }}, and X the sum of the mean heights in cells that the grade crosses`,
     `${formula} + A × X`,
     { A, S1, S2, S3, S4, X },
     whole.plus(X.times(A)),

@@ -16,6 +16,7 @@ import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { total } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import { middleOfLast } from './faults';
 
 type Length = Quantity<'length'>;
@@ -154,7 +155,12 @@ function areaOn(side: Side, section: Section, i: number, pad: Pad): Area {
   const [w, d, s] = [section.width, side.depth(section), section.sideSlope];
   if (d.sign() <= 0) return noArea(section);
   const A = d.times(w.plus(d.times(s)));
-  return pad.step(`${side.prefix}area of section ${i + 1}`, 'A = d × (w + s × d)', { d, w, s }, A);
+  return pad.step(
+    say`${{ side: side.prefix }}area of section ${{ n: i + 1 }}`,
+    'A = d × (w + s × d)',
+    { d, w, s },
+    A,
+  );
 }
 
 /** A stretch of one side: its length and end areas, and the area halfway where that is known. */
@@ -185,7 +191,7 @@ function betweenTrapezoids(
   const fall = d.minus(side.depth(there));
   const x = parted
     ? pad.step(
-        `${what}: length to where the depth is nothing`,
+        say`${{ what }}: length to where the depth is nothing`,
         'x = L × d ÷ (d − e)',
         { L, d, e: other },
         L.times(d.over(fall)),
@@ -202,7 +208,7 @@ function betweenTrapezoids(
   const s = mean(here.sideSlope, end(here.sideSlope, there.sideSlope));
   const h = parted ? d.over(TWO()) : mean(d1, d2);
   const M = pad.step(
-    `${what}: middle area, of mean dimensions`,
+    say`${{ what }}: middle area, of mean dimensions`,
     'M = h × (w + s × h)',
     { h, w, s },
     h.times(w.plus(h.times(s))),
@@ -243,14 +249,14 @@ function stretch(side: Side, solid: Solid, i: number, runOut: RunOut | undefined
     return { from, name, rule, volume: none, averageEndArea: none, pyramid: undefined };
   }
   const averageEndArea = pad.step(
-    `${side.prefix}average end area, ${name}`,
+    say`${{ side: side.prefix }}average end area, ${{ name }}`,
     'V = L × (A + B) ÷ 2',
     { L, A, B },
     whole.over(TWO()),
   );
   if (M) {
     const volume = pad.step(
-      `${side.prefix}prismoidal formula, ${name}`,
+      say`${{ side: side.prefix }}prismoidal formula, ${{ name }}`,
       'V = L × (A + 4 × M + B) ÷ 6',
       { L, A, M, B },
       L.times(A.plus(M.times(FOUR())).plus(B)).over(SIX()),
@@ -264,7 +270,7 @@ function stretch(side: Side, solid: Solid, i: number, runOut: RunOut | undefined
   const third = whole.over(THREE());
   if (runOut !== 'pyramid')
     return { ...ends, rule: 'average end area', volume: averageEndArea, pyramid: third };
-  pad.step(`${side.prefix}pyramid, ${name}`, 'V = L × (A + B) ÷ 3', { L, A, B }, third);
+  pad.step(say`${{ side: side.prefix }}pyramid, ${{ name }}`, 'V = L × (A + B) ÷ 3', { L, A, B }, third);
   return { ...ends, rule: 'pyramid', volume: third, pyramid: third };
 }
 
@@ -322,7 +328,9 @@ function differenceOf({ prefix }: Side, exact: readonly Stretch[], pad: Pad): { 
   if (exact.length === 0) return {};
   const V = sum(exact.map(({ averageEndArea }) => averageEndArea));
   const P = sum(exact.map(({ volume }) => volume));
-  return { difference: pad.step(`${prefix}more by average end area`, 'E = V − P', { V, P }, V.minus(P)) };
+  return {
+    difference: pad.step(say`${{ prefix }}more by average end area`, 'E = V − P', { V, P }, V.minus(P)),
+  };
 }
 
 /** The stretches of both sides that `keep` picks out, with their sums by two rules. */

@@ -4,6 +4,7 @@ import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
 import type { Source } from '../reckoning/source';
 import { wholeUnits } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { COMMON_PRACTICE, GEORGE_LIFTS, MARYLAND_LIFTS, OHIO_LIFTS, ORONO_LIFTS } from './sources';
 
@@ -104,7 +105,7 @@ function thickest(d: Length, input: LiftInput, grow: Quantity<'ratio'>, pad: Pad
   pad.assume({
     name: 'looseLift',
     value: `${named(taken, metric)} ${taken.state}`,
-    because: `the thickest lift for a ${(compactor as Compactor).replace('-', ' ')}${roller}, on the careful side; up to ${named(most, metric)} ${most.state} is published`,
+    because: say`the thickest lift for a ${{ compactor: (compactor as Compactor).replace('-', ' ') }}${{ roller }}, on the careful side; up to ${{ most: named(most, metric) }} ${{ state: most.state }} is published`,
     override: roller
       ? 'Give rollerMass, or looseLift as spread'
       : 'Give looseLift, the thickness of a lift as spread',

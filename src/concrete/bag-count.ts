@@ -15,6 +15,7 @@ import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { BAG_SHEETS, WASTE_TEXTS } from '../reckoning/source';
 import { carried, wholeUnits } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { inFamilyOf } from './family';
 import { BAG, BAG_WATER, BAG_YIELD, BARROW, POUR } from './ordinary';
@@ -94,8 +95,8 @@ function yieldOf({ yield: given, bag }: Parsed, pad: Pad): Volume {
   if (!row) return refuse('yield', faults.missing('yield', '"0.6 ft3", which the bag prints'));
   pad.assume({
     name: 'yield',
-    value: row[1],
-    because: `printed for a bag of ${row[0]}; it says "approximately"`,
+    value: volume(row[1]),
+    because: say`printed for a bag of ${{ bag }}; it says "approximately"`,
     override: 'Give yield as the bag prints it',
     source: BAG_SHEETS,
   });
@@ -107,7 +108,7 @@ function waterOf({ water: given, bag: B }: Parsed, pad: Pad): Volume {
   const [E, W] = [EIGHTY(), WATER()];
   pad.assume({
     name: 'water',
-    value: W.format(),
+    value: W,
     because: 'printed for a bag of 80 lb (about 6 pints), here in proportion to the weight',
     override: 'Give water as the bag prints it',
     source: BAG_SHEETS,

@@ -2,6 +2,7 @@
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
 import { COMMON_PRACTICE, LIFTING_GUIDE, type Source, WASTE_TEXTS } from '../reckoning/source';
+import { NO_WORDS, say, type Words } from '../reckoning/words';
 import { IRC_FROST, NRMCA_YIELD } from './sources';
 
 type Length = Quantity<'length'>;
@@ -11,14 +12,14 @@ type Ratio = Quantity<'ratio'>;
 export const noAllowance: Caution = {
   code: 'no-allowance',
   severity: 'warning',
-  sentence: 'nothing is allowed for waste, spillage and an uneven base; published texts add 5% to 10%',
+  says: 'nothing is allowed for waste, spillage and an uneven base; published texts add 5% to 10%',
   source: WASTE_TEXTS,
 };
 
 export const smallAllowance = (what: string, source: Source, limit: Ratio, actual: Ratio): Caution => ({
   code: 'small-allowance',
   severity: 'warning',
-  sentence: `${actual.format()} is little for ${what}, where at least ${limit.format()} is usual: measure the depth to the base or the holes as they really are, or order more`,
+  ...say`${{ actual }} is little for ${{ what }}, where at least ${{ limit }} is usual: measure the depth to the base or the holes as they really are, or order more`,
   limit,
   actual,
   source,
@@ -27,7 +28,7 @@ export const smallAllowance = (what: string, source: Source, limit: Ratio, actua
 export const largeAllowance = (what: string, limit: Ratio, actual: Ratio): Caution => ({
   code: 'large-allowance',
   severity: 'warning',
-  sentence: `an allowance above ${limit.format()} is more than usual for ${what}; it is the share added on top, so a factor of 1.08 is 8%`,
+  ...say`an allowance above ${{ limit }} is more than usual for ${{ what }}; it is the share added on top, so a factor of 1.08 is 8%`,
   limit,
   actual,
   source: WASTE_TEXTS,
@@ -36,8 +37,7 @@ export const largeAllowance = (what: string, limit: Ratio, actual: Ratio): Cauti
 export const smallLastLoad = (limit: Volume, actual: Volume): Caution => ({
   code: 'small-last-load',
   severity: 'note',
-  sentence:
-    'the last load is less than a quarter of a truck; most suppliers charge more for it, so ask, or split the order evenly',
+  says: 'the last load is less than a quarter of a truck; most suppliers charge more for it, so ask, or split the order evenly',
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -46,22 +46,19 @@ export const smallLastLoad = (limit: Volume, actual: Volume): Caution => ({
 export const belowMinimumLoad = (limit: Volume, actual: Volume): Caution => ({
   code: 'below-minimum-load',
   severity: 'note',
-  sentence: 'a load is below the least that the supplier carries without a charge; ask what it costs',
+  says: 'a load is below the least that the supplier carries without a charge; ask what it costs',
   limit,
   actual,
   source: COMMON_PRACTICE,
 });
 
-/** Enough places that a hair is not printed as nothing. */
-const hair = (q: Volume): string => q.format(undefined, { places: 4 });
-
-const orLower = (lower: Volume, covered: boolean): string =>
-  covered ? `, or order ${lower.format()} and measure what is left before the last truck is sent` : '';
+const orLower = (lower: Volume, covered: boolean): Words =>
+  covered ? say`, or order ${{ lower }} and measure what is left before the last truck is sent` : NO_WORDS;
 
 export const justOverLoad = (limit: Volume, actual: Volume, lower: Volume, covered: boolean): Caution => ({
   code: 'just-over-load',
   severity: 'warning',
-  sentence: `one more truck is for ${hair(actual)} above ${lower.format()} in full loads, less than any measuring of the job can know: check the measurements again${orLower(lower, covered)}`,
+  ...say`one more truck is for ${{ actual }} above ${{ lower }} in full loads, less than any measuring of the job can know: check the measurements again${orLower(lower, covered)}`,
   limit,
   actual,
   source: NRMCA_YIELD,
@@ -75,7 +72,7 @@ export const justOverIncrement = (
 ): Caution => ({
   code: 'just-over-increment',
   severity: 'note',
-  sentence: `the last step of the order is for ${hair(actual)} above ${lower.format()}, less than any measuring of the job can know: check the measurements again${covered ? `, or order ${lower.format()}` : ''}`,
+  ...say`the last step of the order is for ${{ actual }} above ${{ lower }}, less than any measuring of the job can know: check the measurements again${covered ? say`, or order ${{ lower }}` : NO_WORDS}`,
   limit,
   actual,
   source: NRMCA_YIELD,
@@ -84,7 +81,7 @@ export const justOverIncrement = (
 export const liftingBags = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): Caution => ({
   code: 'lifting-bags',
   severity: 'warning',
-  sentence: `a bag heavier than ${limit.format()} is more than one person should lift again and again; lift it in pairs, or buy smaller bags`,
+  ...say`a bag heavier than ${{ limit }} is more than one person should lift again and again; lift it in pairs, or buy smaller bags`,
   limit,
   actual,
   source: LIFTING_GUIDE,
@@ -93,7 +90,7 @@ export const liftingBags = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): 
 export const muchForBags = (limit: Volume, actual: Volume, bags: Quantity<'count'>): Caution => ({
   code: 'much-for-bags',
   severity: 'warning',
-  sentence: `more than ${limit.format()} is much for bags: the first of ${bags.format('each').replace(' each', '')} sets before the last is mixed, and the pour gets a cold joint. Ask for a part load from a plant, or plan construction joints and enough mixers`,
+  ...say`more than ${{ limit }} is much for bags: the first of ${{ bags }} sets before the last is mixed, and the pour gets a cold joint. Ask for a part load from a plant, or plan construction joints and enough mixers`,
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -102,7 +99,7 @@ export const muchForBags = (limit: Volume, actual: Volume, bags: Quantity<'count
 export const thinOverCore = (limit: Length, actual: Length): Caution => ({
   code: 'thin-over-core',
   severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete lies over the core; it may break through. The plans and the engineer govern`,
+  ...say`less than ${{ limit }} of concrete lies over the core; it may break through. The plans and the engineer govern`,
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -111,7 +108,7 @@ export const thinOverCore = (limit: Length, actual: Length): Caution => ({
 export const aboveFrost = (what: string, limit: Length, actual: Length): Caution => ({
   code: 'above-frost',
   severity: 'warning',
-  sentence: `${what} is founded ${actual.format()} deep, above the frost depth of ${limit.format()}: the ground under it freezes and lifts it. Go deeper, or protect it from frost as the local code and the engineer allow`,
+  ...say`${{ what }} is founded ${{ actual }} deep, above the frost depth of ${{ limit }}: the ground under it freezes and lifts it. Go deeper, or protect it from frost as the local code and the engineer allow`,
   limit,
   actual,
   source: IRC_FROST,
@@ -120,7 +117,7 @@ export const aboveFrost = (what: string, limit: Length, actual: Length): Caution
 export const shallowFooting = (what: string, limit: Length, actual: Length): Caution => ({
   code: 'shallow-footing',
   severity: 'warning',
-  sentence: `${what} is founded ${actual.format()} deep; under exterior footings at least ${limit.format()} below undisturbed ground is usual even without frost. The plans and the local code govern`,
+  ...say`${{ what }} is founded ${{ actual }} deep; under exterior footings at least ${{ limit }} below undisturbed ground is usual even without frost. The plans and the local code govern`,
   limit,
   actual,
   source: IRC_FROST,
@@ -129,6 +126,6 @@ export const shallowFooting = (what: string, limit: Length, actual: Length): Cau
 export const unknownFrost = (what: string): Caution => ({
   code: 'frost-depth',
   severity: 'note',
-  sentence: `whether ${what} reaches below frost is not known here: ask the local building department for the depth, and give frostDepth and how deep it is founded`,
+  ...say`whether ${{ what }} reaches below frost is not known here: ask the local building department for the depth, and give frostDepth and how deep it is founded`,
   source: IRC_FROST,
 });

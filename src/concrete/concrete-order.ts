@@ -15,6 +15,7 @@ import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, WASTE_TEXTS } from '../reckoning/source';
 import { total } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { evenly, fullFirst, fullTruck, LOADS, type LoadSplit } from './loads';
 import { heedAllowances, heedRounding } from './order-advice';
@@ -133,7 +134,7 @@ function single(V: Volume, a: Ratio, pad: Pad): Needed {
 
 function several(elements: readonly Element[], pad: Pad): Needed {
   const each = elements.map(({ volume: V, allowance: a }, i) =>
-    pad.step(`element ${i + 1} with allowance`, 'W = V × (1 + a)', { V, a }, V.plus(V.times(a))),
+    pad.step(say`element ${{ n: i + 1 }} with allowance`, 'W = V × (1 + a)', { V, a }, V.plus(V.times(a))),
   );
   const net = total(
     'net volume',
@@ -176,7 +177,7 @@ function splitOf(order: Volume, input: Parsed, pad: Pad): { loads: Volume[]; spl
   pad.assume({
     name: 'split',
     value: 'even',
-    because: `the last load would be ${last.format()}, below the minimum of ${least.format()}`,
+    because: say`the last load would be ${{ last }}, below the minimum of ${{ least }}`,
     override: 'Give split as "full-first"',
     source: COMMON_PRACTICE,
   });

@@ -26,6 +26,7 @@ import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import { dropsTooLong, otherCorners } from './faults';
 import { CURB_LENGTH, CURB_PLACE, CURB_RADIUS, CURB_WING } from './ordinary';
 import { prismoid, TWO, timesPi } from './solids';
@@ -139,7 +140,7 @@ function curved(
   if (r.sign() <= 0) refuse(`${path}.radius`, faults.doesNotFit('the section', 'the radius'));
   const f = w.over(FULL());
   return pad.step(
-    `along curve ${i + 1}`,
+    say`along curve ${{ n: i + 1 }}`,
     `V = A × 2 × π × (R ${out ? '+' : '−'} c) × f`,
     { A, R, c, f },
     timesPi(A.times(r).times(TWO())).times(f),
@@ -175,7 +176,7 @@ function dropsOf(
     const M = areaOf(between(section, low), path, pad);
     taken.push(
       pad.step(
-        `taken up by drop ${i + 1}`,
+        say`taken up by drop ${{ n: i + 1 }}`,
         'k = n × (d + 2 × w)',
         { n, d, w },
         d.plus(w.times(TWO())).times(n),
@@ -183,7 +184,7 @@ function dropsOf(
     );
     const one = B.times(d).plus(prismoid(w, A, M, B).times(TWO()));
     return pad.step(
-      `drop ${i + 1} with both wings`,
+      say`drop ${{ n: i + 1 }} with both wings`,
       'V = n × (B × d + w × (A + 4 × M + B) ÷ 3)',
       { n, A, B, M, d, w },
       one.times(n),
@@ -216,7 +217,7 @@ function reckon({ section, length: l, drops, curves }: Parsed, pad: Pad): CurbVo
   const bends = c ? (curves ?? []).map((curve, i) => curved(curve, [A, c], i, pad)) : [];
   const straight = l ? straightOf(section, A, l, drops ?? [], pad) : [];
   const s = systemOfQuantity(A) === 'metric' ? TEN_METRES() : HUNDRED_FEET();
-  const volumePerStretch = pad.step(`for each ${s.format()}`, 'P = A × s', { A, s }, A.times(s));
+  const volumePerStretch = pad.step(say`for each ${{ s }}`, 'P = A × s', { A, s }, A.times(s));
   pad.caution(cautions.alkali);
   return {
     volume: total('volume', 'V', [...straight, ...bends], pad),

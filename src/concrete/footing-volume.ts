@@ -27,6 +27,7 @@ import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import { type Founded, type FoundedInput, foundedFields, frostField, heedFrost } from './frost';
 import {
   FOOTING_DEPTH,
@@ -240,20 +241,20 @@ interface Place {
 const around = ({ length, width }: Tier): Length => length.plus(width).times(TWO());
 
 function strip({ length: l, width: w, depth: d, steps }: Of<'strip'>, { name }: Place, pad: Pad): Body {
-  const bearing = pad.step(`${name}, bearing area`, 'A = l × w', { l, w }, l.times(w));
-  const formed = pad.step(`${name}, sides`, 'F = 2 × l × d', { l, d }, l.times(d).times(TWO()));
-  const plain = pad.step(`${name}, strip`, 'V = l × w × d', { l, w, d }, bearing.times(d));
+  const bearing = pad.step(say`${{ name }}, bearing area`, 'A = l × w', { l, w }, l.times(w));
+  const formed = pad.step(say`${{ name }}, sides`, 'F = 2 × l × d', { l, d }, l.times(d).times(TWO()));
+  const plain = pad.step(say`${{ name }}, strip`, 'V = l × w × d', { l, w, d }, bearing.times(d));
   if (!steps) return { volume: plain, bearing, formed };
   const { count: n, height: h, lap: o } = steps;
   const blocks = h.times(o).times(n);
   const volume = pad.step(
-    `${name}, with its steps`,
+    say`${{ name }}, with its steps`,
     'S = V + n × h × o × w',
     { V: plain, n, h, o, w },
     plain.plus(blocks.times(w)),
   );
   const sides = pad.step(
-    `${name}, sides and fronts of the steps`,
+    say`${{ name }}, sides and fronts of the steps`,
     'G = F + n × h × (2 × o + w)',
     { F: formed, n, h, o, w },
     formed.plus(h.times(o.times(TWO()).plus(w)).times(n)),
@@ -267,19 +268,24 @@ function loop(footing: Of<'loop'>, { name, path }: Place, pad: Pad): Body {
   if (!twice.lessThan(l)) refuse(`${path}.width`, faults.doesNotFit('twice the width', 'outerLength'));
   if (!twice.lessThan(b)) refuse(`${path}.width`, faults.doesNotFit('twice the width', 'outerWidth'));
   const inner = b.minus(twice);
-  const long = pad.step(`${name}, two long sides`, 'P = 2 × l × w', { l, w }, l.times(w).times(TWO()));
+  const long = pad.step(say`${{ name }}, two long sides`, 'P = 2 × l × w', { l, w }, l.times(w).times(TWO()));
   const short = pad.step(
-    `${name}, two short sides between them`,
+    say`${{ name }}, two short sides between them`,
     'Q = 2 × (b − 2 × w) × w',
     { b, w },
     inner.times(w).times(TWO()),
   );
-  const bearing = pad.step(`${name}, bearing area`, 'A = P + Q', { P: long, Q: short }, long.plus(short));
-  const volume = pad.step(`${name}, volume`, 'V = A × d', { A: bearing, d }, bearing.times(d));
+  const bearing = pad.step(
+    say`${{ name }}, bearing area`,
+    'A = P + Q',
+    { P: long, Q: short },
+    long.plus(short),
+  );
+  const volume = pad.step(say`${{ name }}, volume`, 'V = A × d', { A: bearing, d }, bearing.times(d));
   // Outside and inside: 2 (l + b) + 2 (l − 2w + b − 2w).
   const edge = l.plus(b).minus(twice).times(TWO()).times(TWO());
   const formed = pad.step(
-    `${name}, outside and inside faces`,
+    say`${{ name }}, outside and inside faces`,
     'F = 4 × (l + b − 2 × w) × d',
     { l, b, w, d },
     edge.times(d),
@@ -289,23 +295,28 @@ function loop(footing: Of<'loop'>, { name, path }: Place, pad: Pad): Body {
 
 function taperedStrip(footing: Of<'tapered-strip'>, { name }: Place, pad: Pad): Body {
   const { length: l, bottomWidth: b, topWidth: t, depth: d } = footing;
-  const bearing = pad.step(`${name}, bearing area`, 'A = l × b', { l, b }, l.times(b));
+  const bearing = pad.step(say`${{ name }}, bearing area`, 'A = l × b', { l, b }, l.times(b));
   const volume = pad.step(
-    `${name}, volume`,
+    say`${{ name }}, volume`,
     'V = l × d × (b + t) ÷ 2',
     { l, d, b, t },
     l.times(d).times(b.plus(t)).over(TWO()),
   );
-  const formed = pad.step(`${name}, sides in elevation`, 'F = 2 × l × d', { l, d }, l.times(d).times(TWO()));
+  const formed = pad.step(
+    say`${{ name }}, sides in elevation`,
+    'F = 2 × l × d',
+    { l, d },
+    l.times(d).times(TWO()),
+  );
   return { volume, bearing, formed };
 }
 
 function padFooting({ length: l, width: w, depth: d, count }: Of<'pad'>, { name }: Place, pad: Pad): Body {
   const n = count ?? wholeNumber(1);
-  const bearing = pad.step(`${name}, bearing area`, 'A = n × l × w', { n, l, w }, l.times(w).times(n));
-  const volume = pad.step(`${name}, volume`, 'V = A × d', { A: bearing, d }, bearing.times(d));
+  const bearing = pad.step(say`${{ name }}, bearing area`, 'A = n × l × w', { n, l, w }, l.times(w).times(n));
+  const volume = pad.step(say`${{ name }}, volume`, 'V = A × d', { A: bearing, d }, bearing.times(d));
   const sides = l.plus(w).times(TWO()).times(d).times(n);
-  const formed = pad.step(`${name}, sides`, 'F = n × 2 × (l + w) × d', { n, l, w, d }, sides);
+  const formed = pad.step(say`${{ name }}, sides`, 'F = n × 2 × (l + w) × d', { n, l, w, d }, sides);
   return { volume, bearing, formed };
 }
 
@@ -316,13 +327,18 @@ function taperedPad(footing: Of<'tapered-pad'>, { name, path }: Place, pad: Pad)
   const n = footing.count ?? wholeNumber(1);
   const { foot: A, volume: K } = rectangularFrustum(name, { l, w, a, b, h }, pad);
   const volume = pad.step(
-    `${name}, with its upright edge`,
+    say`${{ name }}, with its upright edge`,
     'V = n × (A × g + K)',
     { n, A, g: e0, K },
     A.times(e0).plus(K).times(n),
   );
   const sides = l.plus(w).times(TWO()).times(e0).times(n);
-  const formed = pad.step(`${name}, upright edges`, 'F = n × 2 × (l + w) × g', { n, l, w, g: e0 }, sides);
+  const formed = pad.step(
+    say`${{ name }}, upright edges`,
+    'F = n × 2 × (l + w) × g',
+    { n, l, w, g: e0 },
+    sides,
+  );
   return { volume, bearing: A.times(n), formed };
 }
 
@@ -339,10 +355,10 @@ function steppedPad({ tiers, count }: Of<'stepped-pad'>, { name, path }: Place, 
     }
   });
   const blocks = tiers.map(({ length: l, width: w, depth: d }, i) =>
-    pad.step(`${name}, block ${i + 1}`, 'B = l × w × d', { l, w, d }, l.times(w).times(d)),
+    pad.step(say`${{ name }}, block ${{ n: i + 1 }}`, 'B = l × w × d', { l, w, d }, l.times(w).times(d)),
   );
   const one = total(`${name}, one of them`, 'B', blocks, pad);
-  const volume = pad.step(`${name}, volume`, 'V = n × B', { n, B: one }, one.times(n));
+  const volume = pad.step(say`${{ name }}, volume`, 'V = n × B', { n, B: one }, one.times(n));
   const faces = tiers.map((tier) => around(tier).times(tier.depth));
   const formed = total(`${name}, sides of one`, 'F', faces, pad).times(n);
   const lowest = tiers[0] as Tier;

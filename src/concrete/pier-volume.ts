@@ -29,6 +29,7 @@ import {
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import { type Founded, type FoundedInput, foundedFields, frostField, heedFrost } from './frost';
 import { BELL_HEIGHT, BELL_TOE, BELL_WIDTH, PIER_HEIGHT, PIER_SIDE } from './ordinary';
 import { circleArea, coneFrustum, rectangularFrustum, TWO, timesPi } from './solids';
@@ -195,36 +196,45 @@ function slant(h: Length, a: Length, b: Length): Length {
 }
 
 function round({ diameter: D, height: h }: Of<'round'>, { name }: Place, pad: Pad): Body {
-  const A = pad.step(`${name}, bearing area`, 'A = π × D² ÷ 4', { D }, circleArea(D));
-  const volume = pad.step(`${name}, volume`, 'V = A × h', { A, h }, A.times(h));
-  const side = pad.step(`${name}, side`, 'S = π × D × h', { D, h }, timesPi(D.times(h)));
+  const A = pad.step(say`${{ name }}, bearing area`, 'A = π × D² ÷ 4', { D }, circleArea(D));
+  const volume = pad.step(say`${{ name }}, volume`, 'V = A × h', { A, h }, A.times(h));
+  const side = pad.step(say`${{ name }}, side`, 'S = π × D × h', { D, h }, timesPi(D.times(h)));
   return { volume, bearing: A, side };
 }
 
 function rectangular(pier: Of<'rectangular'>, { name }: Place, pad: Pad): Body {
   const { length: l, height: h } = pier;
   const w = pier.width ?? l;
-  const A = pad.step(`${name}, bearing area`, 'A = l × w', { l, w }, l.times(w));
-  const volume = pad.step(`${name}, volume`, 'V = A × h', { A, h }, A.times(h));
+  const A = pad.step(say`${{ name }}, bearing area`, 'A = l × w', { l, w }, l.times(w));
+  const volume = pad.step(say`${{ name }}, volume`, 'V = A × h', { A, h }, A.times(h));
   const faces = l.plus(w).times(TWO()).times(h);
-  return { volume, bearing: A, side: pad.step(`${name}, sides`, 'S = 2 × (l + w) × h', { l, w, h }, faces) };
+  return {
+    volume,
+    bearing: A,
+    side: pad.step(say`${{ name }}, sides`, 'S = 2 × (l + w) × h', { l, w, h }, faces),
+  };
 }
 
 function coneSide(name: string, h: Length, D: Length, d: Length, pad: Pad): Area {
-  const s = pad.step(`${name}, along the slope`, 's = √(h² + ((D − d) ÷ 2)²)', { h, D, d }, slant(h, D, d));
+  const s = pad.step(
+    say`${{ name }}, along the slope`,
+    's = √(h² + ((D − d) ÷ 2)²)',
+    { h, D, d },
+    slant(h, D, d),
+  );
   const side = timesPi(D.plus(d).times(s)).over(TWO());
-  return pad.step(`${name}, sloping side`, 'S = π × (D + d) × s ÷ 2', { D, d, s }, side);
+  return pad.step(say`${{ name }}, sloping side`, 'S = π × (D + d) × s ÷ 2', { D, d, s }, side);
 }
 
 function taperedRound(pier: Of<'tapered-round'>, { name }: Place, pad: Pad): Body {
   const { bottomDiameter: D, topDiameter: d, height: h } = pier;
   const volume = pad.step(
-    `${name}, volume`,
+    say`${{ name }}, volume`,
     'V = π × h × (D² + D × d + d²) ÷ 12',
     { h, D, d },
     coneFrustum(h, D, d),
   );
-  const bearing = pad.step(`${name}, bearing area`, 'A = π × D² ÷ 4', { D }, circleArea(D));
+  const bearing = pad.step(say`${{ name }}, bearing area`, 'A = π × D² ÷ 4', { D }, circleArea(D));
   return { volume, bearing, side: coneSide(name, h, D, d, pad) };
 }
 
@@ -233,19 +243,19 @@ function taperedRectangular(pier: Of<'tapered-rectangular'>, { name }: Place, pa
   const [w, b] = [pier.width ?? l, pier.topWidth ?? a];
   const { foot: A, volume } = rectangularFrustum(name, { l, w, a, b, h }, pad);
   const s = pad.step(
-    `${name}, slope of the faces on l`,
+    say`${{ name }}, slope of the faces on l`,
     's = √(h² + ((w − b) ÷ 2)²)',
     { h, w, b },
     slant(h, w, b),
   );
   const t = pad.step(
-    `${name}, slope of the faces on w`,
+    say`${{ name }}, slope of the faces on w`,
     't = √(h² + ((l − a) ÷ 2)²)',
     { h, l, a },
     slant(h, l, a),
   );
   const side = pad.step(
-    `${name}, sides`,
+    say`${{ name }}, sides`,
     'S = (l + a) × s + (w + b) × t',
     { l, a, s, w, b, t },
     l.plus(a).times(s).plus(w.plus(b).times(t)),
@@ -259,16 +269,16 @@ function belled(pier: Of<'belled'>, { name, path }: Place, pad: Pad): Body {
   const t = pier.toe ?? b.minus(b);
   const foot = b.plus(t);
   if (foot.greaterThan(h)) refuse(`${path}.bellHeight`, faults.doesNotFit('the bell with its toe', 'height'));
-  const l = pad.step(`${name}, shaft above the bell`, 'l = h − b − t', { h, b, t }, h.minus(foot));
+  const l = pad.step(say`${{ name }}, shaft above the bell`, 'l = h − b − t', { h, b, t }, h.minus(foot));
   const parts = [
-    pad.step(`${name}, shaft`, 'V = π × d² ÷ 4 × l', { d, l }, circleArea(d).times(l)),
-    pad.step(`${name}, bell`, 'V = π × b × (D² + D × d + d²) ÷ 12', { b, D, d }, coneFrustum(b, D, d)),
-    pad.step(`${name}, toe`, 'V = π × D² ÷ 4 × t', { D, t }, circleArea(D).times(t)),
+    pad.step(say`${{ name }}, shaft`, 'V = π × d² ÷ 4 × l', { d, l }, circleArea(d).times(l)),
+    pad.step(say`${{ name }}, bell`, 'V = π × b × (D² + D × d + d²) ÷ 12', { b, D, d }, coneFrustum(b, D, d)),
+    pad.step(say`${{ name }}, toe`, 'V = π × D² ÷ 4 × t', { D, t }, circleArea(D).times(t)),
   ];
   const sides = [
-    pad.step(`${name}, side of the shaft`, 'S = π × d × l', { d, l }, timesPi(d.times(l))),
+    pad.step(say`${{ name }}, side of the shaft`, 'S = π × d × l', { d, l }, timesPi(d.times(l))),
     coneSide(name, b, D, d, pad),
-    pad.step(`${name}, side of the toe`, 'S = π × D × t', { D, t }, timesPi(D.times(t))),
+    pad.step(say`${{ name }}, side of the toe`, 'S = π × D × t', { D, t }, timesPi(D.times(t))),
   ];
   return {
     volume: total(`${name}, volume`, 'V', parts, pad),
@@ -298,7 +308,7 @@ function bodyOf(pier: Pier, i: number, pad: Pad): Body {
   const n = pier.count ?? ONE();
   if (n.equals(ONE())) return { volume, bearing, side };
   return {
-    volume: pad.step(`${name}, all alike`, 'T = n × V', { n, V: volume }, volume.times(n)),
+    volume: pad.step(say`${{ name }}, all alike`, 'T = n × V', { n, V: volume }, volume.times(n)),
     bearing: bearing.times(n),
     side: side.times(n),
   };

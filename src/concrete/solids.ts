@@ -16,6 +16,7 @@ import {
 import { unitOf } from '../quantity/units';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
+import { say } from '../reckoning/words';
 
 type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;
@@ -57,14 +58,14 @@ export function rectangularFrustum(
   { l, w, a, b, h }: RectangularFrustum,
   pad: Pad,
 ): { foot: Area; volume: Volume } {
-  const A = pad.step(`${name}, bearing area`, 'A = l × w', { l, w }, l.times(w));
-  const B = pad.step(`${name}, top`, 'B = a × b', { a, b }, a.times(b));
+  const A = pad.step(say`${{ name }}, bearing area`, 'A = l × w', { l, w }, l.times(w));
+  const B = pad.step(say`${{ name }}, top`, 'B = a × b', { a, b }, a.times(b));
   const mean = l.plus(a).over(TWO()).times(w.plus(b).over(TWO()));
-  const M = pad.step(`${name}, halfway up`, 'M = (l + a) × (w + b) ÷ 4', { l, a, w, b }, mean);
+  const M = pad.step(say`${{ name }}, halfway up`, 'M = (l + a) × (w + b) ÷ 4', { l, a, w, b }, mean);
   const volume = prismoid(h, A, M, B);
   return {
     foot: A,
-    volume: pad.step(`${name}, volume`, 'V = h × (A + 4 × M + B) ÷ 6', { h, A, M, B }, volume),
+    volume: pad.step(say`${{ name }}, volume`, 'V = h × (A + 4 × M + B) ÷ 6', { h, A, M, B }, volume),
   };
 }
 

@@ -12,6 +12,7 @@ import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, list, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { total } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { inFamilyOf } from './family';
 import { coresOverlap } from './faults';
@@ -108,7 +109,7 @@ function coverOf(core: StepCore, around: Around, i: number, pad: Pad): Length {
   const above = r.times(k).minus(h);
   if (above.sign() <= 0) refuse(`${path}.height`, faults.doesNotFit('height', 'the steps over the core'));
   if (front.sign() <= 0) refuse(`${path}.length`, faults.doesNotFit('length', 'the steps before the core'));
-  pad.step(`concrete over core ${i + 1}, under step k`, 'c = k × r − h', { k, r, h }, above);
+  pad.step(say`concrete over core ${{ n: i + 1 }}, under step k`, 'c = k × r − h', { k, r, h }, above);
   return front.lessThan(above) ? front : above;
 }
 
@@ -120,7 +121,7 @@ export function coresOut(
   pad: Pad,
 ): { net: Volume; core: Volume; cover: Length | undefined } {
   const volumes = cores.map(({ kind, length: l, width: w, height: h }, i) =>
-    pad.step(`core ${i + 1}, ${kind}`, 'K = l × w × h', { l, w, h }, l.times(w).times(h)),
+    pad.step(say`core ${{ n: i + 1 }}, ${{ kind }}`, 'K = l × w × h', { l, w, h }, l.times(w).times(h)),
   );
   const core = total('cores', 'K', volumes, pad);
   const net = gross.minus(core);

@@ -43,6 +43,7 @@ import {
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { RISER, SIDE_DROP } from '../steps/ordinary';
 import type { StepRules } from '../steps/rules';
 import { frostField } from './frost';
@@ -267,7 +268,7 @@ function withMidLandings(V: Volume, { rise: r, tread: t, width: w, landings }: S
   return (landings ?? []).reduce(
     (sum, { after: k, depth: d }, i) =>
       pad.step(
-        `volume with landing ${i + 1} after k risers`,
+        say`volume with landing ${{ n: i + 1 }} after k risers`,
         'U = V + w × r × k × (d − t)',
         { V: sum, w, r, k, d, t },
         sum.plus(w.times(r.times(k)).times(d.minus(t))),
@@ -280,7 +281,12 @@ function withMidLandings(V: Volume, { rise: r, tread: t, width: w, landings }: S
 function runWithLandings(L: Length, { tread: t, landings }: Straight, pad: Pad): Length {
   return (landings ?? []).reduce(
     (sum, { depth: d }, i) =>
-      pad.step(`run with landing ${i + 1}`, 'R = L + d − t', { L: sum, d, t }, sum.plus(d).minus(t)),
+      pad.step(
+        say`run with landing ${{ n: i + 1 }}`,
+        'R = L + d − t',
+        { L: sum, d, t },
+        sum.plus(d).minus(t),
+      ),
     L,
   );
 }

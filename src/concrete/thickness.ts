@@ -19,6 +19,7 @@ import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, kinds, later, quantity, word } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
+import { say } from '../reckoning/words';
 import { type Crown, type CrownOpening, crown, crownedMean, type ThicknessCrownInput } from './crown';
 import { TAPERED_THICKNESS } from './ordinary';
 
@@ -171,7 +172,12 @@ function meanOf(
   const thicknesses = parts.map(({ name, centroid }) => {
     const [x, y] = [quantityOf('length', centroid.x, system), quantityOf('length', centroid.y, system)];
     const t = show(at(plane, centroid));
-    return pad.step(`thickness at the centroid of ${name}`, 't = a + b × x + c × y', { a, b, c, x, y }, t);
+    return pad.step(
+      say`thickness at the centroid of ${{ name }}`,
+      't = a + b × x + c × y',
+      { a, b, c, x, y },
+      t,
+    );
   });
   if (parts.length === 1) return thicknesses[0] as Length;
   const values: Record<string, Quantity> = {};

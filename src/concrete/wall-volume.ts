@@ -39,6 +39,7 @@ import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import { openingInWing } from './faults';
 import {
   FOAM,
@@ -261,7 +262,7 @@ function meanHeight(wall: Wall, name: string, pad: Pad): Length {
   const h = wall.height;
   const e = wall.form === 'straight' ? wall.endHeight : undefined;
   if (!e) return h;
-  return pad.step(`${name}, mean height`, 'm = (h + e) ÷ 2', { h, e }, h.plus(e).over(TWO()));
+  return pad.step(say`${{ name }}, mean height`, 'm = (h + e) ÷ 2', { h, e }, h.plus(e).over(TWO()));
 }
 
 /** Gross volume, plan area at the foot, and both faces in elevation. */
@@ -270,16 +271,21 @@ function grossOf(wall: Wall, { name }: Place, pad: Pad): { gross: Volume; foot: 
   const h = meanHeight(wall, name, pad);
   const { formula, values, area, faces } = planOf(wall);
   const plan = (what: string, symbol: string, at: Length): Area =>
-    pad.step(`${name}, plan area ${what}`, `${symbol} = ${formula}`, { ...values, t: at }, area(at));
+    pad.step(
+      say`${{ name }}, plan area ${{ what }}`,
+      `${symbol} = ${formula}`,
+      { ...values, t: at },
+      area(at),
+    );
   const A = plan('at the foot', 'A', t);
   if (!top) {
-    const gross = pad.step(`${name}, gross volume`, 'V = A × h', { A, h }, A.times(h));
+    const gross = pad.step(say`${{ name }}, gross volume`, 'V = A × h', { A, h }, A.times(h));
     return { gross, foot: A, faces: faces(t).times(h) };
   }
   const mean = t.plus(top).over(TWO());
   const [M, B] = [plan('halfway up', 'M', mean), plan('at the top', 'B', top)];
   const gross = prismoid(h, A, M, B);
-  pad.step(`${name}, gross volume`, 'V = h × (A + 4 × M + B) ÷ 6', { h, A, M, B }, gross);
+  pad.step(say`${{ name }}, gross volume`, 'V = h × (A + 4 × M + B) ÷ 6', { h, A, M, B }, gross);
   return { gross, foot: A, faces: faces(mean).times(h) };
 }
 
@@ -363,13 +369,13 @@ function openingsOf(wall: Wall, { name, path }: Place, least: Area | undefined, 
     const n = count ?? ONE();
     const t = thicknessAt(wall, opening, shape.high, pad);
     const A = pad.step(
-      `${name}, opening ${i + 1}`,
+      say`${{ name }}, opening ${{ n: i + 1 }}`,
       `O = n × ${shape.formula}`,
       { n, ...shape.values },
       shape.area.times(n),
     );
     areas.push(A);
-    volumes.push(pad.step(`${name}, out of the wall`, 'V = O × t', { O: A, t }, A.times(t)));
+    volumes.push(pad.step(say`${{ name }}, out of the wall`, 'V = O × t', { O: A, t }, A.times(t)));
   });
   if (areas.length === 0) return { volume: undefined, area: undefined };
   return {
@@ -384,7 +390,7 @@ function pilastersOf(wall: Wall, { name }: Place, pad: Pad): { volumes: Volume[]
     const [h, n] = [height ?? wall.height, count ?? ONE()];
     sides.push(p.times(h).times(n).times(TWO()));
     const volume = w.times(p).times(h).times(n);
-    return pad.step(`${name}, pilaster ${i + 1}`, 'P = n × w × p × h', { n, w, p, h }, volume);
+    return pad.step(say`${{ name }}, pilaster ${{ n: i + 1 }}`, 'P = n × w × p × h', { n, w, p, h }, volume);
   });
   return { volumes, sides };
 }
@@ -401,13 +407,13 @@ function netOf(gross: Volume, out: Deducted, { name, path }: Place, pad: Pad): V
   if (!out.volume) return gross;
   const left = gross.minus(out.volume);
   if (left.sign() <= 0) refuse(`${path}.openings`, faults.doesNotFit('the openings together', 'the wall'));
-  return pad.step(`${name}, less openings`, 'N = V − O', { V: gross, O: out.volume }, left);
+  return pad.step(say`${{ name }}, less openings`, 'N = V − O', { V: gross, O: out.volume }, left);
 }
 
 function lessWebs(net: Volume, s: Ratio | undefined, { name, path }: Place, pad: Pad): Volume {
   if (!s) return net;
   if (!s.lessThan(WHOLE())) return refuse(`${path}.webShare`, faults.doesNotFit('webShare', '100%'));
-  return pad.step(`${name}, less webs`, 'C = N × (1 − s)', { N: net, s }, net.times(WHOLE().minus(s)));
+  return pad.step(say`${{ name }}, less webs`, 'C = N × (1 − s)', { N: net, s }, net.times(WHOLE().minus(s)));
 }
 
 /** A wall in insulated forms without their panels: what is poured. */
@@ -418,10 +424,15 @@ function coreOf(wall: Wall, { name, path }: Place, pad: Pad): Wall {
   if (!both.lessThan(o) || (top && !both.lessThan(top))) {
     refuse(`${path}.foam`, faults.doesNotFit('foam on both sides', 'thickness'));
   }
-  const thickness = pad.step(`${name}, thickness of the core`, 't = o − 2 × f', { o, f }, o.minus(both));
+  const thickness = pad.step(
+    say`${{ name }}, thickness of the core`,
+    't = o − 2 × f',
+    { o, f },
+    o.minus(both),
+  );
   const core = { ...wall, thickness, topThickness: top?.minus(both) };
   const within = (what: string, L: Length): Length =>
-    pad.step(`${name}, ${what} of the core`, 'l = L − 2 × f', { L, f }, L.minus(both));
+    pad.step(say`${{ name }}, ${{ what }} of the core`, 'l = L − 2 × f', { L, f }, L.minus(both));
   if (core.form === 'loop') {
     const outerLength = within('outside length', core.outerLength);
     return { ...core, outerLength, outerWidth: within('outside width', core.outerWidth) };
@@ -442,7 +453,12 @@ function bodyOf(wall: Wall, place: Place, least: Area | undefined, pad: Pad): Bo
   const formed = sides.reduce((all, side) => all.plus(side), bare);
   const n = wall.count;
   if (!n) return { volume, gross, plan: foot, formed };
-  const all = pad.step(`${place.name}, all alike`, 'T = n × V', { n, V: volume }, volume.times(n));
+  const all = pad.step(
+    say`${{ name: place.name }}, all alike`,
+    'T = n × V',
+    { n, V: volume },
+    volume.times(n),
+  );
   return { volume: all, gross: gross.times(n), plan: foot.times(n), formed: formed.times(n) };
 }
 

@@ -7,6 +7,7 @@ import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { total } from '../reckoning/whole';
+import { say } from '../reckoning/words';
 import { WALL_HEIGHT, WALL_LENGTH, WALL_THICKNESS } from './ordinary';
 import { TWO } from './solids';
 
@@ -54,7 +55,7 @@ export function wingVolume(walls: readonly WingWall[], pad: Pad): Quantity<'volu
   const volumes = walls.map(({ length: l, thickness: t, height: h, frontHeight, count }, i) => {
     const [f, n] = [frontHeight ?? h, count ?? wholeNumber(1)];
     const volume = l.times(t).times(h.plus(f)).over(TWO()).times(n);
-    return pad.step(`wing wall ${i + 1}`, 'V = n × l × t × (h + f) ÷ 2', { n, l, t, h, f }, volume);
+    return pad.step(say`wing wall ${{ n: i + 1 }}`, 'V = n × l × t × (h + f) ÷ 2', { n, l, t, h, f }, volume);
   });
   return total('wing walls', 'V', volumes, pad);
 }

@@ -8,8 +8,7 @@ type Length = Quantity<'length'>;
 export const outOfSquare = (limit: Length, actual: Length): Caution => ({
   code: 'out-of-square',
   severity: 'warning',
-  sentence:
-    'the diagonals differ by more than the tolerance: slide a side until they are equal, then brace the forms',
+  says: 'the diagonals differ by more than the tolerance: slide a side until they are equal, then brace the forms',
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -18,8 +17,7 @@ export const outOfSquare = (limit: Length, actual: Length): Caution => ({
 export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
   code: 'sides-and-diagonals',
   severity: 'warning',
-  sentence:
-    'sides and diagonals do not belong to one figure with opposite sides equal: measure all four sides and both diagonals again',
+  says: 'sides and diagonals do not belong to one figure with opposite sides equal: measure all four sides and both diagonals again',
   limit,
   actual,
   source: CLOSED_FORM,

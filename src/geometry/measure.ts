@@ -7,6 +7,7 @@ import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { arcOf, type Edge, edgesOf } from './arc';
 import { partWithoutEdge } from './faults';
 import { checkFits } from './fits';
@@ -117,7 +118,7 @@ function shoelace(points: readonly Point[], pad: Pad, area: Quantity<'area'>, an
   if (points.length > WRITTEN_OUT) {
     const S = scaled(area, 2);
     pad.step(
-      `plan area, S being the sum of x₁ × y₂ − x₂ × y₁ around ${points.length} corners`,
+      say`plan area, S being the sum of x₁ × y₂ − x₂ × y₁ around ${{ corners: points.length }} corners`,
       'A = S ÷ 2',
       { S },
       area,
@@ -190,10 +191,20 @@ function segment(edge: Edge, number: number, pad: Pad, system: System): Quantity
   const arc = arcOf(edge);
   const q = (l: Decimal): Length => quantityOf('length', l, system);
   const [c, h] = [q(edge.chord), q(edge.rise.abs())];
-  const r = pad.step(`radius of edge ${number}`, 'r = (c² + 4 × h²) ÷ (8 × h)', { c, h }, q(arc.radius));
+  const r = pad.step(
+    say`radius of edge ${{ number }}`,
+    'r = (c² + 4 × h²) ÷ (8 × h)',
+    { c, h },
+    q(arc.radius),
+  );
   const area = quantityOf('area', arc.area, system);
   const t = '4 × atan(2 × h ÷ c)';
-  pad.step(`between chord and arc of edge ${number}`, `K = r² × (${t} − sin(${t})) ÷ 2`, { r, h, c }, area);
+  pad.step(
+    say`between chord and arc of edge ${{ number }}`,
+    `K = r² × (${t} − sin(${t})) ÷ 2`,
+    { r, h, c },
+    area,
+  );
   return edge.rise.isNegative() ? area.negated() : area;
 }
 
@@ -238,7 +249,7 @@ function offsets({ spacing: d, offsets: y, rule }: OutlineOf<'offsets'>, pad: Pa
   const name = rule === 'trapezoidal' ? 'plan area by the trapezoidal rule' : "plan area by Simpson's rule";
   if (y.length > TERMS_WRITTEN_OUT) {
     pad.step(
-      `${name}, S being the weighted sum of ${y.length} offsets`,
+      say`${{ name }}, S being the weighted sum of ${{ offsets: y.length }} offsets`,
       `A = d × S ÷ ${parts}`,
       { d, S: sum },
       area,

@@ -9,6 +9,7 @@ import {
   IRC_DRAINAGE,
   type Source,
 } from '../reckoning/source';
+import { say, type Words } from '../reckoning/words';
 import { RAMP_HANDRAILS, RAMP_RUNS } from './sources';
 
 type Length = Quantity<'length'>;
@@ -17,8 +18,7 @@ type Slope = Quantity<'slope'>;
 export const runsToBuilding = (limit: Slope, actual: Slope, source: Source = IRC_DRAINAGE): Caution => ({
   code: 'runs-to-building',
   severity: 'stop',
-  sentence:
-    'the surface falls towards the building: water will run to the wall or the door. Correct the grade before any concrete is placed',
+  says: 'the surface falls towards the building: water will run to the wall or the door. Correct the grade before any concrete is placed',
   limit,
   actual,
   source,
@@ -27,7 +27,7 @@ export const runsToBuilding = (limit: Slope, actual: Slope, source: Source = IRC
 export const tooFlat = (limit: Slope, actual: Slope, source: Source): Caution => ({
   code: 'too-flat',
   severity: 'warning',
-  sentence: `the surface falls less than the required ${limit.format()}: water will stand. Correct the grade before any concrete is placed`,
+  ...say`the surface falls less than the required ${{ limit }}: water will stand. Correct the grade before any concrete is placed`,
   limit,
   actual,
   source,
@@ -36,7 +36,7 @@ export const tooFlat = (limit: Slope, actual: Slope, source: Source): Caution =>
 export const flatValley = (where: string, limit: Slope, actual: Slope, source: Source): Caution => ({
   code: 'valley-too-flat',
   severity: 'warning',
-  sentence: `the valley ${where} falls ${actual.format()} along its length, less than ${limit.format()}: the water shed into it will stand there. Give it a fall to an open edge or a drain before any concrete is placed`,
+  ...say`the valley ${{ where }} falls ${{ actual }} along its length, less than ${{ limit }}: the water shed into it will stand there. Give it a fall to an open edge or a drain before any concrete is placed`,
   limit,
   actual,
   source,
@@ -45,7 +45,7 @@ export const flatValley = (where: string, limit: Slope, actual: Slope, source: S
 export const nearlyLevelValley = (where: string, limit: Slope, actual: Slope, source: Source): Caution => ({
   code: 'valley-nearly-level',
   severity: 'note',
-  sentence: `the valley ${where} falls ${actual.format()} along its length; ${limit.format()} and more is what gutters are better given, since hand finishing leaves low spots in a flatter one`,
+  ...say`the valley ${{ where }} falls ${{ actual }} along its length; ${{ limit }} and more is what gutters are better given, since hand finishing leaves low spots in a flatter one`,
   limit,
   actual,
   source,
@@ -54,17 +54,16 @@ export const nearlyLevelValley = (where: string, limit: Slope, actual: Slope, so
 /** What becomes of water that falls back towards a building. */
 export type BackEnd = 'caught' | 'stands' | 'leaves';
 
-const ENDS: Record<BackEnd, string> = {
-  caught: 'a valley or drain that takes it away catches it before it gets there; keep that open and clear',
-  stands:
-    'only a valley too flat to drain, or a low spot, lies between, and runs over towards the building in a heavy rain. Give it a fall to an open edge or a drain, or turn the slope away',
-  leaves: 'it runs off over an open edge on the way; see that it is led on from there',
+const ENDS: Record<BackEnd, Words> = {
+  caught: say`a valley or drain that takes it away catches it before it gets there; keep that open and clear`,
+  stands: say`only a valley too flat to drain, or a low spot, lies between, and runs over towards the building in a heavy rain. Give it a fall to an open edge or a drain, or turn the slope away`,
+  leaves: say`it runs off over an open edge on the way; see that it is led on from there`,
 };
 
 export const fallsBack = (area: Quantity<'area'>, line: string, end: BackEnd): Caution => ({
   code: 'falls-back',
   severity: end === 'stands' ? 'warning' : 'note',
-  sentence: `${area.format()} of the surface falls back towards ${line}: ${ENDS[end]}`,
+  ...say`${{ area }} of the surface falls back towards ${{ line }}: ${ENDS[end]}`,
   limit: area.minus(area),
   actual: area,
   source: IRC_DRAINAGE,
@@ -73,14 +72,14 @@ export const fallsBack = (area: Quantity<'area'>, line: string, end: BackEnd): C
 export const waterReaches = (line: string, from: string): Caution => ({
   code: 'water-reaches-building',
   severity: 'stop',
-  sentence: `water from ${from} runs to ${line}. Correct the grade, or catch the water before it gets there, before any concrete is placed`,
+  ...say`water from ${{ from }} runs to ${{ line }}. Correct the grade, or catch the water before it gets there, before any concrete is placed`,
   source: IRC_DRAINAGE,
 });
 
 export const ponding = (limit: Length, actual: Length, source: Source = COMMON_PRACTICE): Caution => ({
   code: 'water-stands',
   severity: 'warning',
-  sentence: `water stands deeper than ${limit.format()}: it stains, freezes and softens the base. Raise the low spot or cut its way out`,
+  ...say`water stands deeper than ${{ limit }}: it stains, freezes and softens the base. Raise the low spot or cut its way out`,
   limit,
   actual,
   source,
@@ -89,22 +88,21 @@ export const ponding = (limit: Length, actual: Length, source: Source = COMMON_P
 export const noBuildingLine: Caution = {
   code: 'no-building-line',
   severity: 'note',
-  sentence:
-    'no line of a building is given, so only the fall itself is checked, not whether it leads away from a wall',
+  says: 'no line of a building is given, so only the fall itself is checked, not whether it leads away from a wall',
   source: CLOSED_FORM,
 };
 
 export const lineOffSurface = (line: string): Caution => ({
   code: 'line-off-surface',
   severity: 'warning',
-  sentence: `no side of the surface lies along ${line}, so water that reaches it is not seen; take spots along that line`,
+  ...say`no side of the surface lies along ${{ line }}, so water that reaches it is not seen; take spots along that line`,
   source: CLOSED_FORM,
 });
 
 export const noOutlet: Caution = {
   code: 'no-outlet',
   severity: 'stop',
-  sentence: 'walls or curbs hold the water in on every side; it leaves only over the lowest of them',
+  says: 'walls or curbs hold the water in on every side; it leaves only over the lowest of them',
   source: CLOSED_FORM,
 };
 
@@ -112,7 +110,7 @@ export const noOutlet: Caution = {
 export const tooSteep = (limit: Slope, actual: Slope, source: Source, accessible: boolean): Caution => ({
   code: 'too-steep',
   severity: accessible ? 'stop' : 'warning',
-  sentence: `steeper than ${limit.format()}, the most that is allowed here; the plans and the local code govern`,
+  ...say`steeper than ${{ limit }}, the most that is allowed here; the plans and the local code govern`,
   limit,
   actual,
   source,
@@ -121,7 +119,7 @@ export const tooSteep = (limit: Slope, actual: Slope, source: Source, accessible
 export const steeperThanRamp = (limit: Slope, actual: Slope, walked: boolean): Caution => ({
   code: 'steeper-than-ramp',
   severity: walked ? 'stop' : 'warning',
-  sentence: `steeper than ${limit.format()}, the most a new accessible ramp may have; people slip on it when it is icy. Check the local code`,
+  ...say`steeper than ${{ limit }}, the most a new accessible ramp may have; people slip on it when it is icy. Check the local code`,
   limit,
   actual,
   source: ADA_RAMPS,
@@ -130,7 +128,7 @@ export const steeperThanRamp = (limit: Slope, actual: Slope, walked: boolean): C
 export const longRamp = (limit: Length, actual: Length, severity: 'note' | 'stop'): Caution => ({
   code: 'ramp-needs-landing',
   severity,
-  sentence: `it rises more than ${limit.format()} in one run: where people walk or wheel on it, a ramp so high needs a level landing on the way and one at each end, each at least 60 in (1525 mm) long. Check the local code`,
+  ...say`it rises more than ${{ limit }} in one run: where people walk or wheel on it, a ramp so high needs a level landing on the way and one at each end, each at least 60 in (1525 mm) long. Check the local code`,
   limit,
   actual,
   source: RAMP_RUNS,
@@ -139,7 +137,7 @@ export const longRamp = (limit: Length, actual: Length, severity: 'note' | 'stop
 export const rampHandrails = (limit: Length, actual: Length): Caution => ({
   code: 'ramp-handrails',
   severity: 'warning',
-  sentence: `a ramp that rises more than ${limit.format()} needs handrails on both sides; plan their anchors before the pour and check the local code`,
+  ...say`a ramp that rises more than ${{ limit }} needs handrails on both sides; plan their anchors before the pour and check the local code`,
   limit,
   actual,
   source: RAMP_HANDRAILS,
@@ -148,7 +146,7 @@ export const rampHandrails = (limit: Length, actual: Length): Caution => ({
 export const notFlat = (limit: Length, actual: Length, source: Source): Caution => ({
   code: 'gap-too-wide',
   severity: 'warning',
-  sentence: `the gap under the straightedge is wider than ${limit.format()}; correct the surface while it is wet, and follow the plans`,
+  ...say`the gap under the straightedge is wider than ${{ limit }}; correct the surface while it is wet, and follow the plans`,
   limit,
   actual,
   source,
@@ -157,7 +155,7 @@ export const notFlat = (limit: Length, actual: Length, source: Source): Caution 
 export const steepAcross = (limit: Slope, actual: Slope): Caution => ({
   code: 'cross-slope-too-steep',
   severity: 'warning',
-  sentence: `the cross slope is steeper than ${limit.format()}, the most for an accessible route; check the local code`,
+  ...say`the cross slope is steeper than ${{ limit }}, the most for an accessible route; check the local code`,
   limit,
   actual,
   source: ADA_WALKS,
@@ -166,7 +164,7 @@ export const steepAcross = (limit: Slope, actual: Slope): Caution => ({
 export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
   code: 'walk-is-a-ramp',
   severity: 'note',
-  sentence: `steeper along than ${limit.format()}: an accessible route so steep is a ramp, with a ramp's rules; check the local code`,
+  ...say`steeper along than ${{ limit }}: an accessible route so steep is a ramp, with a ramp's rules; check the local code`,
   limit,
   actual,
   source: ADA_WALKS,

@@ -93,7 +93,7 @@ function heldTo({ minimum, surface }: Parsed, pad: Pad): Held {
   const { least = LEAST(), because, source } = limitOf(surface ?? USUAL);
   pad.assume({
     name: 'minimum',
-    value: least.format(),
+    value: least,
     because,
     override: 'Give minimum, or another surface',
     source,

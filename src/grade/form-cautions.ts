@@ -4,6 +4,7 @@ import type { Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import type { Caution } from '../reckoning/result';
 import { CLOSED_FORM, type Source } from '../reckoning/source';
+import { NO_WORDS, say } from '../reckoning/words';
 import { IRC_FILL } from './form-sources';
 
 const DEEPEST = constant(() => length('24 in'));
@@ -17,7 +18,7 @@ type Length = Quantity<'length'>;
 export const fallNotMet = (name: string, limit: Slope, actual: Slope): Caution => ({
   code: 'fall-not-met',
   severity: 'warning',
-  sentence: `along ${name} the forms do not fall as asked; correct the grades before any concrete is placed`,
+  ...say`along ${{ name }} the forms do not fall as asked; correct the grades before any concrete is placed`,
   limit,
   actual,
   source: CLOSED_FORM,
@@ -31,8 +32,8 @@ export const steepForms = (
 ): Caution => ({
   code: 'forms-too-steep',
   severity: 'warning',
-  sentence: `the forms would fall ${actual.format()}, more than ${limit.format()}${
-    names.length > 0 ? `, because of ${names.join(', ')}` : ''
+  ...say`the forms would fall ${{ actual }}, more than ${{ limit }}${
+    names.length > 0 ? say`, because of ${{ names }}` : NO_WORDS
   }: break the slab into steps, change what is fixed, or get the slope approved by whoever answers for the plans`,
   limit,
   actual,
@@ -42,7 +43,7 @@ export const steepForms = (
 export const deepFill = (limit: Length, actual: Length, stake: string): Caution => ({
   code: 'deep-fill',
   severity: 'warning',
-  sentence: `at stake ${stake} the form stands ${actual.format()} over the ground: fill under a slab deeper than ${limit.format()} of clean sand or gravel, or a third of that in earth, needs approval. Compact it in lifts, or ask for another design; the local code and the engineer decide`,
+  ...say`at stake ${{ stake }} the form stands ${{ actual }} over the ground: fill under a slab deeper than ${{ limit }} of clean sand or gravel, or a third of that in earth, needs approval. Compact it in lifts, or ask for another design; the local code and the engineer decide`,
   limit,
   actual,
   source: IRC_FILL,

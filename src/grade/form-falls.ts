@@ -5,6 +5,7 @@ import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../
 import type { System } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import type { Pad } from '../reckoning/pad';
+import { say } from '../reckoning/words';
 import * as cautions from './form-cautions';
 import type { Elevation, Plane } from './shapes';
 import { slopeBetween } from './slope';
@@ -54,7 +55,7 @@ export function fallFigures(
     const [u, v, d] = [at(from), at(to), metresAs(long, system)];
     const raw = slopeBetween(u.minus(v), d);
     const steady = quantityOf('slope', canonicalValue(raw).toDecimalPlaces(STEADY), systemOfQuantity(d));
-    const slope = pad.step(`fall along ${name}`, 's = (u − v) ÷ d', { u, v, d }, steady.in('%'));
+    const slope = pad.step(say`fall along ${{ name }}`, 's = (u − v) ÷ d', { u, v, d }, steady.in('%'));
     return { name, slope, verdict: verdictOf(fall, slope, pad) };
   });
 }

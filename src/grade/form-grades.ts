@@ -195,7 +195,7 @@ function mostSlope(
 ): { readonly most: Slope; readonly source: typeof COMMON_PRACTICE } {
   if (input.most) return { most: input.most, source: CLOSED_FORM };
   const { most, because, source } = mostOf(input.use);
-  pad.assume({ name: 'most', value: most.format(), because, override: 'Give most, or use', source });
+  pad.assume({ name: 'most', value: most, because, override: 'Give most, or use', source });
   return { most, source };
 }
 

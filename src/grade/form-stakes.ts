@@ -3,6 +3,7 @@ import { ZERO } from '../quantity/decimal';
 import { canonicalValue, type Quantity, quantityOf } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import type { Pad } from '../reckoning/pad';
+import { say } from '../reckoning/words';
 import { small, toMark } from './marks';
 import type { Elevation } from './shapes';
 import type { ParsedStake } from './sought-plane';
@@ -34,7 +35,7 @@ export function stakeFigure(stake: ParsedStake, elevation: Elevation, system: Sy
   const { name, top: t, ground } = stake;
   const e = metresAs(elevation(canonicalValue(stake.x), canonicalValue(stake.y)), system);
   const below =
-    t && pad.step(`form below the top of stake ${name}`, 'd = t − e', { t, e }, small(t.minus(e)));
+    t && pad.step(say`form below the top of stake ${{ name }}`, 'd = t − e', { t, e }, small(t.minus(e)));
   const over = ground && small(e.minus(ground));
   const down = below && below.sign() >= 0;
   return {

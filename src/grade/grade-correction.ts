@@ -19,6 +19,7 @@ import { choice, fields, label, list, maybe, quantity } from '../reckoning/field
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, IRC_DRAINAGE } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import {
   type ConcreteStage,
   type CorrectionStepFigure,
@@ -235,7 +236,7 @@ function moveFigure(
   const move = moves.get(v) ?? ZERO;
   const z = metresAs(survey.exact(v).z, survey.system);
   const m = small(metresAs(move, survey.system));
-  const elevation = pad.step(`elevation of ${spot} afterwards`, 'w = z + m', { z, m }, z.plus(m));
+  const elevation = pad.step(say`elevation of ${{ spot }} afterwards`, 'w = z + m', { z, m }, z.plus(m));
   const a = m.abs();
   const concrete = volumeAs((job.shares[v] as Decimal).times(move.abs()), job);
   const before = job.thickness.get(v);

@@ -31,6 +31,7 @@ import {
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CBM_LEVELLING, CLOSED_FORM, COMMON_PRACTICE, NAVY_GRADES } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { small } from './marks';
 import {
   BENCH_ELEVATION,
@@ -244,7 +245,7 @@ interface Standing {
 function foresightRow(at: Standing, point: string, F: Length, pad: Pad): void {
   const H = at.instrument;
   if (!H) hanging([{ point }]);
-  at.elevation = pad.step(`elevation of ${point}`, 'E = H − F', { H, F }, asElevation(H.minus(F)));
+  at.elevation = pad.step(say`elevation of ${{ point }}`, 'E = H − F', { H, F }, asElevation(H.minus(F)));
   at.points.push({ point, elevation: at.elevation, readFrom: H });
 }
 
@@ -256,7 +257,12 @@ function rowOfRod(at: Standing, row: RodNotes['rows'][number], last: boolean, i:
   if (!B) return;
   const E = at.elevation;
   if (!E) hanging([{ point }]);
-  at.instrument = pad.step(`height of instrument at ${point}`, 'H = E + B', { E, B }, asElevation(E.plus(B)));
+  at.instrument = pad.step(
+    say`height of instrument at ${{ point }}`,
+    'H = E + B',
+    { E, B },
+    asElevation(E.plus(B)),
+  );
   at.backsights.push(B);
 }
 
@@ -298,7 +304,7 @@ function closes({ allowed }: RodNotes, found: Length | undefined, pad: Pad): boo
   if (!allowed) {
     pad.assume({
       name: 'allowed',
-      value: usual.format(),
+      value: usual,
       because: 'flatwork is set to an eighth of an inch, some 3 mm',
       override: 'Give allowed',
       source: COMMON_PRACTICE,
@@ -337,8 +343,13 @@ function byLaser({ benchMark, rows }: LaserNotes, pad: Pad): LevelNotesFigures {
   const points = rows.map(({ point, up, down }, i) => {
     if ((up === undefined) === (down === undefined)) refuse(`rows[${i}]`, faults.giveOneOf(['up', 'down']));
     const elevation = up
-      ? pad.step(`elevation of ${point}`, 'E = k + u', { k, u: up }, k.plus(up))
-      : pad.step(`elevation of ${point}`, 'E = k − d', { k, d: down as Length }, k.minus(down as Length));
+      ? pad.step(say`elevation of ${{ point }}`, 'E = k + u', { k, u: up }, k.plus(up))
+      : pad.step(
+          say`elevation of ${{ point }}`,
+          'E = k − d',
+          { k, d: down as Length },
+          k.minus(down as Length),
+        );
     return { point, elevation };
   });
   const ups = total(
@@ -358,7 +369,7 @@ function byWater({ benchMark, atBenchMark: a, rows }: WaterNotes, pad: Pad): Lev
   const H = pad.step('elevation of the water', 'H = E + a', { E, a }, E.plus(a));
   const points = rows.map(({ point, height: w }) => ({
     point,
-    elevation: pad.step(`elevation of ${point}`, 'E = H − w', { H, w }, H.minus(w)),
+    elevation: pad.step(say`elevation of ${{ point }}`, 'E = H − w', { H, w }, H.minus(w)),
     readFrom: H,
   }));
   return summed(
@@ -377,7 +388,7 @@ function byString({ from, to, length: L, rows }: StringNotes, pad: Pad): LevelNo
   const [p, q] = [asElevation(from.elevation), asElevation(to.elevation)];
   const strings = rows.map(({ at, point }) =>
     pad.step(
-      `string at ${point}`,
+      say`string at ${{ point }}`,
       'h = p + (q − p) × s ÷ L',
       { p, q, s: at, L },
       p.plus(q.minus(p).times(at.over(L))),
@@ -387,7 +398,7 @@ function byString({ from, to, length: L, rows }: StringNotes, pad: Pad): LevelNo
     const h = strings[i] as Length;
     return {
       point,
-      elevation: pad.step(`elevation of ${point}`, 'E = h − d', { h, d }, h.minus(d)),
+      elevation: pad.step(say`elevation of ${{ point }}`, 'E = h − d', { h, d }, h.minus(d)),
       readFrom: h,
     };
   });

@@ -18,6 +18,7 @@ import * as cautions from '../reckoning/cautions';
 import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { HERPICC_RUNOFF, NYC_RUNOFF, RATIONAL_FORMULA, type Source } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { DRAINED_AREA, RAIN, RUNOFF_SHARE } from './note-ranges';
 
 /** Surfaces with a published runoff coefficient. */
@@ -111,8 +112,8 @@ function taken({ areas, table }: Parsed, pad: Pad): Taken[] {
     const value = ratio(own ?? row['new york city']);
     pad.assume({
       name: `areas[${i}].coefficient`,
-      value: value.format(':1'),
-      because: `share of the rain that runs off: ${surface}`,
+      value: value.in(':1'),
+      because: say`share of the rain that runs off: ${{ surface }}`,
       override: 'Give coefficient, or another table',
       source: own && table ? SOURCES[table] : NYC_RUNOFF,
     });
@@ -129,7 +130,7 @@ function reckon(input: Parsed, pad: Pad): RunoffFigures {
   const parts = taken(input, pad);
   const flows = parts.map(({ surface, area: A, coefficient: C }) => {
     const flow = pad.step(
-      `flow off the ${surface}`,
+      say`flow off the ${{ surface }}`,
       'Q = C × I × A',
       { C, I, A },
       flowShown(A.times(I).times(C), metric),

@@ -169,7 +169,7 @@ function allowedUnder({ allowed, edge: given }: Parsed, edge: Length, pad: Pad):
   const value = length(ALLOWED[systemOfQuantity(given ?? edge)]);
   pad.assume({
     name: 'allowed',
-    value: value.format(),
+    value: value,
     because: found.because,
     override: 'Give allowed',
     source: found.source,
@@ -183,7 +183,7 @@ function edgeOf({ edge, readings }: Parsed, pad: Pad): Length {
   const usual = length((TOLERANCES[0] as Tolerance).edges[metric ? 1 : 0]);
   pad.assume({
     name: 'edge',
-    value: usual.format(),
+    value: usual,
     because: 'walks are checked over 5 ft',
     override: 'Give edge',
     source: UFGS_FLATNESS,

@@ -31,6 +31,7 @@ import * as shared from '../reckoning/cautions';
 import { choice, type Field, fields, label, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, IRC_DRAINAGE, PCA_DRAINAGE, type Source } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { type FallingBack, fallingBack, isCaught, TRIFLE } from './falling-back';
 import {
@@ -433,7 +434,7 @@ function assumed<T extends Quantity>(
 ): T {
   if (given) return given;
   const value = usual();
-  pad.assume({ name, value: value.format(), because, override: `Give ${name}`, source });
+  pad.assume({ name, value: value, because, override: say`Give ${{ name }}`, source });
   return value;
 }
 
@@ -457,11 +458,11 @@ function assumedValley(use: GradeUse, pad: Pad): Slope {
     name: 'minimumValley',
     ...(isGround(use)
       ? {
-          value: `${least.format()}, and ${SWALE().format()} by a building`,
+          value: say`${{ least }}, and ${{ swale: SWALE() }} by a building`,
           because:
             'the least along a grassed swale; the code asks for more where it keeps water off a building',
         }
-      : { value: least.format(), because: 'the least along a paved gutter' }),
+      : { value: least, because: 'the least along a paved gutter' }),
     override: 'Give minimumValley',
     source: valleySource(use),
   });
@@ -1131,16 +1132,21 @@ function work({ facetList: list, ponds, worstValley }: SurfaceDrainageFigures, p
   const worst = list[0];
   if (worst) {
     const { alongX: X, alongY: Y, slope: S } = worst;
-    pad.step(`slope of the facet ${worst.spots.join(', ')}`, 'S = hypot(X, Y)', { X, Y }, S);
+    pad.step(say`slope of the facet ${{ spots: worst.spots }}`, 'S = hypot(X, Y)', { X, Y }, S);
   }
   if (worstValley) {
     const { from, to, fall: s, length: l } = worstValley;
-    pad.step(`fall along the valley from ${from} to ${to}`, 'f = s × l', { s, l }, small(s.times(l)));
+    pad.step(
+      say`fall along the valley from ${{ from }} to ${{ to }}`,
+      'f = s × l',
+      { s, l },
+      small(s.times(l)),
+    );
   }
   const pond = ponds[0];
   if (pond) {
     const { level: l, depth: d } = pond;
-    pad.step(`elevation of the low spot ${pond.lowest}`, 'z = l − d', { l, d }, l.minus(d));
+    pad.step(say`elevation of the low spot ${{ spot: pond.lowest }}`, 'z = l − d', { l, d }, l.minus(d));
   }
 }
 

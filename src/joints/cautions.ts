@@ -10,6 +10,7 @@ import {
   PCA_JOINTS,
   SLAB_LENGTH_RATIO,
 } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import * as sources from './sources';
 
 type Length = Quantity<'length'>;
@@ -18,8 +19,7 @@ type Time = Quantity<'time'>;
 export const tryACut: Caution = {
   code: 'try-a-cut',
   severity: 'warning',
-  sentence:
-    'the hours are guides: make a trial cut. Edges that ravel mean too early; a crack that runs ahead of the blade means too late. Where a crack has formed near a line, leave that cut out',
+  says: 'the hours are guides: make a trial cut. Edges that ravel mean too early; a crack that runs ahead of the blade means too late. Where a crack has formed near a line, leave that cut out',
   always: true,
   source: ACI_SAW_TIMES,
 };
@@ -33,7 +33,7 @@ export interface Due {
 export const sawAtNight = ({ from, to }: Due, limit: Time, actual: Time): Caution => ({
   code: 'saw-at-night',
   severity: 'warning',
-  sentence: `the cuts are due between ${clockText(from)} and ${clockText(to)}, and too little of that is working time; the next morning is too late. Keep a crew with proper lights for those hours, or place earlier, or cut a morning placement the same day with an early-entry saw`,
+  ...say`the cuts are due between ${{ from: clockText(from) }} and ${{ to: clockText(to) }}, and too little of that is working time; the next morning is too late. Keep a crew with proper lights for those hours, or place earlier, or cut a morning placement the same day with an early-entry saw`,
   limit,
   actual,
   source: sources.UFGS_SAWING,
@@ -42,7 +42,7 @@ export const sawAtNight = ({ from, to }: Due, limit: Time, actual: Time): Cautio
 export const mostlyAfterHours = (limit: Time, actual: Time): Caution => ({
   code: 'mostly-after-hours',
   severity: 'note',
-  sentence: `only ${actual.format()} of the ${limit.format()} in which the cuts are due are working time: see that the cutting fits, or arrange for people and lights to stay`,
+  ...say`only ${{ actual }} of the ${{ limit }} in which the cuts are due are working time: see that the cutting fits, or arrange for people and lights to stay`,
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -51,7 +51,7 @@ export const mostlyAfterHours = (limit: Time, actual: Time): Caution => ({
 export const littleSlack = (limit: Time, actual: Time): Caution => ({
   code: 'little-slack',
   severity: 'note',
-  sentence: `the cutting takes ${actual.format()} and fits only if the concrete is ready early: ready in the middle of its hours, ${limit.format()} of working time are left. Have a second saw or a late crew at hand`,
+  ...say`the cutting takes ${{ actual }} and fits only if the concrete is ready early: ready in the middle of its hours, ${{ limit }} of working time are left. Have a second saw or a late crew at hand`,
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -60,7 +60,7 @@ export const littleSlack = (limit: Time, actual: Time): Caution => ({
 export const sawTooSlow = (limit: Time, actual: Time): Caution => ({
   code: 'saw-too-slow',
   severity: 'stop',
-  sentence: `the cutting takes ${actual.format()} and the window is open for ${limit.format()}, night included: joints cut late crack beside the cut. Bring more saws, or place less at a time`,
+  ...say`the cutting takes ${{ actual }} and the window is open for ${{ limit }}, night included: joints cut late crack beside the cut. Bring more saws, or place less at a time`,
   limit,
   actual,
   source: ACI_SAW_TIMES,
@@ -69,7 +69,7 @@ export const sawTooSlow = (limit: Time, actual: Time): Caution => ({
 export const lateToSet = (limit: Time, actual: Time): Caution => ({
   code: 'late-to-set',
   severity: 'warning',
-  sentence: `the concrete may be ready as late as ${actual.format()} after placing, though by the weather the cuts should be done ${limit.format()} after placing: watch the slab from then on, cut as soon as a trial cut holds, and ask the supplier about the mix`,
+  ...say`the concrete may be ready as late as ${{ actual }} after placing, though by the weather the cuts should be done ${{ limit }} after placing: watch the slab from then on, cut as soon as a trial cut holds, and ask the supplier about the mix`,
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -78,7 +78,7 @@ export const lateToSet = (limit: Time, actual: Time): Caution => ({
 export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
   code: 'slump-out-of-table',
   severity: 'warning',
-  sentence: `the slump is above the ${limit.format()} that the spacing table goes to; wetter concrete shrinks more, so joint closer`,
+  ...say`the slump is above the ${{ limit }} that the spacing table goes to; wetter concrete shrinks more, so joint closer`,
   limit,
   actual,
   source: PCA_JOINTS,
@@ -87,7 +87,7 @@ export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
 export const thicknessOutOfTable = (from: Length, to: Length, limit: Length, actual: Length): Caution => ({
   code: 'thickness-out-of-table',
   severity: 'note',
-  sentence: `the thickness is outside the published table, which runs from ${from.format()} to ${to.format()}; the same multiple of the thickness is used`,
+  ...say`the thickness is outside the published table, which runs from ${{ from }} to ${{ to }}; the same multiple of the thickness is used`,
   limit,
   actual,
   source: PCA_JOINTS,
@@ -96,15 +96,14 @@ export const thicknessOutOfTable = (from: Length, to: Length, limit: Length, act
 export const reinforcedJoints: Caution = {
   code: 'reinforced-slab',
   severity: 'note',
-  sentence:
-    'steel holds cracks closed but does not prevent them; wider spacing in a reinforced slab is for the engineer to allow',
+  says: 'steel holds cracks closed but does not prevent them; wider spacing in a reinforced slab is for the engineer to allow',
   source: NAVY_REINFORCED,
 };
 
 export const deepCut = (limit: Length, actual: Length): Caution => ({
   code: 'cut-too-deep',
   severity: 'stop',
-  sentence: 'the joint would go through more than half of the slab; the slab is too thin for a sawn joint',
+  says: 'the joint would go through more than half of the slab; the slab is too thin for a sawn joint',
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -113,7 +112,7 @@ export const deepCut = (limit: Length, actual: Length): Caution => ({
 export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
   code: 'wide-strip',
   severity: 'warning',
-  sentence: `panels would be wider than ${limit.format()} of their length and tend to crack across: joint along the strip too`,
+  ...say`panels would be wider than ${{ limit }} of their length and tend to crack across: joint along the strip too`,
   limit,
   actual,
   source: MCGRAW_JOINTS,
@@ -122,8 +121,7 @@ export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): 
 export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
   code: 'long-for-stiffness',
   severity: 'warning',
-  sentence:
-    'the panel is longer than 5 times the radius of relative stiffness; curling stresses then tend to crack it across. Joint closer',
+  says: 'the panel is longer than 5 times the radius of relative stiffness; curling stresses then tend to crack it across. Joint closer',
   limit,
   actual,
   source: SLAB_LENGTH_RATIO,
@@ -132,7 +130,7 @@ export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'rat
 export const overOtherCaps = (limit: Length, actual: Length): Caution => ({
   code: 'over-other-caps',
   severity: 'note',
-  sentence: `several published sources stop at 15 ft (4.5 m) for slabs this thick, though the rules applied allow ${actual.format()}; joint at 15 ft (4.5 m) unless the engineer says otherwise`,
+  ...say`several published sources stop at 15 ft (4.5 m) for slabs this thick, though the rules applied allow ${{ actual }}; joint at 15 ft (4.5 m) unless the engineer says otherwise`,
   limit,
   actual,
   source: sources.JOINT_LAYOUT_RULES,

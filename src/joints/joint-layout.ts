@@ -331,7 +331,7 @@ function leastSideOf({ leastSide, spacing }: Parsed, pad: Pad): Length {
   const least = half.lessThan(SLIVER()) ? half : SLIVER();
   pad.assume({
     name: 'leastSide',
-    value: least.format(),
+    value: least,
     because: 'narrower panels break off; 2 ft, or half the spacing where that is less',
     override: 'Give leastSide',
     source: TAPER_WIDTH,
@@ -347,7 +347,7 @@ function ratioOf({ longestRatio }: Parsed, pad: Pad): Quantity<'ratio'> {
   }
   pad.assume({
     name: 'longestRatio',
-    value: RATIO().format(),
+    value: RATIO(),
     because: 'longer panels tend to crack across',
     override: 'Give longestRatio; published limits run from 1.25:1 to 2:1',
     source: IRREGULAR_SLABS,

@@ -17,6 +17,7 @@
  *
  * Where the thickness tapers, the spacing goes by the thinnest and the depth by the thickest.
  */
+
 import { constant, length, ratio } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
@@ -33,6 +34,7 @@ import {
   PCA_JOINTS,
   UFGS_WALK_JOINTS,
 } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
 import { isLargeStone, isThreeQuarterStone, nominally, nominallyAtLeast, nominallyAtMost } from './nominal';
@@ -141,7 +143,7 @@ function assumeBoundaries(slump: Length, aggregateSize: Length, pad: Pad): void 
   if (nominally(slump, LOW_SLUMP)) {
     pad.assume({
       name: 'slump class',
-      value: `${slump.format()} counts as the wetter`,
+      value: say`${{ slump }} counts as the wetter`,
       because: '4 in or 100 mm is the boundary of the table, and the closer spacing is the safe one',
       override: 'Give the slump as measured, if it is lower',
       source: PCA_JOINTS,
@@ -150,7 +152,7 @@ function assumeBoundaries(slump: Length, aggregateSize: Length, pad: Pad): void 
   if (isThreeQuarterStone(aggregateSize) && nominallyAtLeast(slump, LOW_SLUMP)) {
     pad.assume({
       name: 'aggregate class',
-      value: `${aggregateSize.format()} counts as the smaller`,
+      value: say`${{ aggregateSize }} counts as the smaller`,
       because:
         'the sources put stone of 3/4 in, 19 or 20 mm, in either class or in none, and the closer spacing is the safe one',
       override: 'Give maximum where the plans set the spacing',
@@ -171,7 +173,7 @@ function shapeLimit({ width, longestRatio }: Parsed, pad: Pad): Length | undefin
   if (!longestRatio) {
     pad.assume({
       name: 'longestRatio',
-      value: LONGEST().format(),
+      value: LONGEST(),
       because: 'panels longer than that tend to crack across',
       override: 'Give longestRatio; published limits run from 1.25:1 to 2:1',
       source: MCGRAW_JOINTS,

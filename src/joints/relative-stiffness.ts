@@ -75,7 +75,7 @@ function poissonOf({ poisson }: Parsed, pad: Pad): Quantity<'ratio'> {
   }
   pad.assume({
     name: 'poisson',
-    value: POISSON().format(),
+    value: POISSON(),
     because: 'the value that the published tables use',
     override: 'Give poisson',
     source: WESTERGAARD,

@@ -24,6 +24,7 @@ import {
   SAW_TIMES_ANSWER,
   type Source,
 } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { EARLY_FROM_FINISHING, PAVEMENT_JOINTING } from './sources';
 
 type Time = Quantity<'time'>;
@@ -131,7 +132,7 @@ function assumeWeather(saw: Saw, weather: Weather | undefined, pad: Pad): void {
   pad.assume({
     name: 'weather',
     value: 'not known',
-    because: `the whole published range is used; in hot weather the cuts are to be done by ${a.plus(b.minus(a).times(shareOf('hot', 1))).format()}`,
+    because: say`the whole published range is used; in hot weather the cuts are to be done by ${{ end: a.plus(b.minus(a).times(shareOf('hot', 1))) }}`,
     override: 'Give weather, or ready where the set is measured',
     source: ACI_SAW_TIMES,
   });
@@ -155,7 +156,7 @@ export function doneByWeather(saw: Saw, weather: Weather | undefined, pad: Pad):
   const v = shareOf(weather, 1);
   pad.assume({
     name: 'finishBy',
-    value: a.plus(b.minus(a).times(v)).format(),
+    value: a.plus(b.minus(a).times(v)),
     because:
       'cuts are taken to be due by the end of the same part of a published range; cracks most often form 6 to 18 h after placing',
     override: 'Give weather; the plans and the engineer may set a time of their own',
@@ -169,7 +170,7 @@ export function usualFinishing(weather: Weather | undefined, pad: Pad): Time {
   const g = hours(FINISHING[weather ?? 'unknown']);
   pad.assume({
     name: 'finishedAt',
-    value: `${g.format()} after placing`,
+    value: say`${{ set: g }} after placing`,
     because: 'hours of an early-entry saw run from the end of finishing',
     override: 'Give finishedAt',
     source: COMMON_PRACTICE,

@@ -11,67 +11,38 @@ import { type Unit, unitIds, unitOf } from './units';
 /** More digits than this are no product of what a tape shows: the value has been through a root or a division. */
 const EXACT_DIGITS = 40;
 
-/** Powers of primes below this are told apart; what is left of a factor is one divisor. */
-const PRIMES = [3, 7, 11, 13, 17, 19, 23, 127];
-
 /** The digits of a decimal are kept by sevens: a remainder times 1e7 must be a whole number still. */
-const LARGEST_DIVISOR = 9e8;
 const WORD = 1e7;
+const LARGEST_DIVISOR = 9e8;
 
-/** What the digits of a value must be divisible by to be finite in a unit. */
-interface Divisors {
-  readonly small: readonly number[];
-  readonly large: readonly bigint[];
+/** What is left of a whole number when all of these primes are taken out of it. */
+function without(primes: readonly bigint[], whole: bigint): bigint {
+  const prime = primes.find((p) => whole % p === BigInt(0));
+  return prime === undefined ? whole : without(primes, whole / prime);
 }
 
-/** How often a prime goes in, as one power, and what is left. */
-function powerOf(prime: number, whole: bigint): { power: number; rest: bigint } {
-  const p = BigInt(prime);
-  let [power, rest] = [1, whole];
-  while (rest % p === BigInt(0)) {
-    rest /= p;
-    power *= prime;
-  }
-  return { power, rest };
-}
+const divisors = new WeakMap<Unit, bigint>();
 
-function divisorsOf(factor: Decimal): Divisors {
-  const digits = factor.toFixed().replace('.', '').replace(/^0+/, '');
-  let rest = [2, 5].reduce((whole, prime) => powerOf(prime, whole).rest, BigInt(digits));
-  const small: number[] = [];
-  for (const prime of PRIMES) {
-    const found = powerOf(prime, rest);
-    rest = found.rest;
-    if (found.power > 1) small.push(found.power);
-  }
-  if (rest > BigInt(LARGEST_DIVISOR)) return { small, large: [rest] };
-  return { small: rest > BigInt(1) ? [...small, Number(rest)] : small, large: [] };
-}
-
-const known = new WeakMap<Unit, Divisors>();
-
-function divisors(unit: Unit): Divisors {
-  let made = known.get(unit);
-  if (!made) {
-    made = divisorsOf(unit.factor);
-    known.set(unit, made);
+/** What the factor of a unit has besides twos and fives: a value finite in it is a multiple of that. */
+function divisorOf(unit: Unit): bigint {
+  let made = divisors.get(unit);
+  if (made === undefined) {
+    const digits = unit.factor.toFixed().replace('.', '');
+    made = without([BigInt(2), BigInt(5)], BigInt(digits));
+    divisors.set(unit, made);
   }
   return made;
 }
 
-const remainder = (value: Decimal, by: number): number =>
-  value.d.reduce((rest, word) => (rest * WORD + word) % by, 0);
-
-const remainderOfLarge = (value: Decimal, by: bigint): bigint =>
-  value.d.reduce((rest, word) => (rest * BigInt(WORD) + BigInt(word)) % by, BigInt(0));
-
 /** True where its digits as a whole number, without regard to the point, are a multiple of what the unit asks for. */
-function divides(unit: Unit, value: Decimal): boolean {
-  const { small, large } = divisors(unit);
-  return (
-    small.every((by) => remainder(value, by) === 0) &&
-    large.every((by) => remainderOfLarge(value, by) === BigInt(0))
-  );
+function divides(unit: Unit, { d: words }: Decimal): boolean {
+  const by = divisorOf(unit);
+  if (by < LARGEST_DIVISOR) {
+    const n = Number(by);
+    return words.reduce((rest, word) => (rest * WORD + word) % n, 0) === 0;
+  }
+  const digits = words.map((word) => String(word).padStart(7, '0')).join('');
+  return BigInt(digits) % by === BigInt(0);
 }
 
 const isPlain = (unit: Unit): boolean => unit.form !== 'feet-inches' && unit.form !== 'one-in';

@@ -56,7 +56,7 @@ export interface Unit {
 
 // id | dimension | factor | system (c, m, or -) | places (= keeps trailing zeros) | aliases
 // The aliases are lower case; a unit is looked up as written first, then in lower case.
-// Within a dimension the order is that in which exact text prefers them.
+// Within a dimension the order is that in which exact text prefers them; the first of each family is the usual one.
 const TABLE = `
 ft-in|length|0.3048|c|3|
 ft|length|0.3048|c|3|foot feet ' lf
@@ -223,39 +223,21 @@ export function unitsNamed(name: string): readonly Unit[] {
   return byAlias.get(name) ?? byAlias.get(name.toLowerCase()) ?? [];
 }
 
-const SHOWN: Partial<Record<Dimension, readonly [customary: string, metric: string]>> = {
-  length: ['ft-in', 'm'],
-  area: ['ft2', 'm2'],
-  volume: ['yd3', 'm3'],
-  mass: ['lb', 'kg'],
-  density: ['pcf', 'kg/m3'],
-  'mass-per-length': ['lb/ft', 'kg/m'],
-  'mass-per-area': ['lb/ft2', 'kg/m2'],
-  slope: ['in/ft', '%'],
-  angle: ['deg', 'deg'],
-  time: ['h', 'h'],
-  temperature: ['degF', 'degC'],
-  'temperature-difference': ['degF', 'degC'],
-  speed: ['mph', 'km/h'],
-  force: ['lbf', 'N'],
-  pressure: ['psi', 'MPa'],
-  'volume-rate': ['yd3/h', 'm3/h'],
-  evaporation: [ 'lb/ft2/h', 'kg/m2/h' ],
-  ratio: ['%', '%'],
-  count: ['each', 'each'],
-};
+const shown = new Map<string, Unit>();
 
-const shown: Partial<Record<Dimension, { customary: Unit; metric: Unit }>> = {};
-
-/** The unit that a quantity is shown in when none is asked for. */
+/**
+ * The unit that a quantity is shown in when none is asked for: the first of its dimension in the table that is of
+ * the family, or of both.
+ */
 export function usualUnit(dimension: Exclude<Dimension, 'money'>, system: System): Unit {
-  let pair = shown[dimension];
-  if (!pair) {
-    const [customary, metric] = SHOWN[dimension] as readonly [string, string];
-    pair = { customary: unitOf(dimension, customary) as Unit, metric: unitOf(dimension, metric) as Unit };
-    shown[dimension] = pair;
+  const key = idKey(dimension, system);
+  let unit = shown.get(key);
+  if (!unit) {
+    const of = (u: Unit): boolean => u.dimension === dimension && (u.system ?? system) === system;
+    unit = [...units().byId.values()].find(of) as Unit;
+    shown.set(key, unit);
   }
-  return pair[system];
+  return unit;
 }
 
 const currencies = new Map<string, Unit>();

@@ -5,13 +5,14 @@
  * nothing else; `calculation.attempt(input)` gives the error back instead.
  */
 import { type Fault, InputError } from '../quantity/input-error';
-import { descriptionOf, doubtOf, type Field, faultOf, type JsonSchema, parse } from './fields';
+import { descriptionOf, type Field, type JsonSchema, parse } from './fields';
 import type { Limit } from './limits';
-import { type Doubt, unusual } from './ordinary';
+import { unusual } from './ordinary';
 import { Pad } from './pad';
 import { plainCopy } from './plain';
 import { type Caution, type FigureSet, makeResult, type Result } from './result';
 import type { Source } from './source';
+import { systemOfInput } from './system';
 
 /** The outcome of {@link Calculation.attempt}. */
 export type Attempt<F extends FigureSet> =
@@ -90,18 +91,14 @@ export interface Read<T> {
  */
 export function readWithDoubts<T>(door: Field<T>, input: unknown): Read<T> {
   const plain = plainCopy(input);
-  const { value, issues } = parse(door, plain);
-  const [doubts, wrong] = [issues.filter(doubtOf), issues.filter((issue) => !doubtOf(issue))];
-  if (wrong.length > 0) {
+  const { value, faults, doubts } = parse(door, plain);
+  if (faults.length > 0) {
     throw new InputError(
-      wrong.slice(0, ISSUES_LISTED).map((issue) => ({ ...faultOf(issue), path: pathText(issue.path ?? []) })),
+      faults.slice(0, ISSUES_LISTED).map(({ remark, path }) => ({ ...remark, path: pathText(path) })),
     );
   }
   const shown = doubts.slice(0, DOUBTS_LISTED);
-  return {
-    value,
-    unusual: shown.map((issue) => unusual(pathText(issue.path ?? []), doubtOf(issue) as Doubt)),
-  };
+  return { value, unusual: shown.map(({ remark, path }) => unusual(pathText(path), remark)) };
 }
 
 /** More faults at once help nobody, and may be as many as an outline has corners. */
@@ -146,7 +143,8 @@ export function define<Input, Parsed, F extends FigureSet>(
     for (const doubt of doubts) pad.caution(doubt);
     const figures = definition.reckon(value, pad);
     const { working, assumed, cautions } = pad;
-    return makeResult({ id, title, version, figures, working, assumed, cautions, sources });
+    const system = systemOfInput(value);
+    return makeResult({ id, title, version, system, figures, working, assumed, cautions, sources });
   };
 
   const attempt = (input: unknown): Attempt<F> => {

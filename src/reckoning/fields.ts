@@ -1,79 +1,50 @@
 /**
- * The fields that input schemas are built from.
+ * The fields that the doors of calculations are built from.
  *
- * Each reads one value, adds its fault with our own code and sentence, and describes itself for the
- * JSON Schema that a front-end may ask for. Zod's global registry and configuration stay untouched.
+ * Each reads one value, says what is wrong with it in our own codes and sentences, or that it is out of the
+ * ordinary, which is no fault; and describes itself for the JSON Schema that a front-end may ask for. A schema
+ * library in between read nothing here: it was a shell of 1.9 kB (of 42) around these readers, which had to carry
+ * doubts past it. It reads what is read by shape alone, the stored results of `revive`.
  */
-import * as z from 'zod/v4/core';
 import { Decimal } from '../quantity/decimal';
 import type { Dimension } from '../quantity/dimensions';
 import * as faults from '../quantity/faults';
-import type { Fault, IssueCode } from '../quantity/input-error';
+import type { Fault } from '../quantity/input-error';
 import { canonicalValue, isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { tooSmall } from '../quantity/text-faults';
 import { unitOf } from '../quantity/units';
 import { type Doubt, isUnusual, type Ordinary } from './ordinary';
 
-/** A schema that reads into `T`. */
-export type Field<T> = z.$ZodType<T, unknown>;
-
 /** JSON Schema of a value. */
 export type JsonSchema = { readonly [key: string]: unknown };
 
-// Kept beside the schemas, not in them: zod's own JSON Schema writer is a fifth of a small bundle.
-const descriptions = new WeakMap<object, () => JsonSchema>();
-const optionals = new WeakSet<object>();
-
-/** What a field built here says of itself in JSON Schema. */
-export const descriptionOf = (field: object): JsonSchema => descriptions.get(field)?.() ?? {};
-
-function described<T>(field: Field<T>, json: () => JsonSchema): Field<T> {
-  descriptions.set(field, json);
-  return field;
+/** What reads one value of an input into `T`. */
+export interface Field<T> {
+  /** The value; where it is faulty that has been reported, and what is returned is of no use. */
+  readonly read: (input: unknown, report: Report) => T | undefined;
+  /** What the field says of itself in JSON Schema. */
+  readonly json: () => JsonSchema;
+  /** True where it may be left out. */
+  readonly optional?: true;
 }
+
+/** What a field reads into. */
+export type Output<F> = F extends Field<infer T> ? T : never;
+
+/** What a field says of itself in JSON Schema. */
+export const descriptionOf = (field: Field<unknown>): JsonSchema => field.json();
 
 const isFault = <T>(x: T | Fault): x is Fault => typeof x === 'object' && x !== null && 'sentence' in x;
 
 /** What a reader says besides the value: that it cannot be, or that it is out of the ordinary. */
-type Remark = Fault | Doubt;
+export type Remark = Fault | Doubt;
 
 /** Where a reader puts what it has to say. */
-type Report = (remark: Remark, path?: PropertyKey[]) => void;
+export type Report = (remark: Remark, path?: PropertyKey[]) => void;
 
 const isDoubt = (remark: Remark): remark is Doubt => 'ordinary' in remark;
 
-type Reader = (input: unknown, report: Report) => unknown;
-
-/** The readers behind the fields: within another field they are called as they are. */
-const readers = new WeakMap<object, Reader>();
-
-/**
- * A field: a schema of zod that reads by a function of our own, which reports what is wrong.
- *
- * Objects, lists and kinds are read this way too: with zod's own in, the smallest bundle would pass its
- * limit, and a doubt, which is no fault, would have no way through.
- */
-function readBy<T>(
-  read: (input: unknown, report: Report) => T | undefined,
-  json: () => JsonSchema,
-): Field<T> {
-  const transform = (input: unknown, { issues }: z.ParsePayload): unknown => {
-    let faulty = false;
-    const value = read(input, (remark, path = []) => {
-      if (isDoubt(remark)) {
-        issues.push({ code: 'custom', input, path, message: '', params: { doubt: remark } });
-        return;
-      }
-      faulty = true;
-      const { code, sentence } = remark;
-      issues.push({ code: 'custom', input, path, message: sentence, params: { code } });
-    });
-    return faulty ? z.NEVER : value;
-  };
-  const field = new z.$ZodTransform({ type: 'transform', transform });
-  readers.set(field, read);
-  return described(field as unknown as Field<T>, json);
-}
+const readBy = <T>(read: Field<T>['read'], json: () => JsonSchema): Field<T> => ({ read, json });
 
 /** A field read by a function that gives the value or its fault. */
 export function reading<T>(read: (input: unknown) => T | Fault, json: () => JsonSchema): Field<T> {
@@ -194,12 +165,11 @@ export const nothing: Field<undefined> = /*#__PURE__*/ reading<undefined>(
 
 /** A field that may be left out. */
 export function maybe<T>(field: Field<T>): Field<T | undefined> {
-  const optional = readBy<T | undefined>(
-    (input, report) => (input === undefined ? undefined : within(field, input, report, [])),
-    () => descriptionOf(field),
-  );
-  optionals.add(optional);
-  return optional;
+  return {
+    read: (input, report) => (input === undefined ? undefined : field.read(input, report)),
+    json: field.json,
+    optional: true,
+  };
 }
 
 /** One fixed word, as the `shape` of an outline. */
@@ -211,10 +181,10 @@ export function word<T extends string>(name: T): Field<T> {
 /** The fields of an object, by name. */
 export type Shape = Record<string, Field<unknown>>;
 
-/** Read an object within another input, as zod would: every field, then keys that are not known. */
+/** Read an object within another input, every field, then keys that are not known. */
 function readObject(shape: Shape, input: unknown, report: Report): Record<string, unknown> | undefined {
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
-    const names = Object.keys(shape).filter((name) => !optionals.has(shape[name] as object));
+    const names = Object.keys(shape).filter((name) => !shape[name]?.optional);
     const wanted = names.length > 0 ? `an object with ${names.join(', ')}` : 'an object';
     report(faults.wrongType('it', input === undefined ? 'given' : wanted));
     return undefined;
@@ -224,8 +194,8 @@ function readObject(shape: Shape, input: unknown, report: Report): Record<string
   const out = Object.create(null) as Record<string, unknown>;
   for (const name in shape) {
     const field = shape[name] as Field<unknown>;
-    if (given[name] === undefined && optionals.has(field)) continue;
-    out[name] = within(field, given[name], report, [name]);
+    if (given[name] === undefined && field.optional) continue;
+    out[name] = within(field, given[name], report, name);
   }
   const unknown = Object.keys(given).find((name) => !Object.hasOwn(shape, name));
   if (unknown !== undefined) report(faults.unknownKey(unknown, Object.keys(shape)));
@@ -236,41 +206,34 @@ function readObject(shape: Shape, input: unknown, report: Report): Record<string
 export function fields<S extends Shape>(
   shape: S,
   more?: JsonSchema,
-): Field<{ [K in keyof S]: z.output<S[K]> }> {
+): Field<{ [K in keyof S]: Output<S[K]> }> {
   return readBy(
-    (input, report) => readObject(shape, input, report) as { [K in keyof S]: z.output<S[K]> } | undefined,
+    (input, report) => readObject(shape, input, report) as { [K in keyof S]: Output<S[K]> } | undefined,
     () => ({
       type: 'object',
       properties: Object.fromEntries(Object.entries(shape).map(([name, f]) => [name, descriptionOf(f)])),
-      required: Object.keys(shape).filter((name) => !optionals.has(shape[name] as object)),
+      required: Object.keys(shape).filter((name) => !shape[name]?.optional),
       additionalProperties: false,
       ...more,
     }),
   );
 }
 
-const wordOf = (member: object, key: string): unknown =>
+const wordOf = (member: Field<unknown>, key: string): unknown =>
   (descriptionOf(member)['properties'] as Record<string, JsonSchema> | undefined)?.[key]?.['const'];
 
 /** Read an inner value with another field, and report its faults with the path to it. */
-function within<T>(field: Field<T>, input: unknown, report: Report, path: PropertyKey[]): T | undefined {
-  const own = readers.get(field) as Reader;
-  return own(input, (remark, inner = []) => report(remark, [...path, ...inner])) as T | undefined;
-}
+const within = <T>(field: Field<T>, input: unknown, report: Report, path: PropertyKey): T | undefined =>
+  field.read(input, (remark, inner = []) => report(remark, [path, ...inner]));
 
 /** A field whose value, once read without a fault, is put in its simplest form. */
 export function settled<T>(field: Field<T>, settle: (value: T) => T): Field<T> {
   const read = (input: unknown, report: Report): T | undefined => {
     let faulty = false;
-    const value = within(
-      field,
-      input,
-      (remark, path) => {
-        faulty ||= !isDoubt(remark);
-        report(remark, path);
-      },
-      [],
-    );
+    const value = field.read(input, (remark, path) => {
+      faulty ||= !isDoubt(remark);
+      report(remark, path);
+    });
     return faulty ? undefined : settle(value as T);
   };
   return readBy(read, () => descriptionOf(field));
@@ -292,7 +255,7 @@ export function kinds<T>(key: string, members: readonly Field<T>[], otherwise?: 
     }
     const said = (input as Record<string, unknown>)[key];
     const chosen = said === undefined && otherwise ? otherwise : byWord.get(said);
-    if (chosen) return within(chosen, input, report, []);
+    if (chosen) return chosen.read(input, report);
     report(faults.unknownChoice(key, [...byWord.keys()] as string[]), [key]);
     return undefined;
   };
@@ -306,7 +269,7 @@ export function byKey<A, B>(keys: readonly string[], given: Field<A>, otherwise:
       typeof input === 'object' &&
       input !== null &&
       keys.some((key) => (input as Record<string, unknown>)[key] !== undefined);
-    return within<A | B>((found ? given : otherwise) as Field<A | B>, input, report, []);
+    return ((found ? given : otherwise) as Field<A | B>).read(input, report);
   };
   return readBy(read, () => ({ anyOf: [descriptionOf(given), descriptionOf(otherwise)] }));
 }
@@ -338,7 +301,7 @@ export function list<T>(field: Field<T>, least: number, most: number): Field<T[]
       report(input.length < least ? faults.tooFew('the list', least) : faults.tooMany('the list', most));
       return undefined;
     }
-    return input.map((item, i) => within(field, item, report, [i]) as T);
+    return input.map((item, i) => within(field, item, report, i) as T);
   };
   const json = (): JsonSchema => ({
     type: 'array',
@@ -360,37 +323,38 @@ export function later<T>(
   members?: () => readonly Field<unknown>[],
 ): Field<T> {
   const json = (): JsonSchema => (members ? { anyOf: members().map(descriptionOf) } : { type: 'object' });
-  return readBy((input, report) => within(choose(input), input, report, []), json);
+  return readBy((input, report) => choose(input).read(input, report), json);
 }
 
-type ZodIssue = z.$ZodRawIssue;
-
-/**
- * Read with zod, keeping the value beside what was said of it: a doubt is no reason to refuse.
- */
-export function parse<T>(field: Field<T>, input: unknown): { value: T; issues: readonly ZodIssue[] } {
-  const { value, issues } = field._zod.run(
-    { value: input, issues: [] },
-    { async: false },
-  ) as z.ParsePayload<T>;
-  return { value, issues };
+/** What was said of a value, and where in the input. */
+export interface Said<R extends Remark = Remark> {
+  readonly remark: R;
+  readonly path: readonly PropertyKey[];
 }
 
-/** The doubt behind an issue, where it is one. */
-export const doubtOf = (issue: ZodIssue): Doubt | undefined =>
-  issue.code === 'custom' ? (issue.params?.['doubt'] as Doubt | undefined) : undefined;
+/** A value as it was read, with what was said of it. */
+export interface Parsed<T> {
+  readonly value: T;
+  readonly faults: readonly Said<Fault>[];
+  readonly doubts: readonly Said<Doubt>[];
+}
 
-/** The fault behind an issue that is no doubt: all issues come from the readers here. */
-export const faultOf = (issue: ZodIssue): Fault => ({
-  code: (issue as { params?: { code?: IssueCode } }).params?.code ?? 'wrong-type',
-  sentence: String(issue.message),
-});
+/** Read an input with its field: the value is of use where there is no fault. */
+export function parse<T>(field: Field<T>, input: unknown): Parsed<T> {
+  const found: Said<Fault>[] = [];
+  const doubts: Said<Doubt>[] = [];
+  const value = field.read(input, (remark, path = []) => {
+    if (isDoubt(remark)) doubts.push({ remark, path });
+    else found.push({ remark, path });
+  }) as T;
+  return { value, faults: found, doubts };
+}
 
 /** One of two kinds of object: the first where `key` is given, the second where it is not. */
 export function eitherBy<T>(key: string, where: Field<T>, otherwise: Field<T>): Field<T> {
   const read = (input: unknown, report: Report): T | undefined => {
     const has = typeof input === 'object' && input !== null && key in input;
-    return within(has ? where : otherwise, input, report, []);
+    return (has ? where : otherwise).read(input, report);
   };
   return readBy(read, () => ({ oneOf: [descriptionOf(where), descriptionOf(otherwise)] }));
 }

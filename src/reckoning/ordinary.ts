@@ -22,13 +22,14 @@ import { type Unit, unitIds, unitOf } from '../quantity/units';
 import type { Caution } from './parts';
 import type { Source } from './source';
 import * as sources from './source';
+import { say, type Words } from './words';
 
 /** One bound, as the customary and as the metric trade has it; one text where it has no unit system. */
 type Bound = string | readonly [customary: string, metric: string];
 
 /** The ordinary range of one sort of measurement. */
 export interface Ordinary {
-  /** What it is, for the sentence: `the thickness of a slab on ground`. */
+  /** What it is, for the ...say`the thickness of a slab on ground`. */
   readonly of: string;
   /** Below this it is out of the ordinary; zero, where it may be, is not. */
   readonly least?: Bound;
@@ -97,10 +98,10 @@ export function isUnusual(value: Quantity, ordinary: Ordinary): boolean {
 const inFamily = (bound: Ends, value: Quantity): Quantity =>
   bound[unitShown(value).system === 'metric' ? 1 : 0];
 
-function rangeText({ least, most }: Range, value: Quantity): string {
-  const [low, high] = [least, most].map((bound) => bound && inFamily(bound, value).format());
-  if (low && high) return `from ${low} to ${high}`;
-  return low ? `at least ${low}` : `at most ${high}`;
+function rangeWords({ least, most }: Range, value: Quantity): Words {
+  const [low, high] = [least, most].map((bound) => bound && inFamily(bound, value));
+  if (low && high) return say`from ${{ low }} to ${{ high }}`;
+  return low ? say`at least ${{ low }}` : say`at most ${{ high: high as Quantity }}`;
 }
 
 /** Changes of a share that people make: a factor for a percentage, the rest for the share, a lost point. */
@@ -161,8 +162,8 @@ export function unusual(path: string, { value, ordinary }: Doubt): Caution {
   return {
     code: 'unusual',
     severity: 'warning',
-    sentence: `${path} reads ${value.format()}, but ${ordinary.of} is ordinarily ${rangeText(range, value)}. ${
-      slip ? `Was ${slip} meant?` : 'Look at the figure and its unit again.'
+    ...say`${{ path }} reads ${{ value }}, but ${{ thing: ordinary.of }} is ordinarily ${rangeWords(range, value)}. ${
+      slip ? say`Was ${{ slip }} meant?` : say`Look at the figure and its unit again.`
     }`,
     limit: inFamily(passed as Ends, value),
     actual: value,

@@ -1,6 +1,8 @@
 /** The parts that a result is made of. */
 import type { Quantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import type { Source } from './source';
+import type { Saying, Words } from './words';
 
 /** One figure of a result: a quantity, a word, a yes or no, or a list or group of these. */
 export type Figure = Quantity | string | boolean | readonly Figure[] | { readonly [name: string]: Figure };
@@ -8,16 +10,14 @@ export type Figure = Quantity | string | boolean | readonly Figure[] | { readonl
 /** The figures of a result, by name. A figure that does not apply is left out. */
 export type FigureSet = object;
 
-/** One step of the working. */
-export interface Step {
-  /** What is computed, in words. */
-  readonly what: string;
+/** One step of the working: enough to reckon it again. */
+export interface Step extends Words {
   /** The formula in symbols, for example `A = L × W`. */
   readonly formula: string;
-  /** The right-hand side with the numbers put in. */
-  readonly put: string;
-  /** What it came to, rounded for show. */
-  readonly gives: string;
+  /** What the symbols stand for. */
+  readonly values: Readonly<Record<string, Quantity>>;
+  /** What it came to. */
+  readonly gives: Quantity;
 }
 
 /** A default that was used because the input did not say. */
@@ -25,26 +25,31 @@ export interface Assumption {
   /** The name of the input that was left out. */
   readonly name: string;
   /** What was used in its place. */
-  readonly value: string;
+  readonly value: Quantity | Words;
   /** Why this value. */
-  readonly because: string;
+  readonly because: Words;
   /** How to say otherwise. */
-  readonly override: string;
+  readonly override: Words;
   /** Where the default comes from. */
   readonly source: Source;
+}
+
+/** A default as a calculation notes it. */
+export interface Assumed extends Omit<Assumption, 'value' | 'because' | 'override'> {
+  readonly value: Quantity | Saying;
+  readonly because: Saying;
+  readonly override: Saying;
 }
 
 /** How grave a caution is: good to know, needs a decision, or do not go on like this. */
 export type Severity = 'note' | 'warning' | 'stop';
 
 /** Something to heed. */
-export interface Caution {
+export interface Caution extends Words {
   /** Stable code, for programs. */
   readonly code: string;
   /** How grave it is. */
   readonly severity: Severity;
-  /** What to heed, and what to do. */
-  readonly sentence: string;
   /** The limit that was passed, where there is one. */
   readonly limit?: Quantity;
   /** The figure that passed it. */
@@ -65,6 +70,8 @@ export interface ResultParts<F extends FigureSet> {
   readonly title: string;
   /** Version of the calculation. */
   readonly version: number;
+  /** The family of units that the job is written in. */
+  readonly system: System;
   /** What came out, by name. */
   readonly figures: F;
   /** How it came about, step by step. */

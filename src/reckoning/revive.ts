@@ -53,6 +53,14 @@ function parts(must: Readonly<Record<string, Part>>, may: Readonly<Record<string
   };
 }
 
+/** An object whose members are all of one kind. */
+const mapOf =
+  (part: Part): Part =>
+  (x, path) =>
+    isPlain(x)
+      ? Object.fromEntries(Object.entries(x).map(([name, inner]) => [name, part(inner, join(path, name))]))
+      : refused(path);
+
 const isQuantityData = (x: Plain): boolean =>
   typeof x['value'] === 'string' && typeof x['unit'] === 'string' && typeof x['dimension'] === 'string';
 
@@ -73,10 +81,25 @@ function figure(x: unknown, path: string): Figure {
   return isQuantity(x) || isQuantityData(x) ? quantity(x, path) : figures(x, path);
 }
 
-const figures = (x: unknown, path: string): Record<string, Figure> =>
-  isPlain(x)
-    ? Object.fromEntries(Object.entries(x).map(([name, inner]) => [name, figure(inner, join(path, name))]))
-    : refused(path);
+const figures = mapOf(figure) as (x: unknown, path: string) => Record<string, Figure>;
+
+const quantities = mapOf(quantity);
+
+const quantityOr =
+  (other: Part): Part =>
+  (x, path) =>
+    isQuantity(x) || (isPlain(x) && isQuantityData(x)) ? quantity(x, path) : other(x, path);
+
+/** What stands in a place of a sentence. */
+function param(x: unknown, path: string): unknown {
+  if (typeof x === 'string' || Number.isFinite(x)) return x;
+  if (Array.isArray(x)) return listOf(TEXT)(x, path);
+  return quantityOr(parts({ says: TEXT }, { params }))(x, path);
+}
+
+function params(x: unknown, path: string): unknown {
+  return mapOf(param)(x, path);
+}
 
 /** Made when first asked for, so that importing the library costs nothing. */
 function resultPart(): Part {
@@ -88,17 +111,19 @@ function resultPart(): Part {
     },
     { publisher: TEXT, edition: TEXT, locator: TEXT, url: TEXT },
   );
+  const words = parts({ says: TEXT }, { params });
   const caution = parts(
-    { code: TEXT, severity: oneOf('note', 'warning', 'stop'), sentence: TEXT, source },
-    { limit: quantity, actual: quantity, input: TEXT, always: oneOf(true) },
+    { code: TEXT, severity: oneOf('note', 'warning', 'stop'), says: TEXT, source },
+    { params, limit: quantity, actual: quantity, input: TEXT, always: oneOf(true) },
   );
   return parts({
     id: TEXT,
     title: TEXT,
     version: only(Number.isFinite),
+    system: oneOf('customary', 'metric'),
     figures,
-    working: listOf(parts({ what: TEXT, formula: TEXT, put: TEXT, gives: TEXT })),
-    assumed: listOf(parts({ name: TEXT, value: TEXT, because: TEXT, override: TEXT, source })),
+    working: listOf(parts({ says: TEXT, formula: TEXT, values: quantities, gives: quantity }, { params })),
+    assumed: listOf(parts({ name: TEXT, value: quantityOr(words), because: words, override: words, source })),
     cautions: listOf(caution),
     sources: listOf(source),
   });

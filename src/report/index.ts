@@ -3,9 +3,10 @@
  *
  * @packageDocumentation
  */
-import { Quantity } from '../quantity/quantity';
+import { isQuantity } from '../quantity/quantity';
 import type { Figure, FigureSet, Result } from '../reckoning/result';
-import { figureText, sourceText, spoken, worksheet } from '../reckoning/worksheet';
+import { stepText, type View, valueText, wordsText } from './view';
+import { figureText, living, sourceText, spoken, worksheet } from './worksheet';
 
 /** A part of a job: what it is, and the results that belong to it. */
 export interface Part {
@@ -19,7 +20,8 @@ export interface Part {
  * Worksheets in plain text, one under the other, as a crew can carry them.
  *
  * @param title - what the job is
- * @param parts - its parts in order
+ * @param parts - its parts in order, with results or the plain data of results
+ * @param view - units, marks of numbers and language
  * @returns lines of text
  * @example
  * ```ts
@@ -30,11 +32,11 @@ export interface Part {
  * sheet.split('\n')[0]; // 'RAMP'
  * ```
  */
-export function textSheet(title: string, parts: readonly Part[]): string {
+export function textSheet(title: string, parts: readonly Part[], view: View = {}): string {
   const lines = [title.toUpperCase(), '='.repeat(title.length)];
   for (const part of parts) {
     lines.push('', part.name, '-'.repeat(part.name.length));
-    for (const result of part.results) lines.push('', worksheet(result));
+    for (const result of part.results) lines.push('', worksheet(result, view));
   }
   return `${lines.join('\n')}\n`;
 }
@@ -48,30 +50,37 @@ function table(head: readonly string[], rows: readonly (readonly string[])[]): s
   return ['', row(head), row(head.map(() => '---')), ...rows.map(row)];
 }
 
-function figureRows(figures: FigureSet): string[][] {
+function figureRows(figures: FigureSet, view: View): string[][] {
   return Object.entries(figures as Record<string, Figure>).map(([name, figure]) => [
     spoken(name),
-    figureText(figure),
-    figure instanceof Quantity ? figure.toString() : '',
+    figureText(figure, view),
+    isQuantity(figure) ? figure.toString() : '',
   ]);
 }
 
-function resultMarkdown(result: Result<FigureSet>): string[] {
+function resultMarkdown(data: Result<FigureSet>, view: View): string[] {
+  const result = living(data);
   return [
     '',
     `### ${result.title}`,
-    ...table(['figure', 'shown', 'exact'], figureRows(result.figures)),
+    ...table(['figure', 'shown', 'exact'], figureRows(result.figures, view)),
     ...table(
       ['step', 'formula', 'numbers put in', 'gives'],
-      result.working.map((s) => [s.what, s.formula, s.put, s.gives]),
+      result.working.map((s) => Object.values(stepText(s, view))),
     ),
     ...table(
       ['assumed', 'value', 'because', 'to change it', 'source'],
-      result.assumed.map((a) => [spoken(a.name), a.value, a.because, a.override, sourceText(a.source)]),
+      result.assumed.map((a) => [
+        spoken(a.name),
+        valueText(a.value, view),
+        wordsText(a.because, view),
+        wordsText(a.override, view),
+        sourceText(a.source),
+      ]),
     ),
     ...table(
       ['caution', 'what', 'source'],
-      result.cautions.map((c) => [c.severity, c.sentence, sourceText(c.source)]),
+      result.cautions.map((c) => [c.severity, wordsText(c, view), sourceText(c.source)]),
     ),
   ];
 }
@@ -80,7 +89,8 @@ function resultMarkdown(result: Result<FigureSet>): string[] {
  * Worksheets in Markdown, with a table for each kind of thing.
  *
  * @param title - what the job is
- * @param parts - its parts in order
+ * @param parts - its parts in order, with results or the plain data of results
+ * @param view - units, marks of numbers and language
  * @returns Markdown
  * @example
  * ```ts
@@ -91,8 +101,12 @@ function resultMarkdown(result: Result<FigureSet>): string[] {
  * sheet.split('\n')[0]; // '# Ramp'
  * ```
  */
-export function markdownSheet(title: string, parts: readonly Part[]): string {
-  const body = parts.flatMap(({ name, results }) => ['', `## ${name}`, ...results.flatMap(resultMarkdown)]);
+export function markdownSheet(title: string, parts: readonly Part[], view: View = {}): string {
+  const body = parts.flatMap(({ name, results }) => [
+    '',
+    `## ${name}`,
+    ...results.flatMap((one) => resultMarkdown(one, view)),
+  ]);
   return `${[`# ${title}`, ...body].join('\n')}\n`;
 }
 
@@ -105,3 +119,13 @@ export {
   cuttingMarkdown,
   type ScheduleUnits,
 } from './bar-schedule';
+export {
+  type Language,
+  quantityText,
+  type StepText,
+  stepText,
+  type View,
+  valueText,
+  wordsText,
+} from './view';
+export { worksheet } from './worksheet';

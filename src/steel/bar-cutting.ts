@@ -311,7 +311,7 @@ function kerfOf(input: Parsed, pad: Pad): Length {
   if (input.kerf) return input.kerf;
   pad.assume({
     name: 'kerf',
-    value: NO_KERF().format(),
+    value: NO_KERF(),
     because: 'a shear loses nothing',
     override: 'Give kerf for a saw; an abrasive wheel takes about 1/8 in',
     source: COMMON_PRACTICE,

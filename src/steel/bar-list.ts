@@ -4,6 +4,7 @@ import { canonicalValue, type Quantity, quantityOf, systemOfQuantity, unitShown 
 import { wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, bySize, weightOf } from './bars';
 import { metresLike } from './common';
 import type { CutProblem } from './cut-fill';
@@ -180,7 +181,7 @@ function sizeTotals(bars: readonly BarMark[], buying: Buying, pad: Pad): SizeTot
     const own = bars.filter((b) => b.bar === bar);
     const T = own.reduce((sum, b) => sum.plus(b.totalLength), nothing(bars));
     const u = weightOf(bar);
-    const weight = pad.step(`weight of ${bar}`, 'M = T × u', { T, u }, T.times(u));
+    const weight = pad.step(say`weight of ${{ bar }}`, 'M = T × u', { T, u }, T.times(u));
     const bought = buy(own, buying);
     const { stock: stockLength, laps } = buying;
     return {

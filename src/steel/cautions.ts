@@ -6,6 +6,7 @@
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import { ACI_318_COVER, COMMON_PRACTICE, OSHA_BARS, type Source, WIRE_SUPPORTS } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { CENTER_TO_THIRD } from './mat-sources';
 import { FROST_APRON, LIFTING, TIE_AND_DOWEL, TIE_OR_FLOAT, TIE_STEEL } from './sources';
 
@@ -14,7 +15,7 @@ type Length = Quantity<'length'>;
 export const heavyLift = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): Caution => ({
   code: 'heavy-lift',
   severity: 'warning',
-  sentence: `the bundle weighs ${actual.format()}, more than the ${limit.format()} that one person should lift: carry fewer bars at a time or share the load, and lift whole bundles with tackle rated for them, with nobody beneath`,
+  ...say`the bundle weighs ${{ actual }}, more than the ${{ limit }} that one person should lift: carry fewer bars at a time or share the load, and lift whole bundles with tackle rated for them, with nobody beneath`,
   limit,
   actual,
   source: LIFTING,
@@ -23,7 +24,7 @@ export const heavyLift = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): Ca
 export const lapsGoverned: Caution = {
   code: 'laps-governed-by-plans',
   severity: 'note',
-  sentence: 'the laps on the plans and the word of the engineer govern; this is what a rule comes to',
+  says: 'the laps on the plans and the word of the engineer govern; this is what a rule comes to',
   source: COMMON_PRACTICE,
   always: true,
 };
@@ -31,7 +32,7 @@ export const lapsGoverned: Caution = {
 export const fewDiameters = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
   code: 'short-lap',
   severity: 'warning',
-  sentence: `${actual.format()} diameters is less than the ${limit.format()} that laps have at least by the rule; take the lap from the plans or ask the engineer`,
+  ...say`${{ actual }} diameters is less than the ${{ limit }} that laps have at least by the rule; take the lap from the plans or ask the engineer`,
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -40,8 +41,7 @@ export const fewDiameters = (limit: Quantity<'count'>, actual: Quantity<'count'>
 export const steelGoverned: Caution = {
   code: 'steel-governed-by-plans',
   severity: 'note',
-  sentence:
-    'steel does not keep a slab from cracking but holds the cracks tight; the plans, the local code and the engineer govern',
+  says: 'steel does not keep a slab from cracking but holds the cracks tight; the plans, the local code and the engineer govern',
   source: COMMON_PRACTICE,
   always: true,
 };
@@ -49,15 +49,14 @@ export const steelGoverned: Caution = {
 export const steelOnGround: Caution = {
   code: 'steel-on-ground',
   severity: 'stop',
-  sentence:
-    'steel that lies on the ground does nothing and rusts: set it on chairs or blocks before the pour, and do not count on pulling it up',
+  says: 'steel that lies on the ground does nothing and rusts: set it on chairs or blocks before the pour, and do not count on pulling it up',
   source: COMMON_PRACTICE,
 };
 
 export const supportsFarApart = (limit: Length, actual: Length): Caution => ({
   code: 'supports-far-apart',
   severity: 'warning',
-  sentence: `supports farther apart than ${limit.format()} let this steel sag to the ground under foot; set more of them`,
+  ...say`supports farther apart than ${{ limit }} let this steel sag to the ground under foot; set more of them`,
   limit,
   actual,
   source: WIRE_SUPPORTS,
@@ -66,7 +65,7 @@ export const supportsFarApart = (limit: Length, actual: Length): Caution => ({
 export const littleTopCover = (limit: Length, actual: Length, inside: boolean): Caution => ({
   code: 'little-top-cover',
   severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete above steel ${inside ? 'inside a building' : 'in the weather'} lets it rust and crack the surface; set it lower or thicken the slab, as the plans and the engineer say`,
+  ...say`less than ${{ limit }} of concrete above steel ${inside ? say`inside a building` : say`in the weather`} lets it rust and crack the surface; set it lower or thicken the slab, as the plans and the engineer say`,
   limit,
   actual,
   source: ACI_318_COVER,
@@ -75,7 +74,7 @@ export const littleTopCover = (limit: Length, actual: Length, inside: boolean): 
 export const littleBottomCover = (limit: Length, actual: Length): Caution => ({
   code: 'little-bottom-cover',
   severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete below steel that is cast against the ground lets it rust; use higher chairs, as the plans and the engineer say`,
+  ...say`less than ${{ limit }} of concrete below steel that is cast against the ground lets it rust; use higher chairs, as the plans and the engineer say`,
   limit,
   actual,
   source: ACI_318_COVER,
@@ -85,7 +84,7 @@ export const littleBottomCover = (limit: Length, actual: Length): Caution => ({
 export const belowMiddle = (limit: Length, actual: Length): Caution => ({
   code: 'bars-too-low',
   severity: 'warning',
-  sentence: `bars in a slab too thin for 3 in or 75 mm of concrete below them belong from the middle to the upper third: raise them until their middle is no deeper than ${limit.format()}`,
+  ...say`bars in a slab too thin for 3 in or 75 mm of concrete below them belong from the middle to the upper third: raise them until their middle is no deeper than ${{ limit }}`,
   limit,
   actual,
   source: CENTER_TO_THIRD,
@@ -94,7 +93,7 @@ export const belowMiddle = (limit: Length, actual: Length): Caution => ({
 export const meshTooLow = (limit: Length, actual: Length): Caution => ({
   code: 'mesh-too-low',
   severity: 'warning',
-  sentence: `mesh deeper than ${limit.format()} below the surface does little against cracks: use higher chairs`,
+  ...say`mesh deeper than ${{ limit }} below the surface does little against cracks: use higher chairs`,
   limit,
   actual,
   source: WIRE_SUPPORTS,
@@ -103,7 +102,7 @@ export const meshTooLow = (limit: Length, actual: Length): Caution => ({
 export const tieOff = (limit: Length, actual: Length): Caution => ({
   code: 'tie-off',
   severity: 'warning',
-  sentence: `who ties steel ${limit.format()} or more above a lower level must be protected from falling`,
+  ...say`who ties steel ${{ limit }} or more above a lower level must be protected from falling`,
   limit,
   actual,
   source: OSHA_BARS,
@@ -112,7 +111,7 @@ export const tieOff = (limit: Length, actual: Length): Caution => ({
 export const dowelOutOfTable = (limit: Length, actual: Length, source: Source): Caution => ({
   code: 'dowel-out-of-table',
   severity: 'warning',
-  sentence: `the slab is outside the table, which ends at ${limit.format()}; the nearest row is used, so ask the engineer`,
+  ...say`the slab is outside the table, which ends at ${{ limit }}; the nearest row is used, so ask the engineer`,
   limit,
   actual,
   source,
@@ -121,8 +120,7 @@ export const dowelOutOfTable = (limit: Length, actual: Length, source: Source): 
 export const dowelsAligned: Caution = {
   code: 'dowels-aligned',
   severity: 'warning',
-  sentence:
-    'dowels must lie level, square to the joint and free to slide on one side, or they lock the joint and the slab cracks',
+  says: 'dowels must lie level, square to the joint and free to slide on one side, or they lock the joint and the slab cracks',
   source: COMMON_PRACTICE,
   always: true,
 };
@@ -130,8 +128,7 @@ export const dowelsAligned: Caution = {
 export const tiesBonded: Caution = {
   code: 'ties-bonded',
   severity: 'note',
-  sentence:
-    'ties are deformed bars, clean and bonded on both sides at the middle of the slab: they keep the joint shut and carry no movement',
+  says: 'ties are deformed bars, clean and bonded on both sides at the middle of the slab: they keep the joint shut and carry no movement',
   source: TIE_AND_DOWEL,
   always: true,
 };
@@ -139,31 +136,28 @@ export const tiesBonded: Caution = {
 export const tiedAndIsolated: Caution = {
   code: 'tied-and-isolated',
   severity: 'stop',
-  sentence:
-    'ties hold together what an isolation joint keeps apart: leave out the ties and let the slab float, or leave out the filler and tie it',
+  says: 'ties hold together what an isolation joint keeps apart: leave out the ties and let the slab float, or leave out the filler and tie it',
   source: TIE_OR_FLOAT,
 };
 
 export const tiedToWall: Caution = {
   code: 'tied-to-wall',
   severity: 'stop',
-  sentence:
-    'a slab that is tied to a wall cannot shrink or settle and cracks: put isolation material against the wall and let the slab float, unless the engineer has drawn the ties',
+  says: 'a slab that is tied to a wall cannot shrink or settle and cracks: put isolation material against the wall and let the slab float, unless the engineer has drawn the ties',
   source: TIE_OR_FLOAT,
 };
 
 export const tiedGroundMoves: Caution = {
   code: 'tied-ground-moves',
   severity: 'warning',
-  sentence:
-    'what is tied moves together: frost or loose backfill under the new slab lifts or breaks the edge that it is tied to. Tie only where it bears on the footing or on ground that is drained and compacted; else isolate it',
+  says: 'what is tied moves together: frost or loose backfill under the new slab lifts or breaks the edge that it is tied to. Tie only where it bears on the footing or on ground that is drained and compacted; else isolate it',
   source: FROST_APRON,
 };
 
 export const tiesTooFew = (limit: Length, actual: Length): Caution => ({
   code: 'ties-too-far-apart',
   severity: 'warning',
-  sentence: `to drag this slab over its base ties of this size may be at most ${limit.format()} apart: space them closer or take larger ones`,
+  ...say`to drag this slab over its base ties of this size may be at most ${{ limit }} apart: space them closer or take larger ones`,
   limit,
   actual,
   source: TIE_STEEL,

@@ -22,6 +22,7 @@ import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckon
 import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE, DOWEL_FLOORS, DOWEL_PAVEMENTS } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, weightOf } from './bars';
 import * as cautions from './cautions';
 import { steadyCount } from './common';
@@ -202,9 +203,9 @@ function dowelOf(input: Parsed, pad: Pad): Dowel {
     const value = length(`${row[i + 1]} in`);
     pad.assume({
       name,
-      value: value.format('in'),
-      because: `the table for a slab of ${input.thickness.format()}`,
-      override: `Give ${name} from the plans`,
+      value: value.in('in'),
+      because: say`the table for a slab of ${{ thickness: input.thickness }}`,
+      override: say`Give ${{ name }} from the plans`,
       source: SOURCES[table],
     });
     return value;
@@ -218,7 +219,7 @@ function countDowels(input: Parsed, { spacing: s }: Dowel, pad: Pad): { n: Quant
   if (!input.endDistance) {
     pad.assume({
       name: 'endDistance',
-      value: c.format(),
+      value: c,
       because: 'half the spacing',
       override: 'Give endDistance from the plans',
       source: COMMON_PRACTICE,
@@ -254,7 +255,7 @@ function assumeDrilled(input: Parsed, E: Length, H: Length, w: Quantity<'ratio'>
   for (const [name, value, because] of defaults) {
     if (input[name]) continue;
     const override = `Give ${name} as the maker of the epoxy says`;
-    pad.assume({ name, value: value.format(), because, override, source: COMMON_PRACTICE });
+    pad.assume({ name, value: value, because, override, source: COMMON_PRACTICE });
   }
 }
 

@@ -13,6 +13,7 @@ import { type Limit, withinTimes } from '../reckoning/limits';
 import { isUnusual, type Ordinary, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ACI_FIBRE, COMMON_PRACTICE } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { steadyCount } from './common';
 
 /** Kinds of fibre with a least dosage that is published. */
@@ -104,8 +105,8 @@ function reckon(input: Parsed, pad: Pad): FibreDosageFigures {
   if (!input.dosage) {
     pad.assume({
       name: 'dosage',
-      value: r.format(),
-      because: `the least for ${input.kind} fibres in a slab on ground`,
+      value: r,
+      because: say`the least for ${{ kind: input.kind }} fibres in a slab on ground`,
       override: 'Give dosage as the maker and the engineer say',
       source: ACI_FIBRE,
     });

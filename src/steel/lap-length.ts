@@ -28,6 +28,7 @@ import {
 import { COVER, STRENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ACI_318_DEVELOPMENT, CRSI_BARS, VCC_LAP } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
 import { fewDiameters, lapsGoverned } from './cautions';
 import { lengthPair, numberIn, plainNumber } from './common';
@@ -134,7 +135,7 @@ function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'cou
     const n = wholeNumber(Number(grade));
     const because = `${grade} diameters for bars of ${grade},000 psi`;
     const override = 'Give diameters from the plans';
-    pad.assume({ name: 'diameters', value: n.format(), because, override, source: IRC_LAPS });
+    pad.assume({ name: 'diameters', value: n, because, override, source: IRC_LAPS });
     return n;
   }
   if (stress) {
@@ -145,7 +146,7 @@ function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'cou
   }
   pad.assume({
     name: 'diameters',
-    value: DIAMETERS().format(),
+    value: DIAMETERS(),
     because:
       'the least of the clause, which holds for a stress of up to 20,000 psi; bars of grade 60 may need 60',
     override: 'Give diameters from the plans, or grade, or stress',
@@ -163,7 +164,7 @@ function byDiameters(input: ByDiameters, pad: Pad): LapLengthFigures {
   const c = input.least ?? leastFor(input.bar);
   if (!input.least) {
     const override = 'Give least from the plans';
-    pad.assume({ name: 'least', value: c.format(), because: 'no lap is shorter', override, source: VCC_LAP });
+    pad.assume({ name: 'least', value: c, because: 'no lap is shorter', override, source: VCC_LAP });
   }
   const lap = pad.step('lap', 'l = max(n × d, c)', { n, d, c }, longer(d.times(n), c));
   return { lap, diameters: lap.over(d) };
@@ -177,9 +178,9 @@ const gradeFactor = (grade: BarGrade): string =>
 function assumeLeast(name: 'cover' | 'spacing', value: Length, pad: Pad): Length {
   pad.assume({
     name,
-    value: value.format(),
+    value: value,
     because: 'not given, so the least that is ordinary: the lap comes out long',
-    override: `Give ${name} for a shorter lap`,
+    override: say`Give ${{ name }} for a shorter lap`,
     source: ACI_318_DEVELOPMENT,
   });
   return value;
@@ -224,7 +225,7 @@ function assumeUsual(input: ByDevelopment, pad: Pad): { grade: BarGrade; lapClas
       value: name === 'grade' ? usual.grade : `class ${usual.lapClass}`,
       because:
         name === 'grade' ? 'most bars are grade 60' : 'more than half of the bars are lapped in one place',
-      override: `Give ${name} from the plans`,
+      override: say`Give ${{ name }} from the plans`,
       source: ACI_318_DEVELOPMENT,
     });
   }
@@ -254,7 +255,7 @@ function byDevelopment(input: ByDevelopment, pad: Pad): LapLengthFigures {
   const m = plainNumber(lapClass === 'A' ? '1' : '1.3');
   const lap = longer(raw.times(m), c);
   pad.step(
-    `lap of class ${lapClass}, the least after the factor`,
+    say`lap of class ${{ lapClass }}, the least after the factor`,
     'l = max(m × D, c)',
     { m, D: raw, c },
     lap,

@@ -6,6 +6,7 @@
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import { ACI_318_COVER, CLEAR_SPACING, COMMON_PRACTICE, STAGGER_RULE, VCC_LAP } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { CENTER_TO_THIRD } from './mat-sources';
 
 type Length = Quantity<'length'>;
@@ -14,7 +15,7 @@ type Length = Quantity<'length'>;
 export const edgeCover = (limit: Length, actual: Length): Caution => ({
   code: 'little-cover',
   severity: 'warning',
-  sentence: `less than ${limit.format()} of cover at an edge lets these bars rust and split the concrete; the plans and the engineer govern`,
+  ...say`less than ${{ limit }} of cover at an edge lets these bars rust and split the concrete; the plans and the engineer govern`,
   limit,
   actual,
   source: ACI_318_COVER,
@@ -24,7 +25,7 @@ export const edgeCover = (limit: Length, actual: Length): Caution => ({
 export const earthEdge = (limit: Length, actual: Length): Caution => ({
   code: 'little-cover',
   severity: 'note',
-  sentence: `${actual.format()} of cover is enough at an edge that is formed; one that is cast against the ground needs ${limit.format()}`,
+  ...say`${{ actual }} of cover is enough at an edge that is formed; one that is cast against the ground needs ${{ limit }}`,
   limit,
   actual,
   source: ACI_318_COVER,
@@ -34,7 +35,7 @@ export const earthEdge = (limit: Length, actual: Length): Caution => ({
 export const earthCover = (limit: Length, actual: Length): Caution => ({
   code: 'little-cover',
   severity: 'warning',
-  sentence: `less than ${limit.format()} of cover in concrete that is cast against the ground lets the bars rust; the plans and the engineer govern`,
+  ...say`less than ${{ limit }} of cover in concrete that is cast against the ground lets the bars rust; the plans and the engineer govern`,
   limit,
   actual,
   source: ACI_318_COVER,
@@ -43,7 +44,7 @@ export const earthCover = (limit: Length, actual: Length): Caution => ({
 export const topCover = (limit: Length, actual: Length, inside: boolean): Caution => ({
   code: 'little-top-cover',
   severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete above these bars ${inside ? 'inside a building' : 'in the weather'} lets them rust and crack the surface; set them lower or thicken the slab, as the plans and the engineer say`,
+  ...say`less than ${{ limit }} of concrete above these bars ${inside ? say`inside a building` : say`in the weather`} lets them rust and crack the surface; set them lower or thicken the slab, as the plans and the engineer say`,
   limit,
   actual,
   source: ACI_318_COVER,
@@ -52,7 +53,7 @@ export const topCover = (limit: Length, actual: Length, inside: boolean): Cautio
 export const bottomCover = (limit: Length, actual: Length): Caution => ({
   code: 'little-bottom-cover',
   severity: 'warning',
-  sentence: `less than ${limit.format()} of concrete below bars that are cast against the ground lets them rust; use higher chairs, as the plans and the engineer say`,
+  ...say`less than ${{ limit }} of concrete below bars that are cast against the ground lets them rust; use higher chairs, as the plans and the engineer say`,
   limit,
   actual,
   source: ACI_318_COVER,
@@ -62,7 +63,7 @@ export const bottomCover = (limit: Length, actual: Length): Caution => ({
 export const belowMiddle = (limit: Length, actual: Length): Caution => ({
   code: 'little-bottom-cover',
   severity: 'warning',
-  sentence: `the slab is too thin for the usual cover below the bars; hold their middle at half the depth, ${limit.format()} up, or a little higher, not at ${actual.format()}`,
+  ...say`the slab is too thin for the usual cover below the bars; hold their middle at half the depth, ${{ limit }} up, or a little higher, not at ${{ actual }}`,
   limit,
   actual,
   source: CENTER_TO_THIRD,
@@ -71,7 +72,7 @@ export const belowMiddle = (limit: Length, actual: Length): Caution => ({
 export const wideSpacing = (limit: Length, actual: Length): Caution => ({
   code: 'wide-spacing',
   severity: 'note',
-  sentence: `bars farther apart than ${limit.format()} do little against cracks; the plans and the engineer govern`,
+  ...say`bars farther apart than ${{ limit }} do little against cracks; the plans and the engineer govern`,
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -80,7 +81,7 @@ export const wideSpacing = (limit: Length, actual: Length): Caution => ({
 export const closeBars = (limit: Length, actual: Length): Caution => ({
   code: 'bars-too-close',
   severity: 'warning',
-  sentence: `less than ${limit.format()} clear between bars keeps the stone out; space them wider or ask the engineer for fewer and larger bars`,
+  ...say`less than ${{ limit }} clear between bars keeps the stone out; space them wider or ask the engineer for fewer and larger bars`,
   limit,
   actual,
   source: CLEAR_SPACING,
@@ -89,7 +90,7 @@ export const closeBars = (limit: Length, actual: Length): Caution => ({
 export const shortLap = (limit: Length, actual: Length): Caution => ({
   code: 'short-lap',
   severity: 'warning',
-  sentence: `the lap is shorter than ${limit.format()}, which 40 bar diameters, at least 12 in or 300 mm, come to; the plans and the engineer govern`,
+  ...say`the lap is shorter than ${{ limit }}, which 40 bar diameters, at least 12 in or 300 mm, come to; the plans and the engineer govern`,
   limit,
   actual,
   source: VCC_LAP,
@@ -98,8 +99,7 @@ export const shortLap = (limit: Length, actual: Length): Caution => ({
 export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
   code: 'laps-in-line',
   severity: 'warning',
-  sentence:
-    'some laps lie beside a lap of the next line, since the stock is short for its lap; buy longer bars or ask the engineer',
+  says: 'some laps lie beside a lap of the next line, since the stock is short for its lap; buy longer bars or ask the engineer',
   limit: actual.minus(actual),
   actual,
   source: STAGGER_RULE,
@@ -108,7 +108,7 @@ export const lapsBeside = (actual: Quantity<'count'>): Caution => ({
 export const barSupportsFarApart = (limit: Length, actual: Length): Caution => ({
   code: 'supports-far-apart',
   severity: 'warning',
-  sentence: `supports farther apart than ${limit.format()} let bars of this size sag to the ground under foot; set more chairs`,
+  ...say`supports farther apart than ${{ limit }} let bars of this size sag to the ground under foot; set more chairs`,
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -118,8 +118,7 @@ export const barSupportsFarApart = (limit: Length, actual: Length): Caution => (
 export const meshOnGround: Caution = {
   code: 'mesh-height',
   severity: 'note',
-  sentence:
-    'mesh works only where it ends up in the slab: set it on chairs, not on the ground to be pulled up later',
+  says: 'mesh works only where it ends up in the slab: set it on chairs, not on the ground to be pulled up later',
   source: COMMON_PRACTICE,
   always: true,
 };
@@ -127,8 +126,7 @@ export const meshOnGround: Caution = {
 export const rollsSpring: Caution = {
   code: 'rolls-spring-back',
   severity: 'warning',
-  sentence:
-    'mesh in rolls springs back when it is cut or let go: weight both ends down, stand clear, and mind the cut wires',
+  says: 'mesh in rolls springs back when it is cut or let go: weight both ends down, stand clear, and mind the cut wires',
   source: COMMON_PRACTICE,
   always: true,
 };

@@ -41,7 +41,7 @@ export function coverOf(given: Length | undefined, like: Length, pad: Pad): Leng
   const cover = namedLike(EARTH_COVER(), like);
   pad.assume({
     name: 'cover',
-    value: cover.format(),
+    value: cover,
     because: 'concrete cast against the ground',
     override: 'Give cover from the plans',
     source: ACI_318_COVER,
@@ -55,7 +55,7 @@ export function stockOf(given: Length | undefined, like: Length, pad: Pad): Leng
   const stock = namedLike(STOCK(), like);
   pad.assume({
     name: 'stockLength',
-    value: stock.format(),
+    value: stock,
     because: 'a stock length of bar that most yards carry',
     override: 'Give stockLength as your yard sells it',
     source: { kind: 'common-practice', title: 'Stock lengths of bar', fromMemory: true },
@@ -76,7 +76,7 @@ export function lapOf(given: Length | undefined, bar: AnyBarSize, like: Length, 
   pad.step('lap', 'l = max(40 × d, c)', { d, c }, usual);
   pad.assume({
     name: 'lap',
-    value: usual.format(),
+    value: usual,
     because: '40 bar diameters, at least 12 in or 300 mm',
     override: 'Give lap from the plans; the engineer governs',
     source: VCC_LAP,
@@ -99,7 +99,7 @@ export function supportsOf(given: Length | undefined, bar: AnyBarSize, like: Len
   const apart = namedLike(usual, like);
   pad.assume({
     name: 'supports',
-    value: apart.format(),
+    value: apart,
     because: 'chairs that hold bars of this size when people walk on them',
     override: 'Give supports',
     source: COMMON_PRACTICE,

@@ -76,7 +76,7 @@ export function stepGroups(
   if (!steps.treadBars) {
     pad.assume({
       name: 'steps.treadBars',
-      value: treads.format(),
+      value: treads,
       because: 'one bar along each tread besides the one at its nosing',
       override: 'Give steps.treadBars from the plans',
       source: COMMON_PRACTICE,

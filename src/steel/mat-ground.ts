@@ -53,7 +53,7 @@ export function stepOf(given: Length | undefined, like: Length, pad: Pad): Lengt
   const step = systemOfQuantity(like) === 'metric' ? MILLIMETRE() : SIXTEENTH();
   pad.assume({
     name: 'cutTo',
-    value: step.format(),
+    value: step,
     because: 'bars are not cut closer than this',
     override: 'Give cutTo, for example 1 in, for fewer marks',
     source: COMMON_PRACTICE,

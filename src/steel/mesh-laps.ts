@@ -29,7 +29,7 @@ export function meshLaps(input: Laps, pad: Pad): { side: Length; end: Length } {
   if (!input.sideLap) {
     pad.assume({
       name: 'sideLap',
-      value: side.format(),
+      value: side,
       because: style ? 'one square of the mesh' : 'one square of the mesh that is sold most',
       override: 'Give sideLap from the plans',
       source: PEARSON_MESH,
@@ -39,7 +39,7 @@ export function meshLaps(input: Laps, pad: Pad): { side: Length; end: Length } {
   if (!input.endLap) {
     pad.assume({
       name: 'endLap',
-      value: end.format(),
+      value: end,
       because: input.sideLap || !style ? 'the same as the side lap' : 'one square of the mesh',
       override: 'Give endLap from the plans',
       source: PEARSON_MESH,

@@ -20,6 +20,7 @@ import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../rec
 import { beyond, type Limit, withinLimit } from '../reckoning/limits';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { lengthPair, metresLike, namedLike } from './common';
 import { listedCorners } from './corners';
 import type { CutProblem } from './cut-fill';
@@ -161,7 +162,7 @@ interface Ground {
 }
 
 function usual(name: 'edge' | 'cutTo', value: Length, because: string, pad: Pad): Length {
-  pad.assume({ name, value: value.format(), because, override: `Give ${name}`, source: COMMON_PRACTICE });
+  pad.assume({ name, value: value, because, override: say`Give ${{ name }}`, source: COMMON_PRACTICE });
   return value;
 }
 

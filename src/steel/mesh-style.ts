@@ -12,6 +12,7 @@ import { type Calculation, define } from '../reckoning/calculation';
 import { fields } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { ACI_439_WIRE, COMMON_PRACTICE, WRI_STYLES } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { DIAMETER_STYLES } from './sources';
 import {
   GAUGE_NAMES,
@@ -86,7 +87,7 @@ const STEEL = constant(() => density('490 pcf'));
 function wiresOf({ spacing: s, wire: a }: WireRun, name: string, pad: Pad): MeshWires {
   const per = (b: Quantity<'length'>): Quantity<'area'> => a.times(b.over(s));
   const areaPerFoot = per(FOOT()).in('in2');
-  pad.step(`steel in a foot of width, ${name}`, 'A = a × b ÷ s', { a, b: FOOT(), s }, areaPerFoot);
+  pad.step(say`steel in a foot of width, ${{ name }}`, 'A = a × b ÷ s', { a, b: FOOT(), s }, areaPerFoot);
   return {
     spacing: s,
     wireArea: a,
@@ -107,7 +108,7 @@ export function styleWeight(style: WireStyle, pad?: Pad): Quantity<'mass-per-are
   pad?.step('weight of the wires', 'u = (a ÷ s + c ÷ t) × D', values, u);
   pad?.assume({
     name: 'weight',
-    value: u.format(),
+    value: u,
     because: 'no weight is published for this style; the wires of a wide sheet at 490 lb/ft3, without edges',
     override: 'Ask the maker',
     source: COMMON_PRACTICE,

@@ -8,6 +8,7 @@ import { area, constant, length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
 import type { Caution } from '../reckoning/result';
+import { say } from '../reckoning/words';
 import { abovePair, type LengthPair, lengthPair, namedLike } from './common';
 import { WIRE_SUPPORTS_BY_SIZE } from './mat-sources';
 import type { WireStyle } from './wire';
@@ -38,7 +39,7 @@ export function meshSupportsFor(style: WireStyle | undefined): LengthPair {
 const meshSupportsFarApart = (limit: Length, actual: Length): Caution => ({
   code: 'supports-far-apart',
   severity: 'warning',
-  sentence: `supports farther apart than ${limit.format()} let mesh of this wire sag to the ground under foot; set more chairs`,
+  ...say`supports farther apart than ${{ limit }} let mesh of this wire sag to the ground under foot; set more chairs`,
   limit,
   actual,
   source: WIRE_SUPPORTS_BY_SIZE,
@@ -60,7 +61,7 @@ export function meshSupportsOf(
   const apart = namedLike(light ? NEAR() : LIGHT(), like);
   pad.assume({
     name: 'supports',
-    value: apart.format(),
+    value: apart,
     because: light ? 'chairs under wire below W4' : 'chairs that hold mesh when people walk on it',
     override: 'Give supports',
     source: WIRE_SUPPORTS_BY_SIZE,

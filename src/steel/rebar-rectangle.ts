@@ -15,6 +15,7 @@ import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../rec
 import { type Limit, withinTimes } from '../reckoning/limits';
 import { COVER, PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
+import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, diameterOf, weightOf } from './bars';
 import { EXPOSURES, type Exposure } from './cover';
 import { CUT_TO, LAP, MAT_SPACING, STOCK_LENGTH, SUPPORTS_APART } from './mat-ordinary';
@@ -186,7 +187,7 @@ interface Laid {
 
 function runOf({ name, side: a, lines, lap: l }: Run, { cover: c, stock: S }: Laid, pad: Pad): BarRun {
   const N = a.minus(c.times(TWO()));
-  pad.step(`length of a line ${name}`, 'N = a − 2 × c', { a, c }, N);
+  pad.step(say`length of a line ${{ name }}`, 'N = a − 2 × c', { a, c }, N);
   const [k, barPerLine] = piecesOf(N, S, l, pad, name);
   return { lines: lines.lines, lineLength: N, pieces: k, barPerLine, evenSpacing: lines.evenSpacing };
 }
@@ -195,9 +196,9 @@ function piecesOf(N: Length, S: Length, l: Length, pad: Pad, name: string): [Cou
   if (!N.greaterThan(S)) return [ONE(), N];
   const [far, step] = [N.minus(l), S.minus(l)];
   const k = wholeNumber(Math.round(far.upTo(step).over(step).toNumber(':1')));
-  pad.step(`pieces in a line ${name}`, 'k = ceil((N − l) ÷ (S − l))', { N, l, S }, k);
+  pad.step(say`pieces in a line ${{ name }}`, 'k = ceil((N − l) ÷ (S − l))', { N, l, S }, k);
   const bar = N.plus(l.times(k.minus(ONE())));
-  pad.step(`bar in a line ${name}`, 'b = N + (k − 1) × l', { N, k, l }, bar);
+  pad.step(say`bar in a line ${{ name }}`, 'b = N + (k − 1) × l', { N, k, l }, bar);
   return [k, bar];
 }
 

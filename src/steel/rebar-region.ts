@@ -14,6 +14,7 @@ import * as cautions from '../reckoning/cautions';
 import { wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, TIE_WIRE_COURSE } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { type Alike, added, grouped, keyOf, listFigures, marked } from './bar-list';
 import { type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
 import { abovePair, namedLike } from './common';
@@ -91,7 +92,7 @@ export function tieWireFor(ties: Count, { wirePerTie, wireWeight }: Wire, pad: P
   ] as const;
   for (const [name, given, value, because] of usual) {
     if (given) continue;
-    pad.assume({ name, value: value.format(), because, override: `Give ${name}`, source: TIE_WIRE_COURSE });
+    pad.assume({ name, value: value, because, override: say`Give ${{ name }}`, source: TIE_WIRE_COURSE });
   }
   return pad.step('tie wire', 'W = t × w × q', { t: ties, w, q }, w.times(ties).times(q));
 }
@@ -103,7 +104,7 @@ function assumeUsual(input: ParsedRegion, { like }: Ground, pad: Pad): void {
   ] as const;
   for (const [name, value, because] of usual) {
     if (input[name] || input.cornerBars?.sign() === 0) continue;
-    pad.assume({ name, value: value.format(), because, override: `Give ${name}`, source: COMMON_PRACTICE });
+    pad.assume({ name, value: value, because, override: say`Give ${{ name }}`, source: COMMON_PRACTICE });
   }
   if (input.edgeBars === undefined) {
     pad.assume({

@@ -286,7 +286,7 @@ function hooksOf(given: Length | undefined, like: Length, pad: Pad): Length {
   const hooks = namedLike(USUAL_HOOKS(), like);
   pad.assume({
     name: 'ties.hooks',
-    value: hooks.format(),
+    value: hooks,
     because: 'two hooks that hold the tie closed',
     override: 'Give ties.hooks as the bars are bent',
     source: COMMON_PRACTICE,

@@ -20,6 +20,7 @@ import { choice, fields, kinds, maybe, quantity, wholeNumber, word } from '../re
 import { CONCRETE_DENSITY, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ACI_318_RATIO, COMMON_PRACTICE, CRSI_BARS, CRSI_DRAG, WRI_STYLES } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { BAR_GRADES, type BarGrade, type BarSize, sectionOf } from './bars';
 import { steelGoverned } from './cautions';
 import {
@@ -193,8 +194,8 @@ function ratioFor(input: ByRatio, pad: Pad): Quantity<'ratio'> {
   const r = ratio(gradeRatio(grade));
   pad.assume({
     name: 'ratio',
-    value: r.format(),
-    because: `shrinkage and temperature steel of grade ${grade}`,
+    value: r,
+    because: say`shrinkage and temperature steel of grade ${{ grade }}`,
     override: 'Give ratio from the plans',
     source: ACI_318_RATIO,
   });
@@ -211,7 +212,7 @@ function limitFor({ thickness: t, spacingLimit }: ByRatio | ByDrag, pad: Pad): L
   pad.step('widest spacing', 's = min(5 × t, w)', { t, w }, limit);
   pad.assume({
     name: 'spacingLimit',
-    value: limit.format(),
+    value: limit,
     because:
       'the lesser of 5 thicknesses and 18 in: bars farther apart hold no crack tight, however little is needed',
     override: 'Give spacingLimit from the plans',
@@ -250,7 +251,7 @@ function assumeDrag(input: ByDrag, stress: Quantity<'pressure'>, pad: Pad): void
   ] as const;
   for (const [name, value, because, source] of usual) {
     if (input[name] || (name === 'yieldStrength' && input.stress)) continue;
-    pad.assume({ name, value: value.format(), because, override: `Give ${name}`, source });
+    pad.assume({ name, value: value, because, override: say`Give ${{ name }}`, source });
   }
 }
 

@@ -6,6 +6,7 @@
  * ground are held from its middle to the upper third; lower than that they want the 3 in of concrete that is cast
  * against earth, for which a slab of 4 in or 5 in has no room.
  */
+
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
@@ -15,6 +16,7 @@ import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckon
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ACI_318_COVER, COMMON_PRACTICE, WIRE_SUPPORTS } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, diameterOf } from './bars';
 import * as cautions from './cautions';
 import { abovePair, belowPair, type LengthPair, lengthPair, namedLike } from './common';
@@ -112,7 +114,7 @@ function coverDue(input: Parsed, pad: Pad): LengthPair {
   if (!bar && steel === 'bars' && layer.greaterThan(SURELY_SMALL())) {
     pad.assume({
       name: 'bar',
-      value: layer.format(),
+      value: layer,
       because: 'the whole layer counts as one bar',
       override: 'Give bar where two cross in the layer',
       source: ACI_318_COVER,
@@ -136,7 +138,7 @@ function heedSupports(input: Parsed, coverBottom: Length, pad: Pad): void {
   else if (!supports) {
     pad.assume({
       name: 'supports',
-      value: `chairs or blocks at most ${namedLike(due, input.thickness).format()} apart`,
+      value: say`chairs or blocks at most ${{ apart: namedLike(due, input.thickness) }} apart`,
       because: 'the steel stays at its height only where it is held there during the pour',
       override: 'Give supports, or onGround where there are none',
       source: input.steel === 'mesh' ? WIRE_SUPPORTS : COMMON_PRACTICE,

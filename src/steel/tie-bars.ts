@@ -60,7 +60,7 @@ function dragSpacing(input: TieInput, B: Length, bar: AnyBarSize, pad: Pad): Len
     ['stress', f, 'two thirds of the yield strength of grade 60'],
   ] as const) {
     if (!input[name])
-      pad.assume({ name, value: value.format(), because, override: overridden(name), source: CRSI_DRAG });
+      pad.assume({ name, value: value, because, override: overridden(name), source: CRSI_DRAG });
   }
   const { thickness: t } = input;
   const D = CONCRETE();
@@ -91,7 +91,7 @@ function spacingOf(input: TieInput, most: Length | undefined, pad: Pad): Length 
     spacing === usual ? 'tie bars are usually so far apart' : 'rounded down from what drag allows';
   pad.assume({
     name: 'spacing',
-    value: spacing.format(),
+    value: spacing,
     because,
     override: overridden('spacing'),
     source: TIE_BARS,
@@ -111,7 +111,7 @@ export function tieOf(input: TieInput, pad: Pad): Tie {
     const because = 'half of it bonded on each side';
     pad.assume({
       name: 'length',
-      value: long.format(),
+      value: long,
       because,
       override: overridden('length'),
       source: TIE_BARS,

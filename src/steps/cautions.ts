@@ -6,6 +6,7 @@
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
 import type { Source } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import type { StepLimits } from './rules';
 import * as sources from './sources';
 
@@ -20,7 +21,7 @@ const inFamily = (limit: Length, actual: Length): Length =>
 export const steepRiser = ({ where, source }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'riser-too-high',
   severity: 'warning',
-  sentence: `a riser higher than ${inFamily(limit, actual).format()} is not allowed ${where}; people trip on it. Check the local code`,
+  ...say`a riser higher than ${{ limit: inFamily(limit, actual) }} is not allowed ${{ where }}; people trip on it. Check the local code`,
   limit: inFamily(limit, actual),
   actual,
   source,
@@ -29,7 +30,7 @@ export const steepRiser = ({ where, source }: StepLimits, limit: Length, actual:
 export const riserAtLimit = ({ source }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'riser-near-limit',
   severity: 'note',
-  sentence: `the riser lies between ${limit.format('in')} and the 180 mm that the same rule gives in metric; ask which of the two is enforced, or add a riser`,
+  ...say`the riser lies between ${{ limit: limit.in('in') }} and the 180 mm that the same rule gives in metric; ask which of the two is enforced, or add a riser`,
   limit: inFamily(limit, actual),
   actual,
   source,
@@ -38,7 +39,7 @@ export const riserAtLimit = ({ source }: StepLimits, limit: Length, actual: Leng
 export const lowRiser = ({ lowestSource }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'riser-too-low',
   severity: 'warning',
-  sentence: `a riser lower than ${inFamily(limit, actual).format()} is easily overlooked; people trip on it. Check the local code`,
+  ...say`a riser lower than ${{ limit: inFamily(limit, actual) }} is easily overlooked; people trip on it. Check the local code`,
   limit: inFamily(limit, actual),
   actual,
   source: lowestSource,
@@ -47,7 +48,7 @@ export const lowRiser = ({ lowestSource }: StepLimits, limit: Length, actual: Le
 export const narrowTread = ({ where, source }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'tread-too-narrow',
   severity: 'warning',
-  sentence: `a tread narrower than ${inFamily(limit, actual).format()} is not allowed ${where}; people miss it. Check the local code`,
+  ...say`a tread narrower than ${{ limit: inFamily(limit, actual) }} is not allowed ${{ where }}; people miss it. Check the local code`,
   limit: inFamily(limit, actual),
   actual,
   source,
@@ -56,8 +57,7 @@ export const narrowTread = ({ where, source }: StepLimits, limit: Length, actual
 export const handrail = (limit: Count, actual: Count): Caution => ({
   code: 'handrail',
   severity: 'warning',
-  sentence:
-    'a flight of four or more risers needs a handrail on one side at least, 34 in to 38 in (0.86 m to 0.97 m) above the nosings; plan its anchors before the pour and check the local code',
+  says: 'a flight of four or more risers needs a handrail on one side at least, 34 in to 38 in (0.86 m to 0.97 m) above the nosings; plan its anchors before the pour and check the local code',
   limit,
   actual,
   source: sources.IRC_HANDRAILS,
@@ -66,8 +66,7 @@ export const handrail = (limit: Count, actual: Count): Caution => ({
 export const handrails = (limit: Count, actual: Count): Caution => ({
   code: 'handrail',
   severity: 'warning',
-  sentence:
-    'here every flight needs handrails on both sides, however few its risers; plan their anchors before the pour and check the local code',
+  says: 'here every flight needs handrails on both sides, however few its risers; plan their anchors before the pour and check the local code',
   limit,
   actual,
   source: sources.PUBLIC_HANDRAILS,
@@ -76,7 +75,7 @@ export const handrails = (limit: Count, actual: Count): Caution => ({
 export const guard = (height: string, source: Source, limit: Length, actual: Length): Caution => ({
   code: 'guard',
   severity: 'warning',
-  sentence: `open sides more than ${inFamily(limit, actual).format()} above the ground, measured to the lowest point within 36 in (0.9 m) of the edge, need a guard ${height} high; plan its anchors before the pour and check the local code`,
+  ...say`open sides more than ${{ limit: inFamily(limit, actual) }} above the ground, measured to the lowest point within 36 in (0.9 m) of the edge, need a guard ${{ height }} high; plan its anchors before the pour and check the local code`,
   limit: inFamily(limit, actual),
   actual,
   source,
@@ -85,7 +84,7 @@ export const guard = (height: string, source: Source, limit: Length, actual: Len
 export const tallFlight = (source: Source, limit: Length, actual: Length): Caution => ({
   code: 'flight-too-tall',
   severity: 'warning',
-  sentence: `one flight may rise at most ${inFamily(limit, actual).format()} by the edition commonly quoted: part it by a landing as wide as the flight and at least 36 in (0.9 m) deep, and lay out each flight for itself. Check the local code`,
+  ...say`one flight may rise at most ${{ limit: inFamily(limit, actual) }} by the edition commonly quoted: part it by a landing as wide as the flight and at least 36 in (0.9 m) deep, and lay out each flight for itself. Check the local code`,
   limit: inFamily(limit, actual),
   actual,
   source,
@@ -94,15 +93,14 @@ export const tallFlight = (source: Source, limit: Length, actual: Length): Cauti
 export const noStepLayout: Caution = {
   code: 'no-layout',
   severity: 'stop',
-  sentence:
-    'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official',
+  says: 'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official',
   source: sources.CLOSED_FORM,
 };
 
 export const shortLanding = (limit: Length, actual: Length): Caution => ({
   code: 'landing-too-short',
   severity: 'warning',
-  sentence: `a landing at a door is usually at least ${inFamily(limit, actual).format()} deep in the way of travel, and no narrower than the door; check the local code`,
+  ...say`a landing at a door is usually at least ${{ limit: inFamily(limit, actual) }} deep in the way of travel, and no narrower than the door; check the local code`,
   limit: inFamily(limit, actual),
   actual,
   source: sources.MCGRAW_STEPS,
@@ -111,8 +109,7 @@ export const shortLanding = (limit: Length, actual: Length): Caution => ({
 export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
   code: 'door-swings-over-steps',
   severity: 'warning',
-  sentence:
-    'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards',
+  says: 'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards',
   limit: inFamily(limit, actual),
   actual,
   source: sources.COMMON_PRACTICE,
@@ -121,7 +118,7 @@ export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
 export const highThreshold = (source: Source, limit: Length, actual: Length): Caution => ({
   code: 'threshold-too-high',
   severity: 'warning',
-  sentence: `the drop from threshold to landing is more than ${inFamily(limit, actual).format()}, commonly the most at such a door; raise the landing, and check the local code`,
+  ...say`the drop from threshold to landing is more than ${{ limit: inFamily(limit, actual) }}, commonly the most at such a door; raise the landing, and check the local code`,
   limit: inFamily(limit, actual),
   actual,
   source,
@@ -130,7 +127,7 @@ export const highThreshold = (source: Source, limit: Length, actual: Length): Ca
 export const lowThreshold = (limit: Length, actual: Length): Caution => ({
   code: 'little-freeboard',
   severity: 'warning',
-  sentence: `the surface is less than ${inFamily(limit, actual).format()} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
+  ...say`the surface is less than ${{ limit: inFamily(limit, actual) }} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
   limit: inFamily(limit, actual),
   actual,
   source: sources.MCGRAW_STEPS,
@@ -139,7 +136,7 @@ export const lowThreshold = (limit: Length, actual: Length): Caution => ({
 export const steepTreads = (limit: Slope, actual: Slope): Caution => ({
   code: 'treads-too-steep',
   severity: 'warning',
-  sentence: `treads and landings steeper than ${limit.format()} are usually not allowed; feet slide off them. Check the local code`,
+  ...say`treads and landings steeper than ${{ limit }} are usually not allowed; feet slide off them. Check the local code`,
   limit,
   actual,
   source: sources.CC_STEPS,
@@ -148,7 +145,7 @@ export const steepTreads = (limit: Slope, actual: Slope): Caution => ({
 export const levelTreads = (limit: Slope, actual: Slope): Caution => ({
   code: 'treads-hold-water',
   severity: 'warning',
-  sentence: `outdoor treads pitched less than ${limit.format()} hold water, which freezes`,
+  ...say`outdoor treads pitched less than ${{ limit }} hold water, which freezes`,
   limit,
   actual,
   source: sources.PCA_DRAINAGE,
@@ -157,7 +154,7 @@ export const levelTreads = (limit: Slope, actual: Slope): Caution => ({
 export const unevenRisers = (limit: Length, actual: Length): Caution => ({
   code: 'uneven-risers',
   severity: 'warning',
-  sentence: `risers of one flight may differ by at most ${inFamily(limit, actual).format()}; people trip on the odd one. Correct the forms before the pour`,
+  ...say`risers of one flight may differ by at most ${{ limit: inFamily(limit, actual) }}; people trip on the odd one. Correct the forms before the pour`,
   limit: inFamily(limit, actual),
   actual,
   source: sources.CC_STEP_TOLERANCE,
@@ -166,8 +163,7 @@ export const unevenRisers = (limit: Length, actual: Length): Caution => ({
 export const frostUnderSteps = (limit: Count, actual: Count): Caution => ({
   code: 'frost-depth',
   severity: 'note',
-  sentence:
-    'steps of three risers or more are usually founded below the frost line, so that they do not heave away from the door; the local building department gives the depth',
+  says: 'steps of three risers or more are usually founded below the frost line, so that they do not heave away from the door; the local building department gives the depth',
   limit,
   actual,
   source: sources.MCGRAW_STEPS,

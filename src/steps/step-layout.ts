@@ -208,7 +208,7 @@ function pitchFor(pitch: Slope | undefined, pad: Pad): Slope {
   if (pitch) return pitch;
   pad.assume({
     name: 'pitch',
-    value: USUAL_PITCH().format(),
+    value: USUAL_PITCH(),
     because: 'outdoor treads and landings shed water at about 2%',
     override: 'Give pitch; 0% for level treads',
     source: MCGRAW_STEPS,

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import Qty from 'js-quantities';
 import { describe, expect, it } from 'vitest';
 import { type BaseMaterial, baseTonnage, mass } from '../../src/index';
+import { valueText, wordsText } from '../../src/report/view';
 import { runs } from '../support/effort';
 
 const n = (min: number, max: number) => fc.integer({ min, max });
@@ -132,8 +133,8 @@ describe('base-tonnage', () => {
       const shown = assumed.filter(({ name }) => name.endsWith('Density'));
       expect(shown.map(({ name }) => name)).toEqual(['compactedDensity', 'looseDensity']);
       for (const { value, because } of shown) {
-        const [, from, to] = /: (\d+) to (\d+) pcf/.exec(because) ?? [];
-        const used = Number.parseFloat(value);
+        const [, from, to] = /: (\d+) to (\d+) pcf/.exec(wordsText(because)) ?? [];
+        const used = Number.parseFloat(valueText(value));
         expect(used).toBeGreaterThanOrEqual(Number(from));
         expect(used).toBeLessThanOrEqual(Number(to));
       }

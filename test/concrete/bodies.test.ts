@@ -15,6 +15,7 @@ import {
   type WallInput,
   wallVolume,
 } from '../../src/index';
+import { wordsText } from '../../src/report/view';
 import { runs } from '../support/effort';
 
 const n = (min: number, max: number) => fc.integer({ min, max });
@@ -509,8 +510,9 @@ describe('frost', () => {
     const deep = { form: 'pad', length: '2 ft', width: '2 ft', depth: '1 ft', founded: '4 ft' } as const;
     const high = { ...deep, founded: '1 ft' } as const;
     const sentence = (footings: readonly FootingInput[]) =>
-      footingVolume({ footings, frostDepth: '3 ft' }).cautions.find(({ code }) => code === 'above-frost')
-        ?.sentence;
+      footingVolume({ footings, frostDepth: '3 ft' })
+        .cautions.filter(({ code }) => code === 'above-frost')
+        .map((caution) => wordsText(caution))[0];
     expect(sentence([deep, high])).toContain('footing 2 is founded');
     expect(sentence([deep, deep])).toBeUndefined();
   });

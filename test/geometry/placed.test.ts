@@ -1,7 +1,6 @@
 /** Corners in their places: each shape against the measurements it was given by, and against closed forms. */
 
 import { describe, expect, it } from 'vitest';
-import * as z from 'zod/v4/core';
 import { edgesOf } from '../../src/geometry/arc';
 import { centroidOf } from '../../src/geometry/centroid';
 import { extremePoints } from '../../src/geometry/extent';
@@ -12,9 +11,10 @@ import { type Corner, cornersOf, doubleArea } from '../../src/geometry/polygon';
 import { CIRCLE_SIDES, circleRing, holeOf, ringOf } from '../../src/geometry/ring';
 import { InputError, length, slabVolume } from '../../src/index';
 import { Decimal } from '../../src/quantity/decimal';
+import { parse } from '../../src/reckoning/fields';
 import { seeded } from '../support/outlines';
 
-const read = (input: OutlineInput) => z.parse(outline(), input);
+const read = (input: OutlineInput) => parse(outline(), input).value;
 const cornersFor = (input: OutlineInput): Corner[] => ringOf(read(input));
 const pair = ({ x, y }: Corner): [number, number] => [x.toNumber(), y.toNumber()];
 const near = (rows: readonly (readonly number[])[]) =>

@@ -176,7 +176,7 @@ describe('yards that do not drain', () => {
     for (let seed = 1; seed <= runs(300); seed += 1) {
       const site = yard(seed);
       const { figures, cautions, working } = gradeCorrection(yardInput(site));
-      for (const step of working) expect(disagreement(step), step.what).toBeLessThan(6e-3);
+      for (const step of working) expect(disagreement(step), step.says).toBeLessThan(6e-3);
       for (const { spot, raise } of figures.moves) {
         const at = site.rows[Number(spot.slice(1))] as Row;
         expect(at[1] === 0 && raise !== undefined, `yard ${seed}`).toBe(false);

@@ -1,8 +1,11 @@
 /** Values out of the ordinary: read, reckoned with, and asked about. */
+
 import { describe, expect, it } from 'vitest';
+import type { Caution } from '../../src/index';
 import { define } from '../../src/reckoning/calculation';
 import { fields, list, maybe, quantity } from '../../src/reckoning/fields';
 import * as ORDINARY from '../../src/reckoning/ordinary';
+import { wordsText } from '../../src/report/view';
 
 const calculation = define({
   id: 'echo',
@@ -27,9 +30,10 @@ const calculation = define({
 function asked(input: unknown): string[] {
   const attempt = calculation.attempt(input);
   if (!attempt.ok) throw attempt.error;
-  return attempt.result.cautions.map(({ code, input: path, sentence }) => {
+  return attempt.result.cautions.map((caution) => {
+    const { code, input: path } = caution;
     expect(code).toBe('unusual');
-    return `${path}: ${/Was (.*) meant/.exec(sentence)?.[1] ?? 'no slip named'}`;
+    return `${path}: ${/Was (.*) meant/.exec(wordsText(caution))?.[1] ?? 'no slip named'}`;
   });
 }
 
@@ -70,9 +74,11 @@ describe('a value out of the ordinary', () => {
 
   it('shows the range in the units of the value, and keeps the value', () => {
     const result = calculation({ thickness: '1.5 m' });
-    expect(result.cautions[0]?.sentence).toContain('from 50 mm to 450 mm');
+    expect(wordsText(result.cautions[0] as Caution)).toContain('from 50 mm to 450 mm');
     expect(result.cautions[0]?.limit?.format()).toBe('450 mm');
-    expect(calculation({ thickness: '5 ft' }).cautions[0]?.sentence).toContain('from 2 in to 18 in');
+    expect(wordsText(calculation({ thickness: '5 ft' }).cautions[0] as Caution)).toContain(
+      'from 2 in to 18 in',
+    );
     expect((result.figures as { thickness: { format(): string } }).thickness.format()).toBe('1.5 m');
   });
 

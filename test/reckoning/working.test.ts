@@ -5,6 +5,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { catalog } from '../../src/catalog/index';
+import { stepText } from '../../src/report/view';
 import { evaluated } from '../support/evaluate';
 import { goodInputs } from '../support/inputs';
 
@@ -48,7 +49,7 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
     for (const input of inputs) {
       const attempt = entry.attempt(input);
       if (!attempt.ok) throw attempt.error;
-      for (const step of attempt.result.working) {
+      for (const step of attempt.result.working.map((one) => stepText(one))) {
         steps += 1;
         const put = evaluated(step.put);
         expect(Number.isFinite(put), `${step.put} in ${id}`).toBe(true);
@@ -62,7 +63,7 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
     for (const input of inputs) {
       const attempt = entry.attempt(input);
       if (!attempt.ok) throw attempt.error;
-      for (const { formula, put } of attempt.result.working) {
+      for (const { formula, put } of attempt.result.working.map((one) => stepText(one))) {
         expect(formula).toMatch(/^[A-Za-z]\w* = \S/);
         const words = put.match(/[A-Za-z]+/g) ?? [];
         const functions = ['min', 'max', 'ceil', 'floor', 'tan', 'atan', 'abs', 'hypot', 'sin', 'cos'];

@@ -10,6 +10,7 @@ import {
   type RebarRegionInput,
   rebarLayout,
 } from '../../src/index';
+import { valueText, wordsText } from '../../src/report/view';
 import { runs } from '../support/effort';
 import { clippedLines } from './clipped';
 import { type Plan, polygonOf, randomPlan, randoms, type Spot } from './outlines';
@@ -305,7 +306,7 @@ describe('cautions of mats', () => {
       faceCover: '20 mm',
       supports: '2 m',
     });
-    const text = [...cautions.map((c) => c.sentence), ...assumed.map((a) => a.value)].join(' ');
+    const text = [...cautions.map((c) => wordsText(c)), ...assumed.map((a) => valueText(a.value))].join(' ');
     expect(text).not.toMatch(/\d (in|ft)\b(?! or)/);
     expect(cautions.length).toBeGreaterThan(3);
   });

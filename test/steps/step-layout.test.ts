@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { length, stepLayout } from '../../src/index';
+import { wordsText } from '../../src/report/view';
 import { runs } from '../support/effort';
 import { disagreement } from '../support/working';
 
@@ -98,7 +99,7 @@ describe('step-layout', () => {
 
   it('reads its limits in the units of the job', () => {
     const { cautions } = stepLayout({ totalRise: '900 mm', risers: 4, tread: '240 mm', landing: '0.8 m' });
-    const texts = cautions.map(({ sentence, limit }) => `${sentence} ${limit?.format() ?? ''}`);
+    const texts = cautions.map((one) => `${wordsText(one)} ${one.limit?.format() ?? ''}`);
     expect(texts.find((text) => text.startsWith('open sides'))).toMatch(/more than 762 mm/);
     expect(cautions.filter(({ limit }) => limit?.dimension === 'length').length).toBeGreaterThan(2);
     for (const { limit } of cautions)
@@ -126,7 +127,7 @@ describe('step-layout', () => {
   it('names the code whose limits it goes by', () => {
     const sentences = (rules: 'dwelling' | 'accessible' | 'public'): string[] =>
       stepLayout({ totalRise: '16 in', risers: 2, tread: '9 in', rules }).cautions.map(
-        ({ sentence, source }) => `${sentence} (${source.title})`,
+        (one) => `${wordsText(one)} (${one.source.title})`,
       );
     expect(sentences('dwelling').filter((text) => /dwelling/.test(text))).toHaveLength(2);
     for (const rules of ['accessible', 'public'] as const) {

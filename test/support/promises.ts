@@ -2,6 +2,7 @@
 import type { CatalogEntry } from '../../src/catalog/index';
 import { canonicalValue, isQuantity, type Quantity, systemOfQuantity } from '../../src/quantity/quantity';
 import type { Assumption } from '../../src/reckoning/result';
+import { valueText } from '../../src/report/view';
 import { UNITS } from './fuzz/units';
 
 export type Result = Extract<ReturnType<CatalogEntry['attempt']>, { ok: true }>['result'];
@@ -75,12 +76,12 @@ const WORDS: Readonly<Record<string, readonly unknown[]>> = {
   'class B': ['B'],
 };
 
-/** How an assumed value may be meant as input: as shown, as a number, by what the word stands for. */
-const readingsOf = (value: string): readonly unknown[] => [
-  value,
-  ...(/^\d+ (each|sides)$/.test(value) ? [Number.parseInt(value, 10)] : []),
-  ...(WORDS[value] ?? []),
-];
+/** How an assumed value may be meant as input: the quantity or its number, or what the word stands for. */
+function readingsOf(value: Assumption['value']): readonly unknown[] {
+  if (isQuantity(value)) return [{ ...value }, ...(value.dimension === 'count' ? [Number(value.value)] : [])];
+  const text = valueText(value);
+  return [text, ...(/^\d+ sides$/.test(text) ? [Number.parseInt(text, 10)] : []), ...(WORDS[text] ?? [])];
+}
 
 /** What comes of giving an assumed value; nothing where it is not one value of the input. */
 export function openly(entry: CatalogEntry, input: unknown, { name, value }: Assumption): Result | undefined {

@@ -1,6 +1,7 @@
 /** Evaluates printed steps of working with mathjs, as a second opinion on the arithmetic. */
 import { evaluate } from 'mathjs';
 import type { Step } from '../../src/index';
+import { stepText } from '../../src/report/view';
 
 /** SI factor of each unit that a printed step may carry. */
 const FACTORS: Readonly<Record<string, number>> = {
@@ -64,7 +65,8 @@ function plainNumbers(text: string): string {
 }
 
 /** How far the printed outcome is off the evaluated expression, relative to the larger of both. */
-export function disagreement({ put, gives }: Step): number {
+export function disagreement(step: Step): number {
+  const { put, gives } = stepText(step);
   const [found, printed] = [evaluate(plainNumbers(put)), evaluate(plainNumbers(gives))] as [number, number];
   return Math.abs(found - printed) / Math.max(Math.abs(found), Math.abs(printed), 0.05);
 }

@@ -3,18 +3,17 @@ import { constant, length } from '../../quantity/make';
 import type { Quantity } from '../../quantity/quantity';
 import type { Caution } from '../../reckoning/result';
 import { CLOSED_FORM, COMMON_PRACTICE, IRC_DRAINAGE } from '../../reckoning/source';
+import { NO_WORDS, say } from '../../reckoning/words';
 import { BLEED_WATER, DUSTING, GRINDING, THICKNESS_TOLERANCE } from './sources';
 
 type Length = Quantity<'length'>;
 
 const HALF_INCH = constant(() => length('1/2 in'));
 
-const listed = (names: readonly string[]): string => names.join(', ');
-
 export const buildingRaised = (spots: readonly string[], line: string, actual: Length): Caution => ({
   code: 'building-raised',
   severity: 'stop',
-  sentence: `concrete would be raised at ${line} (${listed(spots)}): that buries the sill or the siding and leads water to the door. Leave the building's edge as it is and strike off what lies before it`,
+  ...say`concrete would be raised at ${{ line }} (${{ spots }}): that buries the sill or the siding and leads water to the door. Leave the building's edge as it is and strike off what lies before it`,
   limit: actual.minus(actual),
   actual,
   source: IRC_DRAINAGE,
@@ -23,15 +22,15 @@ export const buildingRaised = (spots: readonly string[], line: string, actual: L
 export const blocked = (names: readonly string[]): Caution => ({
   code: 'correction-blocked',
   severity: 'stop',
-  sentence: `no correction of the wet concrete will do, these cannot be met together: ${names.join('; ')}. Stop placing there: take concrete out and reset the forms or the base, or change one of these with whoever answers for the plans`,
+  ...say`no correction of the wet concrete will do, these cannot be met together: ${{ names }}. Stop placing there: take concrete out and reset the forms or the base, or change one of these with whoever answers for the plans`,
   source: CLOSED_FORM,
 });
 
 export const stillNotDrained = (verdict: string, where: readonly string[]): Caution => ({
   code: 'still-not-drained',
   severity: 'stop',
-  sentence: `after these moves the surface still does not drain, ${verdict}${
-    where.length > 0 ? `: at ${where.join('; ')}` : ''
+  ...say`after these moves the surface still does not drain, ${{ verdict }}${
+    where.length > 0 ? say`: at ${{ where }}` : NO_WORDS
   }. Do not finish it so: free more spots, give it a drain or another way out, or reset the forms`,
   source: IRC_DRAINAGE,
 });
@@ -39,7 +38,7 @@ export const stillNotDrained = (verdict: string, where: readonly string[]): Caut
 export const thicknessUnknown = (spots: readonly string[], limit: Length, actual: Length): Caution => ({
   code: 'thickness-unknown',
   severity: actual.greaterThan(HALF_INCH()) ? 'stop' : 'warning',
-  sentence: `more than ${limit.format()} is struck off at ${listed(spots)}, where no thickness is given: probe the depth first and give it, so that the thickness of the plans is left. A 4 in slab that loses more than 1/2 in is thinner than most codes allow`,
+  ...say`more than ${{ limit }} is struck off at ${{ spots }}, where no thickness is given: probe the depth first and give it, so that the thickness of the plans is left. A 4 in slab that loses more than 1/2 in is thinner than most codes allow`,
   limit,
   actual,
   source: THICKNESS_TOLERANCE,
@@ -48,7 +47,7 @@ export const thicknessUnknown = (spots: readonly string[], limit: Length, actual
 export const thinAlready = (spots: readonly string[], limit: Length, actual: Length): Caution => ({
   code: 'thin-already',
   severity: 'warning',
-  sentence: `the slab is thinner than ${limit.format()} at ${listed(spots)} before anything is moved: nothing is struck off there; lower the base or raise the forms if the plans ask for more`,
+  ...say`the slab is thinner than ${{ limit }} at ${{ spots }} before anything is moved: nothing is struck off there; lower the base or raise the forms if the plans ask for more`,
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -57,23 +56,21 @@ export const thinAlready = (spots: readonly string[], limit: Length, actual: Len
 export const afterBullFloat: Caution = {
   code: 'after-bull-float',
   severity: 'warning',
-  sentence:
-    'the surface has been bull-floated: work at once, before bleed water shows. Cut high spots with a straightedge, loosen low ones and work fresh concrete in, not a skin on top; add no water; bull-float those places again and then wait',
+  says: 'the surface has been bull-floated: work at once, before bleed water shows. Cut high spots with a straightedge, loosen low ones and work fresh concrete in, not a skin on top; add no water; bull-float those places again and then wait',
   source: DUSTING,
 };
 
 export const bleedWater: Caution = {
   code: 'bleed-water',
   severity: 'stop',
-  sentence:
-    'bleed water stands on the concrete: move and add nothing now, it would be worked in and the surface would scale. Wait until it is gone or drag it off; after that high spots can be cut, but nothing can be laid on top',
+  says: 'bleed water stands on the concrete: move and add nothing now, it would be worked in and the surface would scale. Wait until it is gone or drag it off; after that high spots can be cut, but nothing can be laid on top',
   source: BLEED_WATER,
 };
 
 export const concreteSet = (limit: Length, actual: Length): Caution => ({
   code: 'concrete-set',
   severity: 'stop',
-  sentence: `the concrete has set: it can be neither raised nor struck off, and no more than ${limit.format()} is ground off. Break out and replace what is wrong, or have an overlay designed`,
+  ...say`the concrete has set: it can be neither raised nor struck off, and no more than ${{ limit }} is ground off. Break out and replace what is wrong, or have an overlay designed`,
   limit,
   actual,
   source: GRINDING,
@@ -82,7 +79,7 @@ export const concreteSet = (limit: Length, actual: Length): Caution => ({
 export const grinding = (limit: Length, actual: Length): Caution => ({
   code: 'grind-set-concrete',
   severity: 'warning',
-  sentence: `the concrete has set: grind the high spots, nowhere deeper than ${limit.format()}; grind wet or with extraction, the dust harms the lungs`,
+  ...say`the concrete has set: grind the high spots, nowhere deeper than ${{ limit }}; grind wet or with extraction, the dust harms the lungs`,
   limit,
   actual,
   source: GRINDING,
@@ -91,7 +88,7 @@ export const grinding = (limit: Length, actual: Length): Caution => ({
 export const edgeMoved = (spots: readonly string[], line: string, actual: Length): Caution => ({
   code: 'edge-lip',
   severity: 'note',
-  sentence: `the edge at ${line} moves (${listed(spots)}): see that no lip is left there for feet and wheels`,
+  ...say`the edge at ${{ line }} moves (${{ spots }}): see that no lip is left there for feet and wheels`,
   limit: actual.minus(actual),
   actual,
   source: COMMON_PRACTICE,

@@ -6,6 +6,7 @@ import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
 import type { Pad } from '../../reckoning/pad';
 import { COMMON_PRACTICE, IRC_DRAINAGE, IRC_SLAB_THICKNESS, MCGRAW_PATIO } from '../../reckoning/source';
+import { say } from '../../reckoning/words';
 import { limitOf } from '../limits';
 import { distanceTo, type ParsedLine, staysDry } from '../lines';
 import { rate } from '../shapes';
@@ -72,7 +73,7 @@ function settle<T extends Quantity | string>(
 ): T {
   if (given !== undefined) return given;
   const value = typeof usual === 'string' ? usual : usual.format();
-  pad.assume({ name, value, because, override: `Give ${name}`, source });
+  pad.assume({ name, value, because, override: say`Give ${{ name }}`, source });
   return usual;
 }
 

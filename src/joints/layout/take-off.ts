@@ -93,7 +93,7 @@ function passesOf({ depthPerPass }: TakeOffInput, depth: Length, pad: Pad): Coun
   if (!depthPerPass) {
     pad.assume({
       name: 'depthPerPass',
-      value: depth.format(),
+      value: depth,
       because: 'one pass to the full depth',
       override: 'Give depthPerPass where the saw needs more passes',
       source: COMMON_PRACTICE,
@@ -122,7 +122,7 @@ function boardOf({ boardThickness, thickness: t }: TakeOffInput, F: Length, pad:
   if (!boardThickness && F.sign() > 0) {
     pad.assume({
       name: 'boardThickness',
-      value: BOARD().format(),
+      value: BOARD(),
       because: 'the thickness that walks and curbs are specified with',
       override: 'Give boardThickness from the plans',
       source: UFGS_WALK_JOINTS,

@@ -7,6 +7,7 @@ import { InputError, revive } from '../../../src/index';
 import { money } from '../../../src/quantity/money';
 import { isFaulty, isQuantity, type Quantity, readQuantity } from '../../../src/quantity/quantity';
 import { unitIds } from '../../../src/quantity/units';
+import { worksheet } from '../../../src/report/worksheet';
 import type { Chance } from '../relations/random';
 import { someHand, written } from './notation';
 import { poolFor } from './pools';
@@ -134,7 +135,7 @@ function revivalRun(dice: Chance): Outcome {
     const { value: result, ms } = timed(() => revive(input));
     const text = JSON.stringify(result);
     const again = JSON.stringify(revive(text));
-    const sheet = String(result);
+    const sheet = 'figures' in result ? worksheet(result) : String(result);
     const bad = again === text ? undefined : 'read back once more, it differs';
     const nonsense = sheet.includes('[object') ? 'prints nonsense' : undefined;
     const objections = [bad, nonsense].filter((said) => said !== undefined).map((said) => ({ said, input }));

@@ -1,10 +1,11 @@
 /** What must hold of a result: it repeats, goes through JSON, prints in every unit, and its working is true. */
-import { inspect } from 'node:util';
 import { type Figure, Quantity, type Result, revive } from '../../../src/index';
 import { readMoney } from '../../../src/quantity/money';
 import { isFaulty, readQuantity } from '../../../src/quantity/quantity';
 import { unitIds } from '../../../src/quantity/units';
 import { markdownSheet, textSheet } from '../../../src/report/index';
+import { wordsText } from '../../../src/report/view';
+import { worksheet } from '../../../src/report/worksheet';
 import { stepObjection } from './steps';
 
 export type AnyResult = Result<Record<string, Figure>>;
@@ -59,11 +60,12 @@ function printedObjections(result: AnyResult): string[] {
     found.push(quantityObjection(place, q));
   }
   for (const c of result.cautions) {
-    if (c.sentence.length < 8 || c.sentence.length > 600)
-      found.push(`caution of ${c.sentence.length} characters`);
+    const sentence = wordsText(c);
+    if (sentence.length < 8 || sentence.length > 600 || /[{}]/.test(sentence))
+      found.push(`caution of ${sentence.length} characters: ${sentence.slice(0, 80)}`);
     if (c.limit?.dimension !== c.actual?.dimension)
       found.push(`caution ${c.code}: limit and actual differ in kind`);
-    found.push(textObjection(`caution ${c.code}`, c.sentence));
+    found.push(textObjection(`caution ${c.code}`, sentence));
   }
   return found.filter((said) => said !== undefined);
 }
@@ -73,7 +75,7 @@ function revivalObjection(result: AnyResult, text: string): string | undefined {
   const back = revive(text);
   if (JSON.stringify(back) !== text) return 'revived from text, its JSON differs';
   if (JSON.stringify(revive(structuredClone(json))) !== text) return 'revived from a clone, its JSON differs';
-  if (inspect(back) !== inspect(result)) return 'revived, it prints differently';
+  if (worksheet(back) !== worksheet(result)) return 'revived, it prints differently';
   return undefined;
 }
 
@@ -110,6 +112,6 @@ export function resultObjections(result: AnyResult, again: string): string[] {
     found.push(`printing threw ${(error as Error).name}: ${(error as Error).message}`);
   }
   for (const step of result.working.slice(0, STEPS))
-    found.push(tried(`step ${step.put}`, () => stepObjection(step)));
+    found.push(tried(`step ${step.formula}`, () => stepObjection(step)));
   return found.filter((said) => said !== undefined);
 }

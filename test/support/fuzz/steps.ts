@@ -5,6 +5,7 @@
  */
 import { type EvalFunction, parse } from 'mathjs';
 import type { Step } from '../../../src/index';
+import { stepText } from '../../../src/report/view';
 import { inSigns } from '../working';
 import { UNITS } from './units';
 
@@ -108,16 +109,17 @@ function moved(put: Numbers, found: number): number {
 }
 
 /** What is untrue about a printed step, or nothing. */
-export function stepObjection({ what, put, gives }: Step): string | undefined {
+export function stepObjection(step: Step): string | undefined {
+  const { what, put, gives } = stepText(step);
   const numbers = taken(put);
   const found = value(numbers);
   if (!Number.isFinite(found)) return `${what}: ${put} comes to ${found}`;
   const oneIn = /^(-?)1:(\d+(?:\.\d+)?)$/.exec(gives);
   const given = evaluatedFast(gives);
-  const [a, b, step] = oneIn
+  const [a, b, place] = oneIn
     ? [1 / Math.abs(found), Number(oneIn[2]), lastPlace(oneIn[2] as string)]
     : [found, given, roomOf(gives)];
-  const off = Math.abs(a - b) - step * (1 + 1e-6) - Math.abs(b) * 1e-9;
+  const off = Math.abs(a - b) - place * (1 + 1e-6) - Math.abs(b) * 1e-9;
   if (off <= 0 || off <= (oneIn ? b * b : 1) * moved(numbers, found)) return undefined;
   return `${what}: ${put} = ${found}, not ${gives}`;
 }

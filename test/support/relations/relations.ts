@@ -5,6 +5,7 @@
  * Each takes an input that the calculation accepts and makes another of it; both results are compared.
  */
 import { Quantity } from '../../../src/quantity/quantity';
+import { valueText } from '../../../src/report/view';
 import {
   at,
   keysOf,
@@ -117,11 +118,12 @@ function inOtherUnit(q: Quantity): unknown {
 /** Defaults follow what the trade in each system buys, 20 ft or 6 m: another default is another job. */
 function otherDefaults(a: AnyResult, b: AnyResult): boolean {
   if (a.assumed.length !== b.assumed.length) return true;
-  return a.assumed.some(({ name, value }, i) => {
+  return a.assumed.some(({ name, value: assumed }, i) => {
     const other = b.assumed[i];
-    const [p, q] = [measured(value, undefined), measured(other?.value, undefined)];
+    const [value, theirs] = [valueText(assumed), other && valueText(other.value)];
+    const [p, q] = [measured(value, undefined), measured(theirs, undefined)];
     if (p && q) return p.dimension !== q.dimension || p.compareTo(q) !== 0;
-    return name !== other?.name || (/\d/.test(value) && value !== other.value);
+    return name !== other?.name || (/\d/.test(value) && value !== theirs);
   });
 }
 

@@ -1,0 +1,61 @@
+/** The right-hand side of a formula with its numbers put in, as a step of the working is printed. */
+import { ROUND_HALF_UP } from '../quantity/decimal';
+import { withUnit } from '../quantity/format';
+import { canonicalValue, numberShown, type Quantity, unitShown } from '../quantity/quantity';
+import { localized, type View, viewed } from './show';
+
+const WORKING_DIGITS = 10;
+
+/** Where a last digit tips a number up to the next whole one, it must be seen. */
+const TIPPING_DIGITS = 16;
+
+const SIXTY_FOURTHS = 64;
+
+/** As exact as fits on a line: what is put in must come to what is printed. */
+function putText(given: Quantity, digits: number, view: View): string {
+  const q = viewed(given, view);
+  const unit = unitShown(q);
+  if (unit.form === 'one-in' && q.sign() === 0) return q.format();
+  if (unit.form === 'feet-inches') {
+    const inches = canonicalValue(q).times(SIXTY_FOURTHS).div('0.0254');
+    if (inches.isInteger()) return q.format('ft-in', { denominator: SIXTY_FOURTHS });
+  }
+  const number = numberShown(q);
+  const short = number.precision() > digits ? number.toSignificantDigits(digits, ROUND_HALF_UP) : number;
+  return unit.dimension === 'count' ? short.toFixed() : withUnit(short.toFixed(), unit);
+}
+
+/** A formula cut up: text, then a symbol with its power, and so on in turn. */
+type Pieces = readonly string[];
+
+const SYMBOL = /([A-Za-z]\w*[²³]?)/;
+
+const CACHED = 500;
+const cut = new Map<string, Pieces>();
+
+/** The formulas of a library are few; the long sums of an outline are not kept. */
+function piecesOf(formula: string): Pieces {
+  const known = cut.get(formula);
+  if (known) return known;
+  const pieces = formula
+    .slice(formula.indexOf('=') + 1)
+    .trim()
+    .split(SYMBOL);
+  if (cut.size < CACHED && formula.length < 100) cut.set(formula, pieces);
+  return pieces;
+}
+
+const POWER = /[²³]$/;
+
+/** The formula behind its sign of equality, its symbols replaced by what they stand for. */
+export function putIn(formula: string, values: Readonly<Record<string, Quantity>>, view: View = {}): string {
+  const digits = formula.includes('ceil') || formula.includes('floor') ? TIPPING_DIGITS : WORKING_DIGITS;
+  const put = (piece: string): string => {
+    const power = POWER.exec(piece)?.[0] ?? '';
+    const q = values[power ? piece.slice(0, -1) : piece];
+    if (!q) return piece;
+    const text = localized(putText(q, digits, view), view);
+    return power || q.sign() < 0 ? `(${text})${power}` : text;
+  };
+  return piecesOf(formula).map(put).join('');
+}

@@ -1,0 +1,69 @@
+/**
+ * Text made of a result's words: for who reads it, in their units and language.
+ *
+ * A language is a map from each English sentence to its own, places in braces and all; what it does not have stays
+ * English.
+ */
+import { isQuantity, type Quantity } from '../quantity/quantity';
+import type { Assumption, Step } from '../reckoning/parts';
+import type { Param, Words } from '../reckoning/words';
+import { putIn } from './put-in';
+import { localized, type View, viewed } from './show';
+
+export type { Language, View } from './show';
+
+/** A quantity as text; counts go without their unit. */
+export function quantityText(q: Quantity, view: View = {}): string {
+  const text = localized(viewed(q, view).format(), view);
+  return q.dimension === 'count' ? text.replace(/ each$/, '') : text;
+}
+
+/** A word in the language of the view. */
+export const wordText = (word: string, { language }: View = {}): string =>
+  language && Object.hasOwn(language, word) ? (language[word] as string) : word;
+
+function paramText(param: Param, view: View): string {
+  if (isQuantity(param)) return quantityText(param, view);
+  if (typeof param === 'string') return wordText(param, view);
+  if (typeof param === 'number') return String(param);
+  if (Array.isArray(param)) return param.join(', ');
+  return wordsText(param as Words, view);
+}
+
+const PLACE = /\{(\w+)\}/g;
+
+/**
+ * Words as text.
+ *
+ * @param words - a caution, a step, a default's reason: anything that `says` something
+ * @param view - units, marks of numbers and language
+ */
+export const wordsText = ({ says, params = {} }: Words, view: View = {}): string =>
+  wordText(says, view).replace(PLACE, (place, name: string) => {
+    const param = params[name];
+    return param === undefined ? place : paramText(param, view);
+  });
+
+/** What a default came to, as text. */
+export const valueText = (value: Assumption['value'], view: View = {}): string =>
+  isQuantity(value) ? quantityText(value, view) : wordsText(value, view);
+
+/** A step of the working as it is printed. */
+export interface StepText {
+  /** What is computed. */
+  readonly what: string;
+  /** The formula in symbols. */
+  readonly formula: string;
+  /** Its right-hand side with the numbers put in. */
+  readonly put: string;
+  /** What it came to, rounded for show. */
+  readonly gives: string;
+}
+
+/** A step of the working as text. */
+export const stepText = (step: Step, view: View = {}): StepText => ({
+  what: wordsText(step, view),
+  formula: step.formula,
+  put: putIn(step.formula, step.values, view),
+  gives: localized(viewed(step.gives, view).format(), view),
+});
