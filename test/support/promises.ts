@@ -3,6 +3,7 @@ import type { CatalogEntry } from '../../src/catalog/index';
 import { canonicalValue, isQuantity, type Quantity, systemOfQuantity } from '../../src/quantity/quantity';
 import type { Assumption } from '../../src/reckoning/result';
 import { UNITS } from './fuzz/units';
+import { mapLeaves, measured, typed } from './relations/inputs';
 
 export type Result = Extract<ReturnType<CatalogEntry['attempt']>, { ok: true }>['result'];
 type System = 'customary' | 'metric';
@@ -29,6 +30,25 @@ export function systemOfInput(input: unknown): System | undefined {
   if (customary === metric) return undefined;
   return metric ? 'metric' : 'customary';
 }
+
+const OTHER_UNIT: Readonly<Record<string, string>> = {
+  ...{ ft: 'm', in: 'mm', 'ft-in': 'm', yd: 'm', m: 'ft', mm: 'in', cm: 'in' },
+  ...{ ft2: 'm2', in2: 'mm2', yd2: 'm2', m2: 'ft2', mm2: 'in2', cm2: 'in2' },
+  ...{ yd3: 'm3', ft3: 'm3', gal: 'L', m3: 'yd3', L: 'gal' },
+  ...{ lb: 'kg', ton: 'tonne', kg: 'lb', tonne: 'ton' },
+  ...{ pcf: 'kg/m3', 'lb/yd3': 'kg/m3', 'kg/m3': 'pcf', 'lb/ft2': 'kg/m2', 'kg/m2': 'lb/ft2' },
+  ...{ psi: 'kPa', ksi: 'MPa', psf: 'kPa', MPa: 'psi', kPa: 'psi' },
+  ...{ 'in/ft': 'mm/m', 'mm/m': 'in/ft', 'in/h': 'mm/h', 'mm/h': 'in/h', degF: 'degC', degC: 'degF' },
+  ...{ mph: 'km/h', 'km/h': 'mph', 'yd3/h': 'm3/h', 'm3/h': 'yd3/h' },
+};
+
+/** About the same job written in the other system. */
+export const inOtherSystem = (input: unknown): unknown =>
+  mapLeaves(input, (leaf, key) => {
+    const q = measured(leaf, key);
+    const unit = q && OTHER_UNIT[q.toJSON().unit];
+    return q && unit ? typed(String(Number(q.toNumber(unit).toFixed(6))), unit) : leaf;
+  });
 
 type Leaf = Quantity | string | boolean | number;
 
