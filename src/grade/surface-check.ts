@@ -448,10 +448,25 @@ function leastOf(use: GradeUse): {
   return { least: BEYOND(), because: 'the least for outdoor slabs', source: PCA_DRAINAGE };
 }
 
-const assumedValley = (use: GradeUse): { least: Slope; because: string; source: Source } =>
-  isGround(use)
-    ? { least: GRASS_VALLEY(), because: 'the least along a grassed swale', source: GRADING_STANDARDS }
-    : { least: GUTTER(), because: 'the least along a paved gutter', source: GUTTER_LEAST };
+const valleyOf = (use: GradeUse): Slope => (isGround(use) ? GRASS_VALLEY() : GUTTER());
+const valleySource = (use: GradeUse): Source => (isGround(use) ? GRADING_STANDARDS : GUTTER_LEAST);
+
+function assumedValley(use: GradeUse, pad: Pad): Slope {
+  const least = valleyOf(use);
+  pad.assume({
+    name: 'minimumValley',
+    ...(isGround(use)
+      ? {
+          value: `${least.format()}, and ${SWALE().format()} by a building`,
+          because:
+            'the least along a grassed swale; the code asks for more where it keeps water off a building',
+        }
+      : { value: least.format(), because: 'the least along a paved gutter' }),
+    override: 'Give minimumValley',
+    source: valleySource(use),
+  });
+  return least;
+}
 
 /** The default in the units of the input: 10 ft and 3 m are not the same, so only the showing changes. */
 const shownFor = (system: System, usual: () => Length): (() => Length) =>
@@ -470,15 +485,7 @@ function heldTo(input: ParsedSurface, system: System, pad: Pad): Held {
     'the least for outdoor slabs',
     PCA_DRAINAGE,
   );
-  const flow = assumedValley(use);
-  const valley = assumed(
-    pad,
-    'minimumValley',
-    input.minimumValley,
-    () => flow.least,
-    flow.because,
-    flow.source,
-  );
+  const valley = input.minimumValley ?? assumedValley(use, pad);
   return {
     use,
     minimum,
@@ -504,7 +511,7 @@ function heldTo(input: ParsedSurface, system: System, pad: Pad): Held {
     sources: {
       minimum: input.minimum ? GIVEN : least.source,
       beyond: input.minimumBeyond ? GIVEN : PCA_DRAINAGE,
-      valley: input.minimumValley ? GIVEN : flow.source,
+      valley: input.minimumValley ? GIVEN : valleySource(use),
       swale: input.minimumValley ? GIVEN : IRC_DRAINAGE,
       maximum: input.maximum ? GIVEN : (limit.mostSource ?? limit.source),
       pondDepth: input.pondDepth ? GIVEN : COMMON_PRACTICE,

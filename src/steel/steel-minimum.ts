@@ -150,8 +150,9 @@ const CHOICES: readonly BarSize[] = ['#3', '#4', '#5', '#6'];
 function barChoice(bar: BarSize, perFoot: Area, limit: Length, step: Length): BarChoice[] {
   const a = sectionOf(bar);
   const widest = FOOT().times(a.over(perFoot));
-  const spacing = (limit.lessThan(widest) ? limit : widest).downTo(step);
-  if (spacing.sign() <= 0) return [];
+  const most = (limit.lessThan(widest) ? limit : widest).downTo(step);
+  if (most.sign() <= 0) return [];
+  const spacing = systemOfQuantity(step) === 'metric' ? most.in('mm') : most;
   return [{ bar, spacing, areaPerFoot: a.times(FOOT().over(spacing)).in('in2') }];
 }
 

@@ -7,8 +7,65 @@ import { InputError, length, Quantity, resultFromJson, slabVolume } from '../../
 import { runs } from '../support/effort';
 import { allTargets, counts, runChunk } from '../support/fuzz/run';
 import { goodInputs } from '../support/inputs';
+import { apart, foreign, openly, type Result, spoilt, systemOfInput } from '../support/promises';
 
 const SLAB = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '5 in' } as const;
+
+/** What is shown in its own units by design, whatever the job is written in. */
+const IN_OTHER_UNITS: Readonly<Record<string, readonly string[]>> = {
+  // Figures that are named by their unit.
+  'base-tonnage': ['.tons.metric'],
+  runoff: ['.flowInCubicFeet'],
+  'steel-minimum': [
+    '.across.areaPerFoot',
+    '.across.areaPerMetre',
+    '.across.bars.*.areaPerFoot',
+    '.across.mesh.*.areaPerFoot',
+    '.along.areaPerFoot',
+    '.along.areaPerMetre',
+    '.along.bars.*.areaPerFoot',
+    '.along.mesh.*.areaPerFoot',
+  ],
+  // As the rules, the boards, the bars and the wire are listed.
+  'joint-spacing': ['.depth', '.depths.*.depth', '.spacings.*.least', '.spacings.*.spacing'],
+  'joint-layout': ['.isolationBoard.thickness'],
+  'rebar-layout': ['.tieWire', '.unitWeight'],
+};
+
+/** What is assumed in words that stand for no one value of an input: `<id> <name>`, with the value where it is that one. */
+const IN_WORDS: readonly string[] = [
+  'slab-volume outline',
+  'slab-volume closingLimit',
+  'probed-volume probes',
+  'step-volume landingDepth',
+  'step-layout landing',
+  'step-layout tread',
+  'wall-volume sill',
+  'pier-volume founded',
+  // For bags of another weight in proportion, and as compacted.
+  'bag-count water',
+  'base-tonnage looseLift',
+  'form-grades tolerance',
+  'joint-spacing aggregate class',
+  'joint-spacing slump class',
+  'saw-window finishBy',
+  'saw-window finishedAt',
+  'saw-window hours by weather',
+  'saw-window weather',
+  'saw-window workHours',
+  // One for each size of bar.
+  'rebar-layout lap',
+  'mesh-layout weight',
+  'mesh-style weight',
+  'mesh-style wires',
+  'steel-placement bar',
+  'steel-placement supports',
+  // Beside the grade that says so.
+  'lap-length diameters',
+  // A slip of units leaves a difference of nearly nothing.
+  'base-tonnage looseDensity 1.9 kg/m3',
+  'drainage-check minimumValley 0.5%, and 2% by',
+];
 
 function everythingFrozen(value: unknown): boolean {
   if (typeof value !== 'object' || value === null || value instanceof Quantity) return true;
@@ -17,6 +74,13 @@ function everythingFrozen(value: unknown): boolean {
 
 describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, entry) => {
   const inputs = goodInputs.get(id) ?? [];
+  const results = inputs.map(() => undefined as Result | undefined);
+  const resultOf = (i: number): Result => {
+    const attempt = results[i] ? undefined : entry.attempt(inputs[i]);
+    if (attempt?.ok === false) throw attempt.error;
+    results[i] ??= attempt?.result;
+    return results[i] as Result;
+  };
 
   it('describes itself', () => {
     expect(entry.title.length).toBeGreaterThan(3);
@@ -32,10 +96,8 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
   });
 
   it('gives frozen results that go through JSON and cloning unchanged', () => {
-    for (const input of inputs) {
-      const attempt = entry.attempt(input);
-      if (!attempt.ok) throw attempt.error;
-      const { result } = attempt;
+    for (const i of inputs.keys()) {
+      const result = resultOf(i);
       expect(everythingFrozen(result)).toBe(true);
       const text = JSON.stringify(result);
       expect(JSON.stringify(resultFromJson(text))).toBe(text);
@@ -55,19 +117,55 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
   });
 
   it('gives each assumption and caution a source and a code or a way out', () => {
-    for (const input of inputs) {
-      const attempt = entry.attempt(input);
-      if (!attempt.ok) throw attempt.error;
-      for (const a of attempt.result.assumed) {
+    for (const i of inputs.keys()) {
+      const { assumed, cautions } = resultOf(i);
+      for (const a of assumed) {
         expect([a.name, a.value, a.because, a.override, a.source.title].every((t) => t.length > 1)).toBe(
           true,
         );
       }
-      for (const c of attempt.result.cautions) {
+      for (const c of cautions) {
         expect(c.code).toMatch(/^[a-z]+(-[a-z]+)*$/);
         expect(['note', 'warning', 'stop']).toContain(c.severity);
         expect(c.limit?.dimension).toBe(c.actual?.dimension);
         expect(c.source.title.length).toBeGreaterThan(3);
+      }
+    }
+  });
+
+  it('speaks the units of the job', () => {
+    const found = new Set<string>();
+    for (const [i, input] of inputs.entries()) {
+      const system = systemOfInput(input);
+      if (system) for (const path of foreign(resultOf(i), system)) found.add(path);
+    }
+    expect([...found].sort()).toEqual(IN_OTHER_UNITS[id] ?? []);
+  });
+
+  it('comes to the same when an assumed value is given', () => {
+    const tried = new Set<string>();
+    for (const [i, input] of inputs.entries()) {
+      const result = resultOf(i);
+      for (const assumption of result.assumed) {
+        const { name, value } = assumption;
+        const said = `${id} ${name} ${value}`;
+        if (tried.has(said) || IN_WORDS.some((start) => said.startsWith(start))) continue;
+        tried.add(said);
+        const other = openly(entry, input, assumption);
+        expect(other, `${name}: ${value} is taken`).toBeDefined();
+        if (!other) continue;
+        expect(apart(result, other), `${name}: ${value}`).toEqual([]);
+        expect(other.assumed.map((a) => a.name)).not.toContain(name);
+      }
+    }
+  });
+
+  it('says of what it refuses which value it is', () => {
+    for (const input of inputs.slice(0, 3)) {
+      for (const [path, wrong] of spoilt(input)) {
+        const attempt = entry.attempt(wrong);
+        const issues = attempt.ok ? [] : attempt.error.issues;
+        for (const { sentence } of issues) expect(sentence, path).toMatch(/^\S+( \S+)+$/);
       }
     }
   });
