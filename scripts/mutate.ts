@@ -8,7 +8,8 @@
  * those on lines changed since a ref. The same seed draws the same ones. The tests run in this process without
  * a runner, with a fifth of their random inputs; see `scripts/mutation/` for the operators and what is left
  * out. Half of `--seconds` may go into finding which test passes which code. A mutant that no test fails on
- * after `--patience` seconds of tests counts as survived.
+ * after `--patience` seconds of tests counts as survived. Those in `scripts/mutation/equivalent.ts` change nothing,
+ * with the reason why, and are not drawn.
  * Tried are the vectors, the tests near the changed code and for shapes and maths all that use it; `--all` tries
  * every test.
  * Also: `--workers 2`, `--slowest 4000` (tests that take longer are not used), `--json <file>`.
@@ -20,6 +21,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { Bench, type Passing, ROOM, type Seen, type Verdict } from './mutation/bench';
 import { type Answer, Crew, type Task } from './mutation/crew';
+import { equivalentOf } from './mutation/equivalent';
 import { type Mutant, marked, mutantsOf, type Stretch } from './mutation/mutants';
 import { drawn, interval } from './mutation/sample';
 
@@ -102,16 +104,19 @@ const { values: options } = parseArgs({
   },
 });
 
-/** All mutants that are asked for. */
+function telling(file: string): Mutant[] {
+  const text = textOf(file);
+  return mutantsOf(file, text).filter((mutant) => !equivalentOf(text, mutant));
+}
+
+/** All mutants that are asked for, but those that change nothing. */
 function asked(): Mutant[] {
   if (options.since) {
     const lines = changedLines(options.since);
-    return [...lines].flatMap(([file, changed]) =>
-      mutantsOf(file, textOf(file)).filter(({ line }) => changed.has(line)),
-    );
+    return [...lines].flatMap(([file, changed]) => telling(file).filter(({ line }) => changed.has(line)));
   }
   const files = options.file ? [options.file] : sourcesIn(options.folder ?? 'geometry');
-  return files.flatMap((file) => mutantsOf(file, textOf(file)));
+  return files.flatMap(telling);
 }
 
 interface Judged {
@@ -269,7 +274,8 @@ async function main(): Promise<void> {
   const all = asked();
   if (all.length === 0) return console.log('no code changed: nothing to mutate');
   const sample = drawn(all, Number(options.since ? options.most : options.sample), Number(options.seed));
-  const targets = [...new Set(sample.map(({ file }) => file))].sort();
+  // All files, drawn or not, so that what the tests pass is known to the next sample as well.
+  const targets = [...new Set(all.map(({ file }) => file))].sort();
   const crew = new Crew(fileURLToPath(import.meta.url), Number(options.workers));
   const { seen, unused } = await pass(crew, targets);
   console.log(`${seen.length} tests pass the code of ${targets.length} files; ${Math.round(spent())} s`);

@@ -1,5 +1,7 @@
 /** The tool that makes wrong changes: what it changes, what it leaves alone, and what a sample says. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { EQUIVALENT, equivalentOf } from '../scripts/mutation/equivalent';
 import { marked, mutantsOf, mutated } from '../scripts/mutation/mutants';
 import { drawn, interval } from '../scripts/mutation/sample';
 
@@ -32,6 +34,22 @@ describe('mutants', () => {
     expect(changes("const a: 'one' | 'two' = f('two words');")).toEqual([]);
     expect(changes("import { a } from 'decimal.js'; interface A { readonly b: 'word' }")).toEqual([]);
     expect(mutantsOf('src/steel/sources.ts', 'const a = b < c;')).toEqual([]);
+  });
+
+  // A list that outlives its code would go on to excuse what it was not made for.
+  it('that change nothing are there, each with its reason', () => {
+    const found = new Map(EQUIVALENT.map((same) => [same, new Set<string>()]));
+    for (const file of new Set(EQUIVALENT.map((same) => same.file))) {
+      const text = readFileSync(file, 'utf8');
+      for (const mutant of mutantsOf(file, text)) {
+        const same = equivalentOf(text, mutant);
+        if (same) found.get(same)?.add(mutant.by);
+      }
+    }
+    for (const [same, by] of found) {
+      expect([...by].sort(), `${same.file}: ${same.line}`).toEqual([...same.to].sort());
+      expect(same.why.length).toBeGreaterThan(20);
+    }
   });
 
   it('are counted where the code passes', () => {

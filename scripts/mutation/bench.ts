@@ -115,8 +115,21 @@ export class Bench {
     return this.#homes;
   }
 
-  /** Runs the tests of a file as things are, as far as the clock allows. */
+  /** Runs the tests of a file as things are, or has what they passed when all was just the same. */
   async pass(
+    file: string,
+    targets: readonly string[],
+    { slowest, until }: { readonly slowest: number; readonly until: number },
+  ): Promise<Passing> {
+    const kept = this.#modules.keptFor(file, [...targets, `${slowest}`]);
+    const known = kept.read();
+    if (known !== undefined) return JSON.parse(known) as Passing;
+    const passing = await this.#pass(file, targets, { slowest, until });
+    if (Date.now() <= until) kept.write(JSON.stringify(passing));
+    return passing;
+  }
+
+  async #pass(
     file: string,
     targets: readonly string[],
     { slowest, until }: { readonly slowest: number; readonly until: number },

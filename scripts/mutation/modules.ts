@@ -3,7 +3,15 @@
  * text changed. Only what takes in the changed file is made anew; all else is shared.
  */
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import vm from 'node:vm';
@@ -11,6 +19,11 @@ import ts from 'typescript';
 
 type Exports = Record<string, unknown>;
 type Load = (exports: Exports, require: (from: string) => unknown, url: string) => void;
+
+interface Kept {
+  readonly read: () => string | undefined;
+  readonly write: (text: string) => void;
+}
 
 const isFile = (name: string): boolean => name.endsWith('.ts');
 
@@ -45,11 +58,43 @@ export class Modules {
     return found;
   }
 
+  /** What is kept from one run to the next under a name made of `parts`. */
+  #kept(parts: readonly string[]): Kept {
+    const name = createHash('sha1').update(parts.join('\n')).digest('hex');
+    const path = join(this.#root, 'node_modules/.cache/mutation', name);
+    return {
+      read: () => (existsSync(path) ? readFileSync(path, 'utf8') : undefined),
+      write: (text) => {
+        mkdirSync(dirname(path), { recursive: true });
+        writeFileSync(`${path}.${process.pid}`, text);
+        renameSync(`${path}.${process.pid}`, path);
+      },
+    };
+  }
+
+  /** Kept for as long as a file, all that it takes in and the vectors are the same. */
+  keptFor(file: string, more: readonly string[]): Kept {
+    const files = [...this.reach(file)].filter(isFile).sort();
+    return this.#kept([file, ...more, ...files.map((f) => this.text(f)), this.#vectors()]);
+  }
+
+  /** The vectors, by their sizes and when they were written. */
+  #vectors(): string {
+    const folder = join(this.#root, 'vectors');
+    const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).sort();
+    return names
+      .map((name) => {
+        const { size, mtimeMs } = statSync(join(folder, name));
+        return `${name} ${size} ${mtimeMs}`;
+      })
+      .join();
+  }
+
   /** As plain script, kept from one run to the next. */
   #translated(file: string, text: string): string {
-    const name = createHash('sha1').update(`${ts.version} ${text}`).digest('hex');
-    const kept = join(this.#root, 'node_modules/.cache/mutation', `${name}.js`);
-    if (existsSync(kept)) return readFileSync(kept, 'utf8');
+    const kept = this.#kept([ts.version, text]);
+    const known = kept.read();
+    if (known !== undefined) return known;
     const { outputText } = ts.transpileModule(text, {
       fileName: file,
       compilerOptions: {
@@ -59,9 +104,7 @@ export class Modules {
       },
     });
     const code = outputText.replace(/\bimport\.meta\.url\b/g, '__url');
-    mkdirSync(dirname(kept), { recursive: true });
-    writeFileSync(`${kept}.${process.pid}`, code);
-    renameSync(`${kept}.${process.pid}`, kept);
+    kept.write(code);
     return code;
   }
 
@@ -77,7 +120,9 @@ export class Modules {
     const known = this.#imports.get(file);
     if (known) return known;
     const taken = [
-      ...this.text(file).matchAll(/^(?:import(?! type\b)|export(?! type\b)|\}).* from '([^']+)';$/gm),
+      ...this.text(file).matchAll(
+        /^(?:(?:import(?! type\b)|export(?! type\b)|\}).* from|import) '([^']+)';$/gm,
+      ),
     ];
     const made = taken.map(([, from = '']) => this.#resolve(file, from));
     this.#imports.set(file, made);

@@ -64,4 +64,11 @@ export const oracle = {
   inset: (ring: Ring, w: number): number => insetOf(ring, w).getArea(),
   common: (a: Ring, b: Ring): number =>
     (OverlayOp.intersection(polygonOf(a), polygonOf(b)) as Geometry).getArea(),
+  /** What two rings have in common: how much, and where it balances. */
+  commonPart: (a: Ring, b: Ring): { area: number; x: number; y: number } => {
+    const common = OverlayOp.intersection(polygonOf(a), polygonOf(b)) as Geometry;
+    const area = common.getArea();
+    const { x, y } = area > 0 ? (Centroid.getCentroid(common) as { x: number; y: number }) : { x: 0, y: 0 };
+    return { area, x, y };
+  },
 };
