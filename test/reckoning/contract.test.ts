@@ -8,6 +8,7 @@ import type { Assumption } from '../../src/reckoning/result';
 import { runs } from '../support/effort';
 import { allTargets, counts, runChunk } from '../support/fuzz/run';
 import { goodInputs } from '../support/inputs';
+import { outlineLimits } from '../support/limits';
 import {
   apart,
   foreign,
@@ -17,8 +18,10 @@ import {
   placesOf,
   type Result,
   systemOfInput,
+  wordless,
 } from '../support/promises';
 import { SIGNS } from '../support/signs';
+import { outcomeOf, readVectors } from '../support/vectors';
 
 const SLAB = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '5 in' } as const;
 
@@ -100,6 +103,21 @@ function everythingFrozen(value: unknown): boolean {
   return Object.isFrozen(value) && Object.values(value).every(everythingFrozen);
 }
 
+/** What a result says in words is said, and from a source. */
+function expectWords({ assumed, cautions, working, figures }: Result): void {
+  for (const a of assumed) {
+    expect([a.name, a.value, a.because, a.override, a.source.title].every((t) => t.length > 1)).toBe(true);
+  }
+  for (const c of cautions) {
+    expect(c.code).toMatch(/^[a-z]+(-[a-z]+)*$/);
+    expect(['note', 'warning', 'stop']).toContain(c.severity);
+    expect(c.limit?.dimension).toBe(c.actual?.dimension);
+    expect(c.source.title.length).toBeGreaterThan(3);
+  }
+  for (const { what } of working) expect(what.length).toBeGreaterThan(2);
+  expect(wordless(figures)).toEqual([]);
+}
+
 describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, entry) => {
   const inputs = goodInputs.get(id) ?? [];
   const resultOf = (input: unknown): Result => {
@@ -162,18 +180,8 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
     const strange = new Set<string>();
     for (const input of inputs) {
       const result = resultOf(input);
-      for (const a of result.assumed) {
-        expect([a.name, a.value, a.because, a.override, a.source.title].every((t) => t.length > 1)).toBe(
-          true,
-        );
-        tryAssumed(input, result, a);
-      }
-      for (const c of result.cautions) {
-        expect(c.code).toMatch(/^[a-z]+(-[a-z]+)*$/);
-        expect(['note', 'warning', 'stop']).toContain(c.severity);
-        expect(c.limit?.dimension).toBe(c.actual?.dimension);
-        expect(c.source.title.length).toBeGreaterThan(3);
-      }
+      for (const assumption of result.assumed) tryAssumed(input, result, assumption);
+      expectWords(result);
       const system = systemOfInput(input);
       if (system) for (const path of foreign(result, system)) strange.add(path);
     }
@@ -213,6 +221,34 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
         .filter((name) => !below.includes(name))
         .sort(),
     ).toEqual([...nothing].sort());
+  });
+});
+
+/** What is wrong between two values, or with the whole. */
+const OF_THE_WHOLE = ['conflicting-grades', 'give-one-of', 'no-solution', 'too-deep', 'unknown-key'];
+
+describe('a refusal', () => {
+  const refused = readVectors().filter(({ vector }) => vector.expect.error !== undefined);
+
+  it.each(refused)('of $at names the place', ({ vector }) => {
+    const { inputSchema, limits } = catalog.find(
+      ({ id }) => id === vector.calculation,
+    ) as (typeof catalog)[0];
+    const outcome = outcomeOf(vector);
+    if (outcome.ok) throw new Error('taken');
+    const names = JSON.stringify(inputSchema);
+    for (const { code, path, sentence } of outcome.error.issues) {
+      if (path === '') expect(OF_THE_WHOLE).toContain(code);
+      else expect(names).toContain(`"${path.split(/[.[]/)[0]}":`);
+      if (code === 'missing')
+        expect(path).toMatch(new RegExp(`(^|\\.)${/^(\S+) is missing/.exec(sentence)?.[1]}$`));
+      if (code !== 'too-many') continue;
+      const stated = [...limits, ...outlineLimits()].map(({ of, most }) => `${of} may have at most ${most};`);
+      expect(
+        [...stated, 'the list '].some((limit) => sentence.startsWith(limit)),
+        sentence,
+      ).toBe(true);
+    }
   });
 });
 
