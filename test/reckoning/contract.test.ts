@@ -15,6 +15,7 @@ import {
   inOtherSystem,
   measuredAs,
   openly,
+  type Place,
   placesOf,
   type Result,
   systemOfInput,
@@ -204,23 +205,30 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
     for (const [name, place] of places) {
       const attempt = entry.attempt(place.with('?'));
       if (attempt.ok) expect(name, 'only a name may be anything').toMatch(/\.(name|point)$/);
-      else for (const { sentence } of attempt.error.issues) expect(sentence, name).toMatch(/^[a-z"]\S* \S/);
+      else
+        for (const { sentence } of attempt.error.issues)
+          expect(sentence, name).toMatch(/^([a-z]\S* \S|"\S+" is not a name given here)/);
     }
   });
 
   it('takes a value below zero or of nothing where there is such a thing, and nowhere else', () => {
-    const { below, nothing } = SIGNS[id] ?? { below: [], nothing: [] };
-    const taken = (sign: -1 | 0): string[] =>
-      [...places].flatMap(([name, place]) => {
-        const value = measuredAs(place.value, name, sign);
-        return value !== undefined && entry.attempt(place.with(value)).ok ? [name] : [];
-      });
-    expect(taken(-1).sort()).toEqual([...below].sort());
-    expect(
-      taken(0)
-        .filter((name) => !below.includes(name))
-        .sort(),
-    ).toEqual([...nothing].sort());
+    const known = SIGNS[id] ?? { below: [], nothing: [] };
+    const taken: Record<-1 | 0, string[]> = { [-1]: [], 0: [] };
+    const codeOf = (name: string, place: Place, sign: -1 | 0): string | undefined => {
+      const value = measuredAs(place.value, name, sign);
+      if (value === undefined) return undefined;
+      const attempt = entry.attempt(place.with(value));
+      if (!attempt.ok) return attempt.error.issues[0]?.code;
+      taken[sign].push(name);
+      return undefined;
+    };
+    for (const [name, place] of places) {
+      const [less, none] = [codeOf(name, place, -1), codeOf(name, place, 0)];
+      // What may not be nothing may not be less either, and the refusal says the same of both.
+      if (none === 'not-positive') expect(less, name).toBe(none);
+    }
+    expect(taken[-1].sort()).toEqual([...known.below].sort());
+    expect(taken[0].filter((name) => !known.below.includes(name)).sort()).toEqual([...known.nothing].sort());
   });
 });
 

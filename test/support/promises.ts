@@ -132,7 +132,7 @@ export function apart(one: Result, other: Result): string[] {
 }
 
 /** A value of an input, and the input with another in its place. */
-interface Place {
+export interface Place {
   readonly value: unknown;
   readonly with: (other: unknown) => unknown;
 }
