@@ -11,7 +11,7 @@
  * after `--patience` seconds of tests counts as survived. Those in `scripts/mutation/equivalent.ts` change nothing,
  * with the reason why, and are not drawn.
  * Tried are the vectors, the tests near the changed code and for shapes and maths all that use it; `--all` tries
- * every test.
+ * every test, `--tests <pattern>` only files of that name (what lives may then be killed by others).
  * Also: `--workers 2`, `--slowest 4000` (tests that take longer are not used), `--json <file>`.
  */
 import { execFileSync } from 'node:child_process';
@@ -100,6 +100,7 @@ const { values: options } = parseArgs({
     all: { type: 'boolean', default: false },
     verbose: { type: 'boolean', default: false },
     gate: { type: 'boolean', default: false },
+    tests: { type: 'string', default: '' },
     json: { type: 'string' },
   },
 });
@@ -160,7 +161,9 @@ const own = (mutant: Mutant, { file }: Seen): number =>
 
 /** Runs all the tests that take in a target once. */
 async function pass(crew: Crew, targets: readonly string[]): Promise<Passing> {
-  const files = (await Bench.open(ROOT)).files(ROOT, targets, options.all);
+  const files = (await Bench.open(ROOT))
+    .files(ROOT, targets, options.all)
+    .filter((file) => new RegExp(options.tests).test(file));
   // The vectors reach most and cost least: they come first where time is short, then the nearest tests.
   const folders = new Set(targets.map((target) => target.split('/')[1]));
   const far = (file: string): number =>
