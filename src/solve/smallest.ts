@@ -92,7 +92,7 @@ function letGo(rows: readonly Quick[], meeting: readonly number[], bears: readon
   return at;
 }
 
-/** Which rows meet where the squares are least. */
+/** Which rows meet where the squares are least; at the end of the steps those that meet where it has come to. */
 function search(rows: readonly Quick[], squares: readonly number[], start: readonly number[]) {
   const n = squares.length;
   const point = [...start];
@@ -118,7 +118,7 @@ function search(rows: readonly Quick[], squares: readonly number[], start: reado
     if (loose === -1) return held;
     meeting.delete(loose);
   }
-  return undefined;
+  return [...meeting];
 }
 
 const over = (row: Row, values: readonly Decimal[]): Decimal =>
@@ -166,7 +166,6 @@ export function smallestOf(
     squares.map((s) => s.toNumber() / size),
     least.values.map((v) => v.toNumber()),
   );
-  if (!found) return least.values;
   const held = found.map((k) => (kept[k] as Kept).row);
   const step = stepTo(
     EXACT,

@@ -21,7 +21,7 @@ const drawInts = (seed: number): ((low: number, high: number) => number) => {
 
 const row = (
   weights: readonly number[],
-  level: number | Decimal,
+  level: Decimal.Value,
   below: readonly number[],
   above: readonly number[],
 ): Row => ({
@@ -291,6 +291,19 @@ describe('the smallest of those as good', () => {
       found.forEach((v, i) => {
         expect(Number(v), `seed ${seed}`).toBeCloseTo(total / (squares[i] ?? 1) / all, 12);
       });
+    }
+  });
+
+  it('keeps to rows that binary numbers cannot tell apart', () => {
+    // 1e9 and a billionth more are one binary number; as decimals the one row forbids what the other allows.
+    const close = [row([1, 0], '1e9', [1], [0]), row([1, 0], '1000000000.000000001', [1], [0])];
+    for (const [a, b] of [close, close.toReversed()] as [Row, Row][]) {
+      const rows = [a, b, row([0, 1], 1, [1], [0]), row([0, 1], 5, [0], [1])];
+      const kinks = { unknowns: 2, rows };
+      const least = leastOrFail(kinks);
+      expect(least.total.map(Number)).toEqual([0]);
+      const found = smallestOf(kinks, least, [d(1), d(1)]);
+      expect(costAt(rows, found).map(Number)).toEqual([0]);
     }
   });
 
