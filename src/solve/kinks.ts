@@ -382,7 +382,7 @@ function totalOf(rows: readonly Row[], values: readonly Decimal[], places: numbe
       if (!c.isZero()) total[p] = (total[p] as Decimal).plus(over.abs().times(c));
     });
   }
-  return total.map((t) => (EXACT.sign(t) === 0 ? NIL : t));
+  return total;
 }
 
 /** The least in binary numbers: enough to look at, not to report. */

@@ -20,7 +20,7 @@ interface Kept {
 interface Quick {
   readonly weights: readonly number[];
   readonly level: number;
-  /** 1 where the row may rise over its level, -1 where it may fall below, 0 where it may do neither. */
+  /** 1 where the row may rise over its level, -1 where it may fall below, 0 where it may do neither: it always meets. */
   readonly side: number;
 }
 
@@ -73,7 +73,7 @@ function stepTo<T>(
 function reach(rows: readonly Quick[], meeting: ReadonlySet<number>, point: number[], step: number[]) {
   let [far, by] = [1, -1];
   rows.forEach(({ weights, level, side }, k) => {
-    if (side === 0 || meeting.has(k)) return;
+    if (meeting.has(k)) return;
     const rise = side * dot(weights, step);
     if (rise >= -STRAY) return;
     const room = Math.max(side * (dot(weights, point) - level), 0) / -rise;

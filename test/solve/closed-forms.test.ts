@@ -104,6 +104,16 @@ describe('equations', () => {
     expect(solved(EXACT, [], 2).map(Number)).toEqual([0, 0]);
   });
 
+  it('are not decided by the stray of a last digit', () => {
+    const of = (weights: number[], equals: number, part = 1) => ({
+      weights: weights.map((w) => d(w).div(part)),
+      equals: d(equals).div(part),
+    });
+    // An eleventh of the first leaves -1e-60 of the second unknown.
+    const all = [of([3, 5, 7], 15), of([3, 5, 7], 15, 11), of([0, 1, 0], 3), of([1, 0, 0], 0)];
+    expect(solved(EXACT, all, 3).map(Number)).toEqual([0, 3, 0].map((v) => expect.closeTo(v, 12)));
+  });
+
   it('reckon alike in both ways', () => {
     const values = ['-3.5', '-1', '0', '0.25', '1', '7'];
     for (const a of values) {
@@ -218,6 +228,21 @@ describe('the least of kinked costs', () => {
     }
   });
 
+  it('is nearly the same in binary numbers, with many rows and unknowns', () => {
+    for (let seed = 1; seed <= runs(40); seed += 1) {
+      const int = drawInts(seed);
+      const unknowns = int(4, 7);
+      const rows = Array.from({ length: int(15, 25) }, () => {
+        const weights = Array.from({ length: unknowns }, () => int(-3, 3));
+        if (!weights.some(Boolean)) weights[0] = 1;
+        return row(weights, int(-9, 9), [0, int(0, 3)], [int(0, 4) === 0 ? 1 : 0, int(1, 3)]);
+      });
+      const { total } = leastOrFail({ unknowns, rows });
+      const found = rough({ unknowns, rows });
+      expect(found.total, `seed ${seed}`).toEqual(total.map((t) => expect.closeTo(Number(t), 6)));
+    }
+  });
+
   it('of no rows is nothing at nought', () => {
     expect(leastOrFail({ unknowns: 2, rows: [] }).values.map(Number)).toEqual([0, 0]);
     expect(rough({ unknowns: 2, rows: [] })).toEqual({ values: [0, 0], total: [0] });
@@ -260,11 +285,11 @@ describe('the smallest of those as good', () => {
         (_, i) => turn.reduce((s, weights, k) => s + (weights[i] ?? 0) * (near[k] ?? 0), 0) / square,
       );
       // Squares of one weight, whatever it is.
-      const size = int(1, 5);
+      const size = new Decimal(int(1, 5)).times(['1', '1e-8', '1e8'][seed % 3] ?? 1);
       const found = smallestOf(
         { unknowns: n, rows },
         least,
-        turn.map(() => d(size)),
+        turn.map(() => size),
       );
       found.forEach((v, i) => {
         expect(Number(v), `seed ${seed}`).toBeCloseTo(wanted[i] ?? 0, 12);
@@ -318,6 +343,16 @@ describe('the smallest of those as good', () => {
     const kinks = { unknowns: 2, rows: walls };
     const far = { ...leastOrFail(kinks), values: [d(9), d(-7)] };
     expect(smallestOf(kinks, far, [d(1), d(1)]).map(Number)).toEqual([1, 1]);
+    // From (0.5, 9) the way to the origin meets 4x + y >= 4 first, slides along it to x + y >= 2 and leaves it there.
+    for (const rows of [
+      [row([4, 1], 4, [1], [0]), row([1, 1], 2, [1], [0])],
+      [row([-4, -1], -4, [0], [1]), row([-1, -1], -2, [0], [1])],
+    ]) {
+      const least = { ...leastOrFail({ unknowns: 2, rows }), values: [d('0.5'), d(9)] };
+      expect(least.only).toBe(false);
+      const [x, y] = smallestOf({ unknowns: 2, rows }, least, [d(1), d(1)]).map(Number);
+      expect([x, y]).toEqual([expect.closeTo(1, 12), expect.closeTo(1, 12)]);
+    }
   });
 });
 
