@@ -14,9 +14,12 @@ import { Decimal } from '../../src/quantity/decimal';
 import { runs } from '../support/effort';
 import { seeded } from '../support/outlines';
 
-const corner = (x: Decimal.Value, y: Decimal.Value): Corner => ({ x: new Decimal(x), y: new Decimal(y) });
+const corner = (x: Decimal | number | string, y: Decimal | number | string): Corner => ({
+  x: new Decimal(x),
+  y: new Decimal(y),
+});
 /** A share of the way from one corner to another, exactly. */
-const along = (a: Corner, b: Corner, share: Decimal.Value): Corner => ({
+const along = (a: Corner, b: Corner, share: Decimal | number | string): Corner => ({
   x: a.x.plus(b.x.minus(a.x).times(share)),
   y: a.y.plus(b.y.minus(a.y).times(share)),
 });
@@ -36,7 +39,7 @@ function leaning(random: () => number): { box: Corner[]; inwards: Corner } {
   return { box, inwards: corner(dy.neg(), dx) };
 }
 
-const by = ({ x, y }: Corner, { x: dx, y: dy }: Corner, times: Decimal.Value): Corner =>
+const by = ({ x, y }: Corner, { x: dx, y: dy }: Corner, times: Decimal | number | string): Corner =>
   corner(x.plus(dx.times(times)), y.plus(dy.times(times)));
 
 const turned = <T>(list: readonly T[], by: number): T[] => [...list.slice(by), ...list.slice(0, by)];

@@ -21,7 +21,7 @@ const drawInts = (seed: number): ((low: number, high: number) => number) => {
 
 const row = (
   weights: readonly number[],
-  level: Decimal.Value,
+  level: Decimal | number | string,
   below: readonly number[],
   above: readonly number[],
 ): Row => ({
