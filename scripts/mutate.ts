@@ -142,9 +142,16 @@ class Tests {
       .filter(({ start, end }) => start <= mutant.start && end >= mutant.end)
       .sort((a, b) => a.end - a.start - (b.end - b.start))[0];
     const passing = around ? this.#seen.filter(({ set }) => set.has(around.mark)) : [...this.#seen];
+    // What is reckoned once and kept counts for the first test only; others near may pass it too.
+    const first = (this.#stretches.get(mutant.file)?.[0]?.mark ?? 0) - 1;
+    const ofFile = ({ marks }: Seen): boolean => marks.some((mark) => mark > first && mark <= first + ROOM);
+    const near = this.#seen.filter(
+      (test) => own(mutant, test) > 1 && !passing.includes(test) && ofFile(test),
+    );
     const cost = (test: Seen): number =>
       (1 + test.ms) / (1 + 20 * this.#killsOf(mutant, test)) / own(mutant, test);
-    return passing.sort((a, b) => cost(a) - cost(b));
+    const byCost = (list: Seen[]): Seen[] => list.sort((a, b) => cost(a) - cost(b));
+    return [...byCost(passing as Seen[]), ...byCost(near as Seen[])];
   }
 
   #killsOf = (mutant: Mutant, { file, at }: { file: string; at: number }): number =>
@@ -218,6 +225,8 @@ async function judge(
     const verdict = (answer ?? { is: 'timeout', by: first }) as Verdict;
     if (verdict.is === 'killed' && verdict.by) tests.killed(task.mutant, verdict.by);
     judged.push({ mutant: task.mutant, verdict });
+    if (options.verbose && lives({ mutant: task.mutant, verdict }))
+      console.log(show({ mutant: task.mutant, verdict }));
   });
   return judged;
 }

@@ -70,7 +70,12 @@ function stepTo<T>(
 }
 
 /** How far the step may be taken, and the row that stops it; -1 for none. */
-function reach(rows: readonly Quick[], meeting: ReadonlySet<number>, point: number[], step: number[]) {
+function reach(
+  rows: readonly Quick[],
+  meeting: ReadonlySet<number>,
+  point: readonly number[],
+  step: readonly number[],
+) {
   let [far, by] = [1, -1];
   rows.forEach(({ weights, level, side }, k) => {
     if (meeting.has(k)) return;
@@ -100,21 +105,22 @@ function search(rows: readonly Quick[], squares: readonly number[], start: reado
   const most = STEPS * (n + 4);
   for (let tries = 0; tries < most; tries += 1) {
     const held = [...meeting];
-    const found = stepTo(
+    const step = stepTo(
       BINARY,
       squares,
       held.map((k) => (rows[k] as Quick).weights),
       point,
       held.map(() => 0),
     );
-    const step = found.slice(0, n);
     const { far, by } = reach(rows, meeting, point, step);
-    for (let i = 0; i < n; i += 1) point[i] = (point[i] as number) + far * (step[i] as number);
+    point.forEach((v, i) => {
+      point[i] = v + far * (step[i] as number);
+    });
     if (by !== -1) {
       meeting.add(by);
       continue;
     }
-    const loose = letGo(rows, held, found.slice(n));
+    const loose = letGo(rows, held, step.slice(n));
     if (loose === -1) return held;
     meeting.delete(loose);
   }
@@ -130,7 +136,7 @@ const over = (row: Row, values: readonly Decimal[]): Decimal =>
 /** True when a point keeps to a row. */
 function keeps({ row, stands }: Kept, values: readonly Decimal[]): boolean {
   const sign = EXACT.sign(over(row, values));
-  return sign === 0 || (stands !== 'on' && sign === SIDE[stands]);
+  return sign === 0 || sign === SIDE[stands];
 }
 
 const STEADY_PLACES = 45;

@@ -270,6 +270,28 @@ describe('offsets', () => {
     });
   });
 
+  it('are said to be weighed by the rule that they are', () => {
+    const said = (rule: 'trapezoidal' | 'simpson', count: number): string => {
+      const pad = new Pad();
+      measure(
+        z.parse(
+          outline(),
+          given(
+            rule,
+            Array.from({ length: count }, () => 1),
+          ),
+        ),
+        pad,
+        'o',
+      );
+      return pad.working.map(({ what }) => what).join();
+    };
+    for (const count of [3, 25]) {
+      expect(said('trapezoidal', count)).toContain('trapezoidal rule');
+      expect(said('simpson', count)).toContain("Simpson's rule");
+    }
+  });
+
   it('are written out up to twenty-four of them', () => {
     const same = (n: number): number[] => Array.from({ length: n }, () => 3);
     expect(measured(given('trapezoidal', same(24))).formulas[0]).toContain('y24');

@@ -189,7 +189,7 @@ describe('a dimension of an opening', () => {
     const path = `openings[0].${name}`;
     expect(said(good)).toBe('taken');
     expect(said({ ...good, [name]: '5' })).toContain(`${path}: `);
-    expect(said({ ...good, [name]: '5' })).toMatch(new RegExp(`: .*${name}`));
+    expect(said({ ...good, [name]: '5' })).toContain(`${path}: ${name} needs a unit`);
     if (name === 'turned') expect(said({ ...good, turned: '-10 deg' })).toBe('taken');
     else {
       expect(said({ ...good, [name]: '-1 m' })).toContain(`not-positive ${path}: `);
@@ -200,10 +200,10 @@ describe('a dimension of an opening', () => {
   it('is a place with x and y, of either sign', () => {
     for (const good of GOOD) {
       expect(said({ ...good, at: { x: '5', y: '2 m' } })).toMatch(
-        /^missing-unit openings\[0\]\.at\.x: .*\bx\b/,
+        /^missing-unit openings\[0\]\.at\.x: x needs a unit/,
       );
       expect(said({ ...good, at: { x: '2 m', y: '5' } })).toMatch(
-        /^missing-unit openings\[0\]\.at\.y: .*\by\b/,
+        /^missing-unit openings\[0\]\.at\.y: y needs a unit/,
       );
       expect(said({ ...good, at: { x: '-20 m', y: '2 m' } })).toMatch(/^outside-outline openings\[0\]: /);
     }
