@@ -46,6 +46,7 @@ import {
   TAPER_WIDTH,
 } from '../reckoning/source';
 import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
+import { type FoundGrid, findGrid, type Setting } from './layout/grid-plan';
 import { type IsolationLine, isolationLengths } from './layout/isolation';
 import {
   brokenIn,
@@ -62,9 +63,10 @@ import { DOWELS, PANELS, PASSES, SIDE_BY_SIDE, SLANTED_CORNERS, SQUARE_CORNERS }
 import type { RoundSite } from './layout/round-plan';
 import { BROKEN, type Limits, softened } from './layout/rules';
 import type { SawOrder } from './layout/saw-order';
+import { WORK_LIMIT } from './layout/search';
 import { KINK } from './layout/sides';
 import { type FixedType, ringArea, type Site, sitesOf } from './layout/site';
-import { layDeck, layStrip } from './layout/strip';
+import { type Draft, draftDeck, draftStrip } from './layout/strip';
 import {
   type BackerRod,
   type IsolationBoard,
@@ -510,31 +512,82 @@ function plan(input: Parsed, rules: Rules): Planned {
 }
 
 function laidOn(input: Parsed, sites: readonly Site[], limits: Limits, step: Decimal): Choice {
-  const choices = sites.flatMap((site) =>
-    choicesFor(input, site, limits, step, 1 / sites.length).map((laid): Choice => {
-      const missed = missedCorners(site, laid);
-      return { site, laid: missed.length > 0 ? { ...laid, missed, exact: false } : laid };
-    }),
-  );
+  const module = input.module && canonicalValue(input.module);
+  const setting = { step, module, share: 1 / sites.length };
+  const [first] = sites as [Site];
+  const choices =
+    sites.length > 1
+      ? likelier(foundFrom(sites, limits, setting)).map((found) => choiceOf(found.site, layStraight(found)))
+      : choicesFor(input, first, limits, setting);
   const { laid, site } = bestOf(choices, limits);
   const missed = laid.missed?.map((c) => site.pose.out(c));
   return { laid: { ...laidBack(laid, site), ...(missed ? { missed } : {}) }, site };
 }
 
+/** Plans from each corner, or from the first ones where those take all the work allowed. */
+function foundFrom(sites: readonly Site[], limits: Limits, setting: Setting): FoundGrid[] {
+  const plans: FoundGrid[] = [];
+  let work = 0;
+  for (const site of sites) {
+    if (work > WORK_LIMIT) break;
+    const plan = findGrid(site, limits, setting);
+    work += plan.found.work;
+    plans.push(plan);
+  }
+  return plans;
+}
+
+function choiceOf(site: Site, laid: Laid): Choice {
+  const missed = missedCorners(site, laid);
+  return { site, laid: missed.length > 0 ? { ...laid, missed, exact: false } : laid };
+}
+
+/** Above this many panels in all only one of several plans is laid out in exact decimals. */
+const FEW_PANELS = 1_000;
+
+/** Of the plans from each corner all, or where that is too much the first of those that cost least. */
+function likelier(plans: readonly FoundGrid[]): readonly FoundGrid[] {
+  const panels = plans.reduce((sum, { cells }) => sum + cells, 0);
+  if (panels <= FEW_PANELS) return plans;
+  const better = (a: FoundGrid, b: FoundGrid): boolean =>
+    a.softened === b.softened ? a.found.cost < b.found.cost - AS_LONG : b.softened;
+  return [plans.reduce((best, next) => (better(next, best) ? next : best))];
+}
+
 /** Strips this many times as long as wide are cut across and not otherwise. */
 const SLIM = 2;
 
+/** Joints reckoned in binary numbers may turn out longer by this part, and more, in exact ones. */
+const NEARLY = 0.02;
+
+/** False for a plan that cannot be better than another, whatever it comes to in exact decimals. */
+function mayBeat({ broken, sawn }: Draft, { laid }: Choice, limits: Limits): boolean {
+  const { weight } = softened(limits);
+  const others = brokenIn(laid);
+  if (broken > 0 && others === 0) return false;
+  const cost = sawn * (1 - NEARLY) + weight * broken;
+  return broken === 0 || cost <= lengthOf(laid).toNumber() + weight * others;
+}
+
 /** Plans of every kind that the slab may have. */
-function choicesFor(input: Parsed, site: Site, limits: Limits, step: Decimal, share: number): Laid[] {
-  const module = input.module && canonicalValue(input.module);
+function choicesFor(input: Parsed, site: Site, limits: Limits, setting: Setting): Choice[] {
   const free = plain(input) && !site.orthogonal;
-  const strip = free && site.openings.length === 0 ? layStrip(site, limits) : undefined;
-  if (strip && strip.slim >= SLIM && brokenIn(strip.laid) === 0) return [strip.laid];
-  const deck = plain(input) && !site.openings.some((o) => o.cornered) ? layDeck(site, limits) : undefined;
-  if (deck && brokenIn(deck) === 0 && missedCorners(site, deck).length === 0) return [deck];
-  const fan = free && site.openings.length === 0 ? layFan(site.ring, limits) : undefined;
-  const straight = layStraight(site, limits, { step, module, share });
-  return [straight, strip?.laid, fan, deck].filter((laid) => laid !== undefined);
+  const bare = free && site.openings.length === 0;
+  const strip = bare ? draftStrip(site, limits) : undefined;
+  if (strip && strip.slim >= SLIM && strip.broken === 0) {
+    const laid = strip.lay();
+    if (brokenIn(laid) === 0) return [choiceOf(site, laid)];
+  }
+  const deck = plain(input) && !site.openings.some((o) => o.cornered) ? draftDeck(site, limits) : undefined;
+  if (deck?.broken === 0) {
+    const choice = choiceOf(site, deck.lay());
+    if (brokenIn(choice.laid) === 0) return [choice];
+  }
+  const fan = bare ? layFan(site.ring, limits) : undefined;
+  const straight = choiceOf(site, layStraight(findGrid(site, limits, setting)));
+  const laidOf = (draft: Draft | undefined): Choice[] =>
+    draft && mayBeat(draft, straight, limits) ? [choiceOf(site, draft.lay())] : [];
+  return [straight, ...laidOf(strip), ...(fan ? [choiceOf(site, fan)] : []), ...laidOf(deck)];
 }
 
 /** Writes figures in the family of units of the input. */

@@ -7,6 +7,7 @@
 import { partsLess } from '../../geometry/clip';
 import { type Corner, doubleArea, insideRing } from '../../geometry/polygon';
 import { Decimal, ZERO } from '../../quantity/decimal';
+import { piecesLess } from './beside';
 import { commonPart, same } from './exact';
 import { wedged } from './general';
 import { type Spot, spot } from './orthogonal';
@@ -18,6 +19,8 @@ export interface Hole {
   readonly ring: readonly Corner[];
   /** Larger than the least side. */
   readonly large: boolean;
+  /** Turns nowhere to the right. */
+  readonly convex: boolean;
   readonly box: Box;
 }
 
@@ -216,6 +219,14 @@ const wellInside = ({ x, y }: Spot, convex: readonly Spot[]): boolean =>
     );
   });
 
+/** True where an anticlockwise ring turns nowhere to the right. */
+export const isConvex = (ring: readonly Spot[]): boolean =>
+  ring.every((b, i) => {
+    const a = ring[(i + ring.length - 1) % ring.length] as Spot;
+    const c = ring[(i + 1) % ring.length] as Spot;
+    return (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x) >= -1e-12;
+  });
+
 /**
  * A ring without the corners that lie, with both their neighbours, beyond one side of a box: what it covers
  * inside the box stays the same, and clipping takes as long as there are corners. The first one stays.
@@ -237,16 +248,29 @@ export function trimmedTo<T>(ring: readonly T[], at: (corner: T) => Spot, { lo, 
   return kept;
 }
 
+/** What is left of a cell beside large openings. */
+function piecesBeside(
+  ring: readonly Corner[],
+  box: Box,
+  large: readonly Hole[],
+): readonly (readonly (readonly Corner[])[])[] {
+  // Openings well inside stay as they are: they do not meet each other, and part nothing.
+  if (large.every((hole) => hole.box.ring.every((p) => wellInside(p, box.ring))))
+    return [[ring, ...large.map((hole) => hole.ring)]];
+  const [only] = large;
+  const beside = large.length === 1 && only?.convex && isConvex(box.ring);
+  const pieces = beside ? piecesLess(ring, commonPart(trimmedTo(only.ring, spot, box), ring)) : undefined;
+  if (pieces) return pieces.map((piece) => [piece]);
+  return partsLess(
+    box.ring,
+    large.map((h) => trimmedTo(h.box.ring, (p) => p, box)),
+  );
+}
+
 /** What is left of a cell beside large openings; the pieces come to the exact area of all. */
 function partsOf(ring: readonly Corner[], box: Box, large: readonly Hole[], area: Decimal): Part[] {
   if (large.length === 0) return [{ ring, holes: [], area }];
-  // Openings well inside stay as they are: they do not meet each other, and part nothing.
-  if (large.every((hole) => hole.box.ring.every((p) => wellInside(p, box.ring))))
-    return [{ ring, holes: large.map((hole) => hole.ring), area }];
-  const parts = partsLess(
-    box.ring,
-    large.map((h) => trimmedTo(h.box.ring, (p) => p, box)),
-  ).flatMap(([outer, ...holes]) => {
+  const parts = piecesBeside(ring, box, large).flatMap(([outer, ...holes]) => {
     if (!outer) return [];
     const whole = doubleArea(outer).abs().div(2);
     const less = holes.reduce((sum, h) => sum.minus(doubleArea(h).abs().div(2)), whole);
@@ -263,6 +287,19 @@ function partsOf(ring: readonly Corner[], box: Box, large: readonly Hole[], area
 const takenBy = (ring: readonly Corner[], box: Box, hole: Hole): Decimal =>
   doubleArea(commonPart(trimmedTo(hole.ring, spot, box), ring));
 
+type Box4 = readonly [Corner, Corner, Corner, Corner];
+
+/** A whole rectangle: most panels are. */
+function plainPanel(ring: Box4, limits: Limits, lines: LinesAt | undefined): CutPanel[] {
+  const [a, , c] = ring;
+  const [along, across] = [c.x.minus(a.x).abs(), c.y.minus(a.y).abs()];
+  const area = along.times(across);
+  const [w, h, whole] = [along.toNumber(), across.toNumber(), area.toNumber()];
+  if (whole < SPECK) return [];
+  const broken = judged(ring, w, h, whole, limits, lines);
+  return [{ at: { x: middleOf(a.x, c.x), y: middleOf(a.y, c.y) }, along, across, area, broken }];
+}
+
 /**
  * The panels that a cell is cut into.
  *
@@ -277,6 +314,7 @@ export function panelsOf(
 ): CutPanel[] {
   const box = boxOf(ring);
   const near = holes.filter((hole) => !boxesApart(box, hole.box));
+  if (near.length === 0 && isBox(ring)) return plainPanel(ring as Box4, limits, lines);
   const taken = near.map((hole) => takenBy(ring, box, hole));
   const over = near.filter((_, i) => !same(taken[i] as Decimal, ZERO));
   const area = taken.reduce((sum, part) => sum.minus(part), doubleArea(ring)).div(2);

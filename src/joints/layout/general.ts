@@ -96,13 +96,47 @@ export const wedged = (area: number, w: number, h: number, leastSide: number): b
 
 const FEW_CORNERS = 8;
 
+/** The slab between two lines, and those of its sides that do not run along them. */
+interface Strip {
+  readonly ring: readonly Spot[];
+  readonly sides: readonly (readonly [Spot, Spot])[];
+}
+
+function stripOf(ring: readonly Spot[], { lo, hi }: Gap): Strip {
+  const cut = cutBy(cutBy(ring, 'x', lo, true), 'x', hi, false);
+  const along = (a: Spot, b: Spot): boolean =>
+    [lo, hi].some((at) => Math.abs(a.x - at) < HAIR && Math.abs(b.x - at) < HAIR);
+  const sides = cut.map((a, i): [Spot, Spot] => [a, cut[(i + 1) % cut.length] as Spot]);
+  return { ring: cut, sides: sides.filter(([a, b]) => !along(a, b)) };
+}
+
+/** Whether there is slab all over a cell of a strip, nowhere in it, or in a part of it. */
+function coverOf({ sides }: Strip, x: Gap, y: Gap): 'all' | 'none' | 'part' {
+  const middle = (x.lo + x.hi) / 2;
+  let inside = false;
+  for (const [a, b] of sides) {
+    const above = Math.min(a.y, b.y);
+    const below = Math.max(a.y, b.y);
+    if (below > y.lo + HAIR && above < y.hi - HAIR) return 'part';
+    if (a.x > middle !== b.x > middle && above + below > y.lo + y.hi) inside = !inside;
+  }
+  return inside ? 'all' : 'none';
+}
+
+/** The work of looking at a cell, of each side looked at, of cutting out a part of a strip, and of each corner of it. */
+const LOOK = 4;
+const EACH_SIDE = 0.5;
+const CUT = 50;
+const EACH_CORNER = 8;
+
 /** A slab with slanted sides as the search sees it. */
 export class GeneralSpace implements Space {
   readonly effort: number;
   readonly marks: readonly Mark[];
   readonly #anchors: Record<Axis, Anchor[]>;
   readonly #ordered: Readonly<Record<Axis, readonly Mark[]>>;
-  readonly #strips = new Map<Gap, Spot[]>();
+  readonly #strips = new Map<Gap, Strip>();
+  work = 0;
 
   constructor(
     readonly site: GeneralSite,
@@ -158,10 +192,11 @@ export class GeneralSpace implements Space {
     return gap.hi - gap.lo;
   }
 
-  #strip(x: Gap): Spot[] {
+  #strip(x: Gap): Strip {
     let strip = this.#strips.get(x);
     if (!strip) {
-      strip = cutBy(cutBy(this.site.ring, 'x', x.lo, true), 'x', x.hi, false);
+      strip = stripOf(this.site.ring, x);
+      this.work += CUT + EACH_CORNER * this.site.ring.length;
       this.#strips.set(x, strip);
     }
     return strip;
@@ -175,16 +210,29 @@ export class GeneralSpace implements Space {
     return reentrantCorners(ring).length > 0 ? 0 : Math.max(0, sum - passedOver);
   }
 
+  #cover(x: Gap, y: Gap): 'all' | 'none' | 'part' {
+    const strip = this.#strip(x);
+    this.work += LOOK + EACH_SIDE * strip.sides.length;
+    return coverOf(strip, x, y);
+  }
+
   #piece(x: Gap, y: Gap): Spot[] {
-    return cutBy(cutBy(this.#strip(x), 'y', y.lo, true), 'y', y.hi, false);
+    const { ring } = this.#strip(x);
+    this.work += CUT + EACH_CORNER * ring.length;
+    return cutBy(cutBy(ring, 'y', y.lo, true), 'y', y.hi, false);
   }
 
   filled(x: Gap, y: Gap): boolean {
-    return areaOf(this.#piece(x, y)) >= HAIR;
+    const cover = this.#cover(x, y);
+    return cover === 'part' ? areaOf(this.#piece(x, y)) >= HAIR : cover === 'all';
   }
 
   cost(x: Gap, y: Gap): number {
+    this.work += LOOK;
     if (leavesUnmet(x, y, HAIR)) return Number.POSITIVE_INFINITY;
+    const cover = this.#cover(x, y);
+    if (cover === 'none') return 0;
+    if (cover === 'all') return panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
     const piece = this.#piece(x, y);
     const area = areaOf(piece);
     if (area < HAIR) return 0;

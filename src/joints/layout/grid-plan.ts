@@ -2,7 +2,7 @@
 import type { Corner } from '../../geometry/polygon';
 import { Decimal } from '../../quantity/decimal';
 import { withinLimit } from '../../reckoning/limits';
-import { type Box, boxOf, type CutPanel, type Hole, panelsOf } from './as-cut';
+import { type Box, boxOf, type CutPanel, type Hole, isConvex, panelsOf } from './as-cut';
 import { commonPart, runsLess, runsWithin, same, split } from './exact';
 import { GeneralSpace } from './general';
 import { PANELS } from './most';
@@ -323,7 +323,8 @@ function findPlan(space: Space, limits: Limits, out: SettingOut): { found: Found
   }
   const best = search(searched, softer(limits).weight);
   // Only exact when it is certain as well that none keeps every rule.
-  return { found: { ...best, exact: best.exact && found.bound >= BROKEN }, softened: true };
+  const exact = best.exact && found.bound >= BROKEN;
+  return { found: { ...best, exact, work: found.work + best.work }, softened: true };
 }
 
 /** Search again among all steps that could make a plan no longer than the one found. */
@@ -332,7 +333,8 @@ function refined(space: Space, limits: Limits, out: SettingOut, found: Found): F
   if (!steps) return found;
   const cells = new Cells(space, steps);
   const again = search({ space, steps, trimmed: false, cells, share: out.share }, limits.weight);
-  return again.cost <= found.cost ? again : { ...found, leastLength: again.leastLength };
+  const better = again.cost <= found.cost ? again : { ...found, leastLength: again.leastLength };
+  return { ...better, work: found.work + again.work };
 }
 
 /** How many cells of a plan have slab in them: as many panels it has at least. */
@@ -346,15 +348,34 @@ function cellCount(space: Space, found: Found): number {
   return xs.reduce((sum, x) => sum + ys.filter((y) => space.filled(x, y)).length, 0);
 }
 
+/** Where the joints run, in binary numbers, for a slab as it lies. */
+export interface FoundGrid {
+  readonly site: Site;
+  readonly limits: Limits;
+  readonly setting: Setting;
+  readonly space: Space;
+  readonly found: Found;
+  /** No plan keeps every rule: the search weighed broken ones. */
+  readonly softened: boolean;
+  /** Cells with slab in them. */
+  readonly cells: number;
+}
+
 /**
- * Find the plan of least saw length and lay it out in exact decimals.
+ * Find the plan of least saw length.
  *
  * @throws {InputError} `too-many` for more panels than are laid out
  */
-export function gridPlan(site: Site, limits: Limits, setting: Setting): GridPlan {
+export function findGrid(site: Site, limits: Limits, setting: Setting): FoundGrid {
   const space = spaceOf(site, limits);
   const { found, softened } = findPlan(space, limits, settingOut(setting));
-  withinLimit(PANELS, cellCount(space, found), 'spacing');
+  const cells = cellCount(space, found);
+  withinLimit(PANELS, cells, 'spacing');
+  return { site, limits, setting, space, found, softened, cells };
+}
+
+/** Lay a plan out in exact decimals. */
+export function layGrid({ site, limits, setting, space, found, softened }: FoundGrid): GridPlan {
   const exact = new Exact(site, space, setting);
   const lines = {
     x: found.x.map((place) => exact.line('x', place)),
@@ -386,6 +407,6 @@ function holesOf(site: Site, { leastSide }: Limits): Hole[] {
     .map(({ ring, bothWays }) => {
       const box = boxOf(ring);
       const large = !bothWays && Math.max(box.hi.x - box.lo.x, box.hi.y - box.lo.y) > leastSide + HAIR;
-      return { ring, box, large };
+      return { ring, box, large, convex: isConvex(box.ring) };
     });
 }

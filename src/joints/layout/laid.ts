@@ -4,7 +4,7 @@ import { Decimal, ZERO } from '../../quantity/decimal';
 import { leastWidth } from './as-cut';
 import { same } from './exact';
 import { type FanPlan, fanPlan, partWay, type Taper, taperOf } from './fan-plan';
-import { type GridPlan, gridPlan, type Setting } from './grid-plan';
+import { type FoundGrid, type GridPlan, layGrid } from './grid-plan';
 import { spot } from './orthogonal';
 import {
   arcLength,
@@ -284,8 +284,7 @@ function fromFan(taper: Taper, plan: FanPlan, limits: Limits): Laid {
 }
 
 /** Straight joints in two directions. */
-export const layStraight = (site: Site, limits: Limits, setting: Setting): Laid =>
-  fromGrid(gridPlan(site, limits, setting), limits);
+export const layStraight = (found: FoundGrid): Laid => fromGrid(layGrid(found), found.limits);
 
 /** Circles and radial joints. */
 export const layRound = (site: RoundSite, limits: Limits): Laid => fromRound(roundPlan(site, limits), site);

@@ -177,9 +177,14 @@ function bare({ rows, inside }: Raster, { i0, i1, j0, j1 }: Block): boolean {
   return true;
 }
 
+/** The work of looking at a cell of the plan, and at each of the raster in it. */
+const LOOK = 4;
+const EACH_CELL = 4;
+
 /** An orthogonal slab as the search sees it. */
 export class OrthogonalSpace implements Space {
   readonly effort = 1;
+  work = 0;
   readonly raster: Raster;
   readonly marks: readonly Mark[];
   readonly #anchors: Record<Axis, Anchor[]>;
@@ -326,6 +331,7 @@ export class OrthogonalSpace implements Space {
   }
 
   cost(x: Gap, y: Gap): number {
+    this.work += LOOK;
     if (leavesUnmet(x, y, HAIR)) return Number.POSITIVE_INFINITY;
     const filled = this.#filled(x.first, x.last, y.first, y.last);
     if (filled === 0) return 0;
@@ -333,6 +339,7 @@ export class OrthogonalSpace implements Space {
       return panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
     }
     const block = { i0: x.first, i1: x.last, j0: y.first, j1: y.last };
+    this.work += EACH_CELL * filled;
     const pieces = piecesIn(this.raster, block);
     if (!pieces) return Number.POSITIVE_INFINITY;
     let sum = 0;

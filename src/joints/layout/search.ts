@@ -28,6 +28,8 @@ export interface Found extends Lines {
   /** No plan of the kind searched has less length than this, whatever rules it breaks. */
   readonly leastLength: number;
   readonly exact: boolean;
+  /** Work done. */
+  readonly work: number;
 }
 
 /** Steps along an axis, by the anchor that they start from. */
@@ -82,10 +84,10 @@ function shortest(graph: Graph, added: ArrayLike<number> | undefined): Path {
 }
 
 /** How much work a search may do, counted in cells looked at and numbers added up: some tenths of a second. */
-const WORK_LIMIT = 12_000_000;
+export const WORK_LIMIT = 12_000_000;
 
-/** What a cell of a slab with sides in two directions is beside adding two numbers. */
-const CELL = 4;
+/** What a step is beside adding two numbers, in the search for a shortest path. */
+const STEP = 4;
 
 /** The steps of an axis by the numbers of their gaps, end to end. */
 interface Strung {
@@ -125,8 +127,6 @@ export class Cells {
   readonly #space: Space;
   readonly strung: Readonly<Record<Axis, Strung>>;
   readonly #columns: Record<Axis, (Float64Array | undefined)[]>;
-  /** Work done so far. */
-  work = 0;
 
   constructor(space: Space, steps: StepsBoth) {
     this.#space = space;
@@ -135,6 +135,11 @@ export class Cells {
       x: new Array(this.strung.x.gaps.length),
       y: new Array(this.strung.y.gaps.length),
     };
+  }
+
+  /** Work done so far. */
+  get work(): number {
+    return this.#space.work;
   }
 
   /** What a gap costs with every gap of the other axis, without the weight of broken rules. */
@@ -149,7 +154,6 @@ export class Cells {
       const other = others[i] as Gap;
       column[i] = axis === 'x' ? space.cost(gap, other) : space.cost(other, gap);
     }
-    this.work += column.length * CELL * space.effort;
     this.#columns[axis][place] = column;
     return column;
   }
@@ -160,6 +164,7 @@ class Board {
   readonly #cells: Cells;
   readonly #weight: number;
   readonly #most: number;
+  readonly #before: number;
   readonly #rows: { x: (Float64Array | undefined)[]; y: (Float64Array | undefined)[] };
   #added = 0;
 
@@ -172,13 +177,19 @@ class Board {
   ) {
     this.#cells = cells;
     this.#weight = weight;
-    this.#most = cells.work + WORK_LIMIT * share;
+    this.#most = WORK_LIMIT * share;
+    this.#before = cells.work;
     this.#rows = { x: new Array(x.steps.length), y: new Array(y.steps.length) };
+  }
+
+  /** Work done so far. */
+  get work(): number {
+    return this.#added + this.#cells.work - this.#before;
   }
 
   /** True once the work allowed is done. */
   get spent(): boolean {
-    return this.#added + this.#cells.work > this.#most;
+    return this.work > this.#most;
   }
 
   /** Note work done elsewhere. */
@@ -260,8 +271,9 @@ function alternate(board: Board, start: Graph, first: readonly number[]): Pair {
     const other = board.other(graph);
     const path = shortest(other, board.rowsOf(graph, mine));
     const cost = ownCost(graph, mine) + path.cost;
-    if (cost >= best.cost - HAIR * HAIR || board.spent) break;
+    if (cost >= best.cost - HAIR * HAIR) break;
     best = graph === start ? { cost, mine, theirs: path.steps } : { cost, mine: path.steps, theirs: mine };
+    if (board.spent) break;
     graph = other;
     mine = path.steps;
   }
@@ -333,7 +345,7 @@ class Enumeration {
   #weigh(begun: Begun): void {
     const rows = begun.rows.slice();
     addInto(rows, this.board.row(this.graph, begun.last));
-    this.board.add(CELL * rows.length);
+    this.board.add(STEP * rows.length);
     const path = shortest(this.#other, rows);
     const least = begun.own + (this.#end[begun.node] as number) + path.cost;
     if (begun.node < this.graph.nodes - 1) {
@@ -392,9 +404,11 @@ export function search({ space, steps, trimmed, cells, share }: Searched, weight
   const graph = pathCount(x) <= pathCount(y) ? x : y;
   const other = board.other(graph);
   const one = alternate(board, graph, shortest(graph, undefined).steps);
-  const two = alternate(board, other, shortest(other, undefined).steps);
-  const turned: Pair = { cost: two.cost, mine: two.theirs, theirs: two.mine };
-  const enumeration = new Enumeration(board, graph, compareCosts(one.cost, turned.cost) <= 0 ? one : turned);
+  const enough = board.spent && one.cost < Number.POSITIVE_INFINITY;
+  const two = enough ? undefined : alternate(board, other, shortest(other, undefined).steps);
+  const turned = two && { cost: two.cost, mine: two.theirs, theirs: two.mine };
+  const first = turned && compareCosts(turned.cost, one.cost) < 0 ? turned : one;
+  const enumeration = new Enumeration(board, graph, first);
   const bound = enumeration.run();
   const { mine, theirs, cost } = enumeration.best;
   const [px, py] = graph.axis === 'x' ? [mine, theirs] : [theirs, mine];
@@ -407,5 +421,6 @@ export function search({ space, steps, trimmed, cells, share }: Searched, weight
       ? space.leastLength()
       : Math.max(space.leastLength(), shortest(x, undefined).cost + shortest(y, undefined).cost),
     exact: !trimmed && bound >= cost - SAME,
+    work: board.work,
   };
 }

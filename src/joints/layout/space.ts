@@ -35,6 +35,8 @@ export interface Anchor {
 export interface Space {
   /** How much work one cell is, beside a cell of a slab with sides in two directions. */
   readonly effort: number;
+  /** Work done so far to tell what panels cost: a unit is the adding of two numbers. */
+  readonly work: number;
   /** In order, the first and last being the extent of the slab. */
   anchors(axis: Axis): readonly Anchor[];
   gap(axis: Axis, lo: number, hi: number): Gap;

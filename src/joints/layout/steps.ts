@@ -165,6 +165,12 @@ class Maker {
     return [fewest, Math.max(fewest, Math.floor(whole / leastSide + HAIR))];
   }
 
+  /** How many lines all steps between two anchors would have, or nearly. */
+  linesBetween(i: number, j: number): number {
+    const [fewest, most] = this.#numbers(i, j);
+    return ((most - fewest + 1) * (most + fewest)) / 2;
+  }
+
   /** All steps between two anchors. */
   between(i: number, j: number, more: number): Step[] {
     const [fewest, most] = this.#numbers(i, j);
@@ -214,16 +220,31 @@ const PICKS: readonly Pick[] = [
 ];
 const LAST_PICK: Pick = { more: 0, reach: SHORT_REACH, most: Number.POSITIVE_INFINITY };
 
+/** True where lines would be placed in vain: all steps are too many. */
+function tooMany(maker: Maker, anchors: readonly Anchor[], limit: number): boolean {
+  let lines = 0;
+  for (let i = 0; i < anchors.length - 1; i += 1) {
+    const far = reachable(anchors, i);
+    for (let j = i + 1; j <= far; j += 1) {
+      lines += maker.linesBetween(i, j);
+      if (lines > limit) return true;
+    }
+  }
+  return false;
+}
+
 /** The steps of a picking, or nothing when there are too many. */
 function stepsOf(maker: Maker, anchors: readonly Anchor[], { more, reach, most }: Pick): Step[] | undefined {
   const steps: Step[] = [];
+  const mostLines = LINES_LIMIT * maker.out.share;
+  if (more === Number.POSITIVE_INFINITY && tooMany(maker, anchors, mostLines)) return undefined;
   for (let i = 0; i < anchors.length - 1; i += 1) {
     const far = reachable(anchors, i);
     const limit = (anchors[i] as Anchor).at + reach * maker.limits.spacing;
     for (let j = i + 1; j <= far && (j === i + 1 || (anchors[j] as Anchor).at <= limit); j += 1) {
       steps.push(...maker.between(i, j, more));
       const all = more === Number.POSITIVE_INFINITY;
-      if (maker.made > most || (all && maker.placed > LINES_LIMIT * maker.out.share)) return undefined;
+      if (maker.made > most || (all && maker.placed > mostLines)) return undefined;
     }
   }
   return steps;

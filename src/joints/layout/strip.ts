@@ -314,24 +314,38 @@ function laidOut(ladder: Ladder, pattern: 'strip' | 'deck'): Laid {
 
 const panelCount = ({ rungs, bands }: Ladder): number => (rungs.length - 1) * bands;
 
+/** A plan in binary numbers: it is laid out in exact decimals where it may be the best. */
+export interface Draft {
+  /** How many rules its panels break. */
+  readonly broken: number;
+  /** Length of its joints. */
+  readonly sawn: number;
+  readonly lay: () => Laid;
+}
+
+function draftOf(ladder: Ladder, limits: Limits, pattern: 'strip' | 'deck'): Draft {
+  const broken = ladder.broken.flat(2).length;
+  return { broken, sawn: ladder.cost - broken * limits.weight, lay: () => laidOut(ladder, pattern) };
+}
+
 /**
  * Cuts across a strip, where the outline is one.
  *
  * @throws {InputError} `too-many` for more panels than are laid out
  */
-export function layStrip(site: Site, limits: Limits): { laid: Laid; slim: number } | undefined {
+export function draftStrip(site: Site, limits: Limits): (Draft & { readonly slim: number }) | undefined {
   const strip = stripOf(site);
   const ladder = strip && ladderOf(strip.rails, limits);
   if (ladder) withinLimit(PANELS, panelCount(ladder), 'spacing');
-  return ladder && { laid: laidOut(ladder, 'strip'), slim: strip.slim };
+  return ladder && { ...draftOf(ladder, limits, 'strip'), slim: strip.slim };
 }
 
 /** Cuts around the opening of a slab, from its edge to the outside. */
-export function layDeck(site: Site, limits: Limits): Laid | undefined {
+export function draftDeck(site: Site, limits: Limits): Draft | undefined {
   const rails = deckOf(site);
   if (!rails) return undefined;
   const round = (site.openings[0] as Site['openings'][number]).corners.length === 0;
   const ladder = round ? aroundRound(site, rails, limits) : ladderOf(rails, limits);
   if (ladder && panelCount(ladder) > PANELS.most) return undefined;
-  return ladder && laidOut(ladder, 'deck');
+  return ladder && draftOf(ladder, limits, 'deck');
 }
