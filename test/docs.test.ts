@@ -6,6 +6,7 @@ import { inspect } from 'node:util';
 import { createContext, Script } from 'node:vm';
 import ts from 'typescript';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { written } from '../scripts/repl-writer';
 import { type Example, examples, programOf, shownCount } from './support/examples';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
@@ -120,7 +121,7 @@ describe('sessions in the REPL', () => {
         .join('\n');
       const value = new Script(source).runInContext(context) as unknown;
       const printed = lines.slice(end).join('\n');
-      if (printed !== '') expect(inspect(value), source).toBe(printed);
+      if (printed !== '') expect(written(value), source).toBe(printed);
     }
     expect(typed.length).toBeGreaterThan(0);
   });

@@ -172,7 +172,7 @@ function door(): Field<Parsed> {
  * const { figures, assumed } = bagCount({ volume: '9 ft3', allowance: '10%', bag: '80 lb', barrow: '3 ft3' });
  * figures.bags.format(); // '17 each'
  * figures.barrowTrips?.format(); // '4 each'
- * assumed[0]?.value; // '0.60 ft3'
+ * assumed[0]?.value; // 0.6 ft3
  * ```
  */
 export const bagCount: Calculation<BagCountInput, BagCountFigures> = /*#__PURE__*/ define({

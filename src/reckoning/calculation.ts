@@ -71,7 +71,8 @@ export function refuse(path: string, fault: Fault): never {
   throw new InputError([{ ...fault, path }]);
 }
 
-function pathText(path: readonly PropertyKey[]): string {
+/** A path as it is written: `openings[2].at.x`. */
+export function pathText(path: readonly PropertyKey[]): string {
   return path.reduce<string>((text, part) => {
     if (typeof part === 'number') return `${text}[${part}]`;
     return text === '' ? String(part) : `${text}.${String(part)}`;

@@ -1,65 +1,34 @@
 /**
- * Reading a result back from JSON.
+ * Reading a result back from plain data.
  *
  * What comes back has been through files and other hands. Each part is read for what it should be, and only
- * what is known is taken over, in the order in which it stands; what is of another kind is refused by its path.
+ * what is known is taken over; what is of another kind is refused by its path.
  */
+import * as z from 'zod/mini';
 import { type Dimension, isDimension } from '../quantity/dimensions';
 import * as faults from '../quantity/faults';
-import { type Fault, fail } from '../quantity/input-error';
+import { type Fault, fail, InputError, type Issue } from '../quantity/input-error';
 import { readMoney } from '../quantity/money';
 import { isFaulty, isQuantity, type Quantity, type QuantityData, readQuantity } from '../quantity/quantity';
-import { refuse } from './calculation';
+import { pathText, refuse } from './calculation';
 import { plainCopy } from './plain';
 import { type Figure, type FigureSet, makeResult, type Result, type ResultParts } from './result';
+import type { Param, Params, Words } from './words';
 
 type Plain = Record<string, unknown>;
-
-/** Reads a part, or refuses it by its path. */
-type Part = (x: unknown, path: string) => unknown;
 
 const refused = (path: string, fault: Fault = faults.notAResult()): never => refuse(path, fault);
 
 const isPlain = (x: unknown): x is Plain => typeof x === 'object' && x !== null && !Array.isArray(x);
 
-const join = (path: string, name: string): string => (path === '' ? name : `${path}.${name}`);
+const join = (path: string, name: string): string =>
+  path === '' || name === '' || name.startsWith('[') ? path + name : `${path}.${name}`;
 
-/** A part of which this must be true. */
-const only =
-  (holds: (x: unknown) => boolean): Part =>
-  (x, path) =>
-    holds(x) ? x : refused(path);
-
-const TEXT = only((x) => typeof x === 'string');
-
-const oneOf = (...words: readonly unknown[]): Part => only((x) => words.includes(x));
-
-const listOf =
-  (part: Part): Part =>
-  (x, path) =>
-    Array.isArray(x) ? x.map((item, i) => part(item, `${path}[${i}]`)) : refused(path);
-
-/** An object with these parts; those behind may be left out. */
-function parts(must: Readonly<Record<string, Part>>, may: Readonly<Record<string, Part>> = {}): Part {
-  const known = new Map(Object.entries({ ...must, ...may }));
-  return (x, path) => {
-    if (!isPlain(x)) return refused(path);
-    for (const name of Object.keys(must)) if (x[name] === undefined) refused(join(path, name));
-    const read = Object.entries(x).flatMap(([name, inner]) => {
-      const part = inner === undefined ? undefined : known.get(name);
-      return part ? [[name, part(inner, join(path, name))] as const] : [];
-    });
-    return Object.fromEntries(read);
-  };
-}
-
-/** An object whose members are all of one kind. */
-const mapOf =
-  (part: Part): Part =>
-  (x, path) =>
-    isPlain(x)
-      ? Object.fromEntries(Object.entries(x).map(([name, inner]) => [name, part(inner, join(path, name))]))
-      : refused(path);
+/** The members of an object, each read by the same reader. */
+const membersOf = <T>(x: unknown, path: string, read: (x: unknown, path: string) => T): Record<string, T> =>
+  isPlain(x)
+    ? Object.fromEntries(Object.entries(x).map(([name, inner]) => [name, read(inner, join(path, name))]))
+    : refused(path);
 
 const isQuantityData = (x: Plain): boolean =>
   typeof x['value'] === 'string' && typeof x['unit'] === 'string' && typeof x['dimension'] === 'string';
@@ -78,55 +47,108 @@ function figure(x: unknown, path: string): Figure {
   if (typeof x === 'string' || typeof x === 'boolean') return x;
   if (Array.isArray(x)) return x.map((item, i) => figure(item, `${path}[${i}]`));
   if (!isPlain(x)) return refused(path);
-  return isQuantity(x) || isQuantityData(x) ? quantity(x, path) : figures(x, path);
+  return isQuantity(x) || isQuantityData(x) ? quantity(x, path) : membersOf(x, path, figure);
 }
-
-const figures = mapOf(figure) as (x: unknown, path: string) => Record<string, Figure>;
-
-const quantities = mapOf(quantity);
-
-const quantityOr =
-  (other: Part): Part =>
-  (x, path) =>
-    isQuantity(x) || (isPlain(x) && isQuantityData(x)) ? quantity(x, path) : other(x, path);
 
 /** What stands in a place of a sentence. */
-function param(x: unknown, path: string): unknown {
-  if (typeof x === 'string' || Number.isFinite(x)) return x;
-  if (Array.isArray(x)) return listOf(TEXT)(x, path);
-  return quantityOr(parts({ says: TEXT }, { params }))(x, path);
+function param(x: unknown, path: string): Param {
+  if (typeof x === 'string' || typeof x === 'number') return x;
+  if (Array.isArray(x) && x.every((item) => typeof item === 'string')) return x;
+  return quantityOrWords(x, path);
 }
 
-function params(x: unknown, path: string): unknown {
-  return mapOf(param)(x, path);
+const paramsOf = (x: unknown, path: string): Params => membersOf(x, path, param);
+
+function quantityOrWords(x: unknown, path: string): Quantity | Words {
+  if (!isPlain(x)) return refused(path);
+  if (isQuantity(x) || isQuantityData(x)) return quantity(x, path);
+  const { says, params } = x;
+  if (typeof says !== 'string') return refused(join(path, 'says'));
+  return params === undefined ? { says } : { says, params: paramsOf(params, join(path, 'params')) };
 }
+
+/** A schema that reads by a function, whose refusal goes through with its code, sentence and place. */
+const readBy = <T>(read: (x: unknown, path: string) => T): z.ZodMiniType<T> =>
+  z.pipe(
+    z.unknown(),
+    z.transform((input, { issues }) => {
+      try {
+        return read(input, '');
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+        issues.push({ code: 'custom', input, params: { issue: error.issues[0] } });
+        return z.NEVER;
+      }
+    }),
+  );
 
 /** Made when first asked for, so that importing the library costs nothing. */
-function resultPart(): Part {
-  const source = parts(
-    {
-      kind: oneOf('published', 'common-practice', 'closed-form'),
-      title: TEXT,
-      fromMemory: oneOf(true, false),
-    },
-    { publisher: TEXT, edition: TEXT, locator: TEXT, url: TEXT },
-  );
-  const words = parts({ says: TEXT }, { params });
-  const caution = parts(
-    { code: TEXT, severity: oneOf('note', 'warning', 'stop'), says: TEXT, source },
-    { params, limit: quantity, actual: quantity, input: TEXT, always: oneOf(true) },
-  );
-  return parts({
-    id: TEXT,
-    title: TEXT,
-    version: only(Number.isFinite),
-    system: oneOf('customary', 'metric'),
-    figures,
-    working: listOf(parts({ says: TEXT, formula: TEXT, values: quantities, gives: quantity }, { params })),
-    assumed: listOf(parts({ name: TEXT, value: quantityOr(words), because: words, override: words, source })),
-    cautions: listOf(caution),
-    sources: listOf(source),
+function resultSchema() {
+  const text = z.string();
+  const one = readBy(quantity);
+  const params = z.optional(readBy(paramsOf));
+  const words = z.object({ says: text, params });
+  const source = z.object({
+    kind: z.enum(['published', 'common-practice', 'closed-form']),
+    title: text,
+    publisher: z.optional(text),
+    edition: z.optional(text),
+    locator: z.optional(text),
+    url: z.optional(text),
+    fromMemory: z.boolean(),
   });
+  const step = z.object({
+    says: text,
+    params,
+    formula: text,
+    values: readBy((x, path) => membersOf(x, path, quantity)),
+    gives: one,
+  });
+  const value = readBy(quantityOrWords);
+  const assumption = z.object({ name: text, value, because: words, override: words, source });
+  const caution = z.object({
+    code: text,
+    severity: z.enum(['note', 'warning', 'stop']),
+    says: text,
+    params,
+    limit: z.optional(one),
+    actual: z.optional(one),
+    input: z.optional(text),
+    always: z.optional(z.literal(true)),
+    source,
+  });
+  return z.object({
+    id: text,
+    title: text,
+    version: z.number(),
+    system: z.enum(['customary', 'metric']),
+    figures: readBy((x, path) => membersOf(x, path, figure)),
+    working: z.array(step),
+    assumed: z.array(assumption),
+    cautions: z.array(caution),
+    sources: z.array(source),
+  });
+}
+
+/** What was read, its members in the order in which they were given, so that it is written as it was. */
+function inOrder(read: unknown, given: unknown): unknown {
+  if (isQuantity(read) || !isPlain(given)) {
+    return Array.isArray(read) ? read.map((item, i) => inOrder(item, (given as unknown[])[i])) : read;
+  }
+  const names = Object.keys(given).filter((name) => (read as Plain)[name] !== undefined);
+  return Object.fromEntries(names.map((name) => [name, inOrder((read as Plain)[name], given[name])]));
+}
+
+let schema: ReturnType<typeof resultSchema> | undefined;
+
+function resultOf(plain: unknown): Result<FigureSet> {
+  schema ??= resultSchema();
+  const { data, error } = z.safeParse(schema, plain);
+  if (data) return makeResult(inOrder(data, plain) as ResultParts<FigureSet>);
+  const [issue] = error.issues;
+  const inner = issue?.code === 'custom' ? (issue.params?.['issue'] as Issue) : undefined;
+  const path = pathText(issue?.path ?? []);
+  return inner ? refused(join(path, inner.path), inner) : refused(path);
 }
 
 /**
@@ -156,7 +178,7 @@ export function revive(data: unknown): Result<Record<string, Figure>>;
 export function revive(data: unknown): unknown {
   const plain = plainCopy(parsed(data));
   if (isQuantity(plain) || (isPlain(plain) && isQuantityData(plain))) return quantity(plain, '');
-  return makeResult(resultPart()(plain, '') as ResultParts<FigureSet & Record<string, Figure>>);
+  return resultOf(plain);
 }
 
 function parsed(json: unknown): unknown {

@@ -475,7 +475,7 @@ describe('results from JSON', () => {
       '',
       'Working',
       '  plan area: A = L × W = 8.5344 m × 5.4864 m = 46.82 m2',
-      '  volume: V = A × t = 46.82270016 m2 × 127 mm = 5.95 m3',
+      '  volume: V = A × t = 46.82313216 m2 × 127 mm = 5.95 m3',
     ]);
     expect(
       worksheet(clone, { system: 'metric', locale: 'de-DE', language: { 'plan area': 'Grundfläche' } }),
