@@ -8,17 +8,21 @@ import type { Assumption } from '../../src/reckoning/result';
 import { runs } from '../support/effort';
 import { allTargets, counts, runChunk } from '../support/fuzz/run';
 import { goodInputs } from '../support/inputs';
+import { outlineLimits } from '../support/limits';
 import {
   apart,
   foreign,
   inOtherSystem,
   measuredAs,
   openly,
+  type Place,
   placesOf,
   type Result,
   systemOfInput,
+  wordless,
 } from '../support/promises';
 import { SIGNS } from '../support/signs';
+import { outcomeOf, readVectors } from '../support/vectors';
 
 const SLAB = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '5 in' } as const;
 
@@ -100,6 +104,21 @@ function everythingFrozen(value: unknown): boolean {
   return Object.isFrozen(value) && Object.values(value).every(everythingFrozen);
 }
 
+/** What a result says in words is said, and from a source. */
+function expectWords({ assumed, cautions, working, figures }: Result): void {
+  for (const a of assumed) {
+    expect([a.name, a.value, a.because, a.override, a.source.title].every((t) => t.length > 1)).toBe(true);
+  }
+  for (const c of cautions) {
+    expect(c.code).toMatch(/^[a-z]+(-[a-z]+)*$/);
+    expect(['note', 'warning', 'stop']).toContain(c.severity);
+    expect(c.limit?.dimension).toBe(c.actual?.dimension);
+    expect(c.source.title.length).toBeGreaterThan(3);
+  }
+  for (const { what } of working) expect(what.length).toBeGreaterThan(2);
+  expect(wordless(figures)).toEqual([]);
+}
+
 describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, entry) => {
   const inputs = goodInputs.get(id) ?? [];
   const resultOf = (input: unknown): Result => {
@@ -162,18 +181,8 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
     const strange = new Set<string>();
     for (const input of inputs) {
       const result = resultOf(input);
-      for (const a of result.assumed) {
-        expect([a.name, a.value, a.because, a.override, a.source.title].every((t) => t.length > 1)).toBe(
-          true,
-        );
-        tryAssumed(input, result, a);
-      }
-      for (const c of result.cautions) {
-        expect(c.code).toMatch(/^[a-z]+(-[a-z]+)*$/);
-        expect(['note', 'warning', 'stop']).toContain(c.severity);
-        expect(c.limit?.dimension).toBe(c.actual?.dimension);
-        expect(c.source.title.length).toBeGreaterThan(3);
-      }
+      for (const assumption of result.assumed) tryAssumed(input, result, assumption);
+      expectWords(result);
       const system = systemOfInput(input);
       if (system) for (const path of foreign(result, system)) strange.add(path);
     }
@@ -196,23 +205,58 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
     for (const [name, place] of places) {
       const attempt = entry.attempt(place.with('?'));
       if (attempt.ok) expect(name, 'only a name may be anything').toMatch(/\.(name|point)$/);
-      else for (const { sentence } of attempt.error.issues) expect(sentence, name).toMatch(/^[a-z"]\S* \S/);
+      else
+        for (const { sentence } of attempt.error.issues)
+          expect(sentence, name).toMatch(/^([a-z]\S* \S|"\S+" is not a name given here)/);
     }
   });
 
   it('takes a value below zero or of nothing where there is such a thing, and nowhere else', () => {
-    const { below, nothing } = SIGNS[id] ?? { below: [], nothing: [] };
-    const taken = (sign: -1 | 0): string[] =>
-      [...places].flatMap(([name, place]) => {
-        const value = measuredAs(place.value, name, sign);
-        return value !== undefined && entry.attempt(place.with(value)).ok ? [name] : [];
-      });
-    expect(taken(-1).sort()).toEqual([...below].sort());
-    expect(
-      taken(0)
-        .filter((name) => !below.includes(name))
-        .sort(),
-    ).toEqual([...nothing].sort());
+    const known = SIGNS[id] ?? { below: [], nothing: [] };
+    const taken: Record<-1 | 0, string[]> = { [-1]: [], 0: [] };
+    const codeOf = (name: string, place: Place, sign: -1 | 0): string | undefined => {
+      const value = measuredAs(place.value, name, sign);
+      if (value === undefined) return undefined;
+      const attempt = entry.attempt(place.with(value));
+      if (!attempt.ok) return attempt.error.issues[0]?.code;
+      taken[sign].push(name);
+      return undefined;
+    };
+    for (const [name, place] of places) {
+      const [less, none] = [codeOf(name, place, -1), codeOf(name, place, 0)];
+      // What may not be nothing may not be less either, and the refusal says the same of both.
+      if (none === 'not-positive') expect(less, name).toBe(none);
+    }
+    expect(taken[-1].sort()).toEqual([...known.below].sort());
+    expect(taken[0].filter((name) => !known.below.includes(name)).sort()).toEqual([...known.nothing].sort());
+  });
+});
+
+/** What is wrong between two values, or with the whole. */
+const OF_THE_WHOLE = ['conflicting-grades', 'give-one-of', 'no-solution', 'too-deep', 'unknown-key'];
+
+describe('a refusal', () => {
+  const refused = readVectors().filter(({ vector }) => vector.expect.error !== undefined);
+
+  it.each(refused)('of $at names the place', ({ vector }) => {
+    const { inputSchema, limits } = catalog.find(
+      ({ id }) => id === vector.calculation,
+    ) as (typeof catalog)[0];
+    const outcome = outcomeOf(vector);
+    if (outcome.ok) throw new Error('taken');
+    const names = JSON.stringify(inputSchema);
+    for (const { code, path, sentence } of outcome.error.issues) {
+      if (path === '') expect(OF_THE_WHOLE).toContain(code);
+      else expect(names).toContain(`"${path.split(/[.[]/)[0]}":`);
+      if (code === 'missing')
+        expect(path).toMatch(new RegExp(`(^|\\.)${/^(\S+) is missing/.exec(sentence)?.[1]}$`));
+      if (code !== 'too-many') continue;
+      const stated = [...limits, ...outlineLimits()].map(({ of, most }) => `${of} may have at most ${most};`);
+      expect(
+        [...stated, 'the list '].some((limit) => sentence.startsWith(limit)),
+        sentence,
+      ).toBe(true);
+    }
   });
 });
 

@@ -62,6 +62,10 @@ function* leavesOf(figures: unknown, path = ''): Generator<readonly [string, Lea
     yield* leavesOf(part, `${path}.${Array.isArray(figures) ? '*' : name}`);
 }
 
+/** The figures that are words without a letter. */
+export const wordless = (figures: unknown): string[] =>
+  [...leavesOf(figures)].flatMap(([path, word]) => (word === '' ? [path] : []));
+
 /** Dimensions that have the same units in both systems. */
 const SHARED = new Set(['count', 'ratio', 'slope', 'angle', 'time', 'money']);
 
@@ -128,7 +132,7 @@ export function apart(one: Result, other: Result): string[] {
 }
 
 /** A value of an input, and the input with another in its place. */
-interface Place {
+export interface Place {
   readonly value: unknown;
   readonly with: (other: unknown) => unknown;
 }

@@ -42,7 +42,7 @@ export const SIGNS: Readonly<Record<string, Signs>> = {
   ),
   'grade-correction': signs('spots.*.elevation sills.*.elevation falls.*.least', 'minimum freeboard'),
   'level-notes': signs(
-    'rows.*.backsight rows.*.foresight closesOn from.elevation to.elevation rows.*.at atBenchMark rows.*.height',
+    'heightOfInstrument rows.*.backsight rows.*.foresight closesOn from.elevation to.elevation rows.*.at atBenchMark rows.*.height',
     'rows.*.up rows.*.down',
   ),
   'cross-slope': signs('highSide lowSide', 'across along'),
