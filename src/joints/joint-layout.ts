@@ -322,8 +322,9 @@ const STEP: Record<System, () => Length> = {
   customary: constant(() => length('1/16 in')),
   metric: constant(() => length('1 mm')),
 };
-/** What an opening without corners counts as, in corners: beside a slanted outline it takes less of all the work. */
+/** What an opening counts as at least, in corners: a round one over the least side, and any beside a slanted outline. */
 const AS_CORNERS = 4;
+const AS_ROUND = 10;
 const AS_SLANTED = 2;
 const FIXED_LIMIT = 200;
 
@@ -452,8 +453,13 @@ function checkSize(site: Site, limits: Limits): void {
     const lines = (Math.max(...ends) - Math.min(...ends)) / limits.spacing;
     withinLimit(SIDE_BY_SIDE, Math.floor(lines), 'spacing');
   }
-  const least = site.orthogonal ? AS_CORNERS : AS_SLANTED;
-  const inOpenings = site.openings.reduce((sum, o) => sum + Math.max(least, o.corners.length), 0);
+  const least = ({ ring, bothWays }: Site['openings'][number]): number => {
+    const ends = ring.map(({ x }) => x.toNumber());
+    const parts = !bothWays && Math.max(...ends) - Math.min(...ends) > limits.leastSide;
+    if (!site.orthogonal) return parts ? AS_CORNERS : AS_SLANTED;
+    return parts && ring.length > 2 * AS_ROUND ? AS_ROUND : AS_CORNERS;
+  };
+  const inOpenings = site.openings.reduce((sum, o) => sum + Math.max(least(o), o.corners.length), 0);
   withinLimit(site.orthogonal ? SQUARE_CORNERS : SLANTED_CORNERS, site.ring.length + inOpenings, 'outline');
 }
 

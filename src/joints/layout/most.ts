@@ -30,13 +30,13 @@ export const SIDE_BY_SIDE: Limit = { of: 'a joint plan in joints side by side', 
 /** Corners and openings of a slab with sides in two directions. */
 export const SQUARE_CORNERS: Limit = {
   of: 'a slab with sides in two directions, in corners and openings,',
-  most: 800,
+  most: 640,
 };
 
 /** Corners and openings of other slabs: they take more work. */
 export const SLANTED_CORNERS: Limit = {
   of: 'a slab with slanted sides, in corners and openings,',
-  most: 240,
+  most: 220,
 };
 
 /** Passes of a saw in one joint. */
