@@ -11,7 +11,7 @@
  * after `--patience` seconds of tests counts as survived. Those in `scripts/mutation/equivalent.ts` change nothing,
  * with the reason why, and are not drawn.
  * Tried are the vectors, the tests near the changed code and for shapes and maths all that use it; `--all` tries
- * every test.
+ * every test, `--tests <pattern>` only files of that name (what lives may then be killed by others).
  * Also: `--workers 2`, `--slowest 4000` (tests that take longer are not used), `--json <file>`.
  */
 import { execFileSync } from 'node:child_process';
@@ -100,6 +100,7 @@ const { values: options } = parseArgs({
     all: { type: 'boolean', default: false },
     verbose: { type: 'boolean', default: false },
     gate: { type: 'boolean', default: false },
+    tests: { type: 'string', default: '' },
     json: { type: 'string' },
   },
 });
@@ -141,9 +142,16 @@ class Tests {
       .filter(({ start, end }) => start <= mutant.start && end >= mutant.end)
       .sort((a, b) => a.end - a.start - (b.end - b.start))[0];
     const passing = around ? this.#seen.filter(({ set }) => set.has(around.mark)) : [...this.#seen];
+    // What is reckoned once and kept counts for the first test only; others near may pass it too.
+    const first = (this.#stretches.get(mutant.file)?.[0]?.mark ?? 0) - 1;
+    const ofFile = ({ marks }: Seen): boolean => marks.some((mark) => mark > first && mark <= first + ROOM);
+    const near = this.#seen.filter(
+      (test) => own(mutant, test) > 1 && !passing.includes(test) && ofFile(test),
+    );
     const cost = (test: Seen): number =>
       (1 + test.ms) / (1 + 20 * this.#killsOf(mutant, test)) / own(mutant, test);
-    return passing.sort((a, b) => cost(a) - cost(b));
+    const byCost = (list: Seen[]): Seen[] => list.sort((a, b) => cost(a) - cost(b));
+    return [...byCost(passing as Seen[]), ...byCost(near as Seen[])];
   }
 
   #killsOf = (mutant: Mutant, { file, at }: { file: string; at: number }): number =>
@@ -160,7 +168,9 @@ const own = (mutant: Mutant, { file }: Seen): number =>
 
 /** Runs all the tests that take in a target once. */
 async function pass(crew: Crew, targets: readonly string[]): Promise<Passing> {
-  const files = (await Bench.open(ROOT)).files(ROOT, targets, options.all);
+  const files = (await Bench.open(ROOT))
+    .files(ROOT, targets, options.all)
+    .filter((file) => new RegExp(options.tests).test(file));
   // The vectors reach most and cost least: they come first where time is short, then the nearest tests.
   const folders = new Set(targets.map((target) => target.split('/')[1]));
   const far = (file: string): number =>
@@ -215,6 +225,8 @@ async function judge(
     const verdict = (answer ?? { is: 'timeout', by: first }) as Verdict;
     if (verdict.is === 'killed' && verdict.by) tests.killed(task.mutant, verdict.by);
     judged.push({ mutant: task.mutant, verdict });
+    if (options.verbose && lives({ mutant: task.mutant, verdict }))
+      console.log(show({ mutant: task.mutant, verdict }));
   });
   return judged;
 }

@@ -7,7 +7,7 @@
  */
 import * as faults from '../quantity/faults';
 import { constant, mass, ratio, volume } from '../quantity/make';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { alkali } from '../reckoning/cautions';
 import { type Field, fields, maybe, quantity } from '../reckoning/fields';
@@ -104,7 +104,7 @@ function yieldOf({ yield: given, bag }: Parsed, pad: Pad): Volume {
 
 function waterOf({ water: given, bag: B }: Parsed, pad: Pad): Volume {
   if (given) return given;
-  const [E, W] = [EIGHTY(), WATER()];
+  const [E, W] = [EIGHTY(), systemOfQuantity(B) === 'metric' ? WATER().in('L') : WATER()];
   pad.assume({
     name: 'water',
     value: W.format(),

@@ -31,6 +31,7 @@ import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { inFamilyOf } from './family';
 import type { PlaceOfThickness } from './thickness';
 
 /** A place in the plan and the depth probed there. */
@@ -272,7 +273,8 @@ function reckon(input: Parsed, pad: Pad): ProbedVolumeFigures {
   const V = quantityOf('volume', volume, system);
   const A = quantityOf('area', doubleArea(ring).div(2), system);
   const mean = V.over(A);
-  if (mean.lessThan(LEAST_THICKNESS())) pad.caution(cautions.thinSlab(LEAST_THICKNESS(), mean));
+  const least = inFamilyOf(mean, LEAST_THICKNESS());
+  if (mean.lessThan(least)) pad.caution(cautions.thinSlab(least, mean));
   pad.step('mean depth, V being the sum over the triangles', 'd = V ÷ A', { V, A }, mean);
   return {
     volume: V,

@@ -4,7 +4,7 @@
  * Only where a closed form does not do: coordinates come back good to about 15 digits.
  */
 import { difference, intersection } from 'polyclip-ts';
-import { Decimal, ZERO } from '../quantity/decimal';
+import { Decimal } from '../quantity/decimal';
 import { type Corner, doubleArea } from './polygon';
 
 type Ring = [number, number][];
@@ -32,7 +32,7 @@ export function commonRings(a: readonly Corner[], b: readonly Corner[]): Corner[
     polygon.map((ring, i) => {
       // The library closes its rings; ours are open.
       const open = ring.slice(0, -1).map((p) => cornerOf(p as [number, number]));
-      const anticlockwise = doubleArea(open).greaterThanOrEqualTo(ZERO);
+      const anticlockwise = doubleArea(open).isPositive();
       return anticlockwise === (i === 0) ? open : open.reverse();
     }),
   );

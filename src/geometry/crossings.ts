@@ -60,18 +60,6 @@ function clearlyApart(flat: Flat, i: number, j: number): boolean {
   return clearSide(flat, j, l, i) * clearSide(flat, j, l, k) > 0;
 }
 
-/** The corner that two neighbouring sides share. */
-function sharedBy(i: number, j: number, n: number): number | undefined {
-  if (j === i + 1) return j;
-  return i === 0 && j === n - 1 ? 0 : undefined;
-}
-
-/** True where neighbours certainly do not fold back over each other: they turn. */
-function clearlyTurns(flat: Flat, corner: number): boolean {
-  const n = flat.xs.length;
-  return clearSide(flat, (corner + n - 1) % n, corner, (corner + 1) % n) !== 0;
-}
-
 /** The ends of each side along one axis, the lower one first, widened so that rounding hides no meeting. */
 export interface Span {
   readonly from: Float64Array;
@@ -152,9 +140,7 @@ export function firstCrossing(
   sweep(x.depth < y.depth ? [x, y] : [y, x], (i, j) => {
     looks += 1;
     if (looks > LOOKS) refuse(path, faults.tooTangled());
-    const shared = sharedBy(i, j, corners.length);
-    const clear = shared === undefined ? clearlyApart(flat, i, j) : clearlyTurns(flat, shared);
-    if (!clear && meets(i, j)) found = [i, j];
+    if (!clearlyApart(flat, i, j) && meets(i, j)) found = [i, j];
     return found !== undefined;
   });
   return found;

@@ -17,7 +17,7 @@ import {
   type PolygonInput,
 } from './outline';
 import { type Corner, insideRing, ringsFarApart, ringsMeet } from './polygon';
-import { type CircleSide, circleRing, holeOf, regularRing, ringOf } from './ring';
+import { circleRing, holeOf, regularRing, ringOf } from './ring';
 import { checkSize } from './size';
 
 /** A rectangular opening by its corner nearest the origin. */
@@ -135,12 +135,12 @@ export const regionFields = (): { outline: Field<Outline>; openings: Field<Openi
 const moved = (ring: readonly Corner[], { x, y }: Point): Corner[] =>
   ring.map((c) => ({ x: c.x.plus(canonicalValue(x)), y: c.y.plus(canonicalValue(y)) }));
 
-function openingRing(opening: Opening, path: string, circles: CircleSide): Corner[] {
+function openingRing(opening: Opening, path: string): Corner[] {
   switch (opening.shape) {
     case 'rectangle':
       return moved(ringOf(opening), opening.at);
     case 'circle':
-      return moved(circleRing(opening.diameter, circles), opening.at);
+      return moved(circleRing(opening.diameter, 'outside'), opening.at);
     case 'regular':
       return moved(regularRing(opening.sides, opening.side, opening.turned), opening.at);
     case 'polygon':
@@ -163,10 +163,10 @@ const apart = (a: readonly Corner[], b: readonly Corner[]): boolean =>
  * outline, `openings-meet` for one that meets another
  */
 export function ringsOf(region: Region): Rings {
-  const outer = ringOf(region.outline, 'outline', 'inside');
+  const outer = ringOf(region.outline);
   const given = region.openings ?? [];
   checkSize(given, 'openings');
-  const rings = given.map((o, i) => openingRing(o, `openings[${i}]`, 'outside'));
+  const rings = given.map((o, i) => openingRing(o, `openings[${i}]`));
   const hole = holeOf(region.outline);
   rings.forEach((ring, i) => {
     const inside = within(ring, outer) && (!hole || apart(ring, hole));

@@ -1,5 +1,5 @@
 /** Cautions about where water runs, about slopes for feet and wheels, and about flatness. */
-import type { Quantity } from '../quantity/quantity';
+import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import {
   ADA_RAMPS,
@@ -127,11 +127,15 @@ export const steeperThanRamp = (limit: Slope, actual: Slope, walked: boolean): C
   source: ADA_RAMPS,
 });
 
+/** A limit as a job of the other unit system reads it. */
+const inFamily = (limit: Length, actual: Length): Length =>
+  systemOfQuantity(actual) === 'metric' ? limit.in('mm') : limit;
+
 export const longRamp = (limit: Length, actual: Length, severity: 'note' | 'stop'): Caution => ({
   code: 'ramp-needs-landing',
   severity,
-  sentence: `it rises more than ${limit.format()} in one run: where people walk or wheel on it, a ramp so high needs a level landing on the way and one at each end, each at least 60 in (1525 mm) long. Check the local code`,
-  limit,
+  sentence: `it rises more than ${inFamily(limit, actual).format()} in one run: where people walk or wheel on it, a ramp so high needs a level landing on the way and one at each end, each at least 60 in (1525 mm) long. Check the local code`,
+  limit: inFamily(limit, actual),
   actual,
   source: RAMP_RUNS,
 });
@@ -139,8 +143,8 @@ export const longRamp = (limit: Length, actual: Length, severity: 'note' | 'stop
 export const rampHandrails = (limit: Length, actual: Length): Caution => ({
   code: 'ramp-handrails',
   severity: 'warning',
-  sentence: `a ramp that rises more than ${limit.format()} needs handrails on both sides; plan their anchors before the pour and check the local code`,
-  limit,
+  sentence: `a ramp that rises more than ${inFamily(limit, actual).format()} needs handrails on both sides; plan their anchors before the pour and check the local code`,
+  limit: inFamily(limit, actual),
   actual,
   source: RAMP_HANDRAILS,
 });

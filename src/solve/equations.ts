@@ -17,7 +17,6 @@ const sizeOf = <T>(sum: Arithmetic<T>, a: T): T =>
 
 function reduced<T>(sum: Arithmetic<T>, row: readonly T[], { row: by, pivot }: Kept<T>): T[] {
   const at = row[pivot] as T;
-  if (sum.order(at, sum.zero) === 0) return [...row];
   const factor = sum.over(at, by[pivot] as T);
   return row.map((w, k) => (k === pivot ? sum.zero : sum.less(w, factor, by[k] as T)));
 }
@@ -56,7 +55,8 @@ export function solved<T>(
   for (const { row, pivot } of kept.reverse()) {
     let rest = row[unknowns] as T;
     for (let k = 0; k < unknowns; k += 1) {
-      if (k !== pivot) rest = sum.less(rest, row[k] as T, values[k] as T);
+      // At the pivot it is still nought.
+      rest = sum.less(rest, row[k] as T, values[k] as T);
     }
     values[pivot] = sum.over(rest, row[pivot] as T);
   }

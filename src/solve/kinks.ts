@@ -46,8 +46,6 @@ export interface Least {
   readonly values: readonly Decimal[];
   /** The total, by place. */
   readonly total: Cost;
-  /** The rows that meet at the corner found. */
-  readonly meeting: readonly number[];
   /** For each row where every point that is as good stands to it. */
   readonly stands: readonly Stands[];
   /** Rows that take part in the proof that the first place cannot be less. */
@@ -83,7 +81,7 @@ class Descent<T> {
   readonly sides: Side[];
   /** The edge along which one row of the corner rises by one while the others keep their level. */
   readonly #edges: T[][];
-  readonly #point: T[];
+  #point: T[] = [];
   readonly #among: Uint8Array;
   readonly #places: number;
 
@@ -100,7 +98,6 @@ class Descent<T> {
     this.#edges = Array.from({ length: unknowns }, (_, i) =>
       Array.from({ length: unknowns }, (__, j) => (i === j ? sum.one : sum.zero)),
     );
-    this.#point = Array.from({ length: unknowns }, () => sum.zero);
     this.#gather(start.meeting);
     this.#settlePoint();
     this.#settleSides();
@@ -151,7 +148,7 @@ class Descent<T> {
 
   #settlePoint(): void {
     const { sum } = this;
-    this.#point.fill(sum.zero);
+    this.#point = Array.from({ length: this.unknowns }, () => sum.zero);
     this.meeting.forEach((row, j) => {
       const { level } = this.rows[row] as Quick<T>;
       const edge = this.#edges[j] as T[];
@@ -378,11 +375,11 @@ function totalOf(rows: readonly Row[], values: readonly Decimal[], places: numbe
     );
     if (EXACT.sign(over) === 0) continue;
     const cost = over.isNegative() ? below : above;
-    cost.slice(0, places).forEach((c, p) => {
-      if (!c.isZero()) total[p] = (total[p] as Decimal).plus(over.abs().times(c));
+    cost.forEach((c, p) => {
+      total[p] = (total[p] as Decimal).plus(over.abs().times(c));
     });
   }
-  return total.map((t) => (EXACT.sign(t) === 0 ? NIL : t));
+  return total;
 }
 
 /** The least in binary numbers: enough to look at, not to report. */
@@ -432,9 +429,9 @@ export function leastOf({ unknowns, rows }: Kinks): Least | undefined {
   return {
     values,
     total: totalOf(rows, values, places),
-    meeting: exact.meeting.filter((row) => row < rows.length),
     stands,
-    heavy: rows.flatMap((_, row) => (EXACT.sign(bears[row]?.[0] ?? NIL) === 0 ? [] : [row])),
-    only: exact.meeting.every((row) => row < rows.length && stands[row] === 'on'),
+    heavy: [...rows.keys()].filter((row) => EXACT.sign((bears[row] as readonly Decimal[])[0] ?? NIL) !== 0),
+    // A pin has no stand: what it holds may be anything.
+    only: exact.meeting.every((row) => stands[row] === 'on'),
   };
 }

@@ -20,7 +20,7 @@ interface Kept {
 interface Quick {
   readonly weights: readonly number[];
   readonly level: number;
-  /** 1 where the row may rise over its level, -1 where it may fall below, 0 where it may do neither. */
+  /** 1 where the row may rise over its level, -1 where it may fall below, 0 where it may do neither: it always meets. */
   readonly side: number;
 }
 
@@ -70,10 +70,15 @@ function stepTo<T>(
 }
 
 /** How far the step may be taken, and the row that stops it; -1 for none. */
-function reach(rows: readonly Quick[], meeting: ReadonlySet<number>, point: number[], step: number[]) {
+function reach(
+  rows: readonly Quick[],
+  meeting: ReadonlySet<number>,
+  point: readonly number[],
+  step: readonly number[],
+) {
   let [far, by] = [1, -1];
   rows.forEach(({ weights, level, side }, k) => {
-    if (side === 0 || meeting.has(k)) return;
+    if (meeting.has(k)) return;
     const rise = side * dot(weights, step);
     if (rise >= -STRAY) return;
     const room = Math.max(side * (dot(weights, point) - level), 0) / -rise;
@@ -92,7 +97,7 @@ function letGo(rows: readonly Quick[], meeting: readonly number[], bears: readon
   return at;
 }
 
-/** Which rows meet where the squares are least. */
+/** Which rows meet where the squares are least; at the end of the steps those that meet where it has come to. */
 function search(rows: readonly Quick[], squares: readonly number[], start: readonly number[]) {
   const n = squares.length;
   const point = [...start];
@@ -100,25 +105,26 @@ function search(rows: readonly Quick[], squares: readonly number[], start: reado
   const most = STEPS * (n + 4);
   for (let tries = 0; tries < most; tries += 1) {
     const held = [...meeting];
-    const found = stepTo(
+    const step = stepTo(
       BINARY,
       squares,
       held.map((k) => (rows[k] as Quick).weights),
       point,
       held.map(() => 0),
     );
-    const step = found.slice(0, n);
     const { far, by } = reach(rows, meeting, point, step);
-    for (let i = 0; i < n; i += 1) point[i] = (point[i] as number) + far * (step[i] as number);
+    point.forEach((v, i) => {
+      point[i] = v + far * (step[i] as number);
+    });
     if (by !== -1) {
       meeting.add(by);
       continue;
     }
-    const loose = letGo(rows, held, found.slice(n));
+    const loose = letGo(rows, held, step.slice(n));
     if (loose === -1) return held;
     meeting.delete(loose);
   }
-  return undefined;
+  return [...meeting];
 }
 
 const over = (row: Row, values: readonly Decimal[]): Decimal =>
@@ -130,7 +136,7 @@ const over = (row: Row, values: readonly Decimal[]): Decimal =>
 /** True when a point keeps to a row. */
 function keeps({ row, stands }: Kept, values: readonly Decimal[]): boolean {
   const sign = EXACT.sign(over(row, values));
-  return sign === 0 || (stands !== 'on' && sign === SIDE[stands]);
+  return sign === 0 || sign === SIDE[stands];
 }
 
 const STEADY_PLACES = 45;
@@ -166,7 +172,6 @@ export function smallestOf(
     squares.map((s) => s.toNumber() / size),
     least.values.map((v) => v.toNumber()),
   );
-  if (!found) return least.values;
   const held = found.map((k) => (kept[k] as Kept).row);
   const step = stepTo(
     EXACT,

@@ -29,7 +29,7 @@ const SMALL_BAR = constant(() => length('16 mm'));
 const INSIDE_BAR = constant(() => length('36 mm'));
 
 const atLeastBar = (pair: LengthPair, d: Length): LengthPair =>
-  belowPair(d, pair) || !d.greaterThan(pair.customary) ? pair : { customary: d, metric: d };
+  belowPair(d, pair) || !d.greaterThan(pair.customary) ? pair : { customary: d.in('in'), metric: d.in('mm') };
 
 /** Least cover of a face that is formed or finished, over bars of a diameter. */
 export function faceCoverFor(d: Length, exposure: Exposure): LengthPair {

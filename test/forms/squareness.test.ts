@@ -82,6 +82,30 @@ describe('square check', () => {
     );
   });
 
+  it.each([
+    ['40 ft', '30 ft', '50 ft', '0.625 in', 'in', /1\/8 in for each 10 ft/],
+    ['8 m', '6 m', '10 m', '10.4 mm', 'mm', /a 960th of the diagonal/],
+  ])(
+    'says what it allows %s by %s in the units of the job',
+    (length, width, diagonal, shown, unit, because) => {
+      const given = { length, width, diagonals: [diagonal, diagonal] } as const;
+      const { assumed, figures, working } = squareCheck(given);
+      expect(assumed).toMatchObject([
+        { name: 'tolerance', value: shown, because: expect.stringMatching(because) },
+      ]);
+      expect(figures.difference?.format()).toBe(`0 ${unit}`);
+      expect(figures.slide?.format()).toBe(`0 ${unit}`);
+      const allowed = working.find(({ formula }) => formula.startsWith('e ='));
+      expect(allowed?.gives).toBe(shown);
+      expect(allowed?.put).toMatch(
+        new RegExp(`^min\\(max\\(${diagonal} ÷ 960, [\\d.]+ ${unit}\\), [\\d.]+ ${unit}\\)$`),
+      );
+      const own = squareCheck({ ...given, tolerance: `5 ${unit}` });
+      expect(own.assumed).toEqual([]);
+      expect(own.working.some(({ formula }) => formula.startsWith('e ='))).toBe(false);
+    },
+  );
+
   it('is the rule that forms set to grades are judged by too', () => {
     fc.assert(
       fc.property(side, side, slid, (L, W, x) => {

@@ -166,6 +166,22 @@ describe('corners', () => {
     expect(closingError.toNumber('m')).toBeCloseTo(Math.hypot(-0.5, 3 * s - 2), 12);
   });
 
+  it('of a walk with square corners are exact', () => {
+    const turns = ['left', '90 deg', '-270 deg', '450 deg', 'right', '630 deg', '0 deg'] as const;
+    const legs = turns.map((turn) => ({ length: '0.1 m', turn }));
+    const given = read({ shape: 'walk', legs, closingLimit: '9 m' }) as OutlineOf<'walk'>;
+    // Along 0, 90, 180, 270, 0, -90 and 180 degrees.
+    expect(walkAround(given, 'o').corners.map(({ x, y }) => `${x} ${y}`)).toEqual([
+      '0 0',
+      '0.1 0',
+      '0.1 0.1',
+      '0 0.1',
+      '0 0',
+      '0.1 0',
+      '0.1 -0.1',
+    ]);
+  });
+
   it('of a walk may miss by a hundredth of the way around, and by no more', () => {
     const walk = (off: string) =>
       read({
@@ -354,6 +370,11 @@ describe('centroids', () => {
       [{ shape: 'triangle', sides: ['3 m', '4 m', '5 m'] }, 2, 4 / 3],
       [{ shape: 'trapezoid', parallel: ['8 m', '8 m'], height: '2 m' }, 4, 1],
     ];
+    // About the origin they balance there to the last digit.
+    for (const [input] of shapes.slice(0, 3)) {
+      const { x, y } = centroidOf(read(input));
+      expect([x.isZero(), y.isZero()]).toEqual([true, true]);
+    }
     for (const [input, x, y] of shapes) expect(pair(centroidOf(read(input)))).toEqual(near([[x, y]])[0]);
   });
 
@@ -616,8 +637,7 @@ describe('a dimension', () => {
       const spoken = path.endsWith(']')
         ? `each ${name === 'parallel' ? 'side' : name.replace(/s$/, '')}`
         : name;
-      expect(said(make('5'))).toContain(spoken);
-      expect(said(make('5'))).toContain(`${path}: `);
+      expect(said(make('5'))).toContain(`missing-unit ${path}: ${spoken} needs a unit`);
     },
   );
 });

@@ -1,5 +1,6 @@
 /** Many parts together may be no more than one outline may: otherwise parts would be a way around its limits. */
 import { describe, expect, it } from 'vitest';
+import { OUTLINE_LIMITS } from '../../src/geometry/size';
 import { InputError, slabVolume } from '../../src/index';
 
 const times = <T>(n: number, make: (i: number) => T): T[] => Array.from({ length: n }, (_, i) => make(i));
@@ -72,4 +73,19 @@ it('counts the corners of all openings together', () => {
       openings: openings(n),
     }).ok;
   expect([take(3), take(34)]).toEqual([true, false]);
+});
+
+it('is limited by what is published as the limit', () => {
+  const [limit] = OUTLINE_LIMITS;
+  // Each plain part counts 5, and so does every list of parts.
+  const rectangles = (n: number): object => ({ shape: 'combined', parts: times(n, () => SLAB) });
+  const most = ((limit?.most ?? 0) - 10) / 5;
+  const whole = (n: number): object => ({
+    shape: 'combined',
+    parts: [...times(Math.floor(n / 100), () => rectangles(100)), ...(n % 100 ? [rectangles(n % 100)] : [])],
+  });
+  // Of 100 and one list, 505: as many lists as there are take 5 each from the rest.
+  const lists = Math.ceil(most / 101);
+  expect(codesOf(whole(most - lists))).toEqual([]);
+  expect(codesOf(whole(most - lists + 2))).toEqual(['too-many at outline']);
 });

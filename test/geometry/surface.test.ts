@@ -273,6 +273,32 @@ describe('a mesh', () => {
     }
   });
 
+  it('keeps thin facets inside', () => {
+    const areaOver = (places: readonly Flat[]): number => {
+      const tin = tinOver(
+        {
+          x: Float64Array.from(places, ([x]) => x),
+          y: Float64Array.from(places, ([, y]) => y),
+          z: new Float64Array(places.length),
+        },
+        { within: undefined, without: [], thin: 0.01 },
+      );
+      return Array.from({ length: tin.facets }, (_, t) => {
+        const [a, b, c] = [0, 1, 2].map((k) => tin.corner[3 * t + k] ?? 0) as [number, number, number];
+        const at = (v: number): Flat => [tin.x[v] ?? 0, tin.y[v] ?? 0];
+        return Math.abs(twice([at(a), at(b), at(c)])) / 2;
+      }).reduce((a, b) => a + b, 0);
+    };
+    const square: readonly Flat[] = [
+      [0, 0],
+      [4, 0],
+      [4.1, 4],
+      [0, 4.2],
+    ];
+    const all = doubleArea(square.map(corner)).toNumber() / 2;
+    expect(areaOver([...square, [2, 2], [2.005, 2.1], [2.2, 2.101]])).toBeCloseTo(all, 9);
+  });
+
   // What lies between a chain that draws in by little and its chord is no surface, however many slivers that makes.
   it('loses all slivers along its outside, one behind the other, at whichever side', () => {
     const chain = Array.from({ length: 9 }, (_, i) => [i - 4, 0.0005 * (16 - (i - 4) ** 2)] as const);

@@ -4,10 +4,25 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { catalog } from '../../src/catalog/index';
 import { InputError, length, Quantity, resultFromJson, slabVolume } from '../../src/index';
+import type { Assumption } from '../../src/reckoning/result';
 import { runs } from '../support/effort';
 import { allTargets, counts, runChunk } from '../support/fuzz/run';
 import { goodInputs } from '../support/inputs';
-import { apart, foreign, openly, type Result, spoilt, systemOfInput } from '../support/promises';
+import { outlineLimits } from '../support/limits';
+import {
+  apart,
+  foreign,
+  inOtherSystem,
+  measuredAs,
+  openly,
+  type Place,
+  placesOf,
+  type Result,
+  systemOfInput,
+  wordless,
+} from '../support/promises';
+import { SIGNS } from '../support/signs';
+import { outcomeOf, readVectors } from '../support/vectors';
 
 const SLAB = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '5 in' } as const;
 
@@ -28,8 +43,22 @@ const IN_OTHER_UNITS: Readonly<Record<string, readonly string[]>> = {
   ],
   // As the rules, the boards, the bars and the wire are listed.
   'joint-spacing': ['.depth', '.depths.*.depth', '.spacings.*.least', '.spacings.*.spacing'],
-  'joint-layout': ['.isolationBoard.thickness'],
+  'joint-layout': ['.givesWay.*.limit', '.isolationBoard.thickness'],
   'rebar-layout': ['.tieWire', '.unitWeight'],
+  // By the marks of the bars and the style of the mesh.
+  'bar-size': ['.area', '.diameter', '.unitWeight'],
+  'lap-length': ['.development', '.lap'],
+  'mesh-layout': ['.endLap', '.sideLap'],
+  'dowel-layout': [
+    '.diameter',
+    '.embedment',
+    '.endDistance',
+    '.epoxy',
+    '.hole',
+    '.length',
+    '.spacing',
+    '.weight',
+  ],
 };
 
 /** What is assumed in words that stand for no one value of an input: `<id> <name>`, with the value where it is that one. */
@@ -67,19 +96,35 @@ const IN_WORDS: readonly string[] = [
   'drainage-check minimumValley 0.5%, and 2% by',
 ];
 
+/** So many inputs of a calculation are tried in the other unit system. */
+const MOST_TURNED = 10;
+
 function everythingFrozen(value: unknown): boolean {
   if (typeof value !== 'object' || value === null || value instanceof Quantity) return true;
   return Object.isFrozen(value) && Object.values(value).every(everythingFrozen);
 }
 
+/** What a result says in words is said, and from a source. */
+function expectWords({ assumed, cautions, working, figures }: Result): void {
+  for (const a of assumed) {
+    expect([a.name, a.value, a.because, a.override, a.source.title].every((t) => t.length > 1)).toBe(true);
+  }
+  for (const c of cautions) {
+    expect(c.code).toMatch(/^[a-z]+(-[a-z]+)*$/);
+    expect(['note', 'warning', 'stop']).toContain(c.severity);
+    expect(c.limit?.dimension).toBe(c.actual?.dimension);
+    expect(c.source.title.length).toBeGreaterThan(3);
+  }
+  for (const { what } of working) expect(what.length).toBeGreaterThan(2);
+  expect(wordless(figures)).toEqual([]);
+}
+
 describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, entry) => {
   const inputs = goodInputs.get(id) ?? [];
-  const results = inputs.map(() => undefined as Result | undefined);
-  const resultOf = (i: number): Result => {
-    const attempt = results[i] ? undefined : entry.attempt(inputs[i]);
-    if (attempt?.ok === false) throw attempt.error;
-    results[i] ??= attempt?.result;
-    return results[i] as Result;
+  const resultOf = (input: unknown): Result => {
+    const attempt = entry.attempt(input);
+    if (!attempt.ok) throw attempt.error;
+    return attempt.result;
   };
 
   it('describes itself', () => {
@@ -96,8 +141,8 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
   });
 
   it('gives frozen results that go through JSON and cloning unchanged', () => {
-    for (const i of inputs.keys()) {
-      const result = resultOf(i);
+    for (const input of inputs) {
+      const result = resultOf(input);
       expect(everythingFrozen(result)).toBe(true);
       const text = JSON.stringify(result);
       expect(JSON.stringify(resultFromJson(text))).toBe(text);
@@ -116,57 +161,101 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
     }
   });
 
-  it('gives each assumption and caution a source and a code or a way out', () => {
-    for (const i of inputs.keys()) {
-      const { assumed, cautions } = resultOf(i);
-      for (const a of assumed) {
-        expect([a.name, a.value, a.because, a.override, a.source.title].every((t) => t.length > 1)).toBe(
-          true,
-        );
-      }
-      for (const c of cautions) {
-        expect(c.code).toMatch(/^[a-z]+(-[a-z]+)*$/);
-        expect(['note', 'warning', 'stop']).toContain(c.severity);
-        expect(c.limit?.dimension).toBe(c.actual?.dimension);
-        expect(c.source.title.length).toBeGreaterThan(3);
-      }
-    }
-  });
+  const places = placesOf(inputs);
+  const shown = IN_OTHER_UNITS[id] ?? [];
+  const tried = new Set<string>();
+  /** An assumed value that is given changes nothing, and is assumed no longer. */
+  const tryAssumed = (input: unknown, result: Result, assumption: Assumption): void => {
+    const { name, value } = assumption;
+    const said = `${id} ${name} ${value}`;
+    if (tried.has(said) || IN_WORDS.some((start) => said.startsWith(start))) return;
+    tried.add(said);
+    const other = openly(entry, input, assumption);
+    if (!other) throw new Error(`${said} is not taken`);
+    expect(apart(result, other), said).toEqual([]);
+    expect(other.assumed.map((a) => a.name)).not.toContain(name);
+  };
 
-  it('speaks the units of the job', () => {
-    const found = new Set<string>();
-    for (const [i, input] of inputs.entries()) {
+  // Together, since running all inputs costs the most.
+  it('gives assumptions that could be given, cautions with a source, and figures in the units of the job', () => {
+    const strange = new Set<string>();
+    for (const input of inputs) {
+      const result = resultOf(input);
+      for (const assumption of result.assumed) tryAssumed(input, result, assumption);
+      expectWords(result);
       const system = systemOfInput(input);
-      if (system) for (const path of foreign(resultOf(i), system)) found.add(path);
+      if (system) for (const path of foreign(result, system)) strange.add(path);
     }
-    expect([...found].sort()).toEqual(IN_OTHER_UNITS[id] ?? []);
+    expect([...strange].filter((path) => !shown.includes(path))).toEqual([]);
   });
 
-  it('comes to the same when an assumed value is given', () => {
-    const tried = new Set<string>();
-    for (const [i, input] of inputs.entries()) {
-      const result = resultOf(i);
-      for (const assumption of result.assumed) {
-        const { name, value } = assumption;
-        const said = `${id} ${name} ${value}`;
-        if (tried.has(said) || IN_WORDS.some((start) => said.startsWith(start))) continue;
-        tried.add(said);
-        const other = openly(entry, input, assumption);
-        expect(other, `${name}: ${value} is taken`).toBeDefined();
-        if (!other) continue;
-        expect(apart(result, other), `${name}: ${value}`).toEqual([]);
-        expect(other.assumed.map((a) => a.name)).not.toContain(name);
-      }
+  it('speaks the units of the same job in the other system', () => {
+    const strange = new Set<string>();
+    const apart = Math.ceil(inputs.length / MOST_TURNED);
+    for (let i = 0; i < inputs.length; i += apart) {
+      const other = inOtherSystem(inputs[i]);
+      const system = systemOfInput(other);
+      const attempt = system ? entry.attempt(other) : undefined;
+      if (system && attempt?.ok) for (const path of foreign(attempt.result, system)) strange.add(path);
+    }
+    expect([...strange].filter((path) => !shown.includes(path))).toEqual([]);
+  });
+
+  it('refuses what cannot be read, and says what it is', () => {
+    for (const [name, place] of places) {
+      const attempt = entry.attempt(place.with('?'));
+      if (attempt.ok) expect(name, 'only a name may be anything').toMatch(/\.(name|point)$/);
+      else
+        for (const { sentence } of attempt.error.issues)
+          expect(sentence, name).toMatch(/^([a-z]\S* \S|"\S+" is not a name given here)/);
     }
   });
 
-  it('says of what it refuses which value it is', () => {
-    for (const input of inputs.slice(0, 3)) {
-      for (const [path, wrong] of spoilt(input)) {
-        const attempt = entry.attempt(wrong);
-        const issues = attempt.ok ? [] : attempt.error.issues;
-        for (const { sentence } of issues) expect(sentence, path).toMatch(/^\S+( \S+)+$/);
-      }
+  it('takes a value below zero or of nothing where there is such a thing, and nowhere else', () => {
+    const known = SIGNS[id] ?? { below: [], nothing: [] };
+    const taken: Record<-1 | 0, string[]> = { [-1]: [], 0: [] };
+    const codeOf = (name: string, place: Place, sign: -1 | 0): string | undefined => {
+      const value = measuredAs(place.value, name, sign);
+      if (value === undefined) return undefined;
+      const attempt = entry.attempt(place.with(value));
+      if (!attempt.ok) return attempt.error.issues[0]?.code;
+      taken[sign].push(name);
+      return undefined;
+    };
+    for (const [name, place] of places) {
+      const [less, none] = [codeOf(name, place, -1), codeOf(name, place, 0)];
+      // What may not be nothing may not be less either, and the refusal says the same of both.
+      if (none === 'not-positive') expect(less, name).toBe(none);
+    }
+    expect(taken[-1].sort()).toEqual([...known.below].sort());
+    expect(taken[0].filter((name) => !known.below.includes(name)).sort()).toEqual([...known.nothing].sort());
+  });
+});
+
+/** What is wrong between two values, or with the whole. */
+const OF_THE_WHOLE = ['conflicting-grades', 'give-one-of', 'no-solution', 'too-deep', 'unknown-key'];
+
+describe('a refusal', () => {
+  const refused = readVectors().filter(({ vector }) => vector.expect.error !== undefined);
+
+  it.each(refused)('of $at names the place', ({ vector }) => {
+    const { inputSchema, limits } = catalog.find(
+      ({ id }) => id === vector.calculation,
+    ) as (typeof catalog)[0];
+    const outcome = outcomeOf(vector);
+    if (outcome.ok) throw new Error('taken');
+    const names = JSON.stringify(inputSchema);
+    for (const { code, path, sentence } of outcome.error.issues) {
+      if (path === '') expect(OF_THE_WHOLE).toContain(code);
+      else expect(names).toContain(`"${path.split(/[.[]/)[0]}":`);
+      if (code === 'missing')
+        expect(path).toMatch(new RegExp(`(^|\\.)${/^(\S+) is missing/.exec(sentence)?.[1]}$`));
+      if (code !== 'too-many') continue;
+      const stated = [...limits, ...outlineLimits()].map(({ of, most }) => `${of} may have at most ${most};`);
+      expect(
+        [...stated, 'the list '].some((limit) => sentence.startsWith(limit)),
+        sentence,
+      ).toBe(true);
     }
   });
 });

@@ -145,4 +145,94 @@ describe('step-layout', () => {
       }),
     );
   });
+
+  it.each([
+    ['at the lower end of all three', '14 in', '10 in', ['2r + t', 'r + t', 'r × t']],
+    ['just under all three', '14 in', '9.99 in', []],
+    ['at the upper end of the sums', '12 in', '13 in', ['2r + t', 'r + t', 'r × t']],
+    ['just over the sums', '12 in', '13.01 in', ['r × t']],
+    ['at the upper end of the product', '12.8 in', '12.5 in', ['r + t', 'r × t']],
+    ['just over the product', '12.8 in', '12.51 in', ['r + t']],
+  ])('meets the walking rules %s', (_, totalRise, tread, met) => {
+    expect(stepLayout({ totalRise, risers: 2, tread }).figures.best?.walkingRules).toEqual(met);
+  });
+
+  const door = (width: string, threshold?: string) =>
+    ({ door: { swing: 'out', width, ...(threshold ? { threshold } : {}) }, riseTo: 'landing' }) as const;
+
+  it.each<[string, Partial<Parameters<typeof stepLayout>[0]>, string[]]>([
+    ['nothing to say', {}, []],
+    ['treads of 1:48', { pitch: '1:48' }, []],
+    ['treads over 1:48', { pitch: '2.09%' }, ['treads-too-steep']],
+    ['treads of 1%', { pitch: '1%' }, []],
+    ['treads under 1%', { pitch: '0.99%' }, ['treads-hold-water']],
+    ['treads of 10 in', { tread: '10 in' }, []],
+    ['treads under 10 in', { tread: '9.99 in' }, ['tread-too-narrow']],
+    ['treads of 11 in in public', { tread: '11 in', rules: 'public' }, ['handrail']],
+    ['treads under 11 in in public', { tread: '10.9 in', rules: 'public' }, ['tread-too-narrow', 'handrail']],
+    ['one riser has no tread', { totalRise: '7 in', risers: 1, tread: '9 in' }, []],
+    ['risers of 4 in', { totalRise: '8 in' }, []],
+    ['risers under 100 mm', { totalRise: '7.87 in' }, ['riser-too-low']],
+    ['three risers', { totalRise: '21 in', risers: 3 }, ['frost-depth']],
+    ['four risers', { totalRise: '28 in', risers: 4 }, ['frost-depth', 'handrail']],
+    ['a landing of 36 in', { landing: '36 in' }, []],
+    ['a landing under 36 in', { landing: '35.9 in' }, ['landing-too-short']],
+    ['a door that leaves 12 in', { landing: '48 in', ...door('36 in') }, []],
+    ['a door that leaves less', { landing: '47.9 in', ...door('36 in') }, ['door-swings-over-steps']],
+    ['a threshold of 1-1/2 in', { landing: '48 in', ...door('36 in', '1.5 in') }, []],
+    ['a threshold over it', { landing: '48 in', ...door('36 in', '1.51 in') }, ['threshold-too-high']],
+    ['a threshold of 1 in', { landing: '48 in', ...door('36 in', '1 in') }, []],
+    ['a threshold under it', { landing: '48 in', ...door('36 in', '0.99 in') }, ['little-freeboard']],
+    ['ground 30 in down', { sideDrop: '30 in' }, []],
+    ['ground farther down', { sideDrop: '30.1 in' }, ['guard']],
+    ['ground higher than the foot', { sideDrop: '6 in' }, []],
+    ['risers 3/8 in apart', { measured: ['7 in', '7.1875 in', '7.375 in'] }, []],
+    ['risers farther apart', { measured: ['7 in', '7.18 in', '7.38 in'] }, ['uneven-risers']],
+    ['neighbors 3/16 in apart', { measured: ['7 in', '7.1875 in'] }, []],
+    ['neighbors farther apart', { measured: ['7 in', '7.19 in'] }, ['uneven-risers']],
+    ['the same, going down', { measured: ['7.19 in', '7 in'] }, ['uneven-risers']],
+  ])('cautions at the bounds of its rules: %s', (_, changed, codes) => {
+    const { cautions } = stepLayout({
+      totalRise: '14 in',
+      risers: 2,
+      tread: '11 in',
+      pitch: '2%',
+      ...changed,
+    });
+    expect(cautions.map(({ code }) => code).sort()).toEqual([...codes].sort());
+  });
+
+  it.each([
+    ['147 in', 'dwelling', 21, []],
+    ['147.1 in', 'dwelling', 21, ['flight-too-tall']],
+    ['144 in', 'public', 24, []],
+    ['144.1 in', 'public', 24, ['flight-too-tall']],
+  ] as const)('parts a flight of more than its most: %s, %s', (totalRise, rules, risers, codes) => {
+    const { cautions } = stepLayout({ totalRise, rules, risers, tread: '11 in' });
+    expect(cautions.map(({ code }) => code).filter((code) => code === 'flight-too-tall')).toEqual(codes);
+  });
+
+  it('asks for a handrail on one side of a dwelling and on both in public', () => {
+    const said = (rules: 'dwelling' | 'accessible' | 'public'): string | undefined =>
+      stepLayout({ totalRise: '28 in', tread: '11 in', rules }).cautions.find(
+        ({ code }) => code === 'handrail',
+      )?.sentence;
+    expect(said('dwelling')).toMatch(/on one side/);
+    expect(said('accessible')).toMatch(/on both sides/);
+    expect(said('public')).toMatch(/on both sides/);
+  });
+
+  it('lists what it takes for granted, and only that', () => {
+    const names = (input: Parameters<typeof stepLayout>[0]): string[] =>
+      stepLayout(input).assumed.map(({ name }) => name);
+    const settled = { rules: 'dwelling', pitch: '2%', landing: '4 ft' } as const;
+    expect(names({ totalRise: '14 in' })).toEqual(['tread', 'rules', 'pitch', 'landing']);
+    expect(names({ ...settled, totalRise: '14 in', tread: '11 in' })).toEqual([]);
+    expect(names({ ...settled, totalRise: '14 in', totalRun: '11 in' })).toEqual([]);
+    const closed = { swing: 'in', width: '36 in', threshold: '1 in' } as const;
+    expect(names({ ...settled, totalRise: '14 in', tread: '11 in', door: closed })).toEqual(['riseTo']);
+    expect(names({ ...settled, totalRise: '14 in', tread: '11 in', door: closed, riseTo: 'sill' })).toEqual(
+      [],
+    );
+  });
 });

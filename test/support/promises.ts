@@ -3,6 +3,7 @@ import type { CatalogEntry } from '../../src/catalog/index';
 import { canonicalValue, isQuantity, type Quantity, systemOfQuantity } from '../../src/quantity/quantity';
 import type { Assumption } from '../../src/reckoning/result';
 import { UNITS } from './fuzz/units';
+import { mapLeaves, measured, put, typed } from './relations/inputs';
 
 export type Result = Extract<ReturnType<CatalogEntry['attempt']>, { ok: true }>['result'];
 type System = 'customary' | 'metric';
@@ -30,6 +31,25 @@ export function systemOfInput(input: unknown): System | undefined {
   return metric ? 'metric' : 'customary';
 }
 
+const OTHER_UNIT: Readonly<Record<string, string>> = {
+  ...{ ft: 'm', in: 'mm', 'ft-in': 'm', yd: 'm', m: 'ft', mm: 'in', cm: 'in' },
+  ...{ ft2: 'm2', in2: 'mm2', yd2: 'm2', m2: 'ft2', mm2: 'in2', cm2: 'in2' },
+  ...{ yd3: 'm3', ft3: 'm3', gal: 'L', m3: 'yd3', L: 'gal' },
+  ...{ lb: 'kg', ton: 'tonne', kg: 'lb', tonne: 'ton' },
+  ...{ pcf: 'kg/m3', 'lb/yd3': 'kg/m3', 'kg/m3': 'pcf', 'lb/ft2': 'kg/m2', 'kg/m2': 'lb/ft2' },
+  ...{ psi: 'kPa', ksi: 'MPa', psf: 'kPa', MPa: 'psi', kPa: 'psi' },
+  ...{ 'in/ft': 'mm/m', 'mm/m': 'in/ft', 'in/h': 'mm/h', 'mm/h': 'in/h', degF: 'degC', degC: 'degF' },
+  ...{ mph: 'km/h', 'km/h': 'mph', 'yd3/h': 'm3/h', 'm3/h': 'yd3/h' },
+};
+
+/** About the same job written in the other system. */
+export const inOtherSystem = (input: unknown): unknown =>
+  mapLeaves(input, (leaf, key) => {
+    const q = measured(leaf, key);
+    const unit = q && OTHER_UNIT[q.toJSON().unit];
+    return q && unit ? typed(String(Number(q.toNumber(unit).toFixed(6))), unit) : leaf;
+  });
+
 type Leaf = Quantity | string | boolean | number;
 
 /** Each figure by its path, those of a list by `*`. */
@@ -41,6 +61,10 @@ function* leavesOf(figures: unknown, path = ''): Generator<readonly [string, Lea
   for (const [name, part] of Object.entries(figures))
     yield* leavesOf(part, `${path}.${Array.isArray(figures) ? '*' : name}`);
 }
+
+/** The figures that are words without a letter. */
+export const wordless = (figures: unknown): string[] =>
+  [...leavesOf(figures)].flatMap(([path, word]) => (word === '' ? [path] : []));
 
 /** Dimensions that have the same units in both systems. */
 const SHARED = new Set(['count', 'ratio', 'slope', 'angle', 'time', 'money']);
@@ -107,18 +131,28 @@ export function apart(one: Result, other: Result): string[] {
   return mine.flatMap(([path, a], i) => (alike(a, theirs[i]?.[1]) ? [] : [path]));
 }
 
-/** The input with one text or number after the other made unreadable, and the path of each. */
-export function* spoilt(input: unknown): Generator<readonly [string, unknown]> {
-  const copy = structuredClone(input);
-  const open: (readonly [Record<string, unknown>, string])[] = [[copy as Record<string, unknown>, '']];
-  for (const [part, path] of open)
-    for (const [name, value] of Object.entries(part)) {
-      const here = Array.isArray(part) ? `${path}[${name}]` : `${path}${path && '.'}${name}`;
-      if (typeof value === 'object' && value !== null) open.push([value as Record<string, unknown>, here]);
-      else {
-        part[name] = '?';
-        yield [here, copy];
-        part[name] = value;
-      }
-    }
+/** A value of an input, and the input with another in its place. */
+export interface Place {
+  readonly value: unknown;
+  readonly with: (other: unknown) => unknown;
+}
+
+/** Every place that values have in the inputs, items of a list alike, each where it is met first. */
+export function placesOf(inputs: readonly unknown[]): ReadonlyMap<string, Place> {
+  const places = new Map<string, Place>();
+  for (const input of inputs)
+    mapLeaves(input, (value, _, path) => {
+      const name = path.map((part) => (typeof part === 'number' ? '*' : part)).join('.');
+      if (!places.has(name)) places.set(name, { value, with: (other) => put(input, path, other) });
+      return value;
+    });
+  return places;
+}
+
+/** The same measurement below zero, or nothing of it. */
+export function measuredAs(value: unknown, name: string, sign: -1 | 0): string | undefined {
+  const q = measured(value, name.replace(/\.\*/g, '').replace(/^.*\./, ''));
+  if (!q || q.sign() <= 0) return undefined;
+  const { value: number, unit } = q.toJSON();
+  return typed(sign === 0 ? '0' : `-${number}`, unit);
 }
