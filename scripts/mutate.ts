@@ -142,12 +142,8 @@ class Tests {
       .filter(({ start, end }) => start <= mutant.start && end >= mutant.end)
       .sort((a, b) => a.end - a.start - (b.end - b.start))[0];
     const passing = around ? this.#seen.filter(({ set }) => set.has(around.mark)) : [...this.#seen];
-    // What is reckoned once and kept counts for the first test only; others near may pass it too.
-    const first = (this.#stretches.get(mutant.file)?.[0]?.mark ?? 0) - 1;
-    const ofFile = ({ marks }: Seen): boolean => marks.some((mark) => mark > first && mark <= first + ROOM);
-    const near = this.#seen.filter(
-      (test) => own(mutant, test) > 1 && !passing.includes(test) && ofFile(test),
-    );
+    // What is made on loading, or once and kept, counts for no test or the first only: all near are tried too.
+    const near = this.#seen.filter((test) => own(mutant, test) > 1 && !passing.includes(test));
     const cost = (test: Seen): number =>
       (1 + test.ms) / (1 + 20 * this.#killsOf(mutant, test)) / own(mutant, test);
     const byCost = (list: Seen[]): Seen[] => list.sort((a, b) => cost(a) - cost(b));

@@ -490,6 +490,27 @@ export const EQUIVALENT: readonly Equivalent[] = [
     to: ['undefined'],
     why: CUT,
   },
+  {
+    file: 'src/geometry/measure.ts',
+    line: '...(perimeter ? { perimeter } : {})',
+    from: 'perimeter',
+    to: ['true'],
+    why: 'A perimeter that is undefined and one that is left out read the same.',
+  },
+  {
+    file: 'src/geometry/surface.ts',
+    line: 'if (beside(0) || beside(1)) return false;',
+    from: 'false',
+    to: ['true'],
+    why: CUT,
+  },
+  {
+    file: 'src/geometry/polygon.ts',
+    line: 'if (ringsFarApart(a, b)) return false;',
+    from: 'ringsFarApart(a, b)',
+    to: ['false'],
+    why: 'Rings that are far apart share no point, as the look at their sides finds too: only the time differs.',
+  },
 ];
 
 const lineAt = (text: string, at: number): string =>

@@ -59,7 +59,16 @@ import {
   lengthOf,
 } from './layout/laid';
 import { missedCorners } from './layout/missed';
-import { DOWELS, PANELS, PASSES, SIDE_BY_SIDE, SLANTED_CORNERS, SQUARE_CORNERS } from './layout/most';
+import {
+  DOWELS,
+  PANELS,
+  PASSES,
+  panelLimit,
+  SIDE_BY_SIDE,
+  SLANTED_CORNERS,
+  SQUARE_CORNERS,
+  SQUARE_PANELS,
+} from './layout/most';
 import type { RoundSite } from './layout/round-plan';
 import { BROKEN, type Limits, softened } from './layout/rules';
 import type { SawOrder } from './layout/saw-order';
@@ -313,8 +322,10 @@ const STEP: Record<System, () => Length> = {
   customary: constant(() => length('1/16 in')),
   metric: constant(() => length('1 mm')),
 };
-/** An opening without corners counts as one with four. */
+/** What an opening counts as at least, in corners: a round one over the least side, and any beside a slanted outline. */
 const AS_CORNERS = 4;
+const AS_ROUND = 10;
+const AS_SLANTED = 2;
 const FIXED_LIMIT = 200;
 
 /** Limits read and checked, with their defaults listed. */
@@ -425,17 +436,31 @@ function roundLaid(input: Parsed, limits: Limits, step: Decimal): Laid | undefin
   return layRound({ ...round, step, tees: input.tees === 'allowed' }, limits);
 }
 
+/** Before anything is placed: an arc becomes two sides or more, an opening counts as two corners or more. */
+function checkCount({ outline, openings = [] }: Parsed): void {
+  withinLimit(SQUARE_CORNERS, AS_SLANTED * openings.length, 'openings');
+  if (outline.shape !== 'curved') return;
+  const sides = outline.points.reduce((sum, p) => sum + (p.rise || p.radius ? 2 : 1), 0);
+  if (sides > outline.points.length)
+    withinLimit(SLANTED_CORNERS, sides + AS_SLANTED * openings.length, 'outline');
+}
+
 function checkSize(site: Site, limits: Limits): void {
   const panels = ringArea(site.ring).toNumber() / limits.spacing ** 2;
-  withinLimit(PANELS, Math.floor(panels), 'spacing');
+  withinLimit(panelLimit(site), Math.floor(panels), 'spacing');
   for (const axis of ['x', 'y'] as const) {
     const ends = site.ring.map((c) => c[axis].toNumber());
     const lines = (Math.max(...ends) - Math.min(...ends)) / limits.spacing;
     withinLimit(SIDE_BY_SIDE, Math.floor(lines), 'spacing');
   }
-  const corners =
-    site.ring.length + site.openings.reduce((sum, o) => sum + Math.max(AS_CORNERS, o.corners.length), 0);
-  withinLimit(site.orthogonal ? SQUARE_CORNERS : SLANTED_CORNERS, corners, 'outline');
+  const least = ({ ring, bothWays }: Site['openings'][number]): number => {
+    const ends = ring.map(({ x }) => x.toNumber());
+    const parts = !bothWays && Math.max(...ends) - Math.min(...ends) > limits.leastSide;
+    if (!site.orthogonal) return parts ? AS_CORNERS : AS_SLANTED;
+    return parts && ring.length > 2 * AS_ROUND ? AS_ROUND : AS_CORNERS;
+  };
+  const inOpenings = site.openings.reduce((sum, o) => sum + Math.max(least(o), o.corners.length), 0);
+  withinLimit(site.orthogonal ? SQUARE_CORNERS : SLANTED_CORNERS, site.ring.length + inOpenings, 'outline');
 }
 
 /** The tip of a slice of more than half a circle is an inside corner. */
@@ -499,6 +524,7 @@ interface Planned {
 
 function plan(input: Parsed, rules: Rules): Planned {
   const limits = limitsOf(rules);
+  checkCount(input);
   const sites = placeSites(input, rules);
   const [first] = sites as [Site];
   checkSize(first, limits);
@@ -560,6 +586,9 @@ const SLIM = 2;
 /** Joints reckoned in binary numbers may turn out longer by this part, and more, in exact ones. */
 const NEARLY = 0.02;
 
+/** Straight joints that weigh this many times as much are not laid out. */
+const SURELY = 1.1;
+
 /** False for a plan that cannot be better than another, whatever it comes to in exact decimals. */
 function mayBeat({ broken, sawn }: Draft, { laid }: Choice, limits: Limits): boolean {
   const { weight } = softened(limits);
@@ -567,6 +596,15 @@ function mayBeat({ broken, sawn }: Draft, { laid }: Choice, limits: Limits): boo
   if (broken > 0 && others === 0) return false;
   const cost = sawn * (1 - NEARLY) + weight * broken;
   return broken === 0 || cost <= lengthOf(laid).toNumber() + weight * others;
+}
+
+/** True for a large plan that straight joints, which break rules too, fall far behind. */
+function isSurer(
+  { broken, sawn }: Draft,
+  { found, cells, softened: soft }: FoundGrid,
+  limits: Limits,
+): boolean {
+  return cells > FEW_PANELS && soft && SURELY * (sawn + softened(limits).weight * broken) < found.cost;
 }
 
 /** Plans of every kind that the slab may have. */
@@ -584,7 +622,10 @@ function choicesFor(input: Parsed, site: Site, limits: Limits, setting: Setting)
     if (brokenIn(choice.laid) === 0) return [choice];
   }
   const fan = bare ? layFan(site.ring, limits) : undefined;
-  const straight = choiceOf(site, layStraight(findGrid(site, limits, setting)));
+  const found = findGrid(site, limits, setting);
+  const [surer] = [strip, deck].flatMap((draft) => (draft && isSurer(draft, found, limits) ? [draft] : []));
+  if (surer) return [choiceOf(site, surer.lay())];
+  const straight = choiceOf(site, layStraight(found));
   const laidOf = (draft: Draft | undefined): Choice[] =>
     draft && mayBeat(draft, straight, limits) ? [choiceOf(site, draft.lay())] : [];
   return [straight, ...laidOf(strip), ...(fan ? [choiceOf(site, fan)] : []), ...laidOf(deck)];
@@ -766,7 +807,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
   id: 'joint-layout',
   title: 'Joint plan of a slab',
   version: 1,
-  limits: [PANELS, SIDE_BY_SIDE, SQUARE_CORNERS, SLANTED_CORNERS, PASSES, DOWELS],
+  limits: [PANELS, SQUARE_PANELS, SIDE_BY_SIDE, SQUARE_CORNERS, SLANTED_CORNERS, PASSES, DOWELS],
   sources: [IRREGULAR_SLABS, TAPER_WIDTH, JOINT_DEPTH, EARLY_ENTRY_DEPTH, SILICA_RULE],
   input: () =>
     fields({

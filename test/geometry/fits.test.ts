@@ -74,6 +74,20 @@ describe.each(Object.entries(CANNOT_BE))('%s', (_, [outline, path]) => {
   });
 });
 
+it('what does not fit is named, and what it does not fit', () => {
+  const said = (outline: OutlineInput): string => {
+    const tried = slabVolume.attempt({ outline, thickness: '4 in' });
+    return tried.ok ? '' : tried.error.issues.map(({ sentence }) => sentence).join();
+  };
+  for (const [outline, ...names] of [
+    [CANNOT_BE['a sector with both radii alike']?.[0], 'innerRadius', 'radius'],
+    [CANNOT_BE['a ring with a hole as wide as itself']?.[0], 'innerDiameter', 'outerDiameter'],
+    [CANNOT_BE['an L with a notch as long as itself']?.[0], 'notchLength', 'length'],
+    [CANNOT_BE['a U with a notch as deep as itself']?.[0], 'notchWidth', 'width'],
+  ] as const)
+    for (const name of names) expect(said(outline as OutlineInput)).toMatch(new RegExp(`\\b${name}\\b`));
+});
+
 describe('a sector of a whole turn', () => {
   it('has no straight edges: it is the circle or the ring', () => {
     const around = (outline: OutlineInput) => slabVolume({ outline, thickness: '4 in' }).figures;

@@ -231,6 +231,14 @@ describe('a shape by its corners', () => {
     });
   });
 
+  it('with arcs has each step named by its edge', () => {
+    const pad = new Pad();
+    const given = points([0, 0], [4, 0, { rise: '1 m' }], [4, 4], [0, 4, { rise: '1 m' }]);
+    measure(z.parse(outline(), { shape: 'curved', points: given }), pad, 'o');
+    const edges = pad.working.flatMap(({ what }) => /edge (\S+)/.exec(what)?.[1] ?? []);
+    expect(edges).toEqual(['2', '2', '4', '4']);
+  });
+
   it('with arcs that leave nothing, or meet, is refused', () => {
     expect(
       refused({ shape: 'curved', points: points([0, 0, { rise: '1 m' }], [4, 0, { rise: '-1 m' }]) }),

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { edgesOf } from '../../src/geometry/arc';
 import { centroidOf } from '../../src/geometry/centroid';
 import { extremePoints } from '../../src/geometry/extent';
+import { insetRing } from '../../src/geometry/inset';
 import { movedRing, turnedRing } from '../../src/geometry/offset';
 import { type OutlineInput, type OutlineOf, outline } from '../../src/geometry/outline';
 import { tapedCorners, walkAround } from '../../src/geometry/place';
@@ -583,6 +584,24 @@ describe('a moved ring', () => {
       turnedRing(ringFrom([0, 0], [8, 0], [8, 5], [5, 5], [5, 4], [3, 4], [3, 5], [0, 5])) ?? expect.fail();
     expect(movedRing(notched, new Decimal('0.999'))?.length).toBe(8);
     expect(movedRing(notched, new Decimal(1))).toBeUndefined();
+    // Two rooms and a passage of 0.4: set in by more than half of that they fall apart, though no side vanishes.
+    const rooms = ringFrom(
+      [0, 0],
+      [4, 0],
+      [4, 1.8],
+      [8, 1.8],
+      [8, 0],
+      [12, 0],
+      [12, 4],
+      [8, 4],
+      [8, 2.2],
+      [4, 2.2],
+      [4, 4],
+      [0, 4],
+    );
+    expect(insetRing(rooms, new Decimal('0.1'))?.length).toBe(12);
+    expect(insetRing(rooms, new Decimal('0.5'))).toBeUndefined();
+    expect(insetRing(ringFrom([0, 0], [4, 0], [2, 0]), new Decimal('0.1'))).toBeUndefined();
     // One that turns right about has no mitre.
     expect(turnedRing(ringFrom([0, 0], [4, 0], [2, 0]))).toBeUndefined();
   });

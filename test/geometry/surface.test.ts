@@ -296,7 +296,7 @@ describe('a mesh', () => {
       [0, 4.2],
     ];
     const all = doubleArea(square.map(corner)).toNumber() / 2;
-    expect(areaOver([...square, [2, 2], [2.005, 2.1], [2.2, 2.101]])).toBeCloseTo(all, 9);
+    expect(areaOver([...square, [2, 2], [2.004, 2.003], [1, 3.2]])).toBeCloseTo(all, 9);
   });
 
   // What lies between a chain that draws in by little and its chord is no surface, however many slivers that makes.

@@ -42,6 +42,8 @@ const IN_OTHER_UNITS: Readonly<Record<string, readonly string[]>> = {
     '.along.bars.*.areaPerFoot',
     '.along.mesh.*.areaPerFoot',
   ],
+  // A limit that is reached by its name in the other system only.
+  excavation: ['trench-depth', 'trench-exit'],
   // As the rules, the boards, the bars and the wire are listed.
   'joint-spacing': ['.depth', '.depths.*.depth', '.spacings.*.least', '.spacings.*.spacing'],
   'joint-layout': ['.givesWay.*.limit', '.isolationBoard.thickness'],

@@ -237,4 +237,33 @@ describe('step-layout', () => {
       [],
     );
   });
+
+  it('has no tread behind a single riser, however the treads are given', () => {
+    for (const treads of [{ tread: '11 in' }, { totalRun: '11 in' }]) {
+      const { best } = stepLayout({ totalRise: '7 in', risers: 1, ...treads }).figures;
+      expect([best?.riserForm, best?.firstRiserForm, best?.riser].map((l) => l?.format())).toEqual(
+        Array(3).fill('7 in'),
+      );
+      expect(best?.treads.format()).toBe('0 each');
+      expect(best?.run.sign()).toBe(0);
+    }
+  });
+
+  it('shares a run out over the treads', () => {
+    const { best } = stepLayout({ totalRise: '21 in', risers: 3, totalRun: '24 in' }).figures;
+    expect([best?.tread, best?.run].map((l) => l?.format('in'))).toEqual(['12 in', '24 in']);
+  });
+
+  it.each([
+    [{ totalRise: '2 in', landing: '10 ft' }, 'landing'],
+    [{ totalRise: '12 in', risers: 3, tread: '10 ft', pitch: '5%' }, 'pitch'],
+    [{ totalRise: '3 in', risers: 3, tread: '6 ft' }, 'tread'],
+    [{ totalRise: '14 in', riseTo: 'sill' }, 'door.threshold'],
+    [{ totalRise: '6 in', door: { swing: 'in', width: '3 ft', threshold: '7 in' } }, 'door.threshold'],
+    [{ totalRise: '6 in', door: { swing: 'in', width: '3 ft', threshold: '6 in' } }, 'door.threshold'],
+    [{ totalRise: '100 ft' }, 'totalRise'],
+  ])('refuses %j at %s', (input, path) => {
+    const attempt = stepLayout.attempt(input as Parameters<typeof stepLayout>[0]);
+    expect(attempt.ok ? [] : attempt.error.issues.map((issue) => issue.path)).toEqual([path]);
+  });
 });

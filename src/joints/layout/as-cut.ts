@@ -7,7 +7,7 @@
 import { partsLess } from '../../geometry/clip';
 import { type Corner, doubleArea, insideRing } from '../../geometry/polygon';
 import { Decimal, ZERO } from '../../quantity/decimal';
-import { piecesLess } from './beside';
+import { piecesBeside } from './beside';
 import { commonPart, same } from './exact';
 import { wedged } from './general';
 import { type Spot, spot } from './orthogonal';
@@ -19,8 +19,6 @@ export interface Hole {
   readonly ring: readonly Corner[];
   /** Larger than the least side. */
   readonly large: boolean;
-  /** Turns nowhere to the right. */
-  readonly convex: boolean;
   readonly box: Box;
 }
 
@@ -248,33 +246,38 @@ export function trimmedTo<T>(ring: readonly T[], at: (corner: T) => Spot, { lo, 
   return kept;
 }
 
+const areaLess = ([outer, ...holes]: readonly (readonly Corner[])[]): Decimal =>
+  holes.reduce((sum, h) => sum.minus(doubleArea(h).abs()), doubleArea(outer ?? []).abs()).div(2);
+
 /** What is left of a cell beside large openings. */
-function piecesBeside(
-  ring: readonly Corner[],
-  box: Box,
-  large: readonly Hole[],
-): readonly (readonly (readonly Corner[])[])[] {
+function piecesOf(ring: readonly Corner[], box: Box, large: readonly Hole[], area: Decimal): Corner[][][] {
   // Openings well inside stay as they are: they do not meet each other, and part nothing.
   if (large.every((hole) => hole.box.ring.every((p) => wellInside(p, box.ring))))
-    return [[ring, ...large.map((hole) => hole.ring)]];
-  const [only] = large;
-  const beside = large.length === 1 && only?.convex && isConvex(box.ring);
-  const pieces = beside ? piecesLess(ring, commonPart(trimmedTo(only.ring, spot, box), ring)) : undefined;
-  if (pieces) return pieces.map((piece) => [piece]);
+    return [[[...ring], ...large.map((hole) => [...hole.ring])]];
+  const openings = large.map(({ ring: corners, box: { ring: spots } }) => ({ ring: corners, spots }));
+  const pieces = isConvex(box.ring) ? piecesBeside(ring, openings) : undefined;
+  const all = pieces?.reduce((sum, piece) => sum.plus(areaLess(piece)), ZERO);
+  if (pieces && all?.minus(area).abs().lessThan(SPECK)) return pieces;
   return partsLess(
     box.ring,
     large.map((h) => trimmedTo(h.box.ring, (p) => p, box)),
   );
 }
 
+/** Area left of a cell: beside all openings, and beside the large ones. */
+interface Left {
+  readonly area: Decimal;
+  readonly beside: Decimal;
+}
+
 /** What is left of a cell beside large openings; the pieces come to the exact area of all. */
-function partsOf(ring: readonly Corner[], box: Box, large: readonly Hole[], area: Decimal): Part[] {
+function partsOf(ring: readonly Corner[], box: Box, large: readonly Hole[], left: Left): Part[] {
+  const { area } = left;
   if (large.length === 0) return [{ ring, holes: [], area }];
-  const parts = piecesBeside(ring, box, large).flatMap(([outer, ...holes]) => {
-    if (!outer) return [];
-    const whole = doubleArea(outer).abs().div(2);
-    const less = holes.reduce((sum, h) => sum.minus(doubleArea(h).abs().div(2)), whole);
-    return less.toNumber() > SPECK ? [{ ring: outer, holes, area: less }] : [];
+  const parts = piecesOf(ring, box, large, left.beside).flatMap((piece) => {
+    const [outer, ...holes] = piece;
+    const less = areaLess(piece);
+    return outer && less.toNumber() > SPECK ? [{ ring: outer, holes, area: less }] : [];
   });
   parts.sort((a, b) => b.area.comparedTo(a.area));
   const [first, ...rest] = parts;
@@ -321,7 +324,8 @@ export function panelsOf(
   if (same(area, ZERO) || area.toNumber() < SPECK) return [];
   const large = over.filter((hole) => hole.large);
   const small = over.filter((hole) => !hole.large).map((hole) => hole.ring);
-  return partsOf(ring, box, large, area).map((part) => {
+  const bySmall = near.reduce((sum, hole, i) => (hole.large ? sum : sum.plus(taken[i] as Decimal)), ZERO);
+  return partsOf(ring, box, large, { area, beside: area.plus(bySmall.div(2)) }).map((part) => {
     const xs = part.ring.map((c) => c.x);
     const ys = part.ring.map((c) => c.y);
     const along = Decimal.max(...xs).minus(Decimal.min(...xs));

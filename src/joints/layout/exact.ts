@@ -132,9 +132,24 @@ interface Chain {
   readonly points: Corner[];
 }
 
+/** Places farther from a line than this are told apart in binary numbers, in metres. */
+const CLEAR = 1e-8;
+
+/** On which side of a line a corner lies; nought on it. */
+function sideOf(c: Corner, axis: Axis, at: Decimal, nearly = at.toNumber()): number {
+  const near = spot(c)[axis] - nearly;
+  if (Math.abs(near) > CLEAR) return near;
+  return same(c[axis], at) ? 0 : c[axis].comparedTo(at);
+}
+
 /** Parts of a simple ring strictly on one side of a line, each closed along the line. */
 function sideParts(ring: readonly Corner[], axis: Axis, at: Decimal, above: boolean): Corner[][] {
-  const kept = (c: Corner): boolean => !same(c[axis], at) && c[axis].greaterThan(at) === above;
+  const nearly = at.toNumber();
+  const sides = new Map(ring.map((c) => [c, sideOf(c, axis, at, nearly)]));
+  const kept = (c: Corner): boolean => {
+    const side = sides.get(c) as number;
+    return above ? side > 0 : side < 0;
+  };
   const start = ring.findIndex(
     (c, i) => kept(c) && !kept(ring[(i + ring.length - 1) % ring.length] as Corner),
   );
@@ -168,8 +183,8 @@ function chainsFrom(
 
 /** Where a side meets the line; a corner that lies on it is taken as it is. */
 function end(a: Corner, b: Corner, axis: Axis, at: Decimal): Corner {
-  if (same(a[axis], at)) return a;
-  return same(b[axis], at) ? b : crossing(a, b, axis, at);
+  if (sideOf(a, axis, at) === 0) return a;
+  return sideOf(b, axis, at) === 0 ? b : crossing(a, b, axis, at);
 }
 
 /** Join the chains along the line: sorted along it, the ends belong together two by two. */
@@ -216,7 +231,7 @@ function joined(chains: readonly Chain[], next: ReadonlyMap<number, number>): Co
 const tidy = (ring: readonly Corner[]): Corner[] =>
   ring.filter((c, i) => {
     const before = ring[(i + ring.length - 1) % ring.length] as Corner;
-    return !(same(c.x, before.x) && same(c.y, before.y));
+    return !(sideOf(c, 'x', before.x) === 0 && sideOf(c, 'y', before.y) === 0);
   });
 
 /** Cut a simple ring along a line. */

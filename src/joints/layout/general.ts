@@ -30,23 +30,24 @@ export interface GeneralSite {
 
 const other = (axis: Axis): Axis => (axis === 'x' ? 'y' : 'x');
 
-/** The part of a ring on one side of a line. */
-function cutBy(ring: readonly Spot[], axis: Axis, at: number, above: boolean): Spot[] {
+/** The part of a ring above a line along x, or below it. */
+function cutAcross(ring: readonly Spot[], at: number, above: boolean): Spot[] {
   const kept: Spot[] = [];
-  const across = other(axis);
-  const depth = (s: Spot): number => (above ? s[axis] - at : at - s[axis]);
-  for (let i = 0; i < ring.length; i += 1) {
-    const a = ring[i] as Spot;
-    const b = ring[(i + 1) % ring.length] as Spot;
-    const [da, db] = [depth(a), depth(b)];
-    if (da >= 0) kept.push(a);
-    if ((da > 0 && db < 0) || (da < 0 && db > 0)) {
-      const v = a[across] + ((b[across] - a[across]) * da) / (da - db);
-      kept.push(axis === 'x' ? { x: at, y: v } : { x: v, y: at });
-    }
+  const sign = above ? 1 : -1;
+  let a = ring.at(-1);
+  let da = a ? sign * (a.y - at) : 0;
+  for (const b of ring) {
+    const db = sign * (b.y - at);
+    if (a && ((da > 0 && db < 0) || (da < 0 && db > 0)))
+      kept.push({ x: a.x + ((b.x - a.x) * da) / (da - db), y: at });
+    if (db >= 0) kept.push(b);
+    a = b;
+    da = db;
   }
   return kept;
 }
+
+const swapped = (ring: readonly Spot[]): Spot[] => ring.map(({ x, y }) => ({ x: y, y: x }));
 
 function areaOf(ring: readonly Spot[]): number {
   let sum = 0;
@@ -103,7 +104,7 @@ interface Strip {
 }
 
 function stripOf(ring: readonly Spot[], { lo, hi }: Gap): Strip {
-  const cut = cutBy(cutBy(ring, 'x', lo, true), 'x', hi, false);
+  const cut = swapped(cutAcross(cutAcross(swapped(ring), lo, true), hi, false));
   const along = (a: Spot, b: Spot): boolean =>
     [lo, hi].some((at) => Math.abs(a.x - at) < HAIR && Math.abs(b.x - at) < HAIR);
   const sides = cut.map((a, i): [Spot, Spot] => [a, cut[(i + 1) % cut.length] as Spot]);
@@ -219,7 +220,7 @@ export class GeneralSpace implements Space {
   #piece(x: Gap, y: Gap): Spot[] {
     const { ring } = this.#strip(x);
     this.work += CUT + EACH_CORNER * ring.length;
-    return cutBy(cutBy(ring, 'y', y.lo, true), 'y', y.hi, false);
+    return cutAcross(cutAcross(ring, y.lo, true), y.hi, false);
   }
 
   filled(x: Gap, y: Gap): boolean {

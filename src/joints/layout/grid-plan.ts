@@ -2,10 +2,10 @@
 import type { Corner } from '../../geometry/polygon';
 import { Decimal } from '../../quantity/decimal';
 import { withinLimit } from '../../reckoning/limits';
-import { type Box, boxOf, type CutPanel, type Hole, isConvex, panelsOf } from './as-cut';
+import { type Box, boxOf, type CutPanel, type Hole, panelsOf } from './as-cut';
 import { commonPart, runsLess, runsWithin, same, split } from './exact';
 import { GeneralSpace } from './general';
-import { PANELS } from './most';
+import { panelLimit } from './most';
 import { OrthogonalSpace, piecesIn, type Spot, spot } from './orthogonal';
 import { BROKEN, HAIR, type Limits, softened as softer } from './rules';
 import { Cells, type Found, type Searched, search } from './search';
@@ -370,7 +370,7 @@ export function findGrid(site: Site, limits: Limits, setting: Setting): FoundGri
   const space = spaceOf(site, limits);
   const { found, softened } = findPlan(space, limits, settingOut(setting));
   const cells = cellCount(space, found);
-  withinLimit(PANELS, cells, 'spacing');
+  withinLimit(panelLimit(site), cells, 'spacing');
   return { site, limits, setting, space, found, softened, cells };
 }
 
@@ -407,6 +407,6 @@ function holesOf(site: Site, { leastSide }: Limits): Hole[] {
     .map(({ ring, bothWays }) => {
       const box = boxOf(ring);
       const large = !bothWays && Math.max(box.hi.x - box.lo.x, box.hi.y - box.lo.y) > leastSide + HAIR;
-      return { ring, box, large, convex: isConvex(box.ring) };
+      return { ring, box, large };
     });
 }

@@ -84,7 +84,7 @@ function shortest(graph: Graph, added: ArrayLike<number> | undefined): Path {
 }
 
 /** How much work a search may do, counted in cells looked at and numbers added up: some tenths of a second. */
-export const WORK_LIMIT = 12_000_000;
+export const WORK_LIMIT = 8_000_000;
 
 /** What a step is beside adding two numbers, in the search for a shortest path. */
 const STEP = 4;

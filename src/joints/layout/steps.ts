@@ -7,7 +7,7 @@
  * along. No panel is then wider than the even share rounded up to a step.
  */
 import { HAIR, type Limits } from './rules';
-import type { Anchor, Axis, Gap, Space } from './space';
+import { type Anchor, type Axis, acrossOf, type Gap, type Space } from './space';
 
 /** Where a line runs: so many steps beyond an anchor. */
 export interface LinePlace {
@@ -218,7 +218,12 @@ const PICKS: readonly Pick[] = [
   { more: LIKELY, reach: Number.POSITIVE_INFINITY, most: GAP_LIMIT / 2 },
   { more: LIKELY, reach: REACH, most: FEW_GAPS },
 ];
-const LAST_PICK: Pick = { more: 0, reach: SHORT_REACH, most: Number.POSITIVE_INFINITY };
+/** Of the fewest panels each, over reaches so short that one plan can be weighed within the work allowed. */
+const SHORTER = [SHORT_REACH, 1.2, 0.9, 0.6, 0.4, 0.2];
+const LAST_PICK: Pick = { more: 0, reach: 0, most: Number.POSITIVE_INFINITY };
+
+/** The work of weighing one plan, as spaces state that of a cell. */
+const WEIGHED_LIMIT = 40_000_000;
 
 /** True where lines would be placed in vain: all steps are too many. */
 function tooMany(maker: Maker, anchors: readonly Anchor[], limit: number): boolean {
@@ -260,6 +265,12 @@ export function stepsAlong(space: Space, axis: Axis, limits: Limits, out: Settin
   for (const pick of PICKS) {
     const steps = make(pick);
     if (steps) return { steps, trimmed: pick !== ALL };
+  }
+  // A plan has a line at most anchors of the other axis, and is weighed with every kind of gap.
+  const most = WEIGHED_LIMIT / (space.effort * space.anchors(acrossOf(axis)).length);
+  for (const reach of SHORTER) {
+    const steps = stepsOf(new Maker(space, axis, limits, out), anchors, { more: 0, reach, most });
+    if (steps) return { steps, trimmed: true };
   }
   return { steps: make(LAST_PICK) ?? [], trimmed: true };
 }
