@@ -234,8 +234,8 @@ describe('a shape by its corners', () => {
   it('with arcs has each step named by its edge', () => {
     const pad = new Pad();
     const given = points([0, 0], [4, 0, { rise: '1 m' }], [4, 4], [0, 4, { rise: '1 m' }]);
-    measure(z.parse(outline(), { shape: 'curved', points: given }), pad, 'o');
-    const edges = pad.working.flatMap(({ what }) => /edge (\S+)/.exec(what)?.[1] ?? []);
+    measure(parse(outline(), { shape: 'curved', points: given }).value, pad, 'o');
+    const edges = pad.working.flatMap((step) => /edge (\S+)/.exec(wordsText(step))?.[1] ?? []);
     expect(edges).toEqual(['2', '2', '4', '4']);
   });
 
