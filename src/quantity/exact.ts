@@ -11,47 +11,38 @@ import { type Unit, unitIds, unitOf } from './units';
 /** More digits than this are no product of what a tape shows: the value has been through a root or a division. */
 const EXACT_DIGITS = 40;
 
-/** The digits of a decimal are kept by sevens: a remainder times 1e7 must be a whole number still. */
+/** The digits of a decimal are kept by sevens. A remainder times this must be a whole number still. */
 const WORD = 1e7;
-const LARGEST_DIVISOR = 9e8;
+const SMALL = 9e8;
+/** Up to here they are taken in two steps, of four and of three digits. */
+const MIDDLE = 9e11;
 
-/** What is left of a whole number when all of these primes are taken out of it. */
-function without(primes: readonly bigint[], whole: bigint): bigint {
-  const prime = primes.find((p) => whole % p === BigInt(0));
-  return prime === undefined ? whole : without(primes, whole / prime);
+/** What the digits of a number leave when they are divided as a whole number, without regard to the point. */
+function remainder(words: readonly number[], by: number): number {
+  let rest = 0;
+  if (by < SMALL) {
+    for (const word of words) rest = (rest * WORD + word) % by;
+    return rest;
+  }
+  for (const word of words) {
+    const high = Math.floor(word / 1000);
+    rest = (((rest * 1e4 + high) % by) * 1e3 + (word - high * 1000)) % by;
+  }
+  return rest;
 }
 
-const divisors = new WeakMap<Unit, bigint>();
-
-/** What the factor of a unit has besides twos and fives: a value finite in it is a multiple of that. */
-function divisorOf(unit: Unit): bigint {
-  let made = divisors.get(unit);
-  if (made === undefined) {
-    const digits = unit.factor.toFixed().replace('.', '');
-    made = without([BigInt(2), BigInt(5)], BigInt(digits));
-    divisors.set(unit, made);
-  }
-  return made;
-}
-
-/** True where its digits as a whole number, without regard to the point, are a multiple of what the unit asks for. */
-function divides(unit: Unit, { d: words }: Decimal): boolean {
-  const by = divisorOf(unit);
-  if (by < LARGEST_DIVISOR) {
-    const n = Number(by);
-    return words.reduce((rest, word) => (rest * WORD + word) % n, 0) === 0;
-  }
+/** True where its digits are a multiple of what the unit asks for. */
+function divides({ divisor }: Unit, { d: words }: Decimal): boolean {
+  if (divisor < MIDDLE) return remainder(words, Number(divisor)) === 0;
   const digits = words.map((word) => String(word).padStart(7, '0')).join('');
-  return BigInt(digits) % by === BigInt(0);
+  return BigInt(digits) % BigInt(divisor) === BigInt(0);
 }
 
 const isPlain = (unit: Unit): boolean => unit.form !== 'feet-inches' && unit.form !== 'one-in';
 
-const isCanonical = (unit: Unit): boolean => !unit.offset && unit.factor.equals(1);
-
 /** True where a value of not too many digits is a finite number of that unit. */
 const finiteIn = (value: Decimal, unit: Unit): boolean =>
-  isPlain(unit) && (isCanonical(unit) || divides(unit, unit.offset ? value.minus(unit.offset) : value));
+  isPlain(unit) && (unit.canonical || divides(unit, unit.offset ? value.minus(unit.offset) : value));
 
 interface Others {
   /** Those of the family of the unit first. */
@@ -60,7 +51,7 @@ interface Others {
   readonly base: Unit;
 }
 
-const others = new WeakMap<Unit, Others>();
+const others = new Map<Unit, Others>();
 
 function othersOf(unit: Unit): Others {
   let made = others.get(unit);
@@ -68,7 +59,7 @@ function othersOf(unit: Unit): Others {
     const all = unitIds(unit.dimension).map((id) => unitOf(unit.dimension, id) as Unit);
     const family = unit.system ?? 'customary';
     const ordered = [...all.filter((u) => u.system === family), ...all];
-    made = { ordered, base: all.find(isCanonical) ?? unit };
+    made = { ordered, base: all.find((u) => u.canonical) ?? unit };
     others.set(unit, made);
   }
   return made;
@@ -82,7 +73,7 @@ function othersOf(unit: Unit): Others {
  * @param written - true where the value was read from a number in that unit
  */
 export function exactUnit(value: Decimal, unit: Unit, written: boolean): Unit {
-  if ((written && isPlain(unit)) || isCanonical(unit)) return unit;
+  if ((written && isPlain(unit)) || unit.canonical) return unit;
   const { ordered, base } = othersOf(unit);
   if (value.precision() > EXACT_DIGITS) return base;
   if (finiteIn(value, unit)) return unit;
@@ -91,7 +82,7 @@ export function exactUnit(value: Decimal, unit: Unit, written: boolean): Unit {
 
 /** The number in that unit as text; where it is not finite, with so many digits that it reads back as the same. */
 export const exactText = (value: Decimal, unit: Unit): string =>
-  (isCanonical(unit)
+  (unit.canonical
     ? value
     : beyondQuotient(unit.offset ? value.minus(unit.offset) : value, unit.factor)
   ).toFixed();

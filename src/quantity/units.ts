@@ -49,6 +49,10 @@ export interface Unit {
   readonly offset?: Decimal;
   readonly form?: 'feet-inches' | 'one-in' | 'to-one' | 'percent' | 'money';
   readonly system?: System;
+  /** True for the unit in which its dimension is kept. */
+  readonly canonical: boolean;
+  /** What the factor has besides twos and fives: a number finite in this unit has a canonical value that is a multiple. */
+  readonly divisor: number | bigint;
   /** Decimal places when shown; trailing zeros are kept only where `fixed`. */
   readonly places: number;
   readonly fixed: boolean;
@@ -159,6 +163,17 @@ let registry: Registry | undefined;
 
 const idKey = (dimension: Dimension, id: string): string => `${dimension} ${id}`;
 
+/** What is left of a whole number when these primes are taken out of it. */
+function without(primes: readonly bigint[], whole: bigint): bigint {
+  const prime = primes.find((p) => whole % p === BigInt(0));
+  return prime === undefined ? whole : without(primes, whole / prime);
+}
+
+function divisorOf(factor: string): number | bigint {
+  const rest = without([BigInt(2), BigInt(5)], BigInt(factor.replace('.', '')));
+  return rest > Number.MAX_SAFE_INTEGER ? rest : Number(rest);
+}
+
 function readRow(row: string): { unit: Unit; aliases: string[] } {
   const [id = '', dimension = '', factor = '', system = '', places = '', aliases = ''] = row.split('|');
   const form = FORMS[id];
@@ -168,6 +183,8 @@ function readRow(row: string): { unit: Unit; aliases: string[] } {
     factor: new Decimal(factor),
     ...(id === 'degC' && dimension === 'temperature' ? { offset: new Decimal(CELSIUS_ZERO) } : {}),
     ...(form ? { form } : {}),
+    canonical: factor === '1',
+    divisor: divisorOf(factor),
     ...(system === '-' ? {} : { system: system === 'c' ? 'customary' : 'metric' }),
     places: Number.parseInt(places, 10),
     fixed: places.endsWith('='),
@@ -223,21 +240,23 @@ export function unitsNamed(name: string): readonly Unit[] {
   return byAlias.get(name) ?? byAlias.get(name.toLowerCase()) ?? [];
 }
 
-const shown = new Map<string, Unit>();
+type Usual = { readonly [S in System]: Unit };
+
+const shown: { [D in Dimension]?: Usual } = {};
 
 /**
  * The unit that a quantity is shown in when none is asked for: the first of its dimension in the table that is of
  * the family, or of both.
  */
 export function usualUnit(dimension: Exclude<Dimension, 'money'>, system: System): Unit {
-  const key = idKey(dimension, system);
-  let unit = shown.get(key);
-  if (!unit) {
-    const of = (u: Unit): boolean => u.dimension === dimension && (u.system ?? system) === system;
-    unit = [...units().byId.values()].find(of) as Unit;
-    shown.set(key, unit);
+  let pair = shown[dimension];
+  if (!pair) {
+    const all = [...units().byId.values()].filter((u) => u.dimension === dimension);
+    const first = (family: System): Unit => all.find((u) => (u.system ?? family) === family) as Unit;
+    pair = { customary: first('customary'), metric: first('metric') };
+    shown[dimension] = pair;
   }
-  return unit;
+  return pair[system];
 }
 
 const currencies = new Map<string, Unit>();
@@ -251,6 +270,8 @@ export function currencyUnit(code: string): Unit {
       dimension: 'money',
       factor: new Decimal(1),
       form: 'money',
+      canonical: true,
+      divisor: 1,
       places: 2,
       fixed: true,
     } satisfies Unit);
