@@ -8,7 +8,9 @@ import { defineConfig } from 'tsup';
 export default defineConfig({
   entry: ['src/**/*.ts'],
   format: ['esm', 'cjs'],
-  target: 'es2022',
+  // What older build chains of apps can read; private members are TypeScript's, since `#` would become WeakMaps.
+  target: 'es2021',
+  sourcemap: true,
   dts: {
     entry: {
       index: 'src/index.ts',

@@ -10,6 +10,18 @@ tarball=$(npm pack --silent --pack-destination "$work")
 cd "$work"
 npm init -y >/dev/null
 npm install --silent --no-audit --no-fund "./$tarball" "$root/node_modules/typescript" >/dev/null
+if grep -rlE '__privateAdd|static \{' node_modules/flatwork-reckoner/dist --include='*.js' --include='*.cjs'; then
+  echo "these files have members that only newer engines read"; exit 1
+fi
+# What README and the docs link to is in the package.
+node -e '
+const { existsSync, readFileSync, readdirSync } = require("node:fs");
+const { dirname, join } = require("node:path");
+const root = "node_modules/flatwork-reckoner";
+const pages = ["README.md", "DEVELOPERS.md", ...readdirSync(join(root, "docs")).filter((f) => f.endsWith(".md")).map((f) => `docs/${f}`)];
+const dead = pages.flatMap((page) => [...readFileSync(join(root, page), "utf8").matchAll(/\]\((?!https?:|#)([^)#]+)/g)].map(([, to]) => join(dirname(page), to)).filter((to) => !existsSync(join(root, to))).map((to) => `${page}: ${to}`));
+if (dead.length > 0) { console.error(dead.join("\n")); process.exit(1); }
+'
 [ ! -e node_modules/flatwork-reckoner/src ] || { echo "sources are in the package"; exit 1; }
 
 cat > use.mjs <<'JS'

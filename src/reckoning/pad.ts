@@ -24,7 +24,11 @@ export class Pad {
     values: Readonly<Record<string, Quantity>>,
     gives: Quantity<D>,
   ): Quantity<D> {
-    this.working.push({ ...wordsOf(what), formula, values, gives });
+    Object.freeze(values);
+    // Written out for most, who have no places in their words: copying members costs as much as the step.
+    const step =
+      typeof what === 'string' ? { says: what, formula, values, gives } : { ...what, formula, values, gives };
+    this.working.push(Object.freeze(step));
     return gives;
   }
 

@@ -11,10 +11,8 @@ export type Result<F extends FigureSet> = ResultParts<F>;
 function frozen<T>(value: T): T {
   if (typeof value !== 'object' || value === null || Object.isFrozen(value) || isQuantity(value))
     return value;
-  for (const name in value) {
-    const part = value[name];
-    if (typeof part === 'object') frozen(part);
-  }
+  if (Array.isArray(value)) for (const part of value) frozen(part);
+  else for (const name in value) frozen(value[name]);
   return Object.freeze(value);
 }
 

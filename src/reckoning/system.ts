@@ -10,9 +10,13 @@ export function systemOfInput(input: unknown): System {
   let [metric, customary] = [0, 0];
   const look = (value: unknown): void => {
     if (typeof value !== 'object' || value === null || metric + customary >= ENOUGH) return;
-    if (!isQuantity(value)) for (const part of Object.values(value)) look(part);
-    else if (unitShown(value).system === 'metric') metric += 1;
-    else if (unitShown(value).system === 'customary') customary += 1;
+    if (!isQuantity(value)) {
+      for (const name in value) look((value as Record<string, unknown>)[name]);
+      return;
+    }
+    const { system } = unitShown(value);
+    if (system === 'metric') metric += 1;
+    else if (system) customary += 1;
   };
   look(input);
   return metric > customary ? 'metric' : 'customary';

@@ -80,10 +80,10 @@ class Descent<T> {
   readonly meeting: number[];
   readonly sides: Side[];
   /** The edge along which one row of the corner rises by one while the others keep their level. */
-  readonly #edges: T[][];
-  #point: T[] = [];
-  readonly #among: Uint8Array;
-  readonly #places: number;
+  private readonly edges: T[][];
+  private ownPoint: T[] = [];
+  private readonly among: Uint8Array;
+  private readonly places: number;
 
   constructor(
     private readonly sum: Arithmetic<T>,
@@ -93,39 +93,39 @@ class Descent<T> {
   ) {
     this.meeting = Array.from({ length: unknowns }, (_, i) => rows.length - unknowns + i);
     this.sides = [...start.sides];
-    this.#among = new Uint8Array(rows.length);
-    this.#places = rows[0]?.below.length ?? 0;
-    this.#edges = Array.from({ length: unknowns }, (_, i) =>
+    this.among = new Uint8Array(rows.length);
+    this.places = rows[0]?.below.length ?? 0;
+    this.edges = Array.from({ length: unknowns }, (_, i) =>
       Array.from({ length: unknowns }, (__, j) => (i === j ? sum.one : sum.zero)),
     );
-    this.#gather(start.meeting);
-    this.#settlePoint();
-    this.#settleSides();
+    this.gather(start.meeting);
+    this.settlePoint();
+    this.settleSides();
   }
 
   /** Bring the rows given together, one after the other; one that hangs on others is left out. */
-  #gather(wanted: readonly number[]): void {
+  private gather(wanted: readonly number[]): void {
     const { sum } = this;
     const open = new Set(this.meeting.keys());
     for (const row of wanted) {
       let [best, most] = [-1, sum.zero];
       for (const j of open) {
-        const w = this.#rise(row, j);
+        const w = this.rise(row, j);
         const size = sum.order(w, sum.zero) < 0 ? sum.less(sum.zero, w, sum.one) : w;
         if (sum.sign(size) > 0 && sum.order(size, most) > 0) [best, most] = [j, size];
       }
       if (best === -1) continue;
-      this.#exchange(best, row);
+      this.exchange(best, row);
       open.delete(best);
     }
-    for (const row of this.meeting) this.#among[row] = 1;
+    for (const row of this.meeting) this.among[row] = 1;
   }
 
   /** How much a row rises along an edge. */
-  #rise(row: number, j: number): T {
+  private rise(row: number, j: number): T {
     const { sum } = this;
     const { at, weights } = this.rows[row] as Quick<T>;
-    const edge = this.#edges[j] as T[];
+    const edge = this.edges[j] as T[];
     let total = sum.zero;
     for (let i = 0; i < at.length; i += 1) {
       total = sum.plus(total, sum.times(weights[i] as T, edge[at[i] as number] as T));
@@ -133,12 +133,12 @@ class Descent<T> {
     return total;
   }
 
-  #exchange(j: number, row: number): void {
+  private exchange(j: number, row: number): void {
     const { sum } = this;
-    const rises = this.#edges.map((_, i) => this.#rise(row, i));
-    const edge = (this.#edges[j] as T[]).map((e) => sum.over(e, rises[j] as T));
-    this.#edges[j] = edge;
-    this.#edges.forEach((other, i) => {
+    const rises = this.edges.map((_, i) => this.rise(row, i));
+    const edge = (this.edges[j] as T[]).map((e) => sum.over(e, rises[j] as T));
+    this.edges[j] = edge;
+    this.edges.forEach((other, i) => {
       const rise = rises[i] as T;
       if (i === j || sum.order(rise, sum.zero) === 0) return;
       for (let k = 0; k < other.length; k += 1) other[k] = sum.less(other[k] as T, rise, edge[k] as T);
@@ -146,49 +146,49 @@ class Descent<T> {
     this.meeting[j] = row;
   }
 
-  #settlePoint(): void {
+  private settlePoint(): void {
     const { sum } = this;
-    this.#point = Array.from({ length: this.unknowns }, () => sum.zero);
+    this.ownPoint = Array.from({ length: this.unknowns }, () => sum.zero);
     this.meeting.forEach((row, j) => {
       const { level } = this.rows[row] as Quick<T>;
-      const edge = this.#edges[j] as T[];
+      const edge = this.edges[j] as T[];
       for (let i = 0; i < edge.length; i += 1) {
-        this.#point[i] = sum.plus(this.#point[i] as T, sum.times(level, edge[i] as T));
+        this.ownPoint[i] = sum.plus(this.ownPoint[i] as T, sum.times(level, edge[i] as T));
       }
     });
   }
 
   /** How far a row lies over its level. */
-  #over(row: number): T {
+  private over(row: number): T {
     const { sum } = this;
     const { at, weights, level } = this.rows[row] as Quick<T>;
     let total = sum.less(sum.zero, level, sum.one);
     for (let i = 0; i < at.length; i += 1) {
-      total = sum.plus(total, sum.times(weights[i] as T, this.#point[at[i] as number] as T));
+      total = sum.plus(total, sum.times(weights[i] as T, this.ownPoint[at[i] as number] as T));
     }
     return total;
   }
 
-  #settleSides(): void {
+  private settleSides(): void {
     for (let row = 0; row < this.rows.length; row += 1) {
-      if (this.#among[row]) continue;
-      const sign = this.sum.sign(this.#over(row));
+      if (this.among[row]) continue;
+      const sign = this.sum.sign(this.over(row));
       if (sign !== 0) this.sides[row] = sign;
     }
   }
 
   /** The cost of moving each unknown by one, from all rows that do not meet here. */
-  #pull(): T[][] {
+  private pull(): T[][] {
     const pull = Array.from({ length: this.unknowns }, () =>
-      Array.from({ length: this.#places }, () => this.sum.zero),
+      Array.from({ length: this.places }, () => this.sum.zero),
     );
     this.rows.forEach((_, row) => {
-      if (!this.#among[row]) this.#addPull(pull, row);
+      if (!this.among[row]) this.addPull(pull, row);
     });
     return pull;
   }
 
-  #addPull(pull: readonly T[][], row: number): void {
+  private addPull(pull: readonly T[][], row: number): void {
     const { sum } = this;
     const { at, weights, below, above } = this.rows[row] as Quick<T>;
     const up = (this.sides[row] as Side) > 0;
@@ -202,10 +202,10 @@ class Descent<T> {
     });
   }
 
-  #along(pull: readonly T[][], j: number): T[] {
+  private along(pull: readonly T[][], j: number): T[] {
     const { sum } = this;
-    const edge = this.#edges[j] as T[];
-    const total = Array.from({ length: this.#places }, () => sum.zero);
+    const edge = this.edges[j] as T[];
+    const total = Array.from({ length: this.places }, () => sum.zero);
     for (let i = 0; i < edge.length; i += 1) {
       const e = edge[i] as T;
       if (sum.order(e, sum.zero) === 0) continue;
@@ -216,7 +216,7 @@ class Descent<T> {
   }
 
   /** Sign of a list of costs: that of its first place that is not nothing. */
-  #signOf(cost: readonly T[]): -1 | 0 | 1 {
+  private signOf(cost: readonly T[]): -1 | 0 | 1 {
     for (const c of cost) {
       const sign = this.sum.sign(c);
       if (sign !== 0) return sign;
@@ -225,34 +225,34 @@ class Descent<T> {
   }
 
   /** What it costs to go up and down an edge, by one. */
-  #rates(pull: readonly T[][], j: number): readonly [up: T[], down: T[]] {
+  private rates(pull: readonly T[][], j: number): readonly [up: T[], down: T[]] {
     const { sum } = this;
     const { below, above } = this.rows[this.meeting[j] as number] as Quick<T>;
-    const along = this.#along(pull, j);
+    const along = this.along(pull, j);
     return [
       along.map((c, p) => sum.plus(c, above[p] as T)),
       along.map((c, p) => sum.less(below[p] as T, c, sum.one)),
     ];
   }
 
-  #lessThan(a: readonly T[], b: readonly T[]): boolean {
-    return this.#signOf(a.map((c, p) => this.sum.less(c, b[p] as T, this.sum.one))) < 0;
+  private lessThan(a: readonly T[], b: readonly T[]): boolean {
+    return this.signOf(a.map((c, p) => this.sum.less(c, b[p] as T, this.sum.one))) < 0;
   }
 
   /** The edge that leads down most, or the first that does. */
-  #choose(first: boolean): { readonly j: number; readonly way: Side; readonly rate: T[] } | undefined {
-    const pull = this.#pull();
+  private choose(first: boolean): { readonly j: number; readonly way: Side; readonly rate: T[] } | undefined {
+    const pull = this.pull();
     let best: { readonly j: number; readonly way: Side; readonly rate: T[] } | undefined;
     for (let j = 0; j < this.unknowns; j += 1) {
-      const [up, down] = this.#rates(pull, j);
+      const [up, down] = this.rates(pull, j);
       for (const [way, rate] of [
         [1, up],
         [-1, down],
       ] as const) {
-        if (this.#signOf(rate) >= 0) continue;
+        if (this.signOf(rate) >= 0) continue;
         const better = first
           ? !best || (this.meeting[j] as number) < (this.meeting[best.j] as number)
-          : !best || this.#lessThan(rate, best.rate);
+          : !best || this.lessThan(rate, best.rate);
         if (better) best = { j, way, rate };
       }
     }
@@ -260,15 +260,15 @@ class Descent<T> {
   }
 
   /** Kinks along an edge, the nearest first. */
-  #breaks(j: number, way: Side): Break<T>[] {
+  private breaks(j: number, way: Side): Break<T>[] {
     const { sum } = this;
     const found: Break<T>[] = [];
     for (let row = 0; row < this.rows.length; row += 1) {
-      if (this.#among[row]) continue;
-      const rise = this.#rise(row, j);
+      if (this.among[row]) continue;
+      const rise = this.rise(row, j);
       const heading = sum.sign(rise) * way;
       if (heading === 0 || heading === (this.sides[row] as Side)) continue;
-      const over = this.#over(row);
+      const over = this.over(row);
       const far = sum.over(over, rise);
       const at = way > 0 ? sum.less(sum.zero, far, sum.one) : far;
       found.push({
@@ -283,16 +283,16 @@ class Descent<T> {
 
   /** One step down; false when no edge leads down. */
   step(first: boolean): boolean {
-    const chosen = this.#choose(first);
+    const chosen = this.choose(first);
     if (!chosen) return false;
     const { sum } = this;
     const { j, way } = chosen;
     let rate = chosen.rate;
     let entering: number | undefined;
-    for (const { row, weight } of this.#breaks(j, way)) {
+    for (const { row, weight } of this.breaks(j, way)) {
       const { below, above } = this.rows[row] as Quick<T>;
       rate = rate.map((c, p) => sum.plus(c, sum.times(weight, sum.plus(below[p] as T, above[p] as T))));
-      if (this.#signOf(rate) >= 0) {
+      if (this.signOf(rate) >= 0) {
         entering = row;
         break;
       }
@@ -301,11 +301,11 @@ class Descent<T> {
     if (entering === undefined) return false;
     const leaving = this.meeting[j] as number;
     this.sides[leaving] = way;
-    this.#among[leaving] = 0;
-    this.#among[entering] = 1;
-    this.#exchange(j, entering);
-    this.#settlePoint();
-    this.#settleSides();
+    this.among[leaving] = 0;
+    this.among[entering] = 1;
+    this.exchange(j, entering);
+    this.settlePoint();
+    this.settleSides();
     return true;
   }
 
@@ -316,7 +316,7 @@ class Descent<T> {
   }
 
   get point(): readonly T[] {
-    return this.#point;
+    return this.ownPoint;
   }
 
   /** What each row bears: the multiplier of the proof. */
@@ -325,9 +325,9 @@ class Descent<T> {
     const borne = this.rows.map(({ below, above }, row) =>
       (this.sides[row] as Side) > 0 ? [...above] : below.map((c) => sum.less(sum.zero, c, sum.one)),
     );
-    const pull = this.#pull();
+    const pull = this.pull();
     this.meeting.forEach((row, j) => {
-      borne[row] = this.#along(pull, j).map((c) => sum.less(sum.zero, c, sum.one));
+      borne[row] = this.along(pull, j).map((c) => sum.less(sum.zero, c, sum.one));
     });
     return borne;
   }
@@ -336,8 +336,8 @@ class Descent<T> {
   stands(row: number, borne: readonly T[]): Stands {
     const { sum } = this;
     const { below, above } = this.rows[row] as Quick<T>;
-    const room = this.#signOf(above.map((c, p) => sum.less(c, borne[p] as T, sum.one))) > 0;
-    const floor = this.#signOf(below.map((c, p) => sum.plus(c, borne[p] as T))) > 0;
+    const room = this.signOf(above.map((c, p) => sum.less(c, borne[p] as T, sum.one))) > 0;
+    const floor = this.signOf(below.map((c, p) => sum.plus(c, borne[p] as T))) > 0;
     if (room && floor) return 'on';
     if (room) return 'below';
     return floor ? 'above' : 'free';

@@ -94,10 +94,10 @@ function nearSide(u0: number, v0: number, u1: number, v1: number, v: number, r: 
  * One of these serves line after line. Each side is taken into account by itself, in any order.
  */
 export class Clearing {
-  readonly #crossings = new Numbers();
-  readonly #near = new Stretches();
-  #v = 0;
-  #r = 0;
+  private readonly crossings = new Numbers();
+  private readonly near = new Stretches();
+  private v = 0;
+  private r = 0;
 
   /**
    * Begin with the line at `v`.
@@ -105,33 +105,33 @@ export class Clearing {
    * @param cover - in metres, greater than zero
    */
   begin(v: number, cover: number): void {
-    this.#v = v;
-    this.#r = cover - FUZZ;
-    this.#crossings.clear();
-    this.#near.clear();
+    this.v = v;
+    this.r = cover - FUZZ;
+    this.crossings.clear();
+    this.near.clear();
   }
 
   /** Take a side into account, in the coordinates of the direction of the line. */
   side(u0: number, v0: number, u1: number, v1: number): void {
-    this.cross(crossingAt(u0, v0, u1, v1, this.#v));
+    this.cross(crossingAt(u0, v0, u1, v1, this.v));
     this.keepFrom(u0, v0, u1, v1);
   }
 
   /** The line passes from out to in here, or from in to out; a number that is none is no place. */
   cross(u: number): void {
-    if (!Number.isNaN(u)) this.#crossings.add(u);
+    if (!Number.isNaN(u)) this.crossings.add(u);
   }
 
   /** No bar comes nearer than the cover to this side. */
   keepFrom(u0: number, v0: number, u1: number, v1: number): void {
-    const [from, to] = nearSide(u0, v0, u1, v1, this.#v, this.#r);
-    if (from < to) this.#near.add(from, to);
+    const [from, to] = nearSide(u0, v0, u1, v1, this.v, this.r);
+    if (from < to) this.near.add(from, to);
   }
 
   /** Where a bar may lie, in rising order: inside, less what is too near. */
   left(): Stretch[] {
-    const away = this.#near.joined(0);
-    const crossings = this.#crossings.sorted();
+    const away = this.near.joined(0);
+    const crossings = this.crossings.sorted();
     const left: Stretch[] = [];
     let k = 0;
     for (let i = 0; i + 1 < crossings.length; i += 2) {

@@ -49,47 +49,47 @@ export const NEAR_EDGES: Limit = { of: 'the bars along edges in sides near them'
 
 /** The outline that bars along its edges are kept within. */
 class Bounds {
-  readonly #sides: Sides;
-  readonly #clearing = new Clearing();
-  readonly #cover: number;
-  readonly #facing: Uint32Array;
-  #count = 0;
-  #looks = EDGE_LOOKS.most;
-  #near = NEAR_EDGES.most;
+  private readonly sides: Sides;
+  private readonly clearing = new Clearing();
+  private readonly ownCover: number;
+  private readonly facing: Uint32Array;
+  private count = 0;
+  private looks = EDGE_LOOKS.most;
+  private near = NEAR_EDGES.most;
 
   constructor({ rings, cover }: EdgeRule) {
-    this.#sides = sidesOf(rings, directionOf(0));
-    this.#cover = cover;
-    this.#facing = new Uint32Array(this.#sides.count);
+    this.sides = sidesOf(rings, directionOf(0));
+    this.ownCover = cover;
+    this.facing = new Uint32Array(this.sides.count);
   }
 
   /** Look from now on only at the sides that come near lines from one place across a direction to another. */
   face({ cos, sin }: Direction, low: number, high: number): void {
-    const { count, u0: x0, v0: y0, u1: x1, v1: y1 } = this.#sides;
-    const [bottom, top] = [low - this.#cover, high + this.#cover];
+    const { count, u0: x0, v0: y0, u1: x1, v1: y1 } = this.sides;
+    const [bottom, top] = [low - this.ownCover, high + this.ownCover];
     let facing = 0;
     for (let i = 0; i < count; i += 1) {
       const a = (y0[i] as number) * cos - (x0[i] as number) * sin;
       const b = (y1[i] as number) * cos - (x1[i] as number) * sin;
       if ((a < bottom && b < bottom) || (a > top && b > top)) continue;
-      this.#facing[facing] = i;
+      this.facing[facing] = i;
       facing += 1;
     }
-    this.#count = facing;
+    this.count = facing;
   }
 
   /** Where a bar may lie on a line that was faced, between two places along it. */
   clear({ cos, sin }: Direction, v: number, [from, to]: Stretch): Stretch[] {
-    const [clearing, cover] = [this.#clearing, this.#cover];
-    const { u0: x0, v0: y0, u1: x1, v1: y1 } = this.#sides;
-    this.#looks -= this.#count;
-    if (this.#looks < 0) throw new TooManyBars(EDGE_LOOKS);
+    const [clearing, cover] = [this.clearing, this.ownCover];
+    const { u0: x0, v0: y0, u1: x1, v1: y1 } = this.sides;
+    this.looks -= this.count;
+    if (this.looks < 0) throw new TooManyBars(EDGE_LOOKS);
     // Across the line, places are measured from it.
     clearing.begin(0, cover);
     // Crossings before the stretch tell whether it begins inside, all of them whether it ends there.
     let [before, within] = [0, 0];
-    for (let k = 0; k < this.#count; k += 1) {
-      const i = this.#facing[k] as number;
+    for (let k = 0; k < this.count; k += 1) {
+      const i = this.facing[k] as number;
       const [ax, ay, bx, by] = [x0[i], y0[i], x1[i], y1[i]] as [number, number, number, number];
       const [a, b] = [ay * cos - ax * sin - v, by * cos - bx * sin - v];
       const [p, q] = [ax * cos + ay * sin, bx * cos + by * sin];
@@ -99,17 +99,17 @@ class Bounds {
         within += 1;
         clearing.cross(at);
       }
-      if (Math.max(p, q) + cover >= from && Math.min(p, q) - cover <= to) this.#keepFrom(p, a, q, b);
+      if (Math.max(p, q) + cover >= from && Math.min(p, q) - cover <= to) this.keepFrom(p, a, q, b);
     }
     if (before % 2 === 1) clearing.cross(from);
     if ((before + within) % 2 === 1) clearing.cross(to);
     return clearing.left();
   }
 
-  #keepFrom(u0: number, v0: number, u1: number, v1: number): void {
-    this.#near -= 1;
-    if (this.#near < 0) throw new TooManyBars(NEAR_EDGES);
-    this.#clearing.keepFrom(u0, v0, u1, v1);
+  private keepFrom(u0: number, v0: number, u1: number, v1: number): void {
+    this.near -= 1;
+    if (this.near < 0) throw new TooManyBars(NEAR_EDGES);
+    this.clearing.keepFrom(u0, v0, u1, v1);
   }
 }
 

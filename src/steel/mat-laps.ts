@@ -50,43 +50,43 @@ export const stepsIn = (metres: number, step: number): number => Math.floor(metr
 
 /** The laps of one line in rising order along it; a list that is filled again and again. */
 export class Laps {
-  #ends = new Float64Array(32);
-  #count = 0;
+  private ends = new Float64Array(32);
+  private ownCount = 0;
 
   get count(): number {
-    return this.#count;
+    return this.ownCount;
   }
 
   clear(): void {
-    this.#count = 0;
+    this.ownCount = 0;
   }
 
   add(from: number, to: number): void {
-    const at = 2 * this.#count;
-    if (at === this.#ends.length) {
+    const at = 2 * this.ownCount;
+    if (at === this.ends.length) {
       const more = new Float64Array(2 * at);
-      more.set(this.#ends);
-      this.#ends = more;
+      more.set(this.ends);
+      this.ends = more;
     }
-    this.#ends[at] = from;
-    this.#ends[at + 1] = to;
-    this.#count += 1;
+    this.ends[at] = from;
+    this.ends[at + 1] = to;
+    this.ownCount += 1;
   }
 
   /** Where the lap begins, counted and looked at from the far end where asked for. */
   begin(k: number, fromEnd: boolean): number {
-    return fromEnd ? -(this.#ends[2 * (this.#count - k) - 1] as number) : (this.#ends[2 * k] as number);
+    return fromEnd ? -(this.ends[2 * (this.ownCount - k) - 1] as number) : (this.ends[2 * k] as number);
   }
 
   /** Where it ends. */
   end(k: number, fromEnd: boolean): number {
-    return fromEnd ? -(this.#ends[2 * (this.#count - k) - 2] as number) : (this.#ends[2 * k + 1] as number);
+    return fromEnd ? -(this.ends[2 * (this.ownCount - k) - 2] as number) : (this.ends[2 * k + 1] as number);
   }
 
   /** Turn the last ones end for end: a line that is cut from its far end meets its laps the other way around. */
   turnFrom(first: number): void {
-    this.#ends.subarray(2 * first, 2 * this.#count).reverse();
-    for (let i = 2 * first; i < 2 * this.#count; i += 1) this.#ends[i] = -(this.#ends[i] as number);
+    this.ends.subarray(2 * first, 2 * this.ownCount).reverse();
+    for (let i = 2 * first; i < 2 * this.ownCount; i += 1) this.ends[i] = -(this.ends[i] as number);
   }
 }
 
@@ -98,18 +98,18 @@ export class Cutter {
   short = 0;
   /** Laps in all. */
   laps = 0;
-  readonly #rule: CutRule;
-  #before = new Laps();
-  #own = new Laps();
+  private readonly rule: CutRule;
+  private before = new Laps();
+  private own = new Laps();
 
   constructor(rule: CutRule) {
-    this.#rule = rule;
+    this.rule = rule;
   }
 
   /** The line that was cut last is from now on the line before. */
   nextLine(): void {
-    [this.#before, this.#own] = [this.#own, this.#before];
-    this.#own.clear();
+    [this.before, this.own] = [this.own, this.before];
+    this.own.clear();
   }
 
   /**
@@ -120,7 +120,7 @@ export class Cutter {
    * @throws {TooManyBars}
    */
   cut([near, far]: Stretch, fromEnd: boolean, take: (from: number, steps: number) => void): void {
-    const { step, stock, lap } = this.#rule;
+    const { step, stock, lap } = this.rule;
     const [from, to] = fromEnd ? [-far, -near] : [near, far];
     const whole = stepsIn(to - from, step);
     if (whole > PIECES_LIMIT * (stock - lap)) throw new TooManyBars();
@@ -130,39 +130,39 @@ export class Cutter {
       const begins = start + at * step;
       take(fromEnd ? -(begins + steps * step) : begins, steps);
     };
-    const first = this.#own.count;
+    const first = this.own.count;
     let at = 0;
     while (whole - at > stock) {
-      const next = this.#lapAfter(at, start, fromEnd);
+      const next = this.lapAfter(at, start, fromEnd);
       place(at, next + lap - at);
-      this.#own.add(start + next * step, start + (next + lap) * step);
+      this.own.add(start + next * step, start + (next + lap) * step);
       at = next;
     }
     place(at, whole - at);
-    this.laps += this.#own.count - first;
-    if (fromEnd) this.#own.turnFrom(first);
+    this.laps += this.own.count - first;
+    if (fromEnd) this.own.turnFrom(first);
   }
 
   /** Where the lap after a piece begins: as far on as the stock allows, and clear of the line before. */
-  #lapAfter(at: number, start: number, fromEnd: boolean): number {
-    const { stock, lap } = this.#rule;
+  private lapAfter(at: number, start: number, fromEnd: boolean): number {
+    const { stock, lap } = this.rule;
     const wanted = at + stock - lap;
-    const place = this.#clearLap(wanted, at + lap, start, fromEnd);
+    const place = this.clearLap(wanted, at + lap, start, fromEnd);
     if (place === undefined) this.inLine += 1;
     else if (place < wanted) this.short += 1;
     return place ?? wanted;
   }
 
   /** The place of a lap, pulled back until it is clear of the laps before; undefined when it cannot be. */
-  #clearLap(wanted: number, least: number, start: number, fromEnd: boolean): number | undefined {
-    const { step, lap } = this.#rule;
+  private clearLap(wanted: number, least: number, start: number, fromEnd: boolean): number | undefined {
+    const { step, lap } = this.rule;
     const room = CLEAR_OF_LAP * lap * step;
     const stray = STRAY * step;
     let at = wanted;
     // Laps farther on than the place are clear of it; going back, the first that is clear ends the search.
-    let k = this.#lastBefore(start + (at + lap) * step + room - stray, fromEnd);
+    let k = this.lastBefore(start + (at + lap) * step + room - stray, fromEnd);
     for (; k >= 0 && at >= least; k -= 1) {
-      const [from, to] = [this.#before.begin(k, fromEnd), this.#before.end(k, fromEnd)];
+      const [from, to] = [this.before.begin(k, fromEnd), this.before.end(k, fromEnd)];
       const low = start + at * step;
       if (low >= to + room - stray) break;
       if (low + lap * step <= from - room + stray) continue;
@@ -172,11 +172,11 @@ export class Cutter {
   }
 
   /** The last lap of the line before that begins before a place; -1 for none. */
-  #lastBefore(place: number, fromEnd: boolean): number {
-    let [low, high] = [-1, this.#before.count - 1];
+  private lastBefore(place: number, fromEnd: boolean): number {
+    let [low, high] = [-1, this.before.count - 1];
     while (low < high) {
       const middle = Math.ceil((low + high) / 2);
-      if (this.#before.begin(middle, fromEnd) < place) low = middle;
+      if (this.before.begin(middle, fromEnd) < place) low = middle;
       else high = middle - 1;
     }
     return low;

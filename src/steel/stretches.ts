@@ -22,27 +22,27 @@ function insertionSort(values: Float64Array): void {
 
 /** A list of numbers that is filled again and again. */
 export class Numbers {
-  #values = new Float64Array(FEW);
-  #size = 0;
+  private values = new Float64Array(FEW);
+  private size = 0;
 
   clear(): void {
-    this.#size = 0;
+    this.size = 0;
   }
 
   add(value: number): void {
-    if (this.#size === this.#values.length) {
-      const more = new Float64Array(this.#size * 2);
-      more.set(this.#values);
-      this.#values = more;
+    if (this.size === this.values.length) {
+      const more = new Float64Array(this.size * 2);
+      more.set(this.values);
+      this.values = more;
     }
-    this.#values[this.#size] = value;
-    this.#size += 1;
+    this.values[this.size] = value;
+    this.size += 1;
   }
 
   /** In rising order; good until the list is filled again. */
   sorted(): Float64Array {
-    const values = this.#values.subarray(0, this.#size);
-    if (this.#size > FEW) values.sort();
+    const values = this.values.subarray(0, this.size);
+    if (this.size > FEW) values.sort();
     else insertionSort(values);
     return values;
   }
@@ -50,17 +50,17 @@ export class Numbers {
 
 /** A list of stretches that is filled again and again. */
 export class Stretches {
-  readonly #begins = new Numbers();
-  readonly #ends = new Numbers();
+  private readonly begins = new Numbers();
+  private readonly ends = new Numbers();
 
   clear(): void {
-    this.#begins.clear();
-    this.#ends.clear();
+    this.begins.clear();
+    this.ends.clear();
   }
 
   add(from: number, to: number): void {
-    this.#begins.add(from);
-    this.#ends.add(to);
+    this.begins.add(from);
+    this.ends.add(to);
   }
 
   /**
@@ -69,7 +69,7 @@ export class Stretches {
    * @param steady - what may lie between two that count as coming together
    */
   joined(steady: number): Stretch[] {
-    const [begins, ends] = [this.#begins.sorted(), this.#ends.sorted()];
+    const [begins, ends] = [this.begins.sorted(), this.ends.sorted()];
     const out: Stretch[] = [];
     for (let i = 0; i < begins.length; i += 1) {
       const from = begins[i] as number;

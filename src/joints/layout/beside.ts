@@ -81,7 +81,7 @@ class Cell {
     this.sides = sidesOf(ring.map(spot));
   }
 
-  #end(corner: Corner, p: Spot, cut: boolean): End {
+  private end(corner: Corner, p: Spot, cut: boolean): End {
     const place = placeOn(p, this.sides);
     return { at: cut && place !== undefined ? this.point(place) : corner, place };
   }
@@ -95,8 +95,8 @@ class Cell {
     const at = (t: number): Spot => ({ x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t });
     const [from, to] = parts;
     return {
-      from: this.#end(ring[k] as Corner, at(from), from > 0),
-      to: this.#end(ring[j] as Corner, at(to), to < 1),
+      from: this.end(ring[k] as Corner, at(from), from > 0),
+      to: this.end(ring[j] as Corner, at(to), to < 1),
     };
   }
 

@@ -16,7 +16,7 @@ export class Chain {
   readonly length: number;
   /** Where each side begins, and the end. */
   readonly starts: readonly number[];
-  readonly #exact = new Map<number, Corner>();
+  private readonly ownExact = new Map<number, Corner>();
 
   constructor(
     readonly pieces: readonly Piece[],
@@ -33,7 +33,7 @@ export class Chain {
     return this.closed ? ((s % this.length) + this.length) % this.length : s;
   }
 
-  #place(at: number): { piece: Piece; part: number } {
+  private place(at: number): { piece: Piece; part: number } {
     const s = this.wrapped(at);
     let [lo, hi] = [0, this.pieces.length - 1];
     while (lo < hi) {
@@ -47,26 +47,26 @@ export class Chain {
 
   /** The side that a place is on. */
   pieceAt(s: number): Piece {
-    return this.#place(s).piece;
+    return this.place(s).piece;
   }
 
   at(s: number): Spot {
-    const { piece, part } = this.#place(s);
+    const { piece, part } = this.place(s);
     return pointOn(piece, part);
   }
 
   way(s: number): Spot {
-    const { piece, part } = this.#place(s);
+    const { piece, part } = this.place(s);
     return wayOn(piece, part);
   }
 
   /** The point in exact decimals; reckoned once, since the panels on both sides of a cut ask for it. */
   exact(s: number): Corner {
-    const known = this.#exact.get(s);
+    const known = this.ownExact.get(s);
     if (known) return known;
-    const { piece, part } = this.#place(s);
+    const { piece, part } = this.place(s);
     const corner = exactOn(piece, part);
-    this.#exact.set(s, corner);
+    this.ownExact.set(s, corner);
     return corner;
   }
 

@@ -134,9 +134,9 @@ const EACH_CORNER = 8;
 export class GeneralSpace implements Space {
   readonly effort: number;
   readonly marks: readonly Mark[];
-  readonly #anchors: Record<Axis, Anchor[]>;
-  readonly #ordered: Readonly<Record<Axis, readonly Mark[]>>;
-  readonly #strips = new Map<Gap, Strip>();
+  private readonly ownAnchors: Record<Axis, Anchor[]>;
+  private readonly ordered: Readonly<Record<Axis, readonly Mark[]>>;
+  private readonly strips = new Map<Gap, Strip>();
   work = 0;
 
   constructor(
@@ -145,11 +145,11 @@ export class GeneralSpace implements Space {
   ) {
     this.effort = 2 * (6 + site.ring.length);
     this.marks = [...reentrantCorners(site.ring), ...site.marks];
-    this.#ordered = { x: inOrderAlong(this.marks, 'x'), y: inOrderAlong(this.marks, 'y') };
-    this.#anchors = { x: this.#anchorsOf('x'), y: this.#anchorsOf('y') };
+    this.ordered = { x: inOrderAlong(this.marks, 'x'), y: inOrderAlong(this.marks, 'y') };
+    this.ownAnchors = { x: this.anchorsOf('x'), y: this.anchorsOf('y') };
   }
 
-  #anchorsOf(axis: Axis): Anchor[] {
+  private anchorsOf(axis: Axis): Anchor[] {
     const must = this.site.fixed[axis];
     // Lines through corners that stick out are tried only where there are few: they save little.
     const all = trueCorners(this.site.ring);
@@ -164,11 +164,11 @@ export class GeneralSpace implements Space {
   }
 
   anchors(axis: Axis): readonly Anchor[] {
-    return this.#anchors[axis];
+    return this.ownAnchors[axis];
   }
 
   gap(axis: Axis, lo: number, hi: number): Gap {
-    const { marks } = marksBetween(this.#ordered[axis], axis, lo, hi, HAIR);
+    const { marks } = marksBetween(this.ordered[axis], axis, lo, hi, HAIR);
     return { lo, hi, first: 0, last: 0, marks, key: [lo, hi] };
   }
 
@@ -193,12 +193,12 @@ export class GeneralSpace implements Space {
     return gap.hi - gap.lo;
   }
 
-  #strip(x: Gap): Strip {
-    let strip = this.#strips.get(x);
+  private strip(x: Gap): Strip {
+    let strip = this.strips.get(x);
     if (!strip) {
       strip = stripOf(this.site.ring, x);
       this.work += CUT + EACH_CORNER * this.site.ring.length;
-      this.#strips.set(x, strip);
+      this.strips.set(x, strip);
     }
     return strip;
   }
@@ -211,30 +211,30 @@ export class GeneralSpace implements Space {
     return reentrantCorners(ring).length > 0 ? 0 : Math.max(0, sum - passedOver);
   }
 
-  #cover(x: Gap, y: Gap): 'all' | 'none' | 'part' {
-    const strip = this.#strip(x);
+  private cover(x: Gap, y: Gap): 'all' | 'none' | 'part' {
+    const strip = this.strip(x);
     this.work += LOOK + EACH_SIDE * strip.sides.length;
     return coverOf(strip, x, y);
   }
 
-  #piece(x: Gap, y: Gap): Spot[] {
-    const { ring } = this.#strip(x);
+  private piece(x: Gap, y: Gap): Spot[] {
+    const { ring } = this.strip(x);
     this.work += CUT + EACH_CORNER * ring.length;
     return cutAcross(cutAcross(ring, y.lo, true), y.hi, false);
   }
 
   filled(x: Gap, y: Gap): boolean {
-    const cover = this.#cover(x, y);
-    return cover === 'part' ? areaOf(this.#piece(x, y)) >= HAIR : cover === 'all';
+    const cover = this.cover(x, y);
+    return cover === 'part' ? areaOf(this.piece(x, y)) >= HAIR : cover === 'all';
   }
 
   cost(x: Gap, y: Gap): number {
     this.work += LOOK;
     if (leavesUnmet(x, y, HAIR)) return Number.POSITIVE_INFINITY;
-    const cover = this.#cover(x, y);
+    const cover = this.cover(x, y);
     if (cover === 'none') return 0;
     if (cover === 'all') return panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
-    const piece = this.#piece(x, y);
+    const piece = this.piece(x, y);
     const area = areaOf(piece);
     if (area < HAIR) return 0;
     const [w, h] = [extent(piece, 'x'), extent(piece, 'y')];

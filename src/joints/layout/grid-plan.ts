@@ -111,19 +111,19 @@ interface ExactLine {
 }
 
 class Exact {
-  readonly #stops: Record<Axis, readonly Decimal[]>;
+  private readonly stops: Record<Axis, readonly Decimal[]>;
 
   constructor(
     readonly site: Site,
     readonly space: Space,
     readonly setting: Setting,
   ) {
-    this.#stops = { x: exactStops(site, 'x'), y: exactStops(site, 'y') };
+    this.stops = { x: exactStops(site, 'x'), y: exactStops(site, 'y') };
   }
 
   /** The exact coordinate that lies within a hair of a binary one. */
   stop(axis: Axis, at: number): Decimal {
-    const stops = this.#stops[axis];
+    const stops = this.stops[axis];
     let [lo, hi] = [0, stops.length - 1];
     while (lo < hi) {
       const mid = (lo + hi) >> 1;

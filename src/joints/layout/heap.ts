@@ -16,18 +16,18 @@ const before = <T>(a: Entry<T>, b: Entry<T>): boolean =>
 
 /** A binary heap. */
 export class Heap<T> {
-  readonly #entries: Entry<T>[] = [];
-  readonly #costOf: (item: T) => number;
-  #turn = 0;
+  private readonly entries: Entry<T>[] = [];
+  private readonly costOf: (item: T) => number;
+  private ownTurn = 0;
 
   constructor(costOf: (item: T) => number) {
-    this.#costOf = costOf;
+    this.costOf = costOf;
   }
 
   push(item: T): void {
-    const entries = this.#entries;
-    this.#turn += 1;
-    const entry = { item, cost: this.#costOf(item), turn: this.#turn };
+    const entries = this.entries;
+    this.ownTurn += 1;
+    const entry = { item, cost: this.costOf(item), turn: this.ownTurn };
     let i = entries.length;
     entries.push(entry);
     while (i > 0) {
@@ -40,16 +40,16 @@ export class Heap<T> {
   }
 
   pop(): T | undefined {
-    const entries = this.#entries;
+    const entries = this.entries;
     const top = entries[0];
     const last = entries.pop();
     if (!top || !last || entries.length === 0) return top?.item;
-    this.#sink(last);
+    this.sink(last);
     return top.item;
   }
 
-  #sink(entry: Entry<T>): void {
-    const entries = this.#entries;
+  private sink(entry: Entry<T>): void {
+    const entries = this.entries;
     let i = 0;
     for (;;) {
       let down = 2 * i + 1;

@@ -41,35 +41,35 @@ const EACH = 32;
 
 /** The work done on a strip or a deck, counted in panels looked at and in cuts placed. */
 export class Work {
-  #done = 0;
-  #placed = 0;
-  #left = false;
+  private done = 0;
+  private placed = 0;
+  private ownLeft = false;
 
   /** Some panels were not looked at: there may be a shorter plan. */
   get spent(): boolean {
-    return this.#left || this.#done > MOST_LOOKED;
+    return this.ownLeft || this.done > MOST_LOOKED;
   }
 
   /** How far on the next number of panels is, after so many that do not fit. */
   onFrom(panels: number, failed: number): number {
     if (failed < EACH) return 1;
     const on = 1 + Math.floor(panels / 64);
-    if (on > 1) this.#left = true;
+    if (on > 1) this.ownLeft = true;
     return on;
   }
 
   /** True while there is work left to place cuts, `between` of them so far between the same two. */
   place(cuts: number, between: number): boolean {
-    this.#placed += cuts;
-    const more = this.#placed <= MOST_PLACED && between <= MOST_BETWEEN;
-    if (!more) this.#left = true;
+    this.placed += cuts;
+    const more = this.placed <= MOST_PLACED && between <= MOST_BETWEEN;
+    if (!more) this.ownLeft = true;
     return more;
   }
 
   /** True while there is work left. */
   take(panels: number): boolean {
-    this.#done += panels;
-    return this.#done <= MOST_LOOKED;
+    this.done += panels;
+    return this.done <= MOST_LOOKED;
   }
 }
 

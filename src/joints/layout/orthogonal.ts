@@ -187,9 +187,9 @@ export class OrthogonalSpace implements Space {
   work = 0;
   readonly raster: Raster;
   readonly marks: readonly Mark[];
-  readonly #anchors: Record<Axis, Anchor[]>;
-  readonly #ordered: Readonly<Record<Axis, readonly Mark[]>>;
-  readonly #sums: Int32Array;
+  private readonly ownAnchors: Record<Axis, Anchor[]>;
+  private readonly ordered: Readonly<Record<Axis, readonly Mark[]>>;
+  private readonly sums: Int32Array;
 
   constructor(
     readonly site: OrthogonalSite,
@@ -197,19 +197,19 @@ export class OrthogonalSpace implements Space {
   ) {
     this.raster = rasterOf(site.rings);
     this.marks = [...reentrantMarks(this.raster), ...site.marks];
-    this.#ordered = { x: inOrderAlong(this.marks, 'x'), y: inOrderAlong(this.marks, 'y') };
-    this.#anchors = { x: this.#anchorsOf('x'), y: this.#anchorsOf('y') };
-    this.#sums = this.#prefixSums();
+    this.ordered = { x: inOrderAlong(this.marks, 'x'), y: inOrderAlong(this.marks, 'y') };
+    this.ownAnchors = { x: this.anchorsOf('x'), y: this.anchorsOf('y') };
+    this.sums = this.prefixSums();
   }
 
-  #anchorsOf(axis: Axis): Anchor[] {
+  private anchorsOf(axis: Axis): Anchor[] {
     const must = this.site.fixed[axis];
     const stops = axis === 'x' ? this.raster.xs : this.raster.ys;
     const all = distinct([...stops, ...must, ...this.site.marks.map((m) => m[axis])]);
     return all.map((at) => ({ at, must: must.some((m) => Math.abs(m - at) <= HAIR) }));
   }
 
-  #prefixSums(): Int32Array {
+  private prefixSums(): Int32Array {
     const { columns, rows, inside } = this.raster;
     const sums = new Int32Array((columns + 1) * (rows + 1));
     for (let i = 0; i < columns; i += 1) {
@@ -222,9 +222,9 @@ export class OrthogonalSpace implements Space {
     return sums;
   }
 
-  #filled(i0: number, i1: number, j0: number, j1: number): number {
+  private ownFilled(i0: number, i1: number, j0: number, j1: number): number {
     const wide = this.raster.rows + 1;
-    const sums = this.#sums;
+    const sums = this.sums;
     const [from, to] = [i0 * wide, (i1 + 1) * wide];
     return (
       (sums[to + j1 + 1] as number) -
@@ -235,14 +235,14 @@ export class OrthogonalSpace implements Space {
   }
 
   anchors(axis: Axis): readonly Anchor[] {
-    return this.#anchors[axis];
+    return this.ownAnchors[axis];
   }
 
   gap(axis: Axis, lo: number, hi: number): Gap {
     const stops = axis === 'x' ? this.raster.xs : this.raster.ys;
     const first = placeOf(stops, lo);
     const last = Math.max(first, placeOf(stops, hi - 3 * HAIR));
-    const { marks, from, to } = marksBetween(this.#ordered[axis], axis, lo, hi, HAIR);
+    const { marks, from, to } = marksBetween(this.ordered[axis], axis, lo, hi, HAIR);
     // Within one strip only the width counts, and the marks; told apart from places by a number below nought.
     const among = this.marks.length + 1;
     const within = -1 - (first + stops.length * (from + among * to));
@@ -265,7 +265,7 @@ export class OrthogonalSpace implements Space {
     const onStop = Math.abs((stops[place] as number) - at) <= HAIR;
     const runs: [number, number][] = [];
     for (let k = 0; k + 1 < others.length; k += 1) {
-      if (!this.#cut(axis, place, k, onStop)) continue;
+      if (!this.cut(axis, place, k, onStop)) continue;
       const [from, to] = [others[k] as number, others[k + 1] as number];
       const last = runs.at(-1);
       if (last && last[1] === from) last[1] = to;
@@ -275,11 +275,11 @@ export class OrthogonalSpace implements Space {
   }
 
   /** True when a line has slab on both sides of it in a cell. */
-  #cut(axis: Axis, place: number, k: number, onStop: boolean): boolean {
-    return this.#slab(axis, place, k) && (!onStop || this.#slab(axis, place - 1, k));
+  private cut(axis: Axis, place: number, k: number, onStop: boolean): boolean {
+    return this.slab(axis, place, k) && (!onStop || this.slab(axis, place - 1, k));
   }
 
-  #slab(axis: Axis, place: number, k: number): boolean {
+  private slab(axis: Axis, place: number, k: number): boolean {
     const { rows, columns, inside } = this.raster;
     const [i, j] = axis === 'x' ? [place, k] : [k, place];
     return i >= 0 && j >= 0 && i < columns && j < rows && inside[i * rows + j] === 1;
@@ -292,7 +292,7 @@ export class OrthogonalSpace implements Space {
     for (let k = 0; k < others; k += 1) {
       let from: number | undefined;
       for (let p = gap.first; p <= gap.last + 1; p += 1) {
-        const slab = p <= gap.last && this.#slab(axis, p, k);
+        const slab = p <= gap.last && this.slab(axis, p, k);
         if (slab) from ??= Math.max(gap.lo, stops[p] as number);
         else if (from !== undefined) {
           widest = Math.max(widest, Math.min(gap.hi, stops[p] as number) - from);
@@ -304,21 +304,21 @@ export class OrthogonalSpace implements Space {
   }
 
   leastLength(): number {
-    const sum = this.#leastAlong('x') + this.#leastAlong('y');
+    const sum = this.leastAlong('x') + this.leastAlong('y');
     return Math.max(0, sum - this.site.passedOver);
   }
 
   /** At any height a run of slab W wide is crossed by `ceil(W ÷ spacing) − 1` lines or more. */
-  #leastAlong(axis: Axis): number {
+  private leastAlong(axis: Axis): number {
     const { xs, ys } = this.raster;
     const [stops, others] = axis === 'x' ? [xs, ys] : [ys, xs];
     let sum = 0;
     for (let k = 0; k + 1 < others.length; k += 1) {
       const high = (others[k + 1] as number) - (others[k] as number);
       for (let p = 0; p + 1 < stops.length; p += 1) {
-        if (!this.#slab(axis, p, k)) continue;
+        if (!this.slab(axis, p, k)) continue;
         const from = stops[p] as number;
-        while (this.#slab(axis, p + 1, k)) p += 1;
+        while (this.slab(axis, p + 1, k)) p += 1;
         const wide = (stops[p + 1] as number) - from;
         sum += high * (Math.ceil(wide / this.limits.spacing - HAIR) - 1);
       }
@@ -327,13 +327,13 @@ export class OrthogonalSpace implements Space {
   }
 
   filled(x: Gap, y: Gap): boolean {
-    return this.#filled(x.first, x.last, y.first, y.last) > 0;
+    return this.ownFilled(x.first, x.last, y.first, y.last) > 0;
   }
 
   cost(x: Gap, y: Gap): number {
     this.work += LOOK;
     if (leavesUnmet(x, y, HAIR)) return Number.POSITIVE_INFINITY;
-    const filled = this.#filled(x.first, x.last, y.first, y.last);
+    const filled = this.ownFilled(x.first, x.last, y.first, y.last);
     if (filled === 0) return 0;
     if (filled === (x.last - x.first + 1) * (y.last - y.first + 1)) {
       return panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
@@ -343,11 +343,11 @@ export class OrthogonalSpace implements Space {
     const pieces = piecesIn(this.raster, block);
     if (!pieces) return Number.POSITIVE_INFINITY;
     let sum = 0;
-    for (const piece of pieces) sum += this.#pieceCost(piece, x, y);
+    for (const piece of pieces) sum += this.pieceCost(piece, x, y);
     return sum;
   }
 
-  #pieceCost({ i0, i1, j0, j1 }: Block, x: Gap, y: Gap): number {
+  private pieceCost({ i0, i1, j0, j1 }: Block, x: Gap, y: Gap): number {
     const { xs, ys } = this.raster;
     const w = Math.min(x.hi, xs[i1 + 1] as number) - Math.max(x.lo, xs[i0] as number);
     const h = Math.min(y.hi, ys[j1 + 1] as number) - Math.max(y.lo, ys[j0] as number);

@@ -124,14 +124,14 @@ function strung(steps: readonly Step[]): Strung {
 
 /** What pairs of gaps cost: for a gap of one axis with every gap of the other, reckoned once each. */
 export class Cells {
-  readonly #space: Space;
+  private readonly ownSpace: Space;
   readonly strung: Readonly<Record<Axis, Strung>>;
-  readonly #columns: Record<Axis, (Float64Array | undefined)[]>;
+  private readonly columns: Record<Axis, (Float64Array | undefined)[]>;
 
   constructor(space: Space, steps: StepsBoth) {
-    this.#space = space;
+    this.ownSpace = space;
     this.strung = { x: strung(steps.x), y: strung(steps.y) };
-    this.#columns = {
+    this.columns = {
       x: new Array(this.strung.x.gaps.length),
       y: new Array(this.strung.y.gaps.length),
     };
@@ -139,34 +139,34 @@ export class Cells {
 
   /** Work done so far. */
   get work(): number {
-    return this.#space.work;
+    return this.ownSpace.work;
   }
 
   /** What a gap costs with every gap of the other axis, without the weight of broken rules. */
   column(axis: Axis, place: number): Float64Array {
-    const known = this.#columns[axis][place];
+    const known = this.columns[axis][place];
     if (known) return known;
     const gap = this.strung[axis].gaps[place] as Gap;
     const others = this.strung[acrossOf(axis)].gaps;
-    const space = this.#space;
+    const space = this.ownSpace;
     const column = new Float64Array(others.length);
     for (let i = 0; i < column.length; i += 1) {
       const other = others[i] as Gap;
       column[i] = axis === 'x' ? space.cost(gap, other) : space.cost(other, gap);
     }
-    this.#columns[axis][place] = column;
+    this.columns[axis][place] = column;
     return column;
   }
 }
 
 /** Both graphs and what their steps cost together, filled in as it is asked for. */
 class Board {
-  readonly #cells: Cells;
-  readonly #weight: number;
-  readonly #most: number;
-  readonly #before: number;
-  readonly #rows: { x: (Float64Array | undefined)[]; y: (Float64Array | undefined)[] };
-  #added = 0;
+  private readonly ownCells: Cells;
+  private readonly weight: number;
+  private readonly most: number;
+  private readonly ownBefore: number;
+  private readonly ownRows: { x: (Float64Array | undefined)[]; y: (Float64Array | undefined)[] };
+  private added = 0;
 
   constructor(
     cells: Cells,
@@ -175,26 +175,26 @@ class Board {
     readonly x: Graph,
     readonly y: Graph,
   ) {
-    this.#cells = cells;
-    this.#weight = weight;
-    this.#most = WORK_LIMIT * share;
-    this.#before = cells.work;
-    this.#rows = { x: new Array(x.steps.length), y: new Array(y.steps.length) };
+    this.ownCells = cells;
+    this.weight = weight;
+    this.most = WORK_LIMIT * share;
+    this.ownBefore = cells.work;
+    this.ownRows = { x: new Array(x.steps.length), y: new Array(y.steps.length) };
   }
 
   /** Work done so far. */
   get work(): number {
-    return this.#added + this.#cells.work - this.#before;
+    return this.added + this.ownCells.work - this.ownBefore;
   }
 
   /** True once the work allowed is done. */
   get spent(): boolean {
-    return this.work > this.#most;
+    return this.work > this.most;
   }
 
   /** Note work done elsewhere. */
   add(work: number): void {
-    this.#added += work;
+    this.added += work;
   }
 
   other(graph: Graph): Graph {
@@ -202,24 +202,24 @@ class Board {
   }
 
   /** Add to `sum` what the gaps of a step cost with every gap of the other axis. */
-  #gather(sum: Float64Array, axis: Axis, s: number): void {
-    const { starts, places, times } = this.#cells.strung[axis];
+  private gather(sum: Float64Array, axis: Axis, s: number): void {
+    const { starts, places, times } = this.ownCells.strung[axis];
     for (let k = starts[s] as number; k < (starts[s + 1] as number); k += 1) {
-      const column = this.#cells.column(axis, places[k] as number);
+      const column = this.ownCells.column(axis, places[k] as number);
       const n = times[k] as number;
       for (let i = 0; i < sum.length; i += 1) {
-        sum[i] = (sum[i] as number) + weighed(column[i] as number, this.#weight) * n;
+        sum[i] = (sum[i] as number) + weighed(column[i] as number, this.weight) * n;
       }
-      this.#added += sum.length;
+      this.added += sum.length;
     }
   }
 
   /** What steps of one axis cost together with each step of the other. */
-  #together(graph: Graph, steps: readonly number[]): Float64Array {
-    const other = this.#cells.strung[this.other(graph).axis];
+  private together(graph: Graph, steps: readonly number[]): Float64Array {
+    const other = this.ownCells.strung[this.other(graph).axis];
     const { starts, places, times } = other;
     const gaps = new Float64Array(other.gaps.length);
-    for (const s of steps) this.#gather(gaps, graph.axis, s);
+    for (const s of steps) this.gather(gaps, graph.axis, s);
     const row = new Float64Array(starts.length - 1);
     for (let i = 0; i < row.length; i += 1) {
       let sum = 0;
@@ -228,23 +228,23 @@ class Board {
       }
       row[i] = sum;
     }
-    this.#added += places.length + row.length;
+    this.added += places.length + row.length;
     return row;
   }
 
   /** What a step costs together with each step of the other axis. */
   row(graph: Graph, s: number): Float64Array {
-    const rows = this.#rows[graph.axis];
+    const rows = this.ownRows[graph.axis];
     const known = rows[s];
     if (known) return known;
-    const row = this.#together(graph, [s]);
+    const row = this.together(graph, [s]);
     rows[s] = row;
     return row;
   }
 
   /** What a path costs together with each step of the other axis. */
   rowsOf(graph: Graph, path: readonly number[]): Float64Array {
-    return this.#together(graph, path);
+    return this.together(graph, path);
   }
 }
 
@@ -313,56 +313,56 @@ function stepsOf(begun: Begun): number[] {
 const SAME = 5e-5;
 
 class Enumeration {
-  readonly #queue = new Heap<Begun>((b) => b.least);
-  readonly #end: Float64Array;
-  readonly #other: Graph;
+  private readonly queue = new Heap<Begun>((b) => b.least);
+  private readonly end: Float64Array;
+  private readonly ownOther: Graph;
 
   constructor(
     readonly board: Board,
     readonly graph: Graph,
     public best: Pair,
   ) {
-    this.#end = toEnd(graph, undefined);
-    this.#other = board.other(graph);
-    const rows = new Float64Array(this.#other.steps.length);
-    const least = (this.#end[0] as number) + shortest(this.#other, undefined).cost;
-    this.#queue.push({ least, node: 0, own: 0, last: -1, before: undefined, rows, weighed: true });
+    this.end = toEnd(graph, undefined);
+    this.ownOther = board.other(graph);
+    const rows = new Float64Array(this.ownOther.steps.length);
+    const least = (this.end[0] as number) + shortest(this.ownOther, undefined).cost;
+    this.queue.push({ least, node: 0, own: 0, last: -1, before: undefined, rows, weighed: true });
   }
 
   /** Look at beginnings in order; returns the bound. */
   run(): number {
-    for (let begun = this.#queue.pop(); begun; begun = this.#queue.pop()) {
+    for (let begun = this.queue.pop(); begun; begun = this.queue.pop()) {
       if (begun.least >= this.best.cost - SAME) return this.best.cost;
       // No plan left keeps every rule; the search for the best of the others weighs them differently.
       if (begun.least >= BROKEN && this.best.cost >= BROKEN) return begun.least;
       if (this.board.spent) return begun.least;
-      if (!begun.weighed) this.#weigh(begun);
-      else this.#goOn(begun);
+      if (!begun.weighed) this.weigh(begun);
+      else this.goOn(begun);
     }
     return this.best.cost;
   }
 
-  #weigh(begun: Begun): void {
+  private weigh(begun: Begun): void {
     const rows = begun.rows.slice();
     addInto(rows, this.board.row(this.graph, begun.last));
     this.board.add(STEP * rows.length);
-    const path = shortest(this.#other, rows);
-    const least = begun.own + (this.#end[begun.node] as number) + path.cost;
+    const path = shortest(this.ownOther, rows);
+    const least = begun.own + (this.end[begun.node] as number) + path.cost;
     if (begun.node < this.graph.nodes - 1) {
-      if (least < this.best.cost - SAME) this.#queue.push({ ...begun, rows, least, weighed: true });
+      if (least < this.best.cost - SAME) this.queue.push({ ...begun, rows, least, weighed: true });
     } else if (least < this.best.cost) {
       this.best = { cost: least, mine: stepsOf(begun), theirs: path.steps };
     }
   }
 
-  #goOn(begun: Begun): void {
+  private goOn(begun: Begun): void {
     for (const s of this.graph.from[begun.node] as readonly number[]) {
       const step = this.graph.steps[s] as Step;
       const own = begun.own + step.cost;
-      const ahead = own + (this.#end[step.to] as number);
+      const ahead = own + (this.end[step.to] as number);
       const least = Math.max(begun.least, ahead);
       if (least >= this.best.cost - SAME) continue;
-      this.#queue.push({
+      this.queue.push({
         least,
         node: step.to,
         own,

@@ -70,9 +70,9 @@ const FEW_CORNERS = 60;
 const lengthsIn = /*#__PURE__*/ new WeakMap<Space, Readonly<Record<Axis, Map<number, number>>>>();
 
 class Maker {
-  readonly #gaps = new Map<number, Map<number, Gap>>();
-  readonly #lengths: Map<number, number>;
-  readonly #anchors: readonly Anchor[];
+  private readonly ownGaps = new Map<number, Map<number, Gap>>();
+  private readonly lengths: Map<number, number>;
+  private readonly anchors: readonly Anchor[];
   made = 0;
   /** Lines placed so far. */
   placed = 0;
@@ -83,27 +83,27 @@ class Maker {
     readonly limits: Limits,
     readonly out: SettingOut,
   ) {
-    this.#anchors = space.anchors(axis);
+    this.anchors = space.anchors(axis);
     const known = lengthsIn.get(space) ?? { x: new Map<number, number>(), y: new Map<number, number>() };
     lengthsIn.set(space, known);
-    this.#lengths = known[axis];
+    this.lengths = known[axis];
   }
 
-  #length(at: number): number {
-    let known = this.#lengths.get(at);
+  private length(at: number): number {
+    let known = this.lengths.get(at);
     if (known === undefined) {
       known = this.space.lineLength(this.axis, at);
-      this.#lengths.set(at, known);
+      this.lengths.set(at, known);
     }
     return known;
   }
 
   /** One gap stands for all with its key. */
-  #gap(lo: number, hi: number): Gap {
+  private ownGap(lo: number, hi: number): Gap {
     const gap = this.space.gap(this.axis, lo, hi);
     const [a, b] = gap.key;
-    const alike = this.#gaps.get(a) ?? new Map<number, Gap>();
-    this.#gaps.set(a, alike);
+    const alike = this.ownGaps.get(a) ?? new Map<number, Gap>();
+    this.ownGaps.set(a, alike);
     const known = alike.get(b);
     if (known) return known;
     alike.set(b, gap);
@@ -111,11 +111,11 @@ class Maker {
   }
 
   /** The lines strictly between two anchors that make n panels, or fewer where two fall together. */
-  #between(i: number, j: number, n: number): LinePlace[] {
-    const [a, b] = [(this.#anchors[i] as Anchor).at, (this.#anchors[j] as Anchor).at];
+  private ownBetween(i: number, j: number, n: number): LinePlace[] {
+    const [a, b] = [(this.anchors[i] as Anchor).at, (this.anchors[j] as Anchor).at];
     const { step, fromStart } = this.out;
     const base = fromStart ? 0 : i;
-    const origin = (this.#anchors[base] as Anchor).at;
+    const origin = (this.anchors[base] as Anchor).at;
     const places: LinePlace[] = [];
     let before = a;
     for (let k = 1; k < n; k += 1) {
@@ -129,67 +129,67 @@ class Maker {
     return places;
   }
 
-  #tooWide(gap: Gap): boolean {
+  private tooWide(gap: Gap): boolean {
     const limit = this.limits.spacing + HAIR;
     return gap.hi - gap.lo > limit && this.space.widest(this.axis, gap) > limit;
   }
 
-  #step(i: number, j: number, n: number): Step | undefined {
-    const inner = this.#between(i, j, n);
-    const end = (this.#anchors[j] as Anchor).at;
-    const stops = [(this.#anchors[i] as Anchor).at, ...inner.map(({ at }) => at), end];
+  private ownStep(i: number, j: number, n: number): Step | undefined {
+    const inner = this.ownBetween(i, j, n);
+    const end = (this.anchors[j] as Anchor).at;
+    const stops = [(this.anchors[i] as Anchor).at, ...inner.map(({ at }) => at), end];
     const classes = new Map<Gap, GapClass>();
     for (let k = 1; k < stops.length; k += 1) {
-      const gap = this.#gap(stops[k - 1] as number, stops[k] as number);
-      if (this.#tooWide(gap)) return undefined;
+      const gap = this.ownGap(stops[k - 1] as number, stops[k] as number);
+      if (this.tooWide(gap)) return undefined;
       const known = classes.get(gap);
       if (known) known.times += 1;
       else classes.set(gap, { gap, times: 1 });
     }
     const gaps = [...classes.values()];
-    const last = j === this.#anchors.length - 1;
+    const last = j === this.anchors.length - 1;
     const lines = last ? inner : [...inner, { at: end, anchor: j, steps: 0 }];
     this.placed += lines.length;
-    const cost = lines.reduce((sum, { at }) => sum + this.#length(at), 0);
+    const cost = lines.reduce((sum, { at }) => sum + this.length(at), 0);
     this.made += gaps.length;
     return { from: i, to: j, gaps, lines, cost };
   }
 
   /** The fewest panels, and the most before they are slivers. */
-  #numbers(i: number, j: number): [number, number] {
-    const [a, b] = [(this.#anchors[i] as Anchor).at, (this.#anchors[j] as Anchor).at];
+  private numbers(i: number, j: number): [number, number] {
+    const [a, b] = [(this.anchors[i] as Anchor).at, (this.anchors[j] as Anchor).at];
     const whole = b - a;
     const { spacing, leastSide } = this.limits;
-    const across = this.space.widest(this.axis, this.#gap(a, b)) >= whole - HAIR;
+    const across = this.space.widest(this.axis, this.ownGap(a, b)) >= whole - HAIR;
     const fewest = across ? Math.max(1, Math.ceil(whole / spacing - HAIR)) : 1;
     return [fewest, Math.max(fewest, Math.floor(whole / leastSide + HAIR))];
   }
 
   /** How many lines all steps between two anchors would have, or nearly. */
   linesBetween(i: number, j: number): number {
-    const [fewest, most] = this.#numbers(i, j);
+    const [fewest, most] = this.numbers(i, j);
     return ((most - fewest + 1) * (most + fewest)) / 2;
   }
 
   /** All steps between two anchors. */
   between(i: number, j: number, more: number): Step[] {
-    const [fewest, most] = this.#numbers(i, j);
+    const [fewest, most] = this.numbers(i, j);
     const last = Math.min(most, fewest + more);
     const all = more === Number.POSITIVE_INFINITY;
     const steps: Step[] = [];
     for (let n = fewest; n <= last && (!all || this.placed <= LINES_LIMIT * this.out.share); n += 1) {
-      const step = this.#step(i, j, n);
+      const step = this.ownStep(i, j, n);
       if (step) steps.push(step);
     }
-    return steps.length > 0 ? steps : this.#anyStep(i, j, last);
+    return steps.length > 0 ? steps : this.anyStep(i, j, last);
   }
 
   /** Where setting out in whole steps made every number of panels too wide: more panels. */
-  #anyStep(i: number, j: number, after: number): Step[] {
-    const whole = (this.#anchors[j] as Anchor).at - (this.#anchors[i] as Anchor).at;
+  private anyStep(i: number, j: number, after: number): Step[] {
+    const whole = (this.anchors[j] as Anchor).at - (this.anchors[i] as Anchor).at;
     const finest = Math.ceil(whole / this.out.step) + 1;
     for (let n = after + 1; n <= finest && n <= after + 64; n += 1) {
-      const step = this.#step(i, j, n);
+      const step = this.ownStep(i, j, n);
       if (step) return [step];
     }
     return [];

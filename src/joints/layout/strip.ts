@@ -167,29 +167,29 @@ interface BandArc {
 }
 
 class Drawn {
-  readonly #a: readonly Corner[];
-  readonly #b: readonly Corner[];
-  readonly #edges = new Map<string, Path>();
-  readonly #across: Decimal[] = [];
+  private readonly a: readonly Corner[];
+  private readonly b: readonly Corner[];
+  private readonly edges = new Map<string, Path>();
+  private readonly ownAcross: Decimal[] = [];
 
   constructor(readonly ladder: Ladder) {
     const { rails, rungs } = ladder;
-    this.#a = rungs.map((r) => rails.a.exact(r.a));
-    this.#b = rungs.map((r) => rails.b.exact(r.b));
+    this.a = rungs.map((r) => rails.a.exact(r.a));
+    this.b = rungs.map((r) => rails.b.exact(r.b));
   }
 
   /** The place on a rung so many bands from chain a. */
   at(rung: number, band: number): Corner {
-    return partWay(this.#a[rung] as Corner, this.#b[rung] as Corner, band, this.ladder.bands);
+    return partWay(this.a[rung] as Corner, this.b[rung] as Corner, band, this.ladder.bands);
   }
 
   /** The length of a rung from one band to the next. */
   across(rung: number): Decimal {
-    const known = this.#across[rung];
+    const known = this.ownAcross[rung];
     if (known) return known;
-    const whole = distance(this.#a[rung] as Corner, this.#b[rung] as Corner);
+    const whole = distance(this.a[rung] as Corner, this.b[rung] as Corner);
     const across = whole.div(this.ladder.bands).toDecimalPlaces(DIGITS);
-    this.#across[rung] = across;
+    this.ownAcross[rung] = across;
     return across;
   }
 
@@ -210,12 +210,12 @@ class Drawn {
   /** One side of a panel, from a rung to the next; two panels share it. */
   edge(rung: number, band: number): Path {
     const key = `${rung} ${band}`;
-    const path = this.#edges.get(key) ?? this.#edge(rung, band);
-    this.#edges.set(key, path);
+    const path = this.edges.get(key) ?? this.ownEdge(rung, band);
+    this.edges.set(key, path);
     return path;
   }
 
-  #edge(rung: number, band: number): Path {
+  private ownEdge(rung: number, band: number): Path {
     const { rails, rungs, bands } = this.ladder;
     const [r, t] = [rungs[rung] as Rung, rungs[rung + 1] as Rung];
     if (band === 0) return pathAlong(rails.a, r.a, t.a);
