@@ -32,6 +32,7 @@ import type { JsonSchema } from '../reckoning/fields';
 import type { Limit } from '../reckoning/limits';
 import type { Figure, FigureSet } from '../reckoning/result';
 import type { Source } from '../reckoning/source';
+import type { StandardSchema } from '../reckoning/standard';
 import { barCutting } from '../steel/bar-cutting';
 import { barSize } from '../steel/bar-size';
 import { dowelLayout } from '../steel/dowel-layout';
@@ -58,6 +59,8 @@ export interface CatalogEntry {
   readonly sources: readonly Source[];
   /** How large a job it takes at once, beside the lengths of its lists, which are in the schema. */
   readonly limits: readonly Limit[];
+  /** The Standard Schema interface, for form libraries and the like. */
+  readonly '~standard': StandardSchema<unknown>;
   /** Reckon with input of any kind; never throws. */
   attempt(input: unknown): Attempt<Record<string, Figure>>;
 }

@@ -12,6 +12,7 @@ import { Pad } from './pad';
 import { plainCopy } from './plain';
 import { type Caution, type FigureSet, makeResult, type Result } from './result';
 import type { Source } from './source';
+import { type StandardSchema, standardSchema } from './standard';
 import { systemOfInput } from './system';
 
 /** The outcome of {@link Calculation.attempt}. */
@@ -37,8 +38,8 @@ export interface Calculation<Input, F extends FigureSet> {
    * @throws {InputError} when the input cannot be reckoned with; nothing else is thrown
    */
   (input: Input): Result<F>;
-  /** Reckon without throwing, for input of any kind. */
-  attempt(input: unknown): Attempt<F>;
+  /** Reckon without throwing, for input of any kind at run time; what is `unknown` to the compiler is cast. */
+  attempt(input: Input): Attempt<F>;
   /** Stable id, for front-ends, vectors and bug reports. */
   readonly id: string;
   /** What it reckons, in a few words. */
@@ -51,6 +52,8 @@ export interface Calculation<Input, F extends FigureSet> {
   readonly sources: readonly Source[];
   /** How large a job it takes at once, beside the lengths of its lists, which are in the schema. */
   readonly limits: readonly Limit[];
+  /** The Standard Schema interface, for form libraries and the like. */
+  readonly '~standard': StandardSchema<Input>;
 }
 
 /** What {@link define} needs to know. */
@@ -166,6 +169,7 @@ export function define<Input, Parsed, F extends FigureSet>(
       sources: { value: sources, enumerable: true },
       limits: { value: limits, enumerable: true },
       inputSchema: { get: inputSchema },
+      '~standard': { value: standardSchema<Input>(attempt) },
       name: { value: id },
     }),
   ) as unknown as Calculation<Input, F>;

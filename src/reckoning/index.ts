@@ -14,3 +14,4 @@ export type {
 } from './result';
 export { revive } from './revive';
 export type { Source } from './source';
+export type { StandardIssue, StandardOutcome, StandardSchema } from './standard';

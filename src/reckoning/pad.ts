@@ -25,10 +25,13 @@ export class Pad {
     gives: Quantity<D>,
   ): Quantity<D> {
     Object.freeze(values);
-    // Written out for most, who have no places in their words: copying members costs as much as the step.
-    const step =
-      typeof what === 'string' ? { says: what, formula, values, gives } : { ...what, formula, values, gives };
-    this.working.push(Object.freeze(step));
+    // Most have no places in their words: written out and frozen at once, since copying members and looking through
+    // all of them afterwards costs as much as the step.
+    this.working.push(
+      typeof what === 'string'
+        ? Object.freeze({ says: what, formula, values, gives })
+        : { ...what, formula, values, gives },
+    );
     return gives;
   }
 

@@ -398,7 +398,7 @@ describe('swell, shrinkage and loads', () => {
     );
     expect(a?.format()).toBe('80.00 yd3');
     expect(b?.format()).toBe('75.00 yd3');
-    const bare = excavation.attempt({ ...base, shrink: { share: '25%' } });
+    const bare = excavation.attempt({ ...base, shrink: { share: '25%' } } as never);
     expect(bare.ok ? [] : bare.error.issues.map(({ path, code }) => [path, code])).toEqual([
       ['shrink.convention', 'missing'],
     ]);

@@ -236,7 +236,7 @@ describe('copies of the library', () => {
     expect(() => ours.plus(other.area('1 ft2') as never)).toThrow('cannot add a length and an area');
     const outline = { shape: 'rectangle', length: theirs, width: ours } as never;
     expect(slabVolume({ outline, thickness: theirs as never }).figures.volume.format('ft3')).toBe('0.25 ft3');
-    const refusal = other.slabVolume.attempt({});
+    const refusal = other.slabVolume.attempt({} as never);
     expect(!refusal.ok && refusal.error instanceof InputError).toBe(true);
   });
 });

@@ -1,8 +1,9 @@
 /** What every calculation promises, whatever it reckons. */
+import type { StandardSchemaV1 } from '@standard-schema/spec';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { catalog } from '../../src/catalog/index';
-import { InputError, length, Quantity, revive, slabVolume } from '../../src/index';
+import { InputError, length, Quantity, revive, type SlabVolumeInput, slabVolume } from '../../src/index';
 import type { Assumption } from '../../src/reckoning/result';
 import { valueText, wordsText } from '../../src/report/view';
 import { worksheet } from '../../src/report/worksheet';
@@ -142,6 +143,14 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
     const validate = new Ajv2020({ strict: false }).compile(entry.inputSchema);
     expect(validate({ noSuchInput: 1 })).toBe(false);
     for (const input of inputs) expect(validate(input), JSON.stringify(validate.errors)).toBe(true);
+  });
+
+  it('is a Standard Schema', () => {
+    const { version, vendor, validate } = entry['~standard'];
+    expect([version, vendor]).toEqual([1, 'flatwork-reckoner']);
+    for (const input of inputs.slice(0, 3)) expect(validate(input)).toEqual({ value: input });
+    expect(validate(4).issues?.[0]).toMatchObject({ path: [], message: expect.stringMatching(/\S+/) });
+    expect(validate({ noSuchInput: 1 }).issues?.length).toBeGreaterThan(0);
   });
 
   it('gives frozen results that go through JSON and cloning unchanged', () => {
@@ -285,7 +294,7 @@ describe('whatever comes in', () => {
 
 describe('the door', () => {
   const codes = (input: unknown): string[] => {
-    const attempt = slabVolume.attempt(input);
+    const attempt = slabVolume.attempt(input as never);
     return attempt.ok ? [] : attempt.error.issues.map(({ code, path }) => `${code} at ${path}`);
   };
 
@@ -421,6 +430,25 @@ describe('the door', () => {
       'wrong-dimension at thickness',
       'unknown-key at ',
     ]);
+  });
+});
+
+describe('the Standard Schema of a calculation', () => {
+  it('is that of the interface as it is published', () => {
+    // The types of @standard-schema/spec 1, checked by the compiler.
+    const schema: StandardSchemaV1<SlabVolumeInput> = slabVolume;
+    const outcome = schema['~standard'].validate({
+      outline: {
+        shape: 'polygon',
+        points: [
+          { x: '0 ft', y: '0 ft' },
+          { x: '4 ft', y: 1 },
+          { x: '4 ft', y: '4 ft' },
+        ],
+      },
+      thickness: '4 in',
+    });
+    expect(outcome).toMatchObject({ issues: [{ path: ['outline', 'points', 1, 'y'] }] });
   });
 });
 

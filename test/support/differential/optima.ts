@@ -58,7 +58,7 @@ async function forms(site: Site): Promise<Compared> {
   const { input: local, rows, fill } = randomSite(site.between(1, 1_000_000_000));
   const input = moved(local, farOrNot(site));
   const answer = solve(fill, rows, FREE);
-  const attempt = formGrades.attempt(input);
+  const attempt = formGrades.attempt(input as never);
   if (answer.status === 'Infeasible') {
     const refused = !attempt.ok && attempt.error.issues[0]?.code === 'conflicting-grades';
     return compared(input, 1, 0, refused ? [] : ['HiGHS finds that the conditions conflict; ours does not']);
@@ -95,7 +95,7 @@ async function corrections(site: Site): Promise<Compared> {
   const { aim, rows } = problem(spots);
   const input = moved(inputOf(spots, { movable: away(spots) }), farOrNot(site));
   const answer = solve(aim, rows, new Set());
-  const attempt = gradeCorrection.attempt(input);
+  const attempt = gradeCorrection.attempt(input as never);
   if (!attempt.ok) return compared(input, 1, 0, [`refused: ${attempt.error.message}`]);
   const { figures } = attempt.result;
   const ours = numberOf(figures.concrete) + numberOf(figures.struckOff);
