@@ -1,6 +1,7 @@
 /** Every code that a result or an error can carry is raised by at least one check vector. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { CODES_START, cautionRows, codeTables, issueRows } from './support/codes';
 import { readVectors } from './support/vectors';
 
 const SRC = new URL('../src/', import.meta.url);
@@ -9,15 +10,15 @@ const read = (file: string): string => readFileSync(new URL(file, SRC), 'utf8');
 const vectors = readVectors().map(({ vector }) => vector);
 
 /** A caution is an object with its code and then its severity. */
-const CAUTION = /code: '([a-z-]+)',\s+severity:/g;
+const CAUTION = /code: '([a-z-]+)',\s+severity[:,]/g;
 
 const cautionCodes = new Set(
   files.flatMap((file) => [...read(file).matchAll(CAUTION)].map(([, code]) => code)),
 );
 
-const errorCodes = [
-  ...(/IssueCode =([^;]+);/.exec(read('quantity/input-error.ts'))?.[1] ?? '').matchAll(/'([a-z-]+)'/g),
-].map(([, code]) => code);
+const errorCodes = [...read('quantity/input-error.ts').matchAll(/\n {2}\| '([a-z-]+)'/g)].map(
+  ([, code]) => code,
+);
 
 /**
  * Codes of the arithmetic of quantities and of reading a result back, which no input of a calculation raises,
@@ -33,6 +34,20 @@ const NOT_OF_AN_INPUT = new Set([
 ]);
 
 describe('codes', () => {
+  it('are those of the types and of the docs', () => {
+    const typed = [...read('reckoning/caution-code.ts').matchAll(/\| '([a-z-]+)'/g)].map(([, code]) => code);
+    expect(typed).toEqual([...cautionCodes].sort());
+    expect(new Set(cautionRows().map(({ code }) => code))).toEqual(cautionCodes);
+    expect(issueRows().map(([code]) => code)).toEqual(errorCodes);
+    const page = readFileSync(new URL('../docs/codes.md', import.meta.url), 'utf8');
+    // Tables are laid out by the formatter.
+    const rows = (text: string): string[] =>
+      text.split('\n').map((line) => line.replace(/ +\|/g, ' |').replace(/-+/g, '-'));
+    expect(rows(page.slice(page.indexOf(CODES_START) + CODES_START.length))).toEqual(
+      rows(`\n${codeTables()}\n`),
+    );
+  });
+
   it('are found', () => {
     expect(cautionCodes.size).toBeGreaterThan(60);
     expect(errorCodes.length).toBeGreaterThan(50);

@@ -1,5 +1,6 @@
 /** Floor 2: the contract of a calculation. What users may name of it. */
 export type { Attempt, Calculation } from './calculation';
+export type { CautionCode } from './caution-code';
 export type { JsonSchema } from './fields';
 export type { Limit } from './limits';
 export type {

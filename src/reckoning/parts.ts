@@ -1,6 +1,7 @@
 /** The parts that a result is made of. */
 import type { Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
+import type { CautionCode } from './caution-code';
 import type { Source } from './source';
 import type { Saying, Words } from './words';
 
@@ -47,7 +48,7 @@ export type Severity = 'note' | 'warning' | 'stop';
 /** Something to heed. */
 export interface Caution extends Words {
   /** Stable code, for programs. */
-  readonly code: string;
+  readonly code: CautionCode;
   /** How grave it is. */
   readonly severity: Severity;
   /** The limit that was passed, where there is one. */
