@@ -29,7 +29,7 @@ import assert from 'node:assert';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { catalog } from 'flatwork-reckoner/catalog';
-import { length, slabVolume } from 'flatwork-reckoner';
+import { InputError, length, revive, slabVolume } from 'flatwork-reckoner';
 import { textSheet } from 'flatwork-reckoner/report';
 const input = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '5 in' };
 assert.equal(slabVolume(input).figures.volume.format('yd3'), '7.78 yd3');
@@ -38,6 +38,12 @@ assert.ok(textSheet('Job', [{ name: 'Slab', results: [slabVolume(input)] }]).inc
 const other = createRequire(import.meta.url)('flatwork-reckoner');
 assert.notEqual(other.length, length);
 assert.ok(length(other.length('5 in')).equals(length('5 in')));
+assert.equal(length('1 ft').plus(other.length('6 in')).format(), '1 ft 6 in');
+assert.ok(other.slabVolume.attempt({}).error instanceof InputError);
+for (const result of [other.slabVolume(input), structuredClone(slabVolume(input))]) {
+  assert.ok(textSheet('Job', [{ name: 'Slab', results: [result] }]).includes('504 ft2'));
+  assert.equal(revive(result).figures.volume.format('yd3'), '7.78 yd3');
+}
 assert.equal(slabVolume({ ...input, thickness: other.length('5 in') }).figures.volume.format(), '7.78 yd3');
 const vector = createRequire(import.meta.url).resolve('flatwork-reckoner/vectors/slope/patio-12-ft.json');
 const { calculation, input: asked, expect } = JSON.parse(readFileSync(vector, 'utf8'));

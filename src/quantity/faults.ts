@@ -66,7 +66,10 @@ export const unreadable = (what: string, text: string, d: Dimension): Fault =>
   fault('unreadable-quantity', `${what} cannot be read from ${quoted(text)}; write it as in ${exampleOf(d)}`);
 
 export const decimalComma = (what: string, text: string): Fault =>
-  fault('unreadable-quantity', `${what} cannot be read from ${quoted(text)}; write a point before decimals`);
+  fault(
+    'unreadable-quantity',
+    `${what} cannot be read from ${quoted(text)}; leave the comma out, or write a point if decimals follow it`,
+  );
 
 export const exponent = (what: string, text: string): Fault =>
   fault('unreadable-quantity', `${what} cannot be read from ${quoted(text)}; write the number out in full`);

@@ -163,10 +163,13 @@ export const nothing: Field<undefined> = /*#__PURE__*/ reading<undefined>(
   () => ({ type: 'null' }),
 );
 
-/** A field that may be left out. */
+/** What a form or a database holds for a value that is not given. */
+const isLeftOut = (input: unknown): boolean => input === undefined || input === null || input === '';
+
+/** A field that may be left out; nothing, as forms and databases write it, is left out too. */
 export function maybe<T>(field: Field<T>): Field<T | undefined> {
   return {
-    read: (input, report) => (input === undefined ? undefined : field.read(input, report)),
+    read: (input, report) => (isLeftOut(input) ? undefined : field.read(input, report)),
     json: field.json,
     optional: true,
   };
@@ -194,11 +197,11 @@ function readObject(shape: Shape, input: unknown, report: Report): Record<string
   const out = Object.create(null) as Record<string, unknown>;
   for (const name in shape) {
     const field = shape[name] as Field<unknown>;
-    if (given[name] === undefined && field.optional) continue;
+    if (field.optional && isLeftOut(given[name])) continue;
     out[name] = within(field, given[name], report, name);
   }
   const unknown = Object.keys(given).find((name) => !Object.hasOwn(shape, name));
-  if (unknown !== undefined) report(faults.unknownKey(unknown, Object.keys(shape)));
+  if (unknown !== undefined) report(faults.unknownKey(unknown, Object.keys(shape)), [unknown]);
   return out;
 }
 
@@ -254,7 +257,7 @@ export function kinds<T>(key: string, members: readonly Field<T>[], otherwise?: 
       return undefined;
     }
     const said = (input as Record<string, unknown>)[key];
-    const chosen = said === undefined && otherwise ? otherwise : byWord.get(said);
+    const chosen = otherwise && isLeftOut(said) ? otherwise : byWord.get(said);
     if (chosen) return chosen.read(input, report);
     report(faults.unknownChoice(key, [...byWord.keys()] as string[]), [key]);
     return undefined;
@@ -268,7 +271,7 @@ export function byKey<A, B>(keys: readonly string[], given: Field<A>, otherwise:
     const found =
       typeof input === 'object' &&
       input !== null &&
-      keys.some((key) => (input as Record<string, unknown>)[key] !== undefined);
+      keys.some((key) => !isLeftOut((input as Record<string, unknown>)[key]));
     return ((found ? given : otherwise) as Field<A | B>).read(input, report);
   };
   return readBy(read, () => ({ anyOf: [descriptionOf(given), descriptionOf(otherwise)] }));
@@ -353,7 +356,8 @@ export function parse<T>(field: Field<T>, input: unknown): Parsed<T> {
 /** One of two kinds of object: the first where `key` is given, the second where it is not. */
 export function eitherBy<T>(key: string, where: Field<T>, otherwise: Field<T>): Field<T> {
   const read = (input: unknown, report: Report): T | undefined => {
-    const has = typeof input === 'object' && input !== null && key in input;
+    const has =
+      typeof input === 'object' && input !== null && !isLeftOut((input as Record<string, unknown>)[key]);
     return (has ? where : otherwise).read(input, report);
   };
   return readBy(read, () => ({ oneOf: [descriptionOf(where), descriptionOf(otherwise)] }));

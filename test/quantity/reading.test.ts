@@ -211,7 +211,7 @@ describe('edges of what is read', () => {
   });
 
   it('reads parts with their own faults', () => {
-    expect(() => length('1,23 1/2 in')).toThrow('write a point before decimals');
+    expect(() => length('1,23 1/2 in')).toThrow('write a point if decimals follow it');
     expect(() => length(`${'9'.repeat(46)} 1/2 in`)).toThrow('larger than');
     expect(() => length('1/0 in')).toThrow('cannot be read');
     expect(() => ratio('1:48')).toThrow();
