@@ -134,7 +134,10 @@ export const mismatch = (verb: string, a: Dimension, b: Dimension): Fault =>
   fault('dimension-mismatch', `cannot ${verb} ${article(a)} ${words(a)} and ${article(b)} ${words(b)}`);
 
 export const currencyMismatch = (a: string, b: string): Fault =>
-  fault('currency-mismatch', `cannot mix ${a} and ${b}; convert one of them first`);
+  fault(
+    'currency-mismatch',
+    `cannot mix ${a} and ${/^[A-Z]{3}$/.test(b) ? b : quoted(b)}; convert one of them first`,
+  );
 
 export const divideByZero = (): Fault => fault('divide-by-zero', 'cannot divide by zero; check the divisor');
 

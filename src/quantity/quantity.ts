@@ -337,7 +337,7 @@ export const newQuantity: <D extends Dimension>(
 /** True for a quantity made by this copy of the library. */
 export function isQuantity(x: unknown): x is Quantity {
   try {
-    return typeof x === 'object' && x !== null && INNER in x;
+    return typeof x === 'object' && x !== null && Object.hasOwn(x, INNER);
   } catch {
     // A proxy may be a trap.
     return false;

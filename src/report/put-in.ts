@@ -1,5 +1,5 @@
 /** The right-hand side of a formula with its numbers put in, as a step of the working is printed. */
-import { ROUND_HALF_UP } from '../quantity/decimal';
+import { type Decimal, ROUND_HALF_UP } from '../quantity/decimal';
 import { withUnit } from '../quantity/format';
 import { canonicalValue, numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { localized, type View, viewed } from './show';
@@ -11,6 +11,13 @@ const TIPPING_DIGITS = 16;
 
 const SIXTY_FOURTHS = 64;
 
+/** Rounded to so many digits, all of them written: 100.0000000 is not quite 100. */
+function shortened(number: Decimal, digits: number): string {
+  if (number.precision() <= digits) return number.toFixed();
+  const short = number.toSignificantDigits(digits, ROUND_HALF_UP);
+  return short.toFixed(Math.max(0, digits - 1 - short.e));
+}
+
 /** As exact as fits on a line: what is put in must come to what is printed. */
 function putText(given: Quantity, digits: number, view: View): string {
   const q = viewed(given, view);
@@ -20,9 +27,8 @@ function putText(given: Quantity, digits: number, view: View): string {
     const inches = canonicalValue(q).times(SIXTY_FOURTHS).div('0.0254');
     if (inches.isInteger()) return q.format('ft-in', { denominator: SIXTY_FOURTHS });
   }
-  const number = numberShown(q);
-  const short = number.precision() > digits ? number.toSignificantDigits(digits, ROUND_HALF_UP) : number;
-  return unit.dimension === 'count' ? short.toFixed() : withUnit(short.toFixed(), unit);
+  const text = shortened(numberShown(q), digits);
+  return unit.dimension === 'count' ? text : withUnit(text, unit);
 }
 
 /** A formula cut up: text, then a symbol with its power, and so on in turn. */

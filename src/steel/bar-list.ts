@@ -1,4 +1,5 @@
 /** The bar list of mats and footings: bars that are alike under one mark, by size in all, and what is bought for them. */
+
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity, unitShown } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
@@ -12,6 +13,7 @@ import { firstFitBars } from './cut-first-fit';
 import { solveCutting } from './cut-search';
 import type { MatBar } from './mat';
 import type { Laid } from './mat-ground';
+import { STRAY } from './mat-laps';
 import type { ParsedMat } from './rebar-fields';
 import type { BarMark, MarkUse, MatLayer, RebarListFigures, SizeTotal } from './rebar-types';
 
@@ -153,17 +155,20 @@ interface Bought {
 /** The fewest bars that these pieces are cut from, and a number that no plan goes below. */
 function buy(bars: readonly BarMark[], { stock, step }: Buying): Bought {
   const each = canonicalValue(step);
+  // As lines are cut, where a hair of a step is nothing.
+  const capacity = canonicalValue(stock).div(each).plus(STRAY).floor().toNumber();
   const counts = new Map<number, number>();
   for (const { length: l, count } of bars) {
-    const steps = canonicalValue(l).div(each).toDecimalPlaces(6).ceil().toNumber();
+    const rounded = canonicalValue(l).div(each).toDecimalPlaces(6).ceil().toNumber();
+    // A piece is rounded up and the stock down: one that is as long as the stock is held by it all the same.
+    const steps = l.greaterThan(stock) ? rounded : Math.min(rounded, capacity);
     counts.set(steps, (counts.get(steps) ?? 0) + canonicalValue(count).toNumber());
   }
   const list = [...counts].sort((a, b) => b[0] - a[0]);
   const problem: CutProblem = {
     weights: list.map(([steps]) => steps),
     demand: list.map(([, n]) => n),
-    // As the pieces are counted, so that a piece as long as the stock is one that it holds.
-    capacities: [canonicalValue(stock).div(each).toDecimalPlaces(6).floor().toNumber()],
+    capacities: [capacity],
     costs: [1],
   };
   if (list.length <= SEARCHED_LENGTHS) {
@@ -171,7 +176,6 @@ function buy(bars: readonly BarMark[], { stock, step }: Buying): Bought {
     return { bars: plan.cost, least: bound };
   }
   const all = list.reduce((sum, [steps, n]) => sum + steps * n, 0);
-  const capacity = problem.capacities[0] as number;
   return { bars: firstFitBars(list, capacity), least: Math.ceil(all / capacity) };
 }
 

@@ -348,3 +348,21 @@ describe('work', () => {
     expect(attempt.ok ? '' : attempt.error.issues[0]?.code).toBe('too-many');
   });
 });
+
+// A bar is cut to whole steps; the stock may be a hair longer or shorter than a number of them.
+it('buys enough bars whatever the stock measures', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 600_000, max: 1_000_000 }), (stock) => {
+      const stockLength = `${stock / 100_000} ft`;
+      const { figures } = rebarLayout({
+        outline: { shape: 'rectangle', length: '9.42708 ft', width: '6.0625 ft' },
+        mats: [{ layer: 'bottom', bar: '#4', spacing: '6 in' }],
+        stockLength,
+      });
+      const [size] = 'sizes' in figures ? figures.sizes : [];
+      const bought = (size?.barsToBuy.toNumber('each') ?? 0) * (stock / 100_000);
+      expect(bought, stockLength).toBeGreaterThan((size?.length.toNumber('ft') ?? 1e9) - 0.01);
+    }),
+    { numRuns: runs(60), examples: [[673_958]] },
+  );
+});
