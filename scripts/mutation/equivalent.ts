@@ -43,8 +43,6 @@ const ON_LEVEL =
 const ANY_STOP = 'Of rows that are alike in this any will do: the search ends at the same point.';
 const KEPT = 'What is kept is what would be reckoned again: only the time differs.';
 const EXACTLY = 'Where binary numbers do not tell, sides are compared exactly: only the time differs.';
-const CUT =
-  'To cut a triangle that no side crosses gives none or all of it, as a look at its middle does: only the time differs.';
 
 export const EQUIVALENT: readonly Equivalent[] = [
   { file: ARITHMETIC, line: 'const product =', from: 'a.isZero()', to: ['false'], why: TIME },
@@ -442,67 +440,11 @@ export const EQUIVALENT: readonly Equivalent[] = [
     why: 'A symbol without a value is as good as none: no number is put in.',
   },
   {
-    file: 'src/geometry/surface.ts',
-    line: 'Math.max(p[k], q[k]) <= Math.min(',
-    from: '<=',
-    to: ['<'],
-    why: CUT,
-  },
-  {
-    file: 'src/geometry/surface.ts',
-    line: 'Math.max(p[k], q[k]) <= Math.min(',
-    from: '>=',
-    to: ['>'],
-    why: CUT,
-  },
-  {
-    file: 'src/geometry/surface.ts',
-    line: 'Math.max(p[k], q[k]) <= Math.min(',
-    from: '||',
-    to: ['&&'],
-    why: CUT,
-  },
-  {
-    file: 'src/geometry/surface.ts',
-    line: 'if (beside(0) || beside(1)) return false;',
-    from: 'beside(0) ||',
-    to: ['false'],
-    why: CUT,
-  },
-  {
-    file: 'src/geometry/surface.ts',
-    line: 'if (beside(0) || beside(1)) return false;',
-    from: '||',
-    to: ['&&'],
-    why: CUT,
-  },
-  {
-    file: 'src/geometry/surface.ts',
-    line: 'points.every((at) => leftBy(from, to, at) <= hair);',
-    from: '<=',
-    to: ['<'],
-    why: JUST_ON,
-  },
-  {
-    file: 'src/geometry/surface.ts',
-    line: 'points.every((at) => leftBy(from, to, at) <= hair);',
-    from: 'leftBy(',
-    to: ['undefined'],
-    why: CUT,
-  },
-  {
     file: 'src/geometry/measure.ts',
     line: '...(perimeter ? { perimeter } : {})',
     from: 'perimeter',
     to: ['true'],
     why: 'A perimeter that is undefined and one that is left out read the same.',
-  },
-  {
-    file: 'src/geometry/surface.ts',
-    line: 'if (beside(0) || beside(1)) return false;',
-    from: 'false',
-    to: ['true'],
-    why: CUT,
   },
   {
     file: 'src/geometry/polygon.ts',

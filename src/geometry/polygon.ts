@@ -8,7 +8,7 @@ import { Decimal, distance, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { apartAlong, firstCrossing, lookAt, type Span } from './crossings';
+import { apartAlong, firstCrossing, type Look, lookAt, type Span } from './crossings';
 import type { Point } from './outline';
 
 /** A corner in metres. */
@@ -102,13 +102,26 @@ const sideOf = (ring: readonly Corner[], i: number): [Corner, Corner] => [
   ring[(i + 1) % ring.length] as Corner,
 ];
 
+/** The sides of a ring that reach into the box around another. */
+function sidesNear({ flat, x, y }: Look, other: Look): number[] {
+  const near: number[] = [];
+  const off = ({ from, to }: Span, i: number, { least, most }: Span): boolean =>
+    (from[i] as number) > most || (to[i] as number) < least;
+  for (let i = 0; i < flat.xs.length; i += 1) {
+    if (!off(x, i, other.x) && !off(y, i, other.y)) near.push(i);
+  }
+  return near;
+}
+
 /** True when two rings share a point of their sides. */
 export function ringsMeet(a: readonly Corner[], b: readonly Corner[]): boolean {
   if (ringsFarApart(a, b)) return false;
   const [p, q] = [lookAt(a), lookAt(b)];
-  return a.some((_, i) =>
-    b.some(
-      (__, j) =>
+  // A small ring meets a large one in a few of its sides only: the others are looked at once, not once a side.
+  const [mine, theirs] = [sidesNear(p, q), sidesNear(q, p)];
+  return mine.some((i) =>
+    theirs.some(
+      (j) =>
         !apartAlong(p.x, i, q.x, j) && !apartAlong(p.y, i, q.y, j) && meet(...sideOf(a, i), ...sideOf(b, j)),
     ),
   );

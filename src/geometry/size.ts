@@ -11,7 +11,7 @@ import type { Outline, OutlineOf } from './outline';
 type Sized = Pick<Outline, 'shape'>;
 
 const SIZE: Limit = {
-  of: 'all parts or openings, at 5 each, a corner 1, an offset 10, a side taped or walked 20, an arc 50,',
+  of: 'all parts or openings, at 5 each, a round one 25, a corner 1, an offset 10, a side taped or walked 20, an arc 50,',
   most: 12_000,
 };
 
@@ -32,6 +32,8 @@ function sizeOf(outline: Sized): number {
     Array.isArray(each),
   ) as Sized[][];
   if (outline.shape === 'combined') return sizeOfAll([...list, ...(less ?? [])]);
+  // As many as its ring of corners cost.
+  if (outline.shape === 'circle') return 25;
   if (outline.shape === 'regular')
     return 5 + canonicalValue((outline as OutlineOf<'regular'>).sides).toNumber();
   return 5 + (WEIGHTS[outline.shape] ?? 0) * list.length;

@@ -87,15 +87,18 @@ type Flat = readonly [x: number, y: number];
 function leftOf(ring: readonly Flat[], [px, py]: Flat, [qx, qy]: Flat): Flat[] {
   const kept: Flat[] = [];
   const off = ([x, y]: Flat): number => (qx - px) * (y - py) - (qy - py) * (x - px);
-  ring.forEach((b, i) => {
-    const a = ring[(i || ring.length) - 1] as Flat;
-    const [offA, offB] = [off(a), off(b)];
+  let a = ring[ring.length - 1];
+  if (!a) return kept;
+  let offA = off(a);
+  for (const b of ring) {
+    const offB = off(b);
     if (offA < 0 !== offB < 0) {
       const s = offA / (offA - offB);
       kept.push([a[0] + s * (b[0] - a[0]), a[1] + s * (b[1] - a[1])]);
     }
     if (offB >= 0) kept.push(b);
-  });
+    [a, offA] = [b, offB];
+  }
   return kept;
 }
 
@@ -130,22 +133,27 @@ type FlatTriangle = readonly [Flat, Flat, Flat];
 const leftBy = (a: Flat, b: Flat, p: Flat): number =>
   (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
 
+/** True when the line through a and b has all of these points on one side, or on it. */
+function oneSided(a: Flat, b: Flat, hair: number, points: readonly Flat[]): boolean {
+  const off = points.map((p) => leftBy(a, b, p));
+  return off.every((d) => d <= hair) || off.every((d) => d >= -hair);
+}
+
 /** True where a side of the outline may run through a triangle; sides along its own do not. */
 function mayCross(triangle: FlatTriangle, p: Flat, q: Flat): boolean {
   const [a, b, c] = triangle;
-  const beside = (k: 0 | 1): boolean =>
-    Math.max(p[k], q[k]) <= Math.min(a[k], b[k], c[k]) || Math.min(p[k], q[k]) >= Math.max(a[k], b[k], c[k]);
-  if (beside(0) || beside(1)) return false;
+  const [px, py, qx, qy] = [p[0], p[1], q[0], q[1]];
+  if (Math.max(px, qx) <= Math.min(a[0], b[0], c[0]) || Math.min(px, qx) >= Math.max(a[0], b[0], c[0])) {
+    return false;
+  }
+  if (Math.max(py, qy) <= Math.min(a[1], b[1], c[1]) || Math.min(py, qy) >= Math.max(a[1], b[1], c[1])) {
+    return false;
+  }
   const hair = TRIFLE * leftBy(a, b, c);
-  const right = (from: Flat, to: Flat, ...points: readonly Flat[]): boolean =>
-    points.every((at) => leftBy(from, to, at) <= hair);
-  return !(
-    right(p, q, a, b, c) ||
-    right(q, p, a, b, c) ||
-    right(a, b, p, q) ||
-    right(b, c, p, q) ||
-    right(c, a, p, q)
-  );
+  if (oneSided(p, q, hair, triangle)) return false;
+  const outside = (from: Flat, to: Flat): boolean =>
+    leftBy(from, to, p) <= hair && leftBy(from, to, q) <= hair;
+  return !(outside(a, b) || outside(b, c) || outside(c, a));
 }
 
 /** True when a point is inside the ring, by counting crossings. */
