@@ -70,8 +70,13 @@ export const ROUND_HALF_UP = 4;
 export const ZERO = /*#__PURE__*/ new Decimal(0);
 export const ONE = /*#__PURE__*/ new Decimal(1);
 
-/** π to the 60 digits that are kept: more would be lost when it is written and read again. */
-export const PI = /*#__PURE__*/ new Decimal('3.14159265358979323846264338327950288419716939937510582097494');
+/** π to more digits than are ever kept. */
+export const PI = /*#__PURE__*/ new Decimal(
+  '3.14159265358979323846264338327950288419716939937510582097494459230781640628620899',
+);
+
+/** As many digits as are kept, and so as many as are written: more would be lost when they are read again. */
+export const kept = (value: Decimal): Decimal => value.toSignificantDigits(Decimal.precision);
 
 /**
  * A quotient this close to a whole number is that whole number: the difference can only come from

@@ -5,7 +5,7 @@
  * without a division: by whether its digits, as a whole number, can be divided by what the factor of the unit has
  * besides twos and fives.
  */
-import { beyondQuotient, type Decimal } from './decimal';
+import { beyondQuotient, type Decimal, kept } from './decimal';
 import { type Unit, unitIds, unitOf } from './units';
 
 /** More digits than this are no product of what a tape shows: the value has been through a root or a division. */
@@ -83,6 +83,6 @@ export function exactUnit(value: Decimal, unit: Unit, written: boolean): Unit {
 /** The number in that unit as text; where it is not finite, with so many digits that it reads back as the same. */
 export const exactText = (value: Decimal, unit: Unit): string =>
   (unit.canonical
-    ? value
+    ? kept(value)
     : beyondQuotient(unit.offset ? value.minus(unit.offset) : value, unit.factor)
   ).toFixed();
