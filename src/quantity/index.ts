@@ -26,4 +26,4 @@ export {
 export { money } from './money';
 export type { QuantityPart } from './parts';
 export { Quantity, type QuantityData, type QuantityInput, type QuantityPair } from './quantity';
-export { type UnitId, unitsOf } from './units';
+export { type System, type UnitId, type UnitIds, unitsOf } from './units';

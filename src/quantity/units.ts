@@ -14,25 +14,44 @@ import type { Dimension } from './dimensions';
 export type System = 'customary' | 'metric';
 
 /** The ids of the units of each dimension, in the order in which exact text prefers them. */
-interface UnitIds {
+export interface UnitIds {
+  /** Of length. */
   length: 'ft-in' | 'ft' | 'in' | 'yd' | 'mi' | 'm' | 'mm' | 'cm' | 'km';
+  /** Of area. */
   area: 'ft2' | 'in2' | 'yd2' | 'acre' | 'm2' | 'cm2' | 'mm2';
+  /** Of volume. */
   volume: 'yd3' | 'ft3' | 'in3' | 'gal' | 'm3' | 'L' | 'cm3';
+  /** Of mass. */
   mass: 'lb' | 'ton' | 'oz' | 'kg' | 'tonne' | 'longton' | 'g';
+  /** Of density. */
   density: 'pcf' | 'lb/yd3' | 'ton/yd3' | 'kg/m3';
+  /** Of mass per length. */
   'mass-per-length': 'lb/ft' | 'kg/m';
+  /** Of mass per area. */
   'mass-per-area': 'lb/ft2' | 'lb/yd2' | 'kg/m2';
+  /** Of slope. */
   slope: 'in/ft' | '%' | 'mm/m' | '1:n';
+  /** Of angle. */
   angle: 'deg';
+  /** Of time. */
   time: 'h' | 'min' | 's' | 'day';
+  /** Of temperature. */
   temperature: 'degF' | 'degC';
+  /** Of temperature difference. */
   'temperature-difference': 'degF' | 'degC';
+  /** Of speed. */
   speed: 'mph' | 'ft/s' | 'km/h' | 'm/s' | 'in/h' | 'mm/h';
+  /** Of force. */
   force: 'lbf' | 'kip' | 'N' | 'kN';
+  /** Of pressure. */
   pressure: 'psi' | 'ksi' | 'psf' | 'ksf' | 'MPa' | 'kPa';
+  /** Of volume rate. */
   'volume-rate': 'yd3/h' | 'm3/h' | 'gal/min' | 'L/s' | 'ft3/s';
+  /** Of evaporation. */
   evaporation: 'lb/ft2/h' | 'kg/m2/h';
+  /** Of ratio. */
   ratio: '%' | ':1';
+  /** Of count. */
   count: 'each';
   /** The code of a currency by ISO 4217. */
   money: string;

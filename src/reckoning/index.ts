@@ -16,3 +16,4 @@ export type {
 export { revive } from './revive';
 export type { Source } from './source';
 export type { StandardIssue, StandardOutcome, StandardSchema } from './standard';
+export type { Param, Params, Words } from './words';
