@@ -6,7 +6,7 @@
  * besides twos and fives.
  */
 import { beyondQuotient, type Decimal, kept } from './decimal';
-import { type Unit, unitIds, unitOf } from './units';
+import { type Unit, unitsIn } from './units';
 
 /** More digits than this are no product of what a tape shows: the value has been through a root or a division. */
 const EXACT_DIGITS = 40;
@@ -56,7 +56,7 @@ const others = new Map<Unit, Others>();
 function othersOf(unit: Unit): Others {
   let made = others.get(unit);
   if (!made) {
-    const all = unitIds(unit.dimension).map((id) => unitOf(unit.dimension, id) as Unit);
+    const all = unitsIn(unit.dimension);
     const family = unit.system ?? 'customary';
     const ordered = [...all.filter((u) => u.system === family), ...all];
     made = { ordered, base: all.find((u) => u.canonical) ?? unit };

@@ -455,9 +455,11 @@ function stepped<D extends Dimension>(
   return newQuantity(q.dimension, whole(a.value.div(b.value)).times(b.value), a.unit);
 }
 
+/** The id of a unit as it was given: what is no text may be a trap when made into one. */
+const idOf = (given: unknown): string => (typeof given === 'string' ? given : 'no text');
+
 function unitNamed(q: Quantity, given: unknown): Unit {
-  // What is no text may be a trap when made into one.
-  const id = typeof given === 'string' ? given : 'no text';
+  const id = idOf(given);
   const { unit } = innerOf(q);
   if (id === unit.id) return unit;
   if (q.dimension === 'money') return fail(faults.currencyMismatch(unit.id, id));
@@ -500,9 +502,8 @@ function inShownUnit<D extends Dimension>(
   what: string,
 ): Quantity<D> | Fault {
   if (isFaulty(read) || shownIn === undefined) return read;
-  const unit = typeof shownIn === 'string' ? unitOf(read.dimension, shownIn) : undefined;
-  if (!unit)
-    return faults.unknownUnit(what, typeof shownIn === 'string' ? shownIn : 'no text', read.dimension);
+  const unit = unitOf(read.dimension, idOf(shownIn));
+  if (!unit) return faults.unknownUnit(what, idOf(shownIn), read.dimension);
   return newQuantity(read.dimension, canonicalValue(read), unit);
 }
 

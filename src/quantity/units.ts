@@ -233,10 +233,9 @@ export function unitOf(dimension: Dimension, id: string): Unit | undefined {
   return dimension === 'money' ? undefined : units().byId.get(idKey(dimension, id));
 }
 
-/** The ids of all units of a dimension, in the order of the table. */
-export function unitIds(dimension: Dimension): string[] {
-  return [...units().byId.values()].filter((u) => u.dimension === dimension).map((u) => u.id);
-}
+/** All units of a dimension, in the order of the table. */
+export const unitsIn = (dimension: Dimension): readonly Unit[] =>
+  [...units().byId.values()].filter((u) => u.dimension === dimension);
 
 /**
  * The ids of all units of a dimension, for a list to choose from; none for money, whose units are currencies.
@@ -251,7 +250,7 @@ export function unitIds(dimension: Dimension): string[] {
  * ```
  */
 export const unitsOf = <D extends Dimension>(dimension: D): readonly UnitId<D>[] =>
-  unitIds(dimension) as UnitId<D>[];
+  unitsIn(dimension).map(({ id }) => id as UnitId<D>);
 
 /** Every unit an already normalised name may mean. */
 export function unitsNamed(name: string): readonly Unit[] {
@@ -270,7 +269,7 @@ const shown: { [D in Dimension]?: Usual } = {};
 export function usualUnit(dimension: Exclude<Dimension, 'money'>, system: System): Unit {
   let pair = shown[dimension];
   if (!pair) {
-    const all = [...units().byId.values()].filter((u) => u.dimension === dimension);
+    const all = unitsIn(dimension);
     const first = (family: System): Unit => all.find((u) => (u.system ?? family) === family) as Unit;
     pair = { customary: first('customary'), metric: first('metric') };
     shown[dimension] = pair;

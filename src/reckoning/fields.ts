@@ -265,17 +265,22 @@ export function kinds<T>(key: string, members: readonly Field<T>[], otherwise?: 
   return readBy(read, () => ({ oneOf: members.map(descriptionOf) }));
 }
 
-/** One of two kinds of object, told apart by whether any of these keys is given. */
-export function byKey<A, B>(keys: readonly string[], given: Field<A>, otherwise: Field<B>): Field<A | B> {
-  const read = (input: unknown, report: Report): A | B | undefined => {
+/** Reads with the first field where any of these keys is given, and with the second where none is. */
+const readByKey =
+  <A, B>(keys: readonly string[], given: Field<A>, otherwise: Field<B>): Field<A | B>['read'] =>
+  (input, report) => {
     const found =
       typeof input === 'object' &&
       input !== null &&
       keys.some((key) => !isLeftOut((input as Record<string, unknown>)[key]));
-    return ((found ? given : otherwise) as Field<A | B>).read(input, report);
+    return (found ? given : otherwise).read(input, report);
   };
-  return readBy(read, () => ({ anyOf: [descriptionOf(given), descriptionOf(otherwise)] }));
-}
+
+/** One of two kinds of object, told apart by whether any of these keys is given. */
+export const byKey = <A, B>(keys: readonly string[], given: Field<A>, otherwise: Field<B>): Field<A | B> =>
+  readBy(readByKey(keys, given, otherwise), () => ({
+    anyOf: [descriptionOf(given), descriptionOf(otherwise)],
+  }));
 
 /** A name that people give to a thing: short text. */
 export function label(what: string): Field<string> {
@@ -354,14 +359,10 @@ export function parse<T>(field: Field<T>, input: unknown): Parsed<T> {
 }
 
 /** One of two kinds of object: the first where `key` is given, the second where it is not. */
-export function eitherBy<T>(key: string, where: Field<T>, otherwise: Field<T>): Field<T> {
-  const read = (input: unknown, report: Report): T | undefined => {
-    const has =
-      typeof input === 'object' && input !== null && !isLeftOut((input as Record<string, unknown>)[key]);
-    return (has ? where : otherwise).read(input, report);
-  };
-  return readBy(read, () => ({ oneOf: [descriptionOf(where), descriptionOf(otherwise)] }));
-}
+export const eitherBy = <T>(key: string, where: Field<T>, otherwise: Field<T>): Field<T> =>
+  readBy(readByKey([key], where, otherwise), () => ({
+    oneOf: [descriptionOf(where), descriptionOf(otherwise)],
+  }));
 
 /** Text of a bounded length, read into something else; `undefined` from `read` is a fault. */
 export function text<T>(what: string, read: (text: string) => T | undefined, fault: () => Fault): Field<T> {

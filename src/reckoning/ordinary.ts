@@ -18,7 +18,7 @@ import {
   readQuantity,
   unitShown,
 } from '../quantity/quantity';
-import { type Unit, unitIds, unitOf } from '../quantity/units';
+import { type Unit, unitOf, unitsIn } from '../quantity/units';
 import type { Caution } from './parts';
 import type { Source } from './source';
 import * as sources from './source';
@@ -116,9 +116,9 @@ const SHARE_SLIPS: readonly ((percent: Decimal) => Decimal)[] = [
 
 /** Units as people mix them up: first those of the same system. */
 function otherUnits(unit: Unit): Unit[] {
-  const all = unitIds(unit.dimension)
-    .map((id) => unitOf(unit.dimension, id) as Unit)
-    .filter(({ id, form }) => id !== unit.id && form !== 'feet-inches' && form !== 'one-in');
+  const all = unitsIn(unit.dimension).filter(
+    ({ id, form }) => id !== unit.id && form !== 'feet-inches' && form !== 'one-in',
+  );
   return [
     ...all.filter(({ system }) => system === unit.system),
     ...all.filter(({ system }) => system !== unit.system),

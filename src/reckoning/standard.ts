@@ -43,7 +43,7 @@ export interface StandardSchema<Input> {
 }
 
 /** `openings[2].at.x` to its members. */
-const membersOf = (path: string): (string | number)[] =>
+const partsOfPath = (path: string): (string | number)[] =>
   [...path.matchAll(/[^.[\]]+|\[(\d+)\]/g)].map(([name, index]) =>
     index === undefined ? name : Number(index),
   );
@@ -58,7 +58,10 @@ export const standardSchema = <Input>(attempt: (input: unknown) => Attempted): S
     const tried = attempt(value);
     if (tried.ok) return { value: value as Input };
     return {
-      issues: tried.error.issues.map(({ sentence, path }) => ({ message: sentence, path: membersOf(path) })),
+      issues: tried.error.issues.map(({ sentence, path }) => ({
+        message: sentence,
+        path: partsOfPath(path),
+      })),
     };
   },
 });

@@ -2,7 +2,7 @@
 import type { Dimension } from '../quantity/dimensions';
 import { partsOfText } from '../quantity/parts';
 import { type Quantity, unitShown } from '../quantity/quantity';
-import { type System, type UnitId, unitOf, usualUnit } from '../quantity/units';
+import { type System, type UnitId, usualUnit } from '../quantity/units';
 
 /** A language: from an English sentence or word, as it stands in the data, to the same in that language. */
 export type Language = { readonly [english: string]: string };
@@ -20,43 +20,38 @@ export interface View {
 /** Smaller than this they are given in the small unit of the family, as on drawings. */
 const SMALL_METRIC = 1;
 
-/** Units of one family that are told as one of the other: those that a dimension's usual unit does not fit. */
-const LIKE: Readonly<Record<string, readonly [customary: string, metric: string]>> = {
-  in: ['in', 'mm'],
-  mm: ['in', 'mm'],
-  cm: ['in', 'cm'],
-  in2: ['in2', 'mm2'],
-  mm2: ['in2', 'mm2'],
-  cm2: ['in2', 'cm2'],
-  gal: ['gal', 'L'],
-  L: ['gal', 'L'],
-  ton: ['ton', 'tonne'],
-  tonne: ['ton', 'tonne'],
-  'lb/yd3': ['lb/yd3', 'kg/m3'],
-  kip: ['kip', 'kN'],
-  kN: ['kip', 'kN'],
-  psf: ['psf', 'kPa'],
-  ksf: ['ksf', 'kPa'],
-  kPa: ['psf', 'kPa'],
-  'in/h': ['in/h', 'mm/h'],
-  'mm/h': ['in/h', 'mm/h'],
-  'gal/min': ['gal/min', 'L/s'],
-  'L/s': ['gal/min', 'L/s'],
-  'ft3/s': ['ft3/s', 'L/s'],
-};
+/**
+ * Units of the two families that are told as each other, where the usual ones of a dimension do not fit. The first
+ * pair that holds a unit serves.
+ */
+const LIKE: readonly Readonly<Record<System, string>>[] = [
+  { customary: 'in', metric: 'mm' },
+  { customary: 'in', metric: 'cm' },
+  { customary: 'in2', metric: 'mm2' },
+  { customary: 'in2', metric: 'cm2' },
+  { customary: 'gal', metric: 'L' },
+  { customary: 'ton', metric: 'tonne' },
+  { customary: 'pcf', metric: 'kg/m3' },
+  { customary: 'lb/yd3', metric: 'kg/m3' },
+  { customary: 'kip', metric: 'kN' },
+  { customary: 'psf', metric: 'kPa' },
+  { customary: 'ksf', metric: 'kPa' },
+  { customary: 'in/h', metric: 'mm/h' },
+  { customary: 'gal/min', metric: 'L/s' },
+  { customary: 'ft3/s', metric: 'L/s' },
+];
+
+const isSmall = (q: Quantity): boolean =>
+  q.dimension === 'length' && Math.abs((q as Quantity<'length'>).toNumber('m')) < SMALL_METRIC;
 
 /** The unit of a family that says the same in the trade. */
 function likeUnit(q: Quantity, system: System): UnitId {
   const unit = unitShown(q);
-  if (unit.form === 'money' || unit.system === undefined || unit.system === system) return unit.id;
-  const like = LIKE[unit.id]?.[system === 'customary' ? 0 : 1];
-  if (like && unitOf(q.dimension, like)) return like;
-  if (
-    q.dimension === 'length' &&
-    system === 'metric' &&
-    Math.abs((q as Quantity<'length'>).toNumber('m')) < SMALL_METRIC
-  )
-    return 'mm';
+  const own = unit.system;
+  if (own === undefined || own === system) return unit.id;
+  const like = LIKE.find((pair) => pair[own] === unit.id)?.[system];
+  if (like) return like;
+  if (system === 'metric' && isSmall(q)) return 'mm';
   return usualUnit(q.dimension as Exclude<Dimension, 'money'>, system).id;
 }
 

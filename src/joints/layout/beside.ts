@@ -6,6 +6,7 @@
  * that, and so on. Places are told apart in binary numbers; corners stay as they are.
  */
 import { type Corner, insideRing } from '../../geometry/polygon';
+import { insidePlanRing } from '../../geometry/tin';
 import { Decimal } from '../../quantity/decimal';
 import { type Spot, spot } from './orthogonal';
 
@@ -156,15 +157,6 @@ function runsOf(opening: Opening, cell: Cell): { runs: Run[]; inside: boolean } 
   return open ? undefined : { runs, inside: false };
 }
 
-function holds(ring: readonly Spot[], p: Spot): boolean {
-  let inside = false;
-  ring.forEach((a, i) => {
-    const b = ring[(i + 1) % ring.length] as Spot;
-    if (a.y > p.y !== b.y > p.y && a.x + ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) > p.x) inside = !inside;
-  });
-  return inside;
-}
-
 /** A place on the edge where runs begin or end, and how the edge goes on from it. */
 interface Stop {
   readonly place: number;
@@ -189,7 +181,7 @@ function stopsOf(runs: readonly Run[], cell: Cell, openings: readonly Opening[])
     // Halfway to the next stop or corner.
     const half = Math.min(stop.far, Math.floor(stop.place) + 1 - stop.place) / 2;
     const p = cell.beside(stop.place + half);
-    stop.slab = !openings.some(({ spots }) => holds(spots, p));
+    stop.slab = !openings.some(({ spots }) => insidePlanRing(p.x, p.y, spots));
   });
   return stops;
 }
