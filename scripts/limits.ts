@@ -3,14 +3,7 @@
  *
  *     npm run limits -- [--write]
  */
-import { readFileSync, writeFileSync } from 'node:fs';
 import { limitTables, TABLES_START } from '../test/support/limits';
+import { printOrWrite } from './tables';
 
-const page = new URL('../docs/limits.md', import.meta.url);
-
-if (process.argv.includes('--write')) {
-  const [head] = readFileSync(page, 'utf8').split(TABLES_START);
-  writeFileSync(page, `${head}${TABLES_START}\n\n${limitTables()}\n`);
-} else {
-  console.log(limitTables());
-}
+printOrWrite('limits.md', TABLES_START, limitTables());

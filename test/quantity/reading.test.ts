@@ -17,7 +17,7 @@ import {
   volume,
 } from '../../src/quantity/index';
 import { isFaulty, readQuantity } from '../../src/quantity/quantity';
-import { unitIds } from '../../src/quantity/units';
+import { unitsOf } from '../../src/quantity/units';
 import { runs } from '../support/effort';
 import { DIMENSIONS } from './dimensions';
 
@@ -307,7 +307,7 @@ describe('anything at all', () => {
 });
 
 describe('what is shown', () => {
-  const all = DIMENSIONS.flatMap((d) => unitIds(d).map((unit) => [d, unit] as const));
+  const all = DIMENSIONS.flatMap((d) => unitsOf(d).map((unit) => [d, unit] as const));
   const number = fc
     .tuple(fc.integer({ min: -99_999_999, max: 99_999_999 }), fc.integer({ min: 0, max: 12 }))
     .map(

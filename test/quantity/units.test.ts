@@ -10,7 +10,7 @@ import { describe, expect, it } from 'vitest';
 import type { Dimension } from '../../src/quantity/index';
 import { area, InputError, length, mass, volume } from '../../src/quantity/index';
 import { isFaulty, Quantity, readQuantity } from '../../src/quantity/quantity';
-import { unitIds } from '../../src/quantity/units';
+import { unitsOf } from '../../src/quantity/units';
 import { DIMENSIONS } from './dimensions';
 
 function read(text: string, d: Dimension): Quantity {
@@ -103,7 +103,7 @@ describe('identities of the definitions', () => {
 });
 
 describe('every unit', () => {
-  const all = DIMENSIONS.flatMap((d) => unitIds(d).map((unit) => [d, unit] as const));
+  const all = DIMENSIONS.flatMap((d) => unitsOf(d).map((unit) => [d, unit] as const));
 
   it('is one of those the trade asks for', () => {
     const ids = all.map(([, id]) => id);

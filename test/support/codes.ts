@@ -2,10 +2,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 
 const SRC = new URL('../../src/', import.meta.url);
-const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' })
+export const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' })
   .filter((f) => f.endsWith('.ts'))
   .sort();
-const read = (file: string): string => readFileSync(new URL(file, SRC), 'utf8');
+export const read = (file: string): string => readFileSync(new URL(file, SRC), 'utf8');
 
 /** A caution is an object with its code, its severity, and what it says. */
 const CAUTION =
@@ -59,7 +59,6 @@ const cell = (text: string): string => text.replaceAll('|', '\\|');
 /** The tables of docs/codes.md. */
 export const codeTables = (): string =>
   [
-    '',
     '| code | severity | says |',
     '| --- | --- | --- |',
     ...cautionRows().map(({ code, severity, says }) =>

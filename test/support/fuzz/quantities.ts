@@ -6,7 +6,7 @@ import { catalog } from '../../../src/catalog/index';
 import { InputError, revive } from '../../../src/index';
 import { money } from '../../../src/quantity/money';
 import { isFaulty, isQuantity, type Quantity, readQuantity } from '../../../src/quantity/quantity';
-import { unitIds } from '../../../src/quantity/units';
+import { unitsOf } from '../../../src/quantity/units';
 import { worksheet } from '../../../src/report/worksheet';
 import type { Chance } from '../relations/random';
 import { someHand, written } from './notation';
@@ -78,7 +78,7 @@ function operated(dice: Chance): { readonly what: string; readonly run: () => un
     return { what: `${q}.${method}(${name})`, run: () => open[method]?.(other) };
   }
   const method = dice.pick(SHOWN);
-  const known = q.dimension === 'money' ? ['USD'] : unitIds(q.dimension);
+  const known = q.dimension === 'money' ? ['USD'] : unitsOf(q.dimension);
   const unit = dice.below(5) === 0 ? someHostile(dice) : dice.pick(dice.below(3) === 0 ? UNIT_NAMES : known);
   const given = method === 'format' ? [unit, someOptions(dice)] : [unit];
   return {

@@ -2,7 +2,7 @@
 import { type Figure, Quantity, type Result, revive } from '../../../src/index';
 import { readMoney } from '../../../src/quantity/money';
 import { isFaulty, readQuantity } from '../../../src/quantity/quantity';
-import { unitIds } from '../../../src/quantity/units';
+import { unitsOf } from '../../../src/quantity/units';
 import { markdownSheet, textSheet } from '../../../src/report/index';
 import { wordsText } from '../../../src/report/view';
 import { worksheet } from '../../../src/report/worksheet';
@@ -42,7 +42,7 @@ function quantityObjection(place: string, q: Quantity): string | undefined {
   const back = dimension === 'money' ? readMoney(exact, 'it') : readQuantity(exact, dimension, 'it');
   if (isFaulty(back)) return `exact text does not read: ${place} ${exact}: ${back.sentence}`;
   if (!back.equals(q)) return `exact text reads as another: ${place} ${exact}`;
-  const units = dimension === 'money' ? [] : unitIds(dimension);
+  const units = dimension === 'money' ? [] : unitsOf(dimension);
   for (const text of [q.format(), ...units.map((unit) => q.format(unit))]) {
     const said = textObjection(`figure ${place}`, text);
     if (said) return said;

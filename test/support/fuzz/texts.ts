@@ -7,7 +7,7 @@
 import { InputError, type Quantity } from '../../../src/index';
 import { readMoney } from '../../../src/quantity/money';
 import { isFaulty, readQuantity } from '../../../src/quantity/quantity';
-import { unitIds } from '../../../src/quantity/units';
+import { unitsOf } from '../../../src/quantity/units';
 import type { Chance } from '../relations/random';
 import { plainText, someHand, written } from './notation';
 import { siOf } from './pools';
@@ -129,7 +129,7 @@ function showingObjection(q: Quantity): string | undefined {
   const d = q.dimension;
   const exact = readQuantity(q.toString(), d, 'it');
   if (isFaulty(exact) || !exact.equals(q)) return `${q.toString()} does not read back as itself`;
-  for (const unit of [undefined, ...unitIds(d)]) {
+  for (const unit of [undefined, ...unitsOf(d)]) {
     const shown = q.format(unit);
     const back = readQuantity(shown, d, 'it');
     if (isFaulty(back)) return `${shown} does not read back: ${back.sentence}`;
