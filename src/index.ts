@@ -39,14 +39,14 @@ export {
 export type { GeotextileFigures, GeotextileInput } from './base/geotextile';
 export type { Compactor, LiftFigures } from './base/lifts';
 export type { BaseMaterial } from './base/materials';
-export { type BagCountFigures, type BagCountInput, bagCount } from './concrete/bag-count';
+export { type BagCountFigures, type BagCountInput, bagCount } from './pour/bag-count';
 export {
   type ConcreteOrderFigures,
   type ConcreteOrderInput,
   concreteOrder,
   type OrderElementInput,
   type PourKind,
-} from './concrete/concrete-order';
+} from './pour/concrete-order';
 export type { CrownForm, ThicknessCrownInput } from './concrete/crown';
 export {
   type CurbCurveInput,
@@ -71,7 +71,7 @@ export {
   type TierInput,
 } from './concrete/footing-volume';
 export type { FoundedInput } from './concrete/frost';
-export type { LoadSplit } from './concrete/loads';
+export type { LoadSplit } from './pour/loads';
 export {
   type BelledPierInput,
   type PierInput,
@@ -146,14 +146,14 @@ export type {
   TriangleInput,
   UInput,
   WalkInput,
-} from './geometry/outline';
+} from './outline/outline';
 export type {
   CircleOpeningInput,
   OpeningInput,
   RectangleOpeningInput,
   RegionInput,
   RegularOpeningInput,
-} from './geometry/region';
+} from './outline/region';
 export type { ConcreteStage, CorrectionStepFigure, CorrectionVerdict } from './grade/correction/advice';
 export { type CrossSlopeFigures, type CrossSlopeInput, crossSlope } from './grade/cross-slope';
 export {
@@ -261,9 +261,9 @@ export {
   relativeStiffness,
   type SubgradeInput,
 } from './joints/relative-stiffness';
-export type { ClockTime, ClockWindow } from './joints/saw-clock';
-export type { Hours, PublishedHours } from './joints/saw-hours';
-export { type ReadyInput, type SawWindowFigures, type SawWindowInput, sawWindow } from './joints/saw-window';
+export type { ClockTime, ClockWindow } from './pour/saw-clock';
+export type { Hours, PublishedHours } from './pour/saw-hours';
+export { type ReadyInput, type SawWindowFigures, type SawWindowInput, sawWindow } from './pour/saw-window';
 export type { DepthBySource, IsolationBySource, SpacingBySource } from './joints/spacing-rules';
 export * from './quantity/index';
 export * from './reckoning/index';

@@ -6,8 +6,8 @@
  * worked out from the solid stone and its voids: `C = solid × (1 − voids)`.
  */
 
-import { measure } from '../geometry/measure';
-import { type Outline, type OutlineInput, outline } from '../geometry/outline';
+import { measure } from '../outline/measure';
+import { type Outline, type OutlineInput, outline } from '../outline/outline';
 import * as faults from '../quantity/faults';
 import { constant, length, mass, ratio } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';

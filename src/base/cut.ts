@@ -1,7 +1,7 @@
 /** The volume that a cut takes out of the bank and that a fill takes in place, measured in one of five ways. */
 
-import { measure } from '../geometry/measure';
-import type { Outline } from '../geometry/outline';
+import { measure } from '../outline/measure';
+import type { Outline } from '../outline/outline';
 import * as faults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';

@@ -10,7 +10,7 @@
  * bank volume loose: `U = V × (1 + w)`. For shrinkage published sources use two conventions, `V ÷ (1 + s)`
  * and `V × (1 − s)`; which one is meant must be said.
  */
-import { type OutlineInput, outline } from '../geometry/outline';
+import { type OutlineInput, outline } from '../outline/outline';
 import { constant, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';

@@ -9,11 +9,11 @@
  *
  * Source: geometry.
  */
-import { measure } from '../geometry/measure';
+import { measure } from '../outline/measure';
 import { movedRing, type TurnedRing, turnedRing } from '../geometry/offset';
-import type { Outline, OutlineOf } from '../geometry/outline';
+import type { Outline, OutlineOf } from '../outline/outline';
 import { checkSimple } from '../geometry/polygon';
-import { ringOf } from '../geometry/ring';
+import { ringOf } from '../outline/ring';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { InputError } from '../quantity/input-error';

@@ -10,10 +10,10 @@
  *
  * Source: geometry.
  */
-import type { Outline } from '../geometry/outline';
+import type { Outline } from '../outline/outline';
 import { type Corner, doubleArea } from '../geometry/polygon';
-import type { Opening } from '../geometry/region';
-import { ringOf } from '../geometry/ring';
+import type { Opening } from '../outline/region';
+import { ringOf } from '../outline/ring';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import { constant } from '../quantity/make';
 import { canonicalValue, newQuantity, type Quantity, type QuantityInput } from '../quantity/quantity';

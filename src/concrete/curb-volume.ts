@@ -12,8 +12,8 @@
  * Source: geometry.
  */
 
-import { measure } from '../geometry/measure';
-import type { Outline, PointInput } from '../geometry/outline';
+import { measure } from '../outline/measure';
+import type { Outline, PointInput } from '../outline/outline';
 import { type Corner, checkSimple, cornersOf, doubleArea } from '../geometry/polygon';
 import { ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';

@@ -7,7 +7,7 @@
  *
  * Source: geometry.
  */
-import type { LengthInput } from '../geometry/outline';
+import type { LengthInput } from '../outline/outline';
 import * as faults from '../quantity/faults';
 import type { Quantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';

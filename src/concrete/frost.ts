@@ -7,7 +7,7 @@
  *
  * Source: International Residential Code R403.1.4, as summarised (see `sources.ts`).
  */
-import type { LengthInput } from '../geometry/outline';
+import type { LengthInput } from '../outline/outline';
 import { constant, length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { type Field, maybe, quantity, yesOrNo } from '../reckoning/fields';

@@ -10,9 +10,9 @@
  *
  * Source: geometry; the mean of four corners and the nearest probe at corners are common practice.
  */
-import { type Outline, type OutlineInput, outline, type PointInput } from '../geometry/outline';
+import { type Outline, type OutlineInput, outline, type PointInput } from '../outline/outline';
 import { type Corner, doubleArea, insideRing, onRing } from '../geometry/polygon';
-import { ringOf } from '../geometry/ring';
+import { ringOf } from '../outline/ring';
 import { isConvex, type Spot, underSurface } from '../geometry/surface';
 import { type Decimal, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';

@@ -5,11 +5,11 @@
  * Source: geometry.
  */
 
-import { ringCentroid } from '../geometry/centroid';
-import { measure } from '../geometry/measure';
-import type { Outline, OutlineInput } from '../geometry/outline';
+import { ringCentroid } from '../outline/centroid';
+import { measure } from '../outline/measure';
+import type { Outline, OutlineInput } from '../outline/outline';
 import type { Corner } from '../geometry/polygon';
-import { type Opening, type OpeningInput, regionFields, ringsOf } from '../geometry/region';
+import { type Opening, type OpeningInput, regionFields, ringsOf } from '../outline/region';
 import { constant, length } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';

@@ -16,7 +16,7 @@
  * Source: geometry.
  */
 
-import type { LengthInput } from '../geometry/outline';
+import type { LengthInput } from '../outline/outline';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { angle, constant } from '../quantity/make';

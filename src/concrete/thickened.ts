@@ -7,9 +7,9 @@
  * `e × (B(b) + 4 B(b + h/2) + B(b + h)) ÷ 6`.
  */
 import { bandOf, insetRing } from '../geometry/inset';
-import type { Outline } from '../geometry/outline';
+import type { Outline } from '../outline/outline';
 import { type Corner, insideRing, ringsMeet } from '../geometry/polygon';
-import { ringOf } from '../geometry/ring';
+import { ringOf } from '../outline/ring';
 import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import {

@@ -2,9 +2,9 @@
  * Thickness that varies in a plane: over any outline the volume is exactly the area times the thickness
  * at the centroid. A crown has a file of its own.
  */
-import { centroidOf } from '../geometry/centroid';
-import { extremePoints } from '../geometry/extent';
-import type { Outline } from '../geometry/outline';
+import { centroidOf } from '../outline/centroid';
+import { extremePoints } from '../outline/extent';
+import type { Outline } from '../outline/outline';
 import type { Corner } from '../geometry/polygon';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';

@@ -5,7 +5,7 @@
  * numbers; the dimensions are those of the figures.
  */
 import type { Corner } from '../geometry/polygon';
-import { regionFields, ringsOf } from '../geometry/region';
+import { regionFields, ringsOf } from '../outline/region';
 import {
   type JointLayoutFigures,
   type JointLayoutInput,

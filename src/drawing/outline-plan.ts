@@ -1,7 +1,7 @@
 /** The plan of an outline with its openings and dimensions. */
 
 import type { Corner } from '../geometry/polygon';
-import { type Opening, type Region, type RegionInput, regionFields, ringsOf } from '../geometry/region';
+import { type Opening, type Region, type RegionInput, regionFields, ringsOf } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import { type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';

@@ -8,7 +8,7 @@ import { Decimal, PI, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import type { CurvedPoint } from './outline';
+import type { CurvedPoint } from '../outline/outline';
 import type { Corner } from './polygon';
 
 /** An edge of a curved outline, in metres. A rise of zero is a straight edge. */

@@ -9,7 +9,7 @@ import * as faults from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { apartAlong, firstCrossing, type Look, lookAt, type Span } from './crossings';
-import type { Point } from './outline';
+import type { Point } from '../outline/outline';
 
 /** A corner in metres. */
 export interface Corner {

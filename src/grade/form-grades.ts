@@ -8,7 +8,7 @@
  * Source: closed forms; the signs of cut and fill as in NAVEDTRA 14081.
  */
 
-import type { PointInput } from '../geometry/outline';
+import type { PointInput } from '../outline/outline';
 import * as faults from '../quantity/faults';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';

@@ -11,7 +11,7 @@
  * - `string line`: the string is straight between two points of known elevation, and each reading is
  *   taped down from it.
  */
-import type { LengthInput } from '../geometry/outline';
+import type { LengthInput } from '../outline/outline';
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';

@@ -3,7 +3,7 @@
  * edges that take it.
  */
 
-import type { PointInput } from '../geometry/outline';
+import type { PointInput } from '../outline/outline';
 import { nextEdge, type PlanSpot, type Tin } from '../geometry/tin';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';

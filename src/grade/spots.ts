@@ -7,7 +7,7 @@
  * counted from the first spot, serve the search.
  */
 
-import type { PointInput } from '../geometry/outline';
+import type { PointInput } from '../outline/outline';
 import type { SpotArrays } from '../geometry/tin';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';

@@ -13,7 +13,7 @@
  * numbers: a fall below 0.000 000 001 counts as none, and shares and paths carry that error.
  */
 
-import type { PointInput } from '../geometry/outline';
+import type { PointInput } from '../outline/outline';
 import { edgeBefore, nextEdge } from '../geometry/tin';
 import { angleTo, Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';

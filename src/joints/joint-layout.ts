@@ -18,8 +18,8 @@
  * and whole steps of setting out in exact decimals. The bound and the gap of an unfinished search are
  * binary, stated to 0.1 mm.
  */
-import type { Outline, PointInput } from '../geometry/outline';
-import { type Opening, type RegionInput, regionFields } from '../geometry/region';
+import type { Outline, PointInput } from '../outline/outline';
+import { type Opening, type RegionInput, regionFields } from '../outline/region';
 import { Decimal, ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { angle, constant, length, ratio } from '../quantity/make';

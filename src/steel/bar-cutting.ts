@@ -34,8 +34,8 @@ import {
 } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
-import type { CutProblem, Pattern } from './cut-fill';
-import { type Batch, firstFitPlan, type Solved, solveCutting } from './cut-search';
+import type { CutProblem, Pattern } from '../solve/stock/fill';
+import { type Batch, firstFitPlan, type Solved, solveCutting } from '../solve/stock/search';
 import { KEPT, KERF, PIECE, STOCK_LENGTH } from './mat-ordinary';
 
 /** Pieces of one length. */

@@ -8,7 +8,7 @@
  * thousandth of a millimetre, and lengths are rounded down to whole cutting steps afterwards.
  */
 import type { Corner } from '../geometry/polygon';
-import type { Rings } from '../geometry/region';
+import type { Rings } from '../outline/region';
 import { Numbers, type Stretch, Stretches } from './stretches';
 
 /** A point in metres. */

@@ -1,6 +1,6 @@
 /** What mats over an outline are laid by, and the mats laid: the input checked, defaulted and put into metres. */
 import type { Corner } from '../geometry/polygon';
-import { type Rings, ringsFromCorner } from '../geometry/region';
+import { type Rings, ringsFromCorner } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';

@@ -1,7 +1,7 @@
 /** The door of `rebar-layout` over an outline: the input as it is read, and its schema. */
 
-import { outline } from '../geometry/outline';
-import { openings, type Region } from '../geometry/region';
+import { outline } from '../outline/outline';
+import { openings, type Region } from '../outline/region';
 import type { Quantity } from '../quantity/quantity';
 import { choice, type Field, fields, list, maybe, quantity, whole, yesOrNo } from '../reckoning/fields';
 import { COVER, PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';

@@ -1,6 +1,6 @@
 /** What goes into `rebar-layout` over an outline, and what comes out. */
-import type { OutlineInput } from '../geometry/outline';
-import type { OpeningInput } from '../geometry/region';
+import type { OutlineInput } from '../outline/outline';
+import type { OpeningInput } from '../outline/region';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { AnyBarSize } from './bars';
 import type { Exposure } from './cover';

@@ -1,6 +1,6 @@
 /** Meshes, clipping and insets against closed forms. */
 import { describe, expect, it } from 'vitest';
-import { ringCentroid } from '../../src/geometry/centroid';
+import { ringCentroid } from '../../src/outline/centroid';
 import { commonRings, partsLess } from '../../src/geometry/clip';
 import { insetRing } from '../../src/geometry/inset';
 import { type Corner, doubleArea } from '../../src/geometry/polygon';

@@ -2,14 +2,14 @@
 
 import { describe, expect, it } from 'vitest';
 import { edgesOf } from '../../src/geometry/arc';
-import { centroidOf } from '../../src/geometry/centroid';
-import { extremePoints } from '../../src/geometry/extent';
+import { centroidOf } from '../../src/outline/centroid';
+import { extremePoints } from '../../src/outline/extent';
 import { insetRing } from '../../src/geometry/inset';
 import { movedRing, turnedRing } from '../../src/geometry/offset';
-import { type OutlineInput, type OutlineOf, outline } from '../../src/geometry/outline';
-import { tapedCorners, walkAround } from '../../src/geometry/place';
+import { type OutlineInput, type OutlineOf, outline } from '../../src/outline/outline';
+import { tapedCorners, walkAround } from '../../src/outline/place';
 import { type Corner, cornersOf, doubleArea } from '../../src/geometry/polygon';
-import { CIRCLE_SIDES, circleRing, holeOf, ringOf } from '../../src/geometry/ring';
+import { CIRCLE_SIDES, circleRing, holeOf, ringOf } from '../../src/outline/ring';
 import { InputError, length, slabVolume } from '../../src/index';
 import { Decimal } from '../../src/quantity/decimal';
 import { parse } from '../../src/reckoning/fields';

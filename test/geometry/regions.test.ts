@@ -8,8 +8,8 @@ import {
   regionFields,
   ringsFromCorner,
   ringsOf,
-} from '../../src/geometry/region';
-import { CIRCLE_SIDES } from '../../src/geometry/ring';
+} from '../../src/outline/region';
+import { CIRCLE_SIDES } from '../../src/outline/ring';
 import { InputError, slabVolume } from '../../src/index';
 import { fields, parse } from '../../src/reckoning/fields';
 

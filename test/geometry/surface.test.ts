@@ -1,6 +1,6 @@
 /** Surfaces over spots: against clipping by jsts, closed forms, and what makes a triangulation one of Delaunay's. */
 import { describe, expect, it } from 'vitest';
-import { ringCentroid } from '../../src/geometry/centroid';
+import { ringCentroid } from '../../src/outline/centroid';
 import { type Corner, doubleArea, insideRing, isSimple, onRing } from '../../src/geometry/polygon';
 import {
   flatRing,

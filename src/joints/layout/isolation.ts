@@ -1,7 +1,7 @@
 /** Isolation joints along the sides of a slab. */
-import type { Outline, Point } from '../../geometry/outline';
+import type { Outline, Point } from '../../outline/outline';
 import type { Corner } from '../../geometry/polygon';
-import { ringOf } from '../../geometry/ring';
+import { ringOf } from '../../outline/ring';
 import { Decimal, ZERO } from '../../quantity/decimal';
 import * as faults from '../../quantity/faults';
 import { canonicalValue } from '../../quantity/quantity';

@@ -8,7 +8,7 @@
  * ends when nothing left can be better. When the work allowed runs out, the least that any plan left
  * can come to is the bound, and the difference is the gap.
  */
-import { compareCosts, Heap } from './heap';
+import { compareCosts, Heap } from '../../solve/heap';
 import { BROKEN, HAIR, weighed } from './rules';
 import { type Axis, acrossOf, type Gap, type Space } from './space';
 import type { LinePlace, Step } from './steps';

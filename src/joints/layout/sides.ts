@@ -5,7 +5,7 @@
  * such a place stands for is then reckoned in exact decimals from the ends of the side.
  */
 import { edgesOf, placedArc } from '../../geometry/arc';
-import type { Outline, OutlineOf } from '../../geometry/outline';
+import type { Outline, OutlineOf } from '../../outline/outline';
 import { type Corner, cornersOf, doubleArea } from '../../geometry/polygon';
 import { Decimal, PI, ZERO } from '../../quantity/decimal';
 import { canonicalValue } from '../../quantity/quantity';

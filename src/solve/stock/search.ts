@@ -5,8 +5,8 @@
  * what is left is filled, and, where that does not meet the bound, one pattern after the other is
  * fixed and the linear program of the rest solved again.
  */
-import { type Column, type Relaxed, relax, startingColumns, usesOf, wholeUses } from './cut-bound';
-import { bestFill, type CutProblem, type Pattern, spent } from './cut-fill';
+import { type Column, type Relaxed, relax, startingColumns, usesOf, wholeUses } from './bound';
+import { bestFill, type CutProblem, type Pattern, spent } from './fill';
 
 /** Bars cut alike. */
 export interface Batch extends Column {

@@ -1,7 +1,7 @@
 /** Longest-first fitting against a plain way: pieces one after the other, each into the first bar with room. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { firstFitBars } from '../../src/steel/cut-first-fit';
+import { firstFitBars } from '../../src/solve/stock/first-fit';
 import { Numbers, Stretches } from '../../src/steel/stretches';
 import { runs } from '../support/effort';
 

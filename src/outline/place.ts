@@ -4,7 +4,7 @@ import * as faults from '../quantity/faults';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Leg, OutlineOf } from './outline';
-import type { Corner } from './polygon';
+import type { Corner } from '../geometry/polygon';
 
 type Length = Quantity<'length'>;
 

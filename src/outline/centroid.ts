@@ -7,9 +7,9 @@
  */
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import { canonicalValue } from '../quantity/quantity';
-import { arcOf, type Edge, edgesOf } from './arc';
+import { arcOf, type Edge, edgesOf } from '../geometry/arc';
 import type { Outline, OutlineOf } from './outline';
-import { type Corner, cornersOf, doubleArea } from './polygon';
+import { type Corner, cornersOf, doubleArea } from '../geometry/polygon';
 import { ringOf } from './ring';
 
 /** Centroid of a simple ring. */

@@ -8,7 +8,7 @@
  * reckoned in whole numbers.
  */
 import { solve } from 'yalps';
-import { bestFill, type CutProblem, type Pattern, spend, spent } from './cut-fill';
+import { bestFill, type CutProblem, type Pattern, spend, spent } from './fill';
 
 /** A pattern and the stock that it is cut from. */
 export interface Column {

@@ -8,12 +8,12 @@ import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { arcOf, type Edge, edgesOf } from './arc';
+import { arcOf, type Edge, edgesOf } from '../geometry/arc';
 import { partWithoutEdge } from './faults';
 import { checkFits } from './fits';
 import type { Outline, OutlineOf, Point } from './outline';
 import { tapedCorners, walkAround } from './place';
-import { type Corner, checkSimple, cornersOf, doubleArea, perimeterOf } from './polygon';
+import { type Corner, checkSimple, cornersOf, doubleArea, perimeterOf } from '../geometry/polygon';
 import { ringOf } from './ring';
 
 type Length = Quantity<'length'>;

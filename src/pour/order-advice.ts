@@ -11,7 +11,7 @@ import { constant, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, type Source, WASTE_TEXTS } from '../reckoning/source';
-import * as cautions from './cautions';
+import * as cautions from '../concrete/cautions';
 import type { PourKind } from './concrete-order';
 import { fullTruck } from './loads';
 

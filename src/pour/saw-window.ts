@@ -23,8 +23,8 @@ import {
   ELDRIDGE_CODE,
   SAW_TIMES_ANSWER,
 } from '../reckoning/source';
-import * as cautions from './cautions';
-import type { SawRateInput } from './joint-layout';
+import * as cautions from '../joints/cautions';
+import type { SawRateInput } from '../joints/joint-layout';
 import {
   CUTTING_TIME,
   READY_AFTER,
@@ -32,7 +32,7 @@ import {
   SAW_LENGTH,
   SAW_RATE_LENGTH,
   SAW_RATE_TIME,
-} from './ordinary';
+} from '../joints/ordinary';
 import { type ClockWindow, clockWindow, type DueTimes, judgeByClock, judgeOpen } from './saw-clock';
 import {
   doneByWeather,
@@ -44,7 +44,7 @@ import {
   usualFinishing,
   type Weather,
 } from './saw-hours';
-import { EARLY_FROM_FINISHING, UFGS_SAWING } from './sources';
+import { EARLY_FROM_FINISHING, UFGS_SAWING } from '../joints/sources';
 
 /** When the concrete itself is ready to be sawn, told by something better than a range. */
 export interface ReadyInput {

@@ -16,9 +16,9 @@ import type { Pad } from '../reckoning/pad';
 import { BAG_SHEETS, WASTE_TEXTS } from '../reckoning/source';
 import { carried, wholeUnits } from '../reckoning/whole';
 import { say } from '../reckoning/words';
-import * as cautions from './cautions';
-import { inFamilyOf } from './family';
-import { BAG, BAG_WATER, BAG_YIELD, BARROW, POUR } from './ordinary';
+import * as cautions from '../concrete/cautions';
+import { inFamilyOf } from '../concrete/family';
+import { BAG, BAG_WATER, BAG_YIELD, BARROW, POUR } from '../concrete/ordinary';
 
 /** Input of {@link bagCount}. */
 export interface BagCountInput {

@@ -16,7 +16,7 @@ import {
   type PointInput,
   type PolygonInput,
 } from './outline';
-import { type Corner, insideRing, ringsFarApart, ringsMeet } from './polygon';
+import { type Corner, insideRing, ringsFarApart, ringsMeet } from '../geometry/polygon';
 import { circleRing, holeOf, regularRing, ringOf } from './ring';
 import { checkSize } from './size';
 

@@ -25,7 +25,7 @@ import {
   type Source,
 } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { EARLY_FROM_FINISHING, PAVEMENT_JOINTING } from './sources';
+import { EARLY_FROM_FINISHING, PAVEMENT_JOINTING } from '../joints/sources';
 
 type Time = Quantity<'time'>;
 

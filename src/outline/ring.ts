@@ -13,11 +13,11 @@ import * as faults from '../quantity/faults';
 import { constant } from '../quantity/make';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { type Edge, edgesOf } from './arc';
+import { type Edge, edgesOf } from '../geometry/arc';
 import { checkFits } from './fits';
 import type { Outline, OutlineOf } from './outline';
 import { tapedCorners, walkAround } from './place';
-import { type Corner, checkSimple, cornersOf, doubleArea } from './polygon';
+import { type Corner, checkSimple, cornersOf, doubleArea } from '../geometry/polygon';
 
 /** How many sides stand in for a circle: with 96 the area is 0.07% short. */
 export const CIRCLE_SIDES = 96;

@@ -1,9 +1,9 @@
 /** Where a plane over an outline is lowest and highest: at a corner, or on an arc. */
 import { type Decimal, PI, ZERO } from '../quantity/decimal';
 import { canonicalValue } from '../quantity/quantity';
-import { edgesOf, extremesAlong, type PlacedArc, placedArc } from './arc';
+import { edgesOf, extremesAlong, type PlacedArc, placedArc } from '../geometry/arc';
 import type { Outline } from './outline';
-import { type Corner, cornersOf, doubleArea } from './polygon';
+import { type Corner, cornersOf, doubleArea } from '../geometry/polygon';
 import { ringOf } from './ring';
 
 const ORIGIN: Corner = { x: ZERO, y: ZERO };
