@@ -8,23 +8,25 @@
 
 import { measure } from '../outline/measure';
 import { type Outline, type OutlineInput, outline } from '../outline/outline';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { constant, length, mass, ratio } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import type { UnitId } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
-import { SOIL_DENSITY, WASTE_ALLOWANCE } from '../reckoning/ordinary';
+import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { ARMY_WEIGHTS, CLOSED_FORM, VIRGINIA_SPREAD } from '../reckoning/source';
+import { CLOSED_FORM } from '../reckoning/source';
 import { carried, wholeUnits } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
+import * as faults from './faults';
 import { type Geotextile, type GeotextileFigures, type GeotextileInput, geotextileOf } from './geotextile';
 import { COMPACTORS, type Compactor, type LiftFigures, liftsOf } from './lifts';
 import { BASE_MATERIALS, type BaseMaterial, densityOf, looseFor } from './materials';
 import * as ordinary from './ordinary';
-import { OHIO_DENSITIES } from './sources';
+import { SOIL_DENSITY } from './ordinary';
+import { ARMY_WEIGHTS, OHIO_DENSITIES, VIRGINIA_SPREAD } from './sources';
 import { SPREAD_CORNERS, spreadArea, spreadable } from './spread';
 
 /**
@@ -177,7 +179,7 @@ const TONNE = constant(() => mass('1 tonne'));
 function areasOf(input: Parsed, pad: Pad): { placed: Area; withTrim: Area } {
   const { outline: shape, area, margin, edgeTrim } = input;
   if ((shape === undefined) === (area === undefined)) {
-    return refuse('', faults.giveOneOf(['outline', 'area']));
+    return refuse('', sharedFaults.giveOneOf(['outline', 'area']));
   }
   const wider = margin?.sign() || edgeTrim?.sign();
   if (!wider) {
@@ -196,12 +198,12 @@ function areasOf(input: Parsed, pad: Pad): { placed: Area; withTrim: Area } {
 function fromVoids({ solidDensity, voids }: Parsed, pad: Pad): Density | undefined {
   if (!solidDensity) {
     return voids
-      ? refuse('solidDensity', faults.missing('solidDensity', '"165 pcf", with voids'))
+      ? refuse('solidDensity', sharedFaults.missing('solidDensity', '"165 pcf", with voids'))
       : undefined;
   }
-  if (!voids) return refuse('voids', faults.missing('voids', '"35%", with solidDensity'));
+  if (!voids) return refuse('voids', sharedFaults.missing('voids', '"35%", with solidDensity'));
   const left = ONE().minus(voids);
-  if (left.sign() <= 0) return refuse('voids', faults.doesNotFit('voids', '100%'));
+  if (left.sign() <= 0) return refuse('voids', sharedFaults.doesNotFit('voids', '100%'));
   return pad.step(
     'compacted density',
     'C = S × (1 − v)',
@@ -219,11 +221,14 @@ function densityUnit({ depth, rateOfSpread }: Parsed): 'pcf' | 'kg/m3' {
 function compactedDensity(input: Parsed, pad: Pad): Density {
   const { compactedDensity: given, material } = input;
   const solid = fromVoids(input, pad);
-  if (given && solid) return refuse('', faults.giveOneOf(['compactedDensity', 'solidDensity']));
+  if (given && solid) return refuse('', sharedFaults.giveOneOf(['compactedDensity', 'solidDensity']));
   const known = given ?? solid;
   if (known) return known;
   if (!material) {
-    return refuse('compactedDensity', faults.missing('compactedDensity', '"135 pcf", or give material'));
+    return refuse(
+      'compactedDensity',
+      sharedFaults.missing('compactedDensity', '"135 pcf", or give material'),
+    );
   }
   const { value, range, source } = densityOf(material, 'compacted', densityUnit(input));
   pad.assume({
@@ -255,7 +260,7 @@ function looseDensity(input: Parsed, C: Density, pad: Pad): Density {
 /** The depth, given or out of the rate of spread. */
 function depthOf({ depth, rateOfSpread: S }: Parsed, C: Density, pad: Pad): Length {
   if ((depth === undefined) === (S === undefined)) {
-    return refuse('', faults.giveOneOf(['depth', 'rateOfSpread']));
+    return refuse('', sharedFaults.giveOneOf(['depth', 'rateOfSpread']));
   }
   if (depth) return depth;
   const rate = S as Quantity<'mass-per-area'>;

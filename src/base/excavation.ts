@@ -26,9 +26,8 @@ import {
   word,
   yesOrNo,
 } from '../reckoning/fields';
-import { SOIL_DENSITY } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { CLOSED_FORM, FHWA_EARTHWORK, PEARSON_EXCAVATION } from '../reckoning/source';
+import { CLOSED_FORM } from '../reckoning/source';
 import { carried } from '../reckoning/whole';
 import * as cautions from './cautions';
 import {
@@ -45,8 +44,9 @@ import { type Compared, type RunOut, type SectionFigures, sectionsCut } from './
 import { type FillFigures, filling, type HaulFigures, loadsOf, looseFill, swollen, weightOf } from './earth';
 import { exceeded, paired, reached } from './limits';
 import * as ordinary from './ordinary';
+import { SOIL_DENSITY } from './ordinary';
 import { compactedFrom, type ShrinkConvention } from './shrink';
-import { END_AREA_TEXT } from './sources';
+import { END_AREA_TEXT, FHWA_EARTHWORK, PEARSON_EXCAVATION } from './sources';
 import { SPREAD_CORNERS } from './spread';
 
 export type { ReplacementFigures } from './cut';

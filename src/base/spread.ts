@@ -9,19 +9,20 @@
  *
  * Source: geometry.
  */
-import { measure } from '../outline/measure';
+
 import { movedRing, type TurnedRing, turnedRing } from '../geometry/offset';
-import type { Outline, OutlineOf } from '../outline/outline';
 import { checkSimple } from '../geometry/polygon';
+import { measure } from '../outline/measure';
+import type { Outline, OutlineOf } from '../outline/outline';
 import { ringOf } from '../outline/ring';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
 import { InputError } from '../quantity/input-error';
 import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import * as faults from './faults';
 
 type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;

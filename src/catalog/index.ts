@@ -5,8 +5,6 @@
  */
 import { baseTonnage } from '../base/base-tonnage';
 import { excavation } from '../base/excavation';
-import { bagCount } from '../pour/bag-count';
-import { concreteOrder } from '../pour/concrete-order';
 import { curbVolume } from '../concrete/curb-volume';
 import { footingVolume } from '../concrete/footing-volume';
 import { pierVolume } from '../concrete/pier-volume';
@@ -26,6 +24,8 @@ import { straightedge } from '../grade/straightedge';
 import { jointLayout } from '../joints/joint-layout';
 import { jointSpacing } from '../joints/joint-spacing';
 import { relativeStiffness } from '../joints/relative-stiffness';
+import { bagCount } from '../pour/bag-count';
+import { concreteOrder } from '../pour/concrete-order';
 import { sawWindow } from '../pour/saw-window';
 import type { Attempt, Calculation } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';

@@ -10,8 +10,9 @@
  *
  * Source: geometry.
  */
-import type { Outline } from '../outline/outline';
+
 import { type Corner, doubleArea } from '../geometry/polygon';
+import type { Outline } from '../outline/outline';
 import type { Opening } from '../outline/region';
 import { ringOf } from '../outline/ring';
 import { Decimal, PI, ZERO } from '../quantity/decimal';

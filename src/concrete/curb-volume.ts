@@ -12,9 +12,10 @@
  * Source: geometry.
  */
 
+import { type Corner, checkSimple, doubleArea } from '../geometry/polygon';
+import { cornersOf } from '../outline/corners';
 import { measure } from '../outline/measure';
 import type { Outline, PointInput } from '../outline/outline';
-import { type Corner, checkSimple, cornersOf, doubleArea } from '../geometry/polygon';
 import { ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { angle, constant, length } from '../quantity/make';

@@ -20,11 +20,9 @@ export const IRC_FROST: Source = {
   fromMemory: false,
 };
 
-export const NRMCA_YIELD: Source = {
-  kind: 'published',
-  title: 'Concrete in Practice 8, Discrepancies in Yield',
-  publisher: 'National Ready Mixed Concrete Association',
-  edition: 'as reprinted on the web',
-  locator: '4% to 10% over plan dimensions; near the end, measure what is left and set the last loads by it',
-  fromMemory: false,
+export const LIFTING_GUIDE: Source = {
+  kind: 'common-practice',
+  title:
+    'Load constant of the lifting equation of the US National Institute for Occupational Safety and Health',
+  fromMemory: true,
 };

@@ -5,13 +5,13 @@
  * numbers; the dimensions are those of the figures.
  */
 import type { Corner } from '../geometry/polygon';
-import { regionFields, ringsOf } from '../outline/region';
 import {
   type JointLayoutFigures,
   type JointLayoutInput,
   jointLayout,
   type PlanJoint,
 } from '../joints/joint-layout';
+import { regionFields, ringsOf } from '../outline/region';
 import { Decimal, ZERO } from '../quantity/decimal';
 import { length } from '../quantity/make';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';

@@ -4,11 +4,8 @@
  * With chord `c` and rise `h`: radius `(c² + 4h²) ÷ 8h`, angle at the centre `4 × atan(2h ÷ c)`, and
  * between chord and arc the area `r² × (angle − sin angle) ÷ 2`.
  */
-import { Decimal, PI, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
-import { canonicalValue } from '../quantity/quantity';
-import { refuse } from '../reckoning/calculation';
-import type { CurvedPoint } from '../outline/outline';
+
+import { Decimal, PI } from '../quantity/decimal';
 import type { Corner } from './polygon';
 
 /** An edge of a curved outline, in metres. A rise of zero is a straight edge. */
@@ -31,41 +28,10 @@ export interface Arc {
   readonly area: Decimal;
 }
 
-function riseOf(point: CurvedPoint, chord: Decimal, path: string): Decimal {
-  const { rise, radius } = point;
-  if (rise && radius) refuse(path, faults.oneCurve());
-  if (rise) return canonicalValue(rise);
-  if (!radius) return ZERO;
-  const r = canonicalValue(radius);
-  const half = chord.div(2);
-  const square = r.times(r).minus(half.times(half));
-  if (square.isNegative()) refuse(`${path}.radius`, faults.arcTooTight());
-  const rest = r.abs().minus(square.sqrt());
-  return r.isNegative() ? rest.neg() : rest;
-}
-
-/** An outline is asked for its edges several times; their roots and angles are slow. */
-const edgesKnown = new WeakMap<readonly CurvedPoint[], Edge[]>();
-
-/** The edges of a curved outline. */
-export function edgesOf(points: readonly CurvedPoint[], corners: readonly Corner[], path: string): Edge[] {
-  const known = edgesKnown.get(points);
-  if (known) return known;
-  const edges = points.map((point, i) => {
-    const from = corners[i] as Corner;
-    const to = corners[(i + 1) % corners.length] as Corner;
-    const chord = Decimal.hypot(to.x.minus(from.x), to.y.minus(from.y));
-    const rise = riseOf(point, chord, `${path}[${i}]`);
-    return { from, to, chord, rise, arc: arcOver(chord, rise) };
-  });
-  edgesKnown.set(points, edges);
-  return edges;
-}
-
 /** The arc of an edge that is known not to be straight. */
 export const arcOf = ({ arc }: Edge): Arc => arc as Arc;
 
-function arcOver(chord: Decimal, rise: Decimal): Arc | undefined {
+export function arcOver(chord: Decimal, rise: Decimal): Arc | undefined {
   if (rise.isZero()) return undefined;
   const h = rise.abs();
   const radius = chord.times(chord).plus(h.times(h).times(4)).div(h.times(8));

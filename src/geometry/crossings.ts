@@ -6,8 +6,8 @@
  * too tangled to be looked through is refused.
  */
 import type { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
 import { refuse } from '../reckoning/calculation';
+import * as faults from './faults';
 
 /** A corner in metres. */
 export interface Place {

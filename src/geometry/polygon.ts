@@ -4,22 +4,18 @@
  * Twice the area is the sum of cross products of neighbouring corners (the surveyor's formula),
  * exact in decimals.
  */
+
 import { Decimal, distance, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
-import { canonicalValue } from '../quantity/quantity';
+import * as sharedFaults from '../quantity/faults';
 import { refuse } from '../reckoning/calculation';
 import { apartAlong, firstCrossing, type Look, lookAt, type Span } from './crossings';
-import type { Point } from '../outline/outline';
+import * as faults from './faults';
 
 /** A corner in metres. */
 export interface Corner {
   readonly x: Decimal;
   readonly y: Decimal;
 }
-
-/** The corners in metres. */
-export const cornersOf = (points: readonly Point[]): Corner[] =>
-  points.map(({ x, y }) => ({ x: canonicalValue(x), y: canonicalValue(y) }));
 
 /** Twice the signed area: positive when the corners run anticlockwise. */
 export function doubleArea(corners: readonly Corner[]): Decimal {
@@ -169,7 +165,7 @@ export function checkSimple(corners: readonly Corner[], path: string): Decimal {
   const last = corners.length - 1;
   corners.forEach((corner, i) => {
     const before = corners[i === 0 ? last : i - 1] as Corner;
-    if (corner.x.equals(before.x) && corner.y.equals(before.y)) refuse(path, faults.repeatedPoint(i));
+    if (corner.x.equals(before.x) && corner.y.equals(before.y)) refuse(path, sharedFaults.repeatedPoint(i));
   });
   const double = doubleArea(corners);
   if (double.isZero()) refuse(path, faults.zeroArea());

@@ -1,16 +1,10 @@
 /** Cautions about where water runs, about slopes for feet and wheels, and about flatness. */
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
-import {
-  ADA_RAMPS,
-  ADA_WALKS,
-  CLOSED_FORM,
-  COMMON_PRACTICE,
-  IRC_DRAINAGE,
-  type Source,
-} from '../reckoning/source';
+import * as sources from '../reckoning/source';
+import { CLOSED_FORM, COMMON_PRACTICE, type Source } from '../reckoning/source';
 import { say, type Words } from '../reckoning/words';
-import { RAMP_HANDRAILS, RAMP_RUNS } from './sources';
+import { ADA_RAMPS, ADA_WALKS, IRC_DRAINAGE, RAMP_HANDRAILS, RAMP_RUNS } from './sources';
 
 type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
@@ -173,3 +167,28 @@ export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
   actual,
   source: ADA_WALKS,
 });
+
+export const lowThreshold = (limit: Length, actual: Length): Caution => ({
+  code: 'little-freeboard',
+  severity: 'warning',
+  ...say`the surface is less than ${{ limit }} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});
+
+export const misclosure = (limit: Length, actual: Length): Caution => ({
+  code: 'misclosure',
+  severity: 'warning',
+  ...say`the levels do not close within ${{ limit }}: read the points again before anything is set from them`,
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const guessedCoefficient: Caution = {
+  code: 'runoff-coefficient',
+  severity: 'note',
+  says: 'published runoff coefficients differ (concrete 0.80 to 0.95), and the rainfall is set by the local code; the drainage authority governs',
+  source: sources.HERPICC_RUNOFF,
+};

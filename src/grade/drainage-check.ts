@@ -11,14 +11,14 @@ import { type Calculation, define } from '../reckoning/calculation';
 import { byKey, choice, fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
-import { ADA_WALKS, IRC_DRAINAGE, PCA_DRAINAGE, type Source } from '../reckoning/source';
+import { PCA_DRAINAGE, type Source } from '../reckoning/source';
 import * as cautions from './cautions';
 import { limitOf } from './limits';
 import { LINE_PLACES } from './lines';
 import { small } from './marks';
 import * as ordinary from './ordinary';
 import { slopeBetween } from './slope';
-import { GIVEN, GRADING_STANDARDS, GUTTER_LEAST } from './sources';
+import { ADA_WALKS, GIVEN, GRADING_STANDARDS, GUTTER_LEAST, IRC_DRAINAGE } from './sources';
 import { ROWS, SPOT_KEYS } from './spots';
 import {
   checkSurface,

@@ -12,13 +12,12 @@
  * the works named in `correction/sources.ts`.
  */
 import { Decimal, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
 import { type Quantity, type QuantityInput, quantityOf } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, label, list, maybe, quantity } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { CLOSED_FORM, IRC_DRAINAGE } from '../reckoning/source';
+import { CLOSED_FORM } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import {
   type ConcreteStage,
@@ -44,9 +43,11 @@ import type { Need } from './correction/needs';
 import { blockedBy, type Moves } from './correction/programme';
 import { seek, spotsAtForms } from './correction/search';
 import { BLEED_WATER, GRINDING, STRIKE_OFF } from './correction/sources';
+import * as faults from './faults';
 import * as ordinary from './grade-ordinary';
 import { lines as lineFields, type SurfaceLineInput } from './lines';
 import { small, toMark } from './marks';
+import { IRC_DRAINAGE } from './sources';
 import { metresAs, type SpotInput } from './spots';
 import type { SurfaceDrainageFigures } from './surface-check';
 

@@ -12,11 +12,10 @@
  *   taped down from it.
  */
 import type { LengthInput } from '../outline/outline';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import {
   type Field,
   fields,
@@ -30,8 +29,10 @@ import {
 } from '../reckoning/fields';
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { CBM_LEVELLING, CLOSED_FORM, COMMON_PRACTICE, NAVY_GRADES } from '../reckoning/source';
+import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import * as cautions from './cautions';
+import * as faults from './faults';
 import { small } from './marks';
 import {
   BENCH_ELEVATION,
@@ -42,6 +43,7 @@ import {
   STRING_LENGTH,
   WATER_HEIGHT,
 } from './note-ranges';
+import { CBM_LEVELLING, NAVY_GRADES } from './sources';
 
 /** A point whose elevation is known. */
 export interface BenchMarkInput {
@@ -251,7 +253,7 @@ function foresightRow(at: Standing, point: string, F: Length, pad: Pad): void {
 
 function rowOfRod(at: Standing, row: RodNotes['rows'][number], last: boolean, i: number, pad: Pad): void {
   const { point, backsight: B, foresight: F } = row;
-  if (!B && !F) refuse(`rows[${i}]`, faults.missing('a reading', '{ foresight: "4.5 ft" }'));
+  if (!B && !F) refuse(`rows[${i}]`, sharedFaults.missing('a reading', '{ foresight: "4.5 ft" }'));
   if (F) foresightRow(at, point, F, pad);
   if (F && (B || last)) at.foresights.push(F);
   if (!B) return;
@@ -269,7 +271,8 @@ function rowOfRod(at: Standing, row: RodNotes['rows'][number], last: boolean, i:
 function byRod(notes: RodNotes, pad: Pad): LevelNotesFigures {
   const { benchMark, heightOfInstrument, rows, closesOn } = notes;
   if (!benchMark && !heightOfInstrument) hanging(rows);
-  if (benchMark && heightOfInstrument) refuse('', faults.giveOneOf(['benchMark', 'heightOfInstrument']));
+  if (benchMark && heightOfInstrument)
+    refuse('', sharedFaults.giveOneOf(['benchMark', 'heightOfInstrument']));
   const start = asElevation((benchMark?.elevation ?? heightOfInstrument) as Length);
   const at: Standing = {
     instrument: heightOfInstrument && start,
@@ -341,7 +344,8 @@ function byLaser({ benchMark, rows }: LaserNotes, pad: Pad): LevelNotesFigures {
   if (!benchMark) return hanging(rows);
   const k = asElevation(benchMark.elevation);
   const points = rows.map(({ point, up, down }, i) => {
-    if ((up === undefined) === (down === undefined)) refuse(`rows[${i}]`, faults.giveOneOf(['up', 'down']));
+    if ((up === undefined) === (down === undefined))
+      refuse(`rows[${i}]`, sharedFaults.giveOneOf(['up', 'down']));
     const elevation = up
       ? pad.step(say`elevation of ${{ point }}`, 'E = k + u', { k, u: up }, k.plus(up))
       : pad.step(

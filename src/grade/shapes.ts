@@ -6,10 +6,11 @@
  * makes it that rides on two opposite forms; and a fall to a drain, `z = z₀ + s × distance`.
  */
 import { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { type Field, fields, kinds, label, list, maybe, quantity, word } from '../reckoning/fields';
+import * as faults from './faults';
 
 /** A point whose elevation is fixed: a threshold, a walk, a driveway, a drain. */
 export interface FixedPointInput {
@@ -190,7 +191,7 @@ function fold(surface: Extract<FormSurface, { kind: 'ridge' | 'valley' }>): Elev
   const [a, b] = surface.line.map(spotOf) as [Spot, Spot];
   const [dx, dy] = [b.x.minus(a.x), b.y.minus(a.y)];
   const long = Decimal.hypot(dx, dy);
-  if (long.isZero()) refuse('surface.line', faults.repeatedPoint(1));
+  if (long.isZero()) refuse('surface.line', sharedFaults.repeatedPoint(1));
   const sign = surface.kind === 'ridge' ? -1 : 1;
   const [left, right] = [rate(surface.left), rate(surface.right)];
   return (x, y) => {

@@ -7,10 +7,10 @@
  * counted from the first spot, serve the search.
  */
 
-import type { PointInput } from '../outline/outline';
 import type { SpotArrays } from '../geometry/tin';
+import type { PointInput } from '../outline/outline';
 import { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import {
   canonicalValue,
@@ -23,6 +23,7 @@ import { type System, unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, label, list, maybe, quantity, reading } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
+import * as faults from './faults';
 import * as ordinary from './ordinary';
 
 /** One spot: where it is in plan and how high. */
@@ -173,11 +174,14 @@ function numberRows(what: string, width: number | undefined, blanks: boolean): F
     (width === undefined || row.length === width) &&
     row.every((n) => isNumber(n) || (blanks && n === null));
   const read = (input: unknown): Rows | Fault => {
-    if (!Array.isArray(input)) return faults.wrongType(what, 'a list of rows of numbers');
-    if (input.length > ROWS.most) return faults.tooMany(what, ROWS.most);
+    if (!Array.isArray(input)) return sharedFaults.wrongType(what, 'a list of rows of numbers');
+    if (input.length > ROWS.most) return sharedFaults.tooMany(what, ROWS.most);
     const bad = input.findIndex((row) => !good(row));
     if (bad === -1) return input as Rows;
-    return faults.wrongType(`row ${bad + 1} of ${what}`, width ? `${width} plain numbers` : 'plain numbers');
+    return sharedFaults.wrongType(
+      `row ${bad + 1} of ${what}`,
+      width ? `${width} plain numbers` : 'plain numbers',
+    );
   };
   return reading(read, () => ({
     title: what,
@@ -265,10 +269,10 @@ function listed(spots: readonly ExactSpot[], called: Called, system: System): Ba
 }
 
 function elevationOf(spot: ParsedSpot, i: number, instrument: Length | undefined): Decimal {
-  if (spot.elevation && spot.rod) refuse(`spots[${i}]`, faults.giveOneOf(['elevation', 'rod']));
+  if (spot.elevation && spot.rod) refuse(`spots[${i}]`, sharedFaults.giveOneOf(['elevation', 'rod']));
   if (spot.elevation) return canonicalValue(spot.elevation);
   if (spot.rod && instrument) return canonicalValue(instrument).minus(canonicalValue(spot.rod));
-  return refuse(`spots[${i}].elevation`, faults.missing('elevation', '"100.25 ft"'));
+  return refuse(`spots[${i}].elevation`, sharedFaults.missing('elevation', '"100.25 ft"'));
 }
 
 function fromList(spots: readonly ParsedSpot[], instrument: Length | undefined): Batch {
@@ -341,7 +345,7 @@ function fromForms(forms: NonNullable<ParsedSpots['forms']>): Batch {
     const [fx, fy] = [canonicalValue(from.x), canonicalValue(from.y)];
     const [dx, dy] = [canonicalValue(to.x).minus(fx), canonicalValue(to.y).minus(fy)];
     const long = Decimal.hypot(dx, dy);
-    if (long.isZero()) refuse(`forms[${f}].to`, faults.repeatedPoint(1));
+    if (long.isZero()) refuse(`forms[${f}].to`, sharedFaults.repeatedPoint(1));
     return readings.map(({ at, elevation }, i) => {
       names.push(`${name} at ${at.format()}`);
       paths.push(`forms[${f}].readings[${i}]`);

@@ -17,12 +17,12 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
-import { CLOSED_FORM, type Source, UFGS_FLATNESS } from '../reckoning/source';
+import { CLOSED_FORM, type Source } from '../reckoning/source';
 import * as cautions from './cautions';
 import { noTolerance } from './faults';
 import { small } from './marks';
 import * as ordinary from './ordinary';
-import { GIVEN, TEN_FOOT_EDGE, TWELVE_FOOT_EDGE } from './sources';
+import { GIVEN, TEN_FOOT_EDGE, TWELVE_FOOT_EDGE, UFGS_FLATNESS } from './sources';
 import { metresAs } from './spots';
 
 /** Input of {@link straightedge}. */

@@ -13,10 +13,9 @@
  * numbers: a fall below 0.000 000 001 counts as none, and shares and paths carry that error.
  */
 
-import type { PointInput } from '../outline/outline';
 import { edgeBefore, nextEdge } from '../geometry/tin';
+import type { PointInput } from '../outline/outline';
 import { angleTo, Decimal, PI } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
 import { constant, length, slope } from '../quantity/make';
 import {
   canonicalValue,
@@ -27,13 +26,13 @@ import {
 } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
-import * as shared from '../reckoning/cautions';
 import { choice, type Field, fields, label, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE, IRC_DRAINAGE, PCA_DRAINAGE, type Source } from '../reckoning/source';
+import { COMMON_PRACTICE, PCA_DRAINAGE, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { type FallingBack, fallingBack, isCaught, TRIFLE } from './falling-back';
+import * as faults from './faults';
 import {
   type FlowPath,
   NO_FALL,
@@ -63,7 +62,7 @@ import {
 import { small } from './marks';
 import * as ordinary from './ordinary';
 import { type FoundPond, type ShorePoint, shoreOf } from './ponds';
-import { GIVEN, GRADING_STANDARDS, GUTTER_LEAST } from './sources';
+import { GIVEN, GRADING_STANDARDS, GUTTER_LEAST, IRC_DRAINAGE } from './sources';
 import { type ExactSpot, metresAs, type ParsedSpots, type SpotsInput, spotFields, surveyOf } from './spots';
 import { type Site, siteOf } from './terrain';
 import { type FoundValley, isFlat, valleysOf } from './valleys';
@@ -934,7 +933,7 @@ function sillFigures(site: Site, sills: NonNullable<ParsedSurface['sills']>, pad
       { e, z: surface },
       small(e.minus(surface)),
     );
-    if (freeboard.lessThan(FREEBOARD())) pad.caution(shared.lowThreshold(FREEBOARD(), freeboard));
+    if (freeboard.lessThan(FREEBOARD())) pad.caution(cautions.lowThreshold(FREEBOARD(), freeboard));
     return { name, freeboard };
   });
 }

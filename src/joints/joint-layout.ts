@@ -21,7 +21,7 @@
 import type { Outline, PointInput } from '../outline/outline';
 import { type Opening, type RegionInput, regionFields } from '../outline/region';
 import { Decimal, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { angle, constant, length, ratio } from '../quantity/make';
 import {
   canonicalValue,
@@ -32,19 +32,14 @@ import {
 } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import * as sharedCautions from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import { withinLimit } from '../reckoning/limits';
-import { BAR_SPACING, JOINT_SPACING, SLAB_THICKNESS } from '../reckoning/ordinary';
+import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import {
-  COMMON_PRACTICE,
-  EARLY_ENTRY_DEPTH,
-  IRREGULAR_SLABS,
-  JOINT_DEPTH,
-  SILICA_RULE,
-  TAPER_WIDTH,
-} from '../reckoning/source';
+import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
+import * as cautions from './cautions';
+import * as faults from './faults';
 import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
 import { type FoundGrid, findGrid, type Setting } from './layout/grid-plan';
 import { type IsolationLine, isolationLengths } from './layout/isolation';
@@ -85,7 +80,9 @@ import {
   takeOff,
 } from './layout/take-off';
 import {
+  BAR_SPACING,
   JOINT_DEPTH_RANGE,
+  JOINT_SPACING,
   JOINT_WIDTH,
   LEAST_SIDE,
   LONGEST_RATIO,
@@ -93,6 +90,7 @@ import {
   SAW_RATE_LENGTH,
   SAW_RATE_TIME,
 } from './ordinary';
+import { JOINT_DEPTH, TAPER_WIDTH } from './sources';
 
 /** What the slab is kept apart from. */
 export type Neighbour = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
@@ -337,7 +335,7 @@ interface Rules {
 
 function leastSideOf({ leastSide, spacing }: Parsed, pad: Pad): Length {
   if (leastSide) {
-    if (!leastSide.lessThan(spacing)) refuse('leastSide', faults.doesNotFit('leastSide', 'spacing'));
+    if (!leastSide.lessThan(spacing)) refuse('leastSide', sharedFaults.doesNotFit('leastSide', 'spacing'));
     return leastSide;
   }
   const half = spacing.over(wholeNumber(2));
@@ -372,7 +370,7 @@ function ratioOf({ longestRatio }: Parsed, pad: Pad): Quantity<'ratio'> {
 function spacingOf({ spacing, module, thickness }: Parsed): Length {
   if (spacing.lessThan(LEAST_SPACING()))
     refuse('spacing', faults.belowLeast('spacing', LEAST_SPACING().format()));
-  if (module?.greaterThan(spacing)) refuse('module', faults.doesNotFit('module', 'spacing'));
+  if (module?.greaterThan(spacing)) refuse('module', sharedFaults.doesNotFit('module', 'spacing'));
   // Marks are a sixteenth or a millimeter apart: to be over by less than one is no reason for a row more.
   return module ? spacing.downTo(module) : spacing.upTo(STEP[systemOfQuantity(thickness)]());
 }
@@ -500,7 +498,7 @@ function placeSites(input: Parsed, rules: Rules): Site[] {
   const count = input.openings?.length ?? 0;
   const columns = (input.columns ?? []).map((n, i) => {
     const number = n.toNumber('each');
-    if (number > count) refuse(`columns[${i}]`, faults.notACount('a column', 1, Math.max(1, count)));
+    if (number > count) refuse(`columns[${i}]`, sharedFaults.notACount('a column', 1, Math.max(1, count)));
     return number - 1;
   });
   const placed = {
@@ -693,7 +691,7 @@ function searchNote(laid: Laid, write: Writer): SearchNote {
 
 function depthOf(input: Parsed, making: JointMaking, pad: Pad): Length {
   if (!input.depth) return workedDepth(making, input.thickness, pad);
-  if (!input.depth.lessThan(input.thickness)) refuse('depth', faults.doesNotFit('depth', 'thickness'));
+  if (!input.depth.lessThan(input.thickness)) refuse('depth', sharedFaults.doesNotFit('depth', 'thickness'));
   return input.depth;
 }
 
@@ -730,7 +728,7 @@ function heed(input: Parsed, ways: readonly GivenWay[], site: Site, sawn: boolea
     (o, i) => o.shape === 'rectangle' && site.openings[i]?.cornered === false,
   );
   if (square) pad.caution(cautions.squareBoxOut);
-  if (sawn) pad.caution(cautions.silica);
+  if (sawn) pad.caution(sharedCautions.silica);
 }
 
 function reckon(input: Parsed, pad: Pad): JointLayoutFigures {

@@ -7,30 +7,27 @@
 import { constant, length, ratio } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
+import { CSA_CONTROL_JOINTS, type Source } from '../reckoning/source';
+import { depthBy, JOINT_MAKINGS, type JointMaking } from './joint-depth';
+import { isLargeStone, isThreeQuarterStone, nominally, nominallyAtLeast, nominallyAtMost } from './nominal';
 import {
   ACI_302_JOINTS,
   ARMY_SLAB_PANELS,
-  CSA_CONTROL_JOINTS,
+  CURVED_JOINTS,
   FLOOR_SAWING,
   IRMCA_JOINTS,
   JOINT_DEPTH,
+  JOINT_LAYOUT_RULES,
   MCGRAW_JOINTS,
   NAVY_REINFORCED,
+  PAVEMENT_JOINTING,
+  PAVEMENT_LAYOUT,
   PCA_NO_INTERVAL,
-  type Source,
+  POOL_DECK_JOINTS,
   SUDAS_JOINTS,
   TAPER_WIDTH,
   UFC_AIRFIELDS,
   UFGS_WALK_JOINTS,
-} from '../reckoning/source';
-import { depthBy, JOINT_MAKINGS, type JointMaking } from './joint-depth';
-import { isLargeStone, isThreeQuarterStone, nominally, nominallyAtLeast, nominallyAtMost } from './nominal';
-import {
-  CURVED_JOINTS,
-  JOINT_LAYOUT_RULES,
-  PAVEMENT_JOINTING,
-  PAVEMENT_LAYOUT,
-  POOL_DECK_JOINTS,
 } from './sources';
 
 type Length = Quantity<'length'>;

@@ -5,11 +5,14 @@
  * and `r` with half angle `u`: `2 sin u × (r³ − q³) ÷ (3 u × (r² − q²))` from the centre, on the bisector.
  * Between chord and arc: `4 r sin³(t ÷ 2) ÷ (3 (t − sin t))` from the centre of the arc.
  */
+
+import { arcOf, type Edge } from '../geometry/arc';
+import { type Corner, doubleArea } from '../geometry/polygon';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import { canonicalValue } from '../quantity/quantity';
-import { arcOf, type Edge, edgesOf } from '../geometry/arc';
+import { cornersOf } from './corners';
+import { edgesOf } from './curved';
 import type { Outline, OutlineOf } from './outline';
-import { type Corner, cornersOf, doubleArea } from '../geometry/polygon';
 import { ringOf } from './ring';
 
 /** Centroid of a simple ring. */

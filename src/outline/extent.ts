@@ -1,9 +1,12 @@
 /** Where a plane over an outline is lowest and highest: at a corner, or on an arc. */
+
+import { extremesAlong, type PlacedArc, placedArc } from '../geometry/arc';
+import { type Corner, doubleArea } from '../geometry/polygon';
 import { type Decimal, PI, ZERO } from '../quantity/decimal';
 import { canonicalValue } from '../quantity/quantity';
-import { edgesOf, extremesAlong, type PlacedArc, placedArc } from '../geometry/arc';
+import { cornersOf } from './corners';
+import { edgesOf } from './curved';
 import type { Outline } from './outline';
-import { type Corner, cornersOf, doubleArea } from '../geometry/polygon';
 import { ringOf } from './ring';
 
 const ORIGIN: Corner = { x: ZERO, y: ZERO };

@@ -4,9 +4,11 @@
  * Areas and rings of corners are made in different places, and both start here, so that no calculation
  * can let pass what another one refuses.
  */
-import * as faults from '../quantity/faults';
+
+import * as sharedFaults from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
+import * as faults from './faults';
 import type { Outline, OutlineOf } from './outline';
 import { checkSize } from './size';
 
@@ -15,22 +17,23 @@ const FULL_TURN = 360;
 function sector({ radius, angle, innerRadius }: OutlineOf<'sector'>, path: string): void {
   if (canonicalValue(angle).greaterThan(FULL_TURN)) refuse(`${path}.angle`, faults.angleTooWide());
   if (innerRadius && !innerRadius.lessThan(radius)) {
-    refuse(`${path}.innerRadius`, faults.doesNotFit('innerRadius', 'radius'));
+    refuse(`${path}.innerRadius`, sharedFaults.doesNotFit('innerRadius', 'radius'));
   }
 }
 
 function ring({ outerDiameter, innerDiameter }: OutlineOf<'ring'>, path: string): void {
   if (!innerDiameter.lessThan(outerDiameter)) {
-    refuse(`${path}.innerDiameter`, faults.doesNotFit('innerDiameter', 'outerDiameter'));
+    refuse(`${path}.innerDiameter`, sharedFaults.doesNotFit('innerDiameter', 'outerDiameter'));
   }
 }
 
 function notched(outline: OutlineOf<'L'> | OutlineOf<'U'>, path: string): void {
   const { length, width, notchLength, notchWidth } = outline;
   if (!notchLength.lessThan(length)) {
-    refuse(`${path}.notchLength`, faults.doesNotFit('notchLength', 'length'));
+    refuse(`${path}.notchLength`, sharedFaults.doesNotFit('notchLength', 'length'));
   }
-  if (!notchWidth.lessThan(width)) refuse(`${path}.notchWidth`, faults.doesNotFit('notchWidth', 'width'));
+  if (!notchWidth.lessThan(width))
+    refuse(`${path}.notchWidth`, sharedFaults.doesNotFit('notchWidth', 'width'));
 }
 
 /**

@@ -1,6 +1,10 @@
 /** Area and perimeter of an outline, with the working. */
+
+import { arcOf, type Edge } from '../geometry/arc';
+import * as ringFaults from '../geometry/faults';
+import { type Corner, checkSimple, doubleArea, perimeterOf } from '../geometry/polygon';
 import { Decimal, PI } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
@@ -8,12 +12,13 @@ import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { arcOf, type Edge, edgesOf } from '../geometry/arc';
+import { cornersOf } from './corners';
+import { edgesOf } from './curved';
+import * as faults from './faults';
 import { partWithoutEdge } from './faults';
 import { checkFits } from './fits';
 import type { Outline, OutlineOf, Point } from './outline';
 import { tapedCorners, walkAround } from './place';
-import { type Corner, checkSimple, cornersOf, doubleArea, perimeterOf } from '../geometry/polygon';
 import { ringOf } from './ring';
 
 type Length = Quantity<'length'>;
@@ -219,7 +224,7 @@ function curved({ points }: OutlineOf<'curved'>, pad: Pad, path: string): Measur
   if (corners.length > 2) shoelace(points, pad, chords, double.isPositive());
   const bent = edges.flatMap((edge, i) => (edge.rise.isZero() ? [] : [segment(edge, i + 1, pad, system)]));
   const area = bent.reduce((sum, part) => sum.plus(part), chords);
-  if (area.sign() <= 0) refuse(`${path}.points`, faults.zeroArea());
+  if (area.sign() <= 0) refuse(`${path}.points`, ringFaults.zeroArea());
   // Arcs may cross where their chords do not.
   if (bent.length > 0) ringOf({ shape: 'curved', points }, path);
   const values: Record<string, Quantity> = { C: chords };
@@ -245,7 +250,7 @@ function offsets({ spacing: d, offsets: y, rule }: OutlineOf<'offsets'>, pad: Pa
   );
   const parts = rule === 'trapezoidal' ? 2 : 3;
   const area = d.times(sum).over(wholeNumber(parts));
-  if (area.sign() === 0) refuse(`${path}.offsets`, faults.zeroArea());
+  if (area.sign() === 0) refuse(`${path}.offsets`, ringFaults.zeroArea());
   const name = rule === 'trapezoidal' ? 'plan area by the trapezoidal rule' : "plan area by Simpson's rule";
   if (y.length > TERMS_WRITTEN_OUT) {
     pad.step(
@@ -280,7 +285,7 @@ function aroundParts(
   const P = known.reduce((sum, edge) => sum.plus(edge));
   const around = P.minus(scaled(shared, 2));
   if (around.sign() <= 0)
-    refuse(`${path}.shared`, faults.doesNotFit('shared', 'half of what goes around the parts'));
+    refuse(`${path}.shared`, sharedFaults.doesNotFit('shared', 'half of what goes around the parts'));
   return pad.step('once around, P being the sum around the parts', 'U = P − 2 × s', { P, s: shared }, around);
 }
 
@@ -290,7 +295,8 @@ function combined(outline: OutlineOf<'combined'>, pad: Pad, path: string): Measu
   const cut = (outline.less ?? []).map((part, i) => measure(part, pad, `${path}.less[${i}]`));
   const whole = added.map(({ area }) => area).reduce((sum, a) => sum.plus(a));
   const area = cut.reduce((rest, a) => rest.minus(a.area), whole);
-  if (area.sign() <= 0) refuse(`${path}.less`, faults.doesNotFit('what is cut out', 'what it is cut from'));
+  if (area.sign() <= 0)
+    refuse(`${path}.less`, sharedFaults.doesNotFit('what is cut out', 'what it is cut from'));
   const values: Record<string, Quantity> = {};
   const terms = [
     ...added.map((a, i) => ['+', `a${i + 1}`, a.area] as const),

@@ -1,10 +1,11 @@
 /** Corners of outlines that are measured without coordinates: taped ones, and those walked around. */
+
+import type { Corner } from '../geometry/polygon';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
+import * as faults from './faults';
 import type { Leg, OutlineOf } from './outline';
-import type { Corner } from '../geometry/polygon';
 
 type Length = Quantity<'length'>;
 

@@ -3,10 +3,12 @@
  *
  * Openings must lie inside the outline and apart from each other.
  */
-import * as faults from '../quantity/faults';
+
+import { type Corner, insideRing, ringsFarApart, ringsMeet } from '../geometry/polygon';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { type Field, fields, kinds, list, maybe, quantity, whole, word } from '../reckoning/fields';
+import * as faults from './faults';
 import { OPENING_SIDE, SHORT_SIDE } from './ordinary';
 import {
   type Outline,
@@ -16,7 +18,6 @@ import {
   type PointInput,
   type PolygonInput,
 } from './outline';
-import { type Corner, insideRing, ringsFarApart, ringsMeet } from '../geometry/polygon';
 import { circleRing, holeOf, regularRing, ringOf } from './ring';
 import { checkSize } from './size';
 

@@ -8,16 +8,19 @@
  * the origin and starts along x. A taped outline and a walk start at the origin along x. Rings run
  * anticlockwise.
  */
+
+import type { Edge } from '../geometry/arc';
+import { type Corner, checkSimple, doubleArea } from '../geometry/polygon';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
 import { constant } from '../quantity/make';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { type Edge, edgesOf } from '../geometry/arc';
+import { cornersOf } from './corners';
+import { edgesOf } from './curved';
+import * as faults from './faults';
 import { checkFits } from './fits';
 import type { Outline, OutlineOf } from './outline';
 import { tapedCorners, walkAround } from './place';
-import { type Corner, checkSimple, cornersOf, doubleArea } from '../geometry/polygon';
 
 /** How many sides stand in for a circle: with 96 the area is 0.07% short. */
 export const CIRCLE_SIDES = 96;

@@ -5,6 +5,8 @@
  * 0.375 ft3 for 50 lb and 0.30 ft3 for 40 lb, which is 0.0075 ft3 for each pound. Whether a truck is the
  * better buy is for the caller's prices to say.
  */
+
+import { inFamilyOf } from '../concrete/family';
 import * as faults from '../quantity/faults';
 import { constant, mass, ratio, volume } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
@@ -13,12 +15,11 @@ import { alkali } from '../reckoning/cautions';
 import { type Field, fields, maybe, quantity } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { BAG_SHEETS, WASTE_TEXTS } from '../reckoning/source';
 import { carried, wholeUnits } from '../reckoning/whole';
 import { say } from '../reckoning/words';
-import * as cautions from '../concrete/cautions';
-import { inFamilyOf } from '../concrete/family';
-import { BAG, BAG_WATER, BAG_YIELD, BARROW, POUR } from '../concrete/ordinary';
+import * as cautions from './cautions';
+import { BAG, BAG_WATER, BAG_YIELD, BARROW, POUR } from './ordinary';
+import { BAG_SHEETS, WASTE_TEXTS } from './sources';
 
 /** Input of {@link bagCount}. */
 export interface BagCountInput {

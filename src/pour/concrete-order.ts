@@ -13,13 +13,14 @@ import { alkali } from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE, WASTE_TEXTS } from '../reckoning/source';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
-import * as cautions from '../concrete/cautions';
+import * as cautions from './cautions';
 import { evenly, fullFirst, fullTruck, LOADS, type LoadSplit } from './loads';
 import { heedAllowances, heedRounding } from './order-advice';
-import { INCREMENT, LEAST_LOAD, POUR, TRUCK } from '../concrete/ordinary';
+import { INCREMENT, LEAST_LOAD, POUR, TRUCK } from './ordinary';
+import { WASTE_TEXTS } from './sources';
 
 /**
  * What is poured, by what holds it: a `slab` on a base, `formed` between forms, a `trench` cut in the earth,

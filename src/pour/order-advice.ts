@@ -10,10 +10,11 @@
 import { constant, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE, type Source, WASTE_TEXTS } from '../reckoning/source';
-import * as cautions from '../concrete/cautions';
+import { COMMON_PRACTICE, type Source } from '../reckoning/source';
+import * as cautions from './cautions';
 import type { PourKind } from './concrete-order';
 import { fullTruck } from './loads';
+import { WASTE_TEXTS } from './sources';
 
 type Volume = Quantity<'volume'>;
 type Ratio = Quantity<'ratio'>;

@@ -10,7 +10,7 @@ import { constant, time } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import * as cautions from '../joints/cautions';
+import * as cautions from './cautions';
 import type { Hours } from './saw-hours';
 
 type Time = Quantity<'time'>;

@@ -12,6 +12,8 @@
  * Hot concrete thus closes first. Nothing is left open beyond 12 hours: CSA A23.1-94 and the Portland Cement
  * Association, as quoted, warn that most cracks form 6 to 18 hours after placing.
  */
+
+import { PAVEMENT_JOINTING } from '../joints/sources';
 import { constant, ratio, time } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
@@ -20,12 +22,11 @@ import {
   COMMON_PRACTICE,
   CSA_CONTROL_JOINTS,
   EARLY_ENTRY_DEPTH,
-  ELDRIDGE_CODE,
   SAW_TIMES_ANSWER,
   type Source,
 } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { EARLY_FROM_FINISHING, PAVEMENT_JOINTING } from '../joints/sources';
+import { EARLY_FROM_FINISHING, ELDRIDGE_CODE } from './sources';
 
 type Time = Quantity<'time'>;
 

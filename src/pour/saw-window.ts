@@ -6,12 +6,15 @@
  * an early-entry saw from the end of finishing. Where the time of day is known, the cutting is judged against
  * the working hours: whether start and cutting time together fit before the cuts are due.
  */
+
+import type { SawRateInput } from '../joints/joint-layout';
+import { SAW_RATE_LENGTH, SAW_RATE_TIME } from '../joints/ordinary';
+import { UFGS_SAWING } from '../joints/sources';
 import * as faults from '../quantity/faults';
 import { constant, time } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { silica } from '../reckoning/cautions';
-import { clock as clockField, clockText } from '../reckoning/clock';
 import { choice, fields, maybe, quantity } from '../reckoning/fields';
 import { isUnusual, type Ordinary, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
@@ -20,19 +23,11 @@ import {
   COMMON_PRACTICE,
   CSA_CONTROL_JOINTS,
   EARLY_ENTRY_DEPTH,
-  ELDRIDGE_CODE,
   SAW_TIMES_ANSWER,
 } from '../reckoning/source';
-import * as cautions from '../joints/cautions';
-import type { SawRateInput } from '../joints/joint-layout';
-import {
-  CUTTING_TIME,
-  READY_AFTER,
-  READY_WITHIN,
-  SAW_LENGTH,
-  SAW_RATE_LENGTH,
-  SAW_RATE_TIME,
-} from '../joints/ordinary';
+import * as cautions from './cautions';
+import { clock as clockField, clockText } from './clock';
+import { CUTTING_TIME, READY_AFTER, READY_WITHIN, SAW_LENGTH } from './ordinary';
 import { type ClockWindow, clockWindow, type DueTimes, judgeByClock, judgeOpen } from './saw-clock';
 import {
   doneByWeather,
@@ -44,7 +39,7 @@ import {
   usualFinishing,
   type Weather,
 } from './saw-hours';
-import { EARLY_FROM_FINISHING, UFGS_SAWING } from '../joints/sources';
+import { EARLY_FROM_FINISHING, ELDRIDGE_CODE } from './sources';
 
 /** When the concrete itself is ready to be sawn, told by something better than a range. */
 export interface ReadyInput {
@@ -320,7 +315,7 @@ function reckon(input: Parsed, pad: Pad): SawWindowFigures {
  * figures.finishBy.format(); // '8 h'
  * figures.clock?.startBy?.time.format(); // '16.4 h'
  * figures.verdict; // 'fits'
- * cautions.filter(({ always }) => !always).length; // 0
+ * sharedCautions.filter(({ always }) => !always).length; // 0
  * ```
  */
 export const sawWindow: Calculation<SawWindowInput, SawWindowFigures> = /*#__PURE__*/ define({

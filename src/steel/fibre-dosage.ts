@@ -7,13 +7,13 @@
 import { density } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { choice, fields, maybe, quantity } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
 import { isUnusual, type Ordinary, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { ACI_FIBRE, COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import * as cautions from './cautions';
 import { steadyCount } from './common';
 
 /** Kinds of fibre with a least dosage that is published. */

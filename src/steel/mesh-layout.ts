@@ -13,7 +13,6 @@ import { withinTimes } from '../reckoning/limits';
 import { PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
-import { PEARSON_MESH, WIRE_SUPPORTS, WRI_STYLES } from '../reckoning/source';
 import { NEAR_LINES } from './mat';
 import { CUT_TO, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART } from './mat-ordinary';
 import { WIRE_SUPPORTS_BY_SIZE } from './mat-sources';
@@ -32,6 +31,7 @@ import {
   SUPPORT_LIMIT,
 } from './mesh-region';
 import { unknownStyle } from './mesh-style';
+import { PEARSON_MESH, WIRE_SUPPORTS, WRI_STYLES } from './sources';
 import { styleField, type WireStyle } from './wire';
 
 /** Input of {@link meshLayout} for a rectangle. */

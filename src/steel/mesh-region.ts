@@ -8,8 +8,8 @@
  * and rounded up to whole cutting steps, so they are exact and at most one step long.
  */
 
-import { type OutlineInput, outline } from '../outline/outline';
 import type { Corner } from '../geometry/polygon';
+import { type OutlineInput, outline } from '../outline/outline';
 import { type OpeningInput, openings, type Region, ringsFromCorner } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
@@ -21,11 +21,11 @@ import { beyond, type Limit, withinLimit } from '../reckoning/limits';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { lengthPair, metresLike, namedLike } from './common';
-import { listedCorners } from './corners';
 import type { CutProblem } from '../solve/stock/fill';
 import { firstFitBars } from '../solve/stock/first-fit';
 import { solveCutting } from '../solve/stock/search';
+import { lengthPair, metresLike, namedLike } from './common';
+import { listedCorners } from './corners';
 import { supportsUnder } from './mat';
 import { meshOnGround, rollsSpring } from './mat-cautions';
 import { backTo, directionOf, type Spot, spotAt, spotsOf } from './mat-clip';

@@ -5,15 +5,15 @@
  * the published ones, which count the edge wires of a 5 ft width; for other styles the wires of a wide
  * sheet are weighed at 490 lb/ft3, without edges.
  */
-import * as faults from '../quantity/faults';
 import { constant, density, length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import { fields } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { ACI_439_WIRE, COMMON_PRACTICE, WRI_STYLES } from '../reckoning/source';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { DIAMETER_STYLES } from './sources';
+import * as faults from './faults';
+import { ACI_439_WIRE, DIAMETER_STYLES, WRI_STYLES } from './sources';
 import {
   GAUGE_NAMES,
   soldAs,

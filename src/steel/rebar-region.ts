@@ -10,13 +10,14 @@ import * as faults from '../quantity/faults';
 import { constant, length, mass } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import * as sharedCautions from '../reckoning/cautions';
 import { wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE, TIE_WIRE_COURSE } from '../reckoning/source';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { type Alike, added, grouped, keyOf, listFigures, marked } from './bar-list';
 import { type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
+import * as cautions from './cautions';
 import { abovePair, namedLike } from './common';
 import { lapsBeside, wideSpacing } from './mat-cautions';
 import { backTo, type Spot, spotsOf } from './mat-clip';
@@ -27,6 +28,7 @@ import { checkClear, type Gap, matFigures } from './mat-figures';
 import { type Ground, groundOf, type Laid, layAll } from './mat-ground';
 import type { ParsedRegion } from './rebar-fields';
 import type { MarkUse, MatFigures, MatLayer, RebarRegionFigures } from './rebar-types';
+import { TIE_WIRE_COURSE } from './sources';
 
 type Length = Quantity<'length'>;
 type Count = Quantity<'count'>;
@@ -160,7 +162,7 @@ function heed(
   const inLine = added(mats.map((m) => m.lapsInLine));
   if (inLine.sign() > 0) pad.caution(lapsBeside(inLine));
   if (laid.some(lapsHeavy)) pad.caution(cautions.noLapOfLargeBars);
-  if (input.dowels?.length) pad.caution(cautions.silica);
+  if (input.dowels?.length) pad.caution(sharedCautions.silica);
   // Flat mats and dowels into a side lie down; only starters stand up.
   if (input.steps?.starterSpacing) pad.caution(cautions.impalement);
 }

@@ -17,13 +17,14 @@ import {
 } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import { choice, fields, kinds, maybe, quantity, wholeNumber, word } from '../reckoning/fields';
-import { CONCRETE_DENSITY, SLAB_THICKNESS } from '../reckoning/ordinary';
+import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { ACI_318_RATIO, COMMON_PRACTICE, CRSI_BARS, CRSI_DRAG, WRI_STYLES } from '../reckoning/source';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { BAR_GRADES, type BarGrade, type BarSize, sectionOf } from './bars';
 import { steelGoverned } from './cautions';
 import {
+  CONCRETE_DENSITY,
   DRAG_LENGTH,
   STEEL_RATIO,
   STRESS,
@@ -31,6 +32,7 @@ import {
   YIELD as USUAL_YIELD,
   WIDEST_SPACING,
 } from './ordinary';
+import { ACI_318_RATIO, CRSI_BARS, CRSI_DRAG, WRI_STYLES } from './sources';
 import { readStyle, STOCK_STYLES, type WireRun } from './wire';
 
 /** Steel by a ratio of the section of the slab. */

@@ -1,10 +1,10 @@
 /** Meshes, clipping and insets against closed forms. */
 import { describe, expect, it } from 'vitest';
-import { ringCentroid } from '../../src/outline/centroid';
 import { commonRings, partsLess } from '../../src/geometry/clip';
 import { insetRing } from '../../src/geometry/inset';
 import { type Corner, doubleArea } from '../../src/geometry/polygon';
 import { edgeBefore, neighboursOf, nextEdge, type PlanSpot, type Tin, tinOver } from '../../src/geometry/tin';
+import { ringCentroid } from '../../src/outline/centroid';
 import { Decimal } from '../../src/quantity/decimal';
 
 const ringOf = (...points: readonly (readonly [number, number])[]): Corner[] =>

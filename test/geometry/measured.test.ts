@@ -1,9 +1,9 @@
 /** What each shape measures, once around too, and how its working is written: by closed forms reckoned by hand. */
 
 import { describe, expect, it } from 'vitest';
+import { InputError } from '../../src/index';
 import { measure } from '../../src/outline/measure';
 import { type OutlineInput, outline } from '../../src/outline/outline';
-import { InputError } from '../../src/index';
 import { parse } from '../../src/reckoning/fields';
 import { Pad } from '../../src/reckoning/pad';
 import { wordsText } from '../../src/report/view';

@@ -1,16 +1,17 @@
 /** Corners in their places: each shape against the measurements it was given by, and against closed forms. */
 
 import { describe, expect, it } from 'vitest';
-import { edgesOf } from '../../src/geometry/arc';
-import { centroidOf } from '../../src/outline/centroid';
-import { extremePoints } from '../../src/outline/extent';
+import { InputError, length, slabVolume } from '../../src';
 import { insetRing } from '../../src/geometry/inset';
 import { movedRing, turnedRing } from '../../src/geometry/offset';
+import { type Corner, doubleArea } from '../../src/geometry/polygon';
+import { centroidOf } from '../../src/outline/centroid';
+import { cornersOf } from '../../src/outline/corners';
+import { edgesOf } from '../../src/outline/curved';
+import { extremePoints } from '../../src/outline/extent';
 import { type OutlineInput, type OutlineOf, outline } from '../../src/outline/outline';
 import { tapedCorners, walkAround } from '../../src/outline/place';
-import { type Corner, cornersOf, doubleArea } from '../../src/geometry/polygon';
 import { CIRCLE_SIDES, circleRing, holeOf, ringOf } from '../../src/outline/ring';
-import { InputError, length, slabVolume } from '../../src/index';
 import { Decimal } from '../../src/quantity/decimal';
 import { parse } from '../../src/reckoning/fields';
 import { seeded } from '../support/outlines';

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Corner } from '../../src/geometry/polygon';
+import { InputError, slabVolume } from '../../src/index';
 import {
   type OpeningInput,
   type RegionInput,
@@ -10,7 +11,6 @@ import {
   ringsOf,
 } from '../../src/outline/region';
 import { CIRCLE_SIDES } from '../../src/outline/ring';
-import { InputError, slabVolume } from '../../src/index';
 import { fields, parse } from '../../src/reckoning/fields';
 
 const read = (region: RegionInput) => parse(fields(regionFields()), region).value;

@@ -1,6 +1,5 @@
 /** Surfaces over spots: against clipping by jsts, closed forms, and what makes a triangulation one of Delaunay's. */
 import { describe, expect, it } from 'vitest';
-import { ringCentroid } from '../../src/outline/centroid';
 import { type Corner, doubleArea, insideRing, isSimple, onRing } from '../../src/geometry/polygon';
 import {
   flatRing,
@@ -12,6 +11,7 @@ import {
   underSurface,
 } from '../../src/geometry/surface';
 import { insidePlanRing, tinOver } from '../../src/geometry/tin';
+import { ringCentroid } from '../../src/outline/centroid';
 import { Decimal } from '../../src/quantity/decimal';
 import { runs } from '../support/effort';
 import { seeded } from '../support/outlines';

@@ -9,6 +9,7 @@ import type { Quantity } from '../../quantity/quantity';
 import type { System } from '../../quantity/units';
 import * as shared from '../../reckoning/cautions';
 import type { Pad } from '../../reckoning/pad';
+import * as ownCautions from '../cautions';
 import { distanceTo, piecesOf } from '../lines';
 import { metresAs } from '../spots';
 import type { SurfaceDrainageFigures } from '../surface-check';
@@ -153,7 +154,7 @@ function heedFreeboard(sills: readonly { readonly freeboard: Length }[], system:
   const low = sills.filter(({ freeboard }) => freeboard.lessThan(FREEBOARD()));
   const worst = low.map(({ freeboard }) => freeboard);
   const least = worst[0] && worst.reduce((a, b) => (b.lessThan(a) ? b : a));
-  if (least) pad.caution(shared.lowThreshold(inFamily(FREEBOARD(), system), least));
+  if (least) pad.caution(ownCautions.lowThreshold(inFamily(FREEBOARD(), system), least));
 }
 
 /** Say what is to be heeded. */

@@ -1,11 +1,12 @@
 /** Isolation joints along the sides of a slab. */
-import type { Outline, Point } from '../../outline/outline';
+
 import type { Corner } from '../../geometry/polygon';
+import type { Outline, Point } from '../../outline/outline';
 import { ringOf } from '../../outline/ring';
 import { Decimal, ZERO } from '../../quantity/decimal';
-import * as faults from '../../quantity/faults';
 import { canonicalValue } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
+import * as faults from '../faults';
 import { onSide } from './site';
 
 /** A part of a side that is kept apart from something. */

@@ -4,9 +4,12 @@
  * Places on an edge are found in binary numbers, each as a side and a part of its length; the point that
  * such a place stands for is then reckoned in exact decimals from the ends of the side.
  */
-import { edgesOf, placedArc } from '../../geometry/arc';
+
+import { placedArc } from '../../geometry/arc';
+import { type Corner, doubleArea } from '../../geometry/polygon';
+import { cornersOf } from '../../outline/corners';
+import { edgesOf } from '../../outline/curved';
 import type { Outline, OutlineOf } from '../../outline/outline';
-import { type Corner, cornersOf, doubleArea } from '../../geometry/polygon';
 import { Decimal, PI, ZERO } from '../../quantity/decimal';
 import { canonicalValue } from '../../quantity/quantity';
 import { type Spot, spot } from './orthogonal';

@@ -5,14 +5,14 @@
  * Points that stand off the line from corner to corner by no more than half an inch are tape noise: the
  * joints are planned as if the side were straight, and the panels cut from the side as it is.
  */
-import type { Outline, Point } from '../../outline/outline';
+
 import { type Corner, doubleArea, insideRing } from '../../geometry/polygon';
-import type { Opening } from '../../outline/region';
-import { ringsOf } from '../../outline/region';
+import type { Outline, Point } from '../../outline/outline';
+import { type Opening, ringsOf } from '../../outline/region';
 import { Decimal, PI, ZERO } from '../../quantity/decimal';
-import * as faults from '../../quantity/faults';
 import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
+import * as faults from '../faults';
 import { STRAIGHT, same, type Turn } from './exact';
 import { type Pose, poseOf, startsOf } from './pose';
 import { circleSides, KINK, movedSides, type Side, sidesOf, straightSides } from './sides';

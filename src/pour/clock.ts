@@ -5,12 +5,13 @@
  * from 12 through 11: `12 am` is midnight, `12 pm` is noon, and `13 pm` is refused.
  */
 import { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { constant, time } from '../quantity/make';
 import { isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
-import { type Field, reading } from './fields';
+import * as faults from '../reckoning/faults';
+import { type Field, reading } from '../reckoning/fields';
 
 /** A length of text that any time of day fits into, so that the pattern is tried on little. */
 const LONGEST = 16;
@@ -55,7 +56,7 @@ function fromClock(text: string, what: string): Quantity<'time'> | Fault | undef
 }
 
 function read(input: unknown, what: string): Quantity<'time'> | Fault {
-  if (input === undefined || input === null) return faults.missing(what, '"9:00"');
+  if (input === undefined || input === null) return sharedFaults.missing(what, '"9:00"');
   const text = typeof input === 'string' && input.length <= LONGEST ? input.trim() : undefined;
   const told = text === undefined ? undefined : fromClock(text, what);
   if (told) return told;
@@ -64,7 +65,7 @@ function read(input: unknown, what: string): Quantity<'time'> | Fault {
   const q = readQuantity(input, 'time', what);
   if (isFaulty(q)) return q;
   if (q.sign() < 0) return faults.negative(what);
-  return q.greaterThan(DAY()) ? faults.doesNotFit(what, '24 h') : q;
+  return q.greaterThan(DAY()) ? sharedFaults.doesNotFit(what, '24 h') : q;
 }
 
 /** A field for a time of day, read into the time since midnight. */
