@@ -14,6 +14,7 @@ import * as sharedCautions from '../reckoning/cautions';
 import { wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { systemOfInput } from '../reckoning/system';
 import { say } from '../reckoning/words';
 import { type Alike, added, grouped, keyOf, listFigures, marked } from './bar-list';
 import { type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
@@ -64,7 +65,7 @@ export interface MatSheet {
 
 /** Where the bars of laid mats lie. */
 export function placesOf(input: ParsedRegion): MatSheet {
-  const ground = groundOf(input, new Pad());
+  const ground = groundOf(input, new Pad(systemOfInput(input).system));
   const laid = layAll(input, ground);
   const groups = grouped(laid, ground.step);
   const marks = marked([...groups.values()]);
