@@ -93,12 +93,12 @@ import {
 import { JOINT_DEPTH, TAPER_WIDTH } from './sources';
 
 /** What the slab is kept apart from. */
-export type Neighbour = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
+export type Neighbor = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
 
 /** A line along one side of the outline where the slab is kept apart from something. */
 export interface IsolationInput {
   /** What stands there; it changes no figure. */
-  readonly against: Neighbour;
+  readonly against: Neighbor;
   /** Where the line begins, on a side of the outline. */
   readonly from: PointInput;
   /** Where it ends, on the same side. */
@@ -133,7 +133,7 @@ export interface JointLayoutInput extends RegionInput {
   readonly module?: QuantityInput<'length'>;
   /** Joints that must be where they are; none by default. */
   readonly fixed?: readonly FixedJointInput[];
-  /** Points on the outline where joints of the neighbouring slab end and must go on. */
+  /** Points on the outline where joints of the neighboring slab end and must go on. */
   readonly continued?: readonly PointInput[];
   /** Sides, or parts of sides, with an isolation joint. Openings always have one. */
   readonly isolation?: readonly IsolationInput[];
@@ -153,7 +153,7 @@ export interface JointLayoutInput extends RegionInput {
   readonly boardThickness?: QuantityInput<'length'>;
   /** Sealant is reckoned where its width and depth are given. */
   readonly sealant?: SealantInput;
-  /** Dowels at construction joints, centre to centre; none by default. */
+  /** Dowels at construction joints, center to center; none by default. */
   readonly dowelSpacing?: QuantityInput<'length'>;
 }
 
@@ -189,14 +189,14 @@ export interface PlanJoint {
   readonly number: Quantity<'count'>;
   /** What kind of joint it is. */
   readonly type: 'contraction' | 'construction' | 'isolation';
-  /** Of a circle `from` and `to` are one point on it; an arc runs anticlockwise about its centre. */
+  /** Of a circle `from` and `to` are one point on it; an arc runs counterclockwise about its center. */
   readonly shape: 'straight' | 'circle' | 'arc';
   /** Where it begins. */
   readonly from: Place;
   /** Where it ends. */
   readonly to: Place;
   /** The middle of a circle or an arc. */
-  readonly centre?: Place;
+  readonly center?: Place;
   /** From end to end, along the arc where it is one; once around for a circle. */
   readonly length: Quantity<'length'>;
   /** Contraction joints as cut; construction and isolation joints through the slab. */
@@ -392,8 +392,8 @@ function middleHole({ openings = [] }: Parsed): Decimal | undefined {
   if (openings.length === 0) return new Decimal(0);
   const [opening] = openings;
   if (openings.length > 1 || opening?.shape !== 'circle') return undefined;
-  const centred = opening.at.x.sign() === 0 && opening.at.y.sign() === 0;
-  return centred ? canonicalValue(opening.diameter).div(2) : undefined;
+  const centered = opening.at.x.sign() === 0 && opening.at.y.sign() === 0;
+  return centered ? canonicalValue(opening.diameter).div(2) : undefined;
 }
 
 const plain = (input: Parsed): boolean =>
@@ -491,7 +491,7 @@ function bestOf(choices: readonly Choice[], limits: Limits): Choice {
   return weighed.reduce((best, next) => (better(next, best) ? next : best)).choice;
 }
 
-/** Plans within this are as long as each other, in metres. */
+/** Plans within this are as long as each other, in meters. */
 const AS_LONG = 1e-6;
 
 function placeSites(input: Parsed, rules: Rules): Site[] {
@@ -643,7 +643,7 @@ class Writer {
     shape: joint.shape,
     from: this.place(joint.from),
     to: this.place(joint.to),
-    ...(joint.centre ? { centre: this.place(joint.centre) } : {}),
+    ...(joint.center ? { center: this.place(joint.center) } : {}),
     length: this.length(joint.length),
     depth,
   });
@@ -769,7 +769,7 @@ const point = (): Field<Place> =>
   fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
 
 const FIXED_TYPES: readonly FixedType[] = ['contraction', 'construction', 'isolation'];
-const NEIGHBOURS: readonly Neighbour[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
+const NEIGHBORS: readonly Neighbor[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
 const SEALED = ['all', 'isolation', 'sawn'] as const;
 
 /**
@@ -822,7 +822,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
       ),
       continued: maybe(list(point(), 0, FIXED_LIMIT)),
       isolation: maybe(
-        list(fields({ against: choice('against', NEIGHBOURS), from: point(), to: point() }), 0, FIXED_LIMIT),
+        list(fields({ against: choice('against', NEIGHBORS), from: point(), to: point() }), 0, FIXED_LIMIT),
       ),
       tees: maybe(choice('tees', ['allowed', 'avoided'] as const)),
       making: maybe(choice('making', JOINT_MAKINGS)),
