@@ -7,7 +7,7 @@ import { type Fault, InputError } from '../quantity/input-error';
 import { inSystem } from '../quantity/like-unit';
 import { Paired } from '../quantity/paired';
 import { isQuantity, unitShown } from '../quantity/quantity';
-import type { System } from '../quantity/units';
+import { type System, type Unit, unitOf } from '../quantity/units';
 
 /** What a caller may ask of a calculation besides its input. */
 export interface ReckonOptions {
@@ -28,6 +28,13 @@ interface Tally {
 /** What is read from the name of a make counts as a name, whatever quantities it holds. */
 const namedIn = (value: object): System | undefined => (value as { readonly namedIn?: System }).namedIn;
 
+/** Many numbers under the one unit at their head, as a table of spots has them, outweigh what is beside them. */
+const ENOUGH = 10;
+
+const isTable = (value: object): value is { readonly unit: string } =>
+  typeof (value as { readonly unit?: unknown }).unit === 'string' &&
+  unitOf('length', (value as { readonly unit: string }).unit) !== undefined;
+
 /** Count an input that has been read: its quantities, and the names in it. */
 function tally(value: unknown, units: Tally, names: Tally): void {
   if (typeof value === 'string') {
@@ -42,6 +49,7 @@ function tally(value: unknown, units: Tally, names: Tally): void {
   }
   const system = namedIn(value);
   if (system) names[system] += 1;
+  else if (isTable(value)) units[(unitOf('length', value.unit) as Unit).system as System] += ENOUGH;
   else for (const name in value) tally((value as Record<string, unknown>)[name], units, names);
 }
 

@@ -8,6 +8,7 @@
  */
 import * as faults from '../quantity/faults';
 import { constant, length, mass } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import * as sharedCautions from '../reckoning/cautions';
@@ -34,8 +35,12 @@ import { TIE_WIRE_COURSE } from './sources';
 type Length = Quantity<'length'>;
 type Count = Quantity<'count'>;
 
-const WIRE = constant(() => length('0.3 m'));
-const WIRE_WEIGHT = constant(() => mass('1 kg').over(length('53 m')));
+const WIRE = /*#__PURE__*/ paired('length', '12 in', '0.3 m');
+/** 79 ft to the pound, or 53 m to the kilogram. */
+const WIRE_WEIGHT = {
+  customary: constant(() => mass('1 lb').over(length('79 ft'))),
+  metric: constant(() => mass('1 kg').over(length('53 m'))),
+};
 const ONE = constant(() => wholeNumber(1));
 
 /** A bar in its place, for drawing and for checking: plain meters, not figures. */
@@ -88,10 +93,10 @@ interface Wire {
 
 /** Wire for so many ties. */
 export function tieWireFor(ties: Count, { wirePerTie, wireWeight }: Wire, pad: Pad): Quantity<'mass'> {
-  const [w, q] = [wirePerTie ?? WIRE(), wireWeight ?? WIRE_WEIGHT()];
+  const [w, q] = [wirePerTie ?? WIRE.as(pad.system), wireWeight ?? WIRE_WEIGHT[pad.system]()];
   const usual = [
     ['wirePerTie', wirePerTie, w, 'wire for one tie'],
-    ['wireWeight', wireWeight, q, 'No. 16 wire, 53 m to the kilogram'],
+    ['wireWeight', wireWeight, q, 'No. 16 wire'],
   ] as const;
   for (const [name, given, value, because] of usual) {
     if (given) continue;
