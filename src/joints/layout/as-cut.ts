@@ -246,14 +246,30 @@ export function trimmedTo<T>(ring: readonly T[], at: (corner: T) => Spot, { lo, 
   return kept;
 }
 
+const areas = /*#__PURE__*/ new WeakMap<readonly Corner[], Decimal>();
+
+/** Twice the area of a ring, reckoned once: a round opening has many corners. */
+function areaOnce(ring: readonly Corner[]): Decimal {
+  const known = areas.get(ring);
+  if (known) return known;
+  const area = doubleArea(ring).abs();
+  areas.set(ring, area);
+  return area;
+}
+
 const areaLess = ([outer, ...holes]: readonly (readonly Corner[])[]): Decimal =>
-  holes.reduce((sum, h) => sum.minus(doubleArea(h).abs()), doubleArea(outer ?? []).abs()).div(2);
+  holes.reduce((sum, h) => sum.minus(areaOnce(h)), doubleArea(outer ?? []).abs()).div(2);
 
 /** What is left of a cell beside large openings. */
-function piecesOf(ring: readonly Corner[], box: Box, large: readonly Hole[], area: Decimal): Corner[][][] {
+function piecesOf(
+  ring: readonly Corner[],
+  box: Box,
+  large: readonly Hole[],
+  area: Decimal,
+): (readonly (readonly Corner[])[])[] {
   // Openings well inside stay as they are: they do not meet each other, and part nothing.
   if (large.every((hole) => hole.box.ring.every((p) => wellInside(p, box.ring))))
-    return [[[...ring], ...large.map((hole) => [...hole.ring])]];
+    return [[ring, ...large.map((hole) => hole.ring)]];
   const openings = large.map(({ ring: corners, box: { ring: spots } }) => ({ ring: corners, spots }));
   const pieces = isConvex(box.ring) ? piecesBeside(ring, openings) : undefined;
   const all = pieces?.reduce((sum, piece) => sum.plus(areaLess(piece)), ZERO);
@@ -286,9 +302,11 @@ function partsOf(ring: readonly Corner[], box: Box, large: readonly Hole[], left
   return [{ ...first, area: area.minus(others) }, ...rest];
 }
 
-/** Twice the area that each opening takes from a cell. */
-const takenBy = (ring: readonly Corner[], box: Box, hole: Hole): Decimal =>
-  doubleArea(commonPart(trimmedTo(hole.ring, spot, box), ring));
+/** Twice the area that an opening takes from a cell. */
+function takenBy(ring: readonly Corner[], box: Box, hole: Hole): Decimal {
+  const inside = isBox(ring) && hole.box.ring.every((p) => wellInside(p, box.ring));
+  return inside ? areaOnce(hole.ring) : doubleArea(commonPart(trimmedTo(hole.ring, spot, box), ring));
+}
 
 type Box4 = readonly [Corner, Corner, Corner, Corner];
 
