@@ -45,6 +45,7 @@ import {
   SILICA_RULE,
   TAPER_WIDTH,
 } from '../reckoning/source';
+import { openingsPassedBy } from './cautions';
 import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
 import { type FoundGrid, findGrid, type Setting } from './layout/grid-plan';
 import { type IsolationLine, isolationLengths } from './layout/isolation';
@@ -744,6 +745,8 @@ function workedTotal(laid: Laid, write: Writer, pad: Pad): Length {
 
 function heed(input: Parsed, ways: readonly GivenWay[], site: Site, sawn: boolean, pad: Pad): void {
   if (ways.length > 0) pad.caution(cautions.rulesGiveWay(wholeNumber(0), wholeNumber(ways.length)));
+  const passed = ways.filter(({ rule }) => rule === 'opening passed by').length;
+  if (passed > 0) pad.caution(openingsPassedBy(wholeNumber(0), wholeNumber(passed)));
   const square = (input.openings ?? []).some((o, i) => {
     const placed = site.openings[i];
     return o.shape === 'rectangle' && placed?.cornered === false && !placed.spared;

@@ -167,6 +167,9 @@ function clearance(p: Spot, ring: readonly Spot[]): number {
 /** A number nearer to an edge than this part of the panel is better put elsewhere. */
 const CLEAR = 0.1;
 
+/** A place on the panel is farther from every side than this part of the run that it is the middle of. */
+const OFF_EDGE = 1e-3;
+
 const LEVELS = [0.5, 0.375, 0.625, 0.25, 0.75, 0.125, 0.875];
 
 /** True for a rectangle with sides along x and y. */
@@ -198,8 +201,10 @@ export function placeWithin(ring: readonly Corner[], holes: readonly (readonly C
   for (const level of LEVELS) {
     const y = box.lo.y + (box.hi.y - box.lo.y) * level;
     for (const [a, b] of runsAt(y, rings)) {
-      if (b - a > best.wide + HAIR)
-        best = { wide: b - a, at: { x: new Decimal((a + b) / 2), y: new Decimal(y) } };
+      const at = { x: (a + b) / 2, y };
+      // A level along a side has its run on that side.
+      if (b - a <= best.wide + HAIR || rings.some((r) => clearance(at, r) < OFF_EDGE * (b - a))) continue;
+      best = { wide: b - a, at: { x: new Decimal(at.x), y: new Decimal(y) } };
     }
   }
   return best.at;

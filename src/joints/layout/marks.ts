@@ -3,14 +3,15 @@
  *
  * How many lie in a rectangle is told by four sums over all rectangles from the first corner.
  */
+import { PASSED } from './rules';
 import type { Axis } from './space';
 
 /** A point that a line of one axis or the other is to meet. */
 export interface Mark {
   readonly x: number;
   readonly y: number;
-  /** It may be passed by, which breaks a rule. */
-  readonly spared?: boolean;
+  /** It may be passed by, and weighs so much where it is. */
+  readonly spared?: number;
 }
 
 /** Places of marks in order along an axis, from the first up to but without the last. */
@@ -61,9 +62,9 @@ export class Marks {
     const { x: xs, y: ys } = this.places;
     const wide = ys.length + 1;
     const sums = new Uint16Array((xs.length + 1) * wide);
-    for (const { x, y } of marks) {
+    for (const { x, y, spared = 1 } of marks) {
       const at = (firstFrom(xs, x) + 1) * wide + firstFrom(ys, y) + 1;
-      sums[at] = (sums[at] as number) + 1;
+      sums[at] = (sums[at] as number) + spared;
     }
     for (let at = wide + 1; at < sums.length; at += 1) {
       if (at % wide === 0) continue;
@@ -93,10 +94,10 @@ export class Marks {
     );
   }
 
-  /** How many marks a cell leaves unmet; infinite where one of them must be met. */
+  /** What the marks weigh that a cell leaves unmet; infinite where one of them must be met. */
   unmet(x: Ranks, y: Ranks): number {
     if (x.to === 0 || y.to === 0) return 0;
     if (this.must && this.within(this.must, x, y) > 0) return Number.POSITIVE_INFINITY;
-    return this.may ? this.within(this.may, x, y) : 0;
+    return this.may ? PASSED * this.within(this.may, x, y) : 0;
   }
 }

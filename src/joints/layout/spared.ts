@@ -42,9 +42,15 @@ export function sparing(site: Site, limits: Limits): Site | undefined {
   return openings.filter(({ spared }) => spared).length > FEW ? { ...site, openings } : undefined;
 }
 
+/** What the middle of an opening weighs, in corners. */
+const AS_CORNERS = 4;
+
 /** The points of an opening that joints are to meet: its corners, or the middle of one without. */
-export const marksOf = ({ corners, centre, spared }: Opening): Mark[] =>
-  (corners.length > 0 ? corners : [centre]).map((c) => ({ ...spot(c), ...(spared ? { spared } : {}) }));
+export function marksOf({ corners, centre, spared }: Opening): Mark[] {
+  const whole = corners.length === 0;
+  const weight = spared ? { spared: whole ? AS_CORNERS : 1 } : {};
+  return (whole ? [centre] : corners).map((c) => ({ ...spot(c), ...weight }));
+}
 
 /** Points within this along an axis lie on one line, in metres. */
 const ON_LINE = 1e-9;
