@@ -8,7 +8,7 @@ export type {
   OpeningInput,
   RectangleOpeningInput,
   RegionInput,
-} from '../geometry/region';
+} from '../outline/region';
 export { type JointPlanOptions, jointPlan } from './joint-plan';
 export { matPlan, matSection, meshPlan } from './mat-plan';
 export { outlinePlan, type PlanOptions } from './outline-plan';

@@ -1,7 +1,7 @@
 /** The plan of an outline with its openings and dimensions. */
 
 import type { Corner } from '../geometry/polygon';
-import { type Opening, type Region, type RegionInput, regionFields, ringsOf } from '../geometry/region';
+import { type Opening, type Region, type RegionInput, regionFields, ringsOf } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import { type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
@@ -27,7 +27,7 @@ const DIMENSIONED = 40;
 export const planPoints = (ring: readonly Corner[]): PlanPoint[] =>
   ring.map(({ x, y }) => ({ x: x.toNumber(), y: y.toNumber() }));
 
-/** Any length in the input decides whether feet or metres are shown. */
+/** Any length in the input decides whether feet or meters are shown. */
 export function systemOfOutline(value: unknown): System {
   let found: System = 'customary';
   const look = (x: unknown): boolean => {

@@ -18,10 +18,10 @@
  * and whole steps of setting out in exact decimals. The bound and the gap of an unfinished search are
  * binary, stated to 0.1 mm.
  */
-import type { Outline, PointInput } from '../geometry/outline';
-import { type Opening, type RegionInput, regionFields } from '../geometry/region';
+import type { Outline, PointInput } from '../outline/outline';
+import { type Opening, type RegionInput, regionFields } from '../outline/region';
 import { Decimal, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { angle, constant, length, ratio } from '../quantity/make';
 import {
   canonicalValue,
@@ -32,20 +32,14 @@ import {
 } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import * as sharedCautions from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import { withinLimit } from '../reckoning/limits';
-import { BAR_SPACING, JOINT_SPACING, SLAB_THICKNESS } from '../reckoning/ordinary';
+import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import {
-  COMMON_PRACTICE,
-  EARLY_ENTRY_DEPTH,
-  IRREGULAR_SLABS,
-  JOINT_DEPTH,
-  SILICA_RULE,
-  TAPER_WIDTH,
-} from '../reckoning/source';
-import { openingsPassedBy } from './cautions';
+import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
+import * as cautions from './cautions';
+import * as faults from './faults';
 import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
 import { type FoundGrid, findGrid, type Setting } from './layout/grid-plan';
 import { type IsolationLine, isolationLengths } from './layout/isolation';
@@ -87,7 +81,9 @@ import {
   takeOff,
 } from './layout/take-off';
 import {
+  BAR_SPACING,
   JOINT_DEPTH_RANGE,
+  JOINT_SPACING,
   JOINT_WIDTH,
   LEAST_SIDE,
   LONGEST_RATIO,
@@ -95,14 +91,15 @@ import {
   SAW_RATE_LENGTH,
   SAW_RATE_TIME,
 } from './ordinary';
+import { JOINT_DEPTH, TAPER_WIDTH } from './sources';
 
 /** What the slab is kept apart from. */
-export type Neighbour = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
+export type Neighbor = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
 
 /** A line along one side of the outline where the slab is kept apart from something. */
 export interface IsolationInput {
   /** What stands there; it changes no figure. */
-  readonly against: Neighbour;
+  readonly against: Neighbor;
   /** Where the line begins, on a side of the outline. */
   readonly from: PointInput;
   /** Where it ends, on the same side. */
@@ -137,7 +134,7 @@ export interface JointLayoutInput extends RegionInput {
   readonly module?: QuantityInput<'length'>;
   /** Joints that must be where they are; none by default. */
   readonly fixed?: readonly FixedJointInput[];
-  /** Points on the outline where joints of the neighbouring slab end and must go on. */
+  /** Points on the outline where joints of the neighboring slab end and must go on. */
   readonly continued?: readonly PointInput[];
   /** Sides, or parts of sides, with an isolation joint. Openings always have one. */
   readonly isolation?: readonly IsolationInput[];
@@ -157,7 +154,7 @@ export interface JointLayoutInput extends RegionInput {
   readonly boardThickness?: QuantityInput<'length'>;
   /** Sealant is reckoned where its width and depth are given. */
   readonly sealant?: SealantInput;
-  /** Dowels at construction joints, centre to centre; none by default. */
+  /** Dowels at construction joints, center to center; none by default. */
   readonly dowelSpacing?: QuantityInput<'length'>;
 }
 
@@ -193,14 +190,14 @@ export interface PlanJoint {
   readonly number: Quantity<'count'>;
   /** What kind of joint it is. */
   readonly type: 'contraction' | 'construction' | 'isolation';
-  /** Of a circle `from` and `to` are one point on it; an arc runs anticlockwise about its centre. */
+  /** Of a circle `from` and `to` are one point on it; an arc runs counterclockwise about its center. */
   readonly shape: 'straight' | 'circle' | 'arc';
   /** Where it begins. */
   readonly from: Place;
   /** Where it ends. */
   readonly to: Place;
   /** The middle of a circle or an arc. */
-  readonly centre?: Place;
+  readonly center?: Place;
   /** From end to end, along the arc where it is one; once around for a circle. */
   readonly length: Quantity<'length'>;
   /** Contraction joints as cut; construction and isolation joints through the slab. */
@@ -343,7 +340,7 @@ interface Rules {
 
 function leastSideOf({ leastSide, spacing }: Parsed, pad: Pad): Length {
   if (leastSide) {
-    if (!leastSide.lessThan(spacing)) refuse('leastSide', faults.doesNotFit('leastSide', 'spacing'));
+    if (!leastSide.lessThan(spacing)) refuse('leastSide', sharedFaults.doesNotFit('leastSide', 'spacing'));
     return leastSide;
   }
   const half = spacing.over(wholeNumber(2));
@@ -378,7 +375,7 @@ function ratioOf({ longestRatio }: Parsed, pad: Pad): Quantity<'ratio'> {
 function spacingOf({ spacing, module, thickness }: Parsed): Length {
   if (spacing.lessThan(LEAST_SPACING()))
     refuse('spacing', faults.belowLeast('spacing', LEAST_SPACING().format()));
-  if (module?.greaterThan(spacing)) refuse('module', faults.doesNotFit('module', 'spacing'));
+  if (module?.greaterThan(spacing)) refuse('module', sharedFaults.doesNotFit('module', 'spacing'));
   // Marks are a sixteenth or a millimeter apart: to be over by less than one is no reason for a row more.
   return module ? spacing.downTo(module) : spacing.upTo(STEP[systemOfQuantity(thickness)]());
 }
@@ -400,8 +397,8 @@ function middleHole({ openings = [] }: Parsed): Decimal | undefined {
   if (openings.length === 0) return new Decimal(0);
   const [opening] = openings;
   if (openings.length > 1 || opening?.shape !== 'circle') return undefined;
-  const centred = opening.at.x.sign() === 0 && opening.at.y.sign() === 0;
-  return centred ? canonicalValue(opening.diameter).div(2) : undefined;
+  const centered = opening.at.x.sign() === 0 && opening.at.y.sign() === 0;
+  return centered ? canonicalValue(opening.diameter).div(2) : undefined;
 }
 
 const plain = (input: Parsed): boolean =>
@@ -501,14 +498,14 @@ function bestOf(choices: readonly Choice[], limits: Limits): Choice {
   return weighed.reduce((best, next) => (better(next, best) ? next : best)).choice;
 }
 
-/** Plans within this are as long as each other, in metres. */
+/** Plans within this are as long as each other, in meters. */
 const AS_LONG = 1e-6;
 
 function placeSites(input: Parsed, rules: Rules): Site[] {
   const count = input.openings?.length ?? 0;
   const columns = (input.columns ?? []).map((n, i) => {
     const number = n.toNumber('each');
-    if (number > count) refuse(`columns[${i}]`, faults.notACount('a column', 1, Math.max(1, count)));
+    if (number > count) refuse(`columns[${i}]`, sharedFaults.notACount('a column', 1, Math.max(1, count)));
     return number - 1;
   });
   const placed = {
@@ -656,7 +653,7 @@ class Writer {
     shape: joint.shape,
     from: this.place(joint.from),
     to: this.place(joint.to),
-    ...(joint.centre ? { centre: this.place(joint.centre) } : {}),
+    ...(joint.center ? { center: this.place(joint.center) } : {}),
     length: this.length(joint.length),
     depth,
   });
@@ -712,7 +709,7 @@ function searchNote(laid: Laid, write: Writer): SearchNote {
 
 function depthOf(input: Parsed, making: JointMaking, pad: Pad): Length {
   if (!input.depth) return workedDepth(making, input.thickness, pad);
-  if (!input.depth.lessThan(input.thickness)) refuse('depth', faults.doesNotFit('depth', 'thickness'));
+  if (!input.depth.lessThan(input.thickness)) refuse('depth', sharedFaults.doesNotFit('depth', 'thickness'));
   return input.depth;
 }
 
@@ -746,13 +743,13 @@ function workedTotal(laid: Laid, write: Writer, pad: Pad): Length {
 function heed(input: Parsed, ways: readonly GivenWay[], site: Site, sawn: boolean, pad: Pad): void {
   if (ways.length > 0) pad.caution(cautions.rulesGiveWay(wholeNumber(0), wholeNumber(ways.length)));
   const passed = ways.filter(({ rule }) => rule === 'opening passed by').length;
-  if (passed > 0) pad.caution(openingsPassedBy(wholeNumber(0), wholeNumber(passed)));
+  if (passed > 0) pad.caution(cautions.openingsPassedBy(wholeNumber(0), wholeNumber(passed)));
   const square = (input.openings ?? []).some((o, i) => {
     const placed = site.openings[i];
     return o.shape === 'rectangle' && placed?.cornered === false && !placed.spared;
   });
   if (square) pad.caution(cautions.squareBoxOut);
-  if (sawn) pad.caution(cautions.silica);
+  if (sawn) pad.caution(sharedCautions.silica);
 }
 
 function reckon(input: Parsed, pad: Pad): JointLayoutFigures {
@@ -793,7 +790,7 @@ const point = (): Field<Place> =>
   fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
 
 const FIXED_TYPES: readonly FixedType[] = ['contraction', 'construction', 'isolation'];
-const NEIGHBOURS: readonly Neighbour[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
+const NEIGHBORS: readonly Neighbor[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
 const SEALED = ['all', 'isolation', 'sawn'] as const;
 
 /**
@@ -846,7 +843,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
       ),
       continued: maybe(list(point(), 0, FIXED_LIMIT)),
       isolation: maybe(
-        list(fields({ against: choice('against', NEIGHBOURS), from: point(), to: point() }), 0, FIXED_LIMIT),
+        list(fields({ against: choice('against', NEIGHBORS), from: point(), to: point() }), 0, FIXED_LIMIT),
       ),
       tees: maybe(choice('tees', ['allowed', 'avoided'] as const)),
       making: maybe(choice('making', JOINT_MAKINGS)),

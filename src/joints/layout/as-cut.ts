@@ -87,7 +87,7 @@ function hasSharpCorner(ring: readonly Spot[], lines: LinesAt): boolean {
   });
 }
 
-/** The corners of the tightest belt around a ring, anticlockwise. */
+/** The corners of the tightest belt around a ring, counterclockwise. */
 function hullOf(ring: readonly Spot[]): Spot[] {
   const sorted = [...ring].sort((p, q) => p.x - q.x || p.y - q.y);
   const half = (spots: readonly Spot[]): Spot[] => {
@@ -210,10 +210,10 @@ export function placeWithin(ring: readonly Corner[], holes: readonly (readonly C
   return best.at;
 }
 
-/** Pieces smaller than this, in square metres, come of rounding. */
+/** Pieces smaller than this, in square meters, come of rounding. */
 const SPECK = 1e-7;
 
-/** True where a point lies inside a convex ring, anticlockwise, farther than a hair from its sides. */
+/** True where a point lies inside a convex ring, counterclockwise, farther than a hair from its sides. */
 const wellInside = ({ x, y }: Spot, convex: readonly Spot[]): boolean =>
   convex.every((a, i) => {
     const b = convex[(i + 1) % convex.length] as Spot;
@@ -222,7 +222,7 @@ const wellInside = ({ x, y }: Spot, convex: readonly Spot[]): boolean =>
     );
   });
 
-/** True where an anticlockwise ring turns nowhere to the right. */
+/** True where an counterclockwise ring turns nowhere to the right. */
 export const isConvex = (ring: readonly Spot[]): boolean =>
   ring.every((b, i) => {
     const a = ring[(i + ring.length - 1) % ring.length] as Spot;
@@ -231,7 +231,7 @@ export const isConvex = (ring: readonly Spot[]): boolean =>
   });
 
 /**
- * A ring without the corners that lie, with both their neighbours, beyond one side of a box: what it covers
+ * A ring without the corners that lie, with both their neighbors, beyond one side of a box: what it covers
  * inside the box stays the same, and clipping takes as long as there are corners. The first one stays.
  */
 export function trimmedTo<T>(ring: readonly T[], at: (corner: T) => Spot, { lo, hi }: Box): T[] {
@@ -329,7 +329,7 @@ function plainPanel(ring: Box4, limits: Limits, lines: LinesAt | undefined): Cut
 /**
  * The panels that a cell is cut into.
  *
- * @param ring - the cell as cut from the outline, anticlockwise; convex where holes lie over it
+ * @param ring - the cell as cut from the outline, counterclockwise; convex where holes lie over it
  * @param lines - where joints run; `undefined` where no side is slanted
  */
 export function panelsOf(

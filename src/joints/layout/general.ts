@@ -69,7 +69,7 @@ function turnAt(ring: readonly Spot[], i: number): number {
 /** More than a kink. */
 const CORNER = (KINK * Math.PI) / 180 + 1e-6;
 
-/** Corners that turn the wrong way round, of an anticlockwise ring, by more than a kink. */
+/** Corners that turn the wrong way round, of an counterclockwise ring, by more than a kink. */
 const reentrantCorners = (ring: readonly Spot[]): Spot[] => ring.filter((_, i) => turnAt(ring, i) < -CORNER);
 
 /** Corners of either kind that are more than kinks. */

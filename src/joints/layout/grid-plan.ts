@@ -44,17 +44,17 @@ export interface Setting {
 function exactStops(site: Site, axis: Axis): Decimal[] {
   const all = [
     ...site.ring.map((c) => c[axis]),
-    ...site.openings.flatMap((o) => [...(o.cornered ? o.ring : o.corners), o.centre].map((c) => c[axis])),
+    ...site.openings.flatMap((o) => [...(o.cornered ? o.ring : o.corners), o.center].map((c) => c[axis])),
     ...site.fixed.filter((f) => f.axis === axis).map((f) => f.at),
     ...site.continued.filter((f) => f.axis === axis).map((f) => f.at),
   ];
   return all.sort((a, b) => a.comparedTo(b));
 }
 
-/** Fixed lines, those that go on from a neighbour, and the centre lines of columns. */
+/** Fixed lines, those that go on from a neighbor, and the center lines of columns. */
 function mustLines(site: Site, axis: Axis): number[] {
   const lines = [...site.fixed, ...site.continued].filter((f) => f.axis === axis).map((f) => f.at);
-  const columns = site.openings.filter((o) => o.bothWays).map((o) => o.centre[axis]);
+  const columns = site.openings.filter((o) => o.bothWays).map((o) => o.center[axis]);
   return [...lines, ...columns].map((d) => d.toNumber());
 }
 
@@ -238,7 +238,7 @@ const cutRings = (ring: readonly Corner[], xs: readonly ExactLine[], ys: readonl
     .flatMap((part) => cutAlong(part, 'x', xs))
     .map((part) => part.ring);
 
-/** More than any tape noise, in metres. */
+/** More than any tape noise, in meters. */
 const BEYOND = new Decimal('0.05');
 
 /** A rectangle of the planned slab as cut from the edge as it is: let out where it is no joint. */

@@ -3,7 +3,7 @@ import type { Corner } from '../../geometry/polygon';
 import type { Laid } from './laid';
 import { insideCorners, type Site } from './site';
 
-/** A joint within this of a corner meets it, in metres. */
+/** A joint within this of a corner meets it, in meters. */
 const MET = 1e-6;
 
 interface Line {

@@ -1,13 +1,13 @@
 /**
  * A slab whose sides all run along x or y, as the search sees it: a raster of the strips between
- * neighbouring corners, each cell of it wholly slab or wholly not.
+ * neighboring corners, each cell of it wholly slab or wholly not.
  */
 import type { Corner } from '../../geometry/polygon';
 import { type Mark, Marks } from './marks';
 import { HAIR, type Limits, panelCost } from './rules';
 import type { Anchor, Axis, Gap, Space } from './space';
 
-/** A corner in metres, binary. */
+/** A corner in meters, binary. */
 export interface Spot {
   readonly x: number;
   readonly y: number;

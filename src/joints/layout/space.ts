@@ -1,7 +1,7 @@
 /**
  * What the search asks about a slab: how long a line is, and what a cell costs.
  *
- * A cell is what lies between two neighbouring lines each way. The search works in binary numbers;
+ * A cell is what lies between two neighboring lines each way. The search works in binary numbers;
  * the figures are reckoned anew in exact decimals from the lines that it picks.
  */
 
@@ -13,7 +13,7 @@ export type Axis = 'x' | 'y';
 /** The other axis. */
 export const acrossOf = (axis: Axis): Axis => (axis === 'x' ? 'y' : 'x');
 
-/** The space between two neighbouring lines of one axis. */
+/** The space between two neighboring lines of one axis. */
 export interface Gap {
   readonly lo: number;
   readonly hi: number;

@@ -46,13 +46,13 @@ export function sparing(site: Site, limits: Limits): Site | undefined {
 const AS_CORNERS = 4;
 
 /** The points of an opening that joints are to meet: its corners, or the middle of one without. */
-export function marksOf({ corners, centre, spared }: Opening): Mark[] {
+export function marksOf({ corners, center, spared }: Opening): Mark[] {
   const whole = corners.length === 0;
   const weight = spared ? { spared: whole ? AS_CORNERS : 1 } : {};
-  return (whole ? [centre] : corners).map((c) => ({ ...spot(c), ...weight }));
+  return (whole ? [center] : corners).map((c) => ({ ...spot(c), ...weight }));
 }
 
-/** Points within this along an axis lie on one line, in metres. */
+/** Points within this along an axis lie on one line, in meters. */
 const ON_LINE = 1e-9;
 
 /** Numbers values, those alike with one number. */
@@ -121,13 +121,13 @@ const THROUGH = 0.25;
 
 function ledThrough(opening: Opening, joints: readonly LaidJoint[]): boolean {
   const { lo, hi } = boxOf(opening.ring);
-  const centre = spot(opening.centre);
+  const center = spot(opening.center);
   return joints.some(({ shape, family, from, to }) => {
     if (shape !== 'straight' || (family !== 'x' && family !== 'y')) return false;
     const across = acrossOf(family);
     const [at, a, b] = [spot(from)[family], spot(from)[across], spot(to)[across]];
     return (
-      Math.abs(at - centre[family]) <= THROUGH * (hi[family] - lo[family]) &&
+      Math.abs(at - center[family]) <= THROUGH * (hi[family] - lo[family]) &&
       Math.min(a, b) <= hi[across] + ON_LINE &&
       Math.max(a, b) >= lo[across] - ON_LINE
     );
@@ -141,6 +141,6 @@ export function passedBy(site: Site, laid: Laid): PassedBy[] {
     if (!opening.spared) return [];
     const corners = opening.corners.filter((c) => !meets(c)).length;
     const unmet = opening.corners.length > 0 ? corners > 0 : !ledThrough(opening, laid.joints);
-    return unmet ? [{ index, at: opening.centre, corners }] : [];
+    return unmet ? [{ index, at: opening.center, corners }] : [];
   });
 }

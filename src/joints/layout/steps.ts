@@ -35,7 +35,7 @@ export interface Step {
 
 /** How lines are set out. */
 export interface SettingOut {
-  /** In metres. */
+  /** In meters. */
   readonly step: number;
   /** Steps are counted from the first anchor, as a pattern of tiles is, and not from the last line. */
   readonly fromStart: boolean;

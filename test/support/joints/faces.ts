@@ -69,7 +69,7 @@ const ARC = Math.PI / 90;
 function pointsOf(joint: Joint): Xy[] {
   const [a, b] = [spotOf(joint.from), spotOf(joint.to)];
   if (joint.shape === 'straight') return [a, b];
-  const [cx, cy] = joint.centre ? spotOf(joint.centre) : [0, 0];
+  const [cx, cy] = joint.center ? spotOf(joint.center) : [0, 0];
   const r = Math.hypot(a[0] - cx, a[1] - cy);
   const turn = feet(joint.length) / r;
   const start = Math.atan2(a[1] - cy, a[0] - cx);
