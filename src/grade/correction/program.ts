@@ -40,7 +40,7 @@ export type Moves = ReadonlyMap<number, Decimal>;
 
 const FREE: Cost = [ZERO, ZERO, ZERO];
 const HARD: Cost = [ONE, ZERO, ZERO];
-/** A move smaller than this, in metres, is none. */
+/** A move smaller than this, in meters, is none. */
 const MOVED = /*#__PURE__*/ new Decimal('1e-12');
 
 /** A third of the plan area of the facets around each spot. */
