@@ -68,6 +68,7 @@ export type CautionCode =
   | 'no-layout'
   | 'no-outlet'
   | 'not-proved-best'
+  | 'openings-passed-by'
   | 'out-of-square'
   | 'over-other-caps'
   | 'ramp-handrails'
