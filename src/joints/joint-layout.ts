@@ -40,7 +40,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
 import * as cautions from './cautions';
 import * as faults from './faults';
-import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
+import { JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { type FoundGrid, findGrid, type Setting } from './layout/grid-plan';
 import { type IsolationLine, isolationLengths } from './layout/isolation';
 import {
@@ -70,6 +70,7 @@ import type { SawOrder } from './layout/saw-order';
 import { WORK_LIMIT } from './layout/search';
 import { KINK } from './layout/sides';
 import { type FixedType, ringArea, type Site, sitesOf } from './layout/site';
+import { isSmall, passedBy } from './layout/spared';
 import { type Draft, draftDeck, draftStrip } from './layout/strip';
 import {
   type BackerRod,
@@ -140,8 +141,8 @@ export interface JointLayoutInput extends RegionInput {
   /** In a round slab joints may start at the middle of another panel; by default not if avoidable. */
   readonly tees?: 'allowed' | 'avoided';
   /** How the contraction joints are made; by default with a conventional saw. */
-  readonly making?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
-  /** Depth of the contraction joints; by default by thickness and making. */
+  readonly method?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
+  /** Depth of the contraction joints; by default by thickness and method. */
   readonly depth?: QuantityInput<'length'>;
   /** How deep the saw goes in one pass; by default the whole depth. */
   readonly depthPerPass?: QuantityInput<'length'>;
@@ -227,13 +228,16 @@ export interface GivenWay {
     | 'panel shape'
     | 'sharp corner'
     | 'corner not met'
+    | 'opening passed by'
     | 'joint ends at a joint'
     | 'module';
   /** Which panel, where it is one. */
   readonly panel?: Quantity<'count'>;
-  /** The inside corner that no joint meets. */
+  /** Which opening, by its place in `openings` from 1, where joints pass it by. */
+  readonly opening?: Quantity<'count'>;
+  /** The inside corner that no joint meets, or the middle of the opening. */
   readonly at?: Place;
-  /** Shorter side of a sliver, ratio of a panel too long, else how many joints break the rule. */
+  /** Shorter side of a sliver, ratio of a panel too long, else how many joints or corners break the rule. */
   readonly actual?: Quantity<'length'> | Quantity<'ratio'> | Quantity<'count'>;
   /** What the rule asks of a panel: least side, longest ratio, or sharpest corner. */
   readonly limit?: Quantity<'length'> | Quantity<'ratio'> | Quantity<'angle'>;
@@ -304,7 +308,7 @@ interface Parsed extends Omit<TakeOffInput, 'thickness'> {
   readonly continued: readonly PlaceRead[] | undefined;
   readonly isolation: readonly IsolationLine[] | undefined;
   readonly tees: 'allowed' | 'avoided' | undefined;
-  readonly making: JointMaking | undefined;
+  readonly method: JointMethod | undefined;
   readonly depth: Length | undefined;
   readonly sawOrder: SawOrder | undefined;
 }
@@ -323,6 +327,7 @@ const STEP: Record<System, () => Length> = {
 /** What an opening counts as at least, in corners: a round one over the least side, and any beside a slanted outline. */
 const AS_CORNERS = 4;
 const AS_ROUND = 10;
+const AS_SMALL_ROUND = 6;
 const AS_SLANTED = 2;
 const FIXED_LIMIT = 200;
 
@@ -451,11 +456,13 @@ function checkSize(site: Site, limits: Limits): void {
     const lines = (Math.max(...ends) - Math.min(...ends)) / limits.spacing;
     withinLimit(SIDE_BY_SIDE, Math.floor(lines), 'spacing');
   }
-  const least = ({ ring, bothWays }: Site['openings'][number]): number => {
+  const least = (opening: Site['openings'][number]): number => {
+    const { ring, bothWays } = opening;
     const ends = ring.map(({ x }) => x.toNumber());
     const parts = !bothWays && Math.max(...ends) - Math.min(...ends) > limits.leastSide;
     if (!site.orthogonal) return parts ? AS_CORNERS : AS_SLANTED;
-    return parts && ring.length > 2 * AS_ROUND ? AS_ROUND : AS_CORNERS;
+    if (!parts || ring.length <= 2 * AS_ROUND) return AS_CORNERS;
+    return isSmall(opening, limits) ? AS_SMALL_ROUND : AS_ROUND;
   };
   const inOpenings = site.openings.reduce((sum, o) => sum + Math.max(least(o), o.corners.length), 0);
   withinLimit(site.orthogonal ? SQUARE_CORNERS : SLANTED_CORNERS, site.ring.length + inOpenings, 'outline');
@@ -545,7 +552,9 @@ function laidOn(input: Parsed, sites: readonly Site[], limits: Limits, step: Dec
       : choicesFor(input, first, limits, setting);
   const { laid, site } = bestOf(choices, limits);
   const missed = laid.missed?.map((c) => site.pose.out(c));
-  return { laid: { ...laidBack(laid, site), ...(missed ? { missed } : {}) }, site };
+  const passed = laid.passedBy?.map((o) => ({ ...o, at: site.pose.out(o.at) }));
+  const left = { ...(missed ? { missed } : {}), ...(passed ? { passedBy: passed } : {}) };
+  return { laid: { ...laidBack(laid, site), ...left }, site };
 }
 
 /** Plans from each corner, or from the first ones where those take all the work allowed. */
@@ -562,8 +571,9 @@ function foundFrom(sites: readonly Site[], limits: Limits, setting: Setting): Fo
 }
 
 function choiceOf(site: Site, laid: Laid): Choice {
-  const missed = missedCorners(site, laid);
-  return { site, laid: missed.length > 0 ? { ...laid, missed, exact: false } : laid };
+  const [missed, passed] = [missedCorners(site, laid), passedBy(site, laid)];
+  const whole = missed.length + passed.length === 0;
+  return { site, laid: whole ? laid : { ...laid, missed, passedBy: passed, exact: false } };
 }
 
 /** Above this many panels in all only one of several plans is laid out in exact decimals. */
@@ -623,7 +633,7 @@ function choicesFor(input: Parsed, site: Site, limits: Limits, setting: Setting)
   const found = findGrid(site, limits, setting);
   const [surer] = [strip, deck].flatMap((draft) => (draft && isSurer(draft, found, limits) ? [draft] : []));
   if (surer) return [choiceOf(site, surer.lay())];
-  const straight = choiceOf(site, layStraight(found));
+  const straight = choiceOf(found.site, layStraight(found));
   const laidOf = (draft: Draft | undefined): Choice[] =>
     draft && mayBeat(draft, straight, limits) ? [choiceOf(site, draft.lay())] : [];
   return [straight, ...laidOf(strip), ...(fan ? [choiceOf(site, fan)] : []), ...laidOf(deck)];
@@ -673,6 +683,14 @@ function givenWay(laid: Laid, panels: readonly Panel[], rules: Rules, write: Wri
     }),
   );
   for (const at of laid.missed ?? []) list.push({ rule: 'corner not met', at: write.place(at) });
+  for (const { index, at, corners } of laid.passedBy ?? []) {
+    list.push({
+      rule: 'opening passed by',
+      opening: wholeNumber(index + 1),
+      at: write.place(at),
+      ...(corners > 0 ? { actual: wholeNumber(corners) } : {}),
+    });
+  }
   if (laid.tees > 0) list.push({ rule: 'joint ends at a joint', actual: wholeNumber(laid.tees) });
   if (laid.offModule > 0) list.push({ rule: 'module', actual: wholeNumber(laid.offModule) });
   return list;
@@ -689,19 +707,19 @@ function searchNote(laid: Laid, write: Writer): SearchNote {
   };
 }
 
-function depthOf(input: Parsed, making: JointMaking, pad: Pad): Length {
-  if (!input.depth) return workedDepth(making, input.thickness, pad);
+function depthOf(input: Parsed, method: JointMethod, pad: Pad): Length {
+  if (!input.depth) return workedDepth(method, input.thickness, pad);
   if (!input.depth.lessThan(input.thickness)) refuse('depth', sharedFaults.doesNotFit('depth', 'thickness'));
   return input.depth;
 }
 
-function makingOf({ making }: Parsed, pad: Pad): JointMaking {
-  if (making) return making;
+function methodOf({ method }: Parsed, pad: Pad): JointMethod {
+  if (method) return method;
   pad.assume({
-    name: 'making',
+    name: 'method',
     value: 'conventional saw',
     because: 'the usual way for slabs of this kind',
-    override: 'Give making',
+    override: 'Give method',
     source: COMMON_PRACTICE,
   });
   return 'conventional saw';
@@ -724,19 +742,22 @@ function workedTotal(laid: Laid, write: Writer, pad: Pad): Length {
 
 function heed(input: Parsed, ways: readonly GivenWay[], site: Site, sawn: boolean, pad: Pad): void {
   if (ways.length > 0) pad.caution(cautions.rulesGiveWay(wholeNumber(0), wholeNumber(ways.length)));
-  const square = (input.openings ?? []).some(
-    (o, i) => o.shape === 'rectangle' && site.openings[i]?.cornered === false,
-  );
+  const passed = ways.filter(({ rule }) => rule === 'opening passed by').length;
+  if (passed > 0) pad.caution(cautions.openingsPassedBy(wholeNumber(0), wholeNumber(passed)));
+  const square = (input.openings ?? []).some((o, i) => {
+    const placed = site.openings[i];
+    return o.shape === 'rectangle' && placed?.cornered === false && !placed.spared;
+  });
   if (square) pad.caution(cautions.squareBoxOut);
   if (sawn) pad.caution(sharedCautions.silica);
 }
 
 function reckon(input: Parsed, pad: Pad): JointLayoutFigures {
   const rules = rulesOf(input, pad);
-  const making = makingOf(input, pad);
+  const method = methodOf(input, pad);
   const { laid, area, site } = plan(input, rules);
   const edges = isolationLengths(input.outline, input.isolation ?? []);
-  const depth = depthOf(input, making, pad);
+  const depth = depthOf(input, method, pad);
   const write = new Writer(systemOfQuantity(input.thickness));
   const joints = laid.joints.map((joint, i) =>
     write.joint(joint, i + 1, joint.type === 'contraction' ? depth : input.thickness),
@@ -746,7 +767,7 @@ function reckon(input: Parsed, pad: Pad): JointLayoutFigures {
   const openings = site.openings.reduce((sum, o) => sum.plus(o.perimeter), new Decimal(0));
   const isolation = write.length(totalOf(laid, 'isolation').plus(edges).plus(openings));
   const givesWay = givenWay(laid, panels, rules, write);
-  const sawn = making.endsWith('saw') && contraction.sign() > 0;
+  const sawn = method.endsWith('saw') && contraction.sign() > 0;
   const taken = takeOff(input, { laid, contraction, isolation, depth, sawn, order: input.sawOrder }, pad);
   heed(input, givesWay, site, sawn, pad);
   return {
@@ -803,7 +824,7 @@ const SEALED = ['all', 'isolation', 'sawn'] as const;
  */
 export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*#__PURE__*/ define({
   id: 'joint-layout',
-  title: 'Joint plan of a slab',
+  title: 'Joint layout',
   version: 1,
   limits: [PANELS, SQUARE_PANELS, SIDE_BY_SIDE, SQUARE_CORNERS, SLANTED_CORNERS, PASSES, DOWELS],
   sources: [IRREGULAR_SLABS, TAPER_WIDTH, JOINT_DEPTH, EARLY_ENTRY_DEPTH, SILICA_RULE],
@@ -825,7 +846,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
         list(fields({ against: choice('against', NEIGHBORS), from: point(), to: point() }), 0, FIXED_LIMIT),
       ),
       tees: maybe(choice('tees', ['allowed', 'avoided'] as const)),
-      making: maybe(choice('making', JOINT_MAKINGS)),
+      method: maybe(choice('method', JOINT_METHODS)),
       depth: maybe(quantity('length', 'depth', 'positive', JOINT_DEPTH_RANGE)),
       depthPerPass: maybe(quantity('length', 'depthPerPass', 'positive', JOINT_DEPTH_RANGE)),
       sawRate: maybe(

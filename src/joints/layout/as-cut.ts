@@ -167,6 +167,9 @@ function clearance(p: Spot, ring: readonly Spot[]): number {
 /** A number nearer to an edge than this part of the panel is better put elsewhere. */
 const CLEAR = 0.1;
 
+/** A place on the panel is farther from every side than this part of the run that it is the middle of. */
+const OFF_EDGE = 1e-3;
+
 const LEVELS = [0.5, 0.375, 0.625, 0.25, 0.75, 0.125, 0.875];
 
 /** True for a rectangle with sides along x and y. */
@@ -198,8 +201,10 @@ export function placeWithin(ring: readonly Corner[], holes: readonly (readonly C
   for (const level of LEVELS) {
     const y = box.lo.y + (box.hi.y - box.lo.y) * level;
     for (const [a, b] of runsAt(y, rings)) {
-      if (b - a > best.wide + HAIR)
-        best = { wide: b - a, at: { x: new Decimal((a + b) / 2), y: new Decimal(y) } };
+      const at = { x: (a + b) / 2, y };
+      // A level along a side has its run on that side.
+      if (b - a <= best.wide + HAIR || rings.some((r) => clearance(at, r) < OFF_EDGE * (b - a))) continue;
+      best = { wide: b - a, at: { x: new Decimal(at.x), y: new Decimal(y) } };
     }
   }
   return best.at;
@@ -246,14 +251,30 @@ export function trimmedTo<T>(ring: readonly T[], at: (corner: T) => Spot, { lo, 
   return kept;
 }
 
+const areas = /*#__PURE__*/ new WeakMap<readonly Corner[], Decimal>();
+
+/** Twice the area of a ring, reckoned once: a round opening has many corners. */
+function areaOnce(ring: readonly Corner[]): Decimal {
+  const known = areas.get(ring);
+  if (known) return known;
+  const area = doubleArea(ring).abs();
+  areas.set(ring, area);
+  return area;
+}
+
 const areaLess = ([outer, ...holes]: readonly (readonly Corner[])[]): Decimal =>
-  holes.reduce((sum, h) => sum.minus(doubleArea(h).abs()), doubleArea(outer ?? []).abs()).div(2);
+  holes.reduce((sum, h) => sum.minus(areaOnce(h)), doubleArea(outer ?? []).abs()).div(2);
 
 /** What is left of a cell beside large openings. */
-function piecesOf(ring: readonly Corner[], box: Box, large: readonly Hole[], area: Decimal): Corner[][][] {
+function piecesOf(
+  ring: readonly Corner[],
+  box: Box,
+  large: readonly Hole[],
+  area: Decimal,
+): (readonly (readonly Corner[])[])[] {
   // Openings well inside stay as they are: they do not meet each other, and part nothing.
   if (large.every((hole) => hole.box.ring.every((p) => wellInside(p, box.ring))))
-    return [[[...ring], ...large.map((hole) => [...hole.ring])]];
+    return [[ring, ...large.map((hole) => hole.ring)]];
   const openings = large.map(({ ring: corners, box: { ring: spots } }) => ({ ring: corners, spots }));
   const pieces = isConvex(box.ring) ? piecesBeside(ring, openings) : undefined;
   const all = pieces?.reduce((sum, piece) => sum.plus(areaLess(piece)), ZERO);
@@ -286,9 +307,11 @@ function partsOf(ring: readonly Corner[], box: Box, large: readonly Hole[], left
   return [{ ...first, area: area.minus(others) }, ...rest];
 }
 
-/** Twice the area that each opening takes from a cell. */
-const takenBy = (ring: readonly Corner[], box: Box, hole: Hole): Decimal =>
-  doubleArea(commonPart(trimmedTo(hole.ring, spot, box), ring));
+/** Twice the area that an opening takes from a cell. */
+function takenBy(ring: readonly Corner[], box: Box, hole: Hole): Decimal {
+  const inside = isBox(ring) && hole.box.ring.every((p) => wellInside(p, box.ring));
+  return inside ? areaOnce(hole.ring) : doubleArea(commonPart(trimmedTo(hole.ring, spot, box), ring));
+}
 
 type Box4 = readonly [Corner, Corner, Corner, Corner];
 

@@ -64,6 +64,16 @@ export function runsWithin(ring: readonly Corner[], axis: Axis, at: Decimal): [D
   return runs;
 }
 
+/** From where to where a line runs along sides of a ring: a joint along the edge of an opening is no joint. */
+export function runsBeside(ring: readonly Corner[], axis: Axis, at: Decimal): [Decimal, Decimal][] {
+  const across = acrossOf(axis);
+  return ring.flatMap((a, i): [Decimal, Decimal][] => {
+    const b = ring[(i + 1) % ring.length] as Corner;
+    if (sideOf(a, axis, at) !== 0 || sideOf(b, axis, at) !== 0) return [];
+    return [[Decimal.min(a[across], b[across]), Decimal.max(a[across], b[across])]];
+  });
+}
+
 /** Runs less other runs. */
 export function runsLess(
   runs: readonly (readonly [Decimal, Decimal])[],

@@ -19,6 +19,7 @@ import {
 } from './round-plan';
 import { brokenBy, HAIR, type Limits, type PanelRule, softened } from './rules';
 import { type FixedType, ringArea, type Site } from './site';
+import type { PassedBy } from './spared';
 
 /** A joint of the plan. */
 export interface LaidJoint {
@@ -58,6 +59,8 @@ export interface Laid {
   readonly offModule: number;
   /** Inside corners that no joint meets. */
   readonly missed?: readonly Corner[];
+  /** Openings that the joints pass by. */
+  readonly passedBy?: readonly PassedBy[];
   readonly exact: boolean;
   /** No plan of this kind that keeps as many rules is shorter than this, in meters. */
   readonly leastLength: number;
@@ -116,7 +119,7 @@ function fromGrid(plan: GridPlan, limits: Limits): Laid {
     // Where openings leave pieces that break rules which no cell did, there may be better plans.
     exact: exact && (plan.softened ? weighs <= cost + SAME : keepsAll),
     // With rules broken the bound weighs those too, so only the plain least length can be told.
-    leastLength: keepsAll ? Math.max(bound, leastLength) : leastLength,
+    leastLength: keepsAll && !plan.softened ? Math.max(bound, leastLength) : leastLength,
   };
 }
 

@@ -70,9 +70,18 @@ export function panelCost(w: number, h: number, limits: Limits): number {
   return broken + (long - short) * SQUARENESS;
 }
 
-/** The cost of panels, each broken rule weighing as much as a length of sawing. */
+/** What a corner passed by counts as, among whole broken rules and hairs of shape. */
+export const PASSED = 1e-5;
+
+/** Such a corner weighs as much as a foot of sawing: a joint is moved for it where there is room, none added. */
+const PASSED_LENGTH = 0.3;
+
+/** The cost of panels, each broken rule and each corner passed by weighing as much as a length of sawing. */
 export function weighed(panels: number, weight: number): number {
   if (panels === Number.POSITIVE_INFINITY) return panels;
   const broken = Math.round(panels);
-  return broken * weight + (panels - broken);
+  const rest = panels - broken;
+  if (rest < PASSED / 2) return broken * weight + rest;
+  const passed = Math.round(rest / PASSED);
+  return broken * weight + passed * PASSED_LENGTH + (rest - passed * PASSED);
 }

@@ -33,6 +33,8 @@ interface PlacedOpening {
   readonly cornered: boolean;
   /** Joints must be led through both ways. */
   readonly bothWays: boolean;
+  /** Joints may pass it by, which breaks a rule. */
+  readonly spared?: boolean;
   /** Its edge with its arcs. */
   readonly sides: readonly Side[];
 }

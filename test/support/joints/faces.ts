@@ -179,10 +179,11 @@ export interface Asked {
 /** How much a panel along a curve may be over the spacing where its edge is longest. */
 const EDGE_OVER = 1.26;
 
-function cornerFaults({ inside }: Slab, figures: JointLayoutFigures): string[] {
-  const named = figures.givesWay.flatMap(({ rule, at }) =>
-    rule === 'corner not met' && at ? [spotOf(at)] : [],
-  );
+function cornerFaults({ inside, rings }: Slab, figures: JointLayoutFigures): string[] {
+  const named = figures.givesWay.flatMap(({ rule, at, opening }) => {
+    if (rule === 'opening passed by') return rings[opening?.toNumber('each') ?? 0] ?? [];
+    return rule === 'corner not met' && at ? [spotOf(at)] : [];
+  });
   const faults = inside.flatMap((corner) => {
     const told = named.some(([x, y]) => Math.hypot(x - corner[0], y - corner[1]) < 0.01);
     return isMet(corner, figures.joints) || told ? [] : [`corner ${corner} is not met and not named`];
