@@ -198,7 +198,10 @@ function areasOf(input: Parsed, pad: Pad): { placed: Area; withTrim: Area } {
 function fromVoids({ solidDensity, voids }: Parsed, pad: Pad): Density | undefined {
   if (!solidDensity) {
     return voids
-      ? refuse('solidDensity', sharedFaults.missing('solidDensity', '"165 pcf", with voids'))
+      ? refuse(
+          'solidDensity',
+          sharedFaults.missing('solidDensity', ['"165 pcf", with voids', '"2650 kg/m3", with voids']),
+        )
       : undefined;
   }
   if (!voids) return refuse('voids', sharedFaults.missing('voids', '"35%", with solidDensity'));
@@ -227,7 +230,10 @@ function compactedDensity(input: Parsed, pad: Pad): Density {
   if (!material) {
     return refuse(
       'compactedDensity',
-      sharedFaults.missing('compactedDensity', '"135 pcf", or give material'),
+      sharedFaults.missing('compactedDensity', [
+        '"135 pcf", or give material',
+        '"2160 kg/m3", or give material',
+      ]),
     );
   }
   const { value, range, source } = densityOf(material, 'compacted', densityUnit(input));

@@ -61,7 +61,11 @@ function gridDepths({ depths, levels, grade }: GridSpots): Rows {
   if ((depths === undefined) === (levels === undefined)) {
     return refuse('', faults.giveOneOf(['depths', 'levels']));
   }
-  if (levels && !grade) return refuse('grade', faults.missing('grade', '"98.5 ft", the level to dig to'));
+  if (levels && !grade)
+    return refuse(
+      'grade',
+      faults.missing('grade', ['"98.5 ft", the level to dig to', '"30.05 m", the level to dig to']),
+    );
   const rows = depths ?? (levels ?? []).map((row) => row.map((level) => level.minus(grade as Length)));
   const name = depths ? 'depths' : 'levels';
   const width = rows[0]?.length;

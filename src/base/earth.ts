@@ -126,7 +126,13 @@ function byWeight(haul: Haul, V: Volume, density: Quantity<'density'> | undefine
   if (!haul.payload) return undefined;
   const M = weightOf('weight hauled', V, density, pad);
   if (!M) {
-    return refuse('bankDensity', faults.missing('bankDensity', '"100 pcf", to know what a load weighs'));
+    return refuse(
+      'bankDensity',
+      faults.missing('bankDensity', [
+        '"100 pcf", to know what a load weighs',
+        '"1600 kg/m3", to know what a load weighs',
+      ]),
+    );
   }
   const loads = wholeUnits('loads by weight', M, haul.payload, 'haul.payload', pad);
   return { loads, exact: M.over(haul.payload) };

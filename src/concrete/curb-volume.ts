@@ -205,8 +205,13 @@ function straightOf(section: Section, A: Area, l: Length, drops: readonly Drop[]
 }
 
 function reckon({ section, length: l, drops, curves }: Parsed, pad: Pad): CurbVolumeFigures {
-  if (drops?.length && !l) return refuse('length', faults.missing('length', '"120 ft", drops counted in'));
-  if (!l && !curves?.length) return refuse('length', faults.missing('length', '"40 ft", or curves'));
+  if (drops?.length && !l)
+    return refuse(
+      'length',
+      faults.missing('length', ['"120 ft", drops counted in', '"36 m", drops counted in']),
+    );
+  if (!l && !curves?.length)
+    return refuse('length', faults.missing('length', ['"40 ft", or curves', '"12 m", or curves']));
   withinLimit(
     IN_SECTIONS,
     (drops ?? []).reduce((sum, drop) => sum + drop.section.length, 0),

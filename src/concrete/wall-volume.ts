@@ -329,7 +329,7 @@ function shapeOf(
   if (D) return { area: circleArea(D), high: D, formula: 'π × D² ÷ 4', values: { D } };
   if (k ?? s) {
     if (!k) return refuse(`${path}.sides`, faults.missing('sides', '6'));
-    if (!s) return refuse(`${path}.side`, faults.missing('side', '"12 in"'));
+    if (!s) return refuse(`${path}.side`, faults.missing('side', ['"12 in"', '"300 mm"']));
     // Standing on one side it is at most as high as it is wide over its corners.
     const across = quantityOf(
       'length',
@@ -343,8 +343,9 @@ function shapeOf(
       values: { k, s },
     };
   }
-  if (!w) return refuse(`${path}.width`, faults.missing('width', '"3 ft", or diameter'));
-  if (!h) return refuse(`${path}.height`, faults.missing('height', '"4 ft"'));
+  if (!w)
+    return refuse(`${path}.width`, faults.missing('width', ['"3 ft", or diameter', '"0.9 m", or diameter']));
+  if (!h) return refuse(`${path}.height`, faults.missing('height', ['"4 ft"', '"1.2 m"']));
   return { area: w.times(h), high: h, formula: 'w × h', values: { w, h } };
 }
 

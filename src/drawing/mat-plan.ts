@@ -262,7 +262,8 @@ const SECTION_WIDTHS = 6;
 
 function section(input: ParsedRegion): string {
   const { thickness } = input;
-  if (!thickness) return refuse('thickness', faults.missing('thickness', faults.exampleOf('length')));
+  if (!thickness)
+    return refuse('thickness', faults.missing('thickness', faults.examplesOf('length', 'thickness')));
   const t = meters(thickness);
   const wide = t * SECTION_WIDTHS;
   const box = [

@@ -76,11 +76,12 @@ function acrossOf({ across, highSide: h, lowSide: k, width: w }: Parsed, pad: Pa
     refuse('', faults.giveOneOf(['across', 'highSide with lowSide and width']));
   }
   if (across) return across;
-  if (!h) return refuse('highSide', faults.missing('highSide', '"100.1 ft"'));
-  if (!k) return refuse('lowSide', faults.missing('lowSide', '"100 ft"'));
-  if (!w) return refuse('width', faults.missing('width', '"5 ft"'));
+  if (!h) return refuse('highSide', faults.missing('highSide', ['"100.1 ft"', '"30.52 m"']));
+  if (!k) return refuse('lowSide', faults.missing('lowSide', ['"100 ft"', '"30.5 m"']));
+  if (!w) return refuse('width', faults.missing('width', ['"5 ft"', '"1.5 m"']));
   const c = pad.step('cross slope', 'c = abs(h − k) ÷ w', { h, k, w }, slopeBetween(h.minus(k).abs(), w));
-  if (isUnusual(c, SLOPE_ACROSS)) pad.caution(unusual('highSide', { value: c, ordinary: SLOPE_ACROSS }));
+  if (isUnusual(c, SLOPE_ACROSS))
+    pad.caution(unusual('highSide', { value: c, ordinary: SLOPE_ACROSS }, pad.system));
   return c;
 }
 

@@ -3,10 +3,14 @@
 import { fault, named, quoted } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 
+const untold = (edge: string): string =>
+  `no tolerance is published for a straightedge of ${edge}, and one for another length must not be scaled to it; give allowed as the plans have it, or use an edge of`;
+
 /** No published tolerance belongs to an edge of this length, and none may be scaled to it. */
 export const noTolerance = (edge: string): Fault => ({
   code: 'no-tolerance',
-  sentence: `no tolerance is published for a straightedge of ${edge}, and one for another length must not be scaled to it; give allowed as the plans have it, or use an edge of 5, 10 or 12 ft, 1.5, 3 or 4 m`,
+  sentence: `${untold(edge)} 5, 10 or 12 ft`,
+  metric: `${untold(edge)} 1.5, 3 or 4 m`,
 });
 
 export const repeatedName = (name: string): Fault =>

@@ -253,7 +253,11 @@ function foresightRow(at: Standing, point: string, F: Length, pad: Pad): void {
 
 function rowOfRod(at: Standing, row: RodNotes['rows'][number], last: boolean, i: number, pad: Pad): void {
   const { point, backsight: B, foresight: F } = row;
-  if (!B && !F) refuse(`rows[${i}]`, sharedFaults.missing('a reading', '{ foresight: "4.5 ft" }'));
+  if (!B && !F)
+    refuse(
+      `rows[${i}]`,
+      sharedFaults.missing('a reading', ['{ foresight: "4.5 ft" }', '{ foresight: "1.37 m" }']),
+    );
   if (F) foresightRow(at, point, F, pad);
   if (F && (B || last)) at.foresights.push(F);
   if (!B) return;

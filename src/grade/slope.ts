@@ -102,8 +102,8 @@ function read(input: Parsed, pad: Pad): Quantity<'slope'> {
   if (given.length !== 1) return refuse('', faults.giveOneOf(['slope', 'angle', 'rise with run']));
   if (slope) return slope;
   if (angle) return fromAngle(angle, pad);
-  if (!rise) return refuse('rise', faults.missing('rise', '"3 in"'));
-  if (!run) return refuse('run', faults.missing('run', '"12 ft"'));
+  if (!rise) return refuse('rise', faults.missing('rise', ['"3 in"', '"75 mm"']));
+  if (!run) return refuse('run', faults.missing('run', ['"12 ft"', '"3.6 m"']));
   return pad.step('slope', 's = h ÷ l', { h: rise, l: run }, slopeBetween(rise, run));
 }
 

@@ -264,7 +264,7 @@ function elevationOf(spot: ParsedSpot, i: number, instrument: Length | undefined
   if (spot.elevation && spot.rod) refuse(`spots[${i}]`, sharedFaults.giveOneOf(['elevation', 'rod']));
   if (spot.elevation) return canonicalValue(spot.elevation);
   if (spot.rod && instrument) return canonicalValue(instrument).minus(canonicalValue(spot.rod));
-  return refuse(`spots[${i}].elevation`, sharedFaults.missing('elevation', '"100.25 ft"'));
+  return refuse(`spots[${i}].elevation`, sharedFaults.missing('elevation', ['"100.25 ft"', '"30.55 m"']));
 }
 
 function fromList(spots: readonly ParsedSpot[], instrument: Length | undefined): Batch {

@@ -93,7 +93,11 @@ const MUCH = constant(() => volume('1 yd3'));
 function yieldOf({ yield: given, bag }: Parsed, pad: Pad): Volume {
   if (given) return given;
   const row = PRINTED.find(([weight]) => mass(weight).equals(bag));
-  if (!row) return refuse('yield', faults.missing('yield', '"0.6 ft3", which the bag prints'));
+  if (!row)
+    return refuse(
+      'yield',
+      faults.missing('yield', ['"0.6 ft3", which the bag prints', '"11 L", which the bag prints']),
+    );
   pad.assume({
     name: 'yield',
     value: volume(row[1]),

@@ -151,7 +151,10 @@ function needed({ volume, allowance, pour, elements }: Parsed, pad: Pad): Needed
   if ((volume === undefined) === (elements === undefined)) {
     return volume
       ? refuse('', faults.giveOneOf(['volume', 'elements']))
-      : refuse('volume', faults.missing('volume', '"6 yd3", or give elements'));
+      : refuse(
+          'volume',
+          faults.missing('volume', ['"6 yd3", or give elements', '"4.5 m3", or give elements']),
+        );
   }
   if (elements) {
     if (allowance) refuse('allowance', faults.giveOneOf(['allowance', 'elements']));

@@ -164,7 +164,8 @@ function finishingOf({ placedAt: p, finishedAt, weather }: Parsed, pad: Pad): Ti
   const q = timeOfDay('finishedAt', finishedAt);
   const e = q.lessThan(p) ? q.plus(DAY()) : q;
   const g = pad.step('finishing', 'g = e − p', { e, p }, e.minus(p));
-  if (isUnusual(g, FINISHING)) pad.caution(unusual('finishedAt', { value: g, ordinary: FINISHING }));
+  if (isUnusual(g, FINISHING))
+    pad.caution(unusual('finishedAt', { value: g, ordinary: FINISHING }, pad.system));
   return g;
 }
 
@@ -223,7 +224,7 @@ function shiftOf(input: Parsed, pad: Pad): readonly [Time, Time] {
     });
   }
   const long = from.lessThan(to) ? to.minus(from) : to.plus(DAY()).minus(from);
-  if (isUnusual(long, SHIFT)) pad.caution(unusual('workTo', { value: long, ordinary: SHIFT }));
+  if (isUnusual(long, SHIFT)) pad.caution(unusual('workTo', { value: long, ordinary: SHIFT }, pad.system));
   return [from, to];
 }
 
@@ -232,11 +233,16 @@ function cuttingOf({ cuttingTime, sawLength: L, sawRate }: Parsed, pad: Pad): Ti
     refuse('cuttingTime', faults.giveOneOf(['cuttingTime', 'sawLength with sawRate']));
   if (cuttingTime) return bounded('cuttingTime', cuttingTime);
   if (!L && !sawRate) return undefined;
-  if (!L) return refuse('sawLength', faults.missing('sawLength', '"240 ft"'));
-  if (!sawRate) return refuse('sawRate', faults.missing('sawRate', '{ length: "300 ft", in: "1 h" }'));
+  if (!L) return refuse('sawLength', faults.missing('sawLength', ['"240 ft"', '"75 m"']));
+  if (!sawRate)
+    return refuse(
+      'sawRate',
+      faults.missing('sawRate', ['{ length: "300 ft", in: "1 h" }', '{ length: "90 m", in: "1 h" }']),
+    );
   const { length: a, in: h } = sawRate;
   const k = pad.step('cutting time', 'k = h × (L ÷ a)', { h, L, a }, h.times(L.over(a)));
-  if (isUnusual(k, CUTTING_TIME)) pad.caution(unusual('sawRate', { value: k, ordinary: CUTTING_TIME }));
+  if (isUnusual(k, CUTTING_TIME))
+    pad.caution(unusual('sawRate', { value: k, ordinary: CUTTING_TIME }, pad.system));
   return bounded('sawRate', k);
 }
 

@@ -6,32 +6,8 @@
  * carries only those it can reach.
  */
 import type { Dimension } from './dimensions';
+import { type Example, exampleFor, exampleIn, withNumber } from './examples';
 import type { Fault, IssueCode } from './input-error';
-
-/** How a quantity of each dimension may be written. */
-
-const EXAMPLES: Record<Dimension, string> = {
-  length: '4 in',
-  area: '504 ft2',
-  volume: '6 yd3',
-  mass: '50 lb',
-  density: '150 pcf',
-  'mass-per-length': '0.668 lb/ft',
-  'mass-per-area': '0.21 lb/ft2',
-  slope: '1/4 in/ft',
-  angle: '2 deg',
-  time: '90 min',
-  temperature: '55 degF',
-  'temperature-difference': '10 degF',
-  speed: '10 mph',
-  force: '800 lbf',
-  pressure: '4000 psi',
-  'volume-rate': '20 yd3/h',
-  evaporation: '0.2 lb/ft2/h',
-  ratio: '10%',
-  count: '3 each',
-  money: '165 USD',
-};
 
 export const fault = (code: IssueCode, sentence: string): Fault => ({ code, sentence });
 /** At most 40 characters of what was written, safe to print on one line. */
@@ -41,30 +17,58 @@ export function quoted(text: string): string {
   return `"${line}${text.length > 40 ? '…' : ''}"`;
 }
 /** An example of a quantity of the dimension, in double quotes. */
+export const exampleOf = (d: Dimension, what = ''): string =>
+  `"${exampleIn(exampleFor(d, what), 'customary')}"`;
 
-export const exampleOf = (d: Dimension): string => `"${EXAMPLES[d]}"`;
+/** A fault with an example in it, as each unit system writes it. */
+function withExample(code: IssueCode, example: Example, sentence: (example: string) => string): Fault {
+  if (typeof example === 'string') return fault(code, sentence(example));
+  return { code, sentence: sentence(example[0]), metric: sentence(example[1]) };
+}
+
+const inQuotes = (example: Example): Example =>
+  typeof example === 'string' ? `"${example}"` : [`"${example[0]}"`, `"${example[1]}"`];
+
+/** Examples of a quantity, in double quotes. */
+export const examplesOf = (d: Dimension, what: string): Example => inQuotes(exampleFor(d, what));
 
 const words = (d: Dimension): string => d.replaceAll('-', ' ');
 
 const article = (d: Dimension): string => (/^[aeiou]/.test(d) ? 'an' : 'a');
 
-export const missing = (what: string, example: string): Fault =>
-  fault('missing', `${what} is missing; write it, for example ${example}`);
+export const missing = (what: string, example: Example): Fault =>
+  withExample('missing', example, (e) => `${what} is missing; write it, for example ${e}`);
 
-export const missingUnit = (what: string, d: Dimension): Fault =>
-  fault('missing-unit', `${what} needs a unit, for example ${exampleOf(d)}`);
+/** @param number - what was typed without a unit */
+export function missingUnit(what: string, d: Dimension, number?: string): Fault {
+  const example = exampleFor(d, what);
+  return withExample(
+    'missing-unit',
+    inQuotes(number === undefined ? example : withNumber(example, number)),
+    (e) => `${what} needs a unit, for example ${e}`,
+  );
+}
 
 export const missingPartUnit = (what: string): Fault =>
-  fault('missing-unit', `${what} needs a unit behind each of its numbers, for example "12 ft 6 in"`);
+  withExample(
+    'missing-unit',
+    ['"12 ft 6 in"', '"3.8 m"'],
+    (e) => `${what} needs a unit behind each of its numbers, for example ${e}`,
+  );
 
 export const notAQuantity = (what: string, d: Dimension): Fault =>
-  fault(
+  withExample(
     'not-a-quantity',
-    `${what} must be text with a unit, for example ${exampleOf(d)}, or { value, unit }`,
+    examplesOf(d, what),
+    (e) => `${what} must be text with a unit, for example ${e}, or { value, unit }`,
   );
 
 export const unreadable = (what: string, text: string, d: Dimension): Fault =>
-  fault('unreadable-quantity', `${what} cannot be read from ${quoted(text)}; write it as in ${exampleOf(d)}`);
+  withExample(
+    'unreadable-quantity',
+    examplesOf(d, what),
+    (e) => `${what} cannot be read from ${quoted(text)}; write it as in ${e}`,
+  );
 
 export const decimalComma = (what: string, text: string): Fault =>
   fault(
@@ -76,7 +80,11 @@ export const exponent = (what: string, text: string): Fault =>
   fault('unreadable-quantity', `${what} cannot be read from ${quoted(text)}; write the number out in full`);
 
 export const unknownUnit = (what: string, unit: string, d: Dimension): Fault =>
-  fault('unknown-unit', `${what} has the unknown unit ${quoted(unit)}; write it as in ${exampleOf(d)}`);
+  withExample(
+    'unknown-unit',
+    examplesOf(d, what),
+    (e) => `${what} has the unknown unit ${quoted(unit)}; write it as in ${e}`,
+  );
 
 export const surveyFoot = (what: string): Fault =>
   fault(
@@ -85,9 +93,11 @@ export const surveyFoot = (what: string): Fault =>
   );
 
 export const wrongDimension = (what: string, found: Dimension, wanted: Dimension): Fault =>
-  fault(
+  withExample(
     'wrong-dimension',
-    `${what} must be ${article(wanted)} ${words(wanted)} such as ${exampleOf(wanted)}, but ${article(found)} ${words(found)} was given`,
+    examplesOf(wanted, what),
+    (e) =>
+      `${what} must be ${article(wanted)} ${words(wanted)} such as ${e}, but ${article(found)} ${words(found)} was given`,
   );
 
 export const tooLong = (what: string, limit: number): Fault =>

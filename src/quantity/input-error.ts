@@ -5,6 +5,8 @@
  * sentence that says what to write instead.
  */
 
+import type { System } from './units';
+
 /** Stable codes of everything that can be wrong with an input. Codes are never reused. */
 export type IssueCode =
   /** A value that is needed is not there. */
@@ -177,7 +179,10 @@ export class InputError extends Error {
   /** @param issues - one issue or more; the message joins their sentences */
   constructor(issues: readonly Issue[]) {
     super(issues.map(({ path, sentence }) => (path ? `${path}: ${sentence}` : sentence)).join('\n'));
-    this.issues = Object.freeze(issues.map((issue) => Object.freeze({ ...issue })));
+    this.issues = Object.freeze(
+      issues.map(({ code, path, sentence }) => Object.freeze({ code, path, sentence })),
+    );
+    Object.defineProperty(this, TOLD, { value: issues });
   }
 
   /** True for an error of any copy of this library, as when ESM and CommonJS meet. */
@@ -208,6 +213,22 @@ export class InputError extends Error {
 export interface Fault {
   readonly code: IssueCode;
   readonly sentence: string;
+  /** The sentence for a job in metric units, where that is another. */
+  readonly metric?: string;
+}
+
+/** A fault and its place. */
+export interface FaultAt extends Fault {
+  readonly path: string;
+}
+
+const TOLD: unique symbol = Symbol('told');
+
+/** The same error, told in the units of a job. */
+export function toldIn(error: InputError, system: System): InputError {
+  const faults = (error as { readonly [TOLD]?: readonly FaultAt[] })[TOLD];
+  if (system === 'customary' || !faults?.some(({ metric }) => metric !== undefined)) return error;
+  return new InputError(faults.map((fault) => ({ ...fault, sentence: fault.metric ?? fault.sentence })));
 }
 
 /** Throw one fault, where there is no path to give. */

@@ -34,7 +34,7 @@ function amount(number: string, minus: boolean, code: string, what: string): Mon
 function readText(text: string, what: string): Money | Fault {
   if (text.length > TEXT_LIMIT) return faults.tooLong(what, TEXT_LIMIT);
   const tidied = tidy(text);
-  if (tidied === '') return faults.missing(what, faults.exampleOf('money'));
+  if (tidied === '') return faults.missing(what, faults.examplesOf('money', what));
   const [, sign, before, number, after] = MONEY.exec(tidied) ?? [];
   if (number === undefined || SMALL.test(text)) return faults.unreadable(what, text, 'money');
   const code = before ?? after;
@@ -68,7 +68,7 @@ export function readMoney(input: unknown, what: string): Money | Fault {
   }
   if (typeof input === 'string') return readText(input, what);
   if (typeof input === 'number' || typeof input === 'bigint') return faults.missingUnit(what, 'money');
-  if (input === undefined || input === null) return faults.missing(what, faults.exampleOf('money'));
+  if (input === undefined || input === null) return faults.missing(what, faults.examplesOf('money', what));
   return typeof input === 'object' ? readPair(input, what) : faults.notAQuantity(what, 'money');
 }
 

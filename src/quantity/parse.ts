@@ -260,7 +260,7 @@ function readPart(text: string, at: number, first: boolean, what: string, d: Dim
   const name = written.replace(/^\s*-?\s*|\s*-?\s*$/g, '');
   if (name === '') {
     return first && !/\d/.test(text.slice(number.end))
-      ? faults.missingUnit(what, d)
+      ? faults.missingUnit(what, d, text.slice(at, number.end))
       : faults.missingPartUnit(what);
   }
   const unit = findUnit(name, what, d);
@@ -380,7 +380,7 @@ const aboveZero = (r: Reading | Fault, what: string): Reading | Fault =>
 
 function readWritten(text: string, d: Dimension, what: string): Reading | Fault {
   const tidied = tidy(text);
-  if (tidied === '') return faults.missing(what, faults.exampleOf(d));
+  if (tidied === '') return faults.missing(what, faults.examplesOf(d, what));
   if (EXPONENT.test(tidied)) return faults.exponent(what, text);
   const readings = twoReadings(text, tidied);
   if (readings) return textFaults.twoWays(what, text, ...readings);

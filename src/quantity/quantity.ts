@@ -472,11 +472,20 @@ export function readQuantity<D extends Dimension>(input: unknown, d: D, what: st
     return input.dimension === d ? (input as Quantity<D>) : faults.wrongDimension(what, input.dimension, d);
   }
   if (typeof input === 'string') return made(readText(input, d, what), d);
-  if (typeof input === 'number' || typeof input === 'bigint') return faults.missingUnit(what, d);
-  if (input === undefined || input === null) return faults.missing(what, faults.exampleOf(d));
+  if (typeof input === 'number' || typeof input === 'bigint')
+    return faults.missingUnit(what, d, typed(input));
+  if (input === undefined || input === null) return faults.missing(what, faults.examplesOf(d, what));
   if (typeof input !== 'object') return faults.notAQuantity(what, d);
   return readObject(input, d, what);
 }
+
+/** A number as it was typed, where it is short enough to be told. */
+function typed(number: number | bigint): string | undefined {
+  const text = String(number);
+  return PLAIN_NUMBER.test(text) ? text : undefined;
+}
+
+const PLAIN_NUMBER = /^\d{1,9}(?:\.\d{1,6})?$/;
 
 const DATA_KEYS: readonly string[] = ['value', 'unit', 'dimension', 'shownIn'];
 

@@ -33,7 +33,8 @@ export const wrongCase = (what: string, unit: string, means: string, meant: stri
 
 export const belowAbsoluteZero = (what: string): Fault => ({
   code: 'out-of-range',
-  sentence: `${what} is below absolute zero, -459.67 degF or -273.15 degC; check the number and its unit`,
+  sentence: `${what} is below absolute zero, -459.67 degF; check the number and its unit`,
+  metric: `${what} is below absolute zero, -273.15 degC; check the number and its unit`,
 });
 
 export const tooSmall = (what: string): Fault => ({

@@ -4,7 +4,7 @@
  * `calculation(input)` throws {@link InputError} for an input that it cannot reckon with, and
  * nothing else; `calculation.attempt(input)` gives the error back instead.
  */
-import { type Fault, InputError } from '../quantity/input-error';
+import { type Fault, InputError, toldIn } from '../quantity/input-error';
 import type { System } from '../quantity/units';
 import { descriptionOf, type Field, type JsonSchema, parse } from './fields';
 import type { Limit } from './limits';
@@ -14,7 +14,7 @@ import { plainCopy } from './plain';
 import { type Caution, type FigureSet, makeResult, type Result } from './result';
 import type { Source } from './source';
 import { type StandardSchema, standardSchema } from './standard';
-import { type ReckonOptions, settled, systemAsked, systemOfInput } from './system';
+import { type ReckonOptions, settled, systemAsked, systemAsTyped, systemOfInput } from './system';
 
 /** The outcome of {@link Calculation.attempt}. */
 export type Attempt<F extends FigureSet> =
@@ -84,53 +84,45 @@ export function pathText(path: readonly PropertyKey[]): string {
   }, '');
 }
 
-/** An input as it was read, and what in it is out of the ordinary. */
-export interface Read<T> {
-  readonly value: T;
-  readonly unusual: readonly Caution[];
-}
-
-/**
- * Read an input at its door, and note what in it is out of the ordinary.
- *
- * @throws {InputError} with every issue found
- */
-export function readWithDoubts<T>(door: Field<T>, input: unknown): Read<T> {
-  const plain = plainCopy(input);
-  const { value, faults, doubts } = parse(door, plain);
-  if (faults.length > 0) {
-    throw new InputError(
-      faults.slice(0, ISSUES_LISTED).map(({ remark, path }) => ({ ...remark, path: pathText(path) })),
-    );
-  }
-  const shown = doubts.slice(0, DOUBTS_LISTED);
-  return { value, unusual: shown.map(({ remark, path }) => unusual(pathText(path), remark)) };
-}
-
 /** More faults at once help nobody, and may be as many as an outline has corners. */
 const ISSUES_LISTED = 100;
 
 /** The same slip in a long list is plain after a few. */
 const DOUBTS_LISTED = 5;
 
-/** An input as it was read, all of it in the units of one family. */
-export interface Job<T> extends Read<T> {
+/** An input as it was read, all of it in the units of one family, and what in it is out of the ordinary. */
+export interface Job<T> {
+  readonly value: T;
+  readonly unusual: readonly Caution[];
   readonly system: System;
 }
 
 /**
- * Read an input at its door, and settle the family of units that it is reckoned and shown in. What is written in the
- * other family is shown, rounded and held to limits as the rest of the job is.
+ * Read an input at its door, settle the family of units that it is reckoned and shown in, and note what in it is out
+ * of the ordinary. What is written in the other family is shown, rounded and held to limits as the rest of the job is.
  *
  * @param asked - the family that the caller asks for
  * @throws {InputError} with every issue found
  */
 export function readJob<T>(door: Field<T>, input: unknown, asked?: System): Job<T> {
-  const { value, unusual: doubts } = readWithDoubts(door, input);
+  const plain = plainCopy(input);
+  const { value, faults, doubts } = parse(door, plain);
+  if (faults.length > 0) {
+    const listed = faults.slice(0, ISSUES_LISTED);
+    throw toldIn(
+      new InputError(listed.map(({ remark, path }) => ({ ...remark, path: pathText(path) }))),
+      asked ?? systemAsTyped(plain),
+    );
+  }
   const found = systemOfInput(value);
   const system = asked ?? found.system;
-  const own = found.mixed || system !== found.system ? settled(value, system) : value;
-  return { value: own, unusual: doubts, system };
+  return {
+    value: found.mixed || system !== found.system ? settled(value, system) : value,
+    unusual: doubts
+      .slice(0, DOUBTS_LISTED)
+      .map(({ remark, path }) => unusual(pathText(path), remark, system)),
+    system,
+  };
 }
 
 /**
@@ -164,11 +156,20 @@ export function define<Input, Parsed, F extends FigureSet>(
     ...(limits.length > 0 ? { 'x-limits': limits } : {}),
   });
 
+  /** What is refused while it is reckoned is told in the units of the job too. */
+  const reckoned = (value: Parsed, pad: Pad): F => {
+    try {
+      return definition.reckon(value, pad);
+    } catch (error) {
+      throw error instanceof InputError ? toldIn(error, pad.system) : error;
+    }
+  };
+
   const reckon = (input: unknown, options: unknown): Result<F> => {
     const { value, unusual: doubts, system } = readJob(door(), input, systemAsked(options));
     const pad = new Pad(system);
     for (const doubt of doubts) pad.caution(doubt);
-    const figures = definition.reckon(value, pad);
+    const figures = reckoned(value, pad);
     const { working, assumed, cautions } = pad;
     return makeResult({ id, title, version, system, figures, working, assumed, cautions, sources });
   };

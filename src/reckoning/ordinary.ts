@@ -18,7 +18,7 @@ import {
   readQuantity,
   unitShown,
 } from '../quantity/quantity';
-import { type Unit, unitOf, unitsIn } from '../quantity/units';
+import { type System, type Unit, unitOf, unitsIn } from '../quantity/units';
 import type { Caution } from './parts';
 import type { Source } from './source';
 import * as sources from './source';
@@ -95,11 +95,10 @@ export function isUnusual(value: Quantity, ordinary: Ordinary): boolean {
   return below(q, least) || above(q, most);
 }
 
-const inFamily = (bound: Ends, value: Quantity): Quantity =>
-  bound[unitShown(value).system === 'metric' ? 1 : 0];
+const inFamily = (bound: Ends, system: System): Quantity => bound[system === 'metric' ? 1 : 0];
 
-function rangeWords({ least, most }: Range, value: Quantity): Words {
-  const [low, high] = [least, most].map((bound) => bound && inFamily(bound, value));
+function rangeWords({ least, most }: Range, system: System): Words {
+  const [low, high] = [least, most].map((bound) => bound && inFamily(bound, system));
   if (low && high) return say`from ${{ low }} to ${{ high }}`;
   return low ? say`at least ${{ low }}` : say`at most ${{ high: high as Quantity }}`;
 }
@@ -154,18 +153,19 @@ function likelySlip(value: Quantity, ordinary: Ordinary): string | undefined {
  * The caution about a value outside its ordinary range.
  *
  * @param path - where the value stands in the input
+ * @param system - the family of units of the job
  */
-export function unusual(path: string, { value, ordinary }: Doubt): Caution {
+export function unusual(path: string, { value, ordinary }: Doubt, system: System): Caution {
   const range = rangeOf(ordinary, value);
   const passed = below(size(value), range.least) ? range.least : range.most;
   const slip = likelySlip(value, ordinary);
   return {
     code: 'unusual',
     severity: 'warning',
-    ...say`${{ path }} reads ${{ value }}, but ${{ thing: ordinary.of }} is ordinarily ${rangeWords(range, value)}. ${
+    ...say`${{ path }} reads ${{ value }}, but ${{ thing: ordinary.of }} is ordinarily ${rangeWords(range, system)}. ${
       slip ? say`Was ${{ slip }} meant?` : say`Look at the figure and its unit again.`
     }`,
-    limit: inFamily(passed as Ends, value),
+    limit: inFamily(passed as Ends, system),
     actual: value,
     input: path,
     source: ordinary.source,

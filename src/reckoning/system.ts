@@ -7,7 +7,7 @@ import { type Fault, InputError } from '../quantity/input-error';
 import { inSystem } from '../quantity/like-unit';
 import { Paired } from '../quantity/paired';
 import { isQuantity, unitShown } from '../quantity/quantity';
-import { type System, type Unit, unitOf } from '../quantity/units';
+import { type System, type Unit, unitOf, unitsNamed } from '../quantity/units';
 
 /** What a caller may ask of a calculation besides its input. */
 export interface ReckonOptions {
@@ -63,6 +63,41 @@ export function systemOfInput(input: unknown): { readonly system: System; readon
   tally(input, units, names);
   const system = moreOf(units) ?? moreOf(names) ?? 'customary';
   return { system, mixed: units[system === 'metric' ? 'customary' : 'metric'] > 0 };
+}
+
+/** The unit behind the last number of a text. */
+const BEHIND_NUMBER = /[\d.\u00bc-\u00be\u2150-\u215e] *-? *([A-Za-z'"\u00b0\u2032\u2033][^\d]*[23]?)$/;
+
+/** Texts looked at, of an input that could not be read. */
+const LOOKED_AT = 200;
+
+/** The family of units that a text ends in, or that is named. */
+function systemOfText(text: string, named: boolean): System | undefined {
+  const unit = named ? text : BEHIND_NUMBER.exec(text)?.[1];
+  return unit === undefined ? undefined : unitsNamed(unit.trim()).find((u) => u.system)?.system;
+}
+
+/** Texts and quantities of an input, with whether they are names of units. */
+function* leavesOf(value: unknown, name = ''): Generator<System | undefined> {
+  if (typeof value === 'string') yield systemOfText(value, name === 'unit');
+  else if (isQuantity(value)) yield unitShown(value).system;
+  else if (typeof value === 'object' && value !== null)
+    for (const key in value) yield* leavesOf((value as Record<string, unknown>)[key], key);
+}
+
+/**
+ * The family that most of an input seems to be written in, where it could not be read: by the units that its texts
+ * end in.
+ */
+export function systemAsTyped(plain: unknown): System {
+  const units: Tally = { customary: 0, metric: 0 };
+  let left = LOOKED_AT;
+  for (const system of leavesOf(plain)) {
+    if (system) units[system] += 1;
+    left -= 1;
+    if (left === 0) break;
+  }
+  return moreOf(units) ?? 'customary';
 }
 
 const isPlain = (value: object): boolean => {

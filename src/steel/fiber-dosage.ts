@@ -112,7 +112,7 @@ function reckon(input: Parsed, pad: Pad): FiberDosageFigures {
     });
   }
   const ordinary = DOSAGE[input.kind];
-  if (isUnusual(r, ordinary)) pad.caution(unusual('dosage', { value: r, ordinary }));
+  if (isUnusual(r, ordinary)) pad.caution(unusual('dosage', { value: r, ordinary }, pad.system));
   if (r.lessThan(least)) pad.caution(cautions.lowFiberDosage(least, r));
   const { volume: V, bag: b, load: L } = input;
   const M = pad.step('fibers', 'M = V × r', { V, r }, V.times(r));

@@ -271,7 +271,7 @@ function acrossGroups(input: ParsedStrip, { cover, stock }: Ground, pad: Pad): C
   }
   if (ties) {
     checkSpacing(ties, 'ties');
-    if (!depth) return refuse('depth', faults.missing('depth', faults.exampleOf('length')));
+    if (!depth) return refuse('depth', faults.missing('depth', faults.examplesOf('length', 'depth')));
     const h = hooksOf(ties.hooks, depth, pad);
     const [a, b] = [net(width), net(depth)];
     const around = a.plus(b).times(TWO()).plus(h);

@@ -426,7 +426,10 @@ function landingHeight({ totalRise, riseTo, door }: Parsed, pad: Pad): Length {
   const threshold = door?.threshold;
   const R = small(totalRise);
   if (riseTo === 'sill' && !threshold) {
-    return refuse('door.threshold', faults.missing('door.threshold', '"1 in", with riseTo: "sill"'));
+    return refuse(
+      'door.threshold',
+      faults.missing('door.threshold', ['"1 in", with riseTo: "sill"', '"25 mm", with riseTo: "sill"']),
+    );
   }
   if (!threshold || riseTo === 'landing') return R;
   if (riseTo === undefined) {

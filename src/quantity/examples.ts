@@ -1,0 +1,68 @@
+/**
+ * Examples of quantities for the sentences of faults, as each unit system writes them and as suit what is asked for:
+ * a coordinate is not a thickness, and rain is not wind.
+ */
+import type { Dimension } from './dimensions';
+import type { System } from './units';
+
+/** The same example in both systems; one text where there is no unit system in it. */
+export type Example = string | readonly [customary: string, metric: string];
+
+const BY_DIMENSION: Readonly<Record<Dimension, Example>> = {
+  length: ['4 in', '100 mm'],
+  area: ['504 ft2', '46.8 m2'],
+  volume: ['6 yd3', '4.5 m3'],
+  mass: ['50 lb', '25 kg'],
+  density: ['150 pcf', '2400 kg/m3'],
+  'mass-per-length': ['0.668 lb/ft', '0.994 kg/m'],
+  'mass-per-area': ['0.21 lb/ft2', '1.03 kg/m2'],
+  slope: ['1/4 in/ft', '20 mm/m'],
+  angle: '2 deg',
+  time: '90 min',
+  temperature: ['55 degF', '13 degC'],
+  'temperature-difference': ['10 degF', '5 degC'],
+  speed: ['10 mph', '15 km/h'],
+  force: ['800 lbf', '3.5 kN'],
+  pressure: ['4000 psi', '28 MPa'],
+  'volume-rate': ['20 yd3/h', '15 m3/h'],
+  evaporation: ['0.2 lb/ft2/h', '1 kg/m2/h'],
+  ratio: '10%',
+  count: '3 each',
+  money: '165 USD',
+};
+
+/** Names of inputs that another example suits better than that of their dimension. */
+const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
+  [
+    'length',
+    /^(?:elevation|level|grade|ground|top|heightOfInstrument|highSide|lowSide|at(?:Building|Origin))$/,
+    ['100.25 ft', '30.55 m'],
+  ],
+  [
+    'length',
+    /^(?:[xy]|at|from|to|along|across|length|width|run|over|radius|diameter|distance|zone|interval|station|each (?:side|diagonal|width|offset)|\w*(?:Length|Run|Width|Rise))$/,
+    ['12 ft', '3.6 m'],
+  ],
+  ['speed', /^(?:intensity|rain\w*)$/, ['4 in/h', '100 mm/h']],
+  ['volume-rate', /^flow$/, ['50 gal/min', '3 L/s']],
+  ['ratio', /slope|batter/i, '1.5:1'],
+  ['pressure', /^(?:stress|yieldStrength)$/, ['40000 psi', '280 MPa']],
+  ['volume', /^(?:water)$/, ['6 gal', '25 L']],
+  ['density', /^dosage$/, ['1.5 lb/yd3', '0.9 kg/m3']],
+];
+
+/** The example of one system. */
+export const exampleIn = (example: Example, system: System): string =>
+  typeof example === 'string' ? example : example[system === 'metric' ? 1 : 0];
+
+/** The example that suits a name, else that of the dimension. */
+export const exampleFor = (d: Dimension, what: string): Example =>
+  BY_NAME.find(([dimension, name]) => dimension === d && name.test(what))?.[2] ?? BY_DIMENSION[d];
+
+/** The same unit with the number that was typed: `4` for a thickness is most likely `4 in`. */
+export const withNumber = (example: Example, number: string): Example =>
+  typeof example === 'string'
+    ? example.replace(NUMBER, number)
+    : [example[0].replace(NUMBER, number), example[1].replace(NUMBER, number)];
+
+const NUMBER = /^[\d./]+/;
