@@ -30,7 +30,6 @@ import { isFlat } from './valleys';
 import { inflowFigures, longestPath, lowSpots, reachFigures, sillFigures } from './water-figures';
 
 type Length = Quantity<'length'>;
-type Slope = Quantity<'slope'>;
 
 function verdictOf(
   figures: Omit<SurfaceDrainageFigures, 'verdict'>,
