@@ -7,7 +7,7 @@ import { readSite } from '../grade/held';
 import { faultyFacets } from '../grade/judged';
 import { pondsFound } from '../grade/pond-figures';
 import { type ShorePoint, shoreOf } from '../grade/ponds';
-import { metresAs } from '../grade/spots';
+import { metersAs } from '../grade/spots';
 import { type ParsedSurface, type SurfaceDrainageInput, surfaceFields } from '../grade/surface-input';
 import type { Site } from '../grade/terrain';
 import { Decimal } from '../quantity/decimal';
@@ -181,7 +181,7 @@ function roundStep(rough: number): number {
   return step * power;
 }
 
-/** Heights of the contours in metres, and the step, both in whole steps of the datum. */
+/** Heights of the contours in meters, and the step, both in whole steps of the datum. */
 function contourLevels(site: Site, interval: Length | undefined): { levels: Decimal[]; step: Decimal } {
   const { survey, terrain } = site;
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
@@ -201,7 +201,7 @@ function contourLevels(site: Site, interval: Length | undefined): { levels: Deci
 }
 
 const elevationText = (site: Site, z: Decimal): string =>
-  metresAs(z, site.survey.system).format(undefined, { places: site.survey.system === 'metric' ? 3 : 2 });
+  metersAs(z, site.survey.system).format(undefined, { places: site.survey.system === 'metric' ? 3 : 2 });
 
 function contours(site: Site, frame: Frame, interval: Length | undefined): { drawn: string[]; step: string } {
   const { tin } = site.terrain;
@@ -253,7 +253,7 @@ function ponds(site: Site, frame: Frame): string[] {
     );
     const d = rings.map((ring) => ringPath(frame, ring)).join('');
     const at = cornerOf(terrain.tin, pond.lowest);
-    const depth = metresAs(survey.exact(pond.spill).z.minus(survey.exact(pond.lowest).z), survey.system);
+    const depth = metersAs(survey.exact(pond.spill).z.minus(survey.exact(pond.lowest).z), survey.system);
     const text = depth.format(survey.system === 'metric' ? 'mm' : 'in', {
       places: survey.system === 'metric' ? 0 : 2,
     });

@@ -18,7 +18,7 @@ const INCHES_PER_FOOT = 12;
 
 const HALF_TURN = 180;
 
-/** In square metres, by definition. */
+/** In square meters, by definition. */
 const SQUARE_FOOT = 0.09290304;
 
 export const cornersOf = ({ terrain: { tin } }: Site, t: number): [number, number, number] =>
@@ -112,8 +112,8 @@ export function doubleAreaOf([a, b, c]: readonly [ExactSpot, ExactSpot, ExactSpo
 export const areaAs = (value: Decimal, system: System): Quantity<'area'> => quantityOf('area', value, system);
 
 /** Six figures are what a binary sum of facets is good to. */
-export function sixFigures(squareMetres: number, system: System): Quantity<'area'> {
+export function sixFigures(squareMeters: number, system: System): Quantity<'area'> {
   const unit = system === 'metric' ? 1 : SQUARE_FOOT;
-  const area = areaAs(new Decimal((squareMetres / unit).toPrecision(6)).times(unit), system);
+  const area = areaAs(new Decimal((squareMeters / unit).toPrecision(6)).times(unit), system);
   return system === 'metric' ? area : area.in('ft2');
 }

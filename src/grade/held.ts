@@ -48,8 +48,8 @@ export interface Held {
 /** Every valley of a surface, with the least fall that it is held to. */
 export function valleysHeld(site: Site, held: Held): FoundValley[] {
   const limits = {
-    least: perMetre(held.valley),
-    swale: perMetre(held.swale),
+    least: perMeter(held.valley),
+    swale: perMeter(held.swale),
     zone: held.zone.toNumber('m'),
   };
   return valleysOf(site, limits, held.pondDepth.toNumber('m'));
@@ -152,7 +152,7 @@ function heldTo(input: ParsedSurface, system: System, pad: Pad): Held {
   };
 }
 
-export const perMetre = (s: Slope): number => s.toNumber('mm/m') / 1000;
+export const perMeter = (s: Slope): number => s.toNumber('mm/m') / 1000;
 
 /** Build the site of a surface and what it is held to. */
 export function readSite(input: ParsedSurface, pad: Pad): { readonly site: Site; readonly held: Held } {

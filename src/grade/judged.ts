@@ -3,7 +3,7 @@
 import type { Quantity } from '../quantity/quantity';
 import { type FallingBack, fallingBack, isCaught } from './falling-back';
 import { NO_FALL, type Reach, reachOf } from './flow';
-import { type Held, perMetre, valleysHeld } from './held';
+import { type Held, perMeter, valleysHeld } from './held';
 import { awayFall, nearestToFacet, type Piece, reachesInto } from './lines';
 
 import type { Site } from './terrain';
@@ -27,7 +27,7 @@ export interface Judged {
   readonly reach: Reach | undefined;
 }
 
-/** Fall of each facet per metre. */
+/** Fall of each facet per meter. */
 function fallsOf({ terrain: { tin } }: Site): Float64Array {
   const falls = new Float64Array(tin.facets);
   for (let t = 0; t < tin.facets; t += 1) {
@@ -62,17 +62,17 @@ function zonedFacets(site: Site, zone: number): { zoned: Uint8Array; away: Float
 }
 
 function steeperThan(falls: Float64Array, maximum: Slope | undefined): number[] {
-  const most = maximum ? perMetre(maximum) + NO_FALL : Number.POSITIVE_INFINITY;
+  const most = maximum ? perMeter(maximum) + NO_FALL : Number.POSITIVE_INFINITY;
   return Array.from(falls, (_, t) => t).filter((t) => (falls[t] as number) > most);
 }
 
 export function judge(site: Site, held: Held): Judged {
-  const [minimum, beyond, zone] = [perMetre(held.minimum), perMetre(held.beyond), held.zone.toNumber('m')];
+  const [minimum, beyond, zone] = [perMeter(held.minimum), perMeter(held.beyond), held.zone.toNumber('m')];
   const walled = site.walls.length > 0;
   const falls = fallsOf(site);
   const deep = held.pondDepth.toNumber('m');
   const valleys = valleysHeld(site, held);
-  const back = fallingBack(site, valleys, perMetre(held.valley), deep);
+  const back = fallingBack(site, valleys, perMeter(held.valley), deep);
   const reach = walled ? reachOf(site.terrain) : undefined;
   const { zoned, away } = zonedFacets(site, zone);
   const lack = new Float64Array(falls.length);

@@ -7,12 +7,12 @@ import { areaAs, cornersOf, doubleAreaOf } from './facet-figures';
 import type { PlacedLine } from './lines';
 import { small } from './marks';
 import { type FoundPond, type ShorePoint, shoreOf } from './ponds';
-import { type ExactSpot, metresAs } from './spots';
+import { type ExactSpot, metersAs } from './spots';
 import type { PlanPointFigure, PondFigure } from './surface-figures';
 import { OUTLINE_LIMIT } from './surface-input';
 import type { Site } from './terrain';
 
-/** Ponds shallower than this, in metres, come from binary rounding. */
+/** Ponds shallower than this, in meters, come from binary rounding. */
 const NO_DEPTH = 1e-7;
 
 /** Water over one facet: its plan area and volume, in closed form. */
@@ -48,13 +48,13 @@ const volumeAs = (value: Decimal, system: System): Quantity<'volume'> => {
 function shorePoint(site: Site, point: ShorePoint, level: Decimal): PlanPointFigure {
   const { survey } = site;
   const a = survey.exact(point[0]);
-  if (point.length === 1) return { x: metresAs(a.x, survey.system), y: metresAs(a.y, survey.system) };
+  if (point.length === 1) return { x: metersAs(a.x, survey.system), y: metersAs(a.y, survey.system) };
   const b = survey.exact(point[1]);
   const share = (from: Decimal, to: Decimal): Decimal =>
     from.plus(to.minus(from).times(a.z.minus(level)).div(a.z.minus(b.z)));
   return {
-    x: metresAs(share(a.x, b.x), survey.system),
-    y: metresAs(share(a.y, b.y), survey.system),
+    x: metersAs(share(a.x, b.x), survey.system),
+    y: metersAs(share(a.y, b.y), survey.system),
   };
 }
 
@@ -75,8 +75,8 @@ export function pondFigure(site: Site, pond: FoundPond): PondFigure {
   return {
     lowest: survey.name(pond.lowest),
     spillsOver: survey.name(pond.spill),
-    level: metresAs(level, survey.system),
-    depth: small(metresAs(level.minus(survey.exact(pond.lowest).z), survey.system)),
+    level: metersAs(level, survey.system),
+    depth: small(metersAs(level.minus(survey.exact(pond.lowest).z), survey.system)),
     volume: volumeAs(volume, survey.system),
     area: areaAs(area, survey.system),
     outline: rings.map((ring) => ring.slice(0, OUTLINE_LIMIT).map((p) => shorePoint(site, p, level))),

@@ -20,7 +20,7 @@ export interface FacetFigure {
   readonly alongX: Quantity<'slope'>;
   /** Fall along y; negative when it rises. */
   readonly alongY: Quantity<'slope'>;
-  /** Direction of the fall from the x axis, anticlockwise from 0 to 360 degrees; left out when level. */
+  /** Direction of the fall from the x axis, counterclockwise from 0 to 360 degrees; left out when level. */
   readonly direction?: Quantity<'angle'>;
   /** The building line nearest to its middle. */
   readonly nearest?: string;
@@ -50,7 +50,7 @@ export interface ValleyFigure {
   readonly verdict: 'drains' | 'too flat';
 }
 
-/** What of the surface falls back towards a building. */
+/** What of the surface falls back toward a building. */
 export interface FallsBackFigure {
   /** The building line nearest to it. */
   readonly line: string;
@@ -168,7 +168,7 @@ export interface SurfaceDrainageFigures {
   readonly worstValley?: ValleyFigure;
   /** Valleys, the worst first, at most 100. */
   readonly valleyList: readonly ValleyFigure[];
-  /** Plan area that falls back towards a building, near or far. */
+  /** Plan area that falls back toward a building, near or far. */
   readonly areaBack: Quantity<'area'>;
   /** That area by building line. */
   readonly fallsBack: readonly FallsBackFigure[];

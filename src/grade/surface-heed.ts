@@ -8,7 +8,7 @@ import type { Judged } from './judged';
 import { isAccessible, isGround } from './limits';
 import { small } from './marks';
 import { GIVEN, GRADING_STANDARDS } from './sources';
-import { metresAs } from './spots';
+import { metersAs } from './spots';
 import type { SurfaceDrainageFigures, ValleyFigure } from './surface-figures';
 import type { Site } from './terrain';
 import { found } from './water-figures';
@@ -94,7 +94,7 @@ function heedRamp(site: Site, held: Held, pad: Pad): void {
   const heights = [...new Set(tin.corner)].map((v) => tin.z[v] as number);
   const lowest = heights.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
   const highest = heights.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
-  const rise = small(metresAs(found(highest - lowest), site.survey.system));
+  const rise = small(metersAs(found(highest - lowest), site.survey.system));
   if (rise.greaterThan(RAMP_RISE())) pad.caution(cautions.longRamp(RAMP_RISE(), rise, 'stop'));
   if (rise.greaterThan(HANDRAIL_RISE())) pad.caution(cautions.rampHandrails(HANDRAIL_RISE(), rise));
 }

@@ -7,7 +7,7 @@ import { sixFigures, slopeOfFall } from './facet-figures';
 import { NO_FALL } from './flow';
 import type { Held } from './held';
 import type { Judged } from './judged';
-import { metresAs } from './spots';
+import { metersAs } from './spots';
 import type { FallsBackFigure, ValleyFigure } from './surface-figures';
 import type { Site } from './terrain';
 import { type FoundValley, isFlat } from './valleys';
@@ -38,7 +38,7 @@ export function valleyFigure(site: Site, valley: FoundValley, held: Held): Valle
     to: survey.name(valley.to),
     fall: slopeOfFall(p.z.minus(q.z).div(long), survey.system),
     required: valley.bySwaleRule ? held.swale : held.valley,
-    length: metresAs(long.toSignificantDigits(HELD), survey.system),
+    length: metersAs(long.toSignificantDigits(HELD), survey.system),
     ...(curb === undefined ? {} : { curb }),
     verdict: isFlat(valley) ? 'too flat' : 'drains',
   };

@@ -14,7 +14,7 @@ import { type FlowPath, pathFromPoint, pathFromSpot, type Reach, roughLengths } 
 import { locate, type Place, type PlacedLine } from './lines';
 import { small } from './marks';
 import type { FoundPond } from './ponds';
-import { type ExactSpot, metresAs } from './spots';
+import { type ExactSpot, metersAs } from './spots';
 import type { InflowFigure, LowSpotFigure, PathFigure, ReachFigure, SillFigure } from './surface-figures';
 import type { ParsedSurface } from './surface-input';
 import type { Site } from './terrain';
@@ -40,13 +40,13 @@ export function lowSpots(site: Site, ponds: readonly FoundPond[]): LowSpotFigure
     });
   return low.slice(0, LISTED).map(({ v, spill }) => ({
     spot: survey.name(v),
-    below: small(metresAs(survey.exact(spill).z.minus(survey.exact(v).z), survey.system)),
+    below: small(metersAs(survey.exact(spill).z.minus(survey.exact(v).z), survey.system)),
     downstream: survey.name(spill),
   }));
 }
 
-/** Binary metres to five places: what a path is good to. */
-export const found = (metres: number): Decimal => new Decimal(metres.toFixed(5));
+/** Binary meters to five places: what a path is good to. */
+export const found = (meters: number): Decimal => new Decimal(meters.toFixed(5));
 
 const POINTS = 100;
 
@@ -76,11 +76,11 @@ function pathFigure(site: Site, from: string, path: FlowPath): PathFigure {
   return {
     from,
     leavesOver: leavesOver(site, path),
-    length: metresAs(found(path.length), survey.system),
+    length: metersAs(found(path.length), survey.system),
     ...(reaches === undefined ? {} : { reaches }),
     points: shown.map(([x, y]) => ({
-      x: metresAs(origin.x.plus(found(x)), survey.system),
-      y: metresAs(origin.y.plus(found(y)), survey.system),
+      x: metersAs(origin.x.plus(found(x)), survey.system),
+      y: metersAs(origin.y.plus(found(y)), survey.system),
     })),
   };
 }
@@ -182,7 +182,7 @@ export function sillFigures(site: Site, sills: NonNullable<ParsedSurface['sills'
   return sills.map(({ name, at, elevation }, i) => {
     const z = elevationAt(site, at, `sills[${i}].at`, name);
     const e = elevation;
-    const surface = metresAs(z, systemOfQuantity(e));
+    const surface = metersAs(z, systemOfQuantity(e));
     const freeboard = pad.step(
       'freeboard below a sill',
       'b = e − z',

@@ -5,12 +5,12 @@ import { readInput } from '../../reckoning/calculation';
 import { Pad } from '../../reckoning/pad';
 import { type Held, readSite } from '../held';
 import type { ParsedLine } from '../lines';
-import { metresAs, type Survey } from '../spots';
+import { metersAs, type Survey } from '../spots';
 import { checkSurface } from '../surface-check';
 import type { SurfaceDrainageFigures } from '../surface-figures';
 import { surfaceFields } from '../surface-input';
 import { type Site, siteOf } from '../terrain';
-import type { Moves } from './programme';
+import type { Moves } from './program';
 
 /** Spots read twice at one place move together: for each, the one that stands for both. */
 export function standIns({ survey, terrain }: Site): number[] {
@@ -49,7 +49,7 @@ export function lookerAt(site: Site, survey: Survey, asked: Asked, near: number)
       ...asked,
       spots: Array.from({ length: survey.count }, (_, v) => {
         const { x, y } = survey.exact(v);
-        const at = (z: Decimal) => metresAs(z, survey.system);
+        const at = (z: Decimal) => metersAs(z, survey.system);
         return { name: survey.name(v), x: at(x), y: at(y), elevation: at(height(v)) };
       }),
     };
