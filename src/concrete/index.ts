@@ -50,7 +50,7 @@ export type {
   StepVolumeInput,
   StraightStepsInput,
   WindingStepsInput,
-  WrappedStepsInput,
+  WraparoundStepsInput,
 } from './step-inputs';
 export {
   type StepVolumeFigures,

@@ -1,13 +1,13 @@
-/** Flights that turn: wrapped around two corners, round, and winding about a center. */
+/** Flights that turn: wraparound around two corners, round, and winding about a center. */
 
 import * as faults from '../quantity/faults';
 import { refuse } from '../reckoning/calculation';
 import type { Pad } from '../reckoning/pad';
 import { timesPi } from './solids';
 import { type Flight, ONE, shareOfTurn, sums, TWO } from './step-flight';
-import type { Round, Winding, Wrapped } from './step-inputs';
+import type { Round, Winding, Wraparound } from './step-inputs';
 
-export function wrapped(input: Wrapped, pad: Pad): Flight {
+export function wraparound(input: Wraparound, pad: Pad): Flight {
   const { risers: n, rise: r, tread: t, topWidth: w, topDepth: D, sides } = input;
   const c = sides === 'both' ? TWO() : ONE();
   const [first, second] = sums(n);

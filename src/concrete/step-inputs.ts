@@ -58,9 +58,9 @@ export interface StraightStepsInput extends StepParts {
 }
 
 /** Steps that go around one or two corners: treads at the front and at the sides. */
-export interface WrappedStepsInput extends StepParts {
-  /** Always `wrapped`. */
-  readonly plan: 'wrapped';
+export interface WraparoundStepsInput extends StepParts {
+  /** Always `wraparound`. */
+  readonly plan: 'wraparound';
   /** Depth of each tread, at the front and at the sides. */
   readonly tread: LengthInput;
   /** Side to side at the top. */
@@ -98,7 +98,7 @@ export interface WindingStepsInput extends StepParts {
 }
 
 /** Input of {@link stepVolume}: straight unless `plan` says otherwise. */
-export type StepVolumeInput = StraightStepsInput | WrappedStepsInput | RoundStepsInput | WindingStepsInput;
+export type StepVolumeInput = StraightStepsInput | WraparoundStepsInput | RoundStepsInput | WindingStepsInput;
 
 interface Parts {
   readonly risers: Count;
@@ -127,8 +127,8 @@ export interface Straight extends Parts {
   readonly openSides: Count | undefined;
 }
 
-export interface Wrapped extends Parts {
-  readonly plan: 'wrapped';
+export interface Wraparound extends Parts {
+  readonly plan: 'wraparound';
   readonly tread: Length;
   readonly topWidth: Length;
   readonly topDepth: Length;
@@ -150,4 +150,4 @@ export interface Winding extends Parts {
   readonly turnEach: Angle;
 }
 
-export type Parsed = Straight | Wrapped | Round | Winding;
+export type Parsed = Straight | Wraparound | Round | Winding;

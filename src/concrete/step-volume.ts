@@ -1,5 +1,5 @@
 /**
- * Volume of solid steps: straight, wrapped around corners, round or winding.
+ * Volume of solid steps: straight, wraparound around corners, round or winding.
  *
  * Each step stands on the ground, so the k-th of a straight flight is k risers high: with n risers of
  * height r, treads of depth t and a width w, the treads make `w × t × r × n × (n + 1) ÷ 2`. With a
@@ -10,7 +10,7 @@
  *
  * A landing of depth d after the k-th riser takes the place of a tread and adds `w × r × k × (d − t)`.
  *
- * Wrapped and round steps are slabs of one riser on top of each other, each a tread larger than the one
+ * Wraparound and round steps are slabs of one riser on top of each other, each a tread larger than the one
  * above it; their sums have closed forms. Winding steps are sectors of a ring.
  *
  * Source: geometry.
@@ -38,7 +38,7 @@ import { RISER, SIDE_DROP } from '../steps/ordinary';
 import type { StepRules } from '../steps/rules';
 import { frostField } from './frost';
 import { FLIGHT_WIDTH, LANDING_DEPTH, NOSING, STEP_RADIUS, TREAD, UNDERSIDE, WASH } from './ordinary';
-import { round, winding, wrapped } from './round-steps';
+import { round, winding, wraparound } from './round-steps';
 import { heedFlight } from './step-advice';
 import { checkSideBySide, coresField, coresOut } from './step-cores';
 import type { Flight } from './step-flight';
@@ -72,8 +72,8 @@ type Count = Quantity<'count'>;
 
 function flightOf(input: Parsed, pad: Pad): Flight {
   switch (input.plan) {
-    case 'wrapped':
-      return wrapped(input, pad);
+    case 'wraparound':
+      return wraparound(input, pad);
     case 'round':
       return round(input, pad);
     case 'winding':
@@ -95,7 +95,7 @@ const REACH_INCHES = 36;
 /** How far it is down within a pace of the top edge: beside steps only as far as they fall there. */
 function dropBeside(input: Parsed, totalRise: Length): Length | undefined {
   if (input.sideDrop) return input.sideDrop;
-  if (input.plan === 'wrapped' || input.plan === 'round') {
+  if (input.plan === 'wraparound' || input.plan === 'round') {
     const reached = Math.ceil(REACH_INCHES / input.tread.toNumber('in'));
     const fall = input.rise.times(wholeNumber(reached));
     return fall.lessThan(totalRise) ? fall : totalRise;
@@ -194,7 +194,7 @@ function door(): Field<Parsed> {
     [
       straightField,
       fields({
-        plan: word('wrapped'),
+        plan: word('wraparound'),
         ...parts,
         tread: l('tread', TREAD),
         topWidth: l('topWidth', FLIGHT_WIDTH),
@@ -224,7 +224,7 @@ function door(): Field<Parsed> {
 /**
  * Volume of solid steps.
  *
- * @param input - risers, rise and the plan: straight (as when none is said), wrapped, round or winding;
+ * @param input - risers, rise and the plan: straight (as when none is said), wraparound, round or winding;
  * cores inside, landings part of the way up, wing walls; whose rules hold, frost, and a drop beside the top
  * @returns volume, total rise and run, footprint, faces to form (of the flight alone); with cores, what they
  * take out and the least concrete around them
@@ -248,7 +248,7 @@ function door(): Field<Parsed> {
  */
 export const stepVolume: Calculation<StepVolumeInput, StepVolumeFigures> = /*#__PURE__*/ define({
   id: 'step-volume',
-  title: 'Volume of solid steps',
+  title: 'Step volume',
   version: 1,
   sources: [CLOSED_FORM],
   input: door,

@@ -46,7 +46,7 @@ export interface StakeMarkInput {
 export interface SurfacePlanInput {
   /** The surface, as the drainage check takes it. */
   readonly surface: SurfaceDrainageInput;
-  /** Heading; by default `Plan of drainage`. */
+  /** Heading; by default `Drainage plan`. */
   readonly title?: string;
   /** Height between contours; by default chosen so that there are about a dozen. */
   readonly interval?: QuantityInput<'length'>;
@@ -379,7 +379,7 @@ function draw({ surface, title, interval, stakes = [] }: ParsedPlan): string {
     element('path', { d: ringPath(frame, facetRing(tin, t)), fill: BACK, class: 'runs-back' }),
   );
   return document({
-    title: title ?? 'Plan of drainage',
+    title: title ?? 'Drainage plan',
     description: `${tin.facets} facets over ${site.survey.count} spots; ${water.length / 2} ponds; ${back.length} facets run to a building`,
     frame,
     body: [
@@ -405,7 +405,7 @@ function draw({ surface, title, interval, stakes = [] }: ParsedPlan): string {
 /** The door of the drawing is that of a calculation: plain copies, coded errors. */
 const plan = /*#__PURE__*/ define<SurfacePlanInput, ParsedPlan, { readonly svg: string }>({
   id: 'surface-plan',
-  title: 'Plan of drainage',
+  title: 'Drainage plan',
   version: 1,
   sources: [CLOSED_FORM],
   input: () =>

@@ -127,7 +127,7 @@ export interface SillFigure {
   /** Name of the sill. */
   readonly name: string;
   /** How far the surface lies below it. */
-  readonly freeboard: Quantity<'length'>;
+  readonly clearance: Quantity<'length'>;
 }
 
 /** Where an inflow goes. */

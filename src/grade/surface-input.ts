@@ -57,7 +57,7 @@ export interface SurfaceDrainageInput extends SpotsInput {
   readonly nearLine?: QuantityInput<'length'>;
   /** Ponds up to this depth do not change the verdict; by default 1/8 in. */
   readonly pondDepth?: QuantityInput<'length'>;
-  /** Sills whose freeboard over the surface is wanted; none by default. */
+  /** Sills whose clearance over the surface is wanted; none by default. */
   readonly sills?: readonly SillInput[];
   /** Downspouts and the like, to be followed down the surface; none by default. */
   readonly inflows?: readonly InflowInput[];

@@ -21,7 +21,7 @@ import type { Site } from './terrain';
 
 const NAMED = 50;
 
-const FREEBOARD = constant(() => length('1 in'));
+const SILL_CLEARANCE = constant(() => length('1 in'));
 
 export function lowSpots(site: Site, ponds: readonly FoundPond[]): LowSpotFigure[] {
   const { survey, terrain } = site;
@@ -183,14 +183,14 @@ export function sillFigures(site: Site, sills: NonNullable<ParsedSurface['sills'
     const z = elevationAt(site, at, `sills[${i}].at`, name);
     const e = elevation;
     const surface = metersAs(z, systemOfQuantity(e));
-    const freeboard = pad.step(
-      'freeboard below a sill',
+    const clearance = pad.step(
+      'clearance below a sill',
       'b = e − z',
       { e, z: surface },
       small(e.minus(surface)),
     );
-    if (freeboard.lessThan(FREEBOARD())) pad.caution(cautions.lowThreshold(FREEBOARD(), freeboard));
-    return { name, freeboard };
+    if (clearance.lessThan(SILL_CLEARANCE())) pad.caution(cautions.lowThreshold(SILL_CLEARANCE(), clearance));
+    return { name, clearance };
   });
 }
 
