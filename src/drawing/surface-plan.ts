@@ -17,6 +17,7 @@ import { define, refuse } from '../reckoning/calculation';
 import { type Field, fields, list, maybe, label as nameField, quantity } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import { systemOfInput } from '../reckoning/system';
 import {
   coordinate,
   document,
@@ -367,7 +368,7 @@ function legend(site: Site, step: string, has: Shown): LegendEntry[] {
 }
 
 function draw({ surface, title, interval, stakes = [] }: ParsedPlan): string {
-  const { site, held } = readSite(surface, new Pad());
+  const { site, held } = readSite(surface, new Pad(systemOfInput(surface).system));
   const { tin } = site.terrain;
   if (tin.facets > FACET_LIMIT) refuse('surface', faults.tooMany('the facets of a drawing', FACET_LIMIT));
   const used = new Set(tin.corner);

@@ -156,7 +156,7 @@ export const perMeter = (s: Slope): number => s.toNumber('mm/m') / 1000;
 
 /** Build the site of a surface and what it is held to. */
 export function readSite(input: ParsedSurface, pad: Pad): { readonly site: Site; readonly held: Held } {
-  const survey = surveyOf(input);
+  const survey = surveyOf(input, pad.system);
   const held = heldTo(input, survey.system, pad);
   const near = canonicalValue(held.near).toNumber();
   return { held, site: siteOf(survey, { lines: input.lines ?? [], outline: input.outline, near }) };
