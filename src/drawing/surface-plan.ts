@@ -3,16 +3,12 @@
  * and stakes. Black and white; the legend explains every sign.
  */
 import { nextEdge, type Tin } from '../geometry/tin';
+import { readSite } from '../grade/held';
+import { faultyFacets } from '../grade/judged';
+import { pondsFound } from '../grade/pond-figures';
 import { type ShorePoint, shoreOf } from '../grade/ponds';
 import { metersAs } from '../grade/spots';
-import {
-  faultyFacets,
-  type ParsedSurface,
-  pondsFound,
-  readSite,
-  type SurfaceDrainageInput,
-  surfaceFields,
-} from '../grade/surface-check';
+import { type ParsedSurface, type SurfaceDrainageInput, surfaceFields } from '../grade/surface-input';
 import type { Site } from '../grade/terrain';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
