@@ -216,10 +216,7 @@ function fromVoids({ solidDensity, voids }: Parsed, pad: Pad): Density | undefin
 }
 
 /** Densities are shown in the family of units that the job is in. */
-function densityUnit({ depth, rateOfSpread }: Parsed): 'pcf' | 'kg/m3' {
-  const q = depth ?? rateOfSpread;
-  return q && systemOfQuantity(q) === 'metric' ? 'kg/m3' : 'pcf';
-}
+const densityUnit = ({ system }: Pad): 'pcf' | 'kg/m3' => (system === 'metric' ? 'kg/m3' : 'pcf');
 
 function compactedDensity(input: Parsed, pad: Pad): Density {
   const { compactedDensity: given, material } = input;
@@ -236,10 +233,10 @@ function compactedDensity(input: Parsed, pad: Pad): Density {
       ]),
     );
   }
-  const { value, range, source } = densityOf(material, 'compacted', densityUnit(input));
+  const { value, range, source } = densityOf(material, 'compacted', densityUnit(pad));
   pad.assume({
     name: 'compactedDensity',
-    value: value,
+    value: { reckoned: value },
     because: range,
     override: 'Give compactedDensity from the supplier or a test',
     source,
@@ -252,10 +249,10 @@ function looseDensity(input: Parsed, C: Density, pad: Pad): Density {
   const { looseDensity: given, material } = input;
   if (given) return given;
   const tabled = material && !input.compactedDensity && !input.solidDensity;
-  const known = tabled ? densityOf(material, 'loose', densityUnit(input)) : looseFor(C, material);
+  const known = tabled ? densityOf(material, 'loose', densityUnit(pad)) : looseFor(C, material);
   pad.assume({
     name: 'looseDensity',
-    value: known.value,
+    value: { reckoned: known.value },
     because: known.range,
     override: 'Give looseDensity from the supplier',
     source: known.source,

@@ -12,6 +12,7 @@
  */
 import { type OutlineInput, outline } from '../outline/outline';
 import { constant, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import {
@@ -42,7 +43,6 @@ import {
 import { CROSSED_CELLS, gridCut } from './cut-grid';
 import { type Compared, type RunOut, type SectionFigures, sectionsCut } from './cut-sections';
 import { type FillFigures, filling, type HaulFigures, loadsOf, looseFill, swollen, weightOf } from './earth';
-import { exceeded, paired, reached } from './limits';
 import * as ordinary from './ordinary';
 import { SOIL_DENSITY } from './ordinary';
 import { compactedFrom, type ShrinkConvention } from './shrink';
@@ -248,11 +248,11 @@ export interface ExcavationFigures {
   readonly replacement?: ReplacementFigures;
 }
 
-const EXIT_FROM = paired('4 ft', '1.2 m');
-const PROTECT_FROM = paired('5 ft', '1.5 m');
-const ENGINEER_ABOVE = paired('20 ft', '6 m');
-const EARTH_FILL = paired('8 in', '200 mm');
-const GRANULAR_FILL = paired('24 in', '600 mm');
+const EXIT_FROM = /*#__PURE__*/ paired('length', '4 ft', '1.2 m');
+const PROTECT_FROM = /*#__PURE__*/ paired('length', '5 ft', '1.5 m');
+const ENGINEER_ABOVE = /*#__PURE__*/ paired('length', '20 ft', '6 m');
+const EARTH_FILL = /*#__PURE__*/ paired('length', '8 in', '200 mm');
+const GRANULAR_FILL = /*#__PURE__*/ paired('length', '24 in', '600 mm');
 const NOTICEABLE = constant(() => ratio('2%'));
 /** Steeper than this no slope is protection; this flat it is in any soil but rock that slides. */
 const STEEPEST = constant(() => ratio('0.75:1'));
@@ -265,11 +265,11 @@ const deepestOf = (cuts: readonly DeepCut[]): DeepCut | undefined => {
 
 /** Cuts from about 5 ft on whose sides are no protection, or are one in some soils only; none of these is wet. */
 function heedSides(cuts: readonly DeepCut[], wet: boolean, pad: Pad): void {
-  const deep = cuts.filter(({ depth }) => reached(PROTECT_FROM, depth));
+  const deep = cuts.filter(({ depth }) => PROTECT_FROM.reachedBy(depth));
   const least = wet ? FLAT_ENOUGH() : STEEPEST();
   const steep = deepestOf(deep.filter(({ sideSlope }) => !sideSlope || sideSlope.lessThan(least)));
   if (steep) {
-    const limit = reached(PROTECT_FROM, steep.depth);
+    const limit = PROTECT_FROM.reachedBy(steep.depth);
     if (limit) pad.caution(cautions.trenchDepth(limit, steep.depth));
     return;
   }
@@ -281,10 +281,10 @@ function heedSides(cuts: readonly DeepCut[], wet: boolean, pad: Pad): void {
 
 function heedDepth({ cuts, depthUnknown }: Cut, wet: boolean, pad: Pad): void {
   const deepest = deepestOf(cuts)?.depth;
-  const exit = deepest && reached(EXIT_FROM, deepest);
+  const exit = deepest && EXIT_FROM.reachedBy(deepest);
   if (exit) pad.caution(cautions.trenchExit(exit, deepest));
   heedSides(cuts, wet, pad);
-  const engineer = deepest && exceeded(ENGINEER_ABOVE, deepest);
+  const engineer = deepest && ENGINEER_ABOVE.exceededBy(deepest);
   if (engineer) pad.caution(cautions.engineeredExcavation(engineer, deepest));
   if (depthUnknown) pad.caution(cautions.depthUnknown);
 }
@@ -310,7 +310,7 @@ function heedRules(prismoids: Compared | undefined, runOuts: Compared | undefine
 function heedFill({ fill, highest, volume }: Cut, shrinks: boolean, pad: Pad): void {
   if (!fill || fill.sign() === 0) return;
   if (volume.sign() > 0 && !shrinks) pad.caution(cautions.fillNeedsShrink);
-  const limit = highest && (exceeded(GRANULAR_FILL, highest) ?? exceeded(EARTH_FILL, highest));
+  const limit = highest && (GRANULAR_FILL.exceededBy(highest) ?? EARTH_FILL.exceededBy(highest));
   if (limit) pad.caution(cautions.deepFill(limit, highest));
   pad.caution(cautions.fillInLifts);
 }

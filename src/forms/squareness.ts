@@ -11,7 +11,9 @@
  *
  * Source: geometry (the parallelogram law); the tolerances as named above.
  */
-import { constant, length } from '../quantity/make';
+
+import { constant } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
@@ -45,8 +47,8 @@ export interface Squareness {
 }
 
 const PARTS = constant(() => wholeNumber(960));
-const LEAST = constant(() => length('3/16 in'));
-const MOST = constant(() => length('1 in'));
+const LEAST = /*#__PURE__*/ paired('length', '3/16 in', '5 mm');
+const MOST = /*#__PURE__*/ paired('length', '1 in', '25 mm');
 
 const smallUnitOf = (l: Length): 'mm' | 'in' => (systemOfQuantity(l) === 'metric' ? 'mm' : 'in');
 const small = (l: Length): Length => l.in(smallUnitOf(l));
@@ -55,7 +57,7 @@ const smaller = (a: Length, b: Length): Length => (b.lessThan(a) ? b : a);
 
 /** How much the diagonals of forms may differ where nobody has said. */
 function squareTolerance(trueDiagonal: Length): Length {
-  const e = smaller(larger(trueDiagonal.over(PARTS()), LEAST()), MOST());
+  const e = smaller(larger(trueDiagonal.over(PARTS()), LEAST.like(trueDiagonal)), MOST.like(trueDiagonal));
   return e.in(smallUnitOf(trueDiagonal));
 }
 
@@ -65,14 +67,14 @@ function toleranceOf({ tolerance, trueDiagonal: T }: MeasuredForms, pad: Pad): L
   const e = pad.step(
     'how much the diagonals may differ',
     'e = min(max(T ÷ n, a), b)',
-    { T, n: PARTS(), a: LEAST().in(smallUnitOf(T)), b: MOST().in(smallUnitOf(T)) },
+    { T, n: PARTS(), a: LEAST.like(T), b: MOST.like(T) },
     squareTolerance(T),
   );
   pad.assume({
     name: 'tolerance',
-    value: e,
+    value: { reckoned: e },
     because: metric
-      ? 'a 960th of the diagonal, about 1 mm a meter; at least three times what a tape is true to, at most 25.4 mm'
+      ? 'a 960th of the diagonal, about 1 mm a meter; at least three times what a tape is true to, at most 25 mm'
       : '1/8 in for each 10 ft of diagonal; at least three times what a tape is true to, at most 1 in',
     override: 'Give tolerance',
     source: COMMON_PRACTICE,

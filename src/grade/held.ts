@@ -1,10 +1,11 @@
 /** What a surface is held to: the least and the most that it must fall, near a building, beyond, and along valleys. */
-import { constant, length, slope } from '../quantity/make';
+
+import { constant, slope } from '../quantity/make';
+import { type Paired, paired } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
-import type { System } from '../quantity/units';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, PCA_DRAINAGE, type Source } from '../reckoning/source';
-import { say } from '../reckoning/words';
+import { type Saying, say } from '../reckoning/words';
 import { type GradeUse, isGround, limitOf } from './limits';
 import { GIVEN, GRADING_STANDARDS, GUTTER_LEAST, IRC_DRAINAGE } from './sources';
 import { surveyOf } from './spots';
@@ -16,9 +17,9 @@ import { type FoundValley, valleysOf } from './valleys';
 type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
 
-const NEAR = constant(() => length('1/2 in'));
+const NEAR = /*#__PURE__*/ paired('length', '1/2 in', '12 mm');
 
-const SHALLOW = constant(() => length('1/8 in'));
+const SHALLOW = /*#__PURE__*/ paired('length', '1/8 in', '3 mm');
 
 const BEYOND = constant(() => slope('1%'));
 
@@ -55,18 +56,30 @@ export function valleysHeld(site: Site, held: Held): FoundValley[] {
   return valleysOf(site, limits, held.pondDepth.toNumber('m'));
 }
 
-function assumed<T extends Quantity>(
+function assumed(
   pad: Pad,
   name: string,
-  given: T | undefined,
-  usual: () => T,
+  given: Slope | undefined,
+  value: Slope,
   because: string,
-  source = COMMON_PRACTICE,
-): T {
+  source: Source,
+): Slope {
   if (given) return given;
-  const value = usual();
-  pad.assume({ name, value: value, because, override: say`Give ${{ name }}`, source });
+  pad.assume({ name, value, because, override: say`Give ${{ name }}`, source });
   return value;
+}
+
+function assumedLength(
+  pad: Pad,
+  name: string,
+  given: Length | undefined,
+  value: Paired<'length'>,
+  because: Saying,
+  source = COMMON_PRACTICE,
+): Length {
+  if (given) return given;
+  pad.assume({ name, value, because, override: say`Give ${{ name }}`, source });
+  return value.as(pad.system);
 }
 
 /** The least that drains, where a use has a published most only. */
@@ -101,20 +114,16 @@ function assumedValley(use: GradeUse, pad: Pad): Slope {
   return least;
 }
 
-/** The default in the units of the input: 10 ft and 3 m are not the same, so only the showing changes. */
-const shownFor = (system: System, usual: () => Length): (() => Length) =>
-  system === 'metric' ? () => usual().in('mm') : usual;
-
-function heldTo(input: ParsedSurface, system: System, pad: Pad): Held {
+function heldTo(input: ParsedSurface, pad: Pad): Held {
   const use = input.use ?? 'paved-by-building';
   const limit = limitOf(use);
   const least = leastOf(use);
-  const minimum = assumed(pad, 'minimum', input.minimum, () => least.least, least.because, least.source);
+  const minimum = assumed(pad, 'minimum', input.minimum, least.least, least.because, least.source);
   const beyond = assumed(
     pad,
     'minimumBeyond',
     input.minimumBeyond,
-    () => (minimum.lessThan(BEYOND()) ? minimum : BEYOND()),
+    minimum.lessThan(BEYOND()) ? minimum : BEYOND(),
     'the least for outdoor slabs',
     PCA_DRAINAGE,
   );
@@ -126,19 +135,20 @@ function heldTo(input: ParsedSurface, system: System, pad: Pad): Held {
     valley,
     swale: input.minimumValley ?? (isGround(use) ? SWALE() : valley),
     maximum: input.maximum ?? limit.most,
-    zone: assumed(pad, 'zone', input.zone, ZONE, 'the code asks for the fall within 10 ft', IRC_DRAINAGE),
-    near: assumed(
+    zone: assumedLength(
       pad,
-      'nearLine',
-      input.nearLine,
-      shownFor(system, NEAR),
-      'spots are seldom placed nearer than that',
+      'zone',
+      input.zone,
+      ZONE,
+      say`the code asks for the fall within ${{ zone: ZONE }}`,
+      IRC_DRAINAGE,
     ),
-    pondDepth: assumed(
+    near: assumedLength(pad, 'nearLine', input.nearLine, NEAR, 'spots are seldom placed nearer than that'),
+    pondDepth: assumedLength(
       pad,
       'pondDepth',
       input.pondDepth,
-      shownFor(system, SHALLOW),
+      SHALLOW,
       'water that shallow dries off by itself',
     ),
     sources: {
@@ -157,7 +167,7 @@ export const perMeter = (s: Slope): number => s.toNumber('mm/m') / 1000;
 /** Build the site of a surface and what it is held to. */
 export function readSite(input: ParsedSurface, pad: Pad): { readonly site: Site; readonly held: Held } {
   const survey = surveyOf(input, pad.system);
-  const held = heldTo(input, survey.system, pad);
+  const held = heldTo(input, pad);
   const near = canonicalValue(held.near).toNumber();
   return { held, site: siteOf(survey, { lines: input.lines ?? [], outline: input.outline, near }) };
 }

@@ -13,7 +13,7 @@
  */
 import type { LengthInput } from '../outline/outline';
 import * as sharedFaults from '../quantity/faults';
-import { constant, length } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import {
@@ -219,7 +219,7 @@ interface StringNotes {
 type Parsed = RodNotes | LaserNotes | WaterNotes | StringNotes;
 
 const ROW_LIMIT = 5000;
-const ALLOWED = constant(() => length('1/8 in'));
+const ALLOWED = /*#__PURE__*/ paired('length', '1/8 in', '3 mm');
 
 /** Elevations are spoken of in feet or meters, whatever the readings were in. */
 const asElevation = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'm' : 'ft');
@@ -307,17 +307,16 @@ function byRod(notes: RodNotes, pad: Pad): LevelNotesFigures {
 
 function closes({ allowed }: RodNotes, found: Length | undefined, pad: Pad): boolean {
   if (!found) return true;
-  const usual = ALLOWED().in(systemOfQuantity(found) === 'metric' ? 'mm' : 'in');
   if (!allowed) {
     pad.assume({
       name: 'allowed',
-      value: usual,
-      because: 'flatwork is set to an eighth of an inch, some 3 mm',
+      value: ALLOWED,
+      because: 'flatwork is set so closely',
       override: 'Give allowed',
       source: COMMON_PRACTICE,
     });
   }
-  const limit = allowed ?? usual;
+  const limit = allowed ?? ALLOWED.as(pad.system);
   if (!found.abs().greaterThan(limit)) return true;
   pad.caution(cautions.misclosure(limit, found));
   return false;

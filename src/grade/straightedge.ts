@@ -8,16 +8,17 @@
  * What gap is allowed belongs to the length of the edge: tolerances are published for 5, 10 and 12 ft (1.5,
  * 3 and 4 m), and are not to be scaled to other lengths. For another edge the job must say what is allowed.
  */
+
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { length } from '../quantity/make';
+import { type Paired, paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
-import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, type Source } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { noTolerance } from './faults';
 import { small } from './marks';
@@ -65,21 +66,22 @@ interface Parsed {
 
 /** A length of edge for which a tolerance is published, as each unit system names it. */
 interface Tolerance {
-  readonly edges: readonly [customary: string, metric: string];
-  readonly because: string;
+  readonly edge: Paired<'length'>;
+  /** What it is published for. */
+  readonly use: string;
   readonly source: Source;
 }
 
 const TOLERANCES: readonly Tolerance[] = [
-  { edges: ['5 ft', '1.5 m'], because: '1/4 in in 5 ft for walks', source: UFGS_FLATNESS },
-  { edges: ['10 ft', '3 m'], because: '1/4 in (6 mm) in 10 ft for ramps and walks', source: TEN_FOOT_EDGE },
+  { edge: /*#__PURE__*/ paired('length', '5 ft', '1.5 m'), use: 'walks', source: UFGS_FLATNESS },
+  { edge: /*#__PURE__*/ paired('length', '10 ft', '3 m'), use: 'ramps and walks', source: TEN_FOOT_EDGE },
   {
-    edges: ['12 ft', '4 m'],
-    because: '1/4 in (6 mm) in 12 ft (4 m) for roads and parking',
+    edge: /*#__PURE__*/ paired('length', '12 ft', '4 m'),
+    use: 'roads and parking',
     source: TWELVE_FOOT_EDGE,
   },
 ];
-const ALLOWED: Readonly<Record<System, string>> = { customary: '1/4 in', metric: '6 mm' };
+const ALLOWED = /*#__PURE__*/ paired('length', '1/4 in', '6 mm');
 const READING_LIMIT = 2000;
 const READINGS_UNDER: Limit = { of: 'the edge in readings under it', most: 200 };
 
@@ -159,36 +161,35 @@ function gapAt(z: readonly Decimal[], { at, rests: [a, b] }: Gap): Decimal {
   return za.plus(above).minus(z[at] as Decimal);
 }
 
-const sameLength = (a: Length, text: string): boolean => a.compareTo(length(text)) === 0;
+const isEdge = (a: Length, { edge }: Tolerance): boolean =>
+  a.compareTo(edge.as('customary')) === 0 || a.compareTo(edge.as('metric')) === 0;
 
 /** The gap allowed under this edge, and who says so. */
-function allowedUnder({ allowed, edge: given }: Parsed, edge: Length, pad: Pad): [Length, Source] {
+function allowedUnder({ allowed }: Parsed, edge: Length, pad: Pad): [Length, Source] {
   if (allowed) return [allowed, GIVEN];
-  const found = TOLERANCES.find(({ edges }) => edges.some((text) => sameLength(edge, text)));
+  const found = TOLERANCES.find((one) => isEdge(edge, one));
   if (!found) return refuse('allowed', noTolerance(edge.format()));
-  const value = length(ALLOWED[systemOfQuantity(given ?? edge)]);
   pad.assume({
     name: 'allowed',
-    value: value,
-    because: found.because,
+    value: ALLOWED,
+    because: say`${{ gap: ALLOWED }} in ${{ edge: found.edge }} for ${{ use: found.use }}`,
     override: 'Give allowed',
     source: found.source,
   });
-  return [value, found.source];
+  return [ALLOWED.as(pad.system), found.source];
 }
 
-function edgeOf({ edge, readings }: Parsed, pad: Pad): Length {
+function edgeOf({ edge }: Parsed, pad: Pad): Length {
   if (edge) return edge;
-  const metric = systemOfQuantity(readings[0] as Length) === 'metric';
-  const usual = length((TOLERANCES[0] as Tolerance).edges[metric ? 1 : 0]);
+  const usual = (TOLERANCES[0] as Tolerance).edge;
   pad.assume({
     name: 'edge',
     value: usual,
-    because: 'walks are checked over 5 ft',
+    because: say`walks are checked over ${{ edge: usual }}`,
     override: 'Give edge',
     source: UFGS_FLATNESS,
   });
-  return usual;
+  return usual.as(pad.system);
 }
 
 function reckon(input: Parsed, pad: Pad): StraightedgeFigures {

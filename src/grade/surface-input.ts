@@ -1,6 +1,6 @@
 /** What is given to check a surface: spots, lines, sills, inflows and what the slopes must be; read at the door. */
 import type { PointInput } from '../outline/outline';
-import { constant, length } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { choice, type Field, fields, label, list, maybe, quantity } from '../reckoning/fields';
 import { GRADE_USES, type GradeUse } from './limits';
@@ -91,7 +91,7 @@ export const OUTLINE_LIMIT = 500;
 
 const PLACE_LIMIT = 100;
 
-export const ZONE = constant(() => length('10 ft'));
+export const ZONE = /*#__PURE__*/ paired('length', '10 ft', '3.048 m');
 
 /** The schema of a surface. */
 export const surfaceFields = (): Field<ParsedSurface> =>

@@ -22,7 +22,8 @@ import type { Outline, PointInput } from '../outline/outline';
 import { type Opening, type RegionInput, regionFields } from '../outline/region';
 import { Decimal, ZERO } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
-import { angle, constant, length, ratio } from '../quantity/make';
+import { angle, constant, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import {
   canonicalValue,
   type Quantity,
@@ -38,6 +39,7 @@ import { withinLimit } from '../reckoning/limits';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import * as faults from './faults';
 import { JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
@@ -315,15 +317,12 @@ interface Parsed extends Omit<TakeOffInput, 'thickness'> {
 
 type PlaceRead = Place;
 
-const LEAST_SPACING = constant(() => length('1 ft'));
-const SLIVER = constant(() => length('2 ft'));
+const LEAST_SPACING = /*#__PURE__*/ paired('length', '1 ft', '0.3 m');
+const SLIVER = /*#__PURE__*/ paired('length', '2 ft', '0.6 m');
 const RATIO = constant(() => ratio('1.5:1'));
 const SHARPEST = constant(() => angle('60 deg'));
 const LEAST_RATIO = constant(() => ratio('1:1'));
-const STEP: Record<System, () => Length> = {
-  customary: constant(() => length('1/16 in')),
-  metric: constant(() => length('1 mm')),
-};
+const STEP = /*#__PURE__*/ paired('length', '1/16 in', '1 mm');
 /** What an opening counts as at least, in corners: a round one over the least side, and any beside a slanted outline. */
 const AS_CORNERS = 4;
 const AS_ROUND = 10;
@@ -344,11 +343,11 @@ function leastSideOf({ leastSide, spacing }: Parsed, pad: Pad): Length {
     return leastSide;
   }
   const half = spacing.over(wholeNumber(2));
-  const least = half.lessThan(SLIVER()) ? half : SLIVER();
+  const least = half.lessThan(SLIVER.like(half)) ? half : SLIVER.like(half);
   pad.assume({
     name: 'leastSide',
-    value: least,
-    because: 'narrower panels break off; 2 ft, or half the spacing where that is less',
+    value: { reckoned: least },
+    because: say`narrower panels break off; ${{ sliver: SLIVER }}, or half the spacing where that is less`,
     override: 'Give leastSide',
     source: TAPER_WIDTH,
   });
@@ -373,11 +372,11 @@ function ratioOf({ longestRatio }: Parsed, pad: Pad): Quantity<'ratio'> {
 
 /** The spacing as it can be set out: whole steps, or whole modules. */
 function spacingOf({ spacing, module, thickness }: Parsed): Length {
-  if (spacing.lessThan(LEAST_SPACING()))
-    refuse('spacing', faults.belowLeast('spacing', LEAST_SPACING().format()));
+  const tooClose = LEAST_SPACING.undercutBy(spacing);
+  if (tooClose) refuse('spacing', faults.belowLeast('spacing', tooClose.format()));
   if (module?.greaterThan(spacing)) refuse('module', sharedFaults.doesNotFit('module', 'spacing'));
   // Marks are a sixteenth or a millimeter apart: to be over by less than one is no reason for a row more.
-  return module ? spacing.downTo(module) : spacing.upTo(STEP[systemOfQuantity(thickness)]());
+  return module ? spacing.downTo(module) : spacing.upTo(STEP.like(thickness));
 }
 
 function rulesOf(input: Parsed, pad: Pad): Rules {
@@ -533,7 +532,7 @@ function plan(input: Parsed, rules: Rules): Planned {
   const sites = placeSites(input, rules);
   const [first] = sites as [Site];
   checkSize(first, limits);
-  const step = canonicalValue(STEP[systemOfQuantity(input.thickness)]());
+  const step = canonicalValue(STEP.like(input.thickness));
   const round = roundLaid(input, limits, step);
   const { laid, site } = round
     ? { laid: withApex(round, input), site: first }

@@ -6,10 +6,10 @@
  * better buy is for the caller's prices to say.
  */
 
-import { inFamilyOf } from '../concrete/family';
 import * as faults from '../quantity/faults';
 import { constant, mass, ratio, volume } from '../quantity/make';
-import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
+import { paired } from '../quantity/paired';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { alkali } from '../reckoning/cautions';
 import { type Field, fields, maybe, quantity } from '../reckoning/fields';
@@ -82,13 +82,14 @@ const PRINTED = [
 ] as const;
 
 const ONE = constant(() => ratio('1:1'));
-const EIGHTY = constant(() => mass('80 lb'));
+/** The bag that water is printed for. */
+const PRINTED_BAG = /*#__PURE__*/ paired('mass', '80 lb', '36.3 kg');
 /** Six pints. */
-const WATER = constant(() => volume('0.75 gal'));
-const LIFT = constant(() => mass('51 lb'));
+const WATER = /*#__PURE__*/ paired('volume', '0.75 gal', '2.84 L');
+const LIFT = /*#__PURE__*/ paired('mass', '51 lb', '23 kg');
 const LEAST_ALLOWANCE = constant(() => ratio('5%'));
 /** Some 45 bags of 80 lb: what a few people mix and place before the first of it sets. */
-const MUCH = constant(() => volume('1 yd3'));
+const MUCH = /*#__PURE__*/ paired('volume', '1 yd3', '0.75 m3');
 
 function yieldOf({ yield: given, bag }: Parsed, pad: Pad): Volume {
   if (given) return given;
@@ -100,7 +101,7 @@ function yieldOf({ yield: given, bag }: Parsed, pad: Pad): Volume {
     );
   pad.assume({
     name: 'yield',
-    value: volume(row[1]),
+    value: { reckoned: volume(row[1]) },
     because: say`printed for a bag of ${{ bag }}; it says "approximately"`,
     override: 'Give yield as the bag prints it',
     source: BAG_SHEETS,
@@ -110,11 +111,11 @@ function yieldOf({ yield: given, bag }: Parsed, pad: Pad): Volume {
 
 function waterOf({ water: given, bag: B }: Parsed, pad: Pad): Volume {
   if (given) return given;
-  const [E, W] = [EIGHTY(), systemOfQuantity(B) === 'metric' ? WATER().in('L') : WATER()];
+  const [E, W] = [PRINTED_BAG.as(pad.system), WATER.as(pad.system)];
   pad.assume({
     name: 'water',
-    value: W,
-    because: 'printed for a bag of 80 lb (about 6 pints), here in proportion to the weight',
+    value: WATER,
+    because: say`printed for a bag of ${{ bag: PRINTED_BAG }}, here in proportion to the weight`,
     override: 'Give water as the bag prints it',
     source: BAG_SHEETS,
   });
@@ -134,8 +135,9 @@ function reckon(input: Parsed, pad: Pad): BagCountFigures {
   if (a.sign() !== 0 && a.lessThan(LEAST_ALLOWANCE())) {
     pad.caution(cautions.smallAllowance('a small pad', WASTE_TEXTS, LEAST_ALLOWANCE(), a));
   }
-  if (V.greaterThan(MUCH())) pad.caution(cautions.muchForBags(inFamilyOf(V, MUCH()), V, n));
-  if (B.greaterThan(LIFT())) pad.caution(cautions.liftingBags(inFamilyOf(B, LIFT()), B));
+  const [much, heavy] = [MUCH.exceededBy(V), LIFT.exceededBy(B)];
+  if (much) pad.caution(cautions.muchForBags(much, V, n));
+  if (heavy) pad.caution(cautions.liftingBags(heavy, B));
   pad.caution(alkali);
   return {
     bags: n,

@@ -17,18 +17,12 @@ const SYSTEMS: readonly System[] = ['customary', 'metric'];
 export class Paired<D extends Dimension = Dimension> {
   private read: Readonly<Record<System, Quantity<D>>> | undefined;
 
-  constructor(
-    private readonly dimension: D,
-    private readonly customary: string,
-    private readonly metric: string,
-  ) {}
+  /** @param make - called when first asked for, so that importing the library costs nothing */
+  constructor(private readonly make: () => Readonly<Record<System, Quantity<D>>>) {}
 
-  /** The size as a unit system has it. Read when first asked for, so that importing the library costs nothing. */
+  /** The size as a unit system has it. */
   as(system: System): Quantity<D> {
-    this.read ??= {
-      customary: readOf(this.dimension, this.customary),
-      metric: readOf(this.dimension, this.metric),
-    };
+    this.read ??= this.make();
     return this.read[system];
   }
 
@@ -62,8 +56,15 @@ function readOf<D extends Dimension>(dimension: D, text: string): Quantity<D> {
   return q;
 }
 
+/** A pair of whatever dimension, where only its sizes are asked for. */
+export type AnyPair = Pick<Paired, 'as'>;
+
 /** One size as each unit system has it: `paired('length', '3 in', '75 mm')`. */
 /* @__NO_SIDE_EFFECTS__ */
 export function paired<D extends Dimension>(dimension: D, customary: string, metric: string): Paired<D> {
-  return new Paired(dimension, customary, metric);
+  return new Paired(() => ({ customary: readOf(dimension, customary), metric: readOf(dimension, metric) }));
 }
+
+/** One amount under both names, where the trade has no round one: the diameter of a bar. */
+export const sameInBoth = <D extends Dimension>(q: Quantity<D>): Paired<D> =>
+  new Paired(() => ({ customary: inSystem(q, 'customary'), metric: inSystem(q, 'metric') }));

@@ -5,6 +5,13 @@ import type { System } from '../quantity/units';
 import type { Assumed, Assumption, Caution, Step } from './parts';
 import { type Saying, wordsOf } from './words';
 
+function valueOf(value: Assumed['value'], system: System): Assumption['value'] {
+  if (typeof value === 'string') return wordsOf(value);
+  if (isQuantity(value)) return value;
+  if ('as' in value) return value.as(system);
+  return 'reckoned' in value ? value.reckoned : value;
+}
+
 /** Collects what a result shows beside its figures. */
 export class Pad {
   /** @param system - the family of units that the job is reckoned and shown in */
@@ -43,7 +50,7 @@ export class Pad {
   assume({ name, value, because, override, source }: Assumed): void {
     this.assumed.push({
       name,
-      value: isQuantity(value) ? value : wordsOf(value),
+      value: valueOf(value, this.system),
       because: wordsOf(because),
       override: wordsOf(override),
       source,

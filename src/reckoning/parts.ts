@@ -1,4 +1,5 @@
 /** The parts that a result is made of. */
+import type { AnyPair } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import type { CautionCode } from './caution-code';
@@ -35,9 +36,20 @@ export interface Assumption {
   readonly source: Source;
 }
 
-/** A default as a calculation notes it. */
+/** Dimensions whose units are the same in both systems. */
+type Shared = 'ratio' | 'count' | 'angle' | 'slope' | 'time' | 'money';
+
+/** A value that follows from the input, and so is in the units of the job already. */
+export interface Reckoned {
+  readonly reckoned: Quantity;
+}
+
+/**
+ * A default as a calculation notes it. One with a unit is a pair, as the trade in each unit system buys and builds;
+ * what follows from the input says so.
+ */
 export interface Assumed extends Omit<Assumption, 'value' | 'because' | 'override'> {
-  readonly value: Quantity | Saying;
+  readonly value: AnyPair | Reckoned | Quantity<Shared> | Saying;
   readonly because: Saying;
   readonly override: Saying;
 }

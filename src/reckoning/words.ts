@@ -4,6 +4,7 @@
  *
  * The English sentence is also the key under which a language has its own, as in other catalogs of messages.
  */
+import type { AnyPair } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 
 /** What stands in a place of a sentence: a quantity, a name or word, a number, or words of their own. */
@@ -23,8 +24,11 @@ export interface Words {
 /** Words, or text without places. */
 export type Saying = string | Words;
 
-/** What may stand in a hole: one named value, or words that become part of the sentence. */
-type Hole = Params | Words;
+/**
+ * What may stand in a hole: one named value, or words that become part of the sentence. A pair becomes the quantity
+ * of the job's family when the result is made.
+ */
+type Hole = Params | Words | { readonly [name: string]: AnyPair | Param };
 
 const isWords = (hole: Hole): hole is Words => typeof (hole as Words).says === 'string';
 
@@ -42,7 +46,7 @@ export function say(texts: TemplateStringsArray, ...holes: readonly Hole[]): Wor
       params = hole.params ? { ...params, ...hole.params } : params;
     } else {
       says += Object.keys(hole).map((name) => `{${name}}`);
-      params = { ...params, ...hole };
+      params = { ...params, ...(hole as Params) };
     }
     says += texts[i + 1];
   });

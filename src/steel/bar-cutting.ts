@@ -9,8 +9,8 @@
 
 import { Decimal } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
-import { constant, length } from '../quantity/make';
 import { readMoney } from '../quantity/money';
+import { paired } from '../quantity/paired';
 import {
   canonicalValue,
   isFaulty,
@@ -33,6 +33,7 @@ import {
 } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import type { CutProblem, Pattern } from '../solve/stock/fill';
 import { type Batch, firstFitPlan, type Solved, solveCutting } from '../solve/stock/search';
 import * as cautions from './cautions';
@@ -162,7 +163,8 @@ interface Parsed {
 const LENGTH_LIMIT = 200;
 const PIECE_LIMIT = 1_000_000;
 const STOCK_LIMIT = 20;
-const NO_KERF = constant(() => length('0 in'));
+const NO_KERF = /*#__PURE__*/ paired('length', '0 in', '0 mm');
+const WHEEL = /*#__PURE__*/ paired('length', '1/8 in', '3 mm');
 
 interface Line {
   readonly length: Length;
@@ -312,12 +314,12 @@ function kerfOf(input: Parsed, pad: Pad): Length {
   if (input.kerf) return input.kerf;
   pad.assume({
     name: 'kerf',
-    value: NO_KERF(),
+    value: NO_KERF,
     because: 'a shear loses nothing',
-    override: 'Give kerf for a saw; an abrasive wheel takes about 1/8 in',
+    override: say`Give kerf for a saw; an abrasive wheel takes about ${{ wheel: WHEEL }}`,
     source: COMMON_PRACTICE,
   });
-  return NO_KERF();
+  return NO_KERF.as(pad.system);
 }
 
 const times = (q: Length, n: number): Length => q.times(wholeNumber(n));

@@ -6,9 +6,11 @@
  * ends. Epoxy fills the ring between dowel and hole: `V = π × (H² − d²) ÷ 4 × E × n`, and a share for
  * what is lost.
  */
+
 import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, density, length, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import {
   canonicalValue,
   type Quantity,
@@ -16,6 +18,7 @@ import {
   quantityOf,
   systemOfQuantity,
 } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { silica } from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
@@ -157,7 +160,7 @@ const SPAN = { floors: ['5 in', '10 in'], pavements: ['6 in', '1000 in'] } as co
 const DOWEL_LIMIT: Limit = { of: 'the joint in dowels', most: 100_000 };
 const BASKET_LIMIT: Limit = { of: 'the joint in baskets', most: 100_000 };
 const STEEL = constant(() => density('490 pcf'));
-const HOLE_MORE = constant(() => length('1/8 in'));
+const HOLE_MORE = /*#__PURE__*/ paired('length', '1/8 in', '3 mm');
 const LOSS = constant(() => ratio('25%'));
 const ONE = constant(() => wholeNumber(1));
 const TWO = constant(() => wholeNumber(2));
@@ -176,6 +179,27 @@ function rowFor(table: DowelTable, t: Length, pad: Pad): Row {
     table === 'floors' ? !t.greaterThan(length(`${until} in`)) : t.lessThan(length(`${until} in`));
   return rows.find(holds) ?? (rows.at(-1) as Row);
 }
+
+/** As the table in inches has it, or in millimeters, to the nearest that metric editions of it print. */
+const inTable = (inches: string, system: System): Length =>
+  system === 'metric' ? length(`${METRIC_SIZES[inches]} mm`) : length(`${inches} in`);
+
+/** Inches of the tables as their metric editions round them, from memory. */
+const METRIC_SIZES: Readonly<Record<string, string>> = {
+  '0.75': '19',
+  '1': '25',
+  '1.25': '32',
+  '1.5': '38',
+  '2': '51',
+  '3': '76',
+  '12': '305',
+  '15': '381',
+  '16': '406',
+  '18': '457',
+  '20': '508',
+  '24': '610',
+  '30': '762',
+};
 
 interface Dowel {
   readonly diameter: Length;
@@ -200,10 +224,10 @@ function dowelOf(input: Parsed, pad: Pad): Dowel {
   const found = names.map((name, i) => {
     const given = input[name];
     if (given) return given;
-    const value = length(`${row[i + 1]} in`);
+    const value = inTable(row[i + 1] as string, pad.system);
     pad.assume({
       name,
-      value: value.in('in'),
+      value: { reckoned: value },
       because: say`the table for a slab of ${{ thickness: input.thickness }}`,
       override: say`Give ${{ name }} from the plans`,
       source: SOURCES[table],
@@ -219,7 +243,7 @@ function countDowels(input: Parsed, { spacing: s }: Dowel, pad: Pad): { n: Quant
   if (!input.endDistance) {
     pad.assume({
       name: 'endDistance',
-      value: c,
+      value: { reckoned: c },
       because: 'half the spacing',
       override: 'Give endDistance from the plans',
       source: COMMON_PRACTICE,
@@ -249,20 +273,20 @@ interface Drilled {
 function assumeDrilled(input: Parsed, E: Length, H: Length, w: Quantity<'ratio'>, pad: Pad): void {
   const defaults = [
     ['embedment', E, 'half the dowel'],
-    ['hole', H, '1/8 in more than the dowel'],
+    ['hole', H, say`${{ more: HOLE_MORE }} more than the dowel`],
     ['epoxyLoss', w, 'squeeze-out and what stays in the nozzle'],
   ] as const;
   for (const [name, value, because] of defaults) {
     if (input[name]) continue;
     const override = `Give ${name} as the maker of the epoxy says`;
-    pad.assume({ name, value: value, because, override, source: COMMON_PRACTICE });
+    pad.assume({ name, value: { reckoned: value }, because, override, source: COMMON_PRACTICE });
   }
 }
 
 function drilled(input: Parsed, dowel: Dowel, n: Quantity<'count'>, pad: Pad): Drilled {
   const { diameter: d } = dowel;
   const E = input.embedment ?? dowel.length.over(TWO());
-  const H = input.hole ?? d.plus(HOLE_MORE());
+  const H = input.hole ?? d.plus(HOLE_MORE.as(pad.system));
   const w = input.epoxyLoss ?? LOSS();
   if (!E.lessThan(dowel.length)) refuse('embedment', faults.doesNotFit('the embedment', 'the dowel'));
   if (!d.lessThan(H)) refuse('hole', faults.doesNotFit('the dowel', 'its hole'));

@@ -5,7 +5,7 @@
  * whole into the truck.
  */
 import { density } from '../quantity/make';
-import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import { choice, fields, maybe, quantity } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
@@ -99,13 +99,12 @@ function bagsFor(mass: Quantity<'mass'>, bag: Quantity<'mass'>): Quantity<'count
 }
 
 function reckon(input: Parsed, pad: Pad): FiberDosageFigures {
-  const metric = systemOfQuantity(input.dosage ?? input.volume) === 'metric';
-  const least = density(`${LEAST[input.kind]} lb/yd3`).in(metric ? 'kg/m3' : 'lb/yd3');
+  const least = density(`${LEAST[input.kind]} lb/yd3`).in(pad.system === 'metric' ? 'kg/m3' : 'lb/yd3');
   const r = input.dosage ?? least;
   if (!input.dosage) {
     pad.assume({
       name: 'dosage',
-      value: r,
+      value: { reckoned: r },
       because: say`the least for ${{ kind: input.kind }} fibers in a slab on ground`,
       override: 'Give dosage as the maker and the engineer say',
       source: ACI_FIBER,

@@ -8,9 +8,11 @@
  * class A lap is 1.0 and a class B lap 1.3 of it, and each is at least 12 in at its end, not before the factor.
  * Strengths go into the formula as numbers of psi. The plans and the engineer govern.
  */
+
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length, pressure } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import {
@@ -28,7 +30,7 @@ import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
 import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
-import { lengthPair, numberIn, plainNumber } from './common';
+import { numberIn, plainNumber } from './common';
 import { COVER, LAP_LEAST, LAP_SPACING, LAP_STRESS, STRENGTH } from './ordinary';
 import { ACI_318_DEVELOPMENT, CRSI_BARS, IRC_LAPS, MASONRY_LAP, VCC_LAP } from './sources';
 
@@ -111,8 +113,9 @@ interface ByDevelopment {
   readonly lapClass: 'A' | 'B' | undefined;
 }
 
-const LEAST = /*#__PURE__*/ lengthPair('12 in', '300 mm');
+const LEAST = /*#__PURE__*/ paired('length', '12 in', '300 mm');
 const DIAMETERS = constant(() => wholeNumber(40));
+const LOW_STRESS = /*#__PURE__*/ paired('pressure', '20000 psi', '140 MPa');
 const PSI = constant(() => pressure('1 psi'));
 const STRONGEST = constant(() => pressure('10000 psi'));
 const MOST_DIAMETERS = 200;
@@ -123,14 +126,11 @@ const SMALL = constant(() => length('20 mm'));
 
 const longer = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
 
-/** In inches for inch-pound bars, in millimeters for metric ones. */
-const leastFor = (bar: AnyBarSize): Length => (bar.startsWith('#') ? LEAST().customary : LEAST().metric);
-
 /** How many diameters where none are given: by grade, by stress, or the least of the clause. */
 function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'count'> {
   if (grade) {
     const n = wholeNumber(Number(grade));
-    const because = `${grade} diameters for bars of ${grade},000 psi`;
+    const because = say`${{ grade }} diameters for bars of ${{ strength: yieldOf(grade) }}`;
     const override = 'Give diameters from the plans';
     pad.assume({ name: 'diameters', value: n, because, override, source: IRC_LAPS });
     return n;
@@ -144,8 +144,7 @@ function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'cou
   pad.assume({
     name: 'diameters',
     value: DIAMETERS(),
-    because:
-      'the least of the clause, which holds for a stress of up to 20,000 psi; bars of grade 60 may need 60',
+    because: say`the least of the clause, which holds for a stress of up to ${{ stress: LOW_STRESS }}; bars of grade 60 may need 60`,
     override: 'Give diameters from the plans, or grade, or stress',
     source: VCC_LAP,
   });
@@ -158,10 +157,10 @@ function byDiameters(input: ByDiameters, pad: Pad): LapLengthFigures {
   const d = diameterOf(input.bar);
   const n = input.diameters ?? usualDiameters(input, pad);
   if (n.lessThan(FEW())) pad.caution(fewDiameters(FEW(), n));
-  const c = input.least ?? leastFor(input.bar);
+  const c = input.least ?? LEAST.as(pad.system);
   if (!input.least) {
     const override = 'Give least from the plans';
-    pad.assume({ name: 'least', value: c, because: 'no lap is shorter', override, source: VCC_LAP });
+    pad.assume({ name: 'least', value: LEAST, because: 'no lap is shorter', override, source: VCC_LAP });
   }
   const lap = pad.step('lap', 'l = max(n × d, c)', { n, d, c }, longer(d.times(n), c));
   return { lap, diameters: lap.over(d) };
@@ -175,7 +174,7 @@ const gradeFactor = (grade: BarGrade): string =>
 function assumeLeast(name: 'cover' | 'spacing', value: Length, pad: Pad): Length {
   pad.assume({
     name,
-    value: value,
+    value: { reckoned: value },
     because: 'not given, so the least that is ordinary: the lap comes out long',
     override: say`Give ${{ name }} for a shorter lap`,
     source: ACI_318_DEVELOPMENT,
@@ -247,7 +246,7 @@ function byDevelopment(input: ByDevelopment, pad: Pad): LapLengthFigures {
     { F, T, S, G, d, q, C, K },
     raw,
   );
-  const c = leastFor(input.bar);
+  const c = LEAST.as(pad.system);
   const development = pad.step('development', 'L = max(D, c)', { D: raw, c }, longer(raw, c));
   const m = plainNumber(lapClass === 'A' ? '1' : '1.3');
   const lap = longer(raw.times(m), c);

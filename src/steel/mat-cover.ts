@@ -11,7 +11,6 @@ import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { diameterOf } from './bars';
-import { belowPair, namedLike } from './common';
 import { EARTH_COVER, type Exposure, faceCoverFor } from './cover';
 import { belowMiddle, bottomCover, earthEdge, edgeCover, topCover } from './mat-cautions';
 import type { ParsedMat, ParsedRegion } from './rebar-fields';
@@ -32,9 +31,9 @@ const exposureOf = ({ exposure }: ParsedRegion): Exposure => exposure ?? 'weathe
 /** Cover at the edges: formed ones bear the weather, others lie against earth. */
 export function heedEdges(input: ParsedRegion, cover: Length, pad: Pad): void {
   const formed = faceCoverFor(thickest(input.mats), exposureOf(input));
-  const earth = EARTH_COVER();
-  if (belowPair(cover, formed)) pad.caution(edgeCover(namedLike(formed, cover), cover));
-  else if (belowPair(cover, earth)) pad.caution(earthEdge(namedLike(earth, cover), cover));
+  const earth = EARTH_COVER;
+  if (formed.undercutBy(cover)) pad.caution(edgeCover(formed.like(cover), cover));
+  else if (earth.undercutBy(cover)) pad.caution(earthEdge(earth.like(cover), cover));
 }
 
 /** Two bars cross in a mat. */
@@ -78,9 +77,8 @@ export function heedFaces(input: ParsedRegion, pad: Pad): void {
   const { above, below } = around(input);
   const exposure = exposureOf(input);
   const top = faceCoverFor(thickest(input.mats), exposure);
-  if (above && belowPair(above, top))
-    pad.caution(topCover(namedLike(top, above), above, exposure === 'inside'));
-  if (below && belowPair(below, EARTH_COVER())) heedBelow(input, below, namedLike(top, below), pad);
+  if (above && top.undercutBy(above)) pad.caution(topCover(top.like(above), above, exposure === 'inside'));
+  if (below && EARTH_COVER.undercutBy(below)) heedBelow(input, below, top.like(below), pad);
 }
 
 /**
@@ -88,7 +86,7 @@ export function heedFaces(input: ParsedRegion, pad: Pad): void {
  * cover is asked for, or the middle where the slab has no room for that.
  */
 function heedBelow({ mats, thickness }: ParsedRegion, below: Length, top: Length, pad: Pad): void {
-  const earth = namedLike(EARTH_COVER(), below);
+  const earth = EARTH_COVER.like(below);
   const steel = mats.map(layersOf).reduce((a, b) => a.plus(b));
   if (!thickness || mats.length > 1) {
     pad.caution(bottomCover(earth, below));

@@ -1,11 +1,13 @@
 /** A mat as it comes out: lines, spacings, crossings, ties, laps and supports. */
+
 import { Decimal } from '../quantity/decimal';
 import { constant } from '../quantity/make';
+import { type Paired, paired, sameInBoth } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { type AnyBarSize, diameterOf } from './bars';
-import { belowPair, type LengthPair, lengthPair, metersLike, namedLike } from './common';
+import { metersLike } from './common';
 import { type LineRule, type PlacedLines, supportsUnder } from './mat';
 import { closeBars } from './mat-cautions';
 import { bounded, type Ground, type Laid } from './mat-ground';
@@ -14,8 +16,8 @@ import type { MatFigures, MatLines } from './rebar-types';
 type Length = Quantity<'length'>;
 type Count = Quantity<'count'>;
 
-const FOOT = /*#__PURE__*/ lengthPair('1 ft', '300 mm');
-const CLEAR = /*#__PURE__*/ lengthPair('1 in', '25 mm');
+const FOOT = /*#__PURE__*/ paired('length', '1 ft', '300 mm');
+const CLEAR = /*#__PURE__*/ paired('length', '1 in', '25 mm');
 const ONE = constant(() => wholeNumber(1));
 
 const meters = (q: Length): number => canonicalValue(q).toNumber();
@@ -55,13 +57,13 @@ export interface Gap {
 
 /** The stone must pass between two bars; nothing that is named 1 in or 25 mm is too close. */
 export function checkClear(gaps: readonly Gap[], pad: Pad): void {
-  const close = gaps.filter(({ clear, d }) => belowPair(clear, leastClear(d)));
+  const close = gaps.filter(({ clear, d }) => leastClear(d).undercutBy(clear));
   const [worst] = [...close].sort((a, b) => a.clear.compareTo(b.clear));
-  if (worst) pad.caution(closeBars(namedLike(leastClear(worst.d), worst.clear), worst.clear));
+  if (worst) pad.caution(closeBars(leastClear(worst.d).like(worst.clear), worst.clear));
 }
 
-const leastClear = (d: Length): LengthPair =>
-  d.greaterThan(CLEAR().customary) ? { customary: d, metric: d } : CLEAR();
+const leastClear = (d: Length): Paired<'length'> =>
+  d.greaterThan(CLEAR.as('customary')) ? sameInBoth(d) : CLEAR;
 
 function linesFigure({ placed, rule, bar, spacing }: Way, ground: Ground, pad: Pad): MatLines {
   const even = evenSpacingOf(placed, rule.degrees, ground);
@@ -73,7 +75,7 @@ function linesFigure({ placed, rule, bar, spacing }: Way, ground: Ground, pad: P
 
 /** Every crossing at a foot or more both ways, every other one below. */
 function tiesOf(crossings: Count, along: MatLines, across: MatLines, pad: Pad): Count {
-  const foot = namedLike(FOOT(), along.evenSpacing);
+  const foot = FOOT.like(along.evenSpacing);
   const wide = !along.evenSpacing.lessThan(foot) && !across.evenSpacing.lessThan(foot);
   if (wide) return crossings;
   const t = wholeNumber(Math.ceil(crossings.toNumber('each') / 2));

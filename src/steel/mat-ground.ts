@@ -4,13 +4,14 @@ import { type Rings, ringsFromCorner } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
-import { canonicalValue, type Quantity, systemOfQuantity } from '../quantity/quantity';
+import { paired } from '../quantity/paired';
+import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { beyond, type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { type AnyBarSize, bySize, diameterOf } from './bars';
-import { namedLike } from './common';
 import { listedCorners } from './corners';
 import { type LineRule, layMat, type MatRule, type PlacedMat } from './mat';
 import { spotsOf } from './mat-clip';
@@ -27,8 +28,8 @@ export const BAR_LIMIT: Limit = { of: 'the mats in bars', most: 200_000 };
 export const CORNER_LIMIT: Limit = { of: 'the outline with its openings in corners', most: 2000 };
 /** Binary meters are exact enough up to here. */
 const FARTHEST = constant(() => new Decimal(100_000));
-const SIXTEENTH = constant(() => length('1/16 in'));
-const MILLIMETER = constant(() => length('1 mm'));
+const CUT_TO = /*#__PURE__*/ paired('length', '1/16 in', '1 mm');
+const COARSE = /*#__PURE__*/ paired('length', '1 in', '25 mm');
 const FOOT = constant(() => length('1 ft'));
 
 const meters = (q: Length): number => canonicalValue(q).toNumber();
@@ -50,15 +51,14 @@ export interface Ground {
 /** What lengths are rounded down to, given or usual. */
 export function stepOf(given: Length | undefined, like: Length, pad: Pad): Length {
   if (given) return given;
-  const step = systemOfQuantity(like) === 'metric' ? MILLIMETER() : SIXTEENTH();
   pad.assume({
     name: 'cutTo',
-    value: step,
+    value: CUT_TO,
     because: 'bars are not cut closer than this',
-    override: 'Give cutTo, for example 1 in, for fewer marks',
+    override: say`Give cutTo, for example ${{ step: COARSE }}, for fewer marks`,
     source: COMMON_PRACTICE,
   });
-  return step;
+  return CUT_TO.like(like);
 }
 
 function sizesOf({ mats, dowels, steps }: ParsedRegion): AnyBarSize[] {
@@ -159,7 +159,7 @@ function matRule(input: ParsedRegion, mat: ParsedMat, i: number, ground: Ground)
     along: lineRule(mat.bar, mat.spacing, mat.lines, along, ground),
     across: lineRule(mat.barAcross ?? mat.bar, spacingAcross, mat.linesAcross, across, ground),
     edges: input.edgeBars ?? true,
-    cornerLength: meters(input.cornerBarLength ?? namedLike(CORNER_LENGTH(), ground.like)),
+    cornerLength: meters(input.cornerBarLength ?? CORNER_LENGTH.like(ground.like)),
     cornerCount: input.cornerBars?.toNumber('each') ?? 1,
     shortest: shortestOf(input, mat),
     limit: BAR_LIMIT.most,

@@ -1,9 +1,10 @@
 /** Laps of mesh, given or usual, checked against the pieces. */
+
 import * as faults from '../quantity/faults';
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Pad } from '../reckoning/pad';
-import { lengthPair, namedLike } from './common';
 import { PEARSON_MESH } from './sources';
 import type { WireStyle } from './wire';
 
@@ -18,18 +19,18 @@ interface Laps {
 }
 
 /** One square of the mesh that is sold most. */
-const USUAL_SQUARE = /*#__PURE__*/ lengthPair('6 in', '150 mm');
+const USUAL_SQUARE = /*#__PURE__*/ paired('length', '6 in', '150 mm');
 
 /** Side and end lap. */
 export function meshLaps(input: Laps, pad: Pad): { side: Length; end: Length } {
   const { style, pieceLength } = input;
   // Strips lap by the squares between wires along them, ends by those between wires across.
-  const square = style?.along.spacing ?? namedLike(USUAL_SQUARE(), pieceLength);
+  const square = style?.along.spacing ?? USUAL_SQUARE.like(pieceLength);
   const side = input.sideLap ?? square;
   if (!input.sideLap) {
     pad.assume({
       name: 'sideLap',
-      value: side,
+      value: { reckoned: side },
       because: style ? 'one square of the mesh' : 'one square of the mesh that is sold most',
       override: 'Give sideLap from the plans',
       source: PEARSON_MESH,
@@ -39,7 +40,7 @@ export function meshLaps(input: Laps, pad: Pad): { side: Length; end: Length } {
   if (!input.endLap) {
     pad.assume({
       name: 'endLap',
-      value: end,
+      value: { reckoned: end },
       because: input.sideLap || !style ? 'the same as the side lap' : 'one square of the mesh',
       override: 'Give endLap from the plans',
       source: PEARSON_MESH,

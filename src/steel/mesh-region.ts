@@ -13,8 +13,9 @@ import { type OutlineInput, outline } from '../outline/outline';
 import { type OpeningInput, openings, type Region, ringsFromCorner } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { angle, constant, length } from '../quantity/make';
-import { canonicalValue, type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
+import { angle, constant } from '../quantity/make';
+import { type Paired, paired } from '../quantity/paired';
+import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import { beyond, type Limit, withinLimit } from '../reckoning/limits';
@@ -25,7 +26,7 @@ import { say } from '../reckoning/words';
 import type { CutProblem } from '../solve/stock/fill';
 import { firstFitBars } from '../solve/stock/first-fit';
 import { solveCutting } from '../solve/stock/search';
-import { lengthPair, metersLike, namedLike } from './common';
+import { metersLike } from './common';
 import { listedCorners } from './corners';
 import { supportsUnder } from './mat';
 import { meshOnGround, rollsSpring } from './mat-cautions';
@@ -144,11 +145,10 @@ export const CORNER_LIMIT: Limit = { of: 'the outline with its openings in corne
 export const LENGTH_LIMIT: Limit = { of: 'the mesh in pieces of different lengths', most: 6000 };
 /** Above this many distinct lengths cutoffs are used first-fit. */
 const SEARCHED_LENGTHS = 60;
-const EDGE = /*#__PURE__*/ lengthPair('2 in', '50 mm');
+const EDGE = /*#__PURE__*/ paired('length', '2 in', '50 mm');
 /** Search for cutoffs used again: a tenth of a second, and less in most lists. */
 const EFFORT = 3e7;
-const INCH = constant(() => length('1 in'));
-const CENTIMETER = constant(() => length('10 mm'));
+const CUT_STEP = /*#__PURE__*/ paired('length', '1 in', '10 mm');
 const FARTHEST = constant(() => new Decimal(100_000));
 
 const meters = (q: Length): number => canonicalValue(q).toNumber();
@@ -162,9 +162,9 @@ interface Ground {
   readonly step: Length;
 }
 
-function usual(name: 'edge' | 'cutTo', value: Length, because: string, pad: Pad): Length {
-  pad.assume({ name, value: value, because, override: say`Give ${{ name }}`, source: COMMON_PRACTICE });
-  return value;
+function usual(name: 'edge' | 'cutTo', value: Paired<'length'>, because: string, pad: Pad): Length {
+  pad.assume({ name, value, because, override: say`Give ${{ name }}`, source: COMMON_PRACTICE });
+  return value.as(pad.system);
 }
 
 function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
@@ -176,11 +176,8 @@ function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
   const corners = rings.openings.reduce((n, ring) => n + ring.length, rings.outer.length);
   withinLimit(CORNER_LIMIT, corners, 'outline');
   const { side, end } = meshLaps(input, pad);
-  const edge =
-    input.edge ??
-    usual('edge', namedLike(EDGE(), input.pieceLength), 'mesh is kept back from the forms', pad);
-  const fine = systemOfQuantity(input.pieceLength) === 'metric' ? CENTIMETER() : INCH();
-  const step = input.cutTo ?? usual('cutTo', fine, 'mesh is not cut closer than this', pad);
+  const edge = input.edge ?? usual('edge', EDGE, 'mesh is kept back from the forms', pad);
+  const step = input.cutTo ?? usual('cutTo', CUT_STEP, 'mesh is not cut closer than this', pad);
   const each = meters(step);
   const piece = stepsIn(meters(input.pieceLength), each);
   const endLap = Math.ceil(meters(end) / each - 1e-6);

@@ -5,7 +5,8 @@
  * the published ones, which count the edge wires of a 5 ft width; for other styles the wires of a wide
  * sheet are weighed at 490 lb/ft3, without edges.
  */
-import { constant, density, length } from '../quantity/make';
+
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import { fields } from '../reckoning/fields';
@@ -42,10 +43,10 @@ export interface MeshWires {
   readonly wireArea: Quantity<'area'>;
   /** Diameter of a round wire of that section. */
   readonly wireDiameter: Quantity<'length'>;
-  /** Steel in one foot of width. */
-  readonly areaPerFoot: Quantity<'area'>;
-  /** Steel in one meter of width. */
-  readonly areaPerMeter: Quantity<'area'>;
+  /** Steel in one foot of width; left out in a metric job. */
+  readonly areaPerFoot?: Quantity<'area'>;
+  /** Steel in one meter of width; left out in a customary job. */
+  readonly areaPerMeter?: Quantity<'area'>;
 }
 
 /** Figures of {@link meshStyle}. */
@@ -80,36 +81,37 @@ export interface MeshSize {
   readonly area: Quantity<'area'>;
 }
 
-const FOOT = constant(() => length('1 ft'));
-const METER = constant(() => length('1 m'));
-const STEEL = constant(() => density('490 pcf'));
+const WIDTH = /*#__PURE__*/ paired('length', '1 ft', '1 m');
+const STEEL = /*#__PURE__*/ paired('density', '490 pcf', '7850 kg/m3');
 
 function wiresOf({ spacing: s, wire: a }: WireRun, name: string, pad: Pad): MeshWires {
-  const per = (b: Quantity<'length'>): Quantity<'area'> => a.times(b.over(s));
-  const areaPerFoot = per(FOOT()).in('in2');
-  pad.step(say`steel in a foot of width, ${{ name }}`, 'A = a × b ÷ s', { a, b: FOOT(), s }, areaPerFoot);
+  const metric = pad.system === 'metric';
+  const b = WIDTH.as(pad.system);
+  const A = a.times(b.over(s)).in(metric ? 'mm2' : 'in2');
+  const width = metric ? 'steel in a meter of width' : 'steel in a foot of width';
+  pad.step(say`${{ width }}, ${{ name }}`, 'A = a × b ÷ s', { a, b, s }, A);
   return {
     spacing: s,
     wireArea: a,
     wireDiameter: wireDiameter(a),
-    areaPerFoot,
-    areaPerMeter: per(METER()).in('mm2'),
+    ...(metric ? { areaPerMeter: A } : { areaPerFoot: A }),
   };
 }
 
 /** Weight of a style: published, or that of the bare wires. */
-export function styleWeight(style: WireStyle, pad?: Pad): Quantity<'mass-per-area'> {
+export function styleWeight(style: WireStyle, pad: Pad): Quantity<'mass-per-area'> {
   const published = stockWeight(writeStyle(style));
   if (published) return published;
   const { along, across } = style;
-  const values = { a: along.wire, s: along.spacing, c: across.wire, t: across.spacing, D: STEEL() };
+  const D = STEEL.as(pad.system);
+  const values = { a: along.wire, s: along.spacing, c: across.wire, t: across.spacing, D };
   const thickness = along.wire.over(along.spacing).plus(across.wire.over(across.spacing));
-  const u = thickness.times(STEEL());
-  pad?.step('weight of the wires', 'u = (a ÷ s + c ÷ t) × D', values, u);
-  pad?.assume({
+  const u = thickness.times(D);
+  pad.step('weight of the wires', 'u = (a ÷ s + c ÷ t) × D', values, u);
+  pad.assume({
     name: 'weight',
-    value: u,
-    because: 'no weight is published for this style; the wires of a wide sheet at 490 lb/ft3, without edges',
+    value: { reckoned: u },
+    because: say`no weight is published for this style; the wires of a wide sheet at ${{ steel: STEEL }}, without edges`,
     override: 'Ask the maker',
     source: COMMON_PRACTICE,
   });

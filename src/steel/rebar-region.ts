@@ -20,7 +20,6 @@ import { say } from '../reckoning/words';
 import { type Alike, added, grouped, keyOf, listFigures, marked } from './bar-list';
 import { type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
 import * as cautions from './cautions';
-import { abovePair, namedLike } from './common';
 import { lapsBeside, wideSpacing } from './mat-cautions';
 import { backTo, type Spot, spotsOf } from './mat-clip';
 import { heedEdges, heedFaces } from './mat-cover';
@@ -100,19 +99,25 @@ export function tieWireFor(ties: Count, { wirePerTie, wireWeight }: Wire, pad: P
   ] as const;
   for (const [name, given, value, because] of usual) {
     if (given) continue;
-    pad.assume({ name, value: value, because, override: say`Give ${{ name }}`, source: TIE_WIRE_COURSE });
+    pad.assume({
+      name,
+      value: { reckoned: value },
+      because,
+      override: say`Give ${{ name }}`,
+      source: TIE_WIRE_COURSE,
+    });
   }
   return pad.step('tie wire', 'W = t × w × q', { t: ties, w, q }, w.times(ties).times(q));
 }
 
-function assumeUsual(input: ParsedRegion, { like }: Ground, pad: Pad): void {
+function assumeUsual(input: ParsedRegion, pad: Pad): void {
   const usual = [
     ['cornerBars', ONE(), 'one bar across each corner that cracks start from'],
-    ['cornerBarLength', namedLike(CORNER_LENGTH(), like), 'bars of this length across such corners'],
+    ['cornerBarLength', CORNER_LENGTH, 'bars of this length across such corners'],
   ] as const;
   for (const [name, value, because] of usual) {
     if (input[name] || input.cornerBars?.sign() === 0) continue;
-    pad.assume({ name, value: value, because, override: say`Give ${{ name }}`, source: COMMON_PRACTICE });
+    pad.assume({ name, value, because, override: say`Give ${{ name }}`, source: COMMON_PRACTICE });
   }
   if (input.edgeBars === undefined) {
     pad.assume({
@@ -163,7 +168,7 @@ function heed(
   heedEdges(input, ground.cover, pad);
   heedFaces(input, pad);
   const spacing = widest(input, mats);
-  if (abovePair(spacing, WIDE())) pad.caution(wideSpacing(namedLike(WIDE(), spacing), spacing));
+  if (WIDE.exceededBy(spacing)) pad.caution(wideSpacing(WIDE.like(spacing), spacing));
   checkClear(gapsOf(input, mats), pad);
   const inLine = added(mats.map((m) => m.lapsInLine));
   if (inLine.sign() > 0) pad.caution(lapsBeside(inLine));
@@ -180,7 +185,7 @@ const thinnest = ({ mats }: ParsedRegion): AnyBarSize =>
 /** Reckon mats over any outline. */
 export function reckonRegion(input: ParsedRegion, pad: Pad): RebarRegionFigures {
   const ground = groundOf(input, pad);
-  assumeUsual(input, ground, pad);
+  assumeUsual(input, pad);
   const laid = layAll(input, ground);
   const groups = [
     ...grouped(laid, ground.step).values(),

@@ -9,6 +9,7 @@
 
 import * as faults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import {
@@ -27,7 +28,6 @@ import { COMMON_PRACTICE } from '../reckoning/source';
 import { type Alike, type Buying, lengthOf, listFigures } from './bar-list';
 import { ALL_BARS, type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
 import * as cautions from './cautions';
-import { belowPair, lengthPair, namedLike } from './common';
 import { EARTH_COVER } from './cover';
 import { earthCover, lapsBeside } from './mat-cautions';
 import { coverOf, lapOf, stockOf, supportsOf } from './mat-defaults';
@@ -152,7 +152,7 @@ export interface ParsedStrip {
 const STRETCHES = 1000;
 const MOST_LINES = 40;
 const TWO = constant(() => wholeNumber(2));
-const USUAL_HOOKS = /*#__PURE__*/ lengthPair('8 in', '200 mm');
+const USUAL_HOOKS = /*#__PURE__*/ paired('length', '8 in', '200 mm');
 const FOOT = constant(() => length('300 mm'));
 const LONGEST = constant(() => ratio('100000:1'));
 
@@ -283,15 +283,14 @@ function acrossGroups(input: ParsedStrip, { cover, stock }: Ground, pad: Pad): C
 
 function hooksOf(given: Length | undefined, like: Length, pad: Pad): Length {
   if (given) return given;
-  const hooks = namedLike(USUAL_HOOKS(), like);
   pad.assume({
     name: 'ties.hooks',
-    value: hooks,
+    value: USUAL_HOOKS,
     because: 'two hooks that hold the tie closed',
     override: 'Give ties.hooks as the bars are bent',
     source: COMMON_PRACTICE,
   });
-  return hooks;
+  return USUAL_HOOKS.like(like);
 }
 
 function starterGroups(input: ParsedStrip, { cover, stock }: Ground): Alike[] {
@@ -321,7 +320,7 @@ function heed(
   cut: { laps: number; inLine: number },
   pad: Pad,
 ): void {
-  if (belowPair(cover, EARTH_COVER())) pad.caution(earthCover(namedLike(EARTH_COVER(), cover), cover));
+  if (EARTH_COVER.undercutBy(cover)) pad.caution(earthCover(EARTH_COVER.like(cover), cover));
   checkAcross(input, cover, pad);
   if (cut.inLine > 0) pad.caution(lapsBeside(wholeNumber(cut.inLine)));
   if (laps.size > 0 && isHeavy(input.bar) && (cut.laps > 0 || input.strip.length > 1))

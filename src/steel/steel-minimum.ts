@@ -6,8 +6,10 @@
  * both ends, with friction factor `F`, joints `L` apart and working stress `f`. Drag alone would have thin slabs
  * with bars many feet apart: by either rule no bars are offered farther apart than `min(5 × t, 18 in)`.
  */
+
 import { Decimal } from '../quantity/decimal';
-import { constant, density, length, pressure, ratio } from '../quantity/make';
+import { constant, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import {
   canonicalValue,
   type Quantity,
@@ -15,13 +17,14 @@ import {
   quantityOf,
   systemOfQuantity,
 } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import { type Calculation, define } from '../reckoning/calculation';
 import { choice, fields, kinds, maybe, quantity, wholeNumber, word } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { BAR_GRADES, type BarGrade, type BarSize, sectionOf } from './bars';
+import { type AnyBarSize, BAR_GRADES, type BarGrade, sectionOf } from './bars';
 import { steelGoverned } from './cautions';
 import {
   CONCRETE_DENSITY,
@@ -33,7 +36,7 @@ import {
   WIDEST_SPACING,
 } from './ordinary';
 import { ACI_318_RATIO, CRSI_BARS, CRSI_DRAG, WRI_STYLES } from './sources';
-import { readStyle, STOCK_STYLES, type WireRun } from './wire';
+import { readStyle, STOCK_STYLES, writeMetricStyle } from './wire';
 
 /** Steel by a ratio of the section of the slab. */
 export interface RatioSteelInput {
@@ -77,28 +80,32 @@ export type SteelMinimumInput = RatioSteelInput | DragSteelInput;
 /** A bar and the widest spacing that still provides enough. */
 export interface BarChoice {
   /** Size of the bars. */
-  readonly bar: BarSize;
+  readonly bar: AnyBarSize;
   /** Rounded down to a whole inch, or to 10 mm. */
   readonly spacing: Quantity<'length'>;
-  /** What they provide in a foot of width. */
-  readonly areaPerFoot: Quantity<'area'>;
+  /** What they provide in a foot of width; left out in a metric job. */
+  readonly areaPerFoot?: Quantity<'area'>;
+  /** What they provide in a meter of width; left out in a customary job. */
+  readonly areaPerMeter?: Quantity<'area'>;
 }
 
 /** A stock mesh that provides enough. */
 export interface MeshChoice {
-  /** Style in inches and W or D numbers. */
+  /** Style in inches and W or D numbers, or in millimeters and MW or MD numbers. */
   readonly style: string;
-  /** What its wires along provide in a foot of width. */
-  readonly areaPerFoot: Quantity<'area'>;
+  /** What its wires along provide in a foot of width; left out in a metric job. */
+  readonly areaPerFoot?: Quantity<'area'>;
+  /** What its wires along provide in a meter of width; left out in a customary job. */
+  readonly areaPerMeter?: Quantity<'area'>;
 }
 
 /** Steel that is needed one way, and what provides it. */
 export interface SteelNeed {
-  /** In a foot of width. */
-  readonly areaPerFoot: Quantity<'area'>;
-  /** In a meter of width. */
-  readonly areaPerMeter: Quantity<'area'>;
-  /** Bars of #3 to #6, each at its widest spacing that is enough. */
+  /** In a foot of width; left out in a metric job. */
+  readonly areaPerFoot?: Quantity<'area'>;
+  /** In a meter of width; left out in a customary job. */
+  readonly areaPerMeter?: Quantity<'area'>;
+  /** Bars of #3 to #6, or of 10M to 20M and 8 to 16 mm, each at its widest spacing that is enough. */
   readonly bars: readonly BarChoice[];
   /** Stock styles that are enough, lightest first. */
   readonly mesh: readonly MeshChoice[];
@@ -139,45 +146,61 @@ interface ByDrag {
   readonly spacingLimit: Length | undefined;
 }
 
-const FOOT = constant(() => length('1 ft'));
-const METER = constant(() => length('1 m'));
-const INCH = constant(() => length('1 in'));
-const TEN_MM = constant(() => length('10 mm'));
-const WIDEST = constant(() => length('18 in'));
+/** The width that steel is given for. */
+const WIDTH = /*#__PURE__*/ paired('length', '1 ft', '1 m');
+const STEP = /*#__PURE__*/ paired('length', '1 in', '10 mm');
+const WIDEST = /*#__PURE__*/ paired('length', '18 in', '450 mm');
 const FRICTION = constant(() => ratio('1.5:1'));
-const YIELD = constant(() => pressure('60000 psi'));
-const CONCRETE = constant(() => density('150 pcf'));
-const CHOICES: readonly BarSize[] = ['#3', '#4', '#5', '#6'];
+/** Grade 60, which metric standards name 420. */
+const YIELD = /*#__PURE__*/ paired('pressure', '60000 psi', '420 MPa');
+export const CONCRETE = /*#__PURE__*/ paired('density', '150 pcf', '2400 kg/m3');
+const WEIGHT_EACH = {
+  customary: '12.5 psf for each inch of slab',
+  metric: '24 kg/m2 for each 10 mm of slab',
+};
+const CHOICES: Readonly<Record<System, readonly AnyBarSize[]>> = {
+  customary: ['#3', '#4', '#5', '#6'],
+  metric: ['10M', '15M', '20M', '8 mm', '10 mm', '12 mm', '16 mm'],
+};
+
+/** Steel in the width of the unit system, by its name. */
+const perWidth = (area: Area, system: System): { areaPerFoot: Area } | { areaPerMeter: Area } =>
+  system === 'metric' ? { areaPerMeter: area.in('mm2') } : { areaPerFoot: area.in('in2') };
 
 /** Widest spacing on a whole step that provides the area, under the limit. */
-function barChoice(bar: BarSize, perFoot: Area, limit: Length, step: Length): BarChoice[] {
-  const a = sectionOf(bar);
-  const widest = FOOT().times(a.over(perFoot));
-  const most = (limit.lessThan(widest) ? limit : widest).downTo(step);
+function barChoice(bar: AnyBarSize, needed: Area, limit: Length, system: System): BarChoice[] {
+  const [a, b] = [sectionOf(bar), WIDTH.as(system)];
+  const widest = b.times(a.over(needed));
+  const most = (limit.lessThan(widest) ? limit : widest).downTo(STEP.as(system));
   if (most.sign() <= 0) return [];
-  const spacing = systemOfQuantity(step) === 'metric' ? most.in('mm') : most;
-  return [{ bar, spacing, areaPerFoot: a.times(FOOT().over(spacing)).in('in2') }];
+  const spacing = system === 'metric' ? most.in('mm') : most;
+  return [{ bar, spacing, ...perWidth(a.times(b.over(spacing)), system) }];
 }
 
-const perFootOf = ({ wire, spacing }: WireRun): Area => wire.times(FOOT().over(spacing)).in('in2');
-
-function meshChoices(perFoot: Area): MeshChoice[] {
+function meshChoices(needed: Area, system: System): MeshChoice[] {
   return STOCK_STYLES.flatMap((style) => {
     const read = readStyle(style);
-    const provided = read ? perFootOf(read.along) : undefined;
-    return provided && !provided.lessThan(perFoot) ? [{ style, areaPerFoot: provided }] : [];
+    if (!read) return [];
+    const { wire, spacing } = read.along;
+    const provided = wire.times(WIDTH.as(system).over(spacing));
+    if (provided.lessThan(needed)) return [];
+    return [{ style: system === 'metric' ? writeMetricStyle(read) : style, ...perWidth(provided, system) }];
   });
 }
 
-function needOf(perFoot: Area, thickness: Length, limit: Length): SteelNeed {
-  const step = systemOfQuantity(thickness) === 'metric' ? TEN_MM() : INCH();
+/** @param needed - steel in the width of the unit system */
+function needOf(needed: Area, limit: Length, system: System): SteelNeed {
   return {
-    areaPerFoot: perFoot.in('in2'),
-    areaPerMeter: perFoot.times(METER().over(FOOT())).in('mm2'),
-    bars: CHOICES.flatMap((bar) => barChoice(bar, perFoot, limit, step)),
-    mesh: meshChoices(perFoot),
+    ...perWidth(needed, system),
+    bars: CHOICES[system].flatMap((bar) => barChoice(bar, needed, limit, system)),
+    mesh: meshChoices(needed, system),
   };
 }
+
+/** The width that steel is given for, in words. */
+const AREA_UNIT = { customary: 'in2', metric: 'mm2' } as const;
+
+const WIDTH_WORDS: Readonly<Record<System, string>> = { customary: 'a foot', metric: 'a meter' };
 
 const gradeRatio = (grade: BarGrade): string => (grade === '40' || grade === '50' ? '0.2%' : '0.18%');
 
@@ -207,16 +230,14 @@ function ratioFor(input: ByRatio, pad: Pad): Quantity<'ratio'> {
 /** No bars farther apart than this, by either rule. */
 function limitFor({ thickness: t, spacingLimit }: ByRatio | ByDrag, pad: Pad): Length {
   if (spacingLimit) return spacingLimit;
-  const metric = systemOfQuantity(t) === 'metric';
-  const w = metric ? WIDEST().in('mm') : WIDEST();
+  const w = WIDEST.as(pad.system);
   const five = t.times(wholeNumber(5));
   const limit = five.lessThan(w) ? five : w;
   pad.step('widest spacing', 's = min(5 × t, w)', { t, w }, limit);
   pad.assume({
     name: 'spacingLimit',
-    value: limit,
-    because:
-      'the lesser of 5 thicknesses and 18 in: bars farther apart hold no crack tight, however little is needed',
+    value: { reckoned: limit },
+    because: say`the lesser of 5 thicknesses and ${{ widest: WIDEST }}: bars farther apart hold no crack tight, however little is needed`,
     override: 'Give spacingLimit from the plans',
     source: ACI_318_RATIO,
   });
@@ -226,11 +247,11 @@ function limitFor({ thickness: t, spacingLimit }: ByRatio | ByDrag, pad: Pad): L
 function byRatio(input: ByRatio, pad: Pad): SteelMinimumFigures {
   const r = ratioFor(input, pad);
   const { thickness: t } = input;
-  const b = FOOT();
-  const A = b.times(t).times(r).in('in2');
-  pad.step('steel in a foot of width, both ways', 'A = r × b × t', { r, b, t }, A);
+  const b = WIDTH.as(pad.system);
+  const A = b.times(t).times(r).in(AREA_UNIT[pad.system]);
+  pad.step(`steel in ${WIDTH_WORDS[pad.system]} of width, both ways`, 'A = r × b × t', { r, b, t }, A);
   const limit = limitFor(input, pad);
-  const need = needOf(A, t, limit);
+  const need = needOf(A, limit, pad.system);
   return { along: need, across: need, ratio: r, spacingLimit: limit };
 }
 
@@ -245,41 +266,41 @@ export function pressureOf(weight: Quantity<'mass-per-area'>): Quantity<'pressur
 
 function assumeDrag(input: ByDrag, stress: Quantity<'pressure'>, pad: Pad): void {
   const usual = [
-    ['width', input.length, 'the same as the length', COMMON_PRACTICE],
+    ['width', { reckoned: input.length }, 'the same as the length', COMMON_PRACTICE],
     ['friction', FRICTION(), 'the usual friction factor; 1.06 to 2.10 has been measured', CRSI_DRAG],
-    ['yieldStrength', YIELD(), 'bars of grade 60', CRSI_DRAG],
-    ['stress', stress, 'two thirds of the yield strength', CRSI_DRAG],
-    ['unitWeight', CONCRETE(), '12.5 psf for each inch of slab', CRSI_DRAG],
+    ['yieldStrength', YIELD, 'bars of grade 60', CRSI_DRAG],
+    ['stress', { reckoned: stress }, 'two thirds of the yield strength', CRSI_DRAG],
+    ['unitWeight', CONCRETE, WEIGHT_EACH[pad.system], CRSI_DRAG],
   ] as const;
   for (const [name, value, because, source] of usual) {
     if (input[name] || (name === 'yieldStrength' && input.stress)) continue;
-    pad.assume({ name, value: value, because, override: say`Give ${{ name }}`, source });
+    pad.assume({ name, value, because, override: say`Give ${{ name }}`, source });
   }
 }
 
 function byDrag(input: ByDrag, pad: Pad): SteelMinimumFigures {
   const { thickness: t, length: L } = input;
   const limit = limitFor(input, pad);
-  const Y = input.yieldStrength ?? YIELD();
+  const Y = input.yieldStrength ?? YIELD.as(pad.system);
   const f = input.stress ?? Y.times(wholeNumber(2)).over(wholeNumber(3));
   if (!input.stress) pad.step('working stress', 'f = 2 × Y ÷ 3', { Y }, f);
   assumeDrag(input, f, pad);
   const F = input.friction ?? FRICTION();
-  const D = input.unitWeight ?? CONCRETE();
+  const D = input.unitWeight ?? CONCRETE.as(pad.system);
   const weight = pad.step('weight of the slab', 'G = t × D', { t, D }, t.times(D));
   const w = pressureOf(weight);
-  const b = FOOT();
+  const b = WIDTH.as(pad.system);
   const area = (l: Length, name: string): Area => {
     const pull = l.times(b).times(w).times(F);
-    const A = pull.over(f.times(wholeNumber(2))).in('in2');
-    const what = `steel in a foot of width, ${name}, the weight taken as a pressure w`;
+    const A = pull.over(f.times(wholeNumber(2))).in(AREA_UNIT[pad.system]);
+    const what = `steel in ${WIDTH_WORDS[pad.system]} of width, ${name}, the weight taken as a pressure w`;
     return pad.step(what, 'A = F × L × b × w ÷ (2 × f)', { F, L: l, b, w, f }, A);
   };
   const along = area(L, 'along');
   const across = area(input.width ?? L, 'across');
   return {
-    along: needOf(along, t, limit),
-    across: needOf(across, t, limit),
+    along: needOf(along, limit, pad.system),
+    across: needOf(across, limit, pad.system),
     ratio: along.over(b.times(t)).in('%'),
     spacingLimit: limit,
   };
@@ -304,7 +325,7 @@ function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
  * import { steelMinimum } from 'flatwork-reckoner';
  *
  * const { figures } = steelMinimum({ rule: 'drag', thickness: '8 in', length: '24 ft' });
- * figures.along.areaPerFoot.format('in2', { places: 3 }); // '0.045 in2'
+ * figures.along.areaPerFoot?.format('in2', { places: 3 }); // '0.045 in2'
  * figures.along.bars[0]?.spacing.format('in'); // '18 in'
  * ```
  */

@@ -9,6 +9,7 @@
 
 import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
+import { type Paired, paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
@@ -19,7 +20,6 @@ import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, diameterOf } from './bars';
 import * as cautions from './cautions';
 import { impalement } from './cautions';
-import { abovePair, belowPair, type LengthPair, lengthPair, namedLike } from './common';
 import { EARTH_COVER, EXPOSURES, type Exposure, faceCoverFor } from './cover';
 import { supportsFor } from './mat-defaults';
 import { CENTER_TO_THIRD } from './mat-sources';
@@ -89,8 +89,8 @@ interface Parsed {
 
 const TWO = constant(() => wholeNumber(2));
 const THREE = constant(() => wholeNumber(3));
-const TWO_INCHES = /*#__PURE__*/ lengthPair('2 in', '50 mm');
-const SIX_FEET = /*#__PURE__*/ lengthPair('6 ft', '1.8 m');
+const TWO_INCHES = /*#__PURE__*/ paired('length', '2 in', '50 mm');
+const SIX_FEET = /*#__PURE__*/ paired('length', '6 ft', '1.8 m');
 /** Bars may lie so much off their place. */
 const TOLERANCE = constant(() => length('1/4 in'));
 /** A layer this thin is #5 at most, whether bars cross in it or not. */
@@ -99,7 +99,7 @@ const SURELY_SMALL = constant(() => length('16 mm'));
 type Placed = Pick<SteelPlacementFigures, 'coverTop' | 'coverBottom' | 'depth'>;
 
 /** The cover that is due above the steel, by its thickness and what the surface bears. */
-function coverDue(input: Parsed, pad: Pad): LengthPair {
+function coverDue(input: Parsed, pad: Pad): Paired<'length'> {
   const { bar, layer, steel } = input;
   if (!input.exposure) {
     pad.assume({
@@ -114,7 +114,7 @@ function coverDue(input: Parsed, pad: Pad): LengthPair {
   if (!bar && steel === 'bars' && layer.greaterThan(SURELY_SMALL())) {
     pad.assume({
       name: 'bar',
-      value: layer,
+      value: { reckoned: layer },
       because: 'the whole layer counts as one bar',
       override: 'Give bar where two cross in the layer',
       source: ACI_318_COVER,
@@ -124,21 +124,21 @@ function coverDue(input: Parsed, pad: Pad): LengthPair {
 }
 
 /** The most that supports may be apart under this steel. */
-function supportsDue({ steel, layer, bar, style }: Parsed): LengthPair | undefined {
+function supportsDue({ steel, layer, bar, style }: Parsed): Paired<'length'> | undefined {
   if (steel === 'mesh') return meshSupportsFor(style ?? roundWire(layer.over(TWO())));
   return bar ? supportsFor(bar) : undefined;
 }
 
 function heedSupports(input: Parsed, coverBottom: Length, pad: Pad): void {
   const { supports } = input;
-  const due = supportsDue(input) ?? SIX_FEET();
+  const due = supportsDue(input) ?? SIX_FEET;
   if (input.onGround || coverBottom.sign() === 0) pad.caution(cautions.steelOnGround);
-  else if (supports && abovePair(supports, due))
-    pad.caution(cautions.supportsFarApart(namedLike(due, supports), supports));
+  else if (supports && due.exceededBy(supports))
+    pad.caution(cautions.supportsFarApart(due.like(supports), supports));
   else if (!supports) {
     pad.assume({
       name: 'supports',
-      value: say`chairs or blocks at most ${{ apart: namedLike(due, input.thickness) }} apart`,
+      value: say`chairs or blocks at most ${{ apart: due.like(input.thickness) }} apart`,
       because: 'the steel stays at its height only where it is held there during the pour',
       override: 'Give supports, or onGround where there are none',
       source: input.steel === 'mesh' ? WIRE_SUPPORTS : COMMON_PRACTICE,
@@ -149,9 +149,9 @@ function heedSupports(input: Parsed, coverBottom: Length, pad: Pad): void {
 /** Mesh two inches down, or with its top in the upper third. */
 function heedMesh({ thickness }: Parsed, coverTop: Length, pad: Pad): void {
   const third = thickness.over(THREE());
-  const two = TWO_INCHES();
-  if (!abovePair(coverTop, two) || !coverTop.greaterThan(third)) return;
-  const named = namedLike(two, coverTop);
+  const two = TWO_INCHES;
+  if (!two.exceededBy(coverTop) || !coverTop.greaterThan(third)) return;
+  const named = two.like(coverTop);
   pad.caution(cautions.meshTooLow(third.greaterThan(named) ? third : named, coverTop));
 }
 
@@ -159,24 +159,24 @@ function heedMesh({ thickness }: Parsed, coverTop: Length, pad: Pad): void {
 function heedBelow(input: Parsed, { coverBottom, depth }: Placed, due: Length, pad: Pad): void {
   const { thickness, layer } = input;
   const middle = thickness.over(TWO());
-  if (!belowPair(coverBottom, EARTH_COVER()) || !depth.greaterThan(middle.plus(TOLERANCE()))) return;
-  const earth = namedLike(EARTH_COVER(), thickness);
+  if (!EARTH_COVER.undercutBy(coverBottom) || !depth.greaterThan(middle.plus(TOLERANCE()))) return;
+  const earth = EARTH_COVER.like(thickness);
   if (thickness.lessThan(earth.plus(layer).plus(due))) pad.caution(cautions.belowMiddle(middle, depth));
   else pad.caution(cautions.littleBottomCover(earth, coverBottom));
 }
 
-function heed(input: Parsed, placed: Placed, due: LengthPair, pad: Pad): void {
+function heed(input: Parsed, placed: Placed, due: Paired<'length'>, pad: Pad): void {
   const { coverTop, coverBottom } = placed;
   heedSupports(input, coverBottom, pad);
-  const named = namedLike(due, coverTop);
-  if (belowPair(coverTop, due))
+  const named = due.like(coverTop);
+  if (due.undercutBy(coverTop))
     pad.caution(cautions.littleTopCover(named, coverTop, input.exposure === 'inside'));
   if (input.steel === 'mesh') heedMesh(input, coverTop, pad);
   else heedBelow(input, placed, named, pad);
   if (input.projecting) pad.caution(impalement);
   const { workHeight } = input;
-  if (workHeight && !belowPair(workHeight, SIX_FEET()))
-    pad.caution(cautions.tieOff(namedLike(SIX_FEET(), workHeight), workHeight));
+  if (workHeight && !SIX_FEET.undercutBy(workHeight))
+    pad.caution(cautions.tieOff(SIX_FEET.like(workHeight), workHeight));
 }
 
 function checkFit({ bar, layer }: Parsed): void {
@@ -201,7 +201,7 @@ function reckon(input: Parsed, pad: Pad): SteelPlacementFigures {
   const due = coverDue(input, pad);
   heed(input, { coverTop: k, coverBottom, depth }, due, pad);
   const inUpperThird = !depth.greaterThan(t.over(THREE()));
-  return { coverTop: k, coverBottom, depth, depthRatio, inUpperThird, coverDue: namedLike(due, k) };
+  return { coverTop: k, coverBottom, depth, depthRatio, inUpperThird, coverDue: due.like(k) };
 }
 
 /**

@@ -5,14 +5,16 @@
  * its base: `s = a × f ÷ (F × B × w)` is the most that bars of section `a` may be apart, with friction factor `F`,
  * width `B` to the free edge, weight `w` of the slab as a pressure, and working stress `f`.
  */
-import { constant, density, length, pressure, ratio } from '../quantity/make';
+
+import { constant, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import type { Pad } from '../reckoning/pad';
 import { type AnyBarSize, diameterOf, sectionOf } from './bars';
 import { tiedAndIsolated, tiedGroundMoves, tiedToWall, tiesBonded, tiesTooFew } from './cautions';
-import { lengthPair, namedLike } from './common';
 import { CRSI_DRAG, TIE_BAR_SIZE, TIE_BARS } from './sources';
-import { pressureOf } from './steel-minimum';
+import { CONCRETE, pressureOf } from './steel-minimum';
 
 type Length = Quantity<'length'>;
 
@@ -40,29 +42,27 @@ export interface Tie {
   readonly spacingMost?: Length;
 }
 
-const BAR: AnyBarSize = '#4';
-const THIRTY = /*#__PURE__*/ lengthPair('30 in', '750 mm');
+/** Of 1/2 in, or 12 mm. */
+const BAR: Readonly<Record<System, AnyBarSize>> = { customary: '#4', metric: '12 mm' };
+const THIRTY = /*#__PURE__*/ paired('length', '30 in', '750 mm');
 const FRICTION = constant(() => ratio('1.5:1'));
-const STRESS = constant(() => pressure('40000 psi'));
-const CONCRETE = constant(() => density('150 pcf'));
-const INCH = constant(() => length('1 in'));
-const TEN_MM = constant(() => length('10 mm'));
+const STRESS = /*#__PURE__*/ paired('pressure', '40000 psi', '280 MPa');
+const STEP = /*#__PURE__*/ paired('length', '1 in', '10 mm');
 
 const overridden = (name: string): string => `Give ${name} from the plans`;
 
 /** The most that ties may be apart to drag the slab from its free edge. */
 function dragSpacing(input: TieInput, B: Length, bar: AnyBarSize, pad: Pad): Length {
   const F = input.friction ?? FRICTION();
-  const f = input.stress ?? STRESS();
+  const f = input.stress ?? STRESS.as(pad.system);
   for (const [name, value, because] of [
-    ['friction', F, 'the usual friction factor'],
-    ['stress', f, 'two thirds of the yield strength of grade 60'],
+    ['friction', FRICTION(), 'the usual friction factor'],
+    ['stress', STRESS, 'two thirds of the yield strength of grade 60'],
   ] as const) {
-    if (!input[name])
-      pad.assume({ name, value: value, because, override: overridden(name), source: CRSI_DRAG });
+    if (!input[name]) pad.assume({ name, value, because, override: overridden(name), source: CRSI_DRAG });
   }
   const { thickness: t } = input;
-  const D = CONCRETE();
+  const D = CONCRETE.as(pad.system);
   const w = pressureOf(
     pad.step('weight of the slab, taken as a pressure w', 'G = t × D', { t, D }, t.times(D)),
   );
@@ -76,21 +76,21 @@ function dragSpacing(input: TieInput, B: Length, bar: AnyBarSize, pad: Pad): Len
   return pad.step('the most that ties may be apart', 's = a × f ÷ w ÷ F ÷ B', { a, f, w, F, B }, s);
 }
 
-/** Given, or the usual thirty inches, closer where drag asks for it. */
+/** Given, or as is usual, closer where drag asks for it. */
 function spacingOf(input: TieInput, most: Length | undefined, pad: Pad): Length {
   const { spacing: given, thickness } = input;
   if (given) {
     if (most && given.greaterThan(most)) pad.caution(tiesTooFew(most, given));
     return given;
   }
-  const usual = namedLike(THIRTY(), thickness);
-  const step = systemOfQuantity(thickness) === 'metric' ? TEN_MM() : INCH();
+  const usual = THIRTY.like(thickness);
+  const step = STEP.like(thickness);
   const spacing = most?.lessThan(usual) ? most.downTo(step) : usual;
   const because =
     spacing === usual ? 'tie bars are usually so far apart' : 'rounded down from what drag allows';
   pad.assume({
     name: 'spacing',
-    value: spacing,
+    value: { reckoned: spacing },
     because,
     override: overridden('spacing'),
     source: TIE_BARS,
@@ -100,17 +100,17 @@ function spacingOf(input: TieInput, most: Length | undefined, pad: Pad): Length 
 
 /** Size, length and spacing of ties, given or usual. */
 export function tieOf(input: TieInput, pad: Pad): Tie {
-  const bar = input.bar ?? BAR;
+  const bar = input.bar ?? BAR[pad.system];
   if (!input.bar) {
-    const because = 'tie bars are usually of 1/2 in';
+    const because = 'tie bars are usually of this size';
     pad.assume({ name: 'bar', value: bar, because, override: overridden('bar'), source: TIE_BAR_SIZE });
   }
-  const long = input.length ?? namedLike(THIRTY(), input.thickness);
+  const long = input.length ?? THIRTY.like(input.thickness);
   if (!input.length) {
     const because = 'half of it bonded on each side';
     pad.assume({
       name: 'length',
-      value: long,
+      value: { reckoned: long },
       because,
       override: overridden('length'),
       source: TIE_BARS,

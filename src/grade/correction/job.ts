@@ -1,18 +1,21 @@
 /** The input of a correction made into a job: the site, what is held, the rooms and the needs known beforehand. */
+
 import { Decimal } from '../../quantity/decimal';
 import * as sharedFaults from '../../quantity/faults';
 import { constant, length } from '../../quantity/make';
+import { type Paired, paired } from '../../quantity/paired';
 import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
 import type { Pad } from '../../reckoning/pad';
 import { COMMON_PRACTICE, IRC_SLAB_THICKNESS } from '../../reckoning/source';
-import { say } from '../../reckoning/words';
+import { type Saying, say } from '../../reckoning/words';
 import * as faults from '../faults';
 import { limitOf } from '../limits';
 import { distanceTo, type ParsedLine, staysDry } from '../lines';
 import { rate } from '../shapes';
 import { IRC_DRAINAGE, MCGRAW_PATIO } from '../sources';
 import { type ParsedSpots, type Survey, surveyOf } from '../spots';
+import { ZONE } from '../surface-input';
 import { type Site, siteOf } from '../terrain';
 import { standIns } from './corrected';
 import { downNeed, type Need, zoneNeeds } from './needs';
@@ -58,14 +61,13 @@ export interface CorrectionJob extends Job {
 
 /** The most spots that are corrected at once. */
 export const SPOTS = 50;
-const ZONE = constant(() => length('10 ft'));
-const SILL_CLEARANCE = constant(() => length('1 in'));
-const THINNEST = constant(() => length('3.5 in'));
+const SILL_CLEARANCE = /*#__PURE__*/ paired('length', '1 in', '25 mm');
+const THINNEST = /*#__PURE__*/ paired('length', '3.5 in', '89 mm');
 /** How near a spot must be to a line to lie on it. */
 export const NEAR = constant(() => length('1/2 in'));
 
 /** Take what is given, or assume what is usual and say so. */
-function settle<T extends Quantity | string>(
+function settle<T extends Slope | string>(
   pad: Pad,
   name: string,
   given: T | undefined,
@@ -74,9 +76,22 @@ function settle<T extends Quantity | string>(
   source = COMMON_PRACTICE,
 ): T {
   if (given !== undefined) return given;
-  const value = typeof usual === 'string' ? usual : usual.format();
-  pad.assume({ name, value, because, override: say`Give ${{ name }}`, source });
+  pad.assume({ name, value: usual, because, override: say`Give ${{ name }}`, source });
   return usual;
+}
+
+/** The same for a length, which each unit system has its own of. */
+function settleLength(
+  pad: Pad,
+  name: string,
+  given: Length | undefined,
+  usual: Paired<'length'>,
+  because: Saying,
+  source = COMMON_PRACTICE,
+): Length {
+  if (given !== undefined) return given;
+  pad.assume({ name, value: usual, because, override: say`Give ${{ name }}`, source });
+  return usual.as(pad.system);
 }
 
 function finder(site: Site): (name: string, path: string) => number {
@@ -178,7 +193,14 @@ function settled(input: ParsedCorrection, pad: Pad) {
   const paved = limitOf(walled ? 'paved-by-building' : 'slab-outdoors');
   return {
     minimum: settle(pad, 'minimum', input.minimum, paved.least as Slope, paved.because, paved.source),
-    zone: settle(pad, 'zone', input.zone, ZONE(), 'the code asks for the fall within 10 ft', IRC_DRAINAGE),
+    zone: settleLength(
+      pad,
+      'zone',
+      input.zone,
+      ZONE,
+      say`the code asks for the fall within ${{ zone: ZONE }}`,
+      IRC_DRAINAGE,
+    ),
     how: settle<How>(
       pad,
       'how',
@@ -188,21 +210,21 @@ function settled(input: ParsedCorrection, pad: Pad) {
       STRIKE_OFF,
     ),
     clearance: input.sills
-      ? settle(
+      ? settleLength(
           pad,
           'sillClearance',
           input.sillClearance,
-          SILL_CLEARANCE(),
-          'the surface stays at least 1 in below sills',
+          SILL_CLEARANCE,
+          say`the surface stays at least ${{ clearance: SILL_CLEARANCE }} below sills`,
           MCGRAW_PATIO,
         )
-      : SILL_CLEARANCE(),
+      : SILL_CLEARANCE.as(pad.system),
     leastThickness: input.thicknesses
-      ? settle(
+      ? settleLength(
           pad,
           'leastThickness',
           input.leastThickness,
-          THINNEST(),
+          THINNEST,
           'the least that a slab on ground usually must have; the plans may ask for more',
           IRC_SLAB_THICKNESS,
         )

@@ -1,6 +1,8 @@
 /** What a joint plan takes: saw passes and time, isolation board, backer rod, sealant, dowels. */
+
 import { Decimal } from '../../quantity/decimal';
-import { constant, length, ratio } from '../../quantity/make';
+import { constant, ratio } from '../../quantity/make';
+import { paired } from '../../quantity/paired';
 import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { wholeNumber } from '../../reckoning/fields';
 import { withinLimit } from '../../reckoning/limits';
@@ -87,14 +89,14 @@ export interface TakenOff {
   readonly dowels?: Count;
 }
 
-const BOARD = constant(() => length('1/2 in'));
+const BOARD = /*#__PURE__*/ paired('length', '1/2 in', '12 mm');
 const ROD_OVER_WIDTH = constant(() => ratio('1.25:1'));
 
 function passesOf({ depthPerPass }: TakeOffInput, depth: Length, pad: Pad): Count {
   if (!depthPerPass) {
     pad.assume({
       name: 'depthPerPass',
-      value: depth,
+      value: { reckoned: depth },
       because: 'one pass to the full depth',
       override: 'Give depthPerPass where the saw needs more passes',
       source: COMMON_PRACTICE,
@@ -123,7 +125,7 @@ function boardOf({ boardThickness, thickness: t }: TakeOffInput, F: Length, pad:
   if (!boardThickness && F.sign() > 0) {
     pad.assume({
       name: 'boardThickness',
-      value: BOARD(),
+      value: BOARD,
       because: 'the thickness that walks and curbs are specified with',
       override: 'Give boardThickness from the plans',
       source: UFGS_WALK_JOINTS,
@@ -131,7 +133,7 @@ function boardOf({ boardThickness, thickness: t }: TakeOffInput, F: Length, pad:
   }
   const area = F.times(t);
   if (F.sign() > 0) pad.step('isolation board', 'B = F × t', { F, t }, area);
-  return { length: F, area, thickness: boardThickness ?? BOARD() };
+  return { length: F, area, thickness: boardThickness ?? BOARD.like(t) };
 }
 
 function sealantOf(input: TakeOffInput, planned: Planned, pad: Pad): Sealant | undefined {
@@ -152,7 +154,7 @@ function rodOf({ sealant, boardThickness }: TakeOffInput, length: Length, pad: P
     override: 'Choose the next size that is sold',
     source: COMMON_PRACTICE,
   });
-  const b = boardThickness ?? BOARD();
+  const b = boardThickness ?? BOARD.as(pad.system);
   const values = { b, f: ROD_OVER_WIDTH() };
   return { length, diameter: pad.step('backer rod', 'r = b × f', values, b.times(ROD_OVER_WIDTH())) };
 }

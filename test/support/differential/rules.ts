@@ -545,7 +545,7 @@ function mesh(site: Site): Compared {
       'along.wireArea': wire(a),
       'along.wireDiameter': root(wire(a).times(4).over(PI)),
       'along.areaPerFoot': wire(a).times(12).over(s),
-      'across.areaPerMeter': wire(b).over(inch(c)),
+      'across.areaPerFoot': wire(b).times(12).over(c),
       weight,
     },
     40,
