@@ -33,6 +33,7 @@ import type { Limit } from '../reckoning/limits';
 import type { Figure, FigureSet } from '../reckoning/result';
 import type { Source } from '../reckoning/source';
 import type { StandardSchema } from '../reckoning/standard';
+import type { ReckonOptions } from '../reckoning/system';
 import { barCutting } from '../steel/bar-cutting';
 import { barSize } from '../steel/bar-size';
 import { dowelLayout } from '../steel/dowel-layout';
@@ -62,7 +63,7 @@ export interface CatalogEntry {
   /** The Standard Schema interface, for form libraries and the like. */
   readonly '~standard': StandardSchema<unknown>;
   /** Reckon with input of any kind; never throws. */
-  attempt(input: unknown): Attempt<Record<string, Figure>>;
+  attempt(input: unknown, options?: ReckonOptions): Attempt<Record<string, Figure>>;
 }
 
 const entry = <I, F extends FigureSet>(calculation: Calculation<I, F>): CatalogEntry =>

@@ -16,6 +16,7 @@ export interface Vector {
   readonly advice?: string;
   readonly source: { readonly kind: string; readonly title: string; readonly locator?: string };
   readonly input: unknown;
+  readonly system?: 'customary' | 'metric';
   readonly expect: {
     readonly figures?: Readonly<Record<string, Expected>>;
     readonly cautions?: readonly string[];
@@ -78,10 +79,10 @@ const sorted = (codes: readonly string[]): string => [...codes].sort().join(', '
 export type Outcome = ReturnType<(typeof catalog)[number]['attempt']>;
 
 /** Run a vector once; its outcome may be judged by more than one expectation. */
-export function outcomeOf({ calculation, input }: Vector): Outcome {
+export function outcomeOf({ calculation, input, system }: Vector): Outcome {
   const entry = catalog.find(({ id }) => id === calculation);
   if (!entry) throw new Error(`no calculation ${calculation}`);
-  return entry.attempt(input);
+  return entry.attempt(input, system && { system });
 }
 
 /** Everything that is wrong with an outcome by what was expected; an empty list when nothing is. */

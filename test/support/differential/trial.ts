@@ -28,7 +28,9 @@ export interface Compared {
 
 interface Attempting {
   readonly id: string;
-  attempt(input: unknown): { ok: true; result: { figures: unknown } } | { ok: false; error: Error };
+  attempt(
+    input: unknown,
+  ): { ok: true; result: { figures: unknown; system: string } } | { ok: false; error: Error };
 }
 
 interface FigureData {
