@@ -21,6 +21,7 @@ import { define, refuse } from '../reckoning/calculation';
 import { type Field, fields, list, maybe, label as nameField, quantity } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import { systemOfInput } from '../reckoning/system';
 import {
   coordinate,
   document,
@@ -50,7 +51,7 @@ export interface StakeMarkInput {
 export interface SurfacePlanInput {
   /** The surface, as the drainage check takes it. */
   readonly surface: SurfaceDrainageInput;
-  /** Heading; by default `Plan of drainage`. */
+  /** Heading; by default `Drainage plan`. */
   readonly title?: string;
   /** Height between contours; by default chosen so that there are about a dozen. */
   readonly interval?: QuantityInput<'length'>;
@@ -371,7 +372,7 @@ function legend(site: Site, step: string, has: Shown): LegendEntry[] {
 }
 
 function draw({ surface, title, interval, stakes = [] }: ParsedPlan): string {
-  const { site, held } = readSite(surface, new Pad());
+  const { site, held } = readSite(surface, new Pad(systemOfInput(surface).system));
   const { tin } = site.terrain;
   if (tin.facets > FACET_LIMIT) refuse('surface', faults.tooMany('the facets of a drawing', FACET_LIMIT));
   const used = new Set(tin.corner);
@@ -383,7 +384,7 @@ function draw({ surface, title, interval, stakes = [] }: ParsedPlan): string {
     element('path', { d: ringPath(frame, facetRing(tin, t)), fill: BACK, class: 'runs-back' }),
   );
   return document({
-    title: title ?? 'Plan of drainage',
+    title: title ?? 'Drainage plan',
     description: `${tin.facets} facets over ${site.survey.count} spots; ${water.length / 2} ponds; ${back.length} facets run to a building`,
     frame,
     body: [
@@ -409,7 +410,7 @@ function draw({ surface, title, interval, stakes = [] }: ParsedPlan): string {
 /** The door of the drawing is that of a calculation: plain copies, coded errors. */
 const plan = /*#__PURE__*/ define<SurfacePlanInput, ParsedPlan, { readonly svg: string }>({
   id: 'surface-plan',
-  title: 'Plan of drainage',
+  title: 'Drainage plan',
   version: 1,
   sources: [CLOSED_FORM],
   input: () =>

@@ -59,7 +59,7 @@ export function lookerAt(site: Site, survey: Survey, asked: Asked, near: number)
   };
   const read = (moves: Moves) => readInput(surfaceFields(), input(moves));
   return {
-    held: readSite(read(new Map()), new Pad()).held,
+    held: readSite(read(new Map()), new Pad(survey.system)).held,
     site: (moves) => {
       const height = movedBy(survey, standIn, moves);
       const origin = survey.exact(0).z;
@@ -68,7 +68,7 @@ export function lookerAt(site: Site, survey: Survey, asked: Asked, near: number)
       return siteOf({ ...survey, z, exact }, { lines: asked.lines, outline: undefined, near });
     },
     check: (moves) => {
-      const pad = new Pad();
+      const pad = new Pad(survey.system);
       return { figures: checkSurface(read(moves), pad), pad };
     },
   };
