@@ -1,26 +1,82 @@
-import { defineConfig } from 'tsup';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { defineConfig, type Options } from 'tsup';
 
-/**
- * Every source file is an entry of its own, so that the code of a module stays apart from that of
- * others: who imports one calculation then bundles what it needs, and no helper package that it never
- * reaches.
- */
-export default defineConfig({
-  entry: ['src/**/*.ts'],
-  format: ['esm', 'cjs'],
+/** What users import, by its name in the package. */
+const DOORS = {
+  index: 'src/index.ts',
+  'catalog/index': 'src/catalog/index.ts',
+  'drawing/index': 'src/drawing/index.ts',
+  'report/index': 'src/report/index.ts',
+};
+
+const ONE_FILE = { 'browser/flatwork-reckoner': 'src/browser.ts' };
+
+const calculations = readdirSync('src', { recursive: true, encoding: 'utf8' })
+  .map((file) => join('src', file))
+  .filter((file) => file.endsWith('.ts') && readFileSync(file, 'utf8').includes('/*#__PURE__*/ define('));
+
+/** The packages of which a build took something in. */
+const packagesIn = (inputs: readonly string[]): Set<string> =>
+  new Set(
+    inputs.flatMap(
+      (file) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(file)?.slice(0, 2).join('\n') ?? [],
+    ),
+  );
+
+/** A package's name, version and license, as its license wants them kept with every copy. */
+function notice(from: string): string {
+  const [folder = '', name = ''] = from.split('\n');
+  const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const file = readdirSync(folder).find((f) => /^licen[cs]e/i.test(f));
+  const text = file ? readFileSync(join(folder, file), 'utf8').trim() : `License: ${license}`;
+  return `${name} ${version}\n\n${text}\n`;
+}
+
+/** Packages are taken in, so that the library stands alone; what they ask to be kept with them is kept. */
+const licenses: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'licenses',
+  setup(build) {
+    build.initialOptions.metafile = true;
+    build.onEnd(({ metafile }) => {
+      const used = Object.values(metafile?.outputs ?? {}).flatMap(({ inputs }) =>
+        Object.entries(inputs).flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : [])),
+      );
+      const rule = `\n${'-'.repeat(80)}\n\n`;
+      writeFileSync('dist/third-party-licenses.txt', [...packagesIn(used)].sort().map(notice).join(rule));
+    });
+  },
+};
+
+const shared: Options = {
   // What older build chains of apps can read; private members are TypeScript's, since `#` would become WeakMaps.
   target: 'es2021',
   sourcemap: true,
-  dts: {
-    entry: {
-      index: 'src/index.ts',
-      'catalog/index': 'src/catalog/index.ts',
-      'drawing/index': 'src/drawing/index.ts',
-      'report/index': 'src/report/index.ts',
-    },
+};
+
+/**
+ * Every calculation is an entry of its own, beside the doors: what several of them need comes together in one file
+ * for those that need it. So who imports one calculation bundles what it needs, and no helper package that it never
+ * reaches; and who loads the whole does not load a file for each module, which costs more than running it.
+ */
+export default defineConfig([
+  {
+    ...shared,
+    entry: [...Object.values(DOORS), ...calculations],
+    format: ['esm', 'cjs'],
+    dts: { entry: { ...DOORS, ...ONE_FILE } },
+    splitting: true,
+    esbuildPlugins: [licenses],
+    clean: ['!browser/*.js*'],
   },
-  splitting: true,
-  // These come as ES modules only, which CommonJS on Node 20 cannot load; so they are taken in.
-  noExternal: ['delaunator', 'robust-predicates', 'yalps', 'polyclip-ts', 'bignumber.js', 'splaytree-ts'],
-  clean: true,
-});
+  {
+    ...shared,
+    entry: ONE_FILE,
+    format: ['esm'],
+    platform: 'browser',
+    splitting: false,
+    minify: true,
+    // A folder of another build's file is not this one's to clean.
+    clean: false,
+  },
+]);

@@ -347,7 +347,13 @@ export const EQUIVALENT: readonly Equivalent[] = [
     to: ['<='],
     why: ONE_PAST,
   },
-  { file: 'src/geometry/arc.ts', line: 'if (known) return known;', from: 'known', to: ['false'], why: KEPT },
+  {
+    file: 'src/outline/curved.ts',
+    line: 'if (known) return known;',
+    from: 'known',
+    to: ['false'],
+    why: KEPT,
+  },
   {
     file: 'src/geometry/arc.ts',
     line: 'const angle = Decimal.atan2(c.times(sign)',
@@ -433,14 +439,14 @@ export const EQUIVALENT: readonly Equivalent[] = [
     why: 'The library turns all its triangles one way.',
   },
   {
-    file: 'src/geometry/measure.ts',
+    file: 'src/outline/measure.ts',
     line: '...(q ? { q } : {})',
     from: 'q',
     to: ['true'],
     why: 'A symbol without a value is as good as none: no number is put in.',
   },
   {
-    file: 'src/geometry/measure.ts',
+    file: 'src/outline/measure.ts',
     line: '...(perimeter ? { perimeter } : {})',
     from: 'perimeter',
     to: ['true'],

@@ -6,25 +6,27 @@
  * worked out from the solid stone and its voids: `C = solid × (1 − voids)`.
  */
 
-import { measure } from '../geometry/measure';
-import { type Outline, type OutlineInput, outline } from '../geometry/outline';
-import * as faults from '../quantity/faults';
+import { measure } from '../outline/measure';
+import { type Outline, type OutlineInput, outline } from '../outline/outline';
+import * as sharedFaults from '../quantity/faults';
 import { constant, length, mass, ratio } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import type { UnitId } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
-import { SOIL_DENSITY, WASTE_ALLOWANCE } from '../reckoning/ordinary';
+import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { ARMY_WEIGHTS, CLOSED_FORM, VIRGINIA_SPREAD } from '../reckoning/source';
+import { CLOSED_FORM } from '../reckoning/source';
 import { carried, wholeUnits } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
+import * as faults from './faults';
 import { type Geotextile, type GeotextileFigures, type GeotextileInput, geotextileOf } from './geotextile';
 import { COMPACTORS, type Compactor, type LiftFigures, liftsOf } from './lifts';
 import { BASE_MATERIALS, type BaseMaterial, densityOf, looseFor } from './materials';
 import * as ordinary from './ordinary';
-import { OHIO_DENSITIES } from './sources';
+import { SOIL_DENSITY } from './ordinary';
+import { ARMY_WEIGHTS, OHIO_DENSITIES, VIRGINIA_SPREAD } from './sources';
 import { SPREAD_CORNERS, spreadArea, spreadable } from './spread';
 
 /**
@@ -111,7 +113,7 @@ export interface BaseTonnageFigures {
   readonly compactedDensity: Quantity<'density'>;
   /** Weight on each unit of area. */
   readonly rateOfSpread: Quantity<'mass-per-area'>;
-  /** Weight on each unit of area for each inch of depth, or for each centimetre where the depth is metric. */
+  /** Weight on each unit of area for each inch of depth, or for each centimeter where the depth is metric. */
   readonly rateForUnitDepth: Quantity<'mass-per-area'>;
   /** How far a ton (a tonne where the depth is metric) reaches at the width spread. */
   readonly lengthPerTon?: Quantity<'length'>;
@@ -169,7 +171,7 @@ const MOST_SETTLEMENT = constant(() => ratio('35%'));
 const ONE = constant(() => ratio('1:1'));
 const NONE = constant(() => ratio('0:1'));
 const INCH = constant(() => length('1 in'));
-const CENTIMETRE = constant(() => length('1 cm'));
+const CENTIMETER = constant(() => length('1 cm'));
 const TON = constant(() => mass('1 ton'));
 const TONNE = constant(() => mass('1 tonne'));
 
@@ -177,7 +179,7 @@ const TONNE = constant(() => mass('1 tonne'));
 function areasOf(input: Parsed, pad: Pad): { placed: Area; withTrim: Area } {
   const { outline: shape, area, margin, edgeTrim } = input;
   if ((shape === undefined) === (area === undefined)) {
-    return refuse('', faults.giveOneOf(['outline', 'area']));
+    return refuse('', sharedFaults.giveOneOf(['outline', 'area']));
   }
   const wider = margin?.sign() || edgeTrim?.sign();
   if (!wider) {
@@ -196,12 +198,12 @@ function areasOf(input: Parsed, pad: Pad): { placed: Area; withTrim: Area } {
 function fromVoids({ solidDensity, voids }: Parsed, pad: Pad): Density | undefined {
   if (!solidDensity) {
     return voids
-      ? refuse('solidDensity', faults.missing('solidDensity', '"165 pcf", with voids'))
+      ? refuse('solidDensity', sharedFaults.missing('solidDensity', '"165 pcf", with voids'))
       : undefined;
   }
-  if (!voids) return refuse('voids', faults.missing('voids', '"35%", with solidDensity'));
+  if (!voids) return refuse('voids', sharedFaults.missing('voids', '"35%", with solidDensity'));
   const left = ONE().minus(voids);
-  if (left.sign() <= 0) return refuse('voids', faults.doesNotFit('voids', '100%'));
+  if (left.sign() <= 0) return refuse('voids', sharedFaults.doesNotFit('voids', '100%'));
   return pad.step(
     'compacted density',
     'C = S × (1 − v)',
@@ -219,11 +221,14 @@ function densityUnit({ depth, rateOfSpread }: Parsed): 'pcf' | 'kg/m3' {
 function compactedDensity(input: Parsed, pad: Pad): Density {
   const { compactedDensity: given, material } = input;
   const solid = fromVoids(input, pad);
-  if (given && solid) return refuse('', faults.giveOneOf(['compactedDensity', 'solidDensity']));
+  if (given && solid) return refuse('', sharedFaults.giveOneOf(['compactedDensity', 'solidDensity']));
   const known = given ?? solid;
   if (known) return known;
   if (!material) {
-    return refuse('compactedDensity', faults.missing('compactedDensity', '"135 pcf", or give material'));
+    return refuse(
+      'compactedDensity',
+      sharedFaults.missing('compactedDensity', '"135 pcf", or give material'),
+    );
   }
   const { value, range, source } = densityOf(material, 'compacted', densityUnit(input));
   pad.assume({
@@ -255,7 +260,7 @@ function looseDensity(input: Parsed, C: Density, pad: Pad): Density {
 /** The depth, given or out of the rate of spread. */
 function depthOf({ depth, rateOfSpread: S }: Parsed, C: Density, pad: Pad): Length {
   if ((depth === undefined) === (S === undefined)) {
-    return refuse('', faults.giveOneOf(['depth', 'rateOfSpread']));
+    return refuse('', sharedFaults.giveOneOf(['depth', 'rateOfSpread']));
   }
   if (depth) return depth;
   const rate = S as Quantity<'mass-per-area'>;
@@ -329,10 +334,10 @@ function spreading(
 ): SpreadFigures {
   const metric = systemOfQuantity(d) === 'metric';
   const S = given ?? pad.step('rate of spread', 'S = d × C', { d, C }, d.times(C));
-  const u = metric ? CENTIMETRE() : INCH();
+  const u = metric ? CENTIMETER() : INCH();
   const unit = metric ? 'kg/m2' : 'lb/yd2';
   const rateForUnitDepth = pad.step(
-    metric ? 'rate for each centimetre' : 'rate for each inch',
+    metric ? 'rate for each centimeter' : 'rate for each inch',
     'R = u × C',
     { u, C },
     u.times(C).in(unit),

@@ -1,8 +1,8 @@
 /** The volume that a cut takes out of the bank and that a fill takes in place, measured in one of five ways. */
 
-import { measure } from '../geometry/measure';
-import type { Outline } from '../geometry/outline';
-import * as faults from '../quantity/faults';
+import { measure } from '../outline/measure';
+import type { Outline } from '../outline/outline';
+import * as sharedFaults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
@@ -11,6 +11,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import type { GridSpots } from './cut-grid';
 import type { Compared, SectionFigures, SectionList } from './cut-sections';
+import * as faults from './faults';
 import type { Shrink } from './shrink';
 import { type Spreadable, spreadArea, spreadable } from './spread';
 
@@ -197,7 +198,7 @@ function bareSpread({ area }: Planned, m: Length, s: Ratio): Spreadable {
 
 function pitSpread(input: Planned, m: Length, s: Ratio, pad: Pad): Spreadable {
   if ((input.outline === undefined) === (input.area === undefined)) {
-    refuse('', faults.giveOneOf(['outline', 'area']));
+    refuse('', sharedFaults.giveOneOf(['outline', 'area']));
   }
   if (!input.outline) return bareSpread(input, m, s);
   if (m.sign() !== 0 || s.sign() !== 0) return spreadable(input.outline, 'a margin or a side slope', pad);

@@ -10,7 +10,7 @@
  * bank volume loose: `U = V × (1 + w)`. For shrinkage published sources use two conventions, `V ÷ (1 + s)`
  * and `V × (1 − s)`; which one is meant must be said.
  */
-import { type OutlineInput, outline } from '../geometry/outline';
+import { type OutlineInput, outline } from '../outline/outline';
 import { constant, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
@@ -26,9 +26,8 @@ import {
   word,
   yesOrNo,
 } from '../reckoning/fields';
-import { SOIL_DENSITY } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { CLOSED_FORM, FHWA_EARTHWORK, PEARSON_EXCAVATION } from '../reckoning/source';
+import { CLOSED_FORM } from '../reckoning/source';
 import { carried } from '../reckoning/whole';
 import * as cautions from './cautions';
 import {
@@ -45,8 +44,9 @@ import { type Compared, type RunOut, type SectionFigures, sectionsCut } from './
 import { type FillFigures, filling, type HaulFigures, loadsOf, looseFill, swollen, weightOf } from './earth';
 import { exceeded, paired, reached } from './limits';
 import * as ordinary from './ordinary';
+import { SOIL_DENSITY } from './ordinary';
 import { compactedFrom, type ShrinkConvention } from './shrink';
-import { END_AREA_TEXT } from './sources';
+import { END_AREA_TEXT, FHWA_EARTHWORK, PEARSON_EXCAVATION } from './sources';
 import { SPREAD_CORNERS } from './spread';
 
 export type { ReplacementFigures } from './cut';
@@ -156,7 +156,7 @@ export interface CellInput {
 export interface GridInput extends EarthInput {
   /** Always `grid`. */
   readonly method: 'grid';
-  /** Between neighbours in a row. */
+  /** Between neighbors in a row. */
   readonly across: QuantityInput<'length'>;
   /** Between rows. */
   readonly along: QuantityInput<'length'>;

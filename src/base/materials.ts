@@ -8,14 +8,15 @@
  */
 import { constant, density, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
+import type { Source } from '../reckoning/source';
 import {
   ARMY_WEIGHTS,
   COMPACTED_STONE,
   GILLETTE_WEIGHTS,
+  LOOSE_SHARE,
+  OHIO_DENSITIES,
   RADFORD_WEIGHTS,
-  type Source,
-} from '../reckoning/source';
-import { LOOSE_SHARE, OHIO_DENSITIES } from './sources';
+} from './sources';
 
 /** Materials with densities at hand. */
 export type BaseMaterial =

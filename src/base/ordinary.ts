@@ -164,3 +164,10 @@ export const FABRIC_LAP: Ordinary = {
   most: ['6 ft', '2 m'],
   source: trade,
 };
+
+export const SOIL_DENSITY: Ordinary = {
+  of: 'the density of soil, sand or gravel',
+  least: ['60 pcf', '950 kg/m3'],
+  most: ['175 pcf', '2800 kg/m3'],
+  source: trade,
+};

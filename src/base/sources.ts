@@ -1,7 +1,7 @@
 /** Where the rules of earth and base come from, beyond what all calculations share. */
 import type { Source } from '../reckoning/source';
 
-export { CLOSED_FORM, COMMON_PRACTICE, EXCAVATION_RULES } from '../reckoning/source';
+export { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 
 export const NAVY_EARTH: Source = {
   kind: 'published',
@@ -91,5 +91,68 @@ export const LOOSE_SHARE: Source = {
 export const SWELL_TABLES: Source = {
   kind: 'common-practice',
   title: 'Tables of swell for soils and rock, as found in print: 12% for sand to 74% for gypsum',
+  fromMemory: false,
+};
+
+export const ARMY_WEIGHTS: Source = {
+  kind: 'published',
+  title: "TM 9-2320-366-10-1, operator's manual of a 5-ton truck",
+  publisher: 'US Army',
+  locator: 'table 2-15, material weight by volume',
+  fromMemory: false,
+};
+
+export const EXCAVATION_RULES: Source = {
+  kind: 'common-practice',
+  title: 'US federal rules on excavations, 29 CFR 1926 subpart P, as commonly quoted',
+  fromMemory: true,
+};
+
+export const FHWA_EARTHWORK: Source = {
+  kind: 'published',
+  title: 'Project Development and Design Manual, chapter 9, section 9.4.C',
+  publisher: 'US Federal Highway Administration, Federal Lands Highway',
+  locator: 'earthwork design: shrink factor 1 / (1 + s), swell factor 1 + s',
+  fromMemory: false,
+};
+
+export const PEARSON_EXCAVATION: Source = {
+  kind: 'published',
+  title: 'Estimating in Building Construction, excavation chapter',
+  publisher: 'Pearson',
+  locator: 'chapter 9, example 9-2 and section 9-12',
+  fromMemory: false,
+};
+
+export const VIRGINIA_SPREAD: Source = {
+  kind: 'published',
+  title: 'Paving training study guide, chapter 9, Paving Math Problems',
+  publisher: 'Virginia Department of Transportation, Materials Certification Schools',
+  edition: '2011',
+  locator: 'page 9-1: L = 9 T / (W R)',
+  fromMemory: false,
+};
+
+export const COMPACTED_STONE: Source = {
+  kind: 'common-practice',
+  title: 'Usual densities of compacted base materials; the supplier and the test govern',
+  fromMemory: true,
+};
+
+export const RADFORD_WEIGHTS: Source = {
+  kind: 'published',
+  title: "Radford's Cyclopedia of Construction, volume 5, miscellaneous data",
+  publisher: 'Radford Architectural Company',
+  edition: '1909',
+  locator: 'weights of materials, page 4',
+  fromMemory: false,
+};
+
+export const GILLETTE_WEIGHTS: Source = {
+  kind: 'published',
+  title: 'Concrete Construction: Methods and Costs',
+  publisher: 'Myron C. Clark Publishing Co.',
+  edition: '1908',
+  locator: 'chapter II, weight of sand',
   fromMemory: false,
 };

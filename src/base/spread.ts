@@ -9,19 +9,20 @@
  *
  * Source: geometry.
  */
-import { measure } from '../geometry/measure';
+
 import { movedRing, type TurnedRing, turnedRing } from '../geometry/offset';
-import type { Outline, OutlineOf } from '../geometry/outline';
 import { checkSimple } from '../geometry/polygon';
-import { ringOf } from '../geometry/ring';
+import { measure } from '../outline/measure';
+import type { Outline, OutlineOf } from '../outline/outline';
+import { ringOf } from '../outline/ring';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
 import { InputError } from '../quantity/input-error';
 import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import * as faults from './faults';
 
 type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;
@@ -44,7 +45,7 @@ const plainRatio = (value: Decimal): Quantity<'ratio'> =>
 /** K is 4, exactly, for shapes whose corners are all right angles. */
 const SQUARE = new Set<string>(['rectangle', 'L', 'U']);
 
-/** An arc turns by its angle, half of which counts; at its ends and its centre there are corners. */
+/** An arc turns by its angle, half of which counts; at its ends and its center there are corners. */
 function cornersOfSector({ angle, innerRadius }: OutlineOf<'sector'>): Decimal {
   if (innerRadius) return new Decimal(4);
   const half = canonicalValue(angle).times(PI).div(360);

@@ -5,8 +5,6 @@
  */
 import { baseTonnage } from '../base/base-tonnage';
 import { excavation } from '../base/excavation';
-import { bagCount } from '../concrete/bag-count';
-import { concreteOrder } from '../concrete/concrete-order';
 import { curbVolume } from '../concrete/curb-volume';
 import { footingVolume } from '../concrete/footing-volume';
 import { pierVolume } from '../concrete/pier-volume';
@@ -26,7 +24,9 @@ import { straightedge } from '../grade/straightedge';
 import { jointLayout } from '../joints/joint-layout';
 import { jointSpacing } from '../joints/joint-spacing';
 import { relativeStiffness } from '../joints/relative-stiffness';
-import { sawWindow } from '../joints/saw-window';
+import { bagCount } from '../pour/bag-count';
+import { concreteOrder } from '../pour/concrete-order';
+import { sawWindow } from '../pour/saw-window';
 import type { Attempt, Calculation } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';
 import type { Limit } from '../reckoning/limits';
@@ -36,7 +36,7 @@ import type { StandardSchema } from '../reckoning/standard';
 import { barCutting } from '../steel/bar-cutting';
 import { barSize } from '../steel/bar-size';
 import { dowelLayout } from '../steel/dowel-layout';
-import { fibreDosage } from '../steel/fibre-dosage';
+import { fiberDosage } from '../steel/fiber-dosage';
 import { lapLength } from '../steel/lap-length';
 import { meshLayout } from '../steel/mesh-layout';
 import { meshStyle } from '../steel/mesh-style';
@@ -113,7 +113,7 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(barCutting),
   entry(barSize),
   entry(meshStyle),
-  entry(fibreDosage),
+  entry(fiberDosage),
   entry(concreteOrder),
   entry(bagCount),
 ]);

@@ -10,10 +10,11 @@
  *
  * Source: geometry.
  */
-import type { Outline } from '../geometry/outline';
+
 import { type Corner, doubleArea } from '../geometry/polygon';
-import type { Opening } from '../geometry/region';
-import { ringOf } from '../geometry/ring';
+import type { Outline } from '../outline/outline';
+import type { Opening } from '../outline/region';
+import { ringOf } from '../outline/ring';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import { constant } from '../quantity/make';
 import { canonicalValue, newQuantity, type Quantity, type QuantityInput } from '../quantity/quantity';
@@ -140,7 +141,7 @@ function overDisc(radius: Decimal, at: Decimal, { form, middle, half }: Strip): 
   return { area, crowned: area.times(new Decimal(1).minus(mean.div(half))) };
 }
 
-/** Mean distance of the points of a disc from a line that cuts it, `d` from its centre. */
+/** Mean distance of the points of a disc from a line that cuts it, `d` from its center. */
 function meanDistance(r: Decimal, d: Decimal): Decimal {
   const root = r.times(r).minus(d.times(d)).sqrt();
   const arc = d.times(Decimal.asin(d.div(r)));

@@ -1,4 +1,6 @@
 /** What can be wrong with the input of a volume, an order or a count of bags, in words. */
+
+import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 
 export const crownNotServed = (): Fault => ({
@@ -29,3 +31,24 @@ export const otherCorners = (corners: number): Fault => ({
   code: 'wrong-count',
   sentence: `the section of a drop needs as many corners as that of the curb, ${corners}, each in its place: a wing leads every corner to its own`,
 });
+
+export const tooThin = (corner: number): Fault =>
+  fault('too-thin', `the slab runs out to nothing or less at corner ${corner}; check the thicknesses`);
+
+export const bandTooWide = (): Fault =>
+  fault('does-not-fit', 'the slab has no room for the thickened edge; reduce its width or haunch');
+
+export const probeOutside = (probe: number): Fault =>
+  fault('probe-outside', `probe ${probe + 1} lies outside the outline; check where it was taken`);
+
+export const probedTwice = (first: number, second: number): Fault =>
+  fault('probed-twice', `probes ${first + 1} and ${second + 1} are in the same place; keep one of them`);
+
+export const notServed = (shape: string, what: string): Fault =>
+  fault('not-served', `${what} is not served for a ${shape} outline; give a rectangle, a circle or corners`);
+
+export const openingInEdge = (opening: number): Fault =>
+  fault(
+    'does-not-fit',
+    `opening ${opening + 1} reaches into the thickened edge; move it or make the edge narrower`,
+  );

@@ -7,11 +7,11 @@
  *
  * Source: geometry.
  */
-import type { LengthInput } from '../geometry/outline';
+import type { LengthInput } from '../outline/outline';
 import * as faults from '../quantity/faults';
 import type { Quantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import * as sharedCautions from '../reckoning/cautions';
 import {
   type Field,
   fields,
@@ -28,6 +28,7 @@ import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
+import * as cautions from './cautions';
 import { type Founded, type FoundedInput, foundedFields, frostField, heedFrost } from './frost';
 import {
   FOOTING_DEPTH,
@@ -50,11 +51,11 @@ export interface FootingStepsInput {
   readonly lap: LengthInput;
 }
 
-/** A straight run, measured along its centreline. */
+/** A straight run, measured along its centerline. */
 export interface StripFootingInput extends FoundedInput {
   /** Always `strip`. */
   readonly form: 'strip';
-  /** Along the centreline, in all. */
+  /** Along the centerline, in all. */
   readonly length: LengthInput;
   /** Across. */
   readonly width: LengthInput;
@@ -82,7 +83,7 @@ export interface LoopFootingInput extends FoundedInput {
 export interface TaperedStripFootingInput extends FoundedInput {
   /** Always `tapered-strip`. */
   readonly form: 'tapered-strip';
-  /** Along the centreline, in all. */
+  /** Along the centerline, in all. */
   readonly length: LengthInput;
   /** Across the bottom. */
   readonly bottomWidth: LengthInput;
@@ -393,7 +394,7 @@ function reckon({ footings, frostDepth }: Parsed, pad: Pad): FootingVolumeFigure
     pad,
   );
   pad.caution(cautions.buriedUtilities);
-  pad.caution(cautions.alkali);
+  pad.caution(sharedCautions.alkali);
   return {
     volume: total('volume', 'V', volumes, pad),
     volumes,

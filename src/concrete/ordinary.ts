@@ -3,7 +3,7 @@ import type { Ordinary } from '../reckoning/ordinary';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { IRC_FOOTINGS } from './sources';
 
-const range = (
+export const range = (
   of: string,
   least: readonly [string, string] | undefined,
   most: readonly [string, string],
@@ -176,37 +176,4 @@ export const CURB_WING = /*#__PURE__*/ range(
   'the length of a wing of a curb drop',
   ['6 in', '150 mm'],
   ['20 ft', '6 m'],
-);
-
-export const POUR = /*#__PURE__*/ range(
-  'the volume of a pour',
-  ['0.1 ft3', '0.003 m3'],
-  ['5000 yd3', '4000 m3'],
-);
-export const INCREMENT = /*#__PURE__*/ range(
-  'the step in which concrete is sold',
-  ['0.01 yd3', '0.01 m3'],
-  ['2 yd3', '2 m3'],
-);
-export const TRUCK = /*#__PURE__*/ range('what a truck carries', ['0.5 yd3', '0.4 m3'], ['15 yd3', '12 m3']);
-export const LEAST_LOAD = /*#__PURE__*/ range(
-  'the least load without a charge',
-  ['0.25 yd3', '0.2 m3'],
-  ['10 yd3', '8 m3'],
-);
-export const BAG = /*#__PURE__*/ range('the weight of a bag of mix', ['10 lb', '4 kg'], ['110 lb', '50 kg']);
-export const BAG_YIELD = /*#__PURE__*/ range(
-  'what a bag of mix makes',
-  ['0.05 ft3', '1.5 L'],
-  ['1 ft3', '28 L'],
-);
-export const BAG_WATER = /*#__PURE__*/ range(
-  'the water for a bag of mix',
-  ['0.05 gal', '0.2 L'],
-  ['3 gal', '11 L'],
-);
-export const BARROW = /*#__PURE__*/ range(
-  'what a barrow or a buggy carries',
-  ['1 ft3', '28 L'],
-  ['21 ft3', '600 L'],
 );

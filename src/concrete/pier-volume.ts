@@ -8,13 +8,13 @@
  * Source: geometry.
  */
 
-import type { LengthInput } from '../geometry/outline';
+import type { LengthInput } from '../outline/outline';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant } from '../quantity/make';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import * as sharedCautions from '../reckoning/cautions';
 import {
   type Field,
   fields,
@@ -30,6 +30,7 @@ import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
+import * as cautions from './cautions';
 import { type Founded, type FoundedInput, foundedFields, frostField, heedFrost } from './frost';
 import { BELL_HEIGHT, BELL_TOE, BELL_WIDTH, PIER_HEIGHT, PIER_SIDE } from './ordinary';
 import { circleArea, coneFrustum, rectangularFrustum, TWO, timesPi } from './solids';
@@ -328,7 +329,7 @@ function reckon({ piers, frostDepth }: Parsed, pad: Pad): PierVolumeFigures {
     pad,
   );
   pad.caution(cautions.buriedUtilities);
-  pad.caution(cautions.alkali);
+  pad.caution(sharedCautions.alkali);
   return {
     volume: total('volume', 'V', volumes, pad),
     volumes,

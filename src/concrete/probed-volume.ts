@@ -10,12 +10,13 @@
  *
  * Source: geometry; the mean of four corners and the nearest probe at corners are common practice.
  */
-import { type Outline, type OutlineInput, outline, type PointInput } from '../geometry/outline';
+
 import { type Corner, doubleArea, insideRing, onRing } from '../geometry/polygon';
-import { ringOf } from '../geometry/ring';
 import { isConvex, type Spot, underSurface } from '../geometry/surface';
+import { type Outline, type OutlineInput, outline, type PointInput } from '../outline/outline';
+import { ringOf } from '../outline/ring';
 import { type Decimal, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import {
   canonicalValue,
@@ -25,13 +26,14 @@ import {
   systemOfQuantity,
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { type Field, fields, later, list, maybe, nothing, quantity, wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import * as cautions from './cautions';
 import { inFamilyOf } from './family';
+import * as faults from './faults';
 import type { PlaceOfThickness } from './thickness';
 
 /** A place in the plan and the depth probed there. */
@@ -42,9 +44,9 @@ export interface ProbeInput extends PointInput {
 
 /** Depths on a grid that starts at the origin of the plan. */
 export interface ProbeGridInput {
-  /** Distance between neighbouring probes along x. */
+  /** Distance between neighboring probes along x. */
   readonly spacingX: QuantityInput<'length'>;
-  /** Distance between neighbouring probes along y; by default that along x. */
+  /** Distance between neighboring probes along y; by default that along x. */
   readonly spacingY?: QuantityInput<'length'>;
   /** Rows of depths along x, the first at y = 0; `null` where none was taken. */
   readonly depths: readonly (readonly (QuantityInput<'length'> | null)[])[];
@@ -116,9 +118,10 @@ function gridProbes({ spacingX, spacingY, depths }: Grid): Probe[] {
  * @throws {InputError} `give-one-of`, `too-few`
  */
 export function probesOf({ probes: list, grid }: Parsed): readonly Probe[] {
-  if ((list === undefined) === (grid === undefined)) return refuse('', faults.giveOneOf(['probes', 'grid']));
+  if ((list === undefined) === (grid === undefined))
+    return refuse('', sharedFaults.giveOneOf(['probes', 'grid']));
   const found = list ?? gridProbes(grid as Grid);
-  return found.length > 0 ? found : refuse('grid.depths', faults.tooFew('the grid', 1));
+  return found.length > 0 ? found : refuse('grid.depths', sharedFaults.tooFew('the grid', 1));
 }
 
 /** IRC 2009 R506.1, as quoted. */
@@ -179,7 +182,7 @@ const grid = (): Field<Grid> => {
 
 const placeKey = ({ x, y }: Corner): string => `${x.toFixed()} ${y.toFixed()}`;
 
-/** The probes in metres, each in a place of its own inside the outline. */
+/** The probes in meters, each in a place of its own inside the outline. */
 function spotsOf(list: readonly Probe[], ring: readonly Corner[]): Spot[] {
   const seen = new Map<string, number>();
   return list.map(({ x, y, depth, path: given }, i) => {

@@ -5,18 +5,18 @@
  * Source: geometry.
  */
 
-import { ringCentroid } from '../geometry/centroid';
-import { measure } from '../geometry/measure';
-import type { Outline, OutlineInput } from '../geometry/outline';
 import type { Corner } from '../geometry/polygon';
-import { type Opening, type OpeningInput, regionFields, ringsOf } from '../geometry/region';
+import { ringCentroid } from '../outline/centroid';
+import { measure } from '../outline/measure';
+import type { Outline, OutlineInput } from '../outline/outline';
+import { type Opening, type OpeningInput, regionFields, ringsOf } from '../outline/region';
 import { constant, length } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import * as cautions from './cautions';
 import { inFamilyOf } from './family';
 import { BASE_TOLERANCE } from './ordinary';
 import {

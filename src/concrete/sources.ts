@@ -13,18 +13,16 @@ export const IRC_FOOTINGS: Source = {
 
 export const IRC_FROST: Source = {
   kind: 'published',
-  title: 'International Residential Code, R403.1.4 and R403.1.4.1, as summarised by an inspection site',
+  title: 'International Residential Code, R403.1.4 and R403.1.4.1, as summarized by an inspection site',
   publisher: 'International Code Council',
-  edition: '2021, as summarised',
+  edition: '2021, as summarized',
   locator: 'R403.1.4: 12 in below undisturbed ground; R403.1.4.1: below the frost line',
   fromMemory: false,
 };
 
-export const NRMCA_YIELD: Source = {
-  kind: 'published',
-  title: 'Concrete in Practice 8, Discrepancies in Yield',
-  publisher: 'National Ready Mixed Concrete Association',
-  edition: 'as reprinted on the web',
-  locator: '4% to 10% over plan dimensions; near the end, measure what is left and set the last loads by it',
-  fromMemory: false,
+export const LIFTING_GUIDE: Source = {
+  kind: 'common-practice',
+  title:
+    'Load constant of the lifting equation of the US National Institute for Occupational Safety and Health',
+  fromMemory: true,
 };

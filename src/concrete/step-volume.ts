@@ -16,7 +16,7 @@
  * Source: geometry.
  */
 
-import type { LengthInput } from '../geometry/outline';
+import type { LengthInput } from '../outline/outline';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { angle, constant } from '../quantity/make';
@@ -122,7 +122,7 @@ export interface WrappedStepsInput extends StepParts {
   readonly sides: 'one' | 'both';
 }
 
-/** Round steps: sectors about one centre, the treads outside the top. */
+/** Round steps: sectors about one center, the treads outside the top. */
 export interface RoundStepsInput extends StepParts {
   /** Always `round`. */
   readonly plan: 'round';

@@ -7,11 +7,10 @@
  * `e × (B(b) + 4 B(b + h/2) + B(b + h)) ÷ 6`.
  */
 import { bandOf, insetRing } from '../geometry/inset';
-import type { Outline } from '../geometry/outline';
 import { type Corner, insideRing, ringsMeet } from '../geometry/polygon';
-import { ringOf } from '../geometry/ring';
+import type { Outline } from '../outline/outline';
+import { ringOf } from '../outline/ring';
 import { Decimal, PI } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
 import {
   canonicalValue,
   newQuantity,
@@ -24,6 +23,7 @@ import { unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
+import * as faults from './faults';
 import { BEAM_LENGTH, EDGE_DEPTH, EDGE_WIDTH, HAUNCH } from './ordinary';
 
 /** An edge thickened below the slab, all around the outline. */

@@ -2,12 +2,12 @@
  * Thickness that varies in a plane: over any outline the volume is exactly the area times the thickness
  * at the centroid. A crown has a file of its own.
  */
-import { centroidOf } from '../geometry/centroid';
-import { extremePoints } from '../geometry/extent';
-import type { Outline } from '../geometry/outline';
+
 import type { Corner } from '../geometry/polygon';
+import { centroidOf } from '../outline/centroid';
+import { extremePoints } from '../outline/extent';
+import type { Outline } from '../outline/outline';
 import { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
 import {
   canonicalValue,
   type Quantity,
@@ -21,6 +21,7 @@ import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { type Crown, type CrownOpening, crown, crownedMean, type ThicknessCrownInput } from './crown';
+import * as faults from './faults';
 import { TAPERED_THICKNESS } from './ordinary';
 
 /** Thickness that runs evenly from one side of the outline to the other. */
@@ -119,7 +120,7 @@ export function thickness(): Field<Thickness> {
 
 const isUniform = (t: Thickness): t is Length => !('vary' in t);
 
-/** The plane `a + b × x + c × y`, in metres. */
+/** The plane `a + b × x + c × y`, in meters. */
 interface Coefficients {
   readonly a: Decimal;
   readonly b: Decimal;

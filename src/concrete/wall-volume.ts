@@ -10,7 +10,7 @@
  *
  * Source: geometry.
  */
-import type { LengthInput } from '../geometry/outline';
+import type { LengthInput } from '../outline/outline';
 import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, ratio } from '../quantity/make';

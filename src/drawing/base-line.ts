@@ -4,9 +4,11 @@
  *
  * The longest side along the bottom of the plan serves where it is not short for the longest; else the longest.
  */
-import { edgesOf } from '../geometry/arc';
-import type { Outline } from '../geometry/outline';
-import { type Corner, cornersOf, doubleArea } from '../geometry/polygon';
+
+import { type Corner, doubleArea } from '../geometry/polygon';
+import { cornersOf } from '../outline/corners';
+import { edgesOf } from '../outline/curved';
+import type { Outline } from '../outline/outline';
 import { Decimal, ZERO } from '../quantity/decimal';
 import { type Quantity, quantityOf } from '../quantity/quantity';
 import { say } from '../reckoning/words';
@@ -41,7 +43,7 @@ const EAST: Corner = { x: new Decimal(1), y: ZERO };
 const ringSides = (ring: readonly Corner[]): Side[] =>
   ring.map((from, i) => ({ from, to: ring[(i + 1) % ring.length] as Corner }));
 
-/** Edges of a curved outline, anticlockwise, straight ones and chords apart. */
+/** Edges of a curved outline, counterclockwise, straight ones and chords apart. */
 export function curvedEdges(outline: Extract<Outline, { shape: 'curved' }>) {
   const corners = cornersOf(outline.points);
   const turned = doubleArea(corners).isNegative();

@@ -150,12 +150,12 @@ function oddText(sheet: Sheet, base: BaseLine, joint: PlanJoint): string {
     string[],
     string[],
   ];
-  if (joint.shape === 'straight' || !joint.centre) {
+  if (joint.shape === 'straight' || !joint.center) {
     return sheet.text(say`${{ joint: name }} from ${{ from }} to ${{ to }}`);
   }
-  const [dx, dy] = [joint.from.x.minus(joint.centre.x), joint.from.y.minus(joint.centre.y)];
+  const [dx, dy] = [joint.from.x.minus(joint.center.x), joint.from.y.minus(joint.center.y)];
   const radius = Math.hypot(dx.toNumber('m'), dy.toNumber('m'));
-  const center = [offsetText(sheet, base, corner(joint.centre))];
+  const center = [offsetText(sheet, base, corner(joint.center))];
   const words = { joint: name, radius: [sheet.length(sheet.meters(radius))], center };
   if (joint.shape === 'circle') {
     return sheet.text({ says: '{joint} of radius {radius} about {center}', params: words });

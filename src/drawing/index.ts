@@ -8,7 +8,7 @@ export type {
   OpeningInput,
   RectangleOpeningInput,
   RegionInput,
-} from '../geometry/region';
+} from '../outline/region';
 export type { Language, View } from '../report/show';
 export { jointPlan } from './joint-plan';
 export { matPlan } from './mat-plan';

@@ -6,7 +6,6 @@
  * numbers; the dimensions are those of the figures.
  */
 import type { Corner } from '../geometry/polygon';
-import { regionFields } from '../geometry/region';
 import { insidePlanRing } from '../geometry/tin';
 import {
   type JointLayoutFigures,
@@ -15,6 +14,7 @@ import {
   type Place,
   type PlanJoint,
 } from '../joints/joint-layout';
+import { regionFields } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import { length } from '../quantity/make';
 import { canonicalValue, type Quantity, quantityOf } from '../quantity/quantity';
@@ -62,11 +62,11 @@ const cornerAt = ({ x, y }: Place): Corner => ({ x: canonicalValue(x), y: canoni
 function drawJoint({ sheet, at }: Drawing, joint: PlanJoint): void {
   const pattern = { ...PATTERNS[joint.type], class: joint.type };
   const [a, b] = [at(joint.from), at(joint.to)];
-  if (joint.shape === 'straight' || !joint.centre) {
+  if (joint.shape === 'straight' || !joint.center) {
     sheet.line([a, b], pattern);
     return;
   }
-  const center = at(joint.centre);
+  const center = at(joint.center);
   const r = Math.hypot(a.x - center.x, a.y - center.y);
   if (joint.shape === 'circle') {
     sheet.circle(center, r, pattern);
@@ -78,7 +78,7 @@ function drawJoint({ sheet, at }: Drawing, joint: PlanJoint): void {
     return `${coordinate(x)} ${coordinate(y)}`;
   };
   const size = coordinate(r * sheet.frame.scale);
-  // Anticlockwise with y up is a sweep of nought on the page.
+  // Counterclockwise with y up is a sweep of nought on the page.
   sheet.draw('path', { d: `M${end(a)}A${size} ${size} 0 ${large} 0 ${end(b)}`, ...pattern });
 }
 

@@ -1,5 +1,5 @@
 /** The plan of an outline with its openings, dimensions, and what openings and curves are laid out from. */
-import { type RegionInput, regionFields } from '../geometry/region';
+import { type RegionInput, regionFields } from '../outline/region';
 import { readInput } from '../reckoning/calculation';
 import { fields } from '../reckoning/fields';
 import { systemOfInput } from '../reckoning/system';

@@ -1,7 +1,8 @@
 /** A slab on its plan: its rings in binary meters from its lowest corner, drawn, and measured over all. */
-import type { Outline } from '../geometry/outline';
+
 import type { Corner } from '../geometry/polygon';
-import { type Region, ringsOf } from '../geometry/region';
+import type { Outline } from '../outline/outline';
+import { type Region, ringsOf } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import { quantityOf } from '../quantity/quantity';
 import type { System } from '../quantity/units';

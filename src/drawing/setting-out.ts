@@ -1,8 +1,8 @@
 /** What a crew lays openings and curves out from, in words: sizes and offsets from the base line. */
 
-import type { Outline, Point } from '../geometry/outline';
 import type { Corner } from '../geometry/polygon';
-import type { Opening } from '../geometry/region';
+import type { Outline, Point } from '../outline/outline';
+import type { Opening } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, quantityOf } from '../quantity/quantity';
 import { say } from '../reckoning/words';

@@ -4,7 +4,7 @@
  */
 import { nextEdge, type Tin } from '../geometry/tin';
 import { type ShorePoint, shoreOf } from '../grade/ponds';
-import { metresAs } from '../grade/spots';
+import { metersAs } from '../grade/spots';
 import {
   faultyFacets,
   type ParsedSurface,
@@ -162,7 +162,7 @@ const UNITS = { customary: 'ft', metric: 'm' } as const;
 
 const elevationText = (sheet: Sheet, z: Decimal): string => {
   const places = sheet.system === 'metric' ? 3 : 2;
-  return sheet.marks(metresAs(z, sheet.system).format(UNITS[sheet.system], { places }));
+  return sheet.marks(metersAs(z, sheet.system).format(UNITS[sheet.system], { places }));
 };
 
 /** The same without its unit, which the legend gives. */

@@ -6,10 +6,10 @@
  * too tangled to be looked through is refused.
  */
 import type { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
 import { refuse } from '../reckoning/calculation';
+import * as faults from './faults';
 
-/** A corner in metres. */
+/** A corner in meters. */
 export interface Place {
   readonly x: Decimal;
   readonly y: Decimal;

@@ -1,8 +1,23 @@
-/** What can be wrong with an outline, in words; the older faults of outlines stand with all others. */
+/** What can be wrong with a ring of corners, in words. */
+
+import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 
-export const partWithoutEdge = (): Fault => ({
-  code: 'perimeter-unknown',
-  sentence:
-    'a part has no edge of known length, so neither has the whole; leave shared out, or give that part another shape',
-});
+export const selfCrossing = (first: number, second: number): Fault =>
+  fault(
+    'self-crossing',
+    `the outline meets itself: side ${first + 1} and side ${second + 1} cross or touch; list the corners in order around the slab`,
+  );
+
+export const tooTangled = (): Fault =>
+  fault(
+    'too-many',
+    'too many sides of the outline lie beside each other; leave out corners closer than a tape can tell',
+  );
+
+export const zeroArea = (): Fault => fault('zero-area', 'the outline encloses no area; check the dimensions');
+
+export const oneCurve = (): Fault => fault('give-one-of', 'give rise or radius for an edge, not both');
+
+export const arcTooTight = (): Fault =>
+  fault('does-not-fit', 'the radius is less than half of the edge, so no arc reaches from end to end');

@@ -1,27 +1,23 @@
 /**
  * Straight-sided outlines: signed area, perimeter, and whether the outline meets itself.
  *
- * Twice the area is the sum of cross products of neighbouring corners (the surveyor's formula),
+ * Twice the area is the sum of cross products of neighboring corners (the surveyor's formula),
  * exact in decimals.
  */
+
 import { Decimal, distance, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
-import { canonicalValue } from '../quantity/quantity';
+import * as sharedFaults from '../quantity/faults';
 import { refuse } from '../reckoning/calculation';
 import { apartAlong, firstCrossing, type Look, lookAt, type Span } from './crossings';
-import type { Point } from './outline';
+import * as faults from './faults';
 
-/** A corner in metres. */
+/** A corner in meters. */
 export interface Corner {
   readonly x: Decimal;
   readonly y: Decimal;
 }
 
-/** The corners in metres. */
-export const cornersOf = (points: readonly Point[]): Corner[] =>
-  points.map(({ x, y }) => ({ x: canonicalValue(x), y: canonicalValue(y) }));
-
-/** Twice the signed area: positive when the corners run anticlockwise. */
+/** Twice the signed area: positive when the corners run counterclockwise. */
 export function doubleArea(corners: readonly Corner[]): Decimal {
   let sum = ZERO;
   for (let i = 0; i < corners.length; i += 1) {
@@ -68,8 +64,8 @@ function meet(a: Corner, b: Corner, c: Corner, d: Corner): boolean {
   );
 }
 
-/** Neighbours share their corner by right; they cross only when one folds back over the other. */
-function neighboursFold(a: Corner, shared: Corner, b: Corner): boolean {
+/** Neighbors share their corner by right; they cross only when one folds back over the other. */
+function neighborsFold(a: Corner, shared: Corner, b: Corner): boolean {
   if (side(a, shared, b) !== 0) return false;
   const dx = shared.x.minus(a.x).times(b.x.minus(shared.x));
   const dy = shared.y.minus(a.y).times(b.y.minus(shared.y));
@@ -79,8 +75,8 @@ function neighboursFold(a: Corner, shared: Corner, b: Corner): boolean {
 function crossing(corners: readonly Corner[], i: number, j: number): boolean {
   const n = corners.length;
   const at = (k: number): Corner => corners[k % n] as Corner;
-  if ((i + 1) % n === j) return neighboursFold(at(i), at(j), at(j + 1));
-  if ((j + 1) % n === i) return neighboursFold(at(j), at(i), at(i + 1));
+  if ((i + 1) % n === j) return neighborsFold(at(i), at(j), at(j + 1));
+  if ((j + 1) % n === i) return neighborsFold(at(j), at(i), at(i + 1));
   return meet(at(i), at(i + 1), at(j), at(j + 1));
 }
 
@@ -169,7 +165,7 @@ export function checkSimple(corners: readonly Corner[], path: string): Decimal {
   const last = corners.length - 1;
   corners.forEach((corner, i) => {
     const before = corners[i === 0 ? last : i - 1] as Corner;
-    if (corner.x.equals(before.x) && corner.y.equals(before.y)) refuse(path, faults.repeatedPoint(i));
+    if (corner.x.equals(before.x) && corner.y.equals(before.y)) refuse(path, sharedFaults.repeatedPoint(i));
   });
   const double = doubleArea(corners);
   if (double.isZero()) refuse(path, faults.zeroArea());

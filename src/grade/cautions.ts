@@ -1,16 +1,10 @@
 /** Cautions about where water runs, about slopes for feet and wheels, and about flatness. */
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
-import {
-  ADA_RAMPS,
-  ADA_WALKS,
-  CLOSED_FORM,
-  COMMON_PRACTICE,
-  IRC_DRAINAGE,
-  type Source,
-} from '../reckoning/source';
+import * as sources from '../reckoning/source';
+import { CLOSED_FORM, COMMON_PRACTICE, type Source } from '../reckoning/source';
 import { say, type Words } from '../reckoning/words';
-import { RAMP_HANDRAILS, RAMP_RUNS } from './sources';
+import { ADA_RAMPS, ADA_WALKS, IRC_DRAINAGE, RAMP_HANDRAILS, RAMP_RUNS } from './sources';
 
 type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
@@ -18,7 +12,7 @@ type Slope = Quantity<'slope'>;
 export const runsToBuilding = (limit: Slope, actual: Slope, source: Source = IRC_DRAINAGE): Caution => ({
   code: 'runs-to-building',
   severity: 'stop',
-  says: 'the surface falls towards the building: water will run to the wall or the door. Correct the grade before any concrete is placed',
+  says: 'the surface falls toward the building: water will run to the wall or the door. Correct the grade before any concrete is placed',
   limit,
   actual,
   source,
@@ -51,19 +45,19 @@ export const nearlyLevelValley = (where: string, limit: Slope, actual: Slope, so
   source,
 });
 
-/** What becomes of water that falls back towards a building. */
+/** What becomes of water that falls back toward a building. */
 export type BackEnd = 'caught' | 'stands' | 'leaves';
 
 const ENDS: Record<BackEnd, Words> = {
   caught: say`a valley or drain that takes it away catches it before it gets there; keep that open and clear`,
-  stands: say`only a valley too flat to drain, or a low spot, lies between, and runs over towards the building in a heavy rain. Give it a fall to an open edge or a drain, or turn the slope away`,
+  stands: say`only a valley too flat to drain, or a low spot, lies between, and runs over toward the building in a heavy rain. Give it a fall to an open edge or a drain, or turn the slope away`,
   leaves: say`it runs off over an open edge on the way; see that it is led on from there`,
 };
 
 export const fallsBack = (area: Quantity<'area'>, line: string, end: BackEnd): Caution => ({
   code: 'falls-back',
   severity: end === 'stands' ? 'warning' : 'note',
-  ...say`${{ area }} of the surface falls back towards ${{ line }}: ${ENDS[end]}`,
+  ...say`${{ area }} of the surface falls back toward ${{ line }}: ${ENDS[end]}`,
   limit: area.minus(area),
   actual: area,
   source: IRC_DRAINAGE,
@@ -173,3 +167,28 @@ export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
   actual,
   source: ADA_WALKS,
 });
+
+export const lowThreshold = (limit: Length, actual: Length): Caution => ({
+  code: 'little-freeboard',
+  severity: 'warning',
+  ...say`the surface is less than ${{ limit }} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
+  limit,
+  actual,
+  source: sources.MCGRAW_STEPS,
+});
+
+export const misclosure = (limit: Length, actual: Length): Caution => ({
+  code: 'misclosure',
+  severity: 'warning',
+  ...say`the levels do not close within ${{ limit }}: read the points again before anything is set from them`,
+  limit,
+  actual,
+  source: sources.COMMON_PRACTICE,
+});
+
+export const guessedCoefficient: Caution = {
+  code: 'runoff-coefficient',
+  severity: 'note',
+  says: 'published runoff coefficients differ (concrete 0.80 to 0.95), and the rainfall is set by the local code; the drainage authority governs',
+  source: sources.HERPICC_RUNOFF,
+};

@@ -19,10 +19,11 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, maybe, quantity } from '../reckoning/fields';
 import { isUnusual, PLAN_LENGTH, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { ADA_RAMPS, ADA_WALKS, CLOSED_FORM, PCA_DRAINAGE, UFGS_WALKS } from '../reckoning/source';
+import { CLOSED_FORM, PCA_DRAINAGE } from '../reckoning/source';
 import * as cautions from './cautions';
 import { BENCH_ELEVATION, SLOPE_ACROSS, SLOPE_ALONG } from './note-ranges';
 import { slopeBetween } from './slope';
+import { ADA_RAMPS, ADA_WALKS, UFGS_WALKS } from './sources';
 
 /** Input of {@link crossSlope}. */
 export interface CrossSlopeInput {

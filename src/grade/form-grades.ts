@@ -8,14 +8,15 @@
  * Source: closed forms; the signs of cut and fill as in NAVEDTRA 14081.
  */
 
-import type { PointInput } from '../geometry/outline';
-import * as faults from '../quantity/faults';
+import type { PointInput } from '../outline/outline';
+import * as sharedFaults from '../quantity/faults';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, label, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { CLOSED_FORM, COMMON_PRACTICE, NAVY_GRADES } from '../reckoning/source';
+import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import * as faults from './faults';
 import * as cautions from './form-cautions';
 import { type FallFigure, fallFigures, planeFigures } from './form-falls';
 import { type FormSquare, squareFigures } from './form-square';
@@ -43,6 +44,7 @@ import {
   SOUGHT_STAKES,
   soughtPlane,
 } from './sought-plane';
+import { NAVY_GRADES } from './sources';
 import { planPoint } from './spots';
 
 /** A stake at the forms. */
@@ -202,7 +204,7 @@ function mostSlope(
 /** A surface given is held to a most only where one is given, or a use that has one. */
 function givenSurface(input: Parsed, surface: FormSurface, pad: Pad): Settled {
   if (input.fixed || input.bounds || input.cut) {
-    refuse('', faults.giveOneOf(['surface', 'fixed points, bounds and cut of a plane to be sought']));
+    refuse('', sharedFaults.giveOneOf(['surface', 'fixed points, bounds and cut of a plane to be sought']));
   }
   const shape = shapeOf(surface);
   if (shape.plane && (input.most ?? input.use)) {

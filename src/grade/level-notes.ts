@@ -11,12 +11,11 @@
  * - `string line`: the string is straight between two points of known elevation, and each reading is
  *   taped down from it.
  */
-import type { LengthInput } from '../geometry/outline';
-import * as faults from '../quantity/faults';
+import type { LengthInput } from '../outline/outline';
+import * as sharedFaults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import {
   type Field,
   fields,
@@ -30,8 +29,10 @@ import {
 } from '../reckoning/fields';
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { CBM_LEVELLING, CLOSED_FORM, COMMON_PRACTICE, NAVY_GRADES } from '../reckoning/source';
+import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import * as cautions from './cautions';
+import * as faults from './faults';
 import { small } from './marks';
 import {
   BENCH_ELEVATION,
@@ -42,6 +43,7 @@ import {
   STRING_LENGTH,
   WATER_HEIGHT,
 } from './note-ranges';
+import { CBM_LEVELLING, NAVY_GRADES } from './sources';
 
 /** A point whose elevation is known. */
 export interface BenchMarkInput {
@@ -140,10 +142,10 @@ export type LevelNotesInput =
   | LevelNotesByStringInput;
 
 /** A point with its elevation. */
-export interface LevelledPoint {
+export interface LeveledPoint {
   /** Name of the point. */
   readonly point: string;
-  /** Its elevation, in feet or metres. */
+  /** Its elevation, in feet or meters. */
   readonly elevation: Quantity<'length'>;
   /** Height of the instrument or water level that it was read from. */
   readonly readFrom?: Quantity<'length'>;
@@ -152,7 +154,7 @@ export interface LevelledPoint {
 /** Figures of {@link levelNotes}. */
 export interface LevelNotesFigures {
   /** Points in the order read; of a level book the bench mark first. */
-  readonly points: readonly LevelledPoint[];
+  readonly points: readonly LeveledPoint[];
   /** The elevations by name, for other calculations. */
   readonly elevations: { readonly [point: string]: Quantity<'length'> };
   /** What the check sum of the readings comes to. */
@@ -219,13 +221,13 @@ type Parsed = RodNotes | LaserNotes | WaterNotes | StringNotes;
 const ROW_LIMIT = 5000;
 const ALLOWED = constant(() => length('1/8 in'));
 
-/** Elevations are spoken of in feet or metres, whatever the readings were in. */
+/** Elevations are spoken of in feet or meters, whatever the readings were in. */
 const asElevation = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'm' : 'ft');
 
 const total = (values: readonly Length[], like: Length): Length =>
   asElevation(values.reduce((sum, v) => sum.plus(v), like.minus(like)));
 
-function byName(points: readonly LevelledPoint[]): { [point: string]: Length } {
+function byName(points: readonly LeveledPoint[]): { [point: string]: Length } {
   return Object.fromEntries(points.map(({ point, elevation }) => [point, elevation]));
 }
 
@@ -237,7 +239,7 @@ function hanging(rows: readonly { readonly point: string }[]): never {
 interface Standing {
   instrument: Length | undefined;
   elevation: Length | undefined;
-  readonly points: LevelledPoint[];
+  readonly points: LeveledPoint[];
   readonly backsights: Length[];
   readonly foresights: Length[];
 }
@@ -251,7 +253,7 @@ function foresightRow(at: Standing, point: string, F: Length, pad: Pad): void {
 
 function rowOfRod(at: Standing, row: RodNotes['rows'][number], last: boolean, i: number, pad: Pad): void {
   const { point, backsight: B, foresight: F } = row;
-  if (!B && !F) refuse(`rows[${i}]`, faults.missing('a reading', '{ foresight: "4.5 ft" }'));
+  if (!B && !F) refuse(`rows[${i}]`, sharedFaults.missing('a reading', '{ foresight: "4.5 ft" }'));
   if (F) foresightRow(at, point, F, pad);
   if (F && (B || last)) at.foresights.push(F);
   if (!B) return;
@@ -269,7 +271,8 @@ function rowOfRod(at: Standing, row: RodNotes['rows'][number], last: boolean, i:
 function byRod(notes: RodNotes, pad: Pad): LevelNotesFigures {
   const { benchMark, heightOfInstrument, rows, closesOn } = notes;
   if (!benchMark && !heightOfInstrument) hanging(rows);
-  if (benchMark && heightOfInstrument) refuse('', faults.giveOneOf(['benchMark', 'heightOfInstrument']));
+  if (benchMark && heightOfInstrument)
+    refuse('', sharedFaults.giveOneOf(['benchMark', 'heightOfInstrument']));
   const start = asElevation((benchMark?.elevation ?? heightOfInstrument) as Length);
   const at: Standing = {
     instrument: heightOfInstrument && start,
@@ -318,7 +321,7 @@ function closes({ allowed }: RodNotes, found: Length | undefined, pad: Pad): boo
 
 /** Check of readings that all hang on one elevation: their sum against the sum of elevations. */
 function summed(
-  points: readonly LevelledPoint[],
+  points: readonly LeveledPoint[],
   hung: Length,
   readings: Length,
   pad: Pad,
@@ -341,7 +344,8 @@ function byLaser({ benchMark, rows }: LaserNotes, pad: Pad): LevelNotesFigures {
   if (!benchMark) return hanging(rows);
   const k = asElevation(benchMark.elevation);
   const points = rows.map(({ point, up, down }, i) => {
-    if ((up === undefined) === (down === undefined)) refuse(`rows[${i}]`, faults.giveOneOf(['up', 'down']));
+    if ((up === undefined) === (down === undefined))
+      refuse(`rows[${i}]`, sharedFaults.giveOneOf(['up', 'down']));
     const elevation = up
       ? pad.step(say`elevation of ${{ point }}`, 'E = k + u', { k, u: up }, k.plus(up))
       : pad.step(

@@ -6,19 +6,17 @@
  */
 import { constant, slope } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
+import { CC_STEPS, PCA_DRAINAGE, type Source } from '../reckoning/source';
 import {
   ADA_RAMPS,
   ADA_WALKS,
-  CC_STEPS,
   DRIVEWAY_CODES,
   GARAGE_FLOORS,
+  GRADING_STANDARDS,
   IRC_DRAINAGE,
   MCGRAW_PATIO,
-  PCA_DRAINAGE,
-  type Source,
   UFC_SITE,
-} from '../reckoning/source';
-import { GRADING_STANDARDS } from './sources';
+} from './sources';
 
 /** What a surface is used as. */
 export type GradeUse =

@@ -3,15 +3,16 @@
  * edges that take it.
  */
 
-import type { PointInput } from '../geometry/outline';
 import { nextEdge, type PlanSpot, type Tin } from '../geometry/tin';
+import type { PointInput } from '../outline/outline';
 import { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { canonicalValue, isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, label, list, reading } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
+import * as faults from './faults';
 import type { ExactSpot, Survey } from './spots';
 
 /**
@@ -55,14 +56,14 @@ const NAME_LIMIT = 60;
 export function place(what: string): Field<Place> {
   const read = (input: unknown): Place | Fault => {
     if (typeof input === 'string') {
-      return input.length > NAME_LIMIT ? faults.tooLong(what, NAME_LIMIT) : input.trim();
+      return input.length > NAME_LIMIT ? sharedFaults.tooLong(what, NAME_LIMIT) : input.trim();
     }
     if (typeof input !== 'object' || input === null || Array.isArray(input)) {
-      return faults.wrongType(what, 'the name of a spot, or a point { x, y }');
+      return sharedFaults.wrongType(what, 'the name of a spot, or a point { x, y }');
     }
     const { x, y, ...rest } = input as Record<string, unknown>;
     const extra = Object.keys(rest)[0];
-    if (extra !== undefined) return faults.unknownKey(extra, ['x', 'y']);
+    if (extra !== undefined) return sharedFaults.unknownKey(extra, ['x', 'y']);
     const [px, py] = [readQuantity(x, 'length', 'x'), readQuantity(y, 'length', 'y')];
     if (isFaulty(px)) return px;
     return isFaulty(py) ? py : { x: px, y: py };
@@ -137,11 +138,11 @@ export function placeLines(survey: Survey, given: readonly ParsedLine[]): Placed
     const points = along.map((at, i) => locate(survey, at, `lines[${l}].along[${i}]`));
     points.forEach((p, i) => {
       const before = points[i - 1];
-      if (before && samePlace(p, before)) refuse(`lines[${l}].along[${i}]`, faults.repeatedPoint(i));
+      if (before && samePlace(p, before)) refuse(`lines[${l}].along[${i}]`, sharedFaults.repeatedPoint(i));
     });
     const [first, last] = [points[0] as PlanPlace, points.at(-1) as PlanPlace];
     if (points.length === 1 && kind !== 'drain') {
-      refuse(`lines[${l}].along`, faults.tooFew('a line that is not a drain', 2));
+      refuse(`lines[${l}].along`, sharedFaults.tooFew('a line that is not a drain', 2));
     }
     return { kind, name, points, closed: points.length > 3 && samePlace(first, last) };
   });
@@ -289,7 +290,7 @@ export function nearestTo(
   return { piece, distance };
 }
 
-/** A facet whose middle is this near to a wall, in metres, lies on both sides of it: no way leads off. */
+/** A facet whose middle is this near to a wall, in meters, lies on both sides of it: no way leads off. */
 export const ASTRIDE = 1e-9;
 
 /** The piece nearest to the middle of a facet; one rule for all, so that ties fall alike. */
@@ -329,7 +330,7 @@ export function reachesInto(wall: Piece, tin: Tin, t: number, zone: number): boo
   });
 }
 
-/** Fall of a facet straight away from the wall nearest to its middle, per metre; `undefined` astride of it. */
+/** Fall of a facet straight away from the wall nearest to its middle, per meter; `undefined` astride of it. */
 export function awayFall(walls: readonly Piece[], tin: Tin, t: number): number | undefined {
   const { piece, distance, x, y } = nearestToFacet(walls, tin, t);
   if (piece === -1 || distance < ASTRIDE) return undefined;

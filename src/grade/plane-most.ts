@@ -7,9 +7,10 @@
  */
 import { constant, slope } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
-import { ADA_WALKS, type Source } from '../reckoning/source';
+import type { Source } from '../reckoning/source';
 import { GRADING_TABLE } from './form-sources';
 import { type GradeUse, limitOf } from './limits';
+import { ADA_WALKS } from './sources';
 
 /** A most slope with its reason. */
 export interface MostSlope {

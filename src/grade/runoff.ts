@@ -14,12 +14,13 @@ import {
   systemOfQuantity,
 } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { HERPICC_RUNOFF, NYC_RUNOFF, RATIONAL_FORMULA, type Source } from '../reckoning/source';
+import { HERPICC_RUNOFF, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import * as cautions from './cautions';
 import { DRAINED_AREA, RAIN, RUNOFF_SHARE } from './note-ranges';
+import { NYC_RUNOFF, RATIONAL_FORMULA } from './sources';
 
 /** Surfaces with a published runoff coefficient. */
 export type RunoffSurface =

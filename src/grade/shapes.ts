@@ -6,10 +6,11 @@
  * makes it that rides on two opposite forms; and a fall to a drain, `z = z₀ + s × distance`.
  */
 import { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { type Field, fields, kinds, label, list, maybe, quantity, word } from '../reckoning/fields';
+import * as faults from './faults';
 
 /** A point whose elevation is fixed: a threshold, a walk, a driveway, a drain. */
 export interface FixedPointInput {
@@ -37,9 +38,9 @@ export interface SlopedPlaneInput {
   readonly kind: 'sloped plane';
   /** The point that the plane passes through. */
   readonly at: FixedPointInput;
-  /** Fall towards greater x; negative for a rise. */
+  /** Fall toward greater x; negative for a rise. */
   readonly alongX: QuantityInput<'slope'>;
-  /** Fall towards greater y; negative for a rise. */
+  /** Fall toward greater y; negative for a rise. */
   readonly alongY: QuantityInput<'slope'>;
 }
 
@@ -139,14 +140,14 @@ export const formSurface = (): Field<FormSurface | undefined> =>
     ]),
   );
 
-/** A point in metres. */
+/** A point in meters. */
 export interface Spot {
   readonly x: Decimal;
   readonly y: Decimal;
   readonly z: Decimal;
 }
 
-/** A fixed point in metres. */
+/** A fixed point in meters. */
 export const spotOf = (p: FixedPoint): Spot => ({
   x: canonicalValue(p.x),
   y: canonicalValue(p.y),
@@ -156,7 +157,7 @@ export const spotOf = (p: FixedPoint): Spot => ({
 /** A slope as rise over run. */
 export const rate = (slope: Slope): Decimal => canonicalValue(slope).div(12);
 
-/** Elevation in metres over a point in metres. */
+/** Elevation in meters over a point in meters. */
 export type Elevation = (x: Decimal, y: Decimal) => Decimal;
 
 /** A plane `z = z₀ − p × (x − x₀) − q × (y − y₀)`. */
@@ -190,7 +191,7 @@ function fold(surface: Extract<FormSurface, { kind: 'ridge' | 'valley' }>): Elev
   const [a, b] = surface.line.map(spotOf) as [Spot, Spot];
   const [dx, dy] = [b.x.minus(a.x), b.y.minus(a.y)];
   const long = Decimal.hypot(dx, dy);
-  if (long.isZero()) refuse('surface.line', faults.repeatedPoint(1));
+  if (long.isZero()) refuse('surface.line', sharedFaults.repeatedPoint(1));
   const sign = surface.kind === 'ridge' ? -1 : 1;
   const [left, right] = [rate(surface.left), rate(surface.right)];
   return (x, y) => {

@@ -11,7 +11,7 @@
  * flattest plane that holds is taken, and the one who asks is told.
  */
 import { Decimal, ONE, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
@@ -19,6 +19,7 @@ import { type Limit, withinLimit } from '../reckoning/limits';
 import { conflictAmong } from '../solve/conflict';
 import { type Cost, type Kinks, type Least, leastOf, type Row } from '../solve/kinks';
 import { smallestOf } from '../solve/smallest';
+import * as faults from './faults';
 import { type FixedPoint, type Plane, rate } from './shapes';
 
 type Length = Quantity<'length'>;
@@ -80,7 +81,7 @@ const FLAT: readonly Decimal[] = [ZERO, ONE, ONE];
 const FREE: Cost = [ZERO, ZERO, ZERO];
 const HARD: Cost = [ONE, ZERO, ZERO];
 const TANGENTS = 30;
-/** Strays of 60 digits, in metres. */
+/** Strays of 60 digits, in meters. */
 const STRAY = /*#__PURE__*/ new Decimal('1e-30');
 /** A slope that passes the most by less, as a share of it, is brought back along the way to the flattest. */
 const NEARLY = /*#__PURE__*/ new Decimal('1e-9');
@@ -120,7 +121,7 @@ function fallCondition({ name, from, to, least, most }: ParsedFall, i: number): 
   const dx = canonicalValue(to.x).minus(canonicalValue(from.x));
   const dy = canonicalValue(to.y).minus(canonicalValue(from.y));
   const long = Decimal.hypot(dx, dy);
-  if (long.isZero()) refuse(`falls[${i}].to`, faults.repeatedPoint(1));
+  if (long.isZero()) refuse(`falls[${i}].to`, sharedFaults.repeatedPoint(1));
   return {
     name,
     weights: [ZERO, dx.neg(), dy.neg()],
@@ -337,7 +338,7 @@ export function soughtPlane(asked: Asked): SoughtPlane {
   const first = asked.stakes[0] as ParsedStake;
   const [x, y] = [canonicalValue(first.x), canonicalValue(first.y)];
   if (asked.fixed.length + asked.bounds.length + asked.falls.length === 0) {
-    refuse('', faults.giveOneOf(['surface', 'fixed points with falls']));
+    refuse('', sharedFaults.giveOneOf(['surface', 'fixed points with falls']));
   }
   const o: Origin = { x, y, z: canonicalValue(datumOf(asked)) };
   const problem: Problem = {

@@ -7,10 +7,10 @@
  * counted from the first spot, serve the search.
  */
 
-import type { PointInput } from '../geometry/outline';
 import type { SpotArrays } from '../geometry/tin';
+import type { PointInput } from '../outline/outline';
 import { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import {
   canonicalValue,
@@ -23,6 +23,7 @@ import { type System, unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, label, list, maybe, quantity, reading } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
+import * as faults from './faults';
 import * as ordinary from './ordinary';
 
 /** One spot: where it is in plan and how high. */
@@ -51,7 +52,7 @@ export interface SpotTableInput {
 export interface SpotGridInput {
   /** Where the first elevation of the first row is; by default the origin. */
   readonly at?: PointInput;
-  /** Distance between neighbours in a row, along x. */
+  /** Distance between neighbors in a row, along x. */
   readonly along: QuantityInput<'length'>;
   /** Distance between rows, along y. */
   readonly across: QuantityInput<'length'>;
@@ -133,7 +134,7 @@ export interface ParsedSpots {
   readonly heightOfInstrument: Length | undefined;
 }
 
-/** A spot in exact metres. */
+/** A spot in exact meters. */
 export interface ExactSpot {
   readonly x: Decimal;
   readonly y: Decimal;
@@ -173,11 +174,14 @@ function numberRows(what: string, width: number | undefined, blanks: boolean): F
     (width === undefined || row.length === width) &&
     row.every((n) => isNumber(n) || (blanks && n === null));
   const read = (input: unknown): Rows | Fault => {
-    if (!Array.isArray(input)) return faults.wrongType(what, 'a list of rows of numbers');
-    if (input.length > ROWS.most) return faults.tooMany(what, ROWS.most);
+    if (!Array.isArray(input)) return sharedFaults.wrongType(what, 'a list of rows of numbers');
+    if (input.length > ROWS.most) return sharedFaults.tooMany(what, ROWS.most);
     const bad = input.findIndex((row) => !good(row));
     if (bad === -1) return input as Rows;
-    return faults.wrongType(`row ${bad + 1} of ${what}`, width ? `${width} plain numbers` : 'plain numbers');
+    return sharedFaults.wrongType(
+      `row ${bad + 1} of ${what}`,
+      width ? `${width} plain numbers` : 'plain numbers',
+    );
   };
   return reading(read, () => ({
     title: what,
@@ -238,7 +242,7 @@ export const SPOT_KEYS = ['spots', 'table', 'grid', 'forms'] as const;
 interface Batch {
   readonly count: number;
   readonly exact: (i: number) => ExactSpot;
-  /** Binary metres from the origin given. */
+  /** Binary meters from the origin given. */
   readonly fill: (origin: ExactSpot, into: SpotArrays, from: number) => void;
   readonly name: (i: number) => string;
   readonly path: (i: number) => string;
@@ -265,10 +269,10 @@ function listed(spots: readonly ExactSpot[], called: Called, system: System): Ba
 }
 
 function elevationOf(spot: ParsedSpot, i: number, instrument: Length | undefined): Decimal {
-  if (spot.elevation && spot.rod) refuse(`spots[${i}]`, faults.giveOneOf(['elevation', 'rod']));
+  if (spot.elevation && spot.rod) refuse(`spots[${i}]`, sharedFaults.giveOneOf(['elevation', 'rod']));
   if (spot.elevation) return canonicalValue(spot.elevation);
   if (spot.rod && instrument) return canonicalValue(instrument).minus(canonicalValue(spot.rod));
-  return refuse(`spots[${i}].elevation`, faults.missing('elevation', '"100.25 ft"'));
+  return refuse(`spots[${i}].elevation`, sharedFaults.missing('elevation', '"100.25 ft"'));
 }
 
 function fromList(spots: readonly ParsedSpot[], instrument: Length | undefined): Batch {
@@ -289,13 +293,13 @@ const systemNamed = (unit: string): System => (unit === 'm' || unit === 'mm' ? '
 
 const factorOf = (unit: string): Decimal => unitOf('length', unit)?.factor ?? new Decimal(1);
 
-/** Numbers in metres that were written in one unit; differences are taken before they are scaled. */
+/** Numbers in meters that were written in one unit; differences are taken before they are scaled. */
 function fromTable({ unit, rows }: { readonly unit: string; readonly rows: Rows }): Batch {
   const factor = factorOf(unit);
-  const metres = (n: number | undefined): Decimal => new Decimal(n ?? 0).times(factor);
+  const meters = (n: number | undefined): Decimal => new Decimal(n ?? 0).times(factor);
   return {
     count: rows.length,
-    exact: (i) => ({ x: metres(rows[i]?.[0]), y: metres(rows[i]?.[1]), z: metres(rows[i]?.[2]) }),
+    exact: (i) => ({ x: meters(rows[i]?.[0]), y: meters(rows[i]?.[1]), z: meters(rows[i]?.[2]) }),
     fill: (origin, into, from) => {
       const scale = factor.toNumber();
       const [x0, y0, z0] = [origin.x, origin.y, origin.z].map((n) => n.div(factor).toNumber()) as [
@@ -341,7 +345,7 @@ function fromForms(forms: NonNullable<ParsedSpots['forms']>): Batch {
     const [fx, fy] = [canonicalValue(from.x), canonicalValue(from.y)];
     const [dx, dy] = [canonicalValue(to.x).minus(fx), canonicalValue(to.y).minus(fy)];
     const long = Decimal.hypot(dx, dy);
-    if (long.isZero()) refuse(`forms[${f}].to`, faults.repeatedPoint(1));
+    if (long.isZero()) refuse(`forms[${f}].to`, sharedFaults.repeatedPoint(1));
     return readings.map(({ at, elevation }, i) => {
       names.push(`${name} at ${at.format()}`);
       paths.push(`forms[${f}].readings[${i}]`);
@@ -428,8 +432,8 @@ export function surveyOf(parsed: ParsedSpots): Survey {
   return { ...arrays, count, exact, name, path, find: finder(count, name), system: first.system };
 }
 
-/** A length of so many metres, in the units of the survey. */
-export const metresAs = (value: Decimal, system: System): Length =>
+/** A length of so many meters, in the units of the survey. */
+export const metersAs = (value: Decimal, system: System): Length =>
   newQuantity('length', value, unitOf('length', system === 'metric' ? 'm' : 'ft') as never);
 
 const sameKey = (x: number, y: number): string => `${x} ${y}`;

@@ -1,79 +1,13 @@
 /** Cautions about joints: what to heed, why, and by which source. */
 import type { Quantity } from '../quantity/quantity';
-import { clockText } from '../reckoning/clock';
 import type { Caution } from '../reckoning/result';
-import {
-  ACI_SAW_TIMES,
-  COMMON_PRACTICE,
-  MCGRAW_JOINTS,
-  NAVY_REINFORCED,
-  PCA_JOINTS,
-  SLAB_LENGTH_RATIO,
-} from '../reckoning/source';
+import { COMMON_PRACTICE, IRREGULAR_SLABS } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import * as sources from './sources';
+import { MCGRAW_JOINTS, NAVY_REINFORCED, PCA_JOINTS, SLAB_LENGTH_RATIO } from './sources';
 
 type Length = Quantity<'length'>;
-type Time = Quantity<'time'>;
-
-export const tryACut: Caution = {
-  code: 'try-a-cut',
-  severity: 'warning',
-  says: 'the hours are guides: make a trial cut. Edges that ravel mean too early; a crack that runs ahead of the blade means too late. Where a crack has formed near a line, leave that cut out',
-  always: true,
-  source: ACI_SAW_TIMES,
-};
-
-/** By the clock, since midnight of any day. */
-export interface Due {
-  readonly from: Time;
-  readonly to: Time;
-}
-
-export const sawAtNight = ({ from, to }: Due, limit: Time, actual: Time): Caution => ({
-  code: 'saw-at-night',
-  severity: 'warning',
-  ...say`the cuts are due between ${{ from: clockText(from) }} and ${{ to: clockText(to) }}, and too little of that is working time; the next morning is too late. Keep a crew with proper lights for those hours, or place earlier, or cut a morning placement the same day with an early-entry saw`,
-  limit,
-  actual,
-  source: sources.UFGS_SAWING,
-});
-
-export const mostlyAfterHours = (limit: Time, actual: Time): Caution => ({
-  code: 'mostly-after-hours',
-  severity: 'note',
-  ...say`only ${{ actual }} of the ${{ limit }} in which the cuts are due are working time: see that the cutting fits, or arrange for people and lights to stay`,
-  limit,
-  actual,
-  source: COMMON_PRACTICE,
-});
-
-export const littleSlack = (limit: Time, actual: Time): Caution => ({
-  code: 'little-slack',
-  severity: 'note',
-  ...say`the cutting takes ${{ actual }} and fits only if the concrete is ready early: ready in the middle of its hours, ${{ limit }} of working time are left. Have a second saw or a late crew at hand`,
-  limit,
-  actual,
-  source: COMMON_PRACTICE,
-});
-
-export const sawTooSlow = (limit: Time, actual: Time): Caution => ({
-  code: 'saw-too-slow',
-  severity: 'stop',
-  ...say`the cutting takes ${{ actual }} and the window is open for ${{ limit }}, night included: joints cut late crack beside the cut. Bring more saws, or place less at a time`,
-  limit,
-  actual,
-  source: ACI_SAW_TIMES,
-});
-
-export const lateToSet = (limit: Time, actual: Time): Caution => ({
-  code: 'late-to-set',
-  severity: 'warning',
-  ...say`the concrete may be ready as late as ${{ actual }} after placing, though by the weather the cuts should be done ${{ limit }} after placing: watch the slab from then on, cut as soon as a trial cut holds, and ask the supplier about the mix`,
-  limit,
-  actual,
-  source: COMMON_PRACTICE,
-});
+export type Time = Quantity<'time'>;
 
 export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
   code: 'slump-out-of-table',
@@ -82,6 +16,15 @@ export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
   limit,
   actual,
   source: PCA_JOINTS,
+});
+
+export const openingsPassedBy = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
+  code: 'openings-passed-by',
+  severity: 'warning',
+  ...say`a joint from every small opening would cut the slab into strips and slivers, so the joints keep the spacing and pass ${{ actual }} of them by; they are listed. Set isolation board all around each, full depth, and lay diagonal bars across its corners as the engineer directs; one boxed out round, or turned so that its points lie on joints, needs fewer`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
 });
 
 export const thicknessOutOfTable = (from: Length, to: Length, limit: Length, actual: Length): Caution => ({
@@ -135,3 +78,19 @@ export const overOtherCaps = (limit: Length, actual: Length): Caution => ({
   actual,
   source: sources.JOINT_LAYOUT_RULES,
 });
+
+export const rulesGiveWay = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
+  code: 'rule-gives-way',
+  severity: 'warning',
+  says: 'no plan of this kind keeps every rule; those that give way are listed. Cracks are likelier there: change the outline or an edge, or ask the engineer',
+  limit,
+  actual,
+  source: IRREGULAR_SLABS,
+});
+
+export const squareBoxOut: Caution = {
+  code: 'square-box-out',
+  severity: 'note',
+  says: 'a small opening set square to the joints leaves corners that no joint meets; box it out round, or turned so that its points lie on the joints',
+  source: COMMON_PRACTICE,
+};

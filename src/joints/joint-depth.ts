@@ -11,9 +11,9 @@ import { constant, length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, JOINT_DEPTH, type Source } from '../reckoning/source';
+import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, type Source } from '../reckoning/source';
 import { nominallyAtMost } from './nominal';
-import { LEAST_JOINT_DEPTH } from './sources';
+import { JOINT_DEPTH, LEAST_JOINT_DEPTH } from './sources';
 
 /** How a contraction joint is made. */
 export type JointMaking = 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';

@@ -18,10 +18,10 @@
  * and whole steps of setting out in exact decimals. The bound and the gap of an unfinished search are
  * binary, stated to 0.1 mm.
  */
-import type { Outline, PointInput } from '../geometry/outline';
-import { type Opening, type RegionInput, regionFields } from '../geometry/region';
+import type { Outline, PointInput } from '../outline/outline';
+import { type Opening, type RegionInput, regionFields } from '../outline/region';
 import { Decimal, ZERO } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { angle, constant, length, ratio } from '../quantity/make';
 import {
   canonicalValue,
@@ -32,19 +32,14 @@ import {
 } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import * as sharedCautions from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import { withinLimit } from '../reckoning/limits';
-import { BAR_SPACING, JOINT_SPACING, SLAB_THICKNESS } from '../reckoning/ordinary';
+import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import {
-  COMMON_PRACTICE,
-  EARLY_ENTRY_DEPTH,
-  IRREGULAR_SLABS,
-  JOINT_DEPTH,
-  SILICA_RULE,
-  TAPER_WIDTH,
-} from '../reckoning/source';
+import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
+import * as cautions from './cautions';
+import * as faults from './faults';
 import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
 import { type FoundGrid, findGrid, type Setting } from './layout/grid-plan';
 import { type IsolationLine, isolationLengths } from './layout/isolation';
@@ -75,6 +70,7 @@ import type { SawOrder } from './layout/saw-order';
 import { WORK_LIMIT } from './layout/search';
 import { KINK } from './layout/sides';
 import { type FixedType, ringArea, type Site, sitesOf } from './layout/site';
+import { isSmall, passedBy } from './layout/spared';
 import { type Draft, draftDeck, draftStrip } from './layout/strip';
 import {
   type BackerRod,
@@ -85,7 +81,9 @@ import {
   takeOff,
 } from './layout/take-off';
 import {
+  BAR_SPACING,
   JOINT_DEPTH_RANGE,
+  JOINT_SPACING,
   JOINT_WIDTH,
   LEAST_SIDE,
   LONGEST_RATIO,
@@ -93,14 +91,15 @@ import {
   SAW_RATE_LENGTH,
   SAW_RATE_TIME,
 } from './ordinary';
+import { JOINT_DEPTH, TAPER_WIDTH } from './sources';
 
 /** What the slab is kept apart from. */
-export type Neighbour = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
+export type Neighbor = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
 
 /** A line along one side of the outline where the slab is kept apart from something. */
 export interface IsolationInput {
   /** What stands there; it changes no figure. */
-  readonly against: Neighbour;
+  readonly against: Neighbor;
   /** Where the line begins, on a side of the outline. */
   readonly from: PointInput;
   /** Where it ends, on the same side. */
@@ -135,7 +134,7 @@ export interface JointLayoutInput extends RegionInput {
   readonly module?: QuantityInput<'length'>;
   /** Joints that must be where they are; none by default. */
   readonly fixed?: readonly FixedJointInput[];
-  /** Points on the outline where joints of the neighbouring slab end and must go on. */
+  /** Points on the outline where joints of the neighboring slab end and must go on. */
   readonly continued?: readonly PointInput[];
   /** Sides, or parts of sides, with an isolation joint. Openings always have one. */
   readonly isolation?: readonly IsolationInput[];
@@ -155,7 +154,7 @@ export interface JointLayoutInput extends RegionInput {
   readonly boardThickness?: QuantityInput<'length'>;
   /** Sealant is reckoned where its width and depth are given. */
   readonly sealant?: SealantInput;
-  /** Dowels at construction joints, centre to centre; none by default. */
+  /** Dowels at construction joints, center to center; none by default. */
   readonly dowelSpacing?: QuantityInput<'length'>;
 }
 
@@ -191,14 +190,14 @@ export interface PlanJoint {
   readonly number: Quantity<'count'>;
   /** What kind of joint it is. */
   readonly type: 'contraction' | 'construction' | 'isolation';
-  /** Of a circle `from` and `to` are one point on it; an arc runs anticlockwise about its centre. */
+  /** Of a circle `from` and `to` are one point on it; an arc runs counterclockwise about its center. */
   readonly shape: 'straight' | 'circle' | 'arc';
   /** Where it begins. */
   readonly from: Place;
   /** Where it ends. */
   readonly to: Place;
   /** The middle of a circle or an arc. */
-  readonly centre?: Place;
+  readonly center?: Place;
   /** From end to end, along the arc where it is one; once around for a circle. */
   readonly length: Quantity<'length'>;
   /** Contraction joints as cut; construction and isolation joints through the slab. */
@@ -229,13 +228,16 @@ export interface GivenWay {
     | 'panel shape'
     | 'sharp corner'
     | 'corner not met'
+    | 'opening passed by'
     | 'joint ends at a joint'
     | 'module';
   /** Which panel, where it is one. */
   readonly panel?: Quantity<'count'>;
-  /** The inside corner that no joint meets. */
+  /** Which opening, by its place in `openings` from 1, where joints pass it by. */
+  readonly opening?: Quantity<'count'>;
+  /** The inside corner that no joint meets, or the middle of the opening. */
   readonly at?: Place;
-  /** Shorter side of a sliver, ratio of a panel too long, else how many joints break the rule. */
+  /** Shorter side of a sliver, ratio of a panel too long, else how many joints or corners break the rule. */
   readonly actual?: Quantity<'length'> | Quantity<'ratio'> | Quantity<'count'>;
   /** What the rule asks of a panel: least side, longest ratio, or sharpest corner. */
   readonly limit?: Quantity<'length'> | Quantity<'ratio'> | Quantity<'angle'>;
@@ -325,6 +327,7 @@ const STEP: Record<System, () => Length> = {
 /** What an opening counts as at least, in corners: a round one over the least side, and any beside a slanted outline. */
 const AS_CORNERS = 4;
 const AS_ROUND = 10;
+const AS_SMALL_ROUND = 6;
 const AS_SLANTED = 2;
 const FIXED_LIMIT = 200;
 
@@ -337,7 +340,7 @@ interface Rules {
 
 function leastSideOf({ leastSide, spacing }: Parsed, pad: Pad): Length {
   if (leastSide) {
-    if (!leastSide.lessThan(spacing)) refuse('leastSide', faults.doesNotFit('leastSide', 'spacing'));
+    if (!leastSide.lessThan(spacing)) refuse('leastSide', sharedFaults.doesNotFit('leastSide', 'spacing'));
     return leastSide;
   }
   const half = spacing.over(wholeNumber(2));
@@ -372,7 +375,7 @@ function ratioOf({ longestRatio }: Parsed, pad: Pad): Quantity<'ratio'> {
 function spacingOf({ spacing, module, thickness }: Parsed): Length {
   if (spacing.lessThan(LEAST_SPACING()))
     refuse('spacing', faults.belowLeast('spacing', LEAST_SPACING().format()));
-  if (module?.greaterThan(spacing)) refuse('module', faults.doesNotFit('module', 'spacing'));
+  if (module?.greaterThan(spacing)) refuse('module', sharedFaults.doesNotFit('module', 'spacing'));
   // Marks are a sixteenth or a millimeter apart: to be over by less than one is no reason for a row more.
   return module ? spacing.downTo(module) : spacing.upTo(STEP[systemOfQuantity(thickness)]());
 }
@@ -394,8 +397,8 @@ function middleHole({ openings = [] }: Parsed): Decimal | undefined {
   if (openings.length === 0) return new Decimal(0);
   const [opening] = openings;
   if (openings.length > 1 || opening?.shape !== 'circle') return undefined;
-  const centred = opening.at.x.sign() === 0 && opening.at.y.sign() === 0;
-  return centred ? canonicalValue(opening.diameter).div(2) : undefined;
+  const centered = opening.at.x.sign() === 0 && opening.at.y.sign() === 0;
+  return centered ? canonicalValue(opening.diameter).div(2) : undefined;
 }
 
 const plain = (input: Parsed): boolean =>
@@ -453,11 +456,13 @@ function checkSize(site: Site, limits: Limits): void {
     const lines = (Math.max(...ends) - Math.min(...ends)) / limits.spacing;
     withinLimit(SIDE_BY_SIDE, Math.floor(lines), 'spacing');
   }
-  const least = ({ ring, bothWays }: Site['openings'][number]): number => {
+  const least = (opening: Site['openings'][number]): number => {
+    const { ring, bothWays } = opening;
     const ends = ring.map(({ x }) => x.toNumber());
     const parts = !bothWays && Math.max(...ends) - Math.min(...ends) > limits.leastSide;
     if (!site.orthogonal) return parts ? AS_CORNERS : AS_SLANTED;
-    return parts && ring.length > 2 * AS_ROUND ? AS_ROUND : AS_CORNERS;
+    if (!parts || ring.length <= 2 * AS_ROUND) return AS_CORNERS;
+    return isSmall(opening, limits) ? AS_SMALL_ROUND : AS_ROUND;
   };
   const inOpenings = site.openings.reduce((sum, o) => sum + Math.max(least(o), o.corners.length), 0);
   withinLimit(site.orthogonal ? SQUARE_CORNERS : SLANTED_CORNERS, site.ring.length + inOpenings, 'outline');
@@ -493,14 +498,14 @@ function bestOf(choices: readonly Choice[], limits: Limits): Choice {
   return weighed.reduce((best, next) => (better(next, best) ? next : best)).choice;
 }
 
-/** Plans within this are as long as each other, in metres. */
+/** Plans within this are as long as each other, in meters. */
 const AS_LONG = 1e-6;
 
 function placeSites(input: Parsed, rules: Rules): Site[] {
   const count = input.openings?.length ?? 0;
   const columns = (input.columns ?? []).map((n, i) => {
     const number = n.toNumber('each');
-    if (number > count) refuse(`columns[${i}]`, faults.notACount('a column', 1, Math.max(1, count)));
+    if (number > count) refuse(`columns[${i}]`, sharedFaults.notACount('a column', 1, Math.max(1, count)));
     return number - 1;
   });
   const placed = {
@@ -547,7 +552,9 @@ function laidOn(input: Parsed, sites: readonly Site[], limits: Limits, step: Dec
       : choicesFor(input, first, limits, setting);
   const { laid, site } = bestOf(choices, limits);
   const missed = laid.missed?.map((c) => site.pose.out(c));
-  return { laid: { ...laidBack(laid, site), ...(missed ? { missed } : {}) }, site };
+  const passed = laid.passedBy?.map((o) => ({ ...o, at: site.pose.out(o.at) }));
+  const left = { ...(missed ? { missed } : {}), ...(passed ? { passedBy: passed } : {}) };
+  return { laid: { ...laidBack(laid, site), ...left }, site };
 }
 
 /** Plans from each corner, or from the first ones where those take all the work allowed. */
@@ -564,8 +571,9 @@ function foundFrom(sites: readonly Site[], limits: Limits, setting: Setting): Fo
 }
 
 function choiceOf(site: Site, laid: Laid): Choice {
-  const missed = missedCorners(site, laid);
-  return { site, laid: missed.length > 0 ? { ...laid, missed, exact: false } : laid };
+  const [missed, passed] = [missedCorners(site, laid), passedBy(site, laid)];
+  const whole = missed.length + passed.length === 0;
+  return { site, laid: whole ? laid : { ...laid, missed, passedBy: passed, exact: false } };
 }
 
 /** Above this many panels in all only one of several plans is laid out in exact decimals. */
@@ -625,7 +633,7 @@ function choicesFor(input: Parsed, site: Site, limits: Limits, setting: Setting)
   const found = findGrid(site, limits, setting);
   const [surer] = [strip, deck].flatMap((draft) => (draft && isSurer(draft, found, limits) ? [draft] : []));
   if (surer) return [choiceOf(site, surer.lay())];
-  const straight = choiceOf(site, layStraight(found));
+  const straight = choiceOf(found.site, layStraight(found));
   const laidOf = (draft: Draft | undefined): Choice[] =>
     draft && mayBeat(draft, straight, limits) ? [choiceOf(site, draft.lay())] : [];
   return [straight, ...laidOf(strip), ...(fan ? [choiceOf(site, fan)] : []), ...laidOf(deck)];
@@ -645,7 +653,7 @@ class Writer {
     shape: joint.shape,
     from: this.place(joint.from),
     to: this.place(joint.to),
-    ...(joint.centre ? { centre: this.place(joint.centre) } : {}),
+    ...(joint.center ? { center: this.place(joint.center) } : {}),
     length: this.length(joint.length),
     depth,
   });
@@ -675,6 +683,14 @@ function givenWay(laid: Laid, panels: readonly Panel[], rules: Rules, write: Wri
     }),
   );
   for (const at of laid.missed ?? []) list.push({ rule: 'corner not met', at: write.place(at) });
+  for (const { index, at, corners } of laid.passedBy ?? []) {
+    list.push({
+      rule: 'opening passed by',
+      opening: wholeNumber(index + 1),
+      at: write.place(at),
+      ...(corners > 0 ? { actual: wholeNumber(corners) } : {}),
+    });
+  }
   if (laid.tees > 0) list.push({ rule: 'joint ends at a joint', actual: wholeNumber(laid.tees) });
   if (laid.offModule > 0) list.push({ rule: 'module', actual: wholeNumber(laid.offModule) });
   return list;
@@ -693,7 +709,7 @@ function searchNote(laid: Laid, write: Writer): SearchNote {
 
 function depthOf(input: Parsed, making: JointMaking, pad: Pad): Length {
   if (!input.depth) return workedDepth(making, input.thickness, pad);
-  if (!input.depth.lessThan(input.thickness)) refuse('depth', faults.doesNotFit('depth', 'thickness'));
+  if (!input.depth.lessThan(input.thickness)) refuse('depth', sharedFaults.doesNotFit('depth', 'thickness'));
   return input.depth;
 }
 
@@ -726,11 +742,14 @@ function workedTotal(laid: Laid, write: Writer, pad: Pad): Length {
 
 function heed(input: Parsed, ways: readonly GivenWay[], site: Site, sawn: boolean, pad: Pad): void {
   if (ways.length > 0) pad.caution(cautions.rulesGiveWay(wholeNumber(0), wholeNumber(ways.length)));
-  const square = (input.openings ?? []).some(
-    (o, i) => o.shape === 'rectangle' && site.openings[i]?.cornered === false,
-  );
+  const passed = ways.filter(({ rule }) => rule === 'opening passed by').length;
+  if (passed > 0) pad.caution(cautions.openingsPassedBy(wholeNumber(0), wholeNumber(passed)));
+  const square = (input.openings ?? []).some((o, i) => {
+    const placed = site.openings[i];
+    return o.shape === 'rectangle' && placed?.cornered === false && !placed.spared;
+  });
   if (square) pad.caution(cautions.squareBoxOut);
-  if (sawn) pad.caution(cautions.silica);
+  if (sawn) pad.caution(sharedCautions.silica);
 }
 
 function reckon(input: Parsed, pad: Pad): JointLayoutFigures {
@@ -771,7 +790,7 @@ const point = (): Field<Place> =>
   fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
 
 const FIXED_TYPES: readonly FixedType[] = ['contraction', 'construction', 'isolation'];
-const NEIGHBOURS: readonly Neighbour[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
+const NEIGHBORS: readonly Neighbor[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
 const SEALED = ['all', 'isolation', 'sawn'] as const;
 
 /**
@@ -824,7 +843,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
       ),
       continued: maybe(list(point(), 0, FIXED_LIMIT)),
       isolation: maybe(
-        list(fields({ against: choice('against', NEIGHBOURS), from: point(), to: point() }), 0, FIXED_LIMIT),
+        list(fields({ against: choice('against', NEIGHBORS), from: point(), to: point() }), 0, FIXED_LIMIT),
       ),
       tees: maybe(choice('tees', ['allowed', 'avoided'] as const)),
       making: maybe(choice('making', JOINT_MAKINGS)),

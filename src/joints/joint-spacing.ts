@@ -23,23 +23,22 @@ import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity
 import { type Calculation, define } from '../reckoning/calculation';
 import { silica } from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
-import { AGGREGATE_SIZE, JOINT_SPACING, PLAN_LENGTH, SLAB_THICKNESS, SLUMP } from '../reckoning/ordinary';
+import { PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import {
-  ACI_302_JOINTS,
-  COMMON_PRACTICE,
-  EARLY_ENTRY_DEPTH,
-  JOINT_DEPTH,
-  MCGRAW_JOINTS,
-  PCA_JOINTS,
-  UFGS_WALK_JOINTS,
-} from '../reckoning/source';
+import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
 import { isLargeStone, isThreeQuarterStone, nominally, nominallyAtLeast, nominallyAtMost } from './nominal';
-import { PANEL_RATIO } from './ordinary';
-import { JOINT_LAYOUT_RULES } from './sources';
+import { AGGREGATE_SIZE, JOINT_SPACING, PANEL_RATIO, SLUMP } from './ordinary';
+import {
+  ACI_302_JOINTS,
+  JOINT_DEPTH,
+  JOINT_LAYOUT_RULES,
+  MCGRAW_JOINTS,
+  PCA_JOINTS,
+  UFGS_WALK_JOINTS,
+} from './sources';
 import {
   CAPPED_FROM,
   type DepthBySource,

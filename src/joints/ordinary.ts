@@ -1,34 +1,7 @@
 /** What is ordinary in jointing: ranges beyond which an input asks for a second look. */
 import type { Ordinary } from '../reckoning/ordinary';
-import { COMMON_PRACTICE, SAW_TIMES_ANSWER } from '../reckoning/source';
-
-export const READY_AFTER: Ordinary = {
-  of: 'the time until concrete can be sawn',
-  least: '30 min',
-  most: '72 h',
-  source: SAW_TIMES_ANSWER,
-};
-
-export const READY_WITHIN: Ordinary = {
-  of: 'the uncertainty of when concrete can be sawn',
-  least: '5 min',
-  most: '12 h',
-  source: COMMON_PRACTICE,
-};
-
-export const CUTTING_TIME: Ordinary = {
-  of: 'the cutting of one placement',
-  least: '2 min',
-  most: '24 h',
-  source: COMMON_PRACTICE,
-};
-
-export const SAW_LENGTH: Ordinary = {
-  of: 'the length of joints in one placement',
-  least: ['3 ft', '900 mm'],
-  most: ['20000 ft', '6000 m'],
-  source: COMMON_PRACTICE,
-};
+import * as sources from '../reckoning/source';
+import { COMMON_PRACTICE } from '../reckoning/source';
 
 export const SAW_RATE_LENGTH: Ordinary = {
   of: 'the length that a saw cuts in the time given for its rate',
@@ -110,5 +83,33 @@ export const JOINT_WIDTH: Ordinary = {
   of: 'the width of a joint or the depth of a bead',
   least: ['1/16 in', '1.5 mm'],
   most: ['2 in', '50 mm'],
+  source: COMMON_PRACTICE,
+};
+
+export const SLUMP: Ordinary = {
+  of: 'the slump of concrete for flatwork',
+  least: ['1 in', '25 mm'],
+  most: ['9 in', '230 mm'],
+  source: sources.SLUMP_RANGE,
+};
+
+export const AGGREGATE_SIZE: Ordinary = {
+  of: 'the largest stone in concrete for flatwork',
+  least: ['1/4 in', '6 mm'],
+  most: ['2 in', '50 mm'],
+  source: sources.AGGREGATE_RANGE,
+};
+
+export const BAR_SPACING: Ordinary = {
+  of: 'the spacing of bars in flatwork',
+  least: ['3 in', '75 mm'],
+  most: ['36 in', '900 mm'],
+  source: COMMON_PRACTICE,
+};
+
+export const JOINT_SPACING: Ordinary = {
+  of: 'the spacing of joints in a slab',
+  least: ['2 ft', '600 mm'],
+  most: ['30 ft', '9 m'],
   source: COMMON_PRACTICE,
 };

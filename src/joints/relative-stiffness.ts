@@ -16,11 +16,11 @@ import {
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, maybe, quantity } from '../reckoning/fields';
-import { JOINT_SPACING, SLAB_THICKNESS } from '../reckoning/ordinary';
+import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { SLAB_LENGTH_RATIO, WESTERGAARD } from '../reckoning/source';
 import * as cautions from './cautions';
-import { ELASTICITY, PLATE_DEFLECTION, PLATE_PRESSURE, POISSON_RATIO } from './ordinary';
+import { ELASTICITY, JOINT_SPACING, PLATE_DEFLECTION, PLATE_PRESSURE, POISSON_RATIO } from './ordinary';
+import { SLAB_LENGTH_RATIO, WESTERGAARD } from './sources';
 
 /** Reaction of the ground: the pressure that presses a plate in by a deflection. */
 export interface SubgradeInput {
@@ -83,7 +83,7 @@ function poissonOf({ poisson }: Parsed, pad: Pad): Quantity<'ratio'> {
   return POISSON();
 }
 
-/** The fourth root of E h³ d ÷ (12 (1 − m²) p), in metres. */
+/** The fourth root of E h³ d ÷ (12 (1 − m²) p), in meters. */
 function radiusOf({ thickness, elasticity, subgrade }: Parsed, m: Quantity<'ratio'>): Decimal {
   const h = canonicalValue(thickness);
   const top = canonicalValue(elasticity).times(h.pow(3)).times(canonicalValue(subgrade.deflection));

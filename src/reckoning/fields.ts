@@ -8,11 +8,12 @@
  */
 import { Decimal } from '../quantity/decimal';
 import type { Dimension } from '../quantity/dimensions';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { canonicalValue, isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { tooSmall } from '../quantity/text-faults';
 import { unitOf } from '../quantity/units';
+import * as faults from './faults';
 import { type Doubt, isUnusual, type Ordinary } from './ordinary';
 
 /** JSON Schema of a value. */
@@ -62,7 +63,7 @@ export type Sign = 'positive' | 'not-negative' | 'any';
 /** A power of ten larger than anything on a site, in any canonical unit. */
 const LARGEST = 15;
 
-/** Powers of ten below anything on a site: a tenth of a thousandth of a millimetre, or as little of the rest. */
+/** Powers of ten below anything on a site: a tenth of a thousandth of a millimeter, or as little of the rest. */
 const SMALLEST = { length: -7, other: -13 };
 
 /** An amount that must be more than nothing, and is less than can be measured. */
@@ -71,11 +72,11 @@ const tiny = (q: Quantity): boolean =>
 
 /** Why a quantity cannot be what it is given for: its sign or its size. */
 function impossible(q: Quantity, what: string, sign: Sign): Fault | undefined {
-  if (canonicalValue(q).e >= LARGEST) return faults.outOfRange(what);
+  if (canonicalValue(q).e >= LARGEST) return sharedFaults.outOfRange(what);
   if (sign === 'any') return undefined;
-  if (q.sign() < 0) return sign === 'positive' ? faults.notPositive(what) : faults.negative(what);
+  if (q.sign() < 0) return sign === 'positive' ? sharedFaults.notPositive(what) : faults.negative(what);
   if (sign === 'not-negative') return undefined;
-  if (q.sign() === 0) return faults.notPositive(what);
+  if (q.sign() === 0) return sharedFaults.notPositive(what);
   return tiny(q) ? tooSmall(what) : undefined;
 }
 
@@ -109,7 +110,7 @@ export function quantity<D extends Dimension>(
 function quantitySchema(d: Dimension, what: string): JsonSchema {
   return {
     title: what,
-    description: `${d.replaceAll('-', ' ')} with its unit, for example ${faults.exampleOf(d)}`,
+    description: `${d.replaceAll('-', ' ')} with its unit, for example ${sharedFaults.exampleOf(d)}`,
     anyOf: [
       { type: 'string' },
       {
@@ -129,9 +130,9 @@ function quantitySchema(d: Dimension, what: string): JsonSchema {
 /** A whole number of things, given as a plain number: counting is not measuring. */
 export function whole(what: string, least: number, most: number): Field<Quantity<'count'>> {
   const read = (input: unknown): Quantity<'count'> | Fault => {
-    if (input === undefined || input === null) return faults.missing(what, String(Math.max(least, 2)));
+    if (input === undefined || input === null) return sharedFaults.missing(what, String(Math.max(least, 2)));
     if (typeof input !== 'number' || !Number.isInteger(input) || input < least || input > most) {
-      return faults.notACount(what, least, most);
+      return sharedFaults.notACount(what, least, most);
     }
     return wholeNumber(input);
   };
@@ -151,7 +152,7 @@ export function wholeNumber(n: number): Quantity<'count'> {
 /** One word out of a list. */
 export function choice<T extends string>(what: string, choices: readonly T[]): Field<T> {
   const read = (input: unknown): T | Fault => {
-    if (input === undefined || input === null) return faults.missing(what, `"${choices[0]}"`);
+    if (input === undefined || input === null) return sharedFaults.missing(what, `"${choices[0]}"`);
     return choices.includes(input as T) ? (input as T) : faults.unknownChoice(what, choices);
   };
   return reading(read, () => ({ title: what, type: 'string', enum: [...choices] }));
@@ -189,7 +190,7 @@ function readObject(shape: Shape, input: unknown, report: Report): Record<string
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
     const names = Object.keys(shape).filter((name) => !shape[name]?.optional);
     const wanted = names.length > 0 ? `an object with ${names.join(', ')}` : 'an object';
-    report(faults.wrongType('it', input === undefined ? 'given' : wanted));
+    report(sharedFaults.wrongType('it', input === undefined ? 'given' : wanted));
     return undefined;
   }
   const given = input as Record<string, unknown>;
@@ -201,7 +202,7 @@ function readObject(shape: Shape, input: unknown, report: Report): Record<string
     out[name] = within(field, given[name], report, name);
   }
   const unknown = Object.keys(given).find((name) => !Object.hasOwn(shape, name));
-  if (unknown !== undefined) report(faults.unknownKey(unknown, Object.keys(shape)), [unknown]);
+  if (unknown !== undefined) report(sharedFaults.unknownKey(unknown, Object.keys(shape)), [unknown]);
   return out;
 }
 
@@ -252,7 +253,9 @@ export function kinds<T>(key: string, members: readonly Field<T>[], otherwise?: 
     byWord ??= new Map(members.map((member) => [wordOf(member, key), member]));
     if (typeof input !== 'object' || input === null) {
       const fault =
-        input === undefined ? faults.missing('it', `{ ${key}: … }`) : faults.wrongType('it', 'an object');
+        input === undefined
+          ? sharedFaults.missing('it', `{ ${key}: … }`)
+          : sharedFaults.wrongType('it', 'an object');
       report(fault);
       return undefined;
     }
@@ -285,9 +288,9 @@ export const byKey = <A, B>(keys: readonly string[], given: Field<A>, otherwise:
 /** A name that people give to a thing: short text. */
 export function label(what: string): Field<string> {
   const read = (input: unknown): string | Fault => {
-    if (input === undefined || input === null) return faults.missing(what, '"north wall"');
-    if (typeof input !== 'string' || input.trim() === '') return faults.wrongType(what, 'text');
-    return input.length > LABEL_LIMIT ? faults.tooLong(what, LABEL_LIMIT) : input.trim();
+    if (input === undefined || input === null) return sharedFaults.missing(what, '"north wall"');
+    if (typeof input !== 'string' || input.trim() === '') return sharedFaults.wrongType(what, 'text');
+    return input.length > LABEL_LIMIT ? sharedFaults.tooLong(what, LABEL_LIMIT) : input.trim();
   };
   return reading(read, () => ({ title: what, type: 'string', minLength: 1, maxLength: LABEL_LIMIT }));
 }
@@ -300,13 +303,17 @@ export function list<T>(field: Field<T>, least: number, most: number): Field<T[]
     if (!Array.isArray(input)) {
       report(
         input === undefined
-          ? faults.missing('the list', `a list of ${least}`)
-          : faults.wrongType('it', 'a list'),
+          ? sharedFaults.missing('the list', `a list of ${least}`)
+          : sharedFaults.wrongType('it', 'a list'),
       );
       return undefined;
     }
     if (input.length < least || input.length > most) {
-      report(input.length < least ? faults.tooFew('the list', least) : faults.tooMany('the list', most));
+      report(
+        input.length < least
+          ? sharedFaults.tooFew('the list', least)
+          : sharedFaults.tooMany('the list', most),
+      );
       return undefined;
     }
     return input.map((item, i) => within(field, item, report, i) as T);
@@ -368,8 +375,8 @@ export const eitherBy = <T>(key: string, where: Field<T>, otherwise: Field<T>): 
 export function text<T>(what: string, read: (text: string) => T | undefined, fault: () => Fault): Field<T> {
   return reading(
     (input): T | Fault => {
-      if (input === undefined || input === null) return faults.missing(what, 'as text');
-      if (typeof input !== 'string') return faults.wrongType(what, 'text');
+      if (input === undefined || input === null) return sharedFaults.missing(what, 'as text');
+      if (typeof input !== 'string') return sharedFaults.wrongType(what, 'text');
       return (input.length > TEXT_LIMIT ? undefined : read(input)) ?? fault();
     },
     () => ({ title: what, type: 'string', maxLength: TEXT_LIMIT }),
@@ -381,6 +388,6 @@ const TEXT_LIMIT = 100;
 /** Yes or no. */
 export function yesOrNo(what: string): Field<boolean> {
   const read = (input: unknown): boolean | Fault =>
-    typeof input === 'boolean' ? input : faults.wrongType(what, 'true or false');
+    typeof input === 'boolean' ? input : sharedFaults.wrongType(what, 'true or false');
   return reading(read, () => ({ title: what, type: 'boolean' }));
 }

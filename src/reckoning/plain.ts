@@ -5,9 +5,11 @@
  * is only plain data of bounded size, so nothing later can throw or hang because of the input's
  * nature. Copies have no prototype, so a key such as `__proto__` is a key like any other.
  */
-import * as faults from '../quantity/faults';
+
+import * as sharedFaults from '../quantity/faults';
 import { type Fault, fail } from '../quantity/input-error';
 import { isQuantity } from '../quantity/quantity';
+import * as faults from './faults';
 
 const DEPTH_LIMIT = 16;
 const NODE_LIMIT = 2_000_000;
@@ -54,12 +56,12 @@ function copyList(list: readonly unknown[], depth: number, tally: Tally): unknow
 
 function count(tally: Tally): void {
   tally.nodes += 1;
-  if (tally.nodes > NODE_LIMIT) throw new Refusal(faults.tooMany('the input', NODE_LIMIT));
+  if (tally.nodes > NODE_LIMIT) throw new Refusal(sharedFaults.tooMany('the input', NODE_LIMIT));
 }
 
 function countText(tally: Tally): void {
   tally.texts += 1;
-  if (tally.texts > TEXTS_LIMIT) throw new Refusal(faults.tooMany('the input in texts', TEXTS_LIMIT));
+  if (tally.texts > TEXTS_LIMIT) throw new Refusal(sharedFaults.tooMany('the input in texts', TEXTS_LIMIT));
 }
 
 const isRefusal = (error: unknown): error is Refusal => refusals.has(error as Refusal);

@@ -6,11 +6,11 @@
  */
 import * as z from 'zod/mini';
 import { type Dimension, isDimension } from '../quantity/dimensions';
-import * as faults from '../quantity/faults';
 import { type Fault, fail, InputError, type Issue } from '../quantity/input-error';
 import { readMoney } from '../quantity/money';
 import { isFaulty, isQuantity, type Quantity, type QuantityData, readQuantity } from '../quantity/quantity';
 import { pathText, refuse } from './calculation';
+import * as faults from './faults';
 import { plainCopy } from './plain';
 import { type Figure, type FigureSet, makeResult, type Result, type ResultParts } from './result';
 import type { Param, Params, Words } from './words';

@@ -8,7 +8,7 @@
  */
 
 import { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import { readMoney } from '../quantity/money';
 import {
@@ -20,7 +20,6 @@ import {
   unitShown,
 } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import {
   choice,
   type Field,
@@ -34,8 +33,10 @@ import {
 } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
-import type { CutProblem, Pattern } from './cut-fill';
-import { type Batch, firstFitPlan, type Solved, solveCutting } from './cut-search';
+import type { CutProblem, Pattern } from '../solve/stock/fill';
+import { type Batch, firstFitPlan, type Solved, solveCutting } from '../solve/stock/search';
+import * as cautions from './cautions';
+import * as faults from './faults';
 import { KEPT, KERF, PIECE, STOCK_LENGTH } from './mat-ordinary';
 
 /** Pieces of one length. */
@@ -105,7 +106,7 @@ export interface CutBars {
 export interface LengthWorth {
   /** Length of the piece. */
   readonly length: Quantity<'length'>;
-  /** In bars, in metres, or in units of money. */
+  /** In bars, in meters, or in units of money. */
   readonly worth: Quantity<'ratio'>;
 }
 
@@ -197,7 +198,7 @@ function stockOf({ stock }: Parsed): Stock[] {
     if (price && unitShown(price) !== unitShown(stock[0]?.price ?? price)) {
       refuse(
         `stock[${i}].price`,
-        faults.currencyMismatch(unitShown(price).id, unitShown(stock[0]?.price ?? price).id),
+        sharedFaults.currencyMismatch(unitShown(price).id, unitShown(stock[0]?.price ?? price).id),
       );
     }
     const value = canonicalValue(l);
@@ -269,7 +270,7 @@ function costsOf(aim: CuttingAim, stock: readonly Stock[]): Costs {
   const first = stock[0] as Stock;
   const made = (q: Quantity, values: readonly Decimal[]): Costs => {
     const units = stepped(values);
-    if (units.some((u) => u > COST_LIMIT)) refuse('stock', faults.tooManyDigits('the stock'));
+    if (units.some((u) => u > COST_LIMIT)) refuse('stock', sharedFaults.tooManyDigits('the stock'));
     const perUnit = (values[0] as Decimal).div((units[0] as bigint).toString());
     const show = (n: number | bigint): Quantity =>
       newQuantity(
@@ -493,7 +494,7 @@ const price = (): Field<Quantity<'money'>> =>
   reading(
     (input) => {
       const found = readMoney(input, 'price');
-      return isFaulty(found) || found.sign() > 0 ? found : faults.notPositive('price');
+      return isFaulty(found) || found.sign() > 0 ? found : sharedFaults.notPositive('price');
     },
     () => ({ title: 'price', description: 'an amount with its currency, for example "9.50 USD"' }),
   );

@@ -2,13 +2,11 @@
  * Nominal size of a reinforcing bar: diameter, area and weight from the table of its series, and the
  * weight of a bundle to lift.
  */
-import * as faults from '../quantity/faults';
 import { constant, mass } from '../quantity/make';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, maybe, quantity, text, whole, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { A615_HARD_METRIC, A615_SOFT_METRIC, CRSI_BARS } from '../reckoning/source';
 import {
   BAR_GRADES,
   BAR_SIZES,
@@ -24,8 +22,9 @@ import {
 } from './bars';
 import { heavyLift } from './cautions';
 import { ambiguousBar, type BarMark, barMark, candidates, designation, seriesOf } from './designation';
+import * as faults from './faults';
 import { BAR_LENGTH } from './ordinary';
-import { METRIC_ROUND } from './sources';
+import { A615_HARD_METRIC, A615_SOFT_METRIC, CRSI_BARS, METRIC_ROUND } from './sources';
 
 /** Input of {@link barSize}. */
 export interface BarSizeInput {

@@ -5,10 +5,19 @@
  */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
-import { ACI_318_COVER, COMMON_PRACTICE, OSHA_BARS, type Source, WIRE_SUPPORTS } from '../reckoning/source';
+import * as sources from '../reckoning/source';
+import { COMMON_PRACTICE, OSHA_BARS, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { CENTER_TO_THIRD } from './mat-sources';
-import { FROST_APRON, LIFTING, TIE_AND_DOWEL, TIE_OR_FLOAT, TIE_STEEL } from './sources';
+import {
+  ACI_318_COVER,
+  FROST_APRON,
+  LIFTING,
+  TIE_AND_DOWEL,
+  TIE_OR_FLOAT,
+  TIE_STEEL,
+  WIRE_SUPPORTS,
+} from './sources';
 
 type Length = Quantity<'length'>;
 
@@ -162,3 +171,43 @@ export const tiesTooFew = (limit: Length, actual: Length): Caution => ({
   actual,
   source: TIE_STEEL,
 });
+
+export const impalement: Caution = {
+  code: 'impalement',
+  severity: 'warning',
+  says: 'bars that stand up must be capped or bent over so that nobody falls on them',
+  source: sources.OSHA_BARS,
+};
+
+export const notProved = (limit: Quantity, actual: Quantity): Caution => ({
+  code: 'not-proved-best',
+  severity: 'note',
+  ...say`the plan is not proved the best: none can come to less than ${{ limit }}`,
+  limit,
+  actual,
+  source: sources.CLOSED_FORM,
+});
+
+export const noLapOfLargeBars: Caution = {
+  code: 'large-bars-not-lapped',
+  severity: 'warning',
+  says: 'bars #14 and #18 are not lapped in tension; they are coupled or welded as the engineer says',
+  source: { ...sources.COMMON_PRACTICE, title: 'Laps of #14 and #18, as ACI 318 is commonly quoted' },
+};
+
+export const lowFiberDosage = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
+  code: 'low-fiber-dosage',
+  severity: 'warning',
+  ...say`less than ${{ limit }}, the least that is published for these fibers in a slab on ground`,
+  limit,
+  actual,
+  source: sources.ACI_FIBER,
+});
+
+export const fibersNotBars: Caution = {
+  code: 'fibers-not-bars',
+  severity: 'note',
+  says: 'fibers do not replace bars that the plans ask for; the engineer decides',
+  always: true,
+  source: sources.COMMON_PRACTICE,
+};

@@ -1,6 +1,6 @@
 /** How many corners a region has at least, told from its input before any of it is placed or checked. */
-import type { Opening, Region } from '../geometry/region';
-import { CIRCLE_SIDES } from '../geometry/ring';
+import type { Opening, Region } from '../outline/region';
+import { CIRCLE_SIDES } from '../outline/ring';
 import { canonicalValue } from '../quantity/quantity';
 
 const RECTANGLE = 4;

@@ -21,13 +21,13 @@ import { silica } from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
-import { CLOSED_FORM, COMMON_PRACTICE, DOWEL_FLOORS, DOWEL_PAVEMENTS } from '../reckoning/source';
+import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, weightOf } from './bars';
 import * as cautions from './cautions';
 import { steadyCount } from './common';
 import * as usual from './ordinary';
-import { TIE_BARS, TIE_STEEL } from './sources';
+import { DOWEL_FLOORS, DOWEL_PAVEMENTS, TIE_BARS, TIE_STEEL } from './sources';
 import { heedTies, type Tie, tieOf } from './tie-bars';
 
 /** Which table sizes the dowels: floors under lift trucks, or heavy pavements. */
@@ -61,7 +61,7 @@ export interface DowelLayoutInput {
   readonly diameter?: QuantityInput<'length'>;
   /** Length of a dowel; by default that of the table. */
   readonly length?: QuantityInput<'length'>;
-  /** Centre to centre at most; by default that of the table. */
+  /** Center to center at most; by default that of the table. */
   readonly spacing?: QuantityInput<'length'>;
   /** From the end of the joint to the first dowel; by default half the spacing. */
   readonly endDistance?: QuantityInput<'length'>;

@@ -13,7 +13,6 @@ import * as faults from '../quantity/faults';
 import { constant, length, pressure } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import { noLapOfLargeBars } from '../reckoning/cautions';
 import {
   choice,
   fields,
@@ -25,15 +24,13 @@ import {
   word,
   yesOrNo,
 } from '../reckoning/fields';
-import { COVER, STRENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { ACI_318_DEVELOPMENT, CRSI_BARS, VCC_LAP } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
-import { fewDiameters, lapsGoverned } from './cautions';
+import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
 import { lengthPair, numberIn, plainNumber } from './common';
-import { LAP_LEAST, LAP_SPACING, LAP_STRESS } from './ordinary';
-import { IRC_LAPS, MASONRY_LAP } from './sources';
+import { COVER, LAP_LEAST, LAP_SPACING, LAP_STRESS, STRENGTH } from './ordinary';
+import { ACI_318_DEVELOPMENT, CRSI_BARS, IRC_LAPS, MASONRY_LAP, VCC_LAP } from './sources';
 
 /** A lap of so many bar diameters. */
 export interface DiametersLapInput {
@@ -63,7 +60,7 @@ export interface DevelopmentLapInput {
   readonly grade?: BarGrade;
   /** Cover to the face of the bar; without it the least confinement is taken. */
   readonly cover?: QuantityInput<'length'>;
-  /** Centre to centre of the bars; without it the least confinement is taken. */
+  /** Center to center of the bars; without it the least confinement is taken. */
   readonly spacing?: QuantityInput<'length'>;
   /** More than 12 in of concrete is placed below the bar; by default not. */
   readonly topBar?: boolean;
@@ -126,7 +123,7 @@ const SMALL = constant(() => length('20 mm'));
 
 const longer = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
 
-/** In inches for inch-pound bars, in millimetres for metric ones. */
+/** In inches for inch-pound bars, in millimeters for metric ones. */
 const leastFor = (bar: AnyBarSize): Length => (bar.startsWith('#') ? LEAST().customary : LEAST().metric);
 
 /** How many diameters where none are given: by grade, by stress, or the least of the clause. */

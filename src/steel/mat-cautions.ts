@@ -5,9 +5,10 @@
  */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
-import { ACI_318_COVER, CLEAR_SPACING, COMMON_PRACTICE, STAGGER_RULE, VCC_LAP } from '../reckoning/source';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { CENTER_TO_THIRD } from './mat-sources';
+import { ACI_318_COVER, CLEAR_SPACING, STAGGER_RULE, VCC_LAP } from './sources';
 
 type Length = Quantity<'length'>;
 

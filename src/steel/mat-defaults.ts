@@ -3,11 +3,12 @@ import { constant } from '../quantity/make';
 import { Quantity, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { ACI_318_COVER, COMMON_PRACTICE, VCC_LAP } from '../reckoning/source';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { type AnyBarSize, diameterOf } from './bars';
 import { abovePair, type LengthPair, lengthPair, namedLike } from './common';
 import { EARTH_COVER } from './cover';
 import { barSupportsFarApart, shortLap } from './mat-cautions';
+import { ACI_318_COVER, VCC_LAP } from './sources';
 
 type Length = Quantity<'length'>;
 

@@ -1,6 +1,6 @@
 /** Bars around a mat: dowels along a side, and bars in steps cast with the slab. */
 import { Decimal } from '../quantity/decimal';
-import * as faults from '../quantity/faults';
+import * as sharedFaults from '../quantity/faults';
 import { constant } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
@@ -10,7 +10,8 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import type { Alike } from './bar-list';
 import { diameterOf } from './bars';
-import { metresLike } from './common';
+import { metersLike } from './common';
+import * as faults from './faults';
 import type { Ground } from './mat-ground';
 import type { ParsedRegion, ParsedSteps } from './rebar-fields';
 import type { BarMark, MarkUse } from './rebar-types';
@@ -25,7 +26,7 @@ const TWO = constant(() => wholeNumber(2));
 /** Bars at most a spacing apart over a run less its ends. */
 export function countAlong(run: Length, spacing: Length, end: Length, path: string): number {
   const room = run.minus(end.times(TWO()));
-  if (room.sign() < 0) return refuse(path, faults.doesNotFit('twice the end distance', 'the side'));
+  if (room.sign() < 0) return refuse(path, sharedFaults.doesNotFit('twice the end distance', 'the side'));
   withinTimes(SIDE_LIMIT, room.over(spacing), path);
   return Math.round(room.upTo(spacing).over(spacing).toNumber(':1')) + 1;
 }
@@ -45,10 +46,10 @@ export function dowelGroups(input: ParsedRegion, { rings, stock, cover }: Ground
     const path = `dowels[${i}]`;
     const n = dowel.side.toNumber('each');
     const [a, b] = [rings.outer[n - 1], rings.outer[n % rings.outer.length]];
-    if (!a || !b) return refuse(`${path}.side`, faults.notACount('side', 1, rings.outer.length));
-    const run = metresLike(Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y)), cover);
+    if (!a || !b) return refuse(`${path}.side`, sharedFaults.notACount('side', 1, rings.outer.length));
+    const run = metersLike(Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y)), cover);
     if (!diameterOf(dowel.bar).lessThan(dowel.spacing)) {
-      refuse(`${path}.spacing`, faults.doesNotFit('the bar', 'its spacing'));
+      refuse(`${path}.spacing`, sharedFaults.doesNotFit('the bar', 'its spacing'));
     }
     const end = dowel.endDistance ?? dowel.spacing.over(TWO());
     const count = countAlong(run, dowel.spacing, end, `${path}.spacing`);
@@ -67,7 +68,7 @@ export function stepGroups(
   const { bar, width, risers } = steps;
   const long = width.minus(cover.times(TWO()));
   if (long.sign() <= 0)
-    return refuse('steps.width', faults.doesNotFit('twice the cover', 'the width of the steps'));
+    return refuse('steps.width', sharedFaults.doesNotFit('twice the cover', 'the width of the steps'));
   checkStock(long, stock, 'steps.width');
   const n = risers.toNumber('each');
   const alike = (use: MarkUse, shape: BarMark['shape'], l: Length, count: number): Alike[] =>

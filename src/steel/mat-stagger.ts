@@ -7,7 +7,7 @@
  * with the fewest laps in line is kept, then that for which the fewest bars are bought, then that with the
  * fewest lengths.
  */
-import { firstFitBars } from './cut-first-fit';
+import { firstFitBars } from '../solve/stock/first-fit';
 import { type CutRule, Cutter, type Piece, TooManyBars } from './mat-laps';
 import type { Stretch } from './stretches';
 

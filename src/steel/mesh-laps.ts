@@ -3,8 +3,8 @@ import * as faults from '../quantity/faults';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Pad } from '../reckoning/pad';
-import { PEARSON_MESH } from '../reckoning/source';
 import { lengthPair, namedLike } from './common';
+import { PEARSON_MESH } from './sources';
 import type { WireStyle } from './wire';
 
 type Length = Quantity<'length'>;

@@ -13,7 +13,6 @@ import { withinTimes } from '../reckoning/limits';
 import { PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Result } from '../reckoning/result';
-import { PEARSON_MESH, WIRE_SUPPORTS, WRI_STYLES } from '../reckoning/source';
 import { NEAR_LINES } from './mat';
 import { CUT_TO, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART } from './mat-ordinary';
 import { WIRE_SUPPORTS_BY_SIZE } from './mat-sources';
@@ -32,6 +31,7 @@ import {
   SUPPORT_LIMIT,
 } from './mesh-region';
 import { unknownStyle } from './mesh-style';
+import { PEARSON_MESH, WIRE_SUPPORTS, WRI_STYLES } from './sources';
 import { styleField, type WireStyle } from './wire';
 
 /** Input of {@link meshLayout} for a rectangle. */
@@ -46,7 +46,7 @@ export interface MeshLayoutInput {
   readonly pieceLength: QuantityInput<'length'>;
   /** Width of a sheet or a roll. */
   readonly pieceWidth: QuantityInput<'length'>;
-  /** Overlap of neighbouring strips; by default one square, 6 in or 150 mm where no style is given. */
+  /** Overlap of neighboring strips; by default one square, 6 in or 150 mm where no style is given. */
   readonly sideLap?: QuantityInput<'length'>;
   /** Overlap end to end; by default one square, or the side lap where that is given. */
   readonly endLap?: QuantityInput<'length'>;
@@ -192,7 +192,7 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
 }) as unknown as MeshLayout;
 
 /**
- * Where the pieces of mesh of `meshLayout` lie, for drawing and for checking: plain metres, not figures.
+ * Where the pieces of mesh of `meshLayout` lie, for drawing and for checking: plain meters, not figures.
  *
  * @param input - the same as for `meshLayout` over an outline
  * @returns each piece laid, by its four corners

@@ -109,3 +109,24 @@ export const EPOXY_LOSS: Ordinary = {
 };
 export const BASKET: Ordinary = range('the length of a basket', ['2 ft', '600 mm'], ['20 ft', '6 m']);
 export const FREE_WIDTH: Ordinary = range('the width that ties drag', ['2 ft', '600 mm'], ['60 ft', '18 m']);
+
+export const STRENGTH: Ordinary = {
+  of: 'the strength of concrete for flatwork',
+  least: ['2000 psi', '14 MPa'],
+  most: ['10000 psi', '70 MPa'],
+  source: COMMON_PRACTICE,
+};
+
+export const CONCRETE_DENSITY: Ordinary = {
+  of: 'the density of concrete',
+  least: ['90 pcf', '1440 kg/m3'],
+  most: ['165 pcf', '2650 kg/m3'],
+  source: COMMON_PRACTICE,
+};
+
+export const COVER: Ordinary = {
+  of: 'the cover of concrete over steel',
+  least: ['1/2 in', '12 mm'],
+  most: ['6 in', '150 mm'],
+  source: COMMON_PRACTICE,
+};

@@ -1,10 +1,10 @@
 /** The door of `rebar-layout` over an outline: the input as it is read, and its schema. */
 
-import { outline } from '../geometry/outline';
-import { openings, type Region } from '../geometry/region';
+import { outline } from '../outline/outline';
+import { openings, type Region } from '../outline/region';
 import type { Quantity } from '../quantity/quantity';
 import { choice, type Field, fields, list, maybe, quantity, whole, yesOrNo } from '../reckoning/fields';
-import { COVER, PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
+import { PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import { ALL_BARS, type AnyBarSize } from './bars';
 import { EXPOSURES, type Exposure } from './cover';
 import {
@@ -23,6 +23,7 @@ import {
   TIE_WIRE,
   TURN,
 } from './mat-ordinary';
+import { COVER } from './ordinary';
 import type { MatLayer } from './rebar-types';
 
 type Length = Quantity<'length'>;

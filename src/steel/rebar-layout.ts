@@ -8,15 +8,13 @@
 import { type Calculation, define, readInput } from '../reckoning/calculation';
 import { eitherBy } from '../reckoning/fields';
 import type { Result } from '../reckoning/result';
-import { ACI_318_COVER, CRSI_BARS, STAGGER_RULE, VCC_LAP, WSDOT_TIES } from '../reckoning/source';
 import { MARK_LIMIT } from './bar-list';
 import { NEAR_LINES } from './mat';
 import { EDGE_LOOKS, NEAR_EDGES } from './mat-edges';
 import { SIDE_LIMIT } from './mat-extras';
 import { BAR_LIMIT, CORNER_LIMIT } from './mat-ground';
 import { CENTER_TO_THIRD, RICHARDSON_SPACING } from './mat-sources';
-import type { ParsedRegion } from './rebar-fields';
-import { regionInput } from './rebar-fields';
+import { type ParsedRegion, regionInput } from './rebar-fields';
 import {
   type ParsedRectangle,
   type RebarLayoutFigures,
@@ -34,6 +32,7 @@ import {
   stripInput,
 } from './rebar-strip';
 import type { RebarRegionFigures, RebarRegionInput } from './rebar-types';
+import { ACI_318_COVER, CRSI_BARS, STAGGER_RULE, VCC_LAP, WSDOT_TIES } from './sources';
 
 type Parsed = ParsedRectangle | ParsedRegion | ParsedStrip;
 
@@ -112,7 +111,7 @@ export const rebarLayout: RebarLayout = /*#__PURE__*/ define<RebarInput, Parsed,
 }) as unknown as RebarLayout;
 
 /**
- * Where the bars of `rebarLayout` lie, for drawing and for checking: plain metres, not figures.
+ * Where the bars of `rebarLayout` lie, for drawing and for checking: plain meters, not figures.
  *
  * @param input - the same as for `rebarLayout` over an outline
  * @returns each bar of the mats with its mark and its path; dowels and bars in steps are in the list only

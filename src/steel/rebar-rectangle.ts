@@ -13,12 +13,13 @@ import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
-import { COVER, PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
+import { PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, diameterOf, weightOf } from './bars';
 import { EXPOSURES, type Exposure } from './cover';
 import { CUT_TO, LAP, MAT_SPACING, STOCK_LENGTH, SUPPORTS_APART } from './mat-ordinary';
+import { COVER } from './ordinary';
 import { LINE_LIMIT, type ParsedRegion } from './rebar-fields';
 import { reckonRegion } from './rebar-region';
 import type { MatLayer, MatLines, RebarRegionFigures } from './rebar-types';
@@ -33,9 +34,9 @@ export interface RebarLayoutInput {
   readonly bar: AnyBarSize;
   /** Bars that run across the length, where they differ. */
   readonly barAcross?: AnyBarSize;
-  /** Centre to centre, both ways; the most that any two bars are apart. */
+  /** Center to center, both ways; the most that any two bars are apart. */
   readonly spacing: QuantityInput<'length'>;
-  /** Centre to centre of the bars that run across the length, where it differs. */
+  /** Center to center of the bars that run across the length, where it differs. */
   readonly spacingAcross?: QuantityInput<'length'>;
   /** From the edge of the slab to the end of a bar, and to the outermost bar; by default 3 in, or 75 mm. */
   readonly cover?: QuantityInput<'length'>;
@@ -67,7 +68,7 @@ export interface BarRun {
   readonly pieces: Quantity<'count'>;
   /** Bar in such a line, laps included. */
   readonly barPerLine: Quantity<'length'>;
-  /** Centre to centre as it comes out with the lines spread evenly. */
+  /** Center to center as it comes out with the lines spread evenly. */
   readonly evenSpacing: Quantity<'length'>;
 }
 

@@ -10,13 +10,14 @@ import * as faults from '../quantity/faults';
 import { constant, length, mass } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
+import * as sharedCautions from '../reckoning/cautions';
 import { wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE, TIE_WIRE_COURSE } from '../reckoning/source';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { type Alike, added, grouped, keyOf, listFigures, marked } from './bar-list';
 import { type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
+import * as cautions from './cautions';
 import { abovePair, namedLike } from './common';
 import { lapsBeside, wideSpacing } from './mat-cautions';
 import { backTo, type Spot, spotsOf } from './mat-clip';
@@ -27,6 +28,7 @@ import { checkClear, type Gap, matFigures } from './mat-figures';
 import { type Ground, groundOf, type Laid, layAll } from './mat-ground';
 import type { ParsedRegion } from './rebar-fields';
 import type { MarkUse, MatFigures, MatLayer, RebarRegionFigures } from './rebar-types';
+import { TIE_WIRE_COURSE } from './sources';
 
 type Length = Quantity<'length'>;
 type Count = Quantity<'count'>;
@@ -35,7 +37,7 @@ const WIRE = constant(() => length('0.3 m'));
 const WIRE_WEIGHT = constant(() => mass('1 kg').over(length('53 m')));
 const ONE = constant(() => wholeNumber(1));
 
-/** A bar in its place, for drawing and for checking: plain metres, not figures. */
+/** A bar in its place, for drawing and for checking: plain meters, not figures. */
 export interface BarPlace {
   /** Mark on the bar list. */
   readonly mark: string;
@@ -45,11 +47,11 @@ export interface BarPlace {
   readonly use: MarkUse;
   /** Size of the bar. */
   readonly bar: AnyBarSize;
-  /** Two ends, or more corners where it follows an edge; metres, as the outline lies. */
+  /** Two ends, or more corners where it follows an edge; meters, as the outline lies. */
   readonly path: readonly {
-    /** Along x, in metres, as the outline lies. */
+    /** Along x, in meters, as the outline lies. */
     readonly x: number;
-    /** Along y, in metres, as the outline lies. */
+    /** Along y, in meters, as the outline lies. */
     readonly y: number;
   }[];
 }
@@ -160,7 +162,7 @@ function heed(
   const inLine = added(mats.map((m) => m.lapsInLine));
   if (inLine.sign() > 0) pad.caution(lapsBeside(inLine));
   if (laid.some(lapsHeavy)) pad.caution(cautions.noLapOfLargeBars);
-  if (input.dowels?.length) pad.caution(cautions.silica);
+  if (input.dowels?.length) pad.caution(sharedCautions.silica);
   // Flat mats and dowels into a side lie down; only starters stand up.
   if (input.steps?.starterSpacing) pad.caution(cautions.impalement);
 }

@@ -11,7 +11,6 @@ import * as faults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import * as cautions from '../reckoning/cautions';
 import {
   choice,
   type Field,
@@ -23,11 +22,11 @@ import {
   wholeNumber,
   yesOrNo,
 } from '../reckoning/fields';
-import { COVER } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { type Alike, type Buying, lengthOf, listFigures } from './bar-list';
 import { ALL_BARS, type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
+import * as cautions from './cautions';
 import { belowPair, lengthPair, namedLike } from './common';
 import { EARTH_COVER } from './cover';
 import { earthCover, lapsBeside } from './mat-cautions';
@@ -50,6 +49,7 @@ import {
   TIE_WIRE,
 } from './mat-ordinary';
 import { type CutLines, cutLines } from './mat-stagger';
+import { COVER } from './ordinary';
 import { tieWireFor } from './rebar-region';
 import type { RebarListFigures } from './rebar-types';
 
@@ -57,7 +57,7 @@ import type { RebarListFigures } from './rebar-types';
 export interface StripBarsInput {
   /** Size of the bars. */
   readonly bar: AnyBarSize;
-  /** Centre to centre at most, along the footing. */
+  /** Center to center at most, along the footing. */
   readonly spacing: QuantityInput<'length'>;
 }
 

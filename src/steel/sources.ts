@@ -9,7 +9,7 @@ export const METRIC_ROUND: Source = {
 
 export const DIAMETER_STYLES: Source = {
   kind: 'published',
-  title: 'DIN 488-4, welded fabric: spacing and diameter of the wires in millimetres',
+  title: 'DIN 488-4, welded fabric: spacing and diameter of the wires in millimeters',
   publisher: 'Deutsches Institut für Normung',
   locator: 'designation of welded fabric',
   fromMemory: true,
@@ -46,7 +46,7 @@ export const SPACING_24_IN: Source = {
   title: 'Sidewalks and drive approaches',
   publisher: 'City of Richardson, Texas',
   edition: '23 November 2011',
-  locator: 'items 1 to 4: 3/8 in bars 24 in on centre in walks, drives and approaches',
+  locator: 'items 1 to 4: 3/8 in bars 24 in on center in walks, drives and approaches',
   fromMemory: false,
 };
 
@@ -103,5 +103,162 @@ export const LIFTING: Source = {
   kind: 'common-practice',
   title:
     'Load constant of the lifting equation of the US National Institute for Occupational Safety and Health',
+  fromMemory: true,
+};
+
+export const CRSI_BARS: Source = {
+  kind: 'published',
+  title: 'Manual of Standard Practice',
+  publisher: 'Concrete Reinforcing Steel Institute',
+  edition: '27th ed., 2001',
+  locator: 'inside front cover, table of inch-pound bars',
+  fromMemory: false,
+};
+
+export const ACI_318_COVER: Source = {
+  kind: 'published',
+  title: 'Cover for Rebars (answer quoting ACI 318-71)',
+  publisher: 'Concrete Construction magazine; American Concrete Institute',
+  edition: 'ACI 318-71',
+  locator: 'table of minimum cover',
+  fromMemory: false,
+};
+
+export const VCC_LAP: Source = {
+  kind: 'published',
+  title: 'Virginia Construction Code, masonry, lap splices',
+  publisher: 'Commonwealth of Virginia; International Code Council',
+  edition: '2021',
+  locator: '2107.2.1: 40 bar diameters, at least 12 in',
+  fromMemory: false,
+};
+
+export const WRI_STYLES: Source = {
+  kind: 'published',
+  title: 'New welded wire fabric numbering system explained',
+  publisher: 'Concrete Construction magazine; Wire Reinforcement Institute',
+  edition: 'October 1975',
+  locator: 'page 454, table I',
+  fromMemory: false,
+};
+
+export const PEARSON_MESH: Source = {
+  kind: 'published',
+  title: 'Estimating in Building Construction',
+  publisher: 'Pearson',
+  edition: '7th ed.',
+  locator: 'chapter 10, page 102',
+  fromMemory: false,
+};
+
+export const A615_SOFT_METRIC: Source = {
+  kind: 'published',
+  title: 'ASTM A615/A615M table 1, as reproduced on the standards page of a mill',
+  publisher: 'ASTM; reproduced by a mill',
+  locator: 'table 1, nominal masses and dimensions; table 2, grades 40 and 60',
+  fromMemory: false,
+};
+
+export const A615_HARD_METRIC: Source = {
+  kind: 'published',
+  title: 'ASTM A615/A615M-95c, as reproduced: dimensions and mass',
+  publisher: 'ASTM',
+  edition: '1995',
+  locator: 'section A',
+  fromMemory: false,
+};
+
+export const ACI_439_WIRE: Source = {
+  kind: 'published',
+  title: 'ACI 439.5R-18, welded wire reinforcement',
+  publisher: 'American Concrete Institute',
+  edition: '2018',
+  locator: '1.3, W and D designations',
+  fromMemory: false,
+};
+
+export const ACI_318_DEVELOPMENT: Source = {
+  kind: 'published',
+  title: 'ACI 318-19 chapter 25, as given in lecture notes on development length and splices',
+  publisher: 'American Concrete Institute; an online course on reinforced concrete',
+  edition: '2019',
+  locator: '25.4.2 and the class A and B splices',
+  fromMemory: false,
+};
+
+export const ACI_318_RATIO: Source = {
+  kind: 'published',
+  title: 'Shrinkage and temperature reinforcement, on ACI 318-02 section 7.12',
+  publisher: 'Concrete International, American Concrete Institute',
+  edition: '2002',
+  locator:
+    'checklist: 0.0020 for grades 40 and 50, 0.0018 for grade 60; at most 5 thicknesses or 18 in apart',
+  fromMemory: false,
+};
+
+export const CRSI_DRAG: Source = {
+  kind: 'published',
+  title: 'Reinforcing Steel in Slabs-on-Grade, Engineering Data Report No. 37',
+  publisher: 'Concrete Reinforcing Steel Institute',
+  locator: 'subgrade drag formula; friction factor 1.5, working stress two thirds of yield',
+  fromMemory: false,
+};
+
+export const DOWEL_FLOORS: Source = {
+  kind: 'published',
+  title: 'Joint movement and spalling from lift truck traffic (question and answer)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'table of dowels for slabs of 5 in to 10 in',
+  fromMemory: false,
+};
+
+export const DOWEL_PAVEMENTS: Source = {
+  kind: 'published',
+  title: 'UFC 3-260-02, Pavement Design for Airfields',
+  publisher: 'US Army, Navy and Air Force',
+  edition: '30 June 2001',
+  locator: 'table 12-8',
+  fromMemory: false,
+};
+
+export const WIRE_SUPPORTS: Source = {
+  kind: 'published',
+  title: 'Choosing supports for welded wire reinforcement (question and answer)',
+  publisher: 'Concrete Construction magazine, on the practice of the Wire Reinforcement Institute',
+  locator: 'supports 2 ft to 6 ft apart; 2 in below the surface or in the upper third',
+  fromMemory: false,
+};
+
+export const WSDOT_TIES: Source = {
+  kind: 'published',
+  title: 'Standard Specifications, amendment to 6-02.3(24)C',
+  publisher: 'Washington State Department of Transportation',
+  locator: 'every crossing at 1 ft or more apart, every other one below',
+  fromMemory: false,
+};
+
+export const TIE_WIRE_COURSE: Source = {
+  kind: 'published',
+  title: 'Quantity Surveying, module 4, steel works part 1 (course notes)',
+  publisher: 'a university course in the Philippines',
+  locator: 'area method, problem 2: 0.30 m of No. 16 wire a tie, 53 m a kilogram',
+  fromMemory: false,
+};
+
+export const STAGGER_RULE: Source = {
+  kind: 'common-practice',
+  title: 'EN 1992-1-1, laps of neighboring bars',
+  publisher: 'European Committee for Standardization',
+  edition: '2004',
+  locator: '8.7.2: laps staggered by 1.3 lap lengths, center to center',
+  fromMemory: true,
+};
+
+export const CLEAR_SPACING: Source = {
+  kind: 'common-practice',
+  title: 'ACI 318-19, least clear spacing of bars',
+  publisher: 'American Concrete Institute',
+  edition: '2019',
+  locator: '25.2.1: 1 in, the bar, and four thirds of the aggregate',
   fromMemory: true,
 };

@@ -11,14 +11,14 @@ import * as faults from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import { impalement } from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
-import { ACI_318_COVER, COMMON_PRACTICE, WIRE_SUPPORTS } from '../reckoning/source';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, diameterOf } from './bars';
 import * as cautions from './cautions';
+import { impalement } from './cautions';
 import { abovePair, belowPair, type LengthPair, lengthPair, namedLike } from './common';
 import { EARTH_COVER, EXPOSURES, type Exposure, faceCoverFor } from './cover';
 import { supportsFor } from './mat-defaults';
@@ -26,7 +26,7 @@ import { CENTER_TO_THIRD } from './mat-sources';
 import { unknownStyle } from './mesh-style';
 import { meshSupportsFor } from './mesh-supports';
 import { CHAIRS_APART, DEPTH, LAYER, WORK_HEIGHT } from './ordinary';
-import { PLACING_TOLERANCE } from './sources';
+import { ACI_318_COVER, PLACING_TOLERANCE, WIRE_SUPPORTS } from './sources';
 import { roundWire, styleField, type WireStyle } from './wire';
 
 /** Input of {@link steelPlacement}. */

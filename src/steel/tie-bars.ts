@@ -8,11 +8,10 @@
 import { constant, density, length, pressure, ratio } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
-import { CRSI_DRAG } from '../reckoning/source';
 import { type AnyBarSize, diameterOf, sectionOf } from './bars';
 import { tiedAndIsolated, tiedGroundMoves, tiedToWall, tiesBonded, tiesTooFew } from './cautions';
 import { lengthPair, namedLike } from './common';
-import { TIE_BAR_SIZE, TIE_BARS } from './sources';
+import { CRSI_DRAG, TIE_BAR_SIZE, TIE_BARS } from './sources';
 import { pressureOf } from './steel-minimum';
 
 type Length = Quantity<'length'>;

@@ -2,14 +2,9 @@
 import type { Source } from '../reckoning/source';
 
 export {
-  ABA_STAIRS,
-  BOCA_STAIRS,
-  CC_STEP_TOLERANCE,
   CC_STEPS,
   CLOSED_FORM,
   COMMON_PRACTICE,
-  EN5156_STAIRS,
-  IRC_DOORS,
   IRC_STAIRS,
   MCGRAW_STEPS,
   PCA_DRAINAGE,
@@ -65,5 +60,45 @@ export const PUBLIC_FLIGHTS: Source = {
 export const ADA_THRESHOLDS: Source = {
   kind: 'common-practice',
   title: 'Thresholds of at most 1/2 in (13 mm), as the 2010 ADA Standards are commonly quoted (404.2.5)',
+  fromMemory: true,
+};
+
+export const EN5156_STAIRS: Source = {
+  kind: 'published',
+  title: 'Subcourse EN5156, stairway calculations',
+  publisher: 'US Army Engineer School',
+  locator: 'stairway calculations, rules 1 to 3',
+  fromMemory: false,
+};
+
+export const CC_STEP_TOLERANCE: Source = {
+  kind: 'published',
+  title: 'Troubleshooting stair treads and slopes (question and answer, citing IBC, IRC and NFPA 101)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'answer, riser heights: 3/16 in between neighbors, 3/8 in within a flight',
+  fromMemory: false,
+};
+
+export const ABA_STAIRS: Source = {
+  kind: 'published',
+  title: 'ABA Accessibility Standards, 504 Stairways',
+  publisher: 'US Access Board; US Department of Defense',
+  locator: '504.2 and 504.3: risers 4 in to 7 in, treads at least 11 in, all alike',
+  fromMemory: false,
+};
+
+export const BOCA_STAIRS: Source = {
+  kind: 'published',
+  title: 'BOCA Basic Building Code, as quoted in an answer on stair tolerances',
+  publisher: 'Building Officials and Code Administrators; quoted by Concrete Construction magazine',
+  edition: '1981',
+  locator: 'risers 4 in to 7 in, treads 11 in to 14 in',
+  fromMemory: false,
+};
+
+export const IRC_DOORS: Source = {
+  kind: 'common-practice',
+  title:
+    'Landings and thresholds at doors, as the International Residential Code is commonly quoted (R311.3)',
   fromMemory: true,
 };

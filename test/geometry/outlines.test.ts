@@ -4,11 +4,11 @@
  * 2,500 random star-shaped outlines with re-entrant corners; agreement to 1e-12.
  */
 import { describe, expect, it } from 'vitest';
-import { ringCentroid } from '../../src/geometry/centroid';
 import { commonRings } from '../../src/geometry/clip';
 import { bandOf, insetRing } from '../../src/geometry/inset';
 import { type Corner, doubleArea, insideRing, isSimple, perimeterOf } from '../../src/geometry/polygon';
 import { type OutlineInput, slabVolume } from '../../src/index';
+import { ringCentroid } from '../../src/outline/centroid';
 import { Decimal } from '../../src/quantity/decimal';
 import { runs } from '../support/effort';
 import { hasFlatCorner, polygonInput, seeded, starRing, type WholeRing } from '../support/outlines';

@@ -2,15 +2,15 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Corner } from '../../src/geometry/polygon';
+import { InputError, slabVolume } from '../../src/index';
 import {
   type OpeningInput,
   type RegionInput,
   regionFields,
   ringsFromCorner,
   ringsOf,
-} from '../../src/geometry/region';
-import { CIRCLE_SIDES } from '../../src/geometry/ring';
-import { InputError, slabVolume } from '../../src/index';
+} from '../../src/outline/region';
+import { CIRCLE_SIDES } from '../../src/outline/ring';
 import { fields, parse } from '../../src/reckoning/fields';
 
 const read = (region: RegionInput) => parse(fields(regionFields()), region).value;
@@ -61,7 +61,7 @@ describe('openings', () => {
         [3.5, 5.5],
       ]),
     );
-    // Given clockwise, kept anticlockwise.
+    // Given clockwise, kept counterclockwise.
     expect(pairs(openings[3])).toEqual([
       [8, 6],
       [7, 7],

@@ -1,7 +1,7 @@
 /** Many parts together may be no more than one outline may: otherwise parts would be a way around its limits. */
 import { describe, expect, it } from 'vitest';
-import { OUTLINE_LIMITS } from '../../src/geometry/size';
 import { InputError, slabVolume } from '../../src/index';
+import { OUTLINE_LIMITS } from '../../src/outline/size';
 
 const times = <T>(n: number, make: (i: number) => T): T[] => Array.from({ length: n }, (_, i) => make(i));
 

@@ -1,11 +1,14 @@
 /** Values out of the ordinary: read, reckoned with, and asked about. */
 
 import { describe, expect, it } from 'vitest';
-import type { Caution } from '../../src/index';
+import type { Caution } from '../../src';
+import * as base from '../../src/base/ordinary';
+import * as joints from '../../src/joints/ordinary';
 import { define } from '../../src/reckoning/calculation';
 import { fields, list, maybe, quantity } from '../../src/reckoning/fields';
-import * as ORDINARY from '../../src/reckoning/ordinary';
+import * as ordinary from '../../src/reckoning/ordinary';
 import { wordsText } from '../../src/report/view';
+import * as steel from '../../src/steel/ordinary';
 
 const calculation = define({
   id: 'echo',
@@ -14,13 +17,13 @@ const calculation = define({
   sources: [],
   input: () =>
     fields({
-      thickness: maybe(quantity('length', 'thickness', 'positive', ORDINARY.SLAB_THICKNESS)),
-      slump: maybe(quantity('length', 'slump', 'positive', ORDINARY.SLUMP)),
-      allowance: maybe(quantity('ratio', 'allowance', 'not-negative', ORDINARY.WASTE_ALLOWANCE)),
-      density: maybe(quantity('density', 'density', 'positive', ORDINARY.SOIL_DENSITY)),
-      strength: maybe(quantity('pressure', 'strength', 'positive', ORDINARY.STRENGTH)),
+      thickness: maybe(quantity('length', 'thickness', 'positive', ordinary.SLAB_THICKNESS)),
+      slump: maybe(quantity('length', 'slump', 'positive', joints.SLUMP)),
+      allowance: maybe(quantity('ratio', 'allowance', 'not-negative', ordinary.WASTE_ALLOWANCE)),
+      density: maybe(quantity('density', 'density', 'positive', base.SOIL_DENSITY)),
+      strength: maybe(quantity('pressure', 'strength', 'positive', steel.STRENGTH)),
       spots: maybe(
-        list(fields({ depth: quantity('length', 'depth', 'positive', ORDINARY.SLAB_THICKNESS) }), 1, 99),
+        list(fields({ depth: quantity('length', 'depth', 'positive', ordinary.SLAB_THICKNESS) }), 1, 99),
       ),
     }),
   reckon: (input) => input,

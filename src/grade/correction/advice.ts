@@ -9,12 +9,13 @@ import type { Quantity } from '../../quantity/quantity';
 import type { System } from '../../quantity/units';
 import * as shared from '../../reckoning/cautions';
 import type { Pad } from '../../reckoning/pad';
+import * as ownCautions from '../cautions';
 import { distanceTo, piecesOf } from '../lines';
-import { metresAs } from '../spots';
+import { metersAs } from '../spots';
 import type { SurfaceDrainageFigures } from '../surface-check';
 import * as cautions from './cautions';
 import { type CorrectionJob, NEAR } from './job';
-import type { Moves } from './programme';
+import type { Moves } from './program';
 
 type Length = Quantity<'length'>;
 
@@ -50,9 +51,9 @@ const WHERE = 3;
 const inFamily = (limit: Length, system: System): Length => (system === 'metric' ? limit.in('mm') : limit);
 
 const passes = (job: CorrectionJob, moves: Moves, which: (v: number, move: Length) => boolean) =>
-  [...moves].flatMap(([v, metres]) => {
+  [...moves].flatMap(([v, meters]) => {
     const unit = job.survey.system === 'metric' ? 'mm' : 'in';
-    const move = metresAs(metres, job.survey.system).in(unit);
+    const move = metersAs(meters, job.survey.system).in(unit);
     return which(v, move) ? [{ v, name: job.survey.name(v), move }] : [];
   });
 
@@ -153,7 +154,7 @@ function heedFreeboard(sills: readonly { readonly freeboard: Length }[], system:
   const low = sills.filter(({ freeboard }) => freeboard.lessThan(FREEBOARD()));
   const worst = low.map(({ freeboard }) => freeboard);
   const least = worst[0] && worst.reduce((a, b) => (b.lessThan(a) ? b : a));
-  if (least) pad.caution(shared.lowThreshold(inFamily(FREEBOARD(), system), least));
+  if (least) pad.caution(ownCautions.lowThreshold(inFamily(FREEBOARD(), system), least));
 }
 
 /** Say what is to be heeded. */

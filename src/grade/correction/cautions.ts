@@ -2,8 +2,9 @@
 import { constant, length } from '../../quantity/make';
 import type { Quantity } from '../../quantity/quantity';
 import type { Caution } from '../../reckoning/result';
-import { CLOSED_FORM, COMMON_PRACTICE, IRC_DRAINAGE } from '../../reckoning/source';
+import { CLOSED_FORM, COMMON_PRACTICE } from '../../reckoning/source';
 import { NO_WORDS, say } from '../../reckoning/words';
+import { IRC_DRAINAGE } from '../sources';
 import { BLEED_WATER, DUSTING, GRINDING, THICKNESS_TOLERANCE } from './sources';
 
 type Length = Quantity<'length'>;

@@ -1,20 +1,22 @@
 /** The input of a correction made into a job: the site, what is held, the rooms and the needs known beforehand. */
 import { Decimal } from '../../quantity/decimal';
-import * as faults from '../../quantity/faults';
+import * as sharedFaults from '../../quantity/faults';
 import { constant, length } from '../../quantity/make';
 import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
 import type { Pad } from '../../reckoning/pad';
-import { COMMON_PRACTICE, IRC_DRAINAGE, IRC_SLAB_THICKNESS, MCGRAW_PATIO } from '../../reckoning/source';
+import { COMMON_PRACTICE, IRC_SLAB_THICKNESS } from '../../reckoning/source';
 import { say } from '../../reckoning/words';
+import * as faults from '../faults';
 import { limitOf } from '../limits';
 import { distanceTo, type ParsedLine, staysDry } from '../lines';
 import { rate } from '../shapes';
+import { IRC_DRAINAGE, MCGRAW_PATIO } from '../sources';
 import { type ParsedSpots, type Survey, surveyOf } from '../spots';
 import { type Site, siteOf } from '../terrain';
 import { standIns } from './corrected';
 import { downNeed, type Need, zoneNeeds } from './needs';
-import { type How, type Job, lackOf, type Moves, type Room, sharesOf } from './programme';
+import { type How, type Job, lackOf, type Moves, type Room, sharesOf } from './program';
 import { STRIKE_OFF } from './sources';
 
 type Length = Quantity<'length'>;
@@ -132,7 +134,7 @@ function sillNeeds(input: ParsedCorrection, find: CorrectionJob['find'], freeboa
 function fallNeeds(site: Site, input: ParsedCorrection, find: CorrectionJob['find']): Need[] {
   return (input.falls ?? []).map(({ from, to, least }, i) => {
     const [a, b] = [find(from, `falls[${i}].from`), find(to, `falls[${i}].to`)];
-    if (a === b) refuse(`falls[${i}].to`, faults.repeatedPoint(1));
+    if (a === b) refuse(`falls[${i}].to`, sharedFaults.repeatedPoint(1));
     return downNeed(site, a, b, rate(least), `${from} to ${to} at ${least.format()}`);
   });
 }
@@ -216,7 +218,7 @@ export function jobOf(input: ParsedCorrection, pad: Pad): CorrectionJob {
   const site = siteOf(survey, { lines: input.lines ?? [], outline: undefined, near });
   const find = finder(site);
   if (!input.lines?.length && !input.falls) {
-    refuse('', faults.giveOneOf(['lines of a building', 'falls']));
+    refuse('', sharedFaults.giveOneOf(['lines of a building', 'falls']));
   }
   const needs = [
     ...zoneNeeds(site, rate(minimum), zone.toNumber('m')),

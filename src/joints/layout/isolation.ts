@@ -1,11 +1,12 @@
 /** Isolation joints along the sides of a slab. */
-import type { Outline, Point } from '../../geometry/outline';
+
 import type { Corner } from '../../geometry/polygon';
-import { ringOf } from '../../geometry/ring';
+import type { Outline, Point } from '../../outline/outline';
+import { ringOf } from '../../outline/ring';
 import { Decimal, ZERO } from '../../quantity/decimal';
-import * as faults from '../../quantity/faults';
 import { canonicalValue } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
+import * as faults from '../faults';
 import { onSide } from './site';
 
 /** A part of a side that is kept apart from something. */
@@ -17,7 +18,7 @@ export interface IsolationLine {
 
 interface Stretch {
   readonly side: number;
-  /** How far along the side, in metres. */
+  /** How far along the side, in meters. */
   readonly from: Decimal;
   readonly to: Decimal;
 }
@@ -38,7 +39,7 @@ function stretchOf(line: IsolationLine, ring: readonly Corner[], path: string): 
 }
 
 /**
- * Length of the isolation joints along the sides, in metres.
+ * Length of the isolation joints along the sides, in meters.
  *
  * @throws {InputError} `off-edge` for a line that is not on one side, `joints-conflict` for two that overlap
  */

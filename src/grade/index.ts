@@ -1,0 +1,80 @@
+/** Grade: slopes, where water runs, and heights of forms. */
+export type { ConcreteStage, CorrectionStepFigure, CorrectionVerdict } from './correction/advice';
+export { type CrossSlopeFigures, type CrossSlopeInput, crossSlope } from './cross-slope';
+export {
+  type DrainageCheck,
+  type DrainageCheckFigures,
+  type DrainageCheckInput,
+  type DrainedSurface,
+  drainageCheck,
+} from './drainage-check';
+export type { FallFigure } from './form-falls';
+export {
+  type ElevationBoundInput,
+  type FormGradesFigures,
+  type FormGradesInput,
+  type FormSquareInput,
+  formGrades,
+  type RequiredFallInput,
+  type StakeInput,
+} from './form-grades';
+export type { StakeFigure } from './form-stakes';
+export {
+  type GradeCorrectionFigures,
+  type GradeCorrectionInput,
+  gradeCorrection,
+  type SillAfterFigure,
+  type SpotFallInput,
+  type SpotMoveFigure,
+  type SpotSillInput,
+  type SpotThicknessInput,
+} from './grade-correction';
+export {
+  type BenchMarkInput,
+  type LeveledPoint,
+  type LevelNotesByLaserInput,
+  type LevelNotesByRodInput,
+  type LevelNotesByStringInput,
+  type LevelNotesByWaterInput,
+  type LevelNotesFigures,
+  type LevelNotesInput,
+  type LevelRowInput,
+  levelNotes,
+} from './level-notes';
+export { type GradeLimit, type GradeUse, gradeLimits } from './limits';
+export type { LineKind, SurfaceLineInput } from './lines';
+export {
+  type RunoffAreaInput,
+  type RunoffFigures,
+  type RunoffInput,
+  type RunoffSurface,
+  runoff,
+} from './runoff';
+export type {
+  DrainFallInput,
+  FixedPointInput,
+  FoldInput,
+  FormSurfaceInput,
+  PlaneInput,
+  SlopedPlaneInput,
+  WarpedInput,
+} from './shapes';
+export { type SlopeFigures, type SlopeInput, slopeOf } from './slope';
+export type { FormReadingsInput, SpotGridInput, SpotInput, SpotsInput, SpotTableInput } from './spots';
+export { type StraightedgeFigures, type StraightedgeInput, straightedge } from './straightedge';
+export type {
+  FacetFigure,
+  FallsBackFigure,
+  InflowFigure,
+  InflowInput,
+  LowSpotFigure,
+  PathFigure,
+  PlanPointFigure,
+  PondFigure,
+  ReachFigure,
+  SillFigure,
+  SillInput,
+  SurfaceDrainageFigures,
+  SurfaceDrainageInput,
+  ValleyFigure,
+} from './surface-check';

@@ -1,0 +1,54 @@
+/** What can be wrong with an outline, in words. */
+
+import { fault } from '../quantity/faults';
+import type { Fault } from '../quantity/input-error';
+
+export const partWithoutEdge = (): Fault => ({
+  code: 'perimeter-unknown',
+  sentence:
+    'a part has no edge of known length, so neither has the whole; leave shared out, or give that part another shape',
+});
+
+export const noSuchTriangle = (): Fault =>
+  fault(
+    'no-such-triangle',
+    'no triangle has these sides: the longest must be shorter than the other two together',
+  );
+
+export const noSuchTaped = (corner: number): Fault =>
+  fault(
+    'no-such-triangle',
+    `no triangle has the side and the diagonals at corner ${corner}: measure them again; the longest must be shorter than the other two together`,
+  );
+
+export const diagonalCount = (sides: number): Fault =>
+  fault(
+    'wrong-count',
+    `${sides} sides need ${sides - 3} diagonals from the first corner, one to each corner but its neighbors`,
+  );
+
+export const doesNotClose = (error: string, limit: string): Fault =>
+  fault(
+    'does-not-close',
+    `the walk ends ${error} from its start, more than ${limit}: measure again, or check the turns`,
+  );
+
+export const oddStrips = (): Fault =>
+  fault(
+    'wrong-count',
+    "Simpson's rule needs an even number of strips, so an odd number of offsets; add one, or use the trapezoidal rule",
+  );
+
+export const angleTooWide = (): Fault => fault('does-not-fit', 'the angle must be at most 360 deg');
+
+export const notPlaced = (what: string): Fault =>
+  fault('not-placed', `${what} has no place in the plan, which is needed here; give a shape, or the corners`);
+
+export const outsideOutline = (): Fault =>
+  fault('outside-outline', 'the opening must lie wholly inside the outline; check where it is placed');
+
+export const openingsMeet = (first: number, second: number): Fault =>
+  fault(
+    'openings-meet',
+    `openings ${first + 1} and ${second + 1} meet; join them into one or move them apart`,
+  );

@@ -1,0 +1,31 @@
+/** Outlines as people tape them. */
+export type {
+  AreaInput,
+  CircleInput,
+  CombinedInput,
+  CurvedInput,
+  CurvedPointInput,
+  LegInput,
+  LengthInput,
+  LInput,
+  OffsetsInput,
+  OutlineInput,
+  PointInput,
+  PolygonInput,
+  RectangleInput,
+  RegularInput,
+  RingInput,
+  SectorInput,
+  TapedInput,
+  TrapezoidInput,
+  TriangleInput,
+  UInput,
+  WalkInput,
+} from './outline';
+export type {
+  CircleOpeningInput,
+  OpeningInput,
+  RectangleOpeningInput,
+  RegionInput,
+  RegularOpeningInput,
+} from './region';

@@ -1,0 +1,13 @@
+/** The pour: concrete to order, bags, and when to saw. */
+export { type BagCountFigures, type BagCountInput, bagCount } from './bag-count';
+export {
+  type ConcreteOrderFigures,
+  type ConcreteOrderInput,
+  concreteOrder,
+  type OrderElementInput,
+  type PourKind,
+} from './concrete-order';
+export type { LoadSplit } from './loads';
+export type { ClockTime, ClockWindow } from './saw-clock';
+export type { Hours, PublishedHours } from './saw-hours';
+export { type ReadyInput, type SawWindowFigures, type SawWindowInput, sawWindow } from './saw-window';

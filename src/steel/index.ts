@@ -1,0 +1,97 @@
+/** Steel: mats, mesh, dowels, laps, and how to cut bars. */
+export {
+  type BarCuttingFigures,
+  type BarCuttingInput,
+  barCutting,
+  type Cut,
+  type CutBars,
+  type CuttingAim,
+  type LengthWorth,
+  type PieceInput,
+  type StockInput,
+  type StockOrder,
+} from './bar-cutting';
+export { type BarSizeFigures, type BarSizeInput, barSize } from './bar-size';
+export type { AnyBarSize, BarGrade, BarSeries, BarSize, MetricBarSize } from './bars';
+export type { Exposure } from './cover';
+export {
+  type DowelLayoutFigures,
+  type DowelLayoutInput,
+  type DowelTable,
+  dowelLayout,
+} from './dowel-layout';
+export {
+  type FiberDosageFigures,
+  type FiberDosageInput,
+  type FiberKind,
+  fiberDosage,
+} from './fiber-dosage';
+export {
+  type DevelopmentLapInput,
+  type DiametersLapInput,
+  type LapLengthFigures,
+  type LapLengthInput,
+  lapLength,
+} from './lap-length';
+export {
+  type MeshFigures,
+  type MeshInput,
+  type MeshLayout,
+  type MeshLayoutFigures,
+  type MeshLayoutInput,
+  meshLayout,
+  meshPlaces,
+} from './mesh-layout';
+export type { MeshPieces, MeshPlace, MeshRegionFigures, MeshRegionInput } from './mesh-region';
+export {
+  type MeshSize,
+  type MeshStyleFigures,
+  type MeshStyleInput,
+  type MeshWires,
+  meshStyle,
+} from './mesh-style';
+export {
+  barPlaces,
+  type RebarFigures,
+  type RebarInput,
+  type RebarLayout,
+  rebarLayout,
+} from './rebar-layout';
+export type { BarRun, RebarLayoutFigures, RebarLayoutInput } from './rebar-rectangle';
+export type { BarPlace } from './rebar-region';
+export type {
+  RebarStripFigures,
+  RebarStripInput,
+  StripBarsInput,
+  StripStartersInput,
+  StripTiesInput,
+} from './rebar-strip';
+export type {
+  BarMark,
+  MarkUse,
+  MatDowelInput,
+  MatFigures,
+  MatInput,
+  MatLayer,
+  MatLines,
+  MatStepsInput,
+  RebarListFigures,
+  RebarRegionFigures,
+  RebarRegionInput,
+  SizeTotal,
+} from './rebar-types';
+export {
+  type BarChoice,
+  type DragSteelInput,
+  type MeshChoice,
+  type RatioSteelInput,
+  type SteelMinimumFigures,
+  type SteelMinimumInput,
+  type SteelNeed,
+  steelMinimum,
+} from './steel-minimum';
+export {
+  type SteelPlacementFigures,
+  type SteelPlacementInput,
+  steelPlacement,
+} from './steel-placement';
