@@ -7,7 +7,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { outlinePlan, thicknessPlan } from '../src/drawing/index';
 import { InputError } from '../src/index';
-import { NO_BROWSER, startBrowser } from './support/drawing/browser';
+import { NO_BROWSER, START, startBrowser } from './support/drawing/browser';
 
 const ELL = { shape: 'L', length: '20 ft', width: '16 ft', notchLength: '8 ft', notchWidth: '6 ft' } as const;
 const OPENINGS = [
@@ -71,7 +71,7 @@ describe.skipIf(NO_BROWSER)('plans in a browser', () => {
   beforeAll(async () => {
     browser = await startBrowser();
     page = await browser.newPage();
-  });
+  }, START);
 
   afterAll(() => browser?.close());
 

@@ -3,7 +3,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { randoms } from '../steel/outlines';
-import { NO_BROWSER, startBrowser } from '../support/drawing/browser';
+import { NO_BROWSER, START, startBrowser } from '../support/drawing/browser';
 import { randomPlans } from '../support/drawing/random-plans';
 import { runs } from '../support/effort';
 
@@ -81,7 +81,7 @@ describe.skipIf(NO_BROWSER)('texts of random plans in a browser', () => {
   beforeAll(async () => {
     browser = await startBrowser();
     page = await browser.newPage({ viewport: { width: 390, height: 844 } });
-  });
+  }, START);
 
   afterAll(() => browser?.close());
 

@@ -25,6 +25,9 @@ export const NO_BROWSER = !found && !process.env['CI'];
 if (NO_BROWSER)
   console.warn('No Chromium on this machine: plans are not looked at in a browser. Install chromium.');
 
+/** A browser may take this long to start on a busy machine, in milliseconds. */
+export const START = 60_000;
+
 export const startBrowser = (): Promise<Browser> =>
   chromium.launch({
     executablePath: found ?? '',
