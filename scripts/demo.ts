@@ -85,7 +85,7 @@ const order = concreteOrder({
 /** What the crew asks for first; the worksheets below say how it came about. */
 const first = [
   [
-    'Concrete to order',
+    'Concrete order',
     `${order.figures.order.format()}, in loads of ${order.figures.loads?.map((load) => load.format()).join(' and ')}`,
   ],
   ['Gravel', deliveryBase.figures.mass.plus(binBase.figures.mass).format()],

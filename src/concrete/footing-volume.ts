@@ -492,7 +492,7 @@ function door(): Field<Parsed> {
  */
 export const footingVolume: Calculation<FootingVolumeInput, FootingVolumeFigures> = /*#__PURE__*/ define({
   id: 'footing-volume',
-  title: 'Volume of footings',
+  title: 'Footing volume',
   version: 1,
   sources: [CLOSED_FORM],
   input: door,

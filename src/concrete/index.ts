@@ -52,7 +52,7 @@ export {
   type StraightStepsInput,
   stepVolume,
   type WindingStepsInput,
-  type WrappedStepsInput,
+  type WraparoundStepsInput,
 } from './step-volume';
 export type { BeamInput, EdgeInput } from './thickened';
 export type {

@@ -405,7 +405,7 @@ function door(): Field<Parsed> {
  */
 export const pierVolume: Calculation<PierVolumeInput, PierVolumeFigures> = /*#__PURE__*/ define({
   id: 'pier-volume',
-  title: 'Volume of piers',
+  title: 'Pier volume',
   version: 1,
   sources: [CLOSED_FORM],
   input: door,

@@ -221,7 +221,7 @@ function reckon(input: Parsed, pad: Pad): SlabVolumeFigures {
  */
 export const slabVolume: Calculation<SlabVolumeInput, SlabVolumeFigures> = /*#__PURE__*/ define({
   id: 'slab-volume',
-  title: 'Volume of a slab',
+  title: 'Slab volume',
   version: 1,
   sources: [CLOSED_FORM],
   input: () =>

@@ -10,7 +10,7 @@
  *
  * A landing of depth d after the k-th riser takes the place of a tread and adds `w × r × k × (d − t)`.
  *
- * Wrapped and round steps are slabs of one riser on top of each other, each a tread larger than the one
+ * Wraparound and round steps are slabs of one riser on top of each other, each a tread larger than the one
  * above it; their sums have closed forms. Winding steps are sectors of a ring.
  *
  * Source: geometry.
@@ -109,9 +109,9 @@ export interface StraightStepsInput extends StepParts {
 }
 
 /** Steps that go around one or two corners: treads at the front and at the sides. */
-export interface WrappedStepsInput extends StepParts {
-  /** Always `wrapped`. */
-  readonly plan: 'wrapped';
+export interface WraparoundStepsInput extends StepParts {
+  /** Always `wraparound`. */
+  readonly plan: 'wraparound';
   /** Depth of each tread, at the front and at the sides. */
   readonly tread: LengthInput;
   /** Side to side at the top. */
@@ -149,7 +149,7 @@ export interface WindingStepsInput extends StepParts {
 }
 
 /** Input of {@link stepVolume}: straight unless `plan` says otherwise. */
-export type StepVolumeInput = StraightStepsInput | WrappedStepsInput | RoundStepsInput | WindingStepsInput;
+export type StepVolumeInput = StraightStepsInput | WraparoundStepsInput | RoundStepsInput | WindingStepsInput;
 
 /** Figures of {@link stepVolume}. */
 export interface StepVolumeFigures {
@@ -204,8 +204,8 @@ interface Straight extends Parts {
   readonly openSides: Count | undefined;
 }
 
-interface Wrapped extends Parts {
-  readonly plan: 'wrapped';
+interface Wraparound extends Parts {
+  readonly plan: 'wraparound';
   readonly tread: Length;
   readonly topWidth: Length;
   readonly topDepth: Length;
@@ -227,7 +227,7 @@ interface Winding extends Parts {
   readonly turnEach: Angle;
 }
 
-type Parsed = Straight | Wrapped | Round | Winding;
+type Parsed = Straight | Wraparound | Round | Winding;
 
 /** What each plan comes to, before cores. */
 interface Flight {
@@ -441,7 +441,7 @@ function sums(n: Count): [first: Quantity<'ratio'>, second: Quantity<'ratio'>] {
   return [pairs.over(TWO()), pairs.times(n.times(TWO()).minus(ONE())).over(SIX())];
 }
 
-function wrapped(input: Wrapped, pad: Pad): Flight {
+function wraparound(input: Wraparound, pad: Pad): Flight {
   const { risers: n, rise: r, tread: t, topWidth: w, topDepth: D, sides } = input;
   const c = sides === 'both' ? TWO() : ONE();
   const [first, second] = sums(n);
@@ -552,8 +552,8 @@ function winding(input: Winding, pad: Pad): Flight {
 
 function flightOf(input: Parsed, pad: Pad): Flight {
   switch (input.plan) {
-    case 'wrapped':
-      return wrapped(input, pad);
+    case 'wraparound':
+      return wraparound(input, pad);
     case 'round':
       return round(input, pad);
     case 'winding':
@@ -575,7 +575,7 @@ const REACH_INCHES = 36;
 /** How far it is down within a pace of the top edge: beside steps only as far as they fall there. */
 function dropBeside(input: Parsed, totalRise: Length): Length | undefined {
   if (input.sideDrop) return input.sideDrop;
-  if (input.plan === 'wrapped' || input.plan === 'round') {
+  if (input.plan === 'wraparound' || input.plan === 'round') {
     const reached = Math.ceil(REACH_INCHES / input.tread.toNumber('in'));
     const fall = input.rise.times(wholeNumber(reached));
     return fall.lessThan(totalRise) ? fall : totalRise;
@@ -674,7 +674,7 @@ function door(): Field<Parsed> {
     [
       straightField,
       fields({
-        plan: word('wrapped'),
+        plan: word('wraparound'),
         ...parts,
         tread: l('tread', TREAD),
         topWidth: l('topWidth', FLIGHT_WIDTH),
@@ -704,7 +704,7 @@ function door(): Field<Parsed> {
 /**
  * Volume of solid steps.
  *
- * @param input - risers, rise and the plan: straight (as when none is said), wrapped, round or winding;
+ * @param input - risers, rise and the plan: straight (as when none is said), wraparound, round or winding;
  * cores inside, landings part of the way up, wing walls; whose rules hold, frost, and a drop beside the top
  * @returns volume, total rise and run, footprint, faces to form (of the flight alone); with cores, what they
  * take out and the least concrete around them
@@ -728,7 +728,7 @@ function door(): Field<Parsed> {
  */
 export const stepVolume: Calculation<StepVolumeInput, StepVolumeFigures> = /*#__PURE__*/ define({
   id: 'step-volume',
-  title: 'Volume of solid steps',
+  title: 'Step volume',
   version: 1,
   sources: [CLOSED_FORM],
   input: door,

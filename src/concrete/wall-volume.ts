@@ -576,7 +576,7 @@ function door(): Field<Parsed> {
  */
 export const wallVolume: Calculation<WallVolumeInput, WallVolumeFigures> = /*#__PURE__*/ define({
   id: 'wall-volume',
-  title: 'Volume of walls',
+  title: 'Wall volume',
   version: 1,
   sources: [CLOSED_FORM],
   limits: [IN_WALLS],

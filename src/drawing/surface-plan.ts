@@ -498,7 +498,7 @@ export function surfacePlan(input: SurfacePlanInput, options: PlanOptions = {}):
   const corners = [...new Set(tin.corner)].map((v) => cornerOf(tin, v));
   const stakes = stakesNear(site, corners, given);
   const all = [...corners, ...stakes.map((stake) => stakePlace(site, stake))];
-  const sheet = sheetFor(style, 'Plan of drainage', site.survey.system, all);
+  const sheet = sheetFor(style, 'Drainage plan', site.survey.system, all);
   const back = faultyFacets(site, held).reverse;
   const { ponds, step, arrows } = drawSurface(sheet, site, back, interval);
   const spots = spotsOf(sheet, site);

@@ -306,7 +306,7 @@ function reckon(input: Parsed, pad: Pad): FormGradesFigures {
  */
 export const formGrades: Calculation<FormGradesInput, FormGradesFigures> = /*#__PURE__*/ define({
   id: 'form-grades',
-  title: 'Elevations of forms at stakes',
+  title: 'Form grades at stakes',
   version: 2,
   sources: [CLOSED_FORM, NAVY_GRADES],
   limits: [CONDITIONS, SOUGHT_STAKES],

@@ -113,7 +113,7 @@ export interface SurfaceDrainageInput extends SpotsInput {
   readonly nearLine?: QuantityInput<'length'>;
   /** Ponds up to this depth do not change the verdict; by default 1/8 in. */
   readonly pondDepth?: QuantityInput<'length'>;
-  /** Sills whose freeboard over the surface is wanted; none by default. */
+  /** Sills whose clearance over the surface is wanted; none by default. */
   readonly sills?: readonly SillInput[];
   /** Downspouts and the like, to be followed down the surface; none by default. */
   readonly inflows?: readonly InflowInput[];
@@ -244,7 +244,7 @@ export interface SillFigure {
   /** Name of the sill. */
   readonly name: string;
   /** How far the surface lies below it. */
-  readonly freeboard: Quantity<'length'>;
+  readonly clearance: Quantity<'length'>;
 }
 
 /** Where an inflow goes. */
@@ -354,7 +354,7 @@ const SWALE = constant(() => slope('2%'));
 const GOOD_GUTTER = constant(() => slope('1%'));
 const RAMP_RISE = constant(() => length('30 in'));
 const HANDRAIL_RISE = constant(() => length('6 in'));
-const FREEBOARD = constant(() => length('1 in'));
+const SILL_CLEARANCE = constant(() => length('1 in'));
 /** Ponds shallower than this, in meters, come from binary rounding. */
 const NO_DEPTH = 1e-7;
 
@@ -927,14 +927,14 @@ function sillFigures(site: Site, sills: NonNullable<ParsedSurface['sills']>, pad
     const z = elevationAt(site, at, `sills[${i}].at`, name);
     const e = elevation;
     const surface = metersAs(z, systemOfQuantity(e));
-    const freeboard = pad.step(
-      'freeboard below a sill',
+    const clearance = pad.step(
+      'clearance below a sill',
       'b = e − z',
       { e, z: surface },
       small(e.minus(surface)),
     );
-    if (freeboard.lessThan(FREEBOARD())) pad.caution(cautions.lowThreshold(FREEBOARD(), freeboard));
-    return { name, freeboard };
+    if (clearance.lessThan(SILL_CLEARANCE())) pad.caution(cautions.lowThreshold(SILL_CLEARANCE(), clearance));
+    return { name, clearance };
   });
 }
 

@@ -296,7 +296,7 @@ function reckon(input: ByDiameters | ByDevelopment, pad: Pad): LapLengthFigures 
  */
 export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PURE__*/ define({
   id: 'lap-length',
-  title: 'Lap of two bars',
+  title: 'Lap splice length',
   version: 1,
   sources: [CRSI_BARS, VCC_LAP, MASONRY_LAP, IRC_LAPS, ACI_318_DEVELOPMENT],
   input: () =>

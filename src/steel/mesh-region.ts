@@ -2,7 +2,7 @@
  * Welded wire mesh over any outline with openings: the second kind of input of `mesh-layout`.
  *
  * Strips are tried both ways and from either edge, and the way that takes the fewest sheets or rolls is kept.
- * Pieces shorter than a sheet are cut from sheets so that offcuts serve again, by the search of `bar-cutting`.
+ * Pieces shorter than a sheet are cut from sheets so that cutoffs serve again, by the search of `bar-cutting`.
  * Rolls may also be run in one line: where one ends within a strip the next is lapped on, so that
  * `ceil((R − e) ÷ (s − e))` rolls reach over strips of `R` in all. Lengths are searched for in binary numbers
  * and rounded up to whole cutting steps, so they are exact and at most one step long.
@@ -75,7 +75,7 @@ export interface MeshPieces {
 
 /** Figures of `meshLayout` for any outline. */
 export interface MeshRegionFigures {
-  /** Whole sheets or rolls to buy, offcuts used again. */
+  /** Whole sheets or rolls to buy, cutoffs used again. */
   readonly pieces: Quantity<'count'>;
   /** No plan of cutting takes fewer for these strips. */
   readonly leastPieces: Quantity<'count'>;
@@ -141,10 +141,10 @@ export const SUPPORT_LIMIT: Limit = { of: 'the mesh in supports', most: 100_000 
 export const CORNER_LIMIT: Limit = { of: 'the outline with its openings in corners', most: 10_000 };
 /** Lengths of piece that one list tells apart. */
 export const LENGTH_LIMIT: Limit = { of: 'the mesh in pieces of different lengths', most: 6000 };
-/** Above this many distinct lengths offcuts are used first-fit. */
+/** Above this many distinct lengths cutoffs are used first-fit. */
 const SEARCHED_LENGTHS = 60;
 const EDGE = /*#__PURE__*/ lengthPair('2 in', '50 mm');
-/** Search for offcuts used again: a tenth of a second, and less in most lists. */
+/** Search for cutoffs used again: a tenth of a second, and less in most lists. */
 const EFFORT = 3e7;
 const INCH = constant(() => length('1 in'));
 const CENTIMETER = constant(() => length('10 mm'));

@@ -63,11 +63,11 @@ export interface BarRun {
   /** How many lines of bar. */
   readonly lines: Quantity<'count'>;
   /** From end to end of a line. */
-  readonly lineLength: Quantity<'length'>;
+  readonly runLength: Quantity<'length'>;
   /** Pieces in a line, each as long as the stock allows: not bars to buy, from which several are cut. */
-  readonly pieces: Quantity<'count'>;
+  readonly piecesPerRun: Quantity<'count'>;
   /** Bar in such a line, laps included. */
-  readonly barPerLine: Quantity<'length'>;
+  readonly barPerRun: Quantity<'length'>;
   /** Center to center as it comes out with the lines spread evenly. */
   readonly evenSpacing: Quantity<'length'>;
 }
@@ -189,8 +189,8 @@ interface Laid {
 function runOf({ name, side: a, lines, lap: l }: Run, { cover: c, stock: S }: Laid, pad: Pad): BarRun {
   const N = a.minus(c.times(TWO()));
   pad.step(say`length of a line ${{ name }}`, 'N = a − 2 × c', { a, c }, N);
-  const [k, barPerLine] = piecesOf(N, S, l, pad, name);
-  return { lines: lines.lines, lineLength: N, pieces: k, barPerLine, evenSpacing: lines.evenSpacing };
+  const [k, barPerRun] = piecesOf(N, S, l, pad, name);
+  return { lines: lines.lines, runLength: N, piecesPerRun: k, barPerRun, evenSpacing: lines.evenSpacing };
 }
 
 function piecesOf(N: Length, S: Length, l: Length, pad: Pad, name: string): [Count, Length] {

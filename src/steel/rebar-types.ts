@@ -170,7 +170,7 @@ export interface MatFigures {
 export interface SizeTotal {
   /** Size of the bars. */
   readonly bar: AnyBarSize;
-  /** Bars of this size to buy, each as long as `stockLength`; offcuts are used again. */
+  /** Bars of this size to buy, each as long as `stockLength`; drops are used again. */
   readonly barsToBuy: Quantity<'count'>;
   /** Length of a bar as bought. */
   readonly stockLength: Quantity<'length'>;

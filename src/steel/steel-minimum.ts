@@ -310,7 +310,7 @@ function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
  */
 export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> = /*#__PURE__*/ define({
   id: 'steel-minimum',
-  title: 'Least steel in a slab',
+  title: 'Minimum steel',
   version: 1,
   sources: [ACI_318_RATIO, CRSI_DRAG, CRSI_BARS, WRI_STYLES],
   input: () =>

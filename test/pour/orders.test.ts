@@ -111,16 +111,16 @@ describe('bag-count', () => {
             volume: `${(v / 1000).toFixed(3)} ft3`,
             allowance: `${(a / 10).toFixed(1)}%`,
             bag,
-            barrow: '2 ft3',
+            wheelbarrow: '2 ft3',
           });
           const spare = figures.made.minus(figures.withAllowance);
-          const trips = figures.barrowTrips?.toNumber('each') ?? 0;
-          const barrows = figures.withAllowance.toNumber('ft3') / 2;
+          const trips = figures.wheelbarrowTrips?.toNumber('each') ?? 0;
+          const wheelbarrows = figures.withAllowance.toNumber('ft3') / 2;
           return (
             spare.sign() >= 0 &&
             spare.lessThan(figures.yield) &&
-            trips >= barrows - 1e-12 &&
-            trips < barrows + 1
+            trips >= wheelbarrows - 1e-12 &&
+            trips < wheelbarrows + 1
           );
         },
       ),

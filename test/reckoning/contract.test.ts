@@ -496,7 +496,7 @@ describe('results from JSON', () => {
   it('is printed as a worksheet when one is asked for', () => {
     const shown = worksheet(slabVolume(SLAB));
     expect(shown.split('\n').slice(0, 8)).toEqual([
-      'Volume of a slab (slab-volume)',
+      'Slab volume (slab-volume)',
       '  volume     7.78 yd3',
       '  area       504 ft2',
       '  perimeter  92 ft',

@@ -299,7 +299,7 @@ const straightSteps: Draw = (site) => {
 };
 
 /** Steps as slabs on top of each other, each a tread larger than the one above. */
-const wrappedSteps: Draw = (site) => {
+const wraparoundSteps: Draw = (site) => {
   const n = site.between(1, 8);
   const [r, t, w, d] = [
     site.length(0.12, 0.2),
@@ -316,7 +316,7 @@ const wrappedSteps: Draw = (site) => {
   const lowest = slabs.at(-1) as { deep: Rational; wide: Rational };
   return held(
     stepVolume,
-    { plan: 'wrapped', risers: n, rise: r.put, tread: t.put, topWidth: w.put, topDepth: d.put, sides },
+    { plan: 'wraparound', risers: n, rise: r.put, tread: t.put, topWidth: w.put, topDepth: d.put, sides },
     {
       volume: sum(slabs.map(({ deep, wide }) => deep.times(wide).times(r.is))),
       totalRun: lowest.deep,
@@ -721,7 +721,7 @@ export const BODIES: readonly ((site: Site) => Compared)[] = [
   tapered,
   crowned,
   straightSteps,
-  wrappedSteps,
+  wraparoundSteps,
   roundSteps,
   windingSteps,
   footings,

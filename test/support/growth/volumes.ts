@@ -95,12 +95,12 @@ const probed: readonly Growth[] = [
 
 const steps: readonly Growth[] = [
   growth('step-volume', 'risers', (n) => ({ risers: n, rise: '6 in', tread: '12 in', width: '4 ft' })),
-  ...(['wrapped', 'round', 'winding'] as const).map((plan) =>
+  ...(['wraparound', 'round', 'winding'] as const).map((plan) =>
     growth('step-volume', `risers ${plan}`, (n) => ({
       plan,
       risers: n,
       rise: '6 in',
-      ...(plan === 'wrapped' ? { tread: '1 ft', topWidth: '4 ft', topDepth: '3 ft', sides: 'both' } : {}),
+      ...(plan === 'wraparound' ? { tread: '1 ft', topWidth: '4 ft', topDepth: '3 ft', sides: 'both' } : {}),
       ...(plan === 'round' ? { tread: '1 ft', topRadius: '6 ft', turn: '90 deg' } : {}),
       ...(plan === 'winding'
         ? { innerRadius: '1 ft', outerRadius: '5 ft', turnEach: `${Math.min(10, 300 / n)} deg` }
