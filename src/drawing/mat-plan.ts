@@ -207,8 +207,8 @@ export function matPlan(input: RebarRegionInput, options: PlanOptions = {}): str
   const { places } = placesOf(read);
   if (places.length > DRAWN_LIMIT) refuse('mats', faults.tooMany('a drawing in bars', DRAWN_LIMIT));
   const slab = slabOf(read);
-  const sheet = sheetFor(style, 'Mat plan', systemOfInput(read), slab.points);
-  const ground = groundOf(read, new Pad());
+  const sheet = sheetFor(style, 'Mat plan', systemOfInput(read).system, slab.points);
+  const ground = groundOf(read, new Pad(systemOfInput(read).system));
   const onPage: OnPage = ({ path }) => path.map((p) => sheet.frame.at(slab.near(p)));
   drawSlab(sheet, slab);
   drawBars(sheet, places, onPage);

@@ -162,7 +162,7 @@ export function matSection(input: RebarRegionInput, options: PlanOptions = {}): 
   const margins = { left: 4, right: 3, top: 1, bottom: 1 };
   const t = meters(thickness);
   const corners = boxOf(t, widthOf(read, t));
-  const sheet = sheetFor(style, 'Section through the mats', systemOfInput(read), corners, margins);
+  const sheet = sheetFor(style, 'Section through the mats', systemOfInput(read).system, corners, margins);
   drawAll(sheet, read, thickness);
   explain(sheet, read);
   const [thick, mats] = [sheet.sized(thickness), read.mats.length];

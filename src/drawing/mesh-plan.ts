@@ -85,7 +85,7 @@ export function meshPlan(input: MeshRegionInput, options: PlanOptions = {}): str
   if (places.length > DRAWN_LIMIT) refuse('outline', faults.tooMany('a drawing in pieces', DRAWN_LIMIT));
   const slab = slabOf(read);
   const all = [...slab.points, ...places.flatMap((p) => p.corners.map(slab.near))];
-  const sheet = sheetFor(style, 'Mesh plan', systemOfInput(read), all);
+  const sheet = sheetFor(style, 'Mesh plan', systemOfInput(read).system, all);
   drawSlab(sheet, slab);
   for (const { corners } of places) sheet.line(corners.map(slab.near), { ...PIECE, class: 'mesh' }, true);
   overAll(sheet, slab.points);

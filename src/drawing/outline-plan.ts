@@ -29,7 +29,7 @@ export function outlinePlan(input: RegionInput, options: PlanOptions = {}): stri
   const style = readPlanOptions(options);
   const region = readInput(fields(regionFields()), input);
   const slab = slabOf(region);
-  const sheet = sheetFor(style, 'Plan', systemOfInput(region), slab.points);
+  const sheet = sheetFor(style, 'Plan', systemOfInput(region).system, slab.points);
   const base = baseLineOf(region.outline, slab.outer);
   drawSlab(sheet, slab);
   showOpenings(sheet, base, region, slab.openings, slab.spot);

@@ -3,16 +3,12 @@
  * with their names, and stakes. Black and white; the legend explains every sign.
  */
 import { nextEdge, type Tin } from '../geometry/tin';
+import { readSite } from '../grade/held';
+import { faultyFacets } from '../grade/judged';
+import { pondsFound } from '../grade/pond-figures';
 import { type ShorePoint, shoreOf } from '../grade/ponds';
 import { metersAs } from '../grade/spots';
-import {
-  faultyFacets,
-  type ParsedSurface,
-  pondsFound,
-  readSite,
-  type SurfaceDrainageInput,
-  surfaceFields,
-} from '../grade/surface-check';
+import { type ParsedSurface, type SurfaceDrainageInput, surfaceFields } from '../grade/surface-input';
 import type { Site } from '../grade/terrain';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
@@ -20,6 +16,7 @@ import { canonicalValue, type Quantity, type QuantityInput, quantityOf } from '.
 import { readInput, refuse } from '../reckoning/calculation';
 import { type Field, fields, list, maybe, label as nameField, quantity } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
+import { systemOfInput } from '../reckoning/system';
 import { say } from '../reckoning/words';
 import { extentOf, type PlanPoint } from './frame';
 import { hatch } from './hatch';
@@ -492,7 +489,7 @@ function drawSurface(sheet: Sheet, site: Site, back: readonly number[], interval
 export function surfacePlan(input: SurfacePlanInput, options: PlanOptions = {}): string {
   const style = readPlanOptions(options);
   const { surface, interval, stakes: given = [] } = readInput<ParsedPlan>(planFields(), input);
-  const { site, held } = readSite(surface, new Pad());
+  const { site, held } = readSite(surface, new Pad(systemOfInput(surface).system));
   const { tin } = site.terrain;
   if (tin.facets > FACET_LIMIT) refuse('surface', faults.tooMany('the facets of a drawing', FACET_LIMIT));
   const corners = [...new Set(tin.corner)].map((v) => cornerOf(tin, v));

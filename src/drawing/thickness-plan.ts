@@ -122,7 +122,7 @@ export function thicknessPlan(input: ProbedVolumeInput, options: PlanOptions = {
   const { ring, spots, corners } = probedSurface(read);
   const flatten = flattenFrom(ring);
   const points = ring.map((corner) => flatten({ ...corner, z: new Decimal(0) }));
-  const sheet = sheetFor(style, 'Depth', systemOfInput(probesOf(read)), points);
+  const sheet = sheetFor(style, 'Depth', systemOfInput(probesOf(read)).system, points);
   const [first, outline] = [ring[0] as Corner, flatRing(ring)];
   // A triangle that a re-entrant corner cuts is drawn where most of it is slab.
   const triangles = trianglesOf([...spots, ...corners])
