@@ -3,15 +3,12 @@ import { type Decimal, ZERO } from '../../quantity/decimal';
 import type { Quantity } from '../../quantity/quantity';
 import { readInput } from '../../reckoning/calculation';
 import { Pad } from '../../reckoning/pad';
+import { type Held, readSite } from '../held';
 import type { ParsedLine } from '../lines';
 import { metersAs, type Survey } from '../spots';
-import {
-  checkSurface,
-  type Held,
-  readSite,
-  type SurfaceDrainageFigures,
-  surfaceFields,
-} from '../surface-check';
+import { checkSurface } from '../surface-check';
+import type { SurfaceDrainageFigures } from '../surface-figures';
+import { surfaceFields } from '../surface-input';
 import { type Site, siteOf } from '../terrain';
 import type { Moves } from './program';
 
