@@ -49,7 +49,7 @@ import { lines as lineFields, type SurfaceLineInput } from './lines';
 import { small, toMark } from './marks';
 import { IRC_DRAINAGE } from './sources';
 import { metersAs, type SpotInput } from './spots';
-import type { SurfaceDrainageFigures } from './surface-check';
+import type { SurfaceDrainageFigures } from './surface-figures';
 
 /** A fall that must be there from one spot to another. */
 export interface SpotFallInput {

@@ -1,9 +1,9 @@
 /** Quantities in the units and the marks of numbers of who reads. */
-import type { Dimension } from '../quantity/dimensions';
+import { inSystem } from '../quantity/like-unit';
 import { length } from '../quantity/make';
 import { partsOfText } from '../quantity/parts';
 import { numberShown, type Quantity, unitShown } from '../quantity/quantity';
-import { type System, type UnitId, usualUnit } from '../quantity/units';
+import type { System, UnitId } from '../quantity/units';
 
 /** A language: from an English sentence or word, as it stands in the data, to the same in that language. */
 export type Language = { readonly [english: string]: string };
@@ -25,46 +25,8 @@ export interface View {
   readonly hours?: 12 | 24;
 }
 
-/** Smaller than this they are given in the small unit of the family, as on drawings. */
-const SMALL_METRIC = 1;
-
-/**
- * Units of the two families that are told as each other, where the usual ones of a dimension do not fit. The first
- * pair that holds a unit serves.
- */
-const LIKE: readonly Readonly<Record<System, string>>[] = [
-  { customary: 'in', metric: 'mm' },
-  { customary: 'in', metric: 'cm' },
-  { customary: 'in2', metric: 'mm2' },
-  { customary: 'in2', metric: 'cm2' },
-  { customary: 'gal', metric: 'L' },
-  { customary: 'ton', metric: 'tonne' },
-  { customary: 'pcf', metric: 'kg/m3' },
-  { customary: 'lb/yd3', metric: 'kg/m3' },
-  { customary: 'kip', metric: 'kN' },
-  { customary: 'psf', metric: 'kPa' },
-  { customary: 'ksf', metric: 'kPa' },
-  { customary: 'in/h', metric: 'mm/h' },
-  { customary: 'gal/min', metric: 'L/s' },
-  { customary: 'ft3/s', metric: 'L/s' },
-];
-
-const isSmall = (q: Quantity): boolean =>
-  q.dimension === 'length' && Math.abs((q as Quantity<'length'>).toNumber('m')) < SMALL_METRIC;
-
-/** The unit of a family that says the same in the trade. */
-function likeUnit(q: Quantity, system: System): UnitId {
-  const unit = unitShown(q);
-  const own = unit.system;
-  if (own === undefined || own === system) return unit.id;
-  const like = LIKE.find((pair) => pair[own] === unit.id)?.[system];
-  if (like) return like;
-  if (system === 'metric' && isSmall(q)) return 'mm';
-  return usualUnit(q.dimension as Exclude<Dimension, 'money'>, system).id;
-}
-
 /** A quantity in the units of the view. */
-export const viewed = (q: Quantity, { system }: View): Quantity => (system ? q.in(likeUnit(q, system)) : q);
+export const viewed = (q: Quantity, { system }: View): Quantity => (system ? inSystem(q, system) : q);
 
 /** Below these a volume is told in the smaller unit. */
 const SMALL_VOLUMES: Readonly<Record<string, { readonly below: number; readonly unit: UnitId<'volume'> }>> = {
@@ -72,12 +34,17 @@ const SMALL_VOLUMES: Readonly<Record<string, { readonly below: number; readonly 
   m3: { below: 0.1, unit: 'L' },
 };
 
+/** Quarters are what plants sell by: they stay as they are ordered. */
+const QUARTERS = 4;
+
 /** A volume in a unit that leaves it a number before the point. */
 function largeEnough(q: Quantity): Quantity {
   const small = SMALL_VOLUMES[unitShown(q).id];
   if (q.dimension !== 'volume' || !small || q.sign() === 0) return q;
   const amount = Math.abs(numberShown(q).toNumber());
-  return amount < small.below ? (q as Quantity<'volume'>).in(small.unit) : q;
+  return amount < small.below && !Number.isInteger(amount * QUARTERS)
+    ? (q as Quantity<'volume'>).in(small.unit)
+    : q;
 }
 
 const SIXTEENTHS = 16;

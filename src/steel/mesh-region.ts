@@ -20,6 +20,7 @@ import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../rec
 import { beyond, type Limit, withinLimit } from '../reckoning/limits';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { systemOfInput } from '../reckoning/system';
 import { say } from '../reckoning/words';
 import type { CutProblem } from '../solve/stock/fill';
 import { firstFitBars } from '../solve/stock/first-fit';
@@ -287,11 +288,13 @@ function choose({ form, angle: given }: ParsedMeshRegion, ground: Ground): Choic
 export interface MeshSheet {
   readonly places: MeshPlace[];
   readonly rings: readonly (readonly Spot[])[];
+  readonly sideLap: Length;
+  readonly endLap: Length;
 }
 
 /** Where the pieces of mesh lie. */
 export function meshPlacesOf(input: ParsedMeshRegion): MeshSheet {
-  const ground = groundOf(input, new Pad());
+  const ground = groundOf(input, new Pad(systemOfInput(input).system));
   const { degrees, fromFar } = choose(input, ground).best.strips;
   const direction = directionOf(degrees);
   const back = backTo(ground.origin);
@@ -309,7 +312,7 @@ export function meshPlacesOf(input: ParsedMeshRegion): MeshSheet {
       length: long,
     };
   });
-  return { places, rings: ground.rule.rings.map(back) };
+  return { places, rings: ground.rule.rings.map(back), sideLap: ground.side, endLap: ground.end };
 }
 
 /** Reckon mesh over any outline. */

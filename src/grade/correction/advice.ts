@@ -12,7 +12,7 @@ import type { Pad } from '../../reckoning/pad';
 import * as ownCautions from '../cautions';
 import { distanceTo, piecesOf } from '../lines';
 import { metersAs } from '../spots';
-import type { SurfaceDrainageFigures } from '../surface-check';
+import type { SurfaceDrainageFigures } from '../surface-figures';
 import * as cautions from './cautions';
 import { type CorrectionJob, NEAR } from './job';
 import type { Moves } from './program';

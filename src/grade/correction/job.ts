@@ -213,7 +213,7 @@ function settled(input: ParsedCorrection, pad: Pad) {
 /** Make the job. @throws {InputError} `give-one-of`, `unknown-name`, `repeated-point`, and as the surface does */
 export function jobOf(input: ParsedCorrection, pad: Pad): CorrectionJob {
   const { minimum, zone, how, clearance, leastThickness } = settled(input, pad);
-  const survey = surveyOf({ ...input, table: undefined, grid: undefined, forms: undefined });
+  const survey = surveyOf({ ...input, table: undefined, grid: undefined, forms: undefined }, pad.system);
   const near = NEAR().toNumber('m');
   const site = siteOf(survey, { lines: input.lines ?? [], outline: undefined, near });
   const find = finder(site);
