@@ -52,7 +52,7 @@ const deliveryFall = worked(drainageCheck, { atBuilding: '100\' 0"', away: '99\'
 
 // Under it the clay comes out a foot deep, and 6 in of gravel goes in, both half a foot beyond the forms.
 const dig = worked(excavation, {
-  method: 'pit',
+  kind: 'pit',
   outline: deliveryOutline,
   depth: '12"',
   margin: '6"',

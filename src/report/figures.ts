@@ -50,7 +50,7 @@ const isPlace = (x: Group): boolean => Object.keys(x).join() === 'x,y';
 /** The label of a member of a group; a word that says what sort of thing the group is needs none. */
 function labelOf(group: string, member: string, part: Plain, view: View): string {
   if (isNamedByUser(group)) return member;
-  if (member === 'shape' && typeof part === 'string') return '';
+  if ((member === 'shape' || member === 'kind') && typeof part === 'string') return '';
   return isGroup(part) ? groupLabel(member, view) : labelText(member, view);
 }
 
