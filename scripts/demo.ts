@@ -32,7 +32,7 @@ const deliveryJoints = jointLayout({
 
 // Under it the clay comes out a foot deep, and 6 in of gravel goes in, both half a foot beyond the forms.
 const dig = excavation({
-  method: 'pit',
+  kind: 'pit',
   outline: deliveryOutline,
   depth: '12"',
   margin: '6"',
