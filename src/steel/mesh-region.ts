@@ -285,6 +285,8 @@ function choose({ form, angle: given }: ParsedMeshRegion, ground: Ground): Choic
 export interface MeshSheet {
   readonly places: MeshPlace[];
   readonly rings: readonly (readonly Spot[])[];
+  readonly sideLap: Length;
+  readonly endLap: Length;
 }
 
 /** Where the pieces of mesh lie. */
@@ -307,7 +309,7 @@ export function meshPlacesOf(input: ParsedMeshRegion): MeshSheet {
       length: long,
     };
   });
-  return { places, rings: ground.rule.rings.map(back) };
+  return { places, rings: ground.rule.rings.map(back), sideLap: ground.side, endLap: ground.end };
 }
 
 /** Reckon mesh over any outline. */
