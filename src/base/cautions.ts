@@ -4,6 +4,7 @@
  * They inform; the rules that apply, the competent person on the site, the plans and a licensed engineer
  * decide.
  */
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
 import type { Source } from '../reckoning/source';
@@ -23,18 +24,18 @@ export const buriedUtilities: Caution = {
   always: true,
 };
 
-export const spoilAtEdge: Caution = {
+export const spoilAtEdge = (): Caution => ({
   code: 'spoil-at-edge',
   severity: 'note',
-  says: 'keep spoil, materials and machines at least 2 ft (0.6 m) back from the edge of the cut',
+  ...say`keep spoil, materials and machines at least ${{ back: paired('length', '2 ft', '0.6 m') }} back from the edge of the cut`,
   source: sources.EXCAVATION_RULES,
   always: true,
-};
+});
 
 export const trenchExit = (limit: Length, actual: Length): Caution => ({
   code: 'trench-exit',
   severity: 'warning',
-  says: 'a trench about 4 ft (1.2 m) deep or more needs a ladder or a ramp close to everyone in it, and the air may need testing; check the rules that apply',
+  ...say`a trench about ${{ limit }} deep or more needs a ladder or a ramp close to everyone in it, and the air may need testing; check the rules that apply`,
   limit,
   actual,
   source: sources.EXCAVATION_RULES,
@@ -43,7 +44,7 @@ export const trenchExit = (limit: Length, actual: Length): Caution => ({
 export const trenchDepth = (limit: Length, actual: Length): Caution => ({
   code: 'trench-depth',
   severity: 'stop',
-  says: 'from about 5 ft (1.5 m) of depth on nobody may enter unless the sides are sloped, shored or shielded as a competent person says; shallower cuts cave in too',
+  ...say`from about ${{ limit }} of depth on nobody may enter unless the sides are sloped, shored or shielded as a competent person says; shallower cuts cave in too`,
   limit,
   actual,
   source: sources.EXCAVATION_RULES,
@@ -61,7 +62,7 @@ export const slopeByClass = (limit: Ratio, actual: Ratio): Caution => ({
 export const engineeredExcavation = (limit: Length, actual: Length): Caution => ({
   code: 'engineered-excavation',
   severity: 'stop',
-  says: 'an excavation deeper than 20 ft (6 m) must be protected as a licensed engineer designs, sloped or not',
+  ...say`an excavation deeper than ${{ limit }} must be protected as a licensed engineer designs, sloped or not`,
   limit,
   actual,
   source: sources.EXCAVATION_RULES,
@@ -74,12 +75,12 @@ export const waterInCut: Caution = {
   source: sources.EXCAVATION_RULES,
 };
 
-export const depthUnknown: Caution = {
+export const depthUnknown = (): Caution => ({
   code: 'depth-unknown',
   severity: 'warning',
-  says: 'sections given by area do not say how deep the cut is: give their depth. From about 5 ft (1.5 m) on the sides must be protected before anyone enters',
+  ...say`sections given by area do not say how deep the cut is: give their depth. From about ${{ depth: paired('length', '5 ft', '1.5 m') }} on the sides must be protected before anyone enters`,
   source: sources.EXCAVATION_RULES,
-};
+});
 
 export const endAreasDiffer = (stretches: readonly string[], limit: Ratio, actual: Ratio): Caution => ({
   code: 'end-areas-differ',
@@ -102,7 +103,7 @@ export const runsOut = (stretches: readonly string[], limit: Volume, actual: Vol
 export const fillNeedsShrink: Caution = {
   code: 'fill-needs-shrink',
   severity: 'note',
-  says: 'cut is measured in the bank and fill compacted in place, and a yard of fill takes more than a yard of the bank: the two sums must not be set off against each other. Give shrink to see what is left over or lacking',
+  says: 'cut is measured in the bank and fill compacted in place, and fill takes more than its own volume of the bank: the two sums must not be set off against each other. Give shrink to see what is left over or lacking',
   source: sources.NAVY_EARTH,
 };
 
@@ -117,7 +118,7 @@ export const fillInLifts: Caution = {
 export const deepFill = (limit: Length, actual: Length): Caution => ({
   code: 'deep-fill',
   severity: 'warning',
-  ...say`fill under a slab deeper than ${{ limit }} is beyond what is usually allowed without approval, 8 in (200 mm) of earth and 24 in (600 mm) of clean sand or gravel; ask the building official or a licensed engineer, and have its compaction tested`,
+  ...say`fill under a slab deeper than ${{ limit }} is beyond what is usually allowed without approval, ${{ earth: paired('length', '8 in', '200 mm') }} of earth and ${{ gravel: paired('length', '24 in', '600 mm') }} of clean sand or gravel; ask the building official or a licensed engineer, and have its compaction tested`,
   limit,
   actual,
   source: sources.FILL_UNDER_SLABS,

@@ -286,7 +286,7 @@ function heedDepth({ cuts, depthUnknown }: Cut, wet: boolean, pad: Pad): void {
   heedSides(cuts, wet, pad);
   const engineer = deepest && ENGINEER_ABOVE.exceededBy(deepest);
   if (engineer) pad.caution(cautions.engineeredExcavation(engineer, deepest));
-  if (depthUnknown) pad.caution(cautions.depthUnknown);
+  if (depthUnknown) pad.caution(cautions.depthUnknown());
 }
 
 function heedRules(prismoids: Compared | undefined, runOuts: Compared | undefined, pad: Pad): void {
@@ -323,7 +323,7 @@ function heed(cut: Cut, { shrink, water }: Parsed, pad: Pad): void {
   heedFill(cut, shrink !== undefined, pad);
   if (cut.volume.sign() === 0) return;
   pad.caution(cautions.buriedUtilities);
-  pad.caution(cautions.spoilAtEdge);
+  pad.caution(cautions.spoilAtEdge());
 }
 
 function cutOf(input: Parsed, pad: Pad): Cut {

@@ -112,7 +112,7 @@ export function looseFor(compacted: Quantity<'density'>, material: BaseMaterial 
   const words = material ? material.replaceAll('-', ' ') : 'graded base';
   return {
     value: compacted.times(share),
-    range: `a compacted yard of ${words} takes about ${times} yards loose; 1.12 to 1.33 are met with`,
+    range: `${words} takes about ${times} times its compacted volume loose; 1.12 to 1.33 are met with`,
     source: LOOSE_SHARE,
   };
 }

@@ -1,4 +1,5 @@
 /** Cautions about where water runs, about slopes for feet and wheels, and about flatness. */
+import { paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import * as sources from '../reckoning/source';
@@ -126,7 +127,7 @@ const inFamily = (limit: Length, actual: Length): Length =>
 export const longRamp = (limit: Length, actual: Length, severity: 'note' | 'stop'): Caution => ({
   code: 'ramp-needs-landing',
   severity,
-  ...say`it rises more than ${{ limit: inFamily(limit, actual) }} in one run: where people walk or wheel on it, a ramp so high needs a level landing on the way and one at each end, each at least 60 in (1525 mm) long. Check the local code`,
+  ...say`it rises more than ${{ limit: inFamily(limit, actual) }} in one run: where people walk or wheel on it, a ramp so high needs a level landing on the way and one at each end, each at least ${{ landing: paired('length', '60 in', '1525 mm') }} long. Check the local code`,
   limit: inFamily(limit, actual),
   actual,
   source: RAMP_RUNS,

@@ -4,8 +4,10 @@
  * Each value stands in its source's own terms; rules differ from place to place, so the local code
  * and the plans decide. Where there is no document, the entry says common practice.
  */
+
 import { constant, slope } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import { CC_STEPS, PCA_DRAINAGE, type Source } from '../reckoning/source';
 import {
   ADA_RAMPS,
@@ -60,6 +62,8 @@ interface Row {
   readonly most?: string;
   readonly tolerance?: string;
   readonly because: string;
+  /** The same in metric, where it says a length. */
+  readonly metric?: string;
   readonly source: Source;
   readonly mostSource?: Source;
 }
@@ -69,18 +73,21 @@ const ROWS: readonly Row[] = [
     use: 'paved-by-building',
     least: '2%',
     because: 'paving within 10 ft of a building',
+    metric: 'paving within 3 m of a building',
     source: IRC_DRAINAGE,
   },
   {
     use: 'ground-by-building',
     least: '5%',
     because: 'ground within 10 ft of a building, 6 in in 10 ft',
+    metric: 'ground within 3 m of a building, 150 mm in 3 m',
     source: IRC_DRAINAGE,
   },
   {
     use: 'swale-by-building',
     least: '2%',
     because: 'a swale within 10 ft of a building, where lot lines or walls leave no room',
+    metric: 'a swale within 3 m of a building, where lot lines or walls leave no room',
     source: IRC_DRAINAGE,
   },
   {
@@ -116,6 +123,7 @@ const ROWS: readonly Row[] = [
     use: 'steps-and-landings',
     most: '1:48',
     because: 'treads and landings, 1/4 in in 1 ft',
+    metric: 'treads and landings, 20 mm a meter',
     source: CC_STEPS,
   },
   {
@@ -180,8 +188,12 @@ export const gradeLimits = (): readonly GradeLimit[] => table();
 /** Every use, for fields. */
 export const GRADE_USES: readonly GradeUse[] = /*#__PURE__*/ ROWS.map(({ use }) => use);
 
-/** The limits of one use. */
-export const limitOf = (use: GradeUse): GradeLimit => table().find((row) => row.use === use) as GradeLimit;
+/** The limits of one use, told in the units of a job. */
+export function limitOf(use: GradeUse, system: System = 'customary'): GradeLimit {
+  const limit = table().find((row) => row.use === use) as GradeLimit;
+  const metric = system === 'metric' ? ROWS.find((row) => row.use === use)?.metric : undefined;
+  return metric ? { ...limit, because: metric } : limit;
+}
 
 const GROUND: readonly GradeUse[] = ['ground-by-building', 'swale-by-building'];
 

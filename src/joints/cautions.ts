@@ -72,7 +72,7 @@ export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'rat
 export const overOtherCaps = (limit: Length, actual: Length): Caution => ({
   code: 'over-other-caps',
   severity: 'note',
-  ...say`several published sources stop at 15 ft (4.5 m) for slabs this thick, though the rules applied allow ${{ actual }}; joint at 15 ft (4.5 m) unless the engineer says otherwise`,
+  ...say`several published sources stop at ${{ limit }} for slabs this thick, though the rules applied allow ${{ actual }}; joint at ${{ limit }} unless the engineer says otherwise`,
   limit,
   actual,
   source: sources.JOINT_LAYOUT_RULES,

@@ -19,6 +19,7 @@
  */
 
 import { constant, length, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import { silica } from '../reckoning/cautions';
@@ -143,7 +144,7 @@ function assumeBoundaries(slump: Length, aggregateSize: Length, pad: Pad): void 
     pad.assume({
       name: 'slump class',
       value: say`${{ slump }} counts as the wetter`,
-      because: '4 in or 100 mm is the boundary of the table, and the closer spacing is the safe one',
+      because: say`${{ slump: paired('length', '4 in', '100 mm') }} is the boundary of the table, and the closer spacing is the safe one`,
       override: 'Give the slump as measured, if it is lower',
       source: PCA_JOINTS,
     });
@@ -152,8 +153,7 @@ function assumeBoundaries(slump: Length, aggregateSize: Length, pad: Pad): void 
     pad.assume({
       name: 'aggregate class',
       value: say`${{ aggregateSize }} counts as the smaller`,
-      because:
-        'the sources put stone of 3/4 in, 19 or 20 mm, in either class or in none, and the closer spacing is the safe one',
+      because: say`the sources put stone of ${{ stone: paired('length', '3/4 in', '20 mm') }} in either class or in none, and the closer spacing is the safe one`,
       override: 'Give maximum where the plans set the spacing',
       source: COMMON_PRACTICE,
     });

@@ -110,6 +110,9 @@ const SUDAS: Table = [
   [10, 20],
 ];
 
+/** As a job in the units of a length is told. */
+const told = <T>(like: Length, customary: T, metric: T): T => (isMetric(like) ? metric : customary);
+
 const feet = (n: number): Length => length(`${n} ft`);
 const inches = (n: number): Length => length(`${n} in`);
 
@@ -128,7 +131,8 @@ const CAP = constant(() => length('15 ft'));
 function mcgraw({ thickness: t, slump, aggregateSize }: Asked): SpacingBySource {
   // This source counts stone of 3/4 in as the larger, others as the smaller.
   const wet = isLargeStone(aggregateSize) || isThreeQuarterStone(aggregateSize) ? 30 : 24;
-  const rule = `${wet} times at 3 to 5 in of slump, 36 times under 4 in`;
+  const slumps = told(t, ['3 to 5 in', '4 in'], ['75 to 125 mm', '100 mm']);
+  const rule = `${wet} times at ${slumps[0]} of slump, 36 times under ${slumps[1]}`;
   if (!nominallyAtLeast(slump, MCGRAW_FROM)) return row(rule, MCGRAW_JOINTS, asGiven(times(t, 36)));
   const [most, closer] = [asGiven(times(t, 36)), asGiven(times(t, wet))];
   return !nominallyAtLeast(slump, MCGRAW_LOW)
@@ -137,7 +141,11 @@ function mcgraw({ thickness: t, slump, aggregateSize }: Asked): SpacingBySource 
 }
 
 function airfield(t: Length): SpacingBySource {
-  const rule = 'by thickness: under 9 in, 9 to 12 in, over 12 in';
+  const rule = told(
+    t,
+    'by thickness: under 9 in, 9 to 12 in, over 12 in',
+    'by thickness: under 225 mm, 225 to 300 mm, over 300 mm',
+  );
   if (!nominallyAtLeast(t, 9)) return row(rule, UFC_AIRFIELDS, feet(15), length('12.5 ft'));
   return !nominallyAtMost(t, 12)
     ? row(rule, UFC_AIRFIELDS, feet(20))
@@ -162,7 +170,7 @@ function shapes(w: Length): SpacingBySource[] {
     by('1.25:1', ARMY_SLAB_PANELS),
     by('1.5:1', MCGRAW_JOINTS),
     by('2:1', TAPER_WIDTH),
-    row('panels of 600 ft2 at most', ARMY_SLAB_PANELS, asGiven(square)),
+    row(told(w, 'panels of 600 ft2 at most', 'panels of 56 m2 at most'), ARMY_SLAB_PANELS, asGiven(square)),
   ];
 }
 
@@ -176,21 +184,27 @@ export const CAPPED_FROM = 8;
 /** What the sources that stop at 15 ft give. */
 function capped(t: Length): SpacingBySource[] {
   const cap = CAP();
+  const most = told(t, 'at most 15 ft', 'at most 4.5 m');
   const upTo = (n: number): Length => least(asGiven(times(t, n)), cap);
   const thin = !nominallyAtLeast(t, 6);
   const rows = [
-    row('24 times, at most 15 ft', POOL_DECK_JOINTS, upTo(24)),
-    row('24 to 36 times, at most 15 ft', CURVED_JOINTS, upTo(36), upTo(24)),
-    row('slabs no wider than 15 ft (4.5 m)', JOINT_LAYOUT_RULES, cap, CAP_IN_METERS()),
+    row(`24 times, ${most}`, POOL_DECK_JOINTS, upTo(24)),
+    row(`24 to 36 times, ${most}`, CURVED_JOINTS, upTo(36), upTo(24)),
+    row(
+      told(t, 'slabs no wider than 15 ft', 'slabs no wider than 4.5 m'),
+      JOINT_LAYOUT_RULES,
+      cap,
+      CAP_IN_METERS(),
+    ),
     thin
-      ? row('pavements under 6 in', PAVEMENT_JOINTING, cap)
+      ? row(told(t, 'pavements under 6 in', 'pavements under 150 mm'), PAVEMENT_JOINTING, cap)
       : row('pavements', PAVEMENT_JOINTING, feet(20), cap),
   ];
   if (nominallyAtLeast(t, 10)) return rows;
   return [
     ...rows,
-    row('24 times on granular base, at most 15 ft', PAVEMENT_LAYOUT, upTo(24)),
-    row('21 times on treated base, at most 15 ft', PAVEMENT_LAYOUT, upTo(21)),
+    row(`24 times on granular base, ${most}`, PAVEMENT_LAYOUT, upTo(24)),
+    row(`21 times on treated base, ${most}`, PAVEMENT_LAYOUT, upTo(21)),
   ];
 }
 
@@ -207,7 +221,12 @@ export function spacingBySource(asked: Asked): SpacingBySource[] {
   const [t24, t36] = [asGiven(times(t, 24)), asGiven(times(t, 36))];
   const rows = [
     row('24 to 36 times', ACI_302_JOINTS, least(t36, feet(18)), least(t24, feet(18))),
-    row('24 to 36 times, at most 5 m', CSA_CONTROL_JOINTS, least(t36, CSA_CAP()), least(t24, CSA_CAP())),
+    row(
+      told(t, '24 to 36 times, at most 16.4 ft', '24 to 36 times, at most 5 m'),
+      CSA_CONTROL_JOINTS,
+      least(t36, CSA_CAP()),
+      least(t24, CSA_CAP()),
+    ),
     mcgraw(asked),
     ...tables(t),
     airfield(t),

@@ -3,6 +3,7 @@
  *
  * A caution informs; the plans, the local code and a licensed engineer decide.
  */
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import * as sources from '../reckoning/source';
@@ -93,7 +94,7 @@ export const littleBottomCover = (limit: Length, actual: Length): Caution => ({
 export const belowMiddle = (limit: Length, actual: Length): Caution => ({
   code: 'bars-too-low',
   severity: 'warning',
-  ...say`bars in a slab too thin for 3 in or 75 mm of concrete below them belong from the middle to the upper third: raise them until their middle is no deeper than ${{ limit }}`,
+  ...say`bars in a slab too thin for ${{ earth: paired('length', '3 in', '75 mm') }} of concrete below them belong from the middle to the upper third: raise them until their middle is no deeper than ${{ limit }}`,
   limit,
   actual,
   source: CENTER_TO_THIRD,

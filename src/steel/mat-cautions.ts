@@ -3,6 +3,7 @@
  *
  * A caution informs; the plans, the local code and a licensed engineer decide.
  */
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import { COMMON_PRACTICE } from '../reckoning/source';
@@ -91,7 +92,7 @@ export const closeBars = (limit: Length, actual: Length): Caution => ({
 export const shortLap = (limit: Length, actual: Length): Caution => ({
   code: 'short-lap',
   severity: 'warning',
-  ...say`the lap is shorter than ${{ limit }}, which 40 bar diameters, at least 12 in or 300 mm, come to; the plans and the engineer govern`,
+  ...say`the lap is shorter than ${{ limit }}, which 40 bar diameters, at least ${{ least: paired('length', '12 in', '300 mm') }}, come to; the plans and the engineer govern`,
   limit,
   actual,
   source: VCC_LAP,

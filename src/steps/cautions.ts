@@ -3,6 +3,7 @@
  *
  * Steps hurt people. The cautions inform; the plans, the local code and a licensed engineer decide.
  */
+import { type AnyPair, paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
 import type { Source } from '../reckoning/source';
@@ -57,7 +58,7 @@ export const narrowTread = ({ where, source }: StepLimits, limit: Length, actual
 export const handrail = (limit: Count, actual: Count): Caution => ({
   code: 'handrail',
   severity: 'warning',
-  says: 'a flight of four or more risers needs a handrail on one side at least, 34 in to 38 in (0.86 m to 0.97 m) above the nosings; plan its anchors before the pour and check the local code',
+  ...say`a flight of four or more risers needs a handrail on one side at least, ${{ low: paired('length', '34 in', '865 mm') }} to ${{ high: paired('length', '38 in', '965 mm') }} above the nosings; plan its anchors before the pour and check the local code`,
   limit,
   actual,
   source: sources.IRC_HANDRAILS,
@@ -72,10 +73,10 @@ export const handrails = (limit: Count, actual: Count): Caution => ({
   source: sources.PUBLIC_HANDRAILS,
 });
 
-export const guard = (height: string, source: Source, limit: Length, actual: Length): Caution => ({
+export const guard = (height: AnyPair, source: Source, limit: Length, actual: Length): Caution => ({
   code: 'guard',
   severity: 'warning',
-  ...say`open sides more than ${{ limit: inFamily(limit, actual) }} above the ground, measured to the lowest point within 36 in (0.9 m) of the edge, need a guard ${{ height }} high; plan its anchors before the pour and check the local code`,
+  ...say`open sides more than ${{ limit: inFamily(limit, actual) }} above the ground, measured to the lowest point within ${{ within: paired('length', '36 in', '914 mm') }} of the edge, need a guard ${{ height }} high; plan its anchors before the pour and check the local code`,
   limit: inFamily(limit, actual),
   actual,
   source,
@@ -84,7 +85,7 @@ export const guard = (height: string, source: Source, limit: Length, actual: Len
 export const tallFlight = (source: Source, limit: Length, actual: Length): Caution => ({
   code: 'flight-too-tall',
   severity: 'warning',
-  ...say`one flight may rise at most ${{ limit: inFamily(limit, actual) }} by the edition commonly quoted: part it by a landing as wide as the flight and at least 36 in (0.9 m) deep, and lay out each flight for itself. Check the local code`,
+  ...say`one flight may rise at most ${{ limit: inFamily(limit, actual) }} by the edition commonly quoted: part it by a landing as wide as the flight and at least ${{ deep: paired('length', '36 in', '914 mm') }} deep, and lay out each flight for itself. Check the local code`,
   limit: inFamily(limit, actual),
   actual,
   source,

@@ -3,8 +3,11 @@
  *
  * The limits differ from place to place and year to year: the local code decides.
  */
+
 import { constant, length } from '../quantity/make';
+import { type AnyPair, paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import type { Source } from '../reckoning/source';
 import * as sources from './sources';
 
@@ -20,7 +23,7 @@ export interface StepLimits {
   readonly narrowest: () => Quantity<'length'>;
   /** For sentences: where these limits hold. */
   readonly where: string;
-  readonly because: string;
+  readonly because: Readonly<Record<System, string>>;
   readonly source: Source;
   /** From how many risers on a handrail is due. */
   readonly handrailFrom: number;
@@ -28,7 +31,7 @@ export interface StepLimits {
   readonly tallest: () => Quantity<'length'>;
   readonly tallestSource: Source;
   /** How high a guard is. */
-  readonly guard: string;
+  readonly guard: AnyPair;
   readonly guardSource: Source;
   /** Where the lowest riser comes from, when it is another source. */
   readonly lowestSource: Source;
@@ -49,9 +52,12 @@ export const STEP_LIMITS: Record<StepRules, StepLimits> = {
     handrailFrom: 4,
     tallest: inches('147 in'),
     tallestSource: sources.IRC_FLIGHTS,
-    guard: '36 in (0.91 m)',
+    guard: /*#__PURE__*/ paired('length', '36 in', '914 mm'),
     guardSource: sources.IRC_GUARDS,
-    because: 'steps of a dwelling: risers up to 7-3/4 in, treads from 10 in; below 4 in by practice only',
+    because: {
+      customary: 'steps of a dwelling: risers up to 7-3/4 in, treads from 10 in; below 4 in by practice only',
+      metric: 'steps of a dwelling: risers up to 197 mm, treads from 254 mm; below 100 mm by practice only',
+    },
     source: sources.IRC_STAIRS,
     lowestSource: sources.CC_STEPS,
   },
@@ -64,9 +70,12 @@ export const STEP_LIMITS: Record<StepRules, StepLimits> = {
     handrailFrom: 1,
     tallest: inches('12 ft'),
     tallestSource: sources.PUBLIC_FLIGHTS,
-    guard: '42 in (1.07 m)',
+    guard: /*#__PURE__*/ paired('length', '42 in', '1067 mm'),
     guardSource: sources.PUBLIC_GUARDS,
-    because: 'steps on an accessible way out: risers of 4 in to 7 in, treads from 11 in',
+    because: {
+      customary: 'steps on an accessible way out: risers of 4 in to 7 in, treads from 11 in',
+      metric: 'steps on an accessible way out: risers of 100 mm to 180 mm, treads from 280 mm',
+    },
     source: sources.ABA_STAIRS,
     lowestSource: sources.ABA_STAIRS,
   },
@@ -79,9 +88,12 @@ export const STEP_LIMITS: Record<StepRules, StepLimits> = {
     handrailFrom: 1,
     tallest: inches('12 ft'),
     tallestSource: sources.PUBLIC_FLIGHTS,
-    guard: '42 in (1.07 m)',
+    guard: /*#__PURE__*/ paired('length', '42 in', '1067 mm'),
     guardSource: sources.PUBLIC_GUARDS,
-    because: 'steps of other buildings: risers of 4 in to 7 in, treads from 11 in',
+    because: {
+      customary: 'steps of other buildings: risers of 4 in to 7 in, treads from 11 in',
+      metric: 'steps of other buildings: risers of 100 mm to 180 mm, treads from 280 mm',
+    },
     source: sources.BOCA_STAIRS,
     lowestSource: sources.BOCA_STAIRS,
   },

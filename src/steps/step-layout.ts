@@ -17,11 +17,13 @@
 import { small, toMark } from '../grade/marks';
 import * as faults from '../quantity/faults';
 import { area, constant, length, slope } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import * as ordinary from './ordinary';
 import { LOWEST_METRIC, STEP_LIMITS, type StepLimits, type StepRules } from './rules';
@@ -160,6 +162,8 @@ interface Parsed {
 const RISERS: Limit = { of: 'a flight in risers', most: 200 };
 const TWO = constant(() => wholeNumber(2));
 const NONE = constant(() => length('0 in'));
+/** 25 in, which is 635 mm. */
+const WALKING_SUM = /*#__PURE__*/ paired('length', '25 in', '635 mm');
 const SUM_25 = constant(() => length('25 in'));
 const SUM_24 = constant(() => length('24 in'));
 const SUM_17 = constant(() => length('17 in'));
@@ -196,7 +200,7 @@ function limitsFor(rules: StepRules | undefined, pad: Pad): StepLimits {
     pad.assume({
       name: 'rules',
       value: 'dwelling',
-      because: limits.because,
+      because: limits.because[pad.system],
       override: 'Give rules: accessible or public',
       source: limits.source,
     });
@@ -389,8 +393,8 @@ function assumeTread({ tread, totalRun }: Parsed, pad: Pad): void {
   if (tread || totalRun) return;
   pad.assume({
     name: 'tread',
-    value: '25 in less twice the riser',
-    because: 'the first walking rule, 2r + t = 25 in, and no less than the rules allow',
+    value: say`${{ sum: WALKING_SUM }} less twice the riser`,
+    because: say`the first walking rule, twice the riser and the tread make ${{ sum: WALKING_SUM }}, and no less than the rules allow`,
     override: 'Give tread or totalRun',
     source: EN5156_STAIRS,
   });

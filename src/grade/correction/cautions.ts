@@ -1,5 +1,7 @@
 /** Cautions about the correction of grades in wet concrete. */
+
 import { constant, length } from '../../quantity/make';
+import { paired } from '../../quantity/paired';
 import type { Quantity } from '../../quantity/quantity';
 import type { Caution } from '../../reckoning/result';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../../reckoning/source';
@@ -39,7 +41,7 @@ export const stillNotDrained = (verdict: string, where: readonly string[]): Caut
 export const thicknessUnknown = (spots: readonly string[], limit: Length, actual: Length): Caution => ({
   code: 'thickness-unknown',
   severity: actual.greaterThan(HALF_INCH()) ? 'stop' : 'warning',
-  ...say`more than ${{ limit }} is struck off at ${{ spots }}, where no thickness is given: probe the depth first and give it, so that the thickness of the plans is left. A 4 in slab that loses more than 1/2 in is thinner than most codes allow`,
+  ...say`more than ${{ limit }} is struck off at ${{ spots }}, where no thickness is given: probe the depth first and give it, so that the thickness of the plans is left. A slab of ${{ slab: paired('length', '4 in', '100 mm') }} that loses more than ${{ loses: paired('length', '1/2 in', '12 mm') }} is thinner than most codes allow`,
   limit,
   actual,
   source: THICKNESS_TOLERANCE,
