@@ -31,14 +31,13 @@ export type Attempt<F extends FigureSet> =
       readonly error: InputError;
     };
 
-/** A calculation: a pure function of its input, with its own description. */
+/**
+ * A calculation: a pure function of its input, with its own description. Called, it throws {@link InputError} when the
+ * input cannot be reckoned with, and nothing else. Its options name the family of units to reckon and show in, where
+ * it is not to be that of the input.
+ */
 export interface Calculation<Input, F extends FigureSet> {
-  /**
-   * Reckon.
-   *
-   * @param options - the family of units to reckon and show in, where it is not to be that of the input
-   * @throws {InputError} when the input cannot be reckoned with; nothing else is thrown
-   */
+  // Without words of its own, so that an editor shows those of the calculation.
   (input: Input, options?: ReckonOptions): Result<F>;
   /** Reckon without throwing, for input of any kind at run time; what is `unknown` to the compiler is cast. */
   attempt(input: Input, options?: ReckonOptions): Attempt<F>;
