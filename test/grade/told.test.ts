@@ -6,6 +6,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   drainageCheck,
+  type FormGradesInput,
   formGrades,
   type GradeCorrectionInput,
   gradeCorrection,
