@@ -166,7 +166,7 @@ function assumeShape({ outline: shape, edge: thick, thickness: t }: Parsed, pad:
       source: CLOSED_FORM,
     });
   }
-  if (shape.shape === 'trapezoid' && (thick || 'vary' in t)) {
+  if (shape.shape === 'trapezoid' && (thick || 'kind' in t)) {
     pad.assume({
       name: 'outline',
       value: 'an even trapezoid',

@@ -40,7 +40,7 @@ export interface MidLandingInput {
 /** A straight flight. */
 export interface StraightStepsInput extends StepParts {
   /** `straight`, or left out. */
-  readonly plan?: 'straight';
+  readonly kind?: 'straight';
   /** Depth of each tread, front to back. */
   readonly tread: LengthInput;
   /** Width of the flight, side to side. */
@@ -60,7 +60,7 @@ export interface StraightStepsInput extends StepParts {
 /** Steps that go around one or two corners: treads at the front and at the sides. */
 export interface WraparoundStepsInput extends StepParts {
   /** Always `wraparound`. */
-  readonly plan: 'wraparound';
+  readonly kind: 'wraparound';
   /** Depth of each tread, at the front and at the sides. */
   readonly tread: LengthInput;
   /** Side to side at the top. */
@@ -74,7 +74,7 @@ export interface WraparoundStepsInput extends StepParts {
 /** Round steps: sectors about one center, the treads outside the top. */
 export interface RoundStepsInput extends StepParts {
   /** Always `round`. */
-  readonly plan: 'round';
+  readonly kind: 'round';
   /** Depth of each tread. */
   readonly tread: LengthInput;
   /** Radius of the top, to its nosing. */
@@ -88,7 +88,7 @@ export interface RoundStepsInput extends StepParts {
 /** A winding flight: each tread a sector of a ring, turned on from the one before. */
 export interface WindingStepsInput extends StepParts {
   /** Always `winding`. */
-  readonly plan: 'winding';
+  readonly kind: 'winding';
   /** Radius of the inner side. */
   readonly innerRadius: LengthInput;
   /** Radius of the outer side. */
@@ -117,7 +117,7 @@ interface MidLanding {
 }
 
 export interface Straight extends Parts {
-  readonly plan: 'straight' | undefined;
+  readonly kind: 'straight' | undefined;
   readonly tread: Length;
   readonly width: Length;
   readonly landingDepth: Length | undefined;
@@ -128,7 +128,7 @@ export interface Straight extends Parts {
 }
 
 export interface Wraparound extends Parts {
-  readonly plan: 'wraparound';
+  readonly kind: 'wraparound';
   readonly tread: Length;
   readonly topWidth: Length;
   readonly topDepth: Length;
@@ -136,7 +136,7 @@ export interface Wraparound extends Parts {
 }
 
 export interface Round extends Parts {
-  readonly plan: 'round';
+  readonly kind: 'round';
   readonly tread: Length;
   readonly topRadius: Length;
   readonly innerRadius: Length | undefined;
@@ -144,7 +144,7 @@ export interface Round extends Parts {
 }
 
 export interface Winding extends Parts {
-  readonly plan: 'winding';
+  readonly kind: 'winding';
   readonly innerRadius: Length;
   readonly outerRadius: Length;
   readonly turnEach: Angle;

@@ -71,7 +71,7 @@ type Volume = Quantity<'volume'>;
 type Count = Quantity<'count'>;
 
 function flightOf(input: Parsed, pad: Pad): Flight {
-  switch (input.plan) {
+  switch (input.kind) {
     case 'wraparound':
       return wraparound(input, pad);
     case 'round':
@@ -85,7 +85,7 @@ function flightOf(input: Parsed, pad: Pad): Flight {
 
 /** Risers between landings. */
 function flightsOf(input: Parsed): Count[] {
-  const landings = input.plan === undefined || input.plan === 'straight' ? (input.landings ?? []) : [];
+  const landings = input.kind === undefined || input.kind === 'straight' ? (input.landings ?? []) : [];
   const ends = [...landings.map(({ after }) => after), input.risers];
   return ends.map((end, i) => (i === 0 ? end : end.minus(ends[i - 1] as Count)));
 }
@@ -95,17 +95,17 @@ const REACH_INCHES = 36;
 /** How far it is down within a pace of the top edge: beside steps only as far as they fall there. */
 function dropBeside(input: Parsed, totalRise: Length): Length | undefined {
   if (input.sideDrop) return input.sideDrop;
-  if (input.plan === 'wraparound' || input.plan === 'round') {
+  if (input.kind === 'wraparound' || input.kind === 'round') {
     const reached = Math.ceil(REACH_INCHES / input.tread.toNumber('in'));
     const fall = input.rise.times(wholeNumber(reached));
     return fall.lessThan(totalRise) ? fall : totalRise;
   }
-  if (input.plan === 'winding') return totalRise;
+  if (input.kind === 'winding') return totalRise;
   return input.openSides?.sign() === 0 ? undefined : totalRise;
 }
 
 function heed(input: Parsed, tread: Length, totalRise: Length, pad: Pad): void {
-  const straight = input.plan === undefined || input.plan === 'straight' ? input : undefined;
+  const straight = input.kind === undefined || input.kind === 'straight' ? input : undefined;
   const landings = [
     ...(straight?.landings ?? []).map(({ depth }) => depth),
     ...(straight?.landingDepth ? [straight.landingDepth] : []),
@@ -179,7 +179,7 @@ function door(): Field<Parsed> {
   };
   const landing = fields({ after: whole('after', 1, 199), depth: l('depth', LANDING_DEPTH) });
   const straightField = fields({
-    plan: maybe(word('straight')),
+    kind: maybe(word('straight')),
     ...parts,
     tread: l('tread', TREAD),
     width: l('width', FLIGHT_WIDTH),
@@ -190,11 +190,11 @@ function door(): Field<Parsed> {
     openSides: maybe(whole('openSides', 0, 2)),
   });
   return kinds<Parsed>(
-    'plan',
+    'kind',
     [
       straightField,
       fields({
-        plan: word('wraparound'),
+        kind: word('wraparound'),
         ...parts,
         tread: l('tread', TREAD),
         topWidth: l('topWidth', FLIGHT_WIDTH),
@@ -202,7 +202,7 @@ function door(): Field<Parsed> {
         sides: choice<'one' | 'both'>('sides', ['one', 'both']),
       }),
       fields({
-        plan: word('round'),
+        kind: word('round'),
         ...parts,
         tread: l('tread', TREAD),
         topRadius: l('topRadius', STEP_RADIUS),
@@ -210,7 +210,7 @@ function door(): Field<Parsed> {
         turn: quantity('angle', 'turn'),
       }),
       fields({
-        plan: word('winding'),
+        kind: word('winding'),
         ...parts,
         innerRadius: inner,
         outerRadius: l('outerRadius', STEP_RADIUS),

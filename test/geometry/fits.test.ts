@@ -17,7 +17,7 @@ const taken: Record<string, (outline: OutlineInput) => unknown> = {
   'slab-volume': (outline) => slabVolume({ outline, thickness: '4 in' }),
   'base-tonnage': (outline) =>
     baseTonnage({ outline, depth: '4 in', compactedDensity: '130 pcf', looseDensity: '110 pcf' } as never),
-  excavation: (outline) => excavation({ method: 'pit', outline, depth: '1 ft' } as never),
+  excavation: (outline) => excavation({ kind: 'pit', outline, depth: '1 ft' } as never),
   'joint-layout': (outline) => jointLayout({ outline, thickness: '4 in', spacing: '10 ft' }),
   'rebar-layout': (outline) =>
     rebarLayout({ outline, mats: [{ layer: 'bottom', bar: '#4', spacing: '18 in' }] } as never),

@@ -138,7 +138,7 @@ describe('bag-count', () => {
 
 describe('cautions for people on the site', () => {
   it('come with their severity and their source', () => {
-    const dig = excavation({ method: 'trench', length: '20 ft', width: '2 ft', depth: '6 ft' });
+    const dig = excavation({ kind: 'trench', length: '20 ft', width: '2 ft', depth: '6 ft' });
     const base = baseTonnage({ area: '500 ft2', depth: '6 in', material: 'gravel' });
     const bags = bagCount({ volume: '9 ft3', allowance: '10%', bag: '80 lb' });
     const found = [dig, base, bags].flatMap(({ cautions }) =>

@@ -226,7 +226,7 @@ function pit(site: Site): Compared {
   return held(
     excavation,
     {
-      method: 'pit',
+      kind: 'pit',
       outline: round
         ? { shape: 'circle', diameter: l.put }
         : { shape: 'rectangle', length: l.put, width: w.put },
@@ -257,7 +257,7 @@ function trench(site: Site): Compared {
   return held(
     excavation,
     {
-      method: 'trench',
+      kind: 'trench',
       length: l.put,
       width: w.put,
       depth: d.put,
@@ -340,7 +340,7 @@ function grid(site: Site): Compared {
   return held(
     excavation,
     {
-      method: 'grid',
+      kind: 'grid',
       across: a.put,
       along: b.put,
       levels: levels.map((row) => row.map(({ put }) => put)),
@@ -382,7 +382,7 @@ function sections(site: Site): Compared {
   return held(
     excavation,
     {
-      method: 'sections',
+      kind: 'sections',
       sections: list.map(({ width, depth, slope }, i) => ({
         by: 'trapezoid',
         at: { value: exact(stations[i] as Rational), unit: 'm' },
