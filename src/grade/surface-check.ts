@@ -29,6 +29,7 @@ import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, label, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, PCA_DRAINAGE, type Source } from '../reckoning/source';
+import { anyOf, given } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { type FallingBack, fallingBack, isCaught, TRIFLE } from './falling-back';
@@ -63,7 +64,15 @@ import { small } from './marks';
 import * as ordinary from './ordinary';
 import { type FoundPond, type ShorePoint, shoreOf } from './ponds';
 import { GIVEN, GRADING_STANDARDS, GUTTER_LEAST, IRC_DRAINAGE } from './sources';
-import { type ExactSpot, metresAs, type ParsedSpots, type SpotsInput, spotFields, surveyOf } from './spots';
+import {
+  type ExactSpot,
+  metresAs,
+  type ParsedSpots,
+  SPOT_KEYS,
+  type SpotsInput,
+  spotFields,
+  surveyOf,
+} from './spots';
 import { type Site, siteOf } from './terrain';
 import { type FoundValley, isFlat, valleysOf } from './valleys';
 
@@ -360,41 +369,44 @@ const NO_DEPTH = 1e-7;
 
 /** The schema of a surface. */
 export const surfaceFields = (): Field<ParsedSurface> =>
-  fields({
-    ...spotFields(),
-    lines: maybe(lineFields()),
-    outline: maybe(list(place('each corner'), 3, OUTLINE_LIMIT)),
-    use: maybe(choice('use', GRADE_USES)),
-    minimum: maybe(quantity('slope', 'minimum', 'not-negative', ordinary.LEAST_FALL)),
-    minimumBeyond: maybe(quantity('slope', 'minimumBeyond', 'not-negative', ordinary.LEAST_FALL)),
-    minimumValley: maybe(quantity('slope', 'minimumValley', 'not-negative', ordinary.LEAST_FALL)),
-    maximum: maybe(quantity('slope', 'maximum', 'positive', ordinary.MOST_FALL)),
-    zone: maybe(quantity('length', 'zone', 'positive', ordinary.ZONE)),
-    nearLine: maybe(quantity('length', 'nearLine', 'positive', ordinary.NEAR_LINE)),
-    pondDepth: maybe(quantity('length', 'pondDepth', 'not-negative', ordinary.POND_DEPTH)),
-    sills: maybe(
-      list(
-        fields({
-          name: label('name'),
-          at: place('at'),
-          elevation: quantity('length', 'elevation', 'any', ordinary.ELEVATION),
-        }),
-        0,
-        PLACE_LIMIT,
+  fields(
+    {
+      ...spotFields(),
+      lines: maybe(lineFields()),
+      outline: maybe(list(place('each corner'), 3, OUTLINE_LIMIT)),
+      use: maybe(choice('use', GRADE_USES)),
+      minimum: maybe(quantity('slope', 'minimum', 'not-negative', ordinary.LEAST_FALL)),
+      minimumBeyond: maybe(quantity('slope', 'minimumBeyond', 'not-negative', ordinary.LEAST_FALL)),
+      minimumValley: maybe(quantity('slope', 'minimumValley', 'not-negative', ordinary.LEAST_FALL)),
+      maximum: maybe(quantity('slope', 'maximum', 'positive', ordinary.MOST_FALL)),
+      zone: maybe(quantity('length', 'zone', 'positive', ordinary.ZONE)),
+      nearLine: maybe(quantity('length', 'nearLine', 'positive', ordinary.NEAR_LINE)),
+      pondDepth: maybe(quantity('length', 'pondDepth', 'not-negative', ordinary.POND_DEPTH)),
+      sills: maybe(
+        list(
+          fields({
+            name: label('name'),
+            at: place('at'),
+            elevation: quantity('length', 'elevation', 'any', ordinary.ELEVATION),
+          }),
+          0,
+          PLACE_LIMIT,
+        ),
       ),
-    ),
-    inflows: maybe(
-      list(
-        fields({
-          name: label('name'),
-          at: place('at'),
-          flow: maybe(quantity('volume-rate', 'flow', 'not-negative', ordinary.INFLOW)),
-        }),
-        0,
-        PLACE_LIMIT,
+      inflows: maybe(
+        list(
+          fields({
+            name: label('name'),
+            at: place('at'),
+            flow: maybe(quantity('volume-rate', 'flow', 'not-negative', ordinary.INFLOW)),
+          }),
+          0,
+          PLACE_LIMIT,
+        ),
       ),
-    ),
-  });
+    },
+    anyOf(...SPOT_KEYS.map((name) => given(name))),
+  );
 
 /** The limits that this surface is held to, and where each comes from. */
 export interface Held {
