@@ -172,7 +172,7 @@ const grid = (): Field<Grid> => {
   const taken = quantity('length', 'each depth', 'not-negative', DEPTH) as Field<Length | undefined>;
   const depth = later<Length | undefined>(
     (input) => (input === null ? nothing : taken),
-    () => [taken, nothing],
+    () => ({ Depth: taken, 'Not probed': nothing }),
   );
   return fields({
     spacingX: quantity('length', 'spacingX', 'positive', SPACING),

@@ -335,7 +335,7 @@ const turn = (): Field<'left' | 'right' | Quantity<'angle'>> => {
   return later(
     (input) =>
       (input === 'left' || input === 'right' ? word : angle) as Field<'left' | 'right' | Quantity<'angle'>>,
-    () => [word, angle],
+    () => ({ 'A square corner': word, 'An angle': angle }),
   );
 };
 

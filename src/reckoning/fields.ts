@@ -371,13 +371,15 @@ export function list<T>(field: Field<T>, least: number, most: number): Field<T[]
  * A field that is chosen, or made, only when a value comes: for fields within themselves, and for
  * values of more than one kind.
  *
- * @param members - the kinds for the JSON Schema
+ * @param members - the kinds for the JSON Schema, by their titles
  */
 export function later<T>(
   choose: (input: unknown) => Field<T>,
-  members: () => readonly Field<unknown>[],
+  members: () => { readonly [title: string]: Field<unknown> },
 ): Field<T> {
-  const json: Json = (defs) => ({ anyOf: members().map((member) => member.json(defs)) });
+  const json: Json = (defs) => ({
+    anyOf: Object.entries(members()).map(([title, member]) => ({ title, ...member.json(defs) })),
+  });
   return readBy((input, report) => choose(input).read(input, report), json);
 }
 
