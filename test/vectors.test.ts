@@ -19,7 +19,7 @@ function spoiled(equals: string | boolean): string | boolean {
 }
 
 describe.each(files)('$at', ({ at, vector }) => {
-  // One run serves the judgement and all the spoilt ones: a result does not change.
+  // One run serves the judgment and all the spoilt ones: a result does not change.
   it(`${vector.title}; well formed, and fails when any expectation is changed`, () => {
     expect(validate(vector), JSON.stringify(validate.errors, null, 1)).toBe(true);
     expect(vector.id).toBe(at);

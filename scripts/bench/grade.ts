@@ -1,7 +1,7 @@
 /**
  * How long the check of a large survey takes, beside its triangulation alone.
  *
- * The survey is a yard that falls away from a building with gentle humps and a few millimetres of
+ * The survey is a yard that falls away from a building with gentle humps and a few millimeters of
  * roughness, as concrete has; spots are scattered.
  */
 import Delaunator from 'delaunator';
@@ -16,7 +16,7 @@ function* numbers(seed: number): Generator<number> {
   }
 }
 
-/** A survey of so many spots, in metres. */
+/** A survey of so many spots, in meters. */
 export function surveyOf(count: number): [number, number, number][] {
   const draw = numbers(count);
   const next = (): number => draw.next().value as number;

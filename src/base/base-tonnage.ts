@@ -114,7 +114,7 @@ export interface BaseTonnageFigures {
   readonly compactedDensity: Quantity<'density'>;
   /** Weight on each unit of area. */
   readonly rateOfSpread: Quantity<'mass-per-area'>;
-  /** Weight on each unit of area for each inch of depth, or for each centimetre where the depth is metric. */
+  /** Weight on each unit of area for each inch of depth, or for each centimeter where the depth is metric. */
   readonly rateForUnitDepth: Quantity<'mass-per-area'>;
   /** How far a ton (a tonne where the depth is metric) reaches at the width spread. */
   readonly lengthPerTon?: Quantity<'length'>;
@@ -172,7 +172,7 @@ const MOST_SETTLEMENT = constant(() => ratio('35%'));
 const ONE = constant(() => ratio('1:1'));
 const NONE = constant(() => ratio('0:1'));
 const INCH = constant(() => length('1 in'));
-const CENTIMETRE = constant(() => length('1 cm'));
+const CENTIMETER = constant(() => length('1 cm'));
 const TON = constant(() => mass('1 ton'));
 const TONNE = constant(() => mass('1 tonne'));
 
@@ -335,10 +335,10 @@ function spreading(
 ): SpreadFigures {
   const metric = systemOfQuantity(d) === 'metric';
   const S = given ?? pad.step('rate of spread', 'S = d × C', { d, C }, d.times(C));
-  const u = metric ? CENTIMETRE() : INCH();
+  const u = metric ? CENTIMETER() : INCH();
   const unit = metric ? 'kg/m2' : 'lb/yd2';
   const rateForUnitDepth = pad.step(
-    metric ? 'rate for each centimetre' : 'rate for each inch',
+    metric ? 'rate for each centimeter' : 'rate for each inch',
     'R = u × C',
     { u, C },
     u.times(C).in(unit),

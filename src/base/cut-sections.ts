@@ -53,7 +53,7 @@ export interface SectionList {
   readonly runOut: RunOut | undefined;
 }
 
-/** One stretch between neighbouring sections. */
+/** One stretch between neighboring sections. */
 export interface StretchFigures {
   /** Number of the section it begins at, counted from one. */
   readonly from: Quantity<'count'>;

@@ -158,7 +158,7 @@ export interface CellInput {
 export interface GridInput extends EarthInput {
   /** Always `grid`. */
   readonly method: 'grid';
-  /** Between neighbours in a row. */
+  /** Between neighbors in a row. */
   readonly across: QuantityInput<'length'>;
   /** Between rows. */
   readonly along: QuantityInput<'length'>;

@@ -26,7 +26,7 @@ type Length = Quantity<'length'>;
 /** A lift under both of its names, in the state that the rule speaks of. */
 interface Lift {
   readonly inches: number;
-  readonly millimetres: number;
+  readonly millimeters: number;
   readonly state: 'loose' | 'compacted';
   readonly source: Source;
 }
@@ -39,7 +39,7 @@ interface Rule {
 
 const lift = (inches: number, state: Lift['state'], source: Source): Lift => ({
   inches,
-  millimetres: inches * 25,
+  millimeters: inches * 25,
   state,
   source,
 });
@@ -71,8 +71,8 @@ const asSpread = ({ inches, state }: Lift, grow: Quantity<'ratio'>): Length => {
   return state === 'loose' ? most : most.times(grow);
 };
 
-const named = ({ inches, millimetres }: Lift, metric: boolean): string =>
-  metric ? `${millimetres} mm` : `${inches} in`;
+const named = ({ inches, millimeters }: Lift, metric: boolean): string =>
+  metric ? `${millimeters} mm` : `${inches} in`;
 
 /** What the lifts depend on. */
 export interface LiftInput {

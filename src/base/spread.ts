@@ -45,7 +45,7 @@ const plainRatio = (value: Decimal): Quantity<'ratio'> =>
 /** K is 4, exactly, for shapes whose corners are all right angles. */
 const SQUARE = new Set<string>(['rectangle', 'L', 'U']);
 
-/** An arc turns by its angle, half of which counts; at its ends and its centre there are corners. */
+/** An arc turns by its angle, half of which counts; at its ends and its center there are corners. */
 function cornersOfSector({ angle, innerRadius }: OutlineOf<'sector'>): Decimal {
   if (innerRadius) return new Decimal(4);
   const half = canonicalValue(angle).times(PI).div(360);

@@ -36,7 +36,7 @@ import type { StandardSchema } from '../reckoning/standard';
 import { barCutting } from '../steel/bar-cutting';
 import { barSize } from '../steel/bar-size';
 import { dowelLayout } from '../steel/dowel-layout';
-import { fibreDosage } from '../steel/fibre-dosage';
+import { fiberDosage } from '../steel/fiber-dosage';
 import { lapLength } from '../steel/lap-length';
 import { meshLayout } from '../steel/mesh-layout';
 import { meshStyle } from '../steel/mesh-style';
@@ -113,7 +113,7 @@ export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
   entry(barCutting),
   entry(barSize),
   entry(meshStyle),
-  entry(fibreDosage),
+  entry(fiberDosage),
   entry(concreteOrder),
   entry(bagCount),
 ]);

@@ -141,7 +141,7 @@ function overDisc(radius: Decimal, at: Decimal, { form, middle, half }: Strip): 
   return { area, crowned: area.times(new Decimal(1).minus(mean.div(half))) };
 }
 
-/** Mean distance of the points of a disc from a line that cuts it, `d` from its centre. */
+/** Mean distance of the points of a disc from a line that cuts it, `d` from its center. */
 function meanDistance(r: Decimal, d: Decimal): Decimal {
   const root = r.times(r).minus(d.times(d)).sqrt();
   const arc = d.times(Decimal.asin(d.div(r)));

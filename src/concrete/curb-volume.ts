@@ -3,8 +3,8 @@
  *
  * On a curve the section's centroid describes the arc (the rule of Pappus and Guldin):
  * `V = A × 2 × π × (R + c) × f`, where f is the share of a full turn, R the radius to the line x = 0
- * of the section and c how far its centroid lies outside that line, x growing away from the centre of
- * the curve; it is R − c where x grows towards the centre.
+ * of the section and c how far its centroid lies outside that line, x growing away from the center of
+ * the curve; it is R − c where x grows toward the center.
  *
  * A drop leads, over a wing at each end, every corner of the section to its own corner of a lowered one:
  * the area changes as a square of the length at most, so the prismoidal formula is exact.
@@ -33,8 +33,8 @@ import { dropsTooLong, otherCorners } from './faults';
 import { CURB_LENGTH, CURB_PLACE, CURB_RADIUS, CURB_WING } from './ordinary';
 import { prismoid, TWO, timesPi } from './solids';
 
-/** Where the centre of a curve lies, looking along the section with x to the right. */
-export type CurveCentre = 'left' | 'right';
+/** Where the center of a curve lies, looking along the section with x to the right. */
+export type CurveCenter = 'left' | 'right';
 
 /** A stretch along a curve. */
 export interface CurbCurveInput {
@@ -42,8 +42,8 @@ export interface CurbCurveInput {
   readonly radius: QuantityInput<'length'>;
   /** How far it turns, at most 360 deg. */
   readonly turn: QuantityInput<'angle'>;
-  /** Where the centre lies: `left` when x grows away from it. */
-  readonly centre: CurveCentre;
+  /** Where the center lies: `left` when x grows away from it. */
+  readonly center: CurveCenter;
 }
 
 /** A drop for a driveway or a curb ramp: lower over its length, with a wing at each end. */
@@ -91,7 +91,7 @@ type Volume = Quantity<'volume'>;
 interface Curve {
   readonly radius: Length;
   readonly turn: Quantity<'angle'>;
-  readonly centre: CurveCentre;
+  readonly center: CurveCenter;
 }
 
 type Section = Extract<Outline, { shape: 'polygon' }>['points'];
@@ -115,7 +115,7 @@ const CORNERS = 500;
 const IN_SECTIONS: Limit = { of: 'the sections of all drops, in corners,', most: 10_000 };
 const FULL = constant(() => angle('360 deg'));
 const HUNDRED_FEET = constant(() => length('100 ft'));
-const TEN_METRES = constant(() => length('10 m'));
+const TEN_METERS = constant(() => length('10 m'));
 
 /** x of the centroid: exact but for one division. */
 function centroidOf(section: Section): Length {
@@ -130,12 +130,12 @@ function centroidOf(section: Section): Length {
 }
 
 function curved(
-  { radius: R, turn: w, centre }: Curve,
+  { radius: R, turn: w, center }: Curve,
   [A, c]: readonly [Area, Length],
   i: number,
   pad: Pad,
 ): Volume {
-  const out = centre === 'left';
+  const out = center === 'left';
   const r = out ? R.plus(c) : R.minus(c);
   const path = `curves[${i}]`;
   if (w.greaterThan(FULL())) refuse(`${path}.turn`, faults.doesNotFit('turn', '360 deg'));
@@ -218,7 +218,7 @@ function reckon({ section, length: l, drops, curves }: Parsed, pad: Pad): CurbVo
   const c = curves?.length ? centroidOf(section) : undefined;
   const bends = c ? (curves ?? []).map((curve, i) => curved(curve, [A, c], i, pad)) : [];
   const straight = l ? straightOf(section, A, l, drops ?? [], pad) : [];
-  const s = systemOfQuantity(A) === 'metric' ? TEN_METRES() : HUNDRED_FEET();
+  const s = systemOfQuantity(A) === 'metric' ? TEN_METERS() : HUNDRED_FEET();
   const volumePerStretch = pad.step(say`for each ${{ s }}`, 'P = A × s', { A, s }, A.times(s));
   pad.caution(cautions.alkali);
   return {
@@ -243,7 +243,7 @@ function door(): Field<Parsed> {
   const curve = fields({
     radius: quantity('length', 'radius', 'positive', CURB_RADIUS),
     turn: quantity('angle', 'turn'),
-    centre: choice<CurveCentre>('centre', ['left', 'right']),
+    center: choice<CurveCenter>('center', ['left', 'right']),
   });
   return fields(
     {

@@ -1,4 +1,4 @@
-/** Limits shown as the job is measured: in inches beside inches, in millimetres beside millimetres. */
+/** Limits shown as the job is measured: in inches beside inches, in millimeters beside millimeters. */
 import { type Quantity, systemOfQuantity, unitShown } from '../quantity/quantity';
 
 /** A limit in the unit of what it is held against, where that is of the other unit system. */

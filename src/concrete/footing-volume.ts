@@ -51,11 +51,11 @@ export interface FootingStepsInput {
   readonly lap: LengthInput;
 }
 
-/** A straight run, measured along its centreline. */
+/** A straight run, measured along its centerline. */
 export interface StripFootingInput extends FoundedInput {
   /** Always `strip`. */
   readonly form: 'strip';
-  /** Along the centreline, in all. */
+  /** Along the centerline, in all. */
   readonly length: LengthInput;
   /** Across. */
   readonly width: LengthInput;
@@ -83,7 +83,7 @@ export interface LoopFootingInput extends FoundedInput {
 export interface TaperedStripFootingInput extends FoundedInput {
   /** Always `tapered-strip`. */
   readonly form: 'tapered-strip';
-  /** Along the centreline, in all. */
+  /** Along the centerline, in all. */
   readonly length: LengthInput;
   /** Across the bottom. */
   readonly bottomWidth: LengthInput;

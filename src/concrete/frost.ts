@@ -5,7 +5,7 @@
  * say, so it is never assumed: where it is not given, that is noted once. Nothing is said of what stands
  * inside a heated building, nor where the depth is given as nothing.
  *
- * Source: International Residential Code R403.1.4, as summarised (see `sources.ts`).
+ * Source: International Residential Code R403.1.4, as summarized (see `sources.ts`).
  */
 import type { LengthInput } from '../outline/outline';
 import { constant, length } from '../quantity/make';

@@ -5,7 +5,7 @@ export {
   type CurbDropInput,
   type CurbVolumeFigures,
   type CurbVolumeInput,
-  type CurveCentre,
+  type CurveCenter,
   curbVolume,
 } from './curb-volume';
 export {

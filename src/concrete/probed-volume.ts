@@ -45,9 +45,9 @@ export interface ProbeInput extends PointInput {
 
 /** Depths on a grid that starts at the origin of the plan. */
 export interface ProbeGridInput {
-  /** Distance between neighbouring probes along x. */
+  /** Distance between neighboring probes along x. */
   readonly spacingX: QuantityInput<'length'>;
-  /** Distance between neighbouring probes along y; by default that along x. */
+  /** Distance between neighboring probes along y; by default that along x. */
   readonly spacingY?: QuantityInput<'length'>;
   /** Rows of depths along x, the first at y = 0; `null` where none was taken. */
   readonly depths: readonly (readonly (QuantityInput<'length'> | null)[])[];
@@ -183,7 +183,7 @@ const grid = (): Field<Grid> => {
 
 const placeKey = ({ x, y }: Corner): string => `${x.toFixed()} ${y.toFixed()}`;
 
-/** The probes in metres, each in a place of its own inside the outline. */
+/** The probes in meters, each in a place of its own inside the outline. */
 function spotsOf(list: readonly Probe[], ring: readonly Corner[]): Spot[] {
   const seen = new Map<string, number>();
   return list.map(({ x, y, depth, path: given }, i) => {

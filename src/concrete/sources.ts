@@ -13,9 +13,9 @@ export const IRC_FOOTINGS: Source = {
 
 export const IRC_FROST: Source = {
   kind: 'published',
-  title: 'International Residential Code, R403.1.4 and R403.1.4.1, as summarised by an inspection site',
+  title: 'International Residential Code, R403.1.4 and R403.1.4.1, as summarized by an inspection site',
   publisher: 'International Code Council',
-  edition: '2021, as summarised',
+  edition: '2021, as summarized',
   locator: 'R403.1.4: 12 in below undisturbed ground; R403.1.4.1: below the frost line',
   fromMemory: false,
 };

@@ -25,7 +25,7 @@ export type CoreKind = 'footing' | 'void' | 'rubble';
 export interface StepCoreInput {
   /** What it is. */
   readonly kind: CoreKind;
-  /** From the back towards the front. */
+  /** From the back toward the front. */
   readonly length: QuantityInput<'length'>;
   /** Side to side. */
   readonly width: QuantityInput<'length'>;

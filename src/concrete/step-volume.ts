@@ -122,7 +122,7 @@ export interface WrappedStepsInput extends StepParts {
   readonly sides: 'one' | 'both';
 }
 
-/** Round steps: sectors about one centre, the treads outside the top. */
+/** Round steps: sectors about one center, the treads outside the top. */
 export interface RoundStepsInput extends StepParts {
   /** Always `round`. */
   readonly plan: 'round';

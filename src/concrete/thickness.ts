@@ -120,7 +120,7 @@ export function thickness(): Field<Thickness> {
 
 const isUniform = (t: Thickness): t is Length => !('vary' in t);
 
-/** The plane `a + b × x + c × y`, in metres. */
+/** The plane `a + b × x + c × y`, in meters. */
 interface Coefficients {
   readonly a: Decimal;
   readonly b: Decimal;

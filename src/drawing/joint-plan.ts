@@ -95,16 +95,16 @@ function slabOf({ outline, openings }: JointLayoutInput): Slab {
 function jointShape(frame: Frame, { at, spot }: Sheet, joint: PlanJoint): string {
   const pattern = { ...PATTERNS[joint.type], class: joint.type };
   if (joint.shape === 'straight') return line(frame, at(joint.from), at(joint.to), pattern);
-  const centre = joint.centre ? at(joint.centre) : spot({ x: ZERO, y: ZERO });
+  const center = joint.center ? at(joint.center) : spot({ x: ZERO, y: ZERO });
   const [a, b] = [at(joint.from), at(joint.to)];
-  const r = Math.hypot(a.x - centre.x, a.y - centre.y);
+  const r = Math.hypot(a.x - center.x, a.y - center.y);
   const radius = r * frame.scale;
   if (joint.shape === 'circle')
-    return element('circle', { cx: frame.x(centre.x), cy: frame.y(centre.y), r: radius, ...pattern });
+    return element('circle', { cx: frame.x(center.x), cy: frame.y(center.y), r: radius, ...pattern });
   const large = joint.length.toNumber('m') > Math.PI * r ? 1 : 0;
   const end = (p: PlanPoint): string => `${coordinate(frame.x(p.x))} ${coordinate(frame.y(p.y))}`;
   const size = coordinate(radius);
-  // Anticlockwise with y up is a sweep of nought on the page.
+  // Counterclockwise with y up is a sweep of nought on the page.
   return element('path', { d: `M${end(a)}A${size} ${size} 0 ${large} 0 ${end(b)}`, ...pattern });
 }
 
@@ -125,7 +125,7 @@ function panelNumbers(frame: Frame, { at }: Sheet, { panels }: JointLayoutFigure
 
 const shown = (l: Length): string => (systemOfQuantity(l) === 'metric' ? l.format('m') : l.format('ft-in'));
 
-/** Equal neighbours are dimensioned together: `3 at 9 ft 4 in`. */
+/** Equal neighbors are dimensioned together: `3 at 9 ft 4 in`. */
 interface Stretch {
   readonly from: Length;
   to: Length;
@@ -133,7 +133,7 @@ interface Stretch {
   times: number;
 }
 
-/** Lengths nearer to each other than this, in metres, differ by the rounding of the last digits. */
+/** Lengths nearer to each other than this, in meters, differ by the rounding of the last digits. */
 const ALIKE = 1e-9;
 
 function stretches(stops: readonly Length[]): Stretch[] {
@@ -168,7 +168,7 @@ function stops(figures: JointLayoutFigures, axis: Axis, ends: readonly [Decimal,
 
 const AWAY = { near: 5, far: 12 };
 
-/** Shorter stretches than this on the page, in millimetres, have no room for their text. */
+/** Shorter stretches than this on the page, in millimeters, have no room for their text. */
 const ROOM = 7;
 
 function dimensions(frame: Frame, { slab, spot }: Sheet, figures: JointLayoutFigures): string[] {

@@ -32,7 +32,7 @@ const MARKS_LIMIT = 200;
 
 const OUTLINE: Attributes = { stroke: '#000', 'stroke-width': 0.6, fill: '#f4f4f4', 'fill-rule': 'evenodd' };
 
-/** Line patterns; none relies on colour. */
+/** Line patterns; none relies on color. */
 const PATTERNS: Record<string, Attributes> = {
   'bottom along': { stroke: '#000', 'stroke-width': 0.3 },
   'bottom across': { stroke: '#444', 'stroke-width': 0.2 },
@@ -93,7 +93,7 @@ function drawMarks(frame: Frame, places: readonly BarPlace[]): string[] {
     if (seen.has(mark) || seen.size >= MARKS_LIMIT) return [];
     seen.add(mark);
     const [a, b] = [path[0] as PlanPoint, path.at(-1) as PlanPoint];
-    // Off the middle by turns, so that marks of neighbouring lines do not cover each other.
+    // Off the middle by turns, so that marks of neighboring lines do not cover each other.
     const t = 0.3 + 0.1 * (seen.size % 5);
     const [x, y] = [frame.x(a.x + (b.x - a.x) * t), frame.y(a.y + (b.y - a.y) * t)];
     return [
@@ -111,14 +111,14 @@ function rings(frame: Frame, all: readonly (readonly PlanPoint[])[]): string {
   return element('path', { d: all.map((ring) => ringPath(frame, ring)).join(''), ...OUTLINE });
 }
 
-const metresText = (metres: number): string => `${Number(metres.toFixed(3))} m`;
+const metersText = (meters: number): string => `${Number(meters.toFixed(3))} m`;
 
 function overall(frame: Frame, outer: readonly PlanPoint[]): string[] {
   const [xs, ys] = [outer.map((p) => p.x), outer.map((p) => p.y)];
   const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   return [
-    dimension(frame, { x: x0, y: y0 }, { x: x1, y: y0 }, metresText(x1 - x0)),
-    dimension(frame, { x: x1, y: y0 }, { x: x1, y: y1 }, metresText(y1 - y0)),
+    dimension(frame, { x: x0, y: y0 }, { x: x1, y: y0 }, metersText(x1 - x0)),
+    dimension(frame, { x: x1, y: y0 }, { x: x1, y: y1 }, metersText(y1 - y0)),
   ];
 }
 
@@ -186,7 +186,7 @@ export function meshPlan(input: MeshRegionInput): string {
     const [x, y] = [frame.x((a.x + c.x) / 2), frame.y((a.y + c.y) / 2)];
     return [
       element('path', { d: ringPath(frame, corners), ...SHEET }),
-      label(x, y, metresText(length), { 'text-anchor': 'middle', 'font-size': 2.5 }),
+      label(x, y, metersText(length), { 'text-anchor': 'middle', 'font-size': 2.5 }),
     ];
   });
   return document({
@@ -200,7 +200,7 @@ export function meshPlan(input: MeshRegionInput): string {
 
 const SHEET: Attributes = { stroke: '#000', 'stroke-width': 0.3, 'stroke-dasharray': '2 1' };
 
-/** A layer of the section: how high its middle is above the ground, in metres, and its bar. */
+/** A layer of the section: how high its middle is above the ground, in meters, and its bar. */
 interface Layer {
   readonly height: number;
   readonly bar: AnyBarSize;
@@ -209,15 +209,15 @@ interface Layer {
   readonly spacing: number;
 }
 
-const metres = (q: Quantity<'length'>): number => canonicalValue(q).toNumber();
+const meters = (q: Quantity<'length'>): number => canonicalValue(q).toNumber();
 
 /** The two layers of a mat: the bars along lie nearer to the face. */
 function layersOf(mat: ParsedRegion['mats'][number], thickness: number): Layer[] {
-  const outer = metres(diameterOf(mat.bar));
-  const inner = metres(diameterOf(mat.barAcross ?? mat.bar));
-  const cover = mat.faceCover ? metres(mat.faceCover) : (thickness - outer - inner) / 2;
+  const outer = meters(diameterOf(mat.bar));
+  const inner = meters(diameterOf(mat.barAcross ?? mat.bar));
+  const cover = mat.faceCover ? meters(mat.faceCover) : (thickness - outer - inner) / 2;
   const up = (depth: number): number => (mat.layer === 'bottom' ? depth : thickness - depth);
-  const spacing = metres(mat.spacingAcross ?? mat.spacing ?? FALLBACK_SPACING(mat));
+  const spacing = meters(mat.spacingAcross ?? mat.spacing ?? FALLBACK_SPACING(mat));
   return [
     { height: up(cover + outer / 2), bar: mat.bar, cut: false, spacing },
     { height: up(cover + outer + inner / 2), bar: mat.barAcross ?? mat.bar, cut: true, spacing },
@@ -231,7 +231,7 @@ const FALLBACK_SPACING = (mat: ParsedRegion['mats'][number]): Quantity<'length'>
 };
 
 function drawLayer(frame: Frame, { height, bar, cut, spacing }: Layer, wide: number): string[] {
-  const d = metres(diameterOf(bar));
+  const d = meters(diameterOf(bar));
   if (!cut) {
     const at = { 'stroke-width': Math.max(0.3, d * frame.scale), stroke: '#000' };
     return [line(frame, { x: 0.02 * wide, y: height }, { x: 0.98 * wide, y: height }, at)];
@@ -263,7 +263,7 @@ const SECTION_WIDTHS = 6;
 function section(input: ParsedRegion): string {
   const { thickness } = input;
   if (!thickness) return refuse('thickness', faults.missing('thickness', faults.exampleOf('length')));
-  const t = metres(thickness);
+  const t = meters(thickness);
   const wide = t * SECTION_WIDTHS;
   const box = [
     { x: 0, y: 0 },
@@ -274,10 +274,10 @@ function section(input: ParsedRegion): string {
   const frame = frameFor(box);
   const layers = input.mats.flatMap((mat) => layersOf(mat, t));
   const lowest = layers.reduce((a, b) => (b.height < a.height ? b : a));
-  const under = lowest.height - metres(diameterOf(lowest.bar)) / 2;
+  const under = lowest.height - meters(diameterOf(lowest.bar)) / 2;
   const covers = input.mats.flatMap(({ layer, faceCover }) => {
     if (!faceCover) return [];
-    const c = metres(faceCover);
+    const c = meters(faceCover);
     const [from, to] = layer === 'bottom' ? [0, c] : [t - c, t];
     return [dimension(frame, { x: 0, y: to }, { x: 0, y: from }, faceCover.format(), 8)];
   });

@@ -27,7 +27,7 @@ const DIMENSIONED = 40;
 export const planPoints = (ring: readonly Corner[]): PlanPoint[] =>
   ring.map(({ x, y }) => ({ x: x.toNumber(), y: y.toNumber() }));
 
-/** Any length in the input decides whether feet or metres are shown. */
+/** Any length in the input decides whether feet or meters are shown. */
 export function systemOfOutline(value: unknown): System {
   let found: System = 'customary';
   const look = (x: unknown): boolean => {

@@ -4,7 +4,7 @@
  */
 import { nextEdge, type Tin } from '../geometry/tin';
 import { type ShorePoint, shoreOf } from '../grade/ponds';
-import { metresAs } from '../grade/spots';
+import { metersAs } from '../grade/spots';
 import {
   faultyFacets,
   type ParsedSurface,
@@ -185,7 +185,7 @@ function roundStep(rough: number): number {
   return step * power;
 }
 
-/** Heights of the contours in metres, and the step, both in whole steps of the datum. */
+/** Heights of the contours in meters, and the step, both in whole steps of the datum. */
 function contourLevels(site: Site, interval: Length | undefined): { levels: Decimal[]; step: Decimal } {
   const { survey, terrain } = site;
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
@@ -205,7 +205,7 @@ function contourLevels(site: Site, interval: Length | undefined): { levels: Deci
 }
 
 const elevationText = (site: Site, z: Decimal): string =>
-  metresAs(z, site.survey.system).format(undefined, { places: site.survey.system === 'metric' ? 3 : 2 });
+  metersAs(z, site.survey.system).format(undefined, { places: site.survey.system === 'metric' ? 3 : 2 });
 
 function contours(site: Site, frame: Frame, interval: Length | undefined): { drawn: string[]; step: string } {
   const { tin } = site.terrain;
@@ -257,7 +257,7 @@ function ponds(site: Site, frame: Frame): string[] {
     );
     const d = rings.map((ring) => ringPath(frame, ring)).join('');
     const at = cornerOf(terrain.tin, pond.lowest);
-    const depth = metresAs(survey.exact(pond.spill).z.minus(survey.exact(pond.lowest).z), survey.system);
+    const depth = metersAs(survey.exact(pond.spill).z.minus(survey.exact(pond.lowest).z), survey.system);
     const text = depth.format(survey.system === 'metric' ? 'mm' : 'in', {
       places: survey.system === 'metric' ? 0 : 2,
     });

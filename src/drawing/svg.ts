@@ -40,19 +40,19 @@ export interface LegendEntry {
   readonly line: Attributes;
 }
 
-/** A point of the plan in metres, y up. */
+/** A point of the plan in meters, y up. */
 export interface PlanPoint {
   readonly x: number;
   readonly y: number;
 }
 
-/** From the plan in metres, y up, to the page in millimetres, y down. */
+/** From the plan in meters, y up, to the page in millimeters, y down. */
 export interface Frame {
   readonly width: number;
   readonly height: number;
-  readonly x: (metres: number) => number;
-  readonly y: (metres: number) => number;
-  /** Page millimetres per metre. */
+  readonly x: (meters: number) => number;
+  readonly y: (meters: number) => number;
+  /** Page millimeters per meter. */
   readonly scale: number;
 }
 

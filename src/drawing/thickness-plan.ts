@@ -14,7 +14,7 @@ const HALF = 0.5;
 
 /** A hair, so that binary dust does not draw a line at the least or the greatest depth. */
 const HAIR = 1e-9;
-/** Steps between lines, in inches or in centimetres. */
+/** Steps between lines, in inches or in centimeters. */
 const STEPS = [0.125, 0.25, 0.5, 1, 2, 3, 6, 12, 24, 60, 120];
 
 const UNIT: Record<System, number> = { customary: 0.0254, metric: 0.01 };
@@ -55,8 +55,8 @@ function linesOf(triangles: readonly Triangle[], levels: readonly number[], fram
   });
 }
 
-const depthText = (metres: Decimal, system: System): string => {
-  const depth = quantityOf('length', metres, system);
+const depthText = (meters: Decimal, system: System): string => {
+  const depth = quantityOf('length', meters, system);
   return system === 'metric' ? depth.format('mm', { places: 0 }) : depth.format('ft-in', { denominator: 8 });
 };
 

@@ -72,7 +72,7 @@ function toleranceOf({ tolerance, trueDiagonal: T }: MeasuredForms, pad: Pad): L
     name: 'tolerance',
     value: e,
     because: metric
-      ? 'a 960th of the diagonal, about 1 mm a metre; at least three times what a tape is true to, at most 25.4 mm'
+      ? 'a 960th of the diagonal, about 1 mm a meter; at least three times what a tape is true to, at most 25.4 mm'
       : '1/8 in for each 10 ft of diagonal; at least three times what a tape is true to, at most 1 in',
     override: 'Give tolerance',
     source: COMMON_PRACTICE,

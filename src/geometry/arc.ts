@@ -1,14 +1,14 @@
 /**
  * Arcs over a chord.
  *
- * With chord `c` and rise `h`: radius `(c² + 4h²) ÷ 8h`, angle at the centre `4 × atan(2h ÷ c)`, and
+ * With chord `c` and rise `h`: radius `(c² + 4h²) ÷ 8h`, angle at the center `4 × atan(2h ÷ c)`, and
  * between chord and arc the area `r² × (angle − sin angle) ÷ 2`.
  */
 
 import { Decimal, PI } from '../quantity/decimal';
 import type { Corner } from './polygon';
 
-/** An edge of a curved outline, in metres. A rise of zero is a straight edge. */
+/** An edge of a curved outline, in meters. A rise of zero is a straight edge. */
 export interface Edge {
   readonly from: Corner;
   readonly to: Corner;
@@ -19,7 +19,7 @@ export interface Edge {
   readonly arc: Arc | undefined;
 }
 
-/** An arc in numbers, in metres and radians; none of them negative. */
+/** An arc in numbers, in meters and radians; none of them negative. */
 export interface Arc {
   readonly radius: Decimal;
   readonly angle: Decimal;
@@ -47,15 +47,15 @@ export function arcOver(chord: Decimal, rise: Decimal): Arc | undefined {
   };
 }
 
-/** An arc in its place: from a start angle through a turn, anticlockwise, in radians. */
+/** An arc in its place: from a start angle through a turn, counterclockwise, in radians. */
 export interface PlacedArc {
-  readonly centre: Corner;
+  readonly center: Corner;
   readonly radius: Decimal;
   readonly start: Decimal;
   readonly turn: Decimal;
 }
 
-/** An edge of a curved outline as a placed arc; `outwards` is 1 for an anticlockwise outline, else -1. */
+/** An edge of a curved outline as a placed arc; `outwards` is 1 for an counterclockwise outline, else -1. */
 export function placedArc(edge: Edge, outwards: 1 | -1): PlacedArc {
   const { radius, angle } = arcOf(edge);
   const side = edge.rise.isNegative() ? -outwards : outwards;
@@ -64,17 +64,17 @@ export function placedArc(edge: Edge, outwards: 1 | -1): PlacedArc {
     edge.to.y.minus(edge.from.y).div(edge.chord),
   ];
   const depth = radius.minus(edge.rise.abs()).times(side);
-  const centre = {
+  const center = {
     x: edge.from.x.plus(edge.to.x).div(2).minus(uy.times(depth)),
     y: edge.from.y.plus(edge.to.y).div(2).plus(ux.times(depth)),
   };
   // The middle of the arc lies on the side of the chord that the arc swells to.
   const middle = Decimal.atan2(ux.times(-side), uy.times(side));
-  return { centre, radius, start: middle.minus(angle.div(2)), turn: angle };
+  return { center, radius, start: middle.minus(angle.div(2)), turn: angle };
 }
 
 /** Points of an arc where a plane that rises along `(b, c)` is highest and lowest, where they lie on it. */
-export function extremesAlong({ centre, radius, start, turn }: PlacedArc, b: Decimal, c: Decimal): Corner[] {
+export function extremesAlong({ center, radius, start, turn }: PlacedArc, b: Decimal, c: Decimal): Corner[] {
   const steep = Decimal.hypot(b, c);
   if (steep.isZero()) return [];
   const full = PI.times(2);
@@ -84,8 +84,8 @@ export function extremesAlong({ centre, radius, start, turn }: PlacedArc, b: Dec
     if (past.greaterThan(turn)) return [];
     return [
       {
-        x: centre.x.plus(radius.times(b).times(sign).div(steep)),
-        y: centre.y.plus(radius.times(c).times(sign).div(steep)),
+        x: center.x.plus(radius.times(b).times(sign).div(steep)),
+        y: center.y.plus(radius.times(c).times(sign).div(steep)),
       },
     ];
   });

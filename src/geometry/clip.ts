@@ -18,7 +18,7 @@ type Binary = readonly { readonly x: number; readonly y: number }[];
 
 const pairsOf = (ring: Binary): Ring => ring.map(({ x, y }) => [x, y]);
 
-/** What is left of a simple ring without others: of each piece the outer ring, anticlockwise, then its holes. */
+/** What is left of a simple ring without others: of each piece the outer ring, counterclockwise, then its holes. */
 export function partsLess(ring: Binary, less: readonly Binary[]): Corner[][][] {
   const parts = difference([pairsOf(ring)], ...less.map((hole) => [pairsOf(hole)]));
   return parts.map((polygon) =>
@@ -26,14 +26,14 @@ export function partsLess(ring: Binary, less: readonly Binary[]): Corner[][][] {
   );
 }
 
-/** The rings that two simple rings have in common; outer rings anticlockwise, holes clockwise. */
+/** The rings that two simple rings have in common; outer rings counterclockwise, holes clockwise. */
 export function commonRings(a: readonly Corner[], b: readonly Corner[]): Corner[][] {
   return intersection([ringOfNumbers(a)], [ringOfNumbers(b)]).flatMap((polygon) =>
     polygon.map((ring, i) => {
       // The library closes its rings; ours are open.
       const open = ring.slice(0, -1).map((p) => cornerOf(p as [number, number]));
-      const anticlockwise = doubleArea(open).isPositive();
-      return anticlockwise === (i === 0) ? open : open.reverse();
+      const counterclockwise = doubleArea(open).isPositive();
+      return counterclockwise === (i === 0) ? open : open.reverse();
     }),
   );
 }

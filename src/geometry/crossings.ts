@@ -9,7 +9,7 @@ import type { Decimal } from '../quantity/decimal';
 import { refuse } from '../reckoning/calculation';
 import * as faults from './faults';
 
-/** A corner in metres. */
+/** A corner in meters. */
 export interface Place {
   readonly x: Decimal;
   readonly y: Decimal;

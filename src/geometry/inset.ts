@@ -11,8 +11,8 @@ import { type Corner, doubleArea, isSimple, perimeterOf } from './polygon';
 /**
  * The inset ring, or `undefined` where a side would vanish or the ring would fall apart.
  *
- * @param ring - simple and anticlockwise, in metres
- * @param w - how far, in metres; negative moves outwards
+ * @param ring - simple and counterclockwise, in meters
+ * @param w - how far, in meters; negative moves outwards
  */
 export function insetRing(ring: readonly Corner[], w: Decimal): Corner[] | undefined {
   const turned = turnedRing(ring);

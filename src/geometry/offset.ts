@@ -60,7 +60,7 @@ export function turnedRing(corners: readonly Corner[]): TurnedRing | undefined {
 /**
  * The ring moved outwards, or `undefined` where a side would vanish. It may meet itself.
  *
- * @param ring - anticlockwise
+ * @param ring - counterclockwise
  * @param m - how far, in the unit of the ring; negative moves inwards
  */
 export function movedRing({ corners, sides, turns }: TurnedRing, m: Decimal): Corner[] | undefined {

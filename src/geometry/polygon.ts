@@ -1,7 +1,7 @@
 /**
  * Straight-sided outlines: signed area, perimeter, and whether the outline meets itself.
  *
- * Twice the area is the sum of cross products of neighbouring corners (the surveyor's formula),
+ * Twice the area is the sum of cross products of neighboring corners (the surveyor's formula),
  * exact in decimals.
  */
 
@@ -11,13 +11,13 @@ import { refuse } from '../reckoning/calculation';
 import { apartAlong, firstCrossing, type Look, lookAt, type Span } from './crossings';
 import * as faults from './faults';
 
-/** A corner in metres. */
+/** A corner in meters. */
 export interface Corner {
   readonly x: Decimal;
   readonly y: Decimal;
 }
 
-/** Twice the signed area: positive when the corners run anticlockwise. */
+/** Twice the signed area: positive when the corners run counterclockwise. */
 export function doubleArea(corners: readonly Corner[]): Decimal {
   let sum = ZERO;
   for (let i = 0; i < corners.length; i += 1) {
@@ -64,8 +64,8 @@ function meet(a: Corner, b: Corner, c: Corner, d: Corner): boolean {
   );
 }
 
-/** Neighbours share their corner by right; they cross only when one folds back over the other. */
-function neighboursFold(a: Corner, shared: Corner, b: Corner): boolean {
+/** Neighbors share their corner by right; they cross only when one folds back over the other. */
+function neighborsFold(a: Corner, shared: Corner, b: Corner): boolean {
   if (side(a, shared, b) !== 0) return false;
   const dx = shared.x.minus(a.x).times(b.x.minus(shared.x));
   const dy = shared.y.minus(a.y).times(b.y.minus(shared.y));
@@ -75,8 +75,8 @@ function neighboursFold(a: Corner, shared: Corner, b: Corner): boolean {
 function crossing(corners: readonly Corner[], i: number, j: number): boolean {
   const n = corners.length;
   const at = (k: number): Corner => corners[k % n] as Corner;
-  if ((i + 1) % n === j) return neighboursFold(at(i), at(j), at(j + 1));
-  if ((j + 1) % n === i) return neighboursFold(at(j), at(i), at(i + 1));
+  if ((i + 1) % n === j) return neighborsFold(at(i), at(j), at(j + 1));
+  if ((j + 1) % n === i) return neighborsFold(at(j), at(i), at(i + 1));
   return meet(at(i), at(i + 1), at(j), at(j + 1));
 }
 

@@ -16,7 +16,7 @@ export interface Spot extends Corner {
   readonly z: Decimal;
 }
 
-/** Three spots, anticlockwise. */
+/** Three spots, counterclockwise. */
 export type Triangle = readonly [Spot, Spot, Spot];
 
 /** The middle of a cell: the mean of its corners, height and all. */
@@ -43,7 +43,7 @@ export function trianglesOf(spots: readonly Spot[]): Triangle[] {
   const found: Triangle[] = [];
   for (let i = 0; i < corner.length; i += 3) {
     const [a, b, c] = [0, 1, 2].map((k) => all[corner[i + k] as number] as Spot) as [Spot, Spot, Spot];
-    // The library turns its triangles clockwise on a page with y down, so anticlockwise with y up.
+    // The library turns its triangles clockwise on a page with y down, so counterclockwise with y up.
     found.push(doubleArea([a, b, c]).isNegative() ? [a, c, b] : [a, b, c]);
   }
   return found;
@@ -199,7 +199,7 @@ export function shareWithin(triangle: Triangle, first: Corner, outline: readonly
   return clipped(flatCorners(triangle, first), outline).share;
 }
 
-/** Height of a triangle over its first corner, per metre along x and y. */
+/** Height of a triangle over its first corner, per meter along x and y. */
 function rise([a, b, c]: Triangle, [p, q, r]: FlatTriangle): Flat {
   const [bx, by, cx, cy] = [q[0] - p[0], q[1] - p[1], r[0] - p[0], r[1] - p[1]];
   const [bz, cz] = [b.z.minus(a.z).toNumber(), c.z.minus(a.z).toNumber()];

@@ -12,7 +12,7 @@
 import Delaunator from 'delaunator';
 import { celled, type Mesh } from './cells';
 
-/** Plan positions and heights in metres, from the first spot. */
+/** Plan positions and heights in meters, from the first spot. */
 export interface SpotArrays {
   readonly x: Float64Array;
   readonly y: Float64Array;
@@ -36,9 +36,9 @@ export interface Tin extends SpotArrays {
   /** The half-edge on the other side; -1 along the outside. */
   readonly twin: Int32Array;
   readonly facets: number;
-  /** 1 when the corners run anticlockwise, -1 when clockwise; the same for all. */
+  /** 1 when the corners run counterclockwise, -1 when clockwise; the same for all. */
   readonly turn: number;
-  /** Fall of each facet per metre along x and y: the way water runs. */
+  /** Fall of each facet per meter along x and y: the way water runs. */
   readonly fallX: Float64Array;
   readonly fallY: Float64Array;
 }
@@ -66,7 +66,7 @@ export interface Extent {
   readonly within: readonly PlanSpot[] | undefined;
   /** Nothing of what lies within these. */
   readonly without: readonly (readonly PlanSpot[])[];
-  /** Outside facets thinner than this are left out, in metres. */
+  /** Outside facets thinner than this are left out, in meters. */
   readonly thin: number;
 }
 
@@ -212,14 +212,14 @@ export function tinOver({ x, y, z }: SpotArrays, extent: Extent): Tin {
   return { ...places, spots: x.length, rings, corner, twin, facets, ...falls(places, corner) };
 }
 
-/** Neighbours of each spot, packed: those of `v` are `to[from[v]]` up to `to[from[v + 1]]`. */
-export interface Neighbours {
+/** Neighbors of each spot, packed: those of `v` are `to[from[v]]` up to `to[from[v + 1]]`. */
+export interface Neighbors {
   readonly from: Uint32Array;
   readonly to: Uint32Array;
 }
 
 /** Who lies beside whom along the sides of the facets. */
-export function neighboursOf({ corner, twin, x }: Tin): Neighbours {
+export function neighborsOf({ corner, twin, x }: Tin): Neighbors {
   const from = new Uint32Array(x.length + 1);
   const each = (note: (a: number, b: number) => void): void => {
     for (let e = 0; e < corner.length; e += 1) {

@@ -12,7 +12,7 @@ type Slope = Quantity<'slope'>;
 export const runsToBuilding = (limit: Slope, actual: Slope, source: Source = IRC_DRAINAGE): Caution => ({
   code: 'runs-to-building',
   severity: 'stop',
-  says: 'the surface falls towards the building: water will run to the wall or the door. Correct the grade before any concrete is placed',
+  says: 'the surface falls toward the building: water will run to the wall or the door. Correct the grade before any concrete is placed',
   limit,
   actual,
   source,
@@ -45,19 +45,19 @@ export const nearlyLevelValley = (where: string, limit: Slope, actual: Slope, so
   source,
 });
 
-/** What becomes of water that falls back towards a building. */
+/** What becomes of water that falls back toward a building. */
 export type BackEnd = 'caught' | 'stands' | 'leaves';
 
 const ENDS: Record<BackEnd, Words> = {
   caught: say`a valley or drain that takes it away catches it before it gets there; keep that open and clear`,
-  stands: say`only a valley too flat to drain, or a low spot, lies between, and runs over towards the building in a heavy rain. Give it a fall to an open edge or a drain, or turn the slope away`,
+  stands: say`only a valley too flat to drain, or a low spot, lies between, and runs over toward the building in a heavy rain. Give it a fall to an open edge or a drain, or turn the slope away`,
   leaves: say`it runs off over an open edge on the way; see that it is led on from there`,
 };
 
 export const fallsBack = (area: Quantity<'area'>, line: string, end: BackEnd): Caution => ({
   code: 'falls-back',
   severity: end === 'stands' ? 'warning' : 'note',
-  ...say`${{ area }} of the surface falls back towards ${{ line }}: ${ENDS[end]}`,
+  ...say`${{ area }} of the surface falls back toward ${{ line }}: ${ENDS[end]}`,
   limit: area.minus(area),
   actual: area,
   source: IRC_DRAINAGE,

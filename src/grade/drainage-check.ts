@@ -161,7 +161,7 @@ const isSurface = (input: EitherInput): input is ParsedSurface => !('distance' i
  * @param input - two elevations and the level distance; or spots in plan with the lines of buildings,
  * curbs and drains. The surface or the least slope may be given with either
  * @returns a verdict with slope, fall and shortfall; for a surface the facets at fault, valleys with the
- * fall along each, the area that falls back towards a building and what becomes of its water, ponds with
+ * fall along each, the area that falls back toward a building and what becomes of its water, ponds with
  * depth, outline and volume, low spots, the longest way of water, and what reaches a building
  * @throws {InputError} for quantities that cannot be read, a distance that is not greater than zero, a
  * minimum that is negative; `few-spots`, `collinear-spots`, `conflicting-spots`, `no-datum`,

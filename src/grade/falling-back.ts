@@ -1,7 +1,7 @@
 /**
- * What of a surface falls back towards a building, near to it or far off, and what becomes of its water.
+ * What of a surface falls back toward a building, near to it or far off, and what becomes of its water.
  *
- * A facet falls back when its fall has a part straight towards the wall nearest to its middle. Its water
+ * A facet falls back when its fall has a part straight toward the wall nearest to its middle. Its water
  * may reach a wall; be caught before it by a valley that falls as it must, or a drain; stand in a valley
  * too flat or a pond; or leave over an open edge.
  */
@@ -20,7 +20,7 @@ export interface FallingBack {
   readonly caught: Float64Array;
   /** Share that stands in a valley too flat or a pond; by facet. */
   readonly stands: Float64Array;
-  /** 1 + the line that each facet falls back towards; 0 for others. */
+  /** 1 + the line that each facet falls back toward; 0 for others. */
   readonly line: Int32Array;
 }
 
@@ -41,7 +41,7 @@ function ponded({ terrain: { tin, ponds } }: Site, deep: number): Uint8Array {
 const drained = ({ terrain: { bounds } }: Site): Uint8Array =>
   Uint8Array.from(bounds.drain, (d) => Math.min(d, 1));
 
-/** Every facet that falls back towards a building. */
+/** Every facet that falls back toward a building. */
 export function fallingBack(
   site: Site,
   valleys: readonly FoundValley[],

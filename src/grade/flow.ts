@@ -2,14 +2,14 @@
  * Which way water runs on a surface of triangles.
  *
  * On a facet water runs straight down its fall. At a side it enters the next facet when that one
- * falls away from the side; when both fall towards it the side is a channel, and water follows it
+ * falls away from the side; when both fall toward it the side is a channel, and water follows it
  * to its lower end. At a spot it takes the steepest way down, over a facet or along a side; where
  * there is none it stands, and leaves over the spot that its pond spills over.
  *
  * All in binary numbers: this finds who drains where. Shares of facets that drain two ways are the
  * areas on either side of the fall line through the corner between.
  */
-import { edgeBefore, type Neighbours, nextEdge, type Tin } from '../geometry/tin';
+import { edgeBefore, type Neighbors, nextEdge, type Tin } from '../geometry/tin';
 import type { Flood, Ponds } from './ponds';
 
 /** Components of fall below this count as none: 0.00001 in over 1,000 ft. */
@@ -36,7 +36,7 @@ export interface Standing {
 /** Everything that the flow of water depends on. */
 export interface Terrain {
   readonly tin: Tin;
-  readonly near: Neighbours;
+  readonly near: Neighbors;
   readonly flood: Flood;
   readonly ponds: Ponds;
   readonly bounds: Bounds;
@@ -101,7 +101,7 @@ export function fallAlong({ x, y, z }: Tin, p: number, q: number): number {
 const fallsInside = (out: Float64Array, e: number): boolean =>
   (out[nextEdge(e)] as number) > 0 && (out[e] as number) < 0 && (out[edgeBefore(e)] as number) < 0;
 
-/** Fall of a facet, per metre. */
+/** Fall of a facet, per meter. */
 export const fallOf = ({ fallX, fallY }: Tin, t: number): number =>
   Math.sqrt((fallX[t] as number) ** 2 + (fallY[t] as number) ** 2);
 
@@ -148,14 +148,14 @@ export function lowerEnd({ tin, flood }: Terrain, e: number): number {
   const [p, q] = [tin.corner[e] as number, tin.corner[nextEdge(e)] as number];
   const [zp, zq] = [tin.z[p] as number, tin.z[q] as number];
   if (zp !== zq) return zp < zq ? p : q;
-  return flood.towards[p] === q ? q : p;
+  return flood.toward[p] === q ? q : p;
 }
 
 /** Where water goes that cannot run down from a spot: over the spill of its pond, or off the surface. */
 export function spillFrom({ flood, ponds }: Terrain, v: number): number {
   const pond = ponds.pondOf[v] as number;
   const spill = pond === -1 ? v : (ponds.ponds[pond]?.spill ?? v);
-  return flood.towards[spill] as number;
+  return flood.toward[spill] as number;
 }
 
 /** For every facet: the share of its rain that reaches a line that must stay dry, and which line. */
@@ -295,7 +295,7 @@ class ReachWalk {
     this.plateauOf[start] = id;
     for (let k = 0; k < members.length; k += 1) {
       const v = members[k] as number;
-      if (flood.towards[v] === -1) exits.push(GONE);
+      if (flood.toward[v] === -1) exits.push(GONE);
       for (let i = near.from[v] as number; i < (near.from[v + 1] as number); i += 1) {
         const u = near.to[i] as number;
         if ((flood.level[u] as number) < level) exits.push(tin.facets + u);
@@ -399,7 +399,7 @@ export function standingOf(terrain: Terrain, standing: Standing): Float64Array {
 
 /** A path of water. */
 export interface FlowPath {
-  /** Points in metres, from the first spot. */
+  /** Points in meters, from the first spot. */
   readonly points: readonly (readonly [x: number, y: number])[];
   readonly length: number;
   /** The half-edge or spot where it leaves; -1 when it is not known. */
@@ -503,7 +503,7 @@ class Tracer {
     if (pond !== -1) this.through.push(pond);
     const spill = pond === -1 ? v : (ponds.ponds[pond]?.spill ?? v);
     if (spill !== v) this.move(tin.x[spill] as number, tin.y[spill] as number);
-    const to = terrain.flood.towards[spill] as number;
+    const to = terrain.flood.toward[spill] as number;
     if (to === -1) this.spot = spill;
     return to;
   }

@@ -10,7 +10,7 @@ import * as cautions from './form-cautions';
 import type { Elevation, Plane } from './shapes';
 import { slopeBetween } from './slope';
 import type { ParsedFall, ParsedPoint } from './sought-plane';
-import { metresAs } from './spots';
+import { metersAs } from './spots';
 
 type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
@@ -46,13 +46,13 @@ export function fallFigures(
   pad: Pad,
 ): FallFigure[] {
   const at = (p: ParsedPoint): Length =>
-    metresAs(elevation(canonicalValue(p.x), canonicalValue(p.y)), system);
+    metersAs(elevation(canonicalValue(p.x), canonicalValue(p.y)), system);
   return falls.map((fall, i) => {
     const { name, from, to } = fall;
     const [dx, dy] = [to.x.minus(from.x), to.y.minus(from.y)];
     const long = Decimal.hypot(canonicalValue(dx), canonicalValue(dy));
     if (long.isZero()) refuse(`falls[${i}].to`, faults.repeatedPoint(1));
-    const [u, v, d] = [at(from), at(to), metresAs(long, system)];
+    const [u, v, d] = [at(from), at(to), metersAs(long, system)];
     const raw = slopeBetween(u.minus(v), d);
     const steady = quantityOf('slope', canonicalValue(raw).toDecimalPlaces(STEADY), systemOfQuantity(d));
     const slope = pad.step(say`fall along ${{ name }}`, 's = (u − v) ÷ d', { u, v, d }, steady.in('%'));

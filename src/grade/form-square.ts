@@ -3,7 +3,7 @@ import { judgeSquareness } from '../forms/squareness';
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
-import { metresAs } from './spots';
+import { metersAs } from './spots';
 
 type Length = Quantity<'length'>;
 
@@ -29,7 +29,7 @@ export function squareFigures(square: FormSquare, pad: Pad): FormSquareFigures {
   const { length: L, width: W, measured, tolerance, batterBoards: k } = square;
   const unit = systemOfQuantity(L) === 'metric' ? 'm' : 'ft-in';
   const across = (a: Length, b: Length): Length =>
-    metresAs(Decimal.hypot(canonicalValue(a), canonicalValue(b)), systemOfQuantity(L)).in(unit);
+    metersAs(Decimal.hypot(canonicalValue(a), canonicalValue(b)), systemOfQuantity(L)).in(unit);
   const diagonal = pad.step('diagonal', 'D = hypot(L, W)', { L, W }, across(L, W));
   const boards = k && across(L.plus(k).plus(k), W.plus(k).plus(k));
   if (k && boards)

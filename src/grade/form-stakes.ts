@@ -7,7 +7,7 @@ import { say } from '../reckoning/words';
 import { small, toMark } from './marks';
 import type { Elevation } from './shapes';
 import type { ParsedStake } from './sought-plane';
-import { metresAs } from './spots';
+import { metersAs } from './spots';
 
 type Length = Quantity<'length'>;
 type Volume = Quantity<'volume'>;
@@ -33,7 +33,7 @@ export interface StakeFigure {
 /** What to mark at one stake. */
 export function stakeFigure(stake: ParsedStake, elevation: Elevation, system: System, pad: Pad): StakeFigure {
   const { name, top: t, ground } = stake;
-  const e = metresAs(elevation(canonicalValue(stake.x), canonicalValue(stake.y)), system);
+  const e = metersAs(elevation(canonicalValue(stake.x), canonicalValue(stake.y)), system);
   const below =
     t && pad.step(say`form below the top of stake ${{ name }}`, 'd = t − e', { t, e }, small(t.minus(e)));
   const over = ground && small(e.minus(ground));
@@ -48,7 +48,7 @@ export function stakeFigure(stake: ParsedStake, elevation: Elevation, system: Sy
 
 /** The sum of all cuts or fills. */
 export const sumOf = (stakes: readonly StakeFigure[], key: 'cut' | 'fill', system: System): Length =>
-  stakes.reduce((total, s) => (s[key] ? total.plus(s[key]) : total), small(metresAs(ZERO, system)));
+  stakes.reduce((total, s) => (s[key] ? total.plus(s[key]) : total), small(metersAs(ZERO, system)));
 
 /** Cut and fill by volume, where stakes stand for areas. */
 export function volumesOf(

@@ -41,7 +41,7 @@ import {
   SPOTS,
 } from './correction/job';
 import type { Need } from './correction/needs';
-import { blockedBy, type Moves } from './correction/programme';
+import { blockedBy, type Moves } from './correction/program';
 import { seek, spotsAtForms } from './correction/search';
 import { BLEED_WATER, GRINDING, STRIKE_OFF } from './correction/sources';
 import * as faults from './faults';
@@ -49,7 +49,7 @@ import * as ordinary from './grade-ordinary';
 import { lines as lineFields, type SurfaceLineInput } from './lines';
 import { small, toMark } from './marks';
 import { IRC_DRAINAGE } from './sources';
-import { metresAs, type SpotInput } from './spots';
+import { metersAs, type SpotInput } from './spots';
 import type { SurfaceDrainageFigures } from './surface-check';
 
 /** A fall that must be there from one spot to another. */
@@ -119,7 +119,7 @@ export interface GradeCorrectionInput {
 export interface SpotMoveFigure {
   /** Name of the spot. */
   readonly spot: string;
-  /** Elevation afterwards, exact. */
+  /** Elevation afterward, exact. */
   readonly elevation: Quantity<'length'>;
   /** How far up it goes; left out where it goes down. */
   readonly raise?: Quantity<'length'>;
@@ -133,7 +133,7 @@ export interface SpotMoveFigure {
   readonly concrete: Quantity<'volume'>;
   /** Whether the spot lies at the edge, so that the form must be set first. */
   readonly atForm: boolean;
-  /** Thickness afterwards, where it was given. */
+  /** Thickness afterward, where it was given. */
   readonly thickness?: Quantity<'length'>;
 }
 
@@ -236,9 +236,9 @@ function moveFigure(
   const { survey } = job;
   const spot = survey.name(v);
   const move = moves.get(v) ?? ZERO;
-  const z = metresAs(survey.exact(v).z, survey.system);
-  const m = small(metresAs(move, survey.system));
-  const elevation = pad.step(say`elevation of ${{ spot }} afterwards`, 'w = z + m', { z, m }, z.plus(m));
+  const z = metersAs(survey.exact(v).z, survey.system);
+  const m = small(metersAs(move, survey.system));
+  const elevation = pad.step(say`elevation of ${{ spot }} afterward`, 'w = z + m', { z, m }, z.plus(m));
   const a = m.abs();
   const concrete = volumeAs((job.shares[v] as Decimal).times(move.abs()), job);
   const before = job.thickness.get(v);
@@ -257,7 +257,7 @@ function moveFigure(
 function sillsAfter(job: CorrectionJob, input: Parsed, moves: Moves): SillAfterFigure[] {
   return (input.sills ?? []).map(({ name, at, elevation }, i) => {
     const v = job.find(at, `sills[${i}].at`);
-    const surface = metresAs(job.survey.exact(v).z.plus(moves.get(v) ?? ZERO), job.survey.system);
+    const surface = metersAs(job.survey.exact(v).z.plus(moves.get(v) ?? ZERO), job.survey.system);
     return { name, freeboard: small(elevation.minus(surface)) };
   });
 }
@@ -298,7 +298,7 @@ function reckon(input: Parsed, pad: Pad): GradeCorrectionFigures {
  * What to raise and what to strike off so that water runs away, with the least concrete moved.
  *
  * @param input - spots as read, the lines of the building or the falls wanted, and what may be moved
- * @returns moves by spot in the order of doing, concrete, thickness and freeboard afterwards, what stands
+ * @returns moves by spot in the order of doing, concrete, thickness and freeboard afterward, what stands
  * in the way where nothing will do, and the check of the result
  * @throws {InputError} `no-solution` where what is asked for contradicts itself, whatever is moved;
  * `give-one-of` where neither a building nor a fall is given; `too-many` above 50 spots; and as the

@@ -31,7 +31,7 @@ export {
 } from './grade-correction';
 export {
   type BenchMarkInput,
-  type LevelledPoint,
+  type LeveledPoint,
   type LevelNotesByLaserInput,
   type LevelNotesByRodInput,
   type LevelNotesByStringInput,

@@ -143,10 +143,10 @@ export type LevelNotesInput =
   | LevelNotesByStringInput;
 
 /** A point with its elevation. */
-export interface LevelledPoint {
+export interface LeveledPoint {
   /** Name of the point. */
   readonly point: string;
-  /** Its elevation, in feet or metres. */
+  /** Its elevation, in feet or meters. */
   readonly elevation: Quantity<'length'>;
   /** Height of the instrument or water level that it was read from. */
   readonly readFrom?: Quantity<'length'>;
@@ -155,7 +155,7 @@ export interface LevelledPoint {
 /** Figures of {@link levelNotes}. */
 export interface LevelNotesFigures {
   /** Points in the order read; of a level book the bench mark first. */
-  readonly points: readonly LevelledPoint[];
+  readonly points: readonly LeveledPoint[];
   /** The elevations by name, for other calculations. */
   readonly elevations: { readonly [point: string]: Quantity<'length'> };
   /** What the check sum of the readings comes to. */
@@ -222,13 +222,13 @@ type Parsed = RodNotes | LaserNotes | WaterNotes | StringNotes;
 const ROW_LIMIT = 5000;
 const ALLOWED = constant(() => length('1/8 in'));
 
-/** Elevations are spoken of in feet or metres, whatever the readings were in. */
+/** Elevations are spoken of in feet or meters, whatever the readings were in. */
 const asElevation = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'm' : 'ft');
 
 const total = (values: readonly Length[], like: Length): Length =>
   asElevation(values.reduce((sum, v) => sum.plus(v), like.minus(like)));
 
-function byName(points: readonly LevelledPoint[]): { [point: string]: Length } {
+function byName(points: readonly LeveledPoint[]): { [point: string]: Length } {
   return Object.fromEntries(points.map(({ point, elevation }) => [point, elevation]));
 }
 
@@ -240,7 +240,7 @@ function hanging(rows: readonly { readonly point: string }[]): never {
 interface Standing {
   instrument: Length | undefined;
   elevation: Length | undefined;
-  readonly points: LevelledPoint[];
+  readonly points: LeveledPoint[];
   readonly backsights: Length[];
   readonly foresights: Length[];
 }
@@ -322,7 +322,7 @@ function closes({ allowed }: RodNotes, found: Length | undefined, pad: Pad): boo
 
 /** Check of readings that all hang on one elevation: their sum against the sum of elevations. */
 function summed(
-  points: readonly LevelledPoint[],
+  points: readonly LeveledPoint[],
   hung: Length,
   readings: Length,
   pad: Pad,

@@ -303,7 +303,7 @@ export function nearestTo(
   return { piece, distance };
 }
 
-/** A facet whose middle is this near to a wall, in metres, lies on both sides of it: no way leads off. */
+/** A facet whose middle is this near to a wall, in meters, lies on both sides of it: no way leads off. */
 export const ASTRIDE = 1e-9;
 
 /** The piece nearest to the middle of a facet; one rule for all, so that ties fall alike. */
@@ -343,7 +343,7 @@ export function reachesInto(wall: Piece, tin: Tin, t: number, zone: number): boo
   });
 }
 
-/** Fall of a facet straight away from the wall nearest to its middle, per metre; `undefined` astride of it. */
+/** Fall of a facet straight away from the wall nearest to its middle, per meter; `undefined` astride of it. */
 export function awayFall(walls: readonly Piece[], tin: Tin, t: number): number | undefined {
   const { piece, distance, x, y } = nearestToFacet(walls, tin, t);
   if (piece === -1 || distance < ASTRIDE) return undefined;

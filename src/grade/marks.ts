@@ -1,5 +1,5 @@
 /**
- * Falls, risers and marks as they are read off a rule: in inches or millimetres, to the nearest
+ * Falls, risers and marks as they are read off a rule: in inches or millimeters, to the nearest
  * 1/16 in or 1 mm.
  */
 import { constant, length } from '../quantity/make';
@@ -9,15 +9,15 @@ import { wholeNumber } from '../reckoning/fields';
 type Length = Quantity<'length'>;
 
 const SIXTEENTH = constant(() => length('1/16 in'));
-const MILLIMETRE = constant(() => length('1 mm'));
+const MILLIMETER = constant(() => length('1 mm'));
 const TWO = constant(() => wholeNumber(2));
 
-/** The same length shown in inches or millimetres. */
+/** The same length shown in inches or millimeters. */
 export const small = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'mm' : 'in');
 
 /** The smallest step of the rule that a length is read with. */
 export const markStep = (l: Length): Length =>
-  systemOfQuantity(l) === 'metric' ? MILLIMETRE() : SIXTEENTH();
+  systemOfQuantity(l) === 'metric' ? MILLIMETER() : SIXTEENTH();
 
 /** To the nearest 1/16 in or mm; halves go up. */
 export function toMark(l: Length): Length {

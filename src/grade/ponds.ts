@@ -7,14 +7,14 @@
  * here. A pond is a connected set of spots below their level; the spot it spills over has the level
  * as its own elevation.
  */
-import { type Neighbours, nextEdge, type Tin } from '../geometry/tin';
+import { type Neighbors, nextEdge, type Tin } from '../geometry/tin';
 
 /** The surface flooded. */
 export interface Flood {
   /** Water level at each spot: its own elevation, or higher where water stands. */
   readonly level: Float64Array;
   /** The spot that water leaves to; -1 at an outlet. */
-  readonly towards: Int32Array;
+  readonly toward: Int32Array;
   /** The spots in the order they were flooded, the lowest level first; those not reached are left out. */
   readonly order: Uint32Array;
 }
@@ -29,7 +29,7 @@ export interface FoundPond {
   readonly spill: number;
   /** Facets that are wet, whole or in part. */
   readonly facets: readonly number[];
-  /** Depth in metres, for sorting. */
+  /** Depth in meters, for sorting. */
   readonly depth: number;
 }
 
@@ -76,9 +76,9 @@ class SpotHeap {
 }
 
 /** Flood from the outlets; spots on no facet keep their own elevation. */
-export function floodFrom(z: Float64Array, { from, to }: Neighbours, outlets: readonly number[]): Flood {
+export function floodFrom(z: Float64Array, { from, to }: Neighbors, outlets: readonly number[]): Flood {
   const level = Float64Array.from(z);
-  const towards = new Int32Array(z.length).fill(-1);
+  const toward = new Int32Array(z.length).fill(-1);
   const seen = new Uint8Array(z.length);
   const heap = new SpotHeap(z.length);
   const order = new Uint32Array(z.length);
@@ -98,7 +98,7 @@ export function floodFrom(z: Float64Array, { from, to }: Neighbours, outlets: re
       const u = to[i] as number;
       if (seen[u]) continue;
       seen[u] = 1;
-      towards[u] = v;
+      toward[u] = v;
       if ((z[u] as number) <= surface) {
         level[u] = surface;
         drowned.push(u);
@@ -111,14 +111,14 @@ export function floodFrom(z: Float64Array, { from, to }: Neighbours, outlets: re
     visit(heap.pop());
     for (let v = drowned.pop(); v !== undefined; v = drowned.pop()) visit(v);
   }
-  return { level, towards, order: order.subarray(0, reached) };
+  return { level, toward, order: order.subarray(0, reached) };
 }
 
 function gather(
   start: number,
   { level }: Flood,
   z: Float64Array,
-  near: Neighbours,
+  near: Neighbors,
   pondOf: Int32Array,
 ): number[] {
   const spots = [start];
@@ -136,9 +136,9 @@ function gather(
 }
 
 /** The spot outside the pond that its water leaves over. */
-function spillOf(spots: readonly number[], { towards, level }: Flood, z: Float64Array): number {
+function spillOf(spots: readonly number[], { toward, level }: Flood, z: Float64Array): number {
   for (const v of spots) {
-    const u = towards[v] as number;
+    const u = toward[v] as number;
     if (u !== -1 && (z[u] as number) === (level[u] as number)) return u;
   }
   return spots[0] as number;
@@ -151,7 +151,7 @@ export interface Ponds {
 }
 
 /** Every pond of the flooded surface. */
-export function pondsOf(tin: Tin, flood: Flood, near: Neighbours): Ponds {
+export function pondsOf(tin: Tin, flood: Flood, near: Neighbors): Ponds {
   const { z, corner } = tin;
   const pondOf = new Int32Array(z.length).fill(-1);
   const found: { spots: number[]; facets: number[] }[] = [];

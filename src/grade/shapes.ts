@@ -38,9 +38,9 @@ export interface SlopedPlaneInput {
   readonly kind: 'sloped plane';
   /** The point that the plane passes through. */
   readonly at: FixedPointInput;
-  /** Fall towards greater x; negative for a rise. */
+  /** Fall toward greater x; negative for a rise. */
   readonly alongX: QuantityInput<'slope'>;
-  /** Fall towards greater y; negative for a rise. */
+  /** Fall toward greater y; negative for a rise. */
   readonly alongY: QuantityInput<'slope'>;
 }
 
@@ -140,14 +140,14 @@ export const formSurface = (): Field<FormSurface | undefined> =>
     ]),
   );
 
-/** A point in metres. */
+/** A point in meters. */
 export interface Spot {
   readonly x: Decimal;
   readonly y: Decimal;
   readonly z: Decimal;
 }
 
-/** A fixed point in metres. */
+/** A fixed point in meters. */
 export const spotOf = (p: FixedPoint): Spot => ({
   x: canonicalValue(p.x),
   y: canonicalValue(p.y),
@@ -157,7 +157,7 @@ export const spotOf = (p: FixedPoint): Spot => ({
 /** A slope as rise over run. */
 export const rate = (slope: Slope): Decimal => canonicalValue(slope).div(12);
 
-/** Elevation in metres over a point in metres. */
+/** Elevation in meters over a point in meters. */
 export type Elevation = (x: Decimal, y: Decimal) => Decimal;
 
 /** A plane `z = z₀ − p × (x − x₀) − q × (y − y₀)`. */

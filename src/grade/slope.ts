@@ -47,7 +47,7 @@ export interface SlopeFigures {
   /** As in/ft. */
   readonly inchesPerFoot: Quantity<'slope'>;
   /** As mm/m. */
-  readonly millimetresPerMetre: Quantity<'slope'>;
+  readonly millimetersPerMeter: Quantity<'slope'>;
   /** As 1:n; left out when level. */
   readonly oneIn?: Quantity<'slope'>;
   /** Angle from level. */
@@ -134,7 +134,7 @@ function reckon(input: Parsed, pad: Pad): SlopeFigures {
   return {
     percent,
     inchesPerFoot: s.in('in/ft'),
-    millimetresPerMetre: s.in('mm/m'),
+    millimetersPerMeter: s.in('mm/m'),
     ...(s.sign() === 0 ? {} : { oneIn: s.in('1:n') }),
     angle,
     ...(fall ? { fall } : {}),

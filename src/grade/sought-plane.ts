@@ -81,7 +81,7 @@ const FLAT: readonly Decimal[] = [ZERO, ONE, ONE];
 const FREE: Cost = [ZERO, ZERO, ZERO];
 const HARD: Cost = [ONE, ZERO, ZERO];
 const TANGENTS = 30;
-/** Strays of 60 digits, in metres. */
+/** Strays of 60 digits, in meters. */
 const STRAY = /*#__PURE__*/ new Decimal('1e-30');
 /** A slope that passes the most by less, as a share of it, is brought back along the way to the flattest. */
 const NEARLY = /*#__PURE__*/ new Decimal('1e-9');

@@ -53,7 +53,7 @@ export interface SpotTableInput {
 export interface SpotGridInput {
   /** Where the first elevation of the first row is; by default the origin. */
   readonly at?: PointInput;
-  /** Distance between neighbours in a row, along x. */
+  /** Distance between neighbors in a row, along x. */
   readonly along: QuantityInput<'length'>;
   /** Distance between rows, along y. */
   readonly across: QuantityInput<'length'>;
@@ -135,7 +135,7 @@ export interface ParsedSpots {
   readonly heightOfInstrument: Length | undefined;
 }
 
-/** A spot in exact metres. */
+/** A spot in exact meters. */
 export interface ExactSpot {
   readonly x: Decimal;
   readonly y: Decimal;
@@ -248,7 +248,7 @@ export const SPOT_KEYS = ['spots', 'table', 'grid', 'forms'] as const;
 interface Batch {
   readonly count: number;
   readonly exact: (i: number) => ExactSpot;
-  /** Binary metres from the origin given. */
+  /** Binary meters from the origin given. */
   readonly fill: (origin: ExactSpot, into: SpotArrays, from: number) => void;
   readonly name: (i: number) => string;
   readonly path: (i: number) => string;
@@ -299,13 +299,13 @@ const systemNamed = (unit: string): System => (unit === 'm' || unit === 'mm' ? '
 
 const factorOf = (unit: string): Decimal => unitOf('length', unit)?.factor ?? new Decimal(1);
 
-/** Numbers in metres that were written in one unit; differences are taken before they are scaled. */
+/** Numbers in meters that were written in one unit; differences are taken before they are scaled. */
 function fromTable({ unit, rows }: { readonly unit: string; readonly rows: Rows }): Batch {
   const factor = factorOf(unit);
-  const metres = (n: number | undefined): Decimal => new Decimal(n ?? 0).times(factor);
+  const meters = (n: number | undefined): Decimal => new Decimal(n ?? 0).times(factor);
   return {
     count: rows.length,
-    exact: (i) => ({ x: metres(rows[i]?.[0]), y: metres(rows[i]?.[1]), z: metres(rows[i]?.[2]) }),
+    exact: (i) => ({ x: meters(rows[i]?.[0]), y: meters(rows[i]?.[1]), z: meters(rows[i]?.[2]) }),
     fill: (origin, into, from) => {
       const scale = factor.toNumber();
       const [x0, y0, z0] = [origin.x, origin.y, origin.z].map((n) => n.div(factor).toNumber()) as [
@@ -438,8 +438,8 @@ export function surveyOf(parsed: ParsedSpots): Survey {
   return { ...arrays, count, exact, name, path, find: finder(count, name), system: first.system };
 }
 
-/** A length of so many metres, in the units of the survey. */
-export const metresAs = (value: Decimal, system: System): Length =>
+/** A length of so many meters, in the units of the survey. */
+export const metersAs = (value: Decimal, system: System): Length =>
   newQuantity('length', value, unitOf('length', system === 'metric' ? 'm' : 'ft') as never);
 
 const sameKey = (x: number, y: number): string => `${x} ${y}`;

@@ -23,13 +23,13 @@ import { noTolerance } from './faults';
 import { small } from './marks';
 import * as ordinary from './ordinary';
 import { GIVEN, TEN_FOOT_EDGE, TWELVE_FOOT_EDGE, UFGS_FLATNESS } from './sources';
-import { metresAs } from './spots';
+import { metersAs } from './spots';
 
 /** Input of {@link straightedge}. */
 export interface StraightedgeInput {
   /** Elevations of the surface along a line, evenly spaced. */
   readonly readings: readonly QuantityInput<'length'>[];
-  /** Distance between neighbouring readings. */
+  /** Distance between neighboring readings. */
   readonly spacing: QuantityInput<'length'>;
   /** Length of the straightedge; by default 5 ft, or 1.5 m where the readings are metric. */
   readonly edge?: QuantityInput<'length'>;
@@ -201,9 +201,9 @@ function reckon(input: Parsed, pad: Pad): StraightedgeFigures {
   const reach = Math.floor(steps + 1e-9);
   const best = widest(z, reach);
   const system = systemOfQuantity(input.readings[0] as Length);
-  const [h, l] = [metresAs(Decimal.max(...z), system), metresAs(Decimal.min(...z), system)];
+  const [h, l] = [metersAs(Decimal.max(...z), system), metersAs(Decimal.min(...z), system)];
   const outOfLevel = pad.step('highest less lowest reading', 'd = h − l', { h, l }, small(h.minus(l)));
-  const gap = small(metresAs(gapAt(z, best), system));
+  const gap = small(metersAs(gapAt(z, best), system));
   const verdict = gap.greaterThan(allowed) ? 'not flat enough' : 'flat enough';
   if (gap.greaterThan(allowed)) pad.caution(cautions.notFlat(allowed, gap, source));
   return { gap, at: wholeNumber(best.at + 1), allowed, verdict, outOfLevel };

@@ -66,7 +66,7 @@ import { type FoundPond, type ShorePoint, shoreOf } from './ponds';
 import { GIVEN, GRADING_STANDARDS, GUTTER_LEAST, IRC_DRAINAGE } from './sources';
 import {
   type ExactSpot,
-  metresAs,
+  metersAs,
   type ParsedSpots,
   SPOT_KEYS,
   type SpotsInput,
@@ -146,7 +146,7 @@ export interface FacetFigure {
   readonly alongX: Quantity<'slope'>;
   /** Fall along y; negative when it rises. */
   readonly alongY: Quantity<'slope'>;
-  /** Direction of the fall from the x axis, anticlockwise from 0 to 360 degrees; left out when level. */
+  /** Direction of the fall from the x axis, counterclockwise from 0 to 360 degrees; left out when level. */
   readonly direction?: Quantity<'angle'>;
   /** The building line nearest to its middle. */
   readonly nearest?: string;
@@ -176,7 +176,7 @@ export interface ValleyFigure {
   readonly verdict: 'drains' | 'too flat';
 }
 
-/** What of the surface falls back towards a building. */
+/** What of the surface falls back toward a building. */
 export interface FallsBackFigure {
   /** The building line nearest to it. */
   readonly line: string;
@@ -294,7 +294,7 @@ export interface SurfaceDrainageFigures {
   readonly worstValley?: ValleyFigure;
   /** Valleys, the worst first, at most 100. */
   readonly valleyList: readonly ValleyFigure[];
-  /** Plan area that falls back towards a building, near or far. */
+  /** Plan area that falls back toward a building, near or far. */
   readonly areaBack: Quantity<'area'>;
   /** That area by building line. */
   readonly fallsBack: readonly FallsBackFigure[];
@@ -353,7 +353,7 @@ const ZONE = constant(() => length('10 ft'));
 const NEAR = constant(() => length('1/2 in'));
 const SHALLOW = constant(() => length('1/8 in'));
 const HELD = 40;
-/** In square metres, by definition. */
+/** In square meters, by definition. */
 const SQUARE_FOOT = 0.09290304;
 const BEYOND = constant(() => slope('1%'));
 const GUTTER = constant(() => slope('0.3%'));
@@ -364,7 +364,7 @@ const GOOD_GUTTER = constant(() => slope('1%'));
 const RAMP_RISE = constant(() => length('30 in'));
 const HANDRAIL_RISE = constant(() => length('6 in'));
 const FREEBOARD = constant(() => length('1 in'));
-/** Ponds shallower than this, in metres, come from binary rounding. */
+/** Ponds shallower than this, in meters, come from binary rounding. */
 const NO_DEPTH = 1e-7;
 
 /** The schema of a surface. */
@@ -428,8 +428,8 @@ export interface Held {
 /** Every valley of a surface, with the least fall that it is held to. */
 export function valleysHeld(site: Site, held: Held): FoundValley[] {
   const limits = {
-    least: perMetre(held.valley),
-    swale: perMetre(held.swale),
+    least: perMeter(held.valley),
+    swale: perMeter(held.swale),
     zone: held.zone.toNumber('m'),
   };
   return valleysOf(site, limits, held.pondDepth.toNumber('m'));
@@ -547,9 +547,9 @@ interface Judged {
   readonly reach: Reach | undefined;
 }
 
-const perMetre = (s: Slope): number => s.toNumber('mm/m') / 1000;
+const perMeter = (s: Slope): number => s.toNumber('mm/m') / 1000;
 
-/** Fall of each facet per metre. */
+/** Fall of each facet per meter. */
 function fallsOf({ terrain: { tin } }: Site): Float64Array {
   const falls = new Float64Array(tin.facets);
   for (let t = 0; t < tin.facets; t += 1) {
@@ -584,17 +584,17 @@ function zonedFacets(site: Site, zone: number): { zoned: Uint8Array; away: Float
 }
 
 function steeperThan(falls: Float64Array, maximum: Slope | undefined): number[] {
-  const most = maximum ? perMetre(maximum) + NO_FALL : Number.POSITIVE_INFINITY;
+  const most = maximum ? perMeter(maximum) + NO_FALL : Number.POSITIVE_INFINITY;
   return Array.from(falls, (_, t) => t).filter((t) => (falls[t] as number) > most);
 }
 
 function judge(site: Site, held: Held): Judged {
-  const [minimum, beyond, zone] = [perMetre(held.minimum), perMetre(held.beyond), held.zone.toNumber('m')];
+  const [minimum, beyond, zone] = [perMeter(held.minimum), perMeter(held.beyond), held.zone.toNumber('m')];
   const walled = site.walls.length > 0;
   const falls = fallsOf(site);
   const deep = held.pondDepth.toNumber('m');
   const valleys = valleysHeld(site, held);
-  const back = fallingBack(site, valleys, perMetre(held.valley), deep);
+  const back = fallingBack(site, valleys, perMeter(held.valley), deep);
   const reach = walled ? reachOf(site.terrain) : undefined;
   const { zoned, away } = zonedFacets(site, zone);
   const lack = new Float64Array(falls.length);
@@ -736,13 +736,13 @@ const volumeAs = (value: Decimal, system: System): Quantity<'volume'> => {
 function shorePoint(site: Site, point: ShorePoint, level: Decimal): PlanPointFigure {
   const { survey } = site;
   const a = survey.exact(point[0]);
-  if (point.length === 1) return { x: metresAs(a.x, survey.system), y: metresAs(a.y, survey.system) };
+  if (point.length === 1) return { x: metersAs(a.x, survey.system), y: metersAs(a.y, survey.system) };
   const b = survey.exact(point[1]);
   const share = (from: Decimal, to: Decimal): Decimal =>
     from.plus(to.minus(from).times(a.z.minus(level)).div(a.z.minus(b.z)));
   return {
-    x: metresAs(share(a.x, b.x), survey.system),
-    y: metresAs(share(a.y, b.y), survey.system),
+    x: metersAs(share(a.x, b.x), survey.system),
+    y: metersAs(share(a.y, b.y), survey.system),
   };
 }
 
@@ -763,8 +763,8 @@ function pondFigure(site: Site, pond: FoundPond): PondFigure {
   return {
     lowest: survey.name(pond.lowest),
     spillsOver: survey.name(pond.spill),
-    level: metresAs(level, survey.system),
-    depth: small(metresAs(level.minus(survey.exact(pond.lowest).z), survey.system)),
+    level: metersAs(level, survey.system),
+    depth: small(metersAs(level.minus(survey.exact(pond.lowest).z), survey.system)),
     volume: volumeAs(volume, survey.system),
     area: areaAs(area, survey.system),
     outline: rings.map((ring) => ring.slice(0, OUTLINE_LIMIT).map((p) => shorePoint(site, p, level))),
@@ -796,13 +796,13 @@ function lowSpots(site: Site, ponds: readonly FoundPond[]): LowSpotFigure[] {
     });
   return low.slice(0, LISTED).map(({ v, spill }) => ({
     spot: survey.name(v),
-    below: small(metresAs(survey.exact(spill).z.minus(survey.exact(v).z), survey.system)),
+    below: small(metersAs(survey.exact(spill).z.minus(survey.exact(v).z), survey.system)),
     downstream: survey.name(spill),
   }));
 }
 
-/** Binary metres to five places: what a path is good to. */
-const found = (metres: number): Decimal => new Decimal(metres.toFixed(5));
+/** Binary meters to five places: what a path is good to. */
+const found = (meters: number): Decimal => new Decimal(meters.toFixed(5));
 
 const POINTS = 100;
 
@@ -832,11 +832,11 @@ function pathFigure(site: Site, from: string, path: FlowPath): PathFigure {
   return {
     from,
     leavesOver: leavesOver(site, path),
-    length: metresAs(found(path.length), survey.system),
+    length: metersAs(found(path.length), survey.system),
     ...(reaches === undefined ? {} : { reaches }),
     points: shown.map(([x, y]) => ({
-      x: metresAs(origin.x.plus(found(x)), survey.system),
-      y: metresAs(origin.y.plus(found(y)), survey.system),
+      x: metersAs(origin.x.plus(found(x)), survey.system),
+      y: metersAs(origin.y.plus(found(y)), survey.system),
     })),
   };
 }
@@ -938,7 +938,7 @@ function sillFigures(site: Site, sills: NonNullable<ParsedSurface['sills']>, pad
   return sills.map(({ name, at, elevation }, i) => {
     const z = elevationAt(site, at, `sills[${i}].at`, name);
     const e = elevation;
-    const surface = metresAs(z, systemOfQuantity(e));
+    const surface = metersAs(z, systemOfQuantity(e));
     const freeboard = pad.step(
       'freeboard below a sill',
       'b = e − z',
@@ -988,7 +988,7 @@ function valleyFigure(site: Site, valley: FoundValley, held: Held): ValleyFigure
     to: survey.name(valley.to),
     fall: slopeOfFall(p.z.minus(q.z).div(long), survey.system),
     required: valley.bySwaleRule ? held.swale : held.valley,
-    length: metresAs(long.toSignificantDigits(HELD), survey.system),
+    length: metersAs(long.toSignificantDigits(HELD), survey.system),
     ...(curb === undefined ? {} : { curb }),
     verdict: isFlat(valley) ? 'too flat' : 'drains',
   };
@@ -1009,9 +1009,9 @@ function areaOf({ terrain: { tin } }: Site, t: number): number {
 }
 
 /** Six figures are what a binary sum of facets is good to. */
-function sixFigures(squareMetres: number, system: System): Quantity<'area'> {
+function sixFigures(squareMeters: number, system: System): Quantity<'area'> {
   const unit = system === 'metric' ? 1 : SQUARE_FOOT;
-  const area = areaAs(new Decimal((squareMetres / unit).toPrecision(6)).times(unit), system);
+  const area = areaAs(new Decimal((squareMeters / unit).toPrecision(6)).times(unit), system);
   return system === 'metric' ? area : area.in('ft2');
 }
 
@@ -1112,7 +1112,7 @@ function heedRamp(site: Site, held: Held, pad: Pad): void {
   const heights = [...new Set(tin.corner)].map((v) => tin.z[v] as number);
   const lowest = heights.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
   const highest = heights.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
-  const rise = small(metresAs(found(highest - lowest), site.survey.system));
+  const rise = small(metersAs(found(highest - lowest), site.survey.system));
   if (rise.greaterThan(RAMP_RISE())) pad.caution(cautions.longRamp(RAMP_RISE(), rise, 'stop'));
   if (rise.greaterThan(HANDRAIL_RISE())) pad.caution(cautions.rampHandrails(HANDRAIL_RISE(), rise));
 }

@@ -1,5 +1,5 @@
 /** A survey made into a surface that water runs on: triangles, lines, flood and ponds. */
-import { neighboursOf, type PlanSpot, type Tin, tinOver, triangulate } from '../geometry/tin';
+import { neighborsOf, type PlanSpot, type Tin, tinOver, triangulate } from '../geometry/tin';
 import { type Decimal, ZERO } from '../quantity/decimal';
 import { runsOf, spokesOf, type Terrain } from './flow';
 import {
@@ -35,7 +35,7 @@ export interface SiteExtent {
   readonly lines: readonly ParsedLine[];
   /** Corners of the slab, where it is not all that lies between the spots. */
   readonly outline: readonly Place[] | undefined;
-  /** How near a spot must be to a line to lie on it, in metres. */
+  /** How near a spot must be to a line to lie on it, in meters. */
   readonly near: number;
 }
 
@@ -89,7 +89,7 @@ export function siteOf(survey: Survey, { lines: given, outline, near }: SiteExte
   else refuseConflicts(survey, tin.corner);
   if (tin.facets === 0) refuseLine(survey);
   const sides = sidesOf(tin, lines, pieces, near);
-  const neighbours = neighboursOf(tin);
+  const neighbors = neighborsOf(tin);
   const outlets: number[] = [];
   sides.outlet.forEach((is, v) => {
     if (is) outlets.push(v);
@@ -98,12 +98,12 @@ export function siteOf(survey: Survey, { lines: given, outline, near }: SiteExte
   outlets.sort(
     (a, b) => (tin.x[a] as number) - (tin.x[b] as number) || (tin.y[a] as number) - (tin.y[b] as number),
   );
-  const flood = floodFrom(tin.z, neighbours, outlets);
-  const ponds = pondsOf(tin, flood, neighbours);
+  const flood = floodFrom(tin.z, neighbors, outlets);
+  const ponds = pondsOf(tin, flood, neighbors);
   const bounds = { wall: sides.wall, dry: sides.dry, mustBeDry: sides.mustBeDry, drain: sides.drain };
   const terrain: Terrain = {
     tin,
-    near: neighbours,
+    near: neighbors,
     flood,
     ponds,
     bounds,

@@ -18,9 +18,9 @@ export interface FoundValley {
   /** Its higher and its lower end. */
   readonly from: number;
   readonly to: number;
-  /** Fall along it per metre. */
+  /** Fall along it per meter. */
   readonly fall: number;
-  /** The least that it must fall per metre. */
+  /** The least that it must fall per meter. */
   readonly least: number;
   /** True where that is what the code asks of swales by a building. */
   readonly bySwaleRule: boolean;
@@ -28,11 +28,11 @@ export interface FoundValley {
   readonly curb: number;
 }
 
-/** The least that valleys must fall per metre. */
+/** The least that valleys must fall per meter. */
 export interface ValleyLeast {
   /** Anywhere. */
   readonly least: number;
-  /** Within the zone of a building, where what lies beyond falls back towards it. */
+  /** Within the zone of a building, where what lies beyond falls back toward it. */
   readonly swale: number;
   readonly zone: number;
 }
@@ -57,7 +57,7 @@ function gathers({ terrain: { tin, runs, bounds } }: Site, e: number): boolean {
   return wall > 0 && !bounds.mustBeDry[wall - 1];
 }
 
-/** True where a facet beside the crease falls back towards the wall nearest to it. */
+/** True where a facet beside the crease falls back toward the wall nearest to it. */
 function fallsBack(site: Site, t: number): boolean {
   const away = awayFall(site.walls, site.terrain.tin, t);
   return away !== undefined && away < -NO_FALL;

@@ -6,7 +6,7 @@ export {
   type JointLayoutFigures,
   type JointLayoutInput,
   jointLayout,
-  type Neighbour,
+  type Neighbor,
   type Panel,
   type Place,
   type PlanJoint,

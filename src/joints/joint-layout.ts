@@ -70,6 +70,7 @@ import type { SawOrder } from './layout/saw-order';
 import { WORK_LIMIT } from './layout/search';
 import { KINK } from './layout/sides';
 import { type FixedType, ringArea, type Site, sitesOf } from './layout/site';
+import { isSmall, passedBy } from './layout/spared';
 import { type Draft, draftDeck, draftStrip } from './layout/strip';
 import {
   type BackerRod,
@@ -93,12 +94,12 @@ import {
 import { JOINT_DEPTH, TAPER_WIDTH } from './sources';
 
 /** What the slab is kept apart from. */
-export type Neighbour = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
+export type Neighbor = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
 
 /** A line along one side of the outline where the slab is kept apart from something. */
 export interface IsolationInput {
   /** What stands there; it changes no figure. */
-  readonly against: Neighbour;
+  readonly against: Neighbor;
   /** Where the line begins, on a side of the outline. */
   readonly from: PointInput;
   /** Where it ends, on the same side. */
@@ -133,7 +134,7 @@ export interface JointLayoutInput extends RegionInput {
   readonly module?: QuantityInput<'length'>;
   /** Joints that must be where they are; none by default. */
   readonly fixed?: readonly FixedJointInput[];
-  /** Points on the outline where joints of the neighbouring slab end and must go on. */
+  /** Points on the outline where joints of the neighboring slab end and must go on. */
   readonly continued?: readonly PointInput[];
   /** Sides, or parts of sides, with an isolation joint. Openings always have one. */
   readonly isolation?: readonly IsolationInput[];
@@ -153,7 +154,7 @@ export interface JointLayoutInput extends RegionInput {
   readonly boardThickness?: QuantityInput<'length'>;
   /** Sealant is reckoned where its width and depth are given. */
   readonly sealant?: SealantInput;
-  /** Dowels at construction joints, centre to centre; none by default. */
+  /** Dowels at construction joints, center to center; none by default. */
   readonly dowelSpacing?: QuantityInput<'length'>;
 }
 
@@ -189,14 +190,14 @@ export interface PlanJoint {
   readonly number: Quantity<'count'>;
   /** What kind of joint it is. */
   readonly type: 'contraction' | 'construction' | 'isolation';
-  /** Of a circle `from` and `to` are one point on it; an arc runs anticlockwise about its centre. */
+  /** Of a circle `from` and `to` are one point on it; an arc runs counterclockwise about its center. */
   readonly shape: 'straight' | 'circle' | 'arc';
   /** Where it begins. */
   readonly from: Place;
   /** Where it ends. */
   readonly to: Place;
   /** The middle of a circle or an arc. */
-  readonly centre?: Place;
+  readonly center?: Place;
   /** From end to end, along the arc where it is one; once around for a circle. */
   readonly length: Quantity<'length'>;
   /** Contraction joints as cut; construction and isolation joints through the slab. */
@@ -227,13 +228,16 @@ export interface GivenWay {
     | 'panel shape'
     | 'sharp corner'
     | 'corner not met'
+    | 'opening passed by'
     | 'joint ends at a joint'
     | 'module';
   /** Which panel, where it is one. */
   readonly panel?: Quantity<'count'>;
-  /** The inside corner that no joint meets. */
+  /** Which opening, by its place in `openings` from 1, where joints pass it by. */
+  readonly opening?: Quantity<'count'>;
+  /** The inside corner that no joint meets, or the middle of the opening. */
   readonly at?: Place;
-  /** Shorter side of a sliver, ratio of a panel too long, else how many joints break the rule. */
+  /** Shorter side of a sliver, ratio of a panel too long, else how many joints or corners break the rule. */
   readonly actual?: Quantity<'length'> | Quantity<'ratio'> | Quantity<'count'>;
   /** What the rule asks of a panel: least side, longest ratio, or sharpest corner. */
   readonly limit?: Quantity<'length'> | Quantity<'ratio'> | Quantity<'angle'>;
@@ -323,6 +327,7 @@ const STEP: Record<System, () => Length> = {
 /** What an opening counts as at least, in corners: a round one over the least side, and any beside a slanted outline. */
 const AS_CORNERS = 4;
 const AS_ROUND = 10;
+const AS_SMALL_ROUND = 6;
 const AS_SLANTED = 2;
 const FIXED_LIMIT = 200;
 
@@ -392,8 +397,8 @@ function middleHole({ openings = [] }: Parsed): Decimal | undefined {
   if (openings.length === 0) return new Decimal(0);
   const [opening] = openings;
   if (openings.length > 1 || opening?.shape !== 'circle') return undefined;
-  const centred = opening.at.x.sign() === 0 && opening.at.y.sign() === 0;
-  return centred ? canonicalValue(opening.diameter).div(2) : undefined;
+  const centered = opening.at.x.sign() === 0 && opening.at.y.sign() === 0;
+  return centered ? canonicalValue(opening.diameter).div(2) : undefined;
 }
 
 const plain = (input: Parsed): boolean =>
@@ -451,11 +456,13 @@ function checkSize(site: Site, limits: Limits): void {
     const lines = (Math.max(...ends) - Math.min(...ends)) / limits.spacing;
     withinLimit(SIDE_BY_SIDE, Math.floor(lines), 'spacing');
   }
-  const least = ({ ring, bothWays }: Site['openings'][number]): number => {
+  const least = (opening: Site['openings'][number]): number => {
+    const { ring, bothWays } = opening;
     const ends = ring.map(({ x }) => x.toNumber());
     const parts = !bothWays && Math.max(...ends) - Math.min(...ends) > limits.leastSide;
     if (!site.orthogonal) return parts ? AS_CORNERS : AS_SLANTED;
-    return parts && ring.length > 2 * AS_ROUND ? AS_ROUND : AS_CORNERS;
+    if (!parts || ring.length <= 2 * AS_ROUND) return AS_CORNERS;
+    return isSmall(opening, limits) ? AS_SMALL_ROUND : AS_ROUND;
   };
   const inOpenings = site.openings.reduce((sum, o) => sum + Math.max(least(o), o.corners.length), 0);
   withinLimit(site.orthogonal ? SQUARE_CORNERS : SLANTED_CORNERS, site.ring.length + inOpenings, 'outline');
@@ -491,7 +498,7 @@ function bestOf(choices: readonly Choice[], limits: Limits): Choice {
   return weighed.reduce((best, next) => (better(next, best) ? next : best)).choice;
 }
 
-/** Plans within this are as long as each other, in metres. */
+/** Plans within this are as long as each other, in meters. */
 const AS_LONG = 1e-6;
 
 function placeSites(input: Parsed, rules: Rules): Site[] {
@@ -545,7 +552,9 @@ function laidOn(input: Parsed, sites: readonly Site[], limits: Limits, step: Dec
       : choicesFor(input, first, limits, setting);
   const { laid, site } = bestOf(choices, limits);
   const missed = laid.missed?.map((c) => site.pose.out(c));
-  return { laid: { ...laidBack(laid, site), ...(missed ? { missed } : {}) }, site };
+  const passed = laid.passedBy?.map((o) => ({ ...o, at: site.pose.out(o.at) }));
+  const left = { ...(missed ? { missed } : {}), ...(passed ? { passedBy: passed } : {}) };
+  return { laid: { ...laidBack(laid, site), ...left }, site };
 }
 
 /** Plans from each corner, or from the first ones where those take all the work allowed. */
@@ -562,8 +571,9 @@ function foundFrom(sites: readonly Site[], limits: Limits, setting: Setting): Fo
 }
 
 function choiceOf(site: Site, laid: Laid): Choice {
-  const missed = missedCorners(site, laid);
-  return { site, laid: missed.length > 0 ? { ...laid, missed, exact: false } : laid };
+  const [missed, passed] = [missedCorners(site, laid), passedBy(site, laid)];
+  const whole = missed.length + passed.length === 0;
+  return { site, laid: whole ? laid : { ...laid, missed, passedBy: passed, exact: false } };
 }
 
 /** Above this many panels in all only one of several plans is laid out in exact decimals. */
@@ -623,7 +633,7 @@ function choicesFor(input: Parsed, site: Site, limits: Limits, setting: Setting)
   const found = findGrid(site, limits, setting);
   const [surer] = [strip, deck].flatMap((draft) => (draft && isSurer(draft, found, limits) ? [draft] : []));
   if (surer) return [choiceOf(site, surer.lay())];
-  const straight = choiceOf(site, layStraight(found));
+  const straight = choiceOf(found.site, layStraight(found));
   const laidOf = (draft: Draft | undefined): Choice[] =>
     draft && mayBeat(draft, straight, limits) ? [choiceOf(site, draft.lay())] : [];
   return [straight, ...laidOf(strip), ...(fan ? [choiceOf(site, fan)] : []), ...laidOf(deck)];
@@ -643,7 +653,7 @@ class Writer {
     shape: joint.shape,
     from: this.place(joint.from),
     to: this.place(joint.to),
-    ...(joint.centre ? { centre: this.place(joint.centre) } : {}),
+    ...(joint.center ? { center: this.place(joint.center) } : {}),
     length: this.length(joint.length),
     depth,
   });
@@ -673,6 +683,14 @@ function givenWay(laid: Laid, panels: readonly Panel[], rules: Rules, write: Wri
     }),
   );
   for (const at of laid.missed ?? []) list.push({ rule: 'corner not met', at: write.place(at) });
+  for (const { index, at, corners } of laid.passedBy ?? []) {
+    list.push({
+      rule: 'opening passed by',
+      opening: wholeNumber(index + 1),
+      at: write.place(at),
+      ...(corners > 0 ? { actual: wholeNumber(corners) } : {}),
+    });
+  }
   if (laid.tees > 0) list.push({ rule: 'joint ends at a joint', actual: wholeNumber(laid.tees) });
   if (laid.offModule > 0) list.push({ rule: 'module', actual: wholeNumber(laid.offModule) });
   return list;
@@ -724,9 +742,12 @@ function workedTotal(laid: Laid, write: Writer, pad: Pad): Length {
 
 function heed(input: Parsed, ways: readonly GivenWay[], site: Site, sawn: boolean, pad: Pad): void {
   if (ways.length > 0) pad.caution(cautions.rulesGiveWay(wholeNumber(0), wholeNumber(ways.length)));
-  const square = (input.openings ?? []).some(
-    (o, i) => o.shape === 'rectangle' && site.openings[i]?.cornered === false,
-  );
+  const passed = ways.filter(({ rule }) => rule === 'opening passed by').length;
+  if (passed > 0) pad.caution(cautions.openingsPassedBy(wholeNumber(0), wholeNumber(passed)));
+  const square = (input.openings ?? []).some((o, i) => {
+    const placed = site.openings[i];
+    return o.shape === 'rectangle' && placed?.cornered === false && !placed.spared;
+  });
   if (square) pad.caution(cautions.squareBoxOut);
   if (sawn) pad.caution(sharedCautions.silica);
 }
@@ -769,7 +790,7 @@ const point = (): Field<Place> =>
   fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
 
 const FIXED_TYPES: readonly FixedType[] = ['contraction', 'construction', 'isolation'];
-const NEIGHBOURS: readonly Neighbour[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
+const NEIGHBORS: readonly Neighbor[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
 const SEALED = ['all', 'isolation', 'sawn'] as const;
 
 /**
@@ -822,7 +843,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
       ),
       continued: maybe(list(point(), 0, FIXED_LIMIT)),
       isolation: maybe(
-        list(fields({ against: choice('against', NEIGHBOURS), from: point(), to: point() }), 0, FIXED_LIMIT),
+        list(fields({ against: choice('against', NEIGHBORS), from: point(), to: point() }), 0, FIXED_LIMIT),
       ),
       tees: maybe(choice('tees', ['allowed', 'avoided'] as const)),
       making: maybe(choice('making', JOINT_MAKINGS)),

@@ -83,7 +83,7 @@ function poissonOf({ poisson }: Parsed, pad: Pad): Quantity<'ratio'> {
   return POISSON();
 }
 
-/** The fourth root of E h³ d ÷ (12 (1 − m²) p), in metres. */
+/** The fourth root of E h³ d ÷ (12 (1 − m²) p), in meters. */
 function radiusOf({ thickness, elasticity, subgrade }: Parsed, m: Quantity<'ratio'>): Decimal {
   const h = canonicalValue(thickness);
   const top = canonicalValue(elasticity).times(h.pow(3)).times(canonicalValue(subgrade.deflection));

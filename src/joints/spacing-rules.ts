@@ -168,7 +168,7 @@ function shapes(w: Length): SpacingBySource[] {
 
 /** The cap that several sources put on the spacing; the one that prints both systems has 15 ft (4.5 m). */
 export const otherCap = (t: Length): Length => CAP().in(isMetric(t) ? 'm' : 'ft');
-const CAP_IN_METRES = constant(() => length('4.5 m'));
+const CAP_IN_METERS = constant(() => length('4.5 m'));
 
 /** From this thickness on, in inches, that cap is below what even the closest multiple of the thickness allows. */
 export const CAPPED_FROM = 8;
@@ -181,7 +181,7 @@ function capped(t: Length): SpacingBySource[] {
   const rows = [
     row('24 times, at most 15 ft', POOL_DECK_JOINTS, upTo(24)),
     row('24 to 36 times, at most 15 ft', CURVED_JOINTS, upTo(36), upTo(24)),
-    row('slabs no wider than 15 ft (4.5 m)', JOINT_LAYOUT_RULES, cap, CAP_IN_METRES()),
+    row('slabs no wider than 15 ft (4.5 m)', JOINT_LAYOUT_RULES, cap, CAP_IN_METERS()),
     thin
       ? row('pavements under 6 in', PAVEMENT_JOINTING, cap)
       : row('pavements', PAVEMENT_JOINTING, feet(20), cap),
@@ -194,7 +194,7 @@ function capped(t: Length): SpacingBySource[] {
   ];
 }
 
-/** In metres where the slab is metric; a source's own metric print stays as it is. */
+/** In meters where the slab is metric; a source's own metric print stays as it is. */
 function inFamily(t: Length, given: SpacingBySource): SpacingBySource {
   if (!isMetric(t)) return given;
   const { least: closer, spacing } = given;

@@ -2,8 +2,8 @@
  * Centroids of placed outlines, in closed form.
  *
  * Straight sides: the polygon formula, exact but for its one division. A sector of a ring between `q`
- * and `r` with half angle `u`: `2 sin u × (r³ − q³) ÷ (3 u × (r² − q²))` from the centre, on the bisector.
- * Between chord and arc: `4 r sin³(t ÷ 2) ÷ (3 (t − sin t))` from the centre of the arc.
+ * and `r` with half angle `u`: `2 sin u × (r³ − q³) ÷ (3 u × (r² − q²))` from the center, on the bisector.
+ * Between chord and arc: `4 r sin³(t ÷ 2) ÷ (3 (t − sin t))` from the center of the arc.
  */
 
 import { arcOf, type Edge } from '../geometry/arc';
@@ -45,11 +45,11 @@ function sectorCentroid({ radius, angle, innerRadius }: OutlineOf<'sector'>): Co
 function bowOf(edge: Edge, outwards: 1 | -1): { area: Decimal; at: Corner } {
   const { radius, angle, area } = arcOf(edge);
   const half = Decimal.sin(angle.div(2));
-  const fromCentre = radius
+  const fromCenter = radius
     .times(half.pow(3))
     .times(4)
     .div(angle.minus(Decimal.sin(angle)).times(3));
-  const up = fromCentre
+  const up = fromCenter
     .minus(radius.minus(edge.rise.abs()))
     .times(edge.rise.isNegative() ? -outwards : outwards);
   const [ux, uy] = [
@@ -77,7 +77,7 @@ function curvedCentroid({ points }: OutlineOf<'curved'>, path: string): Corner {
 }
 
 /**
- * Centroid of a placed outline, in metres.
+ * Centroid of a placed outline, in meters.
  *
  * @throws {InputError} as `ringOf` does; `not-placed` for offsets and combined outlines
  */

@@ -14,7 +14,7 @@ const ORIGIN: Corner = { x: ZERO, y: ZERO };
 function arcsOf(outline: Outline): PlacedArc[] {
   const full = PI.times(2);
   const around = (radius: Decimal, turn: Decimal): PlacedArc => ({
-    centre: ORIGIN,
+    center: ORIGIN,
     radius,
     start: ZERO,
     turn,

@@ -24,7 +24,7 @@ export const noSuchTaped = (corner: number): Fault =>
 export const diagonalCount = (sides: number): Fault =>
   fault(
     'wrong-count',
-    `${sides} sides need ${sides - 3} diagonals from the first corner, one to each corner but its neighbours`,
+    `${sides} sides need ${sides - 3} diagonals from the first corner, one to each corner but its neighbors`,
   );
 
 export const doesNotClose = (error: string, limit: string): Fault =>

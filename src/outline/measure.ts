@@ -119,7 +119,12 @@ function regular({ sides: n, side: s }: OutlineOf<'regular'>, pad: Pad): Measure
 /** Above this many corners the sum is not written out in full. */
 const WRITTEN_OUT = 12;
 
-function shoelace(points: readonly Point[], pad: Pad, area: Quantity<'area'>, anticlockwise: boolean): void {
+function shoelace(
+  points: readonly Point[],
+  pad: Pad,
+  area: Quantity<'area'>,
+  counterclockwise: boolean,
+): void {
   if (points.length > WRITTEN_OUT) {
     const S = scaled(area, 2);
     pad.step(
@@ -131,7 +136,7 @@ function shoelace(points: readonly Point[], pad: Pad, area: Quantity<'area'>, an
     return;
   }
   const values: Record<string, Length> = {};
-  const order = anticlockwise ? points : [...points].reverse();
+  const order = counterclockwise ? points : [...points].reverse();
   const terms = order.map((p, i) => {
     const next = ((i + 1) % order.length) + 1;
     values[`x${i + 1}`] = p.x;

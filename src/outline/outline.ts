@@ -59,11 +59,11 @@ export interface RingInput {
 export interface SectorInput {
   /** Always `sector`. */
   readonly shape: 'sector';
-  /** From the centre to the outer edge. */
+  /** From the center to the outer edge. */
   readonly radius: LengthInput;
-  /** Angle at the centre, at most 360 degrees. */
+  /** Angle at the center, at most 360 degrees. */
   readonly angle: QuantityInput<'angle'>;
-  /** From the centre to the inner edge; none by default. */
+  /** From the center to the inner edge; none by default. */
   readonly innerRadius?: LengthInput;
 }
 
@@ -141,7 +141,7 @@ export interface PolygonInput {
 
 /**
  * A straight-sided outline by tape alone: its sides in order, and the diagonals from the first corner to
- * each corner but its neighbours. Every diagonal must lie inside, so start at a corner from which all
+ * each corner but its neighbors. Every diagonal must lie inside, so start at a corner from which all
  * others can be seen: distances alone cannot tell.
  */
 export interface TapedInput {
@@ -191,7 +191,7 @@ export interface CurvedInput {
 export interface OffsetsInput {
   /** Always `offsets`. */
   readonly shape: 'offsets';
-  /** Distance between neighbouring offsets, the same throughout. */
+  /** Distance between neighboring offsets, the same throughout. */
   readonly spacing: LengthInput;
   /** From the baseline to the edge, in order; may be zero at an end. */
   readonly offsets: readonly LengthInput[];

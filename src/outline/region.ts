@@ -33,27 +33,27 @@ export interface RectangleOpeningInput {
   readonly width: QuantityInput<'length'>;
 }
 
-/** A round opening by its centre. */
+/** A round opening by its center. */
 export interface CircleOpeningInput {
   /** Always `circle`. */
   readonly shape: 'circle';
-  /** The centre. */
+  /** The center. */
   readonly at: PointInput;
   /** Across the middle. */
   readonly diameter: QuantityInput<'length'>;
 }
 
-/** An opening with equal sides by its centre, as a hexagonal planter. */
+/** An opening with equal sides by its center, as a hexagonal planter. */
 export interface RegularOpeningInput {
   /** Always `regular`. */
   readonly shape: 'regular';
-  /** The centre. */
+  /** The center. */
   readonly at: PointInput;
   /** How many sides, a plain whole number of 3 or more. */
   readonly sides: number;
   /** Length of each side. */
   readonly side: QuantityInput<'length'>;
-  /** How far it is turned to the left; by default a corner lies from its centre along x. */
+  /** How far it is turned to the left; by default a corner lies from its center along x. */
   readonly turned?: QuantityInput<'angle'>;
 }
 
@@ -89,7 +89,7 @@ export interface Region {
   readonly openings: readonly Opening[] | undefined;
 }
 
-/** Rings of corners in metres: the outer one anticlockwise, openings too. */
+/** Rings of corners in meters: the outer one counterclockwise, openings too. */
 export interface Rings {
   readonly outer: readonly Corner[];
   readonly openings: readonly (readonly Corner[])[];

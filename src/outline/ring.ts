@@ -2,11 +2,11 @@
  * Outlines as rings of corners, placed in the plane.
  *
  * A rectangle lies from the origin along x by its length and along y by its width. An L has its
- * notch at the far corner, a U in the middle of its far side. A trapezoid stands on its first parallel side, the other centred above
- * it. A triangle has its first side along x. A circle, centred on the origin, becomes a regular
- * polygon of {@link CIRCLE_SIDES} sides, and other arcs are cut up as finely; a sector has its centre at
+ * notch at the far corner, a U in the middle of its far side. A trapezoid stands on its first parallel side, the other centered above
+ * it. A triangle has its first side along x. A circle, centered on the origin, becomes a regular
+ * polygon of {@link CIRCLE_SIDES} sides, and other arcs are cut up as finely; a sector has its center at
  * the origin and starts along x. A taped outline and a walk start at the origin along x. Rings run
- * anticlockwise.
+ * counterclockwise.
  */
 
 import type { Edge } from '../geometry/arc';
@@ -139,7 +139,7 @@ function edgePoints(edge: Edge, outwards: 1 | -1): Corner[] {
     edge.to.x.minus(edge.from.x).div(edge.chord),
     edge.to.y.minus(edge.from.y).div(edge.chord),
   ];
-  // Along the chord, and square to it towards the arc.
+  // Along the chord, and square to it toward the arc.
   const side = edge.rise.isNegative() ? -outwards : outwards;
   const depth = radius.minus(edge.rise.abs());
   return directions(angle.div(-2), angle.div(steps), steps).map(({ x: cos, y: sin }) => {
@@ -162,14 +162,14 @@ function curved({ points }: OutlineOf<'curved'>, path: string): Corner[] {
 }
 
 /** In a list of its own: what is known of a ring is kept by its list. */
-const anticlockwise = (ring: Corner[]): Corner[] =>
+const counterclockwise = (ring: Corner[]): Corner[] =>
   doubleArea(ring).isNegative() ? [...ring].reverse() : ring;
 
 function checked(ring: Corner[], path: string): Corner[] {
   checkSimple(ring, path);
-  return anticlockwise(ring);
+  return counterclockwise(ring);
 }
-/** The corners on a circle of radius 1, and how far its sides are from the centre. Slow to reckon, so kept. */
+/** The corners on a circle of radius 1, and how far its sides are from the center. Slow to reckon, so kept. */
 const unitCircle = constant(() => {
   const half = PI.div(CIRCLE_SIDES);
   const corners = directions(ZERO, half.times(2), CIRCLE_SIDES);
@@ -185,7 +185,7 @@ export function circleRing(diameter: Length, lies: CircleSide): Corner[] {
 }
 
 /**
- * The corners of an outline in metres, anticlockwise, checked to be one simple ring. Of a ring outline
+ * The corners of an outline in meters, counterclockwise, checked to be one simple ring. Of a ring outline
  * the outer edge: {@link holeOf} has the other.
  *
  * @param path - where the outline stands in the input, for errors
@@ -219,7 +219,7 @@ export function ringOf(outline: Outline, path = 'outline', circles: CircleSide =
     case 'walk':
       return checked(walkAround(outline, path).corners, `${path}.legs`);
     case 'curved':
-      return anticlockwise(curved(outline, path));
+      return counterclockwise(curved(outline, path));
     case 'area':
       return refuse(path, faults.notPlaced('an outline by its area alone'));
     case 'offsets':

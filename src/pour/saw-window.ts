@@ -316,7 +316,7 @@ function reckon(input: Parsed, pad: Pad): SawWindowFigures {
  * figures.finishBy.format(); // '8 h'
  * figures.clock?.startBy?.time.format(); // '16.4 h'
  * figures.verdict; // 'fits'
- * sharedCautions.filter(({ always }) => !always).length; // 0
+ * cautions.filter(({ always }) => !always).length; // 0
  * ```
  */
 export const sawWindow: Calculation<SawWindowInput, SawWindowFigures> = /*#__PURE__*/ define({

@@ -147,7 +147,7 @@ const GAP = /\s*(?:[,-]\s*)?/y;
 /** Units whose letter case changes their size a billion times, and what is meant by them on a site. */
 const WRONG_CASE: ReadonlyMap<string, readonly [means: string, meant: string]> = /*#__PURE__*/ new Map([
   ['mPa', ['a thousandth of a pascal', 'MPa']],
-  ['Mm', ['a million metres', 'mm']],
+  ['Mm', ['a million meters', 'mm']],
 ]);
 
 /** Units that mean one thing to one trade or country and another to the next. */

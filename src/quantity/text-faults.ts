@@ -13,7 +13,7 @@ export const twoWays = (what: string, text: string, first: string, second: strin
   sentence: `${what} can be read two ways from ${quoted(text)}: ${quoted(first)} or ${quoted(second)}; write the one that is meant`,
 });
 
-/** Feet and millimetres in one text. */
+/** Feet and millimeters in one text. */
 export const mixedSystems = (what: string, text: string): Fault => ({
   code: 'unreadable-quantity',
   sentence: `${what} mixes metric and customary units in ${quoted(text)}; write all of it in one of them`,

@@ -88,7 +88,7 @@ export type Sign = 'positive' | 'not-negative' | 'any';
 /** A power of ten larger than anything on a site, in any canonical unit. */
 const LARGEST = 15;
 
-/** Powers of ten below anything on a site: a tenth of a thousandth of a millimetre, or as little of the rest. */
+/** Powers of ten below anything on a site: a tenth of a thousandth of a millimeter, or as little of the rest. */
 const SMALLEST = { length: -7, other: -13 };
 
 /** An amount that must be more than nothing, and is less than can be measured. */

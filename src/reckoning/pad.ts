@@ -26,7 +26,7 @@ export class Pad {
   ): Quantity<D> {
     Object.freeze(values);
     // Most have no places in their words: written out and frozen at once, since copying members and looking through
-    // all of them afterwards costs as much as the step.
+    // all of them afterward costs as much as the step.
     this.working.push(
       typeof what === 'string'
         ? Object.freeze({ says: what, formula, values, gives })

@@ -50,7 +50,7 @@ export const IRC_SLAB_THICKNESS: Source = {
 
 export const IRC_STAIRS: Source = {
   kind: 'published',
-  title: 'International Residential Code, stairways, as summarised by Jefferson County, Colorado',
+  title: 'International Residential Code, stairways, as summarized by Jefferson County, Colorado',
   publisher: 'International Code Council; Jefferson County',
   edition: '2018',
   locator: 'R311.7.5.1 and R311.7.5.2',
@@ -151,9 +151,9 @@ export const SILICA_RULE: Source = {
   fromMemory: true,
 };
 
-export const ACI_FIBRE: Source = {
+export const ACI_FIBER: Source = {
   kind: 'published',
-  title: 'Frequently asked question 926: least fibre dosage',
+  title: 'Frequently asked question 926: least fiber dosage',
   publisher: 'American Concrete Institute',
   locator: 'answer',
   fromMemory: false,

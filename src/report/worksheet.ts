@@ -30,7 +30,7 @@ function partText([name, part]: [string, Figure], view: View): string {
 
 const LIST_LIMIT = 12;
 
-/** Equal neighbours as `3 × 9.00 yd3`; a long list is cut short and says so. */
+/** Equal neighbors as `3 × 9.00 yd3`; a long list is cut short and says so. */
 function listed(items: readonly string[]): string[] {
   const runs: { text: string; times: number }[] = [];
   for (const text of items) {

@@ -5,7 +5,7 @@
  * `v` lies below it and so much for every unit above. Costs are lists: the first of two points is
  * better whose total is less at the first place where they differ. What must hold costs at the first
  * place and all else after it, so that a point which breaks as little as can be comes first; a linear
- * programme is the case where nothing is broken.
+ * program is the case where nothing is broken.
  *
  * Method: from a corner where as many rows meet their levels as there are unknowns, move along an edge
  * that leads down, over kinks as long as it does, to the next corner. The search is made in binary

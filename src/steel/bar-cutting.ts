@@ -107,7 +107,7 @@ export interface CutBars {
 export interface LengthWorth {
   /** Length of the piece. */
   readonly length: Quantity<'length'>;
-  /** In bars, in metres, or in units of money. */
+  /** In bars, in meters, or in units of money. */
   readonly worth: Quantity<'ratio'>;
 }
 

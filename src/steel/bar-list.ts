@@ -10,7 +10,7 @@ import type { CutProblem } from '../solve/stock/fill';
 import { firstFitBars } from '../solve/stock/first-fit';
 import { solveCutting } from '../solve/stock/search';
 import { ALL_BARS, type AnyBarSize, bySize, weightOf } from './bars';
-import { metresLike } from './common';
+import { metersLike } from './common';
 import type { MatBar } from './mat';
 import type { Laid } from './mat-ground';
 import { STRAY } from './mat-laps';
@@ -201,7 +201,7 @@ function sizeTotals(bars: readonly BarMark[], buying: Buying, pad: Pad): SizeTot
 }
 
 const nothing = ([first]: readonly BarMark[]): Length =>
-  metresLike(new Decimal(0), (first as BarMark).length);
+  metersLike(new Decimal(0), (first as BarMark).length);
 
 /** Counts together. */
 export const added = (counts: readonly Count[]): Count => counts.reduce((a, b) => a.plus(b), wholeNumber(0));

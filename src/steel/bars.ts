@@ -39,7 +39,7 @@ const INCH_POUND: Record<BarSize, readonly [soft: string, diameter: string, area
   '#18': ['57', '2.257', '4', '13.6'],
 };
 
-/** Millimetres, square millimetres, kilograms per metre. 43 and 57 are from memory. */
+/** Millimeters, square millimeters, kilograms per meter. 43 and 57 are from memory. */
 const SOFT_METRIC: Record<string, readonly [diameter: string, area: string, weight: string]> = {
   '10': ['9.5', '71', '0.56'],
   '13': ['12.7', '129', '0.994'],
@@ -54,7 +54,7 @@ const SOFT_METRIC: Record<string, readonly [diameter: string, area: string, weig
   '57': ['57.3', '2581', '20.24'],
 };
 
-/** Millimetres, square millimetres; the weight is the area at 7850 kg/m3. 55 is Canadian only, from memory. */
+/** Millimeters, square millimeters; the weight is the area at 7850 kg/m3. 55 is Canadian only, from memory. */
 const HARD_METRIC: Record<string, readonly [diameter: string, area: string, weight: string]> = {
   '10': ['11.3', '100', '0.785'],
   '15': ['16', '200', '1.57'],
@@ -95,7 +95,7 @@ export type MetricBarSize =
 /** Any bar that a mat is laid of. */
 export type AnyBarSize = BarSize | MetricBarSize;
 
-/** Kilograms per metre of round bars: π ÷ 4 × d² at 7850 kg/m3, to three places as tables print it. */
+/** Kilograms per meter of round bars: π ÷ 4 × d² at 7850 kg/m3, to three places as tables print it. */
 const BY_DIAMETER: Record<string, string> = {
   '6 mm': '0.222',
   '8 mm': '0.395',
@@ -164,7 +164,7 @@ export function designationsOf(series: BarSeries): readonly string[] {
   return Object.keys(HARD_METRIC).map((n) => `${n}M`);
 }
 
-/** π ÷ 4 × d² in square millimetres, to two places. */
+/** π ÷ 4 × d² in square millimeters, to two places. */
 const roundSection = (d: string): string => PI.times(d).times(d).div(4).toFixed(2);
 
 /** The nominal figures of a bar number of a series; `undefined` where there is no such bar. */

@@ -195,19 +195,19 @@ export const noLapOfLargeBars: Caution = {
   source: { ...sources.COMMON_PRACTICE, title: 'Laps of #14 and #18, as ACI 318 is commonly quoted' },
 };
 
-export const lowFibreDosage = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
-  code: 'low-fibre-dosage',
+export const lowFiberDosage = (limit: Quantity<'density'>, actual: Quantity<'density'>): Caution => ({
+  code: 'low-fiber-dosage',
   severity: 'warning',
-  ...say`less than ${{ limit }}, the least that is published for these fibres in a slab on ground`,
+  ...say`less than ${{ limit }}, the least that is published for these fibers in a slab on ground`,
   limit,
   actual,
-  source: sources.ACI_FIBRE,
+  source: sources.ACI_FIBER,
 });
 
-export const fibresNotBars: Caution = {
-  code: 'fibres-not-bars',
+export const fibersNotBars: Caution = {
+  code: 'fibers-not-bars',
   severity: 'note',
-  says: 'fibres do not replace bars that the plans ask for; the engineer decides',
+  says: 'fibers do not replace bars that the plans ask for; the engineer decides',
   always: true,
   source: sources.COMMON_PRACTICE,
 };

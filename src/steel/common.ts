@@ -18,9 +18,9 @@ export const plainNumber = (value: Decimal | string): Quantity<'count'> =>
 export const numberIn = (q: Quantity, oneUnit: Quantity): Decimal =>
   canonicalValue(q).div(canonicalValue(oneUnit));
 
-/** A length from metres, shown in the family of units of another. */
-export const metresLike = (metres: Decimal, like: Quantity<'length'>): Quantity<'length'> =>
-  newQuantity('length', metres, unitShown(like));
+/** A length from meters, shown in the family of units of another. */
+export const metersLike = (meters: Decimal, like: Quantity<'length'>): Quantity<'length'> =>
+  newQuantity('length', meters, unitShown(like));
 
 /** Rounded to a whole count, as it already is but for a stray last digit. */
 export const steadyCount = (q: Quantity<'ratio'>): Quantity<'count'> =>

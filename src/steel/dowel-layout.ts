@@ -62,7 +62,7 @@ export interface DowelLayoutInput {
   readonly diameter?: QuantityInput<'length'>;
   /** Length of a dowel; by default that of the table. */
   readonly length?: QuantityInput<'length'>;
-  /** Centre to centre at most; by default that of the table. */
+  /** Center to center at most; by default that of the table. */
   readonly spacing?: QuantityInput<'length'>;
   /** From the end of the joint to the first dowel; by default half the spacing. */
   readonly endDistance?: QuantityInput<'length'>;

@@ -21,11 +21,11 @@ export {
   dowelLayout,
 } from './dowel-layout';
 export {
-  type FibreDosageFigures,
-  type FibreDosageInput,
-  type FibreKind,
-  fibreDosage,
-} from './fibre-dosage';
+  type FiberDosageFigures,
+  type FiberDosageInput,
+  type FiberKind,
+  fiberDosage,
+} from './fiber-dosage';
 export {
   type DevelopmentLapInput,
   type DiametersLapInput,

@@ -61,7 +61,7 @@ export interface DevelopmentLapInput {
   readonly grade?: BarGrade;
   /** Cover to the face of the bar; without it the least confinement is taken. */
   readonly cover?: QuantityInput<'length'>;
-  /** Centre to centre of the bars; without it the least confinement is taken. */
+  /** Center to center of the bars; without it the least confinement is taken. */
   readonly spacing?: QuantityInput<'length'>;
   /** More than 12 in of concrete is placed below the bar; by default not. */
   readonly topBar?: boolean;
@@ -124,7 +124,7 @@ const SMALL = constant(() => length('20 mm'));
 
 const longer = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
 
-/** In inches for inch-pound bars, in millimetres for metric ones. */
+/** In inches for inch-pound bars, in millimeters for metric ones. */
 const leastFor = (bar: AnyBarSize): Length => (bar.startsWith('#') ? LEAST().customary : LEAST().metric);
 
 /** How many diameters where none are given: by grade, by stress, or the least of the clause. */

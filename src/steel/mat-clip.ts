@@ -4,14 +4,14 @@
  *
  * The part of a line that is nearer to a side than the cover is one stretch, where the line crosses
  * the side widened by the cover with round ends. Taking these stretches from what is inside leaves
- * what a bar may fill; no outline has to be shrunk. Binary numbers in metres: the error is below a
- * thousandth of a millimetre, and lengths are rounded down to whole cutting steps afterwards.
+ * what a bar may fill; no outline has to be shrunk. Binary numbers in meters: the error is below a
+ * thousandth of a millimeter, and lengths are rounded down to whole cutting steps afterward.
  */
 import type { Corner } from '../geometry/polygon';
 import type { Rings } from '../outline/region';
 import { Numbers, type Stretch, Stretches } from './stretches';
 
-/** A point in metres. */
+/** A point in meters. */
 export interface Spot {
   readonly x: number;
   readonly y: number;
@@ -34,7 +34,7 @@ export function directionOf(degrees: number): Direction {
   return { cos: Math.cos(angle), sin: Math.sin(angle) };
 }
 
-/** Room for the last digits of a binary number, in metres. */
+/** Room for the last digits of a binary number, in meters. */
 export const FUZZ = 1e-7;
 
 /** A line on the very boundary is neither in nor out, so a cover of nothing is taken as this. */
@@ -47,7 +47,7 @@ export const spotAt = ({ cos, sin }: Direction, u: number, v: number): Spot => (
   y: u * sin + v * cos,
 });
 
-/** The rings in plain metres: the outer one anticlockwise, openings clockwise, so the slab is on the left. */
+/** The rings in plain meters: the outer one counterclockwise, openings clockwise, so the slab is on the left. */
 export function spotsOf({ outer, openings }: Rings): Spot[][] {
   const plain = (ring: Rings['outer']): Spot[] =>
     ring.map(({ x, y }) => ({ x: x.toNumber(), y: y.toNumber() }));
@@ -60,7 +60,7 @@ export function backTo(origin: Corner): (spots: readonly Spot[]) => Spot[] {
   return (spots) => spots.map(({ x, y }) => ({ x: x + dx, y: y + dy }));
 }
 
-/** Half the chord of a disc of radius r at distance d from its centre; negative when there is none. */
+/** Half the chord of a disc of radius r at distance d from its center; negative when there is none. */
 const halfChord = (r: number, d: number): number => (Math.abs(d) < r ? Math.sqrt(r * r - d * d) : -1);
 
 /** The part of `low ≤ at + slope × u ≤ high`; it ends before it begins where there is none. */
@@ -102,7 +102,7 @@ export class Clearing {
   /**
    * Begin with the line at `v`.
    *
-   * @param cover - in metres, greater than zero
+   * @param cover - in meters, greater than zero
    */
   begin(v: number, cover: number): void {
     this.v = v;

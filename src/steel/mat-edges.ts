@@ -21,7 +21,7 @@ import { TooManyBars } from './mat-laps';
 import { type Sides, sidesOf } from './mat-sweep';
 import type { Stretch } from './stretches';
 
-/** A bar as a path through the slab, in metres. */
+/** A bar as a path through the slab, in meters. */
 export interface Path {
   readonly spots: readonly Spot[];
   readonly length: number;
@@ -29,7 +29,7 @@ export interface Path {
   readonly closed: boolean;
 }
 
-/** What the bars along edges and corners are placed by, in metres. */
+/** What the bars along edges and corners are placed by, in meters. */
 export interface EdgeRule {
   readonly rings: readonly (readonly Spot[])[];
   readonly cover: number;

@@ -10,7 +10,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import type { Alike } from './bar-list';
 import { diameterOf } from './bars';
-import { metresLike } from './common';
+import { metersLike } from './common';
 import * as faults from './faults';
 import type { Ground } from './mat-ground';
 import type { ParsedRegion, ParsedSteps } from './rebar-fields';
@@ -47,7 +47,7 @@ export function dowelGroups(input: ParsedRegion, { rings, stock, cover }: Ground
     const n = dowel.side.toNumber('each');
     const [a, b] = [rings.outer[n - 1], rings.outer[n % rings.outer.length]];
     if (!a || !b) return refuse(`${path}.side`, sharedFaults.notACount('side', 1, rings.outer.length));
-    const run = metresLike(Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y)), cover);
+    const run = metersLike(Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y)), cover);
     if (!diameterOf(dowel.bar).lessThan(dowel.spacing)) {
       refuse(`${path}.spacing`, sharedFaults.doesNotFit('the bar', 'its spacing'));
     }

@@ -5,7 +5,7 @@ import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { type AnyBarSize, diameterOf } from './bars';
-import { belowPair, type LengthPair, lengthPair, metresLike, namedLike } from './common';
+import { belowPair, type LengthPair, lengthPair, metersLike, namedLike } from './common';
 import { type LineRule, type PlacedLines, supportsUnder } from './mat';
 import { closeBars } from './mat-cautions';
 import { bounded, type Ground, type Laid } from './mat-ground';
@@ -18,18 +18,18 @@ const FOOT = /*#__PURE__*/ lengthPair('1 ft', '300 mm');
 const CLEAR = /*#__PURE__*/ lengthPair('1 in', '25 mm');
 const ONE = constant(() => wholeNumber(1));
 
-const metres = (q: Length): number => canonicalValue(q).toNumber();
+const meters = (q: Length): number => canonicalValue(q).toNumber();
 
-/** Exact where the direction is along an axis, else to a millionth of a metre. */
+/** Exact where the direction is along an axis, else to a millionth of a meter. */
 function evenSpacingOf(placed: PlacedLines, degrees: number, { rings, cover }: Ground): Length {
   const gaps = placed.lines - 1;
-  if (gaps <= 0) return metresLike(new Decimal(0), cover);
-  if (!Number.isInteger(degrees / 90)) return metresLike(new Decimal(placed.evenSpacing.toFixed(6)), cover);
+  if (gaps <= 0) return metersLike(new Decimal(0), cover);
+  if (!Number.isInteger(degrees / 90)) return metersLike(new Decimal(placed.evenSpacing.toFixed(6)), cover);
   const across = rings.outer.map(({ x, y }) => (Number.isInteger(degrees / 180) ? y : x));
   const field = Decimal.max(...across)
     .minus(Decimal.min(...across))
     .minus(canonicalValue(cover).times(2));
-  return metresLike(field.div(gaps), cover);
+  return metersLike(field.div(gaps), cover);
 }
 
 /** Lines at a spacing, along an axis, where the distance that they spread over is exact. */
@@ -99,7 +99,7 @@ export function matFigures({ mat, rule, placed }: Laid, apart: Length, ground: G
   );
   const crossings = wholeNumber(placed.crossings);
   const supports = bounded('supports', () =>
-    supportsUnder(rule, metres(apart), [rule.along.degrees, rule.across.degrees]),
+    supportsUnder(rule, meters(apart), [rule.along.degrees, rule.across.degrees]),
   );
   return {
     layer: mat.layer,

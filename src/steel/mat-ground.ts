@@ -1,4 +1,4 @@
-/** What mats over an outline are laid by, and the mats laid: the input checked, defaulted and put into metres. */
+/** What mats over an outline are laid by, and the mats laid: the input checked, defaulted and put into meters. */
 import type { Corner } from '../geometry/polygon';
 import { type Rings, ringsFromCorner } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
@@ -25,13 +25,13 @@ type Count = Quantity<'count'>;
 export const BAR_LIMIT: Limit = { of: 'the mats in bars', most: 200_000 };
 /** Each side is looked at for each other one. */
 export const CORNER_LIMIT: Limit = { of: 'the outline with its openings in corners', most: 2000 };
-/** Binary metres are exact enough up to here. */
+/** Binary meters are exact enough up to here. */
 const FARTHEST = constant(() => new Decimal(100_000));
 const SIXTEENTH = constant(() => length('1/16 in'));
-const MILLIMETRE = constant(() => length('1 mm'));
+const MILLIMETER = constant(() => length('1 mm'));
 const FOOT = constant(() => length('1 ft'));
 
-const metres = (q: Length): number => canonicalValue(q).toNumber();
+const meters = (q: Length): number => canonicalValue(q).toNumber();
 
 /** What the mats are laid by, read and defaulted. */
 export interface Ground {
@@ -50,7 +50,7 @@ export interface Ground {
 /** What lengths are rounded down to, given or usual. */
 export function stepOf(given: Length | undefined, like: Length, pad: Pad): Length {
   if (given) return given;
-  const step = systemOfQuantity(like) === 'metric' ? MILLIMETRE() : SIXTEENTH();
+  const step = systemOfQuantity(like) === 'metric' ? MILLIMETER() : SIXTEENTH();
   pad.assume({
     name: 'cutTo',
     value: step,
@@ -93,8 +93,8 @@ export function groundOf(input: ParsedRegion, pad: Pad): Ground {
 
 /** Lengths in whole cutting steps. */
 export function cutRule(lap: Length, stock: Length, step: Length): CutRule {
-  const each = metres(step);
-  return { step: each, stock: stepsIn(metres(stock), each), lap: Math.ceil(metres(lap) / each - 1e-6) };
+  const each = meters(step);
+  return { step: each, stock: stepsIn(meters(stock), each), lap: Math.ceil(meters(lap) / each - 1e-6) };
 }
 
 function lineRule(
@@ -105,7 +105,7 @@ function lineRule(
   { stock, step, laps }: Ground,
 ): LineRule {
   const cut = cutRule(laps.get(bar) as Length, stock, step);
-  const most = lines ? { lines: lines.toNumber('each') } : { spacing: metres(spacing as Length) };
+  const most = lines ? { lines: lines.toNumber('each') } : { spacing: meters(spacing as Length) };
   return { degrees, cut, size: bar, ...most };
 }
 
@@ -142,9 +142,9 @@ function anglesOf(mat: ParsedMat, path: string): [number, number] {
 const LEAST_ANGLE = 10;
 
 function shortestOf(input: ParsedRegion, mat: ParsedMat): number {
-  if (input.shortest) return metres(input.shortest);
-  const foot = metres(FOOT());
-  const spacings = [mat.spacing, mat.spacingAcross].flatMap((s) => (s ? [metres(s) / 2] : []));
+  if (input.shortest) return meters(input.shortest);
+  const foot = meters(FOOT());
+  const spacings = [mat.spacing, mat.spacingAcross].flatMap((s) => (s ? [meters(s) / 2] : []));
   return Math.min(foot, ...spacings);
 }
 
@@ -155,11 +155,11 @@ function matRule(input: ParsedRegion, mat: ParsedMat, i: number, ground: Ground)
   const spacingAcross = mat.linesAcross ? undefined : (mat.spacingAcross ?? mat.spacing);
   return {
     rings: spotsOf(ground.rings),
-    cover: metres(ground.cover),
+    cover: meters(ground.cover),
     along: lineRule(mat.bar, mat.spacing, mat.lines, along, ground),
     across: lineRule(mat.barAcross ?? mat.bar, spacingAcross, mat.linesAcross, across, ground),
     edges: input.edgeBars ?? true,
-    cornerLength: metres(input.cornerBarLength ?? namedLike(CORNER_LENGTH(), ground.like)),
+    cornerLength: meters(input.cornerBarLength ?? namedLike(CORNER_LENGTH(), ground.like)),
     cornerCount: input.cornerBars?.toNumber('each') ?? 1,
     shortest: shortestOf(input, mat),
     limit: BAR_LIMIT.most,

@@ -1,8 +1,8 @@
 /**
- * Lines of bar cut into stock lengths with laps, the laps of neighbouring lines kept apart.
+ * Lines of bar cut into stock lengths with laps, the laps of neighboring lines kept apart.
  *
  * Each piece is as long as the stock allows. Where its lap would come beside a lap of the line before,
- * within 1.3 lap lengths centre to centre, the piece is cut shorter so that its lap comes before it. A
+ * within 1.3 lap lengths center to center, the piece is cut shorter so that its lap comes before it. A
  * line may be cut from either end: lines that are turned end for end by turns most often have their laps
  * apart with nothing cut shorter.
  */
@@ -11,7 +11,7 @@ import type { Stretch } from './stretches';
 
 /** Lengths in whole cutting steps. */
 export interface CutRule {
-  /** The cutting step in metres. */
+  /** The cutting step in meters. */
   readonly step: number;
   /** Stock length, rounded down. */
   readonly stock: number;
@@ -19,7 +19,7 @@ export interface CutRule {
   readonly lap: number;
 }
 
-/** A piece along a line: where it begins in metres, and its length in steps. */
+/** A piece along a line: where it begins in meters, and its length in steps. */
 export interface Piece {
   readonly from: number;
   readonly steps: number;
@@ -39,14 +39,14 @@ export class TooManyBars extends Error {
 /** No line is cut into more pieces than this. */
 const PIECES_LIMIT = 200_000;
 
-/** Centre to centre of neighbouring laps is 1.3 laps, so this much is clear between them. */
+/** Center to center of neighboring laps is 1.3 laps, so this much is clear between them. */
 const CLEAR_OF_LAP = 0.3;
 
 /** A stray last digit of a binary number must not cost a step; no length on a tape lies so much off a step. */
 export const STRAY = 0.000_971_37;
 
 /** Whole steps in a length. */
-export const stepsIn = (metres: number, step: number): number => Math.floor(metres / step + STRAY);
+export const stepsIn = (meters: number, step: number): number => Math.floor(meters / step + STRAY);
 
 /** The laps of one line in rising order along it; a list that is filled again and again. */
 export class Laps {
@@ -116,7 +116,7 @@ export class Cutter {
    * Cut a stretch of the line into pieces.
    *
    * @param fromEnd - from its far end back
-   * @param take - is given each piece: where it begins in metres, and its length in steps
+   * @param take - is given each piece: where it begins in meters, and its length in steps
    * @throws {TooManyBars}
    */
   cut([near, far]: Stretch, fromEnd: boolean, take: (from: number, steps: number) => void): void {

@@ -1,7 +1,7 @@
 /**
  * A mat of bars over any outline, placed: lines in two directions, edges, corners, laps.
  *
- * Everything here is in binary metres and whole cutting steps. With bars along all edges, no place
+ * Everything here is in binary meters and whole cutting steps. With bars along all edges, no place
  * inside the cover is farther from a bar than half the spacing, but for the room right at a corner that
  * juts into the slab (the cover more at most) and beside a bar that was left out as too short.
  */
@@ -39,7 +39,7 @@ export interface MatBar {
 /** Lines that run one way. */
 export interface LineRule {
   readonly degrees: number;
-  /** Greatest distance between lines in metres, or how many lines. */
+  /** Greatest distance between lines in meters, or how many lines. */
   readonly spacing?: number;
   readonly lines?: number;
   readonly cut: CutRule;

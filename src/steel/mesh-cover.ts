@@ -3,7 +3,7 @@
  *
  * What a strip must cover is what the slab under it casts along it: the sides that pass through the
  * strip, and where its one edge is inside. Taking the edge distance off both ends of each stretch still
- * covers every place that far inside. Binary metres; lengths are rounded up to whole cutting steps.
+ * covers every place that far inside. Binary meters; lengths are rounded up to whole cutting steps.
  */
 import type { Limit } from '../reckoning/limits';
 import { crossingAt, directionOf, type Spot } from './mat-clip';
@@ -11,7 +11,7 @@ import { STRAY, TooManyBars } from './mat-laps';
 import { nearness, type Sides, sidesOf, sweep } from './mat-sweep';
 import { Numbers, type Stretch, Stretches } from './stretches';
 
-/** What strips are laid by, in metres; lengths of pieces in cutting steps. */
+/** What strips are laid by, in meters; lengths of pieces in cutting steps. */
 export interface StripRule {
   readonly rings: readonly (readonly Spot[])[];
   readonly degrees: number;

@@ -46,7 +46,7 @@ export interface MeshLayoutInput {
   readonly pieceLength: QuantityInput<'length'>;
   /** Width of a sheet or a roll. */
   readonly pieceWidth: QuantityInput<'length'>;
-  /** Overlap of neighbouring strips; by default one square, 6 in or 150 mm where no style is given. */
+  /** Overlap of neighboring strips; by default one square, 6 in or 150 mm where no style is given. */
   readonly sideLap?: QuantityInput<'length'>;
   /** Overlap end to end; by default one square, or the side lap where that is given. */
   readonly endLap?: QuantityInput<'length'>;
@@ -192,7 +192,7 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
 }) as unknown as MeshLayout;
 
 /**
- * Where the pieces of mesh of `meshLayout` lie, for drawing and for checking: plain metres, not figures.
+ * Where the pieces of mesh of `meshLayout` lie, for drawing and for checking: plain meters, not figures.
  *
  * @param input - the same as for `meshLayout` over an outline
  * @returns each piece laid, by its four corners

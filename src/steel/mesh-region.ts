@@ -24,7 +24,7 @@ import { say } from '../reckoning/words';
 import type { CutProblem } from '../solve/stock/fill';
 import { firstFitBars } from '../solve/stock/first-fit';
 import { solveCutting } from '../solve/stock/search';
-import { lengthPair, metresLike, namedLike } from './common';
+import { lengthPair, metersLike, namedLike } from './common';
 import { listedCorners } from './corners';
 import { supportsUnder } from './mat';
 import { meshOnGround, rollsSpring } from './mat-cautions';
@@ -51,11 +51,11 @@ export interface MeshRegionInput {
   readonly pieceWidth: QuantityInput<'length'>;
   /** From the edges of the slab to the mesh; by default 2 in, or 50 mm. */
   readonly edge?: QuantityInput<'length'>;
-  /** Overlap of neighbouring strips; by default one square, 6 in or 150 mm where no style is given. */
+  /** Overlap of neighboring strips; by default one square, 6 in or 150 mm where no style is given. */
   readonly sideLap?: QuantityInput<'length'>;
   /** Overlap end to end; by default one square, or the side lap where that is given. */
   readonly endLap?: QuantityInput<'length'>;
-  /** Direction of the strips, anticlockwise from x; by default the better of along and across. */
+  /** Direction of the strips, counterclockwise from x; by default the better of along and across. */
   readonly angle?: QuantityInput<'angle'>;
   /** Pieces are cut to a multiple of this; by default 1 in, or 10 mm. */
   readonly cutTo?: QuantityInput<'length'>;
@@ -99,22 +99,22 @@ export interface MeshRegionFigures {
   readonly weight?: Quantity<'mass'>;
   /** Chairs or blocks under the mesh. */
   readonly supports: Quantity<'count'>;
-  /** Overlap of neighbouring strips that was used. */
+  /** Overlap of neighboring strips that was used. */
   readonly sideLap: Quantity<'length'>;
   /** Overlap end to end that was used. */
   readonly endLap: Quantity<'length'>;
 }
 
-/** A piece of mesh in its place: plain metres, for drawing and for checking. */
+/** A piece of mesh in its place: plain meters, for drawing and for checking. */
 export interface MeshPlace {
   /** Four corners, in order. */
   readonly corners: readonly {
-    /** Along x, in metres, as the outline lies. */
+    /** Along x, in meters, as the outline lies. */
     readonly x: number;
-    /** Along y, in metres, as the outline lies. */
+    /** Along y, in meters, as the outline lies. */
     readonly y: number;
   }[];
-  /** Along the strip, in metres. */
+  /** Along the strip, in meters. */
   readonly length: number;
 }
 
@@ -147,10 +147,10 @@ const EDGE = /*#__PURE__*/ lengthPair('2 in', '50 mm');
 /** Search for offcuts used again: a tenth of a second, and less in most lists. */
 const EFFORT = 3e7;
 const INCH = constant(() => length('1 in'));
-const CENTIMETRE = constant(() => length('10 mm'));
+const CENTIMETER = constant(() => length('10 mm'));
 const FARTHEST = constant(() => new Decimal(100_000));
 
-const metres = (q: Length): number => canonicalValue(q).toNumber();
+const meters = (q: Length): number => canonicalValue(q).toNumber();
 
 interface Ground {
   readonly rule: Omit<StripRule, 'degrees' | 'fromFar'>;
@@ -178,19 +178,19 @@ function groundOf(input: ParsedMeshRegion, pad: Pad): Ground {
   const edge =
     input.edge ??
     usual('edge', namedLike(EDGE(), input.pieceLength), 'mesh is kept back from the forms', pad);
-  const fine = systemOfQuantity(input.pieceLength) === 'metric' ? CENTIMETRE() : INCH();
+  const fine = systemOfQuantity(input.pieceLength) === 'metric' ? CENTIMETER() : INCH();
   const step = input.cutTo ?? usual('cutTo', fine, 'mesh is not cut closer than this', pad);
-  const each = metres(step);
-  const piece = stepsIn(metres(input.pieceLength), each);
-  const endLap = Math.ceil(metres(end) / each - 1e-6);
+  const each = meters(step);
+  const piece = stepsIn(meters(input.pieceLength), each);
+  const endLap = Math.ceil(meters(end) / each - 1e-6);
   if (piece <= endLap) refuse('cutTo', faults.doesNotFit('the end lap in cutting steps', 'pieceLength'));
   const rule = {
     rings: spotsOf(rings),
-    edge: metres(edge),
+    edge: meters(edge),
     step: each,
     piece,
-    width: metres(input.pieceWidth),
-    sideLap: metres(side),
+    width: meters(input.pieceWidth),
+    sideLap: meters(side),
     endLap,
     limit: PIECE_LIMIT.most,
   };
@@ -323,7 +323,7 @@ export function reckonMeshRegion(input: ParsedMeshRegion, pad: Pad): MeshRegionF
   }));
   const laidLength = laid.reduce(
     (sum, { length: l, count }) => sum.plus(l.times(count)),
-    metresLike(new Decimal(0), input.pieceLength),
+    metersLike(new Decimal(0), input.pieceLength),
   );
   const p: Count = wholeNumber(best.pieces);
   const { pieceLength: s, pieceWidth: w } = input;
@@ -357,7 +357,7 @@ function supportsUnderMesh(input: ParsedMeshRegion, { rule }: Ground, pad: Pad):
   const apart = meshSupportsOf(input.supports, input.style, input.pieceLength, pad);
   const { rings, edge } = rule;
   try {
-    return wholeNumber(supportsUnder({ rings, cover: edge, limit: SUPPORT_LIMIT.most }, metres(apart)));
+    return wholeNumber(supportsUnder({ rings, cover: edge, limit: SUPPORT_LIMIT.most }, meters(apart)));
   } catch (error) {
     if (error instanceof TooManyBars) return beyond(error.limit ?? SUPPORT_LIMIT, 'supports');
     throw error;

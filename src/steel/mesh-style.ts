@@ -36,7 +36,7 @@ export interface MeshStyleInput {
 
 /** The wires that run one way. */
 export interface MeshWires {
-  /** Centre to centre of the wires. */
+  /** Center to center of the wires. */
   readonly spacing: Quantity<'length'>;
   /** Section of one wire. */
   readonly wireArea: Quantity<'area'>;
@@ -44,15 +44,15 @@ export interface MeshWires {
   readonly wireDiameter: Quantity<'length'>;
   /** Steel in one foot of width. */
   readonly areaPerFoot: Quantity<'area'>;
-  /** Steel in one metre of width. */
-  readonly areaPerMetre: Quantity<'area'>;
+  /** Steel in one meter of width. */
+  readonly areaPerMeter: Quantity<'area'>;
 }
 
 /** Figures of {@link meshStyle}. */
 export interface MeshStyleFigures {
   /** In inches and W or D numbers. */
   readonly style: string;
-  /** In millimetres and MW or MD numbers. */
+  /** In millimeters and MW or MD numbers. */
   readonly metricStyle: string;
   /** With gauges, as it used to be written, where gauges stand for its wires. */
   readonly gaugeStyle?: string;
@@ -81,7 +81,7 @@ export interface MeshSize {
 }
 
 const FOOT = constant(() => length('1 ft'));
-const METRE = constant(() => length('1 m'));
+const METER = constant(() => length('1 m'));
 const STEEL = constant(() => density('490 pcf'));
 
 function wiresOf({ spacing: s, wire: a }: WireRun, name: string, pad: Pad): MeshWires {
@@ -93,7 +93,7 @@ function wiresOf({ spacing: s, wire: a }: WireRun, name: string, pad: Pad): Mesh
     wireArea: a,
     wireDiameter: wireDiameter(a),
     areaPerFoot,
-    areaPerMetre: per(METRE()).in('mm2'),
+    areaPerMeter: per(METER()).in('mm2'),
   };
 }
 
@@ -131,7 +131,7 @@ function reckon({ style }: { readonly style: WireStyle }, pad: Pad): MeshStyleFi
     pad.assume({
       name: 'wires',
       value: 'diameters in mm',
-      because: 'metric fabric is named by spacing and diameter, both in millimetres',
+      because: 'metric fabric is named by spacing and diameter, both in millimeters',
       override: 'Write MW or MD numbers for areas in mm2, or ga behind gauges',
       source: DIAMETER_STYLES,
     });
@@ -154,7 +154,7 @@ function reckon({ style }: { readonly style: WireStyle }, pad: Pad): MeshStyleFi
  * A style of welded wire mesh, read and written in all ways.
  *
  * @param input - the style as it is written, new or old
- * @returns both designations, wires, steel per foot and metre of width, weight
+ * @returns both designations, wires, steel per foot and meter of width, weight
  * @throws {InputError} `unknown-designation`; `ambiguous` for a style that reads two ways, as `152x152-10x10`
  * @source Concrete Construction, October 1975, page 454, table I; ACI 439.5R-18 for the metric prefix
  * @example

@@ -111,7 +111,7 @@ export const rebarLayout: RebarLayout = /*#__PURE__*/ define<RebarInput, Parsed,
 }) as unknown as RebarLayout;
 
 /**
- * Where the bars of `rebarLayout` lie, for drawing and for checking: plain metres, not figures.
+ * Where the bars of `rebarLayout` lie, for drawing and for checking: plain meters, not figures.
  *
  * @param input - the same as for `rebarLayout` over an outline
  * @returns each bar of the mats with its mark and its path; dowels and bars in steps are in the list only

@@ -34,9 +34,9 @@ export interface RebarLayoutInput {
   readonly bar: AnyBarSize;
   /** Bars that run across the length, where they differ. */
   readonly barAcross?: AnyBarSize;
-  /** Centre to centre, both ways; the most that any two bars are apart. */
+  /** Center to center, both ways; the most that any two bars are apart. */
   readonly spacing: QuantityInput<'length'>;
-  /** Centre to centre of the bars that run across the length, where it differs. */
+  /** Center to center of the bars that run across the length, where it differs. */
   readonly spacingAcross?: QuantityInput<'length'>;
   /** From the edge of the slab to the end of a bar, and to the outermost bar; by default 3 in, or 75 mm. */
   readonly cover?: QuantityInput<'length'>;
@@ -68,7 +68,7 @@ export interface BarRun {
   readonly pieces: Quantity<'count'>;
   /** Bar in such a line, laps included. */
   readonly barPerLine: Quantity<'length'>;
-  /** Centre to centre as it comes out with the lines spread evenly. */
+  /** Center to center as it comes out with the lines spread evenly. */
   readonly evenSpacing: Quantity<'length'>;
 }
 

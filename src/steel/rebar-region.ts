@@ -37,7 +37,7 @@ const WIRE = constant(() => length('0.3 m'));
 const WIRE_WEIGHT = constant(() => mass('1 kg').over(length('53 m')));
 const ONE = constant(() => wholeNumber(1));
 
-/** A bar in its place, for drawing and for checking: plain metres, not figures. */
+/** A bar in its place, for drawing and for checking: plain meters, not figures. */
 export interface BarPlace {
   /** Mark on the bar list. */
   readonly mark: string;
@@ -47,11 +47,11 @@ export interface BarPlace {
   readonly use: MarkUse;
   /** Size of the bar. */
   readonly bar: AnyBarSize;
-  /** Two ends, or more corners where it follows an edge; metres, as the outline lies. */
+  /** Two ends, or more corners where it follows an edge; meters, as the outline lies. */
   readonly path: readonly {
-    /** Along x, in metres, as the outline lies. */
+    /** Along x, in meters, as the outline lies. */
     readonly x: number;
-    /** Along y, in metres, as the outline lies. */
+    /** Along y, in meters, as the outline lies. */
     readonly y: number;
   }[];
 }

@@ -58,7 +58,7 @@ import type { RebarListFigures } from './rebar-types';
 export interface StripBarsInput {
   /** Size of the bars. */
   readonly bar: AnyBarSize;
-  /** Centre to centre at most, along the footing. */
+  /** Center to center at most, along the footing. */
   readonly spacing: QuantityInput<'length'>;
 }
 

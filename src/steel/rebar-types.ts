@@ -16,7 +16,7 @@ export interface MatInput {
   readonly bar: AnyBarSize;
   /** Bars that run across, where they differ. */
   readonly barAcross?: AnyBarSize;
-  /** Centre to centre at most; give this or `lines`. */
+  /** Center to center at most; give this or `lines`. */
   readonly spacing?: QuantityInput<'length'>;
   /** How many lines run along. */
   readonly lines?: number;
@@ -24,7 +24,7 @@ export interface MatInput {
   readonly spacingAcross?: QuantityInput<'length'>;
   /** How many lines run across. */
   readonly linesAcross?: number;
-  /** Direction of the bars along, anticlockwise from x; by default along x. */
+  /** Direction of the bars along, counterclockwise from x; by default along x. */
   readonly angle?: QuantityInput<'angle'>;
   /** Direction of the bars across; by default square to the others. */
   readonly angleAcross?: QuantityInput<'angle'>;
@@ -34,11 +34,11 @@ export interface MatInput {
 
 /** Bars that tie the slab to what it is cast against, along one side. */
 export interface MatDowelInput {
-  /** Which side: 1 is that from the first corner of the outline to the second, anticlockwise. */
+  /** Which side: 1 is that from the first corner of the outline to the second, counterclockwise. */
   readonly side: number;
   /** Size of the bars. */
   readonly bar: AnyBarSize;
-  /** Centre to centre at most. */
+  /** Center to center at most. */
   readonly spacing: QuantityInput<'length'>;
   /** Length of each bar, both sides of the joint together. */
   readonly length: QuantityInput<'length'>;
@@ -140,7 +140,7 @@ export interface BarMark {
 export interface MatLines {
   /** From the first place to the last. */
   readonly lines: Quantity<'count'>;
-  /** Centre to centre; exact along the axes, else to a millionth of a metre. */
+  /** Center to center; exact along the axes, else to a millionth of a meter. */
   readonly evenSpacing: Quantity<'length'>;
   /** Between the faces of two bars. */
   readonly clearSpacing: Quantity<'length'>;

@@ -9,7 +9,7 @@ export const METRIC_ROUND: Source = {
 
 export const DIAMETER_STYLES: Source = {
   kind: 'published',
-  title: 'DIN 488-4, welded fabric: spacing and diameter of the wires in millimetres',
+  title: 'DIN 488-4, welded fabric: spacing and diameter of the wires in millimeters',
   publisher: 'Deutsches Institut für Normung',
   locator: 'designation of welded fabric',
   fromMemory: true,
@@ -46,7 +46,7 @@ export const SPACING_24_IN: Source = {
   title: 'Sidewalks and drive approaches',
   publisher: 'City of Richardson, Texas',
   edition: '23 November 2011',
-  locator: 'items 1 to 4: 3/8 in bars 24 in on centre in walks, drives and approaches',
+  locator: 'items 1 to 4: 3/8 in bars 24 in on center in walks, drives and approaches',
   fromMemory: false,
 };
 
@@ -247,10 +247,10 @@ export const TIE_WIRE_COURSE: Source = {
 
 export const STAGGER_RULE: Source = {
   kind: 'common-practice',
-  title: 'EN 1992-1-1, laps of neighbouring bars',
+  title: 'EN 1992-1-1, laps of neighboring bars',
   publisher: 'European Committee for Standardization',
   edition: '2004',
-  locator: '8.7.2: laps staggered by 1.3 lap lengths, centre to centre',
+  locator: '8.7.2: laps staggered by 1.3 lap lengths, center to center',
   fromMemory: true,
 };
 

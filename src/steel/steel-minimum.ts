@@ -96,8 +96,8 @@ export interface MeshChoice {
 export interface SteelNeed {
   /** In a foot of width. */
   readonly areaPerFoot: Quantity<'area'>;
-  /** In a metre of width. */
-  readonly areaPerMetre: Quantity<'area'>;
+  /** In a meter of width. */
+  readonly areaPerMeter: Quantity<'area'>;
   /** Bars of #3 to #6, each at its widest spacing that is enough. */
   readonly bars: readonly BarChoice[];
   /** Stock styles that are enough, lightest first. */
@@ -140,7 +140,7 @@ interface ByDrag {
 }
 
 const FOOT = constant(() => length('1 ft'));
-const METRE = constant(() => length('1 m'));
+const METER = constant(() => length('1 m'));
 const INCH = constant(() => length('1 in'));
 const TEN_MM = constant(() => length('10 mm'));
 const WIDEST = constant(() => length('18 in'));
@@ -173,7 +173,7 @@ function needOf(perFoot: Area, thickness: Length, limit: Length): SteelNeed {
   const step = systemOfQuantity(thickness) === 'metric' ? TEN_MM() : INCH();
   return {
     areaPerFoot: perFoot.in('in2'),
-    areaPerMetre: perFoot.times(METRE().over(FOOT())).in('mm2'),
+    areaPerMeter: perFoot.times(METER().over(FOOT())).in('mm2'),
     bars: CHOICES.flatMap((bar) => barChoice(bar, perFoot, limit, step)),
     mesh: meshChoices(perFoot),
   };
@@ -295,7 +295,7 @@ function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
  * Least steel in a slab on ground, with the bars and the mesh that provide it.
  *
  * @param input - by ratio of the section, or by drag over the base
- * @returns steel per foot and metre of width each way; bars with spacings, and mesh styles
+ * @returns steel per foot and meter of width each way; bars with spacings, and mesh styles
  * @throws {InputError} for quantities that cannot be read or are not greater than zero
  * @source ratio: ACI 318-02 section 7.12 as given in Concrete International; drag: CRSI Engineering Data
  * Report 37. Whether a slab on ground needs steel at all is for the plans and the engineer to say

@@ -3,9 +3,9 @@
  *
  * A style is two spacings and two wires, `6x6-W1.4xW1.4`: the wires that run lengthwise first. A
  * W or D number is the area of the wire in hundredths of a square inch (W plain, D deformed); an MW
- * or MD number is the area in square millimetres. Older styles name wires by steel wire gauge,
- * `6x6-10x10`; metric fabric without prefixes names them by their diameter in millimetres, `200x200-6x6`. A
- * spacing of 25 or more without a unit is in millimetres: no mesh has wires 25 in apart. Source: Table I of the article on the wire numbering system, Concrete Construction,
+ * or MD number is the area in square millimeters. Older styles name wires by steel wire gauge,
+ * `6x6-10x10`; metric fabric without prefixes names them by their diameter in millimeters, `200x200-6x6`. A
+ * spacing of 25 or more without a unit is in millimeters: no mesh has wires 25 in apart. Source: Table I of the article on the wire numbering system, Concrete Construction,
  * October 1975; ACI 439.5R-18 section 1.3 for the metric prefix.
  */
 import { Decimal, PI } from '../quantity/decimal';
@@ -34,7 +34,7 @@ export interface WireStyle {
   readonly across: WireRun;
   /** True where the style was written in metric units. */
   readonly metric: boolean;
-  /** True where bare numbers of wires were taken as diameters in millimetres. */
+  /** True where bare numbers of wires were taken as diameters in millimeters. */
   readonly diameters?: true;
 }
 
@@ -88,7 +88,7 @@ interface Written {
   readonly prefix: string;
   readonly prefixes: readonly [string, string];
   readonly numbers: readonly [string, string];
-  /** True where the spacings are in millimetres. */
+  /** True where the spacings are in millimeters. */
   readonly metric: boolean;
 }
 
@@ -101,7 +101,7 @@ export interface TwoStyles {
 const HUNDREDTH = constant(() => ratio('1%'));
 const wNumber = (w: string): Quantity<'area'> => area(`${w} in2`).times(HUNDREDTH());
 
-/** A round wire by its diameter in millimetres. */
+/** A round wire by its diameter in millimeters. */
 const byDiameter = (d: string): Quantity<'area'> =>
   quantityOf('area', PI.times(new Decimal(d).pow(2)).div(4).times(MM2), 'metric').in('mm2');
 
@@ -120,7 +120,7 @@ function gauged(written: Written): WireStyle | undefined {
   return styleOf(written, [wNumber(first), wNumber(second)]);
 }
 
-/** Thinnest and thickest wires that fabric is made of, in millimetres. */
+/** Thinnest and thickest wires that fabric is made of, in millimeters. */
 const WIRES_MM = [2, 16] as const;
 
 function diametered(written: Written): WireStyle | undefined {
@@ -142,7 +142,7 @@ const converted = (written: Written): Written => ({
   ) as [string, string],
 });
 
-/** W and D numbers go with inches, MW and MD numbers with millimetres: else one of the two is a slip. */
+/** W and D numbers go with inches, MW and MD numbers with millimeters: else one of the two is a slip. */
 function numbered(written: Written): WireStyle | TwoStyles | undefined {
   const metric = /^m/i.test(written.prefixes[0]);
   if (metric !== /^m/i.test(written.prefixes[1])) return undefined;
@@ -155,10 +155,10 @@ function numbered(written: Written): WireStyle | TwoStyles | undefined {
   return styleOf(written, wires as [Quantity<'area'>, Quantity<'area'>]);
 }
 
-/** Spacings of stock styles with gauges, put into millimetres: there a bare 10 may still be a gauge. */
+/** Spacings of stock styles with gauges, put into millimeters: there a bare 10 may still be a gauge. */
 const GAUGE_SPACINGS: readonly string[] = ['50', '51', '75', '76', '100', '102', '150', '152', '300', '305'];
 
-/** Wires without a prefix: gauges with inches, millimetres with millimetres. */
+/** Wires without a prefix: gauges with inches, millimeters with millimeters. */
 function bare(written: Written, by: 'gauge' | 'mm' | undefined): WireStyle | TwoStyles | undefined {
   if (by === 'gauge') return gauged(written);
   if (!written.metric) return by === 'mm' ? undefined : gauged(written);
@@ -172,7 +172,7 @@ function bare(written: Written, by: 'gauge' | 'mm' | undefined): WireStyle | Two
 
 const MM_FROM = 25;
 
-/** Millimetres where it says so, or where no mesh has wires so many inches apart. */
+/** Millimeters where it says so, or where no mesh has wires so many inches apart. */
 function isMetric(spacings: readonly string[], units: readonly (string | undefined)[]): boolean | undefined {
   const given = units.find((u) => u !== undefined);
   if (units.some((u) => u !== undefined && /mm/i.test(u) !== /mm/i.test(given as string))) return undefined;
@@ -228,8 +228,8 @@ function wireNumber(value: Decimal): string {
   return near.isInteger() && near.greaterThanOrEqualTo(10) ? near.toFixed(0) : near.toFixed(1);
 }
 
-const spacingNumber = (metres: Decimal, unit: string): string =>
-  metres
+const spacingNumber = (meters: Decimal, unit: string): string =>
+  meters
     .div(unit)
     .toDecimalPlaces(unit === '0.001' ? 0 : 2)
     .toString();
@@ -242,7 +242,7 @@ export function writeStyle({ along, across }: WireStyle): string {
   return `${spacing(along)}x${spacing(across)}-${wire(along)}x${wire(across)}`;
 }
 
-/** Write a style in millimetres and MW or MD numbers: whole from 10 up, one decimal below. */
+/** Write a style in millimeters and MW or MD numbers: whole from 10 up, one decimal below. */
 export function writeMetricStyle({ along, across }: WireStyle): string {
   const wire = ({ wire: a, surface }: WireRun): string => {
     const value = canonicalValue(a).div(MM2);

@@ -75,7 +75,7 @@ export const CC_STEP_TOLERANCE: Source = {
   kind: 'published',
   title: 'Troubleshooting stair treads and slopes (question and answer, citing IBC, IRC and NFPA 101)',
   publisher: 'Concrete Construction magazine',
-  locator: 'answer, riser heights: 3/16 in between neighbours, 3/8 in within a flight',
+  locator: 'answer, riser heights: 3/16 in between neighbors, 3/8 in within a flight',
   fromMemory: false,
 };
 

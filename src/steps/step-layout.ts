@@ -64,7 +64,7 @@ export interface StepLayoutInput {
   readonly totalRun?: QuantityInput<'length'>;
   /** Depth of the landing at the top, along the way of travel. */
   readonly landing?: QuantityInput<'length'>;
-  /** Slope of treads and landing towards the foot; by default 2%. `0%` for level ones. */
+  /** Slope of treads and landing toward the foot; by default 2%. `0%` for level ones. */
   readonly pitch?: QuantityInput<'slope'>;
   /**
    * From the landing down to the lowest ground within 36 in of its open sides, where that falls away lower
@@ -135,8 +135,8 @@ export interface StepLayoutsFigures {
   readonly markedDifference: Quantity<'length'>;
   /** Difference of the highest and lowest riser measured. */
   readonly flightDifference?: Quantity<'length'>;
-  /** Largest difference of neighbouring risers measured. */
-  readonly neighbourDifference?: Quantity<'length'>;
+  /** Largest difference of neighboring risers measured. */
+  readonly neighborDifference?: Quantity<'length'>;
 }
 
 type Length = Quantity<'length'>;
@@ -178,7 +178,7 @@ const MOST_THRESHOLD = constant(() => length('1-1/2 in'));
 const MOST_ACCESSIBLE = constant(() => length('1/2 in'));
 const FREEBOARD = constant(() => length('1 in'));
 const FLIGHT_TOLERANCE = constant(() => length('3/8 in'));
-const NEIGHBOUR_TOLERANCE = constant(() => length('3/16 in'));
+const NEIGHBOR_TOLERANCE = constant(() => length('3/16 in'));
 
 /** What all layouts of one job share. */
 interface Job {
@@ -318,13 +318,13 @@ const steps = (marks: readonly Length[]): Length[] =>
 function measuredRisers(measured: readonly Length[] | undefined, pad: Pad): Partial<StepLayoutsFigures> {
   if (!measured) return {};
   const flight = spread(measured);
-  const neighbours = measured.slice(1).map((riser, i) => small(riser.minus(measured[i] as Length).abs()));
-  const neighbour = neighbours.reduce((most, d) => (d.greaterThan(most) ? d : most), NONE());
+  const neighbors = measured.slice(1).map((riser, i) => small(riser.minus(measured[i] as Length).abs()));
+  const neighbor = neighbors.reduce((most, d) => (d.greaterThan(most) ? d : most), NONE());
   if (flight.greaterThan(FLIGHT_TOLERANCE())) pad.caution(cautions.unevenRisers(FLIGHT_TOLERANCE(), flight));
-  else if (neighbour.greaterThan(NEIGHBOUR_TOLERANCE())) {
-    pad.caution(cautions.unevenRisers(NEIGHBOUR_TOLERANCE(), neighbour));
+  else if (neighbor.greaterThan(NEIGHBOR_TOLERANCE())) {
+    pad.caution(cautions.unevenRisers(NEIGHBOR_TOLERANCE(), neighbor));
   }
-  return { flightDifference: flight, neighbourDifference: neighbour };
+  return { flightDifference: flight, neighborDifference: neighbor };
 }
 
 function heedThreshold(threshold: Length, dwelling: boolean, pad: Pad): void {

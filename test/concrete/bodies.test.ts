@@ -277,7 +277,7 @@ describe('curb-volume', () => {
             { x: w, y: h },
             { x: 0, y: h },
           ]),
-          curves: [{ radius: `${r} in`, turn: '360 deg', centre: 'left' }],
+          curves: [{ radius: `${r} in`, turn: '360 deg', center: 'left' }],
         }).figures.volume;
         const round = (diameter: number) =>
           pier({ form: 'round', diameter: `${diameter} in`, height: `${h} in` });
@@ -294,7 +294,7 @@ describe('curb-volume', () => {
           curbVolume({
             section: inches(points, shift),
             length: '10 ft',
-            curves: [{ radius: `${r - shift} in`, turn: `${turn} deg`, centre: 'left' }],
+            curves: [{ radius: `${r - shift} in`, turn: `${turn} deg`, center: 'left' }],
           }).figures.volume;
         const plain = at(0, SECTION);
         const difference = at(dx, [...SECTION].reverse())
@@ -305,11 +305,11 @@ describe('curb-volume', () => {
     );
   });
 
-  it('is the same as its mirror image on the other side of the centre', () => {
+  it('is the same as its mirror image on the other side of the center', () => {
     const mirrored = SECTION.map(({ x, y }) => ({ x: -x, y }));
     const curve = { radius: '12 ft', turn: '75 deg' } as const;
-    const left = curbVolume({ section: inches(SECTION), curves: [{ ...curve, centre: 'left' }] });
-    const right = curbVolume({ section: inches(mirrored), curves: [{ ...curve, centre: 'right' }] });
+    const left = curbVolume({ section: inches(SECTION), curves: [{ ...curve, center: 'left' }] });
+    const right = curbVolume({ section: inches(mirrored), curves: [{ ...curve, center: 'right' }] });
     expect(right.figures.volume.minus(left.figures.volume).abs().toNumber('in3')).toBeLessThan(1e-20);
   });
 

@@ -34,7 +34,7 @@ describe('square check', () => {
     );
   });
 
-  it('judges alike whichever diagonal comes first, and in millimetres', () => {
+  it('judges alike whichever diagonal comes first, and in millimeters', () => {
     fc.assert(
       fc.property(side, side, slid, (L, W, x) => {
         const [D, d] = diagonals(L, W, x).map((n) => Number(n.toFixed(4))) as [number, number];

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { commonRings, partsLess } from '../../src/geometry/clip';
 import { insetRing } from '../../src/geometry/inset';
 import { type Corner, doubleArea } from '../../src/geometry/polygon';
-import { edgeBefore, neighboursOf, nextEdge, type PlanSpot, type Tin, tinOver } from '../../src/geometry/tin';
+import { edgeBefore, neighborsOf, nextEdge, type PlanSpot, type Tin, tinOver } from '../../src/geometry/tin';
 import { ringCentroid } from '../../src/outline/centroid';
 import { Decimal } from '../../src/quantity/decimal';
 
@@ -63,7 +63,7 @@ function seeNeighbors(tin: Tin): void {
     `${a} ${b}`,
     `${b} ${a}`,
   ]);
-  const { from, to } = neighboursOf(tin);
+  const { from, to } = neighborsOf(tin);
   const packed = Array.from(tin.x, (_, v) => [...to.slice(from[v], from[v + 1])].map((w) => `${v} ${w}`));
   expect(packed.flat().sort()).toEqual([...new Set(sides)].sort());
 }

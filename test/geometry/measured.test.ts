@@ -133,7 +133,7 @@ describe('a shape by its corners', () => {
   const points = (...list: readonly (readonly [number, number, object?])[]) =>
     list.map(([x, y, more = {}]) => ({ x: `${x} m`, y: `${y} m`, ...more }));
 
-  it('is summed anticlockwise, whichever way it is given', () => {
+  it('is summed counterclockwise, whichever way it is given', () => {
     const corners = points([1, 1], [5, 1], [1, 4]);
     const formula = 'A = (x1 × y2 − x2 × y1 + x2 × y3 − x3 × y2 + x3 × y1 − x1 × y3) ÷ 2';
     for (const given of [corners, corners.toReversed()])

@@ -122,7 +122,7 @@ describe('corners', () => {
       );
   });
 
-  it('of a tape are as far apart as taped, anticlockwise from the origin along x', () => {
+  it('of a tape are as far apart as taped, counterclockwise from the origin along x', () => {
     const next = seeded(3);
     for (let i = 0; i < 40; i += 1) {
       const count = 3 + Math.floor(next() * 5);
@@ -252,7 +252,7 @@ describe('arcs as corners', () => {
     }
   });
 
-  // Thales and the circle through three corners: every corner of an edge lies as far from the centre as its ends.
+  // Thales and the circle through three corners: every corner of an edge lies as far from the center as its ends.
   it('of a curved edge lie on the circle through its ends and its top, whichever way it goes', () => {
     for (const [rise, mirror] of [
       [1, 1],
@@ -271,7 +271,7 @@ describe('arcs as corners', () => {
       const corners = cornersFor({ shape: 'curved', points });
       const chord = 10;
       const radius = (chord * chord + 4 * rise * rise) / (8 * Math.abs(rise));
-      // Square to the chord (8, 6), to its right for an anticlockwise ring that swells.
+      // Square to the chord (8, 6), to its right for an counterclockwise ring that swells.
       const side = Math.sign(rise) * mirror;
       const [mx, my] = [7, 5 * mirror];
       const [nx, ny] = [0.6 * side * mirror, -0.8 * side];
@@ -330,7 +330,7 @@ describe('arcs as corners', () => {
       } as OutlineInput) as OutlineOf<'curved'>;
       return at(edgesOf(given, cornersOf(given), 'o'), 0);
     };
-    // Chord 6, radius 5: the centre lies 4 from the chord, so it rises by 1.
+    // Chord 6, radius 5: the center lies 4 from the chord, so it rises by 1.
     expect(edge({ radius: '5 m' }).rise.toNumber()).toBe(1);
     expect(edge({ radius: '-5 m' }).rise.toNumber()).toBe(-1);
     expect(edge({ radius: '3 m' }).rise.toNumber()).toBe(3);
@@ -513,7 +513,7 @@ describe('the lowest and highest of a plane', () => {
             y: m(y),
             rise: m([first, second, 0, 0][i] ?? 0),
           }));
-          // Chords 6 and 8 with a rise h: the centre lies r - h from the chord, on the inner side of what swells.
+          // Chords 6 and 8 with a rise h: the center lies r - h from the chord, on the inner side of what swells.
           const arcs = [
             [3, 0, 0, -1, 6, first],
             [6, 4, 1, 0, 8, second],

@@ -61,7 +61,7 @@ describe('openings', () => {
         [3.5, 5.5],
       ]),
     );
-    // Given clockwise, kept anticlockwise.
+    // Given clockwise, kept counterclockwise.
     expect(pairs(openings[3])).toEqual([
       [8, 6],
       [7, 7],

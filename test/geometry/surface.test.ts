@@ -26,7 +26,7 @@ const twice = ([a, b, c]: readonly [Flat, Flat, Flat]): number =>
   (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 const key = ([x, y]: Flat): string => `${x} ${y}`;
 
-/** A simple ring of whole metres around the middle of a small grid, mostly not convex; its sides often run along lines of it. */
+/** A simple ring of whole meters around the middle of a small grid, mostly not convex; its sides often run along lines of it. */
 function gridRing(random: () => number): Flat[] {
   for (;;) {
     const count = 4 + Math.floor(random() * 6);
@@ -43,7 +43,7 @@ function gridRing(random: () => number): Flat[] {
 const pick = <T>(random: () => number, list: readonly T[]): T =>
   list[Math.floor(random() * list.length)] as T;
 
-/** Three places, anticlockwise; now and then along a side of the ring. */
+/** Three places, counterclockwise; now and then along a side of the ring. */
 function triangleBy(random: () => number, ring: readonly Flat[]): readonly [Flat, Flat, Flat] {
   const place = (): Flat => [Math.floor(random() * 11), Math.floor(random() * 11)];
   const i = Math.floor(random() * ring.length);
@@ -122,7 +122,7 @@ describe('triangles over spots', () => {
     return doubleArea(hull.map(corner)).toNumber() / 2;
   };
 
-  it('run anticlockwise, cover all between the spots once, and have no spot in their circles', () => {
+  it('run counterclockwise, cover all between the spots once, and have no spot in their circles', () => {
     const random = seeded(8);
     for (let i = 0; i < runs(60); i += 1) {
       const places = placesOn(random, gridRing(random), 6);

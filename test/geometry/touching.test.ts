@@ -25,7 +25,7 @@ const along = (a: Corner, b: Corner, share: Decimal | number | string): Corner =
 });
 const HAIR = new Decimal('1e-12');
 
-/** A box that leans, in tenths of millimetres far from the origin, and which way is into it from its first side. */
+/** A box that leans, in tenths of millimeters far from the origin, and which way is into it from its first side. */
 function leaning(random: () => number): { box: Corner[]; inwards: Corner } {
   const tenth = (most: number): Decimal => new Decimal(Math.floor(random() * most * 1e4)).div(1e4);
   const [x, y] = [tenth(1e6).plus(1e5), tenth(1e6).plus(1e5)];

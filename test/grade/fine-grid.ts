@@ -114,14 +114,14 @@ function openCells(n: number, openSides: readonly string[]): number[] {
 
 const AROUND = [-1, 0, 1].flatMap((di) => [-1, 0, 1].map((dj) => [di, dj] as const));
 
-const neighbours = (cell: number, n: number): number[] => {
+const neighbors = (cell: number, n: number): number[] => {
   const [i, j] = [cell % n, Math.floor(cell / n)];
   return AROUND.map(([di, dj]) => [i + di, j + dj] as const)
     .filter(([u, v]) => u >= 0 && v >= 0 && u < n && v < n)
     .map(([u, v]) => v * n + u);
 };
 
-/** Flood cell by cell, eight neighbours each. */
+/** Flood cell by cell, eight neighbors each. */
 function flood(z: Float64Array, n: number, openSides: readonly string[]): Float64Array {
   const level = new Float64Array(n * n).fill(Number.POSITIVE_INFINITY);
   const heap = new Heap();
@@ -134,7 +134,7 @@ function flood(z: Float64Array, n: number, openSides: readonly string[]): Float6
   while (heap.size > 0) {
     const [l, cell] = heap.pop();
     if (l > (level[cell] as number)) continue;
-    for (const next of neighbours(cell, n)) reach(next, Math.max(z[next] as number, l));
+    for (const next of neighbors(cell, n)) reach(next, Math.max(z[next] as number, l));
   }
   return level;
 }
@@ -145,14 +145,14 @@ export interface GridRun {
   readonly meets: number;
 }
 
-/** From a cell down to the lowest of its neighbours, until it is off the surface or meets the side. */
+/** From a cell down to the lowest of its neighbors, until it is off the surface or meets the side. */
 function meetsSouth(level: Float64Array, n: number, open: ReadonlySet<number>, from: number): boolean {
   let cell = from;
   for (let steps = 0; steps < 4 * n; steps += 1) {
     if (open.has(cell)) return false;
     const [i, j] = [cell % n, Math.floor(cell / n)];
     let [best, fall] = [-1, 0];
-    for (const next of neighbours(cell, n)) {
+    for (const next of neighbors(cell, n)) {
       const far = Math.hypot((next % n) - i, Math.floor(next / n) - j);
       const down = ((level[cell] as number) - (level[next] as number)) / far;
       if (down > fall) [best, fall] = [next, down];
@@ -219,7 +219,7 @@ interface Cell {
 
 /**
  * Fall along the crease between two cells, by their planes alone; undefined where water of both does not
- * meet there. The planes meet in a line; it is a valley when both sides fall towards it.
+ * meet there. The planes meet in a line; it is a valley when both sides fall toward it.
  */
 function creaseBetween(p: Cell, q: Cell): number | undefined {
   const [nx, ny] = [q.gx - p.gx, q.gy - p.gy];
@@ -238,7 +238,7 @@ function creaseBetween(p: Cell, q: Cell): number | undefined {
 
 const AWAY = 5;
 
-/** Valleys and slopes as neighbouring cells of a fine grid show them, without looking at any side. */
+/** Valleys and slopes as neighboring cells of a fine grid show them, without looking at any side. */
 export function fineGridValleys(rows: readonly Row[], side: number, n: number): GridValleys {
   const h = side / n;
   const { z } = sample(rows, side, n);

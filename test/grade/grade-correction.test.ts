@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lookerAt } from '../../src/grade/correction/corrected';
 import { jobOf, NEAR, type ParsedCorrection } from '../../src/grade/correction/job';
-import { lackOf } from '../../src/grade/correction/programme';
+import { lackOf } from '../../src/grade/correction/program';
 import { seek } from '../../src/grade/correction/search';
 import {
   drainageCheck,
@@ -153,23 +153,23 @@ function yardInput({ rows, open }: Yard): GradeCorrectionInput {
   };
 }
 
-const afterwards = (rows: readonly Row[], { moves }: GradeCorrectionFigures): Row[] => {
+const afterward = (rows: readonly Row[], { moves }: GradeCorrectionFigures): Row[] => {
   const by = new Map(moves.map(({ spot, elevation }) => [spot, elevation.toNumber('m')]));
   return rows.map(([x, y, z], i) => [x, y, by.get(`s${i}`) ?? z] as const);
 };
 
-/** The surface afterwards, on a fine grid, holds no water and leads none to the wall. */
+/** The surface afterward, on a fine grid, holds no water and leads none to the wall. */
 function runsDry(site: Yard, figures: ReturnType<typeof gradeCorrection>['figures'], what: string): void {
-  const gridded = (cells: number) => fineGridRun(afterwards(site.rows, figures), SIDE, cells, site.open);
+  const gridded = (cells: number) => fineGridRun(afterward(site.rows, figures), SIDE, cells, site.open);
   const { deepest, meets } = gridded(80);
-  // A cell of 0.1 m on a slope of some percent: the bed and the rim are off by a few millimetres. Water
+  // A cell of 0.1 m on a slope of some percent: the bed and the rim are off by a few millimeters. Water
   // that really stands is as deep on a finer grid; what the cells make goes with their size.
   if (deepest >= 0.008) expect(gridded(320).deepest, what).toBeLessThan(0.3 * deepest);
   expect(meets, what).toBeLessThan(0.01);
 }
 
 describe('yards that do not drain', () => {
-  it('drain afterwards on a fine grid, or it says stop; the building is never raised', {
+  it('drain afterward on a fine grid, or it says stop; the building is never raised', {
     timeout: 300_000,
   }, () => {
     let [right, stopped, moving] = [0, 0, 0];
@@ -205,13 +205,13 @@ describe('yards that do not drain', () => {
     for (let seed = 1; seed <= runs(100); seed += 1) {
       const { rows, open } = yard(seed);
       const given = yardInput({ rows, open });
-      const metres = (v: number) => length(`${v} m`);
+      const meters = (v: number) => length(`${v} m`);
       const parsed = {
         spots: rows.map(([x, y, z], i) => ({
           name: `s${i}`,
-          x: metres(x),
-          y: metres(y),
-          elevation: metres(z),
+          x: meters(x),
+          y: meters(y),
+          elevation: meters(z),
           rod: undefined,
         })),
         lines: given.lines?.map((line) => ({

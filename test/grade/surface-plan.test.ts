@@ -49,8 +49,8 @@ describe('surface-plan', () => {
   it('is well formed, in black and white, and asks for nothing from outside', () => {
     expect(unbalanced(svg)).toEqual([]);
     expect(svg).toContain('bakery &lt;east&gt; &amp; yard');
-    const colours = new Set([...svg.matchAll(/(?:fill|stroke)="(#[0-9a-f]+)"/g)].map(([, c]) => c));
-    expect([...colours].sort()).toEqual(['#000', '#fff']);
+    const colors = new Set([...svg.matchAll(/(?:fill|stroke)="(#[0-9a-f]+)"/g)].map(([, c]) => c));
+    expect([...colors].sort()).toEqual(['#000', '#fff']);
     expect(svg).not.toMatch(/href|<script|<image|@import/);
     expect(svg).not.toContain('NaN');
   });

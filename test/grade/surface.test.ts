@@ -8,7 +8,7 @@ import { fineGridFlood, type Row } from './fine-grid';
 
 const SIDE = 4;
 
-/** Scattered spots on a square, its corners and sides among them; coordinates to the millimetre. */
+/** Scattered spots on a square, its corners and sides among them; coordinates to the millimeter. */
 function site(
   seed: number,
   inside: number,
@@ -96,7 +96,7 @@ describe('ponds', () => {
     );
   });
 
-  // Closed form: an upturned cone of n sides holds n/2 × r² × sin(2π/n) × depth/3, towards πr²d/3.
+  // Closed form: an upturned cone of n sides holds n/2 × r² × sin(2π/n) × depth/3, toward πr²d/3.
   it.each([6, 12, 48, 96])('of an upturned cone of %i sides come to its closed form', (n) => {
     const [r, depth] = [5, 0.12];
     const mm = (v: number): number => Math.round(v * 1000) / 1000;

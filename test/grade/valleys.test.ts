@@ -66,7 +66,7 @@ function sameVerdict(found: Found, rows: readonly Row[], grid: GridValleys, seed
 }
 
 describe('valleys', () => {
-  // Second method: planes of neighbouring cells of a fine grid, and the same grid flooded cell by cell.
+  // Second method: planes of neighboring cells of a fine grid, and the same grid flooded cell by cell.
   it('fall as a fine grid shows, and decide the verdict as it does', () => {
     let [valleys, verdicts] = [0, 0];
     for (let seed = 1; seed <= runs(300); seed += 1) {

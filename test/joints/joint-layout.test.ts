@@ -374,10 +374,10 @@ describe('what holds for every plan', () => {
   });
 });
 
-describe('neighbours and fixed lines', () => {
+describe('neighbors and fixed lines', () => {
   const outline = { shape: 'rectangle', length: '30 ft', width: '20 ft' } as const;
 
-  it('a joint of the neighbouring slab goes on', () => {
+  it('a joint of the neighboring slab goes on', () => {
     const { figures } = jointLayout({
       outline,
       thickness: '5 in',

@@ -35,11 +35,11 @@ const IN_OTHER_UNITS: Readonly<Record<string, readonly string[]>> = {
   runoff: ['.flowInCubicFeet'],
   'steel-minimum': [
     '.across.areaPerFoot',
-    '.across.areaPerMetre',
+    '.across.areaPerMeter',
     '.across.bars.*.areaPerFoot',
     '.across.mesh.*.areaPerFoot',
     '.along.areaPerFoot',
-    '.along.areaPerMetre',
+    '.along.areaPerMeter',
     '.along.bars.*.areaPerFoot',
     '.along.mesh.*.areaPerFoot',
   ],

@@ -137,7 +137,7 @@ describe('equations', () => {
   });
 });
 
-/** Every corner of a programme of two unknowns: where two rows, or a row and an axis, meet. */
+/** Every corner of a program of two unknowns: where two rows, or a row and an axis, meet. */
 function cornersOf(rows: readonly Row[]): Decimal[][] {
   const lines = rows.map((r) => {
     const of = (v: number): number => Number(r.weights[r.at.indexOf(v)] ?? 0);
@@ -345,7 +345,7 @@ describe('the smallest of those as good', () => {
   });
 
   it('lets a row go that it ran against', () => {
-    // Towards the origin from far along the wall x + y >= 2, whose foot is (1, 1), past walls that do not hold it.
+    // Toward the origin from far along the wall x + y >= 2, whose foot is (1, 1), past walls that do not hold it.
     const walls = [
       row([1, 1], 2, [1], [0]),
       row([1, 0], 9, [0], [1]),

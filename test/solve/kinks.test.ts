@@ -15,7 +15,7 @@ interface Drawn {
   readonly oracleRows: OracleRow[];
 }
 
-/** A random programme: some rows must hold, some cost. Whole numbers, so that many corners fall together. */
+/** A random program: some rows must hold, some cost. Whole numbers, so that many corners fall together. */
 function drawn(seed: number): Drawn {
   const draw = drawer(seed);
   const int = (low: number, high: number): number => low + Math.floor(draw() * (high - low + 1));
@@ -47,7 +47,7 @@ function drawn(seed: number): Drawn {
 }
 
 describe('kinks', () => {
-  // Outside check: HiGHS solves the same programme, set up as rows and columns.
+  // Outside check: HiGHS solves the same program, set up as rows and columns.
   it('finds what HiGHS finds, and refuses what it refuses', async () => {
     const solve = await oracle();
     let [met, broken] = [0, 0];
@@ -56,11 +56,11 @@ describe('kinks', () => {
       const free = new Set(Array.from({ length: unknowns }, (_, i) => `x${i}`));
       const answer = solve(aim, oracleRows, free);
       const least = leastOf({ unknowns, rows });
-      expect(least, `programme ${seed}`).toBeDefined();
+      expect(least, `program ${seed}`).toBeDefined();
       if (!least) continue;
       if (answer.status === 'Infeasible') {
         broken += 1;
-        expect(least.total[0]?.isZero(), `programme ${seed}`).toBe(false);
+        expect(least.total[0]?.isZero(), `program ${seed}`).toBe(false);
         // The rows that take part in the proof cannot be met by themselves.
         const heavy = leastOf({ unknowns, rows: least.heavy.map((k) => rows[k] as Row) });
         expect(heavy?.total[0]?.isZero(), `proof ${seed}`).toBe(false);
@@ -68,8 +68,8 @@ describe('kinks', () => {
       }
       met += 1;
       expect(answer.status).toBe('Optimal');
-      expect(least.total[0]?.toNumber(), `programme ${seed}`).toBe(0);
-      expect(least.total[1]?.toNumber(), `programme ${seed}`).toBeCloseTo(answer.objective, 6);
+      expect(least.total[0]?.toNumber(), `program ${seed}`).toBe(0);
+      expect(least.total[1]?.toNumber(), `program ${seed}`).toBeCloseTo(answer.objective, 6);
     }
     expect(met).toBeGreaterThan(runs(150));
     expect(broken).toBeGreaterThan(runs(40));

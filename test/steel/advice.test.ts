@@ -206,7 +206,7 @@ describe('steel in its place', () => {
     );
   });
 
-  it('is judged alike in inches and in millimetres', () => {
+  it('is judged alike in inches and in millimeters', () => {
     const text = (n: number, metric: boolean): string => (metric ? `${(n * 25.4).toFixed(3)} mm` : `${n} in`);
     const input = (
       metric: boolean,

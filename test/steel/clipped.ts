@@ -16,7 +16,7 @@ const closed = (ring: readonly Spot[]): Coordinate[] =>
 /** Arcs at corners that jut in: the more parts, the nearer to a circle. */
 const QUARTER = 200;
 
-/** Lengths of the lines in metres, line by line. */
+/** Lengths of the lines in meters, line by line. */
 export function clippedLines(
   { outer, openings }: Plan,
   { cover, spacing, upright }: { cover: number; spacing: number; upright: boolean },

@@ -109,7 +109,7 @@ describe('lines of bar', () => {
         clippedLines(plan, { cover: 0.05, spacing: 0.3, upright }).flat(),
       );
       const total = lines.reduce((a, b) => a + b, 0);
-      // Each line is rounded down to a millimetre.
+      // Each line is rounded down to a millimeter.
       const off = total - attempt.result.figures.totalLength.toNumber('m');
       expect(off, `case ${k}`).toBeGreaterThan(-0.005);
       expect(off, `case ${k}`).toBeLessThan(0.001 * lines.length + 0.01);
@@ -171,7 +171,7 @@ describe('bars to buy', () => {
     expect([barsToBuy.format(), pulled.format()]).toEqual(['40 each', '43 each']);
   });
 
-  it('keep laps of neighbours apart in long lines, whatever the stock', () => {
+  it('keep laps of neighbors apart in long lines, whatever the stock', () => {
     fc.assert(
       fc.property(whole(20, 300), whole(12, 40), whole(12, 30), (L, S, lap) => {
         const places = barPlaces({

@@ -21,7 +21,7 @@ export interface Plan {
 
 const rounded = (n: number): number => Math.round(n * 1000) / 1000;
 
-/** Corners around a centre at falling angles and random distances: simple, and often far from convex. */
+/** Corners around a center at falling angles and random distances: simple, and often far from convex. */
 function star(random: () => number, x: number, y: number, size: number, corners: number): Spot[] {
   const turn = random() * Math.PI * 2;
   return Array.from({ length: corners }, (_, i) => {

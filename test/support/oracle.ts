@@ -1,4 +1,4 @@
-/** HiGHS as a second opinion on linear programmes. */
+/** HiGHS as a second opinion on linear programs. */
 import loadHighs from 'highs';
 
 /** A condition `least ≤ Σ weights × variables ≤ most`. */
@@ -23,7 +23,7 @@ const term = ([name, weight]: readonly [string, number]): string =>
 const sum = (weights: Readonly<Record<string, number>>): string =>
   Object.entries(weights).map(term).join(' ') || '+ 0 zero';
 
-/** Load the solver once; the function minimises. */
+/** Load the solver once; the function minimizes. */
 export async function oracle(): Promise<
   (
     aim: Readonly<Record<string, number>>,

@@ -11,11 +11,11 @@ import * as shared from '../../reckoning/cautions';
 import type { Pad } from '../../reckoning/pad';
 import * as ownCautions from '../cautions';
 import { distanceTo, piecesOf } from '../lines';
-import { metresAs } from '../spots';
+import { metersAs } from '../spots';
 import type { SurfaceDrainageFigures } from '../surface-check';
 import * as cautions from './cautions';
 import { type CorrectionJob, NEAR } from './job';
-import type { Moves } from './programme';
+import type { Moves } from './program';
 
 type Length = Quantity<'length'>;
 
@@ -51,9 +51,9 @@ const WHERE = 3;
 const inFamily = (limit: Length, system: System): Length => (system === 'metric' ? limit.in('mm') : limit);
 
 const passes = (job: CorrectionJob, moves: Moves, which: (v: number, move: Length) => boolean) =>
-  [...moves].flatMap(([v, metres]) => {
+  [...moves].flatMap(([v, meters]) => {
     const unit = job.survey.system === 'metric' ? 'mm' : 'in';
-    const move = metresAs(metres, job.survey.system).in(unit);
+    const move = metersAs(meters, job.survey.system).in(unit);
     return which(v, move) ? [{ v, name: job.survey.name(v), move }] : [];
   });
 

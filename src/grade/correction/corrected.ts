@@ -4,7 +4,7 @@ import type { Quantity } from '../../quantity/quantity';
 import { readInput } from '../../reckoning/calculation';
 import { Pad } from '../../reckoning/pad';
 import type { ParsedLine } from '../lines';
-import { metresAs, type Survey } from '../spots';
+import { metersAs, type Survey } from '../spots';
 import {
   checkSurface,
   type Held,
@@ -13,7 +13,7 @@ import {
   surfaceFields,
 } from '../surface-check';
 import { type Site, siteOf } from '../terrain';
-import type { Moves } from './programme';
+import type { Moves } from './program';
 
 /** Spots read twice at one place move together: for each, the one that stands for both. */
 export function standIns({ survey, terrain }: Site): number[] {
@@ -52,7 +52,7 @@ export function lookerAt(site: Site, survey: Survey, asked: Asked, near: number)
       ...asked,
       spots: Array.from({ length: survey.count }, (_, v) => {
         const { x, y } = survey.exact(v);
-        const at = (z: Decimal) => metresAs(z, survey.system);
+        const at = (z: Decimal) => metersAs(z, survey.system);
         return { name: survey.name(v), x: at(x), y: at(y), elevation: at(height(v)) };
       }),
     };

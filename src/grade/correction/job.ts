@@ -16,7 +16,7 @@ import { type ParsedSpots, type Survey, surveyOf } from '../spots';
 import { type Site, siteOf } from '../terrain';
 import { standIns } from './corrected';
 import { downNeed, type Need, zoneNeeds } from './needs';
-import { type How, type Job, lackOf, type Moves, type Room, sharesOf } from './programme';
+import { type How, type Job, lackOf, type Moves, type Room, sharesOf } from './program';
 import { STRIKE_OFF } from './sources';
 
 type Length = Quantity<'length'>;

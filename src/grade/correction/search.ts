@@ -29,13 +29,13 @@ import {
   type Way,
   wayOffWall,
 } from './needs';
-import { type Job, lackOf, type Moves, solve, solveRoughly } from './programme';
+import { type Job, lackOf, type Moves, solve, solveRoughly } from './program';
 
 /** A side that water gathers along and that is too flat to take it on. */
 interface FlatValley {
   readonly from: number;
   readonly to: number;
-  /** What it must fall, per metre. */
+  /** What it must fall, per meter. */
   readonly least: Decimal;
 }
 
@@ -144,13 +144,13 @@ const offWall: WayOf = (site, t) => wayOffWall(site, t)?.way;
 
 /** Each spot of a pond, and all below its rim, must lie over the next on the way out. */
 function chains({ site, beyond }: Ground, now: Site, ponds: readonly FoundPond[]): Need[] {
-  const { towards } = now.terrain.flood;
+  const { toward } = now.terrain.flood;
   const { survey } = site;
   const needs = new Map<number, Need>();
   for (const { spots, spill } of ponds) {
     for (const start of [...spots, spill]) {
       let v = start;
-      for (let to = towards[v] as number; to !== -1 && !needs.has(v); to = towards[v] as number) {
+      for (let to = toward[v] as number; to !== -1 && !needs.has(v); to = toward[v] as number) {
         needs.set(v, downNeed(site, v, to, beyond, `water from ${survey.name(v)} to ${survey.name(to)}`));
         v = to;
       }
@@ -264,7 +264,7 @@ const isRight = (looker: Looker): boolean =>
   looker.check(new Map()).figures.verdict === 'drains' &&
   flatValleys(looker.site(new Map()), looker.held).length === 0;
 
-/** Strays of 60 digits, in metres. */
+/** Strays of 60 digits, in meters. */
 const STRAY = /*#__PURE__*/ new Decimal('1e-30');
 
 /** How to seek. */

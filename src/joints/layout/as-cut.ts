@@ -87,7 +87,7 @@ function hasSharpCorner(ring: readonly Spot[], lines: LinesAt): boolean {
   });
 }
 
-/** The corners of the tightest belt around a ring, anticlockwise. */
+/** The corners of the tightest belt around a ring, counterclockwise. */
 function hullOf(ring: readonly Spot[]): Spot[] {
   const sorted = [...ring].sort((p, q) => p.x - q.x || p.y - q.y);
   const half = (spots: readonly Spot[]): Spot[] => {
@@ -167,6 +167,9 @@ function clearance(p: Spot, ring: readonly Spot[]): number {
 /** A number nearer to an edge than this part of the panel is better put elsewhere. */
 const CLEAR = 0.1;
 
+/** A place on the panel is farther from every side than this part of the run that it is the middle of. */
+const OFF_EDGE = 1e-3;
+
 const LEVELS = [0.5, 0.375, 0.625, 0.25, 0.75, 0.125, 0.875];
 
 /** True for a rectangle with sides along x and y. */
@@ -198,17 +201,19 @@ export function placeWithin(ring: readonly Corner[], holes: readonly (readonly C
   for (const level of LEVELS) {
     const y = box.lo.y + (box.hi.y - box.lo.y) * level;
     for (const [a, b] of runsAt(y, rings)) {
-      if (b - a > best.wide + HAIR)
-        best = { wide: b - a, at: { x: new Decimal((a + b) / 2), y: new Decimal(y) } };
+      const at = { x: (a + b) / 2, y };
+      // A level along a side has its run on that side.
+      if (b - a <= best.wide + HAIR || rings.some((r) => clearance(at, r) < OFF_EDGE * (b - a))) continue;
+      best = { wide: b - a, at: { x: new Decimal(at.x), y: new Decimal(y) } };
     }
   }
   return best.at;
 }
 
-/** Pieces smaller than this, in square metres, come of rounding. */
+/** Pieces smaller than this, in square meters, come of rounding. */
 const SPECK = 1e-7;
 
-/** True where a point lies inside a convex ring, anticlockwise, farther than a hair from its sides. */
+/** True where a point lies inside a convex ring, counterclockwise, farther than a hair from its sides. */
 const wellInside = ({ x, y }: Spot, convex: readonly Spot[]): boolean =>
   convex.every((a, i) => {
     const b = convex[(i + 1) % convex.length] as Spot;
@@ -217,7 +222,7 @@ const wellInside = ({ x, y }: Spot, convex: readonly Spot[]): boolean =>
     );
   });
 
-/** True where an anticlockwise ring turns nowhere to the right. */
+/** True where an counterclockwise ring turns nowhere to the right. */
 export const isConvex = (ring: readonly Spot[]): boolean =>
   ring.every((b, i) => {
     const a = ring[(i + ring.length - 1) % ring.length] as Spot;
@@ -226,7 +231,7 @@ export const isConvex = (ring: readonly Spot[]): boolean =>
   });
 
 /**
- * A ring without the corners that lie, with both their neighbours, beyond one side of a box: what it covers
+ * A ring without the corners that lie, with both their neighbors, beyond one side of a box: what it covers
  * inside the box stays the same, and clipping takes as long as there are corners. The first one stays.
  */
 export function trimmedTo<T>(ring: readonly T[], at: (corner: T) => Spot, { lo, hi }: Box): T[] {
@@ -246,14 +251,30 @@ export function trimmedTo<T>(ring: readonly T[], at: (corner: T) => Spot, { lo, 
   return kept;
 }
 
+const areas = /*#__PURE__*/ new WeakMap<readonly Corner[], Decimal>();
+
+/** Twice the area of a ring, reckoned once: a round opening has many corners. */
+function areaOnce(ring: readonly Corner[]): Decimal {
+  const known = areas.get(ring);
+  if (known) return known;
+  const area = doubleArea(ring).abs();
+  areas.set(ring, area);
+  return area;
+}
+
 const areaLess = ([outer, ...holes]: readonly (readonly Corner[])[]): Decimal =>
-  holes.reduce((sum, h) => sum.minus(doubleArea(h).abs()), doubleArea(outer ?? []).abs()).div(2);
+  holes.reduce((sum, h) => sum.minus(areaOnce(h)), doubleArea(outer ?? []).abs()).div(2);
 
 /** What is left of a cell beside large openings. */
-function piecesOf(ring: readonly Corner[], box: Box, large: readonly Hole[], area: Decimal): Corner[][][] {
+function piecesOf(
+  ring: readonly Corner[],
+  box: Box,
+  large: readonly Hole[],
+  area: Decimal,
+): (readonly (readonly Corner[])[])[] {
   // Openings well inside stay as they are: they do not meet each other, and part nothing.
   if (large.every((hole) => hole.box.ring.every((p) => wellInside(p, box.ring))))
-    return [[[...ring], ...large.map((hole) => [...hole.ring])]];
+    return [[ring, ...large.map((hole) => hole.ring)]];
   const openings = large.map(({ ring: corners, box: { ring: spots } }) => ({ ring: corners, spots }));
   const pieces = isConvex(box.ring) ? piecesBeside(ring, openings) : undefined;
   const all = pieces?.reduce((sum, piece) => sum.plus(areaLess(piece)), ZERO);
@@ -286,9 +307,11 @@ function partsOf(ring: readonly Corner[], box: Box, large: readonly Hole[], left
   return [{ ...first, area: area.minus(others) }, ...rest];
 }
 
-/** Twice the area that each opening takes from a cell. */
-const takenBy = (ring: readonly Corner[], box: Box, hole: Hole): Decimal =>
-  doubleArea(commonPart(trimmedTo(hole.ring, spot, box), ring));
+/** Twice the area that an opening takes from a cell. */
+function takenBy(ring: readonly Corner[], box: Box, hole: Hole): Decimal {
+  const inside = isBox(ring) && hole.box.ring.every((p) => wellInside(p, box.ring));
+  return inside ? areaOnce(hole.ring) : doubleArea(commonPart(trimmedTo(hole.ring, spot, box), ring));
+}
 
 type Box4 = readonly [Corner, Corner, Corner, Corner];
 
@@ -306,7 +329,7 @@ function plainPanel(ring: Box4, limits: Limits, lines: LinesAt | undefined): Cut
 /**
  * The panels that a cell is cut into.
  *
- * @param ring - the cell as cut from the outline, anticlockwise; convex where holes lie over it
+ * @param ring - the cell as cut from the outline, counterclockwise; convex where holes lie over it
  * @param lines - where joints run; `undefined` where no side is slanted
  */
 export function panelsOf(

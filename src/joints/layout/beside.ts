@@ -10,13 +10,13 @@ import { insidePlanRing } from '../../geometry/tin';
 import { Decimal } from '../../quantity/decimal';
 import { type Spot, spot } from './orthogonal';
 
-/** An opening, anticlockwise: its corners, and the same in binary numbers. */
+/** An opening, counterclockwise: its corners, and the same in binary numbers. */
 export interface Opening {
   readonly ring: readonly Corner[];
   readonly spots: readonly Spot[];
 }
 
-/** What is nearer than this is in one place, in metres. */
+/** What is nearer than this is in one place, in meters. */
 const ON = 1e-9;
 
 /** So far off the edge it is looked at whether there is slab. */
@@ -234,7 +234,7 @@ function walked(runs: readonly Run[], stops: readonly Stop[], cell: Cell): Corne
 }
 
 /**
- * The pieces of a convex ring beside openings, all anticlockwise, each with the openings inside it; `undefined`
+ * The pieces of a convex ring beside openings, all counterclockwise, each with the openings inside it; `undefined`
  * where corners and edges touch in such a way that it is not certain.
  */
 export function piecesBeside(

@@ -28,7 +28,7 @@ export const turnedOut = ({ x, y }: Corner, { cos, sin }: Turn): Corner => ({
   y: y.times(cos).plus(x.times(sin)),
 });
 
-/** Differences below this come from rounding in the 60th digit, in metres. */
+/** Differences below this come from rounding in the 60th digit, in meters. */
 const STRAY = new Decimal('1e-40');
 
 export const same = (a: Decimal, b: Decimal): boolean => a.minus(b).abs().lessThanOrEqualTo(STRAY);
@@ -64,6 +64,16 @@ export function runsWithin(ring: readonly Corner[], axis: Axis, at: Decimal): [D
   return runs;
 }
 
+/** From where to where a line runs along sides of a ring: a joint along the edge of an opening is no joint. */
+export function runsBeside(ring: readonly Corner[], axis: Axis, at: Decimal): [Decimal, Decimal][] {
+  const across = acrossOf(axis);
+  return ring.flatMap((a, i): [Decimal, Decimal][] => {
+    const b = ring[(i + 1) % ring.length] as Corner;
+    if (sideOf(a, axis, at) !== 0 || sideOf(b, axis, at) !== 0) return [];
+    return [[Decimal.min(a[across], b[across]), Decimal.max(a[across], b[across])]];
+  });
+}
+
 /** Runs less other runs. */
 export function runsLess(
   runs: readonly (readonly [Decimal, Decimal])[],
@@ -82,7 +92,7 @@ export function runsLess(
   return left;
 }
 
-/** The part of a ring that lies within a convex ring, anticlockwise. */
+/** The part of a ring that lies within a convex ring, counterclockwise. */
 export function commonPart(ring: readonly Corner[], convex: readonly Corner[]): Corner[] {
   let part: readonly Corner[] = ring;
   for (let i = 0; i < convex.length && part.length > 0; i += 1) {
@@ -91,7 +101,7 @@ export function commonPart(ring: readonly Corner[], convex: readonly Corner[]): 
   return [...part];
 }
 
-/** Depths nearer to nought than this are reckoned exactly; square metres. */
+/** Depths nearer to nought than this are reckoned exactly; square meters. */
 const NEAR = 1e-9;
 
 /** Which side of the line from p to q each corner lies on: in binary numbers where that is certain. */
@@ -132,7 +142,7 @@ interface Chain {
   readonly points: Corner[];
 }
 
-/** Places farther from a line than this are told apart in binary numbers, in metres. */
+/** Places farther from a line than this are told apart in binary numbers, in meters. */
 const CLEAR = 1e-8;
 
 /** On which side of a line a corner lies; nought on it. */

@@ -4,19 +4,11 @@
  * A panel is measured over all along x and along y. One that has less area than a triangle as long as
  * it and as wide as the least side counts as a sliver.
  */
+import { type Mark, Marks } from './marks';
 import type { Spot } from './orthogonal';
 import { HAIR, type Limits, panelCost, SHARP } from './rules';
 import { KINK } from './sides';
-import {
-  type Anchor,
-  type Axis,
-  type Gap,
-  inOrderAlong,
-  leavesUnmet,
-  type Mark,
-  marksBetween,
-  type Space,
-} from './space';
+import type { Anchor, Axis, Gap, Space } from './space';
 
 /** What the search needs to know of the slab. */
 export interface GeneralSite {
@@ -77,7 +69,7 @@ function turnAt(ring: readonly Spot[], i: number): number {
 /** More than a kink. */
 const CORNER = (KINK * Math.PI) / 180 + 1e-6;
 
-/** Corners that turn the wrong way round, of an anticlockwise ring, by more than a kink. */
+/** Corners that turn the wrong way round, of an counterclockwise ring, by more than a kink. */
 const reentrantCorners = (ring: readonly Spot[]): Spot[] => ring.filter((_, i) => turnAt(ring, i) < -CORNER);
 
 /** Corners of either kind that are more than kinks. */
@@ -133,9 +125,8 @@ const EACH_CORNER = 8;
 /** A slab with slanted sides as the search sees it. */
 export class GeneralSpace implements Space {
   readonly effort: number;
-  readonly marks: readonly Mark[];
+  private readonly marks: Marks;
   private readonly ownAnchors: Record<Axis, Anchor[]>;
-  private readonly ordered: Readonly<Record<Axis, readonly Mark[]>>;
   private readonly strips = new Map<Gap, Strip>();
   work = 0;
 
@@ -144,8 +135,7 @@ export class GeneralSpace implements Space {
     readonly limits: Limits,
   ) {
     this.effort = 2 * (6 + site.ring.length);
-    this.marks = [...reentrantCorners(site.ring), ...site.marks];
-    this.ordered = { x: inOrderAlong(this.marks, 'x'), y: inOrderAlong(this.marks, 'y') };
+    this.marks = new Marks([...reentrantCorners(site.ring), ...site.marks], HAIR);
     this.ownAnchors = { x: this.anchorsOf('x'), y: this.anchorsOf('y') };
   }
 
@@ -168,7 +158,7 @@ export class GeneralSpace implements Space {
   }
 
   gap(axis: Axis, lo: number, hi: number): Gap {
-    const { marks } = marksBetween(this.ordered[axis], axis, lo, hi, HAIR);
+    const marks = this.marks.between(axis, lo, hi);
     return { lo, hi, first: 0, last: 0, marks, key: [lo, hi] };
   }
 
@@ -230,16 +220,17 @@ export class GeneralSpace implements Space {
 
   cost(x: Gap, y: Gap): number {
     this.work += LOOK;
-    if (leavesUnmet(x, y, HAIR)) return Number.POSITIVE_INFINITY;
+    const unmet = this.marks.unmet(x.marks, y.marks);
+    if (unmet === Number.POSITIVE_INFINITY) return unmet;
     const cover = this.cover(x, y);
     if (cover === 'none') return 0;
-    if (cover === 'all') return panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
+    if (cover === 'all') return unmet + panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
     const piece = this.piece(x, y);
     const area = areaOf(piece);
     if (area < HAIR) return 0;
     const [w, h] = [extent(piece, 'x'), extent(piece, 'y')];
     const { leastSide } = this.limits;
     const wedge = Math.min(w, h) >= leastSide - HAIR && wedged(area, w, h, leastSide);
-    return panelCost(w, h, this.limits) + (wedge ? 1 : 0) + (sharpIn(piece, x, y) ? 1 : 0);
+    return unmet + panelCost(w, h, this.limits) + (wedge ? 1 : 0) + (sharpIn(piece, x, y) ? 1 : 0);
   }
 }

@@ -3,14 +3,15 @@ import type { Corner } from '../../geometry/polygon';
 import { Decimal } from '../../quantity/decimal';
 import { withinLimit } from '../../reckoning/limits';
 import { type Box, boxOf, type CutPanel, type Hole, panelsOf } from './as-cut';
-import { commonPart, runsLess, runsWithin, same, split } from './exact';
+import { commonPart, runsBeside, runsLess, runsWithin, same, split } from './exact';
 import { GeneralSpace } from './general';
 import { panelLimit } from './most';
 import { OrthogonalSpace, piecesIn, type Spot, spot } from './orthogonal';
 import { BROKEN, HAIR, type Limits, softened as softer } from './rules';
 import { Cells, type Found, type Searched, search } from './search';
-import type { FixedType, Site } from './site';
+import { type FixedType, ringArea, type Site } from './site';
 import type { Axis, Gap, Space } from './space';
+import { FAR_MORE, marksOf, sparing, wouldCrowd } from './spared';
 import { type LinePlace, type SettingOut, stepsAlong, stepsWithin } from './steps';
 
 /** A straight joint, in the turned plane. */
@@ -43,17 +44,17 @@ export interface Setting {
 function exactStops(site: Site, axis: Axis): Decimal[] {
   const all = [
     ...site.ring.map((c) => c[axis]),
-    ...site.openings.flatMap((o) => [...(o.cornered ? o.ring : o.corners), o.centre].map((c) => c[axis])),
+    ...site.openings.flatMap((o) => [...(o.cornered ? o.ring : o.corners), o.center].map((c) => c[axis])),
     ...site.fixed.filter((f) => f.axis === axis).map((f) => f.at),
     ...site.continued.filter((f) => f.axis === axis).map((f) => f.at),
   ];
   return all.sort((a, b) => a.comparedTo(b));
 }
 
-/** Fixed lines, those that go on from a neighbour, and the centre lines of columns. */
+/** Fixed lines, those that go on from a neighbor, and the center lines of columns. */
 function mustLines(site: Site, axis: Axis): number[] {
   const lines = [...site.fixed, ...site.continued].filter((f) => f.axis === axis).map((f) => f.at);
-  const columns = site.openings.filter((o) => o.bothWays).map((o) => o.centre[axis]);
+  const columns = site.openings.filter((o) => o.bothWays).map((o) => o.center[axis]);
   return [...lines, ...columns].map((d) => d.toNumber());
 }
 
@@ -69,12 +70,26 @@ function runOf(ring: readonly Spot[], axis: Axis, at: number): number {
   return crossings.reduce((sum, v, k) => sum + (k % 2 === 0 ? -v : v), 0);
 }
 
-/** Length of slab missing along a line where openings lie in its way. */
+/** How far a line runs along the sides of a ring. */
+function runBeside(ring: readonly Spot[], axis: Axis, at: number): number {
+  const across = axis === 'x' ? 'y' : 'x';
+  return ring.reduce((sum, a, i) => {
+    const b = ring[(i + 1) % ring.length] as Spot;
+    const along = Math.abs(a[axis] - at) <= HAIR && Math.abs(b[axis] - at) <= HAIR;
+    return along ? sum + Math.abs(b[across] - a[across]) : sum;
+  }, 0);
+}
+
+/** Length of slab missing along a line where openings lie in its way or beside it. */
 function leftOutBy(site: Site): (axis: Axis, at: number) => number {
   const boxes = site.openings.filter((o) => !o.cornered).map((o) => boxOf(o.ring));
   return (axis, at) => {
     let sum = 0;
-    for (const { lo, hi, ring } of boxes) if (lo[axis] < at && hi[axis] > at) sum += runOf(ring, axis, at);
+    for (const { lo, hi, ring } of boxes) {
+      if (at < lo[axis] - HAIR || at > hi[axis] + HAIR) continue;
+      const within = at > lo[axis] + HAIR && at < hi[axis] - HAIR;
+      sum += within ? runOf(ring, axis, at) : runBeside(ring, axis, at);
+    }
     return sum;
   };
 }
@@ -91,7 +106,7 @@ function passedOver(site: Site): number {
 function spaceOf(site: Site, limits: Limits): Space & { raster?: OrthogonalSpace['raster'] } {
   const led = site.openings.filter((o) => !o.cornered && !o.bothWays);
   // Each corner of an opening that is not in the raster; the middle of one that has none.
-  const marks = led.flatMap((o) => (o.corners.length > 0 ? o.corners : [o.centre])).map(spot);
+  const marks = led.flatMap(marksOf);
   const common = {
     marks,
     fixed: { x: mustLines(site, 'x'), y: mustLines(site, 'y') },
@@ -223,7 +238,7 @@ const cutRings = (ring: readonly Corner[], xs: readonly ExactLine[], ys: readonl
     .flatMap((part) => cutAlong(part, 'x', xs))
     .map((part) => part.ring);
 
-/** More than any tape noise, in metres. */
+/** More than any tape noise, in meters. */
 const BEYOND = new Decimal('0.05');
 
 /** A rectangle of the planned slab as cut from the edge as it is: let out where it is no joint. */
@@ -273,7 +288,7 @@ function jointsAlong(exact: Exact, axis: Axis, line: ExactLine, over: readonly H
   const edged = toEdge(site, axis, line.exact, runs);
   const holes = over
     .filter(({ box }) => box.lo[axis] < line.at + HAIR && box.hi[axis] > line.at - HAIR)
-    .flatMap(({ ring }) => runsWithin(ring, axis, line.exact));
+    .flatMap(({ ring }) => [...runsWithin(ring, axis, line.exact), ...runsBeside(ring, axis, line.exact)]);
   const point = (v: Decimal): Corner => (axis === 'x' ? { x: line.exact, y: v } : { x: v, y: line.exact });
   return runsLess(edged, holes).map(([from, to]) => ({
     type: typeOf(site, axis, line.exact, from, to),
@@ -315,8 +330,14 @@ function toSearch(space: Space, limits: Limits, out: SettingOut): Searched {
 }
 
 /** First for a plan that keeps every rule; where there is none, for the best of those that do not. */
-function findPlan(space: Space, limits: Limits, out: SettingOut): { found: Found; softened: boolean } {
+function findPlan(
+  space: Space,
+  limits: Limits,
+  out: SettingOut,
+  rigid: boolean,
+): Pick<FoundGrid, 'found' | 'softened'> {
   const searched = toSearch(space, limits, out);
+  if (!rigid) return { found: search(searched, softer(limits).weight), softened: true };
   const found = search(searched, limits.weight);
   if (found.cost < BROKEN) {
     return { found: searched.trimmed ? refined(space, limits, out, found) : found, softened: false };
@@ -361,17 +382,38 @@ export interface FoundGrid {
   readonly cells: number;
 }
 
+function foundOn(site: Site, limits: Limits, setting: Setting): FoundGrid {
+  const space = spaceOf(site, limits);
+  const rigid = !site.openings.some(({ spared }) => spared);
+  const { found, softened } = findPlan(space, limits, settingOut(setting), rigid);
+  return { site, limits, setting, space, found, softened, cells: cellCount(space, found) };
+}
+
+/** True for a plan that breaks rules in far more panels than the spacing asks for. */
+function isCrowded({ site, limits, softened, cells }: FoundGrid): boolean {
+  const fewest = ringArea(site.ring).toNumber() / limits.spacing ** 2;
+  return cells > panelLimit(site).most || (softened && cells > FAR_MORE * fewest);
+}
+
+/** The plan that meets every opening, or where that crowds the slab, one that may pass by the small ones. */
+function likeliest(site: Site, limits: Limits, setting: Setting): FoundGrid {
+  const spared = sparing(site, limits);
+  if (spared && wouldCrowd(site, limits)) return foundOn(spared, limits, setting);
+  const plan = foundOn(site, limits, setting);
+  if (!spared || !isCrowded(plan)) return plan;
+  const other = foundOn(spared, limits, setting);
+  return other.found.cost < plan.found.cost || plan.cells > panelLimit(site).most ? other : plan;
+}
+
 /**
  * Find the plan of least saw length.
  *
  * @throws {InputError} `too-many` for more panels than are laid out
  */
 export function findGrid(site: Site, limits: Limits, setting: Setting): FoundGrid {
-  const space = spaceOf(site, limits);
-  const { found, softened } = findPlan(space, limits, settingOut(setting));
-  const cells = cellCount(space, found);
-  withinLimit(panelLimit(site), cells, 'spacing');
-  return { site, limits, setting, space, found, softened, cells };
+  const plan = likeliest(site, limits, setting);
+  withinLimit(panelLimit(site), plan.cells, 'spacing');
+  return plan;
 }
 
 /** Lay a plan out in exact decimals. */

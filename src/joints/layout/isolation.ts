@@ -18,7 +18,7 @@ export interface IsolationLine {
 
 interface Stretch {
   readonly side: number;
-  /** How far along the side, in metres. */
+  /** How far along the side, in meters. */
   readonly from: Decimal;
   readonly to: Decimal;
 }
@@ -39,7 +39,7 @@ function stretchOf(line: IsolationLine, ring: readonly Corner[], path: string): 
 }
 
 /**
- * Length of the isolation joints along the sides, in metres.
+ * Length of the isolation joints along the sides, in meters.
  *
  * @throws {InputError} `off-edge` for a line that is not on one side, `joints-conflict` for two that overlap
  */

@@ -3,11 +3,11 @@
  *
  * A ladder has two chains of sides that run the same way, and rungs from one to the other. Some rungs must
  * be: one at each inside corner, square to each side where the strip bends by more than 60 degrees and
- * in the bisector where it bends less. Between those the rungs are spaced evenly along the centre line
+ * in the bisector where it bends less. Between those the rungs are spaced evenly along the center line
  * and square to it; along concentric arcs they are radial. Where the strip is wider than the spacing, lines
  * along it divide every rung evenly.
  *
- * The spacing is measured straight along the centre line of a strip, with its longer edge at most a quarter
+ * The spacing is measured straight along the center line of a strip, with its longer edge at most a quarter
  * over; around an opening along the longer edge. All numbers of panels between two rungs that must be
  * are looked at.
  */
@@ -87,7 +87,7 @@ export interface Ladder {
   /** Panels side by side along each rung. */
   readonly bands: number;
   readonly cost: number;
-  /** Rules broken by the panels between two neighbouring rungs, band by band. */
+  /** Rules broken by the panels between two neighboring rungs, band by band. */
   readonly broken: readonly (readonly (readonly PanelRule[])[])[];
 }
 
@@ -157,9 +157,9 @@ function ends(knee: Knee, other: Chain, corners: readonly Knee[], closed: boolea
   const best = near.find(isInside) ?? near.find(({ away }) => away < -KINK && away > -SHARP_BEND - 1e-9);
   if (best) return [best.s];
   const foot = other.nearest(knee.at);
-  const towards = minus(other.at(foot.s), knee.at);
+  const toward = minus(other.at(foot.s), knee.at);
   const cone = (knee.away / 2) * RADIANS;
-  return [angleBetween(towards, knee.inwards) <= cone ? foot.s : along.s];
+  return [angleBetween(toward, knee.inwards) <= cone ? foot.s : along.s];
 }
 
 /** The cuts that must be, in no order. */
@@ -170,7 +170,7 @@ function mustRungs({ a, b, closed, left }: Rails): Rung[] {
   return [...fromA, ...fromB];
 }
 
-/** Where the chains have other knees: matched places that the centre line passes between. */
+/** Where the chains have other knees: matched places that the center line passes between. */
 function softRungs({ a, b, left }: Rails): Rung[] {
   const fromA = knees(a, left).map(({ s, at }) => ({ a: s, b: b.nearest(at).s }));
   const fromB = knees(b, -left).map(({ s, at }) => ({ a: a.nearest(at).s, b: s }));
@@ -231,7 +231,7 @@ const spans = (section: Section): number[] =>
 const near = (s: number, to: number, chain: Chain): number =>
   chain.closed ? s + Math.round((to - s) / chain.length) * chain.length : s;
 
-/** The rung square to the centre line where both sides are straight. */
+/** The rung square to the center line where both sides are straight. */
 function squareRung({ a, b }: Rails, even: Rung): Rung {
   const [p, q] = [a.at(even.a), b.at(even.b)];
   const [u, v] = [a.way(even.a), b.way(even.b)];
@@ -281,9 +281,9 @@ function extent(chain: Chain, from: number, to: number): number {
 }
 
 /** How sharp a rung meets a chain on the side before it (-1) or after it (1). */
-function sharpAt(chain: Chain, s: number, towards: Spot, side: 1 | -1): boolean {
+function sharpAt(chain: Chain, s: number, toward: Spot, side: 1 | -1): boolean {
   const way = chain.way(s + side * 1e-9 * chain.length);
-  return angleBetween({ x: way.x * side, y: way.y * side }, towards) < SHARP - 1e-6;
+  return angleBetween({ x: way.x * side, y: way.y * side }, toward) < SHARP - 1e-6;
 }
 
 function sharp({ a, b }: Rails, rung: Rung, side: 1 | -1): boolean {
@@ -291,7 +291,7 @@ function sharp({ a, b }: Rails, rung: Rung, side: 1 | -1): boolean {
   return sharpAt(a, rung.a, minus(q, p), side) || sharpAt(b, rung.b, minus(p, q), side);
 }
 
-/** What the panels between two neighbouring rungs break, band by band; `undefined` where they are too large. */
+/** What the panels between two neighboring rungs break, band by band; `undefined` where they are too large. */
 function judged(
   rails: Rails,
   [r, t]: readonly [Rung, Rung],
@@ -352,7 +352,7 @@ interface Ends {
 
 const rungLength = ({ a, b }: Rails, r: Rung): number => apart(a.at(r.a), b.at(r.b));
 
-/** Rungs spread over a section: square to the centre line, or evenly along both chains where those cross. */
+/** Rungs spread over a section: square to the center line, or evenly along both chains where those cross. */
 function spread(rails: Rails, section: Section, n: number): Rung[] {
   const lengths = spans(section);
   const whole = lengths.reduce((sum, l) => sum + l, 0);

@@ -15,10 +15,11 @@ import {
   ringPanelChord,
   ringPanelWidth,
   roundPlan,
-  towards,
+  toward,
 } from './round-plan';
 import { brokenBy, HAIR, type Limits, type PanelRule, softened } from './rules';
 import { type FixedType, ringArea, type Site } from './site';
+import type { PassedBy } from './spared';
 
 /** A joint of the plan. */
 export interface LaidJoint {
@@ -26,8 +27,8 @@ export interface LaidJoint {
   readonly shape: 'straight' | 'circle' | 'arc';
   readonly from: Corner;
   readonly to: Corner;
-  /** Of a circle or an arc, which runs anticlockwise from its beginning to its end. */
-  readonly centre?: Corner;
+  /** Of a circle or an arc, which runs counterclockwise from its beginning to its end. */
+  readonly center?: Corner;
   readonly length: Decimal;
   /** Joints of one run have one key and lie on one line. */
   readonly run: string;
@@ -58,8 +59,10 @@ export interface Laid {
   readonly offModule: number;
   /** Inside corners that no joint meets. */
   readonly missed?: readonly Corner[];
+  /** Openings that the joints pass by. */
+  readonly passedBy?: readonly PassedBy[];
   readonly exact: boolean;
-  /** No plan of this kind that keeps as many rules is shorter than this, in metres. */
+  /** No plan of this kind that keeps as many rules is shorter than this, in meters. */
   readonly leastLength: number;
 }
 
@@ -83,7 +86,7 @@ const distance = (a: Corner, b: Corner): Decimal =>
       ? b.x.minus(a.x).abs()
       : Decimal.hypot(b.x.minus(a.x), b.y.minus(a.y));
 
-/** Plans within this are the same length, in metres. */
+/** Plans within this are the same length, in meters. */
 const SAME = 1e-3;
 
 /** Straight joints as they lie in the pose. */
@@ -116,7 +119,7 @@ function fromGrid(plan: GridPlan, limits: Limits): Laid {
     // Where openings leave pieces that break rules which no cell did, there may be better plans.
     exact: exact && (plan.softened ? weighs <= cost + SAME : keepsAll),
     // With rules broken the bound weighs those too, so only the plain least length can be told.
-    leastLength: keepsAll ? Math.max(bound, leastLength) : leastLength,
+    leastLength: keepsAll && !plan.softened ? Math.max(bound, leastLength) : leastLength,
   };
 }
 
@@ -133,7 +136,7 @@ function jointOut(joint: LaidJoint, { pose }: Site): LaidJoint {
     ...joint,
     from: pose.out(from),
     to: pose.out(to),
-    ...(joint.centre ? { centre: pose.out(joint.centre) } : {}),
+    ...(joint.center ? { center: pose.out(joint.center) } : {}),
     family,
     place: axis ? a[family as 'x' | 'y'] : joint.place,
   };
@@ -162,7 +165,7 @@ export function laidBack(laid: Laid, site: Site): Laid {
 
 const scaled = (way: Corner, r: Decimal): Corner => ({ x: way.x.times(r), y: way.y.times(r) });
 
-const CENTRE: Corner = { x: ZERO, y: ZERO };
+const CENTER: Corner = { x: ZERO, y: ZERO };
 
 /** A joint along an arc: a whole circle, or from one straight edge of a slice to the other. */
 function arcJoint(site: RoundSite, r: Decimal): LaidJoint {
@@ -170,8 +173,8 @@ function arcJoint(site: RoundSite, r: Decimal): LaidJoint {
     type: 'contraction',
     shape: site.slice ? 'arc' : 'circle',
     from: { x: r, y: ZERO },
-    to: site.slice ? scaled(towards(site, 1, 1), r) : { x: r, y: ZERO },
-    centre: CENTRE,
+    to: site.slice ? scaled(toward(site, 1, 1), r) : { x: r, y: ZERO },
+    center: CENTER,
     length: arcLength(site, r),
     run: `r${r.toFixed()}`,
     family: 'circle',
@@ -187,7 +190,7 @@ function spokes(rings: readonly Ring[], site: RoundSite): LaidJoint[] {
   for (let k = site.slice ? 1 : 0; k < finest; k += 1) {
     const first = rings.find((ring) => ring.panels > 1 && (k * ring.panels) % finest === 0);
     if (!first) continue;
-    const way = towards(site, k, finest);
+    const way = toward(site, k, finest);
     joints.push({
       type: 'contraction',
       shape: 'straight',
@@ -206,7 +209,7 @@ function ringPanels(ring: Ring, site: RoundSite): LaidPanel[] {
   const disc = ring.panels === 1 && ring.inner.isZero() && !site.slice;
   const middle = disc ? ZERO : ring.inner.plus(ring.outer).div(2);
   return Array.from({ length: ring.panels }, (_, k) => ({
-    at: disc ? CENTRE : scaled(towards(site, 2 * k + 1, 2 * ring.panels), middle),
+    at: disc ? CENTER : scaled(toward(site, 2 * k + 1, 2 * ring.panels), middle),
     along: disc ? ring.outer.times(2) : ring.outer.minus(ring.inner),
     across: ringPanelWidth(site, ring),
     widest: ringPanelChord(site, ring),

@@ -3,7 +3,7 @@ import type { Corner } from '../../geometry/polygon';
 import type { Laid } from './laid';
 import { insideCorners, type Site } from './site';
 
-/** A joint within this of a corner meets it, in metres. */
+/** A joint within this of a corner meets it, in meters. */
 const MET = 1e-6;
 
 interface Line {
@@ -20,10 +20,8 @@ function meets({ ax, ay, bx, by }: Line, x: number, y: number): boolean {
   return Math.hypot(ax + part * dx - x, ay + part * dy - y) <= MET;
 }
 
-/** The corners that are not met; plan and corners as they lie in the pose. */
-export function missedCorners(site: Site, laid: Laid): Corner[] {
-  const corners = [...insideCorners(site.edge), ...site.openings.flatMap((o) => o.corners)];
-  if (corners.length === 0) return [];
+/** Tells whether a corner is met by a straight joint of a plan; both as they lie in the pose. */
+export function jointMeets(laid: Laid): (corner: Corner) => boolean {
   const lines = laid.joints
     .filter((j) => j.shape === 'straight')
     .map(({ from, to }) => ({
@@ -32,8 +30,17 @@ export function missedCorners(site: Site, laid: Laid): Corner[] {
       bx: to.x.toNumber(),
       by: to.y.toNumber(),
     }));
-  return corners.filter((c) => {
+  return (c) => {
     const [x, y] = [c.x.toNumber(), c.y.toNumber()];
-    return !lines.some((line) => meets(line, x, y));
-  });
+    return lines.some((line) => meets(line, x, y));
+  };
+}
+
+/** The corners that are not met; plan and corners as they lie in the pose. */
+export function missedCorners(site: Site, laid: Laid): Corner[] {
+  const openings = site.openings.filter((o) => !o.spared);
+  const corners = [...insideCorners(site.edge), ...openings.flatMap((o) => o.corners)];
+  if (corners.length === 0) return [];
+  const isMet = jointMeets(laid);
+  return corners.filter((c) => !isMet(c));
 }

@@ -1,21 +1,13 @@
 /**
  * A slab whose sides all run along x or y, as the search sees it: a raster of the strips between
- * neighbouring corners, each cell of it wholly slab or wholly not.
+ * neighboring corners, each cell of it wholly slab or wholly not.
  */
 import type { Corner } from '../../geometry/polygon';
+import { type Mark, Marks } from './marks';
 import { HAIR, type Limits, panelCost } from './rules';
-import {
-  type Anchor,
-  type Axis,
-  type Gap,
-  inOrderAlong,
-  leavesUnmet,
-  type Mark,
-  marksBetween,
-  type Space,
-} from './space';
+import type { Anchor, Axis, Gap, Space } from './space';
 
-/** A corner in metres, binary. */
+/** A corner in meters, binary. */
 export interface Spot {
   readonly x: number;
   readonly y: number;
@@ -186,9 +178,8 @@ export class OrthogonalSpace implements Space {
   readonly effort = 1;
   work = 0;
   readonly raster: Raster;
-  readonly marks: readonly Mark[];
+  private readonly marks: Marks;
   private readonly ownAnchors: Record<Axis, Anchor[]>;
-  private readonly ordered: Readonly<Record<Axis, readonly Mark[]>>;
   private readonly sums: Int32Array;
 
   constructor(
@@ -196,8 +187,7 @@ export class OrthogonalSpace implements Space {
     readonly limits: Limits,
   ) {
     this.raster = rasterOf(site.rings);
-    this.marks = [...reentrantMarks(this.raster), ...site.marks];
-    this.ordered = { x: inOrderAlong(this.marks, 'x'), y: inOrderAlong(this.marks, 'y') };
+    this.marks = new Marks([...reentrantMarks(this.raster), ...site.marks], HAIR);
     this.ownAnchors = { x: this.anchorsOf('x'), y: this.anchorsOf('y') };
     this.sums = this.prefixSums();
   }
@@ -242,10 +232,10 @@ export class OrthogonalSpace implements Space {
     const stops = axis === 'x' ? this.raster.xs : this.raster.ys;
     const first = placeOf(stops, lo);
     const last = Math.max(first, placeOf(stops, hi - 3 * HAIR));
-    const { marks, from, to } = marksBetween(this.ordered[axis], axis, lo, hi, HAIR);
+    const marks = this.marks.between(axis, lo, hi);
     // Within one strip only the width counts, and the marks; told apart from places by a number below nought.
-    const among = this.marks.length + 1;
-    const within = -1 - (first + stops.length * (from + among * to));
+    const among = this.marks.count(axis) + 1;
+    const within = -1 - (first + stops.length * (marks.from + among * marks.to));
     const key: [number, number] = first === last ? [within, Math.round((hi - lo) / HAIR)] : [lo, hi];
     return { lo, hi, first, last, marks, key };
   }
@@ -332,17 +322,18 @@ export class OrthogonalSpace implements Space {
 
   cost(x: Gap, y: Gap): number {
     this.work += LOOK;
-    if (leavesUnmet(x, y, HAIR)) return Number.POSITIVE_INFINITY;
+    const unmet = this.marks.unmet(x.marks, y.marks);
+    if (unmet === Number.POSITIVE_INFINITY) return unmet;
     const filled = this.ownFilled(x.first, x.last, y.first, y.last);
     if (filled === 0) return 0;
     if (filled === (x.last - x.first + 1) * (y.last - y.first + 1)) {
-      return panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
+      return unmet + panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
     }
     const block = { i0: x.first, i1: x.last, j0: y.first, j1: y.last };
     this.work += EACH_CELL * filled;
     const pieces = piecesIn(this.raster, block);
     if (!pieces) return Number.POSITIVE_INFINITY;
-    let sum = 0;
+    let sum = unmet;
     for (const piece of pieces) sum += this.pieceCost(piece, x, y);
     return sum;
   }

@@ -1,5 +1,5 @@
 /**
- * Joints of a round slab: arcs about the centre, and radial joints between them. The slab is a circle, a
+ * Joints of a round slab: arcs about the center, and radial joints between them. The slab is a circle, a
  * ring, or a slice of either.
  *
  * In a whole circle a disc in the middle (or a round opening there) keeps the radial joints from meeting
@@ -11,7 +11,7 @@
  * the disc growing by whole steps of setting out.
  *
  * The spacing is measured straight from joint to joint: at the outer edge, so that the edge itself is up
- * to 5% longer; in a slice of a ring, which is a strip along an arc, on its centre line, with the outer
+ * to 5% longer; in a slice of a ring, which is a strip along an arc, on its center line, with the outer
  * edge at most a quarter over the spacing.
  */
 import { Decimal, ONE, PI, ZERO } from '../../quantity/decimal';
@@ -293,8 +293,8 @@ const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b)
 const ways = new Map<string, Way>();
 const WAYS_KEPT = 2000;
 
-/** A direction from the centre: a part of the turn of the slab. */
-export function towards(site: RoundSite, part: number, of: number): Way {
+/** A direction from the center: a part of the turn of the slab. */
+export function toward(site: RoundSite, part: number, of: number): Way {
   const by = common(of, part);
   const [p, n] = [part / by, of / by];
   if (p === 0) return { x: ONE, y: ZERO };

@@ -1,6 +1,6 @@
 /** The rules that a panel must keep, and how far a plan is from keeping them. */
 
-/** Limits in metres, as binary numbers: the search compares with a hair of room. */
+/** Limits in meters, as binary numbers: the search compares with a hair of room. */
 export interface Limits {
   /** The farthest apart that two joints may be. */
   readonly spacing: number;
@@ -8,7 +8,7 @@ export interface Limits {
   readonly leastSide: number;
   /** Longer side over shorter side. */
   readonly ratio: number;
-  /** How many metres of sawing a broken rule weighs as much as. */
+  /** How many meters of sawing a broken rule weighs as much as. */
   readonly weight: number;
 }
 
@@ -18,7 +18,7 @@ export type PanelRule = 'sliver' | 'panel shape' | 'sharp corner';
 /** A joint that meets an edge or another joint at a sharper angle leaves a corner that breaks off: 60 degrees. */
 export const SHARP = Math.PI / 3;
 
-/** Room for the rounding of binary numbers, in metres: a millionth of a millimetre. */
+/** Room for the rounding of binary numbers, in meters: a millionth of a millimeter. */
 export const HAIR = 1e-9;
 
 /** Which rules a panel of these sides breaks; an empty list for a good panel. */
@@ -49,7 +49,7 @@ export function brokenWedge(
 
 /**
  * In the search for a plan that keeps every rule a broken one outweighs any length: a thousand
- * kilometres of sawing. A plan that costs as much does not keep them.
+ * kilometers of sawing. A plan that costs as much does not keep them.
  */
 export const BROKEN = 1e6;
 
@@ -70,9 +70,18 @@ export function panelCost(w: number, h: number, limits: Limits): number {
   return broken + (long - short) * SQUARENESS;
 }
 
-/** The cost of panels, each broken rule weighing as much as a length of sawing. */
+/** What a corner passed by counts as, among whole broken rules and hairs of shape. */
+export const PASSED = 1e-5;
+
+/** Such a corner weighs as much as a foot of sawing: a joint is moved for it where there is room, none added. */
+const PASSED_LENGTH = 0.3;
+
+/** The cost of panels, each broken rule and each corner passed by weighing as much as a length of sawing. */
 export function weighed(panels: number, weight: number): number {
   if (panels === Number.POSITIVE_INFINITY) return panels;
   const broken = Math.round(panels);
-  return broken * weight + (panels - broken);
+  const rest = panels - broken;
+  if (rest < PASSED / 2) return broken * weight + rest;
+  const passed = Math.round(rest / PASSED);
+  return broken * weight + passed * PASSED_LENGTH + (rest - passed * PASSED);
 }

@@ -59,7 +59,7 @@ function familiesOf(joints: readonly LaidJoint[], order: SawOrder): Family[] {
   }));
 }
 
-/** A tenth of a millimetre: lengths that differ by less are the same line turned. */
+/** A tenth of a millimeter: lengths that differ by less are the same line turned. */
 const SAME = 1e-4;
 
 const first = (a: Family, b: Family): number => {

@@ -309,7 +309,7 @@ function stepsOf(begun: Begun): number[] {
   return steps.reverse();
 }
 
-/** Two plans within this are the same length, in metres: a twentieth of a millimetre. */
+/** Two plans within this are the same length, in meters: a twentieth of a millimeter. */
 const SAME = 5e-5;
 
 class Enumeration {
@@ -395,7 +395,7 @@ export interface Searched {
 /**
  * The plan of least cost of a space.
  *
- * @param weight - how much sawing a broken rule weighs as much as, in metres
+ * @param weight - how much sawing a broken rule weighs as much as, in meters
  */
 export function search({ space, steps, trimmed, cells, share }: Searched, weight: number): Found {
   const x = graphOf('x', steps.x, space.anchors('x').length);

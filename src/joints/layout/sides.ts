@@ -15,9 +15,9 @@ import { canonicalValue } from '../../quantity/quantity';
 import { type Spot, spot } from './orthogonal';
 import { directionAt } from './unit-circle';
 
-/** The arc that a side runs along: positive turns run anticlockwise. */
+/** The arc that a side runs along: positive turns run counterclockwise. */
 interface Bow {
-  readonly centre: Corner;
+  readonly center: Corner;
   readonly radius: Decimal;
   readonly start: Decimal;
   readonly turn: Decimal;
@@ -30,22 +30,22 @@ export interface Side {
   readonly bow: Bow | undefined;
 }
 
-const around = ({ centre, radius, start, turn }: Bow, part: Decimal): Corner => {
+const around = ({ center, radius, start, turn }: Bow, part: Decimal): Corner => {
   const way = directionAt(start.plus(turn.times(part)));
-  return { x: centre.x.plus(radius.times(way.x)), y: centre.y.plus(radius.times(way.y)) };
+  return { x: center.x.plus(radius.times(way.x)), y: center.y.plus(radius.times(way.y)) };
 };
 
 /** The sides of a ring of straight ones. */
 export const straightSides = (ring: readonly Corner[]): Side[] =>
   ring.map((from, i) => ({ from, to: ring[(i + 1) % ring.length] as Corner, bow: undefined }));
 
-/** A whole circle in two halves, anticlockwise. */
-export function circleSides(centre: Corner, radius: Decimal): Side[] {
-  const east = { x: centre.x.plus(radius), y: centre.y };
-  const west = { x: centre.x.minus(radius), y: centre.y };
+/** A whole circle in two halves, counterclockwise. */
+export function circleSides(center: Corner, radius: Decimal): Side[] {
+  const east = { x: center.x.plus(radius), y: center.y };
+  const west = { x: center.x.minus(radius), y: center.y };
   return [
-    { from: east, to: west, bow: { centre, radius, start: ZERO, turn: PI } },
-    { from: west, to: east, bow: { centre, radius, start: PI, turn: PI } },
+    { from: east, to: west, bow: { center, radius, start: ZERO, turn: PI } },
+    { from: west, to: east, bow: { center, radius, start: PI, turn: PI } },
   ];
 }
 
@@ -55,22 +55,22 @@ function curvedSides({ points }: OutlineOf<'curved'>): Side[] {
   return edgesOf(points, corners, 'outline.points').map((edge): Side => {
     const { from, to } = edge;
     if (edge.rise.isZero()) return { from, to, bow: undefined };
-    const { centre, radius, start, turn } = placedArc(edge, outwards);
-    // A swelling arc of an anticlockwise outline runs anticlockwise, a hollow one the other way.
+    const { center, radius, start, turn } = placedArc(edge, outwards);
+    // A swelling arc of an counterclockwise outline runs counterclockwise, a hollow one the other way.
     const forward = edge.rise.isPositive() === (outwards === 1);
     const bow = forward
-      ? { centre, radius, start, turn }
-      : { centre, radius, start: start.plus(turn), turn: turn.neg() };
+      ? { center, radius, start, turn }
+      : { center, radius, start: start.plus(turn), turn: turn.neg() };
     return { from, to, bow };
   });
 }
 
 function sectorSides({ radius, innerRadius, angle }: OutlineOf<'sector'>): Side[] {
   const turn = canonicalValue(angle).times(PI).div(180);
-  const centre = { x: ZERO, y: ZERO };
+  const center = { x: ZERO, y: ZERO };
   const [r, q] = [canonicalValue(radius), innerRadius ? canonicalValue(innerRadius) : ZERO];
-  const outer: Bow = { centre, radius: r, start: ZERO, turn };
-  const inner: Bow = { centre, radius: q, start: turn, turn: turn.neg() };
+  const outer: Bow = { center, radius: r, start: ZERO, turn };
+  const inner: Bow = { center, radius: q, start: turn, turn: turn.neg() };
   const [a, b, c, d] = [
     around(outer, ZERO),
     around(outer, new Decimal(1)),
@@ -79,7 +79,7 @@ function sectorSides({ radius, innerRadius, angle }: OutlineOf<'sector'>): Side[
   ];
   const first: Side = { from: a, to: b, bow: outer };
   if (q.isZero())
-    return [first, { from: b, to: centre, bow: undefined }, { from: centre, to: a, bow: undefined }];
+    return [first, { from: b, to: center, bow: undefined }, { from: center, to: a, bow: undefined }];
   return [
     first,
     { from: b, to: c, bow: undefined },
@@ -128,7 +128,7 @@ export const movedSides = (
       from: move(from),
       to: move(to),
       bow: bow && {
-        centre: move(bow.centre),
+        center: move(bow.center),
         radius: bow.radius,
         start: turnedBy(bow.start),
         turn: mirrored ? bow.turn.neg() : bow.turn,
@@ -152,8 +152,8 @@ export interface Piece {
 export function pieceOf(side: Side): Piece {
   const [a, b] = [spot(side.from), spot(side.to)];
   if (!side.bow) return { side, a, b, length: Math.hypot(b.x - a.x, b.y - a.y), bow: undefined };
-  const { centre, radius, start, turn } = side.bow;
-  const bow = { c: spot(centre), r: radius.toNumber(), start: start.toNumber(), turn: turn.toNumber() };
+  const { center, radius, start, turn } = side.bow;
+  const bow = { c: spot(center), r: radius.toNumber(), start: start.toNumber(), turn: turn.toNumber() };
   return { side, a, b, length: bow.r * Math.abs(bow.turn), bow };
 }
 
@@ -187,7 +187,7 @@ export function exactOn({ side }: Piece, part: number): Corner {
 
 const clamp = (part: number): number => Math.min(1, Math.max(0, part));
 
-/** How far along an arc a direction from its centre lies, as a part; beyond 1 when it is not on it. */
+/** How far along an arc a direction from its center lies, as a part; beyond 1 when it is not on it. */
 function partOfAngle(bow: NonNullable<Piece['bow']>, angle: number): number {
   const full = 2 * Math.PI;
   const past = ((((angle - bow.start) * Math.sign(bow.turn)) % full) + full) % full;

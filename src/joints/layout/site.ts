@@ -25,7 +25,7 @@ export type FixedType = 'contraction' | 'construction' | 'isolation';
 /** An opening placed in the turned plane. */
 interface PlacedOpening {
   readonly ring: readonly Corner[];
-  readonly centre: Corner;
+  readonly center: Corner;
   readonly perimeter: Decimal;
   /** Corners that joints must meet, of an opening too large to be led through; none of a round one. */
   readonly corners: readonly Corner[];
@@ -33,6 +33,8 @@ interface PlacedOpening {
   readonly cornered: boolean;
   /** Joints must be led through both ways. */
   readonly bothWays: boolean;
+  /** Joints may pass it by, which breaks a rule. */
+  readonly spared?: boolean;
   /** Its edge with its arcs. */
   readonly sides: readonly Side[];
 }
@@ -60,7 +62,7 @@ export interface Site {
   /** All sides of the outline run along x or y. */
   readonly orthogonal: boolean;
   readonly fixed: readonly FixedLine[];
-  /** Places where joints of the neighbouring slab end: a line must go on from each. */
+  /** Places where joints of the neighboring slab end: a line must go on from each. */
   readonly continued: readonly { readonly axis: Axis; readonly at: Decimal }[];
 }
 
@@ -160,13 +162,13 @@ function turnsAt(ring: readonly Corner[]): number[] {
 /** More than a kink: tape noise, and an arc in short chords, make no corners. */
 const isCorner = (turn: number): boolean => Math.abs(turn) > KINK + 1e-6;
 
-/** Corners of an anticlockwise ring where it turns to the right: inside corners of an outline. */
+/** Corners of an counterclockwise ring where it turns to the right: inside corners of an outline. */
 export function insideCorners(ring: readonly Corner[]): Corner[] {
   const turns = turnsAt(ring);
   return ring.filter((_, i) => isCorner(turns[i] as number) && (turns[i] as number) < 0);
 }
 
-/** Corners of an anticlockwise ring that stick out: of an opening, inside corners of the slab. */
+/** Corners of an counterclockwise ring that stick out: of an opening, inside corners of the slab. */
 function outsideCorners(ring: readonly Corner[]): Corner[] {
   const turns = turnsAt(ring);
   return ring.filter((_, i) => isCorner(turns[i] as number) && (turns[i] as number) > 0);
@@ -222,15 +224,15 @@ function placed(ring: readonly Corner[], input: SiteInput, index: number): Place
   const small = [x1.minus(x0), y1.minus(y0)].every((side) => side.lessThanOrEqualTo(input.leastSide));
   const column = input.columns.has(index);
   const diameter = acrossRound(input, index);
-  const centre = { x: x0.plus(x1).div(2), y: y0.plus(y1).div(2) };
+  const center = { x: x0.plus(x1).div(2), y: y0.plus(y1).div(2) };
   return {
     ring,
-    centre,
+    center,
     perimeter: diameter ? diameter.times(PI) : perimeterOfRing(ring),
     corners: small || column || diameter ? [] : outsideCorners(ring),
     cornered: !small && !column && alongAxes(ring),
     bothWays: column,
-    sides: diameter ? circleSides(centre, diameter.div(2)) : straightSides(ring),
+    sides: diameter ? circleSides(center, diameter.div(2)) : straightSides(ring),
   };
 }
 
@@ -296,7 +298,7 @@ function checkConflicts(lines: readonly FixedLine[], leastSide: Decimal): void {
   });
 }
 
-/** The side that a joint of the neighbouring slab comes up to, and so the way that it goes on. */
+/** The side that a joint of the neighboring slab comes up to, and so the way that it goes on. */
 function continuedFrom(
   point: Point,
   pose: Pose,
@@ -321,7 +323,7 @@ const meanOf = (ring: readonly Corner[]): Corner => ({
   y: Decimal.sum(...ring.map((c) => c.y)).div(ring.length),
 });
 
-/** A ring in the pose, anticlockwise. */
+/** A ring in the pose, counterclockwise. */
 function laid(ring: readonly Corner[], pose: Pose): Corner[] {
   const there = straightened(ring.map((c) => pose.in(c)));
   return pose.mirrored ? there.reverse() : there;

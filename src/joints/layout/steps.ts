@@ -35,7 +35,7 @@ export interface Step {
 
 /** How lines are set out. */
 export interface SettingOut {
-  /** In metres. */
+  /** In meters. */
   readonly step: number;
   /** Steps are counted from the first anchor, as a pattern of tiles is, and not from the last line. */
   readonly fromStart: boolean;
@@ -246,7 +246,10 @@ function stepsOf(maker: Maker, anchors: readonly Anchor[], { more, reach, most }
   for (let i = 0; i < anchors.length - 1; i += 1) {
     const far = reachable(anchors, i);
     const limit = (anchors[i] as Anchor).at + reach * maker.limits.spacing;
-    for (let j = i + 1; j <= far && (j === i + 1 || (anchors[j] as Anchor).at <= limit); j += 1) {
+    // However short the reach: even panels from one end, or line that must be, to the next.
+    const even = (j: number): boolean => j === far && (i === 0 || (anchors[i] as Anchor).must);
+    for (let j = i + 1; j <= far; j += 1) {
+      if (j > i + 1 && (anchors[j] as Anchor).at > limit && !even(j)) continue;
       steps.push(...maker.between(i, j, more));
       const all = more === Number.POSITIVE_INFINITY;
       if (maker.made > most || (all && maker.placed > mostLines)) return undefined;

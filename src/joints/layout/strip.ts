@@ -103,11 +103,11 @@ const MORE_CUTS = 6;
 const TURNS = 4;
 
 /** Cuts from the middle of a round opening outwards, evenly turned. */
-function spokesAround({ a, b }: Rails, centre: Spot, count: number, turn: number): Rung[] | undefined {
+function spokesAround({ a, b }: Rails, center: Spot, count: number, turn: number): Rung[] | undefined {
   const rungs = Array.from({ length: count }, (_, k): Rung | undefined => {
     const angle = (2 * Math.PI * (k + turn)) / count;
     const way = { x: Math.cos(angle), y: Math.sin(angle) };
-    const [from, to] = [a.hit(centre, way), b.hit(centre, way)];
+    const [from, to] = [a.hit(center, way), b.hit(center, way)];
     return from && to ? { a: from.s, b: to.s } : undefined;
   });
   return rungs.every((r) => r !== undefined) ? (rungs as Rung[]) : undefined;
@@ -115,13 +115,13 @@ function spokesAround({ a, b }: Rails, centre: Spot, count: number, turn: number
 
 /** Cuts around an opening without corners: every number and turn of even ones. */
 function aroundRound(site: Site, rails: Rails, limits: Limits): Ladder | undefined {
-  const { x, y } = (site.openings[0] as Site['openings'][number]).centre;
-  const centre = { x: x.toNumber(), y: y.toNumber() };
+  const { x, y } = (site.openings[0] as Site['openings'][number]).center;
+  const center = { x: x.toNumber(), y: y.toNumber() };
   let best: Ladder | undefined;
   const fewest = Math.max(3, Math.floor(rails.a.length / limits.spacing));
   for (let n = fewest; n <= fewest + MORE_CUTS; n += 1) {
     for (let turn = 0; turn < TURNS; turn += 1) {
-      const seeds = spokesAround(rails, centre, n, turn / TURNS);
+      const seeds = spokesAround(rails, center, n, turn / TURNS);
       const made = seeds && ladderOf(rails, limits, seeds);
       if (made && (!best || made.cost < best.cost - 1e-6)) best = made;
     }
@@ -160,9 +160,9 @@ function pathAlong(chain: Chain, from: number, to: number): Path {
 
 /** The arc that a line along the strip follows between two rungs. */
 interface BandArc {
-  readonly centre: Corner;
+  readonly center: Corner;
   readonly radius: Decimal;
-  /** Anticlockwise if positive. */
+  /** Counterclockwise if positive. */
   readonly turn: Decimal;
 }
 
@@ -204,7 +204,7 @@ class Drawn {
     const whole = [r, t].every((s) => onPiece(rails.a, p, s.a) && onPiece(rails.b, q, s.b));
     if (off > 1e-9 || !whole) return undefined;
     const radius = bow.radius.plus(other.radius.minus(bow.radius).times(band).div(bands));
-    return { centre: bow.centre, radius, turn: bow.turn.times(new Decimal((t.a - r.a) / p.length)) };
+    return { center: bow.center, radius, turn: bow.turn.times(new Decimal((t.a - r.a) / p.length)) };
   }
 
   /** One side of a panel, from a rung to the next; two panels share it. */
@@ -240,7 +240,7 @@ function doublePanel(near: Path, far: Path): Decimal {
   return doubleArea(ring).plus(near.bows).minus(far.bows).abs();
 }
 
-/** Lengths to this many digits after the point, in metres: what rounding leaves beyond them is no length. */
+/** Lengths to this many digits after the point, in meters: what rounding leaves beyond them is no length. */
 const DIGITS = 24;
 
 const distance = (a: Corner, b: Corner): Decimal =>
@@ -279,7 +279,7 @@ function bandJoint(drawn: Drawn, k: number, j: number): LaidJoint {
   const arc = drawn.arc(k, j);
   if (!arc) return joint;
   const ends = arc.turn.isNegative() ? { from: to, to: from } : { from, to };
-  return { ...joint, ...ends, shape: 'arc', centre: arc.centre, length: arc.radius.times(arc.turn.abs()) };
+  return { ...joint, ...ends, shape: 'arc', center: arc.center, length: arc.radius.times(arc.turn.abs()) };
 }
 
 /** Each corner of an opening needs a cut of its own, no shorter than from there to the outside. */

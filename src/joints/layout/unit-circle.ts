@@ -31,7 +31,7 @@ function series(first: bigint, square: bigint, start: number): bigint {
 
 const toDecimal = (n: bigint): Decimal => new Decimal(`${n}e-${DIGITS}`).toDecimalPlaces(GIVEN);
 
-/** The direction at an angle in radians, anticlockwise from x. */
+/** The direction at an angle in radians, counterclockwise from x. */
 export function directionAt(angle: Decimal): Corner {
   const turn = angle.mod(PI.times(2)).toDecimalPlaces(DIGITS - 1);
   const small = BigInt(turn.times(`1e${DIGITS}`).toFixed(0)) / BigInt(2 ** HALVINGS);

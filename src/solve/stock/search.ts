@@ -102,7 +102,7 @@ export function firstFitPlan(problem: CutProblem, demand: readonly number[]): Pl
   return plans.reduce(cheaper);
 }
 
-/** Fill bar after bar as full as it goes, the longest piece left first; `push` favours long pieces. */
+/** Fill bar after bar as full as it goes, the longest piece left first; `push` favors long pieces. */
 function fullest(problem: CutProblem, demand: readonly number[], push: number): Batch[] | undefined {
   const left = [...demand];
   const batches: Batch[] = [];

@@ -690,7 +690,7 @@ const curb: Draw = (site) => {
   const [L, d, wing, n] = [site.length(60, 120), site.length(2, 5), site.length(0.5, 2), site.between(1, 4)];
   const [R, turn] = [site.length(2, 20), site.degrees(10, 300)];
   const left = site.maybe();
-  // x counts from the line that the radius goes to, away from the centre or towards it.
+  // x counts from the line that the radius goes to, away from the center or toward it.
   const middle = left ? R.is.plus(moment.over(area(h.is))) : R.is.minus(moment.over(area(h.is)));
   const drops = area(low.is)
     .times(d.is)
@@ -704,7 +704,7 @@ const curb: Draw = (site) => {
       section: ring(h.is),
       length: L.put,
       drops: [{ section: ring(low.is), length: d.put, wing: wing.put, count: n }],
-      curves: [{ radius: R.put, turn: turn.put, centre: left ? 'left' : 'right' }],
+      curves: [{ radius: R.put, turn: turn.put, center: left ? 'left' : 'right' }],
     },
     {
       volume: full.plus(drops).plus(bend),

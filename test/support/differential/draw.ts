@@ -57,22 +57,22 @@ export class Site {
     return least + this.dice.below(most - least + 1);
   }
 
-  /** Metres from one to another; at tiny and huge sizes a hundredth and a thousandfold of that. */
+  /** Meters from one to another; at tiny and huge sizes a hundredth and a thousandfold of that. */
   length(from: number, to: number): Measure {
     const scale = { ordinary: 1, tiny: 0.01, huge: 1000 }[this.size];
     return this.plainLength(from * scale, to * scale);
   }
 
-  /** Metres from one to another, whatever the size of the job. */
+  /** Meters from one to another, whatever the size of the job. */
   plainLength(from: number, to: number): Measure {
-    const metres = from + this.dice.next() * (to - from);
+    const meters = from + this.dice.next() * (to - from);
     // Now and then a job has both.
     const metric = this.dice.below(12) === 0 ? !this.metric : this.metric;
-    return metric ? this.metricLength(metres) : this.customaryLength(metres);
+    return metric ? this.metricLength(meters) : this.customaryLength(meters);
   }
 
-  private metricLength(metres: number): Measure {
-    const tenths = BigInt(Math.max(1, Math.round(metres * 10_000)));
+  private metricLength(meters: number): Measure {
+    const tenths = BigInt(Math.max(1, Math.round(meters * 10_000)));
     const is = Rational.of(tenths, 10_000n);
     const forms = [
       [decimalText(tenths, 4), 'm'],
@@ -83,8 +83,8 @@ export class Site {
     return { put: this.pair(value, unit), is };
   }
 
-  private customaryLength(metres: number): Measure {
-    const inches = metres / 0.0254;
+  private customaryLength(meters: number): Measure {
+    const inches = meters / 0.0254;
     if (inches < 0.25) {
       const n = BigInt(Math.max(1, Math.round(inches * 10_000)));
       return {

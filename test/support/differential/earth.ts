@@ -397,7 +397,7 @@ function sections(site: Site): Compared {
   );
 }
 
-/** Sums of what a job is written in are finite decimals of metres. */
+/** Sums of what a job is written in are finite decimals of meters. */
 function exact(a: Rational): string {
   const scaled = a.times(Rational.of(10n ** 30n));
   if (scaled.below !== 1n) throw new RangeError('no finite decimal');

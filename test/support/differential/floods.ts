@@ -18,7 +18,7 @@ interface Yard {
   readonly walled: boolean;
 }
 
-/** Scattered spots on a square, most lower towards its middle. */
+/** Scattered spots on a square, most lower toward its middle. */
 function yard(site: Site): Yard {
   const at: [number, number][] = [];
   // Corners, and spots along the sides that are not in line with each other.

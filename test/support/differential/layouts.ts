@@ -175,7 +175,7 @@ function lines(site: Site): Compared {
   const theirs = [false, true].flatMap((upright) => clippedLines(plan, { cover, spacing, upright }).flat());
   const total = theirs.reduce((a, b) => a + b, 0);
   const ours = numberOf((attempt.result.figures as { totalLength: unknown }).totalLength);
-  // Each line is rounded down to a millimetre.
+  // Each line is rounded down to a millimeter.
   const agree = total - ours > -0.005 && total - ours < 0.001 * theirs.length + 0.01;
   return {
     figures: theirs.length,

@@ -1,4 +1,4 @@
-/** Optima: forms, corrections and cutting lists set up again as programmes and solved by HiGHS. */
+/** Optima: forms, corrections and cutting lists set up again as programs and solved by HiGHS. */
 import loadHighs from 'highs';
 import {
   barCutting,
@@ -30,7 +30,7 @@ const compared = (input: unknown, figures: number, off: number, disagreements: s
   disagreements,
 });
 
-/** Every place of an input moved by whole metres. */
+/** Every place of an input moved by whole meters. */
 function moved(value: unknown, by: readonly [bigint, bigint]): unknown {
   if (Array.isArray(value)) return value.map((part) => moved(part, by));
   if (typeof value !== 'object' || value === null) return value;
@@ -42,9 +42,9 @@ function moved(value: unknown, by: readonly [bigint, bigint]): unknown {
   return out;
 }
 
-function plus(text: string, metres: bigint): string {
+function plus(text: string, meters: bigint): string {
   const [a = '', b = ''] = text.replace(' m', '').split('.');
-  const n = BigInt(`${a}${b.padEnd(6, '0')}`) + metres * 1_000_000n;
+  const n = BigInt(`${a}${b.padEnd(6, '0')}`) + meters * 1_000_000n;
   return `${decimalText(n, 6)} m`;
 }
 
@@ -75,7 +75,7 @@ async function forms(site: Site): Promise<Compared> {
 
 /**
  * True where a facet of the corrected surface falls less than it must and all its water is taken by a valley or a
- * drain before the wall, which the library allows and the programme does not.
+ * drain before the wall, which the library allows and the program does not.
  */
 function behindValley(input: unknown, { moves, after }: GradeCorrectionFigures): boolean {
   if (after.verdict !== 'drains') return false;
@@ -105,11 +105,11 @@ async function corrections(site: Site): Promise<Compared> {
   if (less > MOVED && behindValley(input, figures))
     return { ...compared(input, 1, 0, []), known: ['behind a valley'] };
   if (off > MOVED) found.push(`moved: ours ${ours} m3, HiGHS ${answer.objective} m3`);
-  if (figures.after.verdict !== 'drains') found.push(`afterwards "${figures.after.verdict}"`);
+  if (figures.after.verdict !== 'drains') found.push(`afterward "${figures.after.verdict}"`);
   return compared(input, 1, found.length > 0 ? 0 : off, found);
 }
 
-/** Pieces from bars of one length or two, with and without a kerf: whole programmes over every way to cut. */
+/** Pieces from bars of one length or two, with and without a kerf: whole programs over every way to cut. */
 async function cutting(site: Site): Promise<Compared> {
   cutter ??= loadHighs();
   const highs = await cutter;

@@ -1,5 +1,5 @@
 /**
- * Outlines as whole numbers of sixteenths of an inch or tenths of a millimetre, near the origin or at survey
+ * Outlines as whole numbers of sixteenths of an inch or tenths of a millimeter, near the origin or at survey
  * coordinates: stars, combs, staircases, needles and corridors that wind.
  */
 import { starRing } from '../outlines';
@@ -13,7 +13,7 @@ export type Ring = readonly Spot[];
 export interface Drawn {
   readonly kind: string;
   readonly ring: Ring;
-  /** What one unit is, in metres. */
+  /** What one unit is, in meters. */
   readonly unit: Rational;
   readonly metric: boolean;
   readonly origin: readonly [bigint, bigint];
@@ -121,7 +121,7 @@ export function drawnPlan(site: Site, only?: readonly string[]): Drawn {
   const { metric, size } = site;
   const scale = size === 'huge' ? 1000 : size === 'tiny' ? 1 : metric ? 16 : 1;
   const ring = posed(site, make(site)).map(([x, y]): Spot => [x * scale, y * scale]);
-  // A state plane: some hundred thousand metres or millions of feet from the origin.
+  // A state plane: some hundred thousand meters or millions of feet from the origin.
   const far = (n: number): bigint => BigInt(site.between(n / 2, n)) * (metric ? 10_000n : 192n);
   const origin = site.dice.below(3) === 0 ? ([far(2_000_000), far(500_000)] as const) : ([0n, 0n] as const);
   const small = size === 'tiny' ? 16 : 1;
@@ -134,7 +134,7 @@ export function drawnPlan(site: Site, only?: readonly string[]): Drawn {
   };
 }
 
-/** So many units as text: metres, or inches. */
+/** So many units as text: meters, or inches. */
 function unitsText({ metric, unit }: Drawn, n: bigint): string {
   const si = unit.times(whole(n));
   const value = metric ? si : si.over(Rational.of(127, 5000));

@@ -3,7 +3,7 @@ import {
   barSize,
   crossSlope,
   dowelLayout,
-  fibreDosage,
+  fiberDosage,
   jointSpacing,
   lapLength,
   levelNotes,
@@ -61,7 +61,7 @@ function slope(site: Site): Compared {
     {
       percent: is,
       inchesPerFoot: is,
-      millimetresPerMetre: is,
+      millimetersPerMeter: is,
       oneIn: is,
       angle: way === 1 ? a.is : degrees(arcTangent(is)),
       fall: is.times(over.is),
@@ -520,7 +520,7 @@ function steel(site: Site): Compared {
         },
     {
       'along.areaPerFoot': need,
-      'along.areaPerMetre': need.over(foot),
+      'along.areaPerMeter': need.over(foot),
       'across.areaPerFoot': drag ? pulled(w.is) : need,
       ratio: need.over(foot.times(t.is)),
       ...Object.fromEntries(offered.map(({ spacing: s }, i) => [`along.bars.${i}.spacing`, s])),
@@ -545,24 +545,24 @@ function mesh(site: Site): Compared {
       'along.wireArea': wire(a),
       'along.wireDiameter': root(wire(a).times(4).over(PI)),
       'along.areaPerFoot': wire(a).times(12).over(s),
-      'across.areaPerMetre': wire(b).over(inch(c)),
+      'across.areaPerMeter': wire(b).over(inch(c)),
       weight,
     },
     40,
   );
 }
 
-function fibres(site: Site): Compared {
+function fibers(site: Site): Compared {
   const [v, dose] = [site.of('volume', 'yd3', 'm3', 2, 90), site.of('density', 'lb/yd3', 'kg/m3', 1, 40)];
   const [bag, load] = [site.of('mass', 'lb', 'kg', 1, 25), site.of('volume', 'yd3', 'm3', 4, 11)];
   const all = v.is.times(dose.is);
   return held(
-    fibreDosage,
+    fiberDosage,
     { volume: v.put, kind: 'macro', dosage: dose.put, bag: bag.put, load: load.put },
     {
-      fibres: all,
+      fibers: all,
       bags: units(all, bag.is),
-      fibresPerLoad: load.is.times(dose.is),
+      fibersPerLoad: load.is.times(dose.is),
       bagsPerLoad: units(load.is.times(dose.is), bag.is),
     },
     DIGITS,
@@ -648,7 +648,7 @@ export const RULES: readonly ((site: Site) => Compared)[] = [
   lap,
   steel,
   mesh,
-  fibres,
+  fibers,
   dowels,
   placement,
 ];

@@ -75,13 +75,13 @@ export const FAMILIES: readonly Family[] = [
   },
   {
     name: 'grades',
-    by: 'forms with the least fill and corrections with the least concrete as programmes by HiGHS; to 0.01 mm, 1 cm3',
+    by: 'forms with the least fill and corrections with the least concrete as programs by HiGHS; to 0.01 mm, 1 cm3',
     share: 8,
     jobs: GRADES,
   },
   {
     name: 'cutting',
-    by: 'cutting lists as whole programmes over every way to cut a bar by HiGHS: no worse, bound no higher',
+    by: 'cutting lists as whole programs over every way to cut a bar by HiGHS: no worse, bound no higher',
     share: 4,
     jobs: CUTS,
   },
@@ -96,7 +96,7 @@ export const FAMILIES: readonly Family[] = [
 /** Where the two ways differ on purpose. */
 export const KNOWN: Readonly<Record<string, string>> = {
   'behind a valley':
-    'the programme has every facet fall off the wall; the check lets one be whose water a falling valley takes before the wall, so that less is moved',
+    'the program has every facet fall off the wall; the check lets one be whose water a falling valley takes before the wall, so that less is moved',
   'a gap that is told':
     'with several stock lengths the search may end above the least; it says so, with a bound that is never above the least',
 };

@@ -104,7 +104,7 @@ const COSTS: Readonly<Record<string, number>> = {
   'steel-placement': 1,
   'bar-cutting': 49,
   'bar-size': 1,
-  'fibre-dosage': 1,
+  'fiber-dosage': 1,
   'concrete-order': 3,
 };
 

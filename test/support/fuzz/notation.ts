@@ -37,9 +37,9 @@ function fraction(sixteenths: number): string {
 }
 
 /** Feet and inches to the sixteenth, in one of the spellings of the trade. */
-function feetInches(metres: number, dice: Chance): string {
-  const all = Math.round((Math.abs(metres) / 0.0254) * 16);
-  const sign = metres < 0 && all > 0 ? '-' : '';
+function feetInches(meters: number, dice: Chance): string {
+  const all = Math.round((Math.abs(meters) / 0.0254) * 16);
+  const sign = meters < 0 && all > 0 ? '-' : '';
   const [feet, rest] = [Math.floor(all / 192), all % 192];
   const [inches, sixteenths] = [Math.floor(rest / 16), rest % 16];
   const part = sixteenths > 0 ? fraction(sixteenths) : '';

@@ -22,13 +22,13 @@ const FAR: readonly XY[] = [
   [-609_600, 3_000_000],
 ];
 
-/** A coordinate, to some hundredth of a millimetre mostly. */
-function coordinate({ hand, dice }: Site, metres: number): unknown {
+/** A coordinate, to some hundredth of a millimeter mostly. */
+function coordinate({ hand, dice }: Site, meters: number): unknown {
   const [large, l, small, s] = UNIT_OF[hand.system];
-  if (dice.below(12) === 0) return written('length', metres, { ...hand, digits: 15 }, dice);
+  if (dice.below(12) === 0) return written('length', meters, { ...hand, digits: 15 }, dice);
   return dice.below(3) === 0
-    ? `${plainText(Math.round((metres / s) * 16) / 16, 15)} ${small}`
-    : `${plainText(Math.round((metres / l) * 1e4) / 1e4, 15)} ${large}`;
+    ? `${plainText(Math.round((meters / s) * 16) / 16, 15)} ${small}`
+    : `${plainText(Math.round((meters / l) * 1e4) / 1e4, 15)} ${large}`;
 }
 
 const point = (site: Site, [x, y]: XY): { x: unknown; y: unknown } => ({
@@ -36,7 +36,7 @@ const point = (site: Site, [x, y]: XY): { x: unknown; y: unknown } => ({
   y: coordinate(site, y + site.far[1]),
 });
 
-const measure = (site: Site, metres: number): unknown => written('length', metres, site.hand, site.dice);
+const measure = (site: Site, meters: number): unknown => written('length', meters, site.hand, site.dice);
 
 /** A side between 1 and 60 m, small ones oftener. */
 const side = (dice: Chance): number => Math.round(1000 * 60 ** dice.next()) / 1000;
@@ -49,7 +49,7 @@ function some(dice: Chance, least: number): number {
   return least + dice.below(14);
 }
 
-// Rings in metres -----------------------------------------------------------------------------------
+// Rings in meters -----------------------------------------------------------------------------------
 
 function star(dice: Chance): XY[] {
   const [n, size] = [some(dice, 3), side(dice)];
@@ -141,7 +141,7 @@ function posed(ring: readonly XY[], dice: Chance): XY[] {
   return out;
 }
 
-/** A ring in metres, for openings and sections too. */
+/** A ring in meters, for openings and sections too. */
 export const someRing = (dice: Chance): XY[] => posed(dice.pick(RINGS)(dice), dice);
 
 // Shapes --------------------------------------------------------------------------------------------

@@ -79,7 +79,7 @@ function note(tally: Tally, { said, input }: Objection, seed: number): void {
 export const runOnce = (id: string, seed: number): ReturnType<Target['run']> =>
   targetOf(id).run(chance(seed));
 
-/** Seeds of neighbours lie far apart, since the generator is a plain multiplication. */
+/** Seeds of neighbors lie far apart, since the generator is a plain multiplication. */
 const seedOf = (seed: number, i: number): number =>
   (Math.imul(seed ^ (i * 0x9e3779b1), 0x85ebca6b) >>> 1) % 2_147_483_646;
 

@@ -1,4 +1,4 @@
-/** Random slabs beside a wall to be put right, and the same problem as a linear programme of its own. */
+/** Random slabs beside a wall to be put right, and the same problem as a linear program of its own. */
 import Delaunator from 'delaunator';
 import type { GradeCorrectionInput } from '../../../src/index';
 import { drawer } from '../draw';

@@ -1,4 +1,4 @@
-/** Random yards whose forms are to be set, and the same conditions as a linear programme of its own. */
+/** Random yards whose forms are to be set, and the same conditions as a linear program of its own. */
 import type { FormGradesInput } from '../../../src/index';
 import { drawer } from '../draw';
 import type { OracleRow } from '../oracle';
@@ -11,7 +11,7 @@ export interface RandomSite {
 
 const m = (v: number): string => `${v.toFixed(3)} m`;
 
-/** A yard with a door, required falls, bounds and rough ground, all to the millimetre. */
+/** A yard with a door, required falls, bounds and rough ground, all to the millimeter. */
 export function randomSite(seed: number): RandomSite {
   const draw = drawer(seed);
   const mm = (low: number, high: number): number => Math.round((low + (high - low) * draw()) * 1000) / 1000;
@@ -52,5 +52,5 @@ export function randomSite(seed: number): RandomSite {
   return { input, rows, fill };
 }
 
-/** What the programme may choose freely: the height at the origin and the slopes along x and y. */
+/** What the program may choose freely: the height at the origin and the slopes along x and y. */
 export const FREE: ReadonlySet<string> = new Set(['h', 'b', 'c']);

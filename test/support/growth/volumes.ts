@@ -270,7 +270,7 @@ const bodies: readonly Growth[] = [
   growth('curb-volume', 'curves', (n) => ({
     section: RING.map(([x, y]) => ({ x: inches(x / 10), y: inches(y / 5) })),
     length: '60 ft',
-    curves: times(n, () => ({ radius: '20 ft', turn: '90 deg', centre: 'left' })),
+    curves: times(n, () => ({ radius: '20 ft', turn: '90 deg', center: 'left' })),
   })),
 ];
 
@@ -314,7 +314,7 @@ const orders: readonly Growth[] = [
     to: 1e12,
   }),
   growth(
-    'fibre-dosage',
+    'fiber-dosage',
     'bags',
     (n) => ({ volume: `${n} yd3`, kind: 'micro', dosage: '1 lb/yd3', bag: '1 lb' }),
     { to: 1e12 },

@@ -2,7 +2,7 @@
  * The shortest joint plan by trying every one, written apart from the search.
  *
  * In whole 16ths of an inch. A plan along one axis picks some of the coordinates of corners and divides
- * evenly what lies between two neighbouring ones, lines being set out in whole 16ths rounded up. All
+ * evenly what lies between two neighboring ones, lines being set out in whole 16ths rounded up. All
  * pairs of plans are tried; a pair is judged by cutting the slab into cells and flooding them.
  */
 import type { Asked } from './verifier';

@@ -69,7 +69,7 @@ const ARC = Math.PI / 90;
 function pointsOf(joint: Joint): Xy[] {
   const [a, b] = [spotOf(joint.from), spotOf(joint.to)];
   if (joint.shape === 'straight') return [a, b];
-  const [cx, cy] = joint.centre ? spotOf(joint.centre) : [0, 0];
+  const [cx, cy] = joint.center ? spotOf(joint.center) : [0, 0];
   const r = Math.hypot(a[0] - cx, a[1] - cy);
   const turn = feet(joint.length) / r;
   const start = Math.atan2(a[1] - cy, a[0] - cx);
@@ -179,10 +179,11 @@ export interface Asked {
 /** How much a panel along a curve may be over the spacing where its edge is longest. */
 const EDGE_OVER = 1.26;
 
-function cornerFaults({ inside }: Slab, figures: JointLayoutFigures): string[] {
-  const named = figures.givesWay.flatMap(({ rule, at }) =>
-    rule === 'corner not met' && at ? [spotOf(at)] : [],
-  );
+function cornerFaults({ inside, rings }: Slab, figures: JointLayoutFigures): string[] {
+  const named = figures.givesWay.flatMap(({ rule, at, opening }) => {
+    if (rule === 'opening passed by') return rings[opening?.toNumber('each') ?? 0] ?? [];
+    return rule === 'corner not met' && at ? [spotOf(at)] : [];
+  });
   const faults = inside.flatMap((corner) => {
     const told = named.some(([x, y]) => Math.hypot(x - corner[0], y - corner[1]) < 0.01);
     return isMet(corner, figures.joints) || told ? [] : [`corner ${corner} is not met and not named`];

@@ -30,7 +30,7 @@ const turnsOf = (ring: readonly Xy[]): number[] =>
     return ((((turn + Math.PI) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI)) * (180 / Math.PI) - 180;
   });
 
-/** Inside corners of an anticlockwise outline, and of openings larger than the least side. */
+/** Inside corners of an counterclockwise outline, and of openings larger than the least side. */
 function insideOf([outer, ...holes]: readonly (readonly Xy[])[], least: number): Xy[] {
   const of = (ring: readonly Xy[], sign: 1 | -1): Xy[] => {
     const turns = turnsOf(ring);

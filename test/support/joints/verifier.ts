@@ -69,7 +69,7 @@ class Sheet {
     return this.slab[i]?.[j] === true;
   }
 
-  /** True when a joint runs between cell (i, j) and its neighbour to the right, or above. */
+  /** True when a joint runs between cell (i, j) and its neighbor to the right, or above. */
   walled(i: number, j: number, right: boolean): boolean {
     return (right ? this.#right : this.#above).has(i * 4096 + j);
   }

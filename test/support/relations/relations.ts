@@ -392,7 +392,7 @@ const WORSE: readonly (readonly [id: string, input: string, way: Way, figure: st
     ['concrete-order', 'allowance', 'more', 'order', true],
     ['bag-count', 'volume', 'more', 'bags', true],
     ['bag-count', 'allowance', 'more', 'bags', true],
-    ['fibre-dosage', 'volume', 'more', 'fibres', true],
+    ['fiber-dosage', 'volume', 'more', 'fibers', true],
     ['joint-spacing', 'thickness', 'less', 'spacing', false],
     ['joint-spacing', 'slump', 'more', 'spacing', false],
     ['joint-spacing', 'aggregateSize', 'less', 'spacing', false],

@@ -1,6 +1,6 @@
 /**
  * Looks a mat of bars over with plain geometry of its own: distances to segments and counting of crossings, with
- * nothing of the library's geometry. Lengths in metres.
+ * nothing of the library's geometry. Lengths in meters.
  */
 import type { BarPlace, RebarRegionInput } from '../../../src/index';
 import { boxOf, depthIn, distanceToSegment, type Plan, polygonOf, type Spot } from '../../steel/outlines';
@@ -110,7 +110,7 @@ function lapsOf(placed: readonly Placed[]): Placed[] {
   return laps;
 }
 
-/** Laps of neighbouring lines that lie beside each other. */
+/** Laps of neighboring lines that lie beside each other. */
 function beside(laps: readonly Placed[], spacing: number): number {
   return laps.filter((a) =>
     laps.some(
@@ -122,7 +122,7 @@ function beside(laps: readonly Placed[], spacing: number): number {
 /** What is wrong with the bars of one way: their spacing, their laps, their lengths. */
 export function wayFaults(c: MatCase, bars: readonly BarPlace[], degrees: number): string[] {
   const placed = turned(bars, degrees);
-  // A line with nothing to fill is left out, so only neighbours that both have bars are compared to the limit.
+  // A line with nothing to fill is left out, so only neighbors that both have bars are compared to the limit.
   const places = [...new Set(placed.map((p) => Math.round(p.v / TINY)))].map((n) => n * TINY);
   const gaps = places.slice(1).map((v, i) => v - (places[i] as number));
   const least = Math.min(...gaps, c.spacing);

@@ -1,4 +1,4 @@
-/** Ways to cut a bar, listed by plain recursion, and cutting lists as whole programmes for HiGHS. */
+/** Ways to cut a bar, listed by plain recursion, and cutting lists as whole programs for HiGHS. */
 import type highsLoader from 'highs';
 
 export type Highs = Awaited<ReturnType<typeof highsLoader>>;

@@ -1,4 +1,4 @@
-/** Looks mesh over an outline over, place by place. Lengths in metres. */
+/** Looks mesh over an outline over, place by place. Lengths in meters. */
 import type { MeshPlace, MeshRegionInput } from '../../../src/index';
 import { boxOf, depthIn, type Plan, polygonOf, type Spot } from '../../steel/outlines';
 

@@ -1,0 +1,1 @@
+export default { worker: { format: 'es' }, build: { target: 'es2022' } };
