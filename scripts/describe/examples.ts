@@ -5,7 +5,10 @@ import { isFaulty, readQuantity, unitShown } from '../../src/quantity/quantity';
 import type { JsonSchema } from '../../src/reckoning/fields';
 
 /** Examples of the field at a path: for a quantity a customary and a metric one. */
-export type Examples = (path: string, dimension: Dimension | undefined) => readonly unknown[];
+export type Examples = (
+  path: string,
+  dimension: Dimension | undefined,
+) => { readonly customary?: unknown; readonly metric?: unknown };
 
 /** An input that is accepted, of the calculation with that schema. */
 export interface Taken {
@@ -33,41 +36,47 @@ const fits = (branch: JsonSchema, value: unknown): boolean => {
   return right && Object.keys(said).every((name) => name in properties);
 };
 
-/** Walk an input beside its schema and count what stands in each place. */
-function count(
-  schema: JsonSchema,
-  value: unknown,
-  path: string,
-  defs: JsonSchema,
-  seen: Map<string, Counts>,
-): void {
-  if (value === undefined || value === null) return;
-  const ref = (schema['$ref'] as string | undefined)?.slice('#/$defs/'.length);
-  const target = ref === undefined ? undefined : (defs[ref] as JsonSchema);
-  if (target && !target['x-dimension']) return count(target, value, `$defs/${ref}`, defs, seen);
-  const branches = (schema['oneOf'] ?? schema['anyOf']) as JsonSchema[] | undefined;
-  if (branches && !schema['properties']) {
-    const i = branches.findIndex((branch) => fits(branch, value));
-    const branch = branches[i];
-    if (branch) count(branch, value, `${path}/${wordOf(branch) ?? i}`, defs, seen);
-    return;
-  }
-  if (Array.isArray(value)) {
-    const items = schema['items'] as JsonSchema | undefined;
-    if (items) for (const item of value.slice(0, 20)) count(items, item, `${path}/[]`, defs, seen);
-    return;
-  }
-  if (typeof value === 'object') {
-    const properties = (schema['properties'] ?? {}) as { [name: string]: JsonSchema };
-    for (const [name, inner] of Object.entries(value)) {
-      const own = properties[name];
-      if (own) count(own, inner, `${path}/${name}`, defs, seen);
-    }
-    return;
-  }
+/** Values by where they stand, while inputs are walked. */
+interface Walk {
+  readonly defs: JsonSchema;
+  readonly seen: Map<string, Counts>;
+}
+
+function note(value: unknown, path: string, { seen }: Walk): void {
   const counts = seen.get(path) ?? new Map();
   counts.set(value, (counts.get(value) ?? 0) + 1);
   seen.set(path, counts);
+}
+
+/** A list's items are much alike. */
+const ITEMS = 20;
+
+function countInside(schema: JsonSchema, value: object, path: string, walk: Walk): void {
+  if (Array.isArray(value)) {
+    const items = schema['items'] as JsonSchema | undefined;
+    if (items) for (const item of value.slice(0, ITEMS)) count(items, item, `${path}/[]`, walk);
+    return;
+  }
+  const properties = (schema['properties'] ?? {}) as { [name: string]: JsonSchema };
+  for (const [name, inner] of Object.entries(value)) {
+    const own = properties[name];
+    if (own) count(own, inner, `${path}/${name}`, walk);
+  }
+}
+
+/** Walk an input beside its schema and count what stands in each place. */
+function count(schema: JsonSchema, value: unknown, path: string, walk: Walk): void {
+  if (value === undefined || value === null) return;
+  const ref = (schema['$ref'] as string | undefined)?.slice('#/$defs/'.length);
+  const target = ref === undefined ? undefined : (walk.defs[ref] as JsonSchema);
+  const branches = (schema['oneOf'] ?? schema['anyOf']) as JsonSchema[] | undefined;
+  if (target && !target['x-dimension']) count(target, value, `$defs/${ref}`, walk);
+  else if (branches && !schema['properties']) {
+    const i = branches.findIndex((branch) => fits(branch, value));
+    const branch = branches[i];
+    if (branch) count(branch, value, `${path}/${wordOf(branch) ?? i}`, walk);
+  } else if (typeof value === 'object') countInside(schema, value, path, walk);
+  else note(value, path, walk);
 }
 
 const systemOf = (text: unknown, dimension: Dimension): string | undefined => {
@@ -112,8 +121,16 @@ const COUNTERPARTS: { readonly [D in Dimension]?: readonly [readonly string[], r
   slope: [['in/ft'], ['%']],
 };
 
-/** Two digits say enough. */
-const rounded = (n: number): string => String(Number(n.toPrecision(2)));
+/** Numbers that people choose, of one digit before the point. */
+const ROUND = [1, 1.2, 1.5, 1.8, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 7, 7.5, 8, 9, 10];
+
+/** The round number next to one. */
+function rounded(n: number): string {
+  if (n === 0) return '0';
+  const power = 10 ** Math.floor(Math.log10(Math.abs(n)));
+  const near = ROUND.map((r) => [Math.abs(r - Math.abs(n) / power), r] as const).sort(([a], [b]) => a - b);
+  return String(Number((Math.sign(n) * (near[0]?.[1] ?? 1) * power).toPrecision(3)));
+}
 
 /** The counterpart of an example in the other system, in round numbers. */
 function counterpart(text: unknown, dimension: Dimension, to: 0 | 1): string | undefined {
@@ -121,16 +138,17 @@ function counterpart(text: unknown, dimension: Dimension, to: 0 | 1): string | u
   const q = readQuantity(text, dimension, 'it');
   if (!units || isFaulty(q)) return undefined;
   const small = units[0] as string;
-  const n = Math.abs(Number(q.in(small as never).value));
+  const n = Math.abs(q.toNumber(small as never));
   const unit = n < (small === 'mm' ? 1000 : 24) ? small : (units[1] ?? small);
-  return `${rounded(Number(q.in(unit as never).value))} ${unit}`.replace(' %', '%');
+  return `${rounded(q.toNumber(unit as never))} ${unit}`.replace(' %', '%');
 }
 
 /** Collect examples from inputs. */
 export function examplesFrom(inputs: readonly Taken[]): Examples {
   const seen = new Map<string, Counts>();
-  for (const { id, schema, input } of inputs)
-    count(schema, input, id, (schema['$defs'] ?? {}) as JsonSchema, seen);
+  for (const { id, schema, input } of inputs) {
+    count(schema, input, id, { defs: (schema['$defs'] ?? {}) as JsonSchema, seen });
+  }
   const byName = new Map<string, Counts>();
   for (const [path, counts] of seen) {
     const name = nameOf(path);
@@ -140,19 +158,18 @@ export function examplesFrom(inputs: readonly Taken[]): Examples {
   }
   return (path, dimension) => {
     const own = seen.get(path) ?? new Map();
-    if (!dimension)
-      return byUse(own)
-        .filter((v) => v !== '')
-        .slice(0, 1);
+    if (!dimension) {
+      const [first] = byUse(own).filter((v) => v !== '');
+      return { customary: first, metric: first };
+    }
     const found = ofEachSystem(own, dimension);
     const [customary, metric] = found.some(Boolean)
       ? found
       : ofEachSystem(byName.get(nameOf(path)) ?? new Map(), dimension);
-    const both = [
-      customary ?? counterpart(metric, dimension, 0),
-      metric ?? counterpart(customary, dimension, 1),
-    ];
-    return [...new Set(both.filter((v) => v !== undefined))];
+    return {
+      customary: customary ?? counterpart(metric, dimension, 0) ?? metric,
+      metric: metric ?? counterpart(customary, dimension, 1) ?? customary,
+    };
   };
 }
 

@@ -68,12 +68,19 @@ const elementOf = (type: ts.Type, { checker }: Making): ts.Type | undefined => {
   return first;
 };
 
+/** Examples of a field: one, or one in each system of units. */
+function exampleOf(path: string, dimension: Dimension | undefined, examples: Examples): Node {
+  const { customary, metric } = examples(path, dimension);
+  if (customary === undefined) return {};
+  if (customary === metric) return { examples: [customary] };
+  return { examples: [customary, metric], 'x-examples': { customary, metric } };
+}
+
 /** A quantity as a field for text. */
 function quantityField(name: string, dimension: Dimension, path: string, { examples }: Making): Node {
-  const found = examples(path, dimension);
   return {
     type: 'string',
-    ...(found.length > 0 ? { examples: found } : {}),
+    ...exampleOf(path, dimension, examples),
     'x-dimension': dimension,
     ...(name === 'clock' ? { 'x-format': 'time of day' } : {}),
   };
@@ -140,6 +147,13 @@ function rule(schema: JsonSchema, owner: ts.Type): Node {
   };
 }
 
+/** Text that must be given may not be empty. */
+function notEmpty(text: Node): Node {
+  if (text['type'] === 'string' && !text['enum']) return { minLength: 1 };
+  const branches = text['anyOf'] as Node[] | undefined;
+  return branches ? { anyOf: branches.map((one) => ({ ...one, ...notEmpty(one) })) } : {};
+}
+
 /** An object with its members; those that must be given may not be empty text. */
 function objectForm(schema: JsonSchema, type: ts.Type, path: string, making: Making): Node {
   const required = new Set(schema['required'] as string[]);
@@ -148,7 +162,7 @@ function objectForm(schema: JsonSchema, type: ts.Type, path: string, making: Mak
     const own = symbol ? making.checker.getTypeOfSymbol(symbol) : type;
     const help = helpOf(symbol, making.checker, type);
     const text = described(inner, own, `${path}/${name}`, making);
-    const filled = required.has(name) && text['type'] === 'string' && !text['enum'] ? { minLength: 1 } : {};
+    const filled = required.has(name) ? notEmpty(text) : {};
     return [
       name,
       {
@@ -186,8 +200,7 @@ function described(schema: JsonSchema, type: ts.Type, path: string, making: Maki
     return { ...schema, items };
   }
   if (schema['enum'] || schema['const'] !== undefined || schema['type'] === 'null') return { ...schema };
-  const found = making.examples(path, undefined);
-  return { ...schema, ...(found.length > 0 ? { examples: found } : {}) };
+  return { ...schema, ...exampleOf(path, undefined, making.examples) };
 }
 
 /** The schema of a calculation's form. */

@@ -189,7 +189,14 @@ function numberRows(what: string, width: number | undefined, blanks: boolean): F
     maxItems: ROWS.most,
     items: {
       type: 'array',
-      items: blanks ? { anyOf: [{ type: 'number' }, { type: 'null' }] } : { type: 'number' },
+      items: blanks
+        ? {
+            anyOf: [
+              { title: 'Number', type: 'number' },
+              { title: 'Nothing', type: 'null' },
+            ],
+          }
+        : { type: 'number' },
     },
   }));
 }
