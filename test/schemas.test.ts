@@ -6,18 +6,11 @@ import { calculations } from '../src/catalog/all';
 import written from '../src/catalog/generated/digest.json';
 import { catalog, formIn, type LoadedCalculation, loadCalculation } from '../src/catalog/index';
 import { type JsonSchema, slabVolume } from '../src/index';
+import { runs } from './support/effort';
 import { readVectors } from './support/vectors';
 
 /** The words of these schemas beside those of JSON Schema, for strict readers. */
-const WORDS = [
-  'x-dimension',
-  'x-discriminator',
-  'x-limits',
-  'x-units',
-  'x-format',
-  'x-examples',
-  'x-defaults',
-];
+const WORDS = ['x-dimension', 'x-discriminator', 'x-limits', 'x-units', 'x-format', 'x-examples'];
 
 const compiled = (schema: JsonSchema): ValidateFunction => {
   const ajv = new Ajv2020({ strict: true });
@@ -27,7 +20,11 @@ const compiled = (schema: JsonSchema): ValidateFunction => {
 
 const vectors = readVectors().map(({ vector }) => vector);
 
-const of = (id: string) => vectors.filter(({ calculation }) => calculation === id);
+/** The vectors of a calculation: all of them with full effort, else some. */
+const of = (id: string) =>
+  vectors
+    .filter(({ calculation }) => calculation === id)
+    .filter((_, i, { length }) => i % Math.ceil(length / runs(length)) === 0);
 
 /** Codes of inputs that are wrong by their shape, whatever the values. */
 const BY_SHAPE = ['missing', 'give-one-of', 'unknown-key', 'unknown-choice', 'wrong-type', 'too-few'];
@@ -129,10 +126,9 @@ describe.each(calculations.map((each) => [each.id, each] as const))('%s', (id, {
     }
   });
 
-  it('has a form in one system, whose examples and defaults are of it', async () => {
+  it('has a form in one system, whose examples are of it', async () => {
     const { formSchema } = await loaded(id);
     const [customary, metric] = [formIn(formSchema, 'customary'), formIn(formSchema, 'metric')];
-    for (const form of [customary, metric]) compiled(form);
     expect(JSON.stringify(metric)).not.toMatch(/"examples":\["[^"]*\d (in|ft|yd|lb|psi|pcf)\b/);
     expect(JSON.stringify(customary)).not.toMatch(/"examples":\["[^"]*\d (mm|m|cm|kg|MPa)\b/);
   });

@@ -127,6 +127,13 @@ function branchOf(branch: JsonSchema, type: ts.Type, path: string, making: Makin
   };
 }
 
+/** A choice within a choice is one choice: who fills a form sees one list. */
+function branchesOf(branch: JsonSchema, type: ts.Type, path: string, making: Making): Node[] {
+  const inner = branch['oneOf'] as JsonSchema[] | undefined;
+  if (!inner || branch['properties']) return [branchOf(branch, type, path, making)];
+  return inner.map((one, i) => branchOf(one, type, `${path}/${wordOf(one) ?? i}`, making));
+}
+
 /** A rule of what goes together: its branches by the titles of their members. */
 function rule(schema: JsonSchema, owner: ts.Type): Node {
   const named = (one: JsonSchema): Node => {
@@ -187,7 +194,7 @@ function described(schema: JsonSchema, type: ts.Type, path: string, making: Maki
     if (!branches) continue;
     return {
       ...schema,
-      [key]: branches.map((one, i) => branchOf(one, type, `${path}/${wordOf(one) ?? i}`, making)),
+      [key]: branches.flatMap((one, i) => branchesOf(one, type, `${path}/${wordOf(one) ?? i}`, making)),
     };
   }
   if (schema['items']) {
@@ -199,7 +206,9 @@ function described(schema: JsonSchema, type: ts.Type, path: string, making: Maki
     );
     return { ...schema, items };
   }
-  if (schema['enum'] || schema['const'] !== undefined || schema['type'] === 'null') return { ...schema };
+  // A form writes by itself the word that tells a kind from others.
+  if (schema['const'] !== undefined) return { ...schema, default: schema['const'] };
+  if (schema['enum'] || schema['type'] === 'null') return { ...schema };
   return { ...schema, ...exampleOf(path, undefined, making.examples) };
 }
 

@@ -14,13 +14,11 @@ const unitsIn = (dimension: Dimension, system: System | undefined): readonly str
 function ofQuantity(schema: JsonSchema, dimension: Dimension, system: System | undefined): JsonSchema {
   const units = dimension === 'money' ? {} : { 'x-units': unitsIn(dimension, system) };
   if (!system) return { ...schema, ...units };
-  const { 'x-examples': examples, 'x-defaults': defaults, ...rest } = schema;
+  const { 'x-examples': examples, ...rest } = schema;
   const example = (examples as PerSystem<string> | undefined)?.[system];
-  const usual = (defaults as PerSystem<string> | undefined)?.[system];
   return {
     ...rest,
     ...(example === undefined ? {} : { examples: [example] }),
-    ...(usual === undefined ? {} : { default: usual }),
     ...units,
   };
 }
@@ -37,7 +35,7 @@ function inside(value: unknown, system: System | undefined): unknown {
 export const withUnits = (schema: JsonSchema): JsonSchema => inside(schema, undefined) as JsonSchema;
 
 /**
- * A form for one system of units: examples, defaults and units of that system only.
+ * A form for one system of units: examples and units of that system only.
  *
  * @param schema - the `formSchema` of a calculation
  * @param system - `metric` or `customary`

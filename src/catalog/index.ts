@@ -34,9 +34,10 @@ export interface CatalogEntry {
 /** What describes a calculation to people and to programs, in words and in JSON Schema. */
 export interface Description {
   /**
-   * The input as a form asks for it. Every field has a title and what has to be said about it, examples, its
-   * `default` where there is one; quantities are text with `x-dimension` and `x-units`. Kinds of a thing are
-   * `oneOf` with titles, told apart by the member named in `x-discriminator`.
+   * The input as a form asks for it. Every field has a title and what has to be said about it, and examples;
+   * quantities are text with `x-dimension` and `x-units`. Kinds of a thing are `oneOf` with titles, told apart by
+   * the member named in `x-discriminator`. What is assumed for a field left out is in its words, and never its
+   * `default`: a form would fill it in, and the result no longer list it among what it assumes.
    */
   readonly formSchema: JsonSchema;
   /** The input in short, as programs that call tools take it: one object, kinds of a thing in one. */
