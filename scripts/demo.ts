@@ -32,7 +32,7 @@ const deliveryJoints = jointLayout({
 
 // Under it the clay comes out a foot deep, and 6 in of gravel goes in, both half a foot beyond the forms.
 const dig = excavation({
-  method: 'pit',
+  kind: 'pit',
   outline: deliveryOutline,
   depth: '12"',
   margin: '6"',
@@ -85,7 +85,7 @@ const order = concreteOrder({
 /** What the crew asks for first; the worksheets below say how it came about. */
 const first = [
   [
-    'Concrete to order',
+    'Concrete order',
     `${order.figures.order.format()}, in loads of ${order.figures.loads?.map((load) => load.format()).join(' and ')}`,
   ],
   ['Gravel', deliveryBase.figures.mass.plus(binBase.figures.mass).format()],

@@ -3,15 +3,11 @@
  * Plans as a browser sees them: rendered in Chromium, compared by their elements and where they stand,
  * not by pixels.
  */
-import { existsSync } from 'node:fs';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { outlinePlan, thicknessPlan } from '../src/drawing/index';
 import { InputError } from '../src/index';
-
-const CHROMIUM = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find((p) =>
-  existsSync(p),
-);
+import { NO_BROWSER, START, startBrowser } from './support/drawing/browser';
 
 const ELL = { shape: 'L', length: '20 ft', width: '16 ft', notchLength: '8 ft', notchWidth: '6 ft' } as const;
 const OPENINGS = [
@@ -38,7 +34,7 @@ describe('plans as text', () => {
         /href|url\(|http|<script|<style|<image|on[a-z]+=/,
       );
       expect(svg).not.toMatch(/NaN|Infinity|undefined/);
-      expect(svg).toMatch(/<title>.+<\/title><desc>.+<\/desc>/);
+      expect(svg).toMatch(/<title id="[\w-]+">.+<\/title><desc id="[\w-]+">.+<\/desc>/);
     }
     expect(all[0]).toContain('Bin pad &lt;&amp;&quot;&gt;');
   });
@@ -68,23 +64,14 @@ describe('plans as text', () => {
 });
 
 // Without a browser on the machine these are skipped, but not in CI, which installs one.
-describe.skipIf(!CHROMIUM && !process.env['CI'])('plans in a browser', () => {
+describe.skipIf(NO_BROWSER)('plans in a browser', () => {
   let browser: Browser;
   let page: Page;
 
   beforeAll(async () => {
-    browser = await chromium.launch({
-      executablePath: CHROMIUM ?? '',
-      args: [
-        '--no-sandbox',
-        '--disable-gpu',
-        '--disable-background-networking',
-        '--disable-component-update',
-        '--disable-sync',
-      ],
-    });
+    browser = await startBrowser();
     page = await browser.newPage();
-  });
+  }, START);
 
   afterAll(() => browser?.close());
 
@@ -108,20 +95,28 @@ describe.skipIf(!CHROMIUM && !process.env['CI'])('plans in a browser', () => {
     const svg = outlinePlan({ outline: ELL, openings: OPENINGS }, { title: 'Bin pad' });
     const [outline] = await boxes(svg, 'path.outline');
     expect((outline?.width ?? 0) / (outline?.height ?? 1)).toBeCloseTo(20 / 16, 3);
-    expect(await boxes(svg, 'g.dimension')).toHaveLength(6);
+    expect(await boxes(svg, 'path.dimension')).toHaveLength(6);
     const texts = await page.evaluate(() =>
       Array.from(document.querySelectorAll('text')).map((t) => t.textContent),
     );
     expect(texts).toEqual([
       'Bin pad',
+      '1',
+      '2',
       '20 ft',
       '10 ft',
       '8 ft',
       '6 ft',
       '12 ft',
       '16 ft',
-      '2 ft × 2 ft',
-      'diameter 1 ft 6 in',
+      'A',
+      'B',
+      '1',
+      'opening 2 ft × 2 ft, from (3 ft; 3 ft) to (5 ft; 5 ft)',
+      '2',
+      'round opening, 1 ft 6 in across, center (14 ft; 5 ft)',
+      'in brackets: from A along the line to B, then square in',
+      'from that line',
     ]);
     const inside = await page.evaluate(() => {
       const path = document.querySelector<SVGPathElement>('path.outline');
@@ -144,13 +139,14 @@ describe.skipIf(!CHROMIUM && !process.env['CI'])('plans in a browser', () => {
   });
 
   it('keep every element within the frame, at any size', async () => {
+    // Texts are turned, and looked at by their turned boxes, in the test of labels.
     for (const svg of [
       outlinePlan({ outline: ELL, openings: OPENINGS }),
       thicknessPlan({ outline: ELL, probes: PROBES }),
     ]) {
       const [, , width = 0, height = 0] =
         /viewBox="(\S+) (\S+) (\S+) (\S+)"/.exec(svg)?.slice(1).map(Number) ?? [];
-      for (const b of await boxes(svg, 'text, line, path, circle')) {
+      for (const b of await boxes(svg, 'line, path, circle, rect')) {
         expect(
           b.x >= -0.01 && b.y >= -0.01 && b.x + b.width <= width + 0.01 && b.y + b.height <= height + 0.01,
         ).toBe(true);
@@ -160,12 +156,12 @@ describe.skipIf(!CHROMIUM && !process.env['CI'])('plans in a browser', () => {
 
   it('show probes and lines of equal depth, with a legend', async () => {
     const svg = thicknessPlan({ outline: ELL, probes: PROBES }, { title: 'Depth' });
-    expect(await boxes(svg, 'g.probe')).toHaveLength(4);
+    expect(await boxes(svg, 'circle.probe')).toHaveLength(4);
     // From 4 in to 7 in every 1/4 in: eleven lines between.
-    const levels = await boxes(svg, 'g.level');
+    const levels = await boxes(svg, 'path.level');
     expect(levels).toHaveLength(11);
     expect(levels.filter((b) => b.width > 1 || b.height > 1).length).toBe(levels.length);
-    expect(await boxes(svg, 'g.legend')).toHaveLength(2);
+    expect(await boxes(svg, 'g.legend')).toHaveLength(3);
     const [named] = await page.evaluate(() => [document.querySelector('svg')?.getAttribute('role')]);
     expect(named).toBe('img');
   });

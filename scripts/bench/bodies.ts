@@ -4,7 +4,7 @@ import type { Case } from './case';
 
 const GRID = Array.from({ length: 21 }, (_, i) => Array.from({ length: 21 }, (_, j) => `${(i + j) % 7} ft`));
 const FOOTINGS = Array.from({ length: 100 }, (_, i) => ({
-  form: 'pad' as const,
+  kind: 'pad' as const,
   length: `${i + 12} in`,
   width: '2 ft',
   depth: '10 in',
@@ -26,13 +26,13 @@ export const cases: readonly Case[] = [
   { name: 'footing-volume, 100 pads', run: () => footingVolume({ footings: FOOTINGS }) },
   {
     name: 'excavation, grid of 21 by 21 spots',
-    run: () => excavation({ method: 'grid', across: '10 ft', along: '10 ft', depths: GRID }),
+    run: () => excavation({ kind: 'grid', across: '10 ft', along: '10 ft', depths: GRID }),
   },
   {
     name: 'excavation, L with margin and slopes',
     run: () =>
       excavation({
-        method: 'pit',
+        kind: 'pit',
         outline: { shape: 'L', length: '30 ft', width: '20 ft', notchLength: '10 ft', notchWidth: '8 ft' },
         depth: '3 ft',
         margin: '2 ft',

@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const APPS = fileURLToPath(new URL('apps', import.meta.url));
-const KEPT = join(tmpdir(), 'flatwork-reckoner-embed');
+export const KEPT = join(tmpdir(), 'flatwork-reckoner-embed');
 
 export type Packages = Readonly<Record<string, string>>;
 

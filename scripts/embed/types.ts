@@ -53,7 +53,12 @@ export const types: Suite = {
       'types',
       Object.fromEntries(versions.map((version) => [alias(version), `npm:typescript@${version}`])),
     );
-    return versions.flatMap((version): Check[] =>
+    const [oldest = ''] = versions;
+    const hover: Check = {
+      name: `TypeScript ${oldest}: over a call, an editor shows what the calculation says of itself`,
+      run: () => void project.node('hover.cjs', project.path('node_modules', alias(oldest))),
+    };
+    const compiled = versions.flatMap((version): Check[] =>
       WAYS.filter((way) => serves(version, way, quick)).map((way) => ({
         name: `TypeScript ${version}, ${way.resolution}`,
         run() {
@@ -62,5 +67,6 @@ export const types: Suite = {
         },
       })),
     );
+    return [...compiled, hover];
   },
 };

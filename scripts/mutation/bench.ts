@@ -3,6 +3,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import vm from 'node:vm';
 import fc from 'fast-check';
+import { crowding } from './crew';
 import { Modules } from './modules';
 import { type Mutant, marked, mutated } from './mutants';
 import { Collector, expectOfVitest, type Test } from './suite';
@@ -217,5 +218,5 @@ function within(timeout: number, run: () => unknown): unknown {
   Object.assign(globalThis, { __slot: slot });
   script ??= new vm.Script('__slot.run()');
   slot.run = run;
-  return script.runInThisContext({ timeout: Math.ceil(timeout) });
+  return script.runInThisContext({ timeout: Math.ceil(timeout * crowding()) });
 }

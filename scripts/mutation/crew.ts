@@ -1,5 +1,7 @@
 /** Worker processes that run the tests; one that hangs is ended and its mutant counts as timed out. */
+
 import { type ChildProcess, fork } from 'node:child_process';
+import os from 'node:os';
 import type { Passing, TestKey, Verdict } from './bench';
 import type { Mutant } from './mutants';
 
@@ -21,8 +23,11 @@ export type Task =
 /** What comes back: the test files for `open`, and so on. */
 export type Answer = readonly string[] | Passing | Verdict;
 
-/** Longest silence before a worker is taken for hung. */
+/** Longest silence before a worker is taken for hung, on a machine that does nothing else. */
 const SILENCE = 180_000;
+
+/** How many times as long as alone a process takes by the clock, where others want the processors too. */
+export const crowding = (): number => Math.max(1, (2 * (os.loadavg()[0] ?? 0)) / os.cpus().length);
 
 class Worker {
   readonly #child: ChildProcess;
@@ -43,7 +48,7 @@ class Worker {
         resolve(answer);
       };
       const gone = (): void => done();
-      const timer = setTimeout(gone, SILENCE);
+      const timer = setTimeout(gone, SILENCE * crowding());
       this.#child.on('message', done).on('exit', gone);
       this.#child.send(task);
     });

@@ -109,7 +109,7 @@ export interface BaseTonnageFigures {
   /** Volume as delivered, with the trim and the allowance. */
   readonly looseVolume: Quantity<'volume'>;
   /** Loose volume lost in compaction, as a share of it. */
-  readonly settlement: Quantity<'ratio'>;
+  readonly shrinkage: Quantity<'ratio'>;
   /** Compacted density reckoned with. */
   readonly compactedDensity: Quantity<'density'>;
   /** Weight on each unit of area. */
@@ -167,8 +167,8 @@ interface Parsed {
   readonly geotextile: Geotextile | undefined;
 }
 
-const LEAST_SETTLEMENT = constant(() => ratio('5%'));
-const MOST_SETTLEMENT = constant(() => ratio('35%'));
+const LEAST_SHRINKAGE = constant(() => ratio('5%'));
+const MOST_SHRINKAGE = constant(() => ratio('35%'));
 const ONE = constant(() => ratio('1:1'));
 const NONE = constant(() => ratio('0:1'));
 const INCH = constant(() => length('1 in'));
@@ -361,13 +361,13 @@ const TON_UNITS: Record<TonKind, UnitId<'mass'>> = { short: 'ton', long: 'longto
 const tonsOf = (wet: Mass, kinds: readonly TonKind[]): TonFigures =>
   Object.fromEntries(kinds.map((kind) => [kind, wet.in(TON_UNITS[kind])]));
 
-function heed(input: Parsed, C: Density, L: Density, settlement: Ratio, pad: Pad): void {
+function heed(input: Parsed, C: Density, L: Density, shrinkage: Ratio, pad: Pad): void {
   if (!L.lessThan(C)) pad.caution(cautions.looseNotLighter(C, L));
   else if (input.looseDensity) {
-    const [least, most] = [LEAST_SETTLEMENT(), MOST_SETTLEMENT()];
-    const little = settlement.lessThan(least);
-    if (little || settlement.greaterThan(most)) {
-      pad.caution(cautions.oddSettlement(little ? least : most, settlement));
+    const [least, most] = [LEAST_SHRINKAGE(), MOST_SHRINKAGE()];
+    const little = shrinkage.lessThan(least);
+    if (little || shrinkage.greaterThan(most)) {
+      pad.caution(cautions.oddShrinkage(little ? least : most, shrinkage));
     }
   }
   pad.caution(cautions.wetBase);
@@ -402,12 +402,17 @@ function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
   const L = looseDensity(input, C, pad);
   const { dry, wet } = delivered(input, { M, T }, pad);
   const looseVolume = pad.step('loose volume', 'U = N ÷ L', { N: dry, L }, dry.over(L));
-  const settlement = pad.step('settlement', 's = 1 − L ÷ C', { L, C }, ONE().minus(L.over(C)).in('%'));
+  const shrinkage = pad.step(
+    'shrinkage, loose to compacted',
+    's = 1 − L ÷ C',
+    { L, C },
+    ONE().minus(L.over(C)).in('%'),
+  );
   const spread = spreading(input, d, C, M, pad);
   const loads = loadsOf(input, wet, looseVolume, L, pad);
   const lifts = liftsOf(d, C.over(L), input, pad);
   const fabric = input.geotextile ? { geotextile: geotextileOf(A, input.geotextile, pad) } : {};
-  heed(input, C, L, settlement, pad);
+  heed(input, C, L, shrinkage, pad);
   return {
     mass: M,
     deliveredMass: wet,
@@ -416,7 +421,7 @@ function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
     area: A,
     compactedVolume: V,
     looseVolume,
-    settlement,
+    shrinkage,
     compactedDensity: C,
     ...spread,
     ...loads,

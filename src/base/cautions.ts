@@ -148,7 +148,7 @@ export const looseNotLighter = (limit: Density, actual: Density): Caution => ({
   source: sources.CLOSED_FORM,
 });
 
-export const oddSettlement = (limit: Ratio, actual: Ratio): Caution => ({
+export const oddShrinkage = (limit: Ratio, actual: Ratio): Caution => ({
   code: 'loose-and-compacted-apart',
   severity: 'warning',
   ...say`the loose density and the compacted one make a loss of ${{ actual }} in compaction, where an eighth to a third is met with: one of them may be of another material or in another unit. The weight does not depend on it, the loose volume and the loads do`,

@@ -48,20 +48,20 @@ interface Dug extends Earth {
 }
 
 interface Pit extends Dug {
-  readonly method: 'pit';
+  readonly kind: 'pit';
   readonly outline: Outline | undefined;
   readonly area: Area | undefined;
 }
 
 interface Trench extends Dug {
-  readonly method: 'trench';
+  readonly kind: 'trench';
   readonly length: Length;
   readonly width: Length;
 }
 
 /** An embankment under an outline, its sides sloping outwards and down. */
 interface Raised extends Earth {
-  readonly method: 'fill';
+  readonly kind: 'fill';
   readonly outline: Outline | undefined;
   readonly area: Area | undefined;
   readonly depth: Length;
@@ -70,11 +70,11 @@ interface Raised extends Earth {
 }
 
 interface Grid extends Earth, GridSpots {
-  readonly method: 'grid';
+  readonly kind: 'grid';
 }
 
 interface Sections extends Earth, SectionList {
-  readonly method: 'sections';
+  readonly kind: 'sections';
 }
 
 /** An excavation, read. */

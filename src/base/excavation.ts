@@ -97,7 +97,7 @@ export interface EarthInput {
 /** A pit under an outline, dug to one depth. Give the outline or the area. */
 export interface PitInput extends EarthInput {
   /** Always `pit`. */
-  readonly method: 'pit';
+  readonly kind: 'pit';
   /** The outline of what is built in the pit. */
   readonly outline?: OutlineInput;
   /** Its area, where neither margin nor slope is wanted. */
@@ -115,7 +115,7 @@ export interface PitInput extends EarthInput {
 /** A straight trench with upright ends. */
 export interface TrenchInput extends EarthInput {
   /** Always `trench`. */
-  readonly method: 'trench';
+  readonly kind: 'trench';
   /** Along the trench. */
   readonly length: QuantityInput<'length'>;
   /** Across its bottom, without the margin. */
@@ -133,7 +133,7 @@ export interface TrenchInput extends EarthInput {
 /** A fill under an outline to one height: a pit turned over. Give the outline or the area. */
 export interface RaisedInput extends EarthInput {
   /** Always `fill`. */
-  readonly method: 'fill';
+  readonly kind: 'fill';
   /** The outline of what is built on the fill. */
   readonly outline?: OutlineInput;
   /** Its area, where neither margin nor slope is wanted. */
@@ -157,7 +157,7 @@ export interface CellInput {
 /** A grid of spot depths, equally spaced each way. Give depths, or levels with the grade. */
 export interface GridInput extends EarthInput {
   /** Always `grid`. */
-  readonly method: 'grid';
+  readonly kind: 'grid';
   /** Between neighbors in a row. */
   readonly across: QuantityInput<'length'>;
   /** Between rows. */
@@ -209,7 +209,7 @@ export interface TrapezoidSectionInput extends SectionPlace {
 /** Cross sections along a line, in order. */
 export interface SectionsInput extends EarthInput {
   /** Always `sections`. */
-  readonly method: 'sections';
+  readonly kind: 'sections';
   /** Two sections or more. Between two trapezoids the middle section has their mean dimensions. */
   readonly sections: readonly (AreaSectionInput | TrapezoidSectionInput)[];
   /**
@@ -329,7 +329,7 @@ function heed(cut: Cut, { shrink, water }: Parsed, pad: Pad): void {
 }
 
 function cutOf(input: Parsed, pad: Pad): Cut {
-  switch (input.method) {
+  switch (input.kind) {
     case 'pit':
       return pitCut(input, pad);
     case 'trench':
@@ -451,14 +451,14 @@ function door() {
   const depths = list(quantity('length', 'depth', 'any', ordinary.CUT_DEPTH), 2, ROWS);
   const levels = list(quantity('length', 'level', 'any'), 2, ROWS);
   const cell = fields({ row: whole('row', 0, ROWS), column: whole('column', 0, ROWS) });
-  return kinds<unknown>('method', [
+  return kinds<unknown>('kind', [
     fields(
-      { method: word('pit'), ...planned(), ...dug(), ...earth() },
+      { kind: word('pit'), ...planned(), ...dug(), ...earth() },
       all(oneOf(['outline'], ['area']), ...hauling()),
     ),
     fields(
       {
-        method: word('trench'),
+        kind: word('trench'),
         length: quantity('length', 'length', 'positive', ordinary.TRENCH_LENGTH),
         width: quantity('length', 'width', 'positive', ordinary.SECTION_WIDTH),
         ...dug(),
@@ -467,12 +467,12 @@ function door() {
       all(...hauling()),
     ),
     fields(
-      { method: word('fill'), ...planned(), ...sided(), ...earth() },
+      { kind: word('fill'), ...planned(), ...sided(), ...earth() },
       all(oneOf(['outline'], ['area']), needs('haul', 'shrink'), ...hauling()),
     ),
     fields(
       {
-        method: word('grid'),
+        kind: word('grid'),
         across: quantity('length', 'across', 'positive', ordinary.GRID_SPACING),
         along: quantity('length', 'along', 'positive', ordinary.GRID_SPACING),
         depths: maybe(list(depths, 2, ROWS)),
@@ -485,7 +485,7 @@ function door() {
     ),
     fields(
       {
-        method: word('sections'),
+        kind: word('sections'),
         sections: list(section(), 2, SECTIONS),
         runOut: maybe(choice<RunOut>('runOut', ['wedge', 'pyramid'])),
         ...earth(),
@@ -510,7 +510,7 @@ function door() {
  * import { excavation } from 'flatwork-reckoner';
  *
  * const { figures } = excavation({
- *   method: 'pit',
+ *   kind: 'pit',
  *   outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
  *   depth: '10 in',
  *   margin: '1 ft',

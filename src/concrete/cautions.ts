@@ -7,8 +7,6 @@ import { say } from '../reckoning/words';
 import { IRC_FROST } from './sources';
 
 type Length = Quantity<'length'>;
-export type Volume = Quantity<'volume'>;
-export type Ratio = Quantity<'ratio'>;
 
 export const thinOverCore = (limit: Length, actual: Length): Caution => ({
   code: 'thin-over-core',

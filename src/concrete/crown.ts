@@ -33,7 +33,7 @@ export type CrownForm = 'parabolic' | 'straight';
 /** Thickness with a crown: the same along two edges, another halfway between them. */
 export interface ThicknessCrownInput {
   /** Always `crown`. */
-  readonly vary: 'crown';
+  readonly kind: 'crown';
   /** Thickness along both edges. */
   readonly edges: QuantityInput<'length'>;
   /** Thickness halfway between them; more than at the edges sheds water to them, less to the middle. */
@@ -53,7 +53,7 @@ const THREE = constant(() => wholeNumber(3));
 
 /** A crown, read. */
 export interface Crown {
-  readonly vary: 'crown';
+  readonly kind: 'crown';
   readonly edges: Length;
   readonly center: Length;
   readonly form: CrownForm;
@@ -63,7 +63,7 @@ export interface Crown {
 /** The schema of a crown. */
 export const crown = (): Field<Crown> =>
   fields({
-    vary: word('crown'),
+    kind: word('crown'),
     edges: quantity('length', 'edges', 'positive', TAPERED_THICKNESS),
     center: quantity('length', 'center', 'positive', TAPERED_THICKNESS),
     form: choice<CrownForm>('form', ['parabolic', 'straight']),

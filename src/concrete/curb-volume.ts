@@ -283,7 +283,7 @@ function door(): Field<Parsed> {
  */
 export const curbVolume: Calculation<CurbVolumeInput, CurbVolumeFigures> = /*#__PURE__*/ define({
   id: 'curb-volume',
-  title: 'Volume of curb and gutter',
+  title: 'Curb and gutter volume',
   version: 1,
   sources: [CLOSED_FORM],
   limits: [IN_SECTIONS],

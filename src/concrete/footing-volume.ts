@@ -54,7 +54,7 @@ export interface FootingStepsInput {
 /** A straight run, measured along its centerline. */
 export interface StripFootingInput extends FoundedInput {
   /** Always `strip`. */
-  readonly form: 'strip';
+  readonly kind: 'strip';
   /** Along the centerline, in all. */
   readonly length: LengthInput;
   /** Across. */
@@ -68,7 +68,7 @@ export interface StripFootingInput extends FoundedInput {
 /** Around a rectangle, by the outside; corners are counted once. */
 export interface LoopFootingInput extends FoundedInput {
   /** Always `loop`. */
-  readonly form: 'loop';
+  readonly kind: 'loop';
   /** Outside length. */
   readonly outerLength: LengthInput;
   /** Outside width. */
@@ -82,7 +82,7 @@ export interface LoopFootingInput extends FoundedInput {
 /** A straight run whose section is a trapezoid. */
 export interface TaperedStripFootingInput extends FoundedInput {
   /** Always `tapered-strip`. */
-  readonly form: 'tapered-strip';
+  readonly kind: 'tapered-strip';
   /** Along the centerline, in all. */
   readonly length: LengthInput;
   /** Across the bottom. */
@@ -96,7 +96,7 @@ export interface TaperedStripFootingInput extends FoundedInput {
 /** A box under a post. */
 export interface PadFootingInput extends FoundedInput {
   /** Always `pad`. */
-  readonly form: 'pad';
+  readonly kind: 'pad';
   /** One side. */
   readonly length: LengthInput;
   /** The other side. */
@@ -110,7 +110,7 @@ export interface PadFootingInput extends FoundedInput {
 /** A box with a sloping top that narrows to a rectangle. */
 export interface TaperedPadFootingInput extends FoundedInput {
   /** Always `tapered-pad`. */
-  readonly form: 'tapered-pad';
+  readonly kind: 'tapered-pad';
   /** One side at the bottom. */
   readonly length: LengthInput;
   /** The other side at the bottom. */
@@ -140,7 +140,7 @@ export interface TierInput {
 /** Blocks on top of each other, the lowest first. */
 export interface SteppedPadFootingInput extends FoundedInput {
   /** Always `stepped-pad`. */
-  readonly form: 'stepped-pad';
+  readonly kind: 'stepped-pad';
   /** The blocks, each within the one below. */
   readonly tiers: readonly TierInput[];
   /** How many alike; one by default. */
@@ -195,26 +195,26 @@ interface Parsed {
 
 type Form =
   | (Tier & {
-      readonly form: 'strip';
+      readonly kind: 'strip';
       readonly steps: { readonly count: Count; readonly height: Length; readonly lap: Length } | undefined;
     })
   | {
-      readonly form: 'loop';
+      readonly kind: 'loop';
       readonly outerLength: Length;
       readonly outerWidth: Length;
       readonly width: Length;
       readonly depth: Length;
     }
   | {
-      readonly form: 'tapered-strip';
+      readonly kind: 'tapered-strip';
       readonly length: Length;
       readonly bottomWidth: Length;
       readonly topWidth: Length;
       readonly depth: Length;
     }
-  | (Tier & { readonly form: 'pad'; readonly count: Count | undefined })
+  | (Tier & { readonly kind: 'pad'; readonly count: Count | undefined })
   | {
-      readonly form: 'tapered-pad';
+      readonly kind: 'tapered-pad';
       readonly length: Length;
       readonly width: Length;
       readonly edge: Length;
@@ -223,9 +223,9 @@ type Form =
       readonly taper: Length;
       readonly count: Count | undefined;
     }
-  | { readonly form: 'stepped-pad'; readonly tiers: readonly Tier[]; readonly count: Count | undefined };
+  | { readonly kind: 'stepped-pad'; readonly tiers: readonly Tier[]; readonly count: Count | undefined };
 
-type Of<F extends Footing['form']> = Extract<Footing, { form: F }>;
+type Of<F extends Footing['kind']> = Extract<Footing, { kind: F }>;
 
 interface Body {
   readonly volume: Quantity<'volume'>;
@@ -367,7 +367,7 @@ function steppedPad({ tiers, count }: Of<'stepped-pad'>, { name, path }: Place, 
 }
 
 function bodyOf(footing: Footing, place: Place, pad: Pad): Body {
-  switch (footing.form) {
+  switch (footing.kind) {
     case 'strip':
       return strip(footing, place, pad);
     case 'loop':
@@ -428,9 +428,9 @@ function door(): Field<Parsed> {
     height: l('height', FOOTING_STEP),
     lap: l('lap', PAD_SIDE),
   });
-  const footing = kinds<Footing>('form', [
+  const footing = kinds<Footing>('kind', [
     fields({
-      form: word('strip'),
+      kind: word('strip'),
       length: l('length', FOOTING_LENGTH),
       width: l('width', FOOTING_WIDTH),
       depth,
@@ -438,7 +438,7 @@ function door(): Field<Parsed> {
       ...ground,
     }),
     fields({
-      form: word('loop'),
+      kind: word('loop'),
       outerLength: l('outerLength', FOOTING_LENGTH),
       outerWidth: l('outerWidth', FOOTING_LENGTH),
       width: l('width', FOOTING_WIDTH),
@@ -446,16 +446,16 @@ function door(): Field<Parsed> {
       ...ground,
     }),
     fields({
-      form: word('tapered-strip'),
+      kind: word('tapered-strip'),
       length: l('length', FOOTING_LENGTH),
       bottomWidth: l('bottomWidth', FOOTING_WIDTH),
       topWidth: l('topWidth', FOOTING_WIDTH),
       depth,
       ...ground,
     }),
-    fields({ form: word('pad'), ...pad, count, ...ground }),
+    fields({ kind: word('pad'), ...pad, count, ...ground }),
     fields({
-      form: word('tapered-pad'),
+      kind: word('tapered-pad'),
       length: l('length', PAD_SIDE),
       width: l('width', PAD_SIDE),
       edge: quantity('length', 'edge', 'not-negative', PAD_EDGE),
@@ -465,7 +465,7 @@ function door(): Field<Parsed> {
       count,
       ...ground,
     }),
-    fields({ form: word('stepped-pad'), tiers: list(fields(pad), 2, 20), count, ...ground }),
+    fields({ kind: word('stepped-pad'), tiers: list(fields(pad), 2, 20), count, ...ground }),
   ]);
   return fields({ footings: list(footing, 1, MOST_FOOTINGS), frostDepth: frostField() });
 }
@@ -484,7 +484,7 @@ function door(): Field<Parsed> {
  *
  * const { figures } = footingVolume({
  *   footings: [
- *     { form: 'loop', outerLength: '33 ft 4 in', outerWidth: '21 ft 4 in', width: '2 ft', depth: '1 ft' },
+ *     { kind: 'loop', outerLength: '33 ft 4 in', outerWidth: '21 ft 4 in', width: '2 ft', depth: '1 ft' },
  *   ],
  * });
  * figures.volume.format('ft3'); // '202.67 ft3'
@@ -492,7 +492,7 @@ function door(): Field<Parsed> {
  */
 export const footingVolume: Calculation<FootingVolumeInput, FootingVolumeFigures> = /*#__PURE__*/ define({
   id: 'footing-volume',
-  title: 'Volume of footings',
+  title: 'Footing volume',
   version: 1,
   sources: [CLOSED_FORM],
   input: door,

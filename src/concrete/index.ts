@@ -43,16 +43,18 @@ export {
 } from './probed-volume';
 export { type SlabVolumeFigures, type SlabVolumeInput, slabVolume } from './slab-volume';
 export type { CoreKind, StepCoreInput } from './step-cores';
+export type {
+  MidLandingInput,
+  RoundStepsInput,
+  StepParts,
+  StepVolumeInput,
+  StraightStepsInput,
+  WindingStepsInput,
+  WraparoundStepsInput,
+} from './step-inputs';
 export {
-  type MidLandingInput,
-  type RoundStepsInput,
-  type StepParts,
   type StepVolumeFigures,
-  type StepVolumeInput,
-  type StraightStepsInput,
   stepVolume,
-  type WindingStepsInput,
-  type WrappedStepsInput,
 } from './step-volume';
 export type { BeamInput, EdgeInput } from './thickened';
 export type {

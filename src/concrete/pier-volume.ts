@@ -38,7 +38,7 @@ import { circleArea, coneFrustum, rectangularFrustum, TWO, timesPi } from './sol
 /** A round pier. */
 export interface RoundPierInput extends FoundedInput {
   /** Always `round`. */
-  readonly form: 'round';
+  readonly kind: 'round';
   /** Across. */
   readonly diameter: LengthInput;
   /** Top to bottom. */
@@ -50,7 +50,7 @@ export interface RoundPierInput extends FoundedInput {
 /** A rectangular pier. */
 export interface RectangularPierInput extends FoundedInput {
   /** Always `rectangular`. */
-  readonly form: 'rectangular';
+  readonly kind: 'rectangular';
   /** One side. */
   readonly length: LengthInput;
   /** The other side; as the first by default. */
@@ -64,7 +64,7 @@ export interface RectangularPierInput extends FoundedInput {
 /** A round pier that tapers. */
 export interface TaperedRoundPierInput extends FoundedInput {
   /** Always `tapered-round`. */
-  readonly form: 'tapered-round';
+  readonly kind: 'tapered-round';
   /** Across the bottom. */
   readonly bottomDiameter: LengthInput;
   /** Across the top; zero for a cone. */
@@ -78,7 +78,7 @@ export interface TaperedRoundPierInput extends FoundedInput {
 /** A rectangular pier that tapers. */
 export interface TaperedRectangularPierInput extends FoundedInput {
   /** Always `tapered-rectangular`. */
-  readonly form: 'tapered-rectangular';
+  readonly kind: 'tapered-rectangular';
   /** One side at the bottom. */
   readonly length: LengthInput;
   /** The other side at the bottom; as the first by default. */
@@ -96,7 +96,7 @@ export interface TaperedRectangularPierInput extends FoundedInput {
 /** A round shaft that widens at its foot. */
 export interface BelledPierInput extends FoundedInput {
   /** Always `belled`. */
-  readonly form: 'belled';
+  readonly kind: 'belled';
   /** Across the shaft. */
   readonly shaftDiameter: LengthInput;
   /** Across the bell. */
@@ -151,18 +151,18 @@ interface Alike extends Founded {
 
 type Pier = Alike &
   (
-    | { readonly form: 'round'; readonly diameter: Length }
-    | { readonly form: 'rectangular'; readonly length: Length; readonly width: Length | undefined }
-    | { readonly form: 'tapered-round'; readonly bottomDiameter: Length; readonly topDiameter: Length }
+    | { readonly kind: 'round'; readonly diameter: Length }
+    | { readonly kind: 'rectangular'; readonly length: Length; readonly width: Length | undefined }
+    | { readonly kind: 'tapered-round'; readonly bottomDiameter: Length; readonly topDiameter: Length }
     | {
-        readonly form: 'tapered-rectangular';
+        readonly kind: 'tapered-rectangular';
         readonly length: Length;
         readonly width: Length | undefined;
         readonly topLength: Length;
         readonly topWidth: Length | undefined;
       }
     | {
-        readonly form: 'belled';
+        readonly kind: 'belled';
         readonly shaftDiameter: Length;
         readonly bellDiameter: Length;
         readonly bellHeight: Length;
@@ -175,7 +175,7 @@ interface Parsed {
   readonly frostDepth: Length | undefined;
 }
 
-type Of<F extends Pier['form']> = Extract<Pier, { form: F }>;
+type Of<F extends Pier['kind']> = Extract<Pier, { kind: F }>;
 
 interface Body {
   readonly volume: Volume;
@@ -289,7 +289,7 @@ function belled(pier: Of<'belled'>, { name, path }: Place, pad: Pad): Body {
 }
 
 function oneOf(pier: Pier, place: Place, pad: Pad): Body {
-  switch (pier.form) {
+  switch (pier.kind) {
     case 'round':
       return round(pier, place, pad);
     case 'rectangular':
@@ -358,17 +358,17 @@ function door(): Field<Parsed> {
     count: maybe(whole('count', 1, 100_000)),
     ...foundedFields(),
   };
-  const pier = kinds<Pier>('form', [
-    fields({ form: word('round'), diameter: l('diameter'), ...alike }),
-    fields({ form: word('rectangular'), length: l('length'), width: maybe(l('width')), ...alike }),
+  const pier = kinds<Pier>('kind', [
+    fields({ kind: word('round'), diameter: l('diameter'), ...alike }),
+    fields({ kind: word('rectangular'), length: l('length'), width: maybe(l('width')), ...alike }),
     fields({
-      form: word('tapered-round'),
+      kind: word('tapered-round'),
       bottomDiameter: l('bottomDiameter'),
       topDiameter: zero('topDiameter'),
       ...alike,
     }),
     fields({
-      form: word('tapered-rectangular'),
+      kind: word('tapered-rectangular'),
       length: l('length'),
       width: maybe(l('width')),
       topLength: zero('topLength'),
@@ -376,7 +376,7 @@ function door(): Field<Parsed> {
       ...alike,
     }),
     fields({
-      form: word('belled'),
+      kind: word('belled'),
       shaftDiameter: l('shaftDiameter'),
       bellDiameter: l('bellDiameter', BELL_WIDTH),
       bellHeight: l('bellHeight', BELL_HEIGHT),
@@ -399,13 +399,13 @@ function door(): Field<Parsed> {
  * ```ts
  * import { pierVolume } from 'flatwork-reckoner';
  *
- * const { figures } = pierVolume({ piers: [{ form: 'round', diameter: '12 in', height: '4 ft', count: 6 }] });
+ * const { figures } = pierVolume({ piers: [{ kind: 'round', diameter: '12 in', height: '4 ft', count: 6 }] });
  * figures.volume.format(); // '0.70 yd3'
  * ```
  */
 export const pierVolume: Calculation<PierVolumeInput, PierVolumeFigures> = /*#__PURE__*/ define({
   id: 'pier-volume',
-  title: 'Volume of piers',
+  title: 'Pier volume',
   version: 1,
   sources: [CLOSED_FORM],
   input: door,

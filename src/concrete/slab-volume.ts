@@ -166,7 +166,7 @@ function assumeShape({ outline: shape, edge: thick, thickness: t }: Parsed, pad:
       source: CLOSED_FORM,
     });
   }
-  if (shape.shape === 'trapezoid' && (thick || 'vary' in t)) {
+  if (shape.shape === 'trapezoid' && (thick || 'kind' in t)) {
     pad.assume({
       name: 'outline',
       value: 'an even trapezoid',
@@ -221,7 +221,7 @@ function reckon(input: Parsed, pad: Pad): SlabVolumeFigures {
  */
 export const slabVolume: Calculation<SlabVolumeInput, SlabVolumeFigures> = /*#__PURE__*/ define({
   id: 'slab-volume',
-  title: 'Volume of a slab',
+  title: 'Slab volume',
   version: 1,
   sources: [CLOSED_FORM],
   input: () =>

@@ -27,7 +27,7 @@ import { TAPERED_THICKNESS } from './ordinary';
 /** Thickness that runs evenly from one side of the outline to the other. */
 export interface ThicknessTaperInput {
   /** Always `taper`. */
-  readonly vary: 'taper';
+  readonly kind: 'taper';
   /** Along which axis of the plan. */
   readonly along: 'x' | 'y';
   /** Thickness where the axis has its least value on the outline. */
@@ -39,7 +39,7 @@ export interface ThicknessTaperInput {
 /** Thickness in a plane, by its value at one point and how it grows along both axes. */
 export interface ThicknessPlaneInput {
   /** Always `plane`. */
-  readonly vary: 'plane';
+  readonly kind: 'plane';
   /** Thickness at the origin of the plan. */
   readonly atOrigin: QuantityInput<'length'>;
   /** How much thicker along x; negative where it thins. */
@@ -58,14 +58,14 @@ export type ThicknessInput =
 type Length = Quantity<'length'>;
 
 interface Taper {
-  readonly vary: 'taper';
+  readonly kind: 'taper';
   readonly along: 'x' | 'y';
   readonly from: Length;
   readonly to: Length;
 }
 
 interface Plane {
-  readonly vary: 'plane';
+  readonly kind: 'plane';
   readonly atOrigin: Length;
   readonly alongX: Quantity<'slope'>;
   readonly alongY: Quantity<'slope'>;
@@ -93,16 +93,16 @@ export interface ThicknessOver {
 }
 
 const varying = (): Field<Taper | Plane | Crown> =>
-  kinds<Taper | Plane | Crown>('vary', [
+  kinds<Taper | Plane | Crown>('kind', [
     fields({
-      vary: word('taper'),
+      kind: word('taper'),
       along: choice('along', ['x', 'y'] as const),
       from: quantity('length', 'from', 'not-negative', TAPERED_THICKNESS),
       to: quantity('length', 'to', 'not-negative', TAPERED_THICKNESS),
     }),
     crown(),
     fields({
-      vary: word('plane'),
+      kind: word('plane'),
       atOrigin: quantity('length', 'atOrigin', 'any'),
       alongX: quantity('slope', 'alongX', 'any'),
       alongY: quantity('slope', 'alongY', 'any'),
@@ -114,11 +114,11 @@ export function thickness(): Field<Thickness> {
   const uniform = quantity('length', 'thickness', 'positive', SLAB_THICKNESS);
   const vary = varying();
   const choose = (input: unknown): Field<Thickness> =>
-    (typeof input === 'object' && input !== null && 'vary' in input ? vary : uniform) as Field<Thickness>;
+    (typeof input === 'object' && input !== null && 'kind' in input ? vary : uniform) as Field<Thickness>;
   return later(choose, () => ({ 'The same everywhere': uniform, Varying: vary }));
 }
 
-const isUniform = (t: Thickness): t is Length => !('vary' in t);
+const isUniform = (t: Thickness): t is Length => !('kind' in t);
 
 /** The plane `a + b × x + c × y`, in meters. */
 interface Coefficients {
@@ -131,7 +131,7 @@ const INCHES_PER_FOOT = 12;
 
 function coefficients(t: Taper | Plane, outline: Outline): Coefficients {
   const zero = new Decimal(0);
-  if (t.vary === 'plane') {
+  if (t.kind === 'plane') {
     const gain = (s: Quantity<'slope'>): Decimal => canonicalValue(s).div(INCHES_PER_FOOT);
     return { a: canonicalValue(t.atOrigin), b: gain(t.alongX), c: gain(t.alongY) };
   }
@@ -209,12 +209,12 @@ export function thicknessOver(
   pad: Pad,
 ): ThicknessOver {
   if (isUniform(t)) return { mean: t, least: t };
-  if (t.vary === 'crown') {
+  if (t.kind === 'crown') {
     const least = t.center.lessThan(t.edges) ? t.center : t.edges;
     return { mean: crownedMean(outline, openings, t, pad), least };
   }
   const plane = coefficients(t, outline);
-  const system = systemOfQuantity(t.vary === 'plane' ? t.atOrigin : t.from);
+  const system = systemOfQuantity(t.kind === 'plane' ? t.atOrigin : t.from);
   const show = (value: Decimal): Length =>
     quantityOf('length', value, system).in(system === 'metric' ? 'mm' : 'in');
   const place = (p: Corner): PlaceOfThickness => ({

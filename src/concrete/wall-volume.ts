@@ -108,7 +108,7 @@ export interface WallParts {
 /** A straight wall. */
 export interface StraightWallInput extends WallParts {
   /** Always `straight`. */
-  readonly form: 'straight';
+  readonly kind: 'straight';
   /** Along it. */
   readonly length: LengthInput;
   /** Height at the far end, where the top falls or rises evenly, as that of a wing wall; as `height` by default. */
@@ -118,7 +118,7 @@ export interface StraightWallInput extends WallParts {
 /** Around a rectangle, by the outside; corners are counted once. */
 export interface LoopWallInput extends WallParts {
   /** Always `loop`. */
-  readonly form: 'loop';
+  readonly kind: 'loop';
   /** Outside length. */
   readonly outerLength: LengthInput;
   /** Outside width. */
@@ -128,7 +128,7 @@ export interface LoopWallInput extends WallParts {
 /** Around a circle, by the outside. */
 export interface RingWallInput extends WallParts {
   /** Always `ring`. */
-  readonly form: 'ring';
+  readonly kind: 'ring';
   /** Across the outside. */
   readonly outerDiameter: LengthInput;
 }
@@ -194,9 +194,9 @@ interface Parts {
 
 type Wall = Parts &
   (
-    | { readonly form: 'straight'; readonly length: Length; readonly endHeight: Length | undefined }
-    | { readonly form: 'loop'; readonly outerLength: Length; readonly outerWidth: Length }
-    | { readonly form: 'ring'; readonly outerDiameter: Length }
+    | { readonly kind: 'straight'; readonly length: Length; readonly endHeight: Length | undefined }
+    | { readonly kind: 'loop'; readonly outerLength: Length; readonly outerWidth: Length }
+    | { readonly kind: 'ring'; readonly outerDiameter: Length }
   );
 
 interface Parsed {
@@ -221,7 +221,7 @@ interface Plan {
 }
 
 function planOf(wall: Wall): Plan {
-  switch (wall.form) {
+  switch (wall.kind) {
     case 'straight': {
       const l = wall.length;
       return { formula: 'l × t', values: { l }, area: (t) => l.times(t), faces: () => l.times(TWO()) };
@@ -251,8 +251,8 @@ const thicker = (a: Length, b: Length): Length => (b.greaterThan(a) ? b : a);
 
 function checkThickness(wall: Wall, { path }: Place): void {
   const twice = thicker(wall.thickness, wall.topThickness ?? wall.thickness).times(TWO());
-  const across = wall.form === 'loop' ? [wall.outerLength, wall.outerWidth] : [];
-  if (wall.form === 'ring') across.push(wall.outerDiameter);
+  const across = wall.kind === 'loop' ? [wall.outerLength, wall.outerWidth] : [];
+  if (wall.kind === 'ring') across.push(wall.outerDiameter);
   if (across.some((l) => !twice.lessThan(l))) {
     refuse(`${path}.thickness`, faults.doesNotFit('twice the thickness', 'what the wall goes around'));
   }
@@ -261,7 +261,7 @@ function checkThickness(wall: Wall, { path }: Place): void {
 /** Half of both ends, where the top falls or rises along the wall. */
 function meanHeight(wall: Wall, name: string, pad: Pad): Length {
   const h = wall.height;
-  const e = wall.form === 'straight' ? wall.endHeight : undefined;
+  const e = wall.kind === 'straight' ? wall.endHeight : undefined;
   if (!e) return h;
   return pad.step(say`${{ name }}, mean height`, 'm = (h + e) ÷ 2', { h, e }, h.plus(e).over(TWO()));
 }
@@ -357,7 +357,7 @@ interface Deducted {
 function openingsOf(wall: Wall, { name, path }: Place, least: Area | undefined, pad: Pad): Deducted {
   const volumes: Volume[] = [];
   const areas: Area[] = [];
-  const end = wall.form === 'straight' ? wall.endHeight : undefined;
+  const end = wall.kind === 'straight' ? wall.endHeight : undefined;
   const lowest = end?.lessThan(wall.height) ? end : wall.height;
   if (end && wall.topThickness && wall.openings?.length) refuse(`${path}.openings`, openingInWing());
   (wall.openings ?? []).forEach((opening, i) => {
@@ -434,11 +434,11 @@ function coreOf(wall: Wall, { name, path }: Place, pad: Pad): Wall {
   const core = { ...wall, thickness, topThickness: top?.minus(both) };
   const within = (what: string, L: Length): Length =>
     pad.step(say`${{ name }}, ${{ what }} of the core`, 'l = L − 2 × f', { L, f }, L.minus(both));
-  if (core.form === 'loop') {
+  if (core.kind === 'loop') {
     const outerLength = within('outside length', core.outerLength);
     return { ...core, outerLength, outerWidth: within('outside width', core.outerWidth) };
   }
-  return core.form === 'ring'
+  return core.kind === 'ring'
     ? { ...core, outerDiameter: within('outside diameter', core.outerDiameter) }
     : core;
 }
@@ -535,20 +535,20 @@ function door(): Field<Parsed> {
     webShare: maybe(quantity('ratio', 'webShare', 'not-negative', WEB_SHARE)),
     count,
   };
-  const wall = kinds<Wall>('form', [
+  const wall = kinds<Wall>('kind', [
     fields({
-      form: word('straight'),
+      kind: word('straight'),
       length: l('length', WALL_LENGTH),
       endHeight: maybe(quantity('length', 'endHeight', 'not-negative', WALL_HEIGHT)),
       ...parts,
     }),
     fields({
-      form: word('loop'),
+      kind: word('loop'),
       outerLength: l('outerLength', WALL_LENGTH),
       outerWidth: l('outerWidth', WALL_LENGTH),
       ...parts,
     }),
-    fields({ form: word('ring'), outerDiameter: l('outerDiameter', WALL_LENGTH), ...parts }),
+    fields({ kind: word('ring'), outerDiameter: l('outerDiameter', WALL_LENGTH), ...parts }),
   ]);
   return fields({
     walls: list(wall, 1, 200),
@@ -571,7 +571,7 @@ function door(): Field<Parsed> {
  * const { figures } = wallVolume({
  *   walls: [
  *     {
- *       form: 'straight',
+ *       kind: 'straight',
  *       length: '24 ft',
  *       height: '4 ft',
  *       thickness: '8 in',
@@ -584,7 +584,7 @@ function door(): Field<Parsed> {
  */
 export const wallVolume: Calculation<WallVolumeInput, WallVolumeFigures> = /*#__PURE__*/ define({
   id: 'wall-volume',
-  title: 'Volume of walls',
+  title: 'Wall volume',
   version: 1,
   sources: [CLOSED_FORM],
   limits: [IN_WALLS],

@@ -1,5 +1,5 @@
 /**
- * Plans as SVG: plain, accessible, without external resources.
+ * Plans as SVG: plain, accessible, without external resources. All take the same options.
  *
  * @packageDocumentation
  */
@@ -9,8 +9,12 @@ export type {
   RectangleOpeningInput,
   RegionInput,
 } from '../outline/region';
-export { type JointPlanOptions, jointPlan } from './joint-plan';
-export { matPlan, matSection, meshPlan } from './mat-plan';
-export { outlinePlan, type PlanOptions } from './outline-plan';
+export type { Language, View } from '../report/show';
+export { jointPlan } from './joint-plan';
+export { matPlan } from './mat-plan';
+export { matSection } from './mat-section';
+export { meshPlan } from './mesh-plan';
+export { outlinePlan } from './outline-plan';
+export type { OwnColors, PlanColors, PlanOptions } from './plan-options';
 export { type StakeMarkInput, type SurfacePlanInput, surfacePlan } from './surface-plan';
 export { thicknessPlan } from './thickness-plan';

@@ -1,56 +1,44 @@
 /**
- * A joint plan as SVG: outline, openings, joints by type, panel numbers, dimensions and a legend.
+ * A joint plan as SVG: outline, openings, joints by type, panel numbers, dimensions, what stands beside the slab, and
+ * where every line is cut.
  *
  * Types are told apart by line pattern, so that the plan reads in black and white. Drawn to scale in binary
  * numbers; the dimensions are those of the figures.
  */
 import type { Corner } from '../geometry/polygon';
+import { insidePlanRing } from '../geometry/tin';
 import {
   type JointLayoutFigures,
   type JointLayoutInput,
   jointLayout,
+  type Place,
   type PlanJoint,
 } from '../joints/joint-layout';
-import { regionFields, ringsOf } from '../outline/region';
-import { Decimal, ZERO } from '../quantity/decimal';
+import { regionFields } from '../outline/region';
+import { Decimal } from '../quantity/decimal';
 import { length } from '../quantity/make';
-import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
+import { canonicalValue, type Quantity, quantityOf } from '../quantity/quantity';
 import { readInput } from '../reckoning/calculation';
 import { fields } from '../reckoning/fields';
 import { plainCopy } from '../reckoning/plain';
-import {
-  type Attributes,
-  coordinate,
-  dimension,
-  document,
-  element,
-  type Frame,
-  frameFor,
-  type LegendEntry,
-  label,
-  line,
-  type PlanPoint,
-  ringPath,
-} from './svg';
-
-/** How a joint plan is headed. */
-export interface JointPlanOptions {
-  /** By default `Joint plan`. */
-  readonly title?: string;
-}
+import { say } from '../reckoning/words';
+import { type BaseLine, baseLineOf, showBaseLine } from './base-line';
+import { showCuts } from './cuts';
+import { dimension } from './dimension-line';
+import type { PlanPoint } from './frame';
+import { lineSample, textSample } from './legend';
+import { type PlanOptions, readPlanOptions } from './plan-options';
+import { EDGE, GROUND, type Slab, sheetFor, slabOf } from './region-plan';
+import { showCurves, showOpenings } from './setting-out';
+import type { Sheet } from './sheet';
+import { type Attributes, coordinate } from './svg';
 
 type Length = Quantity<'length'>;
 
-const EDGE: Attributes = { stroke: '#000', 'stroke-width': 0.9, 'stroke-linejoin': 'round' };
 const PATTERNS: Record<PlanJoint['type'], Attributes> = {
-  contraction: { stroke: '#000', 'stroke-width': 0.35, 'stroke-dasharray': '4 1.6' },
-  construction: { stroke: '#000', 'stroke-width': 0.6, 'stroke-dasharray': '8 1.2 1.2 1.2' },
-  isolation: {
-    stroke: '#000',
-    'stroke-width': 0.8,
-    'stroke-dasharray': '0.8 1.2',
-    'stroke-linecap': 'square',
-  },
+  contraction: { stroke: 'ink', 'stroke-width': 0.9, 'stroke-dasharray': '7 3' },
+  construction: { stroke: 'ink', 'stroke-width': 1.4, 'stroke-dasharray': '14 3 2.5 3' },
+  isolation: { stroke: 'ink', 'stroke-width': 2, 'stroke-dasharray': '2 3' },
 };
 
 const NAMES: Record<PlanJoint['type'], string> = {
@@ -61,69 +49,65 @@ const NAMES: Record<PlanJoint['type'], string> = {
 
 type Axis = 'x' | 'y';
 
-/** The edges of the slab, and where along each axis it begins and ends. */
-interface Slab {
-  readonly outer: readonly Corner[];
-  readonly openings: readonly (readonly Corner[])[];
-  readonly ends: Readonly<Record<Axis, readonly [Decimal, Decimal]>>;
+/** What is drawn of a plan, and with what. */
+interface Drawing {
+  readonly sheet: Sheet;
+  readonly slab: Slab;
+  readonly figures: JointLayoutFigures;
+  readonly at: (place: Place) => PlanPoint;
 }
 
-/** Reckoned from the lowest corner of the slab, so that the drawing is the same at survey coordinates. */
-class Sheet {
-  constructor(readonly slab: Slab) {}
+const cornerAt = ({ x, y }: Place): Corner => ({ x: canonicalValue(x), y: canonicalValue(y) });
 
-  spot = ({ x, y }: Corner): PlanPoint => ({
-    x: x.minus(this.slab.ends.x[0]).toNumber(),
-    y: y.minus(this.slab.ends.y[0]).toNumber(),
-  });
-
-  at = ({ x, y }: { readonly x: Length; readonly y: Length }): PlanPoint =>
-    this.spot({ x: canonicalValue(x), y: canonicalValue(y) });
-}
-
-/** The slab of an input that has been found good already. */
-function slabOf({ outline, openings }: JointLayoutInput): Slab {
-  const region = readInput(fields(regionFields()), { outline, ...(openings ? { openings } : {}) });
-  const rings = ringsOf(region);
-  const endsOf = (axis: Axis): [Decimal, Decimal] => {
-    const all = rings.outer.map((c) => c[axis]);
-    return [Decimal.min(...all), Decimal.max(...all)];
-  };
-  return { ...rings, ends: { x: endsOf('x'), y: endsOf('y') } };
-}
-
-function jointShape(frame: Frame, { at, spot }: Sheet, joint: PlanJoint): string {
+function drawJoint({ sheet, at }: Drawing, joint: PlanJoint): void {
   const pattern = { ...PATTERNS[joint.type], class: joint.type };
-  if (joint.shape === 'straight') return line(frame, at(joint.from), at(joint.to), pattern);
-  const center = joint.center ? at(joint.center) : spot({ x: ZERO, y: ZERO });
   const [a, b] = [at(joint.from), at(joint.to)];
+  if (joint.shape === 'straight' || !joint.center) {
+    sheet.line([a, b], pattern);
+    return;
+  }
+  const center = at(joint.center);
   const r = Math.hypot(a.x - center.x, a.y - center.y);
-  const radius = r * frame.scale;
-  if (joint.shape === 'circle')
-    return element('circle', { cx: frame.x(center.x), cy: frame.y(center.y), r: radius, ...pattern });
+  if (joint.shape === 'circle') {
+    sheet.circle(center, r, pattern);
+    return;
+  }
   const large = joint.length.toNumber('m') > Math.PI * r ? 1 : 0;
-  const end = (p: PlanPoint): string => `${coordinate(frame.x(p.x))} ${coordinate(frame.y(p.y))}`;
-  const size = coordinate(radius);
+  const end = (p: PlanPoint): string => {
+    const { x, y } = sheet.frame.at(p);
+    return `${coordinate(x)} ${coordinate(y)}`;
+  };
+  const size = coordinate(r * sheet.frame.scale);
   // Counterclockwise with y up is a sweep of nought on the page.
-  return element('path', { d: `M${end(a)}A${size} ${size} 0 ${large} 0 ${end(b)}`, ...pattern });
+  sheet.draw('path', { d: `M${end(a)}A${size} ${size} 0 ${large} 0 ${end(b)}`, ...pattern });
 }
 
-const SMALLEST_TEXT = 1.2;
-const LARGEST_TEXT = 3.5;
+/** Places within a panel where its number may stand, from the middle outwards. */
+const WITHIN = [
+  [0, 0],
+  [0.25, 0],
+  [-0.25, 0],
+  [0, 0.25],
+  [0, -0.25],
+  [0.25, 0.25],
+  [-0.25, -0.25],
+] as const;
 
-function panelNumbers(frame: Frame, { at }: Sheet, { panels }: JointLayoutFigures): string[] {
-  return panels.flatMap(({ at: middle, along, across, number }) => {
-    const short = Math.min(along.toNumber('m'), across.toNumber('m')) * frame.scale;
-    const size = Math.min(LARGEST_TEXT, short * 0.4);
-    if (size < SMALLEST_TEXT) return [];
-    const { x, y } = at(middle);
-    const text = number.format().replace(' each', '');
-    const style = { 'text-anchor': 'middle', 'font-size': size, class: 'panel' };
-    return [label(frame.x(x), frame.y(y) + size / 3, text, style)];
-  });
+function numberPanels({ sheet, figures, at }: Drawing): void {
+  let without = 0;
+  for (const { at: middle, along, across, number } of figures.panels) {
+    const text = sheet.quantity(number);
+    const [l, w] = [along, across].map((side) => side.toNumber('m') * sheet.frame.scale) as [number, number];
+    const { x, y } = sheet.frame.at(at(middle));
+    const box = sheet.boxOf(text, { x, y });
+    const fits = Math.min(l, w) >= sheet.size && Math.max(l, w) >= box.width;
+    const boxes = WITHIN.map(([i, j]) => ({ ...box, x: x + i * l, y: y + j * w }));
+    if (!fits || !sheet.place(text, boxes, { class: 'panel' })) without += 1;
+  }
+  if (without > 0) {
+    sheet.note(sheet.text(say`panels too small for their numbers here: ${{ without }}`));
+  }
 }
-
-const shown = (l: Length): string => (systemOfQuantity(l) === 'metric' ? l.format('m') : l.format('ft-in'));
 
 /** Equal neighbors are dimensioned together: `3 at 9 ft 4 in`. */
 interface Stretch {
@@ -150,78 +134,119 @@ function stretches(stops: readonly Length[]): Stretch[] {
   return list;
 }
 
-const stretchText = ({ each, times }: Stretch): string =>
-  times > 1 ? `${times} at ${shown(each)}` : shown(each);
-
 /** Where upright (or level) joints stand, between the ends of the slab. */
-function stops(figures: JointLayoutFigures, axis: Axis, ends: readonly [Decimal, Decimal]): Length[] {
+function stops({ figures, sheet }: Drawing, axis: Axis, ends: readonly Decimal[]): Length[] {
   const other = axis === 'x' ? 'y' : 'x';
   const apart = (j: PlanJoint, along: Axis): number =>
     Math.abs(j.to[along].minus(j.from[along]).toNumber('m'));
   const found = figures.joints
     .filter((j) => j.shape === 'straight' && apart(j, axis) < ALIKE && apart(j, other) > ALIKE)
     .map((j) => j.from[axis]);
-  const system = systemOfQuantity(figures.depth);
-  const all = [...found, ...ends.map((end) => quantityOf('length', end, system))];
+  const all = [...found, ...ends.map((end) => quantityOf('length', end, sheet.system))];
   return all.sort((a, b) => a.compareTo(b));
 }
 
-const AWAY = { near: 5, far: 12 };
+/** From the slab to the inner and the outer line of dimensions, by the height of the text. */
+const AWAY = { near: 0.6, far: 2.3 };
 
-/** Shorter stretches than this on the page, in millimeters, have no room for their text. */
-const ROOM = 7;
-
-function dimensions(frame: Frame, { slab, spot }: Sheet, figures: JointLayoutFigures): string[] {
-  const { ends } = slab;
-  const drawn: string[] = [];
-  const chain = (axis: Axis): void => {
-    const all = stops(figures, axis, ends[axis]);
-    const point = (l: Length): PlanPoint =>
-      spot(axis === 'x' ? { x: canonicalValue(l), y: ends.y[0] } : { x: ends.x[0], y: canonicalValue(l) });
-    const put = (from: Length, to: Length, text: string, away: number): void => {
-      const [a, b] = axis === 'x' ? [point(from), point(to)] : [point(to), point(from)];
-      drawn.push(dimension(frame, a, b, text, away));
-    };
-    const [first, last] = [all[0], all.at(-1)];
-    if (!first || !last) return;
-    put(first, last, shown(last.minus(first)), AWAY.far);
-    const crooked = figures.pattern !== 'straight' && !(figures.pattern === 'fan' && axis === 'y');
-    if (crooked || all.length < 3) return;
-    for (const stretch of stretches(all)) {
-      const long = stretch.to.minus(stretch.from).toNumber('m') * frame.scale;
-      if (long >= ROOM) put(stretch.from, stretch.to, stretchText(stretch), AWAY.near);
-    }
+function chain(drawing: Drawing, axis: Axis): void {
+  const { sheet, slab, figures } = drawing;
+  const ends = (of: Axis): [Decimal, Decimal] => {
+    const all = slab.outer.map((corner) => corner[of]);
+    return [Decimal.min(...all), Decimal.max(...all)];
   };
-  chain('x');
-  chain('y');
-  return drawn;
+  const all = stops(drawing, axis, ends(axis));
+  const low = { x: ends('x')[0], y: ends('y')[0] };
+  const point = (l: Length): PlanPoint => slab.spot({ ...low, [axis]: canonicalValue(l) });
+  const put = (from: Length, to: Length, text: string, off: number): void => {
+    const [a, b] = axis === 'x' ? [point(from), point(to)] : [point(to), point(from)];
+    dimension(sheet, a, b, text, { away: off * sheet.size });
+  };
+  const [first, last] = [all[0], all.at(-1)];
+  if (!first || !last) return;
+  const crooked = figures.pattern !== 'straight' && !(figures.pattern === 'fan' && axis === 'y');
+  const lone = crooked || all.length < 3;
+  put(first, last, sheet.length(last.minus(first)), lone ? AWAY.near : AWAY.far);
+  if (lone) return;
+  for (const { from, to, each, times } of stretches(all)) {
+    const one = sheet.length(each);
+    const text = times > 1 ? sheet.text(say`${{ times }} at ${{ each: one }}`) : one;
+    put(from, to, text, AWAY.near);
+  }
 }
 
-function legendFor(figures: JointLayoutFigures, isolated: boolean): LegendEntry[] {
+type Beside = NonNullable<JointLayoutInput['isolation']>[number];
+
+/** An isolation joint along a side, and what stands there. */
+function drawSide({ sheet, slab, at }: Drawing, { against, from, to }: Beside): void {
+  const ends = [from, to].map(({ x, y }) => at({ x: length(x), y: length(y) })) as [PlanPoint, PlanPoint];
+  // Bare under the pattern, so that the edge does not fill its gaps.
+  sheet.line(ends, { stroke: 'paper', 'stroke-width': 2.6 });
+  sheet.line(ends, { ...PATTERNS.isolation, class: 'isolation' });
+  const [a, b] = ends.map(sheet.frame.at) as [PlanPoint, PlanPoint];
+  const long = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+  const n = { x: -(b.y - a.y) / long, y: (b.x - a.x) / long };
+  const ring = slab.points.map(sheet.frame.at);
+  const out = insidePlanRing((a.x + b.x) / 2 + n.x, (a.y + b.y) / 2 + n.y, ring) ? -1 : 1;
+  const level = Math.abs(b.x - a.x) >= Math.abs(b.y - a.y);
+  const text = sheet.text(against);
+  const box = sheet.boxOf(text, a, level ? 0 : -90);
+  const boxes = [1, 2.2, 3.6].flatMap((off) =>
+    [0.5, 0.3, 0.7, 0.15, 0.85].flatMap((share) =>
+      [out, -out].map((side) => ({
+        ...box,
+        x: a.x + (b.x - a.x) * share + n.x * side * off * sheet.size,
+        y: a.y + (b.y - a.y) * share + n.y * side * off * sheet.size,
+      })),
+    ),
+  );
+  if (sheet.place(text, boxes, { class: 'beside', 'font-style': 'italic' })) return;
+  sheet.number(text, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, 2);
+}
+
+function explain({ sheet, figures }: Drawing, isolated: boolean): void {
   const types = (['contraction', 'construction', 'isolation'] as const).filter(
     (type) => figures.joints.some((j) => j.type === type) || (type === 'isolation' && isolated),
   );
-  const depth = shown(figures.depth);
-  return [
-    { text: 'edge of the slab', line: EDGE },
-    ...types.map((type) => ({
-      text: type === 'contraction' ? `${NAMES[type]}, ${depth} deep` : NAMES[type],
-      line: PATTERNS[type],
-    })),
-  ];
+  const depth = sheet.sized(figures.depth);
+  sheet.explain({ text: sheet.text('edge of the slab'), sample: lineSample(EDGE) });
+  for (const type of types) {
+    const words = type === 'contraction' ? say`contraction joint, ${{ depth }} deep` : NAMES[type];
+    sheet.explain({ text: sheet.text(words), sample: lineSample(PATTERNS[type]) });
+  }
+  if (figures.panels.length > 1) {
+    sheet.explain({ text: sheet.text('number of a panel'), sample: textSample('1') });
+  }
 }
 
-function describedBy(figures: JointLayoutFigures): string {
-  const { panelCount, contraction, construction, isolation } = figures;
-  const panels = panelCount.format().replace(' each', '');
-  return `A slab in ${panels} panels with ${shown(contraction)} of contraction joints, ${shown(construction)} of construction joints and ${shown(isolation)} of isolation joints.`;
+function describe({ sheet, figures }: Drawing): string {
+  const [panels, contraction, construction, isolation] = [
+    sheet.quantity(figures.panelCount),
+    ...[figures.contraction, figures.construction, figures.isolation].map(sheet.length),
+  ] as [string, string, string, string];
+  return sheet.text(
+    say`Panels: ${{ panels }}. Contraction joints: ${{ contraction }}. Construction joints: ${{ construction }}. Isolation joints: ${{ isolation }}.`,
+  );
+}
+
+function drawAll(drawing: Drawing, base: BaseLine, sides: readonly Beside[]): void {
+  const { sheet, slab, figures } = drawing;
+  sheet.shape([slab.points, ...slab.holes], GROUND);
+  sheet.shape([slab.points], { ...EDGE, class: 'edge' });
+  for (const ring of slab.holes) sheet.shape([ring], { ...PATTERNS.isolation, class: 'isolation' });
+  for (const joint of figures.joints) drawJoint(drawing, joint);
+  for (const side of sides) drawSide(drawing, side);
+  chain(drawing, 'x');
+  chain(drawing, 'y');
+  showBaseLine(sheet, base, slab.spot);
+  if (figures.panels.length > 1) numberPanels(drawing);
 }
 
 /**
  * Draw the joint plan of a slab.
  *
  * @param input - as for `jointLayout`
- * @param options - the title
+ * @param options - heading, units, language, size and colors
  * @returns an SVG document as text: no scripts, no outside resources, its own title and description
  * @throws {InputError} as `jointLayout` does
  * @example
@@ -236,38 +261,23 @@ function describedBy(figures: JointLayoutFigures): string {
  * svg.startsWith('<svg'); // true
  * ```
  */
-export function jointPlan(input: JointLayoutInput, options: JointPlanOptions = {}): string {
-  const { figures } = jointLayout(input);
-  const slab = slabOf(input);
-  const sheet = new Sheet(slab);
-  const outer = slab.outer.map(sheet.spot);
-  const openings = slab.openings.map((ring) => ring.map(sheet.spot));
-  const frame = frameFor(outer);
-  const sides = (plainCopy(input) as JointLayoutInput).isolation ?? [];
-  const isolated = openings.length > 0 || sides.length > 0;
-  const side = ({ from, to }: (typeof sides)[number]): string => {
-    const [a, b] = [from, to].map(({ x, y }) => sheet.at({ x: length(x), y: length(y) })) as [
-      PlanPoint,
-      PlanPoint,
-    ];
-    // White under the pattern, so that the edge does not fill its gaps.
-    const bare = { stroke: '#fff', 'stroke-width': 1.4 };
-    return line(frame, a, b, bare) + line(frame, a, b, { ...PATTERNS.isolation, class: 'isolation' });
-  };
-  return document({
-    title: options.title ?? 'Joint plan',
-    description: describedBy(figures),
-    frame,
-    body: [
-      element('path', { d: ringPath(frame, outer), ...EDGE, class: 'edge' }),
-      ...openings.map((ring) =>
-        element('path', { d: ringPath(frame, ring), ...PATTERNS.isolation, class: 'isolation' }),
-      ),
-      ...sides.map(side),
-      ...figures.joints.map((joint) => jointShape(frame, sheet, joint)),
-      ...panelNumbers(frame, sheet, figures),
-      ...dimensions(frame, sheet, figures),
-    ],
-    legend: legendFor(figures, isolated),
-  });
+export function jointPlan(input: JointLayoutInput, options: PlanOptions = {}): string {
+  const style = readPlanOptions(options);
+  const { figures, system } = jointLayout(input);
+  const given = plainCopy(input) as JointLayoutInput;
+  const { outline, openings, isolation } = given;
+  const region = readInput(fields(regionFields()), { outline, ...(openings ? { openings } : {}) });
+  const slab = slabOf(region);
+  const chained = figures.pattern === 'straight' || figures.pattern === 'fan' ? 4 : 2.4;
+  const margins = { left: chained, bottom: chained, right: 2.3, top: 2.3 };
+  const sheet = sheetFor(style, 'Joint plan', system, slab.points, margins);
+  const drawing: Drawing = { sheet, slab, figures, at: (place) => slab.spot(cornerAt(place)) };
+  const base = baseLineOf(region.outline, slab.outer);
+  const sides = isolation ?? [];
+  drawAll(drawing, base, sides);
+  showOpenings(sheet, base, region, slab.openings, slab.spot);
+  showCurves(sheet, base, region.outline, slab.spot);
+  showCuts(sheet, base, figures.joints, drawing.at);
+  explain(drawing, slab.openings.length > 0 || sides.length > 0);
+  return sheet.finish(describe(drawing));
 }

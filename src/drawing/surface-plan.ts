@@ -1,38 +1,31 @@
 /**
- * Plan of a surface that water runs on: contours, fall arrows, ponds, slopes that run back, lines
- * and stakes. Black and white; the legend explains every sign.
+ * Plan of a surface that water runs on: contours, fall arrows with their slope, ponds, slopes that run back, lines
+ * with their names, and stakes. Black and white; the legend explains every sign.
  */
 import { nextEdge, type Tin } from '../geometry/tin';
+import { readSite } from '../grade/held';
+import { faultyFacets } from '../grade/judged';
+import { pondsFound } from '../grade/pond-figures';
 import { type ShorePoint, shoreOf } from '../grade/ponds';
 import { metersAs } from '../grade/spots';
-import {
-  faultyFacets,
-  type ParsedSurface,
-  pondsFound,
-  readSite,
-  type SurfaceDrainageInput,
-  surfaceFields,
-} from '../grade/surface-check';
+import { type ParsedSurface, type SurfaceDrainageInput, surfaceFields } from '../grade/surface-input';
 import type { Site } from '../grade/terrain';
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
-import { define, refuse } from '../reckoning/calculation';
+import { canonicalValue, type Quantity, type QuantityInput, quantityOf } from '../quantity/quantity';
+import { readInput, refuse } from '../reckoning/calculation';
 import { type Field, fields, list, maybe, label as nameField, quantity } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
-import { CLOSED_FORM } from '../reckoning/source';
-import {
-  coordinate,
-  document,
-  element,
-  type Frame,
-  frameFor,
-  type LegendEntry,
-  label,
-  line,
-  type PlanPoint,
-  ringPath,
-} from './svg';
+import { systemOfInput } from '../reckoning/system';
+import { say } from '../reckoning/words';
+import { extentOf, type PlanPoint } from './frame';
+import { hatch } from './hatch';
+import { lineSample, type Sample } from './legend';
+import { type PlanOptions, readPlanOptions } from './plan-options';
+import { sheetFor } from './region-plan';
+import type { Box, PagePoint } from './room';
+import type { Sheet } from './sheet';
+import { type Attributes, pathThrough } from './svg';
 
 /** A mark to be shown at a stake, as `formGrades` gives it. */
 export interface StakeMarkInput {
@@ -50,8 +43,6 @@ export interface StakeMarkInput {
 export interface SurfacePlanInput {
   /** The surface, as the drainage check takes it. */
   readonly surface: SurfaceDrainageInput;
-  /** Heading; by default `Plan of drainage`. */
-  readonly title?: string;
   /** Height between contours; by default chosen so that there are about a dozen. */
   readonly interval?: QuantityInput<'length'>;
   /** Stakes to be shown; none by default. */
@@ -60,93 +51,44 @@ export interface SurfacePlanInput {
 
 type Length = Quantity<'length'>;
 
+interface Stake {
+  readonly name: string;
+  readonly x: Length;
+  readonly y: Length;
+  readonly mark: string | undefined;
+}
+
 interface ParsedPlan {
   readonly surface: ParsedSurface;
-  readonly title: string | undefined;
   readonly interval: Length | undefined;
-  readonly stakes:
-    | readonly {
-        readonly name: string;
-        readonly x: Length;
-        readonly y: Length;
-        readonly mark: string | undefined;
-      }[]
-    | undefined;
+  readonly stakes: readonly Stake[] | undefined;
 }
 
 const FACET_LIMIT = 20_000;
 const CONTOUR_LIMIT = 200;
 const CONTOURS = 12;
 const HEAVY_EVERY = 5;
-const ARROWS = 300;
 const SPOT_TEXTS = 120;
 const STAKE_LIMIT = 1000;
 
-const WATER = 'url(#standing-water)';
-const BACK = 'url(#runs-back)';
-const HEAD = 'url(#arrow-head)';
+const thin = (width: number, dashes?: string): Attributes => ({
+  stroke: 'ink',
+  'stroke-width': width,
+  ...(dashes ? { 'stroke-dasharray': dashes } : {}),
+});
 
 const STROKES = {
-  contour: { stroke: '#000', 'stroke-width': 0.15 },
-  heavy: { stroke: '#000', 'stroke-width': 0.35 },
-  arrow: { stroke: '#000', 'stroke-width': 0.3, 'marker-end': HEAD },
-  shore: { stroke: '#000', 'stroke-width': 0.4, 'stroke-dasharray': '2 0.8' },
-  building: { stroke: '#000', 'stroke-width': 1.4 },
-  curb: { stroke: '#000', 'stroke-width': 0.7, 'stroke-dasharray': '0.7 0.7' },
-  open: { stroke: '#000', 'stroke-width': 0.5, 'stroke-dasharray': '4 1.5' },
-  drain: { stroke: '#000', 'stroke-width': 1.2, 'stroke-dasharray': '0.4 1' },
-  outside: { stroke: '#000', 'stroke-width': 0.25 },
-  none: { stroke: 'none' },
-} as const;
-
-/** Patterns and the head of the arrows, all of our own. */
-const definitions = (): string =>
-  element(
-    'defs',
-    {},
-    element(
-      'pattern',
-      { id: 'standing-water', width: 3, height: 1.6, patternUnits: 'userSpaceOnUse' },
-      element('path', { d: 'M0 0.8H2', stroke: '#000', 'stroke-width': 0.2 }),
-    ),
-    element(
-      'pattern',
-      {
-        id: 'runs-back',
-        width: 2,
-        height: 2,
-        patternUnits: 'userSpaceOnUse',
-        patternTransform: 'rotate(45)',
-      },
-      element('path', { d: 'M0 0V2M0 0H2', stroke: '#000', 'stroke-width': 0.15 }),
-    ),
-    element(
-      'marker',
-      {
-        id: 'arrow-head',
-        viewBox: '0 0 4 4',
-        refX: 4,
-        refY: 2,
-        markerWidth: 5,
-        markerHeight: 5,
-        orient: 'auto',
-      },
-      element('path', { d: 'M0 0.4L4 2L0 3.6', stroke: '#000', 'stroke-width': 0.6 }),
-    ),
-  );
-
-/** Text that stays legible over lines: a white rim around it. */
-const HALO = { stroke: '#fff', 'stroke-width': 0.7, 'paint-order': 'stroke' } as const;
-
-/** Text beside a place on the page, on the side away from the middle of the drawing. */
-function outwardLabel(frame: Frame, x: number, y: number, text: string, off: number, size: number): string {
-  const [dx, dy] = [x - frame.width / 2, y - frame.height / 2];
-  const sideways = Math.abs(dx) / frame.width > Math.abs(dy) / frame.height;
-  const anchor = sideways ? (dx > 0 ? 'end' : 'start') : 'middle';
-  const px = sideways ? x - Math.sign(dx) * 1.5 : x;
-  const py = sideways ? y : y + (dy > 0 ? off + size * 0.7 : -off);
-  return label(px, py, text, { 'font-size': size, 'text-anchor': anchor, ...HALO });
-}
+  contour: thin(0.4),
+  heavy: thin(0.9),
+  arrow: thin(0.9),
+  shore: thin(1, '5 2'),
+  building: thin(3),
+  curb: thin(1.6, '1.6 1.6'),
+  open: thin(1.2, '10 4'),
+  drain: thin(2.6, '1 2.4'),
+  outside: thin(0.7),
+  hatch: thin(0.5),
+};
 
 const cornerOf = ({ x, y }: Tin, v: number): PlanPoint => ({ x: x[v] as number, y: y[v] as number });
 
@@ -162,7 +104,14 @@ function crossing(tin: Tin, p: number, q: number, level: number): PlanPoint | un
   return { x: from.x + s * (to.x - from.x), y: from.y + s * (to.y - from.y) };
 }
 
-function contourOf(tin: Tin, frame: Frame, level: number): string {
+/** A piece of a line, on the page. */
+function pieceOf(sheet: Sheet, a: PlanPoint, b: PlanPoint): string {
+  const [p, q] = [sheet.frame.at(a), sheet.frame.at(b)];
+  sheet.room.draw(p, q);
+  return pathThrough([p, q]);
+}
+
+function contourOf(tin: Tin, sheet: Sheet, level: number): string {
   const pieces: string[] = [];
   for (let t = 0; t < tin.facets; t += 1) {
     const cuts = [3 * t, 3 * t + 1, 3 * t + 2].flatMap((e) => {
@@ -171,9 +120,7 @@ function contourOf(tin: Tin, frame: Frame, level: number): string {
     });
     const [a, b] = cuts;
     if (!a || !b) continue;
-    pieces.push(
-      `M${coordinate(frame.x(a.x))} ${coordinate(frame.y(a.y))}L${coordinate(frame.x(b.x))} ${coordinate(frame.y(b.y))}`,
-    );
+    pieces.push(pieceOf(sheet, a, b));
   }
   return pieces.join('');
 }
@@ -186,14 +133,17 @@ function roundStep(rough: number): number {
 }
 
 /** Heights of the contours in meters, and the step, both in whole steps of the datum. */
-function contourLevels(site: Site, interval: Length | undefined): { levels: Decimal[]; step: Decimal } {
-  const { survey, terrain } = site;
+function contourLevels(
+  sheet: Sheet,
+  { survey, terrain }: Site,
+  interval: Length | undefined,
+): { levels: Decimal[]; step: Decimal } {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const v of terrain.tin.corner) {
     low = Math.min(low, terrain.tin.z[v] as number);
     high = Math.max(high, terrain.tin.z[v] as number);
   }
-  const unit = survey.system === 'metric' ? new Decimal(1) : new Decimal('0.3048');
+  const unit = sheet.system === 'metric' ? new Decimal(1) : new Decimal('0.3048');
   const rough = Math.max((high - low) / CONTOURS / unit.toNumber(), 1e-6);
   const step = interval ? canonicalValue(interval) : unit.times(new Decimal(roundStep(rough).toPrecision(3)));
   const base = survey.exact(0).z;
@@ -204,43 +154,94 @@ function contourLevels(site: Site, interval: Length | undefined): { levels: Deci
   return { step, levels: Array.from({ length: Math.max(count, 0) }, (_, i) => first.plus(i).times(step)) };
 }
 
-const elevationText = (site: Site, z: Decimal): string =>
-  metersAs(z, site.survey.system).format(undefined, { places: site.survey.system === 'metric' ? 3 : 2 });
+/** Elevations are read off a rod in decimal feet, or in meters. */
+const UNITS = { customary: 'ft', metric: 'm' } as const;
 
-function contours(site: Site, frame: Frame, interval: Length | undefined): { drawn: string[]; step: string } {
+const elevationText = (sheet: Sheet, z: Decimal): string => {
+  const places = sheet.system === 'metric' ? 3 : 2;
+  return sheet.marks(metersAs(z, sheet.system).format(UNITS[sheet.system], { places }));
+};
+
+/** The same without its unit, which the legend gives. */
+const spotText = (sheet: Sheet, z: Decimal): string => elevationText(sheet, z).replace(/\s\p{L}+$/u, '');
+
+function contours(sheet: Sheet, site: Site, interval: Length | undefined): string {
   const { tin } = site.terrain;
   const base = site.survey.exact(0).z;
-  const { levels, step } = contourLevels(site, interval);
-  const drawn = levels.flatMap((level) => {
+  const { levels, step } = contourLevels(sheet, site, interval);
+  for (const level of levels) {
     // A hair above, so that a contour never runs along a level side.
-    const d = contourOf(tin, frame, level.minus(base).toNumber() + 1e-9);
+    const d = contourOf(tin, sheet, level.minus(base).toNumber() + 1e-9);
     const heavy = level.div(step).round().mod(HEAVY_EVERY).isZero();
-    if (d === '') return [];
-    return [element('path', { d, ...(heavy ? STROKES.heavy : STROKES.contour), class: 'contour' })];
-  });
-  return { drawn, step: elevationText(site, step) };
+    if (d !== '') sheet.draw('path', { d, ...(heavy ? STROKES.heavy : STROKES.contour), class: 'contour' });
+  }
+  return elevationText(sheet, step);
 }
 
-const ARROW_LENGTH = 5;
+/** Half an arrow, and what must be free around it, by the height of the text. */
+const ARROW = { half: 0.85, apart: 3.4 };
+const HEAD = 0.42;
 
-function arrows(site: Site, frame: Frame): string[] {
-  const { tin } = site.terrain;
-  const every = Math.max(1, Math.ceil(tin.facets / ARROWS));
-  const drawn: string[] = [];
-  for (let t = 0; t < tin.facets; t += every) {
+/** An arrow through a point of the page; the direction has length 1. */
+function arrowPath({ x, y }: PagePoint, u: PagePoint, half: number, head: number): string {
+  const tip = { x: x + u.x * half, y: y + u.y * half };
+  const barb = (side: number): PagePoint => ({
+    x: tip.x - head * (u.x * 0.9 + side * u.y * 0.45),
+    y: tip.y - head * (u.y * 0.9 - side * u.x * 0.45),
+  });
+  const tail = { x: x - u.x * half, y: y - u.y * half };
+  return pathThrough([tail, tip]) + pathThrough([barb(1), tip, barb(-1)]);
+}
+
+interface Fall {
+  readonly at: PagePoint;
+  readonly u: PagePoint;
+  readonly slope: number;
+}
+
+/** Falls of the largest facets, none near another. */
+function falls(sheet: Sheet, { tin }: Site['terrain']): Fall[] {
+  const facets = Array.from({ length: tin.facets }, (_, t) => {
+    const [a, b, c] = facetRing(tin, t) as [PlanPoint, PlanPoint, PlanPoint];
+    const area = Math.abs((b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y));
+    return { t, area, middle: { x: (a.x + b.x + c.x) / 3, y: (a.y + b.y + c.y) / 3 } };
+  });
+  facets.sort((a, b) => b.area - a.area || a.t - b.t);
+  const apart = ARROW.apart * sheet.size;
+  const taken = new Set<string>();
+  const field = ({ x, y }: PagePoint, i = 0, j = 0): string =>
+    `${Math.floor(x / apart) + i},${Math.floor(y / apart) + j}`;
+  const found: Fall[] = [];
+  for (const { t, middle } of facets) {
     const [fx, fy] = [tin.fallX[t] as number, tin.fallY[t] as number];
-    const fall = Math.hypot(fx, fy);
-    if (fall < 1e-9) continue;
-    const ring = facetRing(tin, t);
-    const x = ring.reduce((s, p) => s + p.x, 0) / 3;
-    const y = ring.reduce((s, p) => s + p.y, 0) / 3;
-    const half = ARROW_LENGTH / 2 / frame.scale;
-    const [ux, uy] = [(fx / fall) * half, (fy / fall) * half];
-    drawn.push(
-      line(frame, { x: x - ux, y: y - uy }, { x: x + ux, y: y + uy }, { ...STROKES.arrow, class: 'fall' }),
-    );
+    const slope = Math.hypot(fx, fy);
+    const at = sheet.frame.at(middle);
+    if (slope < 1e-9 || taken.has(field(at))) continue;
+    taken.add(field(at));
+    const near = found.some(({ at: other }) => Math.hypot(other.x - at.x, other.y - at.y) < apart);
+    if (!near) found.push({ at, u: { x: fx / slope, y: -fy / slope }, slope });
   }
-  return drawn;
+  return found;
+}
+
+const slopeText = (sheet: Sheet, slope: number): string => {
+  const exact = quantityOf('slope', new Decimal(slope.toFixed(9)), sheet.system);
+  return sheet.marks(exact.format('%', { places: 1 }));
+};
+
+function drawFalls(sheet: Sheet, all: readonly Fall[]): void {
+  const half = ARROW.half * sheet.size;
+  for (const { at, u } of all) {
+    const tail = { x: at.x - u.x * half, y: at.y - u.y * half };
+    sheet.room.draw(tail, { x: at.x + u.x * half, y: at.y + u.y * half });
+    sheet.draw('path', { d: arrowPath(at, u, half, HEAD * sheet.size), ...STROKES.arrow, class: 'fall' });
+  }
+}
+
+function nameFalls(sheet: Sheet, all: readonly Fall[]): void {
+  for (const { at, slope } of all) {
+    sheet.label(slopeText(sheet, slope), at, { gap: sheet.size * 0.5, mayMove: false, class: 'slope' });
+  }
 }
 
 function shorePlace(tin: Tin, point: ShorePoint, level: number): PlanPoint {
@@ -248,196 +249,291 @@ function shorePlace(tin: Tin, point: ShorePoint, level: number): PlanPoint {
   return crossing(tin, point[0], point[1], level) ?? cornerOf(tin, point[0]);
 }
 
-function ponds(site: Site, frame: Frame): string[] {
+interface Pond {
+  readonly at: PagePoint;
+  readonly depth: Decimal;
+}
+
+function drawPonds(sheet: Sheet, site: Site): Pond[] {
   const { survey, terrain } = site;
-  return pondsFound(site).flatMap((pond) => {
+  return pondsFound(site).map((pond) => {
     const level = terrain.tin.z[pond.spill] as number;
     const rings = shoreOf(terrain.tin, pond, level).map((ring) =>
-      ring.map((p) => shorePlace(terrain.tin, p, level)),
+      ring.map((p) => sheet.frame.at(shorePlace(terrain.tin, p, level))),
     );
-    const d = rings.map((ring) => ringPath(frame, ring)).join('');
-    const at = cornerOf(terrain.tin, pond.lowest);
-    const depth = metersAs(survey.exact(pond.spill).z.minus(survey.exact(pond.lowest).z), survey.system);
-    const text = depth.format(survey.system === 'metric' ? 'mm' : 'in', {
-      places: survey.system === 'metric' ? 0 : 2,
-    });
-    return [
-      element('path', { d, fill: WATER, 'fill-rule': 'evenodd', ...STROKES.shore, class: 'pond' }),
-      label(frame.x(at.x) + 1, frame.y(at.y) + 3.2, `${text} deep`, { 'font-size': 2.8, ...HALO }),
-    ];
+    const d = rings.map((ring) => `${pathThrough(ring)}Z`).join('');
+    sheet.draw('path', { d: hatch(rings, { turn: 0, apart: 4, dash: 6 }), ...STROKES.hatch, class: 'water' });
+    sheet.draw('path', { d, ...STROKES.shore, class: 'pond' });
+    const depth = survey.exact(pond.spill).z.minus(survey.exact(pond.lowest).z);
+    return { at: sheet.frame.at(cornerOf(terrain.tin, pond.lowest)), depth };
   });
 }
 
-function lineMarks(site: Site, frame: Frame): string[] {
-  return site.lines.flatMap(({ kind, name, points }) => {
-    const strokes = strokeFor(kind);
-    const [first] = points;
-    if (!first) return [];
-    const d = points.map(
-      (p, i) => `${i === 0 ? 'M' : 'L'}${coordinate(frame.x(p.x))} ${coordinate(frame.y(p.y))}`,
-    );
-    const drawn =
-      points.length === 1
-        ? element('circle', {
-            cx: frame.x(first.x),
-            cy: frame.y(first.y),
-            r: 1.6,
-            stroke: '#000',
-            'stroke-width': 0.5,
-          })
-        : element('path', { d: d.join(''), ...strokes, class: kind });
-    const half = Math.max(0, Math.floor((points.length - 2) / 2));
-    const [a, b] = [points[half] ?? first, points[half + 1] ?? points[half] ?? first];
-    const [x, y] = [frame.x((a.x + b.x) / 2), frame.y((a.y + b.y) / 2)];
-    return [drawn, outwardLabel(frame, x, y, name, 2, 3.5)];
-  });
+function namePonds(sheet: Sheet, ponds: readonly Pond[]): void {
+  for (const { at, depth } of ponds) {
+    const text = sheet.sized(quantityOf('length', depth, sheet.system));
+    sheet.label(sheet.text(say`${{ depth: [text] }} deep`), at, { class: 'depth', prefer: [90, -90] });
+  }
 }
 
-function strokeFor(kind: string): (typeof STROKES)[keyof typeof STROKES] {
+/** Where the surface runs to a building. */
+function drawBack(sheet: Sheet, tin: Tin, facets: readonly number[]): void {
+  if (facets.length === 0) return;
+  const rings = facets.map((t) => facetRing(tin, t).map(sheet.frame.at));
+  sheet.draw('path', { d: hatch(rings, { turn: 45, apart: 5 }), ...STROKES.hatch, class: 'runs-back' });
+  sheet.draw('path', { d: hatch(rings, { turn: -45, apart: 5 }), ...STROKES.hatch, class: 'runs-back' });
+}
+
+function strokeFor(kind: string): Attributes {
   if (kind === 'building' || kind === 'threshold') return STROKES.building;
   if (kind === 'curb') return STROKES.curb;
   return kind === 'drain' ? STROKES.drain : STROKES.open;
 }
 
-function outside(tin: Tin, frame: Frame): string {
+function drawLines(sheet: Sheet, { lines }: Site): void {
+  for (const { kind, points } of lines) {
+    const [first] = points;
+    if (!first) continue;
+    if (points.length > 1) {
+      sheet.line(points, { ...strokeFor(kind), class: kind });
+      continue;
+    }
+    const { x, y } = sheet.frame.at(first);
+    sheet.draw('circle', { cx: x, cy: y, r: 4, stroke: 'ink', 'stroke-width': 1.2, class: kind });
+  }
+}
+
+/** Along the longest leg of a line, to both sides of it, upright where the leg is. */
+function boxesAlong(sheet: Sheet, text: string, points: readonly PlanPoint[]): Box[] {
+  const legs = points
+    .slice(1)
+    .map((p, i): [PagePoint, PagePoint] => [sheet.frame.at(points[i] as PlanPoint), sheet.frame.at(p)]);
+  const long = ([a, b]: [PagePoint, PagePoint]): number => Math.hypot(b.x - a.x, b.y - a.y);
+  const [leg] = legs.sort((a, b) => long(b) - long(a));
+  if (!leg) return [];
+  const [a, b] = leg;
+  const steep = Math.abs(b.y - a.y) > Math.abs(b.x - a.x);
+  const box = sheet.boxOf(text, a, steep ? -90 : 0);
+  const [nx, ny] = [-(b.y - a.y) / (long(leg) || 1), (b.x - a.x) / (long(leg) || 1)];
+  // Off the plan first: there is less to cover there.
+  const { left, right, top, bottom } = sheet.frame.bounds;
+  const outwards = nx * (a.x - (left + right) / 2) + ny * (a.y - (top + bottom) / 2) > 0 ? 1 : -1;
+  return [1, 1.9].flatMap((off) =>
+    [outwards, -outwards].flatMap((side) =>
+      [0.5, 0.3, 0.7, 0.15, 0.85].map((share) => ({
+        ...box,
+        x: a.x + (b.x - a.x) * share + nx * side * off * sheet.size,
+        y: a.y + (b.y - a.y) * share + ny * side * off * sheet.size,
+      })),
+    ),
+  );
+}
+
+function nameLines(sheet: Sheet, { lines }: Site): void {
+  for (const { name: given, points } of lines) {
+    const name = sheet.name(given);
+    const [first] = points;
+    if (!first || name === '') continue;
+    if (sheet.place(name, boxesAlong(sheet, name, points), { class: 'line-name', 'font-style': 'italic' }))
+      continue;
+    const second = points[1] ?? first;
+    const middle = sheet.frame.at({ x: (first.x + second.x) / 2, y: (first.y + second.y) / 2 });
+    sheet.label(name, middle, { gap: 6, class: 'line-name' });
+  }
+}
+
+function outside(sheet: Sheet, tin: Tin): void {
   const pieces: string[] = [];
   for (let e = 0; e < tin.corner.length; e += 1) {
     if (tin.twin[e] !== -1) continue;
     const [a, b] = [cornerOf(tin, tin.corner[e] as number), cornerOf(tin, tin.corner[nextEdge(e)] as number)];
-    pieces.push(
-      `M${coordinate(frame.x(a.x))} ${coordinate(frame.y(a.y))}L${coordinate(frame.x(b.x))} ${coordinate(frame.y(b.y))}`,
-    );
+    pieces.push(pieceOf(sheet, a, b));
   }
-  return element('path', { d: pieces.join(''), ...STROKES.outside, class: 'outside' });
+  sheet.draw('path', { d: pieces.join(''), ...STROKES.outside, class: 'outside' });
 }
 
-function spotTexts(site: Site, frame: Frame): string[] {
-  const { survey } = site;
-  if (survey.count > SPOT_TEXTS) return [];
-  return Array.from({ length: survey.count }, (_, i) => {
-    const [x, y] = [frame.x(survey.x[i] as number), frame.y(survey.y[i] as number)];
-    return (
-      element('circle', { cx: x, cy: y, r: 0.4, fill: '#000' }) +
-      label(x + 0.8, y - 0.6, elevationText(site, survey.exact(i).z), { 'font-size': 2.2, ...HALO })
-    );
+const spotsOf = (sheet: Sheet, { survey }: Site): PagePoint[] =>
+  survey.count > SPOT_TEXTS
+    ? []
+    : Array.from({ length: survey.count }, (_, i) =>
+        sheet.frame.at({ x: survey.x[i] as number, y: survey.y[i] as number }),
+      );
+
+/** Where a stake stands on the plan, from the first spot. */
+function stakePlace({ survey }: Site, { x, y }: Stake): PlanPoint {
+  const origin = survey.exact(0);
+  return {
+    x: canonicalValue(x).minus(origin.x).toNumber(),
+    y: canonicalValue(y).minus(origin.y).toNumber(),
+  };
+}
+
+const ARM = 3.6;
+
+const cross = ({ x, y }: PagePoint): string =>
+  pathThrough([
+    { x: x - ARM, y: y - ARM },
+    { x: x + ARM, y: y + ARM },
+  ]) +
+  pathThrough([
+    { x: x - ARM, y: y + ARM },
+    { x: x + ARM, y: y - ARM },
+  ]);
+
+function stakeMarks(sheet: Sheet, site: Site, stakes: readonly Stake[]): void {
+  const at = stakes.map((stake) => sheet.frame.at(stakePlace(site, stake)));
+  for (const place of at) {
+    sheet.room.take({ ...place, width: 2 * ARM, height: 2 * ARM, turn: 0 });
+    sheet.draw('path', { d: cross(place), stroke: 'ink', 'stroke-width': 1.1, class: 'stake' });
+  }
+  stakes.forEach(({ name, mark }, i) => {
+    const text = sheet.name(mark ? `${name}: ${mark}` : name);
+    sheet.label(text, at[i] as PagePoint, { gap: 5, class: 'stake-mark' });
   });
 }
 
-/** Stakes stand along the outside: their text goes above or below, in from the left or right. */
-function stakeLabel(frame: Frame, x: number, y: number, text: string): string {
-  const anchor = x > frame.width / 2 ? 'end' : 'start';
-  const py = y > frame.height / 2 ? y + 5.5 : y - 4;
-  return label(x, py, text, { 'font-size': 2.8, 'text-anchor': anchor, ...HALO });
-}
+const sampled =
+  (make: (at: PagePoint, size: number) => Attributes): Sample =>
+  (x, y, width) => [['path', make({ x, y }, width)]];
 
-function stakeMarks(site: Site, frame: Frame, stakes: NonNullable<ParsedPlan['stakes']>): string[] {
-  const origin = site.survey.exact(0);
-  return stakes.map(({ name, x, y, mark }) => {
-    const px = frame.x(canonicalValue(x).minus(origin.x).toNumber());
-    const py = frame.y(canonicalValue(y).minus(origin.y).toNumber());
-    const arm = 1.4;
-    const d = `M${coordinate(px - arm)} ${coordinate(py - arm)}L${coordinate(px + arm)} ${coordinate(py + arm)}M${coordinate(px - arm)} ${coordinate(py + arm)}L${coordinate(px + arm)} ${coordinate(py - arm)}`;
-    return (
-      element('path', { d, stroke: '#000', 'stroke-width': 0.4, class: 'stake' }) +
-      stakeLabel(frame, px, py, mark ? `${name}: ${mark}` : name)
-    );
-  });
-}
+const swatch = (x: number, y: number, width: number): PagePoint[] => [
+  { x: x - width / 2, y: y - 6 },
+  { x: x + width / 2, y: y - 6 },
+  { x: x + width / 2, y: y + 6 },
+  { x: x - width / 2, y: y + 6 },
+];
+
+const hatched = (turns: readonly number[], apart: number, dash?: number): Sample =>
+  sampled(({ x, y }, width) => ({
+    d: turns.map((turn) => hatch([swatch(x, y, width)], { turn, apart, ...(dash ? { dash } : {}) })).join(''),
+    ...STROKES.hatch,
+  }));
 
 /** What the drawing shows, so that the legend explains that and no more. */
 interface Shown {
+  readonly step: string;
+  readonly falls: boolean;
   readonly ponds: boolean;
   readonly back: boolean;
   readonly stakes: boolean;
   readonly spots: boolean;
 }
 
-function legend(site: Site, step: string, has: Shown): LegendEntry[] {
-  const kinds = new Set(site.lines.map(({ kind }) => kind));
-  const dry = kinds.has('building') || kinds.has('threshold');
+function explainLines(sheet: Sheet, site: Site): void {
+  const kinds = new Set<string>(site.lines.map(({ kind }) => kind));
+  const line = (shown: boolean, text: string, attributes: Attributes): void =>
+    sheet.explain(shown && { text: sheet.text(text), sample: lineSample(attributes) });
+  line(kinds.has('building') || kinds.has('threshold'), 'building, to stay dry', STROKES.building);
+  line(kinds.has('curb'), 'curb', STROKES.curb);
+  line(kinds.has('drain'), 'drain; a point drain is a ring', STROKES.drain);
   const open = kinds.has('driveway') || kinds.has('walk') || kinds.has('lawn');
-  return [
-    { text: `contour, every ${step}; each fifth heavy`, line: STROKES.heavy },
-    { text: 'way that water runs', line: STROKES.arrow },
-    ...(has.stakes ? [{ text: 'a cross is a stake, with its mark', line: STROKES.none }] : []),
-    ...(has.spots ? [{ text: 'a dot is a spot, with its elevation', line: STROKES.none }] : []),
-    ...(has.ponds ? [{ text: 'water stands here', line: { stroke: WATER, 'stroke-width': 4.5 } }] : []),
-    ...(has.back ? [{ text: 'runs to the building', line: { stroke: BACK, 'stroke-width': 4.5 } }] : []),
-    ...(dry ? [{ text: 'building, to stay dry', line: STROKES.building }] : []),
-    ...(kinds.has('curb') ? [{ text: 'curb', line: STROKES.curb }] : []),
-    ...(kinds.has('drain') ? [{ text: 'drain; a point drain is a ring', line: STROKES.drain }] : []),
-    ...(open ? [{ text: 'open edge', line: STROKES.open }] : []),
-  ];
+  line(open, 'open edge', STROKES.open);
 }
 
-function draw({ surface, title, interval, stakes = [] }: ParsedPlan): string {
-  const { site, held } = readSite(surface, new Pad());
-  const { tin } = site.terrain;
-  if (tin.facets > FACET_LIMIT) refuse('surface', faults.tooMany('the facets of a drawing', FACET_LIMIT));
-  const used = new Set(tin.corner);
-  const frame = frameFor([...used].map((v) => cornerOf(tin, v)));
-  const back = faultyFacets(site, held).reverse;
-  const heights = contours(site, frame, interval);
-  const water = ponds(site, frame);
-  const hatched = back.map((t) =>
-    element('path', { d: ringPath(frame, facetRing(tin, t)), fill: BACK, class: 'runs-back' }),
+function explain(sheet: Sheet, site: Site, { step, ...has }: Shown): void {
+  const unit = UNITS[sheet.system];
+  const arrow = sampled(({ x, y }, width) => ({
+    d: arrowPath({ x, y }, { x: 1, y: 0 }, width / 2, HEAD * sheet.size),
+    ...STROKES.arrow,
+  }));
+  sheet.explain(
+    {
+      text: sheet.text(say`contour, every ${{ step: [step] }}; each fifth heavy`),
+      sample: lineSample(STROKES.heavy),
+    },
+    has.falls && { text: sheet.text('way that water runs, and its slope'), sample: arrow },
+    has.stakes && {
+      text: sheet.text('stake, with its mark'),
+      sample: sampled((at) => ({ d: cross(at), stroke: 'ink', 'stroke-width': 1.1 })),
+    },
+    has.spots && {
+      text: sheet.text(say`spot, with its elevation in ${{ unit: [unit] }}`),
+      sample: (x, y) => [['circle', { cx: x, cy: y, r: 1.8, fill: 'ink' }]],
+    },
+    has.ponds && { text: sheet.text('water stands here'), sample: hatched([0], 4, 6) },
+    has.back && { text: sheet.text('runs to the building'), sample: hatched([45, -45], 5) },
   );
-  return document({
-    title: title ?? 'Plan of drainage',
-    description: `${tin.facets} facets over ${site.survey.count} spots; ${water.length / 2} ponds; ${back.length} facets run to a building`,
-    frame,
-    body: [
-      definitions(),
-      outside(tin, frame),
-      ...hatched,
-      ...water,
-      ...heights.drawn,
-      ...arrows(site, frame),
-      ...lineMarks(site, frame),
-      ...spotTexts(site, frame),
-      ...stakeMarks(site, frame, stakes),
-    ],
-    legend: legend(site, heights.step, {
-      ponds: water.length > 0,
-      back: back.length > 0,
-      stakes: stakes.length > 0,
-      spots: site.survey.count <= SPOT_TEXTS,
-    }),
+  explainLines(sheet, site);
+}
+
+/** Stakes farther off than half the plan would make the rest small. */
+function stakesNear(site: Site, spots: readonly PlanPoint[], stakes: readonly Stake[]): Stake[] {
+  const { from, to } = extentOf(spots);
+  const far = Math.max(to.x - from.x, to.y - from.y) / 2;
+  return stakes.filter((stake) => {
+    const { x, y } = stakePlace(site, stake);
+    return x >= from.x - far && x <= to.x + far && y >= from.y - far && y <= to.y + far;
   });
 }
 
-/** The door of the drawing is that of a calculation: plain copies, coded errors. */
-const plan = /*#__PURE__*/ define<SurfacePlanInput, ParsedPlan, { readonly svg: string }>({
-  id: 'surface-plan',
-  title: 'Plan of drainage',
-  version: 1,
-  sources: [CLOSED_FORM],
-  input: () =>
-    fields({
-      surface: surfaceFields() as Field<ParsedSurface>,
-      title: maybe(nameField('title')),
-      interval: maybe(quantity('length', 'interval')),
-      stakes: maybe(
-        list(
-          fields({
-            name: nameField('name'),
-            x: quantity('length', 'x', 'any'),
-            y: quantity('length', 'y', 'any'),
-            mark: maybe(nameField('mark')),
-          }),
-          0,
-          STAKE_LIMIT,
-        ),
-      ),
-    }),
-  reckon: (input) => ({ svg: draw(input) }),
-});
+function drawSurface(sheet: Sheet, site: Site, back: readonly number[], interval: Length | undefined) {
+  const { tin } = site.terrain;
+  outside(sheet, tin);
+  drawBack(sheet, tin, back);
+  const ponds = drawPonds(sheet, site);
+  const step = contours(sheet, site, interval);
+  const arrows = falls(sheet, site.terrain);
+  drawFalls(sheet, arrows);
+  drawLines(sheet, site);
+  return { ponds, step, arrows };
+}
 
 /**
  * Draw the plan of a surface as SVG: contours, fall arrows, ponds, slopes that run back, stakes.
  *
- * @param input - the surface as the drainage check takes it, a title, the contour interval and stakes
+ * @param input - the surface as the drainage check takes it, the contour interval and stakes
+ * @param options - heading, units, language, size and colors
  * @returns the SVG document as text, without scripts or outside resources
  * @throws {InputError} as the drainage check does; `too-many` above 20,000 facets or 200 contours
  */
-export const surfacePlan = (input: SurfacePlanInput): string => plan(input).figures.svg;
+export function surfacePlan(input: SurfacePlanInput, options: PlanOptions = {}): string {
+  const style = readPlanOptions(options);
+  const { surface, interval, stakes: given = [] } = readInput<ParsedPlan>(planFields(), input);
+  const { site, held } = readSite(surface, new Pad(systemOfInput(surface).system));
+  const { tin } = site.terrain;
+  if (tin.facets > FACET_LIMIT) refuse('surface', faults.tooMany('the facets of a drawing', FACET_LIMIT));
+  const corners = [...new Set(tin.corner)].map((v) => cornerOf(tin, v));
+  const stakes = stakesNear(site, corners, given);
+  const all = [...corners, ...stakes.map((stake) => stakePlace(site, stake))];
+  const sheet = sheetFor(style, 'Drainage plan', site.survey.system, all);
+  const back = faultyFacets(site, held).reverse;
+  const { ponds, step, arrows } = drawSurface(sheet, site, back, interval);
+  const spots = spotsOf(sheet, site);
+  for (const spot of spots) sheet.dot(spot, 1.6, { class: 'spot' });
+  nameLines(sheet, site);
+  stakeMarks(sheet, site, stakes);
+  namePonds(sheet, ponds);
+  nameFalls(sheet, arrows);
+  spots.forEach((spot, i) => {
+    sheet.label(spotText(sheet, site.survey.exact(i).z), spot, { class: 'elevation' });
+  });
+  const has = { falls: arrows.length > 0, ponds: ponds.length > 0, back: back.length > 0 };
+  explain(sheet, site, { step, ...has, stakes: stakes.length > 0, spots: spots.length > 0 });
+  const off = given.length - stakes.length;
+  if (off > 0) sheet.note(sheet.text(say`stakes far off the plan: ${{ off }}`));
+  const counts = { spots: site.survey.count, ponds: ponds.length, back: back.length };
+  return sheet.finish(
+    sheet.text({
+      says: 'Spots: {spots}. Ponds: {ponds}. Facets that run to a building: {back}.',
+      params: counts,
+    }),
+  );
+}
+
+const planFields = () =>
+  fields({
+    surface: surfaceFields() as Field<ParsedSurface>,
+    interval: maybe(quantity('length', 'interval')),
+    stakes: maybe(
+      list(
+        fields({
+          name: nameField('name'),
+          x: quantity('length', 'x', 'any'),
+          y: quantity('length', 'y', 'any'),
+          mark: maybe(nameField('mark')),
+        }),
+        0,
+        STAKE_LIMIT,
+      ),
+    ),
+  });

@@ -6,8 +6,14 @@ import { Decimal } from '../quantity/decimal';
 import { quantityOf } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { readInput } from '../reckoning/calculation';
-import { type PlanOptions, planPoints, regionShape, systemOfOutline, titleOf } from './outline-plan';
-import { document, element, type Frame, frameFor, label, line, type PlanPoint } from './svg';
+import { systemOfInput } from '../reckoning/system';
+import { say } from '../reckoning/words';
+import type { PlanPoint } from './frame';
+import { lineSample } from './legend';
+import { type PlanOptions, readPlanOptions } from './plan-options';
+import { drawSlab, EDGE, overAll, sheetFor } from './region-plan';
+import type { Sheet } from './sheet';
+import { coordinate } from './svg';
 
 const MOST_LINES = 12;
 const HALF = 0.5;
@@ -29,7 +35,8 @@ interface Flat extends PlanPoint {
   readonly z: number;
 }
 
-const flat = ({ x, y, z }: Spot): Flat => ({ x: x.toNumber(), y: y.toNumber(), z: z.toNumber() });
+/** From the lowest corner, in binary meters. */
+type Flatten = (spot: Spot) => Flat;
 
 /** Where a level crosses the sides of a triangle. */
 function crossing(corners: readonly Flat[], level: number): PlanPoint[] {
@@ -41,34 +48,39 @@ function crossing(corners: readonly Flat[], level: number): PlanPoint[] {
   });
 }
 
-function linesOf(triangles: readonly Triangle[], levels: readonly number[], frame: Frame): string[] {
-  return levels.map((level) => {
-    const pieces = triangles.flatMap((triangle) => {
-      const [a, b] = crossing(triangle.map(flat), level);
-      return a && b ? [line(frame, a, b, {})] : [];
-    });
-    return element(
-      'g',
-      { class: 'level', stroke: '#000', 'stroke-width': 0.25, 'stroke-dasharray': '2 1' },
-      ...pieces,
-    );
+const LEVEL = { stroke: 'ink', 'stroke-width': 0.7, 'stroke-dasharray': '5 2.5' } as const;
+
+type Piece = readonly [PlanPoint, PlanPoint];
+
+const piecesAt = (triangles: readonly (readonly Flat[])[], level: number): Piece[] =>
+  triangles.flatMap((corners) => {
+    const [a, b] = crossing(corners, level);
+    return a && b ? [[a, b] as const] : [];
   });
+
+/** One line of equal depth; its pieces are drawn together. */
+function drawLevel(sheet: Sheet, pieces: readonly Piece[]): void {
+  const d = pieces.map(([a, b]) => {
+    const [p, q] = [sheet.frame.at(a), sheet.frame.at(b)];
+    sheet.room.draw(p, q);
+    return `M${coordinate(p.x)} ${coordinate(p.y)}L${coordinate(q.x)} ${coordinate(q.y)}`;
+  });
+  sheet.draw('path', { d: d.join(''), ...LEVEL, class: 'level' });
 }
 
-const depthText = (meters: Decimal, system: System): string => {
-  const depth = quantityOf('length', meters, system);
-  return system === 'metric' ? depth.format('mm', { places: 0 }) : depth.format('ft-in', { denominator: 8 });
-};
+const longOf = ([a, b]: Piece): number => Math.hypot(b.x - a.x, b.y - a.y);
 
-function mark(spot: Spot, frame: Frame, system: System): string {
-  const { x, y } = flat(spot);
-  const [px, py] = [frame.x(x), frame.y(y)];
-  return element(
-    'g',
-    { class: 'probe' },
-    element('circle', { cx: px, cy: py, r: 0.9, fill: '#000' }),
-    label(px + 1.6, py - 1.2, depthText(spot.z, system)),
-  );
+/** Where more lines than this would be hidden a line goes without its depth. */
+const CLEAR = 0.35;
+
+/** The depth of a line, on its longest piece where there is room. */
+function nameLevel(sheet: Sheet, pieces: readonly Piece[], text: string): void {
+  const longest = [...pieces].sort((a, b) => longOf(b) - longOf(a)).slice(0, 4);
+  const boxes = longest.map(([a, b]) => {
+    const middle = sheet.frame.at({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
+    return sheet.boxOf(text, middle);
+  });
+  sheet.place(text, boxes, { class: 'level', 'font-style': 'italic' }, CLEAR);
 }
 
 function levelsBetween(least: number, most: number, step: number): number[] {
@@ -77,11 +89,17 @@ function levelsBetween(least: number, most: number, step: number): number[] {
   return Array.from({ length: Math.min(count, 2 * MOST_LINES) }, (_, i) => (first + i) * step);
 }
 
+/** Positions from the lowest corner of the outline. */
+function flattenFrom(ring: readonly Corner[]): Flatten {
+  const [x0, y0] = [Decimal.min(...ring.map(({ x }) => x)), Decimal.min(...ring.map(({ y }) => y))];
+  return ({ x, y, z }) => ({ x: x.minus(x0).toNumber(), y: y.minus(y0).toNumber(), z: z.toNumber() });
+}
+
 /**
  * Draw depth probes over an outline, with lines of equal depth between them.
  *
  * @param input - outline and probes, as for `probedVolume`
- * @param options - heading
+ * @param options - heading, units, language, size and colors
  * @returns an SVG document as text, without external resources; it scales with its frame
  * @throws {InputError} as `probedVolume` does
  * @example
@@ -99,35 +117,58 @@ function levelsBetween(least: number, most: number, step: number): number[] {
  * ```
  */
 export function thicknessPlan(input: ProbedVolumeInput, options: PlanOptions = {}): string {
+  const style = readPlanOptions(options);
   const read = readInput(probedFields(), input);
   const { ring, spots, corners } = probedSurface(read);
-  const system = systemOfOutline(probesOf(read));
-  const points = planPoints(ring);
-  const frame = frameFor(points);
+  const flatten = flattenFrom(ring);
+  const points = ring.map((corner) => flatten({ ...corner, z: new Decimal(0) }));
+  const sheet = sheetFor(style, 'Depth', systemOfInput(probesOf(read)).system, points);
   const [first, outline] = [ring[0] as Corner, flatRing(ring)];
   // A triangle that a re-entrant corner cuts is drawn where most of it is slab.
-  const triangles = trianglesOf([...spots, ...corners]).filter((t) => shareWithin(t, first, outline) > HALF);
+  const triangles = trianglesOf([...spots, ...corners])
+    .filter((t: Triangle) => shareWithin(t, first, outline) > HALF)
+    .map((t) => t.map(flatten));
   const depths = spots.map(({ z }) => z);
   const [least, most] = [Decimal.min(...depths), Decimal.max(...depths)];
-  const step = stepFor(most.minus(least).toNumber(), system);
+  const step = stepFor(most.minus(least).toNumber(), sheet.system);
   const levels = levelsBetween(least.toNumber(), most.toNumber(), step);
-  const title = titleOf(options, 'Depth');
-  const stepText = depthText(new Decimal(step.toPrecision(12)), system);
-  return document({
-    title,
-    description: `${spots.length} probes from ${depthText(least, system)} to ${depthText(most, system)} deep, with ${levels.length} lines of equal depth ${stepText} apart`,
-    frame,
-    body: [
-      regionShape(frame, points, []),
-      ...linesOf(triangles, levels, frame),
-      ...spots.map((spot) => mark(spot, frame, system)),
-    ],
-    legend: [
-      {
-        text: `equal depth, every ${stepText}`,
-        line: { stroke: '#000', 'stroke-width': 0.25, 'stroke-dasharray': '2 1' },
-      },
-      { text: 'edge of the slab', line: { stroke: '#000', 'stroke-width': 0.7 } },
-    ],
+  const told = (meters: Decimal): string => sheet.sized(quantityOf('length', meters, sheet.system));
+  const between = told(new Decimal(step.toPrecision(12)));
+  drawSlab(sheet, { points, holes: [] });
+  const lines = levels.map((level) => piecesAt(triangles, level));
+  for (const pieces of lines) drawLevel(sheet, pieces);
+  spots.forEach((spot) => {
+    sheet.dot(sheet.frame.at(flatten(spot)), 2.2, { class: 'probe' });
   });
+  for (const spot of spots) {
+    sheet.label(told(spot.z), sheet.frame.at(flatten(spot)), { gap: 4, class: 'depth' });
+  }
+  overAll(sheet, points);
+  lines.forEach((pieces, i) => {
+    nameLevel(sheet, pieces, told(new Decimal(levels[i] as number)));
+  });
+  sheet.explain(
+    {
+      text: sheet.text('probe, with the depth there'),
+      sample: (x, y) => [['circle', { cx: x, cy: y, r: 2.2, fill: 'ink' }]],
+    },
+    levels.length > 0 && {
+      text: sheet.text(say`equal depth, every ${{ between }}`),
+      sample: lineSample(LEVEL),
+    },
+    { text: sheet.text('edge of the slab'), sample: lineSample(EDGE) },
+  );
+  const params = {
+    probes: spots.length,
+    least: told(least),
+    most: told(most),
+    lines: levels.length,
+    between,
+  };
+  return sheet.finish(
+    sheet.text({
+      says: 'Probes: {probes}, from {least} to {most} deep; lines of equal depth: {lines}, {between} apart',
+      params,
+    }),
+  );
 }

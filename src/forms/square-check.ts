@@ -98,7 +98,7 @@ function reckon(input: Parsed, pad: Pad): SquareCheckFigures {
  */
 export const squareCheck: Calculation<SquareCheckInput, SquareCheckFigures> = /*#__PURE__*/ define({
   id: 'square-check',
-  title: 'Squareness of forms',
+  title: 'Square check of forms',
   version: 1,
   sources: [CLOSED_FORM, TAPE_TRUTH, MEMBER_LINE],
   input: () =>

@@ -169,7 +169,7 @@ export const steepAlong = (limit: Slope, actual: Slope): Caution => ({
 });
 
 export const lowThreshold = (limit: Length, actual: Length): Caution => ({
-  code: 'little-freeboard',
+  code: 'little-sill-clearance',
   severity: 'warning',
   ...say`the surface is less than ${{ limit }} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
   limit,

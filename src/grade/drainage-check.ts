@@ -20,13 +20,9 @@ import * as ordinary from './ordinary';
 import { slopeBetween } from './slope';
 import { ADA_WALKS, GIVEN, GRADING_STANDARDS, GUTTER_LEAST, IRC_DRAINAGE } from './sources';
 import { ROWS, SPOT_KEYS } from './spots';
-import {
-  checkSurface,
-  type ParsedSurface,
-  type SurfaceDrainageFigures,
-  type SurfaceDrainageInput,
-  surfaceFields,
-} from './surface-check';
+import { checkSurface } from './surface-check';
+import type { SurfaceDrainageFigures } from './surface-figures';
+import { type ParsedSurface, type SurfaceDrainageInput, surfaceFields } from './surface-input';
 
 /** Kinds of surface with a published least slope. */
 export type DrainedSurface = 'paved-by-building' | 'ground-by-building' | 'slab-outdoors' | 'walk-across';

@@ -10,7 +10,7 @@
 
 import type { PointInput } from '../outline/outline';
 import * as sharedFaults from '../quantity/faults';
-import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, label, list, maybe, quantity } from '../reckoning/fields';
@@ -210,7 +210,7 @@ function givenSurface(input: Parsed, surface: FormSurface, pad: Pad): Settled {
   const shape = shapeOf(surface);
   if (shape.plane && (input.most ?? input.use)) {
     const { most, source } = mostSlope(input, pad);
-    const steepest = planeFigures(shape.plane, systemFor(input)).steepest;
+    const steepest = planeFigures(shape.plane, pad.system).steepest;
     if (steepest.greaterThan(most)) pad.caution(cautions.steepForms(most, steepest, [], source));
   }
   return { ...shape, binding: [] };
@@ -236,16 +236,10 @@ function sought(input: Parsed, pad: Pad): Settled {
     noCut: cut === 'none',
     most,
   });
-  const { steepest } = planeFigures(plane, systemFor(input));
+  const { steepest } = planeFigures(plane, pad.system);
   const because = binding.filter((name) => !name.startsWith('level along'));
   if (steeper) pad.caution(cautions.steepForms(most, steepest, because, source));
   return { elevation: onPlane(plane), plane, binding };
-}
-
-function systemFor(input: Parsed): System {
-  const like =
-    input.stakes[0]?.top ?? input.stakes[0]?.ground ?? input.fixed?.[0]?.elevation ?? input.stakes[0]?.x;
-  return like ? systemOfQuantity(like) : 'customary';
 }
 
 /** The deepest fill, where it is deeper than a slab may stand on without approval. */
@@ -261,7 +255,7 @@ function heedFill(stakes: readonly StakeFigure[], system: System, pad: Pad): voi
 
 function reckon(input: Parsed, pad: Pad): FormGradesFigures {
   refuseSameStakes(input.stakes);
-  const system = systemFor(input);
+  const system = pad.system;
   const { elevation, plane, binding } = input.surface
     ? givenSurface(input, input.surface, pad)
     : sought(input, pad);
@@ -307,7 +301,7 @@ function reckon(input: Parsed, pad: Pad): FormGradesFigures {
  */
 export const formGrades: Calculation<FormGradesInput, FormGradesFigures> = /*#__PURE__*/ define({
   id: 'form-grades',
-  title: 'Elevations of forms at stakes',
+  title: 'Form grades at stakes',
   version: 2,
   sources: [CLOSED_FORM, NAVY_GRADES],
   limits: [CONDITIONS, SOUGHT_STAKES],

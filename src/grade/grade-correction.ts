@@ -2,7 +2,7 @@
  * What to raise or strike off, while the concrete is wet, so that water runs away.
  *
  * Within `zone` of a building every facet must fall away from it by the minimum; along each fall given
- * one spot must lie so much above another; no spot may come nearer to a sill than its freeboard, move
+ * one spot must lie so much above another; no spot may come nearer to a sill than its clearance, move
  * farther than allowed, or leave less than the least thickness. Spots at a building, a threshold or a
  * drain stay as they are. Beyond the zone the surface must drain too: what the drainage check finds at
  * fault there is made a need, see `correction/search.ts`. Made least is the concrete moved; forms stay
@@ -50,7 +50,7 @@ import { lines as lineFields, type SurfaceLineInput } from './lines';
 import { small, toMark } from './marks';
 import { IRC_DRAINAGE } from './sources';
 import { metersAs, type SpotInput } from './spots';
-import type { SurfaceDrainageFigures } from './surface-check';
+import type { SurfaceDrainageFigures } from './surface-figures';
 
 /** A fall that must be there from one spot to another. */
 export interface SpotFallInput {
@@ -103,10 +103,10 @@ export interface GradeCorrectionInput {
   readonly movable?: readonly string[];
   /** The farthest that any spot may be moved; no limit by default. */
   readonly farthest?: QuantityInput<'length'>;
-  /** Sills that the surface must stay below by `freeboard`; none by default. */
+  /** Sills that the surface must stay below by `sillClearance`; none by default. */
   readonly sills?: readonly SpotSillInput[];
   /** How far the surface must stay below sills; by default 1 in. */
-  readonly freeboard?: QuantityInput<'length'>;
+  readonly sillClearance?: QuantityInput<'length'>;
   /** Thickness at spots: they are not struck off below `leastThickness`. */
   readonly thicknesses?: readonly SpotThicknessInput[];
   /** What must be left where the surface is struck off; by default 3-1/2 in where thicknesses are given. */
@@ -142,7 +142,7 @@ export interface SillAfterFigure {
   /** Name of the sill. */
   readonly name: string;
   /** How far the corrected surface lies below it; negative when above. */
-  readonly freeboard: Quantity<'length'>;
+  readonly clearance: Quantity<'length'>;
 }
 
 /** Figures of {@link gradeCorrection}. */
@@ -258,7 +258,7 @@ function sillsAfter(job: CorrectionJob, input: Parsed, moves: Moves): SillAfterF
   return (input.sills ?? []).map(({ name, at, elevation }, i) => {
     const v = job.find(at, `sills[${i}].at`);
     const surface = metersAs(job.survey.exact(v).z.plus(moves.get(v) ?? ZERO), job.survey.system);
-    return { name, freeboard: small(elevation.minus(surface)) };
+    return { name, clearance: small(elevation.minus(surface)) };
   });
 }
 
@@ -298,7 +298,7 @@ function reckon(input: Parsed, pad: Pad): GradeCorrectionFigures {
  * What to raise and what to strike off so that water runs away, with the least concrete moved.
  *
  * @param input - spots as read, the lines of the building or the falls wanted, and what may be moved
- * @returns moves by spot in the order of doing, concrete, thickness and freeboard afterward, what stands
+ * @returns moves by spot in the order of doing, concrete, thickness and clearance afterward, what stands
  * in the way where nothing will do, and the check of the result
  * @throws {InputError} `no-solution` where what is asked for contradicts itself, whatever is moved;
  * `give-one-of` where neither a building nor a fall is given; `too-many` above 50 spots; and as the
@@ -374,7 +374,7 @@ export const gradeCorrection: Calculation<GradeCorrectionInput, GradeCorrectionF
               SPOTS,
             ),
           ),
-          freeboard: maybe(quantity('length', 'freeboard', 'not-negative', ordinary.FREEBOARD)),
+          sillClearance: maybe(quantity('length', 'sillClearance', 'not-negative', ordinary.SILL_CLEARANCE)),
           thicknesses: maybe(
             list(
               fields({

@@ -67,7 +67,7 @@ export const MOVE: Ordinary = {
   source,
 };
 
-export const FREEBOARD: Ordinary = {
+export const SILL_CLEARANCE: Ordinary = {
   of: 'how far paving stays below a sill',
   least: ['1/4 in', '5 mm'],
   most: ['12 in', '300 mm'],

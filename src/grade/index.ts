@@ -66,15 +66,13 @@ export type {
   FacetFigure,
   FallsBackFigure,
   InflowFigure,
-  InflowInput,
   LowSpotFigure,
   PathFigure,
   PlanPointFigure,
   PondFigure,
   ReachFigure,
   SillFigure,
-  SillInput,
   SurfaceDrainageFigures,
-  SurfaceDrainageInput,
   ValleyFigure,
-} from './surface-check';
+} from './surface-figures';
+export type { InflowInput, SillInput, SurfaceDrainageInput } from './surface-input';

@@ -67,7 +67,7 @@ export interface LevelRowInput {
 /** Notes of a level with a rod. */
 export interface LevelNotesByRodInput {
   /** Always `level`. */
-  readonly method: 'level';
+  readonly kind: 'level';
   /** Left out, the height of the first instrument must be given. */
   readonly benchMark?: BenchMarkInput;
   /** Elevation of the first line of sight, in place of a bench mark. */
@@ -83,7 +83,7 @@ export interface LevelNotesByRodInput {
 /** Readings of a laser on a rod set to zero at the bench mark. */
 export interface LevelNotesByLaserInput {
   /** Always `laser`. */
-  readonly method: 'laser';
+  readonly kind: 'laser';
   /** Where the rod was set to zero; left out, `no-datum` names the points that hang on nothing. */
   readonly benchMark?: BenchMarkInput;
   /** One reading for each point, either `up` or `down`. */
@@ -100,7 +100,7 @@ export interface LevelNotesByLaserInput {
 /** Readings of a water level: height of the water above each point. */
 export interface LevelNotesByWaterInput {
   /** Always `water level`. */
-  readonly method: 'water level';
+  readonly kind: 'water-level';
   /** The known point; left out, `no-datum` names the points that hang on nothing. */
   readonly benchMark?: BenchMarkInput;
   /** Height of the water above the bench mark. */
@@ -117,7 +117,7 @@ export interface LevelNotesByWaterInput {
 /** Readings taped down from a string line. */
 export interface LevelNotesByStringInput {
   /** Always `string line`. */
-  readonly method: 'string line';
+  readonly kind: 'string-line';
   /** Start of the string and its elevation; left out, `no-datum` is thrown. */
   readonly from?: BenchMarkInput;
   /** End of the string and its elevation; left out, `no-datum` is thrown. */
@@ -180,7 +180,7 @@ interface Mark {
 }
 
 interface RodNotes {
-  readonly method: 'level';
+  readonly kind: 'level';
   readonly benchMark: Mark | undefined;
   readonly heightOfInstrument: Length | undefined;
   readonly rows: readonly {
@@ -193,7 +193,7 @@ interface RodNotes {
 }
 
 interface LaserNotes {
-  readonly method: 'laser';
+  readonly kind: 'laser';
   readonly benchMark: Mark | undefined;
   readonly rows: readonly {
     readonly point: string;
@@ -203,14 +203,14 @@ interface LaserNotes {
 }
 
 interface WaterNotes {
-  readonly method: 'water level';
+  readonly kind: 'water-level';
   readonly benchMark: Mark | undefined;
   readonly atBenchMark: Length;
   readonly rows: readonly { readonly point: string; readonly height: Length }[];
 }
 
 interface StringNotes {
-  readonly method: 'string line';
+  readonly kind: 'string-line';
   readonly from: Mark | undefined;
   readonly to: Mark | undefined;
   readonly length: Length;
@@ -431,16 +431,16 @@ function refuseSamePoints(rows: readonly { readonly point: string }[]): void {
 }
 
 function reckon(notes: Parsed, pad: Pad): LevelNotesFigures {
-  switch (notes.method) {
+  switch (notes.kind) {
     case 'level':
       return byRod(notes, pad);
     case 'laser':
       refuseSamePoints(notes.rows);
       return byLaser(notes, pad);
-    case 'water level':
+    case 'water-level':
       refuseSamePoints(notes.rows);
       return byWater(notes, pad);
-    case 'string line':
+    case 'string-line':
       refuseSamePoints(notes.rows);
       return byString(notes, pad);
   }
@@ -464,7 +464,7 @@ const any = (what: string, ordinary: Ordinary): Field<Length> => quantity('lengt
  * import { levelNotes } from 'flatwork-reckoner';
  *
  * const { figures } = levelNotes({
- *   method: 'level',
+ *   kind: 'level',
  *   benchMark: { name: 'BM', elevation: '100 ft' },
  *   rows: [
  *     { point: 'BM', backsight: '4.25 ft' },
@@ -482,10 +482,10 @@ export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__
   version: 1,
   sources: [CLOSED_FORM, NAVY_GRADES, CBM_LEVELLING],
   input: () =>
-    kinds<Parsed>('method', [
+    kinds<Parsed>('kind', [
       fields(
         {
-          method: word('level'),
+          kind: word('level'),
           benchMark: mark(),
           heightOfInstrument: maybe(any('heightOfInstrument', BENCH_ELEVATION)),
           rows: list(
@@ -504,7 +504,7 @@ export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__
       ) as Field<Parsed>,
       fields(
         {
-          method: word('laser'),
+          kind: word('laser'),
           benchMark: mark(),
           rows: list(
             fields(
@@ -523,7 +523,7 @@ export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__
       ) as Field<Parsed>,
       fields(
         {
-          method: word('water level'),
+          kind: word('water-level'),
           benchMark: mark(),
           atBenchMark: any('atBenchMark', WATER_HEIGHT),
           rows: list(fields({ point: label('point'), height: any('height', WATER_HEIGHT) }), 1, ROW_LIMIT),
@@ -532,7 +532,7 @@ export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__
       ) as Field<Parsed>,
       fields(
         {
-          method: word('string line'),
+          kind: word('string-line'),
           from: mark(),
           to: mark(),
           length: quantity('length', 'length', 'positive', STRING_LENGTH),

@@ -48,8 +48,8 @@ export interface RunoffInput {
   readonly areas: readonly RunoffAreaInput[];
   /** Rain of the design storm, for example `5.95 in/h`; the local code gives it. */
   readonly intensity: QuantityInput<'speed'>;
-  /** Whose coefficients; by default the higher ones, of New York City. */
-  readonly table?: 'new york city' | 'herpicc';
+  /** Whose coefficients; by default the higher ones, of a plumbing code. */
+  readonly table?: 'plumbing-code' | 'stormwater-manual';
 }
 
 /** Figures of {@link runoff}. */
@@ -71,7 +71,7 @@ export interface RunoffFigures {
   readonly coefficient: Quantity<'ratio'>;
 }
 
-type Table = 'new york city' | 'herpicc';
+type Table = 'plumbing-code' | 'stormwater-manual';
 
 interface Parsed {
   readonly areas: readonly {
@@ -84,19 +84,22 @@ interface Parsed {
 }
 
 /** Where the second table has no entry, the first serves. */
-const COEFFICIENTS: Record<RunoffSurface, { readonly 'new york city': string; readonly herpicc?: string }> = {
-  roof: { 'new york city': '0.95:1', herpicc: '0.85:1' },
-  concrete: { 'new york city': '0.95:1', herpicc: '0.85:1' },
-  asphalt: { 'new york city': '0.85:1', herpicc: '0.82:1' },
-  'porous paving': { 'new york city': '0.7:1' },
-  gravel: { 'new york city': '0.65:1' },
-  grass: { 'new york city': '0.2:1' },
-  undeveloped: { 'new york city': '0.3:1' },
+const COEFFICIENTS: Record<
+  RunoffSurface,
+  { readonly 'plumbing-code': string; readonly 'stormwater-manual'?: string }
+> = {
+  roof: { 'plumbing-code': '0.95:1', 'stormwater-manual': '0.85:1' },
+  concrete: { 'plumbing-code': '0.95:1', 'stormwater-manual': '0.85:1' },
+  asphalt: { 'plumbing-code': '0.85:1', 'stormwater-manual': '0.82:1' },
+  'porous paving': { 'plumbing-code': '0.7:1' },
+  gravel: { 'plumbing-code': '0.65:1' },
+  grass: { 'plumbing-code': '0.2:1' },
+  undeveloped: { 'plumbing-code': '0.3:1' },
 };
 
 const SURFACES = Object.keys(COEFFICIENTS) as RunoffSurface[];
 const AREA_LIMIT = 100;
-const SOURCES: Record<Table, Source> = { 'new york city': NYC_RUNOFF, herpicc: HERPICC_RUNOFF };
+const SOURCES: Record<Table, Source> = { 'plumbing-code': NYC_RUNOFF, 'stormwater-manual': HERPICC_RUNOFF };
 const WHOLE = constant(() => ratio('1:1'));
 
 type Taken = {
@@ -109,8 +112,8 @@ function taken({ areas, table }: Parsed, pad: Pad): Taken[] {
   return areas.map(({ surface, area, coefficient }, i) => {
     if (coefficient) return { surface, area, coefficient };
     const row = COEFFICIENTS[surface];
-    const own = row[table ?? 'new york city'];
-    const value = ratio(own ?? row['new york city']);
+    const own = row[table ?? 'plumbing-code'];
+    const value = ratio(own ?? row['plumbing-code']);
     pad.assume({
       name: `areas[${i}].coefficient`,
       value: value.in(':1'),
@@ -174,7 +177,7 @@ function reckon(input: Parsed, pad: Pad): RunoffFigures {
  */
 export const runoff: Calculation<RunoffInput, RunoffFigures> = /*#__PURE__*/ define({
   id: 'runoff',
-  title: 'Storm water from roofs and paving',
+  title: 'Storm runoff from roofs and paving',
   version: 1,
   sources: [RATIONAL_FORMULA, NYC_RUNOFF, HERPICC_RUNOFF],
   input: () =>
@@ -189,7 +192,7 @@ export const runoff: Calculation<RunoffInput, RunoffFigures> = /*#__PURE__*/ def
         AREA_LIMIT,
       ),
       intensity: quantity('speed', 'intensity', 'positive', RAIN),
-      table: maybe(choice('table', ['new york city', 'herpicc'] as const)),
+      table: maybe(choice('table', ['plumbing-code', 'stormwater-manual'] as const)),
     }),
   reckon,
 });

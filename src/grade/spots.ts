@@ -12,13 +12,7 @@ import type { PointInput } from '../outline/outline';
 import { Decimal } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
-import {
-  canonicalValue,
-  newQuantity,
-  type Quantity,
-  type QuantityInput,
-  systemOfQuantity,
-} from '../quantity/quantity';
+import { canonicalValue, newQuantity, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type System, unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, label, list, maybe, quantity, reading } from '../reckoning/fields';
@@ -259,13 +253,12 @@ interface Batch {
   readonly fill: (origin: ExactSpot, into: SpotArrays, from: number) => void;
   readonly name: (i: number) => string;
   readonly path: (i: number) => string;
-  readonly system: System;
 }
 
 /** What spots are called, and where in the input they stand. */
 type Called = Pick<Batch, 'name' | 'path'>;
 
-function listed(spots: readonly ExactSpot[], called: Called, system: System): Batch {
+function listed(spots: readonly ExactSpot[], called: Called): Batch {
   return {
     ...called,
     count: spots.length,
@@ -277,7 +270,6 @@ function listed(spots: readonly ExactSpot[], called: Called, system: System): Ba
         into.z[from + i] = spot.z.minus(origin.z).toNumber();
       });
     },
-    system,
   };
 }
 
@@ -297,12 +289,8 @@ function fromList(spots: readonly ParsedSpot[], instrument: Length | undefined):
     y: canonicalValue(spot.y),
     z: elevationOf(spot, i, instrument),
   }));
-  const first = spots[0];
-  const called = { name, path: (i: number): string => `spots[${i}]` };
-  return listed(exact, called, first ? systemOfQuantity(first.elevation ?? first.x) : 'customary');
+  return listed(exact, { name, path: (i) => `spots[${i}]` });
 }
-
-const systemNamed = (unit: string): System => (unit === 'm' || unit === 'mm' ? 'metric' : 'customary');
 
 const factorOf = (unit: string): Decimal => unitOf('length', unit)?.factor ?? new Decimal(1);
 
@@ -329,7 +317,6 @@ function fromTable({ unit, rows }: { readonly unit: string; readonly rows: Rows 
     },
     name: (i) => `row ${i + 1}`,
     path: (i) => `table.rows[${i}]`,
-    system: systemNamed(unit),
   };
 }
 
@@ -348,7 +335,7 @@ function fromGrid(grid: NonNullable<ParsedSpots['grid']>): Batch {
   }));
   const name = (i: number): string => `row ${(places[i]?.r ?? 0) + 1} spot ${(places[i]?.c ?? 0) + 1}`;
   const path = (i: number): string => `grid.elevations[${places[i]?.r ?? 0}][${places[i]?.c ?? 0}]`;
-  return listed(exact, { name, path }, systemNamed(unit));
+  return listed(exact, { name, path });
 }
 
 function fromForms(forms: NonNullable<ParsedSpots['forms']>): Batch {
@@ -367,9 +354,7 @@ function fromForms(forms: NonNullable<ParsedSpots['forms']>): Batch {
       return { x: fx.plus(dx.times(along).div(long)), y: fy.plus(dy.times(along).div(long)), z };
     });
   });
-  const first = forms[0]?.readings[0];
-  const called = { name: (i: number) => names[i] ?? '', path: (i: number) => paths[i] ?? 'forms' };
-  return listed(exact, called, first ? systemOfQuantity(first.elevation) : 'customary');
+  return listed(exact, { name: (i) => names[i] ?? '', path: (i) => paths[i] ?? 'forms' });
 }
 
 function batchesOf({ spots, table, grid, forms, heightOfInstrument }: ParsedSpots): Batch[] {
@@ -406,10 +391,11 @@ function refuseSameNames(spots: readonly ParsedSpot[] | undefined): void {
 /**
  * Put all spots together.
  *
+ * @param system - the family of units of the job
  * @throws {InputError} `few-spots` below three, `no-datum` for rod readings without an instrument,
  * `repeated-name`, `give-one-of`, `missing`
  */
-export function surveyOf(parsed: ParsedSpots): Survey {
+export function surveyOf(parsed: ParsedSpots, system: System): Survey {
   refuseSameNames(parsed.spots);
   const batches = batchesOf(parsed);
   const count = batches.reduce((sum, b) => sum + b.count, 0);
@@ -442,7 +428,7 @@ export function surveyOf(parsed: ParsedSpots): Survey {
     const [batch, at] = locate(i);
     return batch.path(at);
   };
-  return { ...arrays, count, exact, name, path, find: finder(count, name), system: first.system };
+  return { ...arrays, count, exact, name, path, find: finder(count, name), system };
 }
 
 /** A length of so many meters, in the units of the survey. */

@@ -7,7 +7,6 @@ import * as sources from './sources';
 import { MCGRAW_JOINTS, NAVY_REINFORCED, PCA_JOINTS, SLAB_LENGTH_RATIO } from './sources';
 
 type Length = Quantity<'length'>;
-export type Time = Quantity<'time'>;
 
 export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
   code: 'slump-out-of-table',

@@ -16,10 +16,10 @@ import { nominallyAtMost } from './nominal';
 import { JOINT_DEPTH, LEAST_JOINT_DEPTH } from './sources';
 
 /** How a contraction joint is made. */
-export type JointMaking = 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
+export type JointMethod = 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
 
 /** All the ways, in the order they are shown. */
-export const JOINT_MAKINGS: readonly JointMaking[] = [
+export const JOINT_METHODS: readonly JointMethod[] = [
   'conventional saw',
   'early-entry saw',
   'hand groover',
@@ -32,7 +32,7 @@ type Length = Quantity<'length'>;
 const LEAST_DEPTH: () => Length = constant(() => length('1 in'));
 const EARLY_UP_TO = 9;
 
-/** One way of making a joint and its depth. */
+/** One way of cutting or forming a joint and its depth. */
 export interface DepthBy {
   readonly depth: Length;
   readonly formula: string;
@@ -41,10 +41,10 @@ export interface DepthBy {
 
 const larger = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
 
-/** The depth by one way of making. */
-export function depthBy(making: JointMaking, t: Length): DepthBy {
+/** The depth by one way of cutting or forming a joint. */
+export function depthBy(method: JointMethod, t: Length): DepthBy {
   const c = LEAST_DEPTH();
-  if (making === 'early-entry saw') {
+  if (method === 'early-entry saw') {
     const thick = !nominallyAtMost(t, EARLY_UP_TO);
     return {
       depth: thick ? larger(t.over(wholeNumber(5)), c) : c,
@@ -53,7 +53,7 @@ export function depthBy(making: JointMaking, t: Length): DepthBy {
     };
   }
   const quarter = t.over(wholeNumber(4));
-  const byThickness = making === 'conventional saw' ? JOINT_DEPTH : COMMON_PRACTICE;
+  const byThickness = method === 'conventional saw' ? JOINT_DEPTH : COMMON_PRACTICE;
   return {
     depth: larger(quarter, c),
     formula: 'k = max(t ÷ 4, c)',
@@ -62,9 +62,9 @@ export function depthBy(making: JointMaking, t: Length): DepthBy {
 }
 
 /** The depth with its step of working. */
-export function workedDepth(making: JointMaking, t: Length, pad: Pad): Length {
-  const { depth, formula } = depthBy(making, t);
-  const what = making === 'conventional saw' ? 'depth of a sawn joint' : `depth of a joint, ${making}`;
+export function workedDepth(method: JointMethod, t: Length, pad: Pad): Length {
+  const { depth, formula } = depthBy(method, t);
+  const what = method === 'conventional saw' ? 'depth of a sawn joint' : `depth of a joint, ${method}`;
   return pad.step(
     what,
     formula,

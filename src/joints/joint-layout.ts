@@ -40,7 +40,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
 import * as cautions from './cautions';
 import * as faults from './faults';
-import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
+import { JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { type FoundGrid, findGrid, type Setting } from './layout/grid-plan';
 import { type IsolationLine, isolationLengths } from './layout/isolation';
 import {
@@ -141,8 +141,8 @@ export interface JointLayoutInput extends RegionInput {
   /** In a round slab joints may start at the middle of another panel; by default not if avoidable. */
   readonly tees?: 'allowed' | 'avoided';
   /** How the contraction joints are made; by default with a conventional saw. */
-  readonly making?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
-  /** Depth of the contraction joints; by default by thickness and making. */
+  readonly method?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
+  /** Depth of the contraction joints; by default by thickness and method. */
   readonly depth?: QuantityInput<'length'>;
   /** How deep the saw goes in one pass; by default the whole depth. */
   readonly depthPerPass?: QuantityInput<'length'>;
@@ -308,7 +308,7 @@ interface Parsed extends Omit<TakeOffInput, 'thickness'> {
   readonly continued: readonly PlaceRead[] | undefined;
   readonly isolation: readonly IsolationLine[] | undefined;
   readonly tees: 'allowed' | 'avoided' | undefined;
-  readonly making: JointMaking | undefined;
+  readonly method: JointMethod | undefined;
   readonly depth: Length | undefined;
   readonly sawOrder: SawOrder | undefined;
 }
@@ -707,19 +707,19 @@ function searchNote(laid: Laid, write: Writer): SearchNote {
   };
 }
 
-function depthOf(input: Parsed, making: JointMaking, pad: Pad): Length {
-  if (!input.depth) return workedDepth(making, input.thickness, pad);
+function depthOf(input: Parsed, method: JointMethod, pad: Pad): Length {
+  if (!input.depth) return workedDepth(method, input.thickness, pad);
   if (!input.depth.lessThan(input.thickness)) refuse('depth', sharedFaults.doesNotFit('depth', 'thickness'));
   return input.depth;
 }
 
-function makingOf({ making }: Parsed, pad: Pad): JointMaking {
-  if (making) return making;
+function methodOf({ method }: Parsed, pad: Pad): JointMethod {
+  if (method) return method;
   pad.assume({
-    name: 'making',
+    name: 'method',
     value: 'conventional saw',
     because: 'the usual way for slabs of this kind',
-    override: 'Give making',
+    override: 'Give method',
     source: COMMON_PRACTICE,
   });
   return 'conventional saw';
@@ -754,10 +754,10 @@ function heed(input: Parsed, ways: readonly GivenWay[], site: Site, sawn: boolea
 
 function reckon(input: Parsed, pad: Pad): JointLayoutFigures {
   const rules = rulesOf(input, pad);
-  const making = makingOf(input, pad);
+  const method = methodOf(input, pad);
   const { laid, area, site } = plan(input, rules);
   const edges = isolationLengths(input.outline, input.isolation ?? []);
-  const depth = depthOf(input, making, pad);
+  const depth = depthOf(input, method, pad);
   const write = new Writer(systemOfQuantity(input.thickness));
   const joints = laid.joints.map((joint, i) =>
     write.joint(joint, i + 1, joint.type === 'contraction' ? depth : input.thickness),
@@ -767,7 +767,7 @@ function reckon(input: Parsed, pad: Pad): JointLayoutFigures {
   const openings = site.openings.reduce((sum, o) => sum.plus(o.perimeter), new Decimal(0));
   const isolation = write.length(totalOf(laid, 'isolation').plus(edges).plus(openings));
   const givesWay = givenWay(laid, panels, rules, write);
-  const sawn = making.endsWith('saw') && contraction.sign() > 0;
+  const sawn = method.endsWith('saw') && contraction.sign() > 0;
   const taken = takeOff(input, { laid, contraction, isolation, depth, sawn, order: input.sawOrder }, pad);
   heed(input, givesWay, site, sawn, pad);
   return {
@@ -824,7 +824,7 @@ const SEALED = ['all', 'isolation', 'sawn'] as const;
  */
 export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*#__PURE__*/ define({
   id: 'joint-layout',
-  title: 'Joint plan of a slab',
+  title: 'Joint layout',
   version: 1,
   limits: [PANELS, SQUARE_PANELS, SIDE_BY_SIDE, SQUARE_CORNERS, SLANTED_CORNERS, PASSES, DOWELS],
   sources: [IRREGULAR_SLABS, TAPER_WIDTH, JOINT_DEPTH, EARLY_ENTRY_DEPTH, SILICA_RULE],
@@ -846,7 +846,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
         list(fields({ against: choice('against', NEIGHBORS), from: point(), to: point() }), 0, FIXED_LIMIT),
       ),
       tees: maybe(choice('tees', ['allowed', 'avoided'] as const)),
-      making: maybe(choice('making', JOINT_MAKINGS)),
+      method: maybe(choice('method', JOINT_METHODS)),
       depth: maybe(quantity('length', 'depth', 'positive', JOINT_DEPTH_RANGE)),
       depthPerPass: maybe(quantity('length', 'depthPerPass', 'positive', JOINT_DEPTH_RANGE)),
       sawRate: maybe(

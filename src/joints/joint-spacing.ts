@@ -28,7 +28,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
-import { JOINT_MAKINGS, type JointMaking, workedDepth } from './joint-depth';
+import { JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { isLargeStone, isThreeQuarterStone, nominally, nominallyAtLeast, nominallyAtMost } from './nominal';
 import { AGGREGATE_SIZE, JOINT_SPACING, PANEL_RATIO, SLUMP } from './ordinary';
 import {
@@ -72,7 +72,7 @@ export interface JointSpacingInput {
   /** True for a slab with steel; what a source gives for it is shown, the spacing stays that of plain slabs. */
   readonly reinforced?: boolean;
   /** How the joints are made; by default with a conventional saw. */
-  readonly making?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
+  readonly method?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
 }
 
 /** The rule that came out tightest. */
@@ -98,7 +98,7 @@ export interface JointSpacingFigures {
   readonly because: string;
   /** What each published source gives for the spacing, those that disagree included. */
   readonly spacings: readonly SpacingBySource[];
-  /** The depth by each way of making a joint, and by sources that disagree. */
+  /** The depth by each way of cutting or forming a joint, and by sources that disagree. */
   readonly depths: readonly DepthBySource[];
   /** Isolation at regular intervals, by source. */
   readonly isolation: readonly IsolationBySource[];
@@ -116,7 +116,7 @@ interface Given {
   readonly use: JointUse | undefined;
   readonly maximum: Length | undefined;
   readonly reinforced: boolean | undefined;
-  readonly making: JointMaking | undefined;
+  readonly method: JointMethod | undefined;
 }
 
 /** The input with the thicknesses in their order. */
@@ -232,20 +232,20 @@ function useOf({ use }: Parsed, pad: Pad): JointUse {
   return 'slab';
 }
 
-function depthFor({ thickest, making }: Parsed, pad: Pad): Length {
-  if (!making) {
+function depthFor({ thickest, method }: Parsed, pad: Pad): Length {
+  if (!method) {
     pad.assume({
-      name: 'making',
+      name: 'method',
       value: 'conventional saw',
       because: 'the usual way for slabs of this kind',
-      override: 'Give making',
+      override: 'Give method',
       source: COMMON_PRACTICE,
     });
   }
-  return workedDepth(making ?? 'conventional saw', thickest, pad);
+  return workedDepth(method ?? 'conventional saw', thickest, pad);
 }
 
-function heed({ thickness: t, slump, reinforced, making }: Parsed, pad: Pad): void {
+function heed({ thickness: t, slump, reinforced, method }: Parsed, pad: Pad): void {
   if (!nominallyAtMost(slump, TABLE_SLUMP)) {
     pad.caution(cautions.slumpOutOfTable(inchesLike(slump, TABLE_SLUMP), slump));
   }
@@ -253,7 +253,7 @@ function heed({ thickness: t, slump, reinforced, making }: Parsed, pad: Pad): vo
   if (!nominallyAtLeast(t, TABLE_FROM)) pad.caution(cautions.thicknessOutOfTable(from, to, from, t));
   if (!nominallyAtMost(t, TABLE_TO)) pad.caution(cautions.thicknessOutOfTable(from, to, to, t));
   if (reinforced) pad.caution(cautions.reinforcedJoints);
-  if (!making || making.endsWith('saw')) pad.caution(silica);
+  if (!method || method.endsWith('saw')) pad.caution(silica);
 }
 
 /** From 8 in on even the closest multiple passes a cap that several sources set. */
@@ -337,7 +337,7 @@ function reckon(given: Given, pad: Pad): JointSpacingFigures {
  */
 export const jointSpacing: Calculation<JointSpacingInput, JointSpacingFigures> = /*#__PURE__*/ define({
   id: 'joint-spacing',
-  title: 'Spacing and depth of contraction joints',
+  title: 'Spacing and depth of control (contraction) joints',
   version: 2,
   sources: [
     PCA_JOINTS,
@@ -359,7 +359,7 @@ export const jointSpacing: Calculation<JointSpacingInput, JointSpacingFigures> =
       use: maybe(choice('use', ['slab', 'walk', 'curb'] as const)),
       maximum: maybe(quantity('length', 'maximum', 'positive', JOINT_SPACING)),
       reinforced: maybe(yesOrNo('reinforced')),
-      making: maybe(choice('making', JOINT_MAKINGS)),
+      method: maybe(choice('method', JOINT_METHODS)),
     }),
   reckon,
 });

@@ -8,7 +8,7 @@ import { constant, length, ratio } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import { CSA_CONTROL_JOINTS, type Source } from '../reckoning/source';
-import { depthBy, JOINT_MAKINGS, type JointMaking } from './joint-depth';
+import { depthBy, JOINT_METHODS, type JointMethod } from './joint-depth';
 import { isLargeStone, isThreeQuarterStone, nominally, nominallyAtLeast, nominallyAtMost } from './nominal';
 import {
   ACI_302_JOINTS,
@@ -47,9 +47,9 @@ export interface SpacingBySource {
   readonly least?: Quantity<'length'>;
 }
 
-/** A depth by one way of making the joint, or by one source. */
+/** A depth by one way of cutting or forming the joint, or by one source. */
 export interface DepthBySource {
-  /** The way of making, or the rule in a few words. */
+  /** The way of cutting or forming it, or the rule in a few words. */
   readonly rule: string;
   /** Title of the source. */
   readonly source: string;
@@ -227,12 +227,12 @@ const depthRow = (rule: string, source: Source, depth: Length, most?: Length): D
   ...(most ? { most } : {}),
 });
 
-/** The depth by each way of making, and what other sources give. */
+/** The depth by each way of cutting or forming it, and what other sources give. */
 export function depthBySource(t: Length, use: JointUse): DepthBySource[] {
   const [quarter, third, fifth] = [4, 3, 5].map((n) => t.over(wholeNumber(n))) as [Length, Length, Length];
-  const rows = JOINT_MAKINGS.map((making: JointMaking) => {
-    const { depth, source } = depthBy(making, t);
-    return depthRow(making, source, depth);
+  const rows = JOINT_METHODS.map((method: JointMethod) => {
+    const { depth, source } = depthBy(method, t);
+    return depthRow(method, source, depth);
   });
   rows.push(
     depthRow('a quarter to a third', CSA_CONTROL_JOINTS, quarter, third),

@@ -1,5 +1,5 @@
 /**
- * Bagged mix for small pads: whole bags, water, and trips with a barrow.
+ * Bagged mix for small pads: whole bags, water, and trips with a wheelbarrow.
  *
  * `bags = roundup(V × (1 + a) ÷ yield)`. Makers' data sheets give 0.60 ft3 for 80 lb, 0.45 ft3 for 60 lb,
  * 0.375 ft3 for 50 lb and 0.30 ft3 for 40 lb, which is 0.0075 ft3 for each pound. Whether a truck is the
@@ -18,7 +18,7 @@ import type { Pad } from '../reckoning/pad';
 import { carried, wholeUnits } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
-import { BAG, BAG_WATER, BAG_YIELD, BARROW, POUR } from './ordinary';
+import { BAG, BAG_WATER, BAG_YIELD, POUR, WHEELBARROW } from './ordinary';
 import { BAG_SHEETS, WASTE_TEXTS } from './sources';
 
 /** Input of {@link bagCount}. */
@@ -33,8 +33,8 @@ export interface BagCountInput {
   readonly yield?: QuantityInput<'volume'>;
   /** Water for one bag; by default as printed for 80 lb, in proportion to the weight. */
   readonly water?: QuantityInput<'volume'>;
-  /** What a barrow carries at a time; the trips are left out without it. */
-  readonly barrow?: QuantityInput<'volume'>;
+  /** What a wheelbarrow carries at a time; the trips are left out without it. */
+  readonly wheelbarrow?: QuantityInput<'volume'>;
   /** What a buggy carries at a time; the trips are left out without it. */
   readonly buggy?: QuantityInput<'volume'>;
 }
@@ -55,8 +55,8 @@ export interface BagCountFigures {
   readonly weight: Quantity<'mass'>;
   /** Water for all of them; add no more than the bag says. */
   readonly water: Quantity<'volume'>;
-  /** Trips with the barrow. */
-  readonly barrowTrips?: Quantity<'count'>;
+  /** Trips with the wheelbarrow. */
+  readonly wheelbarrowTrips?: Quantity<'count'>;
   /** Trips with the buggy. */
   readonly buggyTrips?: Quantity<'count'>;
 }
@@ -70,7 +70,7 @@ interface Parsed {
   readonly bag: Mass;
   readonly yield: Volume | undefined;
   readonly water: Volume | undefined;
-  readonly barrow: Volume | undefined;
+  readonly wheelbarrow: Volume | undefined;
   readonly buggy: Volume | undefined;
 }
 
@@ -118,7 +118,7 @@ function waterOf({ water: given, bag: B }: Parsed, pad: Pad): Volume {
 }
 
 function reckon(input: Parsed, pad: Pad): BagCountFigures {
-  const { volume: V, allowance: a, bag: B, barrow, buggy } = input;
+  const { volume: V, allowance: a, bag: B, wheelbarrow, buggy } = input;
   const withAllowance = pad.step('with allowance', 'W = V × (1 + a)', { V, a }, V.times(ONE().plus(a)));
   const Y = yieldOf(input, pad);
   const n = wholeUnits('bags', withAllowance, Y, 'yield', pad);
@@ -141,7 +141,9 @@ function reckon(input: Parsed, pad: Pad): BagCountFigures {
     overNet: made.minus(V),
     weight,
     water,
-    ...(barrow ? { barrowTrips: wholeUnits('barrow trips', withAllowance, barrow, 'barrow', pad) } : {}),
+    ...(wheelbarrow
+      ? { wheelbarrowTrips: wholeUnits('wheelbarrow trips', withAllowance, wheelbarrow, 'wheelbarrow', pad) }
+      : {}),
     ...(buggy ? { buggyTrips: wholeUnits('buggy trips', withAllowance, buggy, 'buggy', pad) } : {}),
   };
 }
@@ -153,8 +155,8 @@ function door(): Field<Parsed> {
     bag: quantity('mass', 'bag', 'positive', BAG),
     yield: maybe(quantity('volume', 'yield', 'positive', BAG_YIELD)),
     water: maybe(quantity('volume', 'water', 'positive', BAG_WATER)),
-    barrow: maybe(quantity('volume', 'barrow', 'positive', BARROW)),
-    buggy: maybe(quantity('volume', 'buggy', 'positive', BARROW)),
+    wheelbarrow: maybe(quantity('volume', 'wheelbarrow', 'positive', WHEELBARROW)),
+    buggy: maybe(quantity('volume', 'buggy', 'positive', WHEELBARROW)),
   });
 }
 
@@ -170,18 +172,18 @@ function door(): Field<Parsed> {
  * ```ts
  * import { bagCount } from 'flatwork-reckoner';
  *
- * const { figures, assumed } = bagCount({ volume: '9 ft3', allowance: '10%', bag: '80 lb', barrow: '3 ft3' });
+ * const { figures, assumed } = bagCount({ volume: '9 ft3', allowance: '10%', bag: '80 lb', wheelbarrow: '3 ft3' });
  * figures.bags.format(); // '17 each'
- * figures.barrowTrips?.format(); // '4 each'
+ * figures.wheelbarrowTrips?.format(); // '4 each'
  * assumed[0]?.value; // 0.6 ft3
  * ```
  */
 export const bagCount: Calculation<BagCountInput, BagCountFigures> = /*#__PURE__*/ define({
   id: 'bag-count',
-  title: 'Bags of mix',
+  title: 'Bagged mix',
   version: 1,
   sources: [BAG_SHEETS],
-  limits: [carried('bags'), carried('barrow trips'), carried('buggy trips')],
+  limits: [carried('bags'), carried('wheelbarrow trips'), carried('buggy trips')],
   input: door,
   reckon,
 });

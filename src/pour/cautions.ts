@@ -1,8 +1,7 @@
 /** What to watch out for when concrete is ordered, placed and cut. */
 
-import type { Ratio, Volume } from '../concrete/cautions';
 import { LIFTING_GUIDE } from '../concrete/sources';
-import type { Time } from '../joints/cautions';
+
 import * as sources from '../joints/sources';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
@@ -10,6 +9,10 @@ import { ACI_SAW_TIMES, COMMON_PRACTICE, type Source } from '../reckoning/source
 import { NO_WORDS, say, type Words } from '../reckoning/words';
 import { clockText } from './clock';
 import { NRMCA_YIELD, WASTE_TEXTS } from './sources';
+
+type Ratio = Quantity<'ratio'>;
+type Time = Quantity<'time'>;
+type Volume = Quantity<'volume'>;
 
 export const tryACut: Caution = {
   code: 'try-a-cut',

@@ -294,7 +294,7 @@ function door(): Field<Parsed> {
  */
 export const concreteOrder: Calculation<ConcreteOrderInput, ConcreteOrderFigures> = /*#__PURE__*/ define({
   id: 'concrete-order',
-  title: 'Concrete to order',
+  title: 'Concrete order',
   version: 1,
   sources: [WASTE_TEXTS],
   limits: [LOADS],

@@ -37,8 +37,8 @@ export const BAG_WATER = /*#__PURE__*/ range(
   ['3 gal', '11 L'],
 );
 
-export const BARROW = /*#__PURE__*/ range(
-  'what a barrow or a buggy carries',
+export const WHEELBARROW = /*#__PURE__*/ range(
+  'what a wheelbarrow or a buggy carries',
   ['1 ft3', '28 L'],
   ['21 ft3', '600 L'],
 );

@@ -321,7 +321,7 @@ function reckon(input: Parsed, pad: Pad): SawWindowFigures {
  */
 export const sawWindow: Calculation<SawWindowInput, SawWindowFigures> = /*#__PURE__*/ define({
   id: 'saw-window',
-  title: 'When to saw contraction joints',
+  title: 'When to saw control (contraction) joints',
   version: 2,
   sources: [
     ACI_SAW_TIMES,

@@ -5,6 +5,7 @@
  * nothing else; `calculation.attempt(input)` gives the error back instead.
  */
 import { type Fault, InputError } from '../quantity/input-error';
+import type { System } from '../quantity/units';
 import { type Field, type JsonSchema, parse, schemaOf } from './fields';
 import type { Limit } from './limits';
 import { unusual } from './ordinary';
@@ -13,7 +14,7 @@ import { plainCopy } from './plain';
 import { type Caution, type FigureSet, makeResult, type Result } from './result';
 import type { Source } from './source';
 import { type StandardSchema, standardSchema } from './standard';
-import { systemOfInput } from './system';
+import { type ReckonOptions, settled, systemAsked, systemOfInput } from './system';
 
 /** The outcome of {@link Calculation.attempt}. */
 export type Attempt<F extends FigureSet> =
@@ -30,16 +31,16 @@ export type Attempt<F extends FigureSet> =
       readonly error: InputError;
     };
 
-/** A calculation: a pure function of its input, with its own description. */
+/**
+ * A calculation: a pure function of its input, with its own description. Called, it throws {@link InputError} when the
+ * input cannot be reckoned with, and nothing else. Its options name the family of units to reckon and show in, where
+ * it is not to be that of the input.
+ */
 export interface Calculation<Input, F extends FigureSet> {
-  /**
-   * Reckon.
-   *
-   * @throws {InputError} when the input cannot be reckoned with; nothing else is thrown
-   */
-  (input: Input): Result<F>;
+  // Without words of its own, so that an editor shows those of the calculation.
+  (input: Input, options?: ReckonOptions): Result<F>;
   /** Reckon without throwing, for input of any kind at run time; what is `unknown` to the compiler is cast. */
-  attempt(input: Input): Attempt<F>;
+  attempt(input: Input, options?: ReckonOptions): Attempt<F>;
   /** Stable id, for front-ends, vectors and bug reports. */
   readonly id: string;
   /** What it reckons, in a few words. */
@@ -111,12 +112,33 @@ const ISSUES_LISTED = 100;
 /** The same slip in a long list is plain after a few. */
 const DOUBTS_LISTED = 5;
 
+/** An input as it was read, all of it in the units of one family. */
+export interface Job<T> extends Read<T> {
+  readonly system: System;
+}
+
 /**
- * Read an input at its door.
+ * Read an input at its door, and settle the family of units that it is reckoned and shown in. What is written in the
+ * other family is shown, rounded and held to limits as the rest of the job is.
+ *
+ * @param asked - the family that the caller asks for
+ * @throws {InputError} with every issue found
+ */
+export function readJob<T>(door: Field<T>, input: unknown, asked?: System): Job<T> {
+  const { value, unusual: doubts } = readWithDoubts(door, input);
+  const found = systemOfInput(value);
+  const system = asked ?? found.system;
+  const own = found.mixed || system !== found.system ? settled(value, system) : value;
+  return { value: own, unusual: doubts, system };
+}
+
+/**
+ * Read an input at its door, in the units of one family.
  *
  * @throws {InputError} with every issue found
  */
-export const readInput = <T>(door: Field<T>, input: unknown): T => readWithDoubts(door, input).value;
+export const readInput = <T>(door: Field<T>, input: unknown, asked?: System): T =>
+  readJob(door, input, asked).value;
 
 /**
  * Make a calculation of its definition.
@@ -141,19 +163,18 @@ export function define<Input, Parsed, F extends FigureSet>(
     ...(limits.length > 0 ? { 'x-limits': limits } : {}),
   });
 
-  const reckon = (input: unknown): Result<F> => {
-    const pad = new Pad();
-    const { value, unusual: doubts } = readWithDoubts(door(), input);
+  const reckon = (input: unknown, options: unknown): Result<F> => {
+    const { value, unusual: doubts, system } = readJob(door(), input, systemAsked(options));
+    const pad = new Pad(system);
     for (const doubt of doubts) pad.caution(doubt);
     const figures = definition.reckon(value, pad);
     const { working, assumed, cautions } = pad;
-    const system = systemOfInput(value);
     return makeResult({ id, title, version, system, figures, working, assumed, cautions, sources });
   };
 
-  const attempt = (input: unknown): Attempt<F> => {
+  const attempt = (input: unknown, options?: unknown): Attempt<F> => {
     try {
-      return { ok: true, result: reckon(input) };
+      return { ok: true, result: reckon(input, options) };
     } catch (error) {
       if (error instanceof InputError) return { ok: false, error };
       throw error;
@@ -161,7 +182,7 @@ export function define<Input, Parsed, F extends FigureSet>(
   };
 
   return Object.freeze(
-    Object.defineProperties((input: Input) => reckon(input), {
+    Object.defineProperties((input: Input, options?: ReckonOptions) => reckon(input, options), {
       attempt: { value: attempt },
       id: { value: id, enumerable: true },
       title: { value: title, enumerable: true },

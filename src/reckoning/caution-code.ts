@@ -50,7 +50,7 @@ export type CautionCode =
   | 'line-off-surface'
   | 'little-bottom-cover'
   | 'little-cover'
-  | 'little-freeboard'
+  | 'little-sill-clearance'
   | 'little-slack'
   | 'little-top-cover'
   | 'long-for-stiffness'

@@ -16,4 +16,5 @@ export type {
 export { revive } from './revive';
 export type { Source } from './source';
 export type { StandardIssue, StandardOutcome, StandardSchema } from './standard';
+export type { ReckonOptions } from './system';
 export type { Param, Params, Words } from './words';

@@ -1,11 +1,15 @@
 /** The pad that a calculation writes on while it reckons: working, assumptions, cautions. */
 import type { Dimension } from '../quantity/dimensions';
 import { isQuantity, type Quantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import type { Assumed, Assumption, Caution, Step } from './parts';
 import { type Saying, wordsOf } from './words';
 
 /** Collects what a result shows beside its figures. */
 export class Pad {
+  /** @param system - the family of units that the job is reckoned and shown in */
+  constructor(readonly system: System) {}
+
   readonly working: Step[] = [];
   readonly assumed: Assumption[] = [];
   readonly cautions: Caution[] = [];

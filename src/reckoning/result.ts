@@ -1,6 +1,7 @@
 /** What a calculation gives back: figures with their working, assumptions, cautions and sources. */
 import { isQuantity } from '../quantity/quantity';
 import type { FigureSet, ResultParts } from './parts';
+import { settled } from './system';
 
 export type * from './parts';
 
@@ -16,5 +17,19 @@ function frozen<T>(value: T): T {
   return Object.freeze(value);
 }
 
-/** Freeze the parts into a result. */
-export const makeResult = <F extends FigureSet>(parts: ResultParts<F>): Result<F> => frozen(parts);
+/** Freeze the parts into a result, all of them in the units of its family. */
+export const makeResult = <F extends FigureSet>(parts: ResultParts<F>): Result<F> =>
+  frozen({ ...parts, ...settledParts(parts) });
+
+const settledParts = <F extends FigureSet>({
+  system,
+  figures,
+  working,
+  assumed,
+  cautions,
+}: ResultParts<F>): Pick<ResultParts<F>, 'figures' | 'working' | 'assumed' | 'cautions'> => ({
+  figures: settled(figures, system),
+  working: settled(working, system),
+  assumed: settled(assumed, system),
+  cautions: settled(cautions, system),
+});

@@ -1,23 +1,123 @@
-/** The family of units that an input is written in: that of most of its quantities, those of the outline first met. */
+/**
+ * The family of units that a job is reckoned and shown in: as the caller asks, or that of most quantities of the
+ * input; where they tell nothing, that of the names of bars, mesh and strengths in it, or else customary.
+ */
+import { fault } from '../quantity/faults';
+import { type Fault, InputError } from '../quantity/input-error';
+import { inSystem } from '../quantity/like-unit';
+import { Paired } from '../quantity/paired';
 import { isQuantity, unitShown } from '../quantity/quantity';
-import type { System } from '../quantity/units';
+import { type System, type Unit, unitOf } from '../quantity/units';
 
-/** The units of so many quantities tell what a job is written in. */
-const ENOUGH = 40;
+/** What a caller may ask of a calculation besides its input. */
+export interface ReckonOptions {
+  /** The family of units to reckon and show in; by default that of most quantities of the input. */
+  readonly system?: System;
+}
 
-/** Count the quantities of an input that has been read, metric ones against customary ones. */
-export function systemOfInput(input: unknown): System {
-  let [metric, customary] = [0, 0];
-  const look = (value: unknown): void => {
-    if (typeof value !== 'object' || value === null || metric + customary >= ENOUGH) return;
-    if (!isQuantity(value)) {
-      for (const name in value) look((value as Record<string, unknown>)[name]);
-      return;
-    }
+/** Bars by names that only one of the families has: `15M`, `12 mm`, `#4`. */
+const METRIC_NAME = /^\d{1,2} ?mm?$|^(?:soft|hard)-metric$/i;
+const CUSTOMARY_NAME = /^#\d/;
+
+/** How often each family is met. */
+interface Tally {
+  customary: number;
+  metric: number;
+}
+
+/** What is read from the name of a make counts as a name, whatever quantities it holds. */
+const namedIn = (value: object): System | undefined => (value as { readonly namedIn?: System }).namedIn;
+
+/** Many numbers under the one unit at their head, as a table of spots has them, outweigh what is beside them. */
+const ENOUGH = 10;
+
+const isTable = (value: object): value is { readonly unit: string } =>
+  typeof (value as { readonly unit?: unknown }).unit === 'string' &&
+  unitOf('length', (value as { readonly unit: string }).unit) !== undefined;
+
+/** Count an input that has been read: its quantities, and the names in it. */
+function tally(value: unknown, units: Tally, names: Tally): void {
+  if (typeof value === 'string') {
+    if (METRIC_NAME.test(value)) names.metric += 1;
+    else if (CUSTOMARY_NAME.test(value)) names.customary += 1;
+  }
+  if (typeof value !== 'object' || value === null) return;
+  if (isQuantity(value)) {
     const { system } = unitShown(value);
-    if (system === 'metric') metric += 1;
-    else if (system) customary += 1;
-  };
-  look(input);
-  return metric > customary ? 'metric' : 'customary';
+    if (system) units[system] += 1;
+    return;
+  }
+  const system = namedIn(value);
+  if (system) names[system] += 1;
+  else if (isTable(value)) units[(unitOf('length', value.unit) as Unit).system as System] += ENOUGH;
+  else for (const name in value) tally((value as Record<string, unknown>)[name], units, names);
+}
+
+const moreOf = ({ customary, metric }: Tally): System | undefined =>
+  metric === customary ? undefined : metric > customary ? 'metric' : 'customary';
+
+/** The family of units that an input, once read, is written in, and whether any of it is in the other. */
+export function systemOfInput(input: unknown): { readonly system: System; readonly mixed: boolean } {
+  const units: Tally = { customary: 0, metric: 0 };
+  const names: Tally = { customary: 0, metric: 0 };
+  tally(input, units, names);
+  const system = moreOf(units) ?? moreOf(names) ?? 'customary';
+  return { system, mixed: units[system === 'metric' ? 'customary' : 'metric'] > 0 };
+}
+
+const isPlain = (value: object): boolean => {
+  const proto = Object.getPrototypeOf(value);
+  return proto === null || proto === Object.prototype;
+};
+
+/**
+ * The same data with every quantity in a unit of one family; what is so already is left as it is.
+ *
+ * Done at the door, so that whatever a calculation takes its units from is in those of the job; and once more with
+ * the result, for constants and tables that are printed in the other.
+ */
+export function settled<T>(value: T, system: System): T {
+  if (typeof value !== 'object' || value === null) return value;
+  if (isQuantity(value)) return inSystem(value, system) as T;
+  if (value instanceof Paired) return value.as(system) as T;
+  if (Array.isArray(value)) {
+    const parts = value.map((part) => settled(part, system));
+    return parts.every((part, i) => part === value[i]) ? value : (parts as T);
+  }
+  if (!isPlain(value)) return value;
+  let copy: Record<string, unknown> | undefined;
+  for (const name in value) {
+    const part = settled(value[name], system);
+    if (part === value[name]) continue;
+    copy ??= Object.assign(Object.create(Object.getPrototypeOf(value)), value) as Record<string, unknown>;
+    copy[name] = part;
+  }
+  return (copy as T) ?? value;
+}
+
+const notASystem = (): Fault => fault('unknown-choice', 'system must be one of "customary", "metric"');
+
+/**
+ * The family that a caller asks for, if any.
+ *
+ * @throws {InputError} `unknown-choice`, `wrong-type`
+ */
+export function systemAsked(options: unknown): System | undefined {
+  if (options === undefined || options === null) return undefined;
+  let system: unknown;
+  try {
+    if (typeof options !== 'object') throw new TypeError();
+    system = (options as ReckonOptions).system;
+  } catch {
+    // A getter may be a trap.
+    throw new InputError([
+      {
+        ...fault('wrong-type', 'the options must be an object such as { system: "metric" }'),
+        path: 'options',
+      },
+    ]);
+  }
+  if (system === undefined || system === null) return undefined;
+  if (system === 'customary' || system === 'metric') return system;
+  throw new InputError([{ ...notASystem(), path: 'options.system' }]);
 }

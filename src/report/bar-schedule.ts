@@ -78,7 +78,7 @@ const cutsText = (cuts: BarCuttingFigures['plan'][number]['cuts'], unit: UnitId<
 const cutTable = ({ plan }: BarCuttingFigures, length: UnitId<'length'>): Table => ({
   head: ['stock', 'bars', 'cut from each', 'left of each'],
   units: [length, 'each', '', length],
-  rows: plan.map(({ stock, bars, cuts, offcut }) => [stock, bars, cutsText(cuts, length), offcut]),
+  rows: plan.map(({ stock, bars, cuts, drop }) => [stock, bars, cutsText(cuts, length), drop]),
 });
 
 /** In which units a table is written. */

@@ -67,7 +67,7 @@ export interface BarCuttingInput {
   readonly stock: readonly StockInput[];
   /** Lost in each cut; by default nothing, as with a shear. */
   readonly kerf?: QuantityInput<'length'>;
-  /** Offcuts at least this long are kept; by default all are scrap. */
+  /** Drops at least this long are kept; by default all are scrap. */
   readonly keepFrom?: QuantityInput<'length'>;
   /** By default the cost where prices are given, else the bars, or the length with several stocks. */
   readonly aim?: CuttingAim;
@@ -83,11 +83,11 @@ export interface StockOrder {
   readonly cost?: Quantity<'money'>;
 }
 
-/** Pieces of one length cut from a bar, or offcuts of one length. */
+/** Pieces of one length cut from a bar, or drops of one length. */
 export interface Cut {
-  /** Length of each piece or offcut. */
+  /** Length of each piece or drop. */
   readonly length: Quantity<'length'>;
-  /** How many: out of one bar in a plan, in all where offcuts are kept. */
+  /** How many: out of one bar in a plan, in all where drops are kept. */
   readonly count: Quantity<'count'>;
 }
 
@@ -100,15 +100,15 @@ export interface CutBars {
   /** What is cut from each of them, longest first. */
   readonly cuts: readonly Cut[];
   /** What is left of each, after the kerfs. */
-  readonly offcut: Quantity<'length'>;
+  readonly drop: Quantity<'length'>;
 }
 
-/** What a length is worth in the proof, as part of what the plan keeps low. */
-export interface LengthWorth {
+/** The value of a length in the proof, as part of what the plan keeps low. */
+export interface LengthValue {
   /** Length of the piece. */
   readonly length: Quantity<'length'>;
   /** In bars, in meters, or in units of money. */
-  readonly worth: Quantity<'ratio'>;
+  readonly value: Quantity<'ratio'>;
 }
 
 /** Figures of {@link barCutting}. */
@@ -123,13 +123,13 @@ export interface BarCuttingFigures {
   readonly lengthBought: Quantity<'length'>;
   /** The pieces end to end. */
   readonly lengthUsed: Quantity<'length'>;
-  /** Offcuts that are kept, end to end; nothing where `keepFrom` is left out. */
+  /** Drops that are kept, end to end; nothing where `keepFrom` is left out. */
   readonly lengthKept: Quantity<'length'>;
-  /** Kerfs and offcuts that are not kept. */
+  /** Kerfs and drops that are not kept. */
   readonly lengthLost: Quantity<'length'>;
   /** Lost over bought. */
   readonly waste: Quantity<'ratio'>;
-  /** Offcuts that are kept, longest first. */
+  /** Drops that are kept, longest first. */
   readonly kept: readonly Cut[];
   /** How to cut, bar by bar. */
   readonly plan: readonly CutBars[];
@@ -145,8 +145,8 @@ export interface BarCuttingFigures {
   readonly proved: boolean;
   /** What longest-first fitting alone would come to. */
   readonly firstFit: Quantity;
-  /** The proof: worth these, no bar holds more than it costs, and all pieces come to the bound. */
-  readonly worths: readonly LengthWorth[];
+  /** The proof, a value of each length: no bar holds more value than it costs, and all pieces come to the bound. */
+  readonly lengthValues: readonly LengthValue[];
 }
 
 type Length = Quantity<'length'>;
@@ -327,8 +327,8 @@ function total(lengths: readonly Length[], like: Length): Length {
   return lengths.reduce((a, b) => a.plus(b), like.minus(like));
 }
 
-/** Offcut of a bar: what the pieces and one kerf for each leave, or nothing where the last kerf runs out. */
-function offcutOf(stock: Stock, pieces: readonly Piece[], pattern: Pattern, kerf: Length): Length {
+/** Drop of a bar: what the pieces and one kerf for each leave, or nothing where the last kerf runs out. */
+function dropOf(stock: Stock, pieces: readonly Piece[], pattern: Pattern, kerf: Length): Length {
   const used = total(
     pieces.map((p, i) => times(p.length.plus(kerf), pattern[i] as number)),
     stock.length,
@@ -360,7 +360,7 @@ function planFigure({ pieces, stock, kerf }: Sheet, batches: readonly Batch[]): 
           const n = pattern[i] as number;
           return n > 0 ? [{ length: p.length, count: wholeNumber(n) }] : [];
         }),
-        offcut: offcutOf(bought, pieces, pattern, kerf).in(bought.length.shownIn ?? bought.length.unit),
+        drop: dropOf(bought, pieces, pattern, kerf).in(bought.length.shownIn ?? bought.length.unit),
       };
     });
 }
@@ -368,10 +368,10 @@ function planFigure({ pieces, stock, kerf }: Sheet, batches: readonly Batch[]): 
 function keptOf(plan: readonly CutBars[], keepFrom: Length | undefined): Cut[] {
   if (!keepFrom) return [];
   const kept = new Map<string, Cut>();
-  for (const { offcut, bars } of plan) {
-    if (offcut.lessThan(keepFrom) || offcut.sign() === 0) continue;
-    const known = kept.get(offcut.toString());
-    kept.set(offcut.toString(), { length: offcut, count: known ? known.count.plus(bars) : bars });
+  for (const { drop, bars } of plan) {
+    if (drop.lessThan(keepFrom) || drop.sign() === 0) continue;
+    const known = kept.get(drop.toString());
+    kept.set(drop.toString(), { length: drop, count: known ? known.count.plus(bars) : bars });
   }
   return [...kept.values()].sort((a, b) => b.length.compareTo(a.length));
 }
@@ -385,19 +385,19 @@ function orderOf(stock: readonly Stock[], batches: readonly Batch[]): StockOrder
   });
 }
 
-function worthsOf(
+function valuesOfLengths(
   { pieces }: Sheet,
   { proof, top, bottom }: Solved,
   demand: readonly number[],
   perUnit: Decimal,
-): LengthWorth[] {
-  // The worths of the last program, scaled so that together they come to the bound that they prove.
+): LengthValue[] {
+  // The values of lengths in the last program, scaled so that together they come to the bound that they prove.
   const all = proof.reduce((s, w, i) => s.plus(new Decimal(w).times(demand[i] as number)), new Decimal(0));
   if (all.isZero()) return [];
   const factor = new Decimal(top.toString()).div(new Decimal(bottom.toString())).div(all).times(perUnit);
   return pieces.map((p, i) => ({
     length: p.length,
-    worth: ratioOf(new Decimal(proof[i] as number).times(factor)),
+    value: ratioOf(new Decimal(proof[i] as number).times(factor)),
   }));
 }
 
@@ -485,7 +485,7 @@ function reckon(input: Parsed, pad: Pad): BarCuttingFigures {
     gap: reached.minus(lowerBound),
     proved: solved.plan.cost <= proof.bound,
     firstFit: costs.show(firstFitPlan(problem, demand).cost),
-    worths: worthsOf(sheet, proof, demand, costs.perUnit),
+    lengthValues: valuesOfLengths(sheet, proof, demand, costs.perUnit),
   };
   note(figures, pad);
   return figures;
@@ -504,7 +504,7 @@ const price = (): Field<Quantity<'money'>> =>
  * Stock bars for a cut list: the fewest or cheapest, with a proof.
  *
  * @param input - pieces, stock lengths, kerf, what to keep low
- * @returns bars to buy, how to cut them, offcuts and waste, and a lower bound that no plan can go under
+ * @returns bars to buy, how to cut them, drops and waste, and a lower bound that no plan can go under
  * @throws {InputError} `stock-too-short` for a piece longer than every stock; `give-for-all` for prices
  * of some stocks only; `too-many` lengths; lengths that cannot be read or are not greater than zero
  * @source closed form: each figure is checked by adding up. The bound is linear programming duality
@@ -528,7 +528,7 @@ const price = (): Field<Quantity<'money'>> =>
  */
 export const barCutting: Calculation<BarCuttingInput, BarCuttingFigures> = /*#__PURE__*/ define({
   id: 'bar-cutting',
-  title: 'Stock bars for a cut list',
+  title: 'Bar cutting list',
   version: 1,
   sources: [CLOSED_FORM],
   input: (): Field<Parsed> =>

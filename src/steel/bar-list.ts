@@ -142,7 +142,7 @@ export interface Buying {
   readonly laps: ReadonlyMap<AnyBarSize, Length>;
 }
 
-/** Above this many distinct lengths offcuts are used first-fit. */
+/** Above this many distinct lengths drops are used first-fit. */
 const SEARCHED_LENGTHS = 40;
 /** A tenth of a second on a slow machine, and less in most lists. */
 const EFFORT = 3e7;

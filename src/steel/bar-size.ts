@@ -140,7 +140,7 @@ function reckon(input: Parsed, pad: Pad): BarSizeFigures {
  */
 export const barSize: Calculation<BarSizeInput, BarSizeFigures> = /*#__PURE__*/ define({
   id: 'bar-size',
-  title: 'Nominal size of a bar',
+  title: 'Bar size',
   version: 1,
   sources: [CRSI_BARS, A615_SOFT_METRIC, A615_HARD_METRIC, METRIC_ROUND],
   input: () =>

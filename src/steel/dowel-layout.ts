@@ -355,7 +355,7 @@ function reckon(input: Parsed, pad: Pad): DowelLayoutFigures {
  */
 export const dowelLayout: Calculation<DowelLayoutInput, DowelLayoutFigures> = /*#__PURE__*/ define({
   id: 'dowel-layout',
-  title: 'Dowels or ties across a joint',
+  title: 'Dowels and tie bars across a joint',
   version: 1,
   limits: [DOWEL_LIMIT, BASKET_LIMIT],
   sources: [DOWEL_FLOORS, DOWEL_PAVEMENTS, TIE_BARS, TIE_STEEL, CLOSED_FORM],

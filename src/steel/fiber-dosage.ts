@@ -151,7 +151,7 @@ function reckon(input: Parsed, pad: Pad): FiberDosageFigures {
  */
 export const fiberDosage: Calculation<FiberDosageInput, FiberDosageFigures> = /*#__PURE__*/ define({
   id: 'fiber-dosage',
-  title: 'Fibers for a pour',
+  title: 'Fiber dosage',
   version: 1,
   limits: [BAG_LIMIT],
   sources: [ACI_FIBER],

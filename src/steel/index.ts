@@ -6,7 +6,7 @@ export {
   type Cut,
   type CutBars,
   type CuttingAim,
-  type LengthWorth,
+  type LengthValue,
   type PieceInput,
   type StockInput,
   type StockOrder,

@@ -36,7 +36,7 @@ import { ACI_318_DEVELOPMENT, CRSI_BARS, IRC_LAPS, MASONRY_LAP, VCC_LAP } from '
 /** A lap of so many bar diameters. */
 export interface DiametersLapInput {
   /** A number of bar diameters. */
-  readonly rule: 'diameters';
+  readonly kind: 'diameters';
   /** The bars that are lapped, both of one size. */
   readonly bar: AnyBarSize;
   /** By default 40, or as many as the grade or the stress asks for. */
@@ -52,7 +52,7 @@ export interface DiametersLapInput {
 /** A lap from the development length of the bar. */
 export interface DevelopmentLapInput {
   /** The development length of the bar. */
-  readonly rule: 'development';
+  readonly kind: 'development';
   /** The bars that are lapped, both of one size. */
   readonly bar: AnyBarSize;
   /** Specified strength of the concrete. */
@@ -91,7 +91,7 @@ export interface LapLengthFigures {
 type Length = Quantity<'length'>;
 
 interface ByDiameters {
-  readonly rule: 'diameters';
+  readonly kind: 'diameters';
   readonly bar: AnyBarSize;
   readonly diameters: Quantity<'count'> | undefined;
   readonly grade: '40' | '60' | undefined;
@@ -100,7 +100,7 @@ interface ByDiameters {
 }
 
 interface ByDevelopment {
-  readonly rule: 'development';
+  readonly kind: 'development';
   readonly bar: AnyBarSize;
   readonly concrete: Quantity<'pressure'>;
   readonly grade: BarGrade | undefined;
@@ -262,7 +262,7 @@ function byDevelopment(input: ByDevelopment, pad: Pad): LapLengthFigures {
 }
 
 function reckon(input: ByDiameters | ByDevelopment, pad: Pad): LapLengthFigures {
-  const figures = input.rule === 'diameters' ? byDiameters(input, pad) : byDevelopment(input, pad);
+  const figures = input.kind === 'diameters' ? byDiameters(input, pad) : byDevelopment(input, pad);
   pad.caution(lapsGoverned);
   if (isHeavy(input.bar)) pad.caution(noLapOfLargeBars);
   return figures;
@@ -284,9 +284,9 @@ function reckon(input: ByDiameters | ByDevelopment, pad: Pad): LapLengthFigures 
  * ```ts
  * import { lapLength } from 'flatwork-reckoner';
  *
- * lapLength({ rule: 'diameters', bar: '#5' }).figures.lap.format('in'); // '25 in'
+ * lapLength({ kind: 'diameters', bar: '#5' }).figures.lap.format('in'); // '25 in'
  * const { figures } = lapLength({
- *   rule: 'development',
+ *   kind: 'development',
  *   bar: '#8',
  *   concrete: '4000 psi',
  *   cover: '3 in',
@@ -297,14 +297,14 @@ function reckon(input: ByDiameters | ByDevelopment, pad: Pad): LapLengthFigures 
  */
 export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PURE__*/ define({
   id: 'lap-length',
-  title: 'Lap of two bars',
+  title: 'Lap splice length',
   version: 1,
   sources: [CRSI_BARS, VCC_LAP, MASONRY_LAP, IRC_LAPS, ACI_318_DEVELOPMENT],
   input: () =>
-    kinds<ByDiameters | ByDevelopment>('rule', [
+    kinds<ByDiameters | ByDevelopment>('kind', [
       fields(
         {
-          rule: word('diameters'),
+          kind: word('diameters'),
           bar: choice('bar', ALL_BARS),
           diameters: maybe(whole('diameters', 1, MOST_DIAMETERS)),
           grade: maybe(choice('grade', ['40', '60'] as const)),
@@ -314,7 +314,7 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
         all(notBoth('diameters', 'grade'), notBoth('diameters', 'stress'), notBoth('grade', 'stress')),
       ),
       fields({
-        rule: word('development'),
+        kind: word('development'),
         bar: choice('bar', ALL_BARS),
         concrete: quantity('pressure', 'concrete', 'positive', STRENGTH),
         grade: maybe(choice('grade', BAR_GRADES)),

@@ -81,6 +81,6 @@ export const HOOKS: Ordinary = range('what the hooks of a tie take', ['2 in', '5
 export const STARTER: Ordinary = range('a bar up into a wall', ['1 ft', '300 mm'], ['20 ft', '6 m']);
 export const PIECE: Ordinary = range('a piece that is cut from a bar', ['2 in', '50 mm'], ['60 ft', '18 m']);
 export const KERF: Ordinary = range('what a saw takes', ['1/64 in', '0.4 mm'], ['1/2 in', '12 mm']);
-export const KEPT: Ordinary = range('an offcut that is kept', ['2 in', '50 mm'], ['40 ft', '12 m']);
+export const KEPT: Ordinary = range('a drop that is kept', ['2 in', '50 mm'], ['40 ft', '12 m']);
 
 export const TURN: Ordinary = { of: 'an angle of bars or strips', most: '360 deg', source: trade };

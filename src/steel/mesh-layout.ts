@@ -145,7 +145,7 @@ export interface MeshLayout extends Calculation<MeshInput, MeshFigures> {
 /**
  * Welded wire mesh over a rectangle by its sides, or over any outline with openings.
  *
- * Offcuts are used again; over an outline the strips are tried both ways.
+ * Cutoffs are used again; over an outline the strips are tried both ways.
  *
  * @param input - the rectangle or the outline, the sheets or rolls, the laps
  * @returns pieces to buy, strips, areas and weight; over an outline also what is laid

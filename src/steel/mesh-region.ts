@@ -2,7 +2,7 @@
  * Welded wire mesh over any outline with openings: the second kind of input of `mesh-layout`.
  *
  * Strips are tried both ways and from either edge, and the way that takes the fewest sheets or rolls is kept.
- * Pieces shorter than a sheet are cut from sheets so that offcuts serve again, by the search of `bar-cutting`.
+ * Pieces shorter than a sheet are cut from sheets so that cutoffs serve again, by the search of `bar-cutting`.
  * Rolls may also be run in one line: where one ends within a strip the next is lapped on, so that
  * `ceil((R − e) ÷ (s − e))` rolls reach over strips of `R` in all. Lengths are searched for in binary numbers
  * and rounded up to whole cutting steps, so they are exact and at most one step long.
@@ -20,6 +20,7 @@ import { choice, type Field, fields, maybe, quantity, wholeNumber } from '../rec
 import { beyond, type Limit, withinLimit } from '../reckoning/limits';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { systemOfInput } from '../reckoning/system';
 import { say } from '../reckoning/words';
 import type { CutProblem } from '../solve/stock/fill';
 import { firstFitBars } from '../solve/stock/first-fit';
@@ -75,7 +76,7 @@ export interface MeshPieces {
 
 /** Figures of `meshLayout` for any outline. */
 export interface MeshRegionFigures {
-  /** Whole sheets or rolls to buy, offcuts used again. */
+  /** Whole sheets or rolls to buy, cutoffs used again. */
   readonly pieces: Quantity<'count'>;
   /** No plan of cutting takes fewer for these strips. */
   readonly leastPieces: Quantity<'count'>;
@@ -141,10 +142,10 @@ export const SUPPORT_LIMIT: Limit = { of: 'the mesh in supports', most: 100_000 
 export const CORNER_LIMIT: Limit = { of: 'the outline with its openings in corners', most: 10_000 };
 /** Lengths of piece that one list tells apart. */
 export const LENGTH_LIMIT: Limit = { of: 'the mesh in pieces of different lengths', most: 6000 };
-/** Above this many distinct lengths offcuts are used first-fit. */
+/** Above this many distinct lengths cutoffs are used first-fit. */
 const SEARCHED_LENGTHS = 60;
 const EDGE = /*#__PURE__*/ lengthPair('2 in', '50 mm');
-/** Search for offcuts used again: a tenth of a second, and less in most lists. */
+/** Search for cutoffs used again: a tenth of a second, and less in most lists. */
 const EFFORT = 3e7;
 const INCH = constant(() => length('1 in'));
 const CENTIMETER = constant(() => length('10 mm'));
@@ -287,11 +288,13 @@ function choose({ form, angle: given }: ParsedMeshRegion, ground: Ground): Choic
 export interface MeshSheet {
   readonly places: MeshPlace[];
   readonly rings: readonly (readonly Spot[])[];
+  readonly sideLap: Length;
+  readonly endLap: Length;
 }
 
 /** Where the pieces of mesh lie. */
 export function meshPlacesOf(input: ParsedMeshRegion): MeshSheet {
-  const ground = groundOf(input, new Pad());
+  const ground = groundOf(input, new Pad(systemOfInput(input).system));
   const { degrees, fromFar } = choose(input, ground).best.strips;
   const direction = directionOf(degrees);
   const back = backTo(ground.origin);
@@ -309,7 +312,7 @@ export function meshPlacesOf(input: ParsedMeshRegion): MeshSheet {
       length: long,
     };
   });
-  return { places, rings: ground.rule.rings.map(back) };
+  return { places, rings: ground.rule.rings.map(back), sideLap: ground.side, endLap: ground.end };
 }
 
 /** Reckon mesh over any outline. */

@@ -168,7 +168,7 @@ function reckon({ style }: { readonly style: WireStyle }, pad: Pad): MeshStyleFi
  */
 export const meshStyle: Calculation<MeshStyleInput, MeshStyleFigures> = /*#__PURE__*/ define({
   id: 'mesh-style',
-  title: 'A style of welded wire mesh',
+  title: 'Mesh style',
   version: 1,
   sources: [WRI_STYLES, ACI_439_WIRE, DIAMETER_STYLES],
   input: () => fields({ style: styleField(unknownStyle) }),

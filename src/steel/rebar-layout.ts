@@ -98,7 +98,7 @@ export interface RebarLayout extends Calculation<RebarInput, RebarFigures> {
  */
 export const rebarLayout: RebarLayout = /*#__PURE__*/ define<RebarInput, Parsed, RebarFigures>({
   id: 'rebar-layout',
-  title: 'Reinforcing bars',
+  title: 'Rebar layout',
   version: 2,
   limits: [CORNER_LIMIT, BAR_LIMIT, RUN_LIMIT, MARK_LIMIT, SIDE_LIMIT, NEAR_LINES, EDGE_LOOKS, NEAR_EDGES],
   sources: [CRSI_BARS, ACI_318_COVER, CENTER_TO_THIRD, RICHARDSON_SPACING, VCC_LAP, WSDOT_TIES, STAGGER_RULE],

@@ -18,7 +18,7 @@ import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, diameterOf, weightOf } from './bars';
 import { EXPOSURES, type Exposure } from './cover';
-import { CUT_TO, LAP, MAT_SPACING, STOCK_LENGTH, SUPPORTS_APART } from './mat-ordinary';
+import { CUT_TO, LAP, MAT_SPACING, STOCK_LENGTH, SUPPORTS_APART, TIE, TIE_WIRE } from './mat-ordinary';
 import { COVER } from './ordinary';
 import { LINE_LIMIT, type ParsedRegion } from './rebar-fields';
 import { reckonRegion } from './rebar-region';
@@ -56,6 +56,10 @@ export interface RebarLayoutInput {
   readonly exposure?: Exposure;
   /** Between chairs or blocks, both ways; by default 4 ft, or 1.2 m; 3 ft, or 0.9 m, under #4 and thinner. */
   readonly supports?: QuantityInput<'length'>;
+  /** Wire for one tie; by default 12 in, or 0.3 m. */
+  readonly wirePerTie?: QuantityInput<'length'>;
+  /** Weight of the wire; by default 1 lb for 79 ft, or 1 kg for 53 m. */
+  readonly wireWeight?: QuantityInput<'mass-per-length'>;
 }
 
 /** The bars that run one way. */
@@ -63,11 +67,11 @@ export interface BarRun {
   /** How many lines of bar. */
   readonly lines: Quantity<'count'>;
   /** From end to end of a line. */
-  readonly lineLength: Quantity<'length'>;
+  readonly runLength: Quantity<'length'>;
   /** Pieces in a line, each as long as the stock allows: not bars to buy, from which several are cut. */
-  readonly pieces: Quantity<'count'>;
+  readonly piecesPerRun: Quantity<'count'>;
   /** Bar in such a line, laps included. */
-  readonly barPerLine: Quantity<'length'>;
+  readonly barPerRun: Quantity<'length'>;
   /** Center to center as it comes out with the lines spread evenly. */
   readonly evenSpacing: Quantity<'length'>;
 }
@@ -104,6 +108,8 @@ export interface ParsedRectangle {
   readonly faceCover: Length | undefined;
   readonly exposure: Exposure | undefined;
   readonly supports: Length | undefined;
+  readonly wirePerTie: Length | undefined;
+  readonly wireWeight: Quantity<'mass-per-length'> | undefined;
 }
 
 const ONE = constant(() => wholeNumber(1));
@@ -142,8 +148,8 @@ function asRegion(input: ParsedRectangle): ParsedRegion {
     dowels: undefined,
     steps: undefined,
     supports: input.supports,
-    wirePerTie: undefined,
-    wireWeight: undefined,
+    wirePerTie: input.wirePerTie,
+    wireWeight: input.wireWeight,
   };
 }
 
@@ -189,8 +195,8 @@ interface Laid {
 function runOf({ name, side: a, lines, lap: l }: Run, { cover: c, stock: S }: Laid, pad: Pad): BarRun {
   const N = a.minus(c.times(TWO()));
   pad.step(say`length of a line ${{ name }}`, 'N = a − 2 × c', { a, c }, N);
-  const [k, barPerLine] = piecesOf(N, S, l, pad, name);
-  return { lines: lines.lines, lineLength: N, pieces: k, barPerLine, evenSpacing: lines.evenSpacing };
+  const [k, barPerRun] = piecesOf(N, S, l, pad, name);
+  return { lines: lines.lines, runLength: N, piecesPerRun: k, barPerRun, evenSpacing: lines.evenSpacing };
 }
 
 function piecesOf(N: Length, S: Length, l: Length, pad: Pad, name: string): [Count, Length] {
@@ -253,4 +259,6 @@ export const rectangleInput = (): Field<ParsedRectangle> =>
     faceCover: maybe(quantity('length', 'faceCover', 'positive', COVER)),
     exposure: maybe(choice('exposure', EXPOSURES)),
     supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
+    wirePerTie: maybe(quantity('length', 'wirePerTie', 'positive', TIE)),
+    wireWeight: maybe(quantity('mass-per-length', 'wireWeight', 'positive', TIE_WIRE)),
   });

@@ -8,12 +8,14 @@
  */
 import * as faults from '../quantity/faults';
 import { constant, length, mass } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import * as sharedCautions from '../reckoning/cautions';
 import { wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { systemOfInput } from '../reckoning/system';
 import { say } from '../reckoning/words';
 import { type Alike, added, grouped, keyOf, listFigures, marked } from './bar-list';
 import { type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
@@ -33,8 +35,12 @@ import { TIE_WIRE_COURSE } from './sources';
 type Length = Quantity<'length'>;
 type Count = Quantity<'count'>;
 
-const WIRE = constant(() => length('0.3 m'));
-const WIRE_WEIGHT = constant(() => mass('1 kg').over(length('53 m')));
+const WIRE = /*#__PURE__*/ paired('length', '12 in', '0.3 m');
+/** 79 ft to the pound, or 53 m to the kilogram. */
+const WIRE_WEIGHT = {
+  customary: constant(() => mass('1 lb').over(length('79 ft'))),
+  metric: constant(() => mass('1 kg').over(length('53 m'))),
+};
 const ONE = constant(() => wholeNumber(1));
 
 /** A bar in its place, for drawing and for checking: plain meters, not figures. */
@@ -64,7 +70,7 @@ export interface MatSheet {
 
 /** Where the bars of laid mats lie. */
 export function placesOf(input: ParsedRegion): MatSheet {
-  const ground = groundOf(input, new Pad());
+  const ground = groundOf(input, new Pad(systemOfInput(input).system));
   const laid = layAll(input, ground);
   const groups = grouped(laid, ground.step);
   const marks = marked([...groups.values()]);
@@ -87,10 +93,10 @@ interface Wire {
 
 /** Wire for so many ties. */
 export function tieWireFor(ties: Count, { wirePerTie, wireWeight }: Wire, pad: Pad): Quantity<'mass'> {
-  const [w, q] = [wirePerTie ?? WIRE(), wireWeight ?? WIRE_WEIGHT()];
+  const [w, q] = [wirePerTie ?? WIRE.as(pad.system), wireWeight ?? WIRE_WEIGHT[pad.system]()];
   const usual = [
     ['wirePerTie', wirePerTie, w, 'wire for one tie'],
-    ['wireWeight', wireWeight, q, 'No. 16 wire, 53 m to the kilogram'],
+    ['wireWeight', wireWeight, q, 'No. 16 wire'],
   ] as const;
   for (const [name, given, value, because] of usual) {
     if (given) continue;

@@ -104,9 +104,9 @@ export interface RebarStripInput {
   readonly cutTo?: QuantityInput<'length'>;
   /** Between chairs or blocks along the footing; by default 4 ft, or 1.2 m; 3 ft, or 0.9 m, under #4 and thinner. */
   readonly supports?: QuantityInput<'length'>;
-  /** Wire for one tie; by default 0.30 m. */
+  /** Wire for one tie; by default 12 in, or 0.3 m. */
   readonly wirePerTie?: QuantityInput<'length'>;
-  /** Weight of the wire; by default 1 kg for 53 m. */
+  /** Weight of the wire; by default 1 lb for 79 ft, or 1 kg for 53 m. */
   readonly wireWeight?: QuantityInput<'mass-per-length'>;
 }
 

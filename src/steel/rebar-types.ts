@@ -96,9 +96,9 @@ export interface RebarRegionInput {
   readonly steps?: MatStepsInput;
   /** Between chairs or blocks, both ways; by default 4 ft, or 1.2 m; 3 ft, or 0.9 m, under #4 and thinner. */
   readonly supports?: QuantityInput<'length'>;
-  /** Wire for one tie; by default 0.30 m. */
+  /** Wire for one tie; by default 12 in, or 0.3 m. */
   readonly wirePerTie?: QuantityInput<'length'>;
-  /** Weight of the wire; by default 1 kg for 53 m. */
+  /** Weight of the wire; by default 1 lb for 79 ft, or 1 kg for 53 m. */
   readonly wireWeight?: QuantityInput<'mass-per-length'>;
 }
 
@@ -170,7 +170,7 @@ export interface MatFigures {
 export interface SizeTotal {
   /** Size of the bars. */
   readonly bar: AnyBarSize;
-  /** Bars of this size to buy, each as long as `stockLength`; offcuts are used again. */
+  /** Bars of this size to buy, each as long as `stockLength`; drops are used again. */
   readonly barsToBuy: Quantity<'count'>;
   /** Length of a bar as bought. */
   readonly stockLength: Quantity<'length'>;

@@ -38,7 +38,7 @@ import { readStyle, STOCK_STYLES, type WireRun } from './wire';
 /** Steel by a ratio of the section of the slab. */
 export interface RatioSteelInput {
   /** A share of the section of the slab. */
-  readonly rule: 'ratio';
+  readonly kind: 'ratio';
   /** Thickness of the slab. */
   readonly thickness: QuantityInput<'length'>;
   /** By default 60. */
@@ -52,7 +52,7 @@ export interface RatioSteelInput {
 /** Steel by the drag of the slab over its base. */
 export interface DragSteelInput {
   /** The drag of the slab over its base. */
-  readonly rule: 'drag';
+  readonly kind: 'drag';
   /** Thickness of the slab. */
   readonly thickness: QuantityInput<'length'>;
   /** Between joints, along the slab. */
@@ -120,7 +120,7 @@ type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;
 
 interface ByRatio {
-  readonly rule: 'ratio';
+  readonly kind: 'ratio';
   readonly thickness: Length;
   readonly grade: BarGrade | undefined;
   readonly ratio: Quantity<'ratio'> | undefined;
@@ -128,7 +128,7 @@ interface ByRatio {
 }
 
 interface ByDrag {
-  readonly rule: 'drag';
+  readonly kind: 'drag';
   readonly thickness: Length;
   readonly length: Length;
   readonly width: Length | undefined;
@@ -286,7 +286,7 @@ function byDrag(input: ByDrag, pad: Pad): SteelMinimumFigures {
 }
 
 function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
-  const figures = input.rule === 'ratio' ? byRatio(input, pad) : byDrag(input, pad);
+  const figures = input.kind === 'ratio' ? byRatio(input, pad) : byDrag(input, pad);
   pad.caution(steelGoverned);
   return figures;
 }
@@ -303,27 +303,27 @@ function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
  * ```ts
  * import { steelMinimum } from 'flatwork-reckoner';
  *
- * const { figures } = steelMinimum({ rule: 'drag', thickness: '8 in', length: '24 ft' });
+ * const { figures } = steelMinimum({ kind: 'drag', thickness: '8 in', length: '24 ft' });
  * figures.along.areaPerFoot.format('in2', { places: 3 }); // '0.045 in2'
  * figures.along.bars[0]?.spacing.format('in'); // '18 in'
  * ```
  */
 export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> = /*#__PURE__*/ define({
   id: 'steel-minimum',
-  title: 'Least steel in a slab',
+  title: 'Minimum steel',
   version: 1,
   sources: [ACI_318_RATIO, CRSI_DRAG, CRSI_BARS, WRI_STYLES],
   input: () =>
-    kinds<ByRatio | ByDrag>('rule', [
+    kinds<ByRatio | ByDrag>('kind', [
       fields({
-        rule: word('ratio'),
+        kind: word('ratio'),
         thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
         grade: maybe(choice('grade', BAR_GRADES)),
         ratio: maybe(quantity('ratio', 'ratio', 'positive', STEEL_RATIO)),
         spacingLimit: maybe(quantity('length', 'spacingLimit', 'positive', WIDEST_SPACING)),
       }),
       fields({
-        rule: word('drag'),
+        kind: word('drag'),
         thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
         length: quantity('length', 'length', 'positive', DRAG_LENGTH),
         width: maybe(quantity('length', 'width', 'positive', DRAG_LENGTH)),

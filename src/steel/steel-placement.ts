@@ -230,7 +230,7 @@ function reckon(input: Parsed, pad: Pad): SteelPlacementFigures {
  */
 export const steelPlacement: Calculation<SteelPlacementInput, SteelPlacementFigures> = /*#__PURE__*/ define({
   id: 'steel-placement',
-  title: 'Steel in its place in the slab',
+  title: 'Steel placement',
   version: 1,
   sources: [WIRE_SUPPORTS, ACI_318_COVER, CENTER_TO_THIRD, PLACING_TOLERANCE],
   input: () =>

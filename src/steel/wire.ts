@@ -12,8 +12,10 @@ import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { area, constant, length, massPerArea, ratio } from '../quantity/make';
-import { canonicalValue, type Quantity, quantityOf } from '../quantity/quantity';
+import { paired } from '../quantity/paired';
+import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import { twoWays } from '../quantity/text-faults';
+import type { System } from '../quantity/units';
 import { type Field, reading } from '../reckoning/fields';
 
 /** Plain or deformed. */
@@ -34,6 +36,8 @@ export interface WireStyle {
   readonly across: WireRun;
   /** True where the style was written in metric units. */
   readonly metric: boolean;
+  /** The family of its name: it says nothing of the units of the job. */
+  readonly namedIn: System;
   /** True where bare numbers of wires were taken as diameters in millimeters. */
   readonly diameters?: true;
 }
@@ -111,7 +115,8 @@ function styleOf(written: Written, wires: readonly [Quantity<'area'>, Quantity<'
     wire: wires[i],
     surface: surfaceOf(written.prefixes[i]),
   });
-  return { along: run(0), across: run(1), metric: written.metric };
+  const namedIn = written.metric ? 'metric' : 'customary';
+  return { along: run(0), across: run(1), metric: written.metric, namedIn };
 }
 
 function gauged(written: Written): WireStyle | undefined {
@@ -300,12 +305,15 @@ export function soldSizes(style: string): SoldSize[] {
   ];
 }
 
+const ROUND_SPACING = /*#__PURE__*/ paired('length', '6 in', '150 mm');
+
 /** Mesh of round wires of one diameter, close together, where no style is given. */
 export function roundWire(diameter: Quantity<'length'>): WireStyle {
+  const namedIn = systemOfQuantity(diameter);
   const run: WireRun = {
-    spacing: length('6 in'),
-    wire: quantityOf('area', PI.times(canonicalValue(diameter).pow(2)).div(4), 'customary'),
+    spacing: ROUND_SPACING.as(namedIn),
+    wire: quantityOf('area', PI.times(canonicalValue(diameter).pow(2)).div(4), namedIn),
     surface: 'plain',
   };
-  return { along: run, across: run, metric: false };
+  return { along: run, across: run, metric: namedIn === 'metric', namedIn };
 }

@@ -125,7 +125,7 @@ export const highThreshold = (source: Source, limit: Length, actual: Length): Ca
 });
 
 export const lowThreshold = (limit: Length, actual: Length): Caution => ({
-  code: 'little-freeboard',
+  code: 'little-sill-clearance',
   severity: 'warning',
   ...say`the surface is less than ${{ limit: inFamily(limit, actual) }} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
   limit: inFamily(limit, actual),

@@ -176,7 +176,7 @@ const STANDING_ROOM = constant(() => length('12 in'));
 const GUARD_ABOVE = constant(() => length('30 in'));
 const MOST_THRESHOLD = constant(() => length('1-1/2 in'));
 const MOST_ACCESSIBLE = constant(() => length('1/2 in'));
-const FREEBOARD = constant(() => length('1 in'));
+const SILL_CLEARANCE = constant(() => length('1 in'));
 const FLIGHT_TOLERANCE = constant(() => length('3/8 in'));
 const NEIGHBOR_TOLERANCE = constant(() => length('3/16 in'));
 
@@ -331,8 +331,8 @@ function heedThreshold(threshold: Length, dwelling: boolean, pad: Pad): void {
   const [most, source] = dwelling ? [MOST_THRESHOLD(), IRC_DOORS] : [MOST_ACCESSIBLE(), ADA_THRESHOLDS];
   if (threshold.greaterThan(most)) pad.caution(cautions.highThreshold(source, most, threshold));
   // What an accessible door may have at most would be too little here: there water is kept out otherwise.
-  if (dwelling && threshold.lessThan(FREEBOARD())) {
-    pad.caution(cautions.lowThreshold(FREEBOARD(), threshold));
+  if (dwelling && threshold.lessThan(SILL_CLEARANCE())) {
+    pad.caution(cautions.lowThreshold(SILL_CLEARANCE(), threshold));
   }
 }
 
@@ -504,7 +504,7 @@ function reckon(input: Parsed, pad: Pad): StepLayoutsFigures {
  */
 export const stepLayout: Calculation<StepLayoutInput, StepLayoutsFigures> = /*#__PURE__*/ define({
   id: 'step-layout',
-  title: 'Layout of steps',
+  title: 'Step layout',
   version: 1,
   sources: [EN5156_STAIRS, MCGRAW_STEPS, CC_STEP_TOLERANCE],
   limits: [RISERS],

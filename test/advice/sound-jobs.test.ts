@@ -94,8 +94,8 @@ const JOBS: Readonly<Record<string, Job>> = {
     'slab-volume': { outline: { shape: 'rectangle', length: '7 ft 6 in', width: '4 ft' }, thickness: '5 in' },
   },
   footing: {
-    'footing-volume': { footings: [{ form: 'strip', length: '60 ft', width: '16 in', depth: '8 in' }] },
-    excavation: { method: 'trench', length: '60 ft', width: '16 in', depth: '3 ft', swell: '25%' },
+    'footing-volume': { footings: [{ kind: 'strip', length: '60 ft', width: '16 in', depth: '8 in' }] },
+    excavation: { kind: 'trench', length: '60 ft', width: '16 in', depth: '3 ft', swell: '25%' },
     'concrete-order': {
       volume: '1.98 yd3',
       allowance: '10%',
@@ -104,9 +104,9 @@ const JOBS: Readonly<Record<string, Job>> = {
     },
   },
   wall: {
-    'wall-volume': { walls: [{ form: 'straight', length: '24 ft', height: '4 ft', thickness: '8 in' }] },
+    'wall-volume': { walls: [{ kind: 'straight', length: '24 ft', height: '4 ft', thickness: '8 in' }] },
     'lap-length': {
-      rule: 'development',
+      kind: 'development',
       bar: '#4',
       concrete: '4000 psi',
       cover: '2 in',

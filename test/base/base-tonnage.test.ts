@@ -138,7 +138,7 @@ describe('base-tonnage', () => {
         expect(used).toBeGreaterThanOrEqual(Number(from));
         expect(used).toBeLessThanOrEqual(Number(to));
       }
-      expect(figures.settlement.sign()).toBe(1);
+      expect(figures.shrinkage.sign()).toBe(1);
       expect(cautions.map(({ code }) => code)).toContain('wheel-loads');
     }
   });

@@ -50,7 +50,7 @@ function spreadByLibrary(ring: readonly XY[], by: number): number {
   return BufferOp.bufferOp(shape, by, square).getArea();
 }
 
-const pit = (input: Omit<PitInput, 'method'>) => excavation.attempt({ method: 'pit', ...input });
+const pit = (input: Omit<PitInput, 'kind'>) => excavation.attempt({ kind: 'pit', ...input });
 
 describe('a pit', () => {
   it('is as wide at the top as jsts (general-purpose geometry library) spreads the outline', () => {
@@ -94,7 +94,7 @@ describe('a pit', () => {
         fc.integer({ min: 0, max: 6 }),
         (l, w, d, m, s) => {
           const { bankVolume } = excavation({
-            method: 'pit',
+            kind: 'pit',
             outline: { shape: 'rectangle', length: `${l} ft`, width: `${w} ft` },
             depth: `${d} ft`,
             margin: `${m} ft`,
@@ -153,7 +153,7 @@ describe('a grid', () => {
         ).flat();
         const sum = each.reduce((all, cell) => all + cell, drop ? -(each[0] ?? 0) : 0);
         const { bankVolume } = excavation({
-          method: 'grid',
+          kind: 'grid',
           across: '10 ft',
           along: '12 ft',
           depths: times(m, (i) => times(n, (j) => `${at(i, j) / 8} ft`)),
@@ -169,7 +169,7 @@ describe('a grid', () => {
   const tenths = (rows: readonly (readonly number[])[]) => rows.map((row) => row.map((h) => `${h / 10} ft`));
   const both = (depths: readonly (readonly number[])[], across = '10 ft', along = '12 ft') => {
     const { bankVolume, fill } = excavation({
-      method: 'grid',
+      kind: 'grid',
       across,
       along,
       depths: tenths(depths),
@@ -228,7 +228,7 @@ describe('a grid', () => {
           [plane(0, 1), plane(1, 1)],
         ];
         const { bankVolume } = excavation({
-          method: 'grid',
+          kind: 'grid',
           across: '10 ft',
           along: '10 ft',
           depths: corners.map((row) => row.map((h) => `${h.toFixed(9)} ft`)),
@@ -240,7 +240,7 @@ describe('a grid', () => {
   });
 
   it('from levels is the grid of the depths below them', () => {
-    const grid = { method: 'grid', across: '10 ft', along: '10 ft' } as const;
+    const grid = { kind: 'grid', across: '10 ft', along: '10 ft' } as const;
     const a = excavation({
       ...grid,
       depths: [
@@ -274,7 +274,7 @@ describe('cross sections', () => {
         fc.integer({ min: 1, max: 40 }),
         (d1, d2, w1, w2) => {
           const { figures } = excavation({
-            method: 'sections',
+            kind: 'sections',
             sections: [trapezoid(0, w1, d1), trapezoid(60, w2, d2)],
           });
           const [dd, dw] = [d2 - d1, w2 - w1];
@@ -291,9 +291,9 @@ describe('cross sections', () => {
   });
 
   it('give the same by the prismoidal formula when a stretch is cut in two', () => {
-    const whole = excavation({ method: 'sections', sections: [trapezoid(0, 10, 2), trapezoid(40, 18, 8)] });
+    const whole = excavation({ kind: 'sections', sections: [trapezoid(0, 10, 2), trapezoid(40, 18, 8)] });
     const cut = excavation({
-      method: 'sections',
+      kind: 'sections',
       sections: [trapezoid(0, 10, 2), trapezoid(10, 12, 3.5), trapezoid(40, 18, 8)],
     });
     expect(cut.figures.bankVolume.compareTo(whole.figures.bankVolume)).toBe(0);
@@ -315,9 +315,9 @@ describe('cross sections', () => {
               : trapezoid(from(i), 10, d),
           );
         const last = drawn.length - 1;
-        const one = excavation({ method: 'sections', sections: made(drawn, (i) => 30 * i) });
+        const one = excavation({ kind: 'sections', sections: made(drawn, (i) => 30 * i) });
         const back = excavation({
-          method: 'sections',
+          kind: 'sections',
           sections: made([...drawn].reverse(), (i) => 1000 + 30 * i),
         });
         const codes = ({ cautions }: typeof one): string => cautions.map(({ code }) => code).join();
@@ -337,7 +337,7 @@ describe('cross sections', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1, max: 12 }), (d1, d2) => {
         const { bankVolume, fill } = excavation({
-          method: 'sections',
+          kind: 'sections',
           sections: [trapezoid(0, 10, d1), trapezoid(60, 22, -d2)],
         }).figures;
         const k = 4000;
@@ -360,7 +360,7 @@ describe('cross sections', () => {
     fc.assert(
       fc.property(feet, feet, feet, (A, B, M) => {
         const { sections } = excavation({
-          method: 'sections',
+          kind: 'sections',
           sections: [
             { by: 'area', at: '0 ft', area: `${A} ft2`, middleArea: `${M} ft2` },
             { by: 'area', at: '30 ft', area: `${B} ft2` },
@@ -374,7 +374,7 @@ describe('cross sections', () => {
 });
 
 describe('swell, shrinkage and loads', () => {
-  const base = { method: 'pit', area: '2700 ft2', depth: '1 ft' } as const;
+  const base = { kind: 'pit', area: '2700 ft2', depth: '1 ft' } as const;
 
   it('agree between the conventions when the share is put into the other one', () => {
     fc.assert(
@@ -431,9 +431,9 @@ describe('swell, shrinkage and loads', () => {
         fc.constantFrom('1-s' as const, '1/(1+s)' as const),
         (n, convention) => {
           const shrink = { convention, share: `${n / 10}%` };
-          const { fill } = excavation({ method: 'fill', area: '2700 ft2', depth: '1 ft', shrink }).figures;
+          const { fill } = excavation({ kind: 'fill', area: '2700 ft2', depth: '1 ft', shrink }).figures;
           const bank = fill?.bankVolume ?? volume('0 yd3');
-          const again = excavation({ method: 'pit', area: bank.over(length('1 ft')), depth: '1 ft', shrink });
+          const again = excavation({ kind: 'pit', area: bank.over(length('1 ft')), depth: '1 ft', shrink });
           return again.figures.compactedVolume?.compareTo(volume('100 yd3')) === 0;
         },
       ),
@@ -445,7 +445,7 @@ describe('swell, shrinkage and loads', () => {
     const rank = { note: 0, warning: 1, stop: 2 };
     const gravity = (depth: number, slope: number, water: boolean): number =>
       excavation({
-        method: 'trench',
+        kind: 'trench',
         length: '10 ft',
         width: '3 ft',
         depth: `${depth} ft`,

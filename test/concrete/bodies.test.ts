@@ -41,7 +41,7 @@ describe('footing-volume', () => {
       fc.property(n(1, 400), n(1, 400), n(1, 200), n(1, 60), (l, b, w, d) => {
         const [L, B] = [l + 2 * w, b + 2 * w].map((x) => `${(x / 8).toFixed(3)} ft`) as [string, string];
         const { volume: V } = footing({
-          form: 'loop',
+          kind: 'loop',
           outerLength: L,
           outerWidth: B,
           width: `${(w / 8).toFixed(3)} ft`,
@@ -59,7 +59,7 @@ describe('footing-volume', () => {
     fc.assert(
       fc.property(n(10, 60), n(10, 60), n(1, 10), n(1, 10), n(1, 30), (l, w, a, b, h) => {
         const { volume: V } = footing({
-          form: 'tapered-pad',
+          kind: 'tapered-pad',
           length: `${l} in`,
           width: `${w} in`,
           edge: '0 in',
@@ -78,7 +78,7 @@ describe('footing-volume', () => {
     fc.assert(
       fc.property(n(1, 60), n(1, 60), n(1, 30), n(1, 9), (l, w, d, k) => {
         const strip = footing({
-          form: 'strip',
+          kind: 'strip',
           length: `${l} ft`,
           width: `${w} in`,
           depth: `${d} in`,
@@ -86,7 +86,7 @@ describe('footing-volume', () => {
         });
         const blocks = box('2 ft', `${w} in`, `${d} in`).times(count(`${k} each`));
         const pads = footing({
-          form: 'pad',
+          kind: 'pad',
           length: `${l} ft`,
           width: `${w} in`,
           depth: `${d} in`,
@@ -108,7 +108,7 @@ describe('wall-volume', () => {
       fc.property(n(1, 400), n(1, 400), n(1, 24), n(1, 20), (l, b, t, h) => {
         const [L, B] = [l + 2 * t, b + 2 * t].map((x) => `${x} in`) as [string, string];
         const { volume: V } = wall({
-          form: 'loop',
+          kind: 'loop',
           outerLength: L,
           outerWidth: B,
           thickness: `${t} in`,
@@ -123,8 +123,8 @@ describe('wall-volume', () => {
     fc.assert(
       fc.property(n(1, 20), n(1, 20), n(60, 200), n(60, 200), n(1, 10), (t, u, l, b, h) => {
         const parts = { height: `${h} ft`, thickness: `${t} in`, topThickness: `${u} in` };
-        const loop = wall({ form: 'loop', outerLength: `${l} in`, outerWidth: `${b} in`, ...parts });
-        const ring = wall({ form: 'ring', outerDiameter: `${l} in`, ...parts });
+        const loop = wall({ kind: 'loop', outerLength: `${l} in`, outerWidth: `${b} in`, ...parts });
+        const ring = wall({ kind: 'ring', outerDiameter: `${l} in`, ...parts });
         const at = (x: number): number => t + (u - t) * x;
         const loopAt = (x: number): number => l * b - (l - 2 * at(x)) * (b - 2 * at(x));
         const ringAt = (x: number): number => (Math.PI / 4) * (l * l - (l - 2 * at(x)) ** 2);
@@ -140,7 +140,7 @@ describe('wall-volume', () => {
   it('loses what its openings hold, wherever they are in a wall that tapers', () => {
     fc.assert(
       fc.property(n(6, 20), n(6, 20), n(0, 40), n(1, 40), (t, u, sill, h) => {
-        const parts = { form: 'straight', length: '20 ft', height: '8 ft', thickness: `${t} in` } as const;
+        const parts = { kind: 'straight', length: '20 ft', height: '8 ft', thickness: `${t} in` } as const;
         const plain = wall({ ...parts, topThickness: `${u} in` });
         const opened = wall({
           ...parts,
@@ -160,7 +160,7 @@ describe('wall-volume', () => {
       wallVolume({
         walls: [
           {
-            form: 'straight',
+            kind: 'straight',
             length: '20 ft',
             height: '8 ft',
             thickness: '6 in',
@@ -180,15 +180,15 @@ describe('pier-volume', () => {
         // 10 ft high, cut at a share of it; the diameter there is a finite decimal.
         const mid = `${(D * (100 - cut) + d * cut) / 100} in`;
         const whole = pier({
-          form: 'tapered-round',
+          kind: 'tapered-round',
           bottomDiameter: `${D} in`,
           topDiameter: `${d} in`,
           height: '100 in',
         });
         const parts = pierVolume({
           piers: [
-            { form: 'tapered-round', bottomDiameter: `${D} in`, topDiameter: mid, height: `${cut} in` },
-            { form: 'tapered-round', bottomDiameter: mid, topDiameter: `${d} in`, height: `${100 - cut} in` },
+            { kind: 'tapered-round', bottomDiameter: `${D} in`, topDiameter: mid, height: `${cut} in` },
+            { kind: 'tapered-round', bottomDiameter: mid, topDiameter: `${d} in`, height: `${100 - cut} in` },
           ],
         }).figures;
         const side = whole.sideArea.minus(parts.sideArea).abs().toNumber('in2');
@@ -202,7 +202,7 @@ describe('pier-volume', () => {
       fc.property(n(1, 30), n(31, 60), n(1, 30), n(1, 12), n(2, 9), (d, D, bell, toe, k) => {
         const at = (m: number) =>
           pier({
-            form: 'belled',
+            kind: 'belled',
             shaftDiameter: `${d * m} in`,
             bellDiameter: `${D * m} in`,
             height: `${96 * m} in`,
@@ -221,7 +221,7 @@ describe('pier-volume', () => {
 
   it('belled or tapered is the sum of thin layers', () => {
     const belled = pier({
-      form: 'belled',
+      kind: 'belled',
       shaftDiameter: '16 in',
       bellDiameter: '40 in',
       height: '96 in',
@@ -232,7 +232,7 @@ describe('pier-volume', () => {
     const layers = sliced(96, (x) => (Math.PI / 4) * across(x * 96) ** 2);
     expect(belled.volume.toNumber('in3') / layers).toBeCloseTo(1, 5);
     const post = pier({
-      form: 'tapered-rectangular',
+      kind: 'tapered-rectangular',
       length: '20 in',
       width: '30 in',
       topLength: '8 in',
@@ -246,7 +246,7 @@ describe('pier-volume', () => {
   });
 
   it('agrees with a round slab of the same height', () => {
-    const { volume: V } = pier({ form: 'round', diameter: '12 in', height: '4 ft' });
+    const { volume: V } = pier({ kind: 'round', diameter: '12 in', height: '4 ft' });
     const slab = slabVolume({ outline: { shape: 'circle', diameter: '12 in' }, thickness: '4 ft' });
     expect(V.equals(slab.figures.volume)).toBe(true);
   });
@@ -280,7 +280,7 @@ describe('curb-volume', () => {
           curves: [{ radius: `${r} in`, turn: '360 deg', center: 'left' }],
         }).figures.volume;
         const round = (diameter: number) =>
-          pier({ form: 'round', diameter: `${diameter} in`, height: `${h} in` });
+          pier({ kind: 'round', diameter: `${diameter} in`, height: `${h} in` });
         const hollow = round(2 * (r + w)).volume.minus(round(2 * r).volume);
         return Math.abs(swept.over(hollow).toNumber(':1') - 1) < 1e-14;
       }),
@@ -327,12 +327,12 @@ describe('a take-off from walls to the order', () => {
   ) => {
     const walls = wallVolume({
       walls: [
-        { form: 'straight', length: d.long, height: '2 ft', thickness: d.thick, count: 2 },
-        { form: 'straight', length: d.short, height: '2 ft', thickness: d.thick, count: 2 },
+        { kind: 'straight', length: d.long, height: '2 ft', thickness: d.thick, count: 2 },
+        { kind: 'straight', length: d.short, height: '2 ft', thickness: d.thick, count: 2 },
       ],
     }).figures;
     const footings = footingVolume({
-      footings: [{ form: 'loop', outerLength: d.outer, outerWidth: d.inner, width: '2 ft', depth: '1 ft' }],
+      footings: [{ kind: 'loop', outerLength: d.outer, outerWidth: d.inner, width: '2 ft', depth: '1 ft' }],
     }).figures;
     const slab = slabVolume({
       outline: { shape: 'rectangle', length: d.slabL, width: d.slabW },
@@ -420,7 +420,7 @@ describe('curb drops', () => {
 
 describe('a crown', () => {
   const thickness = (across: 'x' | 'y', form: 'parabolic' | 'straight') =>
-    ({ vary: 'crown', edges: '4 in', center: '7 in', form, across }) as const;
+    ({ kind: 'crown', edges: '4 in', center: '7 in', form, across }) as const;
 
   it.each(['parabolic', 'straight'] as const)('that is %s is the sum of thin strips across it', (form) => {
     const u = (q: number): number => (form === 'straight' ? 1 - Math.abs(q) : 1 - q * q);
@@ -478,7 +478,7 @@ describe('frost', () => {
     footingVolume({
       footings: [
         {
-          form: 'strip',
+          kind: 'strip',
           length: '20 ft',
           width: '16 in',
           depth: '8 in',
@@ -507,7 +507,7 @@ describe('frost', () => {
   });
 
   it('is judged for each part by itself', () => {
-    const deep = { form: 'pad', length: '2 ft', width: '2 ft', depth: '1 ft', founded: '4 ft' } as const;
+    const deep = { kind: 'pad', length: '2 ft', width: '2 ft', depth: '1 ft', founded: '4 ft' } as const;
     const high = { ...deep, founded: '1 ft' } as const;
     const sentence = (footings: readonly FootingInput[]) =>
       footingVolume({ footings, frostDepth: '3 ft' })

@@ -75,10 +75,10 @@ describe('a straight flight with sloping treads and leaning risers', () => {
   });
 });
 
-describe('wrapped, round and winding steps', () => {
+describe('wraparound, round and winding steps', () => {
   const cases = fc.tuple(n(1, 30), n(10, 32), n(30, 60), n(20, 400), n(20, 400));
 
-  it('wrapped are slabs on top of each other', () => {
+  it('wraparound are slabs on top of each other', () => {
     fc.assert(
       fc.property(cases, fc.constantFrom('one', 'both'), ([count, r, t, w, d], sides) => {
         const c = sides === 'both' ? 2 : 1;
@@ -89,7 +89,7 @@ describe('wrapped, round and winding steps', () => {
           faces += r * (across + c * deep);
         }
         const { figures } = stepVolume({
-          plan: 'wrapped',
+          kind: 'wraparound',
           risers: count,
           rise: `${(r / 4).toFixed(2)} in`,
           tread: `${(t / 4).toFixed(2)} in`,
@@ -116,7 +116,7 @@ describe('wrapped, round and winding steps', () => {
           faces += ((Math.PI * turn) / 180) * o * r;
         }
         const { figures } = stepVolume({
-          plan: 'round',
+          kind: 'round',
           risers: count,
           rise: `${(r / 4).toFixed(2)} in`,
           tread: `${(t / 4).toFixed(2)} in`,
@@ -142,7 +142,7 @@ describe('wrapped, round and winding steps', () => {
           faces += r * (o - q) + k * r * ((Math.PI * turn) / 180) * (o + q);
         }
         const { figures } = stepVolume({
-          plan: 'winding',
+          kind: 'winding',
           risers: count,
           rise: `${(r / 4).toFixed(2)} in`,
           innerRadius: `${(q / 4).toFixed(2)} in`,
@@ -199,7 +199,7 @@ describe('cores', () => {
 
   it('are taken out of a flight whatever it is called: straight is the plan when none is said', () => {
     const parts = { risers: 2, rise: '7 in', tread: '11 in', width: '6 ft' } as const;
-    const [a, b] = [stepVolume(parts), stepVolume({ plan: 'straight', ...parts })];
+    const [a, b] = [stepVolume(parts), stepVolume({ kind: 'straight', ...parts })];
     expect(JSON.stringify(a)).toBe(JSON.stringify(b));
   });
 });
@@ -254,7 +254,7 @@ describe('the height of a flight', () => {
 
   it('asks for none where the sides are steps themselves', () => {
     const { cautions } = stepVolume({
-      plan: 'wrapped',
+      kind: 'wraparound',
       risers: 6,
       rise: '7 in',
       tread: '12 in',

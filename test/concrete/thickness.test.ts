@@ -12,7 +12,7 @@ const ft3 = (outline: OutlineInput, thickness: ThicknessInput, more: object = {}
   slabVolume({ outline, thickness, ...more }).figures.volume.toNumber('ft3');
 
 const PLANE: ThicknessInput = {
-  vary: 'plane',
+  kind: 'plane',
   atOrigin: '100 ft',
   alongX: '1/8 in/ft',
   alongY: '-1/5 in/ft',
@@ -59,7 +59,7 @@ describe('a plane of thickness', () => {
   it('does not change with moving and turning', () => {
     const rect = ft3(
       { shape: 'rectangle', length: '20 ft', width: '10 ft' },
-      { vary: 'taper', along: 'x', from: '4 in', to: '6 in' },
+      { kind: 'taper', along: 'x', from: '4 in', to: '6 in' },
     );
     const moved = ft3(
       {
@@ -71,7 +71,7 @@ describe('a plane of thickness', () => {
           { x: '-3 ft', y: '3 ft' },
         ],
       },
-      { vary: 'taper', along: 'y', from: '4 in', to: '6 in' },
+      { kind: 'taper', along: 'y', from: '4 in', to: '6 in' },
     );
     expect(moved).toBe(rect);
   });
@@ -108,7 +108,7 @@ describe('a plane of thickness', () => {
         const x = from + ((k + 0.5) / n) * (to - from);
         sum += chord(x) * (1 + x / 60) * ((to - from) / n);
       }
-      const got = ft3(outline, { vary: 'plane', atOrigin: '1 ft', alongX: '1/5 in/ft', alongY: '0%' });
+      const got = ft3(outline, { kind: 'plane', atOrigin: '1 ft', alongX: '1/5 in/ft', alongY: '0%' });
       expect(got / sum).toBeCloseTo(1, 6);
     }
   });
@@ -182,7 +182,7 @@ describe('probed-volume', () => {
       const flat = slabVolume({
         outline: polygonInput(ring),
         thickness: {
-          vary: 'plane',
+          kind: 'plane',
           atOrigin: `${2_000_000 / 4096} in`,
           alongX: { value: (3 * 16 * 12) / 4096, unit: 'in/ft' },
           alongY: { value: (-5 * 16 * 12) / 4096, unit: 'in/ft' },

@@ -17,7 +17,7 @@ const taken: Record<string, (outline: OutlineInput) => unknown> = {
   'slab-volume': (outline) => slabVolume({ outline, thickness: '4 in' }),
   'base-tonnage': (outline) =>
     baseTonnage({ outline, depth: '4 in', compactedDensity: '130 pcf', looseDensity: '110 pcf' } as never),
-  excavation: (outline) => excavation({ method: 'pit', outline, depth: '1 ft' } as never),
+  excavation: (outline) => excavation({ kind: 'pit', outline, depth: '1 ft' } as never),
   'joint-layout': (outline) => jointLayout({ outline, thickness: '4 in', spacing: '10 ft' }),
   'rebar-layout': (outline) =>
     rebarLayout({ outline, mats: [{ layer: 'bottom', bar: '#4', spacing: '18 in' }] } as never),
@@ -95,9 +95,9 @@ describe('a sector of a whole turn', () => {
     const ring = around({ shape: 'ring', outerDiameter: '12 ft', innerDiameter: '4 ft' });
     expect(whole.area.format('ft2')).toBe(ring.area.format('ft2'));
     expect(whole.perimeter?.format('ft')).toBe(ring.perimeter?.format('ft'));
-    expect(outlinePlan({ outline: { shape: 'sector', radius: '6 ft', angle: '360 deg' } })).toContain(
-      '96 corners',
-    );
+    const drawn = outlinePlan({ outline: { shape: 'sector', radius: '6 ft', angle: '360 deg' } });
+    const [, path = ''] = / d="([^"]*)"[^>]*class="outline"/.exec(drawn) ?? [];
+    expect(path.match(/[ML]/g)).toHaveLength(96);
   });
 
   it('takes no opening in its hole', () => {

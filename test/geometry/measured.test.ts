@@ -10,7 +10,7 @@ import { wordsText } from '../../src/report/view';
 import { disagreement } from '../support/working';
 
 function measured(input: OutlineInput) {
-  const pad = new Pad();
+  const pad = new Pad('customary');
   const { area, perimeter, closingError } = measure(parse(outline(), input).value, pad, 'o');
   for (const step of pad.working) expect(disagreement(step)).toBeLessThan(5e-3);
   return {
@@ -232,7 +232,7 @@ describe('a shape by its corners', () => {
   });
 
   it('with arcs has each step named by its edge', () => {
-    const pad = new Pad();
+    const pad = new Pad('customary');
     const given = points([0, 0], [4, 0, { rise: '1 m' }], [4, 4], [0, 4, { rise: '1 m' }]);
     measure(parse(outline(), { shape: 'curved', points: given }).value, pad, 'o');
     const edges = pad.working.flatMap((step) => /edge (\S+)/.exec(wordsText(step))?.[1] ?? []);
@@ -281,7 +281,7 @@ describe('offsets', () => {
 
   it('are said to be weighed by the rule that they are', () => {
     const said = (rule: 'trapezoidal' | 'simpson', count: number): string => {
-      const pad = new Pad();
+      const pad = new Pad('customary');
       measure(
         parse(
           outline(),

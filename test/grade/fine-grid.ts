@@ -112,14 +112,17 @@ function openCells(n: number, openSides: readonly string[]): number[] {
   return [...cells];
 }
 
-const AROUND = [-1, 0, 1].flatMap((di) => [-1, 0, 1].map((dj) => [di, dj] as const));
-
-const neighbors = (cell: number, n: number): number[] => {
-  const [i, j] = [cell % n, Math.floor(cell / n)];
-  return AROUND.map(([di, dj]) => [i + di, j + dj] as const)
-    .filter(([u, v]) => u >= 0 && v >= 0 && u < n && v < n)
-    .map(([u, v]) => v * n + u);
-};
+/** The cells around a cell, column by column. */
+function neighbors(cell: number, n: number): number[] {
+  const i = cell % n;
+  const j = (cell - i) / n;
+  const around: number[] = [];
+  for (let u = Math.max(0, i - 1); u <= Math.min(n - 1, i + 1); u += 1) {
+    for (let v = Math.max(0, j - 1); v <= Math.min(n - 1, j + 1); v += 1)
+      if (u !== i || v !== j) around.push(v * n + u);
+  }
+  return around;
+}
 
 /** Flood cell by cell, eight neighbors each. */
 function flood(z: Float64Array, n: number, openSides: readonly string[]): Float64Array {
@@ -145,23 +148,38 @@ export interface GridRun {
   readonly meets: number;
 }
 
-/** From a cell down to the lowest of its neighbors, until it is off the surface or meets the side. */
-function meetsSouth(level: Float64Array, n: number, open: ReadonlySet<number>, from: number): boolean {
-  let cell = from;
-  for (let steps = 0; steps < 4 * n; steps += 1) {
-    if (open.has(cell)) return false;
-    const [i, j] = [cell % n, Math.floor(cell / n)];
-    let [best, fall] = [-1, 0];
-    for (const next of neighbors(cell, n)) {
-      const far = Math.hypot((next % n) - i, Math.floor(next / n) - j);
-      const down = ((level[cell] as number) - (level[next] as number)) / far;
-      if (down > fall) [best, fall] = [next, down];
-    }
-    if (best === -1) return false;
-    if (best < n) return true;
-    cell = best;
+/** The neighbor that a cell falls to most steeply; -1 for none. */
+function steepestDown(level: Float64Array, n: number, cell: number): number {
+  const i = cell % n;
+  let [best, fall] = [-1, 0];
+  for (const next of neighbors(cell, n)) {
+    const far = next % n === i || Math.abs(next - cell) === 1 ? 1 : Math.SQRT2;
+    const down = ((level[cell] as number) - (level[next] as number)) / far;
+    if (down > fall) [best, fall] = [next, down];
   }
-  return false;
+  return best;
+}
+
+/**
+ * The cells whose water meets the south side, running from each to its steepest neighbor until it is off the
+ * surface. Every step leads down, so that where the water of a cell ends is told once.
+ */
+function meetingSouth(level: Float64Array, n: number, open: ReadonlySet<number>): Uint8Array {
+  const [UNKNOWN, NO, YES] = [0, 1, 2];
+  const ends = new Uint8Array(n * n);
+  for (let from = n; from < n * n; from += 1) {
+    const way: number[] = [];
+    let [cell, end] = [from, UNKNOWN];
+    while (end === UNKNOWN) {
+      way.push(cell);
+      const next = open.has(cell) ? -1 : steepestDown(level, n, cell);
+      if (next === -1) end = NO;
+      else end = next < n ? YES : (ends[next] as number);
+      cell = next;
+    }
+    for (const passed of way) ends[passed] = end;
+  }
+  return ends.map((end) => (end === YES ? 1 : 0));
 }
 
 /** Let rain run over a square site whose south side is a wall: how deep it stands, how much meets the wall. */
@@ -174,10 +192,11 @@ export function fineGridRun(
   const { z } = sample(rows, side, n);
   const level = flood(z, n, openSides);
   const open = new Set(openCells(n, openSides));
+  const south = meetingSouth(level, n, open);
   let [deepest, meets] = [0, 0];
   for (let cell = n; cell < n * n; cell += 1) {
     deepest = Math.max(deepest, (level[cell] as number) - (z[cell] as number) || 0);
-    if (meetsSouth(level, n, open, cell)) meets += 1;
+    meets += south[cell] as number;
   }
   return { deepest, meets: meets / (n * n) };
 }

@@ -222,7 +222,7 @@ describe('yards that do not drain', () => {
           }),
         })),
       } as unknown as ParsedCorrection;
-      const job = jobOf(parsed, new Pad());
+      const job = jobOf(parsed, new Pad('customary'));
       const looker = lookerAt(job.site, job.survey, job.asked, NEAR().toNumber('m'));
       const found = seek({ job, looker, base: job.needs, whole: true, forms: new Set() });
       if (!found?.drains || found.moves.size === 0) continue;

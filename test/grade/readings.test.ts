@@ -27,7 +27,7 @@ describe('level-notes', () => {
           }),
         ];
         const { figures, working } = levelNotes({
-          method: 'level',
+          kind: 'level',
           benchMark: { name: 'BM', elevation: '100 ft' },
           rows,
         });
@@ -46,18 +46,18 @@ describe('level-notes', () => {
         const benchMark = { name: 'BM', elevation: '10 m' };
         const point = (i: number): string => `P${i}`;
         const laser = levelNotes({
-          method: 'laser',
+          kind: 'laser',
           benchMark,
           rows: heights.map((h, i) => ({ point: point(i), [h % 2 ? 'up' : 'down']: `${h} mm` })),
         }).figures;
         const water = levelNotes({
-          method: 'water level',
+          kind: 'water-level',
           benchMark,
           atBenchMark: `${a} mm`,
           rows: heights.map((h, i) => ({ point: point(i), height: `${h} mm` })),
         }).figures;
         const line = levelNotes({
-          method: 'string line',
+          kind: 'string-line',
           from: benchMark,
           to: { name: 'Q', elevation: `${a} mm` },
           length: '8 m',
@@ -75,7 +75,7 @@ describe('level-notes', () => {
   });
 
   it('name points that hang on no elevation', () => {
-    const attempt = levelNotes.attempt({ method: 'level', rows: [{ point: 'walk', foresight: '4 ft' }] });
+    const attempt = levelNotes.attempt({ kind: 'level', rows: [{ point: 'walk', foresight: '4 ft' }] });
     expect(attempt.ok ? '' : attempt.error.message).toContain('"walk"');
   });
 });

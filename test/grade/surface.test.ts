@@ -335,14 +335,14 @@ describe('facets and paths', () => {
     expect(away?.length.toNumber('m')).toBeCloseTo(3, 3);
   });
 
-  it('measures freeboard to a sill on the plane between spots', () => {
+  it('measures the clearance below a sill on the plane between spots', () => {
     const { figures } = drainageCheck(
       input(plane(5, 0, 0.02), {
         lines: wall,
         sills: [{ name: 'door', at: { x: '1.5 m', y: '0.001 m' }, elevation: '10.1 m' }],
       }),
     );
-    expect(figures.sills[0]?.freeboard.toNumber('mm')).toBeCloseTo(100.02, 3);
+    expect(figures.sills[0]?.clearance.toNumber('mm')).toBeCloseTo(100.02, 3);
   });
 
   it('takes sills and spouts on the very side of the surface, and refuses those off it', () => {
@@ -359,7 +359,7 @@ describe('facets and paths', () => {
           inflows: [{ name: 'spout', at }],
         }),
       );
-      expect(figures.sills[0]?.freeboard.toNumber('mm')).toBeCloseTo(1000 + 20 * y, 3);
+      expect(figures.sills[0]?.clearance.toNumber('mm')).toBeCloseTo(1000 + 20 * y, 3);
       expect(figures.inflows[0]?.length.toNumber('m')).toBeCloseTo(4 - y, 3);
     }
     const off = { x: '-1 m', y: '2 m' };

@@ -111,16 +111,16 @@ describe('bag-count', () => {
             volume: `${(v / 1000).toFixed(3)} ft3`,
             allowance: `${(a / 10).toFixed(1)}%`,
             bag,
-            barrow: '2 ft3',
+            wheelbarrow: '2 ft3',
           });
           const spare = figures.made.minus(figures.withAllowance);
-          const trips = figures.barrowTrips?.toNumber('each') ?? 0;
-          const barrows = figures.withAllowance.toNumber('ft3') / 2;
+          const trips = figures.wheelbarrowTrips?.toNumber('each') ?? 0;
+          const wheelbarrows = figures.withAllowance.toNumber('ft3') / 2;
           return (
             spare.sign() >= 0 &&
             spare.lessThan(figures.yield) &&
-            trips >= barrows - 1e-12 &&
-            trips < barrows + 1
+            trips >= wheelbarrows - 1e-12 &&
+            trips < wheelbarrows + 1
           );
         },
       ),
@@ -138,7 +138,7 @@ describe('bag-count', () => {
 
 describe('cautions for people on the site', () => {
   it('come with their severity and their source', () => {
-    const dig = excavation({ method: 'trench', length: '20 ft', width: '2 ft', depth: '6 ft' });
+    const dig = excavation({ kind: 'trench', length: '20 ft', width: '2 ft', depth: '6 ft' });
     const base = baseTonnage({ area: '500 ft2', depth: '6 in', material: 'gravel' });
     const bags = bagCount({ volume: '9 ft3', allowance: '10%', bag: '80 lb' });
     const found = [dig, base, bags].flatMap(({ cautions }) =>

@@ -119,9 +119,27 @@ function expectWords({ assumed, cautions, working, figures }: Result): void {
     expect(['note', 'warning', 'stop']).toContain(c.severity);
     expect(c.limit?.dimension).toBe(c.actual?.dimension);
     expect(c.source.title.length).toBeGreaterThan(3);
+    // Every place of the sentence is filled: none is left open, and none is empty.
+    expect(wordsText(c)).toMatch(/^[^{}]{10,}$/);
+    expect(wordsText(c)).not.toMatch(/ [ ,.;:]|undefined/);
   }
   for (const step of working) expect(wordsText(step)).toMatch(/^[^{}]{3,}$/);
   expect(wordless(figures)).toEqual([]);
+}
+
+type Node = { readonly [key: string]: unknown };
+
+const isNode = (value: unknown): value is Node => typeof value === 'object' && value !== null;
+
+/** Fields of a schema whose title is empty, or that are measured and have none; by their place in it. */
+function unnamedIn(schema: unknown, place = ''): string[] {
+  if (!isNode(schema)) return [];
+  const { title, description, anyOf } = schema;
+  const measured =
+    Array.isArray(anyOf) && typeof description === 'string' && description.includes('with its unit');
+  const named = typeof title === 'string' ? /[a-z]/i.test(title) : !measured;
+  const inside = Object.entries(schema).flatMap(([key, value]) => unnamedIn(value, `${place}.${key}`));
+  return named ? inside : [place, ...inside];
 }
 
 describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, entry) => {
@@ -137,6 +155,10 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
     expect(entry.version).toBeGreaterThan(0);
     expect(entry.sources.length).toBeGreaterThan(0);
     expect(Object.isFrozen(entry)).toBe(true);
+  });
+
+  it('names each of its fields for the person who fills in a form', () => {
+    expect(unnamedIn(entry.inputSchema)).toEqual([]);
   });
 
   it('has a JSON Schema that takes what it takes', () => {
@@ -496,7 +518,7 @@ describe('results from JSON', () => {
   it('is printed as a worksheet when one is asked for', () => {
     const shown = worksheet(slabVolume(SLAB));
     expect(shown.split('\n').slice(0, 8)).toEqual([
-      'Volume of a slab (slab-volume)',
+      'Slab volume (slab-volume)',
       '  volume     7.78 yd3',
       '  area       504 ft2',
       '  perimeter  92 ft',

@@ -112,7 +112,7 @@ describe('laps', () => {
       psi: number;
     }): number =>
       lapLength({
-        rule: 'development',
+        kind: 'development',
         bar: p.bar as '#4',
         concrete: `${p.psi}00 psi`,
         ...(p.cover === undefined ? {} : { cover: `${p.cover} in` }),
@@ -134,7 +134,7 @@ describe('laps', () => {
   });
 
   it('list each thing that was not said', () => {
-    const names = lapLength({ rule: 'development', bar: '#5', concrete: '4000 psi' }).assumed.map(
+    const names = lapLength({ kind: 'development', bar: '#5', concrete: '4000 psi' }).assumed.map(
       (a) => a.name,
     );
     expect(names).toEqual(['grade', 'lapClass', 'cover', 'spacing']);
@@ -147,8 +147,8 @@ describe('least steel', () => {
       fc.property(eighths(3, 12), fc.integer({ min: 3, max: 100 }), fc.boolean(), (t, feet, drag) => {
         const { along, across, spacingLimit } = steelMinimum(
           drag
-            ? { rule: 'drag', thickness: `${t} in`, length: `${feet} ft` }
-            : { rule: 'ratio', thickness: `${t} in` },
+            ? { kind: 'drag', thickness: `${t} in`, length: `${feet} ft` }
+            : { kind: 'ratio', thickness: `${t} in` },
         ).figures;
         expect(spacingLimit.toNumber('in')).toBeCloseTo(Math.min(5 * t, 18), 9);
         for (const { spacing } of [...along.bars, ...across.bars])

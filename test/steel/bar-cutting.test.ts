@@ -127,7 +127,10 @@ function checkPlan(
 /** The proof, read by itself: no pattern is worth more than a bar, and the pieces come to the bound. */
 function checkProof(list: List, figures: BarCuttingFigures): void {
   const worth = new Map(
-    figures.worths.map((w) => [Math.round(w.length.toNumber('ft') * 1e6) / 1e6, w.worth.toNumber(':1')]),
+    figures.lengthValues.map((w) => [
+      Math.round(w.length.toNumber('ft') * 1e6) / 1e6,
+      w.value.toNumber(':1'),
+    ]),
   );
   for (const pattern of allPatterns(list)) {
     const held = pattern.reduce((s, n, i) => s + n * (worth.get(list.pieces[i]?.[0] ?? 0) ?? 0), 0);

@@ -54,8 +54,8 @@ describe('rebar-layout', () => {
           }).figures;
           let [pieces, reach] = [1, S * 12];
           while (reach < L * 12) [pieces, reach] = [pieces + 1, reach + S * 12 - l];
-          expect(along.pieces.toNumber('each')).toBe(pieces);
-          expect(along.barPerLine.toNumber('in')).toBe(L * 12 + (pieces - 1) * l);
+          expect(along.piecesPerRun.toNumber('each')).toBe(pieces);
+          expect(along.barPerRun.toNumber('in')).toBe(L * 12 + (pieces - 1) * l);
         },
       ),
     );

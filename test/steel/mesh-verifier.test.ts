@@ -30,7 +30,7 @@ describe('mesh over random outlines', () => {
     expect(laid).toBeGreaterThan(OUTLINES * 0.9);
   });
 
-  it('buys no fewer than fit the length laid, and no more than without offcuts', () => {
+  it('buys no fewer than fit the length laid, and no more than without cutoffs', () => {
     const random = randoms(78);
     for (let k = 0; k < 100; k += 1) {
       const attempt = meshLayout.attempt(meshInput(randomPlan(random), 0.05));

@@ -77,7 +77,7 @@ describe('least steel and laps', () => {
     const random = randoms(4);
     for (let k = 0; k < runs(200); k += 1) {
       const { along } = steelMinimum({
-        rule: 'ratio',
+        kind: 'ratio',
         thickness: `${3 + Math.floor(random() * 40) / 4} in`,
         grade: random() < 0.5 ? '40' : '60',
       }).figures;
@@ -89,7 +89,7 @@ describe('least steel and laps', () => {
 
   it('asks for more drag steel in proportion to length and weight', () => {
     const area = (length: string, thickness: string): number =>
-      steelMinimum({ rule: 'drag', thickness, length }).figures.along.areaPerFoot.toNumber('in2');
+      steelMinimum({ kind: 'drag', thickness, length }).figures.along.areaPerFoot.toNumber('in2');
     expect(area('48 ft', '8 in')).toBeCloseTo(2 * area('24 ft', '8 in'), 12);
     expect(area('24 ft', '12 in')).toBeCloseTo(1.5 * area('24 ft', '8 in'), 12);
   });
@@ -97,7 +97,7 @@ describe('least steel and laps', () => {
   it('never laps less than 12 in, nor less for a weaker concrete', () => {
     const lap = (concrete: string): number =>
       lapLength({
-        rule: 'development',
+        kind: 'development',
         bar: '#6',
         concrete,
         cover: '2 in',

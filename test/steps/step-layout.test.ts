@@ -183,7 +183,7 @@ describe('step-layout', () => {
     ['a threshold of 1-1/2 in', { landing: '48 in', ...door('36 in', '1.5 in') }, []],
     ['a threshold over it', { landing: '48 in', ...door('36 in', '1.51 in') }, ['threshold-too-high']],
     ['a threshold of 1 in', { landing: '48 in', ...door('36 in', '1 in') }, []],
-    ['a threshold under it', { landing: '48 in', ...door('36 in', '0.99 in') }, ['little-freeboard']],
+    ['a threshold under it', { landing: '48 in', ...door('36 in', '0.99 in') }, ['little-sill-clearance']],
     ['ground 30 in down', { sideDrop: '30 in' }, []],
     ['ground farther down', { sideDrop: '30.1 in' }, ['guard']],
     ['ground higher than the foot', { sideDrop: '6 in' }, []],

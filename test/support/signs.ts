@@ -40,7 +40,7 @@ export const SIGNS: Readonly<Record<string, Signs>> = {
     'surface.drain.elevation stakes.*.x stakes.*.y surface.at.elevation surface.alongY falls.*.to.y falls.*.least fixed.*.elevation stakes.*.ground stakes.*.top surface.line.*.elevation surface.corners.*.elevation',
     'surface.slope surface.left surface.right',
   ),
-  'grade-correction': signs('spots.*.elevation sills.*.elevation falls.*.least', 'minimum freeboard'),
+  'grade-correction': signs('spots.*.elevation sills.*.elevation falls.*.least', 'minimum sillClearance'),
   'level-notes': signs(
     'heightOfInstrument rows.*.backsight rows.*.foresight closesOn from.elevation to.elevation rows.*.at atBenchMark rows.*.height',
     'rows.*.up rows.*.down',

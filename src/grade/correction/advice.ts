@@ -12,7 +12,7 @@ import type { Pad } from '../../reckoning/pad';
 import * as ownCautions from '../cautions';
 import { distanceTo, piecesOf } from '../lines';
 import { metersAs } from '../spots';
-import type { SurfaceDrainageFigures } from '../surface-check';
+import type { SurfaceDrainageFigures } from '../surface-figures';
 import * as cautions from './cautions';
 import { type CorrectionJob, NEAR } from './job';
 import type { Moves } from './program';
@@ -45,7 +45,7 @@ export interface Outcome {
 }
 
 const QUARTER = constant(() => length('1/4 in'));
-const FREEBOARD = constant(() => length('1 in'));
+const SILL_CLEARANCE = constant(() => length('1 in'));
 const WHERE = 3;
 
 const inFamily = (limit: Length, system: System): Length => (system === 'metric' ? limit.in('mm') : limit);
@@ -150,11 +150,11 @@ function faultsOf({ facetList, ponds, reaches }: SurfaceDrainageFigures): string
   return [...walls, ...wet, ...facets].slice(0, WHERE);
 }
 
-function heedFreeboard(sills: readonly { readonly freeboard: Length }[], system: System, pad: Pad): void {
-  const low = sills.filter(({ freeboard }) => freeboard.lessThan(FREEBOARD()));
-  const worst = low.map(({ freeboard }) => freeboard);
+function heedSills(sills: readonly { readonly clearance: Length }[], system: System, pad: Pad): void {
+  const low = sills.filter(({ clearance }) => clearance.lessThan(SILL_CLEARANCE()));
+  const worst = low.map(({ clearance }) => clearance);
   const least = worst[0] && worst.reduce((a, b) => (b.lessThan(a) ? b : a));
-  if (least) pad.caution(ownCautions.lowThreshold(inFamily(FREEBOARD(), system), least));
+  if (least) pad.caution(ownCautions.lowThreshold(inFamily(SILL_CLEARANCE(), system), least));
 }
 
 /** Say what is to be heeded. */
@@ -162,13 +162,13 @@ export function heed(
   job: CorrectionJob,
   outcome: Outcome,
   stage: ConcreteStage,
-  sills: readonly { readonly freeboard: Length }[],
+  sills: readonly { readonly clearance: Length }[],
   pad: Pad,
 ): void {
   const { moves, blocks, after } = outcome;
   if (blocks.length > 0) pad.caution(cautions.blocked(blocks));
   else if (after.verdict !== 'drains') pad.caution(cautions.stillNotDrained(after.verdict, faultsOf(after)));
-  heedFreeboard(sills, job.survey.system, pad);
+  heedSills(sills, job.survey.system, pad);
   heedThin(job, pad);
   if (moves.size === 0) return;
   heedBuilding(job, moves, pad);

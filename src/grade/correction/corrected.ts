@@ -3,15 +3,12 @@ import { type Decimal, ZERO } from '../../quantity/decimal';
 import type { Quantity } from '../../quantity/quantity';
 import { readInput } from '../../reckoning/calculation';
 import { Pad } from '../../reckoning/pad';
+import { type Held, readSite } from '../held';
 import type { ParsedLine } from '../lines';
 import { metersAs, type Survey } from '../spots';
-import {
-  checkSurface,
-  type Held,
-  readSite,
-  type SurfaceDrainageFigures,
-  surfaceFields,
-} from '../surface-check';
+import { checkSurface } from '../surface-check';
+import type { SurfaceDrainageFigures } from '../surface-figures';
+import { surfaceFields } from '../surface-input';
 import { type Site, siteOf } from '../terrain';
 import type { Moves } from './program';
 
@@ -59,7 +56,7 @@ export function lookerAt(site: Site, survey: Survey, asked: Asked, near: number)
   };
   const read = (moves: Moves) => readInput(surfaceFields(), input(moves));
   return {
-    held: readSite(read(new Map()), new Pad()).held,
+    held: readSite(read(new Map()), new Pad(survey.system)).held,
     site: (moves) => {
       const height = movedBy(survey, standIn, moves);
       const origin = survey.exact(0).z;
@@ -68,7 +65,7 @@ export function lookerAt(site: Site, survey: Survey, asked: Asked, near: number)
       return siteOf({ ...survey, z, exact }, { lines: asked.lines, outline: undefined, near });
     },
     check: (moves) => {
-      const pad = new Pad();
+      const pad = new Pad(survey.system);
       return { figures: checkSurface(read(moves), pad), pad };
     },
   };

@@ -38,7 +38,7 @@ export interface ParsedCorrection {
   readonly sills:
     | readonly { readonly name: string; readonly at: string; readonly elevation: Length }[]
     | undefined;
-  readonly freeboard: Length | undefined;
+  readonly sillClearance: Length | undefined;
   readonly thicknesses: readonly { readonly spot: string; readonly thickness: Length }[] | undefined;
   readonly leastThickness: Length | undefined;
 }
@@ -59,7 +59,7 @@ export interface CorrectionJob extends Job {
 /** The most spots that are corrected at once. */
 export const SPOTS = 50;
 const ZONE = constant(() => length('10 ft'));
-const FREEBOARD = constant(() => length('1 in'));
+const SILL_CLEARANCE = constant(() => length('1 in'));
 const THINNEST = constant(() => length('3.5 in'));
 /** How near a spot must be to a line to lie on it. */
 export const NEAR = constant(() => length('1/2 in'));
@@ -121,13 +121,13 @@ function heldSpots(site: Site, atWall: ReadonlyMap<number, string>, chosen: read
   return held;
 }
 
-function sillNeeds(input: ParsedCorrection, find: CorrectionJob['find'], freeboard: Length): Need[] {
+function sillNeeds(input: ParsedCorrection, find: CorrectionJob['find'], clearance: Length): Need[] {
   return (input.sills ?? []).map(({ name, at, elevation }, i) => ({
-    name: `${freeboard.format()} below the sill ${name}`,
+    name: `${clearance.format()} below the sill ${name}`,
     key: `sill ${i}`,
     spots: [find(at, `sills[${i}].at`)],
     weights: [new Decimal(-1)],
-    least: canonicalValue(freeboard).minus(canonicalValue(elevation)),
+    least: canonicalValue(clearance).minus(canonicalValue(elevation)),
   }));
 }
 
@@ -187,16 +187,16 @@ function settled(input: ParsedCorrection, pad: Pad) {
       'high spots are struck off and low ones filled, whichever moves less concrete',
       STRIKE_OFF,
     ),
-    freeboard: input.sills
+    clearance: input.sills
       ? settle(
           pad,
-          'freeboard',
-          input.freeboard,
-          FREEBOARD(),
+          'sillClearance',
+          input.sillClearance,
+          SILL_CLEARANCE(),
           'the surface stays at least 1 in below sills',
           MCGRAW_PATIO,
         )
-      : FREEBOARD(),
+      : SILL_CLEARANCE(),
     leastThickness: input.thicknesses
       ? settle(
           pad,
@@ -212,8 +212,8 @@ function settled(input: ParsedCorrection, pad: Pad) {
 
 /** Make the job. @throws {InputError} `give-one-of`, `unknown-name`, `repeated-point`, and as the surface does */
 export function jobOf(input: ParsedCorrection, pad: Pad): CorrectionJob {
-  const { minimum, zone, how, freeboard, leastThickness } = settled(input, pad);
-  const survey = surveyOf({ ...input, table: undefined, grid: undefined, forms: undefined });
+  const { minimum, zone, how, clearance, leastThickness } = settled(input, pad);
+  const survey = surveyOf({ ...input, table: undefined, grid: undefined, forms: undefined }, pad.system);
   const near = NEAR().toNumber('m');
   const site = siteOf(survey, { lines: input.lines ?? [], outline: undefined, near });
   const find = finder(site);
@@ -223,7 +223,7 @@ export function jobOf(input: ParsedCorrection, pad: Pad): CorrectionJob {
   const needs = [
     ...zoneNeeds(site, rate(minimum), zone.toNumber('m')),
     ...fallNeeds(site, input, find),
-    ...sillNeeds(input, find, freeboard),
+    ...sillNeeds(input, find, clearance),
   ];
   const chosen = input.movable?.map((name, i) => find(name, `movable[${i}]`));
   const atWall = wallsAt(site);

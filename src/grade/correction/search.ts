@@ -12,10 +12,12 @@
 import { nextEdge } from '../../geometry/tin';
 import { Decimal, ZERO } from '../../quantity/decimal';
 import { lowerEnd, NO_FALL, reachOf } from '../flow';
+import { type Held, valleysHeld } from '../held';
+import { faultyFacets } from '../judged';
 import { middleOf } from '../lines';
+import { pondsFound } from '../pond-figures';
 import type { FoundPond } from '../ponds';
 import { rate } from '../shapes';
-import { faultyFacets, type Held, pondsFound, valleysHeld } from '../surface-check';
 import type { Site } from '../terrain';
 import { isFlat } from '../valleys';
 import type { Looker } from './corrected';

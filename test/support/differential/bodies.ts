@@ -183,7 +183,7 @@ const tapered: Draw = (site) => {
   const along = site.dice.pick(['x', 'y'] as const);
   const input = {
     outline: { shape: 'rectangle', length: l.put, width: w.put },
-    thickness: { vary: 'taper', along, from: a.put, to: b.put },
+    thickness: { kind: 'taper', along, from: a.put, to: b.put },
   };
   const volume = l.is.times(w.is).times(half(a.is.plus(b.is)));
   return held(
@@ -205,7 +205,7 @@ const crowned: Draw = (site) => {
   const form = site.dice.pick(['parabolic', 'straight'] as const);
   const input = {
     outline: { shape: 'rectangle', length: l.put, width: w.put },
-    thickness: { vary: 'crown', edges: e.put, center: c.put, form },
+    thickness: { kind: 'crown', edges: e.put, center: c.put, form },
   };
   const rise = c.is.minus(e.is);
   const over = (share: Rational): Rational =>
@@ -299,7 +299,7 @@ const straightSteps: Draw = (site) => {
 };
 
 /** Steps as slabs on top of each other, each a tread larger than the one above. */
-const wrappedSteps: Draw = (site) => {
+const wraparoundSteps: Draw = (site) => {
   const n = site.between(1, 8);
   const [r, t, w, d] = [
     site.length(0.12, 0.2),
@@ -316,7 +316,7 @@ const wrappedSteps: Draw = (site) => {
   const lowest = slabs.at(-1) as { deep: Rational; wide: Rational };
   return held(
     stepVolume,
-    { plan: 'wrapped', risers: n, rise: r.put, tread: t.put, topWidth: w.put, topDepth: d.put, sides },
+    { kind: 'wraparound', risers: n, rise: r.put, tread: t.put, topWidth: w.put, topDepth: d.put, sides },
     {
       volume: sum(slabs.map(({ deep, wide }) => deep.times(wide).times(r.is))),
       totalRun: lowest.deep,
@@ -342,7 +342,7 @@ const roundSteps: Draw = (site) => {
   return held(
     stepVolume,
     {
-      plan: 'round',
+      kind: 'round',
       risers: n,
       rise: r.put,
       tread: t.put,
@@ -368,7 +368,7 @@ const windingSteps: Draw = (site) => {
   const heights = Array.from({ length: n }, (_, j) => r.is.times(j + 1));
   return held(
     stepVolume,
-    { plan: 'winding', risers: n, rise: r.put, innerRadius: q.put, outerRadius: o.put, turnEach: each.put },
+    { kind: 'winding', risers: n, rise: r.put, innerRadius: q.put, outerRadius: o.put, turnEach: each.put },
     {
       volume: sum(heights.map((h) => h.times(tread))),
       footprint: tread.times(n),
@@ -408,7 +408,7 @@ function footing(site: Site): Part {
       const blocks = h.is.times(o.is).times(w.is).times(n);
       const fronts = h.is.times(o.is.times(2).plus(w.is)).times(n);
       return {
-        put: { form: 'strip', length: l.put, width: w.put, depth: d.put, steps },
+        put: { kind: 'strip', length: l.put, width: w.put, depth: d.put, steps },
         volume: l.is.times(w.is).times(d.is).plus(blocks),
         plan: l.is.times(w.is),
         faces: l.is.times(d.is).times(2).plus(fronts),
@@ -418,7 +418,7 @@ function footing(site: Site): Part {
       const b = site.length(3, 12);
       const inside = l.is.minus(w.is.times(2)).plus(b.is.minus(w.is.times(2)));
       return {
-        put: { form: 'loop', outerLength: l.put, outerWidth: b.put, width: w.put, depth: d.put },
+        put: { kind: 'loop', outerLength: l.put, outerWidth: b.put, width: w.put, depth: d.put },
         volume: frame(l.is, b.is, w.is).times(d.is),
         plan: frame(l.is, b.is, w.is),
         faces: l.is.plus(b.is).plus(inside).times(2).times(d.is),
@@ -427,7 +427,7 @@ function footing(site: Site): Part {
     case 2: {
       const top = site.length(0.2, 0.6);
       return {
-        put: { form: 'tapered-strip', length: l.put, bottomWidth: w.put, topWidth: top.put, depth: d.put },
+        put: { kind: 'tapered-strip', length: l.put, bottomWidth: w.put, topWidth: top.put, depth: d.put },
         volume: slices(d.is, (share) => between(w.is, top.is, share).times(l.is)),
         plan: l.is.times(w.is),
         faces: l.is.times(d.is).times(2),
@@ -435,7 +435,7 @@ function footing(site: Site): Part {
     }
     case 3:
       return {
-        put: { form: 'pad', length: l.put, width: w.put, depth: d.put, count: n },
+        put: { kind: 'pad', length: l.put, width: w.put, depth: d.put, count: n },
         volume: l.is.times(w.is).times(d.is).times(n),
         plan: l.is.times(w.is).times(n),
         faces: l.is.plus(w.is).times(2).times(d.is).times(n),
@@ -445,7 +445,7 @@ function footing(site: Site): Part {
       const top = slices(h.is, (share) => between(l.is, a.is, share).times(between(w.is, b.is, share)));
       return {
         put: {
-          form: 'tapered-pad',
+          kind: 'tapered-pad',
           length: l.put,
           width: w.put,
           edge: e.put,
@@ -469,7 +469,7 @@ function footing(site: Site): Part {
       const [first] = all as [readonly [Rational, Rational, Rational]];
       return {
         put: {
-          form: 'stepped-pad',
+          kind: 'stepped-pad',
           tiers: tiers.map((t) => ({ length: t.length.put, width: t.width.put, depth: t.depth.put })),
           count: n,
         },
@@ -497,7 +497,7 @@ const footings: Draw = (site) => {
 };
 
 const walls: Draw = (site) => {
-  const form = site.dice.pick(['straight', 'loop', 'ring'] as const);
+  const kind = site.dice.pick(['straight', 'loop', 'ring'] as const);
   const [l, b, h, n] = [site.length(5, 12), site.length(5, 12), site.length(1, 3), site.between(1, 5)];
   const [t, top] = [site.length(0.15, 0.35), site.length(0.1, 0.3)];
   const foam = site.maybe() ? site.length(0.01, 0.03) : undefined;
@@ -505,16 +505,16 @@ const walls: Draw = (site) => {
   const web = site.maybe() ? site.percent(0, 15) : undefined;
   const off = foam ? foam.is.times(2) : ZERO;
   const [T, B] = [t.is.minus(off), (taper ? top.is : t.is).minus(off)];
-  const [L, W] = form === 'straight' ? [l.is, b.is] : [l.is.minus(off), b.is.minus(off)];
+  const [L, W] = kind === 'straight' ? [l.is, b.is] : [l.is.minus(off), b.is.minus(off)];
   const plan = (c: Rational): Rational =>
-    form === 'straight'
+    kind === 'straight'
       ? L.times(c)
-      : form === 'loop'
+      : kind === 'loop'
         ? frame(L, W, c)
         : disc(L).minus(disc(L.minus(c.times(2))));
   const around = (c: Rational): Rational => {
-    if (form === 'straight') return L.times(2);
-    if (form === 'loop')
+    if (kind === 'straight') return L.times(2);
+    if (kind === 'loop')
       return L.plus(W)
         .plus(L.minus(c.times(2)))
         .plus(W.minus(c.times(2)))
@@ -542,10 +542,10 @@ const walls: Draw = (site) => {
     {
       walls: [
         {
-          form,
-          ...(form === 'straight' ? { length: l.put } : {}),
-          ...(form === 'loop' ? { outerLength: l.put, outerWidth: b.put } : {}),
-          ...(form === 'ring' ? { outerDiameter: l.put } : {}),
+          kind,
+          ...(kind === 'straight' ? { length: l.put } : {}),
+          ...(kind === 'loop' ? { outerLength: l.put, outerWidth: b.put } : {}),
+          ...(kind === 'ring' ? { outerDiameter: l.put } : {}),
           height: h.put,
           thickness: t.put,
           ...(taper ? { topThickness: top.put } : {}),
@@ -587,21 +587,21 @@ function pier(site: Site): Part {
   switch (site.dice.below(5)) {
     case 0:
       return all(
-        { form: 'round', diameter: a.put, height: h.put },
+        { kind: 'round', diameter: a.put, height: h.put },
         disc(a.is).times(h.is),
         disc(a.is),
         PI.times(a.is).times(h.is),
       );
     case 1:
       return all(
-        { form: 'rectangular', length: a.put, width: b.put, height: h.put },
+        { kind: 'rectangular', length: a.put, width: b.put, height: h.put },
         a.is.times(b.is).times(h.is),
         a.is.times(b.is),
         a.is.plus(b.is).times(2).times(h.is),
       );
     case 2:
       return all(
-        { form: 'tapered-round', bottomDiameter: a.put, topDiameter: b.put, height: h.put },
+        { kind: 'tapered-round', bottomDiameter: a.put, topDiameter: b.put, height: h.put },
         slices(h.is, (share) => disc(between(a.is, b.is, share))),
         disc(a.is),
         mantle(h.is, a.is, b.is),
@@ -612,7 +612,7 @@ function pier(site: Site): Part {
         base.plus(top).times(slope(h.is, in1));
       return all(
         {
-          form: 'tapered-rectangular',
+          kind: 'tapered-rectangular',
           length: a.put,
           width: b.put,
           topLength: c.put,
@@ -629,7 +629,7 @@ function pier(site: Site): Part {
       const shaft = h.is.minus(bell.is).minus(toe.is);
       return all(
         {
-          form: 'belled',
+          kind: 'belled',
           shaftDiameter: d.put,
           bellDiameter: a.put,
           height: h.put,
@@ -721,7 +721,7 @@ export const BODIES: readonly ((site: Site) => Compared)[] = [
   tapered,
   crowned,
   straightSteps,
-  wrappedSteps,
+  wraparoundSteps,
   roundSteps,
   windingSteps,
   footings,

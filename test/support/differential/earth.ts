@@ -59,7 +59,7 @@ function bags(site: Site): Compared {
   const [v, a] = [site.of('volume', 'ft3', 'L', 1, 60), site.percent(0, 20)];
   const bag = site.of('mass', 'lb', 'kg', 30, 100);
   const each = site.of('volume', 'ft3', 'L', 0.2, 0.8);
-  const [water, barrow, buggy] = [
+  const [water, wheelbarrow, buggy] = [
     site.of('volume', 'gal', 'L', 0.4, 1),
     site.of('volume', 'ft3', 'L', 2, 4),
     site.of('volume', 'ft3', 'L', 5, 12),
@@ -74,7 +74,7 @@ function bags(site: Site): Compared {
       bag: bag.put,
       yield: each.put,
       water: water.put,
-      barrow: barrow.put,
+      wheelbarrow: wheelbarrow.put,
       buggy: buggy.put,
     },
     {
@@ -84,7 +84,7 @@ function bags(site: Site): Compared {
       overNet: each.is.times(n).minus(v.is),
       weight: bag.is.times(n),
       water: water.is.times(n),
-      barrowTrips: units(total, barrow.is),
+      wheelbarrowTrips: units(total, wheelbarrow.is),
       buggyTrips: units(total, buggy.is),
     },
     DIGITS,
@@ -142,7 +142,7 @@ function base(site: Site): Compared {
       'tons.long': delivered,
       compactedVolume: area.times(d.is),
       looseVolume: loose,
-      settlement: C.is.minus(L.is).over(C.is),
+      shrinkage: C.is.minus(L.is).over(C.is),
       rateOfSpread: d.is.times(C.is),
       spreadLength: mass.over(d.is.times(C.is).times(width.is)),
       loadsByWeight: byWeight,
@@ -226,7 +226,7 @@ function pit(site: Site): Compared {
   return held(
     excavation,
     {
-      method: 'pit',
+      kind: 'pit',
       outline: round
         ? { shape: 'circle', diameter: l.put }
         : { shape: 'rectangle', length: l.put, width: w.put },
@@ -257,7 +257,7 @@ function trench(site: Site): Compared {
   return held(
     excavation,
     {
-      method: 'trench',
+      kind: 'trench',
       length: l.put,
       width: w.put,
       depth: d.put,
@@ -340,7 +340,7 @@ function grid(site: Site): Compared {
   return held(
     excavation,
     {
-      method: 'grid',
+      kind: 'grid',
       across: a.put,
       along: b.put,
       levels: levels.map((row) => row.map(({ put }) => put)),
@@ -382,7 +382,7 @@ function sections(site: Site): Compared {
   return held(
     excavation,
     {
-      method: 'sections',
+      kind: 'sections',
       sections: list.map(({ width, depth, slope }, i) => ({
         by: 'trapezoid',
         at: { value: exact(stations[i] as Rational), unit: 'm' },

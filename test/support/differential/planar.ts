@@ -70,7 +70,7 @@ function slab(site: Site): Compared {
     {
       outline: polygonText(plan, plan.ring),
       ...(holes.length > 0 ? { openings: holes.map(({ put }) => put) } : {}),
-      thickness: tapers ? { vary: 'taper', along: 'xy'[axis], from: a.put, to: b.put } : a.put,
+      thickness: tapers ? { kind: 'taper', along: 'xy'[axis], from: a.put, to: b.put } : a.put,
     },
     expected,
     DIGITS,
@@ -149,7 +149,7 @@ function margin(site: Site): Compared {
   const m = Math.max(1, Math.round(size * (0.002 + 0.06 * site.dice.next())));
   const depth = site.length(0.3, 2);
   const input = {
-    method: 'pit' as const,
+    kind: 'pit' as const,
     outline: polygonText(plan, plan.ring),
     depth: depth.put,
     margin: `${decimalOf(plan.unit.times(m))} m`,

@@ -123,7 +123,7 @@ function book(site: Site): Compared {
   const fores = sum(turns.map((t) => t.fore.is));
   return held(
     levelNotes,
-    { method: 'level', benchMark: { name: 'bench', elevation: start.put }, rows },
+    { kind: 'level', benchMark: { name: 'bench', elevation: start.put }, rows },
     {
       ...expected,
       checkSum: backs.minus(fores),
@@ -145,7 +145,7 @@ function string(site: Site): Compared {
   return held(
     levelNotes,
     {
-      method: 'string line',
+      kind: 'string-line',
       from: { name: 'a', elevation: p.put },
       to: { name: 'b', elevation: q.put },
       length: l.put,
@@ -173,13 +173,13 @@ function laser(site: Site): Compared {
   }));
   const input = water
     ? {
-        method: 'water level',
+        kind: 'water-level',
         benchMark: { name: 'k', elevation: start.put },
         atBenchMark: at.put,
         rows: rows.map(({ point, by }) => ({ point, height: by.put })),
       }
     : {
-        method: 'laser',
+        kind: 'laser',
         benchMark: { name: 'k', elevation: start.put },
         rows: rows.map(({ point, up, by }) => ({ point, [up ? 'up' : 'down']: by.put })),
       };
@@ -415,7 +415,7 @@ function lap(site: Site): Compared {
     const long = most(b.diameter.times(n), floor.is);
     return held(
       lapLength,
-      { rule: 'diameters', bar: b.name, diameters: n, least: floor.put },
+      { kind: 'diameters', bar: b.name, diameters: n, least: floor.put },
       { lap: long, diameters: long.over(b.diameter) },
       DIGITS,
     );
@@ -456,7 +456,7 @@ function lap(site: Site): Compared {
   return held(
     lapLength,
     {
-      rule: 'development',
+      kind: 'development',
       bar: b.name,
       concrete: fc.put,
       grade,
@@ -503,7 +503,7 @@ function steel(site: Site): Compared {
     steelMinimum,
     drag
       ? {
-          rule: 'drag',
+          kind: 'drag',
           thickness: t.put,
           length: l.put,
           width: w.put,
@@ -513,7 +513,7 @@ function steel(site: Site): Compared {
           spacingLimit: limit.put,
         }
       : {
-          rule: 'ratio',
+          kind: 'ratio',
           thickness: t.put,
           ratio: { value: decimalText(ratio.times(10_000).top, 2), unit: '%' },
           spacingLimit: limit.put,

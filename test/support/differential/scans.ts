@@ -62,7 +62,7 @@ function crown(site: Site): Compared {
   const input = {
     outline: polygonText(plan, plan.ring),
     thickness: {
-      vary: 'crown' as const,
+      kind: 'crown' as const,
       edges: e.put,
       center: c.put,
       form,
@@ -91,7 +91,7 @@ function sloped(site: Site): Compared {
   const deep = Math.max(4, Math.round(size * (0.005 + 0.05 * site.dice.next())));
   const slope = site.toOne(0.25, 1);
   const input = {
-    method: 'pit' as const,
+    kind: 'pit' as const,
     outline: polygonText(plan, plan.ring),
     depth: `${decimalOf(plan.unit.times(deep))} m`,
     sideSlope: slope.put,

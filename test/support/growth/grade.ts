@@ -283,7 +283,7 @@ const corrections: readonly Growth[] = [
 
 const notes: readonly Growth[] = [
   growth('level-notes', 'readings of a level', (n) => ({
-    method: 'level',
+    kind: 'level',
     benchMark: { name: 'BM', elevation: '100 ft' },
     rows: [
       { point: 'BM', backsight: '5 ft' },
@@ -291,7 +291,7 @@ const notes: readonly Growth[] = [
     ],
   })),
   growth('level-notes', 'turning points', (n) => ({
-    method: 'level',
+    kind: 'level',
     benchMark: { name: 'BM', elevation: '100 ft' },
     rows: [
       { point: 'BM', backsight: '5 ft' },
@@ -302,18 +302,18 @@ const notes: readonly Growth[] = [
     allowed: '10000 ft',
   })),
   growth('level-notes', 'readings of a laser', (n) => ({
-    method: 'laser',
+    kind: 'laser',
     benchMark: { name: 'BM', elevation: '100 ft' },
     rows: times(n, (i) => ({ point: `P${i}`, up: inches(1 + (i % 9)) })),
   })),
   growth('level-notes', 'readings of a water level', (n) => ({
-    method: 'water level',
+    kind: 'water-level',
     benchMark: { name: 'BM', elevation: '100 ft' },
     atBenchMark: '4 ft',
     rows: times(n, (i) => ({ point: `P${i}`, height: feet(3 + (i % 9) / 10) })),
   })),
   growth('level-notes', 'readings of a string line', (n) => ({
-    method: 'string line',
+    kind: 'string-line',
     from: { name: 'A', elevation: '100 ft' },
     to: { name: 'B', elevation: '99 ft' },
     length: '100 ft',

@@ -28,11 +28,11 @@ const sections = (n: number): unknown[] =>
 const stone = { depth: '6 in', compactedDensity: '135 pcf', looseDensity: '100 pcf' };
 
 export const ground: readonly Growth[] = [
-  ...anyOutline('excavation', ({ outline }) => ({ method: 'pit', outline, depth: '1 ft' })),
+  ...anyOutline('excavation', ({ outline }) => ({ kind: 'pit', outline, depth: '1 ft' })),
   ...straightSided(
     'margin and slopes',
     placed('excavation', ({ outline }) => ({
-      method: 'pit',
+      kind: 'pit',
       outline,
       depth: '1 ft',
       margin: '2 in',
@@ -42,7 +42,7 @@ export const ground: readonly Growth[] = [
   ...straightSided(
     'fill',
     placed('excavation', ({ outline }) => ({
-      method: 'fill',
+      kind: 'fill',
       outline,
       depth: '1 ft',
       margin: '2 ft',
@@ -50,13 +50,13 @@ export const ground: readonly Growth[] = [
     })),
   ),
   growth('excavation', 'spots of a grid', (n) => ({
-    method: 'grid',
+    kind: 'grid',
     across: '10 ft',
     along: '10 ft',
     depths: spots(n),
   })),
   growth('excavation', 'spots of a grid that cross the grade', (n) => ({
-    method: 'grid',
+    kind: 'grid',
     across: '10 ft',
     along: '10 ft',
     levels: crossing(n),
@@ -65,19 +65,19 @@ export const ground: readonly Growth[] = [
   growth('excavation', 'squares left out', (n) => {
     const side = Math.ceil(Math.sqrt(n)) + 2;
     return {
-      method: 'grid',
+      kind: 'grid',
       across: '10 ft',
       along: '10 ft',
       depths: times(side, () => times(side, () => '2 ft')),
       leaveOut: times(n, (i) => ({ row: 1 + (i % (side - 2)), column: 1 + Math.floor(i / (side - 2)) })),
     };
   }),
-  growth('excavation', 'sections', (n) => ({ method: 'sections', sections: sections(n) })),
+  growth('excavation', 'sections', (n) => ({ kind: 'sections', sections: sections(n) })),
   growth(
     'excavation',
     'trucks',
     (n) => ({
-      method: 'pit',
+      kind: 'pit',
       area: `${10 * n} yd2`,
       depth: '3 ft',
       swell: '25%',

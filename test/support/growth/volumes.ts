@@ -4,10 +4,10 @@ import { anyOutline, placed, straightSided, withOpenings } from './regions';
 import { INSIDE, PLACED, YARD } from './shapes';
 
 const slab = (thickness: unknown) => (part: object) => ({ ...part, thickness });
-const crown = { vary: 'crown', edges: '5 in', center: '7 in', form: 'parabolic', across: 'x' };
-const straightCrown = { ...crown, form: 'straight' };
-const plane = { vary: 'plane', atOrigin: '6 in', alongX: '0.1%', alongY: '0.05%' };
-const taper = { vary: 'taper', along: 'x', from: '5 in', to: '7 in' };
+const crown = { kind: 'crown', edges: '5 in', center: '7 in', form: 'parabolic', across: 'x' };
+const straightCrown = { ...crown, kind: 'straight' };
+const plane = { kind: 'plane', atOrigin: '6 in', alongX: '0.1%', alongY: '0.05%' };
+const taper = { kind: 'taper', along: 'x', from: '5 in', to: '7 in' };
 
 const beams = (n: number): unknown[] =>
   times(n, (i) => ({ length: feet(10 + i), below: '8 in', width: '1 ft' }));
@@ -28,7 +28,7 @@ const slabs: readonly Growth[] = [
       .filter(({ what }) => VARIED.includes(what))
       .map((one) => ({
         ...one,
-        what: `${one.what}, ${thickness.vary}${'form' in thickness ? ` ${thickness.form}` : ''}`,
+        what: `${one.what}, ${thickness.kind}${'form' in thickness ? ` ${thickness.form}` : ''}`,
       })),
   ),
   ...straightSided(
@@ -95,12 +95,12 @@ const probed: readonly Growth[] = [
 
 const steps: readonly Growth[] = [
   growth('step-volume', 'risers', (n) => ({ risers: n, rise: '6 in', tread: '12 in', width: '4 ft' })),
-  ...(['wrapped', 'round', 'winding'] as const).map((plan) =>
+  ...(['wraparound', 'round', 'winding'] as const).map((plan) =>
     growth('step-volume', `risers ${plan}`, (n) => ({
       plan,
       risers: n,
       rise: '6 in',
-      ...(plan === 'wrapped' ? { tread: '1 ft', topWidth: '4 ft', topDepth: '3 ft', sides: 'both' } : {}),
+      ...(plan === 'wraparound' ? { tread: '1 ft', topWidth: '4 ft', topDepth: '3 ft', sides: 'both' } : {}),
       ...(plan === 'round' ? { tread: '1 ft', topRadius: '6 ft', turn: '90 deg' } : {}),
       ...(plan === 'winding'
         ? { innerRadius: '1 ft', outerRadius: '5 ft', turnEach: `${Math.min(10, 300 / n)} deg` }
@@ -143,7 +143,7 @@ const steps: readonly Growth[] = [
 const bodies: readonly Growth[] = [
   growth('footing-volume', 'footings', (n) => ({
     footings: times(n, (i) => ({
-      form: 'tapered-pad',
+      kind: 'tapered-pad',
       length: feet(4 + i / 100),
       width: '4 ft',
       edge: '1 ft',
@@ -155,14 +155,14 @@ const bodies: readonly Growth[] = [
   growth('footing-volume', 'tiers of a footing', (n) => ({
     footings: [
       {
-        form: 'stepped-pad',
+        kind: 'stepped-pad',
         tiers: times(n, (i) => ({ length: feet(50 - 0.01 * i), width: feet(50 - 0.01 * i), depth: '6 in' })),
       },
     ],
   })),
   growth('footing-volume', 'tiers of all footings', (n) => ({
     footings: times(Math.ceil(n / 20), () => ({
-      form: 'stepped-pad',
+      kind: 'stepped-pad',
       tiers: times(Math.min(20, n), (i) => ({ length: feet(50 - i), width: feet(50 - i), depth: '6 in' })),
     })),
   })),
@@ -172,7 +172,7 @@ const bodies: readonly Growth[] = [
     (n) => ({
       footings: [
         {
-          form: 'strip',
+          kind: 'strip',
           length: feet(10 * n),
           width: '2 ft',
           depth: '1 ft',
@@ -185,16 +185,16 @@ const bodies: readonly Growth[] = [
   growth(
     'footing-volume',
     'equal pads',
-    (n) => ({ footings: [{ form: 'pad', length: '4 ft', width: '4 ft', depth: '1 ft', count: n }] }),
+    (n) => ({ footings: [{ kind: 'pad', length: '4 ft', width: '4 ft', depth: '1 ft', count: n }] }),
     { to: 1e9, anyRefusal: true },
   ),
   growth('wall-volume', 'walls', (n) => ({
-    walls: times(n, (i) => ({ form: 'straight', length: feet(10 + i), height: '8 ft', thickness: '1 ft' })),
+    walls: times(n, (i) => ({ kind: 'straight', length: feet(10 + i), height: '8 ft', thickness: '1 ft' })),
   })),
   growth('wall-volume', 'openings of a wall', (n) => ({
     walls: [
       {
-        form: 'straight',
+        kind: 'straight',
         length: feet(10 * n),
         height: '8 ft',
         thickness: '16 in',
@@ -205,7 +205,7 @@ const bodies: readonly Growth[] = [
   })),
   growth('wall-volume', 'openings of all walls', (n) => ({
     walls: times(Math.ceil(n / 500), () => ({
-      form: 'straight',
+      kind: 'straight',
       length: '5000 ft',
       height: '8 ft',
       thickness: '16 in',
@@ -215,7 +215,7 @@ const bodies: readonly Growth[] = [
   })),
   growth('wall-volume', 'pilasters of all walls', (n) => ({
     walls: times(Math.ceil(n / 500), () => ({
-      form: 'straight',
+      kind: 'straight',
       length: '5000 ft',
       height: '8 ft',
       thickness: '16 in',
@@ -224,7 +224,7 @@ const bodies: readonly Growth[] = [
   })),
   growth('pier-volume', 'piers', (n) => ({
     piers: times(n, (i) => ({
-      form: 'belled',
+      kind: 'belled',
       shaftDiameter: '2 ft',
       bellDiameter: '4 ft',
       bellHeight: '2 ft',

@@ -190,7 +190,7 @@ const DIRECTED = [
   'levels',
   'legs',
   'rise',
-  'vary',
+  'kind',
   'along',
   'across',
   'thicknessAt',

@@ -1,0 +1,69 @@
+/**
+ * Sizes and limits that the trade has in round numbers of both unit systems: 3 in and 75 mm, 20 ft and 6 m.
+ *
+ * The two are not quite equal: 5 ft is 1.524 m, and a metric rule says 1.5 m. One value must get one answer in
+ * whatever unit it was typed, and a nominal size the same in both systems: what has to be done from a limit on is
+ * due from the lesser of both, what may not exceed a limit may reach the greater, and what may not fall below one
+ * may be the lesser.
+ */
+import type { Dimension } from './dimensions';
+import { inSystem } from './like-unit';
+import { isFaulty, type Quantity, readQuantity, systemOfQuantity } from './quantity';
+import type { System } from './units';
+
+const SYSTEMS: readonly System[] = ['customary', 'metric'];
+
+/** One size as each unit system has it. */
+export class Paired<D extends Dimension = Dimension> {
+  private read: Readonly<Record<System, Quantity<D>>> | undefined;
+
+  constructor(
+    private readonly dimension: D,
+    private readonly customary: string,
+    private readonly metric: string,
+  ) {}
+
+  /** The size as a unit system has it. Read when first asked for, so that importing the library costs nothing. */
+  as(system: System): Quantity<D> {
+    this.read ??= {
+      customary: readOf(this.dimension, this.customary),
+      metric: readOf(this.dimension, this.metric),
+    };
+    return this.read[system];
+  }
+
+  /** The size in the family of units of another quantity. */
+  like(q: Quantity): Quantity<D> {
+    return this.as(systemOfQuantity(q));
+  }
+
+  /** For what may not be less: the limit that a value is under by either name, in its own family. */
+  undercutBy(q: Quantity<D>): Quantity<D> | undefined {
+    return SYSTEMS.every((system) => q.lessThan(this.as(system))) ? this.like(q) : undefined;
+  }
+
+  /** For what may not be more: the limit that a value is over by either name, in its own family. */
+  exceededBy(q: Quantity<D>): Quantity<D> | undefined {
+    return SYSTEMS.every((system) => q.greaterThan(this.as(system))) ? this.like(q) : undefined;
+  }
+
+  /** For what is due from a limit on: the limit that a value reaches by either name, its own first. */
+  reachedBy(q: Quantity<D>): Quantity<D> | undefined {
+    const own = systemOfQuantity(q);
+    const names = own === 'metric' ? (['metric', 'customary'] as const) : SYSTEMS;
+    const reached = names.map((system) => this.as(system)).find((limit) => !q.lessThan(limit));
+    return reached && inSystem(reached, own);
+  }
+}
+
+function readOf<D extends Dimension>(dimension: D, text: string): Quantity<D> {
+  const q = readQuantity(text, dimension, 'the pair');
+  if (isFaulty(q)) throw new TypeError(`${text}: ${q.sentence}`);
+  return q;
+}
+
+/** One size as each unit system has it: `paired('length', '3 in', '75 mm')`. */
+/* @__NO_SIDE_EFFECTS__ */
+export function paired<D extends Dimension>(dimension: D, customary: string, metric: string): Paired<D> {
+  return new Paired(dimension, customary, metric);
+}
