@@ -7,7 +7,7 @@ import { InputError, revive } from '../../../src/index';
 import { money } from '../../../src/quantity/money';
 import { isFaulty, isQuantity, type Quantity, readQuantity } from '../../../src/quantity/quantity';
 import { unitsOf } from '../../../src/quantity/units';
-import { worksheet } from '../../../src/report/worksheet';
+import { worksheet } from '../../../src/report/text-sheet';
 import type { Chance } from '../relations/random';
 import { someHand, written } from './notation';
 import { poolFor } from './pools';
