@@ -94,7 +94,7 @@ import {
 import { JOINT_DEPTH, TAPER_WIDTH } from './sources';
 
 /** What the slab is kept apart from. */
-export type Neighbor = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
+export type Neighbor = 'building' | 'column' | 'curb' | 'existing-slab' | 'steps' | 'wall';
 
 /** A line along one side of the outline where the slab is kept apart from something. */
 export interface IsolationInput {
@@ -141,7 +141,7 @@ export interface JointLayoutInput extends RegionInput {
   /** In a round slab joints may start at the middle of another panel; by default not if avoidable. */
   readonly tees?: 'allowed' | 'avoided';
   /** How the contraction joints are made; by default with a conventional saw. */
-  readonly method?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
+  readonly method?: 'conventional-saw' | 'early-entry-saw' | 'hand-groover' | 'preformed-strip';
   /** Depth of the contraction joints; by default by thickness and method. */
   readonly depth?: QuantityInput<'length'>;
   /** How deep the saw goes in one pass; by default the whole depth. */
@@ -717,12 +717,12 @@ function methodOf({ method }: Parsed, pad: Pad): JointMethod {
   if (method) return method;
   pad.assume({
     name: 'method',
-    value: 'conventional saw',
+    value: 'conventional-saw',
     because: 'the usual way for slabs of this kind',
     override: 'Give method',
     source: COMMON_PRACTICE,
   });
-  return 'conventional saw';
+  return 'conventional-saw';
 }
 
 function totalOf(laid: Laid, type: FixedType): Decimal {
@@ -790,7 +790,7 @@ const point = (): Field<Place> =>
   fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
 
 const FIXED_TYPES: readonly FixedType[] = ['contraction', 'construction', 'isolation'];
-const NEIGHBORS: readonly Neighbor[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
+const NEIGHBORS: readonly Neighbor[] = ['building', 'column', 'curb', 'existing-slab', 'steps', 'wall'];
 const SEALED = ['all', 'isolation', 'sawn'] as const;
 
 /**

@@ -177,7 +177,7 @@ describe('surfaces in closed form', () => {
   it('a cone to a drain rises by slope times distance', () => {
     fc.assert(
       fc.property(coordinate, coordinate, (x, y) => {
-        const z = at({ kind: 'fall to a drain', drain: point('D', 0, 0, 1), slope: '2%' }, x, y);
+        const z = at({ kind: 'fall-to-drain', drain: point('D', 0, 0, 1), slope: '2%' }, x, y);
         expect(z).toBeCloseTo(1 + 0.02 * Math.hypot(x, y), 9);
       }),
     );
@@ -214,7 +214,7 @@ describe('surfaces in closed form', () => {
           (1 - u) * (1 - v) * a + u * (1 - v) * b + u * v * c + (1 - u) * v * d;
         const [x, y] = [mix(0, 8, 7, 1), mix(0, 0, 6, 4)];
         const { figures } = formGrades({
-          surface: { kind: 'warped quad', corners },
+          surface: { kind: 'warped-quad', corners },
           stakes: [{ name: 'S', x: { value: x, unit: 'm' }, y: { value: y, unit: 'm' } }],
         });
         expect(figures.stakes[0]?.elevation.toNumber('m')).toBeCloseTo(mix(1, 1.2, 1.1, 1.4), 9);

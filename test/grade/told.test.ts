@@ -22,7 +22,7 @@ describe('forms on a plane that falls 2% one way and lies level the other', () =
     { name: 'across', from: at(0, 0), to: at(0, 10), least: '1%' },
   ];
   const plane = {
-    kind: 'sloped plane',
+    kind: 'sloped-plane',
     at: { name: 'corner', ...at(0, 0), elevation: '100 ft' },
     alongX: '2%',
     alongY: '0%',

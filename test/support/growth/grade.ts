@@ -165,7 +165,7 @@ const stakes = (n: number): unknown[] =>
     area: '9 ft2',
   }));
 const plane = {
-  kind: 'sloped plane',
+  kind: 'sloped-plane',
   at: { name: 'door', ...place(0, 0), elevation: '100 ft' },
   alongX: '0%',
   alongY: '2%',
