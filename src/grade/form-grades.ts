@@ -16,6 +16,7 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, label, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { all, anyOf, given, notBoth } from '../reckoning/together';
 import * as faults from './faults';
 import * as cautions from './form-cautions';
 import { type FallFigure, fallFigures, planeFigures } from './form-falls';
@@ -305,59 +306,65 @@ export const formGrades: Calculation<FormGradesInput, FormGradesFigures> = /*#__
   sources: [CLOSED_FORM, NAVY_GRADES],
   limits: [CONDITIONS, SOUGHT_STAKES],
   input: () =>
-    fields({
-      surface: formSurface(),
-      fixed: maybe(list(fixedPoint(), 1, CONDITION_LIMIT)),
-      bounds: maybe(
-        list(
+    fields(
+      {
+        surface: formSurface(),
+        fixed: maybe(list(fixedPoint(), 1, CONDITION_LIMIT)),
+        bounds: maybe(
+          list(
+            fields({
+              name: label('name'),
+              x: quantity('length', 'x', 'any', ordinary.PLACE),
+              y: quantity('length', 'y', 'any', ordinary.PLACE),
+              minimum: maybe(quantity('length', 'minimum', 'any', ordinary.ELEVATION)),
+              maximum: maybe(quantity('length', 'maximum', 'any', ordinary.ELEVATION)),
+            }),
+            1,
+            CONDITION_LIMIT,
+          ),
+        ),
+        falls: maybe(
+          list(
+            fields({
+              name: label('name'),
+              from: planPoint(),
+              to: planPoint(),
+              minimum: maybe(quantity('slope', 'minimum', 'any', ordinary.PLANE_SLOPE)),
+              maximum: maybe(quantity('slope', 'maximum', 'any', ordinary.PLANE_SLOPE)),
+            }),
+            1,
+            CONDITION_LIMIT,
+          ),
+        ),
+        use: maybe(choice('use', GRADE_USES)),
+        maximum: maybe(quantity('slope', 'maximum', 'positive', ordinary.PLANE_SLOPE)),
+        cut: maybe(choice('cut', ['allowed', 'none'] as const)),
+        stakes: list(
           fields({
             name: label('name'),
             x: quantity('length', 'x', 'any', ordinary.PLACE),
             y: quantity('length', 'y', 'any', ordinary.PLACE),
-            minimum: maybe(quantity('length', 'minimum', 'any', ordinary.ELEVATION)),
-            maximum: maybe(quantity('length', 'maximum', 'any', ordinary.ELEVATION)),
+            top: maybe(quantity('length', 'top', 'any', ordinary.ELEVATION)),
+            ground: maybe(quantity('length', 'ground', 'any', ordinary.ELEVATION)),
+            area: maybe(quantity('area', 'area', 'positive', ordinary.STAKE_AREA)),
           }),
           1,
-          CONDITION_LIMIT,
+          STAKE_LIMIT,
         ),
-      ),
-      falls: maybe(
-        list(
+        square: maybe(
           fields({
-            name: label('name'),
-            from: planPoint(),
-            to: planPoint(),
-            minimum: maybe(quantity('slope', 'minimum', 'any', ordinary.PLANE_SLOPE)),
-            maximum: maybe(quantity('slope', 'maximum', 'any', ordinary.PLANE_SLOPE)),
+            length: quantity('length', 'length', 'positive', ordinary.FORM_SIDE),
+            width: quantity('length', 'width', 'positive', ordinary.FORM_SIDE),
+            measured: maybe(list(quantity('length', 'each diagonal', 'positive', ordinary.FORM_SIDE), 2, 2)),
+            tolerance: maybe(quantity('length', 'tolerance', 'positive', ordinary.SQUARE_TOLERANCE)),
+            batterBoards: maybe(quantity('length', 'batterBoards', 'positive', ordinary.BATTER_BOARDS)),
           }),
-          1,
-          CONDITION_LIMIT,
         ),
+      },
+      all(
+        anyOf(...['surface', 'fixed', 'bounds', 'falls'].map((name) => given(name))),
+        ...['fixed', 'bounds', 'cut'].map((name) => notBoth('surface', name)),
       ),
-      use: maybe(choice('use', GRADE_USES)),
-      maximum: maybe(quantity('slope', 'maximum', 'positive', ordinary.PLANE_SLOPE)),
-      cut: maybe(choice('cut', ['allowed', 'none'] as const)),
-      stakes: list(
-        fields({
-          name: label('name'),
-          x: quantity('length', 'x', 'any', ordinary.PLACE),
-          y: quantity('length', 'y', 'any', ordinary.PLACE),
-          top: maybe(quantity('length', 'top', 'any', ordinary.ELEVATION)),
-          ground: maybe(quantity('length', 'ground', 'any', ordinary.ELEVATION)),
-          area: maybe(quantity('area', 'area', 'positive', ordinary.STAKE_AREA)),
-        }),
-        1,
-        STAKE_LIMIT,
-      ),
-      square: maybe(
-        fields({
-          length: quantity('length', 'length', 'positive', ordinary.FORM_SIDE),
-          width: quantity('length', 'width', 'positive', ordinary.FORM_SIDE),
-          measured: maybe(list(quantity('length', 'each diagonal', 'positive', ordinary.FORM_SIDE), 2, 2)),
-          tolerance: maybe(quantity('length', 'tolerance', 'positive', ordinary.SQUARE_TOLERANCE)),
-          batterBoards: maybe(quantity('length', 'batterBoards', 'positive', ordinary.BATTER_BOARDS)),
-        }),
-      ),
-    }),
+    ),
   reckon,
 });

@@ -25,6 +25,7 @@ import {
   EARLY_ENTRY_DEPTH,
   SAW_TIMES_ANSWER,
 } from '../reckoning/source';
+import { all, allOrNone, needs, notBoth, says, where } from '../reckoning/together';
 import * as cautions from './cautions';
 import { clock as clockField, clockText } from './clock';
 import { CUTTING_TIME, READY_AFTER, READY_WITHIN, SAW_LENGTH } from './ordinary';
@@ -332,28 +333,35 @@ export const sawWindow: Calculation<SawWindowInput, SawWindowFigures> = /*#__PUR
     UFGS_SAWING,
   ],
   input: () =>
-    fields({
-      saw: choice('saw', ['conventional', 'early-entry'] as const),
-      weather: maybe(choice('weather', ['hot', 'mild', 'cold'] as const)),
-      ready: maybe(
-        fields({
-          by: choice('by', ['measured-set', 'maturity'] as const),
-          after: quantity('time', 'after', 'positive', READY_AFTER),
-          within: quantity('time', 'within', 'not-negative', READY_WITHIN),
-        }),
+    fields(
+      {
+        saw: choice('saw', ['conventional', 'early-entry'] as const),
+        weather: maybe(choice('weather', ['hot', 'mild', 'cold'] as const)),
+        ready: maybe(
+          fields({
+            by: choice('by', ['measured-set', 'maturity'] as const),
+            after: quantity('time', 'after', 'positive', READY_AFTER),
+            within: quantity('time', 'within', 'not-negative', READY_WITHIN),
+          }),
+        ),
+        placedAt: maybe(clockField('placedAt')),
+        finishedAt: maybe(clockField('finishedAt')),
+        workFrom: maybe(clockField('workFrom')),
+        workTo: maybe(clockField('workTo')),
+        cuttingTime: maybe(quantity('time', 'cuttingTime', 'positive', CUTTING_TIME)),
+        sawLength: maybe(quantity('length', 'sawLength', 'positive', SAW_LENGTH)),
+        sawRate: maybe(
+          fields({
+            length: quantity('length', 'length', 'positive', SAW_RATE_LENGTH),
+            in: quantity('time', 'in', 'positive', SAW_RATE_TIME),
+          }),
+        ),
+      },
+      all(
+        allOrNone('sawLength', 'sawRate'),
+        notBoth('cuttingTime', 'sawLength'),
+        where(says('saw', 'conventional'), needs('finishedAt', 'placedAt')),
       ),
-      placedAt: maybe(clockField('placedAt')),
-      finishedAt: maybe(clockField('finishedAt')),
-      workFrom: maybe(clockField('workFrom')),
-      workTo: maybe(clockField('workTo')),
-      cuttingTime: maybe(quantity('time', 'cuttingTime', 'positive', CUTTING_TIME)),
-      sawLength: maybe(quantity('length', 'sawLength', 'positive', SAW_LENGTH)),
-      sawRate: maybe(
-        fields({
-          length: quantity('length', 'length', 'positive', SAW_RATE_LENGTH),
-          in: quantity('time', 'in', 'positive', SAW_RATE_TIME),
-        }),
-      ),
-    }),
+    ),
   reckon,
 });

@@ -25,6 +25,7 @@ import {
   yesOrNo,
 } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
+import { all, notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
 import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
@@ -301,14 +302,17 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
   sources: [CRSI_BARS, VCC_LAP, MASONRY_LAP, IRC_LAPS, ACI_318_DEVELOPMENT],
   input: () =>
     kinds<ByDiameters | ByDevelopment>('kind', [
-      fields({
-        kind: word('diameters'),
-        bar: choice('bar', ALL_BARS),
-        diameters: maybe(whole('diameters', 1, MOST_DIAMETERS)),
-        grade: maybe(choice('grade', ['40', '60'] as const)),
-        stress: maybe(quantity('pressure', 'stress', 'positive', LAP_STRESS)),
-        minimum: maybe(quantity('length', 'minimum', 'not-negative', LAP_LEAST)),
-      }),
+      fields(
+        {
+          kind: word('diameters'),
+          bar: choice('bar', ALL_BARS),
+          diameters: maybe(whole('diameters', 1, MOST_DIAMETERS)),
+          grade: maybe(choice('grade', ['40', '60'] as const)),
+          stress: maybe(quantity('pressure', 'stress', 'positive', LAP_STRESS)),
+          minimum: maybe(quantity('length', 'minimum', 'not-negative', LAP_LEAST)),
+        },
+        all(notBoth('diameters', 'grade'), notBoth('diameters', 'stress'), notBoth('grade', 'stress')),
+      ),
       fields({
         kind: word('development'),
         bar: choice('bar', ALL_BARS),
