@@ -5,7 +5,7 @@ import type { System } from '../quantity/units';
 import type { Assumed, Assumption, Caution, Step } from './parts';
 import { type Saying, wordsOf } from './words';
 
-function valueOf(value: Assumed['value'], system: System): Assumption['value'] {
+function assumedValue(value: Assumed['value'], system: System): Assumption['value'] {
   if (typeof value === 'string') return wordsOf(value);
   if (isQuantity(value)) return value;
   if ('as' in value) return value.as(system);
@@ -50,7 +50,7 @@ export class Pad {
   assume({ name, value, because, override, source }: Assumed): void {
     this.assumed.push({
       name,
-      value: valueOf(value, this.system),
+      value: assumedValue(value, this.system),
       because: wordsOf(because),
       override: wordsOf(override),
       source,

@@ -324,13 +324,8 @@ function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
  * ```ts
  * import { steelMinimum } from 'flatwork-reckoner';
  *
-<<<<<<< HEAD
- * const { figures } = steelMinimum({ rule: 'drag', thickness: '8 in', length: '24 ft' });
- * figures.along.areaPerFoot?.format('in2', { places: 3 }); // '0.045 in2'
-=======
  * const { figures } = steelMinimum({ kind: 'drag', thickness: '8 in', length: '24 ft' });
- * figures.along.areaPerFoot.format('in2', { places: 3 }); // '0.045 in2'
->>>>>>> main
+ * figures.along.areaPerFoot?.format('in2', { places: 3 }); // '0.045 in2'
  * figures.along.bars[0]?.spacing.format('in'); // '18 in'
  * ```
  */
