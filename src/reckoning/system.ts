@@ -100,6 +100,9 @@ export function systemAsTyped(plain: unknown): System {
   return moreOf(units) ?? 'customary';
 }
 
+/** A figure that is named by its unit keeps it. */
+const NAMED_BY_UNIT = /^metric$|per(?:Foot|Meter)|InCubicFeet/i;
+
 const isPlain = (value: object): boolean => {
   const proto = Object.getPrototypeOf(value);
   return proto === null || proto === Object.prototype;
@@ -122,6 +125,7 @@ export function settled<T>(value: T, system: System): T {
   if (!isPlain(value)) return value;
   let copy: Record<string, unknown> | undefined;
   for (const name in value) {
+    if (NAMED_BY_UNIT.test(name)) continue;
     const part = settled(value[name], system);
     if (part === value[name]) continue;
     copy ??= Object.assign(Object.create(Object.getPrototypeOf(value)), value) as Record<string, unknown>;
