@@ -55,14 +55,14 @@ describe('joint spacing', () => {
   it('an early-entry cut is never deeper than a conventional one', () => {
     fc.assert(
       fc.property(inches, (t) => {
-        const depth = (method: 'conventional saw' | 'early-entry saw'): number =>
+        const depth = (method: 'conventional-saw' | 'early-entry-saw'): number =>
           jointSpacing({
             thickness: `${t} in`,
             aggregateSize: '1 in',
             slump: '4 in',
             method,
           }).figures.depth.toNumber('in');
-        expect(depth('early-entry saw')).toBeLessThanOrEqual(depth('conventional saw'));
+        expect(depth('early-entry-saw')).toBeLessThanOrEqual(depth('conventional-saw'));
       }),
     );
   });

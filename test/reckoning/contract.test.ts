@@ -2,7 +2,7 @@
 import type { StandardSchemaV1 } from '@standard-schema/spec';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
-import { catalog } from '../../src/catalog/index';
+import { calculations as catalog } from '../../src/catalog/all';
 import { InputError, length, Quantity, revive, type SlabVolumeInput, slabVolume } from '../../src/index';
 import type { Assumption } from '../../src/reckoning/result';
 import { worksheet } from '../../src/report/text-sheet';

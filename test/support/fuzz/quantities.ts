@@ -2,7 +2,7 @@
  * Quantities and results as something to be fuzzed: arithmetic with anything, shown with any options, and
  * results read back from JSON that was spoilt on its way. Nothing but InputError may be thrown.
  */
-import { catalog } from '../../../src/catalog/index';
+import { calculations as catalog } from '../../../src/catalog/all';
 import { InputError, revive } from '../../../src/index';
 import { money } from '../../../src/quantity/money';
 import { isFaulty, isQuantity, type Quantity, readQuantity } from '../../../src/quantity/quantity';
