@@ -19,11 +19,11 @@ const ft = (n: number): string => `${n} ft`;
 describe('forms on a plane that falls 2% one way and lies level the other', () => {
   const at = (x: number, y: number): { x: string; y: string } => ({ x: ft(x), y: ft(y) });
   const falls = [
-    { name: 'along', from: at(0, 0), to: at(10, 0), least: '1%' },
-    { name: 'across', from: at(0, 0), to: at(0, 10), least: '1%' },
+    { name: 'along', from: at(0, 0), to: at(10, 0), minimum: '1%' },
+    { name: 'across', from: at(0, 0), to: at(0, 10), minimum: '1%' },
   ];
   const plane = {
-    kind: 'sloped plane',
+    kind: 'sloped-plane',
     at: { name: 'corner', ...at(0, 0), elevation: '100 ft' },
     alongX: '2%',
     alongY: '0%',
