@@ -6,6 +6,7 @@
  */
 
 import type { System } from './units';
+import type { Params } from './words';
 
 /** Stable codes of everything that can be wrong with an input. Codes are never reused. */
 export type IssueCode =
@@ -142,7 +143,11 @@ export interface Issue {
   readonly code: IssueCode;
   /** Where in the input, for example `outline.points[3].x`; empty for the input itself. */
   readonly path: string;
-  /** What is wrong and what to write instead, for people. */
+  /** What is wrong and what to write instead, in English with places in braces, for other languages. */
+  readonly says: string;
+  /** What stands in the places; left out where there are none. */
+  readonly params?: Params;
+  /** The same as an English sentence, for people. */
   readonly sentence: string;
 }
 
@@ -179,9 +184,7 @@ export class InputError extends Error {
   /** @param issues - one issue or more; the message joins their sentences */
   constructor(issues: readonly Issue[]) {
     super(issues.map(({ path, sentence }) => (path ? `${path}: ${sentence}` : sentence)).join('\n'));
-    this.issues = Object.freeze(
-      issues.map(({ code, path, sentence }) => Object.freeze({ code, path, sentence })),
-    );
+    this.issues = Object.freeze(issues.map(frozen));
     Object.defineProperty(this, TOLD, { value: issues });
   }
 
@@ -209,12 +212,14 @@ export class InputError extends Error {
   }
 }
 
+/** An issue with its parameters, frozen; quantities and words in it are frozen already or made for it. */
+const frozen = ({ code, path, says, params, sentence }: Issue): Issue =>
+  Object.freeze({ code, path, says, ...(params ? { params: Object.freeze({ ...params }) } : {}), sentence });
+
 /** A fault without its place: the door adds the path. */
-export interface Fault {
-  readonly code: IssueCode;
-  readonly sentence: string;
-  /** The sentence for a job in metric units, where that is another. */
-  readonly metric?: string;
+export interface Fault extends Omit<Issue, 'path'> {
+  /** The same for a job in metric units, where it is told otherwise. */
+  readonly metric?: Fault;
 }
 
 /** A fault and its place. */
@@ -228,7 +233,7 @@ const TOLD: unique symbol = Symbol('told');
 export function toldIn(error: InputError, system: System): InputError {
   const faults = (error as { readonly [TOLD]?: readonly FaultAt[] })[TOLD];
   if (system === 'customary' || !faults?.some(({ metric }) => metric !== undefined)) return error;
-  return new InputError(faults.map((fault) => ({ ...fault, sentence: fault.metric ?? fault.sentence })));
+  return new InputError(faults.map((fault) => ({ ...(fault.metric ?? fault), path: fault.path })));
 }
 
 /** Throw one fault, where there is no path to give. */
