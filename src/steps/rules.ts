@@ -73,8 +73,8 @@ export const STEP_LIMITS: Record<StepRules, StepLimits> = {
     guard: /*#__PURE__*/ paired('length', '42 in', '1067 mm'),
     guardSource: sources.PUBLIC_GUARDS,
     because: {
-      customary: 'steps on an accessible way out: risers of 4 in to 7 in, treads from 11 in',
-      metric: 'steps on an accessible way out: risers of 100 mm to 180 mm, treads from 280 mm',
+      customary: 'steps on an accessible exit: risers of 4 in to 7 in, treads from 11 in',
+      metric: 'steps on an accessible exit: risers of 100 mm to 180 mm, treads from 280 mm',
     },
     source: sources.ABA_STAIRS,
     lowestSource: sources.ABA_STAIRS,
