@@ -321,9 +321,9 @@ export class Sheet {
     this.listed.push(...texts);
   }
 
-  /** A sentence below the plan. */
+  /** A sentence below the plan, once however often it is needed. */
   note(text: string): void {
-    this.notes.push({ text });
+    if (!this.notes.some((note) => note.text === text)) this.notes.push({ text });
   }
 
   /** Something that had no room and no place in the key. */
