@@ -6,6 +6,7 @@ import { defineConfig, type Options } from 'tsup';
 const DOORS = {
   index: 'src/index.ts',
   'catalog/index': 'src/catalog/index.ts',
+  'catalog/all': 'src/catalog/all.ts',
   'drawing/index': 'src/drawing/index.ts',
   'report/index': 'src/report/index.ts',
 };

@@ -3,7 +3,7 @@
  *
  *     npm run relations -- [accepted inputs in all, 100000] [seed] [calculation]
  */
-import { catalog } from '../src/catalog/index';
+import { calculations as catalog } from '../src/catalog/all';
 import { RELATIONS } from '../test/support/relations/relations';
 import { tryRelations } from '../test/support/relations/run';
 

@@ -18,6 +18,7 @@ const sessions = all.filter(({ language }) => language === 'repl');
 const HOMES: Record<string, string> = {
   'flatwork-reckoner': 'src/index.ts',
   'flatwork-reckoner/catalog': 'src/catalog/index.ts',
+  'flatwork-reckoner/catalog/all': 'src/catalog/all.ts',
   'flatwork-reckoner/report': 'src/report/index.ts',
   'flatwork-reckoner/drawing': 'src/drawing/index.ts',
 };

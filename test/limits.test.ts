@@ -1,7 +1,7 @@
 /** What is refused for its size is refused by a limit that is stated. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { catalog } from '../src/catalog/index';
+import { calculations as catalog } from '../src/catalog/all';
 import { limitTables, outlineLimits, TABLES_START } from './support/limits';
 import { readVectors } from './support/vectors';
 

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
-import { catalog } from '../src/catalog/index';
+import { calculations as catalog } from '../src/catalog/all';
 import { objections, outcomeOf, readVectors, VECTORS_DIR, type Vector } from './support/vectors';
 
 const files = readVectors();

@@ -17,6 +17,7 @@ import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import { all, allOrNone, anyOf, given, notBoth, oneOf } from '../reckoning/together';
 import { carried, wholeUnits } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
@@ -466,34 +467,43 @@ export const baseTonnage: Calculation<BaseTonnageInput, BaseTonnageFigures> = /*
     carried('rolls'),
   ],
   input: () =>
-    fields({
-      outline: maybe(outline()),
-      area: maybe(quantity('area', 'area', 'positive', ordinary.PLAN_AREA)),
-      margin: maybe(quantity('length', 'margin', 'not-negative', ordinary.WORKING_MARGIN)),
-      edgeTrim: maybe(quantity('length', 'edgeTrim', 'not-negative', ordinary.WORKING_MARGIN)),
-      depth: maybe(quantity('length', 'depth', 'positive', ordinary.BASE_DEPTH)),
-      rateOfSpread: maybe(quantity('mass-per-area', 'rateOfSpread', 'positive', ordinary.SPREAD_RATE)),
-      compactedDensity: maybe(quantity('density', 'compactedDensity', 'positive', SOIL_DENSITY)),
-      material: maybe(choice<BaseMaterial>('material', BASE_MATERIALS)),
-      solidDensity: maybe(quantity('density', 'solidDensity', 'positive', ordinary.SOLID_DENSITY)),
-      voids: maybe(quantity('ratio', 'voids', 'not-negative', ordinary.VOIDS)),
-      looseDensity: maybe(quantity('density', 'looseDensity', 'positive', SOIL_DENSITY)),
-      moisture: maybe(quantity('ratio', 'moisture', 'not-negative', ordinary.MOISTURE)),
-      allowance: maybe(quantity('ratio', 'allowance', 'not-negative', WASTE_ALLOWANCE)),
-      truckPayload: maybe(quantity('mass', 'truckPayload', 'positive', ordinary.TRUCK_PAYLOAD)),
-      truckVolume: maybe(quantity('volume', 'truckVolume', 'positive', ordinary.TRUCK_VOLUME)),
-      compactor: maybe(choice<Compactor>('compactor', COMPACTORS)),
-      rollerMass: maybe(quantity('mass', 'rollerMass', 'positive', ordinary.ROLLER_MASS)),
-      looseLift: maybe(quantity('length', 'looseLift', 'positive', ordinary.LIFT)),
-      spreadWidth: maybe(quantity('length', 'spreadWidth', 'positive', ordinary.SPREAD_WIDTH)),
-      tons: maybe(list(choice<TonKind>('tons', ['short', 'long', 'metric']), 1, 3)),
-      geotextile: maybe(
-        fields({
-          rollWidth: quantity('length', 'rollWidth', 'positive', ordinary.ROLL_WIDTH),
-          rollLength: quantity('length', 'rollLength', 'positive', ordinary.ROLL_LENGTH),
-          lap: quantity('length', 'lap', 'not-negative', ordinary.FABRIC_LAP),
-        }),
+    fields(
+      {
+        outline: maybe(outline()),
+        area: maybe(quantity('area', 'area', 'positive', ordinary.PLAN_AREA)),
+        margin: maybe(quantity('length', 'margin', 'not-negative', ordinary.WORKING_MARGIN)),
+        edgeTrim: maybe(quantity('length', 'edgeTrim', 'not-negative', ordinary.WORKING_MARGIN)),
+        depth: maybe(quantity('length', 'depth', 'positive', ordinary.BASE_DEPTH)),
+        rateOfSpread: maybe(quantity('mass-per-area', 'rateOfSpread', 'positive', ordinary.SPREAD_RATE)),
+        compactedDensity: maybe(quantity('density', 'compactedDensity', 'positive', SOIL_DENSITY)),
+        material: maybe(choice<BaseMaterial>('material', BASE_MATERIALS)),
+        solidDensity: maybe(quantity('density', 'solidDensity', 'positive', ordinary.SOLID_DENSITY)),
+        voids: maybe(quantity('ratio', 'voids', 'not-negative', ordinary.VOIDS)),
+        looseDensity: maybe(quantity('density', 'looseDensity', 'positive', SOIL_DENSITY)),
+        moisture: maybe(quantity('ratio', 'moisture', 'not-negative', ordinary.MOISTURE)),
+        allowance: maybe(quantity('ratio', 'allowance', 'not-negative', WASTE_ALLOWANCE)),
+        truckPayload: maybe(quantity('mass', 'truckPayload', 'positive', ordinary.TRUCK_PAYLOAD)),
+        truckVolume: maybe(quantity('volume', 'truckVolume', 'positive', ordinary.TRUCK_VOLUME)),
+        compactor: maybe(choice<Compactor>('compactor', COMPACTORS)),
+        rollerMass: maybe(quantity('mass', 'rollerMass', 'positive', ordinary.ROLLER_MASS)),
+        looseLift: maybe(quantity('length', 'looseLift', 'positive', ordinary.LIFT)),
+        spreadWidth: maybe(quantity('length', 'spreadWidth', 'positive', ordinary.SPREAD_WIDTH)),
+        tons: maybe(list(choice<TonKind>('tons', ['short', 'long', 'metric']), 1, 3)),
+        geotextile: maybe(
+          fields({
+            rollWidth: quantity('length', 'rollWidth', 'positive', ordinary.ROLL_WIDTH),
+            rollLength: quantity('length', 'rollLength', 'positive', ordinary.ROLL_LENGTH),
+            lap: quantity('length', 'lap', 'not-negative', ordinary.FABRIC_LAP),
+          }),
+        ),
+      },
+      all(
+        oneOf(['outline'], ['area']),
+        oneOf(['depth'], ['rateOfSpread']),
+        anyOf(given('compactedDensity'), given('solidDensity', 'voids'), given('material')),
+        allOrNone('solidDensity', 'voids'),
+        notBoth('compactedDensity', 'solidDensity'),
       ),
-    }),
+    ),
   reckon,
 });

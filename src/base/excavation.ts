@@ -17,6 +17,7 @@ import { type Calculation, define } from '../reckoning/calculation';
 import {
   choice,
   fields,
+  type JsonSchema,
   kinds,
   list,
   maybe,
@@ -28,6 +29,7 @@ import {
 } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import { all, anyOf, given, holds, needs, oneOf, where } from '../reckoning/together';
 import { carried } from '../reckoning/whole';
 import * as cautions from './cautions';
 import {
@@ -381,10 +383,13 @@ const earth = (): Shape => ({
   ),
   bankDensity: maybe(quantity('density', 'bankDensity', 'positive', SOIL_DENSITY)),
   haul: maybe(
-    fields({
-      truckVolume: maybe(quantity('volume', 'truckVolume', 'positive', ordinary.TRUCK_VOLUME)),
-      payload: maybe(quantity('mass', 'payload', 'positive', ordinary.TRUCK_PAYLOAD)),
-    }),
+    fields(
+      {
+        truckVolume: maybe(quantity('volume', 'truckVolume', 'positive', ordinary.TRUCK_VOLUME)),
+        payload: maybe(quantity('mass', 'payload', 'positive', ordinary.TRUCK_PAYLOAD)),
+      },
+      anyOf(given('truckVolume'), given('payload')),
+    ),
   ),
   water: maybe(yesOrNo('water')),
 });
@@ -418,6 +423,12 @@ const place = (): Shape => ({
   middleFill: maybe(sectionArea('middleFill')),
 });
 
+/** What a truck is filled by must be known of the earth. */
+const hauling = (): JsonSchema[] => [
+  where(holds('haul', 'truckVolume'), given('swell')),
+  where(holds('haul', 'payload'), given('bankDensity')),
+];
+
 const section = () =>
   kinds<unknown>('by', [
     fields({
@@ -441,31 +452,46 @@ function door() {
   const levels = list(quantity('length', 'level', 'any'), 2, ROWS);
   const cell = fields({ row: whole('row', 0, ROWS), column: whole('column', 0, ROWS) });
   return kinds<unknown>('kind', [
-    fields({ kind: word('pit'), ...planned(), ...dug(), ...earth() }),
-    fields({
-      kind: word('trench'),
-      length: quantity('length', 'length', 'positive', ordinary.TRENCH_LENGTH),
-      width: quantity('length', 'width', 'positive', ordinary.SECTION_WIDTH),
-      ...dug(),
-      ...earth(),
-    }),
-    fields({ kind: word('fill'), ...planned(), ...sided(), ...earth() }),
-    fields({
-      kind: word('grid'),
-      across: quantity('length', 'across', 'positive', ordinary.GRID_SPACING),
-      along: quantity('length', 'along', 'positive', ordinary.GRID_SPACING),
-      depths: maybe(list(depths, 2, ROWS)),
-      levels: maybe(list(levels, 2, ROWS)),
-      grade: maybe(quantity('length', 'grade', 'any')),
-      leaveOut: maybe(list(cell, 0, ROWS * ROWS)),
-      ...earth(),
-    }),
-    fields({
-      kind: word('sections'),
-      sections: list(section(), 2, SECTIONS),
-      runOut: maybe(choice<RunOut>('runOut', ['wedge', 'pyramid'])),
-      ...earth(),
-    }),
+    fields(
+      { kind: word('pit'), ...planned(), ...dug(), ...earth() },
+      all(oneOf(['outline'], ['area']), ...hauling()),
+    ),
+    fields(
+      {
+        kind: word('trench'),
+        length: quantity('length', 'length', 'positive', ordinary.TRENCH_LENGTH),
+        width: quantity('length', 'width', 'positive', ordinary.SECTION_WIDTH),
+        ...dug(),
+        ...earth(),
+      },
+      all(...hauling()),
+    ),
+    fields(
+      { kind: word('fill'), ...planned(), ...sided(), ...earth() },
+      all(oneOf(['outline'], ['area']), needs('haul', 'shrink'), ...hauling()),
+    ),
+    fields(
+      {
+        kind: word('grid'),
+        across: quantity('length', 'across', 'positive', ordinary.GRID_SPACING),
+        along: quantity('length', 'along', 'positive', ordinary.GRID_SPACING),
+        depths: maybe(list(depths, 2, ROWS)),
+        levels: maybe(list(levels, 2, ROWS)),
+        grade: maybe(quantity('length', 'grade', 'any')),
+        leaveOut: maybe(list(cell, 0, ROWS * ROWS)),
+        ...earth(),
+      },
+      all(oneOf(['depths'], ['levels']), needs('levels', 'grade'), ...hauling()),
+    ),
+    fields(
+      {
+        kind: word('sections'),
+        sections: list(section(), 2, SECTIONS),
+        runOut: maybe(choice<RunOut>('runOut', ['wedge', 'pyramid'])),
+        ...earth(),
+      },
+      all(...hauling()),
+    ),
   ]) as never;
 }
 

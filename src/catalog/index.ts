@@ -1,119 +1,96 @@
 /**
  * The list of all calculations, for front-ends that build their menus and forms from it.
  *
+ * The list is plain data and small; what belongs to one calculation, itself among it, comes with
+ * {@link loadCalculation} when it is wanted, and a bundler puts each in a file of its own.
+ *
  * @packageDocumentation
  */
-import { baseTonnage } from '../base/base-tonnage';
-import { excavation } from '../base/excavation';
-import { curbVolume } from '../concrete/curb-volume';
-import { footingVolume } from '../concrete/footing-volume';
-import { pierVolume } from '../concrete/pier-volume';
-import { probedVolume } from '../concrete/probed-volume';
-import { slabVolume } from '../concrete/slab-volume';
-import { stepVolume } from '../concrete/step-volume';
-import { wallVolume } from '../concrete/wall-volume';
-import { squareCheck } from '../forms/square-check';
-import { crossSlope } from '../grade/cross-slope';
-import { drainageCheck } from '../grade/drainage-check';
-import { formGrades } from '../grade/form-grades';
-import { gradeCorrection } from '../grade/grade-correction';
-import { levelNotes } from '../grade/level-notes';
-import { runoff } from '../grade/runoff';
-import { slopeOf } from '../grade/slope';
-import { straightedge } from '../grade/straightedge';
-import { jointLayout } from '../joints/joint-layout';
-import { jointSpacing } from '../joints/joint-spacing';
-import { relativeStiffness } from '../joints/relative-stiffness';
-import { bagCount } from '../pour/bag-count';
-import { concreteOrder } from '../pour/concrete-order';
-import { sawWindow } from '../pour/saw-window';
-import type { Attempt, Calculation } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';
-import type { Limit } from '../reckoning/limits';
-import type { Figure, FigureSet } from '../reckoning/result';
-import type { Source } from '../reckoning/source';
-import type { StandardSchema } from '../reckoning/standard';
-import { barCutting } from '../steel/bar-cutting';
-import { barSize } from '../steel/bar-size';
-import { dowelLayout } from '../steel/dowel-layout';
-import { fiberDosage } from '../steel/fiber-dosage';
-import { lapLength } from '../steel/lap-length';
-import { meshLayout } from '../steel/mesh-layout';
-import { meshStyle } from '../steel/mesh-style';
-import { rebarLayout } from '../steel/rebar-layout';
-import { steelMinimum } from '../steel/steel-minimum';
-import { steelPlacement } from '../steel/steel-placement';
-import { stepLayout } from '../steps/step-layout';
+import type { AnyCalculation } from './all';
+import { withUnits } from './form';
+import list from './generated/list.json';
+import { loaders } from './generated/loaders';
 
-/** A calculation as a front-end sees it, whatever its input. */
+export type { AnyCalculation } from './all';
+export { formIn } from './form';
+
+/** A calculation as it stands in a menu: plain data. */
 export interface CatalogEntry {
-  /** Id of the calculation. */
+  /** Id of the calculation, as {@link loadCalculation} takes it. */
   readonly id: string;
   /** What it reckons, in a few words. */
   readonly title: string;
-  /** Version of the calculation. */
+  /** What it reckons, in a sentence. */
+  readonly summary: string;
+  /** The trade it belongs to, to be listed under. */
+  readonly trade: string;
+  /** Name under which the package exports it. */
+  readonly name: string;
+  /** Raised when the figures for an input change. */
   readonly version: number;
-  /** JSON Schema of its input. */
-  readonly inputSchema: JsonSchema;
-  /** Where its rules come from. */
-  readonly sources: readonly Source[];
-  /** How large a job it takes at once, beside the lengths of its lists, which are in the schema. */
-  readonly limits: readonly Limit[];
-  /** The Standard Schema interface, for form libraries and the like. */
-  readonly '~standard': StandardSchema<unknown>;
-  /** Reckon with input of any kind; never throws. */
-  attempt(input: unknown): Attempt<Record<string, Figure>>;
 }
 
-const entry = <I, F extends FigureSet>(calculation: Calculation<I, F>): CatalogEntry =>
-  calculation as unknown as CatalogEntry;
+/** What describes a calculation to people and to programs, in words and in JSON Schema. */
+export interface Description {
+  /**
+   * The input as a form asks for it. Every field has a title and what has to be said about it, and examples;
+   * quantities are text with `x-dimension` and `x-units`. Kinds of a thing are `oneOf` with titles, told apart by
+   * the member named in `x-discriminator`. What is assumed for a field left out is in its words, and never its
+   * `default`: a form would fill it in, and the result no longer list it among what it assumes.
+   */
+  readonly formSchema: JsonSchema;
+  /** The input in short, as programs that call tools take it: one object, kinds of a thing in one. */
+  readonly toolSchema: JsonSchema;
+  /** The figures of a result as JSON: each with its label, what it is, and its `x-dimension`. */
+  readonly outputSchema: JsonSchema;
+}
+
+/** A calculation with all that describes it. */
+export interface LoadedCalculation extends CatalogEntry, Description {
+  /** The calculation itself. */
+  readonly calculation: AnyCalculation;
+}
 
 /**
- * Every calculation, in the order of a job.
+ * Every calculation, trade by trade in the order of a job.
  *
  * @example
  * ```ts
  * import { catalog } from 'flatwork-reckoner/catalog';
  *
- * const slope = catalog.find(({ id }) => id === 'slope');
- * const attempt = slope?.attempt({ slope: '2%', over: '10 ft' });
+ * catalog.filter(({ trade }) => trade === 'Steps').map(({ title }) => title); // [ 'Layout of steps' ]
+ * ```
+ */
+export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze(
+  /*#__PURE__*/ list.map((entry) => Object.freeze(entry)),
+);
+
+/**
+ * Load a calculation and what describes it.
+ *
+ * @param id - its id in the {@link catalog}
+ * @returns the entry, the calculation, and the schemas of its form, for calling it as a tool, and of its figures;
+ * `undefined` for an id that is not listed
+ * @example
+ * ```ts
+ * import { loadCalculation } from 'flatwork-reckoner/catalog';
+ *
+ * const slope = await loadCalculation('slope');
+ * const attempt = slope?.calculation.attempt({ slope: '2%', over: '10 ft' });
  * attempt?.ok; // true
  * ```
  */
-export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze([
-  entry(slabVolume),
-  entry(probedVolume),
-  entry(stepVolume),
-  entry(stepLayout),
-  entry(footingVolume),
-  entry(wallVolume),
-  entry(pierVolume),
-  entry(curbVolume),
-  entry(excavation),
-  entry(baseTonnage),
-  entry(squareCheck),
-  entry(slopeOf),
-  entry(drainageCheck),
-  entry(formGrades),
-  entry(gradeCorrection),
-  entry(levelNotes),
-  entry(crossSlope),
-  entry(runoff),
-  entry(straightedge),
-  entry(jointSpacing),
-  entry(jointLayout),
-  entry(sawWindow),
-  entry(relativeStiffness),
-  entry(rebarLayout),
-  entry(meshLayout),
-  entry(dowelLayout),
-  entry(lapLength),
-  entry(steelMinimum),
-  entry(steelPlacement),
-  entry(barCutting),
-  entry(barSize),
-  entry(meshStyle),
-  entry(fiberDosage),
-  entry(concreteOrder),
-  entry(bagCount),
-]);
+export async function loadCalculation(id: string): Promise<LoadedCalculation | undefined> {
+  const entry = catalog.find((each) => each.id === id);
+  const load = entry && loaders[entry.id];
+  if (!load) return undefined;
+  const [calculation, { formSchema, toolSchema, outputSchema }] = await load();
+  return Object.freeze({
+    ...entry,
+    calculation,
+    formSchema: withUnits(formSchema),
+    toolSchema,
+    outputSchema,
+  });
+}

@@ -26,6 +26,7 @@ import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber }
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import { all, anyOf, filled, given, where } from '../reckoning/together';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { dropsTooLong, otherCorners } from './faults';
@@ -244,12 +245,15 @@ function door(): Field<Parsed> {
     turn: quantity('angle', 'turn'),
     center: choice<CurveCenter>('center', ['left', 'right']),
   });
-  return fields({
-    section,
-    length: maybe(quantity('length', 'length', 'positive', CURB_LENGTH)),
-    drops: maybe(list(drop, 0, 100)),
-    curves: maybe(list(curve, 0, 200)),
-  });
+  return fields(
+    {
+      section,
+      length: maybe(quantity('length', 'length', 'positive', CURB_LENGTH)),
+      drops: maybe(list(drop, 0, 100)),
+      curves: maybe(list(curve, 0, 200)),
+    },
+    all(anyOf(given('length'), filled('curves')), where(filled('drops'), given('length'))),
+  );
 }
 
 /**

@@ -1,4 +1,4 @@
-/** Bodies of concrete: slabs, steps, footings, walls, piers and curbs. */
+/** Concrete: slabs, steps, footings, walls, piers and curbs. */
 export type { CrownForm, ThicknessCrownInput } from './crown';
 export {
   type CurbCurveInput,

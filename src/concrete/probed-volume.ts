@@ -31,6 +31,7 @@ import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { oneOf } from '../reckoning/together';
 import * as cautions from './cautions';
 import { inFamilyOf } from './family';
 import * as faults from './faults';
@@ -171,7 +172,7 @@ const grid = (): Field<Grid> => {
   const taken = quantity('length', 'each depth', 'not-negative', DEPTH) as Field<Length | undefined>;
   const depth = later<Length | undefined>(
     (input) => (input === null ? nothing : taken),
-    () => [taken, nothing],
+    () => ({ Depth: taken, 'Not probed': nothing }),
   );
   return fields({
     spacingX: quantity('length', 'spacingX', 'positive', SPACING),
@@ -256,7 +257,7 @@ export function probedSurface(input: Parsed): ProbedSurface {
 
 /** The door of {@link probedVolume}, for those who draw the same input. */
 export const probedFields = (): Field<Parsed> =>
-  fields({ outline: outline(), probes: maybe(probes()), grid: maybe(grid()) });
+  fields({ outline: outline(), probes: maybe(probes()), grid: maybe(grid()) }, oneOf(['probes'], ['grid']));
 
 function reckon(input: Parsed, pad: Pad): ProbedVolumeFigures {
   const list = probesOf(input);

@@ -115,7 +115,7 @@ export function thickness(): Field<Thickness> {
   const vary = varying();
   const choose = (input: unknown): Field<Thickness> =>
     (typeof input === 'object' && input !== null && 'kind' in input ? vary : uniform) as Field<Thickness>;
-  return later(choose, () => [uniform, vary]);
+  return later(choose, () => ({ 'The same everywhere': uniform, Varying: vary }));
 }
 
 const isUniform = (t: Thickness): t is Length => !('kind' in t);

@@ -38,6 +38,7 @@ import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import { all, allOrNone, oneOf } from '../reckoning/together';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { openingInWing } from './faults';
@@ -502,15 +503,22 @@ function door(): Field<Parsed> {
   const l = (what: string, ordinary: Ordinary): Field<Length> =>
     quantity('length', what, 'positive', ordinary);
   const count = maybe(whole('count', 1, 10_000));
-  const opening = fields({
-    width: maybe(l('width', WALL_OPENING)),
-    height: maybe(l('height', WALL_OPENING)),
-    diameter: maybe(l('diameter', WALL_OPENING)),
-    sides: maybe(whole('sides', 3, 360)),
-    side: maybe(l('side', WALL_OPENING)),
-    sill: maybe(quantity('length', 'sill', 'not-negative', SILL)),
-    count,
-  });
+  const opening = fields(
+    {
+      width: maybe(l('width', WALL_OPENING)),
+      height: maybe(l('height', WALL_OPENING)),
+      diameter: maybe(l('diameter', WALL_OPENING)),
+      sides: maybe(whole('sides', 3, 360)),
+      side: maybe(l('side', WALL_OPENING)),
+      sill: maybe(quantity('length', 'sill', 'not-negative', SILL)),
+      count,
+    },
+    all(
+      oneOf(['width', 'height'], ['diameter'], ['sides', 'side']),
+      allOrNone('width', 'height'),
+      allOrNone('sides', 'side'),
+    ),
+  );
   const pilaster = fields({
     width: l('width', PILASTER),
     projection: l('projection', PILASTER),

@@ -108,7 +108,7 @@ function colors(): Field<PlanColors> {
       typeof x === 'object' && x !== null
         ? (own.read(x, report) as OwnColors | undefined)
         : named.read(x, report),
-    json: () => ({ anyOf: [named.json(), own.json()] }),
+    json: () => ({ anyOf: [named.json({}), own.json({})] }),
   };
 }
 

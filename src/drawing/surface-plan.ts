@@ -35,7 +35,7 @@ export interface StakeMarkInput {
   readonly x: QuantityInput<'length'>;
   /** How far across the stake stands. */
   readonly y: QuantityInput<'length'>;
-  /** What is written beside it, for example `down 2 1/4 in`. */
+  /** What is written beside it, for example `down 2-1/4 in`. */
   readonly mark?: string;
 }
 

@@ -110,10 +110,10 @@ function flattenFrom(ring: readonly Corner[]): Flatten {
  *   outline: { shape: 'rectangle', length: '20 ft', width: '10 ft' },
  *   probes: [
  *     { x: '2 ft', y: '2 ft', depth: '4 in' },
- *     { x: '18 ft', y: '8 ft', depth: '6 1/2 in' },
+ *     { x: '18 ft', y: '8 ft', depth: '6-1/2 in' },
  *   ],
  * });
- * svg.includes('6 1/2 in'); // true
+ * svg.includes('6-1/2 in'); // true
  * ```
  */
 export function thicknessPlan(input: ProbedVolumeInput, options: PlanOptions = {}): string {

@@ -91,7 +91,7 @@ function reckon(input: Parsed, pad: Pad): SquareCheckFigures {
  *   width: '18 ft',
  *   diagonals: [`33' 4"`, `33' 2 5/8"`],
  * });
- * figures.trueDiagonal.format(); // '33 ft 3 7/16 in'
+ * figures.trueDiagonal.format(); // '33 ft 3-7/16 in'
  * figures.slide?.format('in', { places: 2 }); // '0.82 in'
  * figures.square; // false
  * ```

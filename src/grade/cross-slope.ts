@@ -20,6 +20,7 @@ import { fields, maybe, quantity } from '../reckoning/fields';
 import { isUnusual, PLAN_LENGTH, unusual } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, PCA_DRAINAGE } from '../reckoning/source';
+import { all, allOrNone, oneOf } from '../reckoning/together';
 import * as cautions from './cautions';
 import { BENCH_ELEVATION, SLOPE_ACROSS, SLOPE_ALONG } from './note-ranges';
 import { slopeBetween } from './slope';
@@ -136,12 +137,15 @@ export const crossSlope: Calculation<CrossSlopeInput, CrossSlopeFigures> = /*#__
   version: 1,
   sources: [CLOSED_FORM, ADA_WALKS, ADA_RAMPS, UFGS_WALKS, PCA_DRAINAGE],
   input: () =>
-    fields({
-      along: maybe(quantity('slope', 'along', 'not-negative', SLOPE_ALONG)),
-      across: maybe(quantity('slope', 'across', 'not-negative', SLOPE_ACROSS)),
-      highSide: maybe(quantity('length', 'highSide', 'any', BENCH_ELEVATION)),
-      lowSide: maybe(quantity('length', 'lowSide', 'any', BENCH_ELEVATION)),
-      width: maybe(quantity('length', 'width', 'positive', PLAN_LENGTH)),
-    }),
+    fields(
+      {
+        along: maybe(quantity('slope', 'along', 'not-negative', SLOPE_ALONG)),
+        across: maybe(quantity('slope', 'across', 'not-negative', SLOPE_ACROSS)),
+        highSide: maybe(quantity('length', 'highSide', 'any', BENCH_ELEVATION)),
+        lowSide: maybe(quantity('length', 'lowSide', 'any', BENCH_ELEVATION)),
+        width: maybe(quantity('length', 'width', 'positive', PLAN_LENGTH)),
+      },
+      all(oneOf(['across'], ['highSide', 'lowSide', 'width']), allOrNone('highSide', 'lowSide', 'width')),
+    ),
   reckon,
 });

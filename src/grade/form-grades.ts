@@ -16,6 +16,7 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, label, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { all, anyOf, given, notBoth } from '../reckoning/together';
 import * as faults from './faults';
 import * as cautions from './form-cautions';
 import { type FallFigure, fallFigures, planeFigures } from './form-falls';
@@ -72,9 +73,9 @@ export interface RequiredFallInput {
   /** The lower end. */
   readonly to: PointInput;
   /** Least slope down from `from` to `to`; no least by default. */
-  readonly least?: QuantityInput<'slope'>;
+  readonly minimum?: QuantityInput<'slope'>;
   /** Most slope down from `from` to `to`; no most by default. */
-  readonly most?: QuantityInput<'slope'>;
+  readonly maximum?: QuantityInput<'slope'>;
 }
 
 /** A bound on the elevation at a point: below a sill, above a pipe. */
@@ -86,9 +87,9 @@ export interface ElevationBoundInput {
   /** How far across the point lies. */
   readonly y: QuantityInput<'length'>;
   /** Lowest that the plane may lie there; no least by default. */
-  readonly least?: QuantityInput<'length'>;
+  readonly minimum?: QuantityInput<'length'>;
   /** Highest that the plane may lie there; no most by default. */
-  readonly most?: QuantityInput<'length'>;
+  readonly maximum?: QuantityInput<'length'>;
 }
 
 /** A rectangle of forms, to be squared by its diagonals. */
@@ -115,10 +116,10 @@ export interface FormGradesInput {
   readonly bounds?: readonly ElevationBoundInput[];
   /** Falls to be met by the sought plane, or checked on the surface given. */
   readonly falls?: readonly RequiredFallInput[];
-  /** What the surface is used as; decides how steep it may be where `most` is not given. */
+  /** What the surface is used as; decides how steep it may be where `maximum` is not given. */
   readonly use?: GradeUse;
   /** The steepest that the surface may slope in any direction; by default what `use` bears, 5% without one. */
-  readonly most?: QuantityInput<'slope'>;
+  readonly maximum?: QuantityInput<'slope'>;
   /** `none` where the sought plane may nowhere lie below the ground; by default `allowed`. */
   readonly cut?: 'allowed' | 'none';
   /** Stakes to be marked, and the ground that fill is least over. */
@@ -167,7 +168,7 @@ interface Parsed {
   readonly bounds: readonly ParsedBound[] | undefined;
   readonly falls: readonly ParsedFall[] | undefined;
   readonly use: GradeUse | undefined;
-  readonly most: Slope | undefined;
+  readonly maximum: Slope | undefined;
   readonly cut: 'allowed' | 'none' | undefined;
   readonly stakes: readonly ParsedStake[];
   readonly square: FormSquare | undefined;
@@ -195,9 +196,9 @@ function mostSlope(
   input: Parsed,
   pad: Pad,
 ): { readonly most: Slope; readonly source: typeof COMMON_PRACTICE } {
-  if (input.most) return { most: input.most, source: CLOSED_FORM };
+  if (input.maximum) return { most: input.maximum, source: CLOSED_FORM };
   const { most, because, source } = mostOf(input.use);
-  pad.assume({ name: 'most', value: most, because, override: 'Give most, or use', source });
+  pad.assume({ name: 'maximum', value: most, because, override: 'Give maximum, or use', source });
   return { most, source };
 }
 
@@ -207,7 +208,7 @@ function givenSurface(input: Parsed, surface: FormSurface, pad: Pad): Settled {
     refuse('', sharedFaults.giveOneOf(['surface', 'fixed points, bounds and cut of a plane to be sought']));
   }
   const shape = shapeOf(surface);
-  if (shape.plane && (input.most ?? input.use)) {
+  if (shape.plane && (input.maximum ?? input.use)) {
     const { most, source } = mostSlope(input, pad);
     const steepest = planeFigures(shape.plane, pad.system).steepest;
     if (steepest.greaterThan(most)) pad.caution(cautions.steepForms(most, steepest, [], source));
@@ -305,59 +306,65 @@ export const formGrades: Calculation<FormGradesInput, FormGradesFigures> = /*#__
   sources: [CLOSED_FORM, NAVY_GRADES],
   limits: [CONDITIONS, SOUGHT_STAKES],
   input: () =>
-    fields({
-      surface: formSurface(),
-      fixed: maybe(list(fixedPoint(), 1, CONDITION_LIMIT)),
-      bounds: maybe(
-        list(
+    fields(
+      {
+        surface: formSurface(),
+        fixed: maybe(list(fixedPoint(), 1, CONDITION_LIMIT)),
+        bounds: maybe(
+          list(
+            fields({
+              name: label('name'),
+              x: quantity('length', 'x', 'any', ordinary.PLACE),
+              y: quantity('length', 'y', 'any', ordinary.PLACE),
+              minimum: maybe(quantity('length', 'minimum', 'any', ordinary.ELEVATION)),
+              maximum: maybe(quantity('length', 'maximum', 'any', ordinary.ELEVATION)),
+            }),
+            1,
+            CONDITION_LIMIT,
+          ),
+        ),
+        falls: maybe(
+          list(
+            fields({
+              name: label('name'),
+              from: planPoint(),
+              to: planPoint(),
+              minimum: maybe(quantity('slope', 'minimum', 'any', ordinary.PLANE_SLOPE)),
+              maximum: maybe(quantity('slope', 'maximum', 'any', ordinary.PLANE_SLOPE)),
+            }),
+            1,
+            CONDITION_LIMIT,
+          ),
+        ),
+        use: maybe(choice('use', GRADE_USES)),
+        maximum: maybe(quantity('slope', 'maximum', 'positive', ordinary.PLANE_SLOPE)),
+        cut: maybe(choice('cut', ['allowed', 'none'] as const)),
+        stakes: list(
           fields({
             name: label('name'),
             x: quantity('length', 'x', 'any', ordinary.PLACE),
             y: quantity('length', 'y', 'any', ordinary.PLACE),
-            least: maybe(quantity('length', 'least', 'any', ordinary.ELEVATION)),
-            most: maybe(quantity('length', 'most', 'any', ordinary.ELEVATION)),
+            top: maybe(quantity('length', 'top', 'any', ordinary.ELEVATION)),
+            ground: maybe(quantity('length', 'ground', 'any', ordinary.ELEVATION)),
+            area: maybe(quantity('area', 'area', 'positive', ordinary.STAKE_AREA)),
           }),
           1,
-          CONDITION_LIMIT,
+          STAKE_LIMIT,
         ),
-      ),
-      falls: maybe(
-        list(
+        square: maybe(
           fields({
-            name: label('name'),
-            from: planPoint(),
-            to: planPoint(),
-            least: maybe(quantity('slope', 'least', 'any', ordinary.PLANE_SLOPE)),
-            most: maybe(quantity('slope', 'most', 'any', ordinary.PLANE_SLOPE)),
+            length: quantity('length', 'length', 'positive', ordinary.FORM_SIDE),
+            width: quantity('length', 'width', 'positive', ordinary.FORM_SIDE),
+            measured: maybe(list(quantity('length', 'each diagonal', 'positive', ordinary.FORM_SIDE), 2, 2)),
+            tolerance: maybe(quantity('length', 'tolerance', 'positive', ordinary.SQUARE_TOLERANCE)),
+            batterBoards: maybe(quantity('length', 'batterBoards', 'positive', ordinary.BATTER_BOARDS)),
           }),
-          1,
-          CONDITION_LIMIT,
         ),
+      },
+      all(
+        anyOf(...['surface', 'fixed', 'bounds', 'falls'].map((name) => given(name))),
+        ...['fixed', 'bounds', 'cut'].map((name) => notBoth('surface', name)),
       ),
-      use: maybe(choice('use', GRADE_USES)),
-      most: maybe(quantity('slope', 'most', 'positive', ordinary.PLANE_SLOPE)),
-      cut: maybe(choice('cut', ['allowed', 'none'] as const)),
-      stakes: list(
-        fields({
-          name: label('name'),
-          x: quantity('length', 'x', 'any', ordinary.PLACE),
-          y: quantity('length', 'y', 'any', ordinary.PLACE),
-          top: maybe(quantity('length', 'top', 'any', ordinary.ELEVATION)),
-          ground: maybe(quantity('length', 'ground', 'any', ordinary.ELEVATION)),
-          area: maybe(quantity('area', 'area', 'positive', ordinary.STAKE_AREA)),
-        }),
-        1,
-        STAKE_LIMIT,
-      ),
-      square: maybe(
-        fields({
-          length: quantity('length', 'length', 'positive', ordinary.FORM_SIDE),
-          width: quantity('length', 'width', 'positive', ordinary.FORM_SIDE),
-          measured: maybe(list(quantity('length', 'each diagonal', 'positive', ordinary.FORM_SIDE), 2, 2)),
-          tolerance: maybe(quantity('length', 'tolerance', 'positive', ordinary.SQUARE_TOLERANCE)),
-          batterBoards: maybe(quantity('length', 'batterBoards', 'positive', ordinary.BATTER_BOARDS)),
-        }),
-      ),
-    }),
+    ),
   reckon,
 });

@@ -18,6 +18,7 @@ import { choice, fields, label, list, maybe, quantity } from '../reckoning/field
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import { anyOf, filled, given, oneOf } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import {
   type ConcreteStage,
@@ -58,7 +59,7 @@ export interface SpotFallInput {
   /** Name of the lower spot. */
   readonly to: string;
   /** Least slope down from `from` to `to`. */
-  readonly least: QuantityInput<'slope'>;
+  readonly minimum: QuantityInput<'slope'>;
 }
 
 /** A sill or threshold above a spot. */
@@ -106,10 +107,10 @@ export interface GradeCorrectionInput {
   readonly sills?: readonly SpotSillInput[];
   /** How far the surface must stay below sills; by default 1 in. */
   readonly sillClearance?: QuantityInput<'length'>;
-  /** Thickness at spots: they are not struck off below `leastThickness`. */
+  /** Thickness at spots: they are not struck off below `minimumThickness`. */
   readonly thicknesses?: readonly SpotThicknessInput[];
   /** What must be left where the surface is struck off; by default 3-1/2 in where thicknesses are given. */
-  readonly leastThickness?: QuantityInput<'length'>;
+  readonly minimumThickness?: QuantityInput<'length'>;
   /** How far the concrete has come; by default it is being struck off. */
   readonly stage?: ConcreteStage;
 }
@@ -328,60 +329,66 @@ export const gradeCorrection: Calculation<GradeCorrectionInput, GradeCorrectionF
     version: 2,
     sources: [CLOSED_FORM, IRC_DRAINAGE, STRIKE_OFF, BLEED_WATER, GRINDING],
     input: () =>
-      fields({
-        spots: list(
-          fields({
-            name: maybe(label('name')),
-            x: quantity('length', 'x', 'any', ordinary.PLACE),
-            y: quantity('length', 'y', 'any', ordinary.PLACE),
-            elevation: maybe(quantity('length', 'elevation', 'any', ordinary.ELEVATION)),
-            rod: maybe(quantity('length', 'rod', 'any', ordinary.ROD)),
-          }),
-          0,
-          SPOTS,
-        ),
-        heightOfInstrument: maybe(quantity('length', 'heightOfInstrument', 'any', ordinary.ELEVATION)),
-        lines: maybe(lineFields()),
-        falls: maybe(
-          list(
-            fields({
-              from: label('from'),
-              to: label('to'),
-              least: quantity('slope', 'least', 'any', ordinary.PLANE_SLOPE),
-            }),
-            1,
+      fields(
+        {
+          spots: list(
+            fields(
+              {
+                name: maybe(label('name')),
+                x: quantity('length', 'x', 'any', ordinary.PLACE),
+                y: quantity('length', 'y', 'any', ordinary.PLACE),
+                elevation: maybe(quantity('length', 'elevation', 'any', ordinary.ELEVATION)),
+                rod: maybe(quantity('length', 'rod', 'any', ordinary.ROD)),
+              },
+              oneOf(['elevation'], ['rod']),
+            ),
+            0,
             SPOTS,
           ),
-        ),
-        minimum: maybe(quantity('slope', 'minimum', 'not-negative', ordinary.PLANE_SLOPE)),
-        zone: maybe(quantity('length', 'zone', 'positive', ordinary.ZONE)),
-        how: maybe(choice('how', ['raise', 'lower', 'either'] as const)),
-        movable: maybe(list(label('each spot'), 1, SPOTS)),
-        farthest: maybe(quantity('length', 'farthest', 'positive', ordinary.MOVE)),
-        sills: maybe(
-          list(
-            fields({
-              name: label('name'),
-              at: label('at'),
-              elevation: quantity('length', 'elevation', 'any', ordinary.ELEVATION),
-            }),
-            1,
-            SPOTS,
+          heightOfInstrument: maybe(quantity('length', 'heightOfInstrument', 'any', ordinary.ELEVATION)),
+          lines: maybe(lineFields()),
+          falls: maybe(
+            list(
+              fields({
+                from: label('from'),
+                to: label('to'),
+                minimum: quantity('slope', 'minimum', 'any', ordinary.PLANE_SLOPE),
+              }),
+              1,
+              SPOTS,
+            ),
           ),
-        ),
-        sillClearance: maybe(quantity('length', 'sillClearance', 'not-negative', ordinary.SILL_CLEARANCE)),
-        thicknesses: maybe(
-          list(
-            fields({
-              spot: label('spot'),
-              thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
-            }),
-            1,
-            SPOTS,
+          minimum: maybe(quantity('slope', 'minimum', 'not-negative', ordinary.PLANE_SLOPE)),
+          zone: maybe(quantity('length', 'zone', 'positive', ordinary.ZONE)),
+          how: maybe(choice('how', ['raise', 'lower', 'either'] as const)),
+          movable: maybe(list(label('each spot'), 1, SPOTS)),
+          farthest: maybe(quantity('length', 'farthest', 'positive', ordinary.MOVE)),
+          sills: maybe(
+            list(
+              fields({
+                name: label('name'),
+                at: label('at'),
+                elevation: quantity('length', 'elevation', 'any', ordinary.ELEVATION),
+              }),
+              1,
+              SPOTS,
+            ),
           ),
-        ),
-        leastThickness: maybe(quantity('length', 'leastThickness', 'positive', SLAB_THICKNESS)),
-        stage: maybe(choice('stage', STAGES)),
-      }),
+          sillClearance: maybe(quantity('length', 'sillClearance', 'not-negative', ordinary.SILL_CLEARANCE)),
+          thicknesses: maybe(
+            list(
+              fields({
+                spot: label('spot'),
+                thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
+              }),
+              1,
+              SPOTS,
+            ),
+          ),
+          minimumThickness: maybe(quantity('length', 'minimumThickness', 'positive', SLAB_THICKNESS)),
+          stage: maybe(choice('stage', STAGES)),
+        },
+        anyOf(filled('lines'), given('falls')),
+      ),
     reckon,
   });

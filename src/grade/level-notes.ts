@@ -30,6 +30,7 @@ import {
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { all, given, oneOf } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import * as faults from './faults';
@@ -482,52 +483,67 @@ export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__
   sources: [CLOSED_FORM, NAVY_GRADES, CBM_LEVELLING],
   input: () =>
     kinds<Parsed>('kind', [
-      fields({
-        kind: word('level'),
-        benchMark: mark(),
-        heightOfInstrument: maybe(any('heightOfInstrument', BENCH_ELEVATION)),
-        rows: list(
-          fields({
-            point: label('point'),
-            backsight: maybe(any('backsight', ROD_READING)),
-            foresight: maybe(any('foresight', ROD_READING)),
-          }),
-          1,
-          ROW_LIMIT,
-        ),
-        closesOn: maybe(any('closesOn', BENCH_ELEVATION)),
-        allowed: maybe(quantity('length', 'allowed', 'not-negative', CLOSURE)),
-      }) as Field<Parsed>,
-      fields({
-        kind: word('laser'),
-        benchMark: mark(),
-        rows: list(
-          fields({
-            point: label('point'),
-            up: maybe(quantity('length', 'up', 'not-negative', LASER_OFFSET)),
-            down: maybe(quantity('length', 'down', 'not-negative', LASER_OFFSET)),
-          }),
-          1,
-          ROW_LIMIT,
-        ),
-      }) as Field<Parsed>,
-      fields({
-        kind: word('water-level'),
-        benchMark: mark(),
-        atBenchMark: any('atBenchMark', WATER_HEIGHT),
-        rows: list(fields({ point: label('point'), height: any('height', WATER_HEIGHT) }), 1, ROW_LIMIT),
-      }) as Field<Parsed>,
-      fields({
-        kind: word('string-line'),
-        from: mark(),
-        to: mark(),
-        length: quantity('length', 'length', 'positive', STRING_LENGTH),
-        rows: list(
-          fields({ point: label('point'), at: any('at', STRING_LENGTH), down: any('down', STRING_DROP) }),
-          1,
-          ROW_LIMIT,
-        ),
-      }) as Field<Parsed>,
+      fields(
+        {
+          kind: word('level'),
+          benchMark: mark(),
+          heightOfInstrument: maybe(any('heightOfInstrument', BENCH_ELEVATION)),
+          rows: list(
+            fields({
+              point: label('point'),
+              backsight: maybe(any('backsight', ROD_READING)),
+              foresight: maybe(any('foresight', ROD_READING)),
+            }),
+            1,
+            ROW_LIMIT,
+          ),
+          closesOn: maybe(any('closesOn', BENCH_ELEVATION)),
+          allowed: maybe(quantity('length', 'allowed', 'not-negative', CLOSURE)),
+        },
+        oneOf(['benchMark'], ['heightOfInstrument']),
+      ) as Field<Parsed>,
+      fields(
+        {
+          kind: word('laser'),
+          benchMark: mark(),
+          rows: list(
+            fields(
+              {
+                point: label('point'),
+                up: maybe(quantity('length', 'up', 'not-negative', LASER_OFFSET)),
+                down: maybe(quantity('length', 'down', 'not-negative', LASER_OFFSET)),
+              },
+              oneOf(['up'], ['down']),
+            ),
+            1,
+            ROW_LIMIT,
+          ),
+        },
+        all(given('benchMark')),
+      ) as Field<Parsed>,
+      fields(
+        {
+          kind: word('water-level'),
+          benchMark: mark(),
+          atBenchMark: any('atBenchMark', WATER_HEIGHT),
+          rows: list(fields({ point: label('point'), height: any('height', WATER_HEIGHT) }), 1, ROW_LIMIT),
+        },
+        all(given('benchMark')),
+      ) as Field<Parsed>,
+      fields(
+        {
+          kind: word('string-line'),
+          from: mark(),
+          to: mark(),
+          length: quantity('length', 'length', 'positive', STRING_LENGTH),
+          rows: list(
+            fields({ point: label('point'), at: any('at', STRING_LENGTH), down: any('down', STRING_DROP) }),
+            1,
+            ROW_LIMIT,
+          ),
+        },
+        all(given('from', 'to')),
+      ) as Field<Parsed>,
     ]),
   reckon,
 });

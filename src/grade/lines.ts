@@ -10,7 +10,7 @@ import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { canonicalValue, isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { choice, type Field, fields, label, list, reading } from '../reckoning/fields';
+import { choice, type Field, fields, label, list, quantitySchema, reading } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import * as faults from './faults';
 import type { ExactSpot, Survey } from './spots';
@@ -68,8 +68,21 @@ export function place(what: string): Field<Place> {
     if (isFaulty(px)) return px;
     return isFaulty(py) ? py : { x: px, y: py };
   };
-  const point = { type: 'object', properties: { x: {}, y: {} }, required: ['x', 'y'] };
-  return reading(read, () => ({ title: what, anyOf: [{ type: 'string' }, point] }));
+  return reading(read, (defs) => {
+    const along = quantitySchema(defs, 'length');
+    const point = {
+      type: 'object',
+      properties: { x: along, y: along },
+      required: ['x', 'y'],
+      additionalProperties: false,
+    };
+    return {
+      anyOf: [
+        { title: 'Name of a spot', type: 'string' },
+        { title: 'Point', ...point },
+      ],
+    };
+  });
 }
 
 /** The schema of the lines. */

@@ -22,6 +22,7 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import { all, allOrNone, oneOf } from '../reckoning/together';
 import * as cautions from './cautions';
 import * as ordinary from './ordinary';
 
@@ -165,12 +166,15 @@ export const slopeOf: Calculation<SlopeInput, SlopeFigures> = /*#__PURE__*/ defi
   version: 1,
   sources: [CLOSED_FORM],
   input: () =>
-    fields({
-      slope: maybe(quantity('slope', 'slope', 'not-negative', ordinary.SLOPE)),
-      angle: maybe(quantity('angle', 'angle', 'not-negative', ordinary.ANGLE)),
-      rise: maybe(quantity('length', 'rise', 'not-negative', ordinary.RISE)),
-      run: maybe(quantity('length', 'run', 'positive', ordinary.RUN)),
-      over: maybe(quantity('length', 'over', 'positive', ordinary.RUN)),
-    }),
+    fields(
+      {
+        slope: maybe(quantity('slope', 'slope', 'not-negative', ordinary.SLOPE)),
+        angle: maybe(quantity('angle', 'angle', 'not-negative', ordinary.ANGLE)),
+        rise: maybe(quantity('length', 'rise', 'not-negative', ordinary.RISE)),
+        run: maybe(quantity('length', 'run', 'positive', ordinary.RUN)),
+        over: maybe(quantity('length', 'over', 'positive', ordinary.RUN)),
+      },
+      all(oneOf(['slope'], ['angle'], ['rise', 'run']), allOrNone('rise', 'run')),
+    ),
   reckon,
 });

@@ -44,15 +44,15 @@ export interface ParsedFall {
   readonly name: string;
   readonly from: ParsedPoint;
   readonly to: ParsedPoint;
-  readonly least: Slope | undefined;
-  readonly most: Slope | undefined;
+  readonly minimum: Slope | undefined;
+  readonly maximum: Slope | undefined;
 }
 
 /** A bound on the elevation at a point, read. */
 export interface ParsedBound extends ParsedPoint {
   readonly name: string;
-  readonly least: Length | undefined;
-  readonly most: Length | undefined;
+  readonly minimum: Length | undefined;
+  readonly maximum: Length | undefined;
 }
 
 /** What is asked of the plane. */
@@ -117,7 +117,7 @@ const overPoint = (p: ParsedPoint, o: Origin): Weights => [
   canonicalValue(p.y).minus(o.y),
 ];
 
-function fallCondition({ name, from, to, least, most }: ParsedFall, i: number): Condition {
+function fallCondition({ name, from, to, minimum: least, maximum: most }: ParsedFall, i: number): Condition {
   const dx = canonicalValue(to.x).minus(canonicalValue(from.x));
   const dy = canonicalValue(to.y).minus(canonicalValue(from.y));
   const long = Decimal.hypot(dx, dy);
@@ -140,7 +140,7 @@ function conditionsOf({ fixed, bounds, falls }: Asked, o: Origin): Condition[] {
     }),
     ...bounds.map((b): Condition => {
       const weights = overPoint(b, o);
-      return { name: b.name, weights, least: onDatum(b.least), most: onDatum(b.most), fixed: false };
+      return { name: b.name, weights, least: onDatum(b.minimum), most: onDatum(b.maximum), fixed: false };
     }),
     ...falls.map(fallCondition),
   ];
@@ -324,7 +324,7 @@ function datumOf({ fixed, bounds, stakes }: Asked): Length {
   const level =
     fixed[0]?.elevation ??
     stakes.find(({ ground }) => ground)?.ground ??
-    bounds.map((b) => b.most ?? b.least).find((z) => z !== undefined);
+    bounds.map((b) => b.maximum ?? b.minimum).find((z) => z !== undefined);
   return level ?? refuse('fixed', FLOATING);
 }
 

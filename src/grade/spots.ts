@@ -17,6 +17,7 @@ import { type System, unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, label, list, maybe, quantity, reading } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
+import { oneOf } from '../reckoning/together';
 import * as faults from './faults';
 import * as ordinary from './ordinary';
 
@@ -178,10 +179,19 @@ function numberRows(what: string, width: number | undefined, blanks: boolean): F
     );
   };
   return reading(read, () => ({
-    title: what,
     type: 'array',
     maxItems: ROWS.most,
-    items: { type: 'array', items: { type: blanks ? ['number', 'null'] : 'number' } },
+    items: {
+      type: 'array',
+      items: blanks
+        ? {
+            anyOf: [
+              { title: 'Number', type: 'number' },
+              { title: 'Nothing', type: 'null' },
+            ],
+          }
+        : { type: 'number' },
+    },
   }));
 }
 
@@ -189,13 +199,16 @@ function numberRows(what: string, width: number | undefined, blanks: boolean): F
 export const spotFields = (): { [K in keyof ParsedSpots]: Field<ParsedSpots[K]> } => ({
   spots: maybe(
     list(
-      fields({
-        name: maybe(label('name')),
-        x: anyLength('x'),
-        y: anyLength('y'),
-        elevation: maybe(anyLength('elevation', ordinary.ELEVATION)),
-        rod: maybe(anyLength('rod', ordinary.ROD)),
-      }),
+      fields(
+        {
+          name: maybe(label('name')),
+          x: anyLength('x'),
+          y: anyLength('y'),
+          elevation: maybe(anyLength('elevation', ordinary.ELEVATION)),
+          rod: maybe(anyLength('rod', ordinary.ROD)),
+        },
+        oneOf(['elevation'], ['rod']),
+      ),
       0,
       SPOT_LIMIT,
     ),

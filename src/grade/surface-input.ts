@@ -3,10 +3,11 @@ import type { PointInput } from '../outline/outline';
 import { constant, length } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { choice, type Field, fields, label, list, maybe, quantity } from '../reckoning/fields';
+import { anyOf, given } from '../reckoning/together';
 import { GRADE_USES, type GradeUse } from './limits';
 import { lines as lineFields, type ParsedLine, type Place, place, type SurfaceLineInput } from './lines';
 import * as ordinary from './ordinary';
-import { type ParsedSpots, type SpotsInput, spotFields } from './spots';
+import { type ParsedSpots, SPOT_KEYS, type SpotsInput, spotFields } from './spots';
 
 type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
@@ -95,38 +96,41 @@ export const ZONE = constant(() => length('10 ft'));
 
 /** The schema of a surface. */
 export const surfaceFields = (): Field<ParsedSurface> =>
-  fields({
-    ...spotFields(),
-    lines: maybe(lineFields()),
-    outline: maybe(list(place('each corner'), 3, OUTLINE_LIMIT)),
-    use: maybe(choice('use', GRADE_USES)),
-    minimum: maybe(quantity('slope', 'minimum', 'not-negative', ordinary.LEAST_FALL)),
-    minimumBeyond: maybe(quantity('slope', 'minimumBeyond', 'not-negative', ordinary.LEAST_FALL)),
-    minimumValley: maybe(quantity('slope', 'minimumValley', 'not-negative', ordinary.LEAST_FALL)),
-    maximum: maybe(quantity('slope', 'maximum', 'positive', ordinary.MOST_FALL)),
-    zone: maybe(quantity('length', 'zone', 'positive', ordinary.ZONE)),
-    nearLine: maybe(quantity('length', 'nearLine', 'positive', ordinary.NEAR_LINE)),
-    pondDepth: maybe(quantity('length', 'pondDepth', 'not-negative', ordinary.POND_DEPTH)),
-    sills: maybe(
-      list(
-        fields({
-          name: label('name'),
-          at: place('at'),
-          elevation: quantity('length', 'elevation', 'any', ordinary.ELEVATION),
-        }),
-        0,
-        PLACE_LIMIT,
+  fields(
+    {
+      ...spotFields(),
+      lines: maybe(lineFields()),
+      outline: maybe(list(place('each corner'), 3, OUTLINE_LIMIT)),
+      use: maybe(choice('use', GRADE_USES)),
+      minimum: maybe(quantity('slope', 'minimum', 'not-negative', ordinary.LEAST_FALL)),
+      minimumBeyond: maybe(quantity('slope', 'minimumBeyond', 'not-negative', ordinary.LEAST_FALL)),
+      minimumValley: maybe(quantity('slope', 'minimumValley', 'not-negative', ordinary.LEAST_FALL)),
+      maximum: maybe(quantity('slope', 'maximum', 'positive', ordinary.MOST_FALL)),
+      zone: maybe(quantity('length', 'zone', 'positive', ordinary.ZONE)),
+      nearLine: maybe(quantity('length', 'nearLine', 'positive', ordinary.NEAR_LINE)),
+      pondDepth: maybe(quantity('length', 'pondDepth', 'not-negative', ordinary.POND_DEPTH)),
+      sills: maybe(
+        list(
+          fields({
+            name: label('name'),
+            at: place('at'),
+            elevation: quantity('length', 'elevation', 'any', ordinary.ELEVATION),
+          }),
+          0,
+          PLACE_LIMIT,
+        ),
       ),
-    ),
-    inflows: maybe(
-      list(
-        fields({
-          name: label('name'),
-          at: place('at'),
-          flow: maybe(quantity('volume-rate', 'flow', 'not-negative', ordinary.INFLOW)),
-        }),
-        0,
-        PLACE_LIMIT,
+      inflows: maybe(
+        list(
+          fields({
+            name: label('name'),
+            at: place('at'),
+            flow: maybe(quantity('volume-rate', 'flow', 'not-negative', ordinary.INFLOW)),
+          }),
+          0,
+          PLACE_LIMIT,
+        ),
       ),
-    ),
-  });
+    },
+    anyOf(...SPOT_KEYS.map((name) => given(name))),
+  );

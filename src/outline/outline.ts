@@ -13,12 +13,14 @@ import {
   later,
   list,
   maybe,
+  named,
   quantity,
   settled,
   whole,
   word,
 } from '../reckoning/fields';
 import { PLAN_LENGTH } from '../reckoning/ordinary';
+import { notBoth } from '../reckoning/together';
 import { PLAN_AREA, SHORT_SIDE } from './ordinary';
 import { OUTLINE_LIMITS } from './size';
 
@@ -333,7 +335,7 @@ const turn = (): Field<'left' | 'right' | Quantity<'angle'>> => {
   return later(
     (input) =>
       (input === 'left' || input === 'right' ? word : angle) as Field<'left' | 'right' | Quantity<'angle'>>,
-    () => [word, angle],
+    () => ({ 'A square corner': word, 'An angle': angle }),
   );
 };
 
@@ -396,12 +398,15 @@ const round = (): Field<Outline>[] => [
   fields({
     shape: word('curved'),
     points: list(
-      fields({
-        x: any('x'),
-        y: any('y'),
-        rise: maybe(any('rise')),
-        radius: maybe(any('radius')),
-      }),
+      fields(
+        {
+          x: any('x'),
+          y: any('y'),
+          rise: maybe(any('rise')),
+          radius: maybe(any('radius')),
+        },
+        notBoth('rise', 'radius'),
+      ),
       2,
       CURVED_LIMIT,
     ),
@@ -417,7 +422,10 @@ const round = (): Field<Outline>[] => [
 /** The schema of an outline. */
 export function outline(): Field<Outline> {
   // The parts are outlines again, read by this very field: one made for each would be slow to read.
-  const inner = later<Outline>(() => all);
+  const inner: Field<Outline> = {
+    read: (input, report) => all.read(input, report),
+    json: (defs) => all.json(defs),
+  };
   const combined = fields(
     {
       shape: word('combined'),
@@ -427,6 +435,9 @@ export function outline(): Field<Outline> {
     },
     { 'x-limits': OUTLINE_LIMITS },
   );
-  const all: Field<Outline> = kinds<Outline>('shape', [...straight(), ...round(), combined]);
+  const all: Field<Outline> = named(
+    'outline',
+    kinds<Outline>('shape', [...straight(), ...round(), combined]),
+  );
   return all;
 }

@@ -7,7 +7,7 @@
 import { type Corner, insideRing, ringsFarApart, ringsMeet } from '../geometry/polygon';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import { type Field, fields, kinds, list, maybe, quantity, whole, word } from '../reckoning/fields';
+import { type Field, fields, kinds, list, maybe, named, quantity, whole, word } from '../reckoning/fields';
 import * as faults from './faults';
 import { OPENING_SIDE, SHORT_SIDE } from './ordinary';
 import {
@@ -103,27 +103,30 @@ const point = (): Field<Point> =>
 
 /** The schema of the openings. */
 export function openings(): Field<Opening[]> {
-  const opening = kinds<Opening>('shape', [
-    fields({
-      shape: word('rectangle'),
-      at: point(),
-      length: quantity('length', 'length', 'positive', OPENING_SIDE),
-      width: quantity('length', 'width', 'positive', OPENING_SIDE),
-    }),
-    fields({
-      shape: word('circle'),
-      at: point(),
-      diameter: quantity('length', 'diameter', 'positive', OPENING_SIDE),
-    }),
-    fields({
-      shape: word('regular'),
-      at: point(),
-      sides: whole('sides', 3, 360),
-      side: quantity('length', 'side', 'positive', SHORT_SIDE),
-      turned: maybe(quantity('angle', 'turned', 'any')),
-    }),
-    fields({ shape: word('polygon'), points: list(point(), 3, CORNER_LIMIT) }),
-  ]);
+  const opening = named(
+    'opening',
+    kinds<Opening>('shape', [
+      fields({
+        shape: word('rectangle'),
+        at: point(),
+        length: quantity('length', 'length', 'positive', OPENING_SIDE),
+        width: quantity('length', 'width', 'positive', OPENING_SIDE),
+      }),
+      fields({
+        shape: word('circle'),
+        at: point(),
+        diameter: quantity('length', 'diameter', 'positive', OPENING_SIDE),
+      }),
+      fields({
+        shape: word('regular'),
+        at: point(),
+        sides: whole('sides', 3, 360),
+        side: quantity('length', 'side', 'positive', SHORT_SIDE),
+        turned: maybe(quantity('angle', 'turned', 'any')),
+      }),
+      fields({ shape: word('polygon'), points: list(point(), 3, CORNER_LIMIT) }),
+    ]),
+  );
   return list(opening, 0, OPENING_LIMIT);
 }
 

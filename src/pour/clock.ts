@@ -11,7 +11,7 @@ import { constant, time } from '../quantity/make';
 import { isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
 import * as faults from '../reckoning/faults';
-import { type Field, reading } from '../reckoning/fields';
+import { type Field, quantitySchema, reading } from '../reckoning/fields';
 
 /** A length of text that any time of day fits into, so that the pattern is tried on little. */
 const LONGEST = 16;
@@ -72,18 +72,7 @@ function read(input: unknown, what: string): Quantity<'time'> | Fault {
 export function clock(what: string): Field<Quantity<'time'>> {
   return reading(
     (input) => read(input, what),
-    () => ({
-      title: what,
-      description: 'time of day, for example "9:00", "2:30 pm" or "14 h" since midnight',
-      anyOf: [
-        { type: 'string' },
-        {
-          type: 'object',
-          properties: { value: { type: ['string', 'number'] }, unit: { type: 'string' } },
-          required: ['value', 'unit'],
-        },
-      ],
-    }),
+    (defs) => quantitySchema(defs, 'time', 'clock'),
   );
 }
 

@@ -14,6 +14,7 @@ import { choice, type Field, fields, list, maybe, quantity, wholeNumber } from '
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { all, notBoth, oneOf } from '../reckoning/together';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
@@ -250,16 +251,22 @@ function door(): Field<Parsed> {
     volume: quantity('volume', 'volume', 'positive', POUR),
     allowance: quantity('ratio', 'allowance', 'not-negative', WASTE_ALLOWANCE),
   });
-  return fields({
-    volume: maybe(quantity('volume', 'volume', 'positive', POUR)),
-    allowance: maybe(quantity('ratio', 'allowance', 'not-negative', WASTE_ALLOWANCE)),
-    pour: pour(),
-    elements: maybe(list(element, 1, 500)),
-    increment: quantity('volume', 'increment', 'positive', INCREMENT),
-    truckCapacity: quantity('volume', 'truckCapacity', 'positive', TRUCK),
-    minimumLoad: maybe(quantity('volume', 'minimumLoad', 'positive', LEAST_LOAD)),
-    split: maybe(choice<LoadSplit>('split', ['full-first', 'even'])),
-  });
+  return fields(
+    {
+      volume: maybe(quantity('volume', 'volume', 'positive', POUR)),
+      allowance: maybe(quantity('ratio', 'allowance', 'not-negative', WASTE_ALLOWANCE)),
+      pour: pour(),
+      elements: maybe(list(element, 1, 500)),
+      increment: quantity('volume', 'increment', 'positive', INCREMENT),
+      truckCapacity: quantity('volume', 'truckCapacity', 'positive', TRUCK),
+      minimumLoad: maybe(quantity('volume', 'minimumLoad', 'positive', LEAST_LOAD)),
+      split: maybe(choice<LoadSplit>('split', ['full-first', 'even'])),
+    },
+    all(
+      oneOf(['volume', 'allowance'], ['elements']),
+      ...['volume', 'allowance', 'pour'].map((name) => notBoth(name, 'elements')),
+    ),
+  );
 }
 
 /**

@@ -25,6 +25,7 @@ import {
   EARLY_ENTRY_DEPTH,
   SAW_TIMES_ANSWER,
 } from '../reckoning/source';
+import { all, allOrNone, needs, notBoth, says, where } from '../reckoning/together';
 import * as cautions from './cautions';
 import { clock as clockField, clockText } from './clock';
 import { CUTTING_TIME, READY_AFTER, READY_WITHIN, SAW_LENGTH } from './ordinary';
@@ -44,7 +45,7 @@ import { EARLY_FROM_FINISHING, ELDRIDGE_CODE } from './sources';
 /** When the concrete itself is ready to be sawn, told by something better than a range. */
 export interface ReadyInput {
   /** What tells it. */
-  readonly by: 'measured set' | 'maturity';
+  readonly by: 'measured-set' | 'maturity';
   /** After placing. */
   readonly after: QuantityInput<'time'>;
   /** How far off that may be, either way. */
@@ -92,7 +93,7 @@ export interface SawWindowFigures {
   /** How far apart the earliest and the latest start are. */
   readonly uncertainty: Quantity<'time'>;
   /** What the start rests on. */
-  readonly startedBy: 'published range' | 'measured set' | 'maturity';
+  readonly startedBy: 'published range' | 'measured-set' | 'maturity';
   /** How long the cutting takes, where it is given or its length and rate are. */
   readonly cuttingTime?: Quantity<'time'>;
   /** Whether the cutting fits; left out where neither the time of day nor the cutting says so. */
@@ -109,7 +110,7 @@ type Length = Quantity<'length'>;
 interface Parsed {
   readonly saw: Saw;
   readonly weather: Weather | undefined;
-  readonly ready: { by: 'measured set' | 'maturity'; after: Time; within: Time } | undefined;
+  readonly ready: { by: 'measured-set' | 'maturity'; after: Time; within: Time } | undefined;
   readonly placedAt: Time | undefined;
   readonly finishedAt: Time | undefined;
   readonly workFrom: Time | undefined;
@@ -332,28 +333,35 @@ export const sawWindow: Calculation<SawWindowInput, SawWindowFigures> = /*#__PUR
     UFGS_SAWING,
   ],
   input: () =>
-    fields({
-      saw: choice('saw', ['conventional', 'early-entry'] as const),
-      weather: maybe(choice('weather', ['hot', 'mild', 'cold'] as const)),
-      ready: maybe(
-        fields({
-          by: choice('by', ['measured set', 'maturity'] as const),
-          after: quantity('time', 'after', 'positive', READY_AFTER),
-          within: quantity('time', 'within', 'not-negative', READY_WITHIN),
-        }),
+    fields(
+      {
+        saw: choice('saw', ['conventional', 'early-entry'] as const),
+        weather: maybe(choice('weather', ['hot', 'mild', 'cold'] as const)),
+        ready: maybe(
+          fields({
+            by: choice('by', ['measured-set', 'maturity'] as const),
+            after: quantity('time', 'after', 'positive', READY_AFTER),
+            within: quantity('time', 'within', 'not-negative', READY_WITHIN),
+          }),
+        ),
+        placedAt: maybe(clockField('placedAt')),
+        finishedAt: maybe(clockField('finishedAt')),
+        workFrom: maybe(clockField('workFrom')),
+        workTo: maybe(clockField('workTo')),
+        cuttingTime: maybe(quantity('time', 'cuttingTime', 'positive', CUTTING_TIME)),
+        sawLength: maybe(quantity('length', 'sawLength', 'positive', SAW_LENGTH)),
+        sawRate: maybe(
+          fields({
+            length: quantity('length', 'length', 'positive', SAW_RATE_LENGTH),
+            in: quantity('time', 'in', 'positive', SAW_RATE_TIME),
+          }),
+        ),
+      },
+      all(
+        allOrNone('sawLength', 'sawRate'),
+        notBoth('cuttingTime', 'sawLength'),
+        where(says('saw', 'conventional'), needs('finishedAt', 'placedAt')),
       ),
-      placedAt: maybe(clockField('placedAt')),
-      finishedAt: maybe(clockField('finishedAt')),
-      workFrom: maybe(clockField('workFrom')),
-      workTo: maybe(clockField('workTo')),
-      cuttingTime: maybe(quantity('time', 'cuttingTime', 'positive', CUTTING_TIME)),
-      sawLength: maybe(quantity('length', 'sawLength', 'positive', SAW_LENGTH)),
-      sawRate: maybe(
-        fields({
-          length: quantity('length', 'length', 'positive', SAW_RATE_LENGTH),
-          in: quantity('time', 'in', 'positive', SAW_RATE_TIME),
-        }),
-      ),
-    }),
+    ),
   reckon,
 });

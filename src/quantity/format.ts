@@ -69,7 +69,7 @@ export function withUnit(number: string, unit: Unit): string {
 
 const divisorCommon = (a: number, b: number): number => (b === 0 ? a : divisorCommon(b, a % b));
 
-/** `12 ft 6 1/2 in` to the nearest fraction. */
+/** `12 ft 6-1/2 in` to the nearest fraction, with the hyphen that prints have. */
 function feetInches(value: Decimal, denominator: number): string {
   const inch = (unitOf('length', 'in') as Unit).factor;
   const parts = value.abs().times(denominator).div(inch).toDecimalPlaces(0, ROUND_HALF_UP);
@@ -82,7 +82,7 @@ function feetInches(value: Decimal, denominator: number): string {
   const fraction = top === 0 ? '' : `${top / common}/${denominator / common}`;
   const inchText = [inches > 0 || (feet.isZero() && !fraction) ? String(inches) : '', fraction]
     .filter(Boolean)
-    .join(' ');
+    .join('-');
   const sign = value.isNegative() && !parts.isZero() ? '-' : '';
   const feetText = feet.isZero() ? '' : `${feet.toFixed()} ft`;
   const inchPart = feet.isZero() || rest > 0 ? `${inchText} in` : '';

@@ -17,7 +17,7 @@ export interface QuantityPart {
 }
 
 /** A sign, a fraction, a number, what stands between, and units, of the text that `format` gives. */
-const PIECES = /(-)|(\d+\/\d+)|(\d+)(?:\.(\d+))?|([\s:]+)|[^\d\s:-]\S*/g;
+const PIECES = /((?<!\d)-)|(\d+\/\d+)|(\d+)(?:\.(\d+))?|([\s:-]+)|[^\d\s:-]\S*/g;
 
 const RAISED: Readonly<Record<string, string>> = { 2: '²', 3: '³' };
 

@@ -280,8 +280,8 @@ export class Quantity<D extends Dimension = Dimension> {
    * ```ts
    * import { length } from 'flatwork-reckoner';
    *
-   * length('150.5 in').format('ft-in'); // '12 ft 6 1/2 in'
-   * length('1 m').format('ft-in', { denominator: 8 }); // '3 ft 3 3/8 in'
+   * length('150.5 in').format('ft-in'); // '12 ft 6-1/2 in'
+   * length('1 m').format('ft-in', { denominator: 8 }); // '3 ft 3-3/8 in'
    * ```
    */
   format(unit?: UnitId<D>, options?: FormatOptions): string {

@@ -6,7 +6,7 @@
  */
 import { type Fault, InputError } from '../quantity/input-error';
 import type { System } from '../quantity/units';
-import { descriptionOf, type Field, type JsonSchema, parse } from './fields';
+import { type Field, type JsonSchema, parse, schemaOf } from './fields';
 import type { Limit } from './limits';
 import { unusual } from './ordinary';
 import { Pad } from './pad';
@@ -159,7 +159,7 @@ export function define<Input, Parsed, F extends FigureSet>(
   const inputSchema = (): JsonSchema => ({
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title,
-    ...descriptionOf(door()),
+    ...schemaOf(door()),
     ...(limits.length > 0 ? { 'x-limits': limits } : {}),
   });
 

@@ -19,12 +19,17 @@ import { type Doubt, isUnusual, type Ordinary } from './ordinary';
 /** JSON Schema of a value. */
 export type JsonSchema = { readonly [key: string]: unknown };
 
+/** Schemas said once and referred to by name, as under `$defs`. */
+export type Definitions = { [name: string]: JsonSchema };
+
+type Json = (defs: Definitions) => JsonSchema;
+
 /** What reads one value of an input into `T`. */
 export interface Field<T> {
   /** The value; where it is faulty that has been reported, and what is returned is of no use. */
   readonly read: (input: unknown, report: Report) => T | undefined;
-  /** What the field says of itself in JSON Schema. */
-  readonly json: () => JsonSchema;
+  /** What the field says of itself in JSON Schema; what is used in several places it puts among `defs`. */
+  readonly json: Json;
   /** True where it may be left out. */
   readonly optional?: true;
 }
@@ -32,8 +37,28 @@ export interface Field<T> {
 /** What a field reads into. */
 export type Output<F> = F extends Field<infer T> ? T : never;
 
-/** What a field says of itself in JSON Schema. */
-export const descriptionOf = (field: Field<unknown>): JsonSchema => field.json();
+/** A schema kept among the definitions under its name: a reference to it. */
+export function referred(defs: Definitions, name: string, json: Json): JsonSchema {
+  if (!defs[name]) {
+    // The name comes first: what is within itself refers to it while it is being made.
+    defs[name] = {};
+    defs[name] = json(defs);
+  }
+  return { $ref: `#/$defs/${name}` };
+}
+
+/** A field that is described once, under a name, wherever it stands; it may stand within itself. */
+export const named = <T>(name: string, field: Field<T>): Field<T> => ({
+  ...field,
+  json: (defs) => referred(defs, name, field.json),
+});
+
+/** A JSON Schema, whole: what a field says of itself with all that it refers to. */
+export function schemaOf(field: Field<unknown>): JsonSchema {
+  const defs: Definitions = {};
+  const root = field.json(defs);
+  return { type: 'object', ...root, ...(Object.keys(defs).length > 0 ? { $defs: defs } : {}) };
+}
 
 const isFault = <T>(x: T | Fault): x is Fault => typeof x === 'object' && x !== null && 'sentence' in x;
 
@@ -45,10 +70,10 @@ export type Report = (remark: Remark, path?: PropertyKey[]) => void;
 
 const isDoubt = (remark: Remark): remark is Doubt => 'ordinary' in remark;
 
-const readBy = <T>(read: Field<T>['read'], json: () => JsonSchema): Field<T> => ({ read, json });
+const readBy = <T>(read: Field<T>['read'], json: Json): Field<T> => ({ read, json });
 
 /** A field read by a function that gives the value or its fault. */
-export function reading<T>(read: (input: unknown) => T | Fault, json: () => JsonSchema): Field<T> {
+export function reading<T>(read: (input: unknown) => T | Fault, json: Json): Field<T> {
   return readBy((input, report) => {
     const value = read(input);
     if (!isFault(value)) return value;
@@ -104,28 +129,32 @@ export function quantity<D extends Dimension>(
     if (ordinary && isUnusual(value, ordinary)) report({ value, ordinary });
     return value;
   };
-  return readBy(read, () => quantitySchema(d, what));
+  return readBy(read, (defs) => quantitySchema(defs, d));
 }
 
-function quantitySchema(d: Dimension, what: string): JsonSchema {
-  return {
-    title: what,
-    description: `${d.replaceAll('-', ' ')} with its unit, for example ${sharedFaults.exampleOf(d)}`,
+/** A quantity as text or as `{ value, unit }`, by its dimension; another `name` is for one read in its own way. */
+export const quantitySchema = (
+  defs: Definitions,
+  dimension: Dimension,
+  name: string = dimension,
+): JsonSchema =>
+  referred(defs, name, () => ({
+    'x-dimension': dimension,
     anyOf: [
-      { type: 'string' },
+      { title: 'Text with its unit', type: 'string' },
       {
+        title: 'Value and unit',
         type: 'object',
         properties: {
-          value: { type: ['string', 'number'] },
+          value: { anyOf: [{ type: 'string' }, { type: 'number' }] },
           unit: { type: 'string' },
-          dimension: { const: d },
+          dimension: { const: dimension },
           shownIn: { type: 'string' },
         },
         required: ['value', 'unit'],
       },
     ],
-  };
-}
+  }));
 
 /** A whole number of things, given as a plain number: counting is not measuring. */
 export function whole(what: string, least: number, most: number): Field<Quantity<'count'>> {
@@ -137,7 +166,6 @@ export function whole(what: string, least: number, most: number): Field<Quantity
     return wholeNumber(input);
   };
   return reading(read, () => ({
-    title: what,
     type: 'integer',
     minimum: least,
     maximum: most,
@@ -155,7 +183,7 @@ export function choice<T extends string>(what: string, choices: readonly T[]): F
     if (input === undefined || input === null) return sharedFaults.missing(what, `"${choices[0]}"`);
     return choices.includes(input as T) ? (input as T) : faults.unknownChoice(what, choices);
   };
-  return reading(read, () => ({ title: what, type: 'string', enum: [...choices] }));
+  return reading(read, () => ({ type: 'string', enum: [...choices] }));
 }
 
 /** Reads anything as nothing: for a gap that was marked on purpose. */
@@ -206,16 +234,20 @@ function readObject(shape: Shape, input: unknown, report: Report): Record<string
   return out;
 }
 
-/** An object with these fields and no others; `more` is what its schema says beside them. */
+/**
+ * An object with these fields and no others.
+ *
+ * @param more - what its schema says beside them, as the rules of `together.ts`
+ */
 export function fields<S extends Shape>(
   shape: S,
   more?: JsonSchema,
 ): Field<{ [K in keyof S]: Output<S[K]> }> {
   return readBy(
     (input, report) => readObject(shape, input, report) as { [K in keyof S]: Output<S[K]> } | undefined,
-    () => ({
+    (defs) => ({
       type: 'object',
-      properties: Object.fromEntries(Object.entries(shape).map(([name, f]) => [name, descriptionOf(f)])),
+      properties: Object.fromEntries(Object.entries(shape).map(([name, f]) => [name, f.json(defs)])),
       required: Object.keys(shape).filter((name) => !shape[name]?.optional),
       additionalProperties: false,
       ...more,
@@ -224,7 +256,7 @@ export function fields<S extends Shape>(
 }
 
 const wordOf = (member: Field<unknown>, key: string): unknown =>
-  (descriptionOf(member)['properties'] as Record<string, JsonSchema> | undefined)?.[key]?.['const'];
+  (member.json({})['properties'] as Record<string, JsonSchema> | undefined)?.[key]?.['const'];
 
 /** Read an inner value with another field, and report its faults with the path to it. */
 const within = <T>(field: Field<T>, input: unknown, report: Report, path: PropertyKey): T | undefined =>
@@ -240,7 +272,7 @@ export function settled<T>(field: Field<T>, settle: (value: T) => T): Field<T> {
     });
     return faulty ? undefined : settle(value as T);
   };
-  return readBy(read, () => descriptionOf(field));
+  return readBy(read, field.json);
 }
 
 /**
@@ -265,7 +297,11 @@ export function kinds<T>(key: string, members: readonly Field<T>[], otherwise?: 
     report(faults.unknownChoice(key, [...byWord.keys()] as string[]), [key]);
     return undefined;
   };
-  return readBy(read, () => ({ oneOf: members.map(descriptionOf) }));
+  return readBy(read, (defs) => ({
+    type: 'object',
+    'x-discriminator': key,
+    oneOf: members.map((member) => member.json(defs)),
+  }));
 }
 
 /** Reads with the first field where any of these keys is given, and with the second where none is. */
@@ -281,9 +317,13 @@ const readByKey =
 
 /** One of two kinds of object, told apart by whether any of these keys is given. */
 export const byKey = <A, B>(keys: readonly string[], given: Field<A>, otherwise: Field<B>): Field<A | B> =>
-  readBy(readByKey(keys, given, otherwise), () => ({
-    anyOf: [descriptionOf(given), descriptionOf(otherwise)],
-  }));
+  readBy(readByKey(keys, given, otherwise), (defs) => either(given.json(defs), otherwise.json(defs)));
+
+/** One of two kinds of object, each of which may be one of several. */
+const either = (first: JsonSchema, second: JsonSchema): JsonSchema => ({
+  type: 'object',
+  oneOf: [first, second].flatMap((one) => (one['properties'] ? [one] : (one['oneOf'] as JsonSchema[]))),
+});
 
 /** A name that people give to a thing: short text. */
 export function label(what: string): Field<string> {
@@ -292,7 +332,7 @@ export function label(what: string): Field<string> {
     if (typeof input !== 'string' || input.trim() === '') return sharedFaults.wrongType(what, 'text');
     return input.length > LABEL_LIMIT ? sharedFaults.tooLong(what, LABEL_LIMIT) : input.trim();
   };
-  return reading(read, () => ({ title: what, type: 'string', minLength: 1, maxLength: LABEL_LIMIT }));
+  return reading(read, () => ({ type: 'string', minLength: 1, maxLength: LABEL_LIMIT }));
 }
 
 const LABEL_LIMIT = 60;
@@ -318,9 +358,9 @@ export function list<T>(field: Field<T>, least: number, most: number): Field<T[]
     }
     return input.map((item, i) => within(field, item, report, i) as T);
   };
-  const json = (): JsonSchema => ({
+  const json: Json = (defs) => ({
     type: 'array',
-    items: descriptionOf(field),
+    items: field.json(defs),
     minItems: least,
     maxItems: most,
   });
@@ -331,13 +371,15 @@ export function list<T>(field: Field<T>, least: number, most: number): Field<T[]
  * A field that is chosen, or made, only when a value comes: for fields within themselves, and for
  * values of more than one kind.
  *
- * @param members - the kinds for the JSON Schema; left out for a field within itself
+ * @param members - the kinds for the JSON Schema, by their titles
  */
 export function later<T>(
   choose: (input: unknown) => Field<T>,
-  members?: () => readonly Field<unknown>[],
+  members: () => { readonly [title: string]: Field<unknown> },
 ): Field<T> {
-  const json = (): JsonSchema => (members ? { anyOf: members().map(descriptionOf) } : { type: 'object' });
+  const json: Json = (defs) => ({
+    anyOf: Object.entries(members()).map(([title, member]) => ({ title, ...member.json(defs) })),
+  });
   return readBy((input, report) => choose(input).read(input, report), json);
 }
 
@@ -367,9 +409,7 @@ export function parse<T>(field: Field<T>, input: unknown): Parsed<T> {
 
 /** One of two kinds of object: the first where `key` is given, the second where it is not. */
 export const eitherBy = <T>(key: string, where: Field<T>, otherwise: Field<T>): Field<T> =>
-  readBy(readByKey([key], where, otherwise), () => ({
-    oneOf: [descriptionOf(where), descriptionOf(otherwise)],
-  }));
+  byKey([key], where, otherwise);
 
 /** Text of a bounded length, read into something else; `undefined` from `read` is a fault. */
 export function text<T>(what: string, read: (text: string) => T | undefined, fault: () => Fault): Field<T> {
@@ -379,7 +419,7 @@ export function text<T>(what: string, read: (text: string) => T | undefined, fau
       if (typeof input !== 'string') return sharedFaults.wrongType(what, 'text');
       return (input.length > TEXT_LIMIT ? undefined : read(input)) ?? fault();
     },
-    () => ({ title: what, type: 'string', maxLength: TEXT_LIMIT }),
+    () => ({ type: 'string', maxLength: TEXT_LIMIT }),
   );
 }
 
@@ -389,5 +429,5 @@ const TEXT_LIMIT = 100;
 export function yesOrNo(what: string): Field<boolean> {
   const read = (input: unknown): boolean | Fault =>
     typeof input === 'boolean' ? input : sharedFaults.wrongType(what, 'true or false');
-  return reading(read, () => ({ title: what, type: 'boolean' }));
+  return reading(read, () => ({ type: 'boolean' }));
 }

@@ -28,7 +28,7 @@ function putText(given: Quantity, digits: number, view: View): string {
     if (inches.isInteger()) return q.format('ft-in', { denominator: SIXTY_FOURTHS });
   }
   const text = shortened(numberShown(q), digits);
-  return unit.dimension === 'count' ? text : withUnit(text, unit);
+  return unit.dimension === 'count' || unit.form === 'to-one' ? text : withUnit(text, unit);
 }
 
 /** A formula cut up: text, then a symbol with its power, and so on in turn. */

@@ -1,8 +1,9 @@
 /** Quantities in the units and the marks of numbers of who reads. */
 import { inSystem } from '../quantity/like-unit';
+import { length } from '../quantity/make';
 import { partsOfText } from '../quantity/parts';
-import type { Quantity } from '../quantity/quantity';
-import type { System } from '../quantity/units';
+import { numberShown, type Quantity, unitShown } from '../quantity/quantity';
+import type { System, UnitId } from '../quantity/units';
 
 /** A language: from an English sentence or word, as it stands in the data, to the same in that language. */
 export type Language = { readonly [english: string]: string };
@@ -15,10 +16,74 @@ export interface View {
   readonly locale?: string;
   /** Words of another language. */
   readonly language?: Language;
+  /**
+   * Lengths in feet and inches with fractions, as on a tape, or in feet and tenths, as on a rod; by default each as it
+   * was given or is usual for it. A sheet that is given its input takes it from there.
+   */
+  readonly feet?: 'fractions' | 'tenths';
+  /** Times of day by 12 hours or by 24; on a sheet by default as goes with the units. */
+  readonly hours?: 12 | 24;
 }
 
 /** A quantity in the units of the view. */
 export const viewed = (q: Quantity, { system }: View): Quantity => (system ? inSystem(q, system) : q);
+
+/** Below these a volume is told in the smaller unit. */
+const SMALL_VOLUMES: Readonly<Record<string, { readonly below: number; readonly unit: UnitId<'volume'> }>> = {
+  yd3: { below: 1, unit: 'ft3' },
+  m3: { below: 0.1, unit: 'L' },
+};
+
+/** Quarters are what plants sell by: they stay as they are ordered. */
+const QUARTERS = 4;
+
+/** A volume in a unit that leaves it a number before the point. */
+function largeEnough(q: Quantity): Quantity {
+  const small = SMALL_VOLUMES[unitShown(q).id];
+  if (q.dimension !== 'volume' || !small || q.sign() === 0) return q;
+  const amount = Math.abs(numberShown(q).toNumber());
+  return amount < small.below && !Number.isInteger(amount * QUARTERS)
+    ? (q as Quantity<'volume'>).in(small.unit)
+    : q;
+}
+
+const SIXTEENTHS = 16;
+
+/** Less than this many inches is told in decimals where no fraction of a tape says the same. */
+const FINE = 1;
+
+/** Inches in sixteenths, where they lie on one or a tape is all that they are measured with. */
+function inFractions(q: Quantity<'length'>): string | undefined {
+  const unit = unitShown(q).id;
+  if (unit === 'ft') return q.format('ft-in');
+  if (unit !== 'in') return undefined;
+  const inches = numberShown(q);
+  if (inches.isInteger()) return undefined;
+  const onTape = inches.times(SIXTEENTHS).isInteger();
+  if (!onTape && inches.abs().lessThan(FINE)) return undefined;
+  const sixteenths = Math.round(inches.abs().times(SIXTEENTHS).toNumber());
+  const [whole, rest] = [Math.floor(sixteenths / SIXTEENTHS), sixteenths % SIXTEENTHS];
+  const sign = q.sign() < 0 ? '-' : '';
+  if (rest === 0) return `${sign}${whole} in`;
+  const fraction = length(`${rest}/16 in`).format('ft-in');
+  return `${sign}${whole > 0 ? `${whole}-` : ''}${fraction}`;
+}
+
+/** A length as the view has feet. */
+function lengthText(q: Quantity<'length'>, { feet }: View): string | undefined {
+  if (feet === 'fractions') return inFractions(q);
+  if (feet === 'tenths' && unitShown(q).form === 'feet-inches') return q.format('ft');
+  return undefined;
+}
+
+/** A quantity as it is read on a site: counts and factors bare, small amounts in small units. */
+export function shownText(given: Quantity, view: View): string {
+  const q = largeEnough(viewed(given, view));
+  const text =
+    (q.dimension === 'length' ? lengthText(q as Quantity<'length'>, view) : undefined) ?? q.format();
+  if (q.dimension === 'count') return text.replace(/ each$/, '');
+  return unitShown(q).form === 'to-one' ? text.replace(/:1$/, '') : text;
+}
 
 /** Text of a quantity with the marks of the locale. */
 export const localized = (text: string, { locale }: View): string =>

@@ -8,15 +8,12 @@ import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { Assumption, Step } from '../reckoning/parts';
 import type { Param, Words } from '../reckoning/words';
 import { putIn } from './put-in';
-import { localized, type View, viewed } from './show';
+import { localized, shownText, type View } from './show';
 
 export type { Language, View } from './show';
 
-/** A quantity as text; counts go without their unit. */
-export function quantityText(q: Quantity, view: View = {}): string {
-  const text = localized(viewed(q, view).format(), view);
-  return q.dimension === 'count' ? text.replace(/ each$/, '') : text;
-}
+/** A quantity as text; counts and factors go without their unit. */
+export const quantityText = (q: Quantity, view: View = {}): string => localized(shownText(q, view), view);
 
 /** A word in the language of the view. */
 export const wordText = (word: string, { language }: View = {}): string =>
@@ -65,5 +62,5 @@ export const stepText = (step: Step, view: View = {}): StepText => ({
   what: wordsText(step, view),
   formula: step.formula,
   put: putIn(step.formula, step.values, view),
-  gives: localized(viewed(step.gives, view).format(), view),
+  gives: quantityText(step.gives, view),
 });

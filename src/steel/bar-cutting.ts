@@ -27,6 +27,7 @@ import {
   list,
   maybe,
   quantity,
+  quantitySchema,
   reading,
   whole,
   wholeNumber,
@@ -496,7 +497,7 @@ const price = (): Field<Quantity<'money'>> =>
       const found = readMoney(input, 'price');
       return isFaulty(found) || found.sign() > 0 ? found : sharedFaults.notPositive('price');
     },
-    () => ({ title: 'price', description: 'an amount with its currency, for example "9.50 USD"' }),
+    (defs) => quantitySchema(defs, 'money'),
   );
 
 /**

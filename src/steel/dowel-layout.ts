@@ -22,6 +22,7 @@ import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckon
 import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { none, says, where } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { ALL_BARS, type AnyBarSize, weightOf } from './bars';
 import * as cautions from './cautions';
@@ -359,26 +360,29 @@ export const dowelLayout: Calculation<DowelLayoutInput, DowelLayoutFigures> = /*
   limits: [DOWEL_LIMIT, BASKET_LIMIT],
   sources: [DOWEL_FLOORS, DOWEL_PAVEMENTS, TIE_BARS, TIE_STEEL, CLOSED_FORM],
   input: () =>
-    fields({
-      thickness: quantity('length', 'thickness', 'positive', usual.DOWELLED),
-      joint: quantity('length', 'joint', 'positive', usual.JOINT),
-      placing: choice('placing', ['basket', 'drilled'] as const),
-      kind: maybe(choice('kind', ['dowels', 'ties'] as const)),
-      bar: maybe(choice('bar', ALL_BARS)),
-      into: maybe(choice('into', ['slab', 'footing', 'wall'] as const)),
-      isolation: maybe(yesOrNo('isolation')),
-      freeWidth: maybe(quantity('length', 'freeWidth', 'positive', usual.FREE_WIDTH)),
-      friction: maybe(quantity('ratio', 'friction', 'positive', usual.FRICTION)),
-      stress: maybe(quantity('pressure', 'stress', 'positive', usual.STRESS)),
-      table: maybe(choice('table', ['floors', 'pavements'] as const)),
-      diameter: maybe(quantity('length', 'diameter', 'positive', usual.DOWEL_DIAMETER)),
-      length: maybe(quantity('length', 'length', 'positive', usual.DOWEL_LENGTH)),
-      spacing: maybe(quantity('length', 'spacing', 'positive', usual.DOWEL_SPACING)),
-      endDistance: maybe(quantity('length', 'endDistance', 'not-negative', usual.END)),
-      embedment: maybe(quantity('length', 'embedment', 'positive', usual.EMBEDMENT)),
-      hole: maybe(quantity('length', 'hole', 'positive', usual.HOLE)),
-      epoxyLoss: maybe(quantity('ratio', 'epoxyLoss', 'not-negative', usual.EPOXY_LOSS)),
-      basketLength: maybe(quantity('length', 'basketLength', 'positive', usual.BASKET)),
-    }),
+    fields(
+      {
+        thickness: quantity('length', 'thickness', 'positive', usual.DOWELLED),
+        joint: quantity('length', 'joint', 'positive', usual.JOINT),
+        placing: choice('placing', ['basket', 'drilled'] as const),
+        kind: maybe(choice('kind', ['dowels', 'ties'] as const)),
+        bar: maybe(choice('bar', ALL_BARS)),
+        into: maybe(choice('into', ['slab', 'footing', 'wall'] as const)),
+        isolation: maybe(yesOrNo('isolation')),
+        freeWidth: maybe(quantity('length', 'freeWidth', 'positive', usual.FREE_WIDTH)),
+        friction: maybe(quantity('ratio', 'friction', 'positive', usual.FRICTION)),
+        stress: maybe(quantity('pressure', 'stress', 'positive', usual.STRESS)),
+        table: maybe(choice('table', ['floors', 'pavements'] as const)),
+        diameter: maybe(quantity('length', 'diameter', 'positive', usual.DOWEL_DIAMETER)),
+        length: maybe(quantity('length', 'length', 'positive', usual.DOWEL_LENGTH)),
+        spacing: maybe(quantity('length', 'spacing', 'positive', usual.DOWEL_SPACING)),
+        endDistance: maybe(quantity('length', 'endDistance', 'not-negative', usual.END)),
+        embedment: maybe(quantity('length', 'embedment', 'positive', usual.EMBEDMENT)),
+        hole: maybe(quantity('length', 'hole', 'positive', usual.HOLE)),
+        epoxyLoss: maybe(quantity('ratio', 'epoxyLoss', 'not-negative', usual.EPOXY_LOSS)),
+        basketLength: maybe(quantity('length', 'basketLength', 'positive', usual.BASKET)),
+      },
+      where(says('kind', 'ties'), none(...FOR_DOWELS), none(...FOR_TIES)),
+    ),
   reckon,
 });

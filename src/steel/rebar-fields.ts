@@ -5,6 +5,7 @@ import { openings, type Region } from '../outline/region';
 import type { Quantity } from '../quantity/quantity';
 import { choice, type Field, fields, list, maybe, quantity, whole, yesOrNo } from '../reckoning/fields';
 import { PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
+import { all, anyOf, given, notBoth, oneOf } from '../reckoning/together';
 import { ALL_BARS, type AnyBarSize } from './bars';
 import { EXPOSURES, type Exposure } from './cover';
 import {
@@ -94,18 +95,25 @@ export const regionInput = (): Field<ParsedRegion> =>
     outline: outline(),
     openings: maybe(openings()),
     mats: list(
-      fields({
-        layer: choice('layer', ['bottom', 'top'] as const),
-        bar: choice('bar', ALL_BARS),
-        barAcross: maybe(choice('barAcross', ALL_BARS)),
-        spacing: maybe(quantity('length', 'spacing', 'positive', MAT_SPACING)),
-        lines: maybe(whole('lines', 1, LINE_LIMIT)),
-        spacingAcross: maybe(quantity('length', 'spacingAcross', 'positive', MAT_SPACING)),
-        linesAcross: maybe(whole('linesAcross', 1, LINE_LIMIT)),
-        angle: maybe(quantity('angle', 'angle', 'any', TURN)),
-        angleAcross: maybe(quantity('angle', 'angleAcross', 'any', TURN)),
-        faceCover: maybe(quantity('length', 'faceCover', 'positive', COVER)),
-      }),
+      fields(
+        {
+          layer: choice('layer', ['bottom', 'top'] as const),
+          bar: choice('bar', ALL_BARS),
+          barAcross: maybe(choice('barAcross', ALL_BARS)),
+          spacing: maybe(quantity('length', 'spacing', 'positive', MAT_SPACING)),
+          lines: maybe(whole('lines', 1, LINE_LIMIT)),
+          spacingAcross: maybe(quantity('length', 'spacingAcross', 'positive', MAT_SPACING)),
+          linesAcross: maybe(whole('linesAcross', 1, LINE_LIMIT)),
+          angle: maybe(quantity('angle', 'angle', 'any', TURN)),
+          angleAcross: maybe(quantity('angle', 'angleAcross', 'any', TURN)),
+          faceCover: maybe(quantity('length', 'faceCover', 'positive', COVER)),
+        },
+        all(
+          oneOf(['spacing'], ['lines']),
+          notBoth('spacingAcross', 'linesAcross'),
+          anyOf(given('spacing'), given('spacingAcross'), given('linesAcross')),
+        ),
+      ),
       1,
       MAT_LIMIT,
     ),

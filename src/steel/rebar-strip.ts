@@ -24,6 +24,7 @@ import {
 } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { needs } from '../reckoning/together';
 import { type Alike, type Buying, lengthOf, listFigures } from './bar-list';
 import { ALL_BARS, type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
 import * as cautions from './cautions';
@@ -388,21 +389,24 @@ const besides = () => ({
 
 /** The schema of the input. */
 export const stripInput = (): Field<ParsedStrip> =>
-  fields({
-    strip: list(quantity('length', 'stretch', 'positive', STRETCH), 1, STRETCHES),
-    closed: maybe(yesOrNo('closed')),
-    width: quantity('length', 'width', 'positive', FOOTING_WIDTH),
-    depth: maybe(quantity('length', 'depth', 'positive', FOOTING_DEPTH)),
-    bar: choice('bar', ALL_BARS),
-    lines: whole('lines', 1, MOST_LINES),
-    across: maybe(fields(besides())),
-    ties: maybe(fields({ ...besides(), hooks: maybe(quantity('length', 'hooks', 'not-negative', HOOKS)) })),
-    starters: maybe(fields({ ...besides(), length: quantity('length', 'length', 'positive', STARTER) })),
-    cover: maybe(quantity('length', 'cover', 'not-negative', COVER)),
-    stockLength: maybe(quantity('length', 'stockLength', 'positive', STOCK_LENGTH)),
-    lap: maybe(quantity('length', 'lap', 'positive', LAP)),
-    cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
-    supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
-    wirePerTie: maybe(quantity('length', 'wirePerTie', 'positive', TIE)),
-    wireWeight: maybe(quantity('mass-per-length', 'wireWeight', 'positive', TIE_WIRE)),
-  });
+  fields(
+    {
+      strip: list(quantity('length', 'stretch', 'positive', STRETCH), 1, STRETCHES),
+      closed: maybe(yesOrNo('closed')),
+      width: quantity('length', 'width', 'positive', FOOTING_WIDTH),
+      depth: maybe(quantity('length', 'depth', 'positive', FOOTING_DEPTH)),
+      bar: choice('bar', ALL_BARS),
+      lines: whole('lines', 1, MOST_LINES),
+      across: maybe(fields(besides())),
+      ties: maybe(fields({ ...besides(), hooks: maybe(quantity('length', 'hooks', 'not-negative', HOOKS)) })),
+      starters: maybe(fields({ ...besides(), length: quantity('length', 'length', 'positive', STARTER) })),
+      cover: maybe(quantity('length', 'cover', 'not-negative', COVER)),
+      stockLength: maybe(quantity('length', 'stockLength', 'positive', STOCK_LENGTH)),
+      lap: maybe(quantity('length', 'lap', 'positive', LAP)),
+      cutTo: maybe(quantity('length', 'cutTo', 'positive', CUT_TO)),
+      supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
+      wirePerTie: maybe(quantity('length', 'wirePerTie', 'positive', TIE)),
+      wireWeight: maybe(quantity('mass-per-length', 'wireWeight', 'positive', TIE_WIRE)),
+    },
+    needs('ties', 'depth'),
+  );

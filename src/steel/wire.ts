@@ -221,7 +221,7 @@ export function styleField(fault: () => Fault): Field<WireStyle> {
     const found = readings(input);
     return isTwoStyles(found) ? twoWays('the mesh', input, found.first, found.second) : (found ?? fault());
   };
-  return reading(read, () => ({ title: 'style', type: 'string', maxLength: 60 }));
+  return reading(read, () => ({ type: 'string', maxLength: 60 }));
 }
 
 const IN2 = /*#__PURE__*/ new Decimal('0.00064516');

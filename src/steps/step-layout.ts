@@ -22,6 +22,7 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import { all, holds, notBoth, says, where } from '../reckoning/together';
 import * as cautions from './cautions';
 import * as ordinary from './ordinary';
 import { LOWEST_METRIC, STEP_LIMITS, type StepLimits, type StepRules } from './rules';
@@ -508,24 +509,27 @@ export const stepLayout: Calculation<StepLayoutInput, StepLayoutsFigures> = /*#_
   sources: [EN5156_STAIRS, MCGRAW_STEPS, CC_STEP_TOLERANCE],
   limits: [RISERS],
   input: () =>
-    fields({
-      totalRise: quantity('length', 'totalRise', 'positive', ordinary.RISE),
-      riseTo: maybe(choice('riseTo', ['sill', 'landing'] as const)),
-      rules: maybe(choice('rules', Object.keys(STEP_LIMITS) as StepRules[])),
-      risers: maybe(whole('risers', 1, RISERS.most)),
-      tread: maybe(quantity('length', 'tread', 'positive', ordinary.TREAD)),
-      totalRun: maybe(quantity('length', 'totalRun', 'positive', ordinary.RUN)),
-      landing: maybe(quantity('length', 'landing', 'positive', ordinary.LANDING)),
-      sideDrop: maybe(quantity('length', 'sideDrop', 'positive', ordinary.SIDE_DROP)),
-      pitch: maybe(quantity('slope', 'pitch', 'not-negative', ordinary.PITCH)),
-      door: maybe(
-        fields({
-          swing: choice('swing', ['in', 'out'] as const),
-          width: quantity('length', 'width', 'positive', ordinary.DOOR_WIDTH),
-          threshold: maybe(quantity('length', 'threshold', 'not-negative', ordinary.THRESHOLD)),
-        }),
-      ),
-      measured: maybe(list(quantity('length', 'each riser', 'positive', ordinary.RISER), 2, RISERS.most)),
-    }),
+    fields(
+      {
+        totalRise: quantity('length', 'totalRise', 'positive', ordinary.RISE),
+        riseTo: maybe(choice('riseTo', ['sill', 'landing'] as const)),
+        rules: maybe(choice('rules', Object.keys(STEP_LIMITS) as StepRules[])),
+        risers: maybe(whole('risers', 1, RISERS.most)),
+        tread: maybe(quantity('length', 'tread', 'positive', ordinary.TREAD)),
+        totalRun: maybe(quantity('length', 'totalRun', 'positive', ordinary.RUN)),
+        landing: maybe(quantity('length', 'landing', 'positive', ordinary.LANDING)),
+        sideDrop: maybe(quantity('length', 'sideDrop', 'positive', ordinary.SIDE_DROP)),
+        pitch: maybe(quantity('slope', 'pitch', 'not-negative', ordinary.PITCH)),
+        door: maybe(
+          fields({
+            swing: choice('swing', ['in', 'out'] as const),
+            width: quantity('length', 'width', 'positive', ordinary.DOOR_WIDTH),
+            threshold: maybe(quantity('length', 'threshold', 'not-negative', ordinary.THRESHOLD)),
+          }),
+        ),
+        measured: maybe(list(quantity('length', 'each riser', 'positive', ordinary.RISER), 2, RISERS.most)),
+      },
+      all(notBoth('tread', 'totalRun'), where(says('riseTo', 'sill'), holds('door', 'threshold'))),
+    ),
   reckon,
 });

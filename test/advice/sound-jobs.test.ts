@@ -4,7 +4,7 @@
  * (common practice).
  */
 import { describe, expect, it } from 'vitest';
-import { catalog } from '../../src/catalog/index';
+import { calculations as catalog } from '../../src/catalog/all';
 import { wordsText } from '../../src/report/view';
 
 /** Calculations of a job with their inputs. */

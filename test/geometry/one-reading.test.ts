@@ -1,6 +1,6 @@
 /** An outline is read the same way by whoever takes one: what cannot be is refused with one code at one place. */
 import { describe, expect, it } from 'vitest';
-import { catalog } from '../../src/catalog/index';
+import { calculations as catalog } from '../../src/catalog/all';
 import { jointPlan, matPlan, meshPlan, outlinePlan, thicknessPlan } from '../../src/drawing/index';
 import { InputError } from '../../src/index';
 import { goodInputs } from '../support/inputs';

@@ -15,7 +15,7 @@ import {
 
 describe('feet and inches', () => {
   it.each([
-    ['150.5 in', undefined, '12 ft 6 1/2 in'],
+    ['150.5 in', undefined, '12 ft 6-1/2 in'],
     ['12 ft', undefined, '12 ft'],
     ['0 in', undefined, '0 in'],
     ['1/32 in', undefined, '1/16 in'],
@@ -23,13 +23,13 @@ describe('feet and inches', () => {
     ['-1/33 in', undefined, '0 in'],
     ['11 31/32 in', undefined, '1 ft'],
     ['5 ft 11 63/64 in', undefined, '6 ft'],
-    ['5 ft 11 63/64 in', { denominator: 64 }, '5 ft 11 63/64 in'],
+    ['5 ft 11 63/64 in', { denominator: 64 }, '5 ft 11-63/64 in'],
     ['5 ft 11 63/64 in', { denominator: 1 }, '6 ft'],
     ['6 3/4 in', { denominator: 2 }, '7 in'],
-    ['6 3/4 in', { denominator: 4 }, '6 3/4 in'],
-    ['-18.25 in', undefined, '-1 ft 6 1/4 in'],
+    ['6 3/4 in', { denominator: 4 }, '6-3/4 in'],
+    ['-18.25 in', undefined, '-1 ft 6-1/4 in'],
     ['1 ft 0 1/2 in', undefined, '1 ft 1/2 in'],
-    ['1 m', { denominator: 8 }, '3 ft 3 3/8 in'],
+    ['1 m', { denominator: 8 }, '3 ft 3-3/8 in'],
   ] as const)('%s', (text, options, shown) => {
     expect(length(text).format('ft-in', options)).toBe(shown);
   });
@@ -86,7 +86,7 @@ describe('decimals', () => {
     expect(length('1 m').times(length('1 ft')).format()).toBe('0.3 m2');
     expect(length('1 ft').times(length('1 m')).format()).toBe('3.28 ft2');
     expect(slope('2%').times(length('10 m')).format()).toBe('0.2 m');
-    expect(slope('2%').times(length('10 ft')).format()).toBe('2 3/8 in');
+    expect(slope('2%').times(length('10 ft')).format()).toBe('2-3/8 in');
     expect(length('1 ft').in('in').format()).toBe('12 in');
     expect(money('5 USD').format('USD')).toBe('5.00 USD');
   });

@@ -2,11 +2,11 @@
 import type { StandardSchemaV1 } from '@standard-schema/spec';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
-import { catalog } from '../../src/catalog/index';
+import { calculations as catalog } from '../../src/catalog/all';
 import { InputError, length, Quantity, revive, type SlabVolumeInput, slabVolume } from '../../src/index';
 import type { Assumption } from '../../src/reckoning/result';
+import { worksheet } from '../../src/report/text-sheet';
 import { valueText, wordsText } from '../../src/report/view';
-import { worksheet } from '../../src/report/worksheet';
 import { runs } from '../support/effort';
 import { allTargets, counts, runChunk } from '../support/fuzz/run';
 import { goodInputs } from '../support/inputs';
@@ -518,12 +518,12 @@ describe('results from JSON', () => {
   it('is printed as a worksheet when one is asked for', () => {
     const shown = worksheet(slabVolume(SLAB));
     expect(shown.split('\n').slice(0, 8)).toEqual([
-      'Slab volume (slab-volume)',
+      'Slab volume',
       '  volume     7.78 yd3',
       '  area       504 ft2',
       '  perimeter  92 ft',
       '',
-      'Working',
+      'How it was figured',
       '  plan area: A = L × W = 28 ft × 18 ft = 504 ft2',
       '  volume: V = A × t = 504 ft2 × 5 in = 7.78 yd3',
     ]);
@@ -535,7 +535,7 @@ describe('results from JSON', () => {
       '  area       46.82 m2',
       '  perimeter  28.042 m',
       '',
-      'Working',
+      'How it was figured',
       '  plan area: A = L × W = 8.5344 m × 5.4864 m = 46.82 m2',
       '  volume: V = A × t = 46.82313216 m2 × 127 mm = 5.95 m3',
     ]);

@@ -1,6 +1,6 @@
 /** Relations that hold for every calculation, on inputs varied from the vectors; `npm run relations` tries more. */
 import { describe, expect, it } from 'vitest';
-import { catalog } from '../../src/catalog/index';
+import { calculations as catalog } from '../../src/catalog/all';
 import { runs } from '../support/effort';
 import { tryRelations } from '../support/relations/run';
 

@@ -4,7 +4,7 @@
  * Second method: mathjs with its own units.
  */
 import { describe, expect, it } from 'vitest';
-import { catalog } from '../../src/catalog/index';
+import { calculations as catalog } from '../../src/catalog/all';
 import { stepText } from '../../src/report/view';
 import { evaluated } from '../support/evaluate';
 import { goodInputs } from '../support/inputs';

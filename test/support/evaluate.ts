@@ -67,14 +67,14 @@ const UNIT = '(?:[A-Za-z]+[23]?(?:/[A-Za-z]+[23]?)*)';
 function translated(text: string): string {
   return (
     text
-      // 12 ft 6 1/2 in
+      // 12 ft 6-1/2 in
       .replace(
-        /(\d+) ft (?:(\d+) )?(\d+)\/(\d+) in\b/g,
+        /(\d+) ft (?:(\d+)[ -])?(\d+)\/(\d+) in\b/g,
         (_, f, i, a, b) => `(${f} ft + ${i ?? 0} inch + (${a}/${b}) inch)`,
       )
       .replace(/(\d+) ft (\d+) in\b/g, '($1 ft + $2 inch)')
       .replace(
-        /(?<![\d/.])(?:(\d+) )?(\d+)\/(\d+) in\b/g,
+        /(?<![\d/.])(?:(\d+)[ -])?(\d+)\/(\d+) in\b/g,
         (_, i, a, b) => `(${i ?? 0} inch + (${a}/${b}) inch)`,
       )
       .replace(/(\d+(?:\.\d+)?):1\b/g, '($1)')

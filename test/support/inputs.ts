@@ -1,5 +1,5 @@
 /** Good inputs of every calculation, taken from the vectors. */
-import { catalog } from '../../src/catalog/index';
+import { calculations as catalog } from '../../src/catalog/all';
 import { readVectors } from './vectors';
 
 export const goodInputs = new Map<string, unknown[]>(

@@ -1,6 +1,7 @@
 /** The limits of every calculation as its schema states them, and the page of the docs made from them. */
-import { catalog } from '../../src/catalog/index';
+import { calculations as catalog } from '../../src/catalog/all';
 import type { Limit } from '../../src/index';
+import { inlined } from './schemas';
 
 type Schema = Readonly<Record<string, unknown>>;
 
@@ -66,7 +67,7 @@ function table(head: string, rows: readonly (readonly [string, string])[]): stri
 }
 
 function outlineSchema(): Schema {
-  const outline = catalog.map(({ inputSchema }) => findOutline(inputSchema)).find(Boolean);
+  const outline = catalog.map(({ inputSchema }) => findOutline(inlined(inputSchema))).find(Boolean);
   if (!outline) throw new Error('no calculation takes an outline');
   return outline;
 }
@@ -95,7 +96,7 @@ function calculationTable(id: string): string | undefined {
   if (!entry) return undefined;
   const rows = [
     ...entry.limits.map(({ of, most }) => [of, number(most)] as const),
-    ...merged(rowsOf(entry.inputSchema, '', false))
+    ...merged(rowsOf(inlined(entry.inputSchema), '', false))
       .filter(({ most }) => most > FIXED)
       .map(({ at, most }) => [`\`${at}\``, number(most)] as const),
   ];

@@ -1,12 +1,12 @@
 /** What every result promises beside its figures: the units of the job, and defaults that could be given. */
-import type { CatalogEntry } from '../../src/catalog/index';
+import type { AnyCalculation } from '../../src/catalog/all';
 import { canonicalValue, isQuantity, type Quantity, systemOfQuantity } from '../../src/quantity/quantity';
 import type { Assumption } from '../../src/reckoning/result';
 import { valueText } from '../../src/report/view';
 import { UNITS } from './fuzz/units';
 import { mapLeaves, measured, put, typed } from './relations/inputs';
 
-export type Result = Extract<ReturnType<CatalogEntry['attempt']>, { ok: true }>['result'];
+export type Result = Extract<ReturnType<AnyCalculation['attempt']>, { ok: true }>['result'];
 type System = 'customary' | 'metric';
 
 const SYSTEMS = new Map(
@@ -108,7 +108,11 @@ function readingsOf(value: Assumption['value']): readonly unknown[] {
 }
 
 /** What comes of giving an assumed value; nothing where it is not one value of the input. */
-export function openly(entry: CatalogEntry, input: unknown, { name, value }: Assumption): Result | undefined {
+export function openly(
+  entry: AnyCalculation,
+  input: unknown,
+  { name, value }: Assumption,
+): Result | undefined {
   for (const reading of readingsOf(value)) {
     const attempt = entry.attempt(given(input, name, reading));
     if (attempt.ok) return attempt.result;

@@ -1,6 +1,6 @@
 /** Reading and running the check vectors. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { catalog } from '../../src/catalog/index';
+import { calculations as catalog } from '../../src/catalog/all';
 import { readMoney } from '../../src/quantity/money';
 import { isFaulty, Quantity, readQuantity } from '../../src/quantity/quantity';
 

@@ -38,7 +38,7 @@ const UNITS = Object.keys(FACTORS)
   .map((u) => u.replace('/', '\\/'))
   .join('|');
 const QUANTITY = new RegExp(
-  `(?:(\\d+) ft )?(?:(\\d+) )?(\\d+(?:\\.\\d+)?)(?:\\/(\\d+))? ?(${UNITS})(?![A-Za-z0-9/])`,
+  `(?:(\\d+) ft )?(?:(\\d+)(?: |-(?=\\d+\\/)))?(\\d+(?:\\.\\d+)?)(?:\\/(\\d+))? ?(${UNITS})(?![A-Za-z0-9/])`,
   'g',
 );
 const ONE_IN = /1:(\d+(?:\.\d+)?)/g;

@@ -1,5 +1,5 @@
 /** Every calculation as something to be fuzzed. */
-import { catalog } from '../../../src/catalog/index';
+import { calculations as catalog } from '../../../src/catalog/all';
 import type { InputError } from '../../../src/index';
 import type { Chance } from '../relations/random';
 import { drawingObjections } from './drawings';

@@ -1,6 +1,7 @@
 /** One input for the fuzzer: from a vector or a schema, changed or spoilt in one of many ways. */
-import { catalog } from '../../../src/catalog/index';
+import { calculations as catalog } from '../../../src/catalog/all';
 import type { Chance } from '../relations/random';
+import { inlined } from '../schemas';
 import { extreme, nudged, relisted, remembered, rewritten, scaled } from './mutate';
 import { someOutline, someRegion } from './outlines';
 import { type Pool, poolFor } from './pools';
@@ -12,7 +13,7 @@ type Json = Readonly<Record<string, unknown>>;
 const schemas = new Map<string, Json>();
 
 function schemaOf(id: string): Json {
-  const known = schemas.get(id) ?? catalog.find((entry) => entry.id === id)?.inputSchema ?? {};
+  const known = schemas.get(id) ?? inlined(catalog.find((entry) => entry.id === id)?.inputSchema ?? {});
   schemas.set(id, known);
   return known;
 }

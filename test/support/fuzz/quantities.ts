@@ -2,12 +2,12 @@
  * Quantities and results as something to be fuzzed: arithmetic with anything, shown with any options, and
  * results read back from JSON that was spoilt on its way. Nothing but InputError may be thrown.
  */
-import { catalog } from '../../../src/catalog/index';
+import { calculations as catalog } from '../../../src/catalog/all';
 import { InputError, revive } from '../../../src/index';
 import { money } from '../../../src/quantity/money';
 import { isFaulty, isQuantity, type Quantity, readQuantity } from '../../../src/quantity/quantity';
 import { unitsOf } from '../../../src/quantity/units';
-import { worksheet } from '../../../src/report/worksheet';
+import { worksheet } from '../../../src/report/text-sheet';
 import type { Chance } from '../relations/random';
 import { someHand, written } from './notation';
 import { poolFor } from './pools';

@@ -4,8 +4,8 @@ import { readMoney } from '../../../src/quantity/money';
 import { isFaulty, readQuantity } from '../../../src/quantity/quantity';
 import { unitsOf } from '../../../src/quantity/units';
 import { markdownSheet, textSheet } from '../../../src/report/index';
+import { worksheet } from '../../../src/report/text-sheet';
 import { wordsText } from '../../../src/report/view';
-import { worksheet } from '../../../src/report/worksheet';
 import { stepObjection } from './steps';
 
 export type AnyResult = Result<Record<string, Figure>>;

@@ -23,7 +23,7 @@ const NAMES = [...FACTORS.keys()]
 
 /** A quantity in any printed form, a slope of 1:n, a ratio of n:1, an amount of money, or a bare number. */
 const TOKEN = new RegExp(
-  `(?:(\\d+) ft )?(?:(\\d+) )?(\\d+(?:\\.\\d+)?)(?:\\/(\\d+))? ?(${NAMES}|[A-Z]{3})(?![A-Za-z0-9/])` +
+  `(?:(\\d+) ft )?(?:(\\d+)(?: |-(?=\\d+\\/)))?(\\d+(?:\\.\\d+)?)(?:\\/(\\d+))? ?(${NAMES}|[A-Z]{3})(?![A-Za-z0-9/])` +
     `|(?<![\\d.])1:(\\d+(?:\\.\\d+)?)|(\\d+(?:\\.\\d+)?):1(?![\\d.])|(?<![\\w.])(\\d+(?:\\.\\d+)?)`,
   'g',
 );

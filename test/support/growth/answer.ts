@@ -1,5 +1,5 @@
 /** Reckons or draws, and says how it went. */
-import { catalog } from '../../../src/catalog/index';
+import { calculations as catalog } from '../../../src/catalog/all';
 import {
   jointPlan,
   matPlan,

@@ -1,5 +1,5 @@
 /** Trying the relations on inputs varied from the vectors, and counting. */
-import { catalog } from '../../../src/catalog/index';
+import { calculations as catalog } from '../../../src/catalog/all';
 import { goodInputs } from '../inputs';
 import { varied } from './inputs';
 import { chance } from './random';

@@ -1,0 +1,27 @@
+/**
+ * Writes what is made from the calculations: the catalog, its loaders, and what describes each calculation.
+ *
+ *     npm run generate
+ */
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { entriesOf, everyModule, loadersModule } from './describe/catalog';
+import { describe } from './describe/describe';
+import { digest } from './describe/digest';
+import { readTypes } from './describe/types';
+
+const OUT = new URL('../src/catalog/generated/', import.meta.url);
+
+const json = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`;
+
+const types = readTypes();
+const entries = entriesOf(types);
+const described = describe(types, entries);
+rmSync(new URL('described/', OUT), { recursive: true, force: true });
+mkdirSync(new URL('described/', OUT), { recursive: true });
+for (const [id, description] of described) {
+  writeFileSync(new URL(`described/${id}.json`, OUT), json(description));
+}
+writeFileSync(new URL('list.json', OUT), json(entries.map(({ entry }) => entry)));
+writeFileSync(new URL('loaders.ts', OUT), loadersModule(entries));
+writeFileSync(new URL('every.ts', OUT), everyModule(entries));
+writeFileSync(new URL('digest.json', OUT), json(digest()));

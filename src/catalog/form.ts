@@ -1,0 +1,52 @@
+/** The schema of a form for one system of units. */
+import type { Dimension } from '../quantity/dimensions';
+import { type System, unitOf, unitsOf } from '../quantity/units';
+import type { JsonSchema } from '../reckoning/fields';
+
+type PerSystem<T> = { readonly [S in System]?: T };
+
+const unitsIn = (dimension: Dimension, system: System | undefined): readonly string[] =>
+  unitsOf(dimension).filter((id) => {
+    const own = unitOf(dimension, id)?.system;
+    return own === undefined || system === undefined || own === system;
+  });
+
+function ofQuantity(schema: JsonSchema, dimension: Dimension, system: System | undefined): JsonSchema {
+  const units = dimension === 'money' ? {} : { 'x-units': unitsIn(dimension, system) };
+  if (!system) return { ...schema, ...units };
+  const { 'x-examples': examples, ...rest } = schema;
+  const example = (examples as PerSystem<string> | undefined)?.[system];
+  return {
+    ...rest,
+    ...(example === undefined ? {} : { examples: [example] }),
+    ...units,
+  };
+}
+
+function inside(value: unknown, system: System | undefined): unknown {
+  if (Array.isArray(value)) return value.map((item) => inside(item, system));
+  if (typeof value !== 'object' || value === null) return value;
+  const dimension = (value as JsonSchema)['x-dimension'];
+  if (typeof dimension === 'string') return ofQuantity(value as JsonSchema, dimension as Dimension, system);
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, inside(inner, system)]));
+}
+
+/** A form with the units of every quantity: they are not written out in each form that is kept. */
+export const withUnits = (schema: JsonSchema): JsonSchema => inside(schema, undefined) as JsonSchema;
+
+/**
+ * A form for one system of units: examples and units of that system only.
+ *
+ * @param schema - the `formSchema` of a calculation
+ * @param system - `metric` or `customary`
+ * @example
+ * ```ts
+ * import { formIn, loadCalculation } from 'flatwork-reckoner/catalog';
+ *
+ * const slab = await loadCalculation('slab-volume');
+ * const form = slab && formIn(slab.formSchema, 'metric');
+ * form?.['title']; // 'Volume of a slab'
+ * ```
+ */
+export const formIn = (schema: JsonSchema, system: System): JsonSchema =>
+  inside(schema, system) as JsonSchema;

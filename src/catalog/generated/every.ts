@@ -1,0 +1,76 @@
+// Made by `npm run generate`.
+
+import { bagCount } from '../../pour/bag-count';
+import { barCutting } from '../../steel/bar-cutting';
+import { barSize } from '../../steel/bar-size';
+import { baseTonnage } from '../../base/base-tonnage';
+import { concreteOrder } from '../../pour/concrete-order';
+import { crossSlope } from '../../grade/cross-slope';
+import { curbVolume } from '../../concrete/curb-volume';
+import { dowelLayout } from '../../steel/dowel-layout';
+import { drainageCheck } from '../../grade/drainage-check';
+import { excavation } from '../../base/excavation';
+import { fiberDosage } from '../../steel/fiber-dosage';
+import { footingVolume } from '../../concrete/footing-volume';
+import { formGrades } from '../../grade/form-grades';
+import { gradeCorrection } from '../../grade/grade-correction';
+import { jointLayout } from '../../joints/joint-layout';
+import { jointSpacing } from '../../joints/joint-spacing';
+import { lapLength } from '../../steel/lap-length';
+import { levelNotes } from '../../grade/level-notes';
+import { meshLayout } from '../../steel/mesh-layout';
+import { meshStyle } from '../../steel/mesh-style';
+import { pierVolume } from '../../concrete/pier-volume';
+import { probedVolume } from '../../concrete/probed-volume';
+import { rebarLayout } from '../../steel/rebar-layout';
+import { relativeStiffness } from '../../joints/relative-stiffness';
+import { runoff } from '../../grade/runoff';
+import { sawWindow } from '../../pour/saw-window';
+import { slabVolume } from '../../concrete/slab-volume';
+import { slopeOf } from '../../grade/slope';
+import { squareCheck } from '../../forms/square-check';
+import { steelMinimum } from '../../steel/steel-minimum';
+import { steelPlacement } from '../../steel/steel-placement';
+import { stepLayout } from '../../steps/step-layout';
+import { stepVolume } from '../../concrete/step-volume';
+import { straightedge } from '../../grade/straightedge';
+import { wallVolume } from '../../concrete/wall-volume';
+
+/** Every calculation. */
+export const every = [
+  curbVolume,
+  footingVolume,
+  pierVolume,
+  probedVolume,
+  slabVolume,
+  stepVolume,
+  wallVolume,
+  stepLayout,
+  baseTonnage,
+  excavation,
+  squareCheck,
+  crossSlope,
+  drainageCheck,
+  formGrades,
+  gradeCorrection,
+  levelNotes,
+  runoff,
+  slopeOf,
+  straightedge,
+  jointLayout,
+  jointSpacing,
+  relativeStiffness,
+  barCutting,
+  barSize,
+  dowelLayout,
+  fiberDosage,
+  lapLength,
+  meshLayout,
+  meshStyle,
+  rebarLayout,
+  steelMinimum,
+  steelPlacement,
+  bagCount,
+  concreteOrder,
+  sawWindow,
+];

@@ -1,0 +1,186 @@
+// Made by `npm run generate`.
+
+import type { AnyCalculation } from '../all';
+import type { Description } from '../index';
+
+/** Load a calculation and its description. */
+type Loader = () => Promise<[AnyCalculation, Description]>;
+
+/** By id. */
+export const loaders: { readonly [id: string]: Loader } = {
+  'curb-volume': () =>
+    Promise.all([
+      import('../../concrete/curb-volume').then((m) => m.curbVolume as unknown as AnyCalculation),
+      import('./described/curb-volume.json').then((m) => m.default as Description),
+    ]),
+  'footing-volume': () =>
+    Promise.all([
+      import('../../concrete/footing-volume').then((m) => m.footingVolume as unknown as AnyCalculation),
+      import('./described/footing-volume.json').then((m) => m.default as Description),
+    ]),
+  'pier-volume': () =>
+    Promise.all([
+      import('../../concrete/pier-volume').then((m) => m.pierVolume as unknown as AnyCalculation),
+      import('./described/pier-volume.json').then((m) => m.default as Description),
+    ]),
+  'probed-volume': () =>
+    Promise.all([
+      import('../../concrete/probed-volume').then((m) => m.probedVolume as unknown as AnyCalculation),
+      import('./described/probed-volume.json').then((m) => m.default as Description),
+    ]),
+  'slab-volume': () =>
+    Promise.all([
+      import('../../concrete/slab-volume').then((m) => m.slabVolume as unknown as AnyCalculation),
+      import('./described/slab-volume.json').then((m) => m.default as Description),
+    ]),
+  'step-volume': () =>
+    Promise.all([
+      import('../../concrete/step-volume').then((m) => m.stepVolume as unknown as AnyCalculation),
+      import('./described/step-volume.json').then((m) => m.default as Description),
+    ]),
+  'wall-volume': () =>
+    Promise.all([
+      import('../../concrete/wall-volume').then((m) => m.wallVolume as unknown as AnyCalculation),
+      import('./described/wall-volume.json').then((m) => m.default as Description),
+    ]),
+  'step-layout': () =>
+    Promise.all([
+      import('../../steps/step-layout').then((m) => m.stepLayout as unknown as AnyCalculation),
+      import('./described/step-layout.json').then((m) => m.default as Description),
+    ]),
+  'base-tonnage': () =>
+    Promise.all([
+      import('../../base/base-tonnage').then((m) => m.baseTonnage as unknown as AnyCalculation),
+      import('./described/base-tonnage.json').then((m) => m.default as Description),
+    ]),
+  'excavation': () =>
+    Promise.all([
+      import('../../base/excavation').then((m) => m.excavation as unknown as AnyCalculation),
+      import('./described/excavation.json').then((m) => m.default as Description),
+    ]),
+  'square-check': () =>
+    Promise.all([
+      import('../../forms/square-check').then((m) => m.squareCheck as unknown as AnyCalculation),
+      import('./described/square-check.json').then((m) => m.default as Description),
+    ]),
+  'cross-slope': () =>
+    Promise.all([
+      import('../../grade/cross-slope').then((m) => m.crossSlope as unknown as AnyCalculation),
+      import('./described/cross-slope.json').then((m) => m.default as Description),
+    ]),
+  'drainage-check': () =>
+    Promise.all([
+      import('../../grade/drainage-check').then((m) => m.drainageCheck as unknown as AnyCalculation),
+      import('./described/drainage-check.json').then((m) => m.default as Description),
+    ]),
+  'form-grades': () =>
+    Promise.all([
+      import('../../grade/form-grades').then((m) => m.formGrades as unknown as AnyCalculation),
+      import('./described/form-grades.json').then((m) => m.default as Description),
+    ]),
+  'grade-correction': () =>
+    Promise.all([
+      import('../../grade/grade-correction').then((m) => m.gradeCorrection as unknown as AnyCalculation),
+      import('./described/grade-correction.json').then((m) => m.default as Description),
+    ]),
+  'level-notes': () =>
+    Promise.all([
+      import('../../grade/level-notes').then((m) => m.levelNotes as unknown as AnyCalculation),
+      import('./described/level-notes.json').then((m) => m.default as Description),
+    ]),
+  'runoff': () =>
+    Promise.all([
+      import('../../grade/runoff').then((m) => m.runoff as unknown as AnyCalculation),
+      import('./described/runoff.json').then((m) => m.default as Description),
+    ]),
+  'slope': () =>
+    Promise.all([
+      import('../../grade/slope').then((m) => m.slopeOf as unknown as AnyCalculation),
+      import('./described/slope.json').then((m) => m.default as Description),
+    ]),
+  'straightedge': () =>
+    Promise.all([
+      import('../../grade/straightedge').then((m) => m.straightedge as unknown as AnyCalculation),
+      import('./described/straightedge.json').then((m) => m.default as Description),
+    ]),
+  'joint-layout': () =>
+    Promise.all([
+      import('../../joints/joint-layout').then((m) => m.jointLayout as unknown as AnyCalculation),
+      import('./described/joint-layout.json').then((m) => m.default as Description),
+    ]),
+  'joint-spacing': () =>
+    Promise.all([
+      import('../../joints/joint-spacing').then((m) => m.jointSpacing as unknown as AnyCalculation),
+      import('./described/joint-spacing.json').then((m) => m.default as Description),
+    ]),
+  'relative-stiffness': () =>
+    Promise.all([
+      import('../../joints/relative-stiffness').then((m) => m.relativeStiffness as unknown as AnyCalculation),
+      import('./described/relative-stiffness.json').then((m) => m.default as Description),
+    ]),
+  'bar-cutting': () =>
+    Promise.all([
+      import('../../steel/bar-cutting').then((m) => m.barCutting as unknown as AnyCalculation),
+      import('./described/bar-cutting.json').then((m) => m.default as Description),
+    ]),
+  'bar-size': () =>
+    Promise.all([
+      import('../../steel/bar-size').then((m) => m.barSize as unknown as AnyCalculation),
+      import('./described/bar-size.json').then((m) => m.default as Description),
+    ]),
+  'dowel-layout': () =>
+    Promise.all([
+      import('../../steel/dowel-layout').then((m) => m.dowelLayout as unknown as AnyCalculation),
+      import('./described/dowel-layout.json').then((m) => m.default as Description),
+    ]),
+  'fiber-dosage': () =>
+    Promise.all([
+      import('../../steel/fiber-dosage').then((m) => m.fiberDosage as unknown as AnyCalculation),
+      import('./described/fiber-dosage.json').then((m) => m.default as Description),
+    ]),
+  'lap-length': () =>
+    Promise.all([
+      import('../../steel/lap-length').then((m) => m.lapLength as unknown as AnyCalculation),
+      import('./described/lap-length.json').then((m) => m.default as Description),
+    ]),
+  'mesh-layout': () =>
+    Promise.all([
+      import('../../steel/mesh-layout').then((m) => m.meshLayout as unknown as AnyCalculation),
+      import('./described/mesh-layout.json').then((m) => m.default as Description),
+    ]),
+  'mesh-style': () =>
+    Promise.all([
+      import('../../steel/mesh-style').then((m) => m.meshStyle as unknown as AnyCalculation),
+      import('./described/mesh-style.json').then((m) => m.default as Description),
+    ]),
+  'rebar-layout': () =>
+    Promise.all([
+      import('../../steel/rebar-layout').then((m) => m.rebarLayout as unknown as AnyCalculation),
+      import('./described/rebar-layout.json').then((m) => m.default as Description),
+    ]),
+  'steel-minimum': () =>
+    Promise.all([
+      import('../../steel/steel-minimum').then((m) => m.steelMinimum as unknown as AnyCalculation),
+      import('./described/steel-minimum.json').then((m) => m.default as Description),
+    ]),
+  'steel-placement': () =>
+    Promise.all([
+      import('../../steel/steel-placement').then((m) => m.steelPlacement as unknown as AnyCalculation),
+      import('./described/steel-placement.json').then((m) => m.default as Description),
+    ]),
+  'bag-count': () =>
+    Promise.all([
+      import('../../pour/bag-count').then((m) => m.bagCount as unknown as AnyCalculation),
+      import('./described/bag-count.json').then((m) => m.default as Description),
+    ]),
+  'concrete-order': () =>
+    Promise.all([
+      import('../../pour/concrete-order').then((m) => m.concreteOrder as unknown as AnyCalculation),
+      import('./described/concrete-order.json').then((m) => m.default as Description),
+    ]),
+  'saw-window': () =>
+    Promise.all([
+      import('../../pour/saw-window').then((m) => m.sawWindow as unknown as AnyCalculation),
+      import('./described/saw-window.json').then((m) => m.default as Description),
+    ]),
+};

@@ -1,0 +1,162 @@
+/** Figures and inputs as text: a label and a text, or a table for a list of groups. */
+import { isQuantity, type Quantity } from '../quantity/quantity';
+import { clockTime } from './clock';
+import { groupLabel, isName, isNamedByUser, labelText } from './labels';
+import type { Cells } from './lines';
+import { quantityText, type View, wordText } from './view';
+
+/** One figure on a sheet: beside its label, or as a table under it. */
+export interface Entry {
+  readonly label: string;
+  readonly text: string;
+  readonly table?: Cells;
+}
+
+/** What may stand in a figure or an input. */
+type Plain = Quantity | string | boolean | number | null | undefined | readonly Plain[] | Group;
+interface Group {
+  readonly [name: string]: Plain;
+}
+
+const isList = (x: Plain): x is readonly Plain[] => Array.isArray(x);
+const isGroup = (x: Plain): x is Group => typeof x === 'object' && x !== null && !isList(x) && !isQuantity(x);
+
+/** `{ value, unit }`, as it comes out of a form. */
+const isPair = (x: Group): boolean => 'value' in x && 'unit' in x;
+
+/** Nothing to print: an empty list or group, or what is left out. */
+const isEmpty = (x: Plain): boolean =>
+  x === undefined ||
+  x === null ||
+  x === '' ||
+  (isList(x) ? x.length === 0 : isGroup(x) && Object.keys(x).length === 0);
+
+/** Equal neighbors as `3 × 9.00 yd3`. */
+function runs(texts: readonly string[]): string[] {
+  const found: { readonly text: string; times: number }[] = [];
+  for (const text of texts) {
+    const last = found.at(-1);
+    if (last?.text === text) last.times += 1;
+    else found.push({ text, times: 1 });
+  }
+  return found.map(({ text, times }) => (times > 1 ? `${times} × ${text}` : text));
+}
+
+const bracketed = (text: string): string => (text.startsWith('(') ? text : `(${text})`);
+
+/** A place is two numbers, and needs no names for them. */
+const isPlace = (x: Group): boolean => Object.keys(x).join() === 'x,y';
+
+/** The label of a member of a group; a word that says what sort of thing the group is needs none. */
+function labelOf(group: string, member: string, part: Plain, view: View): string {
+  if (isNamedByUser(group)) return member;
+  if ((member === 'shape' || member === 'kind') && typeof part === 'string') return '';
+  return isGroup(part) ? groupLabel(member, view) : labelText(member, view);
+}
+
+function groupText(name: string, group: Group, view: View): string {
+  if (isPair(group)) return `${String(group['value'])} ${String(group['unit'])}`;
+  if (isPlace(group)) return `(${figureText('x', group['x'], view)}, ${figureText('y', group['y'], view)})`;
+  const told = clockTime(group, view);
+  if (told !== undefined) return told;
+  return Object.entries(group)
+    .filter(([, part]) => !isEmpty(part))
+    .map(([member, part]) => {
+      const text = figureText(member, part, view);
+      return `${labelOf(name, member, part, view)} ${isGroup(part) ? bracketed(text) : text}`.trimStart();
+    })
+    .join('; ');
+}
+
+/** A figure on one line. */
+export function figureText(name: string, figure: Plain, view: View): string {
+  if (isQuantity(figure)) return quantityText(figure, view);
+  if (typeof figure === 'boolean') return wordText(figure ? 'yes' : 'no', view);
+  if (typeof figure === 'number') return String(figure);
+  if (typeof figure === 'string') return isName(name) ? figure : wordText(figure, view);
+  if (isList(figure)) {
+    const texts = figure.map((one) => figureText(name, one, view));
+    return runs(texts).join(figure.some(isGroup) ? '; ' : ', ');
+  }
+  return isGroup(figure) ? groupText(name, figure, view) : '';
+}
+
+/** The cells of a row by the label of their column; groups within are taken apart. */
+function cellsOf(name: string, group: Group, view: View): [string, string][] {
+  return Object.entries(group).flatMap(([member, part]): [string, string][] => {
+    if (isEmpty(part)) return [];
+    const label = labelOf(name, member, part, view);
+    if (isGroup(part) && !isPair(part) && !isPlace(part) && clockTime(part, view) === undefined) {
+      return cellsOf(member, part, view).map(([inner, text]) => [`${label}, ${inner}`, text]);
+    }
+    return [[label, figureText(member, part, view)]];
+  });
+}
+
+/** Rows that are alike and follow each other, as one with their number. */
+function merged(rows: readonly (readonly string[])[]): { rows: string[][]; times: number[] } {
+  const kept: string[][] = [];
+  const times: number[] = [];
+  for (const row of rows) {
+    const last = kept.at(-1);
+    if (last?.every((cell, i) => cell === row[i]))
+      times[kept.length - 1] = (times[kept.length - 1] as number) + 1;
+    else {
+      kept.push([...row]);
+      times.push(1);
+    }
+  }
+  return { rows: kept, times };
+}
+
+/** A list of groups as a table. */
+function tableOf(name: string, groups: readonly Group[], view: View): Cells {
+  const found = groups.map((group) => new Map(cellsOf(name, group, view)));
+  const head = [...new Set(found.flatMap((cells) => [...cells.keys()]))];
+  const { rows, times } = merged(found.map((cells) => head.map((title) => cells.get(title) ?? '')));
+  const told = groups.map((group) => groupText(name, group, view));
+  if (times.every((n) => n === 1)) return { head, rows, told };
+  return {
+    told,
+    head: [...head, wordText('times', view)],
+    rows: rows.map((row, i) => [...row, String(times[i])]),
+  };
+}
+
+/** A figure as it stands on a sheet. */
+export function entryOf(name: string, figure: Plain, view: View): Entry[] {
+  if (isEmpty(figure)) return [];
+  const label = isGroup(figure) ? groupLabel(name, view) : labelText(name, view);
+  if (isList(figure) && figure.every((one) => isGroup(one) && !isPair(one) && !isPlace(one))) {
+    return [{ label, text: '', table: tableOf(name, figure as readonly Group[], view) }];
+  }
+  if (isGroup(figure) && isNamedByUser(name)) {
+    const rows = Object.entries(figure).map(([member, part]) => [member, figureText(member, part, view)]);
+    const told = rows.map((row) => row.join(' '));
+    return [{ label, text: '', table: { head: [wordText('name', view), label], rows, told } }];
+  }
+  return [{ label, text: figureText(name, figure, view) }];
+}
+
+/** True for a zero amount that tells nobody anything: no loads, no waste, no length of this kind. */
+const isNothing = (figure: Plain): boolean =>
+  isQuantity(figure) && figure.sign() === 0 && SUMS.has(figure.dimension);
+
+const SUMS: ReadonlySet<string> = new Set(['length', 'area', 'volume', 'mass', 'count', 'money']);
+
+/** True where a figure says again what one with a shorter name says: `deliveredMass` beside `mass`. */
+function repeats(name: string, figure: Plain, all: readonly [string, Plain][]): boolean {
+  const ends = (other: string): boolean => other !== name && name.toLowerCase().endsWith(other.toLowerCase());
+  return (
+    isQuantity(figure) &&
+    all.some(([other, one]) => ends(other) && isQuantity(one) && (one as Quantity).equals(figure))
+  );
+}
+
+/** All figures of a result, without what is empty, nothing or said already. */
+export function entriesOf(figures: object, view: View): Entry[] {
+  const all = Object.entries(figures as Record<string, Plain>);
+  const telling = all.filter(([name, figure]) => !repeats(name, figure, all));
+  const some = telling.filter(([, figure]) => !isNothing(figure));
+  return (some.length > 0 ? some : telling).flatMap(([name, figure]) => entryOf(name, figure, view));
+}

@@ -1,0 +1,84 @@
+/**
+ * The words that stand before a figure: those of the trade where the name of the figure alone would not be
+ * understood on a site, else the name itself, taken apart.
+ */
+import { type View, wordText } from './view';
+
+/** By the name of the figure or input. */
+const TRADE: Readonly<Record<string, string>> = {
+  barPerRun: 'bar per run with laps',
+  clearance: 'clearance below the sill',
+  contraction: 'control (contraction) joints',
+  evenSpacing: 'spacing as laid',
+  governs: 'governed by',
+  kept: 'drops kept',
+  lengthValues: 'value of each length',
+  lines: 'runs',
+  oneIn: 'ratio',
+  regular: 'at regular intervals',
+  runLength: 'length of a run',
+  shrinkage: 'shrinkage, loose to compacted',
+  workFrom: 'work starts',
+  workTo: 'work ends',
+};
+
+const TAKEN_APART = /([a-z])([A-Z0-9])/g;
+
+/** `looseVolume` to `loose volume`; what has places in it, as `areas[0].coefficient` has, part by part. */
+export const spoken = (name: string): string =>
+  Object.hasOwn(TRADE, name)
+    ? (TRADE[name] as string)
+    : name.replace(TAKEN_APART, '$1 $2').replace(/ [A-Z](?=[a-z])/g, (capital) => capital.toLowerCase());
+
+const INDEX = /^(.*?)\[(\d+)\]$/;
+
+/** Where in an input something stands, counted as people count: `areas[0].coefficient` to `areas 1, coefficient`. */
+export function placeText(path: string, view: View): string {
+  const part = (text: string): string => {
+    const [, name, index] = INDEX.exec(text) ?? [];
+    return name === undefined ? labelText(text, view) : `${labelText(name, view)} ${Number(index) + 1}`;
+  };
+  return path.split('.').map(part).join(', ');
+}
+
+/** A name of this library as a label. */
+export const labelText = (name: string, view: View): string => wordText(spoken(name), view);
+
+/** Groups whose members are named by who gave the input: `NE`, `doorSill`, `A` and `a` stay as they are. */
+const NAMED_BY_USER: ReadonlySet<string> = new Set(['elevations']);
+
+/** Bars that run one way. */
+const WAYS: Readonly<Record<string, string>> = {
+  along: 'bars the long way',
+  across: 'bars the short way',
+};
+
+/** The label of a figure or input that is a group. */
+export const groupLabel = (name: string, view: View): string =>
+  wordText(Object.hasOwn(WAYS, name) ? (WAYS[name] as string) : spoken(name), view);
+
+/** True where the members of a group are named by who gave the input. */
+export const isNamedByUser = (group: string): boolean => NAMED_BY_USER.has(group);
+
+/** The label of a member of a group. */
+export const memberLabel = (group: string, name: string, view: View): string =>
+  NAMED_BY_USER.has(group) ? name : labelText(name, view);
+
+/** Figures and inputs whose text is a name that somebody gave, a mark or a designation: no language has a word for it. */
+const NAMES: ReadonlySet<string> = new Set([
+  'name',
+  'point',
+  'mark',
+  'bar',
+  'bars',
+  'style',
+  'source',
+  'title',
+  'from',
+  'to',
+  'spot',
+  'spots',
+]);
+
+/** True where the text of a figure is a name that somebody gave. */
+export const isName = (figure: string): boolean => NAMES.has(figure);

@@ -1,0 +1,129 @@
+/** Sheets in Markdown, with a table for each kind of thing. */
+import { isQuantity } from '../quantity/quantity';
+import type { Figure } from '../reckoning/parts';
+import type { Entry } from './figures';
+import { labelText } from './labels';
+import { type Block, living, moreCautions, type Part, type SheetView, sheetOf } from './sheet';
+import { type View, wordText } from './view';
+
+const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
+
+const row = (cells: readonly string[]): string => `| ${cells.map(cell).join(' | ')} |`;
+
+function table(head: readonly string[], rows: readonly (readonly string[])[], view: View): string[] {
+  if (rows.length === 0) return [];
+  return ['', row(head.map((title) => wordText(title, view))), row(head.map(() => '---')), ...rows.map(row)];
+}
+
+/** Figures that are lists of groups have a table of their own. */
+function entryTables(head: readonly string[], entries: readonly Entry[], view: View, exact: Exact): string[] {
+  const plain = entries.filter((entry) => !entry.table);
+  return [
+    ...table(
+      head,
+      plain.map(({ label, text }) =>
+        head.length > 2 ? [label, text, exact.get(label) ?? ''] : [label, text],
+      ),
+      view,
+    ),
+    ...entries.flatMap(({ label, table: cells }) =>
+      cells
+        ? ['', `**${label}**`, '', row(cells.head), row(cells.head.map(() => '---')), ...cells.rows.map(row)]
+        : [],
+    ),
+  ];
+}
+
+type Exact = ReadonlyMap<string, string>;
+
+/** A column of sixty digits helps nobody. */
+const EXACT_DIGITS = 15;
+
+function exactText(q: Figure): string {
+  if (!isQuantity(q)) return '';
+  const text = q.toString();
+  const number = /^-?\d+\.\d+/.exec(text)?.[0] ?? '';
+  if (number.length <= EXACT_DIGITS) return text;
+  return `≈ ${Number(number).toPrecision(EXACT_DIGITS - 3)}${text.slice(number.length)}`;
+}
+
+const exactOf = (figures: object, view: View): Exact =>
+  new Map(
+    Object.entries(figures as Record<string, Figure>).map(([name, q]) => [
+      labelText(name, view),
+      exactText(q),
+    ]),
+  );
+
+const NOTHING: Exact = new Map();
+
+function blockMarkdown(block: Block, figures: object, view: View): string[] {
+  return [
+    '',
+    `### ${block.title}`,
+    ...entryTables(['put in', 'as'], block.input, view, NOTHING),
+    ...entryTables(['figure', 'shown', 'exact'], block.figures, view, exactOf(figures, view)),
+    ...table(
+      ['step', 'formula', 'numbers put in', 'gives'],
+      block.working.map(({ what, formula, put, gives }) => [what, formula, put, gives]),
+      view,
+    ),
+    ...table(
+      ['assumed', 'value and reason'],
+      block.assumed.map(({ label, text }) => [label, text]),
+      view,
+    ),
+  ];
+}
+
+/**
+ * One sheet of several results in Markdown, with a table for each kind of thing; each caution and each source once, at
+ * the end.
+ *
+ * @param title - what the job is
+ * @param parts - its parts in order, with results or the plain data of results, and with their inputs where these are
+ * to be printed
+ * @param view - units, marks of numbers, language, and how much is shown
+ * @returns Markdown
+ * @throws {InputError} `not-a-result`; `wrong-type` for what is no language tag
+ * @example
+ * ```ts
+ * import { slopeOf } from 'flatwork-reckoner';
+ * import { markdownSheet } from 'flatwork-reckoner/report';
+ *
+ * const sheet = markdownSheet('Ramp', [{ name: 'Pitch', results: [slopeOf({ slope: '1:12' })] }]);
+ * sheet.split('\n')[0]; // '# Ramp'
+ * ```
+ */
+export function markdownSheet(title: string, parts: readonly Part[], view: SheetView = {}): string {
+  const sheet = sheetOf(parts, view);
+  const body = sheet.parts.flatMap(({ name, blocks }, p) => [
+    '',
+    `## ${name}`,
+    ...blocks.flatMap((block, i) => {
+      const one = parts[p]?.results[i];
+      const data = one && 'result' in one ? one.result : one;
+      return blockMarkdown(block, data ? living(data).figures : {}, view);
+    }),
+  ]);
+  const { cautions, always, left, sources } = sheet;
+  const cautionRow = ({ head, text, source }: (typeof cautions)[number]): string[] => [
+    head,
+    text,
+    `${source}`,
+  ];
+  const job = [view.job, view.date].filter(Boolean).join(', ');
+  return `${[
+    `# ${title}`,
+    ...(job === '' ? [] : ['', job]),
+    ...body,
+    ...table(['watch out for', 'what', 'source'], cautions.map(cautionRow), view),
+    ...(left > 0 ? ['', moreCautions(left, view)] : []),
+    ...table(['always', 'what', 'source'], always.map(cautionRow), view),
+    ...table(
+      ['source', 'work'],
+      view.detail === 'crew' ? [] : sources.map((text, i) => [`${i + 1}`, text]),
+      view,
+    ),
+  ].join('\n')}\n`;
+}

@@ -1,0 +1,261 @@
+/**
+ * What stands on a sheet of several results, before it is text or Markdown: each caution and each source once, the
+ * gravest first, and what holds for every job of the kind apart.
+ */
+import { isQuantity, type Quantity } from '../quantity/quantity';
+import type { Assumption, Caution, FigureSet, ResultParts, Severity, Step } from '../reckoning/parts';
+import { revive } from '../reckoning/revive';
+import type { Source } from '../reckoning/source';
+import { say } from '../reckoning/words';
+import { type Entry, entriesOf, entryOf } from './figures';
+import { labelText, placeText } from './labels';
+import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
+
+/** How much of a result a sheet shows, and whose it is. */
+export interface SheetView extends View {
+  /**
+   * `full`, as by default: inputs, figures, how they were figured, what was assumed, all cautions and sources.
+   * `crew`: inputs, figures and the cautions that matter most.
+   */
+  readonly detail?: 'full' | 'crew';
+  /** What the job is, on top of the sheet. */
+  readonly job?: string;
+  /** The date on top of the sheet, as it is to be written. */
+  readonly date?: string;
+}
+
+/** A result with what was put in, which is printed above it. */
+export interface WithInput {
+  /** The input of the calculation. */
+  readonly input: unknown;
+  /** What came of it. */
+  readonly result: ResultParts<FigureSet>;
+}
+
+/** A part of a job: what it is, and the results that belong to it. */
+export interface Part {
+  /** What this part of the job is. */
+  readonly name: string;
+  /** The results that belong to it, in order, with their inputs where these are to be printed. */
+  readonly results: readonly (ResultParts<FigureSet> | WithInput)[];
+}
+
+/** A result on a sheet. */
+export interface Block {
+  readonly title: string;
+  readonly input: readonly Entry[];
+  readonly figures: readonly Entry[];
+  readonly working: readonly StepText[];
+  readonly assumed: readonly Entry[];
+}
+
+/** A caution on a sheet. */
+export interface Told {
+  readonly severity: Severity;
+  readonly head: string;
+  readonly text: string;
+  /** The number of its source. */
+  readonly source: number;
+}
+
+/** All that a sheet shows. */
+export interface Sheet {
+  readonly parts: readonly { readonly name: string; readonly blocks: readonly Block[] }[];
+  readonly cautions: readonly Told[];
+  /** Cautions that the sheet does not show. */
+  readonly left: number;
+  /** What holds for every job of the kind. */
+  readonly always: readonly Told[];
+  readonly sources: readonly string[];
+}
+
+/** What this copy of the library made goes through as it is; plain data and what another made is revived first. */
+export const living = <F extends FigureSet>(data: ResultParts<F>): ResultParts<F> =>
+  isQuantity(data.working?.[0]?.gives) ? data : revive(data);
+
+/** A source on one line. */
+export function sourceText(source: Source, view: View = {}): string {
+  const parts = [source.title, source.publisher, source.edition, source.locator].filter(Boolean);
+  const unread = source.fromMemory && source.kind !== 'common-practice';
+  return parts.join(', ') + (unread ? ` (${wordText('not checked against the text', view)})` : '');
+}
+
+const TENTHS = /\d\.\d+ ?(?:ft|feet|foot|')/;
+const FRACTIONS = /["″”]|\bin\b|inch|\d ?['′’] ?\d/;
+
+/** How the lengths of an input are written: on a rod, or on a tape. */
+function feetOf(input: unknown): View['feet'] {
+  const text = JSON.stringify(input) ?? '';
+  if (TENTHS.test(text)) return 'tenths';
+  return FRACTIONS.test(text.replaceAll('\\"', '″')) ? 'fractions' : undefined;
+}
+
+/** Inches in decimals are put on the tape wherever feet and inches were given. */
+function feetSeen({ working }: ResultParts<FigureSet>): View['feet'] {
+  const inFeet = (q: Quantity): boolean => (q.shownIn ?? q.unit) === ('ft-in' as never);
+  return working.some((step) => Object.values(step.values).some(inFeet)) ? 'fractions' : undefined;
+}
+
+const DIGITS = '₀₁₂₃₄₅₆₇₈₉';
+const lowered = (n: number): string => Array.from(String(n), (d) => DIGITS[Number(d)]).join('');
+
+const SYMBOLS = /[A-Za-z]\w*/g;
+
+/** One symbol has one meaning on a sheet: where it stands for something else than before, it gets a number. */
+class Symbols {
+  readonly #meanings = new Map<string, Quantity[]>();
+
+  /** The symbol for this quantity. */
+  of(symbol: string, q: Quantity): string {
+    const known = this.#meanings.get(symbol) ?? [];
+    let at = known.findIndex((one) => one.equals(q));
+    if (at < 0) {
+      at = known.length;
+      this.#meanings.set(symbol, [...known, q]);
+    }
+    return at === 0 ? symbol : `${symbol}${lowered(at + 1)}`;
+  }
+
+  formula({ formula, values, gives }: Step): string {
+    const [left = '', ...right] = formula.split('=');
+    if (right.length === 0) return formula;
+    const known = right
+      .join('=')
+      .replace(SYMBOLS, (name) => (values[name] ? this.of(name, values[name]) : name));
+    const named = left.trim();
+    return `${/^[A-Za-z]\w*$/.test(named) ? this.of(named, gives) : named} =${known}`;
+  }
+}
+
+const workingOf = (result: ResultParts<FigureSet>, view: View): StepText[] => {
+  const symbols = new Symbols();
+  return result.working.map((step) => ({ ...stepText(step, view), formula: symbols.formula(step) }));
+};
+
+/** Which of several of the same name: the first word that stands in its reason, such as the size of a bar. */
+function which({ because, value }: Assumption): string {
+  const params = [
+    ...Object.values(because.params ?? {}),
+    ...(isQuantity(value) ? [] : Object.values(value.params ?? {})),
+  ];
+  const found = params.find((param) => typeof param === 'string');
+  return typeof found === 'string' ? ` (${found})` : '';
+}
+
+function assumedEntries(assumed: readonly Assumption[], view: View): Entry[] {
+  const told = assumed.map((assumption) => {
+    const { name, value, because, override } = assumption;
+    const twice = assumed.filter((other) => other.name === name).length > 1;
+    return {
+      label: `${placeText(name, view)}${twice ? which(assumption) : ''}`,
+      text: `${valueText(value, view)}: ${wordsText(because, view)}. ${wordsText(override, view)}.`,
+    };
+  });
+  const same = (a: Entry, b: Entry): boolean => a.label === b.label && a.text === b.text;
+  return told.filter((one, i) => told.findIndex((other) => same(one, other)) === i);
+}
+
+const inputEntries = (input: unknown, view: View): Entry[] =>
+  typeof input === 'object' && input !== null
+    ? Object.entries(input).flatMap(([name, value]) => entryOf(name, value, view))
+    : [];
+
+function blockOf(result: ResultParts<FigureSet>, input: unknown, view: SheetView): Block {
+  const full = view.detail !== 'crew';
+  const figures = entriesOf(result.figures, view);
+  const isReference = ({ table }: Entry): boolean => table?.head.includes(labelText('source', view)) === true;
+  return {
+    title: wordText(result.title, view),
+    input: inputEntries(input, view),
+    figures: full ? figures : figures.filter((entry) => !isReference(entry)),
+    working: full ? workingOf(result, view) : [],
+    assumed: full ? assumedEntries(result.assumed, view) : [],
+  };
+}
+
+const GRAVEST: readonly Severity[] = ['stop', 'warning', 'note'];
+
+/** Cautions that a crew reads at most, but for those that say stop. */
+const CREW = 3;
+
+/** Each caution once: of the same code and words, whichever part of the job raised it. */
+class Collected {
+  readonly #told = new Map<string, Told & { readonly always: boolean }>();
+  readonly #sources = new Map<string, number>();
+
+  constructor(readonly view: SheetView) {}
+
+  source(source: Source): number {
+    const text = sourceText(source, this.view);
+    const known = this.#sources.get(text);
+    if (known !== undefined) return known;
+    this.#sources.set(text, this.#sources.size + 1);
+    return this.#sources.size;
+  }
+
+  caution(caution: Caution, view: View): void {
+    const text = wordsText(caution, view);
+    const key = caution.always ? caution.code : `${caution.code} ${text}`;
+    if (this.#told.has(key)) return;
+    this.#told.set(key, {
+      severity: caution.severity,
+      head: wordText(caution.severity, view),
+      text,
+      source: this.source(caution.source),
+      always: caution.always === true,
+    });
+  }
+
+  /** The cautions of a result and, on a full sheet, its sources. */
+  all({ cautions, sources }: ResultParts<FigureSet>, view: SheetView): void {
+    for (const caution of cautions) this.caution(caution, view);
+    for (const source of view.detail === 'crew' ? [] : sources) this.source(source);
+  }
+
+  get sources(): string[] {
+    return [...this.#sources.keys()];
+  }
+
+  told(always: boolean): Told[] {
+    const some = [...this.#told.values()].filter((one) => one.always === always);
+    return GRAVEST.flatMap((severity) => some.filter((one) => one.severity === severity));
+  }
+}
+
+/** The view of one result: feet as in its input, and the clock that goes with its units. */
+function ownView(result: ResultParts<FigureSet>, input: unknown, view: SheetView): SheetView {
+  const feet = view.feet ?? (input === undefined ? feetSeen(result) : feetOf(input));
+  const hours = view.hours ?? ((view.system ?? result.system) === 'metric' ? 24 : 12);
+  return { ...view, hours, ...(feet ? { feet } : {}) };
+}
+
+const isWithInput = (x: ResultParts<FigureSet> | WithInput): x is WithInput => 'result' in x;
+
+/** All that a sheet of these parts shows. */
+export function sheetOf(parts: readonly Part[], view: SheetView): Sheet {
+  const collected = new Collected(view);
+  const shown = parts.map(({ name, results }) => ({
+    name,
+    blocks: results.map((one) => {
+      const { result: data, input } = isWithInput(one) ? one : { result: one, input: undefined };
+      const result = living(data);
+      const own = ownView(result, input, view);
+      collected.all(result, own);
+      return blockOf(result, input, own);
+    }),
+  }));
+  const cautions = collected.told(false);
+  const stops = cautions.filter(({ severity }) => severity === 'stop').length;
+  const most = view.detail === 'crew' ? Math.max(CREW, stops) : cautions.length;
+  return {
+    parts: shown,
+    cautions: cautions.slice(0, most),
+    left: Math.max(0, cautions.length - most),
+    always: collected.told(true),
+    sources: collected.sources,
+  };
+}
+
+/** What a sheet that leaves some cautions out says of them. */
+export const moreCautions = (n: number, view: View): string =>
+  wordsText(say`${{ more: String(n) }} more on the full sheet`, view);
