@@ -10,8 +10,10 @@
  * where the plane would pass it, until it does not. Where what must hold is steeper than the most, the
  * flattest plane that holds is taken, and the one who asks is told.
  */
+
 import { Decimal, ONE, ZERO } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
+import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
@@ -313,11 +315,11 @@ function bindingOf({ conditions, stakes, most }: Problem, values: Values): strin
   ];
 }
 
-const FLOATING: Fault = {
-  code: 'no-datum',
-  sentence:
+const floating = (): Fault =>
+  fault(
+    'no-datum',
     'no elevation is given that the plane could hang on; fix a point, bound one, or give the ground at a stake',
-};
+  );
 
 /** A plane without any elevation floats. */
 function datumOf({ fixed, bounds, stakes }: Asked): Length {
@@ -325,7 +327,7 @@ function datumOf({ fixed, bounds, stakes }: Asked): Length {
     fixed[0]?.elevation ??
     stakes.find(({ ground }) => ground)?.ground ??
     bounds.map((b) => b.maximum ?? b.minimum).find((z) => z !== undefined);
-  return level ?? refuse('fixed', FLOATING);
+  return level ?? refuse('fixed', floating());
 }
 
 /**
