@@ -89,6 +89,12 @@ class Filler {
     }
   }
 
+  /** The word of a choice comes with the choice, but where the choice was there before anything was chosen. */
+  async #fillWord(word: unknown, path: Path): Promise<void> {
+    const field = this.page.locator(`[id="${fieldId(path)}"]`);
+    if ((await field.count()) === 1 && (await field.inputValue()) === '') await field.fill(String(word));
+  }
+
   async #fillLeaf(schema: Schema, value: unknown, path: Path): Promise<void> {
     const field = this.page.locator(`[id="${fieldId(path)}"]`);
     if (typeof value === 'boolean' && (await field.getAttribute('type')) === 'checkbox')
@@ -99,7 +105,7 @@ class Filler {
 
   async fill(given: Schema, value: unknown, path: Path, depth = 0): Promise<void> {
     const schema = resolved(given, this.root);
-    if (schema.const !== undefined) return;
+    if (schema.const !== undefined) return this.#fillWord(schema.const, path);
     if (schema.oneOf) await this.#fillBranch('oneOf', schema, value, path, depth);
     else if (schema.anyOf) await this.#fillBranch('anyOf', schema, value, path, depth);
     else if (Array.isArray(value)) await this.#fillList(schema, value, path);

@@ -2,11 +2,12 @@
 
 import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
+import { say } from '../quantity/words';
 
 export const selfCrossing = (first: number, second: number): Fault =>
   fault(
     'self-crossing',
-    `the outline meets itself: side ${first + 1} and side ${second + 1} cross or touch; list the corners in order around the slab`,
+    say`the outline meets itself: side ${{ first: first + 1 }} and side ${{ second: second + 1 }} cross or touch; list the corners in order around the slab`,
   );
 
 export const tooTangled = (): Fault =>

@@ -29,7 +29,11 @@ export interface FallFigure {
 const STEADY = 30;
 const INCHES_PER_FOOT = 12;
 
-function verdictOf({ name, least, most }: ParsedFall, slope: Slope, pad: Pad): FallFigure['verdict'] {
+function verdictOf(
+  { name, minimum: least, maximum: most }: ParsedFall,
+  slope: Slope,
+  pad: Pad,
+): FallFigure['verdict'] {
   const flat = least && slope.lessThan(least) ? least : undefined;
   const steep = most && slope.greaterThan(most) ? most : undefined;
   const passed = flat ?? steep;

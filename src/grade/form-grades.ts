@@ -73,9 +73,9 @@ export interface RequiredFallInput {
   /** The lower end. */
   readonly to: PointInput;
   /** Least slope down from `from` to `to`; no least by default. */
-  readonly least?: QuantityInput<'slope'>;
+  readonly minimum?: QuantityInput<'slope'>;
   /** Most slope down from `from` to `to`; no most by default. */
-  readonly most?: QuantityInput<'slope'>;
+  readonly maximum?: QuantityInput<'slope'>;
 }
 
 /** A bound on the elevation at a point: below a sill, above a pipe. */
@@ -87,9 +87,9 @@ export interface ElevationBoundInput {
   /** How far across the point lies. */
   readonly y: QuantityInput<'length'>;
   /** Lowest that the plane may lie there; no least by default. */
-  readonly least?: QuantityInput<'length'>;
+  readonly minimum?: QuantityInput<'length'>;
   /** Highest that the plane may lie there; no most by default. */
-  readonly most?: QuantityInput<'length'>;
+  readonly maximum?: QuantityInput<'length'>;
 }
 
 /** A rectangle of forms, to be squared by its diagonals. */
@@ -116,10 +116,10 @@ export interface FormGradesInput {
   readonly bounds?: readonly ElevationBoundInput[];
   /** Falls to be met by the sought plane, or checked on the surface given. */
   readonly falls?: readonly RequiredFallInput[];
-  /** What the surface is used as; decides how steep it may be where `most` is not given. */
+  /** What the surface is used as; decides how steep it may be where `maximum` is not given. */
   readonly use?: GradeUse;
   /** The steepest that the surface may slope in any direction; by default what `use` bears, 5% without one. */
-  readonly most?: QuantityInput<'slope'>;
+  readonly maximum?: QuantityInput<'slope'>;
   /** `none` where the sought plane may nowhere lie below the ground; by default `allowed`. */
   readonly cut?: 'allowed' | 'none';
   /** Stakes to be marked, and the ground that fill is least over. */
@@ -168,7 +168,7 @@ interface Parsed {
   readonly bounds: readonly ParsedBound[] | undefined;
   readonly falls: readonly ParsedFall[] | undefined;
   readonly use: GradeUse | undefined;
-  readonly most: Slope | undefined;
+  readonly maximum: Slope | undefined;
   readonly cut: 'allowed' | 'none' | undefined;
   readonly stakes: readonly ParsedStake[];
   readonly square: FormSquare | undefined;
@@ -196,9 +196,9 @@ function mostSlope(
   input: Parsed,
   pad: Pad,
 ): { readonly most: Slope; readonly source: typeof COMMON_PRACTICE } {
-  if (input.most) return { most: input.most, source: CLOSED_FORM };
+  if (input.maximum) return { most: input.maximum, source: CLOSED_FORM };
   const { most, because, source } = mostOf(input.use);
-  pad.assume({ name: 'most', value: most, because, override: 'Give most, or use', source });
+  pad.assume({ name: 'maximum', value: most, because, override: 'Give maximum, or use', source });
   return { most, source };
 }
 
@@ -208,7 +208,7 @@ function givenSurface(input: Parsed, surface: FormSurface, pad: Pad): Settled {
     refuse('', sharedFaults.giveOneOf(['surface', 'fixed points, bounds and cut of a plane to be sought']));
   }
   const shape = shapeOf(surface);
-  if (shape.plane && (input.most ?? input.use)) {
+  if (shape.plane && (input.maximum ?? input.use)) {
     const { most, source } = mostSlope(input, pad);
     const steepest = planeFigures(shape.plane, pad.system).steepest;
     if (steepest.greaterThan(most)) pad.caution(cautions.steepForms(most, steepest, [], source));
@@ -316,8 +316,8 @@ export const formGrades: Calculation<FormGradesInput, FormGradesFigures> = /*#__
               name: label('name'),
               x: quantity('length', 'x', 'any', ordinary.PLACE),
               y: quantity('length', 'y', 'any', ordinary.PLACE),
-              least: maybe(quantity('length', 'least', 'any', ordinary.ELEVATION)),
-              most: maybe(quantity('length', 'most', 'any', ordinary.ELEVATION)),
+              minimum: maybe(quantity('length', 'minimum', 'any', ordinary.ELEVATION)),
+              maximum: maybe(quantity('length', 'maximum', 'any', ordinary.ELEVATION)),
             }),
             1,
             CONDITION_LIMIT,
@@ -329,15 +329,15 @@ export const formGrades: Calculation<FormGradesInput, FormGradesFigures> = /*#__
               name: label('name'),
               from: planPoint(),
               to: planPoint(),
-              least: maybe(quantity('slope', 'least', 'any', ordinary.PLANE_SLOPE)),
-              most: maybe(quantity('slope', 'most', 'any', ordinary.PLANE_SLOPE)),
+              minimum: maybe(quantity('slope', 'minimum', 'any', ordinary.PLANE_SLOPE)),
+              maximum: maybe(quantity('slope', 'maximum', 'any', ordinary.PLANE_SLOPE)),
             }),
             1,
             CONDITION_LIMIT,
           ),
         ),
         use: maybe(choice('use', GRADE_USES)),
-        most: maybe(quantity('slope', 'most', 'positive', ordinary.PLANE_SLOPE)),
+        maximum: maybe(quantity('slope', 'maximum', 'positive', ordinary.PLANE_SLOPE)),
         cut: maybe(choice('cut', ['allowed', 'none'] as const)),
         stakes: list(
           fields({

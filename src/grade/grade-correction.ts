@@ -59,7 +59,7 @@ export interface SpotFallInput {
   /** Name of the lower spot. */
   readonly to: string;
   /** Least slope down from `from` to `to`. */
-  readonly least: QuantityInput<'slope'>;
+  readonly minimum: QuantityInput<'slope'>;
 }
 
 /** A sill or threshold above a spot. */
@@ -107,10 +107,10 @@ export interface GradeCorrectionInput {
   readonly sills?: readonly SpotSillInput[];
   /** How far the surface must stay below sills; by default 1 in. */
   readonly sillClearance?: QuantityInput<'length'>;
-  /** Thickness at spots: they are not struck off below `leastThickness`. */
+  /** Thickness at spots: they are not struck off below `minimumThickness`. */
   readonly thicknesses?: readonly SpotThicknessInput[];
   /** What must be left where the surface is struck off; by default 3-1/2 in where thicknesses are given. */
-  readonly leastThickness?: QuantityInput<'length'>;
+  readonly minimumThickness?: QuantityInput<'length'>;
   /** How far the concrete has come; by default it is being struck off. */
   readonly stage?: ConcreteStage;
 }
@@ -352,7 +352,7 @@ export const gradeCorrection: Calculation<GradeCorrectionInput, GradeCorrectionF
               fields({
                 from: label('from'),
                 to: label('to'),
-                least: quantity('slope', 'least', 'any', ordinary.PLANE_SLOPE),
+                minimum: quantity('slope', 'minimum', 'any', ordinary.PLANE_SLOPE),
               }),
               1,
               SPOTS,
@@ -385,7 +385,7 @@ export const gradeCorrection: Calculation<GradeCorrectionInput, GradeCorrectionF
               SPOTS,
             ),
           ),
-          leastThickness: maybe(quantity('length', 'leastThickness', 'positive', SLAB_THICKNESS)),
+          minimumThickness: maybe(quantity('length', 'minimumThickness', 'positive', SLAB_THICKNESS)),
           stage: maybe(choice('stage', STAGES)),
         },
         anyOf(filled('lines'), given('falls')),

@@ -27,7 +27,7 @@ export type RunoffSurface =
   | 'roof'
   | 'concrete'
   | 'asphalt'
-  | 'porous paving'
+  | 'porous-paving'
   | 'gravel'
   | 'grass'
   | 'undeveloped';
@@ -91,7 +91,7 @@ const COEFFICIENTS: Record<
   roof: { 'plumbing-code': '0.95:1', 'stormwater-manual': '0.85:1' },
   concrete: { 'plumbing-code': '0.95:1', 'stormwater-manual': '0.85:1' },
   asphalt: { 'plumbing-code': '0.85:1', 'stormwater-manual': '0.82:1' },
-  'porous paving': { 'plumbing-code': '0.7:1' },
+  'porous-paving': { 'plumbing-code': '0.7:1' },
   gravel: { 'plumbing-code': '0.65:1' },
   grass: { 'plumbing-code': '0.2:1' },
   undeveloped: { 'plumbing-code': '0.3:1' },

@@ -34,8 +34,8 @@ export interface PlaneInput {
 
 /** A plane through one fixed point that falls along x and y. */
 export interface SlopedPlaneInput {
-  /** Always `sloped plane`. */
-  readonly kind: 'sloped plane';
+  /** Always `sloped-plane`. */
+  readonly kind: 'sloped-plane';
   /** The point that the plane passes through. */
   readonly at: FixedPointInput;
   /** Fall toward greater x; negative for a rise. */
@@ -58,16 +58,16 @@ export interface FoldInput {
 
 /** A warped surface between four corners in order around it. */
 export interface WarpedInput {
-  /** Always `warped quad`. */
-  readonly kind: 'warped quad';
+  /** Always `warped-quad`. */
+  readonly kind: 'warped-quad';
   /** Four corners in order around; none bent inwards. */
   readonly corners: readonly FixedPointInput[];
 }
 
 /** A fall to a drain at one slope from all around. */
 export interface DrainFallInput {
-  /** Always `fall to a drain`. */
-  readonly kind: 'fall to a drain';
+  /** Always `fall-to-drain`. */
+  readonly kind: 'fall-to-drain';
   /** Where the drain is, and its elevation. */
   readonly drain: FixedPointInput;
   /** Slope straight down to the drain. */
@@ -91,15 +91,15 @@ export interface FixedPoint {
 /** A surface, read. */
 export type FormSurface =
   | { readonly kind: 'plane'; readonly through: readonly FixedPoint[] }
-  | { readonly kind: 'sloped plane'; readonly at: FixedPoint; readonly alongX: Slope; readonly alongY: Slope }
+  | { readonly kind: 'sloped-plane'; readonly at: FixedPoint; readonly alongX: Slope; readonly alongY: Slope }
   | {
       readonly kind: 'ridge' | 'valley';
       readonly line: readonly FixedPoint[];
       readonly left: Slope;
       readonly right: Slope;
     }
-  | { readonly kind: 'warped quad'; readonly corners: readonly FixedPoint[] }
-  | { readonly kind: 'fall to a drain'; readonly drain: FixedPoint; readonly slope: Slope };
+  | { readonly kind: 'warped-quad'; readonly corners: readonly FixedPoint[] }
+  | { readonly kind: 'fall-to-drain'; readonly drain: FixedPoint; readonly slope: Slope };
 
 /** A fixed point's schema. */
 export const fixedPoint = (): Field<FixedPoint> =>
@@ -124,16 +124,16 @@ export const formSurface = (): Field<FormSurface | undefined> =>
     kinds<FormSurface>('kind', [
       fields({ kind: word('plane'), through: list(fixedPoint(), 3, 3) }) as Field<FormSurface>,
       fields({
-        kind: word('sloped plane'),
+        kind: word('sloped-plane'),
         at: fixedPoint(),
         alongX: quantity('slope', 'alongX', 'any'),
         alongY: quantity('slope', 'alongY', 'any'),
       }) as Field<FormSurface>,
       folds('ridge'),
       folds('valley'),
-      fields({ kind: word('warped quad'), corners: list(fixedPoint(), 4, 4) }) as Field<FormSurface>,
+      fields({ kind: word('warped-quad'), corners: list(fixedPoint(), 4, 4) }) as Field<FormSurface>,
       fields({
-        kind: word('fall to a drain'),
+        kind: word('fall-to-drain'),
         drain: fixedPoint(),
         slope: quantity('slope', 'slope', 'not-negative'),
       }) as Field<FormSurface>,
@@ -261,16 +261,16 @@ export function shapeOf(surface: FormSurface): { readonly elevation: Elevation; 
       const plane = planeThrough(surface.through, 'surface.through');
       return { elevation: onPlane(plane), plane };
     }
-    case 'sloped plane': {
+    case 'sloped-plane': {
       const plane = { at: spotOf(surface.at), p: rate(surface.alongX), q: rate(surface.alongY) };
       return { elevation: onPlane(plane), plane };
     }
     case 'ridge':
     case 'valley':
       return { elevation: fold(surface) };
-    case 'warped quad':
+    case 'warped-quad':
       return { elevation: warped(surface.corners) };
-    case 'fall to a drain':
+    case 'fall-to-drain':
       return { elevation: toDrain(surface.drain, surface.slope) };
   }
 }

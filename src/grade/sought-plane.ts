@@ -10,8 +10,10 @@
  * where the plane would pass it, until it does not. Where what must hold is steeper than the most, the
  * flattest plane that holds is taken, and the one who asks is told.
  */
+
 import { Decimal, ONE, ZERO } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
+import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
@@ -44,15 +46,15 @@ export interface ParsedFall {
   readonly name: string;
   readonly from: ParsedPoint;
   readonly to: ParsedPoint;
-  readonly least: Slope | undefined;
-  readonly most: Slope | undefined;
+  readonly minimum: Slope | undefined;
+  readonly maximum: Slope | undefined;
 }
 
 /** A bound on the elevation at a point, read. */
 export interface ParsedBound extends ParsedPoint {
   readonly name: string;
-  readonly least: Length | undefined;
-  readonly most: Length | undefined;
+  readonly minimum: Length | undefined;
+  readonly maximum: Length | undefined;
 }
 
 /** What is asked of the plane. */
@@ -117,7 +119,7 @@ const overPoint = (p: ParsedPoint, o: Origin): Weights => [
   canonicalValue(p.y).minus(o.y),
 ];
 
-function fallCondition({ name, from, to, least, most }: ParsedFall, i: number): Condition {
+function fallCondition({ name, from, to, minimum: least, maximum: most }: ParsedFall, i: number): Condition {
   const dx = canonicalValue(to.x).minus(canonicalValue(from.x));
   const dy = canonicalValue(to.y).minus(canonicalValue(from.y));
   const long = Decimal.hypot(dx, dy);
@@ -140,7 +142,7 @@ function conditionsOf({ fixed, bounds, falls }: Asked, o: Origin): Condition[] {
     }),
     ...bounds.map((b): Condition => {
       const weights = overPoint(b, o);
-      return { name: b.name, weights, least: onDatum(b.least), most: onDatum(b.most), fixed: false };
+      return { name: b.name, weights, least: onDatum(b.minimum), most: onDatum(b.maximum), fixed: false };
     }),
     ...falls.map(fallCondition),
   ];
@@ -313,19 +315,19 @@ function bindingOf({ conditions, stakes, most }: Problem, values: Values): strin
   ];
 }
 
-const FLOATING: Fault = {
-  code: 'no-datum',
-  sentence:
+const floating = (): Fault =>
+  fault(
+    'no-datum',
     'no elevation is given that the plane could hang on; fix a point, bound one, or give the ground at a stake',
-};
+  );
 
 /** A plane without any elevation floats. */
 function datumOf({ fixed, bounds, stakes }: Asked): Length {
   const level =
     fixed[0]?.elevation ??
     stakes.find(({ ground }) => ground)?.ground ??
-    bounds.map((b) => b.most ?? b.least).find((z) => z !== undefined);
-  return level ?? refuse('fixed', FLOATING);
+    bounds.map((b) => b.maximum ?? b.minimum).find((z) => z !== undefined);
+  return level ?? refuse('fixed', floating());
 }
 
 /**

@@ -2,9 +2,10 @@
 
 import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
+import { say } from '../quantity/words';
 
 export const belowLeast = (what: string, least: string): Fault =>
-  fault('below-least', `${what} must be at least ${least}`);
+  fault('below-least', say`${{ what }} must be at least ${{ least }}`);
 
 export const offEdge = (): Fault =>
   fault('off-edge', 'this must lie on one side of the outline; check the coordinates');
@@ -24,5 +25,5 @@ export const jointNotSquare = (): Fault =>
 export const jointsConflict = (other: string): Fault =>
   fault(
     'joints-conflict',
-    `the joint contradicts ${other}: two kinds in one place, or a sliver between them; keep one of them`,
+    say`the joint contradicts ${{ other }}: two kinds in one place, or a sliver between them; keep one of them`,
   );

@@ -16,14 +16,14 @@ import { nominallyAtMost } from './nominal';
 import { JOINT_DEPTH, LEAST_JOINT_DEPTH } from './sources';
 
 /** How a contraction joint is made. */
-export type JointMethod = 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
+export type JointMethod = 'conventional-saw' | 'early-entry-saw' | 'hand-groover' | 'preformed-strip';
 
 /** All the ways, in the order they are shown. */
 export const JOINT_METHODS: readonly JointMethod[] = [
-  'conventional saw',
-  'early-entry saw',
-  'hand groover',
-  'preformed strip',
+  'conventional-saw',
+  'early-entry-saw',
+  'hand-groover',
+  'preformed-strip',
 ];
 
 type Length = Quantity<'length'>;
@@ -44,7 +44,7 @@ const larger = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
 /** The depth by one way of cutting or forming a joint. */
 export function depthBy(method: JointMethod, t: Length): DepthBy {
   const c = LEAST_DEPTH();
-  if (method === 'early-entry saw') {
+  if (method === 'early-entry-saw') {
     const thick = !nominallyAtMost(t, EARLY_UP_TO);
     return {
       depth: thick ? larger(t.over(wholeNumber(5)), c) : c,
@@ -53,7 +53,7 @@ export function depthBy(method: JointMethod, t: Length): DepthBy {
     };
   }
   const quarter = t.over(wholeNumber(4));
-  const byThickness = method === 'conventional saw' ? JOINT_DEPTH : COMMON_PRACTICE;
+  const byThickness = method === 'conventional-saw' ? JOINT_DEPTH : COMMON_PRACTICE;
   return {
     depth: larger(quarter, c),
     formula: 'k = max(t ÷ 4, c)',
@@ -64,7 +64,7 @@ export function depthBy(method: JointMethod, t: Length): DepthBy {
 /** The depth with its step of working. */
 export function workedDepth(method: JointMethod, t: Length, pad: Pad): Length {
   const { depth, formula } = depthBy(method, t);
-  const what = method === 'conventional saw' ? 'depth of a sawn joint' : `depth of a joint, ${method}`;
+  const what = method === 'conventional-saw' ? 'depth of a sawn joint' : `depth of a joint, ${method}`;
   return pad.step(
     what,
     formula,

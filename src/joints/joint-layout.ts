@@ -94,7 +94,7 @@ import {
 import { JOINT_DEPTH, TAPER_WIDTH } from './sources';
 
 /** What the slab is kept apart from. */
-export type Neighbor = 'building' | 'column' | 'curb' | 'existing slab' | 'steps' | 'wall';
+export type Neighbor = 'building' | 'column' | 'curb' | 'existing-slab' | 'steps' | 'wall';
 
 /** A line along one side of the outline where the slab is kept apart from something. */
 export interface IsolationInput {
@@ -125,7 +125,7 @@ export interface JointLayoutInput extends RegionInput {
   /** How long a panel may be for its width; by default 1.5 to 1. */
   readonly longestRatio?: QuantityInput<'ratio'>;
   /** Narrower panels are slivers; by default 2 ft, or half the spacing where that is less. */
-  readonly leastSide?: QuantityInput<'length'>;
+  readonly minimumSide?: QuantityInput<'length'>;
   /** Openings that hold a column, by number from 1: joints are led through them both ways. */
   readonly columns?: readonly number[];
   /** Which way the joints run, from the x axis; by default along the longest side. */
@@ -141,7 +141,7 @@ export interface JointLayoutInput extends RegionInput {
   /** In a round slab joints may start at the middle of another panel; by default not if avoidable. */
   readonly tees?: 'allowed' | 'avoided';
   /** How the contraction joints are made; by default with a conventional saw. */
-  readonly method?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
+  readonly method?: 'conventional-saw' | 'early-entry-saw' | 'hand-groover' | 'preformed-strip';
   /** Depth of the contraction joints; by default by thickness and method. */
   readonly depth?: QuantityInput<'length'>;
   /** How deep the saw goes in one pass; by default the whole depth. */
@@ -300,7 +300,7 @@ interface Parsed extends Omit<TakeOffInput, 'thickness'> {
   readonly thickness: Length;
   readonly spacing: Length;
   readonly longestRatio: Quantity<'ratio'> | undefined;
-  readonly leastSide: Length | undefined;
+  readonly minimumSide: Length | undefined;
   readonly columns: readonly Quantity<'count'>[] | undefined;
   readonly direction: Quantity<'angle'> | undefined;
   readonly module: Length | undefined;
@@ -338,18 +338,19 @@ interface Rules {
   readonly longestRatio: Quantity<'ratio'>;
 }
 
-function leastSideOf({ leastSide, spacing }: Parsed, pad: Pad): Length {
-  if (leastSide) {
-    if (!leastSide.lessThan(spacing)) refuse('leastSide', sharedFaults.doesNotFit('leastSide', 'spacing'));
-    return leastSide;
+function leastSideOf({ minimumSide, spacing }: Parsed, pad: Pad): Length {
+  if (minimumSide) {
+    if (!minimumSide.lessThan(spacing))
+      refuse('minimumSide', sharedFaults.doesNotFit('minimumSide', 'spacing'));
+    return minimumSide;
   }
   const half = spacing.over(wholeNumber(2));
   const least = half.lessThan(SLIVER()) ? half : SLIVER();
   pad.assume({
-    name: 'leastSide',
+    name: 'minimumSide',
     value: least,
     because: 'narrower panels break off; 2 ft, or half the spacing where that is less',
-    override: 'Give leastSide',
+    override: 'Give minimumSide',
     source: TAPER_WIDTH,
   });
   return least;
@@ -717,12 +718,12 @@ function methodOf({ method }: Parsed, pad: Pad): JointMethod {
   if (method) return method;
   pad.assume({
     name: 'method',
-    value: 'conventional saw',
+    value: 'conventional-saw',
     because: 'the usual way for slabs of this kind',
     override: 'Give method',
     source: COMMON_PRACTICE,
   });
-  return 'conventional saw';
+  return 'conventional-saw';
 }
 
 function totalOf(laid: Laid, type: FixedType): Decimal {
@@ -790,7 +791,7 @@ const point = (): Field<Place> =>
   fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
 
 const FIXED_TYPES: readonly FixedType[] = ['contraction', 'construction', 'isolation'];
-const NEIGHBORS: readonly Neighbor[] = ['building', 'column', 'curb', 'existing slab', 'steps', 'wall'];
+const NEIGHBORS: readonly Neighbor[] = ['building', 'column', 'curb', 'existing-slab', 'steps', 'wall'];
 const SEALED = ['all', 'isolation', 'sawn'] as const;
 
 /**
@@ -834,7 +835,7 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
       thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
       spacing: quantity('length', 'spacing', 'positive', JOINT_SPACING),
       longestRatio: maybe(quantity('ratio', 'longestRatio', 'positive', LONGEST_RATIO)),
-      leastSide: maybe(quantity('length', 'leastSide', 'positive', LEAST_SIDE)),
+      minimumSide: maybe(quantity('length', 'minimumSide', 'positive', LEAST_SIDE)),
       columns: maybe(list(whole('a column', 1, 1000), 0, 1000)),
       direction: maybe(quantity('angle', 'direction', 'any')),
       module: maybe(quantity('length', 'module', 'positive', MODULE)),

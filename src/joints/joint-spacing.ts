@@ -72,7 +72,7 @@ export interface JointSpacingInput {
   /** True for a slab with steel; what a source gives for it is shown, the spacing stays that of plain slabs. */
   readonly reinforced?: boolean;
   /** How the joints are made; by default with a conventional saw. */
-  readonly method?: 'conventional saw' | 'early-entry saw' | 'hand groover' | 'preformed strip';
+  readonly method?: 'conventional-saw' | 'early-entry-saw' | 'hand-groover' | 'preformed-strip';
 }
 
 /** The rule that came out tightest. */
@@ -236,13 +236,13 @@ function depthFor({ thickest, method }: Parsed, pad: Pad): Length {
   if (!method) {
     pad.assume({
       name: 'method',
-      value: 'conventional saw',
+      value: 'conventional-saw',
       because: 'the usual way for slabs of this kind',
       override: 'Give method',
       source: COMMON_PRACTICE,
     });
   }
-  return workedDepth(method ?? 'conventional saw', thickest, pad);
+  return workedDepth(method ?? 'conventional-saw', thickest, pad);
 }
 
 function heed({ thickness: t, slump, reinforced, method }: Parsed, pad: Pad): void {

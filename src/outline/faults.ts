@@ -2,12 +2,13 @@
 
 import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
+import { say } from '../quantity/words';
 
-export const partWithoutEdge = (): Fault => ({
-  code: 'perimeter-unknown',
-  sentence:
+export const partWithoutEdge = (): Fault =>
+  fault(
+    'perimeter-unknown',
     'a part has no edge of known length, so neither has the whole; leave shared out, or give that part another shape',
-});
+  );
 
 export const noSuchTriangle = (): Fault =>
   fault(
@@ -18,19 +19,19 @@ export const noSuchTriangle = (): Fault =>
 export const noSuchTaped = (corner: number): Fault =>
   fault(
     'no-such-triangle',
-    `no triangle has the side and the diagonals at corner ${corner}: measure them again; the longest must be shorter than the other two together`,
+    say`no triangle has the side and the diagonals at corner ${{ corner }}: measure them again; the longest must be shorter than the other two together`,
   );
 
 export const diagonalCount = (sides: number): Fault =>
   fault(
     'wrong-count',
-    `${sides} sides need ${sides - 3} diagonals from the first corner, one to each corner but its neighbors`,
+    say`${{ sides }} sides need ${{ sides2: sides - 3 }} diagonals from the first corner, one to each corner but its neighbors`,
   );
 
 export const doesNotClose = (error: string, limit: string): Fault =>
   fault(
     'does-not-close',
-    `the walk ends ${error} from its start, more than ${limit}: measure again, or check the turns`,
+    say`the walk ends ${{ error }} from its start, more than ${{ limit }}: measure again, or check the turns`,
   );
 
 export const oddStrips = (): Fault =>
@@ -42,7 +43,10 @@ export const oddStrips = (): Fault =>
 export const angleTooWide = (): Fault => fault('does-not-fit', 'the angle must be at most 360 deg');
 
 export const notPlaced = (what: string): Fault =>
-  fault('not-placed', `${what} has no place in the plan, which is needed here; give a shape, or the corners`);
+  fault(
+    'not-placed',
+    say`${{ what }} has no place in the plan, which is needed here; give a shape, or the corners`,
+  );
 
 export const outsideOutline = (): Fault =>
   fault('outside-outline', 'the opening must lie wholly inside the outline; check where it is placed');
@@ -50,5 +54,5 @@ export const outsideOutline = (): Fault =>
 export const openingsMeet = (first: number, second: number): Fault =>
   fault(
     'openings-meet',
-    `openings ${first + 1} and ${second + 1} meet; join them into one or move them apart`,
+    say`openings ${{ first: first + 1 }} and ${{ second: second + 1 }} meet; join them into one or move them apart`,
   );

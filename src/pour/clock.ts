@@ -4,12 +4,15 @@
  * Read into a time since midnight, up to the midnight that ends the day (`24:00`). A 12-hour time runs
  * from 12 through 11: `12 am` is midnight, `12 pm` is noon, and `13 pm` is refused.
  */
+
 import { Decimal } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
+import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { constant, time } from '../quantity/make';
 import { isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
+import { say } from '../quantity/words';
 import * as faults from '../reckoning/faults';
 import { type Field, quantitySchema, reading } from '../reckoning/fields';
 
@@ -22,15 +25,14 @@ const CLOCK = /^(\d{1,2})(?::(\d{2}))?\s*(a\.?m\.?|p\.?m\.?|h)?$/i;
 
 const DAY = constant(() => time('24 h'));
 
-const notATime = (what: string, hint: string): Fault => ({
-  code: 'unreadable-quantity',
-  sentence: `${what} is no time of day${hint}; write it as in "9:00", "2:30 pm" or "14 h"`,
-});
+const notATime = (what: string, hint: string): Fault =>
+  fault(
+    'unreadable-quantity',
+    say`${{ what }} is no time of day${{ hint }}; write it as in "9:00", "2:30 pm" or "14 h"`,
+  );
 
-const bareNumber = (what: string): Fault => ({
-  code: 'missing-unit',
-  sentence: `${what} needs am, pm or a unit; write it as in "9:00", "2:30 pm" or "14 h"`,
-});
+const bareNumber = (what: string): Fault =>
+  fault('missing-unit', say`${{ what }} needs am, pm or a unit; write it as in "9:00", "2:30 pm" or "14 h"`);
 
 const sinceMidnight = (minutes: number): Quantity<'time'> =>
   newQuantity('time', new Decimal(minutes).times(MINUTES), unitOf('time', 'h') as never);

@@ -45,7 +45,7 @@ import { EARLY_FROM_FINISHING, ELDRIDGE_CODE } from './sources';
 /** When the concrete itself is ready to be sawn, told by something better than a range. */
 export interface ReadyInput {
   /** What tells it. */
-  readonly by: 'measured set' | 'maturity';
+  readonly by: 'measured-set' | 'maturity';
   /** After placing. */
   readonly after: QuantityInput<'time'>;
   /** How far off that may be, either way. */
@@ -93,7 +93,7 @@ export interface SawWindowFigures {
   /** How far apart the earliest and the latest start are. */
   readonly uncertainty: Quantity<'time'>;
   /** What the start rests on. */
-  readonly startedBy: 'published range' | 'measured set' | 'maturity';
+  readonly startedBy: 'published range' | 'measured-set' | 'maturity';
   /** How long the cutting takes, where it is given or its length and rate are. */
   readonly cuttingTime?: Quantity<'time'>;
   /** Whether the cutting fits; left out where neither the time of day nor the cutting says so. */
@@ -110,7 +110,7 @@ type Length = Quantity<'length'>;
 interface Parsed {
   readonly saw: Saw;
   readonly weather: Weather | undefined;
-  readonly ready: { by: 'measured set' | 'maturity'; after: Time; within: Time } | undefined;
+  readonly ready: { by: 'measured-set' | 'maturity'; after: Time; within: Time } | undefined;
   readonly placedAt: Time | undefined;
   readonly finishedAt: Time | undefined;
   readonly workFrom: Time | undefined;
@@ -339,7 +339,7 @@ export const sawWindow: Calculation<SawWindowInput, SawWindowFigures> = /*#__PUR
         weather: maybe(choice('weather', ['hot', 'mild', 'cold'] as const)),
         ready: maybe(
           fields({
-            by: choice('by', ['measured set', 'maturity'] as const),
+            by: choice('by', ['measured-set', 'maturity'] as const),
             after: quantity('time', 'after', 'positive', READY_AFTER),
             within: quantity('time', 'within', 'not-negative', READY_WITHIN),
           }),

@@ -5,8 +5,10 @@
  * Each says what was found and what to write instead. Kept as single functions so that a bundle
  * carries only those it can reach.
  */
+
 import type { Dimension } from './dimensions';
 import type { Fault, IssueCode } from './input-error';
+import { type Saying, say, sentenceOf, wordsOf } from './words';
 
 /** How a quantity of each dimension may be written. */
 
@@ -33,7 +35,12 @@ const EXAMPLES: Record<Dimension, string> = {
   money: '165 USD',
 };
 
-export const fault = (code: IssueCode, sentence: string): Fault => ({ code, sentence });
+/** A fault of what it says; its English sentence is made at once, since a fault is about to be thrown. */
+export function fault(code: IssueCode, saying: Saying): Fault {
+  const words = wordsOf(saying);
+  return { code, ...words, sentence: sentenceOf(words) };
+}
+
 /** At most 40 characters of what was written, safe to print on one line. */
 
 export function quoted(text: string): string {
@@ -49,84 +56,96 @@ const words = (d: Dimension): string => d.replaceAll('-', ' ');
 const article = (d: Dimension): string => (/^[aeiou]/.test(d) ? 'an' : 'a');
 
 export const missing = (what: string, example: string): Fault =>
-  fault('missing', `${what} is missing; write it, for example ${example}`);
+  fault('missing', say`${{ what }} is missing; write it, for example ${{ example }}`);
 
 export const missingUnit = (what: string, d: Dimension): Fault =>
-  fault('missing-unit', `${what} needs a unit, for example ${exampleOf(d)}`);
+  fault('missing-unit', say`${{ what }} needs a unit, for example ${{ example: exampleOf(d) }}`);
 
 export const missingPartUnit = (what: string): Fault =>
-  fault('missing-unit', `${what} needs a unit behind each of its numbers, for example "12 ft 6 in"`);
+  fault('missing-unit', say`${{ what }} needs a unit behind each of its numbers, for example "12 ft 6 in"`);
 
 export const notAQuantity = (what: string, d: Dimension): Fault =>
   fault(
     'not-a-quantity',
-    `${what} must be text with a unit, for example ${exampleOf(d)}, or { value, unit }`,
+    say`${{ what }} must be text with a unit, for example ${{ example: exampleOf(d) }}, or { value, unit }`,
   );
 
 export const unreadable = (what: string, text: string, d: Dimension): Fault =>
-  fault('unreadable-quantity', `${what} cannot be read from ${quoted(text)}; write it as in ${exampleOf(d)}`);
+  fault(
+    'unreadable-quantity',
+    say`${{ what }} cannot be read from ${{ text: quoted(text) }}; write it as in ${{ example: exampleOf(d) }}`,
+  );
 
 export const decimalComma = (what: string, text: string): Fault =>
   fault(
     'unreadable-quantity',
-    `${what} cannot be read from ${quoted(text)}; leave the comma out, or write a point if decimals follow it`,
+    say`${{ what }} cannot be read from ${{ text: quoted(text) }}; leave the comma out, or write a point if decimals follow it`,
   );
 
 export const exponent = (what: string, text: string): Fault =>
-  fault('unreadable-quantity', `${what} cannot be read from ${quoted(text)}; write the number out in full`);
+  fault(
+    'unreadable-quantity',
+    say`${{ what }} cannot be read from ${{ text: quoted(text) }}; write the number out in full`,
+  );
 
 export const unknownUnit = (what: string, unit: string, d: Dimension): Fault =>
-  fault('unknown-unit', `${what} has the unknown unit ${quoted(unit)}; write it as in ${exampleOf(d)}`);
+  fault(
+    'unknown-unit',
+    say`${{ what }} has the unknown unit ${{ unit: quoted(unit) }}; write it as in ${{ example: exampleOf(d) }}`,
+  );
 
 export const surveyFoot = (what: string): Fault =>
   fault(
     'survey-foot',
-    `${what} is in US survey feet, retired at the end of 2022; convert to the international foot of exactly 0.3048 m and write ft`,
+    say`${{ what }} is in US survey feet, retired at the end of 2022; convert to the international foot of exactly 0.3048 m and write ft`,
   );
 
 export const wrongDimension = (what: string, found: Dimension, wanted: Dimension): Fault =>
   fault(
     'wrong-dimension',
-    `${what} must be ${article(wanted)} ${words(wanted)} such as ${exampleOf(wanted)}, but ${article(found)} ${words(found)} was given`,
+    say`${{ what }} must be ${{ article: article(wanted) }} ${{ dimension: words(wanted) }} such as ${{ example: exampleOf(wanted) }}, but ${{ article2: article(found) }} ${{ dimension2: words(found) }} was given`,
   );
 
 export const tooLong = (what: string, limit: number): Fault =>
-  fault('too-long', `${what} is longer than ${limit} characters; write one quantity only`);
+  fault('too-long', say`${{ what }} is longer than ${{ limit }} characters; write one quantity only`);
 
 export const tooManyDigits = (what: string): Fault =>
-  fault('too-many-digits', `${what} has more digits than any measurement carries; round it`);
+  fault('too-many-digits', say`${{ what }} has more digits than any measurement carries; round it`);
 
 export const outOfRange = (what: string): Fault =>
   fault(
     'out-of-range',
-    `${what} is larger than anything this library reckons with; check the number and its unit`,
+    say`${{ what }} is larger than anything this library reckons with; check the number and its unit`,
   );
 
 export const notPositive = (what: string): Fault =>
-  fault('not-positive', `${what} must be greater than zero`);
+  fault('not-positive', say`${{ what }} must be greater than zero`);
 
 export const notACount = (what: string, least: number, most: number): Fault =>
-  fault('not-a-count', `${what} must be a whole number from ${least} to ${most}`);
+  fault('not-a-count', say`${{ what }} must be a whole number from ${{ least }} to ${{ most }}`);
 
 export const wrongType = (what: string, wanted: string): Fault =>
-  fault('wrong-type', `${what} must be ${wanted}`);
+  fault('wrong-type', say`${{ what }} must be ${{ wanted }}`);
 
 export const unknownKey = (key: string, known: readonly string[]): Fault =>
-  fault('unknown-key', `${quoted(key)} is not known here; known: ${known.join(', ')}`);
+  fault('unknown-key', say`${{ key: quoted(key) }} is not known here; known: ${{ known: known.join(', ') }}`);
 
 export const tooFew = (what: string, least: number): Fault =>
-  fault('too-few', `${what} needs at least ${least}`);
+  fault('too-few', say`${{ what }} needs at least ${{ least }}`);
 
 export const tooMany = (what: string, most: number): Fault =>
-  fault('too-many', `${what} may have at most ${most}; split the work`);
+  fault('too-many', say`${{ what }} may have at most ${{ most }}; split the work`);
 
 export const mismatch = (verb: string, a: Dimension, b: Dimension): Fault =>
-  fault('dimension-mismatch', `cannot ${verb} ${article(a)} ${words(a)} and ${article(b)} ${words(b)}`);
+  fault(
+    'dimension-mismatch',
+    say`cannot ${{ verb }} ${{ article: article(a) }} ${{ dimension: words(a) }} and ${{ article2: article(b) }} ${{ dimension2: words(b) }}`,
+  );
 
 export const currencyMismatch = (a: string, b: string): Fault =>
   fault(
     'currency-mismatch',
-    `cannot mix ${a} and ${/^[A-Z]{3}$/.test(b) ? b : quoted(b)}; convert one of them first`,
+    say`cannot mix ${{ a }} and ${{ value: /^[A-Z]{3}$/.test(b) ? b : quoted(b) }}; convert one of them first`,
   );
 
 export const divideByZero = (): Fault => fault('divide-by-zero', 'cannot divide by zero; check the divisor');
@@ -135,16 +154,16 @@ export const bareArithmetic = (): Fault =>
   fault('bare-arithmetic', 'operators such as + and < drop the unit; use .plus, .times or .lessThan');
 
 export const repeatedPoint = (index: number): Fault =>
-  fault('repeated-point', `corner ${index + 1} repeats the corner before it; leave it out`);
+  fault('repeated-point', say`corner ${{ index: index + 1 }} repeats the corner before it; leave it out`);
 
 export const badOption = (what: string, wanted: string): Fault =>
-  fault('wrong-type', `${what} must be ${wanted}`);
+  fault('wrong-type', say`${{ what }} must be ${{ wanted }}`);
 
 export const doesNotFit = (what: string, inside: string): Fault =>
-  fault('does-not-fit', `${what} must be smaller than ${inside}`);
+  fault('does-not-fit', say`${{ what }} must be smaller than ${{ inside }}`);
 
 export const giveOneOf = (names: readonly string[]): Fault =>
-  fault('give-one-of', `give exactly one of ${names.join(', ')}`);
+  fault('give-one-of', say`give exactly one of ${{ names: names.join(', ') }}`);
 
 const NAMED = 12;
 /** Names in quotes, joined; more than a dozen are cut short. */
@@ -155,4 +174,4 @@ export const named = (names: readonly string[]): string => {
 };
 
 export const outOfOrder = (what: string, before: string): Fault =>
-  fault('out-of-order', `${what} must lie beyond ${before}; list them in order along the line`);
+  fault('out-of-order', say`${{ what }} must lie beyond ${{ before }}; list them in order along the line`);

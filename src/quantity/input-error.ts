@@ -5,6 +5,8 @@
  * sentence that says what to write instead.
  */
 
+import type { Params } from './words';
+
 /** Stable codes of everything that can be wrong with an input. Codes are never reused. */
 export type IssueCode =
   /** A value that is needed is not there. */
@@ -140,7 +142,11 @@ export interface Issue {
   readonly code: IssueCode;
   /** Where in the input, for example `outline.points[3].x`; empty for the input itself. */
   readonly path: string;
-  /** What is wrong and what to write instead, for people. */
+  /** What is wrong and what to write instead, in English with places in braces, for other languages. */
+  readonly says: string;
+  /** What stands in the places; left out where there are none. */
+  readonly params?: Params;
+  /** The same as an English sentence, for people. */
   readonly sentence: string;
 }
 
@@ -177,7 +183,7 @@ export class InputError extends Error {
   /** @param issues - one issue or more; the message joins their sentences */
   constructor(issues: readonly Issue[]) {
     super(issues.map(({ path, sentence }) => (path ? `${path}: ${sentence}` : sentence)).join('\n'));
-    this.issues = Object.freeze(issues.map((issue) => Object.freeze({ ...issue })));
+    this.issues = Object.freeze(issues.map(frozen));
   }
 
   /** True for an error of any copy of this library, as when ESM and CommonJS meet. */
@@ -204,11 +210,12 @@ export class InputError extends Error {
   }
 }
 
+/** An issue with its parameters, frozen; quantities and words in it are frozen already or made for it. */
+const frozen = ({ params, ...issue }: Issue): Issue =>
+  Object.freeze(params ? { ...issue, params: Object.freeze({ ...params }) } : issue);
+
 /** A fault without its place: the door adds the path. */
-export interface Fault {
-  readonly code: IssueCode;
-  readonly sentence: string;
-}
+export type Fault = Omit<Issue, 'path'>;
 
 /** Throw one fault, where there is no path to give. */
 export function fail(fault: Fault): never {

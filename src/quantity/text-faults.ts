@@ -4,39 +4,44 @@
  * Where two readings make sense both are named, each as it could be written: a guess would be the costly
  * kind of wrong, and a refusal without the way out costs a telephone call.
  */
-import { quoted } from './faults';
+
+import { fault, quoted } from './faults';
 import type { Fault } from './input-error';
+import { say } from './words';
 
 /** Both readings of a text, in words that could be typed instead. */
-export const twoWays = (what: string, text: string, first: string, second: string): Fault => ({
-  code: 'ambiguous',
-  sentence: `${what} can be read two ways from ${quoted(text)}: ${quoted(first)} or ${quoted(second)}; write the one that is meant`,
-});
+export const twoWays = (what: string, text: string, first: string, second: string): Fault =>
+  fault(
+    'ambiguous',
+    say`${{ what }} can be read two ways from ${{ text: quoted(text) }}: ${{ first: quoted(first) }} or ${{ second: quoted(second) }}; write the one that is meant`,
+  );
 
 /** Feet and millimeters in one text. */
-export const mixedSystems = (what: string, text: string): Fault => ({
-  code: 'unreadable-quantity',
-  sentence: `${what} mixes metric and customary units in ${quoted(text)}; write all of it in one of them`,
-});
+export const mixedSystems = (what: string, text: string): Fault =>
+  fault(
+    'unreadable-quantity',
+    say`${{ what }} mixes metric and customary units in ${{ text: quoted(text) }}; write all of it in one of them`,
+  );
 
 /** A fraction of one or more without a whole number before it, where no slip explains it. */
-export const improperFraction = (what: string, text: string, mixed: string): Fault => ({
-  code: 'unreadable-quantity',
-  sentence: `${what} cannot be read from ${quoted(text)}: a fraction of one or more; write it as ${quoted(mixed)}`,
-});
+export const improperFraction = (what: string, text: string, mixed: string): Fault =>
+  fault(
+    'unreadable-quantity',
+    say`${{ what }} cannot be read from ${{ text: quoted(text) }}: a fraction of one or more; write it as ${{ mixed: quoted(mixed) }}`,
+  );
 
 /** `28 mPa`: by its letter case a billion times less than what is meant. */
-export const wrongCase = (what: string, unit: string, means: string, meant: string): Fault => ({
-  code: 'ambiguous',
-  sentence: `${what} is in ${quoted(unit)}, which is ${means}; write ${quoted(meant)} if that is meant`,
-});
+export const wrongCase = (what: string, unit: string, means: string, meant: string): Fault =>
+  fault(
+    'ambiguous',
+    say`${{ what }} is in ${{ unit: quoted(unit) }}, which is ${{ means }}; write ${{ meant: quoted(meant) }} if that is meant`,
+  );
 
-export const belowAbsoluteZero = (what: string): Fault => ({
-  code: 'out-of-range',
-  sentence: `${what} is below absolute zero, -459.67 degF or -273.15 degC; check the number and its unit`,
-});
+export const belowAbsoluteZero = (what: string): Fault =>
+  fault(
+    'out-of-range',
+    say`${{ what }} is below absolute zero, -459.67 degF or -273.15 degC; check the number and its unit`,
+  );
 
-export const tooSmall = (what: string): Fault => ({
-  code: 'out-of-range',
-  sentence: `${what} is smaller than anything on a site; check the number and its unit`,
-});
+export const tooSmall = (what: string): Fault =>
+  fault('out-of-range', say`${{ what }} is smaller than anything on a site; check the number and its unit`);

@@ -2,11 +2,15 @@
 
 import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
+import { say } from '../quantity/words';
 
-export const negative = (what: string): Fault => fault('negative', `${what} must not be negative`);
+export const negative = (what: string): Fault => fault('negative', say`${{ what }} must not be negative`);
 
 export const unknownChoice = (what: string, choices: readonly string[]): Fault =>
-  fault('unknown-choice', `${what} must be one of ${choices.map((c) => `"${c}"`).join(', ')}`);
+  fault(
+    'unknown-choice',
+    say`${{ what }} must be one of ${{ choices: choices.map((c) => `"${c}"`).join(', ') }}`,
+  );
 
 export const tooDeep = (): Fault =>
   fault('too-deep', 'the input is nested deeper than any input of this library; give plain data');

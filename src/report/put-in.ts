@@ -2,7 +2,7 @@
 import { type Decimal, ROUND_HALF_UP } from '../quantity/decimal';
 import { withUnit } from '../quantity/format';
 import { canonicalValue, numberShown, type Quantity, unitShown } from '../quantity/quantity';
-import { localized, type View, viewed } from './show';
+import { exactFraction, localized, type View, viewed } from './show';
 
 const WORKING_DIGITS = 10;
 
@@ -27,6 +27,8 @@ function putText(given: Quantity, digits: number, view: View): string {
     const inches = canonicalValue(q).times(SIXTY_FOURTHS).div('0.0254');
     if (inches.isInteger()) return q.format('ft-in', { denominator: SIXTY_FOURTHS });
   }
+  const fraction = exactFraction(q, view);
+  if (fraction !== undefined) return fraction;
   const text = shortened(numberShown(q), digits);
   return unit.dimension === 'count' || unit.form === 'to-one' ? text : withUnit(text, unit);
 }

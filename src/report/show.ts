@@ -69,6 +69,12 @@ function inFractions(q: Quantity<'length'>): string | undefined {
   return `${sign}${whole > 0 ? `${whole}-` : ''}${fraction}`;
 }
 
+/** Inches that lie on a sixteenth exactly, as fractions, where the view has them: for what must come out when worked. */
+export function exactFraction(q: Quantity, { feet }: View): string | undefined {
+  if (feet !== 'fractions' || unitShown(q).id !== 'in') return undefined;
+  return numberShown(q).times(SIXTEENTHS).isInteger() ? inFractions(q as Quantity<'length'>) : undefined;
+}
+
 /** A length as the view has feet. */
 function lengthText(q: Quantity<'length'>, { feet }: View): string | undefined {
   if (feet === 'fractions') return inFractions(q);

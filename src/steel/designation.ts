@@ -6,7 +6,9 @@
  * the soft metric numbers; CSA G30.18 has the numbers with an M (from memory, but for the sizes of A615M-95c);
  * elsewhere bars are named by their diameter.
  */
+import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
+import { say } from '../quantity/words';
 import {
   BAR_SIZES,
   type BarSeries,
@@ -74,8 +76,8 @@ function reading(series: BarSeries, number: string): string {
 export function ambiguousBar(mark: BarMark, found: readonly BarSeries[]): Fault {
   const readings = found.map((s) => reading(s, mark.number));
   const last = readings.pop() ?? '';
-  return {
-    code: 'ambiguous',
-    sentence: `the bar can be read more ways than one from "${mark.written}": ${readings.join(', ')} or ${last}; give series: ${found.join(' or ')}`,
-  };
+  return fault(
+    'ambiguous',
+    say`the bar can be read more ways than one from ${{ text: `"${mark.written}"` }}: ${{ readings: readings.join(', ') }} or ${{ last }}; give series: ${{ series: found.join(' or ') }}`,
+  );
 }

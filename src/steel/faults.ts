@@ -2,12 +2,16 @@
 
 import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
+import { say } from '../quantity/words';
 
 export const unknownDesignation = (what: string, examples: readonly string[]): Fault =>
-  fault('unknown-designation', `${what} is none that is made; write it as ${examples.join(' or ')}`);
+  fault(
+    'unknown-designation',
+    say`${{ what }} is none that is made; write it as ${{ examples: examples.join(' or ') }}`,
+  );
 
 export const stockTooShort = (what: string, wayOut: string): Fault =>
-  fault('stock-too-short', `the longest stock is shorter than ${what}; ${wayOut}`);
+  fault('stock-too-short', say`the longest stock is shorter than ${{ what }}; ${{ wayOut }}`);
 
 export const giveForAll = (what: string, of: string): Fault =>
-  fault('give-for-all', `give ${what} for all ${of} or for none`);
+  fault('give-for-all', say`give ${{ what }} for all ${{ of }} or for none`);

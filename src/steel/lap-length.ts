@@ -46,7 +46,7 @@ export interface DiametersLapInput {
   /** Stress of the bar in service, where the clause on masonry is to be followed. */
   readonly stress?: QuantityInput<'pressure'>;
   /** Never shorter than this; by default 12 in. */
-  readonly least?: QuantityInput<'length'>;
+  readonly minimum?: QuantityInput<'length'>;
 }
 
 /** A lap from the development length of the bar. */
@@ -96,7 +96,7 @@ interface ByDiameters {
   readonly diameters: Quantity<'count'> | undefined;
   readonly grade: '40' | '60' | undefined;
   readonly stress: Quantity<'pressure'> | undefined;
-  readonly least: Length | undefined;
+  readonly minimum: Length | undefined;
 }
 
 interface ByDevelopment {
@@ -159,10 +159,10 @@ function byDiameters(input: ByDiameters, pad: Pad): LapLengthFigures {
   const d = diameterOf(input.bar);
   const n = input.diameters ?? usualDiameters(input, pad);
   if (n.lessThan(FEW())) pad.caution(fewDiameters(FEW(), n));
-  const c = input.least ?? leastFor(input.bar);
-  if (!input.least) {
-    const override = 'Give least from the plans';
-    pad.assume({ name: 'least', value: c, because: 'no lap is shorter', override, source: VCC_LAP });
+  const c = input.minimum ?? leastFor(input.bar);
+  if (!input.minimum) {
+    const override = 'Give minimum from the plans';
+    pad.assume({ name: 'minimum', value: c, because: 'no lap is shorter', override, source: VCC_LAP });
   }
   const lap = pad.step('lap', 'l = max(n × d, c)', { n, d, c }, longer(d.times(n), c));
   return { lap, diameters: lap.over(d) };
@@ -309,7 +309,7 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
           diameters: maybe(whole('diameters', 1, MOST_DIAMETERS)),
           grade: maybe(choice('grade', ['40', '60'] as const)),
           stress: maybe(quantity('pressure', 'stress', 'positive', LAP_STRESS)),
-          least: maybe(quantity('length', 'least', 'not-negative', LAP_LEAST)),
+          minimum: maybe(quantity('length', 'minimum', 'not-negative', LAP_LEAST)),
         },
         all(notBoth('diameters', 'grade'), notBoth('diameters', 'stress'), notBoth('grade', 'stress')),
       ),

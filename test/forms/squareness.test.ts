@@ -115,7 +115,7 @@ describe('square check', () => {
         const own = squareCheck({ ...sides, diagonals: [D, d] }).cautions.map(({ code }) => code);
         const { cautions } = formGrades({
           surface: {
-            kind: 'sloped plane',
+            kind: 'sloped-plane',
             at: { name: 'door', x: '0 ft', y: '0 ft', elevation: '100 ft' },
             alongX: '0%',
             alongY: '2%',

@@ -69,7 +69,7 @@ describe('the plane with the least fill', () => {
   it('is the flattest that has the falls asked for, where there is no ground', () => {
     const { figures } = formGrades({
       fixed: [{ name: 'door', x: '0 m', y: '0 m', elevation: '10 m' }],
-      falls: [{ name: 'away', from: { x: '0 m', y: '0 m' }, to: { x: '0 m', y: '5 m' }, least: '2%' }],
+      falls: [{ name: 'away', from: { x: '0 m', y: '0 m' }, to: { x: '0 m', y: '5 m' }, minimum: '2%' }],
       stakes: [{ name: 'A', x: '3 m', y: '5 m' }],
     });
     expect(figures.alongX?.format()).toBe('0%');
@@ -93,8 +93,8 @@ describe('how steep the plane may be', () => {
       const stakes = Array.from({ length: 5 }, (_, i) => [i, mm(0, 8), mm(2, 8), mm(8.6, 9.8)] as const);
       const input: FormGradesInput = {
         fixed: [{ name: 'door', x: '0 m', y: '0 m', elevation: '10 m' }],
-        falls: [{ name: 'away', from: { x: '0 m', y: '0 m' }, to: { x: '0 m', y: '8 m' }, least: '2%' }],
-        most: { value: most * 1000, unit: 'mm/m' },
+        falls: [{ name: 'away', from: { x: '0 m', y: '0 m' }, to: { x: '0 m', y: '8 m' }, minimum: '2%' }],
+        maximum: { value: most * 1000, unit: 'mm/m' },
         stakes: stakes.map(([i, x, y, g]) => ({ name: `s${i}`, x: m(x), y: m(y), ground: m(g) })),
       };
       const { figures } = formGrades(input);
@@ -126,7 +126,7 @@ describe('how steep the plane may be', () => {
       const place = () => ({ x: m(12 * draw()), y: m(12 * draw()) });
       const { figures } = formGrades({
         fixed: [{ name: 'door', ...place(), elevation: m(100 * draw()) }],
-        falls: [{ name: 'away', from: place(), to: place(), least: '2%' }],
+        falls: [{ name: 'away', from: place(), to: place(), minimum: '2%' }],
         stakes: [{ name: 'A', ...place() }],
       });
       expect(figures.falls[0]?.verdict, `fall ${seed}`).toBe('met');
@@ -177,7 +177,7 @@ describe('surfaces in closed form', () => {
   it('a cone to a drain rises by slope times distance', () => {
     fc.assert(
       fc.property(coordinate, coordinate, (x, y) => {
-        const z = at({ kind: 'fall to a drain', drain: point('D', 0, 0, 1), slope: '2%' }, x, y);
+        const z = at({ kind: 'fall-to-drain', drain: point('D', 0, 0, 1), slope: '2%' }, x, y);
         expect(z).toBeCloseTo(1 + 0.02 * Math.hypot(x, y), 9);
       }),
     );
@@ -214,7 +214,7 @@ describe('surfaces in closed form', () => {
           (1 - u) * (1 - v) * a + u * (1 - v) * b + u * v * c + (1 - u) * v * d;
         const [x, y] = [mix(0, 8, 7, 1), mix(0, 0, 6, 4)];
         const { figures } = formGrades({
-          surface: { kind: 'warped quad', corners },
+          surface: { kind: 'warped-quad', corners },
           stakes: [{ name: 'S', x: { value: x, unit: 'm' }, y: { value: y, unit: 'm' } }],
         });
         expect(figures.stakes[0]?.elevation.toNumber('m')).toBeCloseTo(mix(1, 1.2, 1.1, 1.4), 9);
@@ -257,10 +257,10 @@ describe('what cannot be', () => {
           name: 'along the wall',
           from: { x: '0 m', y: '0 m' },
           to: { x: '1 m', y: '0 m' },
-          least: '1%',
-          most: '3%',
+          minimum: '1%',
+          maximum: '3%',
         },
-        { name: 'away', from: { x: '0 m', y: '0 m' }, to: { x: '0 m', y: '5 m' }, least: '2%' },
+        { name: 'away', from: { x: '0 m', y: '0 m' }, to: { x: '0 m', y: '5 m' }, minimum: '2%' },
       ],
       stakes: [{ name: 'A', x: '1 m', y: '1 m' }],
     });
@@ -277,7 +277,7 @@ describe('what cannot be', () => {
         { name: 'door', x: '0 m', y: '0 m', elevation: '10 m' },
         { name: 'walk', x: '4 m', y: '0 m', elevation: '10 m' },
       ],
-      bounds: [{ name: 'below the sill', x: '0 m', y: '0 m', most: '9.95 m' }],
+      bounds: [{ name: 'below the sill', x: '0 m', y: '0 m', maximum: '9.95 m' }],
       stakes: [{ name: 'A', x: '1 m', y: '1 m' }],
     });
     expect(attempt.ok ? '' : attempt.error.message).toContain('"door", "below the sill" conflict');

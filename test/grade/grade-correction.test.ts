@@ -64,7 +64,7 @@ describe('grade-correction', () => {
         const rows = slab(seed);
         const thicknesses = away(rows).map((spot) => ({ spot, thickness: `${100 + room} mm` }));
         const { figures, cautions } = gradeCorrection(
-          inputOf(rows, { farthest: '12 mm', thicknesses, leastThickness: '100 mm' }),
+          inputOf(rows, { farthest: '12 mm', thicknesses, minimumThickness: '100 mm' }),
         );
         if (figures.verdict === 'cannot be corrected') {
           blocked += 1;

@@ -6,6 +6,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   drainageCheck,
+  type FormGradesInput,
   formGrades,
   type GradeCorrectionInput,
   gradeCorrection,
@@ -18,11 +19,11 @@ const ft = (n: number): string => `${n} ft`;
 describe('forms on a plane that falls 2% one way and lies level the other', () => {
   const at = (x: number, y: number): { x: string; y: string } => ({ x: ft(x), y: ft(y) });
   const falls = [
-    { name: 'along', from: at(0, 0), to: at(10, 0), least: '1%' },
-    { name: 'across', from: at(0, 0), to: at(0, 10), least: '1%' },
+    { name: 'along', from: at(0, 0), to: at(10, 0), minimum: '1%' },
+    { name: 'across', from: at(0, 0), to: at(0, 10), minimum: '1%' },
   ];
   const plane = {
-    kind: 'sloped plane',
+    kind: 'sloped-plane',
     at: { name: 'corner', ...at(0, 0), elevation: '100 ft' },
     alongX: '2%',
     alongY: '0%',
@@ -34,6 +35,26 @@ describe('forms on a plane that falls 2% one way and lies level the other', () =
     expect(told(falls.slice(0, 1))).toBe('all falls met');
     expect(told(falls.slice(1))).toBe('falls not met');
     expect(told(falls)).toBe('falls not met');
+  });
+});
+
+describe('forms that nothing but bounds and a fall hold', () => {
+  const place = (x: number) => ({ x: ft(x), y: '0 ft' });
+  const fall = { name: 'away', from: place(0), to: place(10), least: '2%' };
+  const cornerUnder = (bounds: FormGradesInput['bounds']): string | undefined =>
+    formGrades({
+      stakes: [{ name: 'corner', ...place(10) }],
+      falls: [fall],
+      ...(bounds ? { bounds } : {}),
+    }).figures.stakes[0]?.elevation.format('ft', { places: 2 });
+
+  it('lie as low as a least allows, else as high as every most allows', () => {
+    const least = { name: 'frost', ...place(0), least: '99 ft' };
+    const most = { name: 'sill', ...place(0), most: '100 ft' };
+    // 2% of 10 ft is 0.2 ft.
+    expect(cornerUnder([least, most])).toBe('98.80 ft');
+    expect(cornerUnder([most])).toBe('99.80 ft');
+    expect(cornerUnder([most, { name: 'walk', ...place(10), most: '99.5 ft' }])).toBe('99.50 ft');
   });
 });
 

@@ -20,7 +20,7 @@ const planOf = (shape: object, asked: Asked, more: Partial<JointLayoutInput> = {
     ...(shape as Pick<JointLayoutInput, 'outline'>),
     thickness: '5 in',
     spacing: feet(asked.spacing),
-    leastSide: feet(asked.leastSide),
+    minimumSide: feet(asked.leastSide),
     longestRatio: `${asked.ratio}:1`,
     ...more,
   }).figures;
@@ -359,7 +359,7 @@ describe('what holds for every plan', () => {
     expect(code({ outline: { shape: 'circle', diameter: '3000 ft' } })).toBe('too-many');
     const yard = { shape: 'rectangle', length: '60 ft', width: '40 ft' };
     expect(code({ outline: yard, depthPerPass: '0.001 in' })).toBe('too-many');
-    expect(code({ outline: yard, leastSide: '0.001 in' })).toBeUndefined();
+    expect(code({ outline: yard, minimumSide: '0.001 in' })).toBeUndefined();
     expect(code({ outline: yard, module: '0.01 in' })).toBeUndefined();
     expect(code({ outline: yard, columns: [1] })).toBe('not-a-count');
   });

@@ -28,7 +28,7 @@ export interface ParsedCorrection {
   readonly heightOfInstrument: Length | undefined;
   readonly lines: readonly ParsedLine[] | undefined;
   readonly falls:
-    | readonly { readonly from: string; readonly to: string; readonly least: Slope }[]
+    | readonly { readonly from: string; readonly to: string; readonly minimum: Slope }[]
     | undefined;
   readonly minimum: Slope | undefined;
   readonly zone: Length | undefined;
@@ -40,7 +40,7 @@ export interface ParsedCorrection {
     | undefined;
   readonly sillClearance: Length | undefined;
   readonly thicknesses: readonly { readonly spot: string; readonly thickness: Length }[] | undefined;
-  readonly leastThickness: Length | undefined;
+  readonly minimumThickness: Length | undefined;
 }
 
 /** The job, and what it was read from. */
@@ -132,7 +132,7 @@ function sillNeeds(input: ParsedCorrection, find: CorrectionJob['find'], clearan
 }
 
 function fallNeeds(site: Site, input: ParsedCorrection, find: CorrectionJob['find']): Need[] {
-  return (input.falls ?? []).map(({ from, to, least }, i) => {
+  return (input.falls ?? []).map(({ from, to, minimum: least }, i) => {
     const [a, b] = [find(from, `falls[${i}].from`), find(to, `falls[${i}].to`)];
     if (a === b) refuse(`falls[${i}].to`, sharedFaults.repeatedPoint(1));
     return downNeed(site, a, b, rate(least), `${from} to ${to} at ${least.format()}`);
@@ -200,13 +200,13 @@ function settled(input: ParsedCorrection, pad: Pad) {
     leastThickness: input.thicknesses
       ? settle(
           pad,
-          'leastThickness',
-          input.leastThickness,
+          'minimumThickness',
+          input.minimumThickness,
           THINNEST(),
           'the least that a slab on ground usually must have; the plans may ask for more',
           IRC_SLAB_THICKNESS,
         )
-      : input.leastThickness,
+      : input.minimumThickness,
   };
 }
 

@@ -48,7 +48,7 @@ export function randomSite(seed: number): RandomSite {
   });
   const fill = Object.fromEntries(stakes.map((_, i) => [`f${i}`, 1]));
   // Rough ground between near bounds: the steepness is left open, so that fill alone decides.
-  const input = { stakes, bounds, falls, most: '1000%', ...(fixed.length > 0 ? { fixed } : {}) };
+  const input = { stakes, bounds, falls, maximum: '1000%', ...(fixed.length > 0 ? { fixed } : {}) };
   return { input, rows, fill };
 }
 

@@ -165,7 +165,7 @@ const stakes = (n: number): unknown[] =>
     area: '9 ft2',
   }));
 const plane = {
-  kind: 'sloped plane',
+  kind: 'sloped-plane',
   at: { name: 'door', ...place(0, 0), elevation: '100 ft' },
   alongX: '0%',
   alongY: '2%',
@@ -176,7 +176,7 @@ const forms: readonly Growth[] = [
   growth('form-grades', 'stakes', (n) => ({ surface: plane, stakes: stakes(n) })),
   growth('form-grades', 'stakes of a plane sought', (n) => ({
     fixed: door,
-    falls: [{ name: 'away', from: place(0, 0), to: place(0, 10), least: '2%' }],
+    falls: [{ name: 'away', from: place(0, 0), to: place(0, 10), minimum: '2%' }],
     stakes: stakes(n),
   })),
   growth('form-grades', 'fixed points', (n) => ({
@@ -192,10 +192,10 @@ const forms: readonly Growth[] = [
     bounds: times(n, (i) => ({
       name: `B${i}`,
       ...place(i + 1, (i * 7) % 11),
-      least: '90 ft',
+      minimum: '90 ft',
       most: feet(100.5 + i / 100),
     })),
-    falls: [{ name: 'away', from: place(0, 0), to: place(0, 10), least: '2%' }],
+    falls: [{ name: 'away', from: place(0, 0), to: place(0, 10), minimum: '2%' }],
     stakes: stakes(60),
   })),
   growth('form-grades', 'falls', (n) => ({
@@ -204,8 +204,8 @@ const forms: readonly Growth[] = [
       name: `away ${i}`,
       from: place(0, 0),
       to: place(i - n / 2, 10 + i),
-      least: '1%',
-      most: '9%',
+      minimum: '1%',
+      maximum: '9%',
     })),
     stakes: stakes(60),
   })),
@@ -251,7 +251,7 @@ const corrections: readonly Growth[] = [
   ),
   growth('grade-correction', 'falls', (n) => ({
     spots: named(50),
-    falls: times(n, (i) => ({ from: `S${i % 44}`, to: `S${(i % 44) + 6}`, least: '1%' })),
+    falls: times(n, (i) => ({ from: `S${i % 44}`, to: `S${(i % 44) + 6}`, minimum: '1%' })),
     lines: [],
   })),
   growth('grade-correction', 'spots that may move', (n) => ({

@@ -94,7 +94,7 @@ export const joints: readonly Growth[] = [
       placedAt: '8:00',
       workFrom: '7:00',
       workTo: '18:00',
-      ready: { by: 'measured set', after: `${n} h`, within: '1 h' },
+      ready: { by: 'measured-set', after: `${n} h`, within: '1 h' },
     }),
     { to: 1e12, anyRefusal: true },
   ),

@@ -190,7 +190,7 @@ const DIRECTED = [
   'levels',
   'legs',
   'rise',
-  'kind',
+  'edges',
   'along',
   'across',
   'thicknessAt',

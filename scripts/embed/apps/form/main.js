@@ -1,7 +1,7 @@
 import Form from '@rjsf/core';
 import { customizeValidator } from '@rjsf/validator-ajv8';
 import Ajv2020 from 'ajv/dist/2020.js';
-import { catalog } from 'flatwork-reckoner/catalog';
+import { loadCalculation } from 'flatwork-reckoner/catalog';
 import { worksheet } from 'flatwork-reckoner/report';
 import { createElement, useState } from 'react';
 import { createRoot } from 'react-dom/client';
@@ -22,7 +22,7 @@ function errorsOf({ issues }) {
   return errors;
 }
 
-function App({ entry, calculation }) {
+function App({ calculation, schema }) {
   const [formData, setFormData] = useState({});
   const [sheet, setSheet] = useState('');
   const [extraErrors, setExtraErrors] = useState({});
@@ -33,7 +33,6 @@ function App({ entry, calculation }) {
     setSheet(attempt.ok ? worksheet(attempt.result) : '');
     globalThis.submitted = { filled, ok: attempt.ok, issues: attempt.ok ? [] : attempt.error.issues };
   };
-  const schema = calculation.inputSchema ?? entry.inputSchema;
   return [
     createElement(Form, {
       key: 'form',
@@ -55,8 +54,6 @@ function App({ entry, calculation }) {
 }
 
 const id = new URLSearchParams(location.search).get('id');
-const entry = catalog.find((one) => one.id === id);
-// A light catalog loads one calculation; an older one holds them all.
-const calculation = typeof entry.load === 'function' ? await entry.load() : entry;
-globalThis.schema = calculation.inputSchema;
-createRoot(document.querySelector('#app')).render(createElement(App, { entry, calculation }));
+const { calculation, formSchema } = await loadCalculation(id);
+globalThis.schema = formSchema;
+createRoot(document.querySelector('#app')).render(createElement(App, { calculation, schema: formSchema }));

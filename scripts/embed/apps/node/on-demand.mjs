@@ -1,9 +1,19 @@
 import assert from 'node:assert/strict';
-import { catalog } from 'flatwork-reckoner/catalog';
+import { createRequire } from 'node:module';
+import * as modules from 'flatwork-reckoner/catalog';
 
-const slope = catalog.find(({ id }) => id === 'slope');
-const calculation = typeof slope.load === 'function' ? await slope.load() : slope;
-const { ok, result } = calculation.attempt({ slope: '1/4 in/ft', over: '12 ft' });
-assert.ok(ok);
-assert.equal(result.figures.fall.format(), '3 in');
-assert.equal(JSON.parse(JSON.stringify(slope)).id, 'slope');
+const commonjs = createRequire(import.meta.url)('flatwork-reckoner/catalog');
+for (const { catalog, loadCalculation } of [modules, commonjs]) {
+  assert.deepEqual(JSON.parse(JSON.stringify(catalog)), catalog);
+  for (const { id, title } of catalog) {
+    const loaded = await loadCalculation(id);
+    assert.equal(loaded.calculation.id, id);
+    assert.equal(loaded.title, title);
+    assert.equal(loaded.formSchema.type, 'object');
+  }
+  const { calculation } = await loadCalculation('slope');
+  const { ok, result } = calculation.attempt({ slope: '1/4 in/ft', over: '12 ft' });
+  assert.ok(ok);
+  assert.equal(result.figures.fall.format(), '3 in');
+  assert.equal(await loadCalculation('no-such'), undefined);
+}

@@ -1,5 +1,6 @@
 import { revive, slabVolume } from 'flatwork-reckoner';
-import { catalog } from 'flatwork-reckoner/catalog';
+import { loadCalculation } from 'flatwork-reckoner/catalog';
+import { calculations } from 'flatwork-reckoner/catalog/all';
 import { jointPlan } from 'flatwork-reckoner/drawing';
 import { worksheet } from 'flatwork-reckoner/report';
 import { createElement, useState } from 'react';
@@ -18,6 +19,10 @@ const expect = (selector, text) => {
 };
 
 const holds = {
+  'a calculation loaded on demand': async () => {
+    const { calculation, title } = await loadCalculation('slope');
+    if (!title || !calculation.attempt({ slope: '2%' }).ok) throw new Error('no slope');
+  },
   'a worker': async () => {
     const worker = new Worker(new URL('./worker.js', import.meta.url), { type: 'module' });
     const result = reckoned('5 in');
@@ -62,6 +67,6 @@ const holds = {
 };
 
 globalThis.outcomes = await outcomesOf({
-  ...trialsOf({ catalog, jointPlan, revive, slabVolume, worksheet }),
+  ...trialsOf({ calculations, jointPlan, revive, slabVolume, worksheet }),
   ...holds,
 });

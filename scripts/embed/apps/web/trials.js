@@ -37,7 +37,7 @@ const stored = async (value) => {
 };
 
 /** What every page can do. */
-export const trialsOf = ({ catalog, jointPlan, revive, slabVolume, worksheet }) => {
+export const trialsOf = ({ calculations, jointPlan, revive, slabVolume, worksheet }) => {
   const result = slabVolume(INPUT);
   const same = (held) => {
     const back = revive(held);
@@ -57,7 +57,7 @@ export const trialsOf = ({ catalog, jointPlan, revive, slabVolume, worksheet }) 
       place.innerHTML = plan;
       check(place.querySelector('svg').getBoundingClientRect().width > 100, 'the plan is not shown');
     },
-    'the catalog': () => check(catalog.length > 30, 'few calculations'),
+    'the list of calculations': () => check(calculations.length > 30, 'few calculations'),
     structuredClone: () => same(structuredClone(result)),
     IndexedDB: async () => same(await stored(result)),
   };

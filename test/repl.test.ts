@@ -1,0 +1,44 @@
+/** The REPL has everything loaded, and prints a result as its sheet. */
+import { PassThrough } from 'node:stream';
+import { text } from 'node:stream/consumers';
+import { expect, it } from 'vitest';
+import { session } from '../scripts/repl-session';
+import * as catalog from '../src/catalog/index';
+import * as drawing from '../src/drawing/index';
+import * as library from '../src/index';
+import * as report from '../src/report/index';
+
+/** What the REPL prints for lines that are typed. */
+async function printed(...lines: readonly string[]): Promise<string> {
+  const [input, output] = [new PassThrough(), new PassThrough()];
+  const said = text(output);
+  const repl = session({ input, output, terminal: false });
+  const closed = new Promise((done) => repl.once('exit', done));
+  input.end(`${lines.join('\n')}\n`);
+  await closed;
+  output.end();
+  return said;
+}
+
+it('knows what every entry of the package exports', async () => {
+  const names = [catalog, drawing, library, report].flatMap((entry) => Object.keys(entry));
+  expect(names.length).toBeGreaterThan(80);
+  const missing = await printed(`[${names.join(', ')}].filter((one) => one === undefined).length`);
+  expect(missing).toBe('> 0\n> ');
+});
+
+it('prints figures as they are read, results as sheets, and draws', async () => {
+  const said = await printed(
+    "const slab = slabVolume({ outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '5 in' })",
+    'slab.figures.volume',
+    'slab',
+    "outlinePlan({ outline: { shape: 'circle', diameter: '9 ft' } }).slice(0, 4)",
+    "textSheet('Yard', [{ name: 'Apron', results: [slab] }]).split('\\n')[0].toLowerCase()",
+    'slopeOf({ slope: 2 })',
+  );
+  expect(said).toContain('> 7.78 yd3\n');
+  expect(said).toContain('504 ft2');
+  expect(said).toContain("> '<svg'\n");
+  expect(said).toContain("> 'yard'\n");
+  expect(said).toContain('slope needs a unit');
+});
