@@ -110,7 +110,7 @@ export interface BaseTonnageFigures {
   readonly looseVolume: Quantity<'volume'>;
   /** Loose volume lost in compaction, as a share of it. */
   readonly shrinkage: Quantity<'ratio'>;
-  /** Compacted density reckoned with. */
+  /** Compacted density that was used. */
   readonly compactedDensity: Quantity<'density'>;
   /** Weight on each unit of area. */
   readonly rateOfSpread: Quantity<'mass-per-area'>;

@@ -18,7 +18,7 @@ type Volume = Quantity<'volume'>;
 export const buriedUtilities: Caution = {
   code: 'buried-utilities',
   severity: 'warning',
-  says: 'have buried lines located and marked before digging',
+  says: 'have buried lines located and marked before you dig; in the United States call 811',
   source: sources.COMMON_PRACTICE,
   always: true,
 };
@@ -142,7 +142,7 @@ export const wheelLoads: Caution = {
 export const looseNotLighter = (limit: Density, actual: Density): Caution => ({
   code: 'loose-not-lighter',
   severity: 'warning',
-  says: 'loose material is not lighter than compacted here, which cannot be; check the two densities',
+  says: 'loose material must be lighter than compacted; check both densities',
   limit,
   actual,
   source: sources.CLOSED_FORM,

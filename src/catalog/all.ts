@@ -15,7 +15,7 @@ import { every } from './generated/every';
 export interface AnyCalculation {
   /** Id of the calculation. */
   readonly id: string;
-  /** What it reckons, in a few words. */
+  /** What it works out, in a few words. */
   readonly title: string;
   /** Version of the calculation. */
   readonly version: number;

@@ -19,9 +19,9 @@ export { formIn } from './form';
 export interface CatalogEntry {
   /** Id of the calculation, as {@link loadCalculation} takes it. */
   readonly id: string;
-  /** What it reckons, in a few words. */
+  /** What it works out, in a few words. */
   readonly title: string;
-  /** What it reckons, in a sentence. */
+  /** What it works out, in a sentence. */
   readonly summary: string;
   /** The trade it belongs to, to be listed under. */
   readonly trade: string;

@@ -1,4 +1,4 @@
-/** What to heed about bodies of concrete, orders and bags. */
+/** What to watch out for about bodies of concrete, orders and bags. */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
 import * as sources from '../reckoning/source';
@@ -55,6 +55,6 @@ export const buriedUtilities: Caution = {
   code: 'buried-utilities',
   severity: 'warning',
   always: true,
-  says: 'have buried lines located and marked before digging',
+  says: 'have buried lines located and marked before you dig; in the United States call 811',
   source: sources.COMMON_PRACTICE,
 };

@@ -19,7 +19,7 @@ export const coresOverlap = (): Fault =>
 export const openingInWing = (): Fault =>
   fault(
     'not-served',
-    'openings are not served in a wall that changes both its height along it and its thickness up it; give it as several walls',
+    'openings are not available in a wall that changes both its height along it and its thickness up it; give it as several walls',
   );
 
 export const dropsTooLong = (): Fault =>
@@ -55,7 +55,7 @@ export const probedTwice = (first: number, second: number): Fault =>
 export const notServed = (shape: string, what: string): Fault =>
   fault(
     'not-served',
-    say`${{ what }} is not served for a ${{ shape }} outline; give a rectangle, a circle or corners`,
+    say`${{ what }} is not available for a ${{ shape }} outline; give a rectangle, a circle or corners`,
   );
 
 export const openingInEdge = (opening: number): Fault =>

@@ -1,5 +1,5 @@
 /**
- * What to heed about a flight that is poured: risers and treads, handrails and guards, landings, and frost.
+ * What to watch out for about a flight that is poured: risers and treads, handrails and guards, landings, and frost.
  *
  * The rules are those of the layout of steps; here they are held against what is given.
  */

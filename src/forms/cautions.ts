@@ -1,4 +1,4 @@
-/** Cautions about forms: what to heed, why, and by which source. */
+/** Cautions about forms: what to watch out for, why, and by which source. */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';

@@ -73,7 +73,7 @@ export const waterReaches = (line: string, from: string): Caution => ({
 export const ponding = (limit: Length, actual: Length, source: Source = COMMON_PRACTICE): Caution => ({
   code: 'water-stands',
   severity: 'warning',
-  ...say`water stands deeper than ${{ limit }}: it stains, freezes and softens the base. Raise the low spot or cut its way out`,
+  ...say`water stands deeper than ${{ limit }}: it stains, freezes and softens the base. Raise the low spot or cut it an outlet`,
   limit,
   actual,
   source,

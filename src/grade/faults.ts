@@ -41,7 +41,7 @@ export const conflictingSpots = (first: string, second: string): Fault =>
 export const noDatum = (names: readonly string[]): Fault =>
   fault(
     'no-datum',
-    say`these readings hang on no elevation: ${{ names: named(names) }}; give the height of the instrument or a bench mark`,
+    say`these readings are not tied to a bench mark: ${{ names: named(names) }}; give the height of the instrument or a bench mark`,
   );
 
 export const conflictingGrades = (names: readonly string[]): Fault =>

@@ -38,7 +38,7 @@ function verdictOf(
 ): SurfaceDrainageFigures['verdict'] {
   const inflow = figures.inflows.some(({ reaches }) => reaches !== undefined);
   if (figures.reverse.sign() > 0 || figures.reaches.length > 0 || inflow) return 'runs to the building';
-  if (shut || figures.ponds.some(({ depth }) => depth.greaterThan(pondDepth))) return 'water stands';
+  if (shut || figures.ponds.some(({ depth }) => depth.greaterThan(pondDepth))) return 'ponding';
   return figures.short.sign() > 0 || figures.flatValleys.sign() > 0 ? 'too flat' : 'drains';
 }
 

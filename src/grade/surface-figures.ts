@@ -141,7 +141,7 @@ export interface InflowFigure extends PathFigure {
 /** Figures of the drainage check of a surface. */
 export interface SurfaceDrainageFigures {
   /** The gravest that was found. */
-  readonly verdict: 'drains' | 'too flat' | 'water stands' | 'runs to the building';
+  readonly verdict: 'drains' | 'too flat' | 'ponding' | 'runs to the building';
   /** How many spots were given, those off the slab too. */
   readonly spots: Quantity<'count'>;
   /** How many facets the surface has. */

@@ -1,4 +1,4 @@
-/** Cautions about joints: what to heed, why, and by which source. */
+/** Cautions about joints: what to watch out for, why, and by which source. */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import { COMMON_PRACTICE, IRREGULAR_SLABS } from '../reckoning/source';

@@ -1,5 +1,5 @@
 /**
- * What to heed about an order: whether the allowance suits what is poured, and whether a truck or an
+ * What to watch out for about an order: whether the allowance suits what is poured, and whether a truck or an
  * increment is bought for less than the measuring can know.
  *
  * Published texts allow 5% to 10%, a producers' leaflet 4% to 10%; concrete against earth, in trenches and

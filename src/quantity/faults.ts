@@ -115,7 +115,7 @@ export const tooManyDigits = (what: string): Fault =>
 export const outOfRange = (what: string): Fault =>
   fault(
     'out-of-range',
-    say`${{ what }} is larger than anything this library reckons with; check the number and its unit`,
+    say`${{ what }} is larger than anything this library works with; check the number and its unit`,
   );
 
 export const notPositive = (what: string): Fault =>

@@ -161,7 +161,7 @@ export interface InputErrorJson {
 const MARK: unique symbol = Symbol.for('flatwork-reckoner.input-error');
 
 /**
- * Thrown for every input that cannot be reckoned with, and for nothing else.
+ * Thrown for every input that cannot be worked with, and for nothing else.
  *
  * @example
  * ```ts

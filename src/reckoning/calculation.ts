@@ -1,7 +1,7 @@
 /**
  * What a calculation is: a pure function with a checked door.
  *
- * `calculation(input)` throws {@link InputError} for an input that it cannot reckon with, and
+ * `calculation(input)` throws {@link InputError} for an input that it cannot work with, and
  * nothing else; `calculation.attempt(input)` gives the error back instead.
  */
 import { type Fault, InputError } from '../quantity/input-error';
@@ -34,7 +34,7 @@ export type Attempt<F extends FigureSet> =
 
 /**
  * A calculation: a pure function of its input, with its own description. Called, it throws {@link InputError} when the
- * input cannot be reckoned with, and nothing else. Its options name the family of units to reckon and show in, where
+ * input cannot be worked with, and nothing else. Its options name the family of units to reckon and show in, where
  * it is not to be that of the input.
  */
 export interface Calculation<Input, F extends FigureSet> {
@@ -44,7 +44,7 @@ export interface Calculation<Input, F extends FigureSet> {
   attempt(input: Input, options?: ReckonOptions): Attempt<F>;
   /** Stable id, for front-ends, vectors and bug reports. */
   readonly id: string;
-  /** What it reckons, in a few words. */
+  /** What it works out, in a few words. */
   readonly title: string;
   /** Raised when the figures for an input change. */
   readonly version: number;

@@ -45,7 +45,7 @@ export interface Assumed extends Omit<Assumption, 'value' | 'because' | 'overrid
 /** How grave a caution is: good to know, needs a decision, or do not go on like this. */
 export type Severity = 'note' | 'warning' | 'stop';
 
-/** Something to heed. */
+/** Something to watch out for. */
 export interface Caution extends Words {
   /** Stable code, for programs. */
   readonly code: CautionCode;
@@ -67,7 +67,7 @@ export interface Caution extends Words {
 export interface ResultParts<F extends FigureSet> {
   /** Id of the calculation. */
   readonly id: string;
-  /** What it reckons, in a few words. */
+  /** What it works out, in a few words. */
   readonly title: string;
   /** Version of the calculation. */
   readonly version: number;
@@ -79,7 +79,7 @@ export interface ResultParts<F extends FigureSet> {
   readonly working: readonly Step[];
   /** The defaults that were used. */
   readonly assumed: readonly Assumption[];
-  /** What to heed. */
+  /** What to watch out for. */
   readonly cautions: readonly Caution[];
   /** Where the rules come from. */
   readonly sources: readonly Source[];

@@ -24,7 +24,7 @@ type Length = Quantity<'length'>;
 export const heavyLift = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): Caution => ({
   code: 'heavy-lift',
   severity: 'warning',
-  ...say`the bundle weighs ${{ actual }}, more than the ${{ limit }} that one person should lift: carry fewer bars at a time or share the load, and lift whole bundles with tackle rated for them, with nobody beneath`,
+  ...say`the bundle weighs ${{ actual }}, more than the ${{ limit }} that one person should lift: carry fewer bars at a time or share the load, and lift whole bundles with rigging rated for them, with nobody beneath`,
   limit,
   actual,
   source: LIFTING,
@@ -111,7 +111,7 @@ export const meshTooLow = (limit: Length, actual: Length): Caution => ({
 export const tieOff = (limit: Length, actual: Length): Caution => ({
   code: 'tie-off',
   severity: 'warning',
-  ...say`who ties steel ${{ limit }} or more above a lower level must be protected from falling`,
+  ...say`anyone tying steel ${{ limit }} or more above a lower level must be protected from falling`,
   limit,
   actual,
   source: OSHA_BARS,

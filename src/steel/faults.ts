@@ -7,7 +7,7 @@ import { say } from '../quantity/words';
 export const unknownDesignation = (what: string, examples: readonly string[]): Fault =>
   fault(
     'unknown-designation',
-    say`${{ what }} is none that is made; write it as ${{ examples: examples.join(' or ') }}`,
+    say`${{ what }} is not a standard size or style; write it as ${{ examples: examples.join(' or ') }}`,
   );
 
 export const stockTooShort = (what: string, wayOut: string): Fault =>

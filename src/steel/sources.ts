@@ -180,7 +180,7 @@ export const ACI_439_WIRE: Source = {
 export const ACI_318_DEVELOPMENT: Source = {
   kind: 'published',
   title: 'ACI 318-19 chapter 25, as given in lecture notes on development length and splices',
-  publisher: 'American Concrete Institute; an online course on reinforced concrete',
+  publisher: 'American Concrete Institute; lecture notes on reinforced concrete',
   edition: '2019',
   locator: '25.4.2 and the class A and B splices',
   fromMemory: false,

@@ -66,7 +66,7 @@ export const STEP_LIMITS: Record<StepRules, StepLimits> = {
     tallestSource: sources.PUBLIC_FLIGHTS,
     guard: '42 in (1.07 m)',
     guardSource: sources.PUBLIC_GUARDS,
-    because: 'steps on an accessible way out: risers of 4 in to 7 in, treads from 11 in',
+    because: 'steps on an accessible exit: risers of 4 in to 7 in, treads from 11 in',
     source: sources.ABA_STAIRS,
     lowestSource: sources.ABA_STAIRS,
   },

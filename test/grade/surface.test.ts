@@ -142,7 +142,7 @@ describe('ponds', () => {
       '0.2000 m3',
     ]);
     expect(figures.ponds.map(({ area }) => area.format('m2'))).toEqual(['20 m2', '20 m2']);
-    expect(figures.verdict).toBe('water stands');
+    expect(figures.verdict).toBe('ponding');
   });
 
   it('never get less when a spot outside them is raised', () => {

@@ -81,7 +81,7 @@ describe('valleys', () => {
   });
 
   it('never get a better verdict by being laid flatter', () => {
-    const rank = ['drains', 'too flat', 'water stands', 'runs to the building'];
+    const rank = ['drains', 'too flat', 'ponding', 'runs to the building'];
     const of = (permille: number, back: number): number =>
       rank.indexOf(
         drainageCheck({

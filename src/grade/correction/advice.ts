@@ -1,5 +1,5 @@
 /**
- * What to make of a correction: the verdict, the order of doing, and what to heed.
+ * What to make of a correction: the verdict, the order of doing, and what to watch out for.
  *
  * High spots are struck off before low ones are filled, so that what comes off is at hand; forms are set
  * first, since the straightedge rides on them. Concrete is moved until bleed water shows and no later.

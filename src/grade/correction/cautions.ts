@@ -32,7 +32,7 @@ export const stillNotDrained = (verdict: string, where: readonly string[]): Caut
   severity: 'stop',
   ...say`after these moves the surface still does not drain, ${{ verdict }}${
     where.length > 0 ? say`: at ${{ where }}` : NO_WORDS
-  }. Do not finish it so: free more spots, give it a drain or another way out, or reset the forms`,
+  }. Do not finish it so: free more spots, give it a drain or another outlet, or reset the forms`,
   source: IRC_DRAINAGE,
 });
 
