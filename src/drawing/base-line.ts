@@ -11,7 +11,6 @@ import { edgesOf } from '../outline/curved';
 import type { Outline } from '../outline/outline';
 import { Decimal, ZERO } from '../quantity/decimal';
 import { type Quantity, quantityOf } from '../quantity/quantity';
-import { say } from '../reckoning/words';
 import type { Sheet } from './sheet';
 
 type Length = Quantity<'length'>;
@@ -129,16 +128,20 @@ export function offsetsIn({ from, along }: BaseLine, { x, y }: Corner): { along:
   };
 }
 
-/** A point as the crew finds it: along the base line, then in from it. */
+const FROM_SIDE = 'in brackets: from A along the line to B, then square in from that line';
+const FROM_CENTER = 'in brackets: to the right of the center C, then up; minus is left or down';
+
+/** A point as the crew finds it: along the base line, then in from it. A note says what stands in brackets. */
 export function offsetText(sheet: Sheet, base: BaseLine, point: Corner): string {
   const offsets = offsetsIn(base, point);
   if (!base.to && offsets.along.isZero() && offsets.in.isZero()) return sheet.text('the center C');
   const told = (n: Decimal): string => sheet.length(quantityOf('length', n, sheet.system));
+  sheet.note(sheet.text(base.to ? FROM_SIDE : FROM_CENTER));
   // A semicolon between them: in some languages a comma is the point of a decimal.
   return `(${told(offsets.along)}; ${told(offsets.in)})`;
 }
 
-/** Mark the ends of the base line, and say what stands in brackets. */
+/** Mark the ends of the base line. */
 export function showBaseLine(
   sheet: Sheet,
   base: BaseLine,
@@ -154,10 +157,8 @@ export function showBaseLine(
   };
   if (!base.to) {
     mark('C', base.from, 1);
-    sheet.note(sheet.text(say`in brackets: to the right of the center C, then up; minus is left or down`));
     return;
   }
   mark('A', base.from, 1);
   mark('B', base.to, -1);
-  sheet.note(sheet.text(say`in brackets: from A along the line to B, then square in from that line`));
 }

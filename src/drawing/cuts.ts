@@ -52,7 +52,8 @@ function distances(offs: readonly Decimal[]): Decimal[] {
 function tellLines(sheet: Sheet, base: BaseLine, type: PlanJoint['type'], { way, offs }: Lines): void {
   const all = distances(offs);
   const told = all.slice(0, MOST).map((off) => sheet.length(quantityOf('length', off, sheet.system)));
-  const places = [...told, ...(all.length > MOST ? ['…'] : [])].join(', ');
+  // In some languages a comma is the point of a decimal.
+  const places = [...told, ...(all.length > MOST ? ['…'] : [])].join('; ');
   const params = { joints: JOINTS[type], places: [places] };
   const says = base.to
     ? {

@@ -19,7 +19,7 @@ import { Decimal } from '../quantity/decimal';
 import { length } from '../quantity/make';
 import { canonicalValue, type Quantity, quantityOf } from '../quantity/quantity';
 import { readInput } from '../reckoning/calculation';
-import { fields } from '../reckoning/fields';
+import { fields, wholeNumber } from '../reckoning/fields';
 import { plainCopy } from '../reckoning/plain';
 import { say } from '../reckoning/words';
 import { type BaseLine, baseLineOf, showBaseLine } from './base-line';
@@ -113,12 +113,17 @@ function numberPanels({ sheet, figures, at }: Drawing): void {
 interface Stretch {
   readonly from: Length;
   to: Length;
+  /** The first of them. */
   readonly each: Length;
   times: number;
+  /** False where some differ from the first by the rounding to whole marks. */
+  exact: boolean;
 }
 
 /** Lengths nearer to each other than this, in meters, differ by the rounding of the last digits. */
 const ALIKE = 1e-9;
+/** Panels of one width differ by up to a mark of the tape, 1/16 in or 1 mm, where lines are set out to whole marks. */
+const MARK = 0.0016;
 
 function stretches(stops: readonly Length[]): Stretch[] {
   const list: Stretch[] = [];
@@ -126,12 +131,22 @@ function stretches(stops: readonly Length[]): Stretch[] {
     const from = stops[i] as Length;
     const each = to.minus(from);
     const last = list.at(-1);
-    if (last && Math.abs(last.each.minus(each).toNumber('m')) < ALIKE) {
+    const off = last ? Math.abs(last.each.minus(each).toNumber('m')) : 0;
+    if (last && off < MARK) {
       last.to = to;
       last.times += 1;
-    } else if (each.toNumber('m') > ALIKE) list.push({ from, to, each, times: 1 });
+      last.exact &&= off < ALIKE;
+    } else if (each.toNumber('m') > ALIKE) list.push({ from, to, each, times: 1, exact: true });
   });
   return list;
+}
+
+/** `3 at 9 ft 4 in`, or about so; where each line is cut stands below. */
+function stretchText(sheet: Sheet, { from, to, each, times, exact }: Stretch): string {
+  if (times === 1) return sheet.length(each);
+  if (exact) return sheet.text(say`${{ times }} at ${{ each: sheet.length(each) }}`);
+  const mean = sheet.length(to.minus(from).over(wholeNumber(times)));
+  return sheet.text(say`${{ times }} at about ${{ each: mean }}`);
 }
 
 /** Where upright (or level) joints stand, between the ends of the slab. */
@@ -168,11 +183,7 @@ function chain(drawing: Drawing, axis: Axis): void {
   const lone = crooked || all.length < 3;
   put(first, last, sheet.length(last.minus(first)), lone ? AWAY.near : AWAY.far);
   if (lone) return;
-  for (const { from, to, each, times } of stretches(all)) {
-    const one = sheet.length(each);
-    const text = times > 1 ? sheet.text(say`${{ times }} at ${{ each: one }}`) : one;
-    put(from, to, text, AWAY.near);
-  }
+  for (const stretch of stretches(all)) put(stretch.from, stretch.to, stretchText(sheet, stretch), AWAY.near);
 }
 
 type Beside = NonNullable<JointLayoutInput['isolation']>[number];

@@ -18,21 +18,21 @@ const short = (q: Length, most: number): boolean => Math.abs(q.toNumber('m')) < 
 /** Trailing zeros after the point say nothing. */
 const bare = (text: string): string => text.replace(/\.0+(?= )|(\.\d*?[1-9])0+(?= )/, '$1');
 
-/** To lay out from: `9 ft 4 1/2 in`, `2.845 m`, `300 mm`. */
+/** To lay out from: `9 ft 4-1/2 in`, `2.845 m`, `300 mm`. */
 export function lengthText(q: Length, system: System): string {
   if (system === 'customary') return q.format('ft-in', { denominator: 16 });
   const mm = canonicalValue(q).times(1000).toDecimalPlaces(0, ROUND_HALF_UP).abs();
   return mm.lessThan(IN_METERS * 1000) ? q.format('mm', { places: 0 }) : bare(q.format('m', { places: 3 }));
 }
 
-/** As specified: `18 in`, `1 1/4 in`, `450 mm`. */
+/** As specified: `18 in`, `1-1/4 in`, `450 mm`. */
 export function sizeText(q: Length, system: System): string {
   if (!short(q, SIZES)) return lengthText(q, system);
   if (system === 'metric') return bare(q.format('mm', { places: short(q, FINE) ? 1 : 0 }));
   const parts = canonicalValue(q).times(16).div(INCH).toDecimalPlaces(0, ROUND_HALF_UP);
   const whole = parts.divToInt(16);
   const rest = fraction(parts.minus(whole.times(16)).abs().toNumber());
-  return `${[whole.isZero() && rest ? '' : whole.toFixed(), rest].filter(Boolean).join(' ')} in`;
+  return `${[whole.isZero() && rest ? '' : whole.toFixed(), rest].filter(Boolean).join('-')} in`;
 }
 
 function fraction(sixteenths: number): string {

@@ -21,11 +21,14 @@ import { firstLines, isGuessed, neatText, textWidth, wrapped } from './text-size
 
 /** Height of the box of a line of text, by the height of the text: signs above and below the line fit in. */
 const BOX = 1.28;
+const TITLE = 200;
 const TITLE_LINES = 3;
 const TITLE_SIZE = 1.2;
 const LINE = 1.4;
 /** Longer names are cut short. */
 const NAME = 40;
+/** Where so many texts found no room the page is full, and none is looked for far off. */
+const CROWDED = 25;
 /** Rows in the key; more than these nobody reads off a plan. */
 const MOST_KEYED = 60;
 
@@ -92,7 +95,7 @@ export class Sheet {
     this.system = style.system ?? system;
     const { locale, language } = style;
     this.view = { system: this.system, ...(locale ? { locale } : {}), ...(language ? { language } : {}) };
-    this.title = style.title ?? this.text(usual);
+    this.title = style.title ?? neatText(this.text(usual), TITLE);
     const head = TITLE_SIZE * this.size;
     const lines = wrapped(this.title, head, style.width - 2 * this.size, true);
     this.heading = firstLines(lines, TITLE_LINES);
@@ -230,6 +233,7 @@ export class Sheet {
 
   /** Farther and farther off, with a line back to the spot. */
   private farOff(box: Box, spot: PagePoint): Box | undefined {
+    if (this.crowdedOut >= CROWDED) return undefined;
     const boxes: Box[] = [];
     for (let far = 1; far <= 7; far += 1) {
       for (let turn = 0; turn < 12; turn += 1) {
@@ -272,7 +276,7 @@ export class Sheet {
 
   /** Put a number at a spot of the page, or beside it, and a text beside that number in the key. */
   number(keyed: string, spot: PagePoint, gap = 0): void {
-    if (this.keyed >= MOST_KEYED) {
+    if (this.keyed >= MOST_KEYED || this.crowdedOut >= CROWDED) {
       this.crowdedOut += 1;
       return;
     }
@@ -317,9 +321,9 @@ export class Sheet {
     this.listed.push(...texts);
   }
 
-  /** A sentence below the plan. */
+  /** A sentence below the plan, once however often it is needed. */
   note(text: string): void {
-    this.notes.push({ text });
+    if (!this.notes.some((note) => note.text === text)) this.notes.push({ text });
   }
 
   /** Something that had no room and no place in the key. */

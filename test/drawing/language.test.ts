@@ -100,7 +100,7 @@ const PLANS: Record<string, () => string> = {
     ),
 };
 
-const LENGTH = String.raw`(?:\d+ ft)?(?: ?\d+)?(?: ?\d+/\d+)?(?: in| m| mm)?`;
+const LENGTH = String.raw`(?:\d+ ft)?(?: ?\d+)?(?:[ -]?\d+/\d+)?(?: in| m| mm)?`;
 /** Numbers, sizes, letters of the base line, marks of bars and letters of pieces, and names. */
 const UNTOLD = new RegExp(String.raw`^(?:${LENGTH}|[\d.]+(?:%| m| mm)?|[ABC]|[BT][LCEK]\d+|[a-z]|name.*)$`);
 

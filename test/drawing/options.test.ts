@@ -146,7 +146,7 @@ describe('units of plans', () => {
 
   it('are to the mark of the tape', () => {
     const svg = outlinePlan({ outline: { shape: 'rectangle', length: '12.34 ft', width: '3.1 m' } });
-    expect(textsOf(svg)).toContain('12 ft 4 1/16 in');
+    expect(textsOf(svg)).toContain('12 ft 4-1/16 in');
     const metric = outlinePlan({ outline: { shape: 'rectangle', length: '3.1234 m', width: '801.7 mm' } });
     expect(textsOf(metric)).toEqual(expect.arrayContaining(['3.123 m', '802 mm']));
   });

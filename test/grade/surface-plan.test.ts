@@ -66,7 +66,7 @@ describe('surface-plan', () => {
     ]) {
       expect(svg, text).toContain(text);
     }
-    expect(svg).toContain('1 3/16 in deep');
+    expect(svg).toContain('1-3/16 in deep');
     expect(svg).toContain('S1: down 2 1/4 in');
   });
 
