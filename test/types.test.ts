@@ -2,11 +2,13 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import {
   area,
+  type Calculation,
   count,
   length,
   mass,
   meshLayout,
   type Quantity,
+  type QuantityInput,
   ratio,
   rebarLayout,
   slabVolume,
@@ -14,6 +16,8 @@ import {
   temperature,
   volume,
 } from '../src/index';
+import { define } from '../src/reckoning/calculation';
+import { fields, maybe, quantity } from '../src/reckoning/fields';
 
 describe('types', () => {
   it('follow the dimensions', () => {
@@ -97,5 +101,32 @@ describe('types', () => {
     expectTypeOf(mesh.result.figures.pieces).toEqualTypeOf<Quantity<'count'>>();
     // @ts-expect-error an attempt may have been over an outline
     expect(mesh.result.figures.lapAllowance).toBeUndefined();
+  });
+
+  it('hold the fields of a calculation to its input', () => {
+    type Side = { readonly side: QuantityInput<'length'>; readonly depth?: QuantityInput<'length'> };
+    type Named<I> = Calculation<I, Record<string, Quantity>>;
+    const parts = { id: 'side', title: 'Side', version: 1, sources: [], reckon: () => ({}) };
+    const [side, depth] = [quantity('length', 'side'), quantity('length', 'depth')];
+    const good: Named<Side> = define({ ...parts, input: () => fields({ side, depth: maybe(depth) }) });
+    expect(good.id).toBe('side');
+    const drifted = [
+      (): Named<Side> =>
+        // @ts-expect-error the type has a member that no field reads
+        define({ ...parts, input: () => fields({ side }) }),
+      (): Named<Pick<Side, 'side'>> =>
+        // @ts-expect-error a field reads what the type does not have
+        define({ ...parts, input: () => fields({ side, depth: maybe(depth) }) }),
+      (): Named<Side> =>
+        // @ts-expect-error the type lets it be left out, the field does not
+        define({ ...parts, input: () => fields({ side, depth }) }),
+      (): Named<Side> =>
+        // @ts-expect-error the field lets it be left out, the type does not
+        define({ ...parts, input: () => fields({ side: maybe(side), depth: maybe(depth) }) }),
+      (): Named<{ side: QuantityInput<'area'> }> =>
+        // @ts-expect-error a length is no area
+        define({ ...parts, input: () => fields({ side }) }),
+    ];
+    for (const make of drifted) expect(make().id).toBe('side');
   });
 });

@@ -191,7 +191,8 @@ const isSurface = (input: EitherInput): input is ParsedSurface => !('distance' i
  * ```
  */
 export const drainageCheck: DrainageCheck = /*#__PURE__*/ define<
-  DrainageCheckInput | SurfaceDrainageInput,
+  // Its tables of plain numbers are no counts, so its type and its fields are not held to each other.
+  unknown,
   EitherInput,
   DrainageCheckFigures | SurfaceDrainageFigures
 >({

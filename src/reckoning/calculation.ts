@@ -11,6 +11,7 @@ import type { Limit } from './limits';
 import { unusual } from './ordinary';
 import { Pad } from './pad';
 import { plainCopy } from './plain';
+import type { Misfit } from './read';
 import { type Caution, type FigureSet, makeResult, type Result } from './result';
 import type { Source } from './source';
 import { type StandardSchema, standardSchema } from './standard';
@@ -133,12 +134,14 @@ export const readInput = <T>(door: Field<T>, input: unknown, asked?: System): T 
   readJob(door, input, asked).value;
 
 /**
- * Make a calculation of its definition.
+ * Make a calculation of its definition. What its fields read and what its input's type says are held to each other by
+ * the compiler.
  *
  * @internal
  */
 export function define<Input, Parsed, F extends FigureSet>(
   definition: Definition<Parsed, F>,
+  ..._misfit: Misfit<Parsed, Input>
 ): Calculation<Input, F> {
   const { id, title, version } = definition;
   const sources = Object.freeze(definition.sources.map((source) => Object.freeze(source)));
