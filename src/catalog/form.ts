@@ -45,7 +45,7 @@ export const withUnits = (schema: JsonSchema): JsonSchema => inside(schema, unde
  *
  * const slab = await loadCalculation('slab-volume');
  * const form = slab && formIn(slab.formSchema, 'metric');
- * form?.['title']; // 'Volume of a slab'
+ * form?.['title']; // 'Slab volume'
  * ```
  */
 export const formIn = (schema: JsonSchema, system: System): JsonSchema =>

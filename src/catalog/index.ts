@@ -59,7 +59,7 @@ export interface LoadedCalculation extends CatalogEntry, Description {
  * ```ts
  * import { catalog } from 'flatwork-reckoner/catalog';
  *
- * catalog.filter(({ trade }) => trade === 'Steps').map(({ title }) => title); // [ 'Layout of steps' ]
+ * catalog.filter(({ trade }) => trade === 'Steps').map(({ title }) => title); // [ 'Step layout' ]
  * ```
  */
 export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze(

@@ -291,7 +291,7 @@ function reckon(input: Parsed, pad: Pad): FormGradesFigures {
  * const { figures } = formGrades({
  *   fixed: [{ name: 'threshold', x: '0 ft', y: '0 ft', elevation: '100 ft' }],
  *   falls: [
- *     { name: 'away', from: { x: '0 ft', y: '0 ft' }, to: { x: '0 ft', y: '10 ft' }, least: '2%' },
+ *     { name: 'away', from: { x: '0 ft', y: '0 ft' }, to: { x: '0 ft', y: '10 ft' }, minimum: '2%' },
  *   ],
  *   stakes: [{ name: 'A', x: '0 ft', y: '12 ft', top: '100 ft 6 in' }],
  * });
