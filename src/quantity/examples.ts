@@ -33,22 +33,17 @@ const BY_DIMENSION: Readonly<Record<Dimension, Example>> = {
 
 /** Names of inputs that another example suits better than that of their dimension. */
 const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
+  ['length', /^(?:elevation|level|grade|ground|top|height\w+|\w+Side|at\w+)$/, ['100.25 ft', '30.55 m']],
   [
     'length',
-    /^(?:elevation|level|grade|ground|top|heightOfInstrument|highSide|lowSide|at(?:Building|Origin))$/,
-    ['100.25 ft', '30.55 m'],
-  ],
-  [
-    'length',
-    /^(?:[xy]|at|from|to|along|across|length|width|run|over|radius|diameter|distance|zone|interval|station|each (?:side|diagonal|width|offset)|\w*(?:Length|Run|Width|Rise))$/,
+    /^(?:[xy]|at|from|to|along|across|run|over|zone|each .+|\w*(?:ength|idth|Run|Rise|adius|ameter|istance))$/,
     ['12 ft', '3.6 m'],
   ],
-  ['speed', /^(?:intensity|rain\w*)$/, ['4 in/h', '100 mm/h']],
-  ['volume-rate', /^flow$/, ['50 gal/min', '3 L/s']],
+  ['speed', /^(?:intensity|rain)/, ['4 in/h', '100 mm/h']],
+  ['volume-rate', /^flow/, ['50 gal/min', '3 L/s']],
   ['ratio', /slope|batter/i, '1.5:1'],
-  ['pressure', /^(?:stress|yieldStrength)$/, ['40000 psi', '280 MPa']],
-  ['volume', /^(?:water)$/, ['6 gal', '25 L']],
-  ['density', /^dosage$/, ['1.5 lb/yd3', '0.9 kg/m3']],
+  ['pressure', /^(?:stress|yield)/, ['40000 psi', '280 MPa']],
+  ['volume', /^water/, ['6 gal', '25 L']],
 ];
 
 /** The example of one system. */

@@ -3,11 +3,12 @@
  * input; where they tell nothing, that of the names of bars, mesh and strengths in it, or else customary.
  */
 import { fault } from '../quantity/faults';
-import { type Fault, InputError } from '../quantity/input-error';
+import { InputError } from '../quantity/input-error';
 import { inSystem } from '../quantity/like-unit';
 import { Paired } from '../quantity/paired';
 import { isQuantity, unitShown } from '../quantity/quantity';
 import { type System, type Unit, unitOf, unitsNamed } from '../quantity/units';
+import { plainCopy } from './plain';
 
 /** What a caller may ask of a calculation besides its input. */
 export interface ReckonOptions {
@@ -134,29 +135,16 @@ export function settled<T>(value: T, system: System): T {
   return (copy as T) ?? value;
 }
 
-const notASystem = (): Fault => fault('unknown-choice', 'system must be one of "customary", "metric"');
-
 /**
  * The family that a caller asks for, if any.
  *
- * @throws {InputError} `unknown-choice`, `wrong-type`
+ * @throws {InputError} `unknown-choice`; `unreadable-input` for options that cannot be read
  */
 export function systemAsked(options: unknown): System | undefined {
-  if (options === undefined || options === null) return undefined;
-  let system: unknown;
-  try {
-    if (typeof options !== 'object') throw new TypeError();
-    system = (options as ReckonOptions).system;
-  } catch {
-    // A getter may be a trap.
-    throw new InputError([
-      {
-        ...fault('wrong-type', 'the options must be an object such as { system: "metric" }'),
-        path: 'options',
-      },
-    ]);
-  }
-  if (system === undefined || system === null) return undefined;
-  if (system === 'customary' || system === 'metric') return system;
-  throw new InputError([{ ...notASystem(), path: 'options.system' }]);
+  const asked = plainCopy(options ?? {}) as ReckonOptions | undefined;
+  const system: unknown = asked?.system ?? undefined;
+  if (system === undefined || system === 'customary' || system === 'metric') return system;
+  throw new InputError([
+    { ...fault('unknown-choice', 'system must be one of "customary", "metric"'), path: 'options.system' },
+  ]);
 }
