@@ -8,6 +8,7 @@ import { entriesOf, everyModule, loadersModule } from './describe/catalog';
 import { describe } from './describe/describe';
 import { digest } from './describe/digest';
 import { readTypes } from './describe/types';
+import { unitTable } from './describe/units';
 
 const OUT = new URL('../src/catalog/generated/', import.meta.url);
 
@@ -21,6 +22,7 @@ mkdirSync(new URL('described/', OUT), { recursive: true });
 for (const [id, description] of described) {
   writeFileSync(new URL(`described/${id}.json`, OUT), json(description));
 }
+writeFileSync(new URL('units.json', OUT), json(unitTable(described)));
 writeFileSync(new URL('list.json', OUT), json(entries.map(({ entry }) => entry)));
 writeFileSync(new URL('loaders.ts', OUT), loadersModule(entries));
 writeFileSync(new URL('every.ts', OUT), everyModule(entries));

@@ -1,25 +1,27 @@
 /** The schema of a form for one system of units. */
-import type { Dimension } from '../quantity/dimensions';
-import { type System, unitOf, unitsOf } from '../quantity/units';
+import type { System } from '../quantity/units';
 import type { JsonSchema } from '../reckoning/fields';
+import units from './generated/units.json';
 
 type PerSystem<T> = { readonly [S in System]?: T };
 
-const unitsIn = (dimension: Dimension, system: System | undefined): readonly string[] =>
-  unitsOf(dimension).filter((id) => {
-    const own = unitOf(dimension, id)?.system;
-    return own === undefined || system === undefined || own === system;
-  });
+/** Units with their system, by dimension: as a table, since units themselves bring all of quantities with them. */
+const UNITS: { readonly [dimension: string]: readonly (readonly string[])[] } = units;
 
-function ofQuantity(schema: JsonSchema, dimension: Dimension, system: System | undefined): JsonSchema {
-  const units = dimension === 'money' ? {} : { 'x-units': unitsIn(dimension, system) };
-  if (!system) return { ...schema, ...units };
+const unitsIn = (dimension: string, system: System | undefined): readonly (string | undefined)[] =>
+  (UNITS[dimension] ?? [])
+    .filter(([, own]) => own === undefined || system === undefined || own === system)
+    .map(([id]) => id);
+
+function ofQuantity(schema: JsonSchema, dimension: string, system: System | undefined): JsonSchema {
+  const known = dimension in UNITS ? { 'x-units': unitsIn(dimension, system) } : {};
+  if (!system) return { ...schema, ...known };
   const { 'x-examples': examples, ...rest } = schema;
   const example = (examples as PerSystem<string> | undefined)?.[system];
   return {
     ...rest,
     ...(example === undefined ? {} : { examples: [example] }),
-    ...units,
+    ...known,
   };
 }
 
@@ -27,7 +29,7 @@ function inside(value: unknown, system: System | undefined): unknown {
   if (Array.isArray(value)) return value.map((item) => inside(item, system));
   if (typeof value !== 'object' || value === null) return value;
   const dimension = (value as JsonSchema)['x-dimension'];
-  if (typeof dimension === 'string') return ofQuantity(value as JsonSchema, dimension as Dimension, system);
+  if (typeof dimension === 'string') return ofQuantity(value as JsonSchema, dimension, system);
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, inside(inner, system)]));
 }
 

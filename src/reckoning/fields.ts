@@ -146,10 +146,8 @@ export const quantitySchema = (
         title: 'Value and unit',
         type: 'object',
         properties: {
-          value: { anyOf: [{ type: 'string' }, { type: 'number' }] },
+          value: {},
           unit: { type: 'string' },
-          dimension: { const: dimension },
-          shownIn: { type: 'string' },
         },
         required: ['value', 'unit'],
       },
