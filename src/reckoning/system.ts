@@ -141,9 +141,10 @@ export function settled<T>(value: T, system: System): T {
  * @throws {InputError} `unknown-choice`; `unreadable-input` for options that cannot be read
  */
 export function systemAsked(options: unknown): System | undefined {
-  const asked = plainCopy(options ?? {}) as ReckonOptions | undefined;
-  const system: unknown = asked?.system ?? undefined;
-  if (system === undefined || system === 'customary' || system === 'metric') return system;
+  const asked = plainCopy(options ?? {});
+  const system: unknown = typeof asked === 'object' ? ((asked as ReckonOptions).system ?? undefined) : asked;
+  if (system === undefined || (typeof asked === 'object' && (system === 'customary' || system === 'metric')))
+    return system;
   throw new InputError([
     { ...fault('unknown-choice', 'system must be one of "customary", "metric"'), path: 'options.system' },
   ]);

@@ -187,13 +187,17 @@ const inTable = (inches: string, system: System): Length =>
 
 /** Inches of the tables as their metric editions round them, from memory. */
 const METRIC_SIZES: Readonly<Record<string, string>> = {
+  '0.625': '16',
   '0.75': '19',
+  '0.875': '22',
   '1': '25',
+  '1.125': '29',
   '1.25': '32',
   '1.5': '38',
   '2': '51',
   '3': '76',
   '12': '305',
+  '14': '356',
   '15': '381',
   '16': '406',
   '18': '457',

@@ -165,7 +165,7 @@ function reckon({ style }: { readonly style: WireStyle }, pad: Pad): MeshStyleFi
  *
  * const { figures } = meshStyle({ style: '6x6-10x10' });
  * figures.style; // '6x6-W1.4xW1.4'
- * figures.along.areaPerFoot.format('in2', { places: 3 }); // '0.028 in2'
+ * figures.along.areaPerFoot?.format('in2', { places: 3 }); // '0.028 in2'
  * ```
  */
 export const meshStyle: Calculation<MeshStyleInput, MeshStyleFigures> = /*#__PURE__*/ define({

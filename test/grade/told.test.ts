@@ -40,7 +40,7 @@ describe('forms on a plane that falls 2% one way and lies level the other', () =
 
 describe('forms that nothing but bounds and a fall hold', () => {
   const place = (x: number) => ({ x: ft(x), y: '0 ft' });
-  const fall = { name: 'away', from: place(0), to: place(10), least: '2%' };
+  const fall = { name: 'away', from: place(0), to: place(10), minimum: '2%' };
   const cornerUnder = (bounds: FormGradesInput['bounds']): string | undefined =>
     formGrades({
       stakes: [{ name: 'corner', ...place(10) }],
@@ -49,12 +49,12 @@ describe('forms that nothing but bounds and a fall hold', () => {
     }).figures.stakes[0]?.elevation.format('ft', { places: 2 });
 
   it('lie as low as a least allows, else as high as every most allows', () => {
-    const least = { name: 'frost', ...place(0), least: '99 ft' };
-    const most = { name: 'sill', ...place(0), most: '100 ft' };
+    const least = { name: 'frost', ...place(0), minimum: '99 ft' };
+    const most = { name: 'sill', ...place(0), maximum: '100 ft' };
     // 2% of 10 ft is 0.2 ft.
     expect(cornerUnder([least, most])).toBe('98.80 ft');
     expect(cornerUnder([most])).toBe('99.80 ft');
-    expect(cornerUnder([most, { name: 'walk', ...place(10), most: '99.5 ft' }])).toBe('99.50 ft');
+    expect(cornerUnder([most, { name: 'walk', ...place(10), maximum: '99.5 ft' }])).toBe('99.50 ft');
   });
 });
 

@@ -37,10 +37,10 @@ export const SIGNS: Readonly<Record<string, Signs>> = {
     'minimum minimumValley',
   ),
   'form-grades': signs(
-    'surface.drain.elevation stakes.*.x stakes.*.y surface.at.elevation surface.alongY falls.*.to.y falls.*.least fixed.*.elevation stakes.*.ground stakes.*.top surface.line.*.elevation surface.corners.*.elevation',
+    'surface.drain.elevation stakes.*.x stakes.*.y surface.at.elevation surface.alongY falls.*.to.y falls.*.minimum fixed.*.elevation stakes.*.ground stakes.*.top surface.line.*.elevation surface.corners.*.elevation',
     'surface.slope surface.left surface.right',
   ),
-  'grade-correction': signs('spots.*.elevation sills.*.elevation falls.*.least', 'minimum sillClearance'),
+  'grade-correction': signs('spots.*.elevation sills.*.elevation falls.*.minimum', 'minimum sillClearance'),
   'level-notes': signs(
     'heightOfInstrument rows.*.backsight rows.*.foresight closesOn from.elevation to.elevation rows.*.at atBenchMark rows.*.height',
     'rows.*.up rows.*.down',

@@ -415,7 +415,7 @@ function lap(site: Site): Compared {
     const long = most(b.diameter.times(n), floor.is);
     return held(
       lapLength,
-      { kind: 'diameters', bar: b.name, diameters: n, least: floor.put },
+      { kind: 'diameters', bar: b.name, diameters: n, minimum: floor.put },
       { lap: long, diameters: long.over(b.diameter) },
       DIGITS,
     );

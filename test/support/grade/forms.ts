@@ -32,7 +32,7 @@ export function randomSite(seed: number): RandomSite {
     const [x, y, least] = [mm(0, 12), mm(0, 12), mm(99.6, 99.9)];
     const most = Math.round((least + mm(0.05, 0.4)) * 1000) / 1000;
     rows.push({ weights: point(x, y), least, most });
-    return { name: `bound ${i}`, x: m(x), y: m(y), least: m(least), most: m(most) };
+    return { name: `bound ${i}`, x: m(x), y: m(y), minimum: m(least), maximum: m(most) };
   });
   const falls = Array.from({ length: 1 + Math.floor(draw() * 3) }, (_, i) => {
     const [x, y] = [mm(0, 6), mm(0, 6)];
@@ -43,7 +43,7 @@ export function randomSite(seed: number): RandomSite {
       name: `fall ${i}`,
       from: { x: m(x), y: m(y) },
       to: { x: m(Math.round((x + dx) * 1000) / 1000), y: m(Math.round((y + dy) * 1000) / 1000) },
-      least: { value: least * 1000, unit: 'mm/m' },
+      minimum: { value: least * 1000, unit: 'mm/m' },
     };
   });
   const fill = Object.fromEntries(stakes.map((_, i) => [`f${i}`, 1]));

@@ -57,10 +57,17 @@ const ON_THE_TAPE: Readonly<Record<string, readonly string[]>> = {
   'rebar-layout': ['bars', 'length', 'lengths'],
   'mesh-layout': ['laid', 'laidLength'],
   'steel-minimum': ['bars'],
+  // Rules are told in the numbers of the job.
+  'joint-spacing': ['rule'],
 };
 
 /** Bars and sheets are cut to whole sixteenths or millimeters. */
-const CUT_TO_THE_TAPE: Readonly<Record<string, number>> = { 'rebar-layout': 2e-3, 'mesh-layout': 2e-3 };
+const CUT_TO_THE_TAPE: Readonly<Record<string, number>> = {
+  'rebar-layout': 2e-3,
+  'mesh-layout': 2e-3,
+  // No lap is shorter than 12 in, or 300 mm.
+  'lap-length': 2e-2,
+};
 
 const everything = (id: string, a: AnyResult, b: AnyResult): string | undefined => {
   const left = new Set([...BY_UNIT, ...(ON_THE_TAPE[id] ?? [])]);
