@@ -1,6 +1,14 @@
 /** Tables: against each other, against geometry, and against slips such as are in print. */
 import { describe, expect, it } from 'vitest';
-import { type BarSeries, barSize, lapLength, meshStyle, type Quantity, steelMinimum } from '../../src/index';
+import {
+  type BarSeries,
+  barSize,
+  dowelLayout,
+  lapLength,
+  meshStyle,
+  type Quantity,
+  steelMinimum,
+} from '../../src/index';
 import { runs } from '../support/effort';
 import { randoms } from './outlines';
 
@@ -109,4 +117,24 @@ describe('least steel and laps', () => {
     });
     for (const l of laps) expect(l).toBeGreaterThanOrEqual(12);
   });
+});
+
+describe('dowel tables', () => {
+  const DEPTHS = { floors: [5, 6, 7, 8, 9, 10], pavements: [7, 11, 15, 20, 25, 30] } as const;
+  it.each(['floors', 'pavements'] as const)(
+    'of %s have each row in both systems, within 3 percent',
+    (table) => {
+      for (const inches of DEPTHS[table]) {
+        const [a, b] = [
+          dowelLayout({ table, placing: 'basket', thickness: `${inches} in`, joint: '12 ft' }).figures,
+          dowelLayout({ table, placing: 'basket', thickness: `${inches * 25.4} mm`, joint: '3.6576 m' })
+            .figures,
+        ];
+        for (const name of ['diameter', 'length', 'spacing'] as const)
+          expect(Math.abs(b[name].toNumber('mm') / a[name].toNumber('mm') - 1), `${inches} in`).toBeLessThan(
+            0.03,
+          );
+      }
+    },
+  );
 });
