@@ -452,21 +452,22 @@ function lap(site: Site): Compared {
         .times(confined),
     );
   const factor = site.dice.pick(['A', 'B'] as const);
-  const shortest = inch(12);
+  const input = {
+    kind: 'development',
+    bar: b.name,
+    concrete: fc.put,
+    grade,
+    cover: cover.put,
+    spacing: apart.put,
+    topBar: top,
+    epoxy,
+    lightweight: light,
+    lapClass: factor,
+  };
+  const shortest = isMetric(lapLength, input) ? Rational.of(3, 10) : inch(12);
   return held(
     lapLength,
-    {
-      kind: 'development',
-      bar: b.name,
-      concrete: fc.put,
-      grade,
-      cover: cover.put,
-      spacing: apart.put,
-      topBar: top,
-      epoxy,
-      lightweight: light,
-      lapClass: factor,
-    },
+    input,
     {
       development: most(raw, shortest),
       lap: most(raw.times(Rational.parse(factor === 'A' ? '1' : '1.3')), shortest),
@@ -475,6 +476,21 @@ function lap(site: Site): Compared {
     DIGITS,
   );
 }
+
+/** Areas of the bars that are offered in a metric job, in square millimeters: CSA G30.18 and EN 10080, from memory. */
+const METRIC_AREAS = {
+  '10M': 100,
+  '15M': 200,
+  '20M': 300,
+  '8 mm': 50.3,
+  '10 mm': 78.5,
+  '12 mm': 113,
+  '16 mm': 201,
+};
+
+/** In which family of units a job is taken; no figure of it is looked at. */
+const isMetric = (calculation: (input: never) => { system: string }, input: unknown): boolean =>
+  calculation(input as never).system === 'metric';
 
 function steel(site: Site): Compared {
   const t = site.plainLength(0.1, 0.3);
@@ -491,39 +507,43 @@ function steel(site: Site): Compared {
   const pulled = (long: Rational): Rational =>
     F.is.times(long).times(foot).times(t.is).times(D.is).times(GRAVITY).over(f.is.times(2));
   const need = drag ? pulled(l.is) : foot.times(t.is).times(ratio);
-  const step = typeof t.put === 'string' ? /m$/.test(t.put) : /m$/.test(t.put.unit);
-  const b = ['#3', '#4', '#5', '#6'].map((name) => {
-    const area = inSi((BARS[name] as readonly string[])[1] as string, 'in2', 'area');
-    const widest = least(limit.is, foot.times(area).over(need));
-    const unit = step ? Rational.of(1, 100) : inch(1);
-    return { name, spacing: unit.times(whole(widest.over(unit).floor())) };
-  });
-  const offered = b.filter(({ spacing: s }) => s.sign() > 0);
+  const input = drag
+    ? {
+        kind: 'drag',
+        thickness: t.put,
+        length: l.put,
+        width: w.put,
+        friction: F.put,
+        stress: f.put,
+        unitWeight: D.put,
+        spacingLimit: limit.put,
+      }
+    : {
+        kind: 'ratio',
+        thickness: t.put,
+        ratio: { value: decimalText(ratio.times(10_000).top, 2), unit: '%' },
+        spacingLimit: limit.put,
+      };
+  const metric = isMetric(steelMinimum, input);
+  const areas = metric
+    ? Object.values(METRIC_AREAS).map((area) => inSi(`${area}`, 'mm2', 'area'))
+    : ['#3', '#4', '#5', '#6'].map((name) =>
+        inSi((BARS[name] as readonly string[])[1] as string, 'in2', 'area'),
+      );
+  const unit = metric ? Rational.of(1, 100) : inch(1);
+  const spacings = areas.map((area) =>
+    unit.times(whole(least(limit.is, foot.times(area).over(need)).over(unit).floor())),
+  );
+  const offered = spacings.filter((s) => s.sign() > 0);
   return held(
     steelMinimum,
-    drag
-      ? {
-          kind: 'drag',
-          thickness: t.put,
-          length: l.put,
-          width: w.put,
-          friction: F.put,
-          stress: f.put,
-          unitWeight: D.put,
-          spacingLimit: limit.put,
-        }
-      : {
-          kind: 'ratio',
-          thickness: t.put,
-          ratio: { value: decimalText(ratio.times(10_000).top, 2), unit: '%' },
-          spacingLimit: limit.put,
-        },
+    input,
     {
       'along.areaPerFoot': need,
       'along.areaPerMeter': need.over(foot),
       'across.areaPerFoot': drag ? pulled(w.is) : need,
       ratio: need.over(foot.times(t.is)),
-      ...Object.fromEntries(offered.map(({ spacing: s }, i) => [`along.bars.${i}.spacing`, s])),
+      ...Object.fromEntries(offered.map((s, i) => [`along.bars.${i}.spacing`, s])),
     },
     DIGITS,
   );

@@ -5,7 +5,7 @@ import { INSIDE, PLACED, YARD } from './shapes';
 
 const slab = (thickness: unknown) => (part: object) => ({ ...part, thickness });
 const crown = { kind: 'crown', edges: '5 in', center: '7 in', form: 'parabolic', across: 'x' };
-const straightCrown = { ...crown, kind: 'straight' };
+const straightCrown = { ...crown, form: 'straight' };
 const plane = { kind: 'plane', atOrigin: '6 in', alongX: '0.1%', alongY: '0.05%' };
 const taper = { kind: 'taper', along: 'x', from: '5 in', to: '7 in' };
 
@@ -95,14 +95,14 @@ const probed: readonly Growth[] = [
 
 const steps: readonly Growth[] = [
   growth('step-volume', 'risers', (n) => ({ risers: n, rise: '6 in', tread: '12 in', width: '4 ft' })),
-  ...(['wraparound', 'round', 'winding'] as const).map((plan) =>
-    growth('step-volume', `risers ${plan}`, (n) => ({
-      plan,
+  ...(['wraparound', 'round', 'winding'] as const).map((kind) =>
+    growth('step-volume', `risers ${kind}`, (n) => ({
+      kind,
       risers: n,
       rise: '6 in',
-      ...(plan === 'wraparound' ? { tread: '1 ft', topWidth: '4 ft', topDepth: '3 ft', sides: 'both' } : {}),
-      ...(plan === 'round' ? { tread: '1 ft', topRadius: '6 ft', turn: '90 deg' } : {}),
-      ...(plan === 'winding'
+      ...(kind === 'wraparound' ? { tread: '1 ft', topWidth: '4 ft', topDepth: '3 ft', sides: 'both' } : {}),
+      ...(kind === 'round' ? { tread: '1 ft', topRadius: '6 ft', turn: '90 deg' } : {}),
+      ...(kind === 'winding'
         ? { innerRadius: '1 ft', outerRadius: '5 ft', turnEach: `${Math.min(10, 300 / n)} deg` }
         : {}),
     })),

@@ -56,7 +56,7 @@ const ON_THE_TAPE: Readonly<Record<string, readonly string[]>> = {
   'joint-layout': ['joints', 'panels', 'search', 'sawing', 'contraction', 'isolationBoard', 'givesWay'],
   'rebar-layout': ['bars', 'length', 'lengths'],
   'mesh-layout': ['laid', 'laidLength'],
-  'steel-minimum': ['bars'],
+  'steel-minimum': ['bars', 'areaPerFoot', 'areaPerMeter', 'style'],
   // Rules are told in the numbers of the job.
   'joint-spacing': ['rule'],
 };
