@@ -103,15 +103,15 @@ const SYMBOLS = /[A-Za-z]\w*/g;
 
 /** One symbol has one meaning on a sheet: where it stands for something else than before, it gets a number. */
 class Symbols {
-  readonly #meanings = new Map<string, Quantity[]>();
+  private readonly meanings = new Map<string, Quantity[]>();
 
   /** The symbol for this quantity. */
   of(symbol: string, q: Quantity): string {
-    const known = this.#meanings.get(symbol) ?? [];
+    const known = this.meanings.get(symbol) ?? [];
     let at = known.findIndex((one) => one.equals(q));
     if (at < 0) {
       at = known.length;
-      this.#meanings.set(symbol, [...known, q]);
+      this.meanings.set(symbol, [...known, q]);
     }
     return at === 0 ? symbol : `${symbol}${lowered(at + 1)}`;
   }
@@ -180,24 +180,24 @@ const CREW = 3;
 
 /** Each caution once: of the same code and words, whichever part of the job raised it. */
 class Collected {
-  readonly #told = new Map<string, Told & { readonly always: boolean }>();
-  readonly #sources = new Map<string, number>();
+  private readonly ownTold = new Map<string, Told & { readonly always: boolean }>();
+  private readonly ownSources = new Map<string, number>();
 
   constructor(readonly view: SheetView) {}
 
   source(source: Source): number {
     const text = sourceText(source, this.view);
-    const known = this.#sources.get(text);
+    const known = this.ownSources.get(text);
     if (known !== undefined) return known;
-    this.#sources.set(text, this.#sources.size + 1);
-    return this.#sources.size;
+    this.ownSources.set(text, this.ownSources.size + 1);
+    return this.ownSources.size;
   }
 
   caution(caution: Caution, view: View): void {
     const text = wordsText(caution, view);
     const key = caution.always ? caution.code : `${caution.code} ${text}`;
-    if (this.#told.has(key)) return;
-    this.#told.set(key, {
+    if (this.ownTold.has(key)) return;
+    this.ownTold.set(key, {
       severity: caution.severity,
       head: wordText(caution.severity, view),
       text,
@@ -213,11 +213,11 @@ class Collected {
   }
 
   get sources(): string[] {
-    return [...this.#sources.keys()];
+    return [...this.ownSources.keys()];
   }
 
   told(always: boolean): Told[] {
-    const some = [...this.#told.values()].filter((one) => one.always === always);
+    const some = [...this.ownTold.values()].filter((one) => one.always === always);
     return GRAVEST.flatMap((severity) => some.filter((one) => one.severity === severity));
   }
 }
