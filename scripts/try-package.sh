@@ -28,7 +28,7 @@ cat > use.mjs <<'JS'
 import assert from 'node:assert';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { catalog } from 'flatwork-reckoner/catalog';
+import { catalog, loadCalculation } from 'flatwork-reckoner/catalog';
 import { InputError, length, revive, slabVolume } from 'flatwork-reckoner';
 import { textSheet } from 'flatwork-reckoner/report';
 const input = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '5 in' };
@@ -47,7 +47,9 @@ for (const result of [other.slabVolume(input), structuredClone(slabVolume(input)
 assert.equal(slabVolume({ ...input, thickness: other.length('5 in') }).figures.volume.format(), '7.78 yd3');
 const vector = createRequire(import.meta.url).resolve('flatwork-reckoner/vectors/slope/patio-12-ft.json');
 const { calculation, input: asked, expect } = JSON.parse(readFileSync(vector, 'utf8'));
-const attempt = catalog.find(({ id }) => id === calculation).attempt(asked);
+assert.ok(catalog.some(({ id }) => id === calculation));
+const loaded = await loadCalculation(calculation);
+const attempt = loaded.calculation.attempt(asked);
 assert.ok(attempt.result.figures.fall.equals(length(expect.figures.fall.equals)));
 console.log('as ES modules: works');
 JS
