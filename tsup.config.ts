@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { defineConfig, type Options } from 'tsup';
 
@@ -44,6 +44,8 @@ const licenses: NonNullable<Options['esbuildPlugins']>[number] = {
         Object.entries(inputs).flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : [])),
       );
       const rule = `\n${'-'.repeat(80)}\n\n`;
+      // A build from nothing has no folder yet, and its files are written after this.
+      mkdirSync('dist', { recursive: true });
       writeFileSync('dist/third-party-licenses.txt', [...packagesIn(used)].sort().map(notice).join(rule));
     });
   },
