@@ -1,5 +1,6 @@
 /** The list of calculations, and the modules that load them. */
 import { readdirSync, readFileSync } from 'node:fs';
+import type { CatalogEntry } from '../../src/catalog/index';
 import * as library from '../../src/index';
 import type { Calculation } from '../../src/reckoning/calculation';
 import type { Declared, Types } from './types';
@@ -13,14 +14,7 @@ const ORDER = ['concrete', 'steps', 'base', 'forms', 'grade', 'joints', 'steel',
 export interface Listed {
   readonly declared: Declared;
   readonly calculation: Calculation<never, never>;
-  readonly entry: {
-    readonly id: string;
-    readonly title: string;
-    readonly summary: string;
-    readonly trade: string;
-    readonly name: string;
-    readonly version: number;
-  };
+  readonly entry: CatalogEntry;
 }
 
 /** `/** Grade: slopes and heights.` names the trade. */

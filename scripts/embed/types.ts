@@ -1,5 +1,5 @@
 /** TypeScript: from the oldest that is served to the newest, under every way of finding modules that it has. */
-import { writeFileSync } from 'node:fs';
+import { copyFileSync, writeFileSync } from 'node:fs';
 import type { Check, Suite } from './check';
 import { Project } from './project';
 
@@ -53,6 +53,8 @@ export const types: Suite = {
       'types',
       Object.fromEntries(versions.map((version) => [alias(version), `npm:typescript@${version}`])),
     );
+    // The same program, as each kind of module that TypeScript tells by a file's name.
+    for (const file of ['use.mts', 'use.cts']) copyFileSync(project.path('use.ts'), project.path(file));
     const [oldest = ''] = versions;
     const hover: Check = {
       name: `TypeScript ${oldest}: over a call, an editor shows what the calculation says of itself`,

@@ -4,34 +4,12 @@
  * @packageDocumentation
  */
 
-import type { Attempt } from '../reckoning/calculation';
-import type { JsonSchema } from '../reckoning/fields';
-import type { Limit } from '../reckoning/limits';
+import type { Calculation } from '../reckoning/calculation';
 import type { Figure } from '../reckoning/result';
-import type { Source } from '../reckoning/source';
-import type { StandardSchema } from '../reckoning/standard';
-import type { ReckonOptions } from '../reckoning/system';
 import { every } from './generated/every';
 
-/** A calculation whatever its input is. */
-export interface AnyCalculation {
-  /** Id of the calculation. */
-  readonly id: string;
-  /** What it works out, in a few words. */
-  readonly title: string;
-  /** Version of the calculation. */
-  readonly version: number;
-  /** JSON Schema of its input. */
-  readonly inputSchema: JsonSchema;
-  /** Where its rules come from. */
-  readonly sources: readonly Source[];
-  /** How large a job it takes at once, beside the lengths of its lists, which are in the schema. */
-  readonly limits: readonly Limit[];
-  /** The Standard Schema interface, for form libraries and the like. */
-  readonly '~standard': StandardSchema<unknown>;
-  /** Reckon with input of any kind; never throws. */
-  attempt(input: unknown, options?: ReckonOptions): Attempt<Record<string, Figure>>;
-}
+/** A calculation whatever its input is: what describes it, and `attempt`. */
+export type AnyCalculation = Omit<Calculation<unknown, Record<string, Figure>>, never>;
 
 /**
  * Every calculation, trade by trade in the order of a job.

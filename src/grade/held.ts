@@ -70,7 +70,8 @@ function assumed(
   return value;
 }
 
-function assumedLength(
+/** A length as given, or the one that each unit system has its own of, told as assumed. */
+export function assumedLength(
   pad: Pad,
   name: string,
   given: Length | undefined,

@@ -3,13 +3,14 @@
 import { Decimal } from '../../quantity/decimal';
 import * as sharedFaults from '../../quantity/faults';
 import { constant, length } from '../../quantity/make';
-import { type Paired, paired } from '../../quantity/paired';
+import { paired } from '../../quantity/paired';
 import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
 import type { Pad } from '../../reckoning/pad';
 import { COMMON_PRACTICE, IRC_SLAB_THICKNESS } from '../../reckoning/source';
-import { type Saying, say } from '../../reckoning/words';
+import { say } from '../../reckoning/words';
 import * as faults from '../faults';
+import { assumedLength } from '../held';
 import { limitOf } from '../limits';
 import { distanceTo, type ParsedLine, staysDry } from '../lines';
 import { rate } from '../shapes';
@@ -78,20 +79,6 @@ function settle<T extends Slope | string>(
   if (given !== undefined) return given;
   pad.assume({ name, value: usual, because, override: say`Give ${{ name }}`, source });
   return usual;
-}
-
-/** The same for a length, which each unit system has its own of. */
-function settleLength(
-  pad: Pad,
-  name: string,
-  given: Length | undefined,
-  usual: Paired<'length'>,
-  because: Saying,
-  source = COMMON_PRACTICE,
-): Length {
-  if (given !== undefined) return given;
-  pad.assume({ name, value: usual, because, override: say`Give ${{ name }}`, source });
-  return usual.as(pad.system);
 }
 
 function finder(site: Site): (name: string, path: string) => number {
@@ -193,7 +180,7 @@ function settled(input: ParsedCorrection, pad: Pad) {
   const paved = limitOf(walled ? 'paved-by-building' : 'slab-outdoors', pad.system);
   return {
     minimum: settle(pad, 'minimum', input.minimum, paved.least as Slope, paved.because, paved.source),
-    zone: settleLength(
+    zone: assumedLength(
       pad,
       'zone',
       input.zone,
@@ -210,7 +197,7 @@ function settled(input: ParsedCorrection, pad: Pad) {
       STRIKE_OFF,
     ),
     clearance: input.sills
-      ? settleLength(
+      ? assumedLength(
           pad,
           'sillClearance',
           input.sillClearance,
@@ -220,7 +207,7 @@ function settled(input: ParsedCorrection, pad: Pad) {
         )
       : SILL_CLEARANCE.as(pad.system),
     leastThickness: input.thicknesses
-      ? settleLength(
+      ? assumedLength(
           pad,
           'minimumThickness',
           input.minimumThickness,
