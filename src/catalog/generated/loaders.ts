@@ -168,6 +168,16 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../steel/steel-placement').then((m) => m.steelPlacement as unknown as AnyCalculation),
       import('./described/steel-placement.json').then((m) => m.default as Description),
     ]),
+  'delivery-ticket': () =>
+    Promise.all([
+      import('../../mix/delivery-ticket').then((m) => m.deliveryTicket as unknown as AnyCalculation),
+      import('./described/delivery-ticket.json').then((m) => m.default as Description),
+    ]),
+  'mix-requirements': () =>
+    Promise.all([
+      import('../../mix/mix-requirements').then((m) => m.mixRequirements as unknown as AnyCalculation),
+      import('./described/mix-requirements.json').then((m) => m.default as Description),
+    ]),
   'bag-count': () =>
     Promise.all([
       import('../../pour/bag-count').then((m) => m.bagCount as unknown as AnyCalculation),
