@@ -54,5 +54,6 @@ export const SIGNS: Readonly<Record<string, Signs>> = {
   'rebar-layout': signs('', 'cover'),
   'mesh-layout': signs('', 'sideLap edge endLap'),
   'steel-placement': signs('', 'coverTop'),
+  'evaporation-rate': signs('air concrete', 'humidity wind'),
   'concrete-order': signs('', 'allowance elements.*.allowance'),
 };
