@@ -12,7 +12,7 @@
  * The wind is that at 20 in (0.5 m) above the surface. One that was measured higher is brought down by the seventh
  * root of the heights. What a source means by the limit is the estimate, which may be 40% off either way.
  */
-import { Decimal } from '../quantity/decimal';
+import { Decimal, toPower } from '../quantity/decimal';
 import { constant, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
@@ -258,7 +258,7 @@ function nearSurface({ wind: V, windHeight: H }: Parsed, pad: Pad): Speed {
     });
     return V;
   }
-  const factor = Decimal.pow(numberOf(h.over(H)), new Decimal(1).div(PROFILE));
+  const factor = toPower(numberOf(h.over(H)), new Decimal(1).div(PROFILE));
   return pad.step(
     'wind near the surface',
     `w = V × (h ÷ H)^(1 ÷ ${PROFILE})`,

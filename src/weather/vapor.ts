@@ -4,7 +4,7 @@
  * `e = p × exp((18.678 − D ÷ s) × D ÷ (o + D))`, with `D` the degrees above freezing: the equation of Buck, as of
  * 1996, from memory; tables of the CRC and ASHRAE handbooks agree with it within 0.1% from freezing to 50 degC.
  */
-import { Decimal } from '../quantity/decimal';
+import { Decimal, exponential } from '../quantity/decimal';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
@@ -23,7 +23,7 @@ export function saturated(t: Temperature, { system }: Pad): Quantity<'pressure'>
   const [D, s, o] = [above(FREEZING.as(system), t), SCALE.as(system), OFFSET.as(system)];
   const [d, scale, offset] = [D, s, o].map((q) => canonicalValue(q)) as [Decimal, Decimal, Decimal];
   const power = new Decimal(SLOPE).minus(d.div(scale)).times(d).div(offset.plus(d));
-  return AT_FREEZING.as(system).times(pure(Decimal.exp(power)));
+  return AT_FREEZING.as(system).times(pure(exponential(power)));
 }
 
 /** The saturation pressure at a temperature, with its steps. */
