@@ -20,6 +20,7 @@ const FLOORS: Record<string, number> = {
   steps: 3,
   mix: 3,
   pour: 3,
+  weather: 3,
   forms: 3,
   finish: 3,
   job: 4,

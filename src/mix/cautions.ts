@@ -37,7 +37,6 @@ export const airUnsaid = (limit: Ratio, source: Source): Caution => ({
   code: 'air-unsaid',
   severity: 'warning',
   ...say`nothing is said of air, and what freezes wet needs ${{ limit }} or more: ask before it is ordered or discharged`,
-  limit,
   source,
 });
 

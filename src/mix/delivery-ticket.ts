@@ -371,8 +371,8 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
   sources: [AIR_TOLERANCE, WATER_ADDED, YIELD_FORMULA, TIME_LIMIT],
   input: () => {
     const strength = quantity('pressure', 'strength', 'positive', STRENGTH);
-    const air = (what: string) => maybe(quantity('ratio', what, 'not-negative', AIR));
-    const slump = maybe(quantity('length', 'slump', 'not-negative', SLUMP));
+    const air = (what: string) => maybe(quantity('ratio', what, 'positive', AIR));
+    const slump = maybe(quantity('length', 'slump', 'positive', SLUMP));
     const aggregateSize = maybe(quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE));
     const aggregate = fields({
       mass: quantity('mass', 'mass', 'positive', BATCHED),
@@ -392,13 +392,13 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
           aggregateSize,
         }),
         cement: maybe(quantity('mass', 'cement', 'positive', BATCHED)),
-        water: water('water'),
+        water: maybe(quantity('volume', 'water', 'positive', WATER)),
         aggregates: maybe(list(aggregate, 1, 6)),
         waterAdded: water('waterAdded'),
         waterToAdd: water('waterToAdd'),
         left: maybe(quantity('volume', 'left', 'positive', LOAD)),
         strength: maybe(strength),
-        air: air('air'),
+        air: maybe(quantity('ratio', 'air', 'not-negative', AIR)),
         slump,
         aggregateSize,
         density: maybe(quantity('density', 'density', 'positive', DENSITY)),

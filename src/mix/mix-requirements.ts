@@ -80,8 +80,8 @@ export interface MixRequirementsInput {
   readonly vibrated?: boolean;
   /** Thickness of the slab, where the stone is to be judged by it. */
   readonly thickness?: QuantityInput<'length'>;
-  /** The code or standard that governs; by default the strictest of those for the units of the job. */
-  readonly standard?: 'irc' | 'ibc' | 'aci-332' | 'aci-318' | 'csa-a23.1' | 'en-206';
+  /** The code or standard that governs; by default `strictest`: of those for the units of the job. */
+  readonly standard?: 'strictest' | 'irc' | 'ibc' | 'aci-332' | 'aci-318' | 'csa-a23.1' | 'en-206';
   /** A mix that a supplier offers, to be judged. */
   readonly offered?: MixOfferInput;
 }
@@ -171,13 +171,13 @@ function governing(input: Parsed, all: readonly MixBySource[], pad: Pad): MixByS
   if (!standard) {
     pad.assume({
       name: 'standard',
-      value: 'the strictest of those shown',
-      because: 'codes and standards disagree, and what meets the strictest meets them all',
+      value: 'strictest',
+      because: 'codes and standards disagree, and what meets the strictest of those shown meets them all',
       override: 'Give standard as your building department or the plans name it',
       source: COMMON_PRACTICE,
     });
-    return valid;
   }
+  if (!standard || standard === 'strictest') return valid;
   const own = valid.filter((rule) => rule.standard === standard);
   const choices = [...new Set(valid.map((rule) => rule.standard as string))];
   return own.length > 0 ? own : refuse('standard', faults.unknownChoice('standard', choices));
@@ -358,14 +358,22 @@ export const mixRequirements: Calculation<MixRequirementsInput, MixRequirementsF
         vibrated: maybe(yesOrNo('vibrated')),
         thickness: maybe(quantity('length', 'thickness', 'positive', SLAB_THICKNESS)),
         standard: maybe(
-          choice('standard', ['irc', 'ibc', 'aci-332', 'aci-318', 'csa-a23.1', 'en-206'] as const),
+          choice('standard', [
+            'strictest',
+            'irc',
+            'ibc',
+            'aci-332',
+            'aci-318',
+            'csa-a23.1',
+            'en-206',
+          ] as const),
         ),
         offered: maybe(
           fields({
             strength: quantity('pressure', 'strength', 'positive', STRENGTH),
             air: maybe(quantity('ratio', 'air', 'not-negative', AIR)),
             waterCement: maybe(waterCement('waterCement')),
-            slump: maybe(quantity('length', 'slump', 'not-negative', SLUMP)),
+            slump: maybe(quantity('length', 'slump', 'positive', SLUMP)),
           }),
         ),
       }),

@@ -10,6 +10,7 @@ import { curbVolume } from '../../concrete/curb-volume';
 import { deliveryTicket } from '../../mix/delivery-ticket';
 import { dowelLayout } from '../../steel/dowel-layout';
 import { drainageCheck } from '../../grade/drainage-check';
+import { evaporationRate } from '../../weather/evaporation-rate';
 import { excavation } from '../../base/excavation';
 import { fiberDosage } from '../../steel/fiber-dosage';
 import { footingVolume } from '../../concrete/footing-volume';
@@ -74,6 +75,7 @@ export const every = [
   steelPlacement,
   deliveryTicket,
   mixRequirements,
+  evaporationRate,
   bagCount,
   concreteOrder,
   sawWindow,

@@ -178,6 +178,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../mix/mix-requirements').then((m) => m.mixRequirements as unknown as AnyCalculation),
       import('./described/mix-requirements.json').then((m) => m.default as Description),
     ]),
+  'evaporation-rate': () =>
+    Promise.all([
+      import('../../weather/evaporation-rate').then((m) => m.evaporationRate as unknown as AnyCalculation),
+      import('./described/evaporation-rate.json').then((m) => m.default as Description),
+    ]),
   'bag-count': () =>
     Promise.all([
       import('../../pour/bag-count').then((m) => m.bagCount as unknown as AnyCalculation),
