@@ -59,6 +59,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'rebar-layout': signs('', 'cover'),
   'mesh-layout': signs('', 'sideLap edge endLap'),
   'steel-placement': signs('', 'coverTop'),
+  'evaporation-rate': signs('air concrete', 'humidity wind'),
   'concrete-order': signs('', 'allowance elements.*.allowance'),
   runoff: ALL_MORE,
   'bar-cutting': ALL_MORE,
