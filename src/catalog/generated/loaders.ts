@@ -183,4 +183,9 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../pour/saw-window').then((m) => m.sawWindow as unknown as AnyCalculation),
       import('./described/saw-window.json').then((m) => m.default as Description),
     ]),
+  'evaporation-rate': () =>
+    Promise.all([
+      import('../../weather/evaporation-rate').then((m) => m.evaporationRate as unknown as AnyCalculation),
+      import('./described/evaporation-rate.json').then((m) => m.default as Description),
+    ]),
 };
