@@ -108,7 +108,8 @@ function asNamed(name: string, view: View): View {
 export function figureText(name: string, figure: Plain, given: View): string {
   const view = asNamed(name, given);
   if (isQuantity(figure)) return quantityText(figure, view);
-  if (typeof figure === 'boolean') return wordText(figure ? 'yes' : name === 'regular' ? 'not needed' : 'no', view);
+  if (typeof figure === 'boolean')
+    return wordText(figure ? 'yes' : name === 'regular' ? 'not needed' : 'no', view);
   if (typeof figure === 'number') return String(figure);
   if (typeof figure === 'string') return isName(name) ? figure : wordText(figure, view);
   if (isList(figure)) {

@@ -4,8 +4,8 @@
  */
 import { fault, quoted } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
-import type { Quantity } from '../quantity/quantity';
 import { pressure } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
 import { twoWays } from '../quantity/text-faults';
 import { say } from '../quantity/words';
 import { type Field, quantity } from '../reckoning/fields';
@@ -13,7 +13,9 @@ import type { Ordinary } from '../reckoning/ordinary';
 
 /** Cylinder and cube, in MPa. */
 const CLASSES =
-  '8/10 12/15 16/20 20/25 25/30 28/35 30/37 32/40 35/45 40/50 45/55 50/60 55/67 60/75 70/85 80/95 90/105'.split(' ');
+  '8/10 12/15 16/20 20/25 25/30 28/35 30/37 32/40 35/45 40/50 45/55 50/60 55/67 60/75 70/85 80/95 90/105'.split(
+    ' ',
+  );
 
 const CLASS = /^C ?(\d{1,2})(?: ?\/ ?(\d{2,3}))?$/i;
 

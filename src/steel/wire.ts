@@ -193,7 +193,9 @@ function isMetric(spacings: readonly string[], units: readonly (string | undefin
  * The number of the name is the steel of the wires along in mm2 a meter, rounded. BS 4483, from memory; areas and
  * weights are worked out from the wires.
  */
-const FABRICS: Readonly<Record<string, readonly [along: string, wire: string, across: string, wire: string]>> = {
+const FABRICS: Readonly<
+  Record<string, readonly [along: string, wire: string, across: string, wire: string]>
+> = {
   A98: ['200', '5', '200', '5'],
   A142: ['200', '6', '200', '6'],
   A193: ['200', '7', '200', '7'],
@@ -218,7 +220,13 @@ function fabricNamed(text: string): WireStyle | undefined {
     wire: byDiameter(diameter),
     surface: 'deformed',
   });
-  return { along: run(along, thick), across: run(across, thin), metric: true, namedIn: 'metric', fabric: name };
+  return {
+    along: run(along, thick),
+    across: run(across, thin),
+    metric: true,
+    namedIn: 'metric',
+    fabric: name,
+  };
 }
 
 /**
@@ -226,19 +234,23 @@ function fabricNamed(text: string): WireStyle | undefined {
  *
  * `A193`, `6x6-W1.4xW1.4`, `4x12 - D6xD4`, `152x152-MW9.1xMW9.1`, `6x6-10x10`, `6x6 10/10`, `200x200-6x6`.
  */
-export function readings(text: string): WireStyle | TwoStyles | undefined {
-  const fabric = text.length > 60 ? undefined : fabricNamed(text);
-  if (fabric) return fabric;
-  const found = text.length > 60 ? null : STYLE.exec(text.trim().replaceAll('×', 'x'));
+export const readings = (text: string): WireStyle | TwoStyles | undefined =>
+  text.length > LONGEST ? undefined : (fabricNamed(text) ?? written(text));
+
+/** No style is longer. */
+const LONGEST = 60;
+
+function written(text: string): WireStyle | TwoStyles | undefined {
+  const found = STYLE.exec(text.trim().replaceAll('×', 'x'));
   if (!found) return undefined;
   const [, a = '', unitA, b = '', unitB, p1 = '', n1 = '', mm1, p2 = '', n2 = '', mm2, gauge] = found;
   const metric = isMetric([a, b], [unitA, unitB]);
   if (metric === undefined || [a, b, n1, n2].some((n) => Number(n) === 0)) return undefined;
-  const written: Written = { spacings: [a, b], prefix: p1, prefixes: [p1, p2], numbers: [n1, n2], metric };
+  const style: Written = { spacings: [a, b], prefix: p1, prefixes: [p1, p2], numbers: [n1, n2], metric };
   const by = gauge ? 'gauge' : (mm1 ?? mm2) ? 'mm' : undefined;
   if (by && (p1 || p2 || (gauge && (mm1 ?? mm2)))) return undefined;
   if (!p1 !== !p2) return undefined;
-  return p1 ? numbered(written) : bare(written, by);
+  return p1 ? numbered(style) : bare(style, by);
 }
 
 export const isTwoStyles = (r: WireStyle | TwoStyles | undefined): r is TwoStyles =>
