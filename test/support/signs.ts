@@ -55,4 +55,5 @@ export const SIGNS: Readonly<Record<string, Signs>> = {
   'mesh-layout': signs('', 'sideLap edge endLap'),
   'steel-placement': signs('', 'coverTop'),
   'concrete-order': signs('', 'allowance elements.*.allowance'),
+  'truck-plan': signs('', 'travelTime washOutTime returnTime firstTruckAt'),
 };

@@ -414,6 +414,8 @@ const WORSE: readonly (readonly [id: string, input: string, way: Way, figure: st
     ['curb-volume', 'length', 'more', 'volume', true],
     ['drainage-check', 'away', 'more', 'slope', false],
     ['saw-window', 'placedAt', 'more', 'start', true],
+    ['truck-plan', 'volume', 'more', 'ends', true],
+    ['truck-plan', 'travelTime', 'more', 'oldest', true],
   ];
 
 const worse: Relation = {
