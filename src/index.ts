@@ -14,3 +14,4 @@ export * from './quantity/index';
 export * from './reckoning/index';
 export * from './steel/index';
 export * from './steps/index';
+export * from './weather/index';

@@ -19,6 +19,7 @@ const FLOORS: Record<string, number> = {
   steel: 3,
   steps: 3,
   pour: 3,
+  weather: 3,
   forms: 3,
   finish: 3,
   job: 4,

@@ -434,7 +434,7 @@ function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
 }
 
 /**
- * Granular base: how much to order.
+ * Granular base: tons to order, loose and compacted volume, lifts by the tool, loads.
  *
  * @param input - outline or area, compacted depth, and a density or a material
  * @returns weight, volumes compacted and loose, rate of spread, and loads where the truck is known

@@ -471,7 +471,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Concrete for footings.
+ * Concrete for footings: strips, loops, pads, tapered, stepped.
  *
  * @param input - a list of footings, and how deep the ground freezes
  * @returns volume in all and of each, bearing area, faces to form

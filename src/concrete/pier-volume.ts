@@ -388,7 +388,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Concrete for piers and posts.
+ * Concrete for piers and posts: round, rectangular, tapered, belled.
  *
  * @param input - a list of piers, and how deep the ground freezes
  * @returns volume in all and of each, bearing area, sides

@@ -558,7 +558,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Concrete for walls.
+ * Concrete for walls, with openings and pilasters: straight, tapered, or in insulated forms.
  *
  * @param input - a list of walls, and from which size on openings are deducted
  * @returns volume in all and of each, gross volume, plan area, faces to form

@@ -273,7 +273,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * What to order from the plant.
+ * What to order from the plant: allowance, increment, and the loads it comes in.
  *
  * @param input - net volume with its allowance, or elements each with their own; increment and truck
  * capacity; the least load, and how to split

@@ -540,7 +540,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Trucks for a pour, load by load.
+ * Trucks for a pour, load by load: how many, gaps, queues, age against its limit, cold joints.
  *
  * @param input - volume and truck, or loads; the way of placing; the way from the plant; trucks and how they are
  * sent, temperature and limits where they are known

@@ -121,7 +121,7 @@ function reckon(input: Parsed, pad: Pad): BarSizeFigures {
 }
 
 /**
- * Nominal size of a reinforcing bar.
+ * Nominal size of a reinforcing bar: diameter, area, weight, and its name in every series.
  *
  * @param input - the bar as it is marked, and the series that its number belongs to
  * @returns diameter, area, weight, strength of the grade, weight of a bundle

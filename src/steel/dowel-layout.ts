@@ -364,7 +364,7 @@ function reckon(input: Parsed, pad: Pad): DowelLayoutFigures {
 }
 
 /**
- * Dowels or ties across a joint.
+ * Dowels or ties across a joint: size, number, baskets, epoxy.
  *
  * @param input - thickness, joint, how they are placed; sizes where the plans give them
  * @returns count, size, weight, spacing, and epoxy or baskets

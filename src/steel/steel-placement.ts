@@ -205,7 +205,7 @@ function reckon(input: Parsed, pad: Pad): SteelPlacementFigures {
 }
 
 /**
- * Where the steel sits in the slab.
+ * Where the steel ends up in the slab, held to cover and to its place.
  *
  * @param input - thickness, cover above the steel, the steel, its supports
  * @returns cover below and depth, with cautions where the steel lies too low, too shallow or on the ground

@@ -28,18 +28,24 @@ export interface Vector {
 export const VECTORS_DIR = new URL('../../vectors/', import.meta.url);
 
 export interface VectorFile {
-  /** `<calculation>/<name>`, from the path. */
+  /** `<calculation>/<name>`: the path, or for a case out of a list the folder and the name of its own. */
   readonly at: string;
   readonly vector: Vector;
 }
 
+/** The cases of one file: one, or a list. */
+function casesIn(folder: string, file: string): VectorFile[] {
+  const json = JSON.parse(readFileSync(new URL(`${folder}/${file}`, VECTORS_DIR), 'utf8')) as
+    | Vector
+    | readonly Vector[];
+  if (!('length' in json)) return [{ at: `${folder}/${file.replace(/\.json$/, '')}`, vector: json }];
+  return json.map((vector) => ({ at: `${folder}/${vector.id.split('/').at(-1)}`, vector }));
+}
+
 export function readVectors(): VectorFile[] {
   const folders = readdirSync(VECTORS_DIR, { withFileTypes: true }).filter((d) => d.isDirectory());
-  return folders.flatMap((folder) =>
-    readdirSync(new URL(`${folder.name}/`, VECTORS_DIR)).map((file) => ({
-      at: `${folder.name}/${file.replace(/\.json$/, '')}`,
-      vector: JSON.parse(readFileSync(new URL(`${folder.name}/${file}`, VECTORS_DIR), 'utf8')) as Vector,
-    })),
+  return folders.flatMap(({ name }) =>
+    readdirSync(new URL(`${name}/`, VECTORS_DIR)).flatMap((file) => casesIn(name, file)),
   );
 }
 

@@ -9,6 +9,7 @@ import { crossSlope } from '../../grade/cross-slope';
 import { curbVolume } from '../../concrete/curb-volume';
 import { dowelLayout } from '../../steel/dowel-layout';
 import { drainageCheck } from '../../grade/drainage-check';
+import { evaporationRate } from '../../weather/evaporation-rate';
 import { excavation } from '../../base/excavation';
 import { fiberDosage } from '../../steel/fiber-dosage';
 import { footingVolume } from '../../concrete/footing-volume';
@@ -75,4 +76,5 @@ export const every = [
   concreteOrder,
   sawWindow,
   truckPlan,
+  evaporationRate,
 ];

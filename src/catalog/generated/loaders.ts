@@ -188,4 +188,9 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../pour/truck-plan').then((m) => m.truckPlan as unknown as AnyCalculation),
       import('./described/truck-plan.json').then((m) => m.default as Description),
     ]),
+  'evaporation-rate': () =>
+    Promise.all([
+      import('../../weather/evaporation-rate').then((m) => m.evaporationRate as unknown as AnyCalculation),
+      import('./described/evaporation-rate.json').then((m) => m.default as Description),
+    ]),
 };

@@ -414,6 +414,7 @@ const WORSE: readonly (readonly [id: string, input: string, way: Way, figure: st
     ['curb-volume', 'length', 'more', 'volume', true],
     ['drainage-check', 'away', 'more', 'slope', false],
     ['saw-window', 'placedAt', 'more', 'start', true],
+    ['evaporation-rate', 'humidity', 'less', 'rate', true],
     ['truck-plan', 'volume', 'more', 'ends', true],
     ['truck-plan', 'travelTime', 'more', 'oldest', true],
   ];

@@ -1,0 +1,11 @@
+/** Weather: drying of the surface, concrete hot and cold, maturity and strength. */
+export {
+  type Bleeding,
+  type ChangedDrying,
+  type DryingChange,
+  type DryingLimit,
+  type DryingMeasure,
+  type EvaporationRateFigures,
+  type EvaporationRateInput,
+  evaporationRate,
+} from './evaporation-rate';

@@ -1,0 +1,90 @@
+/** Sources of the rules of weather: of drying, of placing hot and cold, of maturity and strength. */
+import type { Source } from '../reckoning/source';
+
+export const UNO: Source = {
+  kind: 'published',
+  title: 'Plastic Shrinkage Cracking and Evaporation Formulas (P. J. Uno); the equations from memory',
+  publisher: 'American Concrete Institute, ACI Materials Journal',
+  edition: 'July-August 1998',
+  locator: 'volume 95, number 4, title 95-M34',
+  fromMemory: true,
+};
+
+export const ACI_EVAPORATION: Source = {
+  kind: 'published',
+  title: 'Estimating Evaporation Rates to Prevent Plastic Shrinkage Cracking (question and answer)',
+  publisher: 'American Concrete Institute, Concrete International',
+  edition: 'March 2007',
+  locator: 'answer: 0.2 lb/ft2/h (1 kg/m2/h); wind at 20 in (0.5 m) above the surface',
+  fromMemory: false,
+};
+
+export const HOVER_EVAPORATION: Source = {
+  kind: 'published',
+  title: 'On the origin and the accuracy of the evaporation nomograph (K. C. Hover), abstract',
+  publisher: 'American Concrete Institute, SP-338',
+  edition: '2020',
+  locator: 'pages 10 to 28, abstract: the true rate may be some 40% off the estimate',
+  fromMemory: false,
+};
+
+export const SILICA_FUME_DRYING: Source = {
+  kind: 'published',
+  title: "Silica Fume User's Manual, slides: preventing plastic shrinkage cracking",
+  publisher: 'Silica Fume Association',
+  locator: 'chapter 4: about half the rate allowed for ordinary concrete',
+  url: 'http://www.silicafume.org/slideshow.cgi?p=41&c=4&l=54',
+  fromMemory: false,
+};
+
+export const UFGS_WEATHER: Source = {
+  kind: 'published',
+  title: 'UFGS 03300N, Cast-in-Place Concrete',
+  publisher: 'US Navy, guide specification',
+  edition: 'about 2001',
+  locator: 'paragraphs Cold Weather and Hot Weather',
+  fromMemory: false,
+};
+
+export const CSA_DRYING: Source = {
+  kind: 'common-practice',
+  title: 'Severe drying as CSA A23.1 has it, from 0.50 kg/m2/h',
+  publisher: 'Canadian Standards Association',
+  fromMemory: true,
+};
+
+export const MENZEL: Source = {
+  kind: 'common-practice',
+  title:
+    'The equation of Menzel, 1954, by the pressures of vapor, with its customary and its metric constants',
+  fromMemory: true,
+};
+
+export const WIND_PROFILE: Source = {
+  kind: 'common-practice',
+  title: 'Wind by height over open ground, as the seventh root of the heights',
+  fromMemory: true,
+};
+
+export const HEAT_AT_WORK: Source = {
+  kind: 'common-practice',
+  title: 'Guidance on heat at outdoor work: water, rest, shade and days to get used to it',
+  publisher: 'US Occupational Safety and Health Administration',
+  fromMemory: true,
+};
+
+export const BLEED_UNSEEN: Source = {
+  kind: 'published',
+  title: 'Diagnosing slab delaminations, part 2',
+  publisher: 'Concrete Construction magazine',
+  locator: 'article: a dull surface does not prove that bleeding has ended',
+  fromMemory: false,
+};
+
+export const UNDER_THE_SUN: Source = {
+  kind: 'published',
+  title: 'Troubles under the sun (question and answer)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'answer: damp base, small placements, windbreak and shade, the cool of the night, early curing',
+  fromMemory: false,
+};
