@@ -6,7 +6,7 @@
  * degrees Celsius that is 21.1 degC, and an interval of 11.1 degC. A case that is printed beside, fly ash at 45 degF
  * with a water reducer, set within 6 h where the rule has 9.5 h to 14 h: it brackets badly where it is cold.
  */
-import { Decimal } from '../quantity/decimal';
+import { Decimal, toPower } from '../quantity/decimal';
 import { withExample } from '../quantity/faults';
 import { constant, ratio, time } from '../quantity/make';
 import { paired } from '../quantity/paired';
@@ -41,7 +41,7 @@ const DIGITS = 4;
 /** How many times as long concrete at this temperature takes as at 70 degF. */
 function factorAt(T: Temperature): Quantity<'ratio'> {
   const steps = new Decimal(REFERENCE).minus(canonicalValue(T)).div(INTERVAL);
-  return ratio(`${new Decimal(2).pow(steps).toDecimalPlaces(DIGITS).toFixed()}:1`);
+  return ratio(`${toPower(new Decimal(2), steps).toDecimalPlaces(DIGITS).toFixed()}:1`);
 }
 
 function temperatureOf(given: Temperature | undefined, pad: Pad): Temperature {
