@@ -428,7 +428,7 @@ function door(): Field<Parsed> {
     height: l('height', FOOTING_STEP),
     lap: l('lap', PAD_SIDE),
   });
-  const footing = kinds<Footing>('kind', [
+  const footing = kinds('kind', [
     fields({
       kind: word('strip'),
       length: l('length', FOOTING_LENGTH),

@@ -358,7 +358,7 @@ function door(): Field<Parsed> {
     count: maybe(whole('count', 1, 100_000)),
     ...foundedFields(),
   };
-  const pier = kinds<Pier>('kind', [
+  const pier = kinds('kind', [
     fields({ kind: word('round'), diameter: l('diameter'), ...alike }),
     fields({ kind: word('rectangular'), length: l('length'), width: maybe(l('width')), ...alike }),
     fields({

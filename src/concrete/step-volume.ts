@@ -189,7 +189,7 @@ function door(): Field<Parsed> {
     nosing: maybe(quantity('length', 'nosing', 'not-negative', NOSING)),
     openSides: maybe(whole('openSides', 0, 2)),
   });
-  return kinds<Parsed>(
+  return kinds(
     'kind',
     [
       straightField,

@@ -536,7 +536,7 @@ function door(): Field<Parsed> {
     webShare: maybe(quantity('ratio', 'webShare', 'not-negative', WEB_SHARE)),
     count,
   };
-  const wall = kinds<Wall>('kind', [
+  const wall = kinds('kind', [
     fields({
       kind: word('straight'),
       length: l('length', WALL_LENGTH),

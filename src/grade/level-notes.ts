@@ -485,7 +485,7 @@ export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__
   version: 1,
   sources: [CLOSED_FORM, NAVY_GRADES, CBM_LEVELLING],
   input: () =>
-    kinds<Parsed>('kind', [
+    kinds('kind', [
       fields(
         {
           kind: word('level'),

@@ -300,7 +300,7 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
   version: 1,
   sources: [CRSI_BARS, VCC_LAP, MASONRY_LAP, IRC_LAPS, ACI_318_DEVELOPMENT],
   input: () =>
-    kinds<ByDiameters | ByDevelopment>('kind', [
+    kinds('kind', [
       fields(
         {
           kind: word('diameters'),

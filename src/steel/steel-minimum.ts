@@ -335,7 +335,7 @@ export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> =
   version: 1,
   sources: [ACI_318_RATIO, CRSI_DRAG, CRSI_BARS, WRI_STYLES],
   input: () =>
-    kinds<ByRatio | ByDrag>('kind', [
+    kinds('kind', [
       fields({
         kind: word('ratio'),
         thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),

@@ -5,10 +5,22 @@
  */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
-import type { Source } from '../reckoning/source';
+import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import type { Temperature } from './degrees';
-import { BLEED_UNSEEN, HEAT_AT_WORK, HOVER_EVAPORATION, MENZEL, UNDER_THE_SUN } from './sources';
+import type { Difference, Temperature } from './degrees';
+import {
+  BATCH_HEATING,
+  BLEED_UNSEEN,
+  HEAT_AT_WORK,
+  HOT_LIMIT,
+  HOVER_EVAPORATION,
+  ICE_RULES,
+  MENZEL,
+  NRMCA_COLD,
+  OLD_WATER_LIMIT,
+  SCALDING,
+  UNDER_THE_SUN,
+} from './sources';
 
 type Drying = Quantity<'evaporation'>;
 
@@ -61,4 +73,99 @@ export const heatStress = (limit: Temperature, actual: Temperature): Caution => 
   limit,
   actual,
   source: HEAT_AT_WORK,
+});
+
+export const iceLeft = (actual: Difference): Caution => ({
+  code: 'ice-left',
+  severity: 'stop',
+  says: 'the batch has not the heat to melt its ice, and ice left in concrete leaves holes: use less ice, or thaw the aggregates',
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const muchIce = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
+  code: 'much-ice',
+  severity: 'note',
+  ...say`${{ actual }} of the batch water as ice is more than the ${{ limit }} that plants manage to melt while mixing: see that none is left, or cool the aggregates too`,
+  limit,
+  actual,
+  source: ICE_RULES,
+});
+
+export const notCooled = (actual: Temperature): Caution => ({
+  code: 'not-cooled',
+  severity: 'warning',
+  ...say`all of the batch water as ice brings the concrete to ${{ actual }} and no lower: shade and wet the aggregates, have the cement cool before it is used, or place when it is cooler`,
+  actual,
+  source: ICE_RULES,
+});
+
+export const notWarmed: Caution = {
+  code: 'not-warmed',
+  severity: 'warning',
+  says: 'hot water and warm aggregates within their limits do not bring the concrete to what is wanted: have the plant thaw and heat the aggregates earlier, or wait for warmer days',
+  source: BATCH_HEATING,
+};
+
+export const scalds = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'scalding-water',
+  severity: 'warning',
+  ...say`water of ${{ actual }} scalds; above ${{ limit }} it takes no more than moments of a splash: closed hoses, gloves and face shields, and nobody over the drum while it is filled`,
+  limit,
+  actual,
+  source: SCALDING,
+});
+
+export const flashSet = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'flash-set',
+  severity: 'warning',
+  ...say`water hotter than ${{ limit }} makes cement set in a flash and ball up: mix it with the aggregates first, and let the cement in when both are below that`,
+  limit,
+  actual,
+  source: OLD_WATER_LIMIT,
+});
+
+export const mixInOrder = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'mix-in-order',
+  severity: 'note',
+  ...say`with water or aggregates above ${{ limit }} the order counts: water and aggregates first, cement last`,
+  limit,
+  actual,
+  source: BATCH_HEATING,
+});
+
+export const hotAggregates = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'hot-aggregates',
+  severity: 'warning',
+  ...say`aggregates at ${{ actual }} are hotter than the ${{ limit }} that is allowed: they dry out, burn who handles them and set the cement off. Heat them more gently and longer`,
+  limit,
+  actual,
+  source: BATCH_HEATING,
+});
+
+export const frozenAggregate = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'frozen-aggregate',
+  severity: 'warning',
+  ...say`aggregate at ${{ actual }} has ice in it: lumps stay in the concrete and thaw into holes. Thaw it until none is left before it is batched`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const hotConcrete = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'hot-concrete',
+  severity: 'warning',
+  ...say`concrete at ${{ actual }} is hotter than the ${{ limit }} commonly allowed: it stiffens early, wants more water, cracks, and ends weaker. Cool the mix or place in the cool of the day`,
+  limit,
+  actual,
+  source: HOT_LIMIT,
+});
+
+export const coldConcrete = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'cold-concrete',
+  severity: 'warning',
+  ...say`concrete at ${{ actual }} is colder than ${{ limit }}: it sets late, bleeds long and dusts, and freezes sooner. Ask the plant for hot water`,
+  limit,
+  actual,
+  source: NRMCA_COLD,
 });

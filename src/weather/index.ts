@@ -9,3 +9,13 @@ export {
   type EvaporationRateInput,
   evaporationRate,
 } from './evaporation-rate';
+export {
+  type AggregateInput,
+  type FreshConcreteTemperatureFigures,
+  type FreshConcreteTemperatureInput,
+  freshConcreteTemperature,
+  type IceInput,
+  type IngredientHeat,
+  type IngredientInput,
+  type WantedTemperature,
+} from './fresh-concrete-temperature';

@@ -35,3 +35,49 @@ export const DRYING_LIMIT = /*#__PURE__*/ range(
   ['0.03 lb/ft2/h', '0.15 kg/m2/h'],
   ['0.3 lb/ft2/h', '1.5 kg/m2/h'],
 );
+
+export const CEMENT = /*#__PURE__*/ range(
+  'the temperature of cement',
+  ['-20 degF', '-29 degC'],
+  ['190 degF', '88 degC'],
+);
+export const AGGREGATE = /*#__PURE__*/ range(
+  'the temperature of sand and stone',
+  ['-40 degF', '-40 degC'],
+  ['220 degF', '105 degC'],
+);
+export const WATER = /*#__PURE__*/ range(
+  'the temperature of mixing water',
+  ['32 degF', '0 degC'],
+  ['200 degF', '95 degC'],
+);
+export const WANTED = /*#__PURE__*/ range(
+  'the temperature that fresh concrete is wanted at',
+  ['40 degF', '4 degC'],
+  ['95 degF', '35 degC'],
+);
+export const MIX_CHANGE = /*#__PURE__*/ range(
+  'what concrete warms or cools on the way to the slab',
+  undefined,
+  ['25 degF', '14 degC'],
+);
+export const CEMENT_MASS = /*#__PURE__*/ range(
+  'the cement of a batch',
+  ['5 lb', '2 kg'],
+  ['15000 lb', '7000 kg'],
+);
+export const AGGREGATE_MASS = /*#__PURE__*/ range(
+  'sand or stone of a batch',
+  ['10 lb', '5 kg'],
+  ['60000 lb', '28000 kg'],
+);
+export const WATER_MASS = /*#__PURE__*/ range(
+  'the water or the ice of a batch',
+  ['0.5 lb', '0.2 kg'],
+  ['6000 lb', '2800 kg'],
+);
+export const MOISTURE: Ordinary = {
+  of: 'the water in and on sand or stone',
+  most: '15%',
+  source: COMMON_PRACTICE,
+};

@@ -88,3 +88,61 @@ export const UNDER_THE_SUN: Source = {
   locator: 'answer: damp base, small placements, windbreak and shade, the cool of the night, early curing',
   fromMemory: false,
 };
+
+export const FRESH_TEMPERATURE: Source = {
+  kind: 'published',
+  title: 'Hot-Weather Concreting, with and without ice (course notes with the equations of ACI 305)',
+  publisher: 'university course notes',
+  locator: 'two equations: specific heat 0.22; latent heat in place of the temperature of ice',
+  fromMemory: false,
+};
+
+export const BATCH_HEATING: Source = {
+  kind: 'published',
+  title: 'UFC 3-130-04, Arctic and Subarctic Construction: Foundations for Structures',
+  publisher: 'US Departments of the Army and the Air Force',
+  locator:
+    'equation 16 and the page behind it: aggregates at most 150 degF on average and 212 degF anywhere, mixing in order above 100 degF',
+  url: 'https://buildingcriteria1.tpub.com/ufc_3_130_04/ufc_3_130_040248.htm',
+  fromMemory: false,
+};
+
+export const ICE_RULES: Source = {
+  kind: 'published',
+  title: 'Using crushed ice in concrete; Concrete on ice (questions and answers, quoting ACI 305)',
+  publisher: 'Concrete Construction and The Concrete Producer magazines',
+  locator: 'answers: 1 degF for each 2% of the water as ice; at most 75% of the batch water',
+  fromMemory: false,
+};
+
+export const OLD_WATER_LIMIT: Source = {
+  kind: 'published',
+  title: 'Cold weather concreting (question and answer)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'answer: mixing water at most 140 degF',
+  fromMemory: false,
+};
+
+export const SCALDING: Source = {
+  kind: 'common-practice',
+  title: 'Scalds from hot water: 140 degF burns in seconds, 120 degF in minutes',
+  publisher: 'US Consumer Product Safety Commission',
+  fromMemory: true,
+};
+
+export const HOT_LIMIT: Source = {
+  kind: 'published',
+  title: 'Hot-Weather Concreting (course notes)',
+  publisher: 'university course notes',
+  locator: 'limits: at most 32 degC (90 degF), better no more than 16 degC (60 degF)',
+  fromMemory: false,
+};
+
+export const NRMCA_COLD: Source = {
+  kind: 'published',
+  title: 'CIP 1, Dusting Concrete Surfaces',
+  publisher: 'National Ready Mixed Concrete Association',
+  edition: 'as reprinted',
+  locator: 'how to prevent it: in cold weather concrete over 50 degF (10 degC)',
+  fromMemory: false,
+};

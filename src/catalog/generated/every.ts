@@ -14,6 +14,7 @@ import { excavation } from '../../base/excavation';
 import { fiberDosage } from '../../steel/fiber-dosage';
 import { footingVolume } from '../../concrete/footing-volume';
 import { formGrades } from '../../grade/form-grades';
+import { freshConcreteTemperature } from '../../weather/fresh-concrete-temperature';
 import { gradeCorrection } from '../../grade/grade-correction';
 import { jointLayout } from '../../joints/joint-layout';
 import { jointSpacing } from '../../joints/joint-spacing';
@@ -77,4 +78,5 @@ export const every = [
   sawWindow,
   truckPlan,
   evaporationRate,
+  freshConcreteTemperature,
 ];

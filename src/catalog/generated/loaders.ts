@@ -193,4 +193,9 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../weather/evaporation-rate').then((m) => m.evaporationRate as unknown as AnyCalculation),
       import('./described/evaporation-rate.json').then((m) => m.default as Description),
     ]),
+  'fresh-concrete-temperature': () =>
+    Promise.all([
+      import('../../weather/fresh-concrete-temperature').then((m) => m.freshConcreteTemperature as unknown as AnyCalculation),
+      import('./described/fresh-concrete-temperature.json').then((m) => m.default as Description),
+    ]),
 };
