@@ -287,7 +287,7 @@ const carriedFields = () => ({
 
 /** The field for a way of placing. */
 export const placingField = (): Field<Placing> =>
-  kinds<Placing>('kind', [
+  kinds('kind', [
     fields({ kind: word('rate'), rate: rate() }),
     fields({
       kind: word('chute'),
