@@ -47,7 +47,7 @@ const BY_UNIT = new Set([
   'volumePerStretch',
   'rateForUnitDepth',
   'markedDifference',
-  'lengthPerTon',
+  'reach',
   'coverDue',
 ]);
 
