@@ -7,6 +7,7 @@ import { baseTonnage } from '../../base/base-tonnage';
 import { concreteOrder } from '../../pour/concrete-order';
 import { crossSlope } from '../../grade/cross-slope';
 import { curbVolume } from '../../concrete/curb-volume';
+import { deliveryTicket } from '../../mix/delivery-ticket';
 import { dowelLayout } from '../../steel/dowel-layout';
 import { drainageCheck } from '../../grade/drainage-check';
 import { evaporationRate } from '../../weather/evaporation-rate';
@@ -22,6 +23,7 @@ import { lapLength } from '../../steel/lap-length';
 import { levelNotes } from '../../grade/level-notes';
 import { meshLayout } from '../../steel/mesh-layout';
 import { meshStyle } from '../../steel/mesh-style';
+import { mixRequirements } from '../../mix/mix-requirements';
 import { pierVolume } from '../../concrete/pier-volume';
 import { probedVolume } from '../../concrete/probed-volume';
 import { rebarLayout } from '../../steel/rebar-layout';
@@ -36,7 +38,6 @@ import { steelPlacement } from '../../steel/steel-placement';
 import { stepLayout } from '../../steps/step-layout';
 import { stepVolume } from '../../concrete/step-volume';
 import { straightedge } from '../../grade/straightedge';
-import { truckPlan } from '../../pour/truck-plan';
 import { wallVolume } from '../../concrete/wall-volume';
 
 /** Every calculation. */
@@ -73,10 +74,11 @@ export const every = [
   rebarLayout,
   steelMinimum,
   steelPlacement,
+  deliveryTicket,
+  mixRequirements,
+  evaporationRate,
+  freshConcreteTemperature,
   bagCount,
   concreteOrder,
   sawWindow,
-  truckPlan,
-  evaporationRate,
-  freshConcreteTemperature,
 ];
