@@ -1,3 +1,7 @@
+/**
+ * The codes of all cautions, for programs. Codes are never reused. What each says stands in docs/codes.md, which is
+ * made from the cautions themselves.
+ */
 export type CautionCode =
   | 'above-frost'
   | 'after-bull-float'
