@@ -38,6 +38,7 @@ import { steelPlacement } from '../../steel/steel-placement';
 import { stepLayout } from '../../steps/step-layout';
 import { stepVolume } from '../../concrete/step-volume';
 import { straightedge } from '../../grade/straightedge';
+import { truckPlan } from '../../pour/truck-plan';
 import { wallVolume } from '../../concrete/wall-volume';
 
 /** Every calculation. */
@@ -81,4 +82,5 @@ export const every = [
   bagCount,
   concreteOrder,
   sawWindow,
+  truckPlan,
 ];
