@@ -20,6 +20,7 @@ import { jointLayout } from '../../joints/joint-layout';
 import { jointSpacing } from '../../joints/joint-spacing';
 import { lapLength } from '../../steel/lap-length';
 import { levelNotes } from '../../grade/level-notes';
+import { maturity } from '../../weather/maturity';
 import { meshLayout } from '../../steel/mesh-layout';
 import { meshStyle } from '../../steel/mesh-style';
 import { pierVolume } from '../../concrete/pier-volume';
@@ -77,4 +78,5 @@ export const every = [
   sawWindow,
   evaporationRate,
   freshConcreteTemperature,
+  maturity,
 ];

@@ -193,4 +193,9 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../weather/fresh-concrete-temperature').then((m) => m.freshConcreteTemperature as unknown as AnyCalculation),
       import('./described/fresh-concrete-temperature.json').then((m) => m.default as Description),
     ]),
+  'maturity': () =>
+    Promise.all([
+      import('../../weather/maturity').then((m) => m.maturity as unknown as AnyCalculation),
+      import('./described/maturity.json').then((m) => m.default as Description),
+    ]),
 };
