@@ -8,6 +8,7 @@ export * from './concrete/index';
 export * from './forms/index';
 export * from './grade/index';
 export * from './joints/index';
+export * from './mix/index';
 export * from './outline/index';
 export * from './pour/index';
 export * from './quantity/index';

@@ -18,6 +18,7 @@ const FLOORS: Record<string, number> = {
   joints: 3,
   steel: 3,
   steps: 3,
+  mix: 3,
   pour: 3,
   weather: 3,
   forms: 3,

@@ -6,6 +6,7 @@ export {
   concreteOrder,
   type OrderElementInput,
   type PourKind,
+  type PublishedAllowance,
 } from './concrete-order';
 export type { LoadSplit } from './loads';
 export type { ClockTime, ClockWindow } from './saw-clock';

@@ -30,39 +30,10 @@ const SLAB = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
 
 /** What is shown in its own units by design, whatever the job is written in. */
 const IN_OTHER_UNITS: Readonly<Record<string, readonly string[]>> = {
-  // Figures that are named by their unit.
-  'base-tonnage': ['.tons.metric'],
+  // The tons that were asked for, each by its name.
+  'base-tonnage': ['.tons.short', '.tons.long', '.tons.metric'],
+  // Named by its unit; sheets in metric leave it out.
   runoff: ['.flowInCubicFeet'],
-  'steel-minimum': [
-    '.across.areaPerFoot',
-    '.across.areaPerMeter',
-    '.across.bars.*.areaPerFoot',
-    '.across.mesh.*.areaPerFoot',
-    '.along.areaPerFoot',
-    '.along.areaPerMeter',
-    '.along.bars.*.areaPerFoot',
-    '.along.mesh.*.areaPerFoot',
-  ],
-  // A limit that is reached by its name in the other system only.
-  excavation: ['trench-depth', 'trench-exit'],
-  // As the rules, the boards, the bars and the wire are listed.
-  'joint-spacing': ['.depth', '.depths.*.depth', '.spacings.*.least', '.spacings.*.spacing'],
-  'joint-layout': ['.givesWay.*.limit', '.isolationBoard.thickness'],
-  'rebar-layout': ['.tieWire', '.unitWeight'],
-  // By the marks of the bars and the style of the mesh.
-  'bar-size': ['.area', '.diameter', '.unitWeight'],
-  'lap-length': ['.development', '.lap'],
-  'mesh-layout': ['.endLap', '.sideLap'],
-  'dowel-layout': [
-    '.diameter',
-    '.embedment',
-    '.endDistance',
-    '.epoxy',
-    '.hole',
-    '.length',
-    '.spacing',
-    '.weight',
-  ],
 };
 
 /** What is assumed in words that stand for no one value of an input: `<id> <name>`, with the value where it is that one. */

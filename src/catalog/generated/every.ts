@@ -7,6 +7,7 @@ import { baseTonnage } from '../../base/base-tonnage';
 import { concreteOrder } from '../../pour/concrete-order';
 import { crossSlope } from '../../grade/cross-slope';
 import { curbVolume } from '../../concrete/curb-volume';
+import { deliveryTicket } from '../../mix/delivery-ticket';
 import { dowelLayout } from '../../steel/dowel-layout';
 import { drainageCheck } from '../../grade/drainage-check';
 import { evaporationRate } from '../../weather/evaporation-rate';
@@ -23,6 +24,7 @@ import { levelNotes } from '../../grade/level-notes';
 import { maturity } from '../../weather/maturity';
 import { meshLayout } from '../../steel/mesh-layout';
 import { meshStyle } from '../../steel/mesh-style';
+import { mixRequirements } from '../../mix/mix-requirements';
 import { pierVolume } from '../../concrete/pier-volume';
 import { probedVolume } from '../../concrete/probed-volume';
 import { rebarLayout } from '../../steel/rebar-layout';
@@ -73,10 +75,12 @@ export const every = [
   rebarLayout,
   steelMinimum,
   steelPlacement,
-  bagCount,
-  concreteOrder,
-  sawWindow,
+  deliveryTicket,
+  mixRequirements,
   evaporationRate,
   freshConcreteTemperature,
   maturity,
+  bagCount,
+  concreteOrder,
+  sawWindow,
 ];

@@ -168,20 +168,15 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../steel/steel-placement').then((m) => m.steelPlacement as unknown as AnyCalculation),
       import('./described/steel-placement.json').then((m) => m.default as Description),
     ]),
-  'bag-count': () =>
+  'delivery-ticket': () =>
     Promise.all([
-      import('../../pour/bag-count').then((m) => m.bagCount as unknown as AnyCalculation),
-      import('./described/bag-count.json').then((m) => m.default as Description),
+      import('../../mix/delivery-ticket').then((m) => m.deliveryTicket as unknown as AnyCalculation),
+      import('./described/delivery-ticket.json').then((m) => m.default as Description),
     ]),
-  'concrete-order': () =>
+  'mix-requirements': () =>
     Promise.all([
-      import('../../pour/concrete-order').then((m) => m.concreteOrder as unknown as AnyCalculation),
-      import('./described/concrete-order.json').then((m) => m.default as Description),
-    ]),
-  'saw-window': () =>
-    Promise.all([
-      import('../../pour/saw-window').then((m) => m.sawWindow as unknown as AnyCalculation),
-      import('./described/saw-window.json').then((m) => m.default as Description),
+      import('../../mix/mix-requirements').then((m) => m.mixRequirements as unknown as AnyCalculation),
+      import('./described/mix-requirements.json').then((m) => m.default as Description),
     ]),
   'evaporation-rate': () =>
     Promise.all([
@@ -197,5 +192,20 @@ export const loaders: { readonly [id: string]: Loader } = {
     Promise.all([
       import('../../weather/maturity').then((m) => m.maturity as unknown as AnyCalculation),
       import('./described/maturity.json').then((m) => m.default as Description),
+    ]),
+  'bag-count': () =>
+    Promise.all([
+      import('../../pour/bag-count').then((m) => m.bagCount as unknown as AnyCalculation),
+      import('./described/bag-count.json').then((m) => m.default as Description),
+    ]),
+  'concrete-order': () =>
+    Promise.all([
+      import('../../pour/concrete-order').then((m) => m.concreteOrder as unknown as AnyCalculation),
+      import('./described/concrete-order.json').then((m) => m.default as Description),
+    ]),
+  'saw-window': () =>
+    Promise.all([
+      import('../../pour/saw-window').then((m) => m.sawWindow as unknown as AnyCalculation),
+      import('./described/saw-window.json').then((m) => m.default as Description),
     ]),
 };
