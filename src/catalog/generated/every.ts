@@ -39,6 +39,7 @@ import { steelPlacement } from '../../steel/steel-placement';
 import { stepLayout } from '../../steps/step-layout';
 import { stepVolume } from '../../concrete/step-volume';
 import { straightedge } from '../../grade/straightedge';
+import { truckPlan } from '../../pour/truck-plan';
 import { wallVolume } from '../../concrete/wall-volume';
 
 /** Every calculation. */
@@ -83,4 +84,5 @@ export const every = [
   bagCount,
   concreteOrder,
   sawWindow,
+  truckPlan,
 ];

@@ -208,4 +208,9 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../pour/saw-window').then((m) => m.sawWindow as unknown as AnyCalculation),
       import('./described/saw-window.json').then((m) => m.default as Description),
     ]),
+  'truck-plan': () =>
+    Promise.all([
+      import('../../pour/truck-plan').then((m) => m.truckPlan as unknown as AnyCalculation),
+      import('./described/truck-plan.json').then((m) => m.default as Description),
+    ]),
 };
