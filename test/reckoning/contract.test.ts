@@ -57,6 +57,8 @@ const IN_WORDS: readonly string[] = [
   'saw-window hours by weather',
   'saw-window weather',
   'saw-window workHours',
+  // For loads that differ, each in its turn.
+  'truck-plan spacing what',
   // One for each size of bar.
   'rebar-layout lap',
   'mesh-layout weight',

@@ -70,6 +70,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'mesh-style': ALL_MORE,
   'steel-minimum': ALL_MORE,
   'bag-count': ALL_MORE,
+  'truck-plan': signs('', 'travelTime washOutTime returnTime'),
 };
 
 /** What the check vectors of a calculation give below zero, or nothing of. */

@@ -22,6 +22,7 @@ import { jointLayout } from '../../joints/joint-layout';
 import { jointSpacing } from '../../joints/joint-spacing';
 import { lapLength } from '../../steel/lap-length';
 import { levelNotes } from '../../grade/level-notes';
+import { maturity } from '../../weather/maturity';
 import { meshLayout } from '../../steel/mesh-layout';
 import { meshStyle } from '../../steel/mesh-style';
 import { mixRequirements } from '../../mix/mix-requirements';
@@ -39,6 +40,7 @@ import { steelPlacement } from '../../steel/steel-placement';
 import { stepLayout } from '../../steps/step-layout';
 import { stepVolume } from '../../concrete/step-volume';
 import { straightedge } from '../../grade/straightedge';
+import { truckPlan } from '../../pour/truck-plan';
 import { wallVolume } from '../../concrete/wall-volume';
 
 /** Every calculation. */
@@ -80,7 +82,9 @@ export const every = [
   mixRequirements,
   evaporationRate,
   freshConcreteTemperature,
+  maturity,
   bagCount,
   concreteOrder,
   sawWindow,
+  truckPlan,
 ];

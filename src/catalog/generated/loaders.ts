@@ -193,6 +193,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../weather/fresh-concrete-temperature').then((m) => m.freshConcreteTemperature as unknown as AnyCalculation),
       import('./described/fresh-concrete-temperature.json').then((m) => m.default as Description),
     ]),
+  'maturity': () =>
+    Promise.all([
+      import('../../weather/maturity').then((m) => m.maturity as unknown as AnyCalculation),
+      import('./described/maturity.json').then((m) => m.default as Description),
+    ]),
   'bag-count': () =>
     Promise.all([
       import('../../pour/bag-count').then((m) => m.bagCount as unknown as AnyCalculation),
@@ -207,5 +212,10 @@ export const loaders: { readonly [id: string]: Loader } = {
     Promise.all([
       import('../../pour/saw-window').then((m) => m.sawWindow as unknown as AnyCalculation),
       import('./described/saw-window.json').then((m) => m.default as Description),
+    ]),
+  'truck-plan': () =>
+    Promise.all([
+      import('../../pour/truck-plan').then((m) => m.truckPlan as unknown as AnyCalculation),
+      import('./described/truck-plan.json').then((m) => m.default as Description),
     ]),
 };

@@ -420,6 +420,8 @@ const WORSE: readonly (readonly [id: string, input: string, way: Way, figure: st
     ['drainage-check', 'away', 'more', 'slope', false],
     ['saw-window', 'placedAt', 'more', 'start', true],
     ['evaporation-rate', 'humidity', 'less', 'rate', true],
+    ['truck-plan', 'volume', 'more', 'ends', true],
+    ['truck-plan', 'travelTime', 'more', 'oldest', true],
   ];
 
 const worse: Relation = {
