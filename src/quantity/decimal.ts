@@ -68,6 +68,9 @@ export const angleTo = (y: Decimal, x: Decimal): Decimal => new Decimal(Shown.at
 /** The exponential of a number, to 24 digits, as of angles. */
 export const exponential = (x: Decimal): Decimal => new Decimal(Shown.exp(x));
 
+/** The natural logarithm of a number, to 24 digits, as of angles. */
+export const logarithm = (x: Decimal): Decimal => new Decimal(Shown.ln(x));
+
 /** A number to a power that is not whole, to 24 digits, as of angles. */
 export const toPower = (x: Decimal, power: Decimal): Decimal => new Decimal(Shown.pow(x, power));
 

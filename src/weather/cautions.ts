@@ -11,10 +11,12 @@ import type { Difference, Temperature } from './degrees';
 import {
   BATCH_HEATING,
   BLEED_UNSEEN,
+  FREEZING_YOUNG,
   HEAT_AT_WORK,
   HOT_LIMIT,
   HOVER_EVAPORATION,
   ICE_RULES,
+  MATURITY_PRACTICE,
   MENZEL,
   NRMCA_COLD,
   OLD_WATER_LIMIT,
@@ -169,3 +171,27 @@ export const coldConcrete = (limit: Temperature, actual: Temperature): Caution =
   actual,
   source: NRMCA_COLD,
 });
+
+export const frozeYoung = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'froze-young',
+  severity: 'stop',
+  ...say`the concrete was at ${{ actual }}, below ${{ limit }}, before it had the age of a day: frozen so young it can lose half of its strength, and no maturity shows that. Have it looked at before anything is built on it`,
+  limit,
+  actual,
+  source: FREEZING_YOUNG,
+});
+
+export const beyondCalibration: Caution = {
+  code: 'beyond-calibration',
+  severity: 'warning',
+  says: 'the calibration ends before this: no strength is told beyond its weakest and its strongest specimen. Break more of them',
+  source: MATURITY_PRACTICE,
+};
+
+export const maturityIsHeat: Caution = {
+  code: 'maturity-is-heat',
+  severity: 'warning',
+  always: true,
+  says: 'maturity tells of warmth and time and not of what was in the batch: it holds for the mix that was calibrated, at the place where the sensor sat. Have the strength checked another way before forms are stripped or anything is loaded, which the engineer decides',
+  source: MATURITY_PRACTICE,
+};

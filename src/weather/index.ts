@@ -19,3 +19,11 @@ export {
   type IngredientInput,
   type WantedTemperature,
 } from './fresh-concrete-temperature';
+export {
+  type CalibrationInput,
+  type MaturityFigures,
+  type MaturityInput,
+  maturity,
+  type ReadingInput,
+  type WantedStrength,
+} from './maturity';

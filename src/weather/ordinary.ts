@@ -81,3 +81,46 @@ export const MOISTURE: Ordinary = {
   most: '15%',
   source: COMMON_PRACTICE,
 };
+
+export const READING_TIME: Ordinary = {
+  of: 'the age of concrete whose temperature is read',
+  most: '90 day',
+  source: COMMON_PRACTICE,
+};
+export const CURING = /*#__PURE__*/ range(
+  'the temperature in young concrete',
+  ['25 degF', '-4 degC'],
+  ['165 degF', '74 degC'],
+);
+export const GAP: Ordinary = {
+  of: 'the longest gap between readings',
+  least: '10 min',
+  most: '24 h',
+  source: COMMON_PRACTICE,
+};
+export const DATUM = /*#__PURE__*/ range(
+  'a datum of maturity',
+  ['10 degF', '-12 degC'],
+  ['41 degF', '5 degC'],
+);
+export const ACTIVATION = /*#__PURE__*/ range(
+  'activation energy over the gas constant',
+  ['5000 degF', '2800 degC'],
+  ['14000 degF', '7800 degC'],
+);
+export const MATURITY = /*#__PURE__*/ range(
+  'the maturity of a specimen',
+  ['100 degF-h', '60 degC-h'],
+  ['180000 degF-h', '100000 degC-h'],
+);
+export const CALIBRATED: Ordinary = {
+  of: 'the equivalent age of a specimen',
+  least: '2 h',
+  most: '400 day',
+  source: COMMON_PRACTICE,
+};
+export const STRENGTH = /*#__PURE__*/ range(
+  'the strength of concrete',
+  ['50 psi', '0.3 MPa'],
+  ['15000 psi', '100 MPa'],
+);

@@ -146,3 +146,39 @@ export const NRMCA_COLD: Source = {
   locator: 'how to prevent it: in cold weather concrete over 50 degF (10 degC)',
   fromMemory: false,
 };
+
+export const IOWA_MATURITY: Source = {
+  kind: 'published',
+  title: 'Materials I.M. 383, Estimate of Portland Cement Concrete Strength by Maturity Method',
+  publisher: 'Iowa Department of Transportation',
+  edition: 'October 2020',
+  locator: 'The Maturity Concept, equations 1 and 2: datum of -10 degC',
+  url: 'https://iowadot.gov/erl/archiveoct2020/IM/content/383.htm',
+  fromMemory: false,
+};
+
+export const MATURITY_PRACTICE: Source = {
+  kind: 'published',
+  title: 'ASTM C1074-98, Standard Practice for Estimating Concrete Strength by the Maturity Method',
+  publisher: 'ASTM International',
+  edition: '1998',
+  locator: 'sections 1 and 3: a relationship found in the laboratory, and a temperature history',
+  fromMemory: false,
+};
+
+export const MATURITY_DEFAULTS: Source = {
+  kind: 'common-practice',
+  title:
+    'Usual constants of maturity: 5000 kelvins, 20 or 23 degC, readings every half hour and every hour later',
+  fromMemory: true,
+};
+
+export const FREEZING_YOUNG: Source = {
+  kind: 'published',
+  title: 'Cold-Weather Concreting (Design and Control of Concrete Mixtures, chapter 14)',
+  publisher: 'Portland Cement Association',
+  edition: 'EB001',
+  locator:
+    'opening: 500 psi (3.5 MPa), normally within 24 h; up to half of the strength lost if frozen before',
+  fromMemory: false,
+};

@@ -55,6 +55,8 @@ const NAMES: Record<string, string> = {
   // What stands between two temperatures is a difference, which has no zero of its own.
   degF: 'xdegF',
   degC: 'xdegC',
+  degFh: 'xdegF hour',
+  degCh: 'xdegC hour',
 };
 
 const unitName = (unit: string): string =>
@@ -72,6 +74,8 @@ const UNIT = '(?:[A-Za-z]+[23]?(?:/[A-Za-z]+[23]?)*)';
 function translated(text: string): string {
   return (
     text
+      .replace(/deg([CF])-h\b/g, 'deg$1h')
+      .replace(/\bln\(/g, 'log(')
       // 12 ft 6-1/2 in
       .replace(
         /(\d+) ft (?:(\d+)[ -])?(\d+)\/(\d+) in\b/g,

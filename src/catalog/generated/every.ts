@@ -22,6 +22,7 @@ import { jointLayout } from '../../joints/joint-layout';
 import { jointSpacing } from '../../joints/joint-spacing';
 import { lapLength } from '../../steel/lap-length';
 import { levelNotes } from '../../grade/level-notes';
+import { maturity } from '../../weather/maturity';
 import { meshLayout } from '../../steel/mesh-layout';
 import { meshStyle } from '../../steel/mesh-style';
 import { mixRequirements } from '../../mix/mix-requirements';
@@ -80,6 +81,7 @@ export const every = [
   mixRequirements,
   evaporationRate,
   freshConcreteTemperature,
+  maturity,
   bagCount,
   balanceLoad,
   concreteOrder,

@@ -188,6 +188,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../weather/fresh-concrete-temperature').then((m) => m.freshConcreteTemperature as unknown as AnyCalculation),
       import('./described/fresh-concrete-temperature.json').then((m) => m.default as Description),
     ]),
+  'maturity': () =>
+    Promise.all([
+      import('../../weather/maturity').then((m) => m.maturity as unknown as AnyCalculation),
+      import('./described/maturity.json').then((m) => m.default as Description),
+    ]),
   'bag-count': () =>
     Promise.all([
       import('../../pour/bag-count').then((m) => m.bagCount as unknown as AnyCalculation),
