@@ -218,7 +218,14 @@ export class GeneralSpace implements Space {
     return cover === 'part' ? areaOf(this.piece(x, y)) >= HAIR : cover === 'all';
   }
 
-  cost(x: Gap, y: Gap): number {
+  costs(axis: Axis, gap: Gap, others: readonly Gap[], into: Float64Array): void {
+    for (let i = 0; i < into.length; i += 1) {
+      const across = others[i] as Gap;
+      into[i] = axis === 'x' ? this.cost(gap, across) : this.cost(across, gap);
+    }
+  }
+
+  private cost(x: Gap, y: Gap): number {
     this.work += LOOK;
     const unmet = this.marks.unmet(x.marks, y.marks);
     if (unmet === Number.POSITIVE_INFINITY) return unmet;
