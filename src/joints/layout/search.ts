@@ -66,7 +66,8 @@ function toEnd(graph: Graph, added: ArrayLike<number> | undefined, best?: Int32A
   for (let node = nodes - 2; node >= 0; node -= 1) {
     let least = Number.POSITIVE_INFINITY;
     for (const s of from[node] as readonly number[]) {
-      const cost = (costs[s] as number) + (added ? (added[s] as number) : 0) + (dist[to[s] as number] as number);
+      const cost =
+        (costs[s] as number) + (added ? (added[s] as number) : 0) + (dist[to[s] as number] as number);
       if (cost >= least) continue;
       least = cost;
       if (best) best[node] = s;
