@@ -1,6 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { defineConfig, type Options } from 'tsup';
+import { leanDecimal } from './scripts/lean-decimal';
 
 /** What users import, by its name in the package. */
 const DOORS = {
@@ -51,6 +52,22 @@ const licenses: NonNullable<Options['esbuildPlugins']>[number] = {
   },
 };
 
+const sources = (): string[] =>
+  readdirSync('src', { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.ts'))
+    .map((file) => readFileSync(join('src', file), 'utf8'));
+
+/** Every calculation carries the decimal library: without what nobody calls it is 2.3 kB less, zipped. */
+const lean: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'lean decimals',
+  setup(build) {
+    build.onLoad({ filter: /[\\/]decimal\.js[\\/]decimal\.mjs$/ }, ({ path }) => ({
+      contents: leanDecimal(readFileSync(path, 'utf8'), sources()),
+      loader: 'js',
+    }));
+  },
+};
+
 const shared: Options = {
   // What older build chains of apps can read; private members are TypeScript's, since `#` would become WeakMaps.
   target: 'es2021',
@@ -69,7 +86,7 @@ export default defineConfig([
     format: ['esm', 'cjs'],
     dts: { entry: { ...DOORS, ...ONE_FILE } },
     splitting: true,
-    esbuildPlugins: [licenses],
+    esbuildPlugins: [licenses, lean],
     clean: ['!browser/*.js*'],
   },
   {
@@ -79,6 +96,7 @@ export default defineConfig([
     platform: 'browser',
     splitting: false,
     minify: true,
+    esbuildPlugins: [lean],
     // A folder of another build's file is not this one's to clean.
     clean: false,
   },

@@ -1,5 +1,6 @@
 /**
- * Writes what is made from the calculations: the catalog, its loaders, and what describes each calculation.
+ * Writes what is made from the calculations: the catalog, its loaders, what describes each calculation, and the tables
+ * of README and docs.
  *
  *     npm run generate
  */
@@ -27,3 +28,7 @@ writeFileSync(new URL('list.json', OUT), json(entries.map(({ entry }) => entry))
 writeFileSync(new URL('loaders.ts', OUT), loadersModule(entries));
 writeFileSync(new URL('every.ts', OUT), everyModule(entries));
 writeFileSync(new URL('digest.json', OUT), json(digest()));
+
+// These read the catalog, which is only now as it should be.
+const { pages } = await import('./describe/pages');
+for (const { file, text } of pages()) writeFileSync(new URL(`../${file}`, import.meta.url), text);

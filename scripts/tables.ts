@@ -1,6 +1,20 @@
 /** Tables of the docs that are made from the code: printed, or written into their page behind a heading. */
 import { readFileSync, writeFileSync } from 'node:fs';
 
+/** A table in Markdown, its columns in line. */
+export function tableOf(heads: readonly string[], rows: readonly (readonly string[])[]): string {
+  const wide = heads.map((head, i) => Math.max(head.length, ...rows.map((row) => (row[i] ?? '').length)));
+  const line = (cells: readonly string[]): string =>
+    `| ${cells.map((cell, i) => cell.padEnd(wide[i] ?? 0)).join(' | ')} |`;
+  return [line(heads), line(wide.map((n) => '-'.repeat(n))), ...rows.map(line)].join('\n');
+}
+
+/** The text of a page with tables behind a heading, up to its end. */
+export const behind =
+  (start: string, tables: () => string) =>
+  (page: string): string =>
+    `${page.split(start)[0]}${start}\n\n${tables()}\n`;
+
 /**
  * @param page - the page in docs/
  * @param start - the text behind which the tables stand, up to the end of the page
@@ -11,6 +25,5 @@ export function printOrWrite(page: string, start: string, tables: string): void 
     return;
   }
   const file = new URL(`../docs/${page}`, import.meta.url);
-  const [head] = readFileSync(file, 'utf8').split(start);
-  writeFileSync(file, `${head}${start}\n\n${tables}\n`);
+  writeFileSync(file, behind(start, () => tables)(readFileSync(file, 'utf8')));
 }

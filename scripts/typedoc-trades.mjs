@@ -23,6 +23,7 @@ const TRADES = {
   joints: 'Joints',
   steel: 'Steel',
   steps: 'Steps',
+  weather: 'Weather',
   outline: 'Outlines',
   geometry: 'Outlines',
   quantity: 'Quantities',

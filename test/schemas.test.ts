@@ -1,7 +1,9 @@
 /** The schemas of every calculation: strict readers take them, and they take what the calculation takes. */
+import { readFileSync } from 'node:fs';
 import Ajv2020, { type ValidateFunction } from 'ajv/dist/2020';
 import { describe, expect, it } from 'vitest';
 import { digest } from '../scripts/describe/digest';
+import { pages } from '../scripts/describe/pages';
 import { calculations } from '../src/catalog/all';
 import written from '../src/catalog/generated/digest.json';
 import { catalog, formIn, type LoadedCalculation, loadCalculation } from '../src/catalog/index';
@@ -70,6 +72,10 @@ const loaded = async (id: string): Promise<LoadedCalculation> => {
 describe('what is generated', () => {
   it('is of this source (if not, run `npm run generate`)', () => {
     expect(written).toEqual(digest());
+  });
+
+  it.each(pages())('is in $file (if not, run `npm run generate`)', ({ file, text }) => {
+    expect(readFileSync(new URL(`../${file}`, import.meta.url), 'utf8')).toBe(text);
   });
 
   it('lists every calculation', () => {

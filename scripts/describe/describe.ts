@@ -19,7 +19,7 @@ function takenBy({ entry, calculation }: Listed): Taken[] {
   const folder = new URL(`${entry.id}/`, VECTORS);
   const vectors = readdirSync(folder)
     .sort()
-    .map((file) => JSON.parse(readFileSync(new URL(file, folder), 'utf8')) as Vector);
+    .flatMap((file) => JSON.parse(readFileSync(new URL(file, folder), 'utf8')) as Vector | Vector[]);
   const schema = calculation.inputSchema;
   return vectors.flatMap(({ input, expect }) => (expect.error ? [] : [{ id: entry.id, schema, input }]));
 }

@@ -12,13 +12,22 @@ const hash = (text: string): string => createHash('sha256').update(text).digest(
 const isDescribed = (node: ts.Node): boolean =>
   ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node);
 
-/** Types as they are written, with their docstrings, of one file. */
+/** A calculation: of it, its docstring is told. */
+const isCalculation = (node: ts.Node, text: string): boolean =>
+  ts.isVariableStatement(node) && /\bdefine\b/.test(text);
+
+/** Types as they are written, with their docstrings, of one file, and the docstrings of calculations. */
 function typesIn(file: string): string[] {
   const text = source(file);
   const tree = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, false);
   return tree.statements
-    .filter((node) => isDescribed(node) && text.slice(node.pos, node.end).includes('export '))
-    .map((node) => text.slice(node.pos, node.end).replace(/\s+/g, ' ').trim());
+    .flatMap((node) => {
+      const own = text.slice(node.pos, node.end);
+      if (!own.includes('export ')) return [];
+      if (isDescribed(node)) return [own];
+      return isCalculation(node, own) ? [text.slice(node.pos, node.getStart(tree))] : [];
+    })
+    .map((own) => own.replace(/\s+/g, ' ').trim());
 }
 
 interface Described {

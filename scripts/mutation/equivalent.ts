@@ -49,6 +49,19 @@ const inFile = (file: string, groups: readonly Group[]): Equivalent[] =>
   );
 
 export const EQUIVALENT: readonly Equivalent[] = [
+  ...inFile('src/quantity/decimal.ts', [
+    [
+      'The root is as good by the long way: where the quick one begins only the time differs.',
+      ['  if (!(seed > 1e-100', '>', '>='],
+      ['  return lacks === 0', 'lacks === 0', 'false'],
+    ],
+  ]),
+  ...inFile('src/quantity/exact.ts', [
+    [
+      'A unit asks for a divisor in the middle of neither way: both find the same remainder.',
+      ['  if (divisor < MIDDLE)', '<', '<='],
+    ],
+  ]),
   ...inFile('src/solve/arithmetic.ts', [
     [
       TIME,

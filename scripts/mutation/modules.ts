@@ -26,6 +26,7 @@ interface Kept {
 }
 
 const isFile = (name: string): boolean => name.endsWith('.ts');
+const isData = (name: string): boolean => name.endsWith('.json');
 
 export class Modules {
   readonly #root: string;
@@ -156,7 +157,7 @@ export class Modules {
   /** Brings in the packages that the files take in; these are never made anew. */
   async bringPackages(files: readonly string[]): Promise<void> {
     for (const name of new Set(files.flatMap((file) => [...this.reach(file)]))) {
-      if (isFile(name) || this.#packages.has(name)) continue;
+      if (isFile(name) || isData(name) || this.#packages.has(name)) continue;
       const brought = (await import(name)) as Exports;
       this.#packages.set(name, { ...brought, __esModule: true });
     }
@@ -197,6 +198,7 @@ export class Modules {
     instances.set(file, made);
     const require = (from: string): unknown => {
       const target = this.#resolve(file, from);
+      if (isData(target)) return { default: JSON.parse(this.text(target)), __esModule: true };
       return isFile(target) ? load(target) : this.#packages.get(target);
     };
     compiled(made, require, pathToFileURL(join(this.#root, file)).href);

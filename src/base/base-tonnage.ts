@@ -117,7 +117,7 @@ export interface BaseTonnageFigures {
   /** Weight on each unit of area for each inch of depth, or for each centimeter where the depth is metric. */
   readonly rateForUnitDepth: Quantity<'mass-per-area'>;
   /** How far a ton (a tonne where the depth is metric) reaches at the width spread. */
-  readonly lengthPerTon?: Quantity<'length'>;
+  readonly reach?: Quantity<'length'>;
   /** How far all of it reaches at the width spread. */
   readonly spreadLength?: Quantity<'length'>;
   /** Whole truckloads. */
@@ -324,10 +324,7 @@ function delivered(input: Parsed, { M, T }: { M: Mass; T: Mass }, pad: Pad): { d
   return { dry, wet: dry };
 }
 
-type SpreadFigures = Pick<
-  BaseTonnageFigures,
-  'rateOfSpread' | 'rateForUnitDepth' | 'lengthPerTon' | 'spreadLength'
->;
+type SpreadFigures = Pick<BaseTonnageFigures, 'rateOfSpread' | 'rateForUnitDepth' | 'reach' | 'spreadLength'>;
 
 function spreading(
   { spreadWidth: W, rateOfSpread: given }: Parsed,
@@ -341,7 +338,7 @@ function spreading(
   const u = metric ? CENTIMETER() : INCH();
   const unit = metric ? 'kg/m2' : 'lb/yd2';
   const rateForUnitDepth = pad.step(
-    metric ? 'rate for each centimeter' : 'rate for each inch',
+    say`rate for each ${{ depth: u }} of depth`,
     'R = u × C',
     { u, C },
     u.times(C).in(unit),
@@ -349,14 +346,19 @@ function spreading(
   if (!W) return { rateOfSpread: S, rateForUnitDepth };
   const T = metric ? TONNE() : TON();
   const line = S.times(W);
-  const lengthPerTon = pad.step('length that a ton reaches', 'l = T ÷ (S × W)', { T, S, W }, T.over(line));
+  const reach = pad.step(
+    say`length that ${{ weight: T }} reaches`,
+    'l = T ÷ (S × W)',
+    { T, S, W },
+    T.over(line),
+  );
   const spreadLength = pad.step(
     'length that all of it reaches',
     'l = M ÷ (S × W)',
     { M, S, W },
     M.over(line),
   );
-  return { rateOfSpread: S, rateForUnitDepth, lengthPerTon, spreadLength };
+  return { rateOfSpread: S, rateForUnitDepth, reach, spreadLength };
 }
 
 const TON_UNITS: Record<TonKind, UnitId<'mass'>> = { short: 'ton', long: 'longton', metric: 'tonne' };
@@ -434,7 +436,7 @@ function reckon(input: Parsed, pad: Pad): BaseTonnageFigures {
 }
 
 /**
- * Granular base: how much to order.
+ * Granular base: tons to order, loose and compacted volume, lifts by the tool, loads.
  *
  * @param input - outline or area, compacted depth, and a density or a material
  * @returns weight, volumes compacted and loose, rate of spread, and loads where the truck is known

@@ -23,7 +23,6 @@ import {
   list,
   maybe,
   quantity,
-  type Shape,
   whole,
   word,
   yesOrNo,
@@ -373,7 +372,7 @@ function reckon(input: Parsed, pad: Pad): ExcavationFigures {
 const ROWS = 200;
 const SECTIONS = 200;
 
-const earth = (): Shape => ({
+const earth = () => ({
   swell: maybe(quantity('ratio', 'swell', 'not-negative', ordinary.SWELL)),
   shrink: maybe(
     fields({
@@ -394,18 +393,18 @@ const earth = (): Shape => ({
   water: maybe(yesOrNo('water')),
 });
 
-const planned = (): Shape => ({
+const planned = () => ({
   outline: maybe(outline()),
   area: maybe(quantity('area', 'area', 'positive', ordinary.PLAN_AREA)),
 });
 
-const sided = (): Shape => ({
+const sided = () => ({
   depth: quantity('length', 'depth', 'positive', ordinary.CUT_DEPTH),
   margin: maybe(quantity('length', 'margin', 'not-negative', ordinary.WORKING_MARGIN)),
   sideSlope: maybe(quantity('ratio', 'sideSlope', 'not-negative', ordinary.SIDE_SLOPE)),
 });
 
-const dug = (): Shape => ({
+const dug = () => ({
   ...sided(),
   replacement: maybe(
     fields({
@@ -417,7 +416,7 @@ const dug = (): Shape => ({
 
 const sectionArea = (what: string) => quantity('area', what, 'not-negative', ordinary.SECTION_AREA);
 
-const place = (): Shape => ({
+const place = () => ({
   at: quantity('length', 'at', 'any'),
   middleArea: maybe(sectionArea('middleArea')),
   middleFill: maybe(sectionArea('middleFill')),
@@ -430,7 +429,7 @@ const hauling = (): JsonSchema[] => [
 ];
 
 const section = () =>
-  kinds<unknown>('by', [
+  kinds('by', [
     fields({
       by: word('area'),
       ...place(),
@@ -451,7 +450,7 @@ function door() {
   const depths = list(quantity('length', 'depth', 'any', ordinary.CUT_DEPTH), 2, ROWS);
   const levels = list(quantity('length', 'level', 'any'), 2, ROWS);
   const cell = fields({ row: whole('row', 0, ROWS), column: whole('column', 0, ROWS) });
-  return kinds<unknown>('kind', [
+  return kinds('kind', [
     fields(
       { kind: word('pit'), ...planned(), ...dug(), ...earth() },
       all(oneOf(['outline'], ['area']), ...hauling()),
@@ -492,7 +491,7 @@ function door() {
       },
       all(...hauling()),
     ),
-  ]) as never;
+  ]);
 }
 
 /**

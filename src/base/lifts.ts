@@ -1,5 +1,6 @@
 /** In how many layers a base is placed, by what compacts it. */
 import { constant, length, mass } from '../quantity/make';
+import { type Paired, paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
 import type { Source } from '../reckoning/source';
@@ -71,8 +72,9 @@ const asSpread = ({ inches, state }: Lift, grow: Quantity<'ratio'>): Length => {
   return state === 'loose' ? most : most.times(grow);
 };
 
-const named = ({ inches, millimeters }: Lift, metric: boolean): string =>
-  metric ? `${millimeters} mm` : `${inches} in`;
+/** As it is called: 4 in or 100 mm. */
+const named = ({ inches, millimeters }: Lift): Paired<'length'> =>
+  paired('length', `${inches} in`, `${millimeters} mm`);
 
 /** What the lifts depend on. */
 export interface LiftInput {
@@ -92,7 +94,7 @@ function heedGiven(given: Length, compactor: Compactor, grow: Quantity<'ratio'>,
 }
 
 /** The thickest lift as spread: given, or that of the rule for the compactor. */
-function thickest(d: Length, input: LiftInput, grow: Quantity<'ratio'>, pad: Pad): Length {
+function thickest(input: LiftInput, grow: Quantity<'ratio'>, pad: Pad): Length {
   const { looseLift: given, compactor, rollerMass } = input;
   if (given) {
     if (compactor) heedGiven(given, compactor, grow, pad);
@@ -100,12 +102,11 @@ function thickest(d: Length, input: LiftInput, grow: Quantity<'ratio'>, pad: Pad
   }
   const { usual, most } = RULES[compactor as Compactor];
   const taken = rollerMass && compactor === 'vibratory-roller' ? byMass(rollerMass) : usual;
-  const metric = systemOfQuantity(d) === 'metric';
   const roller = compactor === 'vibratory-roller' && !rollerMass ? ' of unknown weight' : '';
   pad.assume({
     name: 'looseLift',
-    value: `${named(taken, metric)} ${taken.state}`,
-    because: say`the thickest lift for a ${{ compactor: (compactor as Compactor).replace('-', ' ') }}${{ roller }}, on the careful side; up to ${{ most: named(most, metric) }} ${{ state: most.state }} is published`,
+    value: say`${{ lift: named(taken) }} ${{ state: taken.state }}`,
+    because: say`the thickest lift for a ${{ compactor: (compactor as Compactor).replace('-', ' ') }}${{ roller }}, on the careful side; up to ${{ most: named(most) }} ${{ mostState: most.state }} is published`,
     override: roller
       ? 'Give rollerMass, or looseLift as spread'
       : 'Give looseLift, the thickness of a lift as spread',
@@ -122,7 +123,7 @@ export function liftsOf(
   pad: Pad,
 ): LiftFigures | undefined {
   if (!input.compactor && !input.looseLift) return undefined;
-  const t = thickest(d, input, grow, pad);
+  const t = thickest(input, grow, pad);
   const loose = pad.step('depth as spread', 'u = d × g', { d, g: grow }, d.times(grow));
   const n = wholeUnits('lifts', loose, t, 'looseLift', pad);
   return {

@@ -9,6 +9,7 @@
 import { constant, density, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import type { Source } from '../reckoning/source';
+import { say, type Words } from '../reckoning/words';
 import {
   ARMY_WEIGHTS,
   COMPACTED_STONE,
@@ -75,9 +76,12 @@ export const BASE_MATERIALS = /*#__PURE__*/ Object.keys(TABLE) as BaseMaterial[]
 /** A density out of the table, with its range in words. */
 export interface KnownDensity {
   readonly value: Quantity<'density'>;
-  readonly range: string;
+  readonly range: Words;
   readonly source: Source;
 }
+
+/** A range is told in whole numbers. */
+const whole = (q: Quantity<'density'>): Quantity<'density'> => density(q.format(undefined, { places: 0 }));
 
 /** The usual density of a material, in pcf or in kg/m3. */
 export function densityOf(
@@ -88,13 +92,10 @@ export function densityOf(
   const [value, from, to, source] = TABLE[material][state];
   const words = material.replaceAll('-', ' ');
   const which = source.fromMemory ? 'range from memory' : 'range partly from memory';
-  const shown = (pcf: number): string => {
-    const q = density(`${pcf} pcf`);
-    return unit === 'pcf' ? `${pcf}` : q.format(unit, { places: 0 }).replace(` ${unit}`, '');
-  };
+  const inUnit = (pcf: number): Quantity<'density'> => density(`${pcf} pcf`).in(unit);
   return {
-    value: density(`${value} pcf`).in(unit),
-    range: `${words}, ${state}: ${shown(from)} to ${shown(to)} ${unit} are met with (${which})`,
+    value: inUnit(value),
+    range: say`${{ material: words }}, ${{ state }}: ${{ from: whole(inUnit(from)) }} to ${{ to: whole(inUnit(to)) }} are met with (${{ which }})`,
     source,
   };
 }
@@ -112,7 +113,7 @@ export function looseFor(compacted: Quantity<'density'>, material: BaseMaterial 
   const words = material ? material.replaceAll('-', ' ') : 'graded base';
   return {
     value: compacted.times(share),
-    range: `${words} takes about ${times} times its compacted volume loose; 1.12 to 1.33 are met with`,
+    range: say`${{ material: words }} takes about ${{ times }} times its compacted volume loose; 1.12 to 1.33 are met with`,
     source: LOOSE_SHARE,
   };
 }

@@ -262,7 +262,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Concrete for a curb, or a curb and gutter, by the corners of its section.
+ * Concrete for a curb, or a curb and gutter, by the corners of its section, with drops for drives.
  *
  * @param input - the section, its straight length with drops, and its curves
  * @returns volume, section area, volume for each 100 ft, girth

@@ -428,7 +428,7 @@ function door(): Field<Parsed> {
     height: l('height', FOOTING_STEP),
     lap: l('lap', PAD_SIDE),
   });
-  const footing = kinds<Footing>('kind', [
+  const footing = kinds('kind', [
     fields({
       kind: word('strip'),
       length: l('length', FOOTING_LENGTH),
@@ -471,7 +471,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Concrete for footings.
+ * Concrete for footings: strips, loops, pads, tapered, stepped.
  *
  * @param input - a list of footings, and how deep the ground freezes
  * @returns volume in all and of each, bearing area, faces to form

@@ -358,7 +358,7 @@ function door(): Field<Parsed> {
     count: maybe(whole('count', 1, 100_000)),
     ...foundedFields(),
   };
-  const pier = kinds<Pier>('kind', [
+  const pier = kinds('kind', [
     fields({ kind: word('round'), diameter: l('diameter'), ...alike }),
     fields({ kind: word('rectangular'), length: l('length'), width: maybe(l('width')), ...alike }),
     fields({
@@ -388,7 +388,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Concrete for piers and posts.
+ * Concrete for piers and posts: round, rectangular, tapered, belled.
  *
  * @param input - a list of piers, and how deep the ground freezes
  * @returns volume in all and of each, bearing area, sides

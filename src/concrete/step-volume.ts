@@ -189,7 +189,7 @@ function door(): Field<Parsed> {
     nosing: maybe(quantity('length', 'nosing', 'not-negative', NOSING)),
     openSides: maybe(whole('openSides', 0, 2)),
   });
-  return kinds<Parsed>(
+  return kinds(
     'kind',
     [
       straightField,
@@ -222,7 +222,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Volume of solid steps.
+ * Volume of solid steps: straight, wraparound, round or winding, with landings, wing walls and cores.
  *
  * @param input - risers, rise and the plan: straight (as when none is said), wraparound, round or winding;
  * cores inside, landings part of the way up, wing walls; whose rules hold, frost, and a drop beside the top

@@ -93,7 +93,7 @@ export interface ThicknessOver {
 }
 
 const varying = (): Field<Taper | Plane | Crown> =>
-  kinds<Taper | Plane | Crown>('kind', [
+  kinds('kind', [
     fields({
       kind: word('taper'),
       along: choice('along', ['x', 'y'] as const),

@@ -536,7 +536,7 @@ function door(): Field<Parsed> {
     webShare: maybe(quantity('ratio', 'webShare', 'not-negative', WEB_SHARE)),
     count,
   };
-  const wall = kinds<Wall>('kind', [
+  const wall = kinds('kind', [
     fields({
       kind: word('straight'),
       length: l('length', WALL_LENGTH),
@@ -558,7 +558,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Concrete for walls.
+ * Concrete for walls, with openings and pilasters: straight, tapered, or in insulated forms.
  *
  * @param input - a list of walls, and from which size on openings are deducted
  * @returns volume in all and of each, gross volume, plan area, faces to form

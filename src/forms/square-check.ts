@@ -75,7 +75,7 @@ function reckon(input: Parsed, pad: Pad): SquareCheckFigures {
 }
 
 /**
- * Are the forms square?
+ * Are the forms square, by their diagonals?
  *
  * @param input - both sides, and the two diagonals as measured
  * @returns the true diagonal, the difference of the measured ones, and how far to slide a side

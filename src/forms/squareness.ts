@@ -18,6 +18,7 @@ import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 
 type Length = Quantity<'length'>;
@@ -50,6 +51,10 @@ const PARTS = constant(() => wholeNumber(960));
 const LEAST = /*#__PURE__*/ paired('length', '3/16 in', '5 mm');
 const MOST = /*#__PURE__*/ paired('length', '1 in', '25 mm');
 
+/** The 960th as people say it. */
+const EACH = /*#__PURE__*/ paired('length', '1/8 in', '1 mm');
+const RUN = /*#__PURE__*/ paired('length', '10 ft', '1 m');
+
 const smallUnitOf = (l: Length): 'mm' | 'in' => (systemOfQuantity(l) === 'metric' ? 'mm' : 'in');
 const small = (l: Length): Length => l.in(smallUnitOf(l));
 const larger = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
@@ -63,7 +68,6 @@ function squareTolerance(trueDiagonal: Length): Length {
 
 function toleranceOf({ tolerance, trueDiagonal: T }: MeasuredForms, pad: Pad): Length {
   if (tolerance) return tolerance;
-  const metric = systemOfQuantity(T) === 'metric';
   const e = pad.step(
     'how much the diagonals may differ',
     'e = min(max(T ÷ n, a), b)',
@@ -73,9 +77,7 @@ function toleranceOf({ tolerance, trueDiagonal: T }: MeasuredForms, pad: Pad): L
   pad.assume({
     name: 'tolerance',
     value: { reckoned: e },
-    because: metric
-      ? 'a 960th of the diagonal, about 1 mm a meter; at least three times what a tape is true to, at most 25 mm'
-      : '1/8 in for each 10 ft of diagonal; at least three times what a tape is true to, at most 1 in',
+    because: say`a 960th of the diagonal, ${{ each: EACH }} for each ${{ run: RUN }} of it; at least three times what a tape is true to, at most ${{ most: MOST }}`,
     override: 'Give tolerance',
     source: COMMON_PRACTICE,
   });

@@ -8,8 +8,9 @@
 import { constant, slope } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
-import { byKey, choice, fields, maybe, quantity } from '../reckoning/fields';
+import { byKey, choice, fields, maybe, type Output, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
+import type { Read } from '../reckoning/read';
 import type { Result } from '../reckoning/result';
 import { PCA_DRAINAGE, type Source } from '../reckoning/source';
 import * as cautions from './cautions';
@@ -57,15 +58,7 @@ export interface DrainageCheckFigures {
   readonly shortfall?: Quantity<'length'>;
 }
 
-type Length = Quantity<'length'>;
-
-interface Parsed {
-  readonly atBuilding: Length;
-  readonly away: Length;
-  readonly distance: Length;
-  readonly surface: DrainedSurface | undefined;
-  readonly minimum: Quantity<'slope'> | undefined;
-}
+type Parsed = Read<DrainageCheckInput>;
 
 const SURFACES: readonly DrainedSurface[] = [
   'paved-by-building',
@@ -86,7 +79,7 @@ interface Held {
 
 function heldTo({ minimum, surface }: Parsed, pad: Pad): Held {
   if (minimum) return { least: minimum, source: GIVEN };
-  const { least = LEAST(), because, source } = limitOf(surface ?? USUAL, pad.system);
+  const { least = LEAST(), because, source } = limitOf(surface ?? USUAL);
   pad.assume({
     name: 'minimum',
     value: least,
@@ -99,7 +92,7 @@ function heldTo({ minimum, surface }: Parsed, pad: Pad): Held {
 
 /** Steeper than is allowed across, or than a ramp may be. */
 function heedSteep(s: Quantity<'slope'>, surface: DrainedSurface | undefined, pad: Pad): void {
-  const { most, source, mostSource = source } = limitOf(surface ?? USUAL, pad.system);
+  const { most, source, mostSource = source } = limitOf(surface ?? USUAL);
   if (most && s.greaterThan(most)) pad.caution(cautions.tooSteep(most, s, mostSource, false));
   if (s.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), s, false));
 }
@@ -151,6 +144,19 @@ type EitherInput = Parsed | ParsedSurface;
 
 const isSurface = (input: EitherInput): input is ParsedSurface => !('distance' in input);
 
+const door = () =>
+  byKey(
+    SPOT_KEYS,
+    surfaceFields(),
+    fields({
+      atBuilding: quantity('length', 'atBuilding', 'any', ordinary.ELEVATION),
+      away: quantity('length', 'away', 'any', ordinary.ELEVATION),
+      distance: quantity('length', 'distance', 'positive', ordinary.FALL_DISTANCE),
+      surface: maybe(choice('surface', SURFACES)),
+      minimum: maybe(quantity('slope', 'minimum', 'not-negative', ordinary.LEAST_FALL)),
+    }),
+  );
+
 /**
  * Does water run away from the building, between two points or over a surface of spot elevations?
  *
@@ -191,9 +197,8 @@ const isSurface = (input: EitherInput): input is ParsedSurface => !('distance' i
  * ```
  */
 export const drainageCheck: DrainageCheck = /*#__PURE__*/ define<
-  // Its tables of plain numbers are no counts, so its type and its fields are not held to each other.
-  unknown,
-  EitherInput,
+  DrainageCheckInput | SurfaceDrainageInput,
+  Output<ReturnType<typeof door>>,
   DrainageCheckFigures | SurfaceDrainageFigures
 >({
   id: 'drainage-check',
@@ -201,17 +206,6 @@ export const drainageCheck: DrainageCheck = /*#__PURE__*/ define<
   version: 1,
   sources: [IRC_DRAINAGE, PCA_DRAINAGE, ADA_WALKS, GUTTER_LEAST, GRADING_STANDARDS],
   limits: [ROWS, LINE_PLACES],
-  input: () =>
-    byKey<ParsedSurface, Parsed>(
-      SPOT_KEYS,
-      surfaceFields(),
-      fields({
-        atBuilding: quantity('length', 'atBuilding', 'any', ordinary.ELEVATION),
-        away: quantity('length', 'away', 'any', ordinary.ELEVATION),
-        distance: quantity('length', 'distance', 'positive', ordinary.FALL_DISTANCE),
-        surface: maybe(choice('surface', SURFACES)),
-        minimum: maybe(quantity('slope', 'minimum', 'not-negative', ordinary.LEAST_FALL)),
-      }),
-    ),
+  input: door,
   reckon: (input, pad) => (isSurface(input) ? checkSurface(input, pad) : reckon(input, pad)),
 }) as DrainageCheck;

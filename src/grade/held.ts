@@ -3,7 +3,6 @@
 import { constant, slope } from '../quantity/make';
 import { type Paired, paired } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
-import type { System } from '../quantity/units';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, PCA_DRAINAGE, type Source } from '../reckoning/source';
 import { type Saying, say } from '../reckoning/words';
@@ -62,7 +61,7 @@ function assumed(
   name: string,
   given: Slope | undefined,
   value: Slope,
-  because: string,
+  because: Saying,
   source: Source,
 ): Slope {
   if (given) return given;
@@ -85,15 +84,12 @@ export function assumedLength(
 }
 
 /** The least that drains, where a use has a published most only. */
-function leastOf(
-  use: GradeUse,
-  system: System,
-): {
+function leastOf(use: GradeUse): {
   readonly least: Slope;
-  readonly because: string;
+  readonly because: Saying;
   readonly source: Source;
 } {
-  const { least, because, source } = limitOf(use, system);
+  const { least, because, source } = limitOf(use);
   if (least) return { least, because, source };
   return { least: BEYOND(), because: 'the least for outdoor slabs', source: PCA_DRAINAGE };
 }
@@ -122,7 +118,7 @@ function assumedValley(use: GradeUse, pad: Pad): Slope {
 function heldTo(input: ParsedSurface, pad: Pad): Held {
   const use = input.use ?? 'paved-by-building';
   const limit = limitOf(use);
-  const least = leastOf(use, pad.system);
+  const least = leastOf(use);
   const minimum = assumed(pad, 'minimum', input.minimum, least.least, least.because, least.source);
   const beyond = assumed(
     pad,

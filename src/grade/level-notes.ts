@@ -455,7 +455,7 @@ const mark = (): Field<Mark | undefined> =>
 const any = (what: string, ordinary: Ordinary): Field<Length> => quantity('length', what, 'any', ordinary);
 
 /**
- * Reduce readings to elevations, with the check sums of a level book.
+ * Readings of a rod, laser, water level or string line to elevations, with the check sums of a level book.
  *
  * @param input - readings of a level, laser, water level or string line, and the elevation they hang on
  * @returns elevations by point, the check sum and what it must equal, and the misclosure
@@ -485,7 +485,7 @@ export const levelNotes: Calculation<LevelNotesInput, LevelNotesFigures> = /*#__
   version: 1,
   sources: [CLOSED_FORM, NAVY_GRADES, CBM_LEVELLING],
   input: () =>
-    kinds<Parsed>('kind', [
+    kinds('kind', [
       fields(
         {
           kind: word('level'),

@@ -6,9 +6,12 @@
  */
 
 import { constant, slope } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { CC_STEPS, PCA_DRAINAGE, type Source } from '../reckoning/source';
+import { settled } from '../reckoning/system';
+import { type Saying, say, type Words, wordsOf } from '../reckoning/words';
 import {
   ADA_RAMPS,
   ADA_WALKS,
@@ -47,9 +50,9 @@ export interface GradeLimit {
   /** Most slope, for safety. */
   readonly most?: Quantity<'slope'>;
   /** What the source itself allows to be off, where the part read says so. */
-  readonly tolerance?: string;
+  readonly tolerance?: Words;
   /** In words, with what the source allows beside it. */
-  readonly because: string;
+  readonly because: Words;
   /** Where the limits are taken from. */
   readonly source: Source;
   /** Where the most is taken from, where that is another work. */
@@ -60,34 +63,32 @@ interface Row {
   readonly use: GradeUse;
   readonly least?: string;
   readonly most?: string;
-  readonly tolerance?: string;
-  readonly because: string;
-  /** The same in metric, where it says a length. */
-  readonly metric?: string;
+  readonly tolerance?: Words;
+  readonly because: Saying;
   readonly source: Source;
   readonly mostSource?: Source;
 }
 
-const ROWS: readonly Row[] = [
+/** The strip along a building. */
+const ZONE = /*#__PURE__*/ paired('length', '10 ft', '3 m');
+
+const ROWS: readonly Row[] = /*#__PURE__*/ (() => [
   {
     use: 'paved-by-building',
     least: '2%',
-    because: 'paving within 10 ft of a building',
-    metric: 'paving within 3 m of a building',
+    because: say`paving within ${{ zone: ZONE }} of a building`,
     source: IRC_DRAINAGE,
   },
   {
     use: 'ground-by-building',
     least: '5%',
-    because: 'ground within 10 ft of a building, 6 in in 10 ft',
-    metric: 'ground within 3 m of a building, 150 mm in 3 m',
+    because: say`ground within ${{ zone: ZONE }} of a building, ${{ fall: paired('length', '6 in', '150 mm') }} in ${{ zone: ZONE }}`,
     source: IRC_DRAINAGE,
   },
   {
     use: 'swale-by-building',
     least: '2%',
-    because: 'a swale within 10 ft of a building, where lot lines or walls leave no room',
-    metric: 'a swale within 3 m of a building, where lot lines or walls leave no room',
+    because: say`a swale within ${{ zone: ZONE }} of a building, where lot lines or walls leave no room`,
     source: IRC_DRAINAGE,
   },
   {
@@ -114,7 +115,7 @@ const ROWS: readonly Row[] = [
     use: 'walk-across',
     least: '1%',
     most: '1:48',
-    tolerance: '1/4 in in 5 ft',
+    tolerance: say`${{ off: paired('length', '1/4 in', '6 mm') }} in ${{ run: paired('length', '5 ft', '1.5 m') }}`,
     because: 'a walk across: 1% drains, 1:48 is usual and the most where it must be accessible',
     source: PCA_DRAINAGE,
     mostSource: ADA_WALKS,
@@ -122,8 +123,7 @@ const ROWS: readonly Row[] = [
   {
     use: 'steps-and-landings',
     most: '1:48',
-    because: 'treads and landings, 1/4 in in 1 ft',
-    metric: 'treads and landings, 20 mm a meter',
+    because: say`treads and landings, ${{ fall: paired('length', '1/4 in', '20 mm') }} in ${{ run: paired('length', '1 ft', '1 m') }}`,
     source: CC_STEPS,
   },
   {
@@ -154,7 +154,7 @@ const ROWS: readonly Row[] = [
     mostSource: UFC_SITE,
   },
   { use: 'driveway', most: '10%', because: 'a residential driveway', source: DRIVEWAY_CODES },
-];
+])();
 
 const table = constant(() =>
   Object.freeze(
@@ -164,7 +164,7 @@ const table = constant(() =>
         ...(least ? { least: slope(least) } : {}),
         ...(most ? { most: slope(most) } : {}),
         ...(tolerance ? { tolerance } : {}),
-        because,
+        because: wordsOf(because),
         source,
         ...(mostSource ? { mostSource } : {}),
       }),
@@ -175,6 +175,7 @@ const table = constant(() =>
 /**
  * Published limits of slopes, as data.
  *
+ * @param system - the family of units that lengths in the words are in; by default customary
  * @returns one entry for each use, with its source
  * @example
  * ```ts
@@ -183,17 +184,13 @@ const table = constant(() =>
  * gradeLimits().find(({ use }) => use === 'ground-by-building')?.least?.format(); // '5%'
  * ```
  */
-export const gradeLimits = (): readonly GradeLimit[] => table();
+export const gradeLimits = (system: System = 'customary'): readonly GradeLimit[] => settled(table(), system);
 
 /** Every use, for fields. */
 export const GRADE_USES: readonly GradeUse[] = /*#__PURE__*/ ROWS.map(({ use }) => use);
 
-/** The limits of one use, told in the units of a job. */
-export function limitOf(use: GradeUse, system: System = 'customary'): GradeLimit {
-  const limit = table().find((row) => row.use === use) as GradeLimit;
-  const metric = system === 'metric' ? ROWS.find((row) => row.use === use)?.metric : undefined;
-  return metric ? { ...limit, because: metric } : limit;
-}
+/** The limits of one use; what it says comes in the units of a job when the result is made. */
+export const limitOf = (use: GradeUse): GradeLimit => table().find((row) => row.use === use) as GradeLimit;
 
 const GROUND: readonly GradeUse[] = ['ground-by-building', 'swale-by-building'];
 

@@ -8,6 +8,7 @@
 import { constant, slope } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import type { Source } from '../reckoning/source';
+import type { Saying } from '../reckoning/words';
 import { GRADING_TABLE } from './form-sources';
 import { type GradeUse, limitOf } from './limits';
 import { ADA_WALKS } from './sources';
@@ -15,7 +16,7 @@ import { ADA_WALKS } from './sources';
 /** A most slope with its reason. */
 export interface MostSlope {
   readonly most: Quantity<'slope'>;
-  readonly because: string;
+  readonly because: Saying;
   readonly source: Source;
 }
 

@@ -121,7 +121,7 @@ const folds = (kind: 'ridge' | 'valley'): Field<FormSurface> =>
 /** The schema of a surface. */
 export const formSurface = (): Field<FormSurface | undefined> =>
   maybe(
-    kinds<FormSurface>('kind', [
+    kinds('kind', [
       fields({ kind: word('plane'), through: list(fixedPoint(), 3, 3) }) as Field<FormSurface>,
       fields({
         kind: word('sloped-plane'),

@@ -17,6 +17,7 @@ import { type System, unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, label, list, maybe, quantity, reading } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
+import type { Read } from '../reckoning/read';
 import { oneOf } from '../reckoning/together';
 import * as faults from './faults';
 import * as ordinary from './ordinary';
@@ -90,44 +91,12 @@ export interface SpotsInput {
 
 type Length = Quantity<'length'>;
 
-interface ParsedSpot {
-  readonly name: string | undefined;
-  readonly x: Length;
-  readonly y: Length;
-  readonly elevation: Length | undefined;
-  readonly rod: Length | undefined;
-}
+type ParsedSpot = Read<SpotInput>;
 
 type Rows = readonly (readonly number[])[];
 
-interface ParsedPoint {
-  readonly x: Length;
-  readonly y: Length;
-}
-
 /** The spots, read. */
-export interface ParsedSpots {
-  readonly spots: readonly ParsedSpot[] | undefined;
-  readonly table: { readonly unit: string; readonly rows: Rows } | undefined;
-  readonly grid:
-    | {
-        readonly at: ParsedPoint | undefined;
-        readonly along: Length;
-        readonly across: Length;
-        readonly unit: string;
-        readonly elevations: readonly (readonly (number | null)[])[];
-      }
-    | undefined;
-  readonly forms:
-    | readonly {
-        readonly name: string;
-        readonly from: ParsedPoint;
-        readonly to: ParsedPoint;
-        readonly readings: readonly { readonly at: Length; readonly elevation: Length }[];
-      }[]
-    | undefined;
-  readonly heightOfInstrument: Length | undefined;
-}
+export type ParsedSpots = Read<SpotsInput>;
 
 /** A spot in exact meters. */
 export interface ExactSpot {
@@ -158,7 +127,7 @@ const anyLength = (what: string, range = ordinary.COORDINATE): Field<Length> =>
   quantity('length', what, 'any', range);
 
 /** A point in plan. */
-export const planPoint = (): Field<ParsedPoint> => fields({ x: anyLength('x'), y: anyLength('y') });
+export const planPoint = (): Field<Read<PointInput>> => fields({ x: anyLength('x'), y: anyLength('y') });
 
 const isNumber = (n: unknown): n is number => typeof n === 'number' && Math.abs(n) <= LARGEST;
 
@@ -196,7 +165,7 @@ function numberRows(what: string, width: number | undefined, blanks: boolean): F
 }
 
 /** The fields that spots are read from, to be spread into the schema of a calculation. */
-export const spotFields = (): { [K in keyof ParsedSpots]: Field<ParsedSpots[K]> } => ({
+export const spotFields = () => ({
   spots: maybe(
     list(
       fields(

@@ -1,16 +1,14 @@
 /** What is given to check a surface: spots, lines, sills, inflows and what the slopes must be; read at the door. */
 import type { PointInput } from '../outline/outline';
 import { paired } from '../quantity/paired';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
-import { choice, type Field, fields, label, list, maybe, quantity } from '../reckoning/fields';
+import type { QuantityInput } from '../quantity/quantity';
+import { choice, fields, label, list, maybe, quantity } from '../reckoning/fields';
+import type { Read } from '../reckoning/read';
 import { anyOf, given } from '../reckoning/together';
 import { GRADE_USES, type GradeUse } from './limits';
-import { lines as lineFields, type ParsedLine, type Place, place, type SurfaceLineInput } from './lines';
+import { lines as lineFields, place, type SurfaceLineInput } from './lines';
 import * as ordinary from './ordinary';
-import { type ParsedSpots, SPOT_KEYS, type SpotsInput, spotFields } from './spots';
-
-type Length = Quantity<'length'>;
-type Slope = Quantity<'slope'>;
+import { SPOT_KEYS, type SpotsInput, spotFields } from './spots';
 
 /** A sill or threshold that the surface must stay below. */
 export interface SillInput {
@@ -65,28 +63,7 @@ export interface SurfaceDrainageInput extends SpotsInput {
 }
 
 /** The input, read. */
-export interface ParsedSurface extends ParsedSpots {
-  readonly lines: readonly ParsedLine[] | undefined;
-  readonly outline: readonly Place[] | undefined;
-  readonly use: GradeUse | undefined;
-  readonly minimum: Slope | undefined;
-  readonly minimumBeyond: Slope | undefined;
-  readonly minimumValley?: Slope | undefined;
-  readonly maximum: Slope | undefined;
-  readonly zone: Length | undefined;
-  readonly nearLine: Length | undefined;
-  readonly pondDepth: Length | undefined;
-  readonly sills:
-    | readonly { readonly name: string; readonly at: Place; readonly elevation: Length }[]
-    | undefined;
-  readonly inflows:
-    | readonly {
-        readonly name: string;
-        readonly at: Place;
-        readonly flow: Quantity<'volume-rate'> | undefined;
-      }[]
-    | undefined;
-}
+export type ParsedSurface = Read<SurfaceDrainageInput>;
 
 export const OUTLINE_LIMIT = 500;
 
@@ -95,7 +72,7 @@ const PLACE_LIMIT = 100;
 export const ZONE = /*#__PURE__*/ paired('length', '10 ft', '3.048 m');
 
 /** The schema of a surface. */
-export const surfaceFields = (): Field<ParsedSurface> =>
+export const surfaceFields = () =>
   fields(
     {
       ...spotFields(),

@@ -36,7 +36,7 @@ export const PAVEMENT_JOINTING: Source = {
 /** A cap on the spacing, whatever the thickness. */
 export const POOL_DECK_JOINTS: Source = {
   kind: 'published',
-  title: 'Joint rules for a pool deck of 4 in',
+  title: 'Joint rules for a pool deck',
   publisher: 'Concrete Construction magazine',
   edition: '2010',
   locator:
@@ -77,7 +77,7 @@ export const JOINT_LAYOUT_RULES: Source = {
 /** How deep joints in walks and curbs are, by a guide specification. */
 export const LEAST_JOINT_DEPTH: Source = {
   kind: 'common-practice',
-  title: 'Common practice of the trade; UFGS 03300N has 1 in in walks',
+  title: 'Common practice of the trade; UFGS 03300N has a depth of its own for walks',
   fromMemory: true,
 };
 

@@ -435,9 +435,6 @@ export function outline(): Field<Outline> {
     },
     { 'x-limits': OUTLINE_LIMITS },
   );
-  const all: Field<Outline> = named(
-    'outline',
-    kinds<Outline>('shape', [...straight(), ...round(), combined]),
-  );
+  const all: Field<Outline> = named('outline', kinds('shape', [...straight(), ...round(), combined]));
   return all;
 }

@@ -105,7 +105,7 @@ const point = (): Field<Point> =>
 export function openings(): Field<Opening[]> {
   const opening = named(
     'opening',
-    kinds<Opening>('shape', [
+    kinds('shape', [
       fields({
         shape: word('rectangle'),
         at: point(),

@@ -167,7 +167,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Bags for a small pad.
+ * Bags for a small pad, with the water, the weight and the trips.
  *
  * @param input - net volume, allowance and the bag
  * @returns bags, what they make and weigh, water, trips

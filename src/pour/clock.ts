@@ -78,8 +78,12 @@ export function clock(what: string): Field<Quantity<'time'>> {
   );
 }
 
-/** A time since midnight as a clock shows it: `14:30`, to the nearest minute. */
-export function clockText(sinceMidnightOf: Quantity<'time'>): string {
-  const minutes = Math.round(sinceMidnightOf.toNumber('min')) % (MIDNIGHT * MINUTES);
+/** Minutes since midnight as a clock shows them: `14:30`. */
+export function clockOf(minutesSince: number): string {
+  const minutes = Math.round(minutesSince) % (MIDNIGHT * MINUTES);
   return `${Math.floor(minutes / MINUTES)}:${String(minutes % MINUTES).padStart(2, '0')}`;
 }
+
+/** A time since midnight as a clock shows it: `14:30`, to the nearest minute. */
+export const clockText = (sinceMidnightOf: Quantity<'time'>): string =>
+  clockOf(sinceMidnightOf.toNumber('min'));

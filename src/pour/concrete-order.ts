@@ -6,7 +6,7 @@
  * disagree. It is judged by what is poured.
  */
 import * as faults from '../quantity/faults';
-import { constant, ratio } from '../quantity/make';
+import { constant, ratio, volume } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { alkali } from '../reckoning/cautions';
@@ -62,6 +62,18 @@ export interface ConcreteOrderInput {
   readonly split?: LoadSplit;
 }
 
+/** An allowance that a published text gives. */
+export interface PublishedAllowance {
+  /** What is added to the net volume. */
+  readonly allowance: Quantity<'ratio'>;
+  /** What it is given for, where the text says. */
+  readonly pour?: string;
+  /** The largest order it is given for, where the text says. */
+  readonly upTo?: Quantity<'volume'>;
+  /** Where it stands. */
+  readonly source: string;
+}
+
 /** Figures of {@link concreteOrder}. */
 export interface ConcreteOrderFigures {
   /** What to order in all, in the unit of the increment. */
@@ -89,7 +101,7 @@ export interface ConcreteOrderFigures {
   /** Loads below the minimum that are paid for all the same. */
   readonly loadsBelowMinimum?: Quantity<'count'>;
   /** Allowances that published texts give; they disagree, so none is assumed. */
-  readonly publishedAllowances: readonly string[];
+  readonly publishedAllowances: readonly PublishedAllowance[];
 }
 
 type Volume = Quantity<'volume'>;
@@ -115,12 +127,14 @@ interface Parsed {
 const QUARTER = constant(() => ratio('25%'));
 
 /** As read; the sources stand in {@link WASTE_TEXTS}. */
-const PUBLISHED: readonly string[] = [
-  '5% for footings, columns and beams (Estimating in Building Construction, section 10-2)',
-  '8% for slabs (Estimating in Building Construction, section 10-2)',
-  '10% (NAVEDTRA 14070, chapter 5)',
-  '10% up to 200 yd3 (US Army Engineer School, EN5466, lesson 2)',
-];
+const ESTIMATING = 'Estimating in Building Construction, section 10-2';
+
+const PUBLISHED = constant((): readonly PublishedAllowance[] => [
+  { allowance: ratio('5%'), pour: 'footings, columns and beams', source: ESTIMATING },
+  { allowance: ratio('8%'), pour: 'slabs', source: ESTIMATING },
+  { allowance: ratio('10%'), source: 'NAVEDTRA 14070, chapter 5' },
+  { allowance: ratio('10%'), upTo: volume('200 yd3'), source: 'US Army Engineer School, EN5466, lesson 2' },
+]);
 
 interface Needed {
   readonly net: Volume;
@@ -241,7 +255,7 @@ function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
     ...balanceOf(order, loads, split, input),
     split,
     ...(minimumLoad ? { loadsBelowMinimum: wholeNumber(below) } : {}),
-    publishedAllowances: PUBLISHED,
+    publishedAllowances: PUBLISHED(),
   };
 }
 
@@ -273,7 +287,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * What to order from the plant.
+ * What to order from the plant: allowance, increment, and the loads it comes in.
  *
  * @param input - net volume with its allowance, or elements each with their own; increment and truck
  * capacity; the least load, and how to split

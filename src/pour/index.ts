@@ -1,4 +1,4 @@
-/** The pour: concrete to order, bags, and when to saw. */
+/** The pour: concrete to order, bags, trucks, and when to saw. */
 export { type BagCountFigures, type BagCountInput, bagCount } from './bag-count';
 export {
   type ConcreteOrderFigures,
@@ -6,8 +6,27 @@ export {
   concreteOrder,
   type OrderElementInput,
   type PourKind,
+  type PublishedAllowance,
 } from './concrete-order';
 export type { LoadSplit } from './loads';
+export type {
+  BuggyPlacingInput,
+  ChutePlacingInput,
+  PlacingInput,
+  PublishedLoad,
+  PublishedRate,
+  PumpPlacingInput,
+  RatedPlacingInput,
+  WheeledPlacingInput,
+} from './placing';
 export type { ClockTime, ClockWindow } from './saw-clock';
 export type { Hours, PublishedHours } from './saw-hours';
 export { type ReadyInput, type SawWindowFigures, type SawWindowInput, sawWindow } from './saw-window';
+export type { TruckVerdict } from './truck-advice';
+export {
+  type TruckClock,
+  type TruckLoad,
+  type TruckPlanFigures,
+  type TruckPlanInput,
+  truckPlan,
+} from './truck-plan';

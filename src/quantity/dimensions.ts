@@ -22,6 +22,7 @@ export type Dimension =
   | 'time'
   | 'temperature'
   | 'temperature-difference'
+  | 'temperature-time'
   | 'speed'
   | 'force'
   | 'pressure'
@@ -45,6 +46,7 @@ const CANONICAL_PER_SI: Record<Dimension, string> = {
   time: '1', // s
   temperature: '1', // degF: a point on a scale, never multiplied
   'temperature-difference': '1.8', // F degrees
+  'temperature-time': '0.0005', // F degrees × h
   speed: '3600', // m/h
   force: '1', // N
   pressure: '0.09290304', // N/ft2
@@ -72,6 +74,7 @@ const PRODUCTS = [
   ['area', 'speed', 'volume-rate'],
   ['area', 'pressure', 'force'],
   ['volume', 'density', 'mass'],
+  ['time', 'temperature-difference', 'temperature-time'],
   ['time', 'speed', 'length'],
   ['time', 'volume-rate', 'volume'],
   ['time', 'evaporation', 'mass-per-area'],

@@ -21,6 +21,7 @@ const BY_DIMENSION: Readonly<Record<Dimension, Example>> = {
   time: '90 min',
   temperature: ['55 degF', '13 degC'],
   'temperature-difference': ['10 degF', '5 degC'],
+  'temperature-time': ['2500 degF-h', '1400 degC-h'],
   speed: ['10 mph', '15 km/h'],
   force: ['800 lbf', '3.5 kN'],
   pressure: ['4000 psi', '28 MPa'],

@@ -19,6 +19,7 @@ export {
   speed,
   temperature,
   temperatureDifference,
+  temperatureTime,
   time,
   volume,
   volumeRate,

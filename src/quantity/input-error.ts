@@ -135,7 +135,11 @@ export type IssueCode =
   /** A piece longer than any bar to cut it from. */
   | 'stock-too-short'
   /** A value that is given for some of a list and must be for all. */
-  | 'give-for-all';
+  | 'give-for-all'
+  /** Beyond what an equation or a table is made for. */
+  | 'outside-range'
+  /** Longer between two readings than is bridged. */
+  | 'gap-in-history';
 
 /** One thing wrong with an input. */
 export interface Issue {

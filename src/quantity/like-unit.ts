@@ -11,7 +11,7 @@ const SMALL_METRIC = 1;
  * serves.
  */
 const LIKE: Readonly<Record<System, readonly string[]>> = {
-  customary: 'in in in2 in2 in3 in3 gal ton ton/yd3 pcf lb/yd3 kip psf ksf in/h gal/min ft3/s ft/s'.split(
+  customary: 'in in in2 in2 in3 in3 gal ton pcf ton/yd3 lb/yd3 kip psf ksf in/h gal/min ft3/s ft/s'.split(
     ' ',
   ),
   metric: 'mm cm mm2 cm2 L cm3 L tonne kg/m3 kg/m3 kg/m3 kN kPa kPa mm/h L/s L/s m/s'.split(' '),

@@ -213,6 +213,22 @@ export function temperatureDifference(
 }
 
 /**
+ * Read a temperature over a time, as maturity is told: `2500 degF-h`, `1400 degC-h`.
+ *
+ * @param input - text with a unit, `{ value, unit }`, or a quantity
+ * @throws {InputError} `missing-unit`, `wrong-dimension` and the other codes of reading
+ * @example
+ * ```ts
+ * import { temperatureTime } from 'flatwork-reckoner';
+ *
+ * temperatureTime('2520 degF-h').format('degC-h'); // '1400 degC-h'
+ * ```
+ */
+export function temperatureTime(input: QuantityInput<'temperature-time'>): Quantity<'temperature-time'> {
+  return make('temperature-time', input);
+}
+
+/**
  * Read a speed: `10 mph`, `16 km/h`, `4.5 m/s`, `15 ft/s`.
  *
  * @param input - text with a unit, `{ value, unit }`, or a quantity

@@ -76,11 +76,13 @@ export function refuse(path: string, fault: Fault): never {
   throw new InputError([{ ...fault, path }]);
 }
 
-/** A path as it is written: `openings[2].at.x`. */
+/** A path as it is written: `openings[2].at.x`; a name that would come apart there stands in brackets and quotes. */
 export function pathText(path: readonly PropertyKey[]): string {
   return path.reduce<string>((text, part) => {
     if (typeof part === 'number') return `${text}[${part}]`;
-    return text === '' ? String(part) : `${text}.${String(part)}`;
+    const name = String(part);
+    if (name === '' || /[.[\]]/.test(name)) return `${text}[${JSON.stringify(name)}]`;
+    return text === '' ? name : `${text}.${name}`;
   }, '');
 }
 

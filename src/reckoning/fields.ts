@@ -277,10 +277,15 @@ export function settled<T>(field: Field<T>, settle: (value: T) => T): Field<T> {
  * One of several kinds of object, told apart by the word in `key`; without that word it is `otherwise`,
  * where there is one.
  */
-export function kinds<T>(key: string, members: readonly Field<T>[], otherwise?: Field<T>): Field<T> {
+export function kinds<F extends Field<unknown>>(
+  key: string,
+  members: readonly F[],
+  otherwise?: F,
+): Field<Output<F>> {
+  type T = Output<F>;
   let byWord: Map<unknown, Field<T>> | undefined;
   const read = (input: unknown, report: Report): T | undefined => {
-    byWord ??= new Map(members.map((member) => [wordOf(member, key), member]));
+    byWord ??= new Map((members as readonly Field<T>[]).map((member) => [wordOf(member, key), member]));
     if (typeof input !== 'object' || input === null) {
       const fault =
         input === undefined
@@ -290,7 +295,7 @@ export function kinds<T>(key: string, members: readonly Field<T>[], otherwise?: 
       return undefined;
     }
     const said = (input as Record<string, unknown>)[key];
-    const chosen = otherwise && isLeftOut(said) ? otherwise : byWord.get(said);
+    const chosen = otherwise && isLeftOut(said) ? (otherwise as Field<T>) : byWord.get(said);
     if (chosen) return chosen.read(input, report);
     report(faults.unknownChoice(key, [...byWord.keys()] as string[]), [key]);
     return undefined;

@@ -7,7 +7,6 @@
  * counts, so that the nominal sizes of one system are ordinary in the other.
  */
 import { Decimal } from '../quantity/decimal';
-import { withUnit } from '../quantity/format';
 import { canonical } from '../quantity/parse';
 import {
   canonicalValue,
@@ -125,12 +124,10 @@ function otherUnits(unit: Unit): Unit[] {
 }
 
 /** The same number with another unit, then the point moved; a share has slips of its own. */
-function* candidates(value: Quantity): Generator<{ q: Quantity; text: string }> {
+function* candidates(value: Quantity): Generator<Quantity> {
   const [number, unit] = [numberShown(value), unitShown(value)];
-  const made = (n: Decimal, u: Unit): { q: Quantity; text: string } => ({
-    q: newQuantity(value.dimension, u.form === 'one-in' ? u.factor.div(n) : canonical(n, u), u),
-    text: withUnit(n.toDecimalPlaces(4).toFixed(), u),
-  });
+  const made = (n: Decimal, u: Unit): Quantity =>
+    newQuantity(value.dimension, u.form === 'one-in' ? u.factor.div(n) : canonical(n, u), u);
   if (value.dimension === 'ratio') {
     const percent = canonicalValue(value).times(100);
     for (const slip of SHARE_SLIPS) yield made(slip(percent), unitOf('ratio', '%') as Unit);
@@ -140,13 +137,18 @@ function* candidates(value: Quantity): Generator<{ q: Quantity; text: string }> 
   for (const times of [10, 0.1, 1000, 0.001]) yield made(number.times(times), unit);
 }
 
-/** The slip that would explain a value, where one does. */
-function likelySlip(value: Quantity, ordinary: Ordinary): string | undefined {
-  if (numberShown(value).isZero()) return undefined;
-  for (const { q, text } of candidates(value)) {
-    if (q.sign() === value.sign() && !isUnusual(q, ordinary)) return text;
+/** What is asked about a value: whether the slip was made that would explain it, where one does. */
+function question(value: Quantity, ordinary: Ordinary): Words {
+  const own = unitShown(value).system;
+  for (const slip of numberShown(value).isZero() ? [] : candidates(value)) {
+    if (slip.sign() !== value.sign() || isUnusual(slip, ordinary)) continue;
+    const { system } = unitShown(slip);
+    // No unit of the other family is named: who works in one has none of the other in mind.
+    return system && own && system !== own
+      ? say`Is it in ${{ system: system as string }} units?`
+      : say`Was ${{ slip }} meant?`;
   }
-  return undefined;
+  return say`Look at the figure and its unit again.`;
 }
 
 /**
@@ -158,13 +160,10 @@ function likelySlip(value: Quantity, ordinary: Ordinary): string | undefined {
 export function unusual(path: string, { value, ordinary }: Doubt, system: System): Caution {
   const range = rangeOf(ordinary, value);
   const passed = below(size(value), range.least) ? range.least : range.most;
-  const slip = likelySlip(value, ordinary);
   return {
     code: 'unusual',
     severity: 'warning',
-    ...say`${{ path }} reads ${{ value }}, but ${{ thing: ordinary.of }} is ordinarily ${rangeWords(range, system)}. ${
-      slip ? say`Was ${{ slip }} meant?` : say`Look at the figure and its unit again.`
-    }`,
+    ...say`${{ path }} reads ${{ value }}, but ${{ thing: ordinary.of }} is ordinarily ${rangeWords(range, system)}. ${question(value, ordinary)}`,
     limit: inFamily(passed as Ends, system),
     actual: value,
     input: path,

@@ -14,6 +14,7 @@ type Besides<I> = [Extract<I, Quantity>] extends [never]
   ? I
   : Exclude<I, QuantityInput<DimensionIn<I>> | QuantityData>;
 
+/** A plain number counts; rows of them are a table under its unit, and stay numbers. */
 type ReadBare<I, Text> = I extends null
   ? undefined
   : I extends number
@@ -24,13 +25,15 @@ type ReadBare<I, Text> = I extends null
         : I
       : I extends boolean
         ? I
-        : I extends readonly (infer Item)[]
-          ? readonly Read<Item, Text>[]
-          : {
-              readonly [K in keyof I]-?: undefined extends I[K]
-                ? Read<Exclude<I[K], undefined>, Text> | undefined
-                : Read<I[K], Text>;
-            };
+        : I extends readonly (readonly (infer N extends number | null)[])[]
+          ? readonly (readonly N[])[]
+          : I extends readonly (infer Item)[]
+            ? readonly Read<Item, Text>[]
+            : {
+                readonly [K in keyof I]-?: undefined extends I[K]
+                  ? Read<Exclude<I[K], undefined>, Text> | undefined
+                  : Read<I[K], Text>;
+              };
 
 /**
  * What an input of this type is read into: quantities for what is accepted where they are wanted.

@@ -42,10 +42,10 @@ export interface StandardSchema<Input> {
   };
 }
 
-/** `openings[2].at.x` to its members. */
+/** `openings[2].at.x` to its members; a name in quotes is one that a dot or a bracket would take apart. */
 const partsOfPath = (path: string): (string | number)[] =>
-  [...path.matchAll(/[^.[\]]+|\[(\d+)\]/g)].map(([name, index]) =>
-    index === undefined ? name : Number(index),
+  [...path.matchAll(/\[("(?:[^"\\]|\\.)*"|\d+)\]|[^.[\]]+/g)].map(([name, inBrackets]) =>
+    inBrackets === undefined ? name : (JSON.parse(inBrackets) as string | number),
   );
 
 type Attempted = { readonly ok: true } | { readonly ok: false; readonly error: InputError };

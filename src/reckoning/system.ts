@@ -101,8 +101,15 @@ export function systemAsTyped(plain: unknown): System {
   return moreOf(units) ?? 'customary';
 }
 
-/** A figure that is named by its unit keeps it. */
-const NAMED_BY_UNIT = /^metric$|per(?:Foot|Meter)|InCubicFeet/i;
+/** Figures that are named by their unit keep it, and the tons that somebody asked for stay those tons. */
+const NAMED_BY_UNIT = /^tons$|per(?:Foot|Meter)$|InCubicFeet$/i;
+
+/** True for a figure that is in the unit of its name, in whatever units the rest is. */
+export const isNamedByUnit = (name: string): boolean => NAMED_BY_UNIT.test(name);
+
+/** The family of the unit that a figure is named by, where there is one. */
+export const familyNamed = (name: string): System | undefined =>
+  /perMeter$/i.test(name) ? 'metric' : /perFoot$|InCubicFeet$/i.test(name) ? 'customary' : undefined;
 
 const isPlain = (value: object): boolean => {
   const proto = Object.getPrototypeOf(value);
@@ -126,7 +133,7 @@ export function settled<T>(value: T, system: System): T {
   if (!isPlain(value)) return value;
   let copy: Record<string, unknown> | undefined;
   for (const name in value) {
-    if (NAMED_BY_UNIT.test(name)) continue;
+    if (isNamedByUnit(name)) continue;
     const part = settled(value[name], system);
     if (part === value[name]) continue;
     copy ??= Object.assign(Object.create(Object.getPrototypeOf(value)), value) as Record<string, unknown>;

@@ -1,5 +1,7 @@
 /** Figures and inputs as text: a label and a text, or a table for a list of groups. */
 import { isQuantity, type Quantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
+import { familyNamed, isNamedByUnit } from '../reckoning/system';
 import { clockTime } from './clock';
 import { groupLabel, isName, isNamedByUser, labelText } from './labels';
 import type { Cells } from './lines';
@@ -13,7 +15,7 @@ export interface Entry {
 }
 
 /** What may stand in a figure or an input. */
-type Plain = Quantity | string | boolean | number | null | undefined | readonly Plain[] | Group;
+export type Plain = Quantity | string | boolean | number | null | undefined | readonly Plain[] | Group;
 interface Group {
   readonly [name: string]: Plain;
 }
@@ -68,8 +70,27 @@ function groupText(name: string, group: Group, view: View): string {
     .join('; ');
 }
 
+/**
+ * What a sheet in one family of units shows of figures or of an input: a figure that is named by a unit of the other
+ * is beside one that is not.
+ */
+export function ownOf(figures: Plain, system: System): Plain {
+  if (isList(figures)) return figures.map((one) => ownOf(one, system));
+  if (!isGroup(figures)) return figures;
+  const own = Object.entries(figures).filter(([name]) => (familyNamed(name) ?? system) === system);
+  return Object.fromEntries(own.map(([name, part]) => [name, ownOf(part, system)]));
+}
+
+/** Without the units of the view, where a figure is in those of its name. */
+function asNamed(name: string, view: View): View {
+  if (!isNamedByUnit(name)) return view;
+  const { system: _, ...rest } = view;
+  return rest;
+}
+
 /** A figure on one line. */
-export function figureText(name: string, figure: Plain, view: View): string {
+export function figureText(name: string, figure: Plain, given: View): string {
+  const view = asNamed(name, given);
   if (isQuantity(figure)) return quantityText(figure, view);
   if (typeof figure === 'boolean') return wordText(figure ? 'yes' : 'no', view);
   if (typeof figure === 'number') return String(figure);

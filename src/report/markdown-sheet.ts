@@ -1,6 +1,10 @@
 /** Sheets in Markdown, with a table for each kind of thing. */
-import { isQuantity } from '../quantity/quantity';
+import { withUnit } from '../quantity/format';
+import { inSystem } from '../quantity/like-unit';
+import { isQuantity, numberShown, type Quantity, systemOfQuantity, unitShown } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import type { Figure } from '../reckoning/parts';
+import { isNamedByUnit } from '../reckoning/system';
 import type { Entry } from './figures';
 import { labelText } from './labels';
 import { type Block, living, moreCautions, type Part, type SheetView, sheetOf } from './sheet';
@@ -39,30 +43,35 @@ type Exact = ReadonlyMap<string, string>;
 /** A column of sixty digits helps nobody. */
 const EXACT_DIGITS = 15;
 
-function exactText(q: Figure): string {
-  if (!isQuantity(q)) return '';
-  const text = q.toString();
-  const number = /^-?\d+\.\d+/.exec(text)?.[0] ?? '';
-  if (number.length <= EXACT_DIGITS) return text;
-  return `≈ ${Number(number).toPrecision(EXACT_DIGITS - 3)}${text.slice(number.length)}`;
+/** In the units of the sheet; in inches or feet where it is shown as on a tape. */
+function exactText(figure: Figure, system: System): string {
+  if (!isQuantity(figure)) return '';
+  const q = inSystem(figure as Quantity, system);
+  const { form } = unitShown(q);
+  // A slope that is no whole ratio is told as one of its own.
+  if (form === 'one-in') return exactText((q as Quantity<'slope'>).in('%'), system);
+  const told = form === 'feet-inches' ? (q as Quantity<'length'>).in('ft') : q;
+  const number = numberShown(told);
+  const short = number.toSignificantDigits(EXACT_DIGITS - 3);
+  return `${short.equals(number) ? '' : '≈ '}${withUnit(short.toFixed(), unitShown(told))}`;
 }
 
-const exactOf = (figures: object, view: View): Exact =>
+const exactOf = (figures: object, system: System, view: View): Exact =>
   new Map(
     Object.entries(figures as Record<string, Figure>).map(([name, q]) => [
       labelText(name, view),
-      exactText(q),
+      exactText(q, isNamedByUnit(name) && isQuantity(q) ? systemOfQuantity(q as Quantity) : system),
     ]),
   );
 
 const NOTHING: Exact = new Map();
 
-function blockMarkdown(block: Block, figures: object, view: View): string[] {
+function blockMarkdown(block: Block, exact: Exact, view: View): string[] {
   return [
     '',
     `### ${block.title}`,
     ...entryTables(['put in', 'as'], block.input, view, NOTHING),
-    ...entryTables(['figure', 'shown', 'exact'], block.figures, view, exactOf(figures, view)),
+    ...entryTables(['figure', 'shown', 'exact'], block.figures, view, exact),
     ...table(
       ['step', 'formula', 'numbers put in', 'gives'],
       block.working.map(({ what, formula, put, gives }) => [what, formula, put, gives]),
@@ -103,7 +112,9 @@ export function markdownSheet(title: string, parts: readonly Part[], view: Sheet
     ...blocks.flatMap((block, i) => {
       const one = parts[p]?.results[i];
       const data = one && 'result' in one ? one.result : one;
-      return blockMarkdown(block, data ? living(data).figures : {}, view);
+      if (!data) return [];
+      const { figures, system } = living(data);
+      return blockMarkdown(block, exactOf(figures, view.system ?? system, view), view);
     }),
   ]);
   const { cautions, always, left, sources } = sheet;

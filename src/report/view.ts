@@ -8,7 +8,7 @@ import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { Assumption, Step } from '../reckoning/parts';
 import type { Param, Words } from '../reckoning/words';
 import { putIn } from './put-in';
-import { localized, shownText, type View } from './show';
+import { exactFraction, localized, shownText, type View, viewed } from './show';
 
 export type { Language, View } from './show';
 
@@ -19,8 +19,14 @@ export const quantityText = (q: Quantity, view: View = {}): string => localized(
 export const wordText = (word: string, { language }: View = {}): string =>
   language && Object.hasOwn(language, word) ? (language[word] as string) : word;
 
+/** A limit within a sentence: an eighth of an inch is that, where nobody measures in tenths. */
+function limitText(q: Quantity, view: View): string {
+  const fraction = view.feet === 'tenths' ? undefined : exactFraction(viewed(q, view), { feet: 'fractions' });
+  return fraction === undefined ? quantityText(q, view) : localized(fraction, view);
+}
+
 function paramText(param: Param, view: View): string {
-  if (isQuantity(param)) return quantityText(param, view);
+  if (isQuantity(param)) return limitText(param, view);
   if (typeof param === 'string') return wordText(param, view);
   if (typeof param === 'number') return String(param);
   if (Array.isArray(param)) return param.join(', ');

@@ -90,6 +90,11 @@ function bundleWeight(input: Parsed, u: Quantity<'mass-per-length'>, pad: Pad): 
   return M;
 }
 
+/** As metric jobs write them. */
+const METRIC_BARS: readonly string[] = /*#__PURE__*/ (['diameter', 'hard-metric'] as const).flatMap(
+  (series) => designationsOf(series).map((d) => `"${d}"`),
+);
+
 /** The one series that the designation belongs to. */
 function seriesFor({ bar, series }: Parsed): BarSeries {
   const found = candidates(bar, series);
@@ -97,7 +102,7 @@ function seriesFor({ bar, series }: Parsed): BarSeries {
   if (only && !second) return only;
   if (only) return refuse('bar', ambiguousBar(bar, found));
   const made = designationsOf(series ?? seriesOf(bar)[0] ?? 'inch-pound').map((d) => `"${d}"`);
-  return refuse('bar', faults.unknownDesignation('the bar', series ? made : [...made, '"15M"', '"12 mm"']));
+  return refuse('bar', faults.unknownDesignation('the bar', made, series ? made : METRIC_BARS));
 }
 
 function reckon(input: Parsed, pad: Pad): BarSizeFigures {
@@ -121,7 +126,7 @@ function reckon(input: Parsed, pad: Pad): BarSizeFigures {
 }
 
 /**
- * Nominal size of a reinforcing bar.
+ * Nominal size of a reinforcing bar: diameter, area, weight, and its name in every series.
  *
  * @param input - the bar as it is marked, and the series that its number belongs to
  * @returns diameter, area, weight, strength of the grade, weight of a bundle
@@ -146,7 +151,7 @@ export const barSize: Calculation<BarSizeInput, BarSizeFigures> = /*#__PURE__*/ 
   input: () =>
     fields({
       bar: text('bar', barMark, () =>
-        faults.unknownDesignation('the bar', ['"#4"', '"No. 4"', '"15M"', '"12 mm"']),
+        faults.unknownDesignation('the bar', ['"#4"', '"No. 4"'], ['"12 mm"', '"15M"']),
       ),
       series: maybe(choice('series', ['inch-pound', 'soft-metric', 'hard-metric', 'diameter'] as const)),
       grade: maybe(choice('grade', BAR_GRADES)),

@@ -27,7 +27,8 @@ import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { none, says, where } from '../reckoning/together';
 import { say } from '../reckoning/words';
-import { ALL_BARS, type AnyBarSize, weightOf } from './bars';
+import { barField } from './bar-field';
+import { type AnyBarSize, weightOf } from './bars';
 import * as cautions from './cautions';
 import { steadyCount } from './common';
 import * as usual from './ordinary';
@@ -364,7 +365,7 @@ function reckon(input: Parsed, pad: Pad): DowelLayoutFigures {
 }
 
 /**
- * Dowels or ties across a joint.
+ * Dowels or ties across a joint: size, number, baskets, epoxy.
  *
  * @param input - thickness, joint, how they are placed; sizes where the plans give them
  * @returns count, size, weight, spacing, and epoxy or baskets
@@ -394,7 +395,7 @@ export const dowelLayout: Calculation<DowelLayoutInput, DowelLayoutFigures> = /*
         joint: quantity('length', 'joint', 'positive', usual.JOINT),
         placing: choice('placing', ['basket', 'drilled'] as const),
         kind: maybe(choice('kind', ['dowels', 'ties'] as const)),
-        bar: maybe(choice('bar', ALL_BARS)),
+        bar: maybe(barField('bar')),
         into: maybe(choice('into', ['slab', 'footing', 'wall'] as const)),
         isolation: maybe(yesOrNo('isolation')),
         freeWidth: maybe(quantity('length', 'freeWidth', 'positive', usual.FREE_WIDTH)),

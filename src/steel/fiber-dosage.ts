@@ -133,7 +133,7 @@ function reckon(input: Parsed, pad: Pad): FiberDosageFigures {
 }
 
 /**
- * Fibers for a pour.
+ * Fibers for a pour, and bags for it and for each load.
  *
  * @param input - volume, kind, dosage; bag and load where bags are wanted
  * @returns weight of fibers, bags, and bags in a load

@@ -29,7 +29,8 @@ import {
 import type { Pad } from '../reckoning/pad';
 import { all, notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
-import { ALL_BARS, type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
+import { barField } from './bar-field';
+import { type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
 import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
 import { numberIn, plainNumber } from './common';
 import { COVER, LAP_LEAST, LAP_SPACING, LAP_STRESS, STRENGTH } from './ordinary';
@@ -300,11 +301,11 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
   version: 1,
   sources: [CRSI_BARS, VCC_LAP, MASONRY_LAP, IRC_LAPS, ACI_318_DEVELOPMENT],
   input: () =>
-    kinds<ByDiameters | ByDevelopment>('kind', [
+    kinds('kind', [
       fields(
         {
           kind: word('diameters'),
-          bar: choice('bar', ALL_BARS),
+          bar: barField('bar'),
           diameters: maybe(whole('diameters', 1, MOST_DIAMETERS)),
           grade: maybe(choice('grade', ['40', '60'] as const)),
           stress: maybe(quantity('pressure', 'stress', 'positive', LAP_STRESS)),
@@ -314,7 +315,7 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
       ),
       fields({
         kind: word('development'),
-        bar: choice('bar', ALL_BARS),
+        bar: barField('bar'),
         concrete: quantity('pressure', 'concrete', 'positive', STRENGTH),
         grade: maybe(choice('grade', BAR_GRADES)),
         cover: maybe(quantity('length', 'cover', 'positive', COVER)),

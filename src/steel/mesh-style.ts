@@ -88,8 +88,7 @@ function wiresOf({ spacing: s, wire: a }: WireRun, name: string, pad: Pad): Mesh
   const metric = pad.system === 'metric';
   const b = WIDTH.as(pad.system);
   const A = a.times(b.over(s)).in(metric ? 'mm2' : 'in2');
-  const width = metric ? 'steel in a meter of width' : 'steel in a foot of width';
-  pad.step(say`${{ width }}, ${{ name }}`, 'A = a × b ÷ s', { a, b, s }, A);
+  pad.step(say`steel in ${{ width: b }} of width, ${{ name }}`, 'A = a × b ÷ s', { a, b, s }, A);
   return {
     spacing: s,
     wireArea: a,
@@ -120,12 +119,11 @@ export function styleWeight(style: WireStyle, pad: Pad): Quantity<'mass-per-area
 
 /** The fault of a text that is no style. */
 export const unknownStyle = (): ReturnType<typeof faults.unknownDesignation> =>
-  faults.unknownDesignation('the mesh', [
-    '"6x6-W1.4xW1.4"',
-    '"152x152-MW9xMW9"',
-    `"6x6-10x10" with a gauge of ${GAUGE_NAMES.join(', ')}`,
-    '"200x200-6x6 mm"',
-  ]);
+  faults.unknownDesignation(
+    'the mesh',
+    ['"6x6-W1.4xW1.4"', `"6x6-10x10" with a gauge of ${GAUGE_NAMES.join(', ')}`],
+    ['"A193"', '"152x152-MW9xMW9"', '"200x200-7x7 mm"'],
+  );
 
 function reckon({ style }: { readonly style: WireStyle }, pad: Pad): MeshStyleFigures {
   const written = writeStyle(style);

@@ -6,7 +6,8 @@ import type { Quantity } from '../quantity/quantity';
 import { choice, type Field, fields, list, maybe, quantity, whole, yesOrNo } from '../reckoning/fields';
 import { PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import { all, anyOf, given, notBoth, oneOf } from '../reckoning/together';
-import { ALL_BARS, type AnyBarSize } from './bars';
+import { barField } from './bar-field';
+import type { AnyBarSize } from './bars';
 import { EXPOSURES, type Exposure } from './cover';
 import {
   CORNER_BAR,
@@ -98,8 +99,8 @@ export const regionInput = (): Field<ParsedRegion> =>
       fields(
         {
           layer: choice('layer', ['bottom', 'top'] as const),
-          bar: choice('bar', ALL_BARS),
-          barAcross: maybe(choice('barAcross', ALL_BARS)),
+          bar: barField('bar'),
+          barAcross: maybe(barField('barAcross')),
           spacing: maybe(quantity('length', 'spacing', 'positive', MAT_SPACING)),
           lines: maybe(whole('lines', 1, LINE_LIMIT)),
           spacingAcross: maybe(quantity('length', 'spacingAcross', 'positive', MAT_SPACING)),
@@ -131,7 +132,7 @@ export const regionInput = (): Field<ParsedRegion> =>
       list(
         fields({
           side: whole('side', 1, LINE_LIMIT),
-          bar: choice('bar', ALL_BARS),
+          bar: barField('bar'),
           spacing: quantity('length', 'spacing', 'positive', DOWEL_SPACING),
           length: quantity('length', 'length', 'positive', DOWEL),
           endDistance: maybe(quantity('length', 'endDistance', 'not-negative', END_DISTANCE)),
@@ -144,7 +145,7 @@ export const regionInput = (): Field<ParsedRegion> =>
       fields({
         risers: whole('risers', 1, STEP_LIMIT),
         width: quantity('length', 'width', 'positive', PLAN_LENGTH),
-        bar: choice('bar', ALL_BARS),
+        bar: barField('bar'),
         treadBars: maybe(whole('treadBars', 0, 20)),
         starterSpacing: maybe(quantity('length', 'starterSpacing', 'positive', DOWEL_SPACING)),
         starterLeg: maybe(quantity('length', 'starterLeg', 'positive', STARTER_LEG)),

@@ -16,7 +16,8 @@ import { type Limit, withinTimes } from '../reckoning/limits';
 import { PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
-import { ALL_BARS, type AnyBarSize, diameterOf, weightOf } from './bars';
+import { barField } from './bar-field';
+import { type AnyBarSize, diameterOf, weightOf } from './bars';
 import { EXPOSURES, type Exposure } from './cover';
 import { CUT_TO, LAP, MAT_SPACING, STOCK_LENGTH, SUPPORTS_APART, TIE, TIE_WIRE } from './mat-ordinary';
 import { COVER } from './ordinary';
@@ -246,8 +247,8 @@ export const rectangleInput = (): Field<ParsedRectangle> =>
   fields({
     length: quantity('length', 'length', 'positive', PLAN_LENGTH),
     width: quantity('length', 'width', 'positive', PLAN_LENGTH),
-    bar: choice('bar', ALL_BARS),
-    barAcross: maybe(choice('barAcross', ALL_BARS)),
+    bar: barField('bar'),
+    barAcross: maybe(barField('barAcross')),
     spacing: quantity('length', 'spacing', 'positive', MAT_SPACING),
     spacingAcross: maybe(quantity('length', 'spacingAcross', 'positive', MAT_SPACING)),
     cover: maybe(quantity('length', 'cover', 'not-negative', COVER)),

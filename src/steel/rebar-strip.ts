@@ -12,22 +12,13 @@ import { constant, length, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
-import {
-  choice,
-  type Field,
-  fields,
-  list,
-  maybe,
-  quantity,
-  whole,
-  wholeNumber,
-  yesOrNo,
-} from '../reckoning/fields';
+import { type Field, fields, list, maybe, quantity, whole, wholeNumber, yesOrNo } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { needs } from '../reckoning/together';
+import { barField } from './bar-field';
 import { type Alike, type Buying, lengthOf, listFigures } from './bar-list';
-import { ALL_BARS, type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
+import { type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
 import * as cautions from './cautions';
 import { EARTH_COVER } from './cover';
 import { earthCover, lapsBeside } from './mat-cautions';
@@ -382,7 +373,7 @@ export function reckonStrip(input: ParsedStrip, pad: Pad): RebarStripFigures {
 }
 
 const besides = () => ({
-  bar: choice('bar', ALL_BARS),
+  bar: barField('bar'),
   spacing: quantity('length', 'spacing', 'positive', DOWEL_SPACING),
 });
 
@@ -394,7 +385,7 @@ export const stripInput = (): Field<ParsedStrip> =>
       closed: maybe(yesOrNo('closed')),
       width: quantity('length', 'width', 'positive', FOOTING_WIDTH),
       depth: maybe(quantity('length', 'depth', 'positive', FOOTING_DEPTH)),
-      bar: choice('bar', ALL_BARS),
+      bar: barField('bar'),
       lines: whole('lines', 1, MOST_LINES),
       across: maybe(fields(besides())),
       ties: maybe(fields({ ...besides(), hooks: maybe(quantity('length', 'hooks', 'not-negative', HOOKS)) })),

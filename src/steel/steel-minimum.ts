@@ -154,10 +154,8 @@ const FRICTION = constant(() => ratio('1.5:1'));
 /** Grade 60, which metric standards name 420. */
 const YIELD = /*#__PURE__*/ paired('pressure', '60000 psi', '420 MPa');
 export const CONCRETE = /*#__PURE__*/ paired('density', '150 pcf', '2400 kg/m3');
-const WEIGHT_EACH = {
-  customary: '12.5 psf for each inch of slab',
-  metric: '24 kg/m2 for each 10 mm of slab',
-};
+const WEIGHT_EACH = /*#__PURE__*/ paired('mass-per-area', '12.5 lb/ft2', '24 kg/m2');
+const EACH = /*#__PURE__*/ paired('length', '1 in', '10 mm');
 const CHOICES: Readonly<Record<System, readonly AnyBarSize[]>> = {
   customary: ['#3', '#4', '#5', '#6'],
   metric: ['10M', '15M', '20M', '8 mm', '10 mm', '12 mm', '16 mm'],
@@ -199,8 +197,6 @@ function needOf(needed: Area, limit: Length, system: System): SteelNeed {
 
 /** The width that steel is given for, in words. */
 const AREA_UNIT = { customary: 'in2', metric: 'mm2' } as const;
-
-const WIDTH_WORDS: Readonly<Record<System, string>> = { customary: 'a foot', metric: 'a meter' };
 
 const gradeRatio = (grade: BarGrade): string => (grade === '40' || grade === '50' ? '0.2%' : '0.18%');
 
@@ -249,7 +245,7 @@ function byRatio(input: ByRatio, pad: Pad): SteelMinimumFigures {
   const { thickness: t } = input;
   const b = WIDTH.as(pad.system);
   const A = b.times(t).times(r).in(AREA_UNIT[pad.system]);
-  pad.step(`steel in ${WIDTH_WORDS[pad.system]} of width, both ways`, 'A = r × b × t', { r, b, t }, A);
+  pad.step(say`steel in ${{ width: b }} of width, both ways`, 'A = r × b × t', { r, b, t }, A);
   const limit = limitFor(input, pad);
   const need = needOf(A, limit, pad.system);
   return { along: need, across: need, ratio: r, spacingLimit: limit };
@@ -268,9 +264,9 @@ function assumeDrag(input: ByDrag, stress: Quantity<'pressure'>, pad: Pad): void
   const usual = [
     ['width', { reckoned: input.length }, 'the same as the length', COMMON_PRACTICE],
     ['friction', FRICTION(), 'the usual friction factor; 1.06 to 2.10 has been measured', CRSI_DRAG],
-    ['yieldStrength', YIELD, 'bars of grade 60', CRSI_DRAG],
+    ['yieldStrength', YIELD, say`bars of a yield strength of ${{ usual: YIELD }}`, CRSI_DRAG],
     ['stress', { reckoned: stress }, 'two thirds of the yield strength', CRSI_DRAG],
-    ['unitWeight', CONCRETE, WEIGHT_EACH[pad.system], CRSI_DRAG],
+    ['unitWeight', CONCRETE, say`${{ weight: WEIGHT_EACH }} for each ${{ thick: EACH }} of slab`, CRSI_DRAG],
   ] as const;
   for (const [name, value, because, source] of usual) {
     if (input[name] || (name === 'yieldStrength' && input.stress)) continue;
@@ -293,7 +289,7 @@ function byDrag(input: ByDrag, pad: Pad): SteelMinimumFigures {
   const area = (l: Length, name: string): Area => {
     const pull = l.times(b).times(w).times(F);
     const A = pull.over(f.times(wholeNumber(2))).in(AREA_UNIT[pad.system]);
-    const what = `steel in ${WIDTH_WORDS[pad.system]} of width, ${name}, the weight taken as a pressure w`;
+    const what = say`steel in ${{ width: b }} of width, ${{ name }}, the weight taken as a pressure w`;
     return pad.step(what, 'A = F × L × b × w ÷ (2 × f)', { F, L: l, b, w, f }, A);
   };
   const along = area(L, 'along');
@@ -335,7 +331,7 @@ export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> =
   version: 1,
   sources: [ACI_318_RATIO, CRSI_DRAG, CRSI_BARS, WRI_STYLES],
   input: () =>
-    kinds<ByRatio | ByDrag>('kind', [
+    kinds('kind', [
       fields({
         kind: word('ratio'),
         thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),

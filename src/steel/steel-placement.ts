@@ -17,7 +17,8 @@ import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { ALL_BARS, type AnyBarSize, diameterOf } from './bars';
+import { barField } from './bar-field';
+import { type AnyBarSize, diameterOf } from './bars';
 import * as cautions from './cautions';
 import { impalement } from './cautions';
 import { EARTH_COVER, EXPOSURES, type Exposure, faceCoverFor } from './cover';
@@ -205,7 +206,7 @@ function reckon(input: Parsed, pad: Pad): SteelPlacementFigures {
 }
 
 /**
- * Where the steel sits in the slab.
+ * Where the steel ends up in the slab, held to cover and to its place.
  *
  * @param input - thickness, cover above the steel, the steel, its supports
  * @returns cover below and depth, with cautions where the steel lies too low, too shallow or on the ground
@@ -239,7 +240,7 @@ export const steelPlacement: Calculation<SteelPlacementInput, SteelPlacementFigu
       thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
       coverTop: quantity('length', 'coverTop', 'not-negative', DEPTH),
       layer: quantity('length', 'layer', 'positive', LAYER),
-      bar: maybe(choice('bar', ALL_BARS)),
+      bar: maybe(barField('bar')),
       style: maybe(styleField(unknownStyle)),
       exposure: maybe(choice('exposure', EXPOSURES)),
       supports: maybe(quantity('length', 'supports', 'positive', CHAIRS_APART)),

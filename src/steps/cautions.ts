@@ -3,6 +3,7 @@
  *
  * Steps hurt people. The cautions inform; the plans, the local code and a licensed engineer decide.
  */
+import { constant, length } from '../quantity/make';
 import { type AnyPair, paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
@@ -19,6 +20,9 @@ type Count = Quantity<'count'>;
 const inFamily = (limit: Length, actual: Length): Length =>
   systemOfQuantity(actual) === 'metric' ? limit.in('mm') : limit;
 
+/** The highest riser as metric editions have it. */
+const METRIC_RISER = constant(() => length('180 mm'));
+
 export const steepRiser = ({ where, source }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'riser-too-high',
   severity: 'warning',
@@ -31,7 +35,7 @@ export const steepRiser = ({ where, source }: StepLimits, limit: Length, actual:
 export const riserAtLimit = ({ source }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'riser-near-limit',
   severity: 'note',
-  ...say`the riser lies between ${{ limit: limit.in('in') }} and the 180 mm that the same rule gives in metric; ask which of the two is enforced, or add a riser`,
+  ...say`the riser lies between ${{ limit: inFamily(limit, actual) }} and the ${{ other: METRIC_RISER() }} that the same rule has in its other edition, for the other system of units; ask which of the two is enforced, or add a riser`,
   limit: inFamily(limit, actual),
   actual,
   source,

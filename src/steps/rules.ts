@@ -7,8 +7,8 @@
 import { constant, length } from '../quantity/make';
 import { type AnyPair, paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
-import type { System } from '../quantity/units';
 import type { Source } from '../reckoning/source';
+import { say, type Words } from '../reckoning/words';
 import * as sources from './sources';
 
 /** Whose rules the steps must meet. */
@@ -23,7 +23,7 @@ export interface StepLimits {
   readonly narrowest: () => Quantity<'length'>;
   /** For sentences: where these limits hold. */
   readonly where: string;
-  readonly because: Readonly<Record<System, string>>;
+  readonly because: Words;
   readonly source: Source;
   /** From how many risers on a handrail is due. */
   readonly handrailFrom: number;
@@ -42,6 +42,10 @@ export const LOWEST_METRIC: () => Quantity<'length'> = constant(() => length('10
 
 const inches = (text: string): (() => Quantity<'length'>) => constant(() => length(text));
 
+const LOW = /*#__PURE__*/ paired('length', '4 in', '100 mm');
+const HIGH = /*#__PURE__*/ paired('length', '7 in', '180 mm');
+const TREAD = /*#__PURE__*/ paired('length', '11 in', '280 mm');
+
 /** The limits, by rules. */
 export const STEP_LIMITS: Record<StepRules, StepLimits> = {
   dwelling: {
@@ -54,10 +58,8 @@ export const STEP_LIMITS: Record<StepRules, StepLimits> = {
     tallestSource: sources.IRC_FLIGHTS,
     guard: /*#__PURE__*/ paired('length', '36 in', '914 mm'),
     guardSource: sources.IRC_GUARDS,
-    because: {
-      customary: 'steps of a dwelling: risers up to 7-3/4 in, treads from 10 in; below 4 in by practice only',
-      metric: 'steps of a dwelling: risers up to 197 mm, treads from 254 mm; below 100 mm by practice only',
-    },
+    because: /*#__PURE__*/ (() =>
+      say`steps of a dwelling: risers up to ${{ high: paired('length', '7-3/4 in', '197 mm') }}, treads from ${{ tread: paired('length', '10 in', '254 mm') }}; below ${{ low: LOW }} by practice only`)(),
     source: sources.IRC_STAIRS,
     lowestSource: sources.CC_STEPS,
   },
@@ -72,10 +74,8 @@ export const STEP_LIMITS: Record<StepRules, StepLimits> = {
     tallestSource: sources.PUBLIC_FLIGHTS,
     guard: /*#__PURE__*/ paired('length', '42 in', '1067 mm'),
     guardSource: sources.PUBLIC_GUARDS,
-    because: {
-      customary: 'steps on an accessible exit: risers of 4 in to 7 in, treads from 11 in',
-      metric: 'steps on an accessible exit: risers of 100 mm to 180 mm, treads from 280 mm',
-    },
+    because: /*#__PURE__*/ (() =>
+      say`steps on an accessible exit: risers of ${{ low: LOW }} to ${{ high: HIGH }}, treads from ${{ tread: TREAD }}`)(),
     source: sources.ABA_STAIRS,
     lowestSource: sources.ABA_STAIRS,
   },
@@ -90,10 +90,8 @@ export const STEP_LIMITS: Record<StepRules, StepLimits> = {
     tallestSource: sources.PUBLIC_FLIGHTS,
     guard: /*#__PURE__*/ paired('length', '42 in', '1067 mm'),
     guardSource: sources.PUBLIC_GUARDS,
-    because: {
-      customary: 'steps of other buildings: risers of 4 in to 7 in, treads from 11 in',
-      metric: 'steps of other buildings: risers of 100 mm to 180 mm, treads from 280 mm',
-    },
+    because: /*#__PURE__*/ (() =>
+      say`steps of other buildings: risers of ${{ low: LOW }} to ${{ high: HIGH }}, treads from ${{ tread: TREAD }}`)(),
     source: sources.BOCA_STAIRS,
     lowestSource: sources.BOCA_STAIRS,
   },

@@ -201,7 +201,7 @@ function limitsFor(rules: StepRules | undefined, pad: Pad): StepLimits {
     pad.assume({
       name: 'rules',
       value: 'dwelling',
-      because: limits.because[pad.system],
+      because: limits.because,
       override: 'Give rules: accessible or public',
       source: limits.source,
     });

@@ -86,7 +86,7 @@ describe('base-tonnage', () => {
         const R = figures.rateOfSpread.toNumber('lb/yd2');
         const rule = (pounds: number): number => (9 * pounds) / (w * R);
         return (
-          Math.abs((figures.lengthPerTon?.toNumber('ft') ?? 0) / rule(2000) - 1) < 1e-12 &&
+          Math.abs((figures.reach?.toNumber('ft') ?? 0) / rule(2000) - 1) < 1e-12 &&
           Math.abs((figures.spreadLength?.toNumber('ft') ?? 0) / rule(figures.mass.toNumber('lb')) - 1) <
             1e-12
         );
@@ -133,7 +133,7 @@ describe('base-tonnage', () => {
       const shown = assumed.filter(({ name }) => name.endsWith('Density'));
       expect(shown.map(({ name }) => name)).toEqual(['compactedDensity', 'looseDensity']);
       for (const { value, because } of shown) {
-        const [, from, to] = /: (\d+) to (\d+) pcf/.exec(wordsText(because)) ?? [];
+        const [, from, to] = /: (\d+) pcf to (\d+) pcf/.exec(wordsText(because)) ?? [];
         const used = Number.parseFloat(valueText(value));
         expect(used).toBeGreaterThanOrEqual(Number(from));
         expect(used).toBeLessThanOrEqual(Number(to));
@@ -198,7 +198,7 @@ describe('base-tonnage', () => {
         .filter(({ name }) => name === wanted)
         .map((a) => `${valueText(a.value)}, ${wordsText(a.because)}`);
     expect(because('looseLift')[0]).toMatch(/^100 mm loose, /);
-    expect(because('compactedDensity')[0]).toMatch(/2082 to 2403 kg\/m3/);
+    expect(because('compactedDensity')[0]).toMatch(/2082 kg\/m3 to 2403 kg\/m3/);
   });
 
   it('trusts a heavier roller with thicker lifts, and never an unknown one with more', () => {

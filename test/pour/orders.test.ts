@@ -90,12 +90,9 @@ describe('elements', () => {
   });
 
   it('show the published allowances, which disagree', () => {
-    expect(order([1000, 50, '1 yd3', '9 yd3']).publishedAllowances.map((t) => /^\d+%/.exec(t)?.[0])).toEqual([
-      '5%',
-      '8%',
-      '10%',
-      '10%',
-    ]);
+    expect(
+      order([1000, 50, '1 yd3', '9 yd3']).publishedAllowances.map(({ allowance }) => allowance.format()),
+    ).toEqual(['5%', '8%', '10%', '10%']);
   });
 });
 

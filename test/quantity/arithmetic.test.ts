@@ -26,6 +26,7 @@ import {
   speed,
   temperature,
   temperatureDifference,
+  temperatureTime,
   time,
   volume,
   volumeRate,
@@ -98,6 +99,11 @@ describe('products and quotients', () => {
       `time('30 min').times(volumeRate('20 yd3/h'))`,
       () => time('30 min').times(volumeRate('20 yd3/h')),
       () => volume('10 yd3'),
+    ],
+    [
+      `time('5 h').times(temperatureDifference('20 degF'))`,
+      () => time('5 h').times(temperatureDifference('20 degF')),
+      () => temperatureTime('100 degF-h'),
     ],
     [
       `time('5 h').times(evaporation('0.2 lb/ft2/h'))`,

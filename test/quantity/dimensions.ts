@@ -14,6 +14,7 @@ export const DIMENSIONS: readonly Dimension[] = [
   'time',
   'temperature',
   'temperature-difference',
+  'temperature-time',
   'speed',
   'force',
   'pressure',

@@ -37,6 +37,8 @@ const BEYOND: Readonly<Record<string, number>> = {
   'curb-volume curves': 201,
   'concrete-order loads': 1_000_000,
   'concrete-order elements': 501,
+  'truck-plan loads': 2001,
+  'truck-plan loads as split': 2001,
   'excavation sections': 201,
   'excavation spots of a grid': 40_401,
   'drainage-check spots of a table': 10_001,

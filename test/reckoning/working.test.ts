@@ -66,7 +66,20 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
       for (const { formula, put } of attempt.result.working.map((one) => stepText(one))) {
         expect(formula).toMatch(/^[A-Za-z]\w* = \S/);
         const words = put.match(/[A-Za-z]+/g) ?? [];
-        const functions = ['min', 'max', 'ceil', 'floor', 'tan', 'atan', 'abs', 'hypot', 'sin', 'cos'];
+        const functions = [
+          'min',
+          'max',
+          'ceil',
+          'floor',
+          'tan',
+          'atan',
+          'abs',
+          'hypot',
+          'sin',
+          'cos',
+          'exp',
+          'ln',
+        ];
         const units = words.filter((w) => !functions.includes(w));
         for (const unit of units) expect(() => evaluated(`1 ${unit}`), `${unit} in ${put}`).not.toThrow();
       }

@@ -1,5 +1,6 @@
 /** The codes of cautions and of issues with what they mean, read from where they are written. */
 import { readdirSync, readFileSync } from 'node:fs';
+import { tableOf } from '../../scripts/tables';
 
 const SRC = new URL('../../src/', import.meta.url);
 export const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' })
@@ -59,15 +60,13 @@ const cell = (text: string): string => text.replaceAll('|', '\\|');
 /** The tables of docs/codes.md. */
 export const codeTables = (): string =>
   [
-    '| code | severity | says |',
-    '| --- | --- | --- |',
-    ...cautionRows().map(({ code, severity, says }) =>
-      `| `.concat(`\`${code}\` | ${severity} | ${cell(says)} |`),
+    tableOf(
+      ['code', 'severity', 'says'],
+      cautionRows().map(({ code, severity, says }) => [`\`${code}\``, severity, cell(says)]),
     ),
-    '',
     '## Issues',
-    '',
-    '| code | means |',
-    '| --- | --- |',
-    ...issueRows().map(([code, meaning]) => `| \`${code}\` | ${cell(meaning)} |`),
-  ].join('\n');
+    tableOf(
+      ['code', 'means'],
+      issueRows().map(([code, meaning]) => [`\`${code}\``, cell(meaning)]),
+    ),
+  ].join('\n\n');

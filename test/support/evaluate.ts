@@ -15,6 +15,8 @@ math.createUnit('xton', '2000 lbm');
 math.createUnit('xlongton', '2240 lbm');
 math.createUnit('xMPa', '1000000 Pa');
 math.createUnit('xmoney');
+math.createUnit('xdegC', '1 K');
+math.createUnit('xdegF', '0.5555555555555555556 K');
 
 const NAMES: Record<string, string> = {
   ft: 'ft',
@@ -50,6 +52,11 @@ const NAMES: Record<string, string> = {
   h: 'hour',
   day: 'day',
   deg: 'deg',
+  // What stands between two temperatures is a difference, which has no zero of its own.
+  degF: 'xdegF',
+  degC: 'xdegC',
+  degFh: 'xdegF hour',
+  degCh: 'xdegC hour',
 };
 
 const unitName = (unit: string): string =>
@@ -67,6 +74,8 @@ const UNIT = '(?:[A-Za-z]+[23]?(?:/[A-Za-z]+[23]?)*)';
 function translated(text: string): string {
   return (
     text
+      .replace(/deg([CF])-h\b/g, 'deg$1h')
+      .replace(/\bln\(/g, 'log(')
       // 12 ft 6-1/2 in
       .replace(
         /(\d+) ft (?:(\d+)[ -])?(\d+)\/(\d+) in\b/g,

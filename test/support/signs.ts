@@ -1,5 +1,7 @@
 /** Which values of an input may be below zero, and which nothing at all; what is not named must be more. */
 
+import { mapLeaves, measured } from './relations/inputs';
+
 interface Signs {
   /** Levels, readings of a rod, places, and slopes that may fall either way. */
   readonly below: readonly string[];
@@ -12,7 +14,10 @@ const signs = (below: string, nothing: string): Signs => ({
   nothing: nothing.split(' ').filter((name) => name !== ''),
 });
 
-export const SIGNS: Readonly<Record<string, Signs>> = {
+/** Amounts alone, each more than nothing. */
+const ALL_MORE = signs('', '');
+
+const LISTED: Readonly<Record<string, Signs>> = {
   'slab-volume': signs(
     'thickness.alongX openings.*.turned',
     'thickness.from thickness.to outline.points.*.rise outline.shared',
@@ -54,5 +59,36 @@ export const SIGNS: Readonly<Record<string, Signs>> = {
   'rebar-layout': signs('', 'cover'),
   'mesh-layout': signs('', 'sideLap edge endLap'),
   'steel-placement': signs('', 'coverTop'),
+  'evaporation-rate': signs('air concrete', 'humidity wind'),
   'concrete-order': signs('', 'allowance elements.*.allowance'),
+  runoff: ALL_MORE,
+  'bar-cutting': ALL_MORE,
+  'bar-size': ALL_MORE,
+  'dowel-layout': ALL_MORE,
+  'fiber-dosage': ALL_MORE,
+  'lap-length': ALL_MORE,
+  'mesh-style': ALL_MORE,
+  'steel-minimum': ALL_MORE,
+  'bag-count': ALL_MORE,
+  'truck-plan': signs('', 'travelTime washOutTime returnTime'),
 };
+
+/** What the check vectors of a calculation give below zero, or nothing of. */
+function shownIn(inputs: readonly unknown[]): Signs {
+  const shown: Signs & Record<keyof Signs, string[]> = { below: [], nothing: [] };
+  for (const input of inputs) {
+    mapLeaves(input, (leaf, key, path) => {
+      const sign = measured(leaf, key)?.sign() ?? 1;
+      const name = path.map((part) => (typeof part === 'number' ? '*' : part)).join('.');
+      if (sign < 1) shown[sign < 0 ? 'below' : 'nothing'].push(name);
+      return leaf;
+    });
+  }
+  return shown;
+}
+
+/** Which values of a calculation may be below zero or nothing: as listed here, else as its own vectors show. */
+export const signsOf = (id: string, inputs: readonly unknown[]): Signs => LISTED[id] ?? shownIn(inputs);
+
+/** True where a calculation is listed here, and has what is listed and no more. */
+export const isListed = (id: string): boolean => id in LISTED;

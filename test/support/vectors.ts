@@ -1,6 +1,7 @@
 /** Reading and running the check vectors. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { calculations as catalog } from '../../src/catalog/all';
+import { temperatureDifference } from '../../src/quantity/make';
 import { readMoney } from '../../src/quantity/money';
 import { isFaulty, Quantity, readQuantity } from '../../src/quantity/quantity';
 
@@ -28,18 +29,24 @@ export interface Vector {
 export const VECTORS_DIR = new URL('../../vectors/', import.meta.url);
 
 export interface VectorFile {
-  /** `<calculation>/<name>`, from the path. */
+  /** `<calculation>/<name>`: the path, or for a case out of a list the folder and the name of its own. */
   readonly at: string;
   readonly vector: Vector;
 }
 
+/** The cases of one file: one, or a list. */
+function casesIn(folder: string, file: string): VectorFile[] {
+  const json = JSON.parse(readFileSync(new URL(`${folder}/${file}`, VECTORS_DIR), 'utf8')) as
+    | Vector
+    | readonly Vector[];
+  if (!('length' in json)) return [{ at: `${folder}/${file.replace(/\.json$/, '')}`, vector: json }];
+  return json.map((vector) => ({ at: `${folder}/${vector.id.split('/').at(-1)}`, vector }));
+}
+
 export function readVectors(): VectorFile[] {
   const folders = readdirSync(VECTORS_DIR, { withFileTypes: true }).filter((d) => d.isDirectory());
-  return folders.flatMap((folder) =>
-    readdirSync(new URL(`${folder.name}/`, VECTORS_DIR)).map((file) => ({
-      at: `${folder.name}/${file.replace(/\.json$/, '')}`,
-      vector: JSON.parse(readFileSync(new URL(`${folder.name}/${file}`, VECTORS_DIR), 'utf8')) as Vector,
-    })),
+  return folders.flatMap(({ name }) =>
+    readdirSync(new URL(`${name}/`, VECTORS_DIR)).flatMap((file) => casesIn(name, file)),
   );
 }
 
@@ -57,6 +64,18 @@ function quantityLike(text: string, like: Quantity): Quantity {
   return q;
 }
 
+/** Temperatures are points on a scale: how far two are apart is reckoned in degrees Fahrenheit. */
+const degrees = (q: Quantity): Quantity => temperatureDifference(`${q.format('degF', { places: 40 })}`);
+
+/** How far two figures of a dimension are apart. */
+const apart = (a: Quantity, b: Quantity): Quantity =>
+  a.dimension === 'temperature' ? apart(degrees(a), degrees(b)) : a.minus(b).abs();
+
+function isWithin(figure: Quantity, wanted: Quantity, within: string): boolean {
+  const off = apart(figure, wanted);
+  return !off.greaterThan(quantityLike(within, off));
+}
+
 /** What is wrong with one figure, or nothing. */
 function objectTo(figure: unknown, expected: Expected): string | undefined {
   const { equals, within } = expected;
@@ -64,10 +83,7 @@ function objectTo(figure: unknown, expected: Expected): string | undefined {
     return figure === equals ? undefined : `${String(figure)} is not ${String(equals)}`;
   }
   const wanted = quantityLike(String(equals), figure);
-  const difference = figure.minus(wanted).abs();
-  const close = within
-    ? !difference.greaterThan(quantityLike(within, figure))
-    : figure.compareTo(wanted) === 0;
+  const close = within ? isWithin(figure, wanted, within) : figure.compareTo(wanted) === 0;
   return close
     ? undefined
     : `${figure.toString()} is not ${String(equals)}${within ? ` within ${within}` : ''}`;

@@ -53,7 +53,8 @@ export const inSigns = (text: string): string =>
     .replaceAll('²', '^2')
     .replaceAll('³', '^3')
     .replaceAll('√', 'sqrt')
-    .replaceAll('π', 'pi');
+    .replaceAll('π', 'pi')
+    .replaceAll('ln(', 'log(');
 
 /** A printed expression with every quantity turned into its SI number. */
 function plainNumbers(text: string): string {

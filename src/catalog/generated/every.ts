@@ -7,19 +7,24 @@ import { baseTonnage } from '../../base/base-tonnage';
 import { concreteOrder } from '../../pour/concrete-order';
 import { crossSlope } from '../../grade/cross-slope';
 import { curbVolume } from '../../concrete/curb-volume';
+import { deliveryTicket } from '../../mix/delivery-ticket';
 import { dowelLayout } from '../../steel/dowel-layout';
 import { drainageCheck } from '../../grade/drainage-check';
+import { evaporationRate } from '../../weather/evaporation-rate';
 import { excavation } from '../../base/excavation';
 import { fiberDosage } from '../../steel/fiber-dosage';
 import { footingVolume } from '../../concrete/footing-volume';
 import { formGrades } from '../../grade/form-grades';
+import { freshConcreteTemperature } from '../../weather/fresh-concrete-temperature';
 import { gradeCorrection } from '../../grade/grade-correction';
 import { jointLayout } from '../../joints/joint-layout';
 import { jointSpacing } from '../../joints/joint-spacing';
 import { lapLength } from '../../steel/lap-length';
 import { levelNotes } from '../../grade/level-notes';
+import { maturity } from '../../weather/maturity';
 import { meshLayout } from '../../steel/mesh-layout';
 import { meshStyle } from '../../steel/mesh-style';
+import { mixRequirements } from '../../mix/mix-requirements';
 import { pierVolume } from '../../concrete/pier-volume';
 import { probedVolume } from '../../concrete/probed-volume';
 import { rebarLayout } from '../../steel/rebar-layout';
@@ -34,6 +39,7 @@ import { steelPlacement } from '../../steel/steel-placement';
 import { stepLayout } from '../../steps/step-layout';
 import { stepVolume } from '../../concrete/step-volume';
 import { straightedge } from '../../grade/straightedge';
+import { truckPlan } from '../../pour/truck-plan';
 import { wallVolume } from '../../concrete/wall-volume';
 
 /** Every calculation. */
@@ -70,7 +76,13 @@ export const every = [
   rebarLayout,
   steelMinimum,
   steelPlacement,
+  deliveryTicket,
+  mixRequirements,
+  evaporationRate,
+  freshConcreteTemperature,
+  maturity,
   bagCount,
   concreteOrder,
   sawWindow,
+  truckPlan,
 ];

@@ -168,6 +168,31 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../steel/steel-placement').then((m) => m.steelPlacement as unknown as AnyCalculation),
       import('./described/steel-placement.json').then((m) => m.default as Description),
     ]),
+  'delivery-ticket': () =>
+    Promise.all([
+      import('../../mix/delivery-ticket').then((m) => m.deliveryTicket as unknown as AnyCalculation),
+      import('./described/delivery-ticket.json').then((m) => m.default as Description),
+    ]),
+  'mix-requirements': () =>
+    Promise.all([
+      import('../../mix/mix-requirements').then((m) => m.mixRequirements as unknown as AnyCalculation),
+      import('./described/mix-requirements.json').then((m) => m.default as Description),
+    ]),
+  'evaporation-rate': () =>
+    Promise.all([
+      import('../../weather/evaporation-rate').then((m) => m.evaporationRate as unknown as AnyCalculation),
+      import('./described/evaporation-rate.json').then((m) => m.default as Description),
+    ]),
+  'fresh-concrete-temperature': () =>
+    Promise.all([
+      import('../../weather/fresh-concrete-temperature').then((m) => m.freshConcreteTemperature as unknown as AnyCalculation),
+      import('./described/fresh-concrete-temperature.json').then((m) => m.default as Description),
+    ]),
+  'maturity': () =>
+    Promise.all([
+      import('../../weather/maturity').then((m) => m.maturity as unknown as AnyCalculation),
+      import('./described/maturity.json').then((m) => m.default as Description),
+    ]),
   'bag-count': () =>
     Promise.all([
       import('../../pour/bag-count').then((m) => m.bagCount as unknown as AnyCalculation),
@@ -182,5 +207,10 @@ export const loaders: { readonly [id: string]: Loader } = {
     Promise.all([
       import('../../pour/saw-window').then((m) => m.sawWindow as unknown as AnyCalculation),
       import('./described/saw-window.json').then((m) => m.default as Description),
+    ]),
+  'truck-plan': () =>
+    Promise.all([
+      import('../../pour/truck-plan').then((m) => m.truckPlan as unknown as AnyCalculation),
+      import('./described/truck-plan.json').then((m) => m.default as Description),
     ]),
 };

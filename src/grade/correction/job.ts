@@ -8,7 +8,7 @@ import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
 import type { Pad } from '../../reckoning/pad';
 import { COMMON_PRACTICE, IRC_SLAB_THICKNESS } from '../../reckoning/source';
-import { say } from '../../reckoning/words';
+import { type Saying, say } from '../../reckoning/words';
 import * as faults from '../faults';
 import { assumedLength } from '../held';
 import { limitOf } from '../limits';
@@ -73,7 +73,7 @@ function settle<T extends Slope | string>(
   name: string,
   given: T | undefined,
   usual: T,
-  because: string,
+  because: Saying,
   source = COMMON_PRACTICE,
 ): T {
   if (given !== undefined) return given;
@@ -177,7 +177,7 @@ function thicknessesOf(input: ParsedCorrection, find: CorrectionJob['find']): Ma
 
 function settled(input: ParsedCorrection, pad: Pad) {
   const walled = input.lines?.some(({ kind }) => staysDry(kind)) ?? false;
-  const paved = limitOf(walled ? 'paved-by-building' : 'slab-outdoors', pad.system);
+  const paved = limitOf(walled ? 'paved-by-building' : 'slab-outdoors');
   return {
     minimum: settle(pad, 'minimum', input.minimum, paved.least as Slope, paved.because, paved.source),
     zone: assumedLength(

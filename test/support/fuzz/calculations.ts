@@ -106,6 +106,7 @@ const COSTS: Readonly<Record<string, number>> = {
   'bar-size': 1,
   'fiber-dosage': 1,
   'concrete-order': 3,
+  'truck-plan': 4,
 };
 
 export const calculationTargets = (): Target[] =>

@@ -310,6 +310,25 @@ const orders: readonly Growth[] = [
     increment: '0.25 yd3',
     truckCapacity: '9 yd3',
   })),
+  growth(
+    'truck-plan',
+    'loads',
+    (n) => ({
+      volume: `${9 * n} yd3`,
+      truckCapacity: '9 yd3',
+      placing: { kind: 'rate', rate: '70 yd3/h' },
+      travelTime: '25 min',
+    }),
+    { to: 1e9 },
+  ),
+  growth('truck-plan', 'loads as split', (n) => ({
+    loads: times(n, (i) => `${5 + (i % 9) / 2} yd3`),
+    placing: { kind: 'chute', rate: '17 yd3/h' },
+    travelTime: '25 min',
+    trucks: 3,
+    freeTime: '20 min',
+    firstTruckAt: '7:00',
+  })),
   growth('bag-count', 'bags', (n) => ({ volume: `${n * 0.6} ft3`, allowance: '5%', bag: '80 lb' }), {
     to: 1e12,
   }),

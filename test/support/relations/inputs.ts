@@ -38,6 +38,7 @@ const MEASURED: readonly Dimension[] = [
   'volume-rate',
   'evaporation',
   'temperature-difference',
+  'temperature-time',
   'force',
 ];
 

@@ -47,7 +47,7 @@ const BY_UNIT = new Set([
   'volumePerStretch',
   'rateForUnitDepth',
   'markedDifference',
-  'lengthPerTon',
+  'reach',
   'coverDue',
 ]);
 
@@ -134,14 +134,19 @@ function otherDefaults(a: AnyResult, b: AnyResult): boolean {
   });
 }
 
+/** What is asked for by the codes of each system, each in its own round numbers: 4,500 psi and 32 MPa. */
+const OWN_RULES: readonly string[] = ['mix-requirements'];
+
 const otherSystem: Relation = {
   name: 'the other unit system',
   sameJob: true,
-  other: (_, input) =>
-    mapLeaves(input, (leaf, key) => {
-      const q = measured(leaf, key);
-      return (q && inOtherUnit(q)) ?? leaf;
-    }),
+  other: (id, input) =>
+    OWN_RULES.includes(id)
+      ? undefined
+      : mapLeaves(input, (leaf, key) => {
+          const q = measured(leaf, key);
+          return (q && inOtherUnit(q)) ?? leaf;
+        }),
   objection: (id, a, b) => {
     if (otherDefaults(a, b)) return undefined;
     return everything(id, a, b);
@@ -414,6 +419,9 @@ const WORSE: readonly (readonly [id: string, input: string, way: Way, figure: st
     ['curb-volume', 'length', 'more', 'volume', true],
     ['drainage-check', 'away', 'more', 'slope', false],
     ['saw-window', 'placedAt', 'more', 'start', true],
+    ['evaporation-rate', 'humidity', 'less', 'rate', true],
+    ['truck-plan', 'volume', 'more', 'ends', true],
+    ['truck-plan', 'travelTime', 'more', 'oldest', true],
   ];
 
 const worse: Relation = {

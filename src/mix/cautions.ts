@@ -1,0 +1,163 @@
+/** What to watch out for when a mix is chosen and when its ticket is read. */
+import type { Quantity } from '../quantity/quantity';
+import type { Caution } from '../reckoning/result';
+import { COMMON_PRACTICE, type Source } from '../reckoning/source';
+import { say } from '../reckoning/words';
+import {
+  ACI_318,
+  OUTDOOR_TROWEL,
+  SLUMP_FLATWORK,
+  STONE_BY_THICKNESS,
+  TIME_LIMIT,
+  TROWELED_AIR,
+  WATER_ADDED,
+  YIELD_FORMULA,
+} from './sources';
+
+type Ratio = Quantity<'ratio'>;
+type Length = Quantity<'length'>;
+type Pressure = Quantity<'pressure'>;
+
+/** Where the concrete is judged: as offered before the day, or in the truck. */
+export type When = 'offered' | 'delivered';
+
+const instead = (when: When): string =>
+  when === 'offered' ? 'ask the supplier for the mix with air' : 'do not discharge it: call the plant';
+
+export const noAir = (when: When, limit: Ratio, actual: Ratio, source: Source): Caution => ({
+  code: 'no-air',
+  severity: 'stop',
+  ...say`concrete with ${{ actual }} of air will scale where it freezes wet; it needs ${{ limit }} or more: ${{ instead: instead(when) }}. No sealer makes up for it`,
+  limit,
+  actual,
+  source,
+});
+
+export const airUnsaid = (limit: Ratio, source: Source): Caution => ({
+  code: 'air-unsaid',
+  severity: 'warning',
+  ...say`nothing is said of air, and what freezes wet needs ${{ limit }} or more: ask before it is ordered or discharged`,
+  source,
+});
+
+export const littleAir = (limit: Ratio, actual: Ratio, source: Source): Caution => ({
+  code: 'little-air',
+  severity: 'warning',
+  ...say`${{ actual }} of air is below the ${{ limit }} that this exposure needs: have it tested again, and have the plant add air or send another load`,
+  limit,
+  actual,
+  source,
+});
+
+export const muchAir = (limit: Ratio, actual: Ratio, source: Source): Caution => ({
+  code: 'much-air',
+  severity: 'warning',
+  ...say`${{ actual }} of air is above ${{ limit }}: each point costs about a twentieth of the strength`,
+  limit,
+  actual,
+  source,
+});
+
+export const troweledAir = (limit: Ratio, actual: Ratio): Caution => ({
+  code: 'troweled-air',
+  severity: 'warning',
+  ...say`concrete with ${{ actual }} of air blisters and peels under a hard trowel; ${{ limit }} is the most for such a floor`,
+  limit,
+  actual,
+  source: TROWELED_AIR,
+});
+
+export const outdoorTrowel: Caution = {
+  code: 'outdoor-trowel',
+  severity: 'warning',
+  says: 'concrete with air is not hard-troweled where it freezes: the skin closes over the water, loses its air and scales. Float it and broom it',
+  source: OUTDOOR_TROWEL,
+};
+
+export const weakMix = (when: When, limit: Pressure, actual: Pressure, source: Source): Caution => ({
+  code: 'weak-mix',
+  severity: when === 'offered' ? 'warning' : 'stop',
+  ...say`${{ actual }} is weaker than the ${{ limit }} that is asked: ${{ instead: when === 'offered' ? 'ask for the stronger mix' : 'this is another mix; do not discharge it, call the plant' }}`,
+  limit,
+  actual,
+  source,
+});
+
+export const wetMix = (limit: Ratio, actual: Ratio, source: Source): Caution => ({
+  code: 'wet-mix',
+  severity: 'warning',
+  ...say`water to cement of ${{ actual }} is above the ${{ limit }} that is asked: it will be weaker, shrink more and scale sooner`,
+  limit,
+  actual,
+  source,
+});
+
+export const waterOverLimit = (limit: Ratio, actual: Ratio): Caution => ({
+  code: 'water-over-limit',
+  severity: 'stop',
+  ...say`with the water on the ticket, in the aggregate and added since, water to cement is ${{ actual }}, above the limit of ${{ limit }}: it does not meet the order. Refuse it, or have who ordered it accept it in writing`,
+  limit,
+  actual,
+  source: WATER_ADDED,
+});
+
+export const waterWillBreakLimit = (limit: Ratio, actual: Ratio): Caution => ({
+  code: 'water-will-break-limit',
+  severity: 'stop',
+  ...say`the water to be added would bring water to cement to ${{ actual }}, above the limit of ${{ limit }}: do not add it. Place it stiffer, or have the plant send a plasticizer`,
+  limit,
+  actual,
+  source: WATER_ADDED,
+});
+
+export const highSlump = (limit: Length, actual: Length): Caution => ({
+  code: 'high-slump',
+  severity: 'warning',
+  ...say`a slump of ${{ actual }} is above ${{ limit }}: unless a plasticizer makes it so, it is water, which bleeds, shrinks and weakens the top`,
+  limit,
+  actual,
+  source: SLUMP_FLATWORK,
+});
+
+export const largeStone = (limit: Length, actual: Length): Caution => ({
+  code: 'large-stone',
+  severity: 'warning',
+  ...say`stone of ${{ actual }} is more than a third of the thickness, ${{ limit }}: it cannot be struck off and finished. Ask for smaller stone, and for the air that goes with it`,
+  limit,
+  actual,
+  source: STONE_BY_THICKNESS,
+});
+
+export const otherStone = (limit: Length, actual: Length): Caution => ({
+  code: 'other-stone',
+  severity: 'warning',
+  ...say`the ticket says stone of ${{ actual }}, and ${{ limit }} was ordered: ask the plant whether this is the mix that was ordered`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const sulfateCement: Caution = {
+  code: 'sulfate-cement',
+  severity: 'warning',
+  says: 'sulfate attacks ordinary cement whatever its strength: ask for cement that resists it, and let the engineer or the supplier confirm the class by a test of the soil or the water',
+  source: ACI_318,
+};
+
+export const pastTimeLimit = (limit: Quantity<'time'>, actual: Quantity<'time'>): Caution => ({
+  code: 'past-time-limit',
+  severity: 'warning',
+  ...say`the load is ${{ actual }} old at discharge, and the limit is ${{ limit }}. It may be taken only if it can be placed without adding water, and if who ordered it agrees`,
+  limit,
+  actual,
+  source: TIME_LIMIT,
+});
+
+export const shortYield = (limit: Ratio, actual: Ratio): Caution => ({
+  code: 'short-yield',
+  severity: 'warning',
+  ...say`the load makes ${{ actual }} of what the ticket says: one test proves little, so weigh two more loads, tell the plant, and measure what is left before the last load is ordered`,
+  limit,
+  actual,
+  source: YIELD_FORMULA,
+});

@@ -1,0 +1,416 @@
+/**
+ * A delivery ticket read at the truck: whether it is the mix that was ordered, how much water is in it, how much more
+ * it would bear, and how much concrete it makes.
+ *
+ * Water to cement counts the water batched, the free water of the aggregate, `M × (m − a) ÷ (1 + m)` by moisture and
+ * absorption of the dry aggregate, and what was added since. Water added on site goes into what is left in the drum.
+ * Yield is the mass of all that was batched by the density of the fresh concrete; relative yield is that by the volume
+ * on the ticket.
+ */
+import { AGGREGATE_SIZE, SLUMP } from '../joints/ordinary';
+import * as faults from '../quantity/faults';
+import { constant, density, ratio, time } from '../quantity/make';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { alkali } from '../reckoning/cautions';
+import { fields, list, maybe, quantity } from '../reckoning/fields';
+import type { Pad } from '../reckoning/pad';
+import type { Read } from '../reckoning/read';
+import { COMMON_PRACTICE } from '../reckoning/source';
+import { all, allOrNone, needs } from '../reckoning/together';
+import { say } from '../reckoning/words';
+import * as cautions from './cautions';
+import { AGE, AIR, BATCHED, DENSITY, LOAD, MOISTURE, STRENGTH, WATER } from './ordinary';
+import { effectOf, type WaterEffect } from './site-water';
+import { AIR_TOLERANCE, TIME_LIMIT, WATER_ADDED, YIELD_FORMULA } from './sources';
+import { waterCement } from './water-cement';
+
+/** An aggregate as it was batched. */
+export interface BatchedAggregateInput {
+  /** As weighed, damp. */
+  readonly mass: QuantityInput<'mass'>;
+  /** All of its moisture, as a share of the dry mass. */
+  readonly moisture: QuantityInput<'ratio'>;
+  /** What the stone keeps for itself, as a share of the dry mass; by default nothing, which counts more water. */
+  readonly absorption?: QuantityInput<'ratio'>;
+}
+
+/** What was ordered. */
+export interface OrderedMixInput {
+  /** Strength at 28 days. */
+  readonly strength?: QuantityInput<'pressure'>;
+  /** Least air. */
+  readonly minimumAir?: QuantityInput<'ratio'>;
+  /** Most air. */
+  readonly maximumAir?: QuantityInput<'ratio'>;
+  /** Most water for the cement, by mass. */
+  readonly waterCement?: QuantityInput<'ratio'>;
+  /** Most slump. */
+  readonly slump?: QuantityInput<'length'>;
+  /** Largest size of the stone. */
+  readonly aggregateSize?: QuantityInput<'length'>;
+}
+
+/** Input of {@link deliveryTicket}. Masses and water are those of the whole load. */
+export interface DeliveryTicketInput {
+  /** Concrete by the ticket. */
+  readonly volume: QuantityInput<'volume'>;
+  /** What was ordered. */
+  readonly ordered: OrderedMixInput;
+  /** Cement and all that counts as it. */
+  readonly cement?: QuantityInput<'mass'>;
+  /** Water that was batched. */
+  readonly water?: QuantityInput<'volume'>;
+  /** Aggregates as batched. */
+  readonly aggregates?: readonly BatchedAggregateInput[];
+  /** Water added to the drum since, all of it. */
+  readonly waterAdded?: QuantityInput<'volume'>;
+  /** Water that somebody wants to add now. */
+  readonly waterToAdd?: QuantityInput<'volume'>;
+  /** Concrete in the drum when water is added on site; by default the whole load. */
+  readonly left?: QuantityInput<'volume'>;
+  /** Strength by the ticket. */
+  readonly strength?: QuantityInput<'pressure'>;
+  /** Air as tested, or by the ticket. */
+  readonly air?: QuantityInput<'ratio'>;
+  /** Slump as tested, or by the ticket. */
+  readonly slump?: QuantityInput<'length'>;
+  /** Largest size of the stone by the ticket. */
+  readonly aggregateSize?: QuantityInput<'length'>;
+  /** Density of the fresh concrete, where it was weighed. */
+  readonly density?: QuantityInput<'density'>;
+  /** From batching to the end of discharge. */
+  readonly age?: QuantityInput<'time'>;
+  /** The limit on that, by the ticket or the order. */
+  readonly timeLimit?: QuantityInput<'time'>;
+}
+
+/** Figures of {@link deliveryTicket}. */
+export interface DeliveryTicketFigures {
+  /** Whether nothing that was told speaks against it. */
+  readonly asOrdered: boolean;
+  /** Free water in the aggregate. */
+  readonly aggregateWater?: Quantity<'mass'>;
+  /** Water to cement as batched, with the water of the aggregate. */
+  readonly waterCementBatched?: Quantity<'ratio'>;
+  /** Water to cement with what was added since. */
+  readonly waterCement?: Quantity<'ratio'>;
+  /** Water to cement if what is wanted is added. */
+  readonly waterCementAfter?: Quantity<'ratio'>;
+  /** Water that may still be added before the limit is reached; nothing where it has been. */
+  readonly waterLeft?: Quantity<'volume'>;
+  /** What the water that is wanted would do. */
+  readonly effect?: WaterEffect;
+  /** Cement in a volume of concrete, by the ticket. */
+  readonly cementContent?: Quantity<'density'>;
+  /** What the load makes, by its mass and density. */
+  readonly yield?: Quantity<'volume'>;
+  /** That by the volume on the ticket. */
+  readonly relativeYield?: Quantity<'ratio'>;
+}
+
+type Parsed = Read<DeliveryTicketInput>;
+type Mass = Quantity<'mass'>;
+type Ratio = Quantity<'ratio'>;
+type Volume = Quantity<'volume'>;
+
+const ONE = constant(() => ratio('1:1'));
+const NONE = constant(() => ratio('0%'));
+const ENTRAPPED = constant(() => ratio('3%'));
+const SHORT = constant(() => ratio('98%'));
+const WATER_DENSITY = constant(() => density('1000 kg/m3'));
+const waterDensity = ({ system }: Pad): Quantity<'density'> =>
+  WATER_DENSITY().in(system === 'metric' ? 'kg/m3' : 'pcf');
+const OLD_LIMIT = constant(() => time('90 min'));
+/** Sizes under two names, 3/4 in and 20 mm, are one. */
+const SAME_STONE = constant(() => ratio('10%'));
+
+interface Wet {
+  readonly water: Mass;
+  readonly cement: Mass;
+  readonly aggregateWater?: Mass;
+}
+
+/** Free water of the aggregates: what they carry above what they keep. */
+function aggregateWater(input: Parsed, like: Mass, pad: Pad): Mass | undefined {
+  const { aggregates } = input;
+  if (!aggregates) return undefined;
+  return aggregates
+    .map(({ mass: M, moisture: m, absorption }, i) => {
+      const a = absorption ?? NONE();
+      if (!absorption) {
+        pad.assume({
+          name: `aggregates[${i}].absorption`,
+          value: a,
+          because: 'all of the moisture is counted as water of the mix, which is the safe side',
+          override: 'Give absorption as the supplier tells it',
+          source: YIELD_FORMULA,
+        });
+      }
+      const free = M.times(m.minus(a)).over(ONE().plus(m));
+      return pad.step(
+        say`free water of aggregate ${{ n: i + 1 }}`,
+        'F = M × (m − a) ÷ (1 + m)',
+        { M, m, a },
+        free.in(like.unit),
+      );
+    })
+    .reduce((sum, free) => sum.plus(free));
+}
+
+function batched(input: Parsed, pad: Pad): Wet | undefined {
+  const { cement: C, water: B } = input;
+  if (!C || !B) return undefined;
+  const d = waterDensity(pad);
+  const mass = pad.step('water batched', 'W = B × d', { B, d }, B.times(d).in(C.unit));
+  const F = aggregateWater(input, C, pad);
+  const water = F ? pad.step('mixing water', 'G = W + F', { W: mass, F }, mass.plus(F)) : mass;
+  return { water, cement: C, ...(F ? { aggregateWater: F } : {}) };
+}
+
+function ratioAfter(wet: Wet, share: Ratio, added: Mass | undefined, what: string, pad: Pad): Ratio {
+  const { water: G, cement: C } = wet;
+  if (!added) return pad.step(what, 'w = G ÷ C', { G, C }, G.over(C));
+  const values = { G, C, q: share, A: added };
+  return pad.step(what, 'w = (G × q + A) ÷ (C × q)', values, G.times(share).plus(added).over(C.times(share)));
+}
+
+type Waters = Pick<
+  DeliveryTicketFigures,
+  'aggregateWater' | 'waterCementBatched' | 'waterCement' | 'waterCementAfter' | 'waterLeft' | 'cementContent'
+>;
+
+/** Water that the limit leaves, in the unit that water is told in. */
+function roomFor(input: Parsed, wet: Wet, share: Ratio, added: Mass, w: Ratio, pad: Pad): Volume {
+  const { water: G, cement: C } = wet;
+  const d = waterDensity(pad);
+  const room = w.times(C).times(share).minus(G.times(share)).minus(added);
+  const unit = (input.water as Volume).unit;
+  if (room.sign() <= 0) return room.minus(room).over(d).in(unit);
+  if (added.sign() === 0 && share.compareTo(ONE()) === 0) {
+    return pad.step(
+      'water that may still be added',
+      'R = (w × C − G) ÷ d',
+      { w, C, G, d },
+      room.over(d).in(unit),
+    );
+  }
+  const values = { w, C, q: share, G, A: added, d };
+  return pad.step(
+    'water that may still be added',
+    'R = (w × C × q − G × q − A) ÷ d',
+    values,
+    room.over(d).in(unit),
+  );
+}
+
+function heedLimit(limit: Ratio, now: Ratio, after: Ratio | undefined, pad: Pad): void {
+  if (now.greaterThan(limit)) pad.caution(cautions.waterOverLimit(limit, now));
+  else if (after?.greaterThan(limit)) pad.caution(cautions.waterWillBreakLimit(limit, after));
+}
+
+function waters(input: Parsed, left: Volume, pad: Pad): Waters {
+  const wet = batched(input, pad);
+  if (!wet) return {};
+  const { volume: V, waterAdded, waterToAdd, ordered } = input;
+  const dosed = waterAdded ?? waterToAdd;
+  const q = dosed ? pad.step('share of the load left', 'q = l ÷ V', { l: left, V }, left.over(V)) : ONE();
+  const d = waterDensity(pad);
+  const asMass = (water: Volume): Mass => water.times(d).in(wet.cement.unit);
+  const added = waterAdded && asMass(waterAdded);
+  const now = ratioAfter(wet, q, added, 'water to cement', pad);
+  const then = waterToAdd && asMass(waterToAdd).plus(added ?? wet.water.minus(wet.water));
+  const after = then && ratioAfter(wet, q, then, 'water to cement if more is added', pad);
+  const limit = ordered.waterCement;
+  if (limit) heedLimit(limit, now, after, pad);
+  const none = wet.water.minus(wet.water);
+  return {
+    ...(wet.aggregateWater ? { aggregateWater: wet.aggregateWater } : {}),
+    waterCementBatched: wet.water.over(wet.cement),
+    waterCement: now,
+    ...(after ? { waterCementAfter: after } : {}),
+    ...(limit ? { waterLeft: roomFor(input, wet, q, added ?? none, limit, pad) } : {}),
+    cementContent: pad.step(
+      'cement content',
+      'c = C ÷ V',
+      { C: wet.cement, V },
+      wet.cement.over(V).in(pad.system === 'metric' ? 'kg/m3' : 'lb/yd3'),
+    ),
+  };
+}
+
+/** All that was batched, by its density: needs cement, water and aggregates. */
+function yields(input: Parsed, pad: Pad): Pick<DeliveryTicketFigures, 'yield' | 'relativeYield'> {
+  const { density: D, cement, water, aggregates, waterAdded, volume: V } = input;
+  if (!D || !cement || !water || !aggregates) return {};
+  const waterMass = water.plus(waterAdded ?? water.minus(water)).times(waterDensity(pad));
+  const M = aggregates.reduce((sum, { mass }) => sum.plus(mass), cement.plus(waterMass));
+  const Y = pad.step('yield', 'Y = M ÷ D', { M, D }, M.over(D).in(V.unit));
+  const y = pad.step('relative yield', 'y = Y ÷ V', { Y, V }, Y.over(V));
+  if (y.lessThan(SHORT())) pad.caution(cautions.shortYield(SHORT(), y));
+  return { yield: Y, relativeYield: y };
+}
+
+function judgeAir({ air, ordered }: Parsed, pad: Pad): void {
+  const { minimumAir: least, maximumAir: most } = ordered;
+  if (least && !air) pad.caution(cautions.airUnsaid(least, AIR_TOLERANCE));
+  if (!air) return;
+  if (least && air.lessThan(least)) {
+    const none = air.lessThan(ENTRAPPED()) && !least.lessThan(ENTRAPPED());
+    pad.caution(
+      none
+        ? cautions.noAir('delivered', least, air, AIR_TOLERANCE)
+        : cautions.littleAir(least, air, AIR_TOLERANCE),
+    );
+  }
+  if (most && air.greaterThan(most)) pad.caution(cautions.muchAir(most, air, AIR_TOLERANCE));
+}
+
+function isOther(actual: Quantity<'length'>, wanted: Quantity<'length'>): boolean {
+  return actual.minus(wanted).abs().greaterThan(wanted.times(SAME_STONE()));
+}
+
+function judgeMix(input: Parsed, pad: Pad): void {
+  const { strength, slump, aggregateSize, ordered } = input;
+  if (strength && ordered.strength && strength.lessThan(ordered.strength)) {
+    pad.caution(cautions.weakMix('delivered', ordered.strength, strength, COMMON_PRACTICE));
+  }
+  judgeAir(input, pad);
+  if (slump && ordered.slump && slump.greaterThan(ordered.slump)) {
+    pad.caution(cautions.highSlump(ordered.slump, slump));
+  }
+  if (aggregateSize && ordered.aggregateSize && isOther(aggregateSize, ordered.aggregateSize)) {
+    pad.caution(cautions.otherStone(ordered.aggregateSize, aggregateSize));
+  }
+}
+
+function judgeAge({ age, timeLimit }: Parsed, pad: Pad): void {
+  if (!age) return;
+  const limit = timeLimit ?? OLD_LIMIT();
+  if (!timeLimit) {
+    pad.assume({
+      name: 'timeLimit',
+      value: OLD_LIMIT(),
+      because: 'what ASTM C94 had up to its edition of 2020; since then the order or the ticket says it',
+      override: 'Give timeLimit as the ticket or the order states it',
+      source: TIME_LIMIT,
+    });
+  }
+  if (age.greaterThan(limit)) pad.caution(cautions.pastTimeLimit(limit, age));
+}
+
+function leftOf({ left, volume, waterAdded, waterToAdd }: Parsed, pad: Pad): Volume {
+  if (left) {
+    return left.greaterThan(volume) ? refuse('left', faults.outOfRange('left')) : left;
+  }
+  if (waterAdded || waterToAdd) {
+    pad.assume({
+      name: 'left',
+      value: { reckoned: volume },
+      because: 'the whole load is taken to be in the drum when water is added',
+      override: 'Give left: what is still in the drum, since the same water does more to less concrete',
+      source: WATER_ADDED,
+    });
+  }
+  return volume;
+}
+
+/** What a figure hangs on must be there with it. */
+function together({ cement, water, aggregates, density: D }: Parsed): void {
+  if (!cement && (water || aggregates || D))
+    refuse('cement', faults.missing('cement', ['"4500 lb"', '"2100 kg"']));
+  if (!water && cement) refuse('water', faults.missing('water', ['"240 gal"', '"900 L"']));
+  if (D && !aggregates) {
+    refuse('aggregates', faults.missing('aggregates', 'a list of them with mass and moisture'));
+  }
+}
+
+function reckon(input: Parsed, pad: Pad): DeliveryTicketFigures {
+  together(input);
+  const left = leftOf(input, pad);
+  const before = pad.cautions.length;
+  judgeMix(input, pad);
+  const water = waters(input, left, pad);
+  const effect = input.waterToAdd && effectOf(input.waterToAdd, left, input.slump, pad);
+  const made = yields(input, pad);
+  judgeAge(input, pad);
+  const asOrdered = pad.cautions.length === before;
+  pad.caution(alkali);
+  return { asOrdered, ...water, ...(effect ? { effect } : {}), ...made };
+}
+
+/**
+ * Whether a load is what was ordered, and what its water comes to.
+ *
+ * @param input - volume and what was ordered; what the ticket and the tests at the truck say
+ * @returns water to cement, water that may still be added and what it would do, yield
+ * @throws {InputError} `missing` of cement and water one without the other; quantities that cannot be read, are not
+ * greater than zero, or `out-of-range` where more is left than was delivered
+ * @source ASTM C94 and C138 as quoted; Concrete Construction on water added in the field
+ * @example
+ * ```ts
+ * import { deliveryTicket } from 'flatwork-reckoner';
+ *
+ * const { figures } = deliveryTicket({
+ *   volume: '8 yd3',
+ *   ordered: { waterCement: '0.50', slump: '4 in' },
+ *   cement: '4512 lb',
+ *   water: '240 gal',
+ *   slump: '2.5 in',
+ *   left: '7 yd3',
+ *   waterToAdd: '10 gal',
+ * });
+ * figures.waterCement?.format(); // '0.4439:1'
+ * figures.effect?.slump?.format(); // '3.9286 in'
+ * ```
+ */
+export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigures> = /*#__PURE__*/ define({
+  id: 'delivery-ticket',
+  title: 'Delivery ticket',
+  version: 1,
+  sources: [AIR_TOLERANCE, WATER_ADDED, YIELD_FORMULA, TIME_LIMIT],
+  input: () => {
+    const strength = quantity('pressure', 'strength', 'positive', STRENGTH);
+    const air = (what: string) => maybe(quantity('ratio', what, 'positive', AIR));
+    const slump = maybe(quantity('length', 'slump', 'positive', SLUMP));
+    const aggregateSize = maybe(quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE));
+    const aggregate = fields({
+      mass: quantity('mass', 'mass', 'positive', BATCHED),
+      moisture: quantity('ratio', 'moisture', 'not-negative', MOISTURE),
+      absorption: maybe(quantity('ratio', 'absorption', 'not-negative', MOISTURE)),
+    });
+    const water = (what: string) => maybe(quantity('volume', what, 'not-negative', WATER));
+    return fields(
+      {
+        volume: quantity('volume', 'volume', 'positive', LOAD),
+        ordered: fields({
+          strength: maybe(strength),
+          minimumAir: air('minimumAir'),
+          maximumAir: air('maximumAir'),
+          waterCement: maybe(waterCement('waterCement')),
+          slump,
+          aggregateSize,
+        }),
+        cement: maybe(quantity('mass', 'cement', 'positive', BATCHED)),
+        water: maybe(quantity('volume', 'water', 'positive', WATER)),
+        aggregates: maybe(list(aggregate, 1, 6)),
+        waterAdded: water('waterAdded'),
+        waterToAdd: water('waterToAdd'),
+        left: maybe(quantity('volume', 'left', 'positive', LOAD)),
+        strength: maybe(strength),
+        air: maybe(quantity('ratio', 'air', 'not-negative', AIR)),
+        slump,
+        aggregateSize,
+        density: maybe(quantity('density', 'density', 'positive', DENSITY)),
+        age: maybe(quantity('time', 'age', 'positive', AGE)),
+        timeLimit: maybe(quantity('time', 'timeLimit', 'positive', AGE)),
+      },
+      all(
+        allOrNone('cement', 'water'),
+        needs('aggregates', 'cement', 'water'),
+        needs('density', 'cement', 'water', 'aggregates'),
+      ),
+    );
+  },
+  reckon,
+});

@@ -1,0 +1,19 @@
+/** The mix: what the concrete has to be, and whether a ticket says so. */
+export type { Air } from './air';
+export {
+  type BatchedAggregateInput,
+  type DeliveryTicketFigures,
+  type DeliveryTicketInput,
+  deliveryTicket,
+  type OrderedMixInput,
+} from './delivery-ticket';
+export type { FrostClass, MixUse, Sulfate, Weathering } from './exposure';
+export {
+  type MixAskedFigures,
+  type MixOfferInput,
+  type MixRequirementsFigures,
+  type MixRequirementsInput,
+  mixRequirements,
+} from './mix-requirements';
+export type { WaterEffect } from './site-water';
+export type { MixBySource, MixStandard } from './standards';

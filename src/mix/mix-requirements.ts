@@ -1,0 +1,381 @@
+/**
+ * What the concrete has to be for its use and exposure: strength, water, air, stone, slump; and whether a mix
+ * that is offered is that.
+ *
+ * Each code and standard that speaks for the units of the job is shown. The strictest governs, or the one
+ * that is named: `f = max(f₁, f₂, …)`, `w = min(w₁, w₂, …)`. Slump by the table of ACI 211.1: 3 in for slabs,
+ * and 1 in more where it is not vibrated.
+ */
+
+import { AGGREGATE_SIZE, SLUMP } from '../joints/ordinary';
+import { constant, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import * as faults from '../reckoning/faults';
+import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
+import { SLAB_THICKNESS } from '../reckoning/ordinary';
+import type { Pad } from '../reckoning/pad';
+import type { Read } from '../reckoning/read';
+import { COMMON_PRACTICE, type Source } from '../reckoning/source';
+import type { Air } from './air';
+import * as cautions from './cautions';
+import { type FrostClass, frostClass, isExposed } from './exposure';
+import { AIR, STRENGTH } from './ordinary';
+import {
+  ACI_318,
+  ACI_332,
+  AIR_TABLE,
+  AIR_TOLERANCE,
+  CSA_A23,
+  EN_206,
+  IBC_NONSTRUCTURAL,
+  IRC_STRENGTH,
+  PCA_CLASSES,
+  SCALING_ANSWER,
+  UFGS_AIR,
+} from './sources';
+import { type MixBySource, ruleName, rulesFor } from './standards';
+import { waterCement } from './water-cement';
+
+/** A mix as a supplier offers it. */
+export interface MixOfferInput {
+  /** Strength at 28 days. */
+  readonly strength: QuantityInput<'pressure'>;
+  /** Air in all; `0%` for a mix without. */
+  readonly air?: QuantityInput<'ratio'>;
+  /** Water to cementitious material by mass, `0.45`. */
+  readonly waterCement?: QuantityInput<'ratio'>;
+  /** Slump as delivered. */
+  readonly slump?: QuantityInput<'length'>;
+}
+
+/** Input of {@link mixRequirements}. */
+export interface MixRequirementsInput {
+  /** What is poured. */
+  readonly use:
+    | 'driveway'
+    | 'walk'
+    | 'patio'
+    | 'steps'
+    | 'garage-floor'
+    | 'interior-slab'
+    | 'footing'
+    | 'wall';
+  /** How hard the weather is on concrete there: negligible where it hardly freezes, severe where winters are wet and salted. */
+  readonly weathering: 'negligible' | 'moderate' | 'severe';
+  /** Whether salt comes to it, spread or dripping from cars. */
+  readonly deicers?: boolean;
+  /** Largest size of the stone, nominal. */
+  readonly aggregateSize: QuantityInput<'length'>;
+  /** Sulfate in the soil or the water, by a test. By default none. */
+  readonly sulfate?: 'none' | 'moderate' | 'severe' | 'very-severe';
+  /** True where water must not come through, as below a floor covering that suffers by damp. */
+  readonly lowPermeability?: boolean;
+  /** True where the steel in it carries loads. */
+  readonly reinforced?: boolean;
+  /** How the top is finished. */
+  readonly finish?: 'broom' | 'float' | 'hard-trowel' | 'stamp' | 'exposed-aggregate';
+  /** True where it is consolidated by a vibrator or a vibrating screed; the slump is an inch less. */
+  readonly vibrated?: boolean;
+  /** Thickness of the slab, where the stone is to be judged by it. */
+  readonly thickness?: QuantityInput<'length'>;
+  /** The code or standard that governs; by default `strictest`: of those for the units of the job. */
+  readonly standard?: 'strictest' | 'irc' | 'ibc' | 'aci-332' | 'aci-318' | 'csa-a23.1' | 'en-206';
+  /** A mix that a supplier offers, to be judged. */
+  readonly offered?: MixOfferInput;
+}
+
+/** What to ask of the supplier. */
+export interface MixAskedFigures {
+  /** Strength at 28 days, or more. */
+  readonly strength: Quantity<'pressure'>;
+  /** How the standard writes that strength, where it has a way of its own. */
+  readonly strengthClass?: string;
+  /** Largest size of the stone. */
+  readonly aggregateSize: Quantity<'length'>;
+  /** Air in all; left out where none is asked for. */
+  readonly air?: Air;
+  /** Water to cementitious material by mass, or less; left out where no source limits it. */
+  readonly waterCement?: Quantity<'ratio'>;
+  /** Slump as delivered, or less. */
+  readonly slump: Quantity<'length'>;
+}
+
+/** Figures of {@link mixRequirements}. */
+export interface MixRequirementsFigures {
+  /** What to read to the supplier. */
+  readonly ask: MixAskedFigures;
+  /** Frost, water and salt: F0 does not freeze, F1 freezes while little wet, F2 wet, F3 wet and salted. */
+  readonly frostClass: FrostClass;
+  /** The rule that asks most strength. */
+  readonly strengthBy: string;
+  /** The rule that allows least water. */
+  readonly waterCementBy?: string;
+  /** Whether the mix that is offered will do, as far as it is told. */
+  readonly offerFits?: boolean;
+  /** What each code, standard or text asks; they disagree. */
+  readonly bySource: readonly MixBySource[];
+}
+
+type Parsed = Read<MixRequirementsInput>;
+type Offer = NonNullable<Parsed['offered']>;
+
+const SLUMP_SLAB = paired('length', '3 in', '75 mm');
+const SLUMP_WALL = paired('length', '4 in', '100 mm');
+const BY_HAND = paired('length', '1 in', '25 mm');
+const TROWELED_MOST = constant(() => ratio('3%'));
+/** Air that is in concrete without any being added: 1% to 3% by the stone. */
+const ENTRAPPED = constant(() => ratio('3%'));
+
+function slumpFor({ use, vibrated }: Parsed, pad: Pad): Quantity<'length'> {
+  if (vibrated === undefined) {
+    pad.assume({
+      name: 'vibrated',
+      value: 'no',
+      because: 'flatwork is mostly struck off by hand',
+      override: 'Give vibrated as true for a vibrating screed',
+      source: COMMON_PRACTICE,
+    });
+  }
+  const s = (use === 'wall' ? SLUMP_WALL : SLUMP_SLAB).as(pad.system);
+  if (vibrated) return s;
+  const h = BY_HAND.as(pad.system);
+  return pad.step('slump at most', 'm = s + h', { s, h }, s.plus(h));
+}
+
+type Pick<D extends 'pressure' | 'ratio'> = (rule: MixBySource) => Quantity<D> | undefined;
+
+/** The rule that is tightest of those that say anything, with the step that shows it. */
+function tightest<D extends 'pressure' | 'ratio'>(
+  what: string,
+  symbol: string,
+  rules: readonly MixBySource[],
+  of: Pick<D>,
+  pad: Pad,
+): MixBySource | undefined {
+  const saying = rules.filter((rule) => of(rule) !== undefined);
+  if (saying.length === 0) return undefined;
+  const most = symbol === 'f';
+  const q = (rule: MixBySource): Quantity<D> => of(rule) as Quantity<D>;
+  const found = saying.reduce((a, b) => ((most ? q(b).greaterThan(q(a)) : q(b).lessThan(q(a))) ? b : a));
+  const values = Object.fromEntries(saying.map((rule, i) => [`${symbol}${i + 1}`, q(rule)]));
+  const formula = `${symbol} = ${most ? 'max' : 'min'}(${Object.keys(values).join(', ')})`;
+  pad.step(what, formula, values, q(found));
+  return found;
+}
+
+function governing(input: Parsed, all: readonly MixBySource[], pad: Pad): MixBySource[] {
+  const { standard } = input;
+  const valid = all.filter(({ applies }) => applies);
+  if (!standard) {
+    pad.assume({
+      name: 'standard',
+      value: 'strictest',
+      because: 'codes and standards disagree, and what meets the strictest of those shown meets them all',
+      override: 'Give standard as your building department or the plans name it',
+      source: COMMON_PRACTICE,
+    });
+  }
+  if (!standard || standard === 'strictest') return valid;
+  const own = valid.filter((rule) => rule.standard === standard);
+  const choices = [...new Set(valid.map((rule) => rule.standard as string))];
+  return own.length > 0 ? own : refuse('standard', faults.unknownChoice('standard', choices));
+}
+
+/** The air to ask for: of what governs, an aim before a mere range. */
+function airOf(rules: readonly MixBySource[], input: Parsed): Air | undefined {
+  if (input.finish === 'hard-trowel' && !isExposed(input.use)) return undefined;
+  const rule = rules.find(({ airTarget }) => airTarget) ?? rules.find(({ minimumAir }) => minimumAir);
+  if (!rule?.minimumAir) return undefined;
+  const { airTarget: target, minimumAir: minimum, maximumAir: maximum } = rule;
+  return { ...(target ? { target } : {}), minimum, ...(maximum ? { maximum } : {}) };
+}
+
+interface Judged {
+  readonly input: Parsed;
+  readonly ask: MixAskedFigures;
+  readonly frost: FrostClass;
+  readonly source: Source;
+}
+
+function judgeTroweled(air: Quantity<'ratio'>, { finish }: Parsed, pad: Pad): boolean {
+  if (finish !== 'hard-trowel' || !air.greaterThan(TROWELED_MOST())) return true;
+  pad.caution(cautions.troweledAir(TROWELED_MOST(), air));
+  return false;
+}
+
+function judgeAir(offer: Offer, { input, ask, frost, source }: Judged, pad: Pad): boolean {
+  const { air } = offer;
+  const wet = frost === 'F2' || frost === 'F3';
+  if (ask.air && !air) {
+    pad.caution(cautions.airUnsaid(ask.air.minimum, source));
+    return false;
+  }
+  if (!air) return true;
+  if (!ask.air) return judgeTroweled(air, input, pad);
+  const { minimum: least, maximum: most } = ask.air;
+  if (air.lessThan(least)) {
+    const none = wet && air.lessThan(ENTRAPPED());
+    pad.caution(
+      none ? cautions.noAir('offered', least, air, source) : cautions.littleAir(least, air, source),
+    );
+    return false;
+  }
+  if (!most || !air.greaterThan(most)) return true;
+  pad.caution(cautions.muchAir(most, air, source));
+  return false;
+}
+
+function judge(offer: Offer, judged: Judged, rules: readonly Source[], pad: Pad): boolean {
+  const { ask } = judged;
+  const [byStrength, byWater] = rules as [Source, Source];
+  let fits = judgeAir(offer, judged, pad);
+  if (offer.strength.lessThan(ask.strength)) {
+    pad.caution(cautions.weakMix('offered', ask.strength, offer.strength, byStrength));
+    fits = false;
+  }
+  if (offer.waterCement && ask.waterCement && offer.waterCement.greaterThan(ask.waterCement)) {
+    pad.caution(cautions.wetMix(ask.waterCement, offer.waterCement, byWater));
+    fits = false;
+  }
+  if (offer.slump?.greaterThan(ask.slump)) {
+    pad.caution(cautions.highSlump(ask.slump, offer.slump));
+    fits = false;
+  }
+  return fits;
+}
+
+/** Whether the stone goes into the slab. */
+function heedStone({ thickness: t, aggregateSize: d }: Parsed, pad: Pad): void {
+  if (!t) return;
+  const third = t.over(wholeNumber(3));
+  if (d.greaterThan(third)) pad.caution(cautions.largeStone(third, d));
+}
+
+const SOURCES: readonly Source[] = [
+  IRC_STRENGTH,
+  IBC_NONSTRUCTURAL,
+  ACI_332,
+  ACI_318,
+  EN_206,
+  CSA_A23,
+  AIR_TABLE,
+  AIR_TOLERANCE,
+  UFGS_AIR,
+  PCA_CLASSES,
+  SCALING_ANSWER,
+];
+
+const sourceOf = (rule: MixBySource | undefined): Source =>
+  SOURCES.find(({ title }) => title === rule?.source) ?? AIR_TABLE;
+
+function reckon(input: Parsed, pad: Pad): MixRequirementsFigures {
+  const frost = frostClass(input, pad);
+  const sulfate = input.sulfate ?? 'none';
+  const bySource = rulesFor({
+    use: input.use,
+    weathering: input.weathering,
+    frost,
+    sulfate,
+    tight: input.lowPermeability ?? false,
+    reinforced: input.reinforced ?? false,
+    stone: input.aggregateSize,
+    system: pad.system,
+  });
+  const rules = governing(input, bySource, pad);
+  const strong = tightest('strength', 'f', rules, (r) => r.strength, pad) as MixBySource;
+  const dry = tightest('water to cement', 'w', rules, (r) => r.waterCement, pad);
+  const air = airOf(rules, input);
+  const ask: MixAskedFigures = {
+    strength: strong.strength as Quantity<'pressure'>,
+    ...(strong.strengthClass ? { strengthClass: strong.strengthClass } : {}),
+    aggregateSize: input.aggregateSize,
+    ...(air ? { air } : {}),
+    ...(dry?.waterCement ? { waterCement: dry.waterCement } : {}),
+    slump: slumpFor(input, pad),
+  };
+  heedStone(input, pad);
+  if (sulfate !== 'none') pad.caution(cautions.sulfateCement);
+  if (input.finish === 'hard-trowel' && frost !== 'F0') pad.caution(cautions.outdoorTrowel);
+  const judged = { input, ask, frost, source: AIR_TABLE };
+  const offerFits = input.offered && judge(input.offered, judged, [sourceOf(strong), sourceOf(dry)], pad);
+  return {
+    ask,
+    frostClass: frost,
+    strengthBy: ruleName(strong),
+    ...(dry ? { waterCementBy: ruleName(dry) } : {}),
+    ...(offerFits === undefined ? {} : { offerFits }),
+    bySource,
+  };
+}
+
+/**
+ * What the concrete has to be for its use and exposure.
+ *
+ * @param input - use, weathering and stone; deicers, sulfate, finish, the standard that governs, and a mix to judge
+ * @returns what to read to the supplier, and what each source asks
+ * @throws {InputError} `unknown-choice` of a standard that has no rule here; quantities that cannot be read or
+ * are not greater than zero
+ * @source International Residential Code, R402.2; ACI 332 and 318; EN 206; CSA A23.1; air by ACI 211.1
+ * @example
+ * ```ts
+ * import { mixRequirements } from 'flatwork-reckoner';
+ *
+ * const { figures } = mixRequirements({ use: 'driveway', weathering: 'severe', aggregateSize: '3/4 in' });
+ * figures.ask.strength.format(); // '4500 psi'
+ * figures.ask.air?.target?.format(); // '6%'
+ * figures.ask.slump.format(); // '4 in'
+ * ```
+ */
+export const mixRequirements: Calculation<MixRequirementsInput, MixRequirementsFigures> =
+  /*#__PURE__*/ define({
+    id: 'mix-requirements',
+    title: 'What the concrete has to be',
+    version: 1,
+    sources: SOURCES,
+    input: () =>
+      fields({
+        use: choice('use', [
+          'driveway',
+          'walk',
+          'patio',
+          'steps',
+          'garage-floor',
+          'interior-slab',
+          'footing',
+          'wall',
+        ] as const),
+        weathering: choice('weathering', ['negligible', 'moderate', 'severe'] as const),
+        deicers: maybe(yesOrNo('deicers')),
+        aggregateSize: quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE),
+        sulfate: maybe(choice('sulfate', ['none', 'moderate', 'severe', 'very-severe'] as const)),
+        lowPermeability: maybe(yesOrNo('lowPermeability')),
+        reinforced: maybe(yesOrNo('reinforced')),
+        finish: maybe(
+          choice('finish', ['broom', 'float', 'hard-trowel', 'stamp', 'exposed-aggregate'] as const),
+        ),
+        vibrated: maybe(yesOrNo('vibrated')),
+        thickness: maybe(quantity('length', 'thickness', 'positive', SLAB_THICKNESS)),
+        standard: maybe(
+          choice('standard', [
+            'strictest',
+            'irc',
+            'ibc',
+            'aci-332',
+            'aci-318',
+            'csa-a23.1',
+            'en-206',
+          ] as const),
+        ),
+        offered: maybe(
+          fields({
+            strength: quantity('pressure', 'strength', 'positive', STRENGTH),
+            air: maybe(quantity('ratio', 'air', 'not-negative', AIR)),
+            waterCement: maybe(waterCement('waterCement')),
+            slump: maybe(quantity('length', 'slump', 'positive', SLUMP)),
+          }),
+        ),
+      }),
+    reckon,
+  });

@@ -1,0 +1,52 @@
+/** Ordinary ranges of mixes and tickets, beside those that all calculations share. */
+import { range } from '../concrete/ordinary';
+import type { Ordinary } from '../reckoning/ordinary';
+import { COMMON_PRACTICE } from '../reckoning/source';
+
+export const STRENGTH = /*#__PURE__*/ range(
+  'the strength of concrete for flatwork',
+  ['2000 psi', '14 MPa'],
+  ['8000 psi', '55 MPa'],
+);
+
+export const AIR: Ordinary = {
+  of: 'the air in concrete',
+  least: '0.5%',
+  most: '10%',
+  source: COMMON_PRACTICE,
+};
+
+export const DENSITY = /*#__PURE__*/ range(
+  'the density of fresh concrete',
+  ['90 pcf', '1400 kg/m3'],
+  ['165 pcf', '2650 kg/m3'],
+);
+
+export const LOAD = /*#__PURE__*/ range(
+  'the concrete in a truck',
+  ['0.25 yd3', '0.2 m3'],
+  ['15 yd3', '12 m3'],
+);
+
+/** So much of an ingredient as a truck holds. */
+export const BATCHED = /*#__PURE__*/ range(
+  'an ingredient of one load',
+  ['5 lb', '2 kg'],
+  ['35000 lb', '16000 kg'],
+);
+
+export const WATER = /*#__PURE__*/ range('water for one load', ['0.25 gal', '1 L'], ['600 gal', '2500 L']);
+
+export const MOISTURE: Ordinary = {
+  of: 'the moisture of an aggregate',
+  least: '0.1%',
+  most: '12%',
+  source: COMMON_PRACTICE,
+};
+
+export const AGE: Ordinary = {
+  of: 'the time from batching to discharge',
+  least: '5 min',
+  most: '4 h',
+  source: COMMON_PRACTICE,
+};

@@ -1,0 +1,24 @@
+/** The water-cement ratio as people write it: `0.45`, a number that needs no unit since both are mass. */
+import type { Quantity } from '../quantity/quantity';
+import { type Field, quantity } from '../reckoning/fields';
+import type { Ordinary } from '../reckoning/ordinary';
+import { COMMON_PRACTICE } from '../reckoning/source';
+
+const ORDINARY: Ordinary = {
+  of: 'the water for the cement, by mass',
+  least: '0.3:1',
+  most: '0.8:1',
+  source: COMMON_PRACTICE,
+};
+
+const BARE = /^\s*0?\.\d{1,4}\s*$/;
+
+/** Water to cementitious material by mass: `0.45`, `0.45:1` or `45%`. */
+export function waterCement(what: string): Field<Quantity<'ratio'>> {
+  const field = quantity('ratio', what, 'positive', ORDINARY);
+  return {
+    ...field,
+    read: (input, report) =>
+      field.read(typeof input === 'string' && BARE.test(input) ? `${input.trim()}:1` : input, report),
+  };
+}

@@ -1,0 +1,154 @@
+/** What to watch out for when trucks come: people, waiting, old concrete and cold joints. */
+import type { Paired } from '../quantity/paired';
+import type { Quantity } from '../quantity/quantity';
+import type { Caution } from '../reckoning/result';
+import { COMMON_PRACTICE } from '../reckoning/source';
+import { say, type Words } from '../reckoning/words';
+import * as sources from './truck-sources';
+
+type Time = Quantity<'time'>;
+type Length = Quantity<'length'>;
+type Count = Quantity<'count'>;
+
+export const reversingTrucks: Caution = {
+  code: 'reversing-trucks',
+  severity: 'warning',
+  always: true,
+  says: 'the driver sees nobody behind a reversing truck: one person in a bright vest guides each in, in sight of the mirrors, and everyone else stays clear; nobody stands between truck and forms, and the truck keeps back from trenches and fresh walls',
+  source: sources.REVERSING_RULE,
+};
+
+export const washOut: Caution = {
+  code: 'wash-out',
+  severity: 'note',
+  always: true,
+  says: 'have a lined pit or a tub ready before the first truck: water from washing out is caustic and may not run onto the street, into a drain or into water; ask what the local rules want',
+  source: sources.WASH_OUT_RULE,
+};
+
+export const overheadLines = (clear: Paired<'length'>): Caution => ({
+  code: 'overhead-lines',
+  severity: 'warning',
+  always: true,
+  ...say`look up before the boom is unfolded: keep boom, hose and everyone at them at least ${{ clear }} from every power line until its owner says otherwise, have one person do nothing but watch it, and set the outriggers on firm ground away from trenches`,
+  source: sources.POWER_LINE_RULE,
+});
+
+export const pumpHose: Caution = {
+  code: 'pump-hose',
+  severity: 'warning',
+  always: true,
+  says: 'the hose of a pump whips when air or a plug comes through, at the start and after every stop: nobody stands near its end or under a boom then, and only the operator opens a line under pressure',
+  source: sources.PUMP_RULE,
+};
+
+export const beyondChute = (limit: Length, actual: Length): Caution => ({
+  code: 'beyond-chute',
+  severity: 'warning',
+  ...say`the chute reaches ${{ limit }} and the farthest concrete goes ${{ actual }} from the truck: find a firm place nearer, or have a buggy, wheelbarrows or a pump there. Concrete is not to be dragged or raked so far`,
+  limit,
+  actual,
+  source: sources.READY_FOR_TRUCKS,
+});
+
+export const farToWheel = (limit: Length, actual: Length): Caution => ({
+  code: 'far-to-wheel',
+  severity: 'warning',
+  ...say`wheelbarrows and hand carts are for up to about ${{ limit }}; for ${{ actual }} take power buggies or a pump`,
+  limit,
+  actual,
+  source: sources.CART_RATES,
+});
+
+export const slowToUnload = (limit: Time, actual: Time, over: Time): Caution => ({
+  code: 'slow-to-unload',
+  severity: 'warning',
+  ...say`a truck is at the site for up to ${{ actual }}, and ${{ limit }} are free: ${{ over }} are charged in all. Place faster, with more people, buggies or a pump, or order smaller loads`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const trucksQueue = (limit: Time, actual: Time, remedy: Words, hot: boolean): Caution => ({
+  code: 'trucks-queue',
+  severity: 'warning',
+  ...say`a truck waits ${{ actual }} before it is unloaded: waiting is charged, and the concrete grows old and stiff in the drum. ${remedy}`,
+  limit,
+  actual,
+  source: hot ? sources.HOT_TRUCKS : COMMON_PRACTICE,
+});
+
+export const spaceTrucks = (spacing: Time): Words => say`Have them sent ${{ spacing }} apart`;
+export const fewerTrucks = (trucks: Count): Words =>
+  say`With ${{ trucks }} trucks in place of so many, placing goes as fast`;
+export const largerGangs: Words = { says: 'Place faster, or take fewer trucks' };
+
+export const placingWaits = (limit: Time, actual: Time, remedy: Words): Caution => ({
+  code: 'placing-waits',
+  severity: 'note',
+  ...say`placing stands still for up to ${{ actual }} between loads. ${remedy}`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const moreTrucks = (trucks: Count): Words => say`With ${{ trucks }} trucks none waits for the next`;
+export const closerTrucks = (spacing: Time): Words => say`Trucks ${{ spacing }} apart would keep it going`;
+export const plantIsSlower = (loading: Time): Words =>
+  say`The plant takes ${{ loading }} for each load, longer than placing it: ask whether two are loaded at once, or place at that pace`;
+
+export const coldJointRisk = (limit: Time, actual: Time, remedy: Words): Caution => ({
+  code: 'cold-joint-risk',
+  severity: 'warning',
+  ...say`the open edge waits ${{ actual }} for the next load; past ${{ limit }} in this weather it may crust over, sooner in sun and wind. ${remedy}. Keep the edge short, covered and alive, and have a bulkhead ready to end at`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const oldEdge = (limit: Time, actual: Time, remedy: Words): Caution => ({
+  code: 'cold-joint-risk',
+  severity: 'warning',
+  ...say`the concrete at the open edge is ${{ actual }} old when the next load comes, and past ${{ limit }} it knits badly in this weather. ${remedy}. Work the edge until then, and have a bulkhead ready to end at`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const coldJoint = (limit: Time, actual: Time, remedy: Words): Caution => ({
+  code: 'cold-joint',
+  severity: 'stop',
+  ...say`the concrete at the open edge is ${{ actual }} old when the next load comes, and may set after ${{ limit }}: the two will not knit. ${remedy}, or plan a construction joint with its bulkhead and dowels there`,
+  limit,
+  actual,
+  source: sources.SET_TIMES,
+});
+
+type Ends = readonly [from: Paired<'temperature'>, to: Paired<'temperature'>];
+
+export const setRuleStretched = (
+  [from, to]: Ends,
+  limit: Quantity<'temperature'>,
+  actual: Quantity<'temperature'>,
+): Caution => ({
+  code: 'set-rule-stretched',
+  severity: 'note',
+  ...say`set times are printed for concrete from ${{ from }} to ${{ to }}; at ${{ actual }} the rule is stretched, so go by a footprint and a trowel, not by the clock`,
+  limit,
+  actual,
+  source: sources.SET_TIMES,
+});
+
+export const tooOld = (limit: Time, actual: Time, load: Count, remedy: Words): Caution => ({
+  code: 'too-old',
+  severity: 'warning',
+  ...say`load ${{ load }} is ${{ actual }} old when it is out of the truck, and the limit is ${{ limit }}. ${remedy}; never make it placeable with water`,
+  limit,
+  actual,
+  source: sources.C94_21,
+});
+
+export const shorterRound: Words = {
+  says: 'Take smaller loads, a nearer plant or a faster way of placing, or agree on a retarder and another limit with the supplier',
+};
+export const noWaiting: Words = { says: 'Space the trucks so that none waits' };

@@ -1,0 +1,63 @@
+/** Ordinary ranges of trucks and of ways of placing. */
+import { range } from '../concrete/ordinary';
+import type { Ordinary } from '../reckoning/ordinary';
+import { COMMON_PRACTICE } from '../reckoning/source';
+
+const times = (of: string, least: string, most: string): Ordinary => ({
+  of,
+  least,
+  most,
+  source: COMMON_PRACTICE,
+});
+
+export const PLACING_RATE = /*#__PURE__*/ range(
+  'a rate of placing',
+  ['1 yd3/h', '0.7 m3/h'],
+  ['200 yd3/h', '150 m3/h'],
+);
+
+export const CARRIED = /*#__PURE__*/ range(
+  'what a wheelbarrow, a cart or a buggy carries',
+  ['1 ft3', '28 L'],
+  ['30 ft3', '850 L'],
+);
+
+export const HAUL = /*#__PURE__*/ range(
+  'the way from the truck to the slab',
+  ['3 ft', '1 m'],
+  ['1500 ft', '450 m'],
+);
+
+export const REACH = /*#__PURE__*/ range('the reach of a chute', ['4 ft', '1.2 m'], ['40 ft', '12 m']);
+
+export const CARRIER_SPEED = /*#__PURE__*/ range(
+  'the speed of a wheelbarrow, a cart or a buggy',
+  ['1 ft/s', '0.3 m/s'],
+  ['15 ft/s', '4.5 m/s'],
+);
+
+export const ROAD = /*#__PURE__*/ range('the way from the plant', ['0.2 mi', '0.3 km'], ['80 mi', '130 km']);
+
+export const ROAD_SPEED = /*#__PURE__*/ range(
+  'the speed of a truck on the road',
+  ['5 mph', '8 km/h'],
+  ['70 mph', '110 km/h'],
+);
+
+export const CONCRETE_TEMPERATURE = /*#__PURE__*/ range(
+  'the temperature of concrete as placed',
+  ['40 degF', '4 degC'],
+  ['105 degF', '41 degC'],
+);
+
+export const TRIP_TIME = times(
+  'the time lost on each trip of a wheelbarrow, a cart or a buggy',
+  '5 s',
+  '10 min',
+);
+export const TRAVEL = times('the way of a truck in time', '2 min', '3 h');
+export const LOADING = times('the loading of a truck', '1 min', '45 min');
+export const WASHING = times('the washing out of a truck', '1 min', '45 min');
+export const SPACING = times('the time between trucks', '2 min', '4 h');
+export const AGE_LIMIT = times('a limit of age at the end of unloading', '30 min', '5 h');
+export const FREE_TIME = times('the time to unload without a charge', '5 min', '3 h');

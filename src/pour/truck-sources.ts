@@ -1,0 +1,121 @@
+/** Sources of the rules for trucks, placing and set that only this folder uses. */
+import type { Source } from '../reckoning/source';
+
+/** The old limit of age; the standard itself was not read. */
+export const C94_BEFORE_2021: Source = {
+  kind: 'published',
+  title: 'ASTM C94, editions before C94-21, as quoted in Hold the deliveries (question and answer)',
+  publisher: 'ASTM International; quoted by Concrete Construction magazine',
+  edition: 'before 2021',
+  locator: '10.7 in the older numbering: 1-1/2 h, shorter in hot weather; the purchaser may waive it',
+  fromMemory: false,
+};
+
+export const C94_21: Source = {
+  kind: 'published',
+  title: 'Change to the time limit of ASTM C94-21, which is quoted there',
+  publisher: 'American Concrete Pumping Association; ASTM International',
+  edition: 'C94/C94M-21; news of 21 June 2022',
+  locator: '6.1.10 and 12.9: stated by the purchaser, else by the producer, and on the ticket',
+  url: 'https://www.concretepumpers.com/acpa-news/2022/06/21/change-astm-c94-21-time-limit',
+  fromMemory: false,
+};
+
+export const SET_TIMES: Source = {
+  kind: 'published',
+  title: "Concrete's Longest Day (Concrete News)",
+  publisher: 'L&M Construction Chemicals',
+  edition: 'January 2007',
+  locator: 'time and temperature: initial set 4 h to 6 h at 70 degF, half of it at 90, twice at 50',
+  fromMemory: false,
+};
+
+export const SET_FACTOR: Source = {
+  kind: 'published',
+  title: 'Hot and cold weather concreting, Frame Building News',
+  publisher: 'National Frame Building Association',
+  edition: 'October 2020',
+  locator: 'page 17: halves for each 20 degF warmer and doubles for each 20 degF colder',
+  url: 'https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html',
+  fromMemory: false,
+};
+
+export const BARROW_TRIPS: Source = {
+  kind: 'published',
+  title: 'Concrete Construction: Methods and Costs (H. P. Gillette and C. S. Hill)',
+  publisher: 'Myron C. Clark Publishing Co.',
+  edition: '1908',
+  locator:
+    'chapter III, pages 47 to 53: 200 ft/min both ways, 3/4 min lost each trip; 1 to 2 ft3 of wet concrete',
+  url: 'https://www.gutenberg.org/ebooks/24855',
+  fromMemory: false,
+};
+
+export const CART_RATES: Source = {
+  kind: 'published',
+  title: 'Buckets, Cranes, Carts, and Wheelbarrows',
+  publisher: 'Concrete Construction magazine',
+  locator: 'hand carts of 6 to 8 ft3: 3 to 5 yd3/h for each man, up to about 200 ft, wheelbarrows no farther',
+  fromMemory: false,
+};
+
+export const BUGGY_LOADS: Source = {
+  kind: 'published',
+  title: 'Placing concrete without damaging lawns (question and answer)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'answer: power buggies of 9 to 16 ft3',
+  fromMemory: false,
+};
+
+export const PUMP_RATES: Source = {
+  kind: 'published',
+  title: 'Pumping concrete on the job',
+  publisher: 'Concrete Construction magazine',
+  locator: 'rated 12 to 65 yd3/h; what is placed is less',
+  fromMemory: false,
+};
+
+export const HOT_TRUCKS: Source = {
+  kind: 'published',
+  title: 'How to minimize the problems of placing concrete (hot weather)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'schedule trucks so that none waits in the sun',
+  fromMemory: false,
+};
+
+export const READY_FOR_TRUCKS: Source = {
+  kind: 'published',
+  title: 'Prepare for the unpredictable (checklist)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'a clear firm path, room to turn, longer chutes or another way agreed beforehand',
+  fromMemory: false,
+};
+
+export const REVERSING_RULE: Source = {
+  kind: 'common-practice',
+  title: 'Motor vehicles on construction sites, 29 CFR 1926.601(b)(4)',
+  publisher: 'US Occupational Safety and Health Administration',
+  fromMemory: true,
+};
+
+export const POWER_LINE_RULE: Source = {
+  kind: 'common-practice',
+  title:
+    'Power line safety for cranes, 29 CFR 1926.1408, whose 20 ft until the voltage is known are kept for booms of pumps',
+  publisher: 'US Occupational Safety and Health Administration',
+  fromMemory: true,
+};
+
+export const PUMP_RULE: Source = {
+  kind: 'common-practice',
+  title: 'Concrete pumping, 29 CFR 1926.702(e), and the rules of the trade for hose whip',
+  publisher: 'US Occupational Safety and Health Administration',
+  fromMemory: true,
+};
+
+export const WASH_OUT_RULE: Source = {
+  kind: 'common-practice',
+  title: 'Construction general permit, washing out of concrete',
+  publisher: 'US Environmental Protection Agency',
+  fromMemory: true,
+};

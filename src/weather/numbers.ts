@@ -1,0 +1,10 @@
+/** Pure numbers as quantities, for equations that powers and exponents stand in. */
+import type { Decimal } from '../quantity/decimal';
+import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
+import { type Unit, unitOf } from '../quantity/units';
+
+/** A number. */
+export const pure = (n: Decimal): Quantity<'ratio'> => newQuantity('ratio', n, unitOf('ratio', ':1') as Unit);
+
+/** The number that a ratio is, or that one quantity is in another's. */
+export const numberOf = (q: Quantity<'ratio'>): Decimal => canonicalValue(q);
