@@ -73,13 +73,29 @@ function groupText(name: string, group: Group, view: View): string {
 /**
  * What a sheet in one family of units shows of figures or of an input: a figure that is named by a unit of the other
  * is beside one that is not.
+ *
+ * @param without - names of figures that are left out
  */
-export function ownOf(figures: Plain, system: System): Plain {
-  if (isList(figures)) return figures.map((one) => ownOf(one, system));
+export function ownOf(figures: Plain, system: System, without: ReadonlySet<string> = NONE): Plain {
+  if (isList(figures)) return figures.map((one) => ownOf(one, system, without));
   if (!isGroup(figures)) return figures;
-  const own = Object.entries(figures).filter(([name]) => (familyNamed(name) ?? system) === system);
-  return Object.fromEntries(own.map(([name, part]) => [name, ownOf(part, system)]));
+  const own = Object.entries(figures).filter(
+    ([name]) => (familyNamed(name) ?? system) === system && !without.has(name),
+  );
+  return Object.fromEntries(own.map(([name, part]) => [name, ownOf(part, system, without)]));
 }
+
+const NONE: ReadonlySet<string> = new Set();
+
+/** By which one layout is told from another: who builds it needs none of them. */
+export const FOR_CHOOSING: ReadonlySet<string> = new Set([
+  'layouts',
+  'riserAndTread',
+  'riserMark',
+  'riserTimesTread',
+  'twoRisersAndTread',
+  'walkingRules',
+]);
 
 /** Without the units of the view, where a figure is in those of its name. */
 function asNamed(name: string, view: View): View {
@@ -92,7 +108,8 @@ function asNamed(name: string, view: View): View {
 export function figureText(name: string, figure: Plain, given: View): string {
   const view = asNamed(name, given);
   if (isQuantity(figure)) return quantityText(figure, view);
-  if (typeof figure === 'boolean') return wordText(figure ? 'yes' : 'no', view);
+  if (typeof figure === 'boolean')
+    return wordText(figure ? 'yes' : name === 'regular' ? 'not needed' : 'no', view);
   if (typeof figure === 'number') return String(figure);
   if (typeof figure === 'string') return isName(name) ? figure : wordText(figure, view);
   if (isList(figure)) {

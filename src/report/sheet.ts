@@ -7,7 +7,7 @@ import type { Assumption, Caution, FigureSet, ResultParts, Severity, Step } from
 import { revive } from '../reckoning/revive';
 import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { type Entry, entriesOf, entryOf, ownOf, type Plain } from './figures';
+import { type Entry, entriesOf, entryOf, FOR_CHOOSING, ownOf, type Plain } from './figures';
 import { labelText, placeText } from './labels';
 import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
 
@@ -163,7 +163,10 @@ const inputEntries = (input: unknown, view: View): Entry[] =>
 function blockOf(result: ResultParts<FigureSet>, input: unknown, view: SheetView): Block {
   const full = view.detail !== 'crew';
   const system = view.system ?? result.system;
-  const figures = entriesOf(ownOf(result.figures as Plain, system) as object, view);
+  const figures = entriesOf(
+    ownOf(result.figures as Plain, system, full ? undefined : FOR_CHOOSING) as object,
+    view,
+  );
   const isReference = ({ table }: Entry): boolean => table?.head.includes(labelText('source', view)) === true;
   return {
     title: wordText(result.title, view),

@@ -52,6 +52,13 @@ const SIXTEENTHS = 16;
 /** Less than this many inches is told in decimals where no fraction of a tape says the same. */
 const FINE = 1;
 
+/** Less than this many inches, not even the fine end of a tape tells apart. */
+const FINEST = '0.125';
+
+/** Less than an inch, in thirty-seconds, as the first foot of a tape has them. */
+const fine = (q: Quantity<'length'>): string | undefined =>
+  numberShown(q).abs().lessThan(FINEST) ? undefined : q.format('ft-in', { denominator: 32 });
+
 /** Inches in sixteenths, where they lie on one or a tape is all that they are measured with. */
 function inFractions(q: Quantity<'length'>): string | undefined {
   const unit = unitShown(q).id;
@@ -60,7 +67,7 @@ function inFractions(q: Quantity<'length'>): string | undefined {
   const inches = numberShown(q);
   if (inches.isInteger()) return undefined;
   const onTape = inches.times(SIXTEENTHS).isInteger();
-  if (!onTape && inches.abs().lessThan(FINE)) return undefined;
+  if (!onTape && inches.abs().lessThan(FINE)) return fine(q);
   const sixteenths = Math.round(inches.abs().times(SIXTEENTHS).toNumber());
   const [whole, rest] = [Math.floor(sixteenths / SIXTEENTHS), sixteenths % SIXTEENTHS];
   const sign = q.sign() < 0 ? '-' : '';

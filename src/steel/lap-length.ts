@@ -33,6 +33,7 @@ import { barField } from './bar-field';
 import { type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
 import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
 import { numberIn, plainNumber } from './common';
+import { strength } from './concrete-strength';
 import { COVER, LAP_LEAST, LAP_SPACING, LAP_STRESS, STRENGTH } from './ordinary';
 import { ACI_318_DEVELOPMENT, CRSI_BARS, IRC_LAPS, MASONRY_LAP, VCC_LAP } from './sources';
 
@@ -58,7 +59,7 @@ export interface DevelopmentLapInput {
   readonly kind: 'development';
   /** The bars that are lapped, both of one size. */
   readonly bar: AnyBarSize;
-  /** Specified strength of the concrete. */
+  /** Specified strength of the concrete, by its cylinder: `4000 psi`, `28 MPa`, or the class `C25/30`. */
   readonly concrete: QuantityInput<'pressure'>;
   /** Grade of the bar; by default 60. */
   readonly grade?: BarGrade;
@@ -316,7 +317,7 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
       fields({
         kind: word('development'),
         bar: barField('bar'),
-        concrete: quantity('pressure', 'concrete', 'positive', STRENGTH),
+        concrete: strength('concrete', STRENGTH),
         grade: maybe(choice('grade', BAR_GRADES)),
         cover: maybe(quantity('length', 'cover', 'positive', COVER)),
         spacing: maybe(quantity('length', 'spacing', 'positive', LAP_SPACING)),

@@ -14,7 +14,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import * as faults from './faults';
-import { ACI_439_WIRE, DIAMETER_STYLES, WRI_STYLES } from './sources';
+import { ACI_439_WIRE, DIAMETER_STYLES, FABRIC_NAMES, WRI_STYLES } from './sources';
 import {
   GAUGE_NAMES,
   soldAs,
@@ -31,7 +31,10 @@ import {
 
 /** Input of {@link meshStyle}. */
 export interface MeshStyleInput {
-  /** `6x6-W1.4xW1.4`, `4x12-D6xD4`, `152x152-MW9xMW9`, with gauges `6x6-10x10`, by diameter `200x200-6x6`. */
+  /**
+   * `6x6-W1.4xW1.4`, `4x12-D6xD4`, `152x152-MW9xMW9`, with gauges `6x6-10x10`, by diameter `200x200-6x6`, or the name
+   * of square or structural fabric: `A193`, `B503`.
+   */
   readonly style: string;
 }
 
@@ -55,6 +58,8 @@ export interface MeshStyleFigures {
   readonly style: string;
   /** In millimeters and MW or MD numbers. */
   readonly metricStyle: string;
+  /** The name of square or structural fabric, where it was given. */
+  readonly fabric?: string;
   /** With gauges, as it used to be written, where gauges stand for its wires. */
   readonly gaugeStyle?: string;
   /** Wires along the sheet or roll. */
@@ -141,6 +146,7 @@ function reckon({ style }: { readonly style: WireStyle }, pad: Pad): MeshStyleFi
   return {
     style: written,
     metricStyle: writeMetricStyle(style),
+    ...(style.fabric ? { fabric: style.fabric } : {}),
     ...(gaugeStyle ? { gaugeStyle } : {}),
     along: wiresOf(style.along, 'along', pad),
     across: wiresOf(style.across, 'across', pad),
@@ -170,7 +176,7 @@ export const meshStyle: Calculation<MeshStyleInput, MeshStyleFigures> = /*#__PUR
   id: 'mesh-style',
   title: 'Mesh style',
   version: 1,
-  sources: [WRI_STYLES, ACI_439_WIRE, DIAMETER_STYLES],
+  sources: [WRI_STYLES, ACI_439_WIRE, DIAMETER_STYLES, FABRIC_NAMES],
   input: () => fields({ style: styleField(unknownStyle) }),
   reckon,
 });

@@ -15,6 +15,14 @@ export const DIAMETER_STYLES: Source = {
   fromMemory: true,
 };
 
+export const FABRIC_NAMES: Source = {
+  kind: 'published',
+  title: 'BS 4483, steel fabric for the reinforcement of concrete: names, spacing and size of the wires',
+  publisher: 'British Standards Institution',
+  locator: 'preferred fabrics A98 to A393 and B196 to B1131',
+  fromMemory: true,
+};
+
 export const MASONRY_LAP: Source = {
   kind: 'published',
   title: 'Building code on masonry, lap splices: 0.002 × d × fs, as commonly quoted',

@@ -38,6 +38,8 @@ export interface WireStyle {
   readonly metric: boolean;
   /** The family of its name: it says nothing of the units of the job. */
   readonly namedIn: System;
+  /** The name of the fabric, where it has one. */
+  readonly fabric?: string;
   /** True where bare numbers of wires were taken as diameters in millimeters. */
   readonly diameters?: true;
 }
@@ -187,21 +189,68 @@ function isMetric(spacings: readonly string[], units: readonly (string | undefin
 }
 
 /**
+ * Square and structural fabric by its name: millimeters between and across the wires along, then those across.
+ * The number of the name is the steel of the wires along in mm2 a meter, rounded. BS 4483, from memory; areas and
+ * weights are worked out from the wires.
+ */
+const FABRICS: Readonly<
+  Record<string, readonly [along: string, wire: string, across: string, wire: string]>
+> = {
+  A98: ['200', '5', '200', '5'],
+  A142: ['200', '6', '200', '6'],
+  A193: ['200', '7', '200', '7'],
+  A252: ['200', '8', '200', '8'],
+  A393: ['200', '10', '200', '10'],
+  B196: ['100', '5', '200', '7'],
+  B283: ['100', '6', '200', '7'],
+  B385: ['100', '7', '200', '7'],
+  B503: ['100', '8', '200', '8'],
+  B785: ['100', '10', '200', '8'],
+  B1131: ['100', '12', '200', '8'],
+};
+
+/** Fabric by its name alone, as metric jobs call for it: ribbed wires. */
+function fabricNamed(text: string): WireStyle | undefined {
+  const name = text.trim().toUpperCase();
+  const made = Object.hasOwn(FABRICS, name) ? FABRICS[name] : undefined;
+  if (!made) return undefined;
+  const [along, thick, across, thin] = made;
+  const run = (spacing: string, diameter: string): WireRun => ({
+    spacing: length(`${spacing} mm`),
+    wire: byDiameter(diameter),
+    surface: 'deformed',
+  });
+  return {
+    along: run(along, thick),
+    across: run(across, thin),
+    metric: true,
+    namedIn: 'metric',
+    fabric: name,
+  };
+}
+
+/**
  * Read a style, or both ways in which it can be read; `undefined` for anything that is none.
  *
- * `6x6-W1.4xW1.4`, `4x12 - D6xD4`, `152x152-MW9.1xMW9.1`, `6x6-10x10`, `6x6 10/10`, `200x200-6x6`.
+ * `A193`, `6x6-W1.4xW1.4`, `4x12 - D6xD4`, `152x152-MW9.1xMW9.1`, `6x6-10x10`, `6x6 10/10`, `200x200-6x6`.
  */
-export function readings(text: string): WireStyle | TwoStyles | undefined {
-  const found = text.length > 60 ? null : STYLE.exec(text.trim().replaceAll('×', 'x'));
+export const readings = (text: string): WireStyle | TwoStyles | undefined =>
+  text.length > LONGEST ? undefined : (fabricNamed(text) ?? written(text));
+
+/** No style is longer. */
+const LONGEST = 60;
+
+function written(text: string): WireStyle | TwoStyles | undefined {
+  const found = STYLE.exec(text.trim().replaceAll('×', 'x'));
   if (!found) return undefined;
   const [, a = '', unitA, b = '', unitB, p1 = '', n1 = '', mm1, p2 = '', n2 = '', mm2, gauge] = found;
   const metric = isMetric([a, b], [unitA, unitB]);
   if (metric === undefined || [a, b, n1, n2].some((n) => Number(n) === 0)) return undefined;
-  const written: Written = { spacings: [a, b], prefix: p1, prefixes: [p1, p2], numbers: [n1, n2], metric };
+  const style: Written = { spacings: [a, b], prefix: p1, prefixes: [p1, p2], numbers: [n1, n2], metric };
   const by = gauge ? 'gauge' : (mm1 ?? mm2) ? 'mm' : undefined;
   if (by && (p1 || p2 || (gauge && (mm1 ?? mm2)))) return undefined;
   if (!p1 !== !p2) return undefined;
-  return p1 ? numbered(written) : bare(written, by);
+  return p1 ? numbered(style) : bare(style, by);
 }
 
 export const isTwoStyles = (r: WireStyle | TwoStyles | undefined): r is TwoStyles =>

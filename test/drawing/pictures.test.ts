@@ -2,11 +2,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { pictures } from '../support/drawing/pictures';
+import { sheetPicture } from '../support/drawing/sheet-picture';
 
 const DOCS = new URL('../../docs/', import.meta.url);
 
 describe('pictures in the docs', () => {
-  const all = pictures();
+  const all = [...pictures(), sheetPicture()];
 
   it('are there, one for each kind of plan, and no others', () => {
     expect(all.map(({ file }) => file.replace('plans/', '')).sort()).toEqual(
@@ -23,7 +24,7 @@ describe('pictures in the docs', () => {
   it('in README are among them', () => {
     const readme = readFileSync(new URL('../README.md', DOCS), 'utf8');
     const shown = [...readme.matchAll(/docs\/(plans\/[a-z-]+\.svg)/g)].map(([, file]) => file);
-    expect(shown).toHaveLength(1);
+    expect(shown).toEqual(['plans/sheet.svg', 'plans/joints.svg']);
     expect(all.map(({ file }) => file)).toEqual(expect.arrayContaining(shown));
   });
 });

@@ -1,0 +1,55 @@
+/**
+ * The strength of concrete as a job writes it: `4000 psi`, `28 MPa`, or the class `C25/30`, the strength of a cylinder
+ * and of a cube in MPa. EN 206 and BS 8500, the pairs from memory. What is reckoned with is that of the cylinder.
+ */
+import { fault, quoted } from '../quantity/faults';
+import type { Fault } from '../quantity/input-error';
+import { pressure } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
+import { twoWays } from '../quantity/text-faults';
+import { say } from '../quantity/words';
+import { type Field, quantity } from '../reckoning/fields';
+import type { Ordinary } from '../reckoning/ordinary';
+
+/** Cylinder and cube, in MPa. */
+const CLASSES =
+  '8/10 12/15 16/20 20/25 25/30 28/35 30/37 32/40 35/45 40/50 45/55 50/60 55/67 60/75 70/85 80/95 90/105'.split(
+    ' ',
+  );
+
+const CLASS = /^C ?(\d{1,2})(?: ?\/ ?(\d{2,3}))?$/i;
+
+const noSuchClass = (what: string, text: string): Fault =>
+  fault(
+    'unknown-designation',
+    say`${{ what }} is no class of concrete in ${{ text: quoted(text) }}; write both strengths, as in ${{ example: '"C25/30"' }}, or one with its unit`,
+  );
+
+/** The strength of a class; a fault where there is none such, or where one number may be either strength. */
+function classOf(what: string, text: string): Quantity<'pressure'> | Fault | undefined {
+  const [, cylinder, cube] = CLASS.exec(text.trim()) ?? [];
+  if (cylinder === undefined) return undefined;
+  if (cube !== undefined)
+    return CLASSES.includes(`${cylinder}/${cube}`) ? pressure(`${cylinder} MPa`) : noSuchClass(what, text);
+  const own = CLASSES.find((one) => one.startsWith(`${cylinder}/`));
+  const other = CLASSES.find((one) => one.endsWith(`/${cylinder}`));
+  if (own && other) return twoWays(what, text, `C${own}`, `C${other}`);
+  return noSuchClass(what, text);
+}
+
+const isFault = (x: Quantity<'pressure'> | Fault): x is Fault => 'sentence' in x;
+
+/** A strength as a pressure or as a class. */
+export function strength(what: string, ordinary: Ordinary): Field<Quantity<'pressure'>> {
+  const plain = quantity('pressure', what, 'positive', ordinary);
+  return {
+    ...plain,
+    read: (input, report) => {
+      const found = typeof input === 'string' ? classOf(what, input) : undefined;
+      if (found === undefined) return plain.read(input, report);
+      if (!isFault(found)) return found;
+      report(found);
+      return undefined;
+    },
+  };
+}
