@@ -1,6 +1,13 @@
 /** The pour: concrete to order, bags, trucks, and when to saw. */
 export { type BagCountFigures, type BagCountInput, bagCount } from './bag-count';
 export {
+  type BalanceLoadFigures,
+  type BalanceLoadInput,
+  balanceLoad,
+  type LeftInput,
+  type PlacedInput,
+} from './balance-load';
+export {
   type ConcreteOrderFigures,
   type ConcreteOrderInput,
   concreteOrder,

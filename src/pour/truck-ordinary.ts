@@ -61,3 +61,24 @@ export const WASHING = times('the washing out of a truck', '1 min', '45 min');
 export const SPACING = times('the time between trucks', '2 min', '4 h');
 export const AGE_LIMIT = times('a limit of age at the end of unloading', '30 min', '5 h');
 export const FREE_TIME = times('the time to unload without a charge', '5 min', '3 h');
+
+export const AREA_PLACED = /*#__PURE__*/ range(
+  'an area that is placed on one day',
+  ['4 ft2', '0.4 m2'],
+  ['200000 ft2', '20000 m2'],
+);
+
+export const PROBE_WITHIN = /*#__PURE__*/ range(
+  'how far a probe may lie from the mean depth',
+  ['1/16 in', '1 mm'],
+  ['3 in', '75 mm'],
+);
+
+export const WITHIN: Ordinary = {
+  of: 'how far an area or a yield may be off',
+  least: '0.1%',
+  most: '20%',
+  source: COMMON_PRACTICE,
+};
+
+export const LEAD_TIME = times('the time from the call to the truck at the site', '5 min', '8 h');

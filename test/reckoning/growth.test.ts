@@ -38,6 +38,8 @@ const BEYOND: Readonly<Record<string, number>> = {
   'concrete-order loads': 1_000_000,
   'concrete-order elements': 501,
   'truck-plan loads': 2001,
+  'balance-load tickets': 501,
+  'balance-load probes': 501,
   'truck-plan loads as split': 2001,
   'excavation sections': 201,
   'excavation spots of a grid': 40_401,

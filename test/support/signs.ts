@@ -70,6 +70,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'mesh-style': ALL_MORE,
   'steel-minimum': ALL_MORE,
   'bag-count': ALL_MORE,
+  'balance-load': signs('', 'inTruck onTheWay areaWithin probeWithin yieldWithin'),
   'truck-plan': signs('', 'travelTime washOutTime returnTime'),
 };
 

@@ -1,6 +1,7 @@
 // Made by `npm run generate`.
 
 import { bagCount } from '../../pour/bag-count';
+import { balanceLoad } from '../../pour/balance-load';
 import { barCutting } from '../../steel/bar-cutting';
 import { barSize } from '../../steel/bar-size';
 import { baseTonnage } from '../../base/base-tonnage';
@@ -86,6 +87,7 @@ export const every = [
   placingLimits,
   strengthGain,
   bagCount,
+  balanceLoad,
   concreteOrder,
   sawWindow,
   truckPlan,

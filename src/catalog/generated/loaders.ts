@@ -208,6 +208,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../pour/bag-count').then((m) => m.bagCount as unknown as AnyCalculation),
       import('./described/bag-count.json').then((m) => m.default as Description),
     ]),
+  'balance-load': () =>
+    Promise.all([
+      import('../../pour/balance-load').then((m) => m.balanceLoad as unknown as AnyCalculation),
+      import('./described/balance-load.json').then((m) => m.default as Description),
+    ]),
   'concrete-order': () =>
     Promise.all([
       import('../../pour/concrete-order').then((m) => m.concreteOrder as unknown as AnyCalculation),

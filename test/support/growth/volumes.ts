@@ -329,6 +329,18 @@ const orders: readonly Growth[] = [
     freeTime: '20 min',
     firstTruckAt: '7:00',
   })),
+  growth('balance-load', 'tickets', (n) => ({
+    tickets: times(n, () => '9 yd3'),
+    done: { area: `${650 * n} ft2`, thickness: '4 in' },
+    left: { area: '400 ft2', thickness: '4 in' },
+    increment: '0.25 yd3',
+  })),
+  growth('balance-load', 'probes', (n) => ({
+    tickets: ['9 yd3'],
+    done: { area: '650 ft2', probes: times(n, (i) => inches(4 + (i % 5) / 8)) },
+    left: { area: '400 ft2', thickness: '4 in', probes: times(n, (i) => inches(4 + (i % 7) / 8)) },
+    increment: '0.25 yd3',
+  })),
   growth('bag-count', 'bags', (n) => ({ volume: `${n * 0.6} ft3`, allowance: '5%', bag: '80 lb' }), {
     to: 1e12,
   }),

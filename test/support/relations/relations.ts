@@ -167,6 +167,7 @@ const FREE_LISTS: Readonly<Record<string, readonly string[]>> = {
   'form-grades': ['fixed', 'falls', 'stakes'],
   runoff: ['areas'],
   'concrete-order': ['elements'],
+  'balance-load': ['tickets'],
 };
 
 const otherOrder: Relation = {
