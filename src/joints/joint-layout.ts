@@ -58,6 +58,7 @@ import {
 import { missedCorners } from './layout/missed';
 import {
   DOWELS,
+  OPENING_CORNERS,
   PANELS,
   PASSES,
   panelLimit,
@@ -439,9 +440,27 @@ function roundLaid(input: Parsed, limits: Limits, step: Decimal): Laid | undefin
   return layRound({ ...round, step, tees: input.tees === 'allowed' }, limits);
 }
 
+/** The corners that an opening is given with, or by its number of sides. */
+function givenCorners(opening: Opening): number {
+  if (opening.shape === 'polygon') return opening.points.length;
+  return opening.shape === 'regular' ? opening.sides.toNumber('each') : 0;
+}
+
+/** Above this many corners an opening with slanted sides takes so much longer for each. */
+const FEW_CORNERS = 20;
+const AS_ONE_OF_MANY = 6;
+
+const weighedCorners = ({ corners, cornered }: Site['openings'][number]): number =>
+  corners.length + (cornered ? 0 : (AS_ONE_OF_MANY - 1) * Math.max(0, corners.length - FEW_CORNERS));
+
 /** Before anything is placed: an arc becomes two sides or more, an opening counts as two corners or more. */
 function checkCount({ outline, openings = [] }: Parsed): void {
   withinLimit(SQUARE_CORNERS, AS_SLANTED * openings.length, 'openings');
+  withinLimit(
+    OPENING_CORNERS,
+    openings.reduce((sum, opening) => sum + givenCorners(opening), 0),
+    'openings',
+  );
   if (outline.shape !== 'curved') return;
   const sides = outline.points.reduce((sum, p) => sum + (p.rise || p.radius ? 2 : 1), 0);
   if (sides > outline.points.length)
@@ -464,7 +483,7 @@ function checkSize(site: Site, limits: Limits): void {
     if (!parts || ring.length <= 2 * AS_ROUND) return AS_CORNERS;
     return isSmall(opening, limits) ? AS_SMALL_ROUND : AS_ROUND;
   };
-  const inOpenings = site.openings.reduce((sum, o) => sum + Math.max(least(o), o.corners.length), 0);
+  const inOpenings = site.openings.reduce((sum, o) => sum + Math.max(least(o), weighedCorners(o)), 0);
   withinLimit(site.orthogonal ? SQUARE_CORNERS : SLANTED_CORNERS, site.ring.length + inOpenings, 'outline');
 }
 
@@ -826,7 +845,16 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
   id: 'joint-layout',
   title: 'Joint layout',
   version: 1,
-  limits: [PANELS, SQUARE_PANELS, SIDE_BY_SIDE, SQUARE_CORNERS, SLANTED_CORNERS, PASSES, DOWELS],
+  limits: [
+    PANELS,
+    SQUARE_PANELS,
+    SIDE_BY_SIDE,
+    SQUARE_CORNERS,
+    SLANTED_CORNERS,
+    OPENING_CORNERS,
+    PASSES,
+    DOWELS,
+  ],
   sources: [IRREGULAR_SLABS, TAPER_WIDTH, JOINT_DEPTH, EARLY_ENTRY_DEPTH, SILICA_RULE],
   input: () =>
     fields({

@@ -364,6 +364,42 @@ describe('what holds for every plan', () => {
     expect(code({ outline: yard, columns: [1] })).toBe('not-a-count');
   });
 
+  it('openings of more corners than are cut to are refused before anything is placed', () => {
+    const of = (opening: object): string | undefined => {
+      const outline = { shape: 'rectangle', length: '120 ft', width: '60 ft' };
+      const input = { outline, openings: [opening], thickness: '5 in', spacing: '12 ft' };
+      const attempt = jointLayout.attempt(input as never);
+      return attempt.ok ? undefined : attempt.error.issues[0]?.sentence;
+    };
+    const star = (corners: number): object => ({
+      shape: 'polygon',
+      points: Array.from({ length: corners }, (_, i) => {
+        const [angle, radius] = [(2 * Math.PI * i) / corners, i % 2 ? 15 : 20];
+        return { x: `${60 + radius * Math.cos(angle)} ft`, y: `${30 + radius * Math.sin(angle)} ft` };
+      }),
+    });
+    expect(of(star(16))).toBeUndefined();
+    expect(of(star(400))).toMatch(/two directions, in corners and openings, may have at most 640/);
+    expect(of(star(6_002))).toMatch(/in corners of its openings may have at most 6000/);
+  });
+
+  it('a fine staircase is planned whatever its number of corners', () => {
+    const steps = 80;
+    const corners = Array.from({ length: steps }, (_, i) => [
+      { x: `${160 - 2 * i} ft`, y: `${i + 1} ft` },
+      { x: `${158 - 2 * i} ft`, y: `${i + 1} ft` },
+    ]).flat();
+    const points = [{ x: '0 ft', y: '0 ft' }, { x: '160 ft', y: '0 ft' }, ...corners];
+    const { figures } = jointLayout({
+      outline: { shape: 'polygon', points },
+      thickness: '5 in',
+      spacing: '12 ft',
+    });
+    // The sum of an arithmetic series: 2 ft of 1 ft, 2 ft and so on up to 80 ft.
+    expect(figures.area.toNumber('ft2')).toBeCloseTo(steps * (steps + 1), 6);
+    expect(figures.givesWay.filter(({ rule }) => rule === 'corner not met')).toEqual([]);
+  });
+
   it('nothing but InputError comes of odd input', () => {
     fc.assert(
       fc.property(fc.anything(), fc.anything(), (spacing, outline) => {

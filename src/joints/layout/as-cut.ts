@@ -8,11 +8,10 @@ import { partsLess } from '../../geometry/clip';
 import { type Corner, doubleArea, insideRing } from '../../geometry/polygon';
 import { Decimal, ZERO } from '../../quantity/decimal';
 import { piecesBeside } from './beside';
-import { commonPart, same } from './exact';
+import { commonPart, endsOf, same } from './exact';
 import { wedged } from './general';
 import { type Spot, spot } from './orthogonal';
 import { brokenBy, HAIR, type Limits, type PanelRule, SHARP } from './rules';
-import { ringArea } from './site';
 
 /** An opening that is not part of the raster. */
 export interface Hole {
@@ -187,12 +186,7 @@ export function placeWithin(ring: readonly Corner[], holes: readonly (readonly C
     return { x: middleOf(a.x, c.x), y: middleOf(a.y, c.y) };
   }
   const box = boxOf(ring);
-  const xs = ring.map((c) => c.x);
-  const ys = ring.map((c) => c.y);
-  const middle = {
-    x: middleOf(Decimal.min(...xs), Decimal.max(...xs)),
-    y: middleOf(Decimal.min(...ys), Decimal.max(...ys)),
-  };
+  const middle = { x: middleOf(...endsOf(ring, 'x')), y: middleOf(...endsOf(ring, 'y')) };
   const rings = [box.ring, ...holes.map((h) => h.map(spot))];
   const room = CLEAR * Math.min(box.hi.x - box.lo.x, box.hi.y - box.lo.y);
   const clear = rings.every((r) => clearance(spot(middle), r) >= room);
@@ -230,24 +224,28 @@ export const isConvex = (ring: readonly Spot[]): boolean =>
     return (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x) >= -1e-12;
   });
 
+/** Beyond which sides of a box a spot lies, one bit each. */
+const beyond = ({ x, y }: Spot, { lo, hi }: Box): number =>
+  (x < lo.x ? 1 : 0) | (x > hi.x ? 2 : 0) | (y < lo.y ? 4 : 0) | (y > hi.y ? 8 : 0);
+
 /**
  * A ring without the corners that lie, with both their neighbors, beyond one side of a box: what it covers
  * inside the box stays the same, and clipping takes as long as there are corners. The first one stays.
+ *
+ * @param spots - the same corners in binary numbers
  */
-export function trimmedTo<T>(ring: readonly T[], at: (corner: T) => Spot, { lo, hi }: Box): T[] {
-  const sideOf = (corner: T): number => {
-    const { x, y } = at(corner);
-    return (x < lo.x ? 1 : 0) | (x > hi.x ? 2 : 0) | (y < lo.y ? 4 : 0) | (y > hi.y ? 8 : 0);
-  };
-  const sides = ring.map(sideOf);
+export function trimmedTo<T>(ring: readonly T[], spots: readonly Spot[], box: Box): T[] {
   const kept: T[] = [];
-  let before = 0;
-  ring.forEach((corner, i) => {
-    const [here, after] = [sides[i] as number, sides[(i + 1) % ring.length] as number];
-    if (i > 0 && (before & here & after) !== 0) return;
-    kept.push(corner);
-    before = here;
-  });
+  const first = beyond(spots[0] as Spot, box);
+  let [before, here] = [0, first];
+  for (let i = 0; i < ring.length; i += 1) {
+    const after = i + 1 < ring.length ? beyond(spots[i + 1] as Spot, box) : first;
+    if (i === 0 || (before & here & after) === 0) {
+      kept.push(ring[i] as T);
+      before = here;
+    }
+    here = after;
+  }
   return kept;
 }
 
@@ -281,7 +279,7 @@ function piecesOf(
   if (pieces && all?.minus(area).abs().lessThan(SPECK)) return pieces;
   return partsLess(
     box.ring,
-    large.map((h) => trimmedTo(h.box.ring, (p) => p, box)),
+    large.map((h) => trimmedTo(h.box.ring, h.box.ring, box)),
   );
 }
 
@@ -310,7 +308,9 @@ function partsOf(ring: readonly Corner[], box: Box, large: readonly Hole[], left
 /** Twice the area that an opening takes from a cell. */
 function takenBy(ring: readonly Corner[], box: Box, hole: Hole): Decimal {
   const inside = isBox(ring) && hole.box.ring.every((p) => wellInside(p, box.ring));
-  return inside ? areaOnce(hole.ring) : doubleArea(commonPart(trimmedTo(hole.ring, spot, box), ring));
+  return inside
+    ? areaOnce(hole.ring)
+    : doubleArea(commonPart(trimmedTo(hole.ring, hole.box.ring, box), ring));
 }
 
 type Box4 = readonly [Corner, Corner, Corner, Corner];
@@ -343,18 +343,17 @@ export function panelsOf(
   if (near.length === 0 && isBox(ring)) return plainPanel(ring as Box4, limits, lines);
   const taken = near.map((hole) => takenBy(ring, box, hole));
   const over = near.filter((_, i) => !same(taken[i] as Decimal, ZERO));
-  const area = taken.reduce((sum, part) => sum.minus(part), doubleArea(ring)).div(2);
+  const whole = doubleArea(ring);
+  const area = taken.reduce((sum, part) => sum.minus(part), whole).div(2);
   if (same(area, ZERO) || area.toNumber() < SPECK) return [];
   const large = over.filter((hole) => hole.large);
   const small = over.filter((hole) => !hole.large).map((hole) => hole.ring);
   const bySmall = near.reduce((sum, hole, i) => (hole.large ? sum : sum.plus(taken[i] as Decimal)), ZERO);
   return partsOf(ring, box, large, { area, beside: area.plus(bySmall.div(2)) }).map((part) => {
-    const xs = part.ring.map((c) => c.x);
-    const ys = part.ring.map((c) => c.y);
-    const along = Decimal.max(...xs).minus(Decimal.min(...xs));
-    const across = Decimal.max(...ys).minus(Decimal.min(...ys));
+    const [[west, east], [south, north]] = [endsOf(part.ring, 'x'), endsOf(part.ring, 'y')];
+    const [along, across] = [east.minus(west), north.minus(south)];
     // Small openings take nothing from the shape.
-    const shape = large.length > 0 ? part.area.toNumber() : ringArea(ring).toNumber();
+    const shape = large.length > 0 ? part.area.toNumber() : whole.abs().div(2).toNumber();
     const broken = judged(
       part.ring,
       along.toNumber(),

@@ -152,6 +152,20 @@ function sideOf(c: Corner, axis: Axis, at: Decimal, nearly = at.toNumber()): num
   return same(c[axis], at) ? 0 : c[axis].comparedTo(at);
 }
 
+/** The least and the most that a ring comes to along an axis: compared in binary numbers where that is certain. */
+export function endsOf(ring: readonly Corner[], axis: Axis): [Decimal, Decimal] {
+  const first = ring[0] as Corner;
+  let [lo, hi] = [first[axis], first[axis]];
+  let [low, high] = [spot(first)[axis], spot(first)[axis]];
+  for (const corner of ring) {
+    const at = spot(corner)[axis];
+    if (at < low - CLEAR || (at <= low + CLEAR && corner[axis].lessThan(lo))) [lo, low] = [corner[axis], at];
+    if (at > high + CLEAR || (at >= high - CLEAR && corner[axis].greaterThan(hi)))
+      [hi, high] = [corner[axis], at];
+  }
+  return [lo, hi];
+}
+
 /** Parts of a simple ring strictly on one side of a line, each closed along the line. */
 function sideParts(ring: readonly Corner[], axis: Axis, at: Decimal, above: boolean): Corner[][] {
   const nearly = at.toNumber();

@@ -52,8 +52,12 @@ function areaOf(ring: readonly Spot[]): number {
 }
 
 const extent = (ring: readonly Spot[], axis: Axis): number => {
-  let [lo, hi] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const spot of ring) [lo, hi] = [Math.min(lo, spot[axis]), Math.max(hi, spot[axis])];
+  let lo = Number.POSITIVE_INFINITY;
+  let hi = Number.NEGATIVE_INFINITY;
+  for (const spot of ring) {
+    lo = Math.min(lo, spot[axis]);
+    hi = Math.max(hi, spot[axis]);
+  }
   return hi - lo;
 };
 
@@ -89,31 +93,54 @@ export const wedged = (area: number, w: number, h: number, leastSide: number): b
 
 const FEW_CORNERS = 8;
 
-/** The slab between two lines, and those of its sides that do not run along them. */
+/**
+ * The slab between two lines, and those of its sides that do not run along them: how many, where they begin and
+ * where they end from below in order, and, doubled, how high those are at their middle that cross the middle line.
+ */
 interface Strip {
   readonly ring: readonly Spot[];
-  readonly sides: readonly (readonly [Spot, Spot])[];
+  readonly sides: number;
+  readonly begin: Float64Array;
+  readonly end: Float64Array;
+  readonly middles: Float64Array;
 }
 
 function stripOf(ring: readonly Spot[], { lo, hi }: Gap): Strip {
   const cut = swapped(cutAcross(cutAcross(swapped(ring), lo, true), hi, false));
   const along = (a: Spot, b: Spot): boolean =>
     [lo, hi].some((at) => Math.abs(a.x - at) < HAIR && Math.abs(b.x - at) < HAIR);
-  const sides = cut.map((a, i): [Spot, Spot] => [a, cut[(i + 1) % cut.length] as Spot]);
-  return { ring: cut, sides: sides.filter(([a, b]) => !along(a, b)) };
+  const sides = cut
+    .map((a, i): [Spot, Spot] => [a, cut[(i + 1) % cut.length] as Spot])
+    .filter(([a, b]) => !along(a, b));
+  const middle = (lo + hi) / 2;
+  const crossing = sides.filter(([a, b]) => a.x > middle !== b.x > middle);
+  return {
+    ring: cut,
+    sides: sides.length,
+    begin: Float64Array.from(sides, ([a, b]) => Math.min(a.y, b.y)).sort(),
+    end: Float64Array.from(sides, ([a, b]) => Math.max(a.y, b.y)).sort(),
+    middles: Float64Array.from(crossing, ([a, b]) => Math.min(a.y, b.y) + Math.max(a.y, b.y)).sort(),
+  };
+}
+
+/** How many of a list in order lie below a limit, or at it as well. */
+function countTo(values: Float64Array, limit: number, at: boolean): number {
+  let [lo, hi] = [0, values.length];
+  while (lo < hi) {
+    const mid = (lo + hi) >> 1;
+    const value = values[mid] as number;
+    if (value < limit || (at && value === limit)) lo = mid + 1;
+    else hi = mid;
+  }
+  return lo;
 }
 
 /** Whether there is slab all over a cell of a strip, nowhere in it, or in a part of it. */
-function coverOf({ sides }: Strip, x: Gap, y: Gap): 'all' | 'none' | 'part' {
-  const middle = (x.lo + x.hi) / 2;
-  let inside = false;
-  for (const [a, b] of sides) {
-    const above = Math.min(a.y, b.y);
-    const below = Math.max(a.y, b.y);
-    if (below > y.lo + HAIR && above < y.hi - HAIR) return 'part';
-    if (a.x > middle !== b.x > middle && above + below > y.lo + y.hi) inside = !inside;
-  }
-  return inside ? 'all' : 'none';
+function coverOf({ begin, end, middles }: Strip, y: Gap): 'all' | 'none' | 'part' {
+  // Of the sides that begin below the upper line, all end at or below the lower one or some come between.
+  if (countTo(begin, y.hi - HAIR, false) > countTo(end, y.lo + HAIR, true)) return 'part';
+  const above = middles.length - countTo(middles, y.lo + y.hi, true);
+  return above % 2 === 1 ? 'all' : 'none';
 }
 
 /** The work of looking at a cell, of each side looked at, of cutting out a part of a strip, and of each corner of it. */
@@ -203,8 +230,8 @@ export class GeneralSpace implements Space {
 
   private cover(x: Gap, y: Gap): 'all' | 'none' | 'part' {
     const strip = this.strip(x);
-    this.work += LOOK + EACH_SIDE * strip.sides.length;
-    return coverOf(strip, x, y);
+    this.work += LOOK + EACH_SIDE * strip.sides;
+    return coverOf(strip, y);
   }
 
   private piece(x: Gap, y: Gap): Spot[] {
@@ -218,7 +245,14 @@ export class GeneralSpace implements Space {
     return cover === 'part' ? areaOf(this.piece(x, y)) >= HAIR : cover === 'all';
   }
 
-  cost(x: Gap, y: Gap): number {
+  costs(axis: Axis, gap: Gap, others: readonly Gap[], into: Float64Array): void {
+    for (let i = 0; i < into.length; i += 1) {
+      const across = others[i] as Gap;
+      into[i] = axis === 'x' ? this.cost(gap, across) : this.cost(across, gap);
+    }
+  }
+
+  private cost(x: Gap, y: Gap): number {
     this.work += LOOK;
     const unmet = this.marks.unmet(x.marks, y.marks);
     if (unmet === Number.POSITIVE_INFINITY) return unmet;

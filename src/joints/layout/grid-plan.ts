@@ -10,7 +10,7 @@ import { OrthogonalSpace, piecesIn, type Spot, spot } from './orthogonal';
 import { BROKEN, HAIR, type Limits, softened as softer } from './rules';
 import { Cells, type Found, type Searched, search } from './search';
 import { type FixedType, ringArea, type Site } from './site';
-import type { Axis, Gap, Space } from './space';
+import { type Axis, acrossOf, type Gap, type Space } from './space';
 import { FAR_MORE, marksOf, sparing, wouldCrowd } from './spared';
 import { type LinePlace, type SettingOut, stepsAlong, stepsWithin } from './steps';
 
@@ -58,16 +58,45 @@ function mustLines(site: Site, axis: Axis): number[] {
   return [...lines, ...columns].map((d) => d.toNumber());
 }
 
-function runOf(ring: readonly Spot[], axis: Axis, at: number): number {
-  const across = axis === 'x' ? 'y' : 'x';
-  const crossings: number[] = [];
-  ring.forEach((a, i) => {
-    const b = ring[(i + 1) % ring.length] as Spot;
-    if (a[axis] > at !== b[axis] > at)
-      crossings.push(a[across] + ((b[across] - a[across]) * (at - a[axis])) / (b[axis] - a[axis]));
-  });
-  crossings.sort((p, q) => p - q);
-  return crossings.reduce((sum, v, k) => sum + (k % 2 === 0 ? -v : v), 0);
+/** In how many lists sides are kept. */
+const LISTS = 64;
+
+/** The sides of a ring by where they lie along an axis: lines are many, and each meets few of them. */
+class SidesAt {
+  private readonly lists: readonly (readonly number[])[];
+
+  constructor(
+    readonly ring: readonly Spot[],
+    readonly axis: Axis,
+    readonly lo: number,
+    readonly hi: number,
+  ) {
+    const lists = Array.from({ length: LISTS }, (): number[] => []);
+    ring.forEach((a, i) => {
+      const ends = [this.listOf(a[axis]), this.listOf((ring[(i + 1) % ring.length] as Spot)[axis])];
+      for (let k = Math.min(...ends); k <= Math.max(...ends); k += 1) (lists[k] as number[]).push(i);
+    });
+    this.lists = lists;
+  }
+
+  private listOf(at: number): number {
+    const part = Math.floor((LISTS * (at - this.lo)) / (this.hi - this.lo));
+    return Math.min(LISTS - 1, Math.max(0, part));
+  }
+
+  /** How far a line runs through the ring. */
+  run(at: number): number {
+    const { ring, axis } = this;
+    const across = acrossOf(axis);
+    const crossings: number[] = [];
+    for (const i of this.lists[this.listOf(at)] as readonly number[]) {
+      const [a, b] = [ring[i] as Spot, ring[(i + 1) % ring.length] as Spot];
+      if (a[axis] > at !== b[axis] > at)
+        crossings.push(a[across] + ((b[across] - a[across]) * (at - a[axis])) / (b[axis] - a[axis]));
+    }
+    crossings.sort((p, q) => p - q);
+    return crossings.reduce((sum, v, k) => sum + (k % 2 === 0 ? -v : v), 0);
+  }
 }
 
 /** How far a line runs along the sides of a ring. */
@@ -82,13 +111,19 @@ function runBeside(ring: readonly Spot[], axis: Axis, at: number): number {
 
 /** Length of slab missing along a line where openings lie in its way or beside it. */
 function leftOutBy(site: Site): (axis: Axis, at: number) => number {
-  const boxes = site.openings.filter((o) => !o.cornered).map((o) => boxOf(o.ring));
+  const openings = site.openings
+    .filter((o) => !o.cornered)
+    .map((o) => {
+      const { lo, hi, ring } = boxOf(o.ring);
+      const sides = (axis: Axis): SidesAt => new SidesAt(ring, axis, lo[axis], hi[axis]);
+      return { lo, hi, ring, sides: { x: sides('x'), y: sides('y') } };
+    });
   return (axis, at) => {
     let sum = 0;
-    for (const { lo, hi, ring } of boxes) {
+    for (const { lo, hi, ring, sides } of openings) {
       if (at < lo[axis] - HAIR || at > hi[axis] + HAIR) continue;
       const within = at > lo[axis] + HAIR && at < hi[axis] - HAIR;
-      sum += within ? runOf(ring, axis, at) : runBeside(ring, axis, at);
+      sum += within ? sides[axis].run(at) : runBeside(ring, axis, at);
     }
     return sum;
   };

@@ -36,6 +36,38 @@ function firstFrom(values: Float64Array, limit: number): number {
 const placesOf = (marks: readonly Mark[], axis: Axis): Float64Array =>
   Float64Array.from(new Set(marks.map((m) => m[axis]))).sort();
 
+/** Sums of a table of sums between two of its rows (`x`) or columns, along the other way. */
+export function summedAlong(
+  sums: Uint16Array | Int32Array,
+  axis: Axis,
+  from: number,
+  to: number,
+  wide: number,
+): Int32Array {
+  if (axis === 'y') {
+    return Int32Array.from(
+      { length: sums.length / wide },
+      (_, i) => (sums[i * wide + to] as number) - (sums[i * wide + from] as number),
+    );
+  }
+  const [low, high] = [from * wide, to * wide];
+  return Int32Array.from({ length: wide }, (_, j) => (sums[high + j] as number) - (sums[low + j] as number));
+}
+
+/** Marks between two lines of one axis: how many lie before each place of the other. */
+interface Along {
+  readonly must: Int32Array | undefined;
+  readonly may: Int32Array | undefined;
+}
+
+/** What marks weigh that lie between two of those places as well; infinite where one of them must be met. */
+export function unmetIn(along: Along | undefined, from: number, to: number): number {
+  if (!along || to === 0) return 0;
+  const { must, may } = along;
+  if (must && (must[to] as number) > (must[from] as number)) return Number.POSITIVE_INFINITY;
+  return may ? PASSED * ((may[to] as number) - (may[from] as number)) : 0;
+}
+
 /** All marks of a slab. */
 export class Marks {
   private readonly places: Readonly<Record<Axis, Float64Array>>;
@@ -92,6 +124,14 @@ export class Marks {
       (sums[high + y.from] as number) +
       (sums[low + y.from] as number)
     );
+  }
+
+  /** The marks between two lines of one axis, summed up along the other; nothing where there are none. */
+  along(axis: Axis, { from, to }: Ranks): Along | undefined {
+    if (to === 0) return undefined;
+    const summed = (sums: Uint16Array | undefined): Int32Array | undefined =>
+      sums && summedAlong(sums, axis, from, to, this.places.y.length + 1);
+    return { must: summed(this.must), may: summed(this.may) };
   }
 
   /** What the marks weigh that a cell leaves unmet; infinite where one of them must be met. */

@@ -36,8 +36,11 @@ export const SQUARE_CORNERS: Limit = {
 /** Corners and openings of other slabs: they take more work. */
 export const SLANTED_CORNERS: Limit = {
   of: 'a slab with slanted sides, in corners and openings,',
-  most: 220,
+  most: 150,
 };
+
+/** Corners of openings with slanted sides: each panel beside one is cut to it exactly. */
+export const OPENING_CORNERS: Limit = { of: 'a joint plan in corners of its openings', most: 6_000 };
 
 /** Passes of a saw in one joint. */
 export const PASSES: Limit = { of: 'a joint in passes of the saw', most: 100 };

@@ -3,7 +3,7 @@
  * neighboring corners, each cell of it wholly slab or wholly not.
  */
 import type { Corner } from '../../geometry/polygon';
-import { type Mark, Marks } from './marks';
+import { type Mark, Marks, summedAlong, unmetIn } from './marks';
 import { HAIR, type Limits, panelCost } from './rules';
 import type { Anchor, Axis, Gap, Space } from './space';
 
@@ -169,18 +169,31 @@ function bare({ rows, inside }: Raster, { i0, i1, j0, j1 }: Block): boolean {
   return true;
 }
 
+/** What a cell takes beside those of other slabs, by its share of the work that weighing a plan may take. */
+const CELL_EFFORT = 24;
+
 /** The work of looking at a cell of the plan, and at each of the raster in it. */
 const LOOK = 4;
 const EACH_CELL = 4;
 
+/** Strips that gaps begin and end with, and their first marks and those after the last. */
+interface Places {
+  readonly firsts: Int32Array;
+  readonly lasts: Int32Array;
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+}
+
 /** An orthogonal slab as the search sees it. */
 export class OrthogonalSpace implements Space {
-  readonly effort = 1;
+  readonly effort = CELL_EFFORT;
   work = 0;
   readonly raster: Raster;
   private readonly marks: Marks;
   private readonly ownAnchors: Record<Axis, Anchor[]>;
   private readonly sums: Int32Array;
+  private readonly places = new WeakMap<readonly Gap[], Places>();
+  private readonly furthest: Readonly<Record<Axis, Int32Array>>;
 
   constructor(
     readonly site: OrthogonalSite,
@@ -190,6 +203,7 @@ export class OrthogonalSpace implements Space {
     this.marks = new Marks([...reentrantMarks(this.raster), ...site.marks], HAIR);
     this.ownAnchors = { x: this.anchorsOf('x'), y: this.anchorsOf('y') };
     this.sums = this.prefixSums();
+    this.furthest = { x: this.furthestAlong('x'), y: this.furthestAlong('y') };
   }
 
   private anchorsOf(axis: Axis): Anchor[] {
@@ -210,6 +224,22 @@ export class OrthogonalSpace implements Space {
       }
     }
     return sums;
+  }
+
+  /** The last strip that slab reaches from each one without a break, wherever it reaches farthest. */
+  private furthestAlong(axis: Axis): Int32Array {
+    const { rows, columns } = this.raster;
+    const [strips, others] = axis === 'x' ? [columns, rows] : [rows, columns];
+    const furthest = new Int32Array(strips).fill(-1);
+    for (let k = 0; k < others; k += 1) {
+      let last = -1;
+      for (let p = strips - 1; p >= 0; p -= 1) {
+        if (!this.slab(axis, p, k)) last = -1;
+        else if (last < 0) last = p;
+        furthest[p] = Math.max(furthest[p] as number, last);
+      }
+    }
+    return furthest;
   }
 
   private ownFilled(i0: number, i1: number, j0: number, j1: number): number {
@@ -278,6 +308,8 @@ export class OrthogonalSpace implements Space {
   widest(axis: Axis, gap: Gap): number {
     const stops = axis === 'x' ? this.raster.xs : this.raster.ys;
     const others = axis === 'x' ? this.raster.rows : this.raster.columns;
+    if ((this.furthest[axis][gap.first] as number) >= gap.last)
+      return Math.min(gap.hi, stops[gap.last + 1] as number) - Math.max(gap.lo, stops[gap.first] as number);
     let widest = 0;
     for (let k = 0; k < others; k += 1) {
       let from: number | undefined;
@@ -320,22 +352,76 @@ export class OrthogonalSpace implements Space {
     return this.ownFilled(x.first, x.last, y.first, y.last) > 0;
   }
 
-  cost(x: Gap, y: Gap): number {
-    this.work += LOOK;
-    const unmet = this.marks.unmet(x.marks, y.marks);
-    if (unmet === Number.POSITIVE_INFINITY) return unmet;
-    const filled = this.ownFilled(x.first, x.last, y.first, y.last);
-    if (filled === 0) return 0;
-    if (filled === (x.last - x.first + 1) * (y.last - y.first + 1)) {
-      return unmet + panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
+  costs(axis: Axis, gap: Gap, others: readonly Gap[], into: Float64Array): void {
+    const { firsts, lasts, from, to } = this.placesOf(others);
+    const slab = summedAlong(this.sums, axis, gap.first, gap.last + 1, this.raster.rows + 1);
+    const marks = this.marks.along(axis, gap.marks);
+    this.work += LOOK * into.length;
+    for (let i = 0; i < into.length; i += 1) {
+      const unmet = unmetIn(marks, from[i] as number, to[i] as number);
+      const filled = (slab[(lasts[i] as number) + 1] as number) - (slab[firsts[i] as number] as number);
+      if (unmet === Number.POSITIVE_INFINITY) into[i] = unmet;
+      else if (filled > 0) {
+        const other = others[i] as Gap;
+        into[i] = unmet + (axis === 'x' ? this.cost(gap, other, filled) : this.cost(other, gap, filled));
+      } else into[i] = 0;
     }
-    const block = { i0: x.first, i1: x.last, j0: y.first, j1: y.last };
+  }
+
+  /** Where gaps begin and end, in lists without gaps: there are many, and they are asked for often. */
+  private placesOf(gaps: readonly Gap[]): Places {
+    const known = this.places.get(gaps);
+    if (known) return known;
+    const places = {
+      firsts: Int32Array.from(gaps, ({ first }) => first),
+      lasts: Int32Array.from(gaps, ({ last }) => last),
+      from: Int32Array.from(gaps, ({ marks }) => marks.from),
+      to: Int32Array.from(gaps, ({ marks }) => marks.to),
+    };
+    this.places.set(gaps, places);
+    return places;
+  }
+
+  /** What the panels of a cell cost that has so much slab in it. */
+  private cost(x: Gap, y: Gap, filled: number): number {
+    if (filled === (x.last - x.first + 1) * (y.last - y.first + 1))
+      return panelCost(x.hi - x.lo, y.hi - y.lo, this.limits);
     this.work += EACH_CELL * filled;
+    const block = { i0: x.first, i1: x.last, j0: y.first, j1: y.last };
+    const one = this.onePiece(block, filled);
+    if (one) return this.pieceCost(one, x, y);
     const pieces = piecesIn(this.raster, block);
     if (!pieces) return Number.POSITIVE_INFINITY;
-    let sum = unmet;
-    for (const piece of pieces) sum += this.pieceCost(piece, x, y);
-    return sum;
+    return pieces.reduce((sum, piece) => sum + this.pieceCost(piece, x, y), 0);
+  }
+
+  /** The first column of a block by which so many of its cells are slab, found by halving. */
+  private columnBy(many: number, { i0, i1, j0, j1 }: Block): number {
+    let [lo, hi] = [i0, i1];
+    while (lo < hi) {
+      const middle = (lo + hi) >> 1;
+      if (this.ownFilled(i0, middle, j0, j1) >= many) hi = middle;
+      else lo = middle + 1;
+    }
+    return lo;
+  }
+
+  /** The first row of a block by which so many of its cells are slab. */
+  private rowBy(many: number, { i0, i1, j0, j1 }: Block): number {
+    let [lo, hi] = [j0, j1];
+    while (lo < hi) {
+      const middle = (lo + hi) >> 1;
+      if (this.ownFilled(i0, i1, j0, middle) >= many) hi = middle;
+      else lo = middle + 1;
+    }
+    return lo;
+  }
+
+  /** The slab within a block where it is one rectangle. */
+  private onePiece(block: Block, filled: number): Block | undefined {
+    const [i0, i1] = [this.columnBy(1, block), this.columnBy(filled, block)];
+    const [j0, j1] = [this.rowBy(1, block), this.rowBy(filled, block)];
+    return (i1 - i0 + 1) * (j1 - j0 + 1) === filled ? { i0, i1, j0, j1 } : undefined;
   }
 
   private pieceCost({ i0, i1, j0, j1 }: Block, x: Gap, y: Gap): number {

@@ -38,6 +38,9 @@ interface Graph {
   readonly steps: readonly Step[];
   readonly from: readonly (readonly number[])[];
   readonly nodes: number;
+  /** Where each step ends, and what it costs by itself. */
+  readonly to: Int32Array;
+  readonly costs: Float64Array;
 }
 
 function graphOf(axis: Axis, steps: readonly Step[], nodes: number): Graph {
@@ -45,7 +48,9 @@ function graphOf(axis: Axis, steps: readonly Step[], nodes: number): Graph {
   steps.forEach((step, i) => {
     (from[step.from] as number[]).push(i);
   });
-  return { axis, steps, from, nodes };
+  const to = Int32Array.from(steps, (step) => step.to);
+  const costs = Float64Array.from(steps, (step) => step.cost);
+  return { axis, steps, from, nodes, to, costs };
 }
 
 interface Path {
@@ -55,17 +60,19 @@ interface Path {
 
 /** Least cost from each anchor to the last, with something added to each step. */
 function toEnd(graph: Graph, added: ArrayLike<number> | undefined, best?: Int32Array): Float64Array {
-  const dist = new Float64Array(graph.nodes).fill(Number.POSITIVE_INFINITY);
-  dist[graph.nodes - 1] = 0;
-  for (let node = graph.nodes - 2; node >= 0; node -= 1) {
-    for (const s of graph.from[node] as readonly number[]) {
-      const step = graph.steps[s] as Step;
-      const cost = step.cost + (added ? (added[s] as number) : 0) + (dist[step.to] as number);
-      if (cost < (dist[node] as number)) {
-        dist[node] = cost;
-        if (best) best[node] = s;
-      }
+  const { nodes, from, to, costs } = graph;
+  const dist = new Float64Array(nodes).fill(Number.POSITIVE_INFINITY);
+  dist[nodes - 1] = 0;
+  for (let node = nodes - 2; node >= 0; node -= 1) {
+    let least = Number.POSITIVE_INFINITY;
+    for (const s of from[node] as readonly number[]) {
+      const cost =
+        (costs[s] as number) + (added ? (added[s] as number) : 0) + (dist[to[s] as number] as number);
+      if (cost >= least) continue;
+      least = cost;
+      if (best) best[node] = s;
     }
+    dist[node] = least;
   }
   return dist;
 }
@@ -148,12 +155,8 @@ export class Cells {
     if (known) return known;
     const gap = this.strung[axis].gaps[place] as Gap;
     const others = this.strung[acrossOf(axis)].gaps;
-    const space = this.ownSpace;
     const column = new Float64Array(others.length);
-    for (let i = 0; i < column.length; i += 1) {
-      const other = others[i] as Gap;
-      column[i] = axis === 'x' ? space.cost(gap, other) : space.cost(other, gap);
-    }
+    this.ownSpace.costs(axis, gap, others, column);
     this.columns[axis][place] = column;
     return column;
   }

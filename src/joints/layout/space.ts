@@ -35,7 +35,7 @@ export interface Anchor {
 
 /** A slab as the search sees it. */
 export interface Space {
-  /** How much work one cell is, beside a cell of a slab with sides in two directions. */
+  /** How much work one cell is, beside one of another slab. */
   readonly effort: number;
   /** Work done so far to tell what panels cost: a unit is the adding of two numbers. */
   readonly work: number;
@@ -48,8 +48,8 @@ export interface Space {
   widest(axis: Axis, gap: Gap): number;
   /** No straight joints in two directions can keep the spacing with less length than this. */
   leastLength(): number;
-  /** What the panels between two gaps cost; infinite when they cannot be. */
-  cost(x: Gap, y: Gap): number;
+  /** What the panels between a gap and each of many across it cost, as many as go into the list; infinite when they cannot be. */
+  costs(axis: Axis, gap: Gap, others: readonly Gap[], into: Float64Array): void;
   /** True where there is slab between two gaps. */
   filled(x: Gap, y: Gap): boolean;
 }

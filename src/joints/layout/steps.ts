@@ -66,12 +66,20 @@ const SHORT_REACH = 1.6;
 /** The effort of a cell, as spaces state it, of an outline with some twenty slanted sides. */
 const FEW_CORNERS = 60;
 
-/** Lengths of lines found so far: steps are made several times over while they are picked. */
-const lengthsIn = /*#__PURE__*/ new WeakMap<Space, Readonly<Record<Axis, Map<number, number>>>>();
+/** What is known of an axis: steps are made several times over while they are picked. */
+interface Known {
+  /** Lengths of lines. */
+  readonly lengths: Map<number, number>;
+  /** Gaps by the two numbers of their keys. */
+  readonly gaps: Map<number, Map<number, Gap>>;
+}
+
+const knownIn = /*#__PURE__*/ new WeakMap<Space, Readonly<Record<Axis, Known>>>();
+
+const nothingKnown = (): Known => ({ lengths: new Map(), gaps: new Map() });
 
 class Maker {
-  private readonly ownGaps = new Map<number, Map<number, Gap>>();
-  private readonly lengths: Map<number, number>;
+  private readonly known: Known;
   private readonly anchors: readonly Anchor[];
   made = 0;
   /** Lines placed so far. */
@@ -84,16 +92,17 @@ class Maker {
     readonly out: SettingOut,
   ) {
     this.anchors = space.anchors(axis);
-    const known = lengthsIn.get(space) ?? { x: new Map<number, number>(), y: new Map<number, number>() };
-    lengthsIn.set(space, known);
-    this.lengths = known[axis];
+    const known = knownIn.get(space) ?? { x: nothingKnown(), y: nothingKnown() };
+    knownIn.set(space, known);
+    this.known = known[axis];
   }
 
   private length(at: number): number {
-    let known = this.lengths.get(at);
+    const { lengths } = this.known;
+    let known = lengths.get(at);
     if (known === undefined) {
       known = this.space.lineLength(this.axis, at);
-      this.lengths.set(at, known);
+      lengths.set(at, known);
     }
     return known;
   }
@@ -102,8 +111,9 @@ class Maker {
   private ownGap(lo: number, hi: number): Gap {
     const gap = this.space.gap(this.axis, lo, hi);
     const [a, b] = gap.key;
-    const alike = this.ownGaps.get(a) ?? new Map<number, Gap>();
-    this.ownGaps.set(a, alike);
+    const { gaps } = this.known;
+    const alike = gaps.get(a) ?? new Map<number, Gap>();
+    gaps.set(a, alike);
     const known = alike.get(b);
     if (known) return known;
     alike.set(b, gap);
@@ -160,8 +170,9 @@ class Maker {
     const [a, b] = [(this.anchors[i] as Anchor).at, (this.anchors[j] as Anchor).at];
     const whole = b - a;
     const { spacing, leastSide } = this.limits;
-    const across = this.space.widest(this.axis, this.ownGap(a, b)) >= whole - HAIR;
-    const fewest = across ? Math.max(1, Math.ceil(whole / spacing - HAIR)) : 1;
+    const even = Math.max(1, Math.ceil(whole / spacing - HAIR));
+    const across = even > 1 && this.space.widest(this.axis, this.space.gap(this.axis, a, b)) >= whole - HAIR;
+    const fewest = across ? even : 1;
     return [fewest, Math.max(fewest, Math.floor(whole / leastSide + HAIR))];
   }
 
