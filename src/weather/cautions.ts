@@ -63,10 +63,11 @@ export const dryingPastHelp = (limit: Drying, actual: Drying): Caution => ({
   source: UNDER_THE_SUN,
 });
 
-export const dewOnConcrete = (actual: Drying): Caution => ({
+export const dewOnConcrete = (limit: Drying, actual: Drying): Caution => ({
   code: 'dew-on-concrete',
   severity: 'note',
   says: 'the concrete is so much colder than the moist air that dew settles on it: wait until it is gone, and do not work it into the surface; setting will be slow',
+  limit,
   actual,
   source: BLEED_UNSEEN,
 });
@@ -87,10 +88,11 @@ export const heatStress = (limit: Temperature, actual: Temperature): Caution => 
   source: HEAT_AT_WORK,
 });
 
-export const iceLeft = (actual: Difference): Caution => ({
+export const iceLeft = (limit: Difference, actual: Difference): Caution => ({
   code: 'ice-left',
   severity: 'stop',
   says: 'the batch has not the heat to melt its ice, and ice left in concrete leaves holes: use less ice, or thaw the aggregates',
+  limit,
   actual,
   source: COMMON_PRACTICE,
 });
@@ -104,10 +106,11 @@ export const muchIce = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Ca
   source: ICE_RULES,
 });
 
-export const notCooled = (actual: Temperature): Caution => ({
+export const notCooled = (limit: Temperature, actual: Temperature): Caution => ({
   code: 'not-cooled',
   severity: 'warning',
   ...say`all of the batch water as ice brings the concrete to ${{ actual }} and no lower: shade and wet the aggregates, have the cement cool before it is used, or place when it is cooler`,
+  limit,
   actual,
   source: ICE_RULES,
 });
@@ -329,7 +332,6 @@ export const noDeicer = (limit: Quantity<'time'>): Caution => ({
   code: 'no-deicer',
   severity: 'note',
   ...say`no salt in the first winter, nor any before ${{ limit }} of mild and dry weather: tell the owner to strew sand`,
-  limit,
   source: DEICER_WAIT,
 });
 

@@ -439,7 +439,7 @@ function reckon(input: Parsed, pad: Pad): EvaporationRateFigures {
   const verdict = verdictOf(E, range.to, limit);
   if (verdict === 'over the limit') pad.caution(cautions.fastDrying(limit, E, source));
   if (verdict === 'near the limit') pad.caution(cautions.dryingNearLimit(limit, E));
-  if (verdict === 'no drying') pad.caution(cautions.dewOnConcrete(E));
+  if (verdict === 'no drying') pad.caution(cautions.dewOnConcrete(E.minus(E), E));
   const next =
     /limit$/.test(verdict) && verdict !== 'under the limit' ? nextOf(conditions, limit, pad) : undefined;
   const hot = HEAT.reachedBy(air);
