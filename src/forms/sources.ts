@@ -23,3 +23,33 @@ export const MEMBER_LINE: Source = {
   url: 'https://ufgscriteriadocreport.tpub.com/03700/037000026.htm',
   fromMemory: false,
 };
+
+export const FORM_PRESSURE: Source = {
+  kind: 'published',
+  title: 'Use updated wall pressure formulas (M. K. Hurd, on ACI 347-04)',
+  publisher: 'Concrete Construction',
+  edition: '2007',
+  locator:
+    'two equations for walls, breaks at 7 and 15 ft/h and at 14 ft, slump of 7 in or less; otherwise the full head. The constants of the equations are from memory',
+  url: 'http://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o',
+  fromMemory: false,
+};
+
+export const FORM_COEFFICIENTS: Source = {
+  kind: 'published',
+  title: 'Guide to formwork for concrete, ACI 347',
+  publisher: 'American Concrete Institute',
+  edition: '2004',
+  locator: 'unit weight and chemistry coefficients; least pressure of 600 psf',
+  fromMemory: true,
+};
+
+export const ARMY_FORMS: Source = {
+  kind: 'published',
+  title: 'Concrete Engineering, EN5466A, and Design Forms for a Concrete Wall, EN5151',
+  publisher: 'US Army Engineer School',
+  edition: '1992 and 1995',
+  locator: 'rate of placing = output ÷ plan area; pressure by its chart',
+  url: 'https://armyengineer.tpub.com/EN5466A/EN5466A0078.htm',
+  fromMemory: false,
+};

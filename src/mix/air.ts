@@ -16,11 +16,11 @@ type Length = Quantity<'length'>;
 /** Air in the concrete: what to aim at, and what is accepted. */
 export interface Air {
   /** What to aim at, where the source says one. */
-  readonly target?: Ratio;
+  readonly target?: Quantity<'ratio'>;
   /** The least that is accepted. */
-  readonly minimum: Ratio;
+  readonly minimum: Quantity<'ratio'>;
   /** The most that is accepted, where the source says one. */
-  readonly maximum?: Ratio;
+  readonly maximum?: Quantity<'ratio'>;
 }
 
 /** Stone, then percent: moderate and severe of ACI 211.1, the range of UFGS. */

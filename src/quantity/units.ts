@@ -42,7 +42,7 @@ export interface UnitIds {
   /** Of temperature over time, as maturity is told. */
   'temperature-time': 'degF-h' | 'degC-h';
   /** Of speed. */
-  speed: 'mph' | 'ft/s' | 'km/h' | 'm/s' | 'in/h' | 'mm/h';
+  speed: 'mph' | 'ft/s' | 'km/h' | 'm/s' | 'in/h' | 'mm/h' | 'ft/h' | 'm/h';
   /** Of force. */
   force: 'lbf' | 'kip' | 'N' | 'kN';
   /** Of pressure. */
@@ -143,6 +143,8 @@ km/h|speed|1000|m|2|kph kmh
 m/s|speed|3600|m|2|
 in/h|speed|0.0254|c|2|
 mm/h|speed|0.001|m|1|
+ft/h|speed|0.3048|c|2|fph
+m/h|speed|1|m|2|
 lbf|force|4.4482216152605|c|1|
 kip|force|4448.2216152605|c|3|kips
 N|force|1|m|1|n

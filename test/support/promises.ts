@@ -39,7 +39,16 @@ const OTHER_UNIT: Readonly<Record<string, string>> = {
   ...{ lb: 'kg', ton: 'tonne', kg: 'lb', tonne: 'ton' },
   ...{ pcf: 'kg/m3', 'lb/yd3': 'kg/m3', 'kg/m3': 'pcf', 'lb/ft2': 'kg/m2', 'kg/m2': 'lb/ft2' },
   ...{ psi: 'kPa', ksi: 'MPa', psf: 'kPa', MPa: 'psi', kPa: 'psi' },
-  ...{ 'in/ft': 'mm/m', 'mm/m': 'in/ft', 'in/h': 'mm/h', 'mm/h': 'in/h', degF: 'degC', degC: 'degF' },
+  ...{
+    'in/ft': 'mm/m',
+    'mm/m': 'in/ft',
+    'in/h': 'mm/h',
+    'mm/h': 'in/h',
+    'ft/h': 'm/h',
+    'm/h': 'ft/h',
+    degF: 'degC',
+    degC: 'degF',
+  },
   ...{ mph: 'km/h', 'km/h': 'mph', 'yd3/h': 'm3/h', 'm3/h': 'yd3/h' },
 };
 

@@ -26,6 +26,8 @@ const FACTORS: Readonly<Record<string, number>> = {
   ':1': 1,
   'in/h': 0.0254 / 3600,
   'mm/h': 0.001 / 3600,
+  'ft/h': 0.3048 / 3600,
+  'm/h': 1 / 3600,
   'ft3/s': 0.3048 ** 3,
   'gal/min': 0.003785411784 / 60,
   'L/s': 0.001,

@@ -16,6 +16,7 @@ import { excavation } from '../../base/excavation';
 import { fiberDosage } from '../../steel/fiber-dosage';
 import { footingVolume } from '../../concrete/footing-volume';
 import { formGrades } from '../../grade/form-grades';
+import { formPressure } from '../../forms/form-pressure';
 import { freshConcreteTemperature } from '../../weather/fresh-concrete-temperature';
 import { gradeCorrection } from '../../grade/grade-correction';
 import { jointLayout } from '../../joints/joint-layout';
@@ -57,6 +58,7 @@ export const every = [
   stepLayout,
   baseTonnage,
   excavation,
+  formPressure,
   squareCheck,
   crossSlope,
   drainageCheck,

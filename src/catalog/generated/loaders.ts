@@ -58,6 +58,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../base/excavation').then((m) => m.excavation as unknown as AnyCalculation),
       import('./described/excavation.json').then((m) => m.default as Description),
     ]),
+  'form-pressure': () =>
+    Promise.all([
+      import('../../forms/form-pressure').then((m) => m.formPressure as unknown as AnyCalculation),
+      import('./described/form-pressure.json').then((m) => m.default as Description),
+    ]),
   'square-check': () =>
     Promise.all([
       import('../../forms/square-check').then((m) => m.squareCheck as unknown as AnyCalculation),

@@ -87,6 +87,8 @@ export const UNITS: Readonly<Record<Kind, Readonly<Record<string, Rational>>>> =
     'm/s': r('1'),
     'in/h': IN.over(HOUR),
     'mm/h': r('0.001').over(HOUR),
+    'ft/h': FT.over(HOUR),
+    'm/h': r('1').over(HOUR),
   },
   force: { lbf: LBF, kip: LBF.times(1000), N: r('1'), kN: r('1000') },
   pressure: {

@@ -95,6 +95,8 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
     m('km/h', 1 / 3.6, 'kph', 'kmh'),
     c('in/h', IN / 3600),
     m('mm/h', 0.001 / 3600),
+    c('ft/h', (12 * IN) / 3600),
+    m('m/h', 1 / 3600),
   ],
   force: [m('N', 1), m('kN', 1000), c('lbf', LBF), c('kip', 1000 * LBF)],
   pressure: [
