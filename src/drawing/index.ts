@@ -18,3 +18,4 @@ export { outlinePlan } from './outline-plan';
 export type { OwnColors, PlanColors, PlanOptions } from './plan-options';
 export { type StakeMarkInput, type SurfacePlanInput, surfacePlan } from './surface-plan';
 export { thicknessPlan } from './thickness-plan';
+export { truckTimeline } from './truck-timeline';

@@ -44,14 +44,12 @@ import * as cautions from './truck-cautions';
 import * as ordinary from './truck-ordinary';
 import {
   closeArrivals,
-  gapBefore,
   minutesOf,
   type Round,
   roundsOf,
   spacedArrivals,
   tallied,
   trucksOut,
-  waitOf,
 } from './truck-rounds';
 import { C94_21, C94_BEFORE_2021, SET_FACTOR, SET_TIMES } from './truck-sources';
 
@@ -346,12 +344,26 @@ function arrivalsOf(
   return closeArrivals(placing.map(canonicalValue), canonicalValue(loading));
 }
 
+/** How many trucks are out at once where placing never waits for one. */
+function outAtOnce(placing: readonly Time[], byFormula: Count, legs: Legs): number {
+  const { loading, travel, washOut, way } = legs;
+  // Loads that are alike but for the last, which nothing follows, are out as the formula says.
+  if (placing.every((t, i) => t === placing[0] || i === placing.length - 1))
+    return Math.min(placing.length, Number(byFormula.value));
+  const seconds = placing.map(canonicalValue);
+  const planned = closeArrivals(seconds, canonicalValue(loading));
+  const back = canonicalValue(washOut.plus(way));
+  const rounds = { loading: canonicalValue(loading), travel: canonicalValue(travel), back };
+  return trucksOut(roundsOf({ ...rounds, placing: seconds, trucks: undefined, planned }));
+}
+
 /** The round of a truck with the largest load, and how many keep placing going. */
 function needed(
   placing: readonly Time[],
-  { loading: l, travel: t, washOut: w, way: r }: Legs,
+  legs: Legs,
   pad: Pad,
 ): { readonly round: Time; readonly trucksNeeded: Count } {
+  const { loading: l, travel: t, washOut: w, way: r } = legs;
   const p = largest(placing);
   const C = pad.step(
     'round of a truck, without waiting',
@@ -359,19 +371,10 @@ function needed(
     { l, t, p, w, r },
     l.plus(t).plus(p).plus(w).plus(r),
   );
-  const seconds = placing.map(canonicalValue);
-  const close = roundsOf({
-    placing: seconds,
-    loading: canonicalValue(l),
-    travel: canonicalValue(t),
-    back: canonicalValue(w.plus(r)),
-    trucks: undefined,
-    planned: closeArrivals(seconds, canonicalValue(l)),
-  });
-  const N = wholeNumber(trucksOut(close));
   const n = wholeNumber(placing.length);
   const whole = C.over(larger(p, l)).upTo(ONE());
   const byFormula = wholeNumber(Math.round(whole.toNumber(':1')));
+  const N = wholeNumber(outAtOnce(placing, byFormula, legs));
   // Loads that differ take as many as are out at once; that is no line of sums.
   if (N.equals(byFormula)) {
     const even = whole.compareTo(C.over(larger(p, l))) === 0;
@@ -397,7 +400,7 @@ function minutesOnce(): (seconds: Decimal) => Time {
   let last = ZERO;
   let made = minutesOf(ZERO);
   return (seconds) => {
-    if (!seconds.equals(last)) [last, made] = [seconds, minutesOf(seconds)];
+    if (seconds !== last && !seconds.equals(last)) [last, made] = [seconds, minutesOf(seconds)];
     return made;
   };
 }
@@ -421,7 +424,7 @@ function told(
   const at = (seconds: Decimal): string => clockOf(since + seconds.toNumber() / SECONDS);
   let empty = minutesOf(ZERO);
   return rounds.map((round, i): TruckLoad => {
-    const { loaded, departs, arrives, starts, ends } = round;
+    const { departs, arrives, starts, ends } = round;
     const before = rounds[i - 1];
     const comes = minutesOf(arrives);
     const goesOn = starts === before?.ends ? empty : minutesOf(starts);
@@ -434,9 +437,9 @@ function told(
       arrives: comes,
       starts: begins,
       ends: empty,
-      waits: waits(waitOf(round)),
-      gap: gaps(gapBefore(round, before)),
-      age: ages(ends.minus(loaded)),
+      waits: waits(round.wait),
+      gap: gaps(round.gap),
+      age: ages(round.age),
       ...(first ? { clock: { departs: at(departs), arrives: at(arrives), ends: at(ends) } } : {}),
     };
   });

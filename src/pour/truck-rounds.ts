@@ -34,9 +34,17 @@ export interface Round {
   readonly ends: Decimal;
   /** When its truck can be loaded again. */
   readonly free: Decimal;
+  /** How long the truck waits at the site. */
+  readonly wait: Decimal;
+  /** How long placing stands still before it. */
+  readonly gap: Decimal;
+  /** From arrival to the end of unloading. */
+  readonly atSite: Decimal;
+  /** From the beginning of loading to the end of unloading. */
+  readonly age: Decimal;
 }
 
-const later = (a: Decimal, b: Decimal): Decimal => (a.lessThan(b) ? b : a);
+const later = (a: Decimal, b: Decimal): Decimal => (a !== b && a.lessThan(b) ? b : a);
 
 /** What rounding of sixty digits may leave between two times that are the same. */
 const STRAY = new Decimal('1e-30');
@@ -52,18 +60,26 @@ function loadedAt(i: number, done: readonly Round[], { trucks, planned, travel, 
   return own ? later(at, own.free) : at;
 }
 
-/** Every load in turn. */
+/** Every load in turn. What does not wait is not reckoned with: most loads are like the one before. */
 export function roundsOf(rounds: Rounds): Round[] {
   const { placing, loading, travel, back } = rounds;
+  const way = loading.plus(travel);
   const done: Round[] = [];
+  let [placed, young] = [ZERO, way];
   for (let i = 0; i < placing.length; i += 1) {
+    const takes = placing[i] as Decimal;
+    if (takes !== placed) [placed, young] = [takes, way.plus(takes)];
     const loaded = loadedAt(i, done, rounds);
     const departs = loaded.plus(loading);
     const arrives = departs.plus(travel);
     const before = done[i - 1];
     const starts = before ? later(arrives, before.ends) : arrives;
-    const ends = starts.plus(placing[i] as Decimal);
-    done.push({ loaded, departs, arrives, starts, ends, free: ends.plus(back) });
+    const ends = starts.plus(takes);
+    const wait = starts === arrives ? ZERO : starts.minus(arrives);
+    const gap = !before || starts === before.ends ? ZERO : starts.minus(before.ends);
+    const atSite = wait === ZERO ? takes : takes.plus(wait);
+    const age = wait === ZERO ? young : young.plus(wait);
+    done.push({ loaded, departs, arrives, starts, ends, free: ends.plus(back), wait, gap, atSite, age });
   }
   return done;
 }
@@ -107,53 +123,45 @@ export interface Tally {
   readonly oldestEdge: Decimal | undefined;
 }
 
-/** How long placing stands still before a load. */
-export const gapBefore = (round: Round, before: Round | undefined): Decimal =>
-  !before || round.starts === before.ends ? ZERO : round.starts.minus(before.ends);
-
-/** How long a truck waits at the site. */
-export const waitOf = ({ starts, arrives }: Round): Decimal =>
-  starts === arrives ? ZERO : starts.minus(arrives);
-
-/** Greatest and sum of what is put in. */
-class Extent {
+/** The greatest of what is put in. */
+class Greatest {
   most = ZERO;
-  sum = ZERO;
 
   put(value: Decimal): void {
+    if (value !== this.most) this.most = later(this.most, value);
+  }
+}
+
+/** The same with the sum; strays of rounding count for nothing. */
+class Summed extends Greatest {
+  sum = ZERO;
+
+  override put(value: Decimal): void {
     if (value === ZERO || value.lessThanOrEqualTo(STRAY)) return;
-    this.most = later(this.most, value);
+    super.put(value);
     this.sum = this.sum.plus(value);
   }
 }
 
 /** Add up gaps, waits and ages. */
 export function tallied(rounds: readonly Round[], free: Decimal | undefined): Tally {
-  const [gap, wait, site, over, age, edge] = Array.from({ length: 6 }, () => new Extent()) as [
-    Extent,
-    Extent,
-    Extent,
-    Extent,
-    Extent,
-    Extent,
-  ];
+  const [gaps, waits, over] = [new Summed(), new Summed(), new Summed()];
+  const [site, age, edge] = [new Greatest(), new Greatest(), new Greatest()];
   rounds.forEach((round, i) => {
+    gaps.put(round.gap);
+    waits.put(round.wait);
+    site.put(round.atSite);
+    age.put(round.age);
+    if (free) over.put(round.atSite.minus(free));
     const before = rounds[i - 1];
-    const still = gapBefore(round, before);
-    gap.put(still);
     // What lies at the edge is as old as its load, and has lain there for the gap.
-    if (before && still.greaterThan(STRAY)) edge.put(round.starts.minus(before.loaded));
-    wait.put(waitOf(round));
-    const atSite = round.ends.minus(round.arrives);
-    site.put(atSite);
-    if (free) over.put(atSite.minus(free));
-    age.put(round.ends.minus(round.loaded));
+    if (before && round.gap !== ZERO && round.gap.greaterThan(STRAY)) edge.put(before.age.plus(round.gap));
   });
   return {
-    longestGap: gap.most,
-    gaps: gap.sum,
-    longestWait: wait.most,
-    waits: wait.sum,
+    longestGap: gaps.most,
+    gaps: gaps.sum,
+    longestWait: waits.most,
+    waits: waits.sum,
     longestAtSite: site.most,
     charged: over.sum,
     oldest: age.most,

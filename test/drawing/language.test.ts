@@ -8,6 +8,7 @@ import {
   outlinePlan,
   surfacePlan,
   thicknessPlan,
+  truckTimeline,
 } from '../../src/drawing/index';
 
 // What is made of words is put into brackets: a text without them was never looked up.
@@ -44,6 +45,18 @@ const rows = [
 const wide = { width: 4000 } as const;
 
 const PLANS: Record<string, () => string> = {
+  trucks: () =>
+    truckTimeline(
+      {
+        volume: '60 yd3',
+        truckCapacity: '10 yd3',
+        placing: { kind: 'chute', rate: '20 yd3/h' },
+        travelTime: '55 min',
+        trucks: 4,
+        sending: 'at-once',
+      },
+      wide,
+    ),
   outline: () => outlinePlan({ outline, openings }, wide),
   curved: () => outlinePlan({ outline: curved }, wide),
   ring: () => outlinePlan({ outline: { shape: 'ring', outerDiameter: '9 m', innerDiameter: '4 m' } }, wide),
@@ -102,7 +115,9 @@ const PLANS: Record<string, () => string> = {
 
 const LENGTH = String.raw`(?:\d+ ft)?(?: ?\d+)?(?:[ -]?\d+/\d+)?(?: in| m| mm)?`;
 /** Numbers, sizes, letters of the base line, marks of bars and letters of pieces, and names. */
-const UNTOLD = new RegExp(String.raw`^(?:${LENGTH}|[\d.]+(?:%| m| mm)?|[ABC]|[BT][LCEK]\d+|[a-z]|name.*)$`);
+const UNTOLD = new RegExp(
+  String.raw`^(?:${LENGTH}|-?[\d.]+(?:%| m| mm| min)?|[ABC]|[BT][LCEK]\d+|[a-z]|name.*)$`,
+);
 
 describe('every text of a plan is looked up', () => {
   it.each(Object.entries(PLANS))('on a %s plan', (_, draw) => {

@@ -10,6 +10,7 @@ import {
   type PlanOptions,
   surfacePlan,
   thicknessPlan,
+  truckTimeline,
 } from '../../src/drawing/index';
 import { InputError } from '../../src/index';
 
@@ -29,6 +30,17 @@ const rows = [
 const lines = [{ kind: 'building', name: 'bakery wall', along: ['row 1', 'row 2'] }] as const;
 
 const PLANS: Plans = {
+  trucks: (options) =>
+    truckTimeline(
+      {
+        volume: '38 yd3',
+        truckCapacity: '10 yd3',
+        placing: { kind: 'chute', rate: '20 yd3/h' },
+        travelTime: '55 min',
+        trucks: 3,
+      },
+      options,
+    ),
   outline: (options) =>
     outlinePlan(
       { outline: yard, openings: [{ shape: 'circle', at: { x: '5 ft', y: '5 ft' }, diameter: '1 ft' }] },
@@ -67,6 +79,17 @@ const PLANS: Plans = {
 };
 
 const METRIC: Plans = {
+  trucks: (options) =>
+    truckTimeline(
+      {
+        volume: '30 m3',
+        truckCapacity: '7.5 m3',
+        placing: { kind: 'chute', rate: '15 m3/h' },
+        travelTime: '55 min',
+        trucks: 3,
+      },
+      options,
+    ),
   outline: (options) =>
     outlinePlan(
       {

@@ -36,6 +36,9 @@ function plan(day: Day, more: Partial<TruckPlanInput> = {}): TruckPlanFigures {
 
 const minutes = (q: { toNumber(unit: 'min'): number }): number => q.toNumber('min');
 
+/** The same loads as a list, each read on its own. */
+const listOf = ({ count, place }: Day): string[] => Array.from({ length: count }, () => `${place} yd3`);
+
 describe('trucks', () => {
   it('settle into the closed form of their round, whether sent at once or by a schedule', () => {
     fc.assert(
@@ -62,6 +65,13 @@ describe('trucks', () => {
         const { place, loading, travel, wash, back, count } = day;
         const round = loading + travel + place + wash + back;
         expect(needed).toBe(Math.min(count, Math.ceil(round / Math.max(place, loading) - 1e-9)));
+        // Followed one by one, as loads that differ are, they are as many.
+        const listed = plan(day, {
+          volume: undefined,
+          truckCapacity: undefined,
+          loads: listOf(day),
+        } as never);
+        expect(Number(listed.trucksNeeded.value)).toBe(needed);
         // Where the plant is the slower one, only the plant makes gaps.
         const byPlant = Math.max(0, loading - place) * (count - 1);
         expect(minutes(plan(day, { trucks: needed }).gaps)).toBeCloseTo(byPlant, 6);

@@ -8,6 +8,7 @@ import {
   type PlanOptions,
   surfacePlan,
   thicknessPlan,
+  truckTimeline,
 } from '../../../src/drawing/index';
 import { InputError, type OpeningInput, type OutlineInput } from '../../../src/index';
 import { inside, type Plan, polygonOf, randomPlan } from '../../steel/outlines';
@@ -187,8 +188,24 @@ const outline = (random: Random): string => {
   return outlinePlan({ outline: shape, openings }, optionsOf(random));
 };
 
+const trucks = (random: Random): string =>
+  truckTimeline(
+    {
+      loads: Array.from(
+        { length: whole(random, 1, random() < 0.2 ? 90 : 14) },
+        () => `${whole(random, 4, 44) / 4} yd3`,
+      ),
+      placing: { kind: 'rate', rate: `${whole(random, 4, 60)} yd3/h` },
+      travelTime: `${whole(random, 0, 90)} min`,
+      trucks: whole(random, 1, 7),
+      sending: random() < 0.5 ? 'at-once' : 'spaced',
+      ...(random() < 0.5 ? { firstTruckAt: `${whole(random, 0, 23)}:${whole(random, 10, 59)}` } : {}),
+    },
+    optionsOf(random),
+  );
+
 /** Kinds of plan, those with most to write more often. */
-const KINDS = [outline, outline, outline, surface, surface, joints, mats, mesh, probed, section];
+const KINDS = [outline, outline, outline, surface, surface, joints, mats, mesh, probed, section, trucks];
 
 /** So many random plans; inputs that no plan can be made of are passed over. */
 export function randomPlans(count: number, random: Random): string[] {

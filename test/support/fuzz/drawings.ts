@@ -7,6 +7,7 @@ import {
   outlinePlan,
   surfacePlan,
   thicknessPlan,
+  truckTimeline,
 } from '../../../src/drawing/index';
 import { InputError } from '../../../src/index';
 import type { Chance } from '../relations/random';
@@ -34,6 +35,7 @@ const DRAWN: Readonly<
     ],
   ],
   'probed-volume': [['thickness plan', thicknessPlan as Draw as never]],
+  'truck-plan': [['truck timeline', truckTimeline as Draw as never]],
   'drainage-check': [['surface plan', (surface) => surfacePlan({ surface } as never)]],
 };
 

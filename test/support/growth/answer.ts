@@ -8,6 +8,7 @@ import {
   outlinePlan,
   surfacePlan,
   thicknessPlan,
+  truckTimeline,
 } from '../../../src/drawing/index';
 import { InputError } from '../../../src/index';
 
@@ -24,6 +25,7 @@ const DRAWINGS: Readonly<Record<string, (input: never) => string>> = {
   'drawing/outline-plan': outlinePlan,
   'drawing/surface-plan': surfacePlan,
   'drawing/thickness-plan': thicknessPlan,
+  'drawing/truck-timeline': truckTimeline,
 };
 
 const refusal = (error: InputError): Answer => ({

@@ -7,6 +7,9 @@ export const drawings: readonly Growth[] = [
   ...placed('drawing/outline-plan', (part) => part),
   ...withOpenings('drawing/outline-plan', (part) => part),
   ...volumes
+    .filter(({ of }) => of === 'truck-plan')
+    .map(({ what, input, ...ends }) => growth('drawing/truck-timeline', what, input, ends)),
+  ...volumes
     .filter(({ of }) => of === 'probed-volume')
     .map(({ what, input, ...ends }) => growth('drawing/thickness-plan', what, input, ends)),
 ];
