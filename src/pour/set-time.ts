@@ -6,7 +6,7 @@
  * degrees Celsius that is 21.1 degC, and an interval of 11.1 degC. A case that is printed beside, fly ash at 45 degF
  * with a water reducer, set within 6 h where the rule has 9.5 h to 14 h: it brackets badly where it is cold.
  */
-import { Decimal, toPower } from '../quantity/decimal';
+import { Decimal } from '../quantity/decimal';
 import { withExample } from '../quantity/faults';
 import { constant, ratio, time } from '../quantity/make';
 import { paired } from '../quantity/paired';
@@ -14,6 +14,7 @@ import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
+import { toPower } from '../solve/exponential';
 import type { Hours } from './saw-hours';
 import * as cautions from './truck-cautions';
 import { SET_TIMES } from './truck-sources';

@@ -65,15 +65,6 @@ export const beyondQuotient = (a: Decimal, factor: Decimal): Decimal => Beyond.d
 /** The angle of a direction in radians, to 24 digits: angles are irrational, and 60 digits cost ten times more. */
 export const angleTo = (y: Decimal, x: Decimal): Decimal => new Decimal(Shown.atan2(y, x));
 
-/** The exponential of a number, to 24 digits, as of angles. */
-export const exponential = (x: Decimal): Decimal => new Decimal(Shown.exp(x));
-
-/** The natural logarithm of a number, to 24 digits, as of angles. */
-export const logarithm = (x: Decimal): Decimal => new Decimal(Shown.ln(x));
-
-/** A number to a power that is not whole, to 24 digits, as of angles. */
-export const toPower = (x: Decimal, power: Decimal): Decimal => new Decimal(Shown.pow(x, power));
-
 export const ROUND_HALF_UP = 4;
 
 export const ZERO = /*#__PURE__*/ new Decimal(0);

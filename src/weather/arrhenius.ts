@@ -2,9 +2,9 @@
  * How much faster concrete gains strength at one temperature than at another: the equation of Arrhenius,
  * `g = exp(q ÷ Ts − q ÷ T)`, with temperatures above absolute zero and `q` the activation energy over the gas constant.
  */
-import { exponential } from '../quantity/decimal';
 import type { Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
+import { exponential } from '../solve/exponential';
 import { ABSOLUTE_ZERO, above, type Difference, type Temperature } from './degrees';
 import { numberOf, pure } from './numbers';
 

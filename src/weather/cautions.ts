@@ -9,19 +9,29 @@ import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import type { Difference, Temperature } from './degrees';
 import {
+  ACI_306_TABLES,
+  ACI_306_THICK,
   BATCH_HEATING,
+  BLANKET_PRACTICE,
   BLEED_UNSEEN,
+  COLD_AT_WORK,
+  DEICER_WAIT,
   FREEZING_YOUNG,
+  FROZEN_SUBGRADE,
   HEAT_AT_WORK,
   HOT_LIMIT,
+  HOT_SPECIFICATION,
   HOVER_EVAPORATION,
   ICE_RULES,
   MATURITY_PRACTICE,
   MENZEL,
+  MINDESS_RATIO,
+  MODEL_CODE,
   NRMCA_COLD,
   OLD_WATER_LIMIT,
   SCALDING,
   UNDER_THE_SUN,
+  UNVENTED_HEATERS,
 } from './sources';
 
 type Drying = Quantity<'evaporation'>;
@@ -53,10 +63,11 @@ export const dryingPastHelp = (limit: Drying, actual: Drying): Caution => ({
   source: UNDER_THE_SUN,
 });
 
-export const dewOnConcrete = (actual: Drying): Caution => ({
+export const dewOnConcrete = (limit: Drying, actual: Drying): Caution => ({
   code: 'dew-on-concrete',
   severity: 'note',
   says: 'the concrete is so much colder than the moist air that dew settles on it: wait until it is gone, and do not work it into the surface; setting will be slow',
+  limit,
   actual,
   source: BLEED_UNSEEN,
 });
@@ -77,10 +88,11 @@ export const heatStress = (limit: Temperature, actual: Temperature): Caution => 
   source: HEAT_AT_WORK,
 });
 
-export const iceLeft = (actual: Difference): Caution => ({
+export const iceLeft = (limit: Difference, actual: Difference): Caution => ({
   code: 'ice-left',
   severity: 'stop',
   says: 'the batch has not the heat to melt its ice, and ice left in concrete leaves holes: use less ice, or thaw the aggregates',
+  limit,
   actual,
   source: COMMON_PRACTICE,
 });
@@ -94,10 +106,11 @@ export const muchIce = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Ca
   source: ICE_RULES,
 });
 
-export const notCooled = (actual: Temperature): Caution => ({
+export const notCooled = (limit: Temperature, actual: Temperature): Caution => ({
   code: 'not-cooled',
   severity: 'warning',
   ...say`all of the batch water as ice brings the concrete to ${{ actual }} and no lower: shade and wet the aggregates, have the cement cool before it is used, or place when it is cooler`,
+  limit,
   actual,
   source: ICE_RULES,
 });
@@ -194,4 +207,137 @@ export const maturityIsHeat: Caution = {
   always: true,
   says: 'maturity tells of warmth and time and not of what was in the batch: it holds for the mix that was calibrated, at the place where the sensor sat. Have the strength checked another way before forms are stripped or anything is loaded, which the engineer decides',
   source: MATURITY_PRACTICE,
+};
+
+export const curvesAreAverages: Caution = {
+  code: 'curves-are-averages',
+  severity: 'warning',
+  always: true,
+  says: 'the curves are averages of many mixes, kept moist: at 7 days mixes have anything from 59% to 77% of their strength at 28. Cylinders kept beside the slab, or its maturity, tell of yours; go by the slower curve until they do',
+  source: MINDESS_RATIO,
+};
+
+export const engineerStrips: Caution = {
+  code: 'engineer-releases',
+  severity: 'warning',
+  says: 'forms that carry, loads and backfill are released by the engineer, on the strength that was found in the concrete and not on a day of the calendar: props left in too long cost nothing, props taken too early kill',
+  source: COMMON_PRACTICE,
+};
+
+export const gainsSlowly = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'gains-slowly',
+  severity: 'note',
+  ...say`at ${{ actual }}, below ${{ limit }}, strength comes slowly and the curves are least sure: have the slab measured before it is used`,
+  limit,
+  actual,
+  source: MODEL_CODE,
+});
+
+export const frozenGround: Caution = {
+  code: 'frozen-ground',
+  severity: 'stop',
+  says: 'no concrete on frozen ground: it has heaved and drops when it thaws, the bottom of the slab sets late while the top crusts, and it may freeze. Cover the ground with blankets days ahead or heat it, and see that it is thawed through',
+  source: FROZEN_SUBGRADE,
+};
+
+export const frostInGround = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'frost-in-ground',
+  severity: 'warning',
+  ...say`with air of ${{ actual }}, below ${{ limit }}, the ground may be frozen: drive a rod into it in the shade and along the edges before the truck is called, and keep blankets on it until then`,
+  limit,
+  actual,
+  source: FROZEN_SUBGRADE,
+});
+
+export const tooColdToPlace = (limit: Temperature, actual: Temperature, source: Source): Caution => ({
+  code: 'too-cold-to-place',
+  severity: 'warning',
+  ...say`concrete at ${{ actual }} is colder than the ${{ limit }} that a section so thin is placed and kept at, whatever the air is: hold the truck, and have the next load come hotter`,
+  limit,
+  actual,
+  source,
+});
+
+export const warmerThanNeeded = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'warmer-than-needed',
+  severity: 'note',
+  ...say`concrete at ${{ actual }} is warmer than ${{ limit }}, far above the least: it dries and cools faster and cracks sooner. Ask for it a little cooler`,
+  limit,
+  actual,
+  source: ACI_306_THICK,
+});
+
+export const tooHotToPlace = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'too-hot-to-place',
+  severity: 'stop',
+  ...say`concrete at ${{ actual }} is above the ${{ limit }} that specifications allow at most: do not place it, ask for ice or chilled water, or place in the cool of the day`,
+  limit,
+  actual,
+  source: HOT_SPECIFICATION,
+});
+
+export const coldNight = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'cold-night',
+  severity: 'warning',
+  ...say`${{ actual }} is coming, below ${{ limit }}, and nothing covers the slab: have blankets there before the truck, lay them as soon as they leave no mark, tuck edges and corners in, and keep them on for the days of protection`,
+  limit,
+  actual,
+  source: ACI_306_TABLES,
+});
+
+export const tooFewBlankets = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'too-few-blankets',
+  severity: 'warning',
+  ...say`one layer of blankets holds a slab to about ${{ limit }}, and ${{ actual }} is coming: lay a second one, lapped over the joints of the first, and watch a thermometer beneath at an edge`,
+  limit,
+  actual,
+  source: BLANKET_PRACTICE,
+});
+
+export const beyondBlankets = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'beyond-blankets',
+  severity: 'warning',
+  ...say`below ${{ limit }}, as the ${{ actual }} that is coming, blankets alone do not hold a slab: it takes a heated enclosure, or milder days`,
+  limit,
+  actual,
+  source: BLANKET_PRACTICE,
+});
+
+export const carbonMonoxide = (unvented: boolean): Caution => ({
+  code: 'carbon-monoxide',
+  severity: unvented ? 'stop' : 'warning',
+  says: 'a heater that burns fuel and vents into an enclosure fills it with carbon monoxide, which kills without a warning, and with carbon dioxide, which turns the surface of young concrete to dust: vent it outdoors or heat with electricity or hot water, air the tent before anyone goes in, and hang up an alarm',
+  source: UNVENTED_HEATERS,
+});
+
+export const coldStress = (limit: Temperature, actual: Temperature): Caution => ({
+  code: 'cold-stress',
+  severity: 'warning',
+  ...say`at ${{ actual }}, below ${{ limit }}, and with wet gloves and boots, hands and feet freeze: dry changes, a warm place to go to, work in pairs, and an eye for shivering and slurred words`,
+  limit,
+  actual,
+  source: COLD_AT_WORK,
+});
+
+export const youngForWinter = (limit: Quantity<'time'>, actual: Quantity<'time'>): Caution => ({
+  code: 'young-for-winter',
+  severity: 'warning',
+  ...say`${{ actual }} before frost and salt is less than the ${{ limit }} above freezing, dried, that new concrete wants: no salt on it this winter, sand instead, and say so to the owner in writing; or place in spring`,
+  limit,
+  actual,
+  source: DEICER_WAIT,
+});
+
+export const noDeicer = (limit: Quantity<'time'>): Caution => ({
+  code: 'no-deicer',
+  severity: 'note',
+  ...say`no salt in the first winter, nor any before ${{ limit }} of mild and dry weather: tell the owner to strew sand`,
+  source: DEICER_WAIT,
+});
+
+export const engineerProtects: Caution = {
+  code: 'engineer-protects',
+  severity: 'warning',
+  says: 'what carries its full load early is protected until its strength has been found, which the engineer says and no table',
+  source: ACI_306_TABLES,
 };

@@ -12,7 +12,7 @@
  * The wind is that at 20 in (0.5 m) above the surface. One that was measured higher is brought down by the seventh
  * root of the heights. What a source means by the limit is the estimate, which may be 40% off either way.
  */
-import { Decimal, toPower } from '../quantity/decimal';
+import { Decimal } from '../quantity/decimal';
 import { constant, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
@@ -22,6 +22,7 @@ import { choice, fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import { toPower } from '../solve/exponential';
 import * as cautions from './cautions';
 import { above, type Difference, FREEZING, ONE_DEGREE, raised, type Temperature, warmer } from './degrees';
 import * as faults from './faults';
@@ -438,7 +439,7 @@ function reckon(input: Parsed, pad: Pad): EvaporationRateFigures {
   const verdict = verdictOf(E, range.to, limit);
   if (verdict === 'over the limit') pad.caution(cautions.fastDrying(limit, E, source));
   if (verdict === 'near the limit') pad.caution(cautions.dryingNearLimit(limit, E));
-  if (verdict === 'no drying') pad.caution(cautions.dewOnConcrete(E));
+  if (verdict === 'no drying') pad.caution(cautions.dewOnConcrete(E.minus(E), E));
   const next =
     /limit$/.test(verdict) && verdict !== 'under the limit' ? nextOf(conditions, limit, pad) : undefined;
   const hot = HEAT.reachedBy(air);

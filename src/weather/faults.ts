@@ -37,3 +37,15 @@ export const calibrationOrder = (number: number): Fault =>
 
 export const noCalibration = (): Fault =>
   fault('missing', 'calibration is missing; a strength is found by specimens of the same mix only');
+
+export const shareOrStrength = (): Fault =>
+  fault('give-one-of', 'give share or strength for each use, and not both');
+
+export const lowAbovePlacing = (): Fault =>
+  fault(
+    'out-of-order',
+    'the low is above the air at placing; give the lowest air of the days that follow, the hour of placing among them',
+  );
+
+export const onlyWith = (what: string, other: string): Fault =>
+  fault('does-not-fit', say`${{ what }} goes with ${{ other }} only`);

@@ -184,7 +184,9 @@ const zeroLike = (m: Mass): Mass => m.minus(m);
 
 const waterOf = ({ mass, moisture }: Aggregate): Mass => mass.times(moisture);
 
-function check({ water, ice, aggregates }: Parsed, pad: Pad): void {
+function check({ water, ice, aggregates, wanted }: Parsed, pad: Pad): void {
+  if (wanted && (frozen(wanted, pad) || BOILING.as(pad.system).lessThan(wanted)))
+    refuse('wanted', faults.outsideRange('wanted', ['32 degF to 212 degF', '0 degC to 100 degC']));
   if (frozen(water.temperature, pad) || BOILING.as(pad.system).lessThan(water.temperature))
     refuse(
       'water.temperature',
@@ -384,7 +386,7 @@ function colder(lacking: Difference, input: Parsed, balance: Balance, pad: Pad):
     return { by: 'ice', ...ways };
   }
   const coldest = allIce(input, balance, pad);
-  pad.caution(cautions.notCooled(coldest));
+  pad.caution(cautions.notCooled(input.wanted as Temperature, coldest));
   return { by: aggregates ? 'aggregates' : 'none of these', ...ways, coldest };
 }
 
@@ -487,7 +489,7 @@ function heed(
   pad: Pad,
 ): void {
   const reached = wanted && wanted.by !== 'none of these';
-  if (D.sign() < 0 && !reached) pad.caution(cautions.iceLeft(D));
+  if (D.sign() < 0 && !reached) pad.caution(cautions.iceLeft(NONE.as(pad.system), D));
   const heated = wanted?.by.includes('aggregates') ? wanted.aggregates : undefined;
   const water = wanted?.by.includes('water')
     ? (wanted.water ?? input.water.temperature)
@@ -542,7 +544,7 @@ function reckon(input: Parsed, pad: Pad): FreshConcreteTemperatureFigures {
  * the slab adds; and the temperature that is wanted
  * @returns the temperature as mixed and at the slab, what each ingredient does, and for a wanted one the water, the
  * ice or the aggregates that make it so
- * @throws {InputError} `outside-range` for water below freezing or above boiling; `does-not-fit` for ice above
+ * @throws {InputError} `outside-range` for water, or a wanted temperature, below freezing or above boiling; `does-not-fit` for ice above
  * freezing; `not-positive` for a batch without any water; quantities that cannot be read
  * @source the heat balance of ACI 305 and ACI 306, as a manual of the US Army and course notes print it
  * @example

@@ -27,3 +27,24 @@ export {
   type ReadingInput,
   type WantedStrength,
 } from './maturity';
+export {
+  type ForecastInput,
+  type HotLimit,
+  type PlacingLimitsFigures,
+  type PlacingLimitsInput,
+  type Protection,
+  type PublishedProtection,
+  placingLimits,
+  type WeatherMeasure,
+} from './placing-limits';
+export {
+  type CementKind,
+  type PublishedTime,
+  type SlabUse,
+  type StrengthAtAge,
+  type StrengthGainFigures,
+  type StrengthGainInput,
+  strengthGain,
+  type TimeForUse,
+  type UseInput,
+} from './strength-gain';

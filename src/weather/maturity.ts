@@ -149,13 +149,15 @@ interface Method {
 
 const halfway = (a: Temperature, b: Temperature): Temperature => raised(a, above(a, b).times(ratio('0.5:1')));
 
+/** Below, the concrete has frozen long ago; above, the equations are not for it. */
+function within(path: string, t: Temperature): void {
+  if (t.lessThan(LOWEST.as('customary')) || t.greaterThan(HIGHEST.as('customary')))
+    refuse(path, faults.outsideRange('temperature', ['14 degF to 176 degF', '-10 degC to 80 degC']));
+}
+
 function checkTimes({ history }: Parsed, gap: Time): void {
   history.forEach(({ at, temperature }, i) => {
-    if (temperature.lessThan(LOWEST.as('customary')) || temperature.greaterThan(HIGHEST.as('customary')))
-      refuse(
-        `history[${i}].temperature`,
-        faults.outsideRange('temperature', ['14 degF to 176 degF', '-10 degC to 80 degC']),
-      );
+    within(`history[${i}].temperature`, temperature);
     const before = history[i - 1];
     if (!before) return;
     if (!at.greaterThan(before.at)) refuse(`history[${i}].at`, faults.backwards(i + 1));
@@ -165,6 +167,8 @@ function checkTimes({ history }: Parsed, gap: Time): void {
 }
 
 function methodOf({ datum, activation, reference }: Parsed, pad: Pad): Method {
+  if (datum) within('datum', datum);
+  if (reference) within('reference', reference);
   if (!datum) {
     pad.assume({
       name: 'datum',
@@ -490,7 +494,7 @@ function reckon(input: Parsed, pad: Pad): MaturityFigures {
  * specimens of the mix, and the strength that is waited for
  * @returns temperature-time factor and equivalent age, the strength by the calibration, and when a wanted one is there
  * @throws {InputError} `out-of-order` for a history that runs backwards or stands still, and for a calibration that
- * does not grow; `gap-in-history`; `outside-range` for readings below 14 degF (-10 degC) or above 176 degF (80 degC);
+ * does not grow; `gap-in-history`; `outside-range` for readings, datum or reference below 14 degF (-10 degC) or above 176 degF (80 degC);
  * `give-one-of` for specimens that are not all by their maturity or all by their age; `missing` for a wanted strength
  * without a calibration; quantities that cannot be read
  * @source ASTM C1074, as the Iowa Department of Transportation has it in its instructions for materials, 383

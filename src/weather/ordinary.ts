@@ -124,3 +124,26 @@ export const STRENGTH = /*#__PURE__*/ range(
   ['50 psi', '0.3 MPa'],
   ['15000 psi', '100 MPa'],
 );
+
+export const CURED_AT = /*#__PURE__*/ range(
+  'the temperature that concrete is kept at',
+  ['35 degF', '2 degC'],
+  ['120 degF', '49 degC'],
+);
+export const AGE: Ordinary = {
+  of: 'the age of concrete',
+  least: '4 h',
+  most: '400 day',
+  source: COMMON_PRACTICE,
+};
+export const SECTION = /*#__PURE__*/ range(
+  'the least dimension of what is cast',
+  ['2 in', '50 mm'],
+  ['10 ft', '3 m'],
+);
+export const BEFORE_FROST: Ordinary = {
+  of: 'the time before the first hard frost',
+  least: '1 day',
+  most: '300 day',
+  source: COMMON_PRACTICE,
+};

@@ -182,3 +182,136 @@ export const FREEZING_YOUNG: Source = {
     'opening: 500 psi (3.5 MPa), normally within 24 h; up to half of the strength lost if frozen before',
   fromMemory: false,
 };
+
+export const ACI_209: Source = {
+  kind: 'published',
+  title:
+    'Reinforced Concrete: Mechanics and Design (J. G. MacGregor), strength with age in the form of ACI 209',
+  publisher: 'Prentice Hall; quoted by an engineer on Eng-Tips',
+  edition: 'second edition',
+  locator: 'equation of strength and age, types I and III',
+  fromMemory: false,
+};
+
+export const MODEL_CODE: Source = {
+  kind: 'published',
+  title: 'CEB-FIP Model Code 1990, as the manual of a finite-element program has it; the curve of EN 1992',
+  publisher: 'CEB-FIP; TNO',
+  edition: '1990; 2008',
+  locator: 'equations 20.1 to 20.3: 4000 kelvins, 293 kelvins; valid from 0 to 80 degC',
+  fromMemory: false,
+};
+
+export const MINDESS_RATIO: Source = {
+  kind: 'published',
+  title: 'Concrete (S. Mindess and J. F. Young), as quoted on a page of notes',
+  publisher: 'Prentice Hall',
+  locator: 'general rule: strength at 28 days is 1.3 to 1.7 times that at 7 days; 60% to 75% at 7 days',
+  fromMemory: false,
+};
+
+export const BEALL_TIMES: Source = {
+  kind: 'published',
+  title: 'Masonry and Concrete (Complete Construction series): forms off, people and cars on a slab',
+  publisher: 'McGraw-Hill',
+  edition: '2001',
+  locator: 'page 76, after moist curing',
+  fromMemory: false,
+};
+
+export const ACI_306_TABLES: Source = {
+  kind: 'published',
+  title: 'Masonry and Concrete (Complete Construction series), tables adapted from ACI 306R',
+  publisher: 'McGraw-Hill',
+  edition: '2001',
+  locator: 'figures 3-37 and 3-38, pages 77 and 78',
+  fromMemory: false,
+};
+
+export const ACI_306_THICK: Source = {
+  kind: 'common-practice',
+  title: 'The columns of ACI 306R for sections of 36 in and more, and its degrees Celsius',
+  publisher: 'American Concrete Institute',
+  fromMemory: true,
+};
+
+export const COLD_DEFINITIONS: Source = {
+  kind: 'published',
+  title: 'Cold-Weather Concreting (Design and Control of Concrete Mixtures, chapter 14) and ACI terms',
+  publisher: 'Portland Cement Association; American Concrete Institute',
+  edition: 'EB001; ACI 306R-10',
+  locator: 'opening: cold weather is air below 40 degF (5 degC), or expected to fall below it',
+  fromMemory: false,
+};
+
+export const PROTECTION_SPECIFICATION: Source = {
+  kind: 'published',
+  title: 'Does curing time or strength control in cold weather? (question and answer, quoting ACI 306.1-90)',
+  publisher: 'American Concrete Institute, Concrete International',
+  edition: 'December 2010',
+  locator: 'page 92, abstract: 3 days at least, unless said otherwise',
+  fromMemory: false,
+};
+
+export const OLD_COLD_RULE: Source = {
+  kind: 'published',
+  title: 'Cold weather concreting (an older question and answer)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'summary: 70 degF for 3 days or 50 degF for 5 days, and 4 more without freezing',
+  fromMemory: false,
+};
+
+export const AIR_IS_NOT_CONCRETE: Source = {
+  kind: 'published',
+  title: 'Cold weather correction (question and answer, citing ACI 306)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'answer: 55 degF is the concrete as placed and kept, and no limit of the air',
+  fromMemory: false,
+};
+
+export const FROZEN_SUBGRADE: Source = {
+  kind: 'published',
+  title: 'Placing concrete on frozen subgrade; Placing concrete on frozen subbase (questions and answers)',
+  publisher: 'Concrete Construction magazine, quoting ACI 306R-88, 306.1-90 and 301-96',
+  locator: 'answers, whole: no concrete on frozen ground',
+  fromMemory: false,
+};
+
+export const HOT_SPECIFICATION: Source = {
+  kind: 'common-practice',
+  title: 'Specification for hot weather concreting, ACI 305.1: at most 95 degF (35 degC)',
+  publisher: 'American Concrete Institute',
+  fromMemory: true,
+};
+
+export const DEICER_WAIT: Source = {
+  kind: 'published',
+  title:
+    'Preventing deicer scaling; Avoid salting the first winter (questions and answers, citing ACI 201 and 302)',
+  publisher: 'Concrete Construction magazine',
+  locator: 'answers: 6 weeks above 40 degF and dried before salt, better one winter',
+  fromMemory: false,
+};
+
+export const UNVENTED_HEATERS: Source = {
+  kind: 'published',
+  title: 'Subcourse EN5466A, Concrete Engineering; that people die of carbon monoxide is common knowledge',
+  publisher: 'US Army Engineer School',
+  edition: 'edition A, September 1992',
+  locator: 'lesson 4, page 4-31: no unvented heaters for the first day',
+  url: 'https://armyengineer.tpub.com/EN5466A/EN5466A0135.htm',
+  fromMemory: false,
+};
+
+export const COLD_AT_WORK: Source = {
+  kind: 'common-practice',
+  title: 'Guidance on cold at outdoor work: dry layers, warm breaks, work in pairs',
+  publisher: 'US Occupational Safety and Health Administration',
+  fromMemory: true,
+};
+
+export const BLANKET_PRACTICE: Source = {
+  kind: 'common-practice',
+  title: 'Layers of insulating blankets on a slab: one to 20 degF (-7 degC), two to 0 degF (-18 degC)',
+  fromMemory: true,
+};

@@ -4,11 +4,12 @@
  * `e = p × exp((18.678 − D ÷ s) × D ÷ (o + D))`, with `D` the degrees above freezing: the equation of Buck, as of
  * 1996, from memory; tables of the CRC and ASHRAE handbooks agree with it within 0.1% from freezing to 50 degC.
  */
-import { Decimal, exponential } from '../quantity/decimal';
+import { Decimal } from '../quantity/decimal';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
 import type { Saying } from '../reckoning/words';
+import { exponential } from '../solve/exponential';
 import { above, FREEZING, type Temperature } from './degrees';
 import { pure } from './numbers';
 

@@ -50,6 +50,8 @@ const IN_WORDS: readonly string[] = [
   'bag-count water',
   'base-tonnage looseLift',
   'form-grades tolerance',
+  // What is tried out beside the rate.
+  'evaporation-rate changes',
   'joint-spacing aggregate class',
   'joint-spacing slump class',
   'saw-window finishBy',

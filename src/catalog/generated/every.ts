@@ -28,6 +28,7 @@ import { meshLayout } from '../../steel/mesh-layout';
 import { meshStyle } from '../../steel/mesh-style';
 import { mixRequirements } from '../../mix/mix-requirements';
 import { pierVolume } from '../../concrete/pier-volume';
+import { placingLimits } from '../../weather/placing-limits';
 import { probedVolume } from '../../concrete/probed-volume';
 import { rebarLayout } from '../../steel/rebar-layout';
 import { relativeStiffness } from '../../joints/relative-stiffness';
@@ -41,6 +42,7 @@ import { steelPlacement } from '../../steel/steel-placement';
 import { stepLayout } from '../../steps/step-layout';
 import { stepVolume } from '../../concrete/step-volume';
 import { straightedge } from '../../grade/straightedge';
+import { strengthGain } from '../../weather/strength-gain';
 import { truckPlan } from '../../pour/truck-plan';
 import { wallVolume } from '../../concrete/wall-volume';
 
@@ -84,6 +86,8 @@ export const every = [
   evaporationRate,
   freshConcreteTemperature,
   maturity,
+  placingLimits,
+  strengthGain,
   bagCount,
   balanceLoad,
   concreteOrder,

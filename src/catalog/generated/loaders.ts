@@ -198,6 +198,16 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../weather/maturity').then((m) => m.maturity as unknown as AnyCalculation),
       import('./described/maturity.json').then((m) => m.default as Description),
     ]),
+  'placing-limits': () =>
+    Promise.all([
+      import('../../weather/placing-limits').then((m) => m.placingLimits as unknown as AnyCalculation),
+      import('./described/placing-limits.json').then((m) => m.default as Description),
+    ]),
+  'strength-gain': () =>
+    Promise.all([
+      import('../../weather/strength-gain').then((m) => m.strengthGain as unknown as AnyCalculation),
+      import('./described/strength-gain.json').then((m) => m.default as Description),
+    ]),
   'bag-count': () =>
     Promise.all([
       import('../../pour/bag-count').then((m) => m.bagCount as unknown as AnyCalculation),

@@ -19,7 +19,7 @@ export function siOf(q: Quantity): number {
     time: ['s', 1],
     temperature: ['degF', 1],
     'temperature-difference': ['degF', 1],
-    'temperature-time': ['degC-h', 3600],
+    'temperature-time': ['degF-h', 3600],
     speed: ['m/s', 1],
     force: ['N', 1],
     pressure: ['kPa', 1000],

@@ -87,7 +87,7 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
   time: [b('s', 1, 'sec'), b('min', 60, 'minutes'), b('h', 3600, 'hours', 'hr'), b('day', 86_400, 'days')],
   temperature: [c('degF', 1, '°F', 'F'), m('degC', 1.8, '°C', 'C')],
   'temperature-difference': [c('degF', 1, '°F', 'F'), m('degC', 1.8, '°C', 'C')],
-  'temperature-time': [c('degF-h', 2000, '°F-h'), m('degC-h', 3600, '°C-h')],
+  'temperature-time': [c('degF-h', 3600, '°F-h'), m('degC-h', 6480, '°C-h')],
   speed: [
     m('m/s', 1),
     c('mph', 1609.344 / 3600),

@@ -48,8 +48,9 @@ const layouts = (of: string): readonly Growth[] => [
     spacing: '10 ft',
   })),
   growth(of, 'fixed joints', (n) => ({
-    ...yard,
-    fixed: times(n, (i) => ({ type: 'contraction', from: at(along(n, i), 0), to: at(along(n, i), 60) })),
+    ...plan,
+    outline: { shape: 'rectangle', length: feet(6 * (n + 1)), width: '12 ft' },
+    fixed: times(n, (i) => ({ type: 'contraction', from: at(6 * (i + 1), 0), to: at(6 * (i + 1), 12) })),
   })),
   growth(of, 'joints carried on', (n) => ({ ...yard, continued: times(n, (i) => at(along(n, i), 0)) })),
   growth(of, 'isolated lengths', (n) => ({

@@ -6,7 +6,7 @@
  */
 import { type Answer, answer, namesTheMost } from './answer';
 import type { Growth } from './growth';
-import { KNOWN } from './known';
+import { ENDS, KNOWN } from './known';
 
 interface Timed extends Answer {
   readonly size: number;
@@ -99,6 +99,9 @@ function grown(growth: Growth): Found {
 
 const known = ({ of, what }: Growth): boolean => KNOWN.some((one) => one.of === of && one.what.test(what));
 
+const ends = ({ what }: Growth, { refused }: Timed): boolean =>
+  ENDS.some((one) => one.what.test(what) && refused?.codes[0] === one.code);
+
 function faultsOf(growth: Growth, { taken, beyond }: Found, exponent: number | undefined): string[] {
   const faults: string[] = [];
   if (taken.length === 0 && !growth.anyRefusal) faults.push('not even the first size is taken');
@@ -106,7 +109,8 @@ function faultsOf(growth: Growth, { taken, beyond }: Found, exponent: number | u
   if (slow) faults.push(`takes ${Math.round(slow.ms)} ms at ${slow.size}`);
   if (exponent !== undefined && exponent > MOST_EXPONENT && !known(growth))
     faults.push('grows beyond proportion');
-  if (beyond && !growth.anyRefusal && !namesTheMost(beyond)) faults.push('is refused, but not as too many');
+  if (beyond && !growth.anyRefusal && !namesTheMost(beyond) && !ends(growth, beyond))
+    faults.push('is refused, but not as too many');
   if (beyond && beyond.ms > MOST_MS) faults.push(`takes ${Math.round(beyond.ms)} ms to refuse`);
   return faults;
 }

@@ -73,7 +73,9 @@ function taped(size: number): unknown {
     (i: number) => 50 * Math.cos((2 * Math.PI * i) / size),
     (i: number) => 50 * Math.sin((2 * Math.PI * i) / size),
   ];
-  const between = (i: number, j: number): string => feet(Math.hypot(x(i) - x(j), y(i) - y(j)));
+  // Finer than a tape reads: rounded as other lengths are, many short sides would close no triangle.
+  const between = (i: number, j: number): string =>
+    `${Number(Math.hypot(x(i) - x(j), y(i) - y(j)).toFixed(12))} ft`;
   return {
     shape: 'taped',
     sides: times(size, (i) => between(i, i + 1)),
