@@ -5,6 +5,7 @@
  */
 export * from './base/index';
 export * from './concrete/index';
+export * from './finish/index';
 export * from './forms/index';
 export * from './grade/index';
 export * from './joints/index';

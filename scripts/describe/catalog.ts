@@ -8,7 +8,19 @@ import type { Declared, Types } from './types';
 const SRC = new URL('../../src/', import.meta.url);
 
 /** Trades in the order of a job; one that is not named comes last. */
-const ORDER = ['concrete', 'steps', 'base', 'forms', 'grade', 'joints', 'steel', 'mix', 'weather', 'pour'];
+const ORDER = [
+  'concrete',
+  'steps',
+  'base',
+  'forms',
+  'grade',
+  'joints',
+  'steel',
+  'mix',
+  'weather',
+  'pour',
+  'finish',
+];
 
 /** A calculation with its place in the catalog. */
 export interface Listed {

@@ -13,7 +13,7 @@ type Volume = Quantity<'volume'>;
 export const usedTooLittle = (limit: Ratio, actual: Ratio): Caution => ({
   code: 'waste-implausible',
   severity: 'warning',
-  ...say`the tickets bring ${{ actual }} against what is measured in place, and there cannot be less used than is there, ${{ limit }}: look for a ticket that is missing, for concrete from elsewhere, and at area and probes`,
+  ...say`the tickets come to ${{ less: actual.abs() }} less than what is measured in place, more than measuring may be off: look for a ticket that is missing, for concrete from elsewhere, and at area and probes`,
   limit,
   actual,
   source: COMMON_PRACTICE,

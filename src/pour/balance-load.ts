@@ -23,7 +23,7 @@ import { type Field, fields, list, maybe, quantity, wholeNumber } from '../recko
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
-import { allOrNone } from '../reckoning/together';
+import { all, allOrNone, needs } from '../reckoning/together';
 import { total } from '../reckoning/whole';
 import * as own from './balance-cautions';
 import { belowMinimumLoad } from './cautions';
@@ -445,7 +445,7 @@ function door(): Field<Parsed> {
       leadTime: maybe(quantity('time', 'leadTime', 'positive', LEAD_TIME)),
       now: maybe(clockField('now')),
     },
-    allOrNone('placingRate', 'leadTime'),
+    all(allOrNone('placingRate', 'leadTime'), needs('now', 'leadTime')),
   );
 }
 

@@ -14,6 +14,7 @@ import { drainageCheck } from '../../grade/drainage-check';
 import { evaporationRate } from '../../weather/evaporation-rate';
 import { excavation } from '../../base/excavation';
 import { fiberDosage } from '../../steel/fiber-dosage';
+import { finishMaterials } from '../../finish/finish-materials';
 import { footingVolume } from '../../concrete/footing-volume';
 import { formGrades } from '../../grade/form-grades';
 import { formPressure } from '../../forms/form-pressure';
@@ -93,4 +94,5 @@ export const every = [
   concreteOrder,
   sawWindow,
   truckPlan,
+  finishMaterials,
 ];

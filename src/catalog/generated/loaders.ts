@@ -233,4 +233,9 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../pour/truck-plan').then((m) => m.truckPlan as unknown as AnyCalculation),
       import('./described/truck-plan.json').then((m) => m.default as Description),
     ]),
+  'finish-materials': () =>
+    Promise.all([
+      import('../../finish/finish-materials').then((m) => m.finishMaterials as unknown as AnyCalculation),
+      import('./described/finish-materials.json').then((m) => m.default as Description),
+    ]),
 };

@@ -134,8 +134,8 @@ function otherDefaults(a: AnyResult, b: AnyResult): boolean {
   });
 }
 
-/** What is asked for by the codes of each system, each in its own round numbers: 4,500 psi and 32 MPa. */
-const OWN_RULES: readonly string[] = ['mix-requirements'];
+/** What is asked for by the codes of each system, each in its own round numbers: 4,500 psi and 32 MPa, 400 ft2 to the gallon and 10 m2 to the liter. */
+const OWN_RULES: readonly string[] = ['mix-requirements', 'finish-materials'];
 
 const otherSystem: Relation = {
   name: 'the other unit system',

@@ -1,0 +1,66 @@
+/** Ordinary ranges of what goes onto finished concrete. */
+import { range } from '../concrete/ordinary';
+import type { Ordinary } from '../reckoning/ordinary';
+import { COMMON_PRACTICE } from '../reckoning/source';
+
+export const FINISHED = /*#__PURE__*/ range(
+  'the area of a slab',
+  ['4 ft2', '0.4 m2'],
+  ['200000 ft2', '20000 m2'],
+);
+export const COVERED = /*#__PURE__*/ range(
+  'what a measure covers',
+  ['5 ft2', '0.5 m2'],
+  ['5000 ft2', '500 m2'],
+);
+export const MEASURE = /*#__PURE__*/ range(
+  'the measure of a coverage',
+  ['0.1 gal', '0.5 L'],
+  ['60 gal', '220 L'],
+);
+export const CONTAINER = /*#__PURE__*/ range(
+  'what a container holds',
+  ['0.05 gal', '0.2 L'],
+  ['300 gal', '1100 L'],
+);
+export const CONTAINER_MASS = /*#__PURE__*/ range(
+  'what a container holds',
+  ['0.5 lb', '0.2 kg'],
+  ['3000 lb', '1400 kg'],
+);
+export const SPREAD = /*#__PURE__*/ range(
+  'the weight of a powder on an area',
+  ['0.01 lb/ft2', '0.05 kg/m2'],
+  ['3 lb/ft2', '15 kg/m2'],
+);
+export const POURED = /*#__PURE__*/ range(
+  'the volume of a pour',
+  ['0.1 ft3', '0.003 m3'],
+  ['5000 yd3', '4000 m3'],
+);
+export const CEMENT = /*#__PURE__*/ range(
+  'the cement in concrete',
+  ['350 lb/yd3', '200 kg/m3'],
+  ['950 lb/yd3', '560 kg/m3'],
+);
+export const DOSE: Ordinary = {
+  of: 'pigment for the cement',
+  least: '0.1%',
+  most: '12%',
+  source: COMMON_PRACTICE,
+};
+export const JOINT_LENGTH = /*#__PURE__*/ range(
+  'the length of joints',
+  ['1 ft', '0.3 m'],
+  ['50000 ft', '15000 m'],
+);
+export const JOINT_WIDTH = /*#__PURE__*/ range(
+  'the width of a joint',
+  ['1/16 in', '1.5 mm'],
+  ['3 in', '75 mm'],
+);
+export const JOINT_DEPTH = /*#__PURE__*/ range(
+  'the depth of sealant',
+  ['1/16 in', '1.5 mm'],
+  ['3 in', '75 mm'],
+);

@@ -1,0 +1,28 @@
+/** Sources of coverages and of what is done after the pour, that only this folder uses. */
+import type { Source } from '../reckoning/source';
+
+export const UFGS_CURING: Source = {
+  kind: 'published',
+  title: 'UFGS 03372, preplaced-aggregate concrete, curing compound',
+  publisher: 'US Department of Defense',
+  locator: '3.5.3.3: two coats, each of not more than 400 ft2 to the gallon; again after rain within 3 h',
+  url: 'https://ufgscriteriadocreport.tpub.com/03372/033720029.htm',
+  fromMemory: false,
+};
+
+export const CURING_PRACTICES: Source = {
+  kind: 'published',
+  title: 'Curing Practices for Concrete Pavements, appendix C',
+  publisher: 'National Academies of Sciences, Engineering, and Medicine',
+  edition: '2023',
+  locator: 'p. 85: 200 ft2 to the gallon for AASHTO M148, 100 in Virginia',
+  url: 'https://nap.nationalacademies.org/read/26943/chapter/11',
+  fromMemory: false,
+};
+
+export const CARTRIDGES: Source = {
+  kind: 'common-practice',
+  title: 'Length of joint from a cartridge: its volume by width and depth (note of a sealant supply house)',
+  locator: '10.1 oz is 18.23 in3',
+  fromMemory: false,
+};
