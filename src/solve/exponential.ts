@@ -7,20 +7,26 @@
 import { Decimal, ONE } from '../quantity/decimal';
 
 const DIGITS = 24;
-/** Terms smaller than this are beyond the digits kept, with room for the squarings. */
-const NEGLIGIBLE = /*#__PURE__*/ new Decimal('1e-40');
-/** Halved so often, an exponent of up to 30 is less than a hundredth, and its series is short. */
-const HALVINGS = 12;
+/** Halved so often, an exponent of up to 30 is less than 0.03, and fifteen terms leave nothing that is kept. */
+const HALVINGS = 10;
 const HALVED = /*#__PURE__*/ new Decimal(2 ** HALVINGS);
+const TERMS = 15;
+
+/** `1 ÷ n!`, from the last on: products cost a fifth of quotients. */
+let inverse: readonly Decimal[] | undefined;
+
+function inverses(): readonly Decimal[] {
+  if (inverse) return inverse;
+  const all = [ONE];
+  for (let n = 1; n <= TERMS; n += 1) all.unshift((all[0] as Decimal).div(n));
+  inverse = all;
+  return all;
+}
 
 /** `1 + x + x² ÷ 2 + …` of a part of the exponent, squared as often as it was halved. */
 function precise(x: Decimal): Decimal {
   const part = x.div(HALVED);
-  let [sum, term] = [ONE, ONE];
-  for (let n = 1; term.abs().greaterThan(NEGLIGIBLE); n += 1) {
-    term = term.times(part).div(n);
-    sum = sum.plus(term);
-  }
+  let sum = inverses().reduce((above, one) => above.times(part).plus(one));
   for (let n = 0; n < HALVINGS; n += 1) sum = sum.times(sum);
   return sum;
 }

