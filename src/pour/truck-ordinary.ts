@@ -50,17 +50,17 @@ export const CONCRETE_TEMPERATURE = /*#__PURE__*/ range(
   ['105 degF', '41 degC'],
 );
 
-export const TRIP_TIME = times(
+export const TRIP_TIME = /*#__PURE__*/ times(
   'the time lost on each trip of a wheelbarrow, a cart or a buggy',
   '5 s',
   '10 min',
 );
-export const TRAVEL = times('the way of a truck in time', '2 min', '3 h');
-export const LOADING = times('the loading of a truck', '1 min', '45 min');
-export const WASHING = times('the washing out of a truck', '1 min', '45 min');
-export const SPACING = times('the time between trucks', '2 min', '4 h');
-export const AGE_LIMIT = times('a limit of age at the end of unloading', '30 min', '5 h');
-export const FREE_TIME = times('the time to unload without a charge', '5 min', '3 h');
+export const TRAVEL = /*#__PURE__*/ times('the way of a truck in time', '2 min', '3 h');
+export const LOADING = /*#__PURE__*/ times('the loading of a truck', '1 min', '45 min');
+export const WASHING = /*#__PURE__*/ times('the washing out of a truck', '1 min', '45 min');
+export const SPACING = /*#__PURE__*/ times('the time between trucks', '2 min', '4 h');
+export const AGE_LIMIT = /*#__PURE__*/ times('a limit of age at the end of unloading', '30 min', '5 h');
+export const FREE_TIME = /*#__PURE__*/ times('the time to unload without a charge', '5 min', '3 h');
 
 export const AREA_PLACED = /*#__PURE__*/ range(
   'an area that is placed on one day',
@@ -81,4 +81,8 @@ export const WITHIN: Ordinary = {
   source: COMMON_PRACTICE,
 };
 
-export const LEAD_TIME = times('the time from the call to the truck at the site', '5 min', '8 h');
+export const LEAD_TIME = /*#__PURE__*/ times(
+  'the time from the call to the truck at the site',
+  '5 min',
+  '8 h',
+);

@@ -47,7 +47,7 @@ export interface Round {
 const later = (a: Decimal, b: Decimal): Decimal => (a !== b && a.lessThan(b) ? b : a);
 
 /** What rounding of sixty digits may leave between two times that are the same. */
-const STRAY = new Decimal('1e-30');
+const STRAY = /*#__PURE__*/ new Decimal('1e-30');
 
 /** The earliest that load `i` can be loaded: when it is due, its truck is back and the place at the plant is free. */
 function loadedAt(i: number, done: readonly Round[], { trucks, planned, travel, loading }: Rounds): Decimal {
