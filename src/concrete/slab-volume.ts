@@ -25,6 +25,7 @@ import {
   beams,
   beamVolume,
   checkClearOfEdge,
+  EDGE_CORNERS,
   type EdgeInput,
   edge,
   edgeVolume,
@@ -224,6 +225,7 @@ export const slabVolume: Calculation<SlabVolumeInput, SlabVolumeFigures> = /*#__
   title: 'Slab volume',
   version: 1,
   sources: [CLOSED_FORM],
+  limits: [EDGE_CORNERS],
   input: () =>
     fields({
       ...regionFields(),

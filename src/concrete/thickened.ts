@@ -22,6 +22,7 @@ import {
 import { unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import * as faults from './faults';
 import { BEAM_LENGTH, EDGE_DEPTH, EDGE_WIDTH, HAUNCH } from './ordinary';
@@ -95,6 +96,15 @@ function checkEdgeServed({ shape }: Outline): void {
   }
 }
 
+/** An edge follows every corner: the band inside is reckoned for each of them. */
+export const EDGE_CORNERS: Limit = { of: 'the corners of an outline with a thickened edge', most: 4000 };
+
+function edgeRing(outline: Outline): readonly Corner[] {
+  const ring = ringOf(outline);
+  withinLimit(EDGE_CORNERS, ring.length, 'edge');
+  return ring;
+}
+
 /** Perimeter and corner number of the band inside an outline. */
 function bandNumbers(outline: Outline, widest: Decimal): { perimeter: Decimal; corners: Decimal } {
   if (outline.shape === 'circle') {
@@ -103,7 +113,7 @@ function bandNumbers(outline: Outline, widest: Decimal): { perimeter: Decimal; c
     return { perimeter: d.times(PI), corners: PI };
   }
   checkEdgeServed(outline);
-  return bandOf(ringOf(outline), widest) ?? refuse('edge', faults.bandTooWide());
+  return bandOf(edgeRing(outline), widest) ?? refuse('edge', faults.bandTooWide());
 }
 
 /**
@@ -118,7 +128,7 @@ export function checkClearOfEdge(
 ): void {
   checkEdgeServed(outline);
   const w = canonicalValue(haunch ? width.plus(haunch) : width);
-  const inner = outline.shape === 'circle' ? undefined : insetRing(ringOf(outline), w);
+  const inner = outline.shape === 'circle' ? undefined : insetRing(edgeRing(outline), w);
   openings.forEach((ring, i) => {
     const clear = inner
       ? insideRing(ring[0] as Corner, inner) && !ringsMeet(ring, inner)
