@@ -37,6 +37,7 @@ const BY_VALUE = [
   'drainage-check/surface-wall-of-one-point',
   'excavation/bad-nothing-dug',
   'excavation/bad-ragged-grid',
+  'maturity/bad-calibration-mixed',
   'probed-volume/bad-empty-grid',
   'rebar-layout/bad-strip-closed-three',
 ];

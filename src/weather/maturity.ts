@@ -18,7 +18,7 @@ import {
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { anyOf, given } from '../reckoning/together';
+import { needs, oneOf } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { ageFactor } from './arrhenius';
 import * as cautions from './cautions';
@@ -521,34 +521,37 @@ export const maturity: Calculation<MaturityInput, MaturityFigures> = /*#__PURE__
   version: 1,
   sources: [IOWA_MATURITY, MATURITY_PRACTICE, MATURITY_DEFAULTS],
   input: () =>
-    fields({
-      history: list(
-        fields({
-          at: quantity('time', 'at', 'not-negative', READING_TIME),
-          temperature: quantity('temperature', 'temperature', 'any', CURING),
-        }),
-        2,
-        MOST_READINGS,
-      ),
-      gap: maybe(quantity('time', 'gap', 'positive', GAP)),
-      datum: maybe(quantity('temperature', 'datum', 'any', DATUM)),
-      activation: maybe(quantity('temperature-difference', 'activation', 'positive', ACTIVATION)),
-      reference: maybe(quantity('temperature', 'reference', 'any', CURING)),
-      calibration: maybe(
-        list(
-          fields(
-            {
-              maturity: maybe(quantity('temperature-time', 'maturity', 'positive', MATURITY)),
-              age: maybe(quantity('time', 'age', 'positive', CALIBRATED)),
-              strength: quantity('pressure', 'strength', 'positive', STRENGTH),
-            },
-            anyOf(given('maturity'), given('age')),
-          ),
+    fields(
+      {
+        history: list(
+          fields({
+            at: quantity('time', 'at', 'not-negative', READING_TIME),
+            temperature: quantity('temperature', 'temperature', 'any', CURING),
+          }),
           2,
-          MOST_SPECIMENS,
+          MOST_READINGS,
         ),
-      ),
-      wanted: maybe(quantity('pressure', 'wanted', 'positive', STRENGTH)),
-    }),
+        gap: maybe(quantity('time', 'gap', 'positive', GAP)),
+        datum: maybe(quantity('temperature', 'datum', 'any', DATUM)),
+        activation: maybe(quantity('temperature-difference', 'activation', 'positive', ACTIVATION)),
+        reference: maybe(quantity('temperature', 'reference', 'any', CURING)),
+        calibration: maybe(
+          list(
+            fields(
+              {
+                maturity: maybe(quantity('temperature-time', 'maturity', 'positive', MATURITY)),
+                age: maybe(quantity('time', 'age', 'positive', CALIBRATED)),
+                strength: quantity('pressure', 'strength', 'positive', STRENGTH),
+              },
+              oneOf(['maturity'], ['age']),
+            ),
+            2,
+            MOST_SPECIMENS,
+          ),
+        ),
+        wanted: maybe(quantity('pressure', 'wanted', 'positive', STRENGTH)),
+      },
+      needs('wanted', 'calibration'),
+    ),
   reckon,
 });
