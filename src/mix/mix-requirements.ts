@@ -12,7 +12,6 @@ import { constant, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import * as faults from '../reckoning/faults';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
@@ -21,6 +20,7 @@ import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import type { Air } from './air';
 import * as cautions from './cautions';
 import { type FrostClass, frostClass, isExposed } from './exposure';
+import * as faults from './faults';
 import { AIR, STRENGTH } from './ordinary';
 import {
   ACI_318,
@@ -180,7 +180,7 @@ function governing(input: Parsed, all: readonly MixBySource[], pad: Pad): MixByS
   if (!standard || standard === 'strictest') return valid;
   const own = valid.filter((rule) => rule.standard === standard);
   const choices = [...new Set(valid.map((rule) => rule.standard as string))];
-  return own.length > 0 ? own : refuse('standard', faults.unknownChoice('standard', choices));
+  return own.length > 0 ? own : refuse('standard', faults.noRuleOf(standard, choices));
 }
 
 /** The air to ask for: of what governs, an aim before a mere range. */
@@ -315,7 +315,7 @@ function reckon(input: Parsed, pad: Pad): MixRequirementsFigures {
  *
  * @param input - use, weathering and stone; deicers, sulfate, finish, the standard that governs, and a mix to judge
  * @returns what to read to the supplier, and what each source asks
- * @throws {InputError} `unknown-choice` of a standard that has no rule here; quantities that cannot be read or
+ * @throws {InputError} `not-served` for a standard that has no rule here; quantities that cannot be read or
  * are not greater than zero
  * @source International Residential Code, R402.2; ACI 332 and 318; EN 206; CSA A23.1; air by ACI 211.1
  * @example

@@ -1,0 +1,11 @@
+/** What can be wrong with what is asked of a mix. */
+import { fault } from '../quantity/faults';
+import type { Fault } from '../quantity/input-error';
+import { say } from '../quantity/words';
+
+/** A standard that has no rule for this use in the units of the job. */
+export const noRuleOf = (standard: string, choices: readonly string[]): Fault =>
+  fault(
+    'not-served',
+    say`${{ standard }} has no rule here for this use in the units of this job; give one of ${{ choices: choices.map((c) => `"${c}"`).join(', ') }}`,
+  );
