@@ -22,7 +22,7 @@ function normal(random: Random): number {
 const between = (random: Random, least: number, most: number): number => least + random() * (most - least);
 
 /** A pour as it is measured, and what it really takes. */
-export interface Pour {
+interface Pour {
   readonly input: BalanceLoadInput;
   /** To call for in truth, in cubic yards. */
   readonly truth: number;
@@ -30,7 +30,7 @@ export interface Pour {
 
 const FT2_IN_PER_YD3 = 324;
 
-export function randomPour(random: Random): Pour {
+function randomPour(random: Random): Pour {
   const probed = random() < 0.5;
   const planned = between(random, 3.5, 8);
   const off = between(random, -0.25, 0.5);
