@@ -1,9 +1,9 @@
 /** What to watch out for when concrete is cured and sealed, and when the ground beside it is made good. */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
-import { COMMON_PRACTICE } from '../reckoning/source';
+import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { CURING_PRACTICES } from './sources';
+import { CURING_PRACTICES, SEED_CORNELL } from './sources';
 
 type Area = Quantity<'area'>;
 type Length = Quantity<'length'>;
@@ -56,4 +56,31 @@ export const deepSealant = (limit: Length, actual: Length): Caution => ({
   limit,
   actual,
   source: COMMON_PRACTICE,
+});
+
+export const earlyBackfill = (limit: Quantity<'time'>, actual: Quantity<'time'>): Caution => ({
+  code: 'early-backfill',
+  severity: 'warning',
+  ...say`the concrete is ${{ actual }} old: a tamper beside it before ${{ limit }} chips its edges and can shift it. Fill loose, by hand, and tamp later`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const flatGround = (limit: Quantity<'slope'>, actual: Quantity<'slope'>, source: Source): Caution => ({
+  code: 'flat-ground',
+  severity: 'warning',
+  ...say`the ground falls ${{ actual }} away from the building, and ${{ limit }} is asked: fill settles, and then it drains to the wall. Raise it there, keeping below sill and siding, or take the fall farther`,
+  limit,
+  actual,
+  source,
+});
+
+export const poorSeed = (limit: Ratio, actual: Ratio): Caution => ({
+  code: 'poor-seed',
+  severity: 'note',
+  ...say`${{ actual }} of this seed is pure and alive, below ${{ limit }}: old seed, or a mix with much filler. Look at the date on the bag`,
+  limit,
+  actual,
+  source: SEED_CORNELL,
 });

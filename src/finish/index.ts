@@ -1,4 +1,15 @@
-/** Finish: what goes onto the slab and into its joints. */
+/** Finish: what goes onto the slab and into its joints, and the ground beside it. */
+export {
+  type BackfillFigures,
+  type BackfillInput,
+  backfill,
+  type GapInput,
+  type GroundInput,
+  type PublishedSeeding,
+  type SeedInput,
+  type StrawInput,
+  type TopsoilInput,
+} from './backfill';
 export {
   type ColorInput,
   type FilledJointsInput,

@@ -64,3 +64,52 @@ export const JOINT_DEPTH = /*#__PURE__*/ range(
   ['1/16 in', '1.5 mm'],
   ['3 in', '75 mm'],
 );
+
+export const GAP_WIDTH = /*#__PURE__*/ range('the gap behind forms', ['1/2 in', '10 mm'], ['4 ft', '1.2 m']);
+export const GAP_DEPTH = /*#__PURE__*/ range('the depth of a gap', ['1 in', '25 mm'], ['12 ft', '3.6 m']);
+export const GREEN = /*#__PURE__*/ range(
+  'the ground to be made good',
+  ['4 ft2', '0.4 m2'],
+  ['200000 ft2', '20000 m2'],
+);
+export const SOD_DEPTH = /*#__PURE__*/ range(
+  'the depth of topsoil',
+  ['1/2 in', '10 mm'],
+  ['18 in', '450 mm'],
+);
+export const RUN = /*#__PURE__*/ range('the run of the ground', ['1 ft', '0.3 m'], ['200 ft', '60 m']);
+export const SOWN = /*#__PURE__*/ range(
+  'the weight of seed on an area',
+  ['0.0002 lb/ft2', '0.001 kg/m2'],
+  ['0.02 lb/ft2', '0.1 kg/m2'],
+);
+export const STRAWED = /*#__PURE__*/ range(
+  'the weight of straw on an area',
+  ['0.01 lb/ft2', '0.05 kg/m2'],
+  ['0.5 lb/ft2', '2.5 kg/m2'],
+);
+export const BALE = /*#__PURE__*/ range('the weight of a bale', ['15 lb', '7 kg'], ['1200 lb', '550 kg']);
+export const BATTER: Ordinary = {
+  of: 'how far a side runs out for its depth',
+  least: '0.05:1',
+  most: '3:1',
+  source: COMMON_PRACTICE,
+};
+export const SETTLES: Ordinary = {
+  of: 'how much fill or soil settles',
+  least: '2%',
+  most: '60%',
+  source: COMMON_PRACTICE,
+};
+export const LIVE: Ordinary = {
+  of: 'the share of seed that is pure, or that sprouts',
+  least: '30%',
+  most: '100%',
+  source: COMMON_PRACTICE,
+};
+export const CONCRETE_AGE: Ordinary = {
+  of: 'the age of the concrete',
+  least: '4 h',
+  most: '365 day',
+  source: COMMON_PRACTICE,
+};

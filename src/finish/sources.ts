@@ -26,3 +26,30 @@ export const CARTRIDGES: Source = {
   locator: '10.1 oz is 18.23 in3',
   fromMemory: false,
 };
+
+export const SEED_CORNELL: Source = {
+  kind: 'published',
+  title: 'Seeding rates; pure live seed',
+  publisher: 'Cornell University, College of Agriculture and Life Sciences',
+  locator: 'table of rates; pure live seed is purity × germination',
+  url: 'http://safesportsfields.cals.cornell.edu/seeding-rates',
+  fromMemory: false,
+};
+
+export const SEED_MINNESOTA: Source = {
+  kind: 'published',
+  title: 'Seeding rates for home lawns',
+  publisher: 'University of Minnesota Extension',
+  locator: 'table 5.7',
+  url: 'http://www.extension.umn.edu/Garden/landscaping/maint/newlawn_6.html',
+  fromMemory: false,
+};
+
+export const SEED_YORK: Source = {
+  kind: 'published',
+  title: 'Seed and mulch specifications',
+  publisher: 'York County Conservation District',
+  locator: 'permanent grass 5 lb to 1000 ft2; straw 3 tons to the acre',
+  url: 'http://www.yorkccd.org/E&S/seed.htm',
+  fromMemory: false,
+};

@@ -45,6 +45,11 @@ const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
   ['ratio', /slope|batter/i, '1.5:1'],
   ['pressure', /^(?:stress|yield)/, ['40000 psi', '280 MPa']],
   ['volume', /^water/, ['6 gal', '25 L']],
+  ['volume', /^increment/, ['0.25 yd3', '0.1 m3']],
+  ['volume', /^(?:truckCapacity|loads?|minimumLoad)$/, ['9 yd3', '7 m3']],
+  ['speed', /^rise/, ['4 ft/h', '1.2 m/h']],
+  ['pressure', /^allowed/, ['600 psf', '30 kPa']],
+  ['ratio', /^waterCement/, '0.45:1'],
 ];
 
 /** The example of one system. */

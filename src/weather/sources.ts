@@ -258,7 +258,7 @@ export const OLD_COLD_RULE: Source = {
   kind: 'published',
   title: 'Cold weather concreting (an older question and answer)',
   publisher: 'Concrete Construction magazine',
-  locator: 'summary: 70 degF for 3 days or 50 degF for 5 days, and 4 more without freezing',
+  locator: 'summary: 70 degF for 3 days or 50 degF for 5 days, then 4 days without freezing',
   fromMemory: false,
 };
 

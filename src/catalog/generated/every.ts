@@ -1,5 +1,6 @@
 // Made by `npm run generate`.
 
+import { backfill } from '../../finish/backfill';
 import { bagCount } from '../../pour/bag-count';
 import { balanceLoad } from '../../pour/balance-load';
 import { barCutting } from '../../steel/bar-cutting';
@@ -94,5 +95,6 @@ export const every = [
   concreteOrder,
   sawWindow,
   truckPlan,
+  backfill,
   finishMaterials,
 ];

@@ -233,6 +233,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../pour/truck-plan').then((m) => m.truckPlan as unknown as AnyCalculation),
       import('./described/truck-plan.json').then((m) => m.default as Description),
     ]),
+  'backfill': () =>
+    Promise.all([
+      import('../../finish/backfill').then((m) => m.backfill as unknown as AnyCalculation),
+      import('./described/backfill.json').then((m) => m.default as Description),
+    ]),
   'finish-materials': () =>
     Promise.all([
       import('../../finish/finish-materials').then((m) => m.finishMaterials as unknown as AnyCalculation),
