@@ -110,7 +110,7 @@ export const fillNeedsShrink: Caution = {
 export const fillInLifts: Caution = {
   code: 'fill-in-lifts',
   severity: 'note',
-  says: 'strip sod and topsoil first, place fill in thin lifts and compact each; what is dumped and graded settles under the slab for years',
+  says: 'strip sod and topsoil first, place fill in thin lifts and compact each lift; what is dumped and graded settles under the slab for years',
   source: sources.COMMON_PRACTICE,
   always: true,
 };

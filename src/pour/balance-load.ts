@@ -23,7 +23,7 @@ import { type Field, fields, list, maybe, quantity, wholeNumber } from '../recko
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
-import { all, allOrNone, needs } from '../reckoning/together';
+import { all, allOrNone, anyOf, holds, needs, notBoth, where } from '../reckoning/together';
 import { total } from '../reckoning/whole';
 import * as own from './balance-cautions';
 import { belowMinimumLoad } from './cautions';
@@ -425,12 +425,15 @@ function door(): Field<Parsed> {
       tickets: list(quantity('volume', 'ticket', 'positive', TRUCK), 1, MOST),
       inTruck: maybe(quantity('volume', 'inTruck', 'not-negative', TRUCK)),
       onTheWay: maybe(quantity('volume', 'onTheWay', 'not-negative', POUR)),
-      done: fields({
-        area: quantity('area', 'area', 'positive', AREA_PLACED),
-        thickness: maybe(thickness('thickness')),
-        probes: probes(),
-        volume: maybe(quantity('volume', 'volume', 'positive', POUR)),
-      }),
+      done: fields(
+        {
+          area: quantity('area', 'area', 'positive', AREA_PLACED),
+          thickness: maybe(thickness('thickness')),
+          probes: probes(),
+          volume: maybe(quantity('volume', 'volume', 'positive', POUR)),
+        },
+        notBoth('volume', 'probes'),
+      ),
       left: fields({
         area: quantity('area', 'area', 'positive', AREA_PLACED),
         thickness: thickness('thickness'),
@@ -445,7 +448,11 @@ function door(): Field<Parsed> {
       leadTime: maybe(quantity('time', 'leadTime', 'positive', LEAD_TIME)),
       now: maybe(clockField('now')),
     },
-    all(allOrNone('placingRate', 'leadTime'), needs('now', 'leadTime')),
+    all(
+      allOrNone('placingRate', 'leadTime'),
+      needs('now', 'leadTime'),
+      where(holds('left', 'probes'), anyOf(holds('done', 'probes'), holds('done', 'volume'))),
+    ),
   );
 }
 

@@ -193,7 +193,7 @@ const forms: readonly Growth[] = [
       name: `B${i}`,
       ...place(i + 1, (i * 7) % 11),
       minimum: '90 ft',
-      most: feet(100.5 + i / 100),
+      maximum: feet(100.5 + i / 100),
     })),
     falls: [{ name: 'away', from: place(0, 0), to: place(0, 10), minimum: '2%' }],
     stakes: stakes(60),
