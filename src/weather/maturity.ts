@@ -18,6 +18,7 @@ import {
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { needs, oneOf } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { ageFactor } from './arrhenius';
@@ -47,7 +48,7 @@ export interface CalibrationInput {
 
 /** Input of {@link maturity}. */
 export interface MaturityInput {
-  /** Readings in order of time, at any intervals. */
+  /** Readings in order of time from placing on, at any intervals; the first no later than `gap`. */
   readonly history: readonly ReadingInput[];
   /** The longest time between readings that is bridged; by default 6 h. */
   readonly gap?: QuantityInput<'time'>;
@@ -73,11 +74,11 @@ export interface WantedStrength {
 
 /** Figures of {@link maturity}. */
 export interface MaturityFigures {
-  /** Temperature-time factor since the first reading. */
+  /** Temperature-time factor since placing. */
   readonly temperatureTime: Quantity<'temperature-time'>;
-  /** Equivalent age since the first reading. */
+  /** Equivalent age since placing. */
   readonly equivalentAge: Quantity<'time'>;
-  /** From the first reading to the last. */
+  /** From placing to the last reading. */
   readonly span: Quantity<'time'>;
   /** The average temperature over that time. */
   readonly mean: Quantity<'temperature'>;
@@ -159,11 +160,29 @@ function checkTimes({ history }: Parsed, gap: Time): void {
   history.forEach(({ at, temperature }, i) => {
     within(`history[${i}].temperature`, temperature);
     const before = history[i - 1];
-    if (!before) return;
+    if (!before) {
+      // What lies before the first reading is a gap as well, and concrete is youngest then.
+      if (at.greaterThan(gap)) refuse(`history[${i}].at`, faults.gapInHistory(at, gap));
+      return;
+    }
     if (!at.greaterThan(before.at)) refuse(`history[${i}].at`, faults.backwards(i + 1));
     if (at.minus(before.at).greaterThan(gap))
       refuse(`history[${i}].at`, faults.gapInHistory(at.minus(before.at), gap));
   });
+}
+
+/** From placing on: as warm as it was first read, until then. */
+function fromPlacing(history: readonly Reading[], pad: Pad): readonly Reading[] {
+  const first = history[0] as Reading;
+  if (first.at.sign() === 0) return history;
+  pad.assume({
+    name: 'history',
+    value: { reckoned: first.temperature },
+    because: say`nothing was read from placing to ${{ at: first.at }}; the concrete is taken as warm as it was then`,
+    override: 'Give a reading at 0 h',
+    source: COMMON_PRACTICE,
+  });
+  return [{ at: first.at.minus(first.at), temperature: first.temperature }, ...history];
 }
 
 function methodOf({ datum, activation, reference }: Parsed, pad: Pad): Method {
@@ -446,9 +465,6 @@ function calibrated(
 }
 
 function reckon(input: Parsed, pad: Pad): MaturityFigures {
-  const { history } = input;
-  const first = history[0] as Reading;
-  const last = history.at(-1) as Reading;
   if (!input.gap) {
     pad.assume({
       name: 'gap',
@@ -459,11 +475,14 @@ function reckon(input: Parsed, pad: Pad): MaturityFigures {
     });
   }
   checkTimes(input, input.gap ?? GAP_DEFAULT());
+  const history = fromPlacing(input.history, pad);
+  const first = history[0] as Reading;
+  const last = history.at(-1) as Reading;
   const method = methodOf(input, pad);
   const intervals = history.slice(1).map((to, i) => intervalOf(history[i] as Reading, to, method, pad));
   if (intervals.length < SHOWN) for (const one of intervals) showInterval(one, method, pad);
   const [S, s] = [last.at, first.at];
-  const span = pad.step('time between the first reading and the last', 't = S − s', { S, s }, S.minus(s));
+  const span = pad.step('time from placing to the last reading', 't = S − s', { S, s }, S.minus(s));
   const both = summed(intervals, span, pad);
   const f = FREEZING.as(pad.system);
   const mean = raised(f, sum(intervals.map(({ mean: m, t }) => above(f, m).times(t.over(span)))));
