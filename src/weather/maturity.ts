@@ -50,6 +50,8 @@ export interface CalibrationInput {
 export interface MaturityInput {
   /** Readings in order of time from placing on, at any intervals; the first no later than `gap`. */
   readonly history: readonly ReadingInput[];
+  /** How warm the concrete was as placed, where the first reading is later; by default as it was first read. */
+  readonly atPlacing?: QuantityInput<'temperature'>;
   /** The longest time between readings that is bridged; by default 6 h. */
   readonly gap?: QuantityInput<'time'>;
   /** The temperature at which strength stops growing; by default 14 degF (-10 degC). */
@@ -109,6 +111,7 @@ interface Specimen {
 
 interface Parsed {
   readonly history: readonly Reading[];
+  readonly atPlacing: Temperature | undefined;
   readonly gap: Time | undefined;
   readonly datum: Temperature | undefined;
   readonly activation: Difference | undefined;
@@ -171,18 +174,23 @@ function checkTimes({ history }: Parsed, gap: Time): void {
   });
 }
 
-/** From placing on: as warm as it was first read, until then. */
-function fromPlacing(history: readonly Reading[], pad: Pad): readonly Reading[] {
+/** From placing on: as warm as it was placed, or else as it was first read. */
+function fromPlacing({ history, atPlacing }: Parsed, pad: Pad): readonly Reading[] {
   const first = history[0] as Reading;
-  if (first.at.sign() === 0) return history;
-  pad.assume({
-    name: 'history',
-    value: { reckoned: first.temperature },
-    because: say`nothing was read from placing to ${{ at: first.at }}; the concrete is taken as warm as it was then`,
-    override: 'Give a reading at 0 h',
-    source: COMMON_PRACTICE,
-  });
-  return [{ at: first.at.minus(first.at), temperature: first.temperature }, ...history];
+  if (first.at.sign() === 0)
+    return atPlacing
+      ? refuse('atPlacing', faults.onlyWith('atPlacing', 'a first reading later than placing'))
+      : history;
+  if (atPlacing) within('atPlacing', atPlacing);
+  else
+    pad.assume({
+      name: 'atPlacing',
+      value: { reckoned: first.temperature },
+      because: say`nothing was read until ${{ at: first.at }} after placing; it is taken as warm as it was then`,
+      override: 'Give atPlacing, or a reading at 0 h',
+      source: COMMON_PRACTICE,
+    });
+  return [{ at: first.at.minus(first.at), temperature: atPlacing ?? first.temperature }, ...history];
 }
 
 function methodOf({ datum, activation, reference }: Parsed, pad: Pad): Method {
@@ -475,7 +483,7 @@ function reckon(input: Parsed, pad: Pad): MaturityFigures {
     });
   }
   checkTimes(input, input.gap ?? GAP_DEFAULT());
-  const history = fromPlacing(input.history, pad);
+  const history = fromPlacing(input, pad);
   const first = history[0] as Reading;
   const last = history.at(-1) as Reading;
   const method = methodOf(input, pad);
@@ -513,7 +521,7 @@ function reckon(input: Parsed, pad: Pad): MaturityFigures {
  * specimens of the mix, and the strength that is waited for
  * @returns temperature-time factor and equivalent age, the strength by the calibration, and when a wanted one is there
  * @throws {InputError} `out-of-order` for a history that runs backwards or stands still, and for a calibration that
- * does not grow; `gap-in-history`; `outside-range` for readings, datum or reference below 14 degF (-10 degC) or above 176 degF (80 degC);
+ * does not grow; `gap-in-history`, also before the first of them; `does-not-fit` for `atPlacing` beside a reading at placing; `outside-range` for readings, datum or reference below 14 degF (-10 degC) or above 176 degF (80 degC);
  * `give-one-of` for specimens that are not all by their maturity or all by their age; `missing` for a wanted strength
  * without a calibration; quantities that cannot be read
  * @source ASTM C1074, as the Iowa Department of Transportation has it in its instructions for materials, 383
@@ -550,6 +558,7 @@ export const maturity: Calculation<MaturityInput, MaturityFigures> = /*#__PURE__
           2,
           MOST_READINGS,
         ),
+        atPlacing: maybe(quantity('temperature', 'atPlacing', 'any', CURING)),
         gap: maybe(quantity('time', 'gap', 'positive', GAP)),
         datum: maybe(quantity('temperature', 'datum', 'any', DATUM)),
         activation: maybe(quantity('temperature-difference', 'activation', 'positive', ACTIVATION)),
