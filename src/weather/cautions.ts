@@ -243,7 +243,7 @@ export const frozenGround: Caution = {
 export const frostInGround = (limit: Temperature, actual: Temperature): Caution => ({
   code: 'frost-in-ground',
   severity: 'warning',
-  ...say`with air of ${{ actual }}, below ${{ limit }}, the ground may be frozen: drive a rod into it in the shade and along the edges before the truck is called, and keep blankets on it until then`,
+  ...say`air that is or was down to ${{ actual }}, ${{ limit }} or colder, before the pour may have frozen the ground: drive a rod into it in the shade and along the edges before the truck is called, and keep blankets on it until then`,
   limit,
   actual,
   source: FROZEN_SUBGRADE,

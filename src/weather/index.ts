@@ -33,6 +33,7 @@ export {
   type PlacingLimitsFigures,
   type PlacingLimitsInput,
   type Protection,
+  type ProtectionRule,
   type PublishedProtection,
   placingLimits,
   type WeatherMeasure,

@@ -16,7 +16,7 @@ import type { Pad } from '../reckoning/pad';
 import type { Source } from '../reckoning/source';
 import { all, needs } from '../reckoning/together';
 import * as cautions from './cautions';
-import { raised, type Temperature } from './degrees';
+import { raised, type Temperature, warmer } from './degrees';
 import * as faults from './faults';
 import { AIR, BEFORE_FROST, CONCRETE, SECTION } from './ordinary';
 import {
@@ -57,6 +57,8 @@ export interface ForecastInput {
   readonly placing: QuantityInput<'temperature'>;
   /** The lowest in the days of protection behind it. */
   readonly low: QuantityInput<'temperature'>;
+  /** The lowest in the nights before it, which the ground has frozen in or not. */
+  readonly before?: QuantityInput<'temperature'>;
 }
 
 /** Input of {@link placingLimits}. */
@@ -67,7 +69,7 @@ export interface PlacingLimitsInput {
   readonly forecast: ForecastInput;
   /** The concrete as it comes to the slab. */
   readonly concrete?: QuantityInput<'temperature'>;
-  /** Whether the ground beneath is frozen; not said, it is doubted in frost. */
+  /** Whether the ground beneath is frozen; not said, it is doubted where it froze before the pour, or freezes then. */
   readonly ground?: 'frozen' | 'not-frozen';
   /** By default `ordinary`; `high-early` is type III, more cement or an accelerator. */
   readonly cement?: 'ordinary' | 'high-early';
@@ -95,12 +97,17 @@ export interface HotLimit {
   readonly most: Quantity<'temperature'>;
 }
 
+/** What a source asks for: warmth, or no more than that it does not freeze. */
+export type ProtectionRule = 'keep from freezing' | 'keep warm' | 'keep from freezing after that';
+
 /** How long a source has concrete protected. */
 export interface PublishedProtection {
   /** Title of the source. */
   readonly source: string;
-  /** What it is kept at, or from. */
-  readonly kept: string;
+  /** What is asked for. */
+  readonly rule: ProtectionRule;
+  /** What it is kept at, where it is kept warm. */
+  readonly keptAt?: Quantity<'temperature'>;
   /** How long. */
   readonly time: Quantity<'time'>;
 }
@@ -114,11 +121,14 @@ export interface PlacingLimitsFigures {
   /** The least as placed, and kept so long as it is protected. */
   readonly keptAtLeast: Quantity<'temperature'>;
   /** The most that it may cool in the day after protection ends. */
-  readonly coolingInADay: Quantity<'temperature-difference'>;
-  /** So much colder air it may be uncovered to at once; to colder air it is cooled slowly. */
-  readonly uncoverAbove: Quantity<'temperature'>;
+  readonly coolingPerDay: Quantity<'temperature-difference'>;
+  /**
+   * The coldest that it may come to in that day, gradually and never at once: from what it is kept at, or from the
+   * concrete as it came where that is warmer.
+   */
+  readonly gradualDropTo: Quantity<'temperature'>;
   /** The most that it may cool in an hour. */
-  readonly coolingInAnHour: Quantity<'temperature-difference'>;
+  readonly coolingPerHour: Quantity<'temperature-difference'>;
   /** How long it is kept from freezing; left out where it is not cold, and for a full load, which is the engineer's. */
   readonly protection?: Quantity<'time'>;
   /** How long until forms come off safely with part of the load on it. */
@@ -137,7 +147,11 @@ export interface PlacingLimitsFigures {
 
 interface Parsed {
   readonly thickness: Quantity<'length'>;
-  readonly forecast: { readonly placing: Temperature; readonly low: Temperature };
+  readonly forecast: {
+    readonly placing: Temperature;
+    readonly low: Temperature;
+    readonly before: Temperature | undefined;
+  };
   readonly concrete: Temperature | undefined;
   readonly ground: 'frozen' | 'not-frozen' | undefined;
   readonly cement: 'ordinary' | 'high-early' | undefined;
@@ -209,6 +223,7 @@ const HOT = /*#__PURE__*/ degrees(90, 32);
 const TOO_HOT = /*#__PURE__*/ degrees(95, 35);
 const HEAT = HOT;
 const COOL = /*#__PURE__*/ degrees(50, 10);
+const WARM = /*#__PURE__*/ degrees(70, 21);
 /** What one blanket, and two, hold on a slab of ordinary thickness. */
 const ONE_BLANKET = /*#__PURE__*/ degrees(20, -7);
 /** Warmer than it has to be, concrete cools more than it gains. */
@@ -224,11 +239,11 @@ const DAYS: Readonly<Record<'sheltered' | 'exposed' | 'forms', Days>> = {
   forms: ['6 day', '4 day'],
 };
 
-const PUBLISHED: readonly (readonly [Source, string, string])[] = [
-  [PROTECTION_SPECIFICATION, 'from freezing', '3 day'],
-  [OLD_COLD_RULE, 'at 70 degF (21 degC)', '3 day'],
-  [OLD_COLD_RULE, 'at 50 degF (10 degC)', '5 day'],
-  [OLD_COLD_RULE, 'from freezing, after either', '4 day'],
+const PUBLISHED: readonly (readonly [Source, ProtectionRule, string, Degrees?])[] = [
+  [PROTECTION_SPECIFICATION, 'keep from freezing', '3 day'],
+  [OLD_COLD_RULE, 'keep warm', '3 day', WARM],
+  [OLD_COLD_RULE, 'keep warm', '5 day', COOL],
+  [OLD_COLD_RULE, 'keep from freezing after that', '4 day'],
 ];
 const HOT_LIMITS: readonly (readonly [Source, Degrees])[] = [
   [HOT_LIMIT, HOT],
@@ -254,18 +269,18 @@ function mixedFor({ mixed }: Column, air: Temperature): Degrees {
 }
 
 function heedGround({ ground, forecast }: Parsed, judged: Judged, pad: Pad): void {
-  const { low, placing } = forecast;
+  const { before, placing } = forecast;
   if (ground === 'frozen') {
     judged.hold = true;
     judged.next.push('thaw-the-ground');
     pad.caution(cautions.frozenGround);
     return;
   }
-  const coldest = low.lessThan(placing) ? low : placing;
-  const frost = under(FROST, coldest);
-  if (ground === undefined && frost) {
+  // The night behind the pour freezes no ground that concrete already lies on.
+  const coldest = before?.lessThan(placing) ? before : placing;
+  if (ground === undefined && !FROST.exceededBy(coldest)) {
     judged.next.push('look-for-frost-in-the-ground');
-    pad.caution(cautions.frostInGround(frost, coldest));
+    pad.caution(cautions.frostInGround(FROST.as(pad.system), coldest));
   }
 }
 
@@ -310,13 +325,12 @@ function heedNight(input: Parsed, judged: Judged, pad: Pad): void {
   const { low } = input.forecast;
   const protection = input.protection ?? 'none';
   const needed = layersFor(low);
-  if (protection === 'heated-enclosure') heedHeater(input, judged, pad);
-  else if (needed === undefined) {
-    judged.next.push('heated-enclosure');
-    if (protection === 'none') {
-      judged.postpone = true;
-      judged.next.push('postpone');
-    }
+  if (protection === 'heated-enclosure') {
+    judged.next.push('cool-slowly');
+    return;
+  }
+  if (needed === undefined) {
+    heedBitter(protection, judged);
     pad.caution(cautions.beyondBlankets(BITTER.as(pad.system), low));
   } else if (protection === 'none') {
     judged.next.push('blankets');
@@ -327,11 +341,24 @@ function heedNight(input: Parsed, judged: Judged, pad: Pad): void {
     judged.next.push('another-blanket');
     pad.caution(cautions.tooFewBlankets(ONE_BLANKET.as(pad.system), low));
   }
-  judged.next.push('cool-slowly');
+  if (!judged.postpone) judged.next.push('cool-slowly');
 }
 
-function heedHeater({ heater }: Parsed, judged: Judged, pad: Pad): void {
-  if (heater === 'vented' || heater === 'electric') return;
+/** Whoever has blankets there encloses and heats before the truck comes; whoever has nothing waits. */
+function heedBitter(protection: Protection, judged: Judged): void {
+  if (protection === 'none') {
+    judged.postpone = true;
+    judged.next.push('postpone');
+    return;
+  }
+  judged.hold = true;
+  judged.next.push('heated-enclosure');
+}
+
+/** In any weather: what fills a tent does not ask how cold it is outside. */
+function heedHeater({ protection, heater }: Parsed, judged: Judged, pad: Pad): void {
+  if (protection !== 'heated-enclosure' || heater === 'vented' || heater === 'electric') return;
+  if (heater === 'unvented') judged.hold = true;
   judged.next.push('vent-the-heater');
   pad.caution(cautions.carbonMonoxide(heater === 'unvented'));
 }
@@ -415,30 +442,33 @@ function reckon(input: Parsed, pad: Pad): PlacingLimitsFigures {
   const judged: Judged = { next: [], hold: false, postpone: false };
   heedGround(input, judged, pad);
   heedConcrete(input, cold, column, judged, pad);
+  heedHeater(input, judged, pad);
   if (cold) heedNight(input, judged, pad);
   heedPeople(input, pad);
   heedWinter(input, judged, pad);
   const guarded = cold ? protectionOf(input, pad) : {};
   const kept = column.kept.as(pad.system);
   const fall = column.drop.as(pad.system);
-  const uncoverAbove = pad.step(
-    'coldest air to be uncovered to at once',
+  const k = input.concrete ? warmer(kept, input.concrete) : kept;
+  const gradualDropTo = pad.step(
+    'coldest that it comes to gradually, over a day',
     'a = k − d',
-    { k: kept, d: fall },
-    raised(kept, fall.negated()),
+    { k, d: fall },
+    raised(k, fall.negated()),
   );
   const layers = layersFor(low);
   return {
     coldWeather: cold,
     ...(cold ? { mixedAtLeast: mixedFor(column, placing).as(pad.system) } : {}),
     keptAtLeast: kept,
-    coolingInADay: fall,
-    uncoverAbove,
-    coolingInAnHour: HOURLY().as(pad.system),
+    coolingPerDay: fall,
+    gradualDropTo,
+    coolingPerHour: HOURLY().as(pad.system),
     ...guarded,
-    published: PUBLISHED.map(([source, what, days]) => ({
+    published: PUBLISHED.map(([source, rule, days, at]) => ({
       source: source.title,
-      kept: what,
+      rule,
+      ...(at ? { keptAt: at.as(pad.system) } : {}),
       time: time(days),
     })),
     hotLimits: HOT_LIMITS.map(([source, most]) => ({ source: source.title, most: most.as(pad.system) })),
@@ -500,6 +530,7 @@ export const placingLimits: Calculation<PlacingLimitsInput, PlacingLimitsFigures
         forecast: fields({
           placing: quantity('temperature', 'placing', 'any', AIR),
           low: quantity('temperature', 'low', 'any', AIR),
+          before: maybe(quantity('temperature', 'before', 'any', AIR)),
         }),
         concrete: maybe(quantity('temperature', 'concrete', 'any', CONCRETE)),
         ground: maybe(choice('ground', ['frozen', 'not-frozen'] as const)),

@@ -48,8 +48,9 @@ export const UFGS_WEATHER: Source = {
 
 export const CSA_DRYING: Source = {
   kind: 'common-practice',
-  title: 'Severe drying as CSA A23.1 has it, from 0.50 kg/m2/h',
+  title: 'Severe drying as CSA A23.1 has it',
   publisher: 'Canadian Standards Association',
+  locator: 'from 0.50 kg/m2/h',
   fromMemory: true,
 };
 
@@ -279,8 +280,9 @@ export const FROZEN_SUBGRADE: Source = {
 
 export const HOT_SPECIFICATION: Source = {
   kind: 'common-practice',
-  title: 'Specification for hot weather concreting, ACI 305.1: at most 95 degF (35 degC)',
+  title: 'Specification for hot weather concreting, ACI 305.1',
   publisher: 'American Concrete Institute',
+  locator: 'at most 95 degF (35 degC)',
   fromMemory: true,
 };
 

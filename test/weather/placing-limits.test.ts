@@ -43,7 +43,7 @@ describe('a day', () => {
       fc.property(days, n(1, 60), (day, more) => {
         const [thin, thick] = [judged(day).figures, judged({ ...day, inches: day.inches + more }).figures];
         return (
-          !thin.keptAtLeast.lessThan(thick.keptAtLeast) && !thin.coolingInADay.lessThan(thick.coolingInADay)
+          !thin.keptAtLeast.lessThan(thick.keptAtLeast) && !thin.coolingPerDay.lessThan(thick.coolingPerDay)
         );
       }),
       { numRuns: runs(60) },
