@@ -41,8 +41,8 @@ export interface LiquidInput {
   readonly kind: 'curing-compound' | 'sealer' | 'release' | 'hardener' | 'retarder';
   /** The area that a measure of it covers in one coat, by its data sheet. */
   readonly covers: QuantityInput<'area'>;
-  /** That measure; by default 1 gal, or 1 L in a metric job. */
-  readonly measure?: QuantityInput<'volume'>;
+  /** That measure: 1 gal, 1 L, or a pail of 5 gal. */
+  readonly measure: QuantityInput<'volume'>;
   /** How many coats; by default one. */
   readonly coats?: number;
   /** What one container holds, where containers are wanted. */
@@ -189,17 +189,8 @@ function liquidOf(
   pad: Pad,
 ): LiquidNeeded {
   const { kind, covers: C, coats, container } = liquid;
-  const B = liquid.measure ?? GALLON.as(pad.system);
+  const B = liquid.measure;
   const n = coats ?? wholeNumber(1);
-  if (!liquid.measure) {
-    pad.assume({
-      name: `liquids[${i}].measure`,
-      value: GALLON,
-      because: 'coverages are mostly told for it',
-      override: 'Give measure: what covers that area, a pail for instance',
-      source: COMMON_PRACTICE,
-    });
-  }
   if (!coats) {
     pad.assume({
       name: `liquids[${i}].coats`,
@@ -307,7 +298,7 @@ function door(): Field<Parsed> {
           fields({
             kind: choice('kind', ['curing-compound', 'sealer', 'release', 'hardener', 'retarder'] as const),
             covers: quantity('area', 'covers', 'positive', COVERED),
-            measure: maybe(quantity('volume', 'measure', 'positive', MEASURE)),
+            measure: quantity('volume', 'measure', 'positive', MEASURE),
             coats: maybe(whole('coats', 1, 10)),
             container: maybe(quantity('volume', 'container', 'positive', CONTAINER)),
           }),
@@ -361,7 +352,7 @@ function door(): Field<Parsed> {
  * const { figures } = finishMaterials({
  *   area: '504 ft2',
  *   allowance: '10%',
- *   liquids: [{ kind: 'curing-compound', covers: '200 ft2', coats: 1, container: '5 gal' }],
+ *   liquids: [{ kind: 'curing-compound', covers: '200 ft2', measure: '1 gal', coats: 1, container: '5 gal' }],
  * });
  * figures.liquids?.[0]?.volume.format(); // '2.77 gal'
  * figures.liquids?.[0]?.containers?.format(); // '1 each'

@@ -59,7 +59,7 @@ export const coldConcretePresses = (
 ): Caution => ({
   code: 'cold-concrete-presses',
   severity: 'warning',
-  ...say`concrete of ${{ actual }} stiffens slowly and presses longer; below ${{ limit }} the equations are not tabled. Take the full head, or warm the concrete`,
+  ...say`concrete of ${{ actual }} stiffens slowly and presses longer: below ${{ limit }} no equation is tabled, so the full head is taken. Warmer concrete presses less`,
   limit,
   actual,
   source: FORM_PRESSURE,

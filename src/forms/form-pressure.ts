@@ -17,6 +17,7 @@ import type { Read } from '../reckoning/read';
 import { all, allOrNone, oneOf } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
+import { frozenConcrete } from './faults';
 import {
   depthOf,
   type Equation,
@@ -162,7 +163,12 @@ function chemistryOf({ cement }: Parsed, pad: Pad): Ratio {
 }
 
 /** Which equation speaks, and why none does. */
-function equationFor({ kind, height, slump }: Parsed, R: Speed, pad: Pad): Equation {
+function equationFor({ kind, height, slump, temperature }: Parsed, R: Speed, pad: Pad): Equation {
+  const cold = COLD.undercutBy(temperature);
+  if (cold) {
+    pad.caution(cautions.coldConcretePresses(cold, temperature));
+    return 'full head';
+  }
   if (slump && STIFF.exceededBy(slump)) {
     pad.caution(cautions.fullHeadGoverns(say`concrete so wet does not stiffen in time`));
     return 'full head';
@@ -198,6 +204,7 @@ function pressed(equation: Equation, R: Speed, fresh: Fresh, head: Pressure, pad
 function fastestFor(input: Parsed, P: Pressure, fresh: Fresh, head: Pressure, pad: Pad): Speed | undefined {
   const least = LEAST.as(pad.system).times(fresh.unitWeight);
   if (!P.lessThan(head) || P.lessThan(least)) return undefined;
+  if (COLD.undercutBy(input.temperature)) return undefined;
   if (input.slump && STIFF.exceededBy(input.slump)) return undefined;
   const slow = input.kind === 'column' || !LOW.exceededBy(input.height);
   const R = slow ? riseAt('slow', P, fresh, pad) : undefined;
@@ -228,14 +235,12 @@ function judge({ input, fresh, head, actual, w }: Forms, pad: Pad): Partial<Form
 
 function reckon(input: Parsed, pad: Pad): FormPressureFigures {
   const { height: h, temperature: T } = input;
-  if (T.lessThan(FROZEN())) refuse('temperature', faults.outOfRange('temperature'));
+  if (T.lessThan(FROZEN())) refuse('temperature', frozenConcrete());
   const R = riseOf(input, pad);
   const w = densityOf(input, pad);
   const fresh = { unitWeight: unitWeight(w, pad), chemistry: chemistryOf(input, pad), temperature: T };
   const head = headOf(w, h, pad);
   const made = pressed(equationFor(input, R, pad), R, fresh, head, pad);
-  const cold = COLD.undercutBy(T);
-  if (cold && made.governs !== 'full head') pad.caution(cautions.coldConcretePresses(cold, T));
   const judged = judge({ input, fresh, head, actual: made.pressure, w }, pad);
   pad.caution(cautions.engineeredForms);
   return {

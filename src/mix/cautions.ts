@@ -40,10 +40,10 @@ export const airUnsaid = (limit: Ratio, source: Source): Caution => ({
   source,
 });
 
-export const littleAir = (limit: Ratio, actual: Ratio, source: Source): Caution => ({
+export const littleAir = (when: When, limit: Ratio, actual: Ratio, source: Source): Caution => ({
   code: 'little-air',
   severity: 'warning',
-  ...say`${{ actual }} of air is below the ${{ limit }} that this exposure needs: have it tested again, and have the plant add air or send another load`,
+  ...say`${{ actual }} of air is below the ${{ limit }} that this exposure needs: ${{ instead: when === 'offered' ? 'ask for more, by a test of the mix' : 'have it tested again, and have the plant add air or send another load' }}`,
   limit,
   actual,
   source,
@@ -161,3 +161,26 @@ export const shortYield = (limit: Ratio, actual: Ratio): Caution => ({
   actual,
   source: YIELD_FORMULA,
 });
+
+export const slumpWillPass = (limit: Length, actual: Length): Caution => ({
+  code: 'slump-will-pass',
+  severity: 'warning',
+  ...say`the water to be added would bring the slump to ${{ actual }}, above the ${{ limit }} that was ordered: it weakens the top and shrinks. Add less, or have the plant send a plasticizer`,
+  limit,
+  actual,
+  source: WATER_ADDED,
+});
+
+export const waterUnknown: Caution = {
+  code: 'water-unknown',
+  severity: 'warning',
+  says: 'how much water the mix would still bear cannot be told without cement and water of the ticket: add none until they are known, or who ordered it agrees',
+  source: WATER_ADDED,
+};
+
+export const noWaterWhenOld: Caution = {
+  code: 'no-water-when-old',
+  severity: 'stop',
+  says: 'water is wanted in a load past its time limit: it stiffens because it sets, and water then takes its strength. Place it as it is at once, or send it back',
+  source: TIME_LIMIT,
+};

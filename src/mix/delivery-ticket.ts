@@ -20,8 +20,9 @@ import { COMMON_PRACTICE } from '../reckoning/source';
 import { all, allOrNone, needs } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
+import { moreThanDelivered } from './faults';
 import { AGE, AIR, BATCHED, DENSITY, LOAD, MOISTURE, STRENGTH, WATER } from './ordinary';
-import { effectOf, type WaterEffect } from './site-water';
+import { effectOf, roomBySlump, type WaterEffect } from './site-water';
 import { AIR_TOLERANCE, TIME_LIMIT, WATER_ADDED, YIELD_FORMULA } from './sources';
 import { waterCement } from './water-cement';
 
@@ -65,9 +66,11 @@ export interface DeliveryTicketInput {
   readonly aggregates?: readonly BatchedAggregateInput[];
   /** Water added to the drum since, all of it. */
   readonly waterAdded?: QuantityInput<'volume'>;
+  /** Concrete in the drum when that went in; by default the whole load. */
+  readonly addedTo?: QuantityInput<'volume'>;
   /** Water that somebody wants to add now. */
   readonly waterToAdd?: QuantityInput<'volume'>;
-  /** Concrete in the drum when water is added on site; by default the whole load. */
+  /** Concrete in the drum now, where water is to be added; by default the whole load. */
   readonly left?: QuantityInput<'volume'>;
   /** Strength by the ticket. */
   readonly strength?: QuantityInput<'pressure'>;
@@ -87,8 +90,10 @@ export interface DeliveryTicketInput {
 
 /** Figures of {@link deliveryTicket}. */
 export interface DeliveryTicketFigures {
-  /** Whether nothing that was told speaks against it. */
-  readonly asOrdered: boolean;
+  /** Whether what was told is as ordered; left out where nothing of it was. */
+  readonly asOrdered?: boolean;
+  /** What was ordered and is not told: ask for it before discharge. */
+  readonly notTold?: readonly string[];
   /** Free water in the aggregate. */
   readonly aggregateWater?: Quantity<'mass'>;
   /** Water to cement as batched, with the water of the aggregate. */
@@ -97,7 +102,7 @@ export interface DeliveryTicketFigures {
   readonly waterCement?: Quantity<'ratio'>;
   /** Water to cement if what is wanted is added. */
   readonly waterCementAfter?: Quantity<'ratio'>;
-  /** Water that may still be added before the limit is reached; nothing where it has been. */
+  /** Water that may still be added before the limit of water or of slump is reached; nothing past the time limit. */
   readonly waterLeft?: Quantity<'volume'>;
   /** What the water that is wanted would do. */
   readonly effect?: WaterEffect;
@@ -168,40 +173,70 @@ function batched(input: Parsed, pad: Pad): Wet | undefined {
   return { water, cement: C, ...(F ? { aggregateWater: F } : {}) };
 }
 
-function ratioAfter(wet: Wet, share: Ratio, added: Mass | undefined, what: string, pad: Pad): Ratio {
-  const { water: G, cement: C } = wet;
-  if (!added) return pad.step(what, 'w = G ÷ C', { G, C }, G.over(C));
-  const values = { G, C, q: share, A: added };
-  return pad.step(what, 'w = (G × q + A) ÷ (C × q)', values, G.times(share).plus(added).over(C.times(share)));
-}
-
 type Waters = Pick<
   DeliveryTicketFigures,
   'aggregateWater' | 'waterCementBatched' | 'waterCement' | 'waterCementAfter' | 'waterLeft' | 'cementContent'
 >;
 
-/** Water that the limit leaves, in the unit that water is told in. */
-function roomFor(input: Parsed, wet: Wet, share: Ratio, added: Mass, w: Ratio, pad: Pad): Volume {
+interface Drum {
+  /** What is in it now. */
+  readonly left: Volume;
+  /** What was in it when water was added. */
+  readonly addedTo: Volume;
+  /** Past its time limit. */
+  readonly late: boolean;
+}
+
+/** Water to cement of what is in the drum: water that was added went into what was in it then. */
+function ratioNow({ volume: V, waterAdded: a }: Parsed, wet: Wet, { addedTo: b }: Drum, pad: Pad): Ratio {
   const { water: G, cement: C } = wet;
+  if (!a || a.sign() === 0) return pad.step('water to cement', 'w = G ÷ C', { G, C }, G.over(C));
   const d = waterDensity(pad);
-  const room = w.times(C).times(share).minus(G.times(share)).minus(added);
-  const unit = (input.water as Volume).unit;
-  if (room.sign() <= 0) return room.minus(room).over(d).in(unit);
-  if (added.sign() === 0 && share.compareTo(ONE()) === 0) {
-    return pad.step(
-      'water that may still be added',
-      'R = (w × C − G) ÷ d',
-      { w, C, G, d },
-      room.over(d).in(unit),
-    );
-  }
-  const values = { w, C, q: share, G, A: added, d };
-  return pad.step(
-    'water that may still be added',
-    'R = (w × C × q − G × q − A) ÷ d',
-    values,
-    room.over(d).in(unit),
-  );
+  const q = pad.step('share of the load that it went into', 'q = b ÷ V', { b, V }, b.over(V));
+  const A = pad.step('water added', 'A = a × d', { a, d }, a.times(d).in(C.unit));
+  const w = G.times(q).plus(A).over(C.times(q));
+  return pad.step('water to cement', 'w = (G × q + A) ÷ (C × q)', { G, q, A, C }, w);
+}
+
+/** Cement in what is left in the drum. */
+function cementLeft({ volume: V }: Parsed, { cement: C }: Wet, { left: l }: Drum, pad: Pad): Mass {
+  if (l.compareTo(V) === 0) return C;
+  return pad.step('cement in what is left', 'Q = C × (l ÷ V)', { C, l, V }, C.times(l.over(V)));
+}
+
+function ratioThen({ waterToAdd: t }: Parsed, w: Ratio, Q: Mass, pad: Pad): Ratio | undefined {
+  if (!t) return undefined;
+  const d = waterDensity(pad);
+  const after = w.plus(t.times(d).over(Q));
+  return pad.step('water to cement if more is added', 'x = w + t × d ÷ Q', { w, t, d, Q }, after);
+}
+
+const lesser = (a: Volume | undefined, b: Volume | undefined): Volume | undefined =>
+  a && b ? (b.lessThan(a) ? b : a) : (a ?? b);
+
+/** Water that limit and slump leave, in the unit that water is told in. */
+function roomFor(input: Parsed, w: Ratio, Q: Mass, drum: Drum, pad: Pad): Volume | undefined {
+  const { ordered, slump } = input;
+  const { unit } = input.water as Volume;
+  const m = ordered.waterCement;
+  const d = waterDensity(pad);
+  const none = drum.left.minus(drum.left).in(unit);
+  const spare = m?.greaterThan(w)
+    ? pad.step(
+        'water to the limit',
+        'R = (m − w) × Q ÷ d',
+        { m, w, Q, d },
+        Q.times(m.minus(w)).over(d).in(unit),
+      )
+    : m && none;
+  const wetter =
+    slump && ordered.slump
+      ? ordered.slump.greaterThan(slump)
+        ? roomBySlump(drum.left, slump, ordered.slump, pad).in(unit)
+        : none
+      : undefined;
+  const room = lesser(spare, wetter);
+  return room && drum.late ? none : room;
 }
 
 function heedLimit(limit: Ratio, now: Ratio, after: Ratio | undefined, pad: Pad): void {
@@ -209,27 +244,25 @@ function heedLimit(limit: Ratio, now: Ratio, after: Ratio | undefined, pad: Pad)
   else if (after?.greaterThan(limit)) pad.caution(cautions.waterWillBreakLimit(limit, after));
 }
 
-function waters(input: Parsed, left: Volume, pad: Pad): Waters {
+function waters(input: Parsed, drum: Drum, pad: Pad): Waters {
   const wet = batched(input, pad);
-  if (!wet) return {};
-  const { volume: V, waterAdded, waterToAdd, ordered } = input;
-  const dosed = waterAdded ?? waterToAdd;
-  const q = dosed ? pad.step('share of the load left', 'q = l ÷ V', { l: left, V }, left.over(V)) : ONE();
-  const d = waterDensity(pad);
-  const asMass = (water: Volume): Mass => water.times(d).in(wet.cement.unit);
-  const added = waterAdded && asMass(waterAdded);
-  const now = ratioAfter(wet, q, added, 'water to cement', pad);
-  const then = waterToAdd && asMass(waterToAdd).plus(added ?? wet.water.minus(wet.water));
-  const after = then && ratioAfter(wet, q, then, 'water to cement if more is added', pad);
+  const { volume: V, ordered, waterToAdd } = input;
   const limit = ordered.waterCement;
+  if (!wet) {
+    if (limit && waterToAdd && waterToAdd.sign() > 0) pad.caution(cautions.waterUnknown);
+    return {};
+  }
+  const now = ratioNow(input, wet, drum, pad);
+  const Q = cementLeft(input, wet, drum, pad);
+  const after = ratioThen(input, now, Q, pad);
   if (limit) heedLimit(limit, now, after, pad);
-  const none = wet.water.minus(wet.water);
+  const room = roomFor(input, now, Q, drum, pad);
   return {
     ...(wet.aggregateWater ? { aggregateWater: wet.aggregateWater } : {}),
     waterCementBatched: wet.water.over(wet.cement),
     waterCement: now,
     ...(after ? { waterCementAfter: after } : {}),
-    ...(limit ? { waterLeft: roomFor(input, wet, q, added ?? none, limit, pad) } : {}),
+    ...(room ? { waterLeft: room } : {}),
     cementContent: pad.step(
       'cement content',
       'c = C ÷ V',
@@ -246,7 +279,7 @@ function yields(input: Parsed, pad: Pad): Pick<DeliveryTicketFigures, 'yield' | 
   const waterMass = water.plus(waterAdded ?? water.minus(water)).times(waterDensity(pad));
   const M = aggregates.reduce((sum, { mass }) => sum.plus(mass), cement.plus(waterMass));
   const Y = pad.step('yield', 'Y = M ÷ D', { M, D }, M.over(D).in(V.unit));
-  const y = pad.step('relative yield', 'y = Y ÷ V', { Y, V }, Y.over(V));
+  const y = pad.step('relative yield', 'y = Y ÷ V', { Y, V }, Y.over(V).in('%'));
   if (y.lessThan(SHORT())) pad.caution(cautions.shortYield(SHORT(), y));
   return { yield: Y, relativeYield: y };
 }
@@ -260,7 +293,7 @@ function judgeAir({ air, ordered }: Parsed, pad: Pad): void {
     pad.caution(
       none
         ? cautions.noAir('delivered', least, air, AIR_TOLERANCE)
-        : cautions.littleAir(least, air, AIR_TOLERANCE),
+        : cautions.littleAir('delivered', least, air, AIR_TOLERANCE),
     );
   }
   if (most && air.greaterThan(most)) pad.caution(cautions.muchAir(most, air, AIR_TOLERANCE));
@@ -284,8 +317,9 @@ function judgeMix(input: Parsed, pad: Pad): void {
   }
 }
 
-function judgeAge({ age, timeLimit }: Parsed, pad: Pad): void {
-  if (!age) return;
+/** Whether it is past its time limit. */
+function isLate({ age, timeLimit }: Parsed, pad: Pad): boolean {
+  if (!age) return false;
   const limit = timeLimit ?? OLD_LIMIT();
   if (!timeLimit) {
     pad.assume({
@@ -297,23 +331,60 @@ function judgeAge({ age, timeLimit }: Parsed, pad: Pad): void {
     });
   }
   if (age.greaterThan(limit)) pad.caution(cautions.pastTimeLimit(limit, age));
+  return age.greaterThan(limit);
 }
 
-function leftOf({ left, volume, waterAdded, waterToAdd }: Parsed, pad: Pad): Volume {
-  if (left) {
-    return left.greaterThan(volume) ? refuse('left', faults.outOfRange('left')) : left;
-  }
-  if (waterAdded || waterToAdd) {
+/** So much in the drum when water goes in: as told, or the whole load. */
+function inDrum(
+  name: 'left' | 'addedTo',
+  { volume, ...input }: Parsed,
+  water: Volume | undefined,
+  pad: Pad,
+): Volume {
+  const told = input[name];
+  if (told) return told.greaterThan(volume) ? refuse(name, moreThanDelivered(name)) : told;
+  if (water) {
     pad.assume({
-      name: 'left',
+      name,
       value: { reckoned: volume },
       because: 'the whole load is taken to be in the drum when water is added',
-      override: 'Give left: what is still in the drum, since the same water does more to less concrete',
+      override: say`Give ${{ name }}: what was in the drum, since the same water does more to less concrete`,
       source: WATER_ADDED,
     });
   }
   return volume;
 }
+
+/** What the water that is wanted would do, and whether it may go in. */
+function effectWanted(input: Parsed, { left, late }: Drum, pad: Pad): WaterEffect | undefined {
+  const { waterToAdd, slump, ordered } = input;
+  if (!waterToAdd) return undefined;
+  const effect = effectOf(waterToAdd, left, slump, pad);
+  if (waterToAdd.sign() === 0) return effect;
+  if (ordered.slump && effect.slump?.greaterThan(ordered.slump) && !slump?.greaterThan(ordered.slump)) {
+    pad.caution(cautions.slumpWillPass(ordered.slump, effect.slump));
+  }
+  if (late) pad.caution(cautions.noWaterWhenOld);
+  return effect;
+}
+
+/** What was ordered and is not told. */
+function notTold({ ordered, cement, water, strength, air, slump, aggregateSize }: Parsed): string[] {
+  const pairs = [
+    ['strength', ordered.strength, strength],
+    ['air', ordered.minimumAir ?? ordered.maximumAir, air],
+    ['water to cement', ordered.waterCement, cement && water],
+    ['slump', ordered.slump, slump],
+    ['stone', ordered.aggregateSize, aggregateSize],
+  ] as const;
+  return pairs.filter(([, asked, told]) => asked && !told).map(([name]) => name);
+}
+
+const ordersSaid = ({ ordered }: Parsed): number => {
+  const air = ordered.minimumAir ?? ordered.maximumAir;
+  return [ordered.strength, air, ordered.waterCement, ordered.slump, ordered.aggregateSize].filter(Boolean)
+    .length;
+};
 
 /** What a figure hangs on must be there with it. */
 function together({ cement, water, aggregates, density: D }: Parsed): void {
@@ -327,16 +398,25 @@ function together({ cement, water, aggregates, density: D }: Parsed): void {
 
 function reckon(input: Parsed, pad: Pad): DeliveryTicketFigures {
   together(input);
-  const left = leftOf(input, pad);
+  const left = inDrum('left', input, input.waterToAdd, pad);
+  const addedTo = inDrum('addedTo', input, input.waterAdded, pad);
   const before = pad.cautions.length;
   judgeMix(input, pad);
-  const water = waters(input, left, pad);
-  const effect = input.waterToAdd && effectOf(input.waterToAdd, left, input.slump, pad);
+  const drum: Drum = { left, addedTo, late: isLate(input, pad) };
+  const water = waters(input, drum, pad);
+  const effect = effectWanted(input, drum, pad);
   const made = yields(input, pad);
-  judgeAge(input, pad);
+  const missing = notTold(input);
+  const compared = ordersSaid(input) > missing.length || pad.cautions.length > before;
   const asOrdered = pad.cautions.length === before;
   pad.caution(alkali);
-  return { asOrdered, ...water, ...(effect ? { effect } : {}), ...made };
+  return {
+    ...(compared ? { asOrdered } : {}),
+    ...(missing.length > 0 ? { notTold: missing } : {}),
+    ...water,
+    ...(effect ? { effect } : {}),
+    ...made,
+  };
 }
 
 /**
@@ -395,6 +475,7 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
         water: maybe(quantity('volume', 'water', 'positive', WATER)),
         aggregates: maybe(list(aggregate, 1, 6)),
         waterAdded: water('waterAdded'),
+        addedTo: maybe(quantity('volume', 'addedTo', 'positive', LOAD)),
         waterToAdd: water('waterToAdd'),
         left: maybe(quantity('volume', 'left', 'positive', LOAD)),
         strength: maybe(strength),

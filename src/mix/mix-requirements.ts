@@ -120,6 +120,7 @@ export interface MixRequirementsFigures {
 
 type Parsed = Read<MixRequirementsInput>;
 type Offer = NonNullable<Parsed['offered']>;
+type Ratio = Quantity<'ratio'>;
 
 const SLUMP_SLAB = paired('length', '3 in', '75 mm');
 const SLUMP_WALL = paired('length', '4 in', '100 mm');
@@ -183,13 +184,28 @@ function governing(input: Parsed, all: readonly MixBySource[], pad: Pad): MixByS
   return own.length > 0 ? own : refuse('standard', faults.noRuleOf(standard, choices));
 }
 
-/** The air to ask for: of what governs, an aim before a mere range. */
+const larger = (a: Ratio, b: Ratio): Ratio => (b.greaterThan(a) ? b : a);
+const smaller = (a: Ratio | undefined, b: Ratio | undefined): Ratio | undefined =>
+  a && b ? (b.lessThan(a) ? b : a) : (a ?? b);
+
+const airBy = (target: Ratio | undefined, minimum: Ratio, maximum: Ratio | undefined): Air => ({
+  ...(target ? { target } : {}),
+  minimum,
+  ...(maximum ? { maximum } : {}),
+});
+
+/** The air to ask for: within every range that governs, at what one of them says to aim at. */
 function airOf(rules: readonly MixBySource[], input: Parsed): Air | undefined {
   if (input.finish === 'hard-trowel' && !isExposed(input.use)) return undefined;
-  const rule = rules.find(({ airTarget }) => airTarget) ?? rules.find(({ minimumAir }) => minimumAir);
-  if (!rule?.minimumAir) return undefined;
-  const { airTarget: target, minimumAir: minimum, maximumAir: maximum } = rule;
-  return { ...(target ? { target } : {}), minimum, ...(maximum ? { maximum } : {}) };
+  const saying = rules.filter(({ minimumAir }) => minimumAir);
+  const first = saying.find(({ airTarget }) => airTarget) ?? saying[0];
+  if (!first?.minimumAir) return undefined;
+  const minimum = saying.reduce((q, r) => larger(q, r.minimumAir as Ratio), first.minimumAir);
+  const maximum = saying.reduce<Ratio | undefined>((q, r) => smaller(q, r.maximumAir), first.maximumAir);
+  // Ranges that do not meet cannot all be kept: then the one that says what to aim at counts.
+  if (maximum?.lessThan(minimum)) return airBy(first.airTarget, first.minimumAir, first.maximumAir);
+  const aim = first.airTarget && larger(minimum, smaller(first.airTarget, maximum) as Ratio);
+  return airBy(aim, minimum, maximum);
 }
 
 interface Judged {
@@ -218,7 +234,9 @@ function judgeAir(offer: Offer, { input, ask, frost, source }: Judged, pad: Pad)
   if (air.lessThan(least)) {
     const none = wet && air.lessThan(ENTRAPPED());
     pad.caution(
-      none ? cautions.noAir('offered', least, air, source) : cautions.littleAir(least, air, source),
+      none
+        ? cautions.noAir('offered', least, air, source)
+        : cautions.littleAir('offered', least, air, source),
     );
     return false;
   }

@@ -50,3 +50,24 @@ export function effectOf(
     mostLoss: pad.step('strength lost, at most', 'g = n × q', { n, q }, q.times(n)),
   };
 }
+
+/** Water that brings a slump to another. */
+export function roomBySlump(
+  left: Volume,
+  slump: Quantity<'length'>,
+  most: Quantity<'length'>,
+  pad: Pad,
+): Volume {
+  const [D, E, k] = [DOSE, IN_EACH, SLUMP].map((pair) => pair.as(pad.system)) as [
+    Volume,
+    Volume,
+    Quantity<'length'>,
+  ];
+  const room = D.times(most.minus(slump).over(k)).times(left.over(E));
+  return pad.step(
+    'water to the slump that was ordered',
+    'S = D × ((o − s) ÷ k) × (l ÷ E)',
+    { D, o: most, s: slump, k, l: left, E },
+    room,
+  );
+}

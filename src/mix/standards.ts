@@ -242,6 +242,7 @@ function customary(asked: Asked, air: Air | undefined): Row[] {
       rule: `not structural, class ${frost}`,
       source: IBC_NONSTRUCTURAL,
       psi: IBC[frost],
+      air,
     });
   }
   if (frost === 'F3') {

@@ -135,8 +135,8 @@ degF|temperature|1|c|1|f °f
 degC|temperature|1.8|m|1|c °c
 degF|temperature-difference|1|c|1|f °f
 degC|temperature-difference|1.8|m|1|c °c
-degF-h|temperature-time|1|c|0|f-h °f-h
-degC-h|temperature-time|1.8|m|0|c-h °c-h
+degF-h|temperature-time|1|c|1|f-h °f-h
+degC-h|temperature-time|1.8|m|1|c-h °c-h
 mph|speed|1609.344|c|2|mi/h
 ft/s|speed|1097.28|c|2|fps
 km/h|speed|1000|m|2|kph kmh

@@ -15,7 +15,7 @@ describe('what goes onto a slab', () => {
           finishMaterials({
             area: `${area} ft2`,
             allowance: '5%',
-            liquids: [{ kind: 'sealer', covers: `${covers} ft2`, coats }],
+            liquids: [{ kind: 'sealer', covers: `${covers} ft2`, measure: '1 gal', coats }],
           })
             .figures.liquids?.[0]?.volume.toNumber('gal')
             .toFixed(9);
@@ -33,7 +33,15 @@ describe('what goes onto a slab', () => {
         const { liquids } = finishMaterials({
           area: `${a} ft2`,
           allowance: '0%',
-          liquids: [{ kind: 'curing-compound', covers: `${c} ft2`, coats: 1, container: `${pail} gal` }],
+          liquids: [
+            {
+              kind: 'curing-compound',
+              covers: `${c} ft2`,
+              measure: '1 gal',
+              coats: 1,
+              container: `${pail} gal`,
+            },
+          ],
         }).figures;
         const n = liquids?.[0]?.containers?.toNumber('each') ?? 0;
         expect(n * pail).toBeGreaterThanOrEqual(a / c - 1e-9);
@@ -49,7 +57,7 @@ describe('what goes onto a slab', () => {
         const { sealant } = finishMaterials({
           area: '100 ft2',
           allowance: '0%',
-          sealant: { length: `${feet} ft`, width: `${sixteenths}/16 in`, depth: '1/8 in' },
+          sealant: { length: `${feet} ft`, width: `${sixteenths * 0.0625} in`, depth: '1/8 in' },
         }).figures;
         expect(sealant?.volume.toNumber('gal')).toBeCloseTo((feet * 12 * sixteenths) / 16 / 8 / 231, 9);
       }),

@@ -23,7 +23,7 @@ const psf = (input: FormPressureInput): number => formPressure(input).figures.pr
 const byEquation = (input: FormPressureInput): number =>
   formPressure(input).figures.byEquation?.toNumber('psf') ?? Number.NaN;
 
-const degrees = fc.integer({ min: 35, max: 110 });
+const degrees = fc.integer({ min: 41, max: 110 });
 const rises = fc.double({ min: 0.2, max: 14.9, noNaN: true });
 const heights = fc.integer({ min: 1, max: 30 });
 

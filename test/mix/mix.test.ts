@@ -149,7 +149,7 @@ describe('a delivery ticket', () => {
           aggregates: [
             { mass: `${stone} lb`, moisture: `${moisture / 10}%`, absorption: `${absorption / 10}%` },
           ],
-          left: `${left} yd3`,
+          addedTo: `${left} yd3`,
           waterAdded: '5 gal',
         });
         // In pounds and binary numbers: 1 gal of water is 8.345404 lb.
