@@ -40,7 +40,7 @@ export const restNotProbed = (limit: Volume, actual: Volume): Caution => ({
 export const probesScatter = (limit: Length, actual: Length): Caution => ({
   code: 'probes-scatter',
   severity: 'note',
-  ...say`the probes lie up to ${{ actual }} from their mean, more than the ${{ limit }} that is reckoned with: the range is widened by it. Probe in more places`,
+  ...say`twice the standard deviation of the probes is ${{ actual }}, more than the ${{ limit }} that a probe is taken to lie within: the range is widened by it. Probe in more places`,
   limit,
   actual,
   source: COMMON_PRACTICE,
@@ -50,6 +50,15 @@ export const calledLate = (limit: Time, actual: Time): Caution => ({
   code: 'called-late',
   severity: 'warning',
   ...say`what is on hand lasts ${{ limit }} and a load takes ${{ actual }} from the call: call now, place slower and keep the open edge short and covered, or end at a bulkhead`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const perhapsLate = (limit: Time, actual: Time): Caution => ({
+  code: 'called-late',
+  severity: 'warning',
+  ...say`what is on hand may be too little, lasts ${{ limit }}, and a load takes ${{ actual }} from the call: measure what is left now, and call now unless that shows enough, or end at a bulkhead`,
   limit,
   actual,
   source: COMMON_PRACTICE,

@@ -111,7 +111,7 @@ export interface BalanceLoadFigures {
   readonly within: Quantity<'ratio'>;
   /** What to call for: the most, in whole steps of the order. */
   readonly call: Quantity<'volume'>;
-  /** Left over of that, as best known. */
+  /** Left over of that and of what is on hand, as best known. */
   readonly leftOver: Quantity<'volume'>;
   /** What is best known, rounded down to whole steps. */
   readonly roundedDown: Quantity<'volume'>;
@@ -121,7 +121,7 @@ export interface BalanceLoadFigures {
   readonly bareIfDown: Quantity<'area'>;
   /** How long what is on hand lasts, where rate and lead time are given. */
   readonly lasts?: Quantity<'time'>;
-  /** Time left until the call; below zero where it is late. */
+  /** Time left until the call, where anything is to be called for; below zero where it is late. */
   readonly callIn?: Quantity<'time'>;
   /** The latest call by the clock, where the time of day is given and it is not late. */
   readonly callBy?: ClockTime;
@@ -210,7 +210,7 @@ function scatterOf(probes: readonly Length[], mean: Length, pad: Pad): Length | 
 
 /** How far the mean of probes may be off, as a share of it. */
 function meanWithin(probes: readonly Length[], t: Length, h: Length, pad: Pad): Ratio {
-  const scatter = scatterOf(probes, t, pad);
+  const scatter = scatterOf(probes, t, pad)?.in(h.shownIn ?? h.unit);
   const wide = scatter?.greaterThan(h);
   if (scatter && wide) pad.caution(own.probesScatter(h, scatter));
   const s = scatter && wide ? scatter : h;
@@ -309,7 +309,8 @@ function heedWaste(U: Volume, M: Measured, a: Ratio, y: Ratio, waste: Ratio, pad
 
 type Timing = Pick<BalanceLoadFigures, 'lasts' | 'callIn' | 'callBy'>;
 
-function timing({ placingRate: R, leadTime: l, now }: Parsed, H: Volume, pad: Pad): Timing {
+/** How long what is on hand lasts, and when the call is due where there is one. */
+function timing({ placingRate: R, leadTime: l, now }: Parsed, H: Volume, called: boolean, pad: Pad): Timing {
   if (!R && !l) {
     if (now) refuse('leadTime', sharedFaults.missing('leadTime', '"60 min"'));
     return {};
@@ -317,6 +318,7 @@ function timing({ placingRate: R, leadTime: l, now }: Parsed, H: Volume, pad: Pa
   if (!R) return refuse('placingRate', sharedFaults.missing('placingRate', ['"20 yd3/h"', '"15 m3/h"']));
   if (!l) return refuse('leadTime', sharedFaults.missing('leadTime', '"60 min"'));
   const T = pad.step('what is on hand lasts', 'T = H ÷ R', { H, R }, H.over(R).in('min'));
+  if (!called) return { lasts: T };
   const callIn = pad.step('until the call', 'c = T − l', { T, l }, T.minus(l));
   return {
     lasts: T,
@@ -335,6 +337,18 @@ function verdictOf(expected: Volume, high: Volume, callIn: Time | undefined): Ba
   if (high.sign() <= 0) return 'enough on hand';
   if (expected.sign() <= 0) return 'may be enough';
   return callIn && callIn.sign() < 0 ? 'call now' : 'call';
+}
+
+/** A call that comes too late, whether it is certain to be made or not. */
+function heedLate(
+  { lasts, callIn }: Timing,
+  lead: Time | undefined,
+  verdict: BalanceLoadFigures['verdict'],
+  pad: Pad,
+): void {
+  if (!lasts || !lead || !callIn || callIn.sign() >= 0) return;
+  const late = verdict === 'may be enough' ? own.perhapsLate : own.calledLate;
+  pad.caution(late(lasts, lead));
 }
 
 function plannedOf({ done, left }: Parsed, pad: Pad): Length {
@@ -384,13 +398,12 @@ function reckon(input: Parsed, pad: Pad): BalanceLoadFigures {
   const call = high.upTo(i);
   const roundedDown = some(expected).downTo(i);
   const shortIfDown = high.minus(roundedDown);
-  const when = timing(input, H, pad);
+  const when = timing(input, H, call.sign() > 0, pad);
   const verdict = verdictOf(expected, G, when.callIn);
   heedWaste(U, M, a, y, waste, pad);
   const spread = high.minus(low);
   if (!left.probes && spread.greaterThan(i)) pad.caution(own.restNotProbed(i, spread));
-  if (verdict === 'call now' && input.leadTime && when.lasts)
-    pad.caution(own.calledLate(when.lasts, input.leadTime));
+  heedLate(when, input.leadTime, verdict, pad);
   if (minimumLoad && call.sign() > 0 && call.lessThan(minimumLoad))
     pad.caution(belowMinimumLoad(minimumLoad, call));
   pad.caution(alkali);
@@ -407,7 +420,7 @@ function reckon(input: Parsed, pad: Pad): BalanceLoadFigures {
     high,
     within: r,
     call,
-    leftOver: some(call.minus(some(expected))),
+    leftOver: call.minus(expected),
     roundedDown,
     shortIfDown,
     bareIfDown: left.area.times(shortIfDown.over(N)),

@@ -89,8 +89,9 @@ export function heedAllowances(
   }
 }
 
-/** Of an order, what no measuring of the job can know; and what of it is a hair beside an increment. */
-const UNKNOWABLE = /*#__PURE__*/ share('1%');
+/** Of an order, what no measuring of the job can know. */
+export const UNKNOWABLE = /*#__PURE__*/ share('1%');
+/** What of an order is a hair beside an increment. */
 const HAIR = /*#__PURE__*/ share('0.2%');
 const TENTH = /*#__PURE__*/ share('10%');
 

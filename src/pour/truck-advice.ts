@@ -5,19 +5,27 @@
  * cold joint. Before that it crusts over: common practice wants the next load within an hour in mild weather and within
  * half an hour when it is hot, a quarter of the earliest set in both; and past three quarters of it hauled concrete is
  * stiff by age alone. A gap of 5 min and a wait of 15 min are part of
- * every pour (common practice).
+ * every pour (common practice). Concrete that may set before it is out of the truck is not placed at all, whatever
+ * limit of age was agreed on.
  */
 import { constant, ratio, time } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Words } from '../reckoning/words';
-import { smallLastLoad } from './cautions';
+import { justOverLoad, smallLastLoad } from './cautions';
+import { UNKNOWABLE } from './order-advice';
 import * as cautions from './truck-cautions';
 import type { TruckPlanFigures } from './truck-plan';
 
 /** How it goes. */
-export type TruckVerdict = 'keeps going' | 'trucks wait' | 'placing waits' | 'cold joint';
+export type TruckVerdict =
+  | 'keeps going'
+  | 'trucks wait'
+  | 'placing waits'
+  | 'too old'
+  | 'cold joint'
+  | 'sets in the truck';
 
 type Time = Quantity<'time'>;
 type Figures = Omit<TruckPlanFigures, 'verdict' | 'publishedRates' | 'publishedLoads'>;
@@ -25,6 +33,9 @@ type Figures = Omit<TruckPlanFigures, 'verdict' | 'publishedRates' | 'publishedL
 /** What of the input decides on advice. */
 export interface TruckWays {
   readonly loading: Time;
+  readonly spacing: Time | undefined;
+  /** There are fewer trucks than it takes, by what was said and not by the schedule. */
+  readonly few: boolean;
   readonly freeTime: Time | undefined;
   readonly hot: boolean;
   readonly sending: 'spaced' | 'at-once' | undefined;
@@ -32,19 +43,36 @@ export interface TruckWays {
 
 const SHORT_GAP = constant(() => time('5 min'));
 const SHORT_WAIT = constant(() => time('15 min'));
+/** Times of two sums differ by what rounding leaves. */
+const A_SECOND = constant(() => time('1 s'));
 const MOST_OF_SET = constant(() => ratio('75%'));
 const QUARTER = constant(() => ratio('25%'));
 
 const slower = ({ placingTime }: Figures, loading: Time): Time =>
   loading.greaterThan(placingTime) ? loading : placingTime;
 
-function againstGaps(figures: Figures, { loading }: TruckWays): Words {
-  const { trucks, trucksNeeded, placingTime, interval } = figures;
-  if (trucks.lessThan(trucksNeeded)) return cautions.moreTrucks(trucksNeeded);
+/** Whether the load after the longest gap was loaded as soon as the one before had left the plant. */
+function byPlant({ loads, longestGap }: Figures, loading: Time): boolean {
+  const at = loads.findIndex(({ gap }) => gap.compareTo(longestGap) === 0);
+  const [before, after] = [loads[at - 1], loads[at]];
+  if (!before || !after) return false;
+  return !after.departs.minus(before.departs).minus(loading).greaterThan(A_SECOND());
+}
+
+/** Whether all loads but the last are as large as the first. */
+const alike = ({ loads }: Figures): boolean =>
+  loads.every(
+    ({ volume }, i) => i === loads.length - 1 || volume.compareTo(loads[0]?.volume ?? volume) === 0,
+  );
+
+function againstGaps(figures: Figures, { loading, spacing, few }: TruckWays): Words {
+  const { trucksNeeded } = figures;
   // Where the plant holds it up, no truck more helps.
-  if (loading.greaterThan(placingTime) && interval.compareTo(loading) === 0)
-    return cautions.plantIsSlower(loading);
-  return cautions.closerTrucks(slower(figures, loading));
+  if (byPlant(figures, loading)) return cautions.plantIsSlower(loading);
+  const apart = slower(figures, loading);
+  const loose = spacing?.greaterThan(apart);
+  if (few) return loose ? cautions.moreAndCloser(trucksNeeded, apart) : cautions.moreTrucks(trucksNeeded);
+  return alike(figures) ? cautions.closerTrucks(apart) : cautions.trucksInTurn;
 }
 
 /** Gaps against what the concrete at the edge stands. */
@@ -86,30 +114,51 @@ function heedQueue(
   return 'trucks wait';
 }
 
-/** The oldest load, and whether it is old by waiting. */
-function heedAge({ loads, oldest, ageLimit }: Figures, pad: Pad): void {
-  if (!oldest.greaterThan(ageLimit)) return;
+/** The oldest load against its limit, and against what it can stand: it is old by waiting, or by its round. */
+function heedAge({ loads, oldest, ageLimit, initialSet }: Figures, pad: Pad): TruckVerdict | undefined {
   const at = loads.findIndex(({ age }) => age.compareTo(oldest) === 0);
-  const waits = loads[at]?.waits;
-  const byWaiting = waits !== undefined && !oldest.minus(waits).greaterThan(ageLimit);
-  const remedy = byWaiting ? cautions.noWaiting : cautions.shorterRound;
-  pad.caution(cautions.tooOld(ageLimit, oldest, wholeNumber(at + 1), remedy));
+  const young = oldest.minus(loads[at]?.waits ?? oldest);
+  const load = wholeNumber(at + 1);
+  const sets = !oldest.lessThan(initialSet.from);
+  if (sets) {
+    const remedy = young.lessThan(initialSet.from) ? cautions.noWaiting : cautions.youngerLoads;
+    pad.caution(cautions.setsInTruck(initialSet.from, oldest, load, remedy));
+  }
+  if (!oldest.greaterThan(ageLimit)) return sets ? 'sets in the truck' : undefined;
+  const remedy = young.greaterThan(ageLimit) ? cautions.shorterRound : cautions.noWaiting;
+  pad.caution(cautions.tooOld(ageLimit, oldest, load, remedy));
+  return sets ? 'sets in the truck' : 'too old';
 }
 
-function heedLoads({ loads }: Figures, pad: Pad): void {
-  const [first, last] = [loads[0]?.volume, loads.at(-1)?.volume];
-  const small = first?.times(QUARTER());
-  if (last && small && loads.length > 1 && last.lessThan(small)) pad.caution(smallLastLoad(small, last));
+/** A truck for a hair, and loads that are small beside the largest. */
+function heedLoads(figures: Figures, pad: Pad): void {
+  const { loads, volume } = figures;
+  const sizes = loads.map((load) => load.volume);
+  const last = sizes.at(-1);
+  if (!last || sizes.length < 2) return;
+  const small = sizes.reduce((a, b) => (b.greaterThan(a) ? b : a)).times(QUARTER());
+  const early = sizes.findIndex((size, i) => i < sizes.length - 1 && size.lessThan(small));
+  if (early >= 0) pad.caution(cautions.smallLoad(small, sizes[early] ?? small, wholeNumber(early + 1)));
+  if (!last.lessThan(small)) return;
+  const hair = volume.times(UNKNOWABLE()).in(last.shownIn ?? last.unit);
+  const forNothing = alike(figures) && !last.greaterThan(hair);
+  pad.caution(forNothing ? justOverLoad(hair, last, volume.minus(last), false) : smallLastLoad(small, last));
 }
 
-/** All advice about trucks, and the verdict. */
+const GRAVEST: readonly TruckVerdict[] = [
+  'sets in the truck',
+  'cold joint',
+  'too old',
+  'placing waits',
+  'trucks wait',
+];
+
+/** All advice about trucks, and the verdict: the gravest of what was found. */
 export function heedTrucks(figures: Figures, ways: TruckWays, pad: Pad): TruckVerdict {
-  const gaps = heedGaps(figures, ways, pad);
-  const queue = heedQueue(figures, ways, pad);
-  heedAge(figures, pad);
+  const found = [heedGaps(figures, ways, pad), heedQueue(figures, ways, pad), heedAge(figures, pad)];
   const { charged, longestAtSite } = figures;
   if (charged && charged.sign() > 0 && ways.freeTime)
     pad.caution(cautions.slowToUnload(ways.freeTime, longestAtSite, charged));
   heedLoads(figures, pad);
-  return gaps ?? queue ?? 'keeps going';
+  return GRAVEST.find((verdict) => found.includes(verdict)) ?? 'keeps going';
 }

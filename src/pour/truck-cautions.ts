@@ -94,6 +94,11 @@ export const placingWaits = (limit: Time, actual: Time, remedy: Words): Caution 
 
 export const moreTrucks = (trucks: Count): Words => say`With ${{ trucks }} trucks none waits for the next`;
 export const closerTrucks = (spacing: Time): Words => say`Trucks ${{ spacing }} apart would keep it going`;
+export const moreAndCloser = (trucks: Count, spacing: Time): Words =>
+  say`With ${{ trucks }} trucks ${{ spacing }} apart none waits for the next`;
+export const trucksInTurn: Words = {
+  says: 'Trucks that each come as the one before is empty would keep it going',
+};
 export const plantIsSlower = (loading: Time): Words =>
   say`The plant takes ${{ loading }} for each load, longer than placing it: ask whether two are loaded at once, or place at that pace`;
 
@@ -146,6 +151,28 @@ export const tooOld = (limit: Time, actual: Time, load: Count, remedy: Words): C
   limit,
   actual,
   source: sources.C94_21,
+});
+
+export const setsInTruck = (limit: Time, actual: Time, load: Count, remedy: Words): Caution => ({
+  code: 'sets-in-the-truck',
+  severity: 'stop',
+  ...say`load ${{ load }} is ${{ actual }} old when the last of it is out, and may set after ${{ limit }}: it sets in the drum, the hopper or the barrow. ${remedy}`,
+  limit,
+  actual,
+  source: sources.SET_TIMES,
+});
+
+export const youngerLoads: Words = {
+  says: 'Order smaller loads closer together, place faster, take a nearer plant, or have the supplier say how long a retarder holds this concrete back',
+};
+
+export const smallLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>, load: Count): Caution => ({
+  code: 'small-load',
+  severity: 'note',
+  ...say`load ${{ load }} brings ${{ actual }}, less than a quarter of the largest: most suppliers charge more for it, so ask, or make the loads more even`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
 });
 
 export const shorterRound: Words = {

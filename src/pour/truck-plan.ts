@@ -145,7 +145,7 @@ export interface TruckPlanFigures {
   readonly trucksNeeded: Quantity<'count'>;
   /** Trucks in this plan. */
   readonly trucks: Quantity<'count'>;
-  /** From one full load to the next once all is running. */
+  /** From one full load to the next once all is running: what placing, the plant, the schedule or few trucks take. */
   readonly interval: Quantity<'time'>;
   /** The last concrete is out, after the first arrival. */
   readonly ends: Quantity<'time'>;
@@ -388,11 +388,22 @@ function needed(
 
 const larger = (a: Time, b: Time): Time => (a.lessThan(b) ? b : a);
 
-/** From one full load to the next once all is running. */
-function intervalOf(p: Time, C: Time, N: Count, { loading: l }: Legs, s: Time | undefined, pad: Pad): Time {
-  const I = larger(larger(p, l), C.over(N));
-  if (!s) return pad.step('from load to load', 'I = max(p, l, C ÷ N)', { p, l, C, N }, I);
-  return pad.step('from load to load', 'I = max(p, l, s, C ÷ N)', { p, l, s, C, N }, larger(I, s));
+interface Pace {
+  readonly p: Time;
+  readonly l: Time;
+  readonly s: Time | undefined;
+  readonly C: Time;
+  /** How many trucks hold it up; nothing where there are as many as it takes. */
+  readonly few: Count | undefined;
+}
+
+/** From one full load to the next once all is running. Trucks that never come round again hold nothing up. */
+function intervalOf({ p, l, s, C, few: N }: Pace, pad: Pad): Time {
+  const own = s ? larger(larger(p, l), s) : larger(p, l);
+  const given = s ? { p, l, s } : { p, l };
+  if (!N) return pad.step('from load to load', s ? 'I = max(p, l, s)' : 'I = max(p, l)', given, own);
+  const formula = s ? 'I = max(p, l, s, C ÷ N)' : 'I = max(p, l, C ÷ N)';
+  return pad.step('from load to load', formula, { ...given, C, N }, larger(own, C.over(N)));
 }
 
 /** Times as quantities, each made once: most are those of the load before, or nothing. */
@@ -466,7 +477,9 @@ function reckon(input: Parsed, pad: Pad): TruckPlanFigures {
     planned,
   });
   const trucks = input.trucks ?? wholeNumber(trucksOut(rounds));
-  const interval = intervalOf(p, round, trucks, legs, spacing?.in('min'), pad);
+  const few = input.trucks?.lessThan(trucksNeeded) ? trucks : undefined;
+  const pace: Pace = { p, l: legs.loading, s: spacing?.in('min'), C: round, few };
+  const interval = intervalOf(pace, pad);
   const loads = told(rounds, volumes, trucks, first);
   const ends = (loads.at(-1) as TruckLoad).ends;
   const tally = tallied(rounds, freeTime && canonicalValue(freeTime));
@@ -497,7 +510,11 @@ function reckon(input: Parsed, pad: Pad): TruckPlanFigures {
   };
   const T = input.concreteTemperature;
   const hot = T !== undefined && HOT.exceededBy(T) !== undefined;
-  const verdict = heedTrucks(figures, { loading: legs.loading, freeTime, hot, sending }, pad);
+  const verdict = heedTrucks(
+    figures,
+    { loading: legs.loading, spacing, few: few !== undefined, freeTime, hot, sending },
+    pad,
+  );
   heedPlacing(way, pad);
   for (const caution of [cautions.reversingTrucks, cautions.washOut, alkali]) pad.caution(caution);
   return { ...figures, verdict, ...publishedFor(way) };

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BalanceLoadFigures, type BalanceLoadInput, balanceLoad } from '../../src/index';
+import { worksheet } from '../../src/report/index';
 import { randoms } from '../steel/outlines';
 import { runs } from '../support/effort';
 import { balanceTried } from '../support/pour/balance';
@@ -108,5 +109,47 @@ describe('the last load', () => {
       }),
       { numRuns: runs(40) },
     );
+  });
+});
+
+describe('what is on hand', () => {
+  const over: BalanceLoadInput = {
+    tickets: ['10 yd3', '10 yd3', '10 yd3'],
+    inTruck: '8 yd3',
+    done: { area: '1600 ft2', thickness: '4 in' },
+    left: { area: '400 ft2', thickness: '4 in' },
+    increment: '0.25 yd3',
+    placingRate: '12 yd3/h',
+    leadTime: '45 min',
+    now: '10:40',
+  };
+
+  it('has no time of a call where nothing is to be called for', () => {
+    const { figures, cautions } = balanceLoad(over);
+    expect(Object.keys(figures)).toContain('lasts');
+    expect(Object.keys(figures)).not.toContain('callIn');
+    expect(Object.keys(figures)).not.toContain('callBy');
+    expect(cautions.map(({ code }) => code)).not.toContain('called-late');
+  });
+
+  it('has a time of a call where it may be too little', () => {
+    const { figures } = balanceLoad({ ...over, inTruck: '6 yd3', leadTime: '15 min' });
+    expect(figures.verdict).toBe('may be enough');
+    expect(figures.callIn?.toNumber('min')).toBe(15);
+  });
+});
+
+describe('probes that scatter', () => {
+  it('are told in the unit of what is reckoned with, as what they are', () => {
+    const said = worksheet(
+      balanceLoad({
+        tickets: ['8 m3'],
+        done: { area: '70 m2', thickness: '100 mm', volume: '7 m3' },
+        left: { area: '20 m2', thickness: '100 mm', probes: ['70 mm', '98 mm', '130 mm', '101 mm'] },
+        increment: '0.25 m3',
+      }),
+    ).replace(/\s+/g, ' ');
+    // Twice the square root of (29.75² + 1.75² + 30.25² + 1.25²) ÷ 3.
+    expect(said).toContain('wice the standard deviation of the probes is 49.1 mm, more than the 12 mm');
   });
 });

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type TruckPlanFigures, type TruckPlanInput, truckPlan, volume } from '../../src/index';
+import { worksheet } from '../../src/report/index';
 import { runs } from '../support/effort';
 
 const n = (min: number, max: number) => fc.integer({ min, max });
@@ -198,6 +199,52 @@ describe('wheelbarrows', () => {
         expect(placingRate.toNumber('yd3/h')).toBeCloseTo((carriers * tenths * 360) / seconds / 27, 9);
       }),
       { numRuns: runs(50) },
+    );
+  });
+});
+
+describe('advice about trucks', () => {
+  const told = (input: TruckPlanInput): string => worksheet(truckPlan(input)).replace(/\s+/g, ' ');
+
+  it('is to ask the plant where the plant makes the gap', () => {
+    const slow = {
+      placing: { kind: 'line-pump', rate: '60 yd3/h' },
+      travelTime: '30 min',
+      loadingTime: '20 min',
+    } as const;
+    expect(told({ ...slow, volume: '30 yd3', truckCapacity: '10 yd3' })).toContain('plant takes');
+    expect(told({ ...slow, loads: ['20 yd3', '3 yd3', '3 yd3'] })).toContain('plant takes');
+  });
+
+  it('is another schedule where the schedule makes the gap', () => {
+    const loose = {
+      placing: { kind: 'rate', rate: '30 yd3/h' },
+      travelTime: '20 min',
+      spacing: '40 min',
+    } as const;
+    expect(told({ ...loose, loads: ['10 yd3', '10 yd3', '10 yd3'] })).toContain('Trucks 20 min apart');
+    expect(told({ ...loose, loads: ['10 yd3', '5 yd3', '10 yd3'] })).toContain('is empty');
+  });
+
+  it('is more trucks where they are too few, closer together where the schedule is loose besides', () => {
+    const few = {
+      loads: Array.from({ length: 8 }, () => '10 yd3'),
+      placing: { kind: 'rate', rate: '20 yd3/h' },
+      travelTime: '25 min',
+      trucks: 2,
+    } as const;
+    expect(told(few)).toContain('With 4 trucks none waits');
+    expect(told({ ...few, spacing: '60 min' })).toContain('With 4 trucks 30 min apart');
+  });
+
+  it('is that of the worst: what sets before it is out is never said to keep going', () => {
+    fc.assert(
+      fc.property(days, n(40, 110), (day, f) => {
+        const { oldest, initialSet, ageLimit, verdict } = plan(day, { concreteTemperature: `${f} degF` });
+        expect(verdict === 'sets in the truck').toBe(minutes(oldest) >= minutes(initialSet.from));
+        if (verdict === 'keeps going') expect(minutes(oldest)).toBeLessThanOrEqual(minutes(ageLimit));
+      }),
+      { numRuns: runs(60) },
     );
   });
 });
