@@ -45,6 +45,15 @@ export const fastDrying = (limit: Drying, actual: Drying, source: Source): Cauti
   source,
 });
 
+export const fastDryingInCold = (limit: Drying, actual: Drying, source: Source): Caution => ({
+  code: 'fast-drying',
+  severity: 'warning',
+  ...say`the surface dries at ${{ actual }}, more than the ${{ limit }} that is safe: concrete warmer than the air cracks while it is soft in the cold too. Before the truck comes put up windbreaks or an enclosure; sheet what is not being worked, cover it for good as soon as it bears that, and have the concrete no warmer than cold weather asks for. Spray no water where it may freeze. A dull surface may still be bleeding beneath`,
+  limit,
+  actual,
+  source,
+});
+
 export const dryingNearLimit = (limit: Drying, actual: Drying): Caution => ({
   code: 'drying-near-limit',
   severity: 'note',
@@ -54,13 +63,32 @@ export const dryingNearLimit = (limit: Drying, actual: Drying): Caution => ({
   source: HOVER_EVAPORATION,
 });
 
+export const nearLimitInCold = (limit: Drying, actual: Drying): Caution => ({
+  code: 'drying-near-limit',
+  severity: 'note',
+  ...say`the surface dries at ${{ actual }}, and the estimate may be 40% low: the limit of ${{ limit }} can be passed. Have windbreaks and sheets at hand, and measure again when the concrete comes`,
+  limit,
+  actual,
+  source: HOVER_EVAPORATION,
+});
+
 export const dryingPastHelp = (limit: Drying, actual: Drying): Caution => ({
   code: 'drying-past-help',
   severity: 'stop',
-  ...say`with the wind broken, fog over the slab and cooler concrete the surface still dries at ${{ actual }}, more than ${{ limit }}: wait for another day, or place at night or in the early morning`,
+  ...say`with the wind broken, fog over the slab and the concrete no warmer than it has to be the surface still dries at ${{ actual }}, more than ${{ limit }}: wait for another day, or place at night or in the early morning`,
   limit,
   actual,
   source: UNDER_THE_SUN,
+});
+
+/** The night is colder and no moister: there is shelter, or another day. */
+export const pastHelpInCold = (limit: Drying, actual: Drying): Caution => ({
+  code: 'drying-past-help',
+  severity: 'stop',
+  ...say`with the wind broken and the concrete no warmer than it has to be the surface still dries at ${{ actual }}, more than ${{ limit }}: place in an enclosure whose heater is vented outdoors, or wait for a calmer or milder day`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
 });
 
 export const dewOnConcrete = (limit: Drying, actual: Drying): Caution => ({

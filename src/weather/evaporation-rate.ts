@@ -85,7 +85,7 @@ export interface ChangedDrying {
 /** What to do, and what the surface dries at when that and all before it is done. */
 export interface DryingMeasure {
   /** What to do. */
-  readonly do: DryingChange | 'evaporation-retarder' | 'sheet' | 'postpone';
+  readonly do: DryingChange | 'evaporation-retarder' | 'sheet' | 'enclosure' | 'postpone';
   /** What the surface then dries at, where it can be reckoned. */
   readonly rate?: Quantity<'evaporation'>;
 }
@@ -115,7 +115,7 @@ export interface EvaporationRateFigures {
   readonly windAtSurface: Quantity<'speed'>;
   /** What each source allows. */
   readonly limits: readonly DryingLimit[];
-  /** The drying with one thing changed, the one that helps most first. */
+  /** The drying with one thing changed, the one that helps most first; in cold air without fog and cooler air. */
   readonly changes: readonly ChangedDrying[];
   /** What to do, in order; left out where nothing need be done. */
   readonly next?: readonly DryingMeasure[];
@@ -233,6 +233,10 @@ const FOGGED = constant(() => ratio('90%'));
 const COOLER_CONCRETE = /*#__PURE__*/ paired('temperature-difference', '10 degF', '5 degC');
 const COOLER_AIR = /*#__PURE__*/ paired('temperature-difference', '15 degF', '8 degC');
 const HEAT = /*#__PURE__*/ paired('temperature', '90 degF', '32 degC');
+/** Below, fog freezes on what it wets, and a cooler hour is a frost: there is only shelter. */
+const COLD_AIR = /*#__PURE__*/ paired('temperature', '50 degF', '10 degC');
+/** Concrete of a thin section comes no colder in cold weather. */
+const KEPT_WARM = /*#__PURE__*/ paired('temperature', '55 degF', '13 degC');
 
 function within(path: 'air' | 'concrete', t: Temperature): void {
   const high = HIGHEST.as('customary').lessThan(t);
@@ -345,15 +349,39 @@ const CHANGE_NAMES: Readonly<Record<DryingChange, string>> = {
   'cooler-air': 'drying at a cooler hour',
 };
 
-function changed(conditions: Conditions, pad: Pad): ChangedDrying[] {
+const isCold = ({ air }: Conditions): boolean => COLD_AIR.undercutBy(air) !== undefined;
+
+/** Whether all of the cooling leaves the concrete as warm as cold weather wants it. */
+const stands = ({ concrete }: Conditions, pad: Pad): boolean =>
+  !raised(concrete, COOLER_CONCRETE.as(pad.system).negated()).lessThan(KEPT_WARM.as(pad.system));
+
+/** What can be changed: in cold air neither fog nor an hour that is colder still. */
+const possible = (change: DryingChange, conditions: Conditions, pad: Pad): boolean => {
+  if (!isCold(conditions) || change === 'windbreak') return true;
+  return change === 'cooler-concrete' && stands(conditions, pad);
+};
+
+/** What is taken of the changes, in words. */
+function assumeChanges(conditions: Conditions, pad: Pad): void {
+  const [wind, humidity, concrete, air] = [HALF_WIND(), FOGGED(), COOLER_CONCRETE, COOLER_AIR];
+  const inTheCold = stands(conditions, pad)
+    ? say`a windbreak leaves ${{ wind }} of the wind, concrete comes ${{ concrete }} cooler`
+    : say`a windbreak leaves ${{ wind }} of the wind`;
   pad.assume({
     name: 'changes',
-    value: say`a windbreak leaves ${{ wind: HALF_WIND() }} of the wind, fog brings the air over the slab to ${{ humidity: FOGGED() }}, concrete comes ${{ concrete: COOLER_CONCRETE }} cooler, an early hour has air ${{ air: COOLER_AIR }} cooler with the same water in it`,
+    value: isCold(conditions)
+      ? inTheCold
+      : say`a windbreak leaves ${{ wind }} of the wind, fog brings the air over the slab to ${{ humidity }}, concrete comes ${{ concrete }} cooler, an early hour has air ${{ air }} cooler with the same water in it`,
     because: 'what a crew can bring about; what it does on your site differs',
     override: 'Reckon again with what was measured',
     source: COMMON_PRACTICE,
   });
+}
+
+function changed(conditions: Conditions, pad: Pad): ChangedDrying[] {
+  assumeChanges(conditions, pad);
   return (Object.keys(CHANGES) as DryingChange[])
+    .filter((change) => possible(change, conditions, pad))
     .map((change) => ({
       change,
       rate: byOneEquation(CHANGE_NAMES[change], CHANGES[change](conditions, pad), pad),
@@ -369,25 +397,36 @@ const TOGETHER: Readonly<Record<(typeof IN_ORDER)[number], string>> = {
   'cooler-concrete': 'drying, with cooler concrete too',
 };
 
-/** Still air needs no windbreak, and moist air no fog. */
-const helps = (change: (typeof IN_ORDER)[number], { wind, humidity }: Conditions): boolean =>
-  change === 'windbreak' ? wind.sign() > 0 : change !== 'fog' || humidity.lessThan(FOGGED());
+/** Still air needs no windbreak, moist air no fog, and no concrete is cooled below what the cold wants. */
+function helps(change: (typeof IN_ORDER)[number], conditions: Conditions, pad: Pad): boolean {
+  const { wind, humidity } = conditions;
+  if (change === 'windbreak') return wind.sign() > 0;
+  if (change === 'fog') return !isCold(conditions) && humidity.lessThan(FOGGED());
+  return stands(conditions, pad);
+}
 
 /** What to do until the limit is kept, with what always helps behind it. */
-function nextOf(conditions: Conditions, limit: Drying, pad: Pad): DryingMeasure[] {
+function nextOf(conditions: Conditions, before: Drying, limit: Drying, pad: Pad): DryingMeasure[] {
   const measures: DryingMeasure[] = [];
   let now = conditions;
-  let rate: Drying | undefined;
-  for (const change of IN_ORDER.filter((one) => helps(one, conditions))) {
+  let rate = before;
+  for (const change of IN_ORDER.filter((one) => helps(one, conditions, pad))) {
     now = CHANGES[change](now, pad);
     rate = byOneEquation(TOGETHER[change], now, pad);
     measures.push({ do: change, rate });
     if (!rate.greaterThan(limit)) break;
   }
-  measures.push({ do: 'evaporation-retarder' }, { do: 'sheet' });
-  if (!rate?.greaterThan(limit)) return measures;
-  pad.caution(cautions.dryingPastHelp(limit, rate));
-  return [...measures, { do: 'postpone' }];
+  return [...measures, ...behind(isCold(conditions), rate, limit, pad)];
+}
+
+/** What always helps, and what is left where all of it is not enough: in the cold a tent, else another day. */
+function behind(cold: boolean, rate: Drying, limit: Drying, pad: Pad): DryingMeasure[] {
+  const covers: DryingMeasure[] = cold
+    ? [{ do: 'sheet' }]
+    : [{ do: 'evaporation-retarder' }, { do: 'sheet' }];
+  if (!rate.greaterThan(limit)) return covers;
+  pad.caution(cold ? cautions.pastHelpInCold(limit, rate) : cautions.dryingPastHelp(limit, rate));
+  return [...covers, { do: cold ? 'enclosure' : 'postpone' }];
 }
 
 function limitOf({ limit, bleeding }: Parsed, pad: Pad): readonly [Drying, Source] {
@@ -423,6 +462,18 @@ function heedChart({ air, concrete, wind }: Conditions, pad: Pad): void {
   if (beyond.length > 0) pad.caution(cautions.beyondChart(beyond.join(' and ')));
 }
 
+function heedVerdict(
+  verdict: EvaporationRateFigures['verdict'],
+  cold: boolean,
+  [limit, rate, source]: readonly [Drying, Drying, Source],
+  pad: Pad,
+): void {
+  if (verdict === 'over the limit')
+    pad.caution((cold ? cautions.fastDryingInCold : cautions.fastDrying)(limit, rate, source));
+  if (verdict === 'near the limit')
+    pad.caution((cold ? cautions.nearLimitInCold : cautions.dryingNearLimit)(limit, rate));
+}
+
 function reckon(input: Parsed, pad: Pad): EvaporationRateFigures {
   checked(input);
   const { air, concrete, humidity } = input;
@@ -437,11 +488,10 @@ function reckon(input: Parsed, pad: Pad): EvaporationRateFigures {
   const changes = changed(conditions, pad);
   heedChart(conditions, pad);
   const verdict = verdictOf(E, range.to, limit);
-  if (verdict === 'over the limit') pad.caution(cautions.fastDrying(limit, E, source));
-  if (verdict === 'near the limit') pad.caution(cautions.dryingNearLimit(limit, E));
+  heedVerdict(verdict, isCold(conditions), [limit, E, source], pad);
   if (verdict === 'no drying') pad.caution(cautions.dewOnConcrete(E.minus(E), E));
   const next =
-    /limit$/.test(verdict) && verdict !== 'under the limit' ? nextOf(conditions, limit, pad) : undefined;
+    /limit$/.test(verdict) && verdict !== 'under the limit' ? nextOf(conditions, E, limit, pad) : undefined;
   const hot = HEAT.reachedBy(air);
   if (hot) pad.caution(cautions.heatStress(hot, air));
   return {

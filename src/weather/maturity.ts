@@ -18,6 +18,7 @@ import {
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { needs, oneOf } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { ageFactor } from './arrhenius';
@@ -47,8 +48,10 @@ export interface CalibrationInput {
 
 /** Input of {@link maturity}. */
 export interface MaturityInput {
-  /** Readings in order of time, at any intervals. */
+  /** Readings in order of time from placing on, at any intervals; the first no later than `gap`. */
   readonly history: readonly ReadingInput[];
+  /** How warm the concrete was as placed, where the first reading is later; by default as it was first read. */
+  readonly atPlacing?: QuantityInput<'temperature'>;
   /** The longest time between readings that is bridged; by default 6 h. */
   readonly gap?: QuantityInput<'time'>;
   /** The temperature at which strength stops growing; by default 14 degF (-10 degC). */
@@ -73,11 +76,11 @@ export interface WantedStrength {
 
 /** Figures of {@link maturity}. */
 export interface MaturityFigures {
-  /** Temperature-time factor since the first reading. */
+  /** Temperature-time factor since placing. */
   readonly temperatureTime: Quantity<'temperature-time'>;
-  /** Equivalent age since the first reading. */
+  /** Equivalent age since placing. */
   readonly equivalentAge: Quantity<'time'>;
-  /** From the first reading to the last. */
+  /** From placing to the last reading. */
   readonly span: Quantity<'time'>;
   /** The average temperature over that time. */
   readonly mean: Quantity<'temperature'>;
@@ -108,6 +111,7 @@ interface Specimen {
 
 interface Parsed {
   readonly history: readonly Reading[];
+  readonly atPlacing: Temperature | undefined;
   readonly gap: Time | undefined;
   readonly datum: Temperature | undefined;
   readonly activation: Difference | undefined;
@@ -159,11 +163,34 @@ function checkTimes({ history }: Parsed, gap: Time): void {
   history.forEach(({ at, temperature }, i) => {
     within(`history[${i}].temperature`, temperature);
     const before = history[i - 1];
-    if (!before) return;
+    if (!before) {
+      // What lies before the first reading is a gap as well, and concrete is youngest then.
+      if (at.greaterThan(gap)) refuse(`history[${i}].at`, faults.gapInHistory(at, gap));
+      return;
+    }
     if (!at.greaterThan(before.at)) refuse(`history[${i}].at`, faults.backwards(i + 1));
     if (at.minus(before.at).greaterThan(gap))
       refuse(`history[${i}].at`, faults.gapInHistory(at.minus(before.at), gap));
   });
+}
+
+/** From placing on: as warm as it was placed, or else as it was first read. */
+function fromPlacing({ history, atPlacing }: Parsed, pad: Pad): readonly Reading[] {
+  const first = history[0] as Reading;
+  if (first.at.sign() === 0)
+    return atPlacing
+      ? refuse('atPlacing', faults.onlyWith('atPlacing', 'a first reading later than placing'))
+      : history;
+  if (atPlacing) within('atPlacing', atPlacing);
+  else
+    pad.assume({
+      name: 'atPlacing',
+      value: { reckoned: first.temperature },
+      because: say`nothing was read until ${{ at: first.at }} after placing; it is taken as warm as it was then`,
+      override: 'Give atPlacing, or a reading at 0 h',
+      source: COMMON_PRACTICE,
+    });
+  return [{ at: first.at.minus(first.at), temperature: atPlacing ?? first.temperature }, ...history];
 }
 
 function methodOf({ datum, activation, reference }: Parsed, pad: Pad): Method {
@@ -446,9 +473,6 @@ function calibrated(
 }
 
 function reckon(input: Parsed, pad: Pad): MaturityFigures {
-  const { history } = input;
-  const first = history[0] as Reading;
-  const last = history.at(-1) as Reading;
   if (!input.gap) {
     pad.assume({
       name: 'gap',
@@ -459,11 +483,14 @@ function reckon(input: Parsed, pad: Pad): MaturityFigures {
     });
   }
   checkTimes(input, input.gap ?? GAP_DEFAULT());
+  const history = fromPlacing(input, pad);
+  const first = history[0] as Reading;
+  const last = history.at(-1) as Reading;
   const method = methodOf(input, pad);
   const intervals = history.slice(1).map((to, i) => intervalOf(history[i] as Reading, to, method, pad));
   if (intervals.length < SHOWN) for (const one of intervals) showInterval(one, method, pad);
   const [S, s] = [last.at, first.at];
-  const span = pad.step('time between the first reading and the last', 't = S − s', { S, s }, S.minus(s));
+  const span = pad.step('time from placing to the last reading', 't = S − s', { S, s }, S.minus(s));
   const both = summed(intervals, span, pad);
   const f = FREEZING.as(pad.system);
   const mean = raised(f, sum(intervals.map(({ mean: m, t }) => above(f, m).times(t.over(span)))));
@@ -494,7 +521,7 @@ function reckon(input: Parsed, pad: Pad): MaturityFigures {
  * specimens of the mix, and the strength that is waited for
  * @returns temperature-time factor and equivalent age, the strength by the calibration, and when a wanted one is there
  * @throws {InputError} `out-of-order` for a history that runs backwards or stands still, and for a calibration that
- * does not grow; `gap-in-history`; `outside-range` for readings, datum or reference below 14 degF (-10 degC) or above 176 degF (80 degC);
+ * does not grow; `gap-in-history`, also before the first of them; `does-not-fit` for `atPlacing` beside a reading at placing; `outside-range` for readings, datum or reference below 14 degF (-10 degC) or above 176 degF (80 degC);
  * `give-one-of` for specimens that are not all by their maturity or all by their age; `missing` for a wanted strength
  * without a calibration; quantities that cannot be read
  * @source ASTM C1074, as the Iowa Department of Transportation has it in its instructions for materials, 383
@@ -531,6 +558,7 @@ export const maturity: Calculation<MaturityInput, MaturityFigures> = /*#__PURE__
           2,
           MOST_READINGS,
         ),
+        atPlacing: maybe(quantity('temperature', 'atPlacing', 'any', CURING)),
         gap: maybe(quantity('time', 'gap', 'positive', GAP)),
         datum: maybe(quantity('temperature', 'datum', 'any', DATUM)),
         activation: maybe(quantity('temperature-difference', 'activation', 'positive', ACTIVATION)),
