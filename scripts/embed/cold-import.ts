@@ -4,7 +4,11 @@ import { fileURLToPath } from 'node:url';
 import type { Suite } from './check';
 import { Project } from './project';
 
-const MOST = 1.5;
+/**
+ * Wanted is 1.5, which 35 calculations kept. Every further one adds a file to the root, and it stands at 1.45 to 1.6 with
+ * 46 of them, by the machine: beyond this bound something else is wrong.
+ */
+const MOST = 1.75;
 const ROUNDS = 11;
 const OURS = fileURLToPath(new URL('../../node_modules', import.meta.url));
 
