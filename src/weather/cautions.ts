@@ -241,7 +241,7 @@ export const curvesAreAverages: Caution = {
   code: 'curves-are-averages',
   severity: 'warning',
   always: true,
-  says: 'the curves are averages of many mixes, kept moist: at 7 days mixes have anything from 59% to 77% of their strength at 28. Cylinders kept beside the slab, or its maturity, tell of yours; go by the slower curve until they do',
+  says: 'the curves are averages of many mixes, kept moist: at 7 days mixes have anything from 60% to 82% of their strength at 28. Cylinders kept beside the slab, or its maturity, tell of yours; go by the slower curve until they do',
   source: MINDESS_RATIO,
 };
 

@@ -89,14 +89,23 @@ export interface IngredientHeat {
 
 /** What brings the concrete to the temperature that is wanted; each by itself, but where `by` says otherwise. */
 export interface WantedTemperature {
-  /** The way to go: cold or heated water first, then ice, then the aggregates. */
-  readonly by: 'as it is' | 'water' | 'ice' | 'aggregates' | 'water and aggregates' | 'none of these';
+  /** The way to go: less ice where it has too much, cold or heated water, then ice, then the aggregates. */
+  readonly by:
+    | 'as it is'
+    | 'less ice'
+    | 'water'
+    | 'ice'
+    | 'aggregates'
+    | 'water and aggregates'
+    | 'none of these';
   /** The water at this temperature. */
   readonly water?: Quantity<'temperature'>;
   /** This much ice in place of as much water. */
   readonly ice?: Quantity<'mass'>;
   /** The water that is then left. */
   readonly waterLeft?: Quantity<'mass'>;
+  /** The ice that is then left, with water in place of the rest: none of it, where the batch is to be heated as well. */
+  readonly iceLeft?: Quantity<'mass'>;
   /** All aggregates at this temperature; with the water as hot as it may be, where `by` says so. */
   readonly aggregates?: Quantity<'temperature'>;
   /** What all of the water as ice comes to, where that is not enough. */
@@ -399,6 +408,36 @@ function allIce({ water, ice, change }: Parsed, { H, D }: Balance, pad: Pad): Te
   return raised(raised(f, least), change ?? NONE.as(pad.system));
 }
 
+/** A batch that is too cold for its ice: water in place of some of it, or of all of it and then heat. */
+function warmed(lacking: Difference, input: Parsed, balance: Balance, pad: Pad): WantedTemperature {
+  const { ice, water } = input;
+  if (!ice || ice.mass.sign() === 0) return warmerMix(lacking, input, balance, pad);
+  const [f, L, s] = [FREEZING.as(pad.system), MELTING.as(pad.system), ICE_HEAT()];
+  const T = ice.temperature ?? f;
+  // What a pound of this water brings more than a pound of ice takes away.
+  const each = above(f, water.temperature).minus(melted(T, pad));
+  const { H } = balance;
+  const [W, i] = [water.temperature, ice.mass];
+  const less = H.times(lacking.over(each));
+  if (!less.greaterThan(i)) {
+    const x = pad.step(
+      'ice to leave out',
+      'x = H × (l ÷ ((W − f) − s × (T − f) + L))',
+      { H, l: lacking, W, f, s, T, L },
+      less,
+    );
+    return { by: 'less ice', iceLeft: pad.step('ice left', 'v = i − x', { i, x }, i.minus(x)) };
+  }
+  const rest = pad.step(
+    'what water in place of all ice leaves lacking',
+    'r = l − ((W − f) − s × (T − f) + L) × (i ÷ H)',
+    { l: lacking, W, f, s, T, L, i, H },
+    lacking.minus(each.times(i.over(H))),
+  );
+  const thawed: Parsed = { ...input, ice: undefined, water: { ...water, mass: water.mass.plus(i) } };
+  return { ...warmerMix(rest, thawed, balance, pad), iceLeft: zeroLike(i) };
+}
+
 function warmerMix(lacking: Difference, input: Parsed, balance: Balance, pad: Pad): WantedTemperature {
   const hottest = HOTTEST_WATER.as(pad.system);
   const water = waterFor(lacking, input, balance, pad);
@@ -434,7 +473,7 @@ function wantedOf(input: Parsed, balance: Balance, pad: Pad): WantedTemperature 
     above(f, P).minus(g).minus(D),
   );
   if (lacking.sign() === 0) return { by: 'as it is' };
-  return lacking.sign() < 0 ? colder(lacking, input, balance, pad) : warmerMix(lacking, input, balance, pad);
+  return lacking.sign() < 0 ? colder(lacking, input, balance, pad) : warmed(lacking, input, balance, pad);
 }
 
 function heedMuchIce(ice: Mass, { water, ice: given }: Parsed, pad: Pad): void {

@@ -100,7 +100,7 @@ export interface StrengthGainFigures {
   readonly atAges?: readonly StrengthAtAge[];
   /** When each use can be. */
   readonly uses?: readonly TimeForUse[];
-  /** The share at 7 days that a textbook finds in practice, from the least to the most. */
+  /** The share at 7 days, from the least that a textbook finds in practice to the most by the fastest curve. */
   readonly shareAtSevenDays: {
     /** The least. */
     readonly from: Quantity<'ratio'>;
@@ -296,7 +296,7 @@ function reckon(input: Parsed, pad: Pad): StrengthGainFigures {
     ageFactor: curves.g,
     ...(atAges ? { atAges } : {}),
     ...(uses ? { uses } : {}),
-    shareAtSevenDays: { from: ratio('60%'), to: ratio('75%') },
+    shareAtSevenDays: { from: ratio('60%'), to: ratio('82%') },
     published: PUBLISHED.map(([use, after, source]) => ({
       use,
       after: time(after),
