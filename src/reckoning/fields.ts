@@ -216,7 +216,7 @@ function readObject(shape: Shape, input: unknown, report: Report): Record<string
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
     const names = Object.keys(shape).filter((name) => !shape[name]?.optional);
     const wanted = names.length > 0 ? `an object with ${names.join(', ')}` : 'an object';
-    report(input === undefined ? sharedFaults.missing('it', wanted) : sharedFaults.wrongType('it', wanted));
+    report(sharedFaults.wrongType('it', wanted));
     return undefined;
   }
   const given = input as Record<string, unknown>;
