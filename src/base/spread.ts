@@ -17,8 +17,8 @@ import type { Outline, OutlineOf } from '../outline/outline';
 import { ringOf } from '../outline/ring';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import { InputError } from '../quantity/input-error';
-import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
-import { unitOf } from '../quantity/units';
+import { pure } from '../quantity/numbers';
+import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
@@ -39,9 +39,6 @@ export interface Spreadable {
   readonly hole?: Length;
 }
 
-const plainRatio = (value: Decimal): Quantity<'ratio'> =>
-  newQuantity('ratio', value, unitOf('ratio', ':1') as never);
-
 /** K is 4, exactly, for shapes whose corners are all right angles. */
 const SQUARE = new Set<string>(['rectangle', 'L', 'U']);
 
@@ -53,9 +50,9 @@ function cornersOfSector({ angle, innerRadius }: OutlineOf<'sector'>): Decimal {
 }
 
 function cornersOf(outline: Outline, { turns }: TurnedRing): Quantity<'ratio'> {
-  if (SQUARE.has(outline.shape)) return plainRatio(new Decimal(4));
-  if (outline.shape === 'sector') return plainRatio(cornersOfSector(outline));
-  return plainRatio(turns.reduce((sum, turn) => sum.plus(turn), ZERO));
+  if (SQUARE.has(outline.shape)) return pure(new Decimal(4));
+  if (outline.shape === 'sector') return pure(cornersOfSector(outline));
+  return pure(turns.reduce((sum, turn) => sum.plus(turn), ZERO));
 }
 
 /** More corners than any pit has; spreading costs more than measuring. */
@@ -79,7 +76,7 @@ export function spreadable(outline: Outline, why: string, pad: Pad): Spreadable 
   if (outline.shape === 'circle') return { area, perimeter, corners: undefined, ring: undefined };
   if (outline.shape === 'ring') {
     // Outwards outside, inwards inside: the two halves of K cancel out.
-    return { area, perimeter, corners: plainRatio(ZERO), ring: undefined, hole: outline.innerDiameter };
+    return { area, perimeter, corners: pure(ZERO), ring: undefined, hole: outline.innerDiameter };
   }
   const ring = ringWithTurns(outline);
   return { area, perimeter, corners: cornersOf(outline, ring), ring };
@@ -122,6 +119,6 @@ export function spreadArea(
   const round = m
     .times(m)
     .times(P.times(P).over(A))
-    .over(plainRatio(new Decimal(4)));
+    .over(pure(new Decimal(4)));
   return pad.step(what, `${symbol} = A + P × m + π × m²`, { A, P, m }, A.plus(P.times(m)).plus(round));
 }

@@ -17,8 +17,8 @@ import type { Opening } from '../outline/region';
 import { ringOf } from '../outline/ring';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import { constant } from '../quantity/make';
-import { canonicalValue, newQuantity, type Quantity, type QuantityInput } from '../quantity/quantity';
-import { unitOf } from '../quantity/units';
+import { pure } from '../quantity/numbers';
+import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, maybe, quantity, wholeNumber, word } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
@@ -216,7 +216,7 @@ export function crownedMean(outline: Outline, openings: readonly CrownOpening[],
     });
   }
   const share = shareOver(outline, openings, t, t.across ?? 'y');
-  const u = newQuantity('ratio', share, unitOf('ratio', ':1') as never);
+  const u = pure(share);
   return pad.step(
     'mean thickness, u being the mean share of the crown over the plan',
     't = e + (c − e) × u',

@@ -4,16 +4,11 @@
  * Every body here has sections that change as a square of the height at most, so the prismoidal
  * formula `V = h × (A + 4 × M + B) ÷ 6` gives it exactly.
  */
+
 import { Decimal, PI } from '../quantity/decimal';
 import { constant } from '../quantity/make';
-import {
-  canonicalValue,
-  newQuantity,
-  type Quantity,
-  quantityOf,
-  systemOfQuantity,
-} from '../quantity/quantity';
-import { unitOf } from '../quantity/units';
+import { pure } from '../quantity/numbers';
+import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
@@ -25,7 +20,7 @@ type Volume = Quantity<'volume'>;
 export const TWO = constant(() => wholeNumber(2));
 export const FOUR = constant(() => wholeNumber(4));
 const SIX = constant(() => wholeNumber(6));
-const PI_RATIO = constant(() => newQuantity('ratio', PI, unitOf('ratio', ':1') as never));
+const PI_RATIO = constant(() => pure(PI));
 const TWELVE = constant(() => wholeNumber(12));
 
 /** `h × (A + 4 × M + B) ÷ 6`. */

@@ -6,20 +6,20 @@
  * such a band is quadratic in its width, so the prismoidal formula is exact, corners included:
  * `e × (B(b) + 4 B(b + h/2) + B(b + h)) ÷ 6`.
  */
+
 import { bandOf, insetRing } from '../geometry/inset';
 import { type Corner, insideRing, ringsMeet } from '../geometry/polygon';
 import type { Outline } from '../outline/outline';
 import { ringOf } from '../outline/ring';
 import { Decimal, PI } from '../quantity/decimal';
+import { pure } from '../quantity/numbers';
 import {
   canonicalValue,
-  newQuantity,
   type Quantity,
   type QuantityInput,
   quantityOf,
   systemOfQuantity,
 } from '../quantity/quantity';
-import { unitOf } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
@@ -152,7 +152,7 @@ export function edgeVolume(
   const { perimeter, corners } = bandNumbers(outline, canonicalValue(widest));
   const system = systemOfQuantity(below);
   const P = quantityOf('length', perimeter, system);
-  const k = newQuantity('ratio', corners, unitOf('ratio', ':1') as never);
+  const k = pure(corners);
   const half = width.plus(h.over(wholeNumber(2)));
   const bands = [width, half, widest].map((w, i) => {
     const band = P.times(w).minus(w.times(w).times(k));

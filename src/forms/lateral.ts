@@ -8,17 +8,19 @@
  * metric jobs the same constants are written in kPa, m/h and °C; the metric edition rounds them to 7.2, 785, 1156
  * and 244.
  */
+
 import { Decimal } from '../quantity/decimal';
 import { pressure, temperature } from '../quantity/make';
+import { numberOf, pure } from '../quantity/numbers';
 import { Paired, paired } from '../quantity/paired';
 import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { type Unit, unitOf } from '../quantity/units';
 import type { Pad } from '../reckoning/pad';
+import { above, ONE_DEGREE, type Temperature } from '../weather/degrees';
 
 type Pressure = Quantity<'pressure'>;
 type Speed = Quantity<'speed'>;
-type Temperature = Quantity<'temperature'>;
 type Ratio = Quantity<'ratio'>;
 
 /** So many psf for each `1 ft/h`, or `1 m/h`, of the one; and for each degree over in the other. */
@@ -41,7 +43,6 @@ const D = constantOf('2800', true, true);
 export const LEAST = /*#__PURE__*/ constantOf('600', false, false);
 
 const ONE_RISE = paired('speed', '1 ft/h', '1 m/h');
-const ONE_DEGREE = paired('temperature-difference', '1 degF', '1 degC');
 const ZERO = new Paired(() => ({
   customary: temperature('0 degF'),
   metric: newQuantity('temperature', new Decimal(0), unitOf('temperature', 'degC') as Unit),
@@ -74,9 +75,6 @@ interface Symbols {
   readonly r: Speed;
 }
 
-const number = (q: Ratio): Decimal => canonicalValue(q);
-const pure = (n: Decimal): Ratio => newQuantity('ratio', n, unitOf('ratio', ':1') as Unit);
-
 function symbols({ unitWeight: K, chemistry: G, temperature: T }: Fresh, system: System): Symbols {
   return {
     K,
@@ -90,17 +88,14 @@ function symbols({ unitWeight: K, chemistry: G, temperature: T }: Fresh, system:
 }
 
 /** Degrees above 0 °F, as a number of the system's degrees. */
-function warmth({ T, z, t }: Symbols): Decimal {
-  const above = canonicalValue(T).minus(canonicalValue(z));
-  return above.div(canonicalValue(t));
-}
+const warmth = ({ T, z, t }: Symbols): Decimal => numberOf(above(z, T).over(t));
 
 /** The pressure of an equation at a rise, before least and most. */
 export function pressureAt(equation: 'slow' | 'fast', R: Speed, fresh: Fresh, pad: Pad): Pressure {
   const s = symbols(fresh, pad.system);
   const { K, G, a, r } = s;
   const heat = warmth(s);
-  const rise = number(R.over(r));
+  const rise = numberOf(R.over(r));
   if (equation === 'slow') {
     const b = B.as(pad.system);
     const p = a

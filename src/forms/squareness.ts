@@ -12,6 +12,7 @@
  * Source: geometry (the parallelogram law); the tolerances as named above.
  */
 
+import { greaterOf, lesserOf } from '../quantity/greater';
 import { constant } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
@@ -57,12 +58,13 @@ const RUN = /*#__PURE__*/ paired('length', '10 ft', '1 m');
 
 const smallUnitOf = (l: Length): 'mm' | 'in' => (systemOfQuantity(l) === 'metric' ? 'mm' : 'in');
 const small = (l: Length): Length => l.in(smallUnitOf(l));
-const larger = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
-const smaller = (a: Length, b: Length): Length => (b.lessThan(a) ? b : a);
 
 /** How much the diagonals of forms may differ where nobody has said. */
 function squareTolerance(trueDiagonal: Length): Length {
-  const e = smaller(larger(trueDiagonal.over(PARTS()), LEAST.like(trueDiagonal)), MOST.like(trueDiagonal));
+  const e = lesserOf(
+    greaterOf(trueDiagonal.over(PARTS()), LEAST.like(trueDiagonal)),
+    MOST.like(trueDiagonal),
+  );
   return e.in(smallUnitOf(trueDiagonal));
 }
 

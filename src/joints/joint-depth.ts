@@ -7,6 +7,7 @@
  * thickness above, the deeper of the fifth to sixth that L&M's Concrete News reports. That a tooled or
  * preformed joint is as deep as a sawn one is common practice, written down from memory.
  */
+import { greaterOf } from '../quantity/greater';
 import { constant, length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
@@ -39,15 +40,13 @@ export interface DepthBy {
   readonly source: Source;
 }
 
-const larger = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
-
 /** The depth by one way of cutting or forming a joint. */
 export function depthBy(method: JointMethod, t: Length): DepthBy {
   const c = LEAST_DEPTH();
   if (method === 'early-entry-saw') {
     const thick = !nominallyAtMost(t, EARLY_UP_TO);
     return {
-      depth: thick ? larger(t.over(wholeNumber(5)), c) : c,
+      depth: thick ? greaterOf(t.over(wholeNumber(5)), c) : c,
       formula: thick ? 'k = max(t ÷ 5, c)' : 'k = c',
       source: EARLY_ENTRY_DEPTH,
     };
@@ -55,7 +54,7 @@ export function depthBy(method: JointMethod, t: Length): DepthBy {
   const quarter = t.over(wholeNumber(4));
   const byThickness = method === 'conventional-saw' ? JOINT_DEPTH : COMMON_PRACTICE;
   return {
-    depth: larger(quarter, c),
+    depth: greaterOf(quarter, c),
     formula: 'k = max(t ÷ 4, c)',
     source: quarter.lessThan(c) ? LEAST_JOINT_DEPTH : byThickness,
   };

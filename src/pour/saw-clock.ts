@@ -6,6 +6,7 @@
  * hours given for it, and end in working time before the cuts are due; sawing outside working hours is
  * ordinary work with lights, so it needs a crew, not a stop.
  */
+import { greaterOf, lesserOf } from '../quantity/greater';
 import { constant, time } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
@@ -55,8 +56,6 @@ type Stretch = readonly [from: Time, to: Time];
 const NONE = constant(() => time('0 h'));
 const DAY = constant(() => time('24 h'));
 
-const later = (a: Time, b: Time): Time => (a.lessThan(b) ? b : a);
-const sooner = (a: Time, b: Time): Time => (b.lessThan(a) ? b : a);
 const sum = (times: readonly Time[]): Time => times.reduce((all, t) => all.plus(t), NONE());
 
 /** Middle of the hours in which the concrete gets ready. */
@@ -79,7 +78,7 @@ function workingStretches(from: Time, to: Time, [start, end]: Stretch): Stretch[
     midnight.lessThan(to);
     midnight = midnight.plus(DAY())
   ) {
-    const [a, b] = [later(from, midnight.plus(start)), sooner(to, midnight.plus(until))];
+    const [a, b] = [greaterOf(from, midnight.plus(start)), lesserOf(to, midnight.plus(until))];
     if (a.lessThan(b)) stretches.push([a, b]);
   }
   return stretches;
@@ -148,7 +147,7 @@ export function judgeOpen({ start, finishBy }: DueTimes, cutting: Time, pad: Pad
  */
 function nobodyThere({ start, finishBy }: DueTimes, shift: Stretch): boolean {
   const half = middleOf({ from: start.from, to: finishBy });
-  return workedBetween(start.from, later(start.to, half), shift).sign() === 0;
+  return workedBetween(start.from, greaterOf(start.to, half), shift).sign() === 0;
 }
 
 /** Whether the cutting fits into working hours before it is due. */

@@ -10,8 +10,10 @@
  * to state since ASTM C94-21; 90 min stand for it otherwise, the default of earlier editions, as quoted. Cold joints
  * are judged by the age of the open edge against initial set at the concrete's temperature (`set-time.ts`).
  */
+
 import { type Decimal, ZERO } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
+import { greaterOf } from '../quantity/greater';
 import { constant, ratio, time } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
@@ -318,7 +320,7 @@ function legsOf(input: Parsed, pad: Pad): Legs {
 }
 
 const largest = <D extends 'volume' | 'time'>(all: readonly Quantity<D>[]): Quantity<D> =>
-  all.reduce((a, b) => (b.greaterThan(a) ? b : a));
+  all.reduce((a, b) => greaterOf(a, b));
 
 /** When each is due at the site; nothing where trucks are loaded as they come back. */
 function arrivalsOf(
@@ -372,12 +374,12 @@ function needed(
     l.plus(t).plus(p).plus(w).plus(r),
   );
   const n = wholeNumber(placing.length);
-  const whole = C.over(larger(p, l)).upTo(ONE());
+  const whole = C.over(greaterOf(p, l)).upTo(ONE());
   const byFormula = wholeNumber(Math.round(whole.toNumber(':1')));
   const N = wholeNumber(outAtOnce(placing, byFormula, legs));
   // Loads that differ take as many as are out at once; that is no line of sums.
   if (N.equals(byFormula)) {
-    const even = whole.compareTo(C.over(larger(p, l))) === 0;
+    const even = whole.compareTo(C.over(greaterOf(p, l))) === 0;
     const formula = even ? 'N = C ÷ max(p, l)' : 'N = ceil(C ÷ max(p, l))';
     pad.step('trucks that keep placing going', formula, { C, p, l }, N);
   } else if (N.equals(n)) {
@@ -385,8 +387,6 @@ function needed(
   }
   return { round: C, trucksNeeded: N };
 }
-
-const larger = (a: Time, b: Time): Time => (a.lessThan(b) ? b : a);
 
 interface Pace {
   readonly p: Time;
@@ -399,11 +399,11 @@ interface Pace {
 
 /** From one full load to the next once all is running. Trucks that never come round again hold nothing up. */
 function intervalOf({ p, l, s, C, few: N }: Pace, pad: Pad): Time {
-  const own = s ? larger(larger(p, l), s) : larger(p, l);
+  const own = s ? greaterOf(greaterOf(p, l), s) : greaterOf(p, l);
   const given = s ? { p, l, s } : { p, l };
   if (!N) return pad.step('from load to load', s ? 'I = max(p, l, s)' : 'I = max(p, l)', given, own);
   const formula = s ? 'I = max(p, l, s, C ÷ N)' : 'I = max(p, l, C ÷ N)';
-  return pad.step('from load to load', formula, { ...given, C, N }, larger(own, C.over(N)));
+  return pad.step('from load to load', formula, { ...given, C, N }, greaterOf(own, C.over(N)));
 }
 
 /** Times as quantities, each made once: most are those of the load before, or nothing. */

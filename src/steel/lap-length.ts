@@ -11,6 +11,7 @@
 
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
+import { greaterOf } from '../quantity/greater';
 import { constant, length, pressure } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
@@ -127,8 +128,6 @@ const FEW = constant(() => wholeNumber(30));
 /** #6 and 20M, which are 19.05 and 19.5 mm, are small; bars by diameter up to 20 mm. */
 const SMALL = constant(() => length('20 mm'));
 
-const longer = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
-
 /** How many diameters where none are given: by grade, by stress, or the least of the clause. */
 function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'count'> {
   if (grade) {
@@ -165,7 +164,7 @@ function byDiameters(input: ByDiameters, pad: Pad): LapLengthFigures {
     const override = 'Give minimum from the plans';
     pad.assume({ name: 'minimum', value: LEAST, because: 'no lap is shorter', override, source: VCC_LAP });
   }
-  const lap = pad.step('lap', 'l = max(n × d, c)', { n, d, c }, longer(d.times(n), c));
+  const lap = pad.step('lap', 'l = max(n × d, c)', { n, d, c }, greaterOf(d.times(n), c));
   return { lap, diameters: lap.over(d) };
 }
 
@@ -250,9 +249,9 @@ function byDevelopment(input: ByDevelopment, pad: Pad): LapLengthFigures {
     raw,
   );
   const c = LEAST.as(pad.system);
-  const development = pad.step('development', 'L = max(D, c)', { D: raw, c }, longer(raw, c));
+  const development = pad.step('development', 'L = max(D, c)', { D: raw, c }, greaterOf(raw, c));
   const m = plainNumber(lapClass === 'A' ? '1' : '1.3');
-  const lap = longer(raw.times(m), c);
+  const lap = greaterOf(raw.times(m), c);
   pad.step(
     say`lap of class ${{ lapClass }}, the least after the factor`,
     'l = max(m × D, c)',

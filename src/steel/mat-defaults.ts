@@ -1,5 +1,6 @@
 /** What a mat of bars is laid by where the plans do not say: cover, stock length, lap, supports. */
 
+import { greaterOf } from '../quantity/greater';
 import { constant } from '../quantity/make';
 import { type Paired, paired } from '../quantity/paired';
 import { Quantity, systemOfQuantity } from '../quantity/quantity';
@@ -64,12 +65,10 @@ export function stockOf(given: Length | undefined, like: Length, pad: Pad): Leng
   return STOCK.like(like);
 }
 
-const longer = (a: Length, b: Length): Length => (a.lessThan(b) ? b : a);
-
 /** Lap, given or usual; a short one is cautioned about. */
 export function lapOf(given: Length | undefined, bar: AnyBarSize, like: Length, pad: Pad): Length {
   const [d, c] = [diameterOf(bar), LEAST_LAP.like(like)];
-  const usual = longer(d.times(LAP_DIAMETERS()), c).in(systemOfQuantity(like) === 'metric' ? 'mm' : 'in');
+  const usual = greaterOf(d.times(LAP_DIAMETERS()), c).in(systemOfQuantity(like) === 'metric' ? 'mm' : 'in');
   if (given) {
     if (given.lessThan(usual)) pad.caution(shortLap(usual, given));
     return given;

@@ -2,11 +2,12 @@
  * How much faster concrete gains strength at one temperature than at another: the equation of Arrhenius,
  * `g = exp(q ÷ Ts − q ÷ T)`, with temperatures above absolute zero and `q` the activation energy over the gas constant.
  */
+
+import { numberOf, pure } from '../quantity/numbers';
 import type { Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
 import { exponential } from '../solve/exponential';
 import { ABSOLUTE_ZERO, above, type Difference, type Temperature } from './degrees';
-import { numberOf, pure } from './numbers';
 
 /** The factor of a temperature against one of reference. */
 export function ageFactor(

@@ -32,8 +32,5 @@ export const raised = (from: Temperature, by: Difference): Temperature =>
     unitOf('temperature', systemOfQuantity(from) === 'metric' ? 'degC' : 'degF') as Unit,
   );
 
-/** The higher of two temperatures. */
-export const warmer = (a: Temperature, b: Temperature): Temperature => (a.lessThan(b) ? b : a);
-
 /** Absolute zero, to which the rate of a reaction is reckoned. */
 export const ABSOLUTE_ZERO = /*#__PURE__*/ paired('temperature', '-459.67 degF', '-273.15 degC');

@@ -12,8 +12,11 @@
  * The wind is that at 20 in (0.5 m) above the surface. One that was measured higher is brought down by the seventh
  * root of the heights. What a source means by the limit is the estimate, which may be 40% off either way.
  */
+
 import { Decimal } from '../quantity/decimal';
+import { greaterOf } from '../quantity/greater';
 import { constant, ratio } from '../quantity/make';
+import { numberOf, pure } from '../quantity/numbers';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { System } from '../quantity/units';
@@ -24,9 +27,8 @@ import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { toPower } from '../solve/exponential';
 import * as cautions from './cautions';
-import { above, type Difference, FREEZING, ONE_DEGREE, raised, type Temperature, warmer } from './degrees';
+import { above, type Difference, FREEZING, ONE_DEGREE, raised, type Temperature } from './degrees';
 import * as faults from './faults';
-import { numberOf, pure } from './numbers';
 import { AIR, CONCRETE, DRYING_LIMIT, HUMIDITY, WIND, WIND_HEIGHT } from './ordinary';
 import {
   ACI_EVAPORATION,
@@ -322,7 +324,7 @@ const moreHumid = (a: Ratio, b: Ratio): Ratio => (a.lessThan(b) ? b : a);
 
 /** No colder than where the equations end. */
 const cooled = (t: Temperature, by: Difference, { system }: Pad): Temperature =>
-  warmer(raised(t, by.negated()), LOWEST.as(system));
+  greaterOf(raised(t, by.negated()), LOWEST.as(system));
 
 /** Air of an earlier hour: cooler, with the same water in it. */
 function earlier({ air, humidity, ...rest }: Conditions, pad: Pad): Conditions {

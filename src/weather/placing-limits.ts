@@ -7,6 +7,7 @@
  * and not of the air. In hot weather by limits that disagree, side by side. How many blankets a night takes no table
  * that was read says: it is common practice.
  */
+import { greaterOf } from '../quantity/greater';
 import { constant, time } from '../quantity/make';
 import { type Paired, paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
@@ -16,7 +17,7 @@ import type { Pad } from '../reckoning/pad';
 import type { Source } from '../reckoning/source';
 import { all, needs } from '../reckoning/together';
 import * as cautions from './cautions';
-import { raised, type Temperature, warmer } from './degrees';
+import { raised, type Temperature } from './degrees';
 import * as faults from './faults';
 import { AIR, BEFORE_FROST, CONCRETE, SECTION } from './ordinary';
 import {
@@ -449,7 +450,7 @@ function reckon(input: Parsed, pad: Pad): PlacingLimitsFigures {
   const guarded = cold ? protectionOf(input, pad) : {};
   const kept = column.kept.as(pad.system);
   const fall = column.drop.as(pad.system);
-  const k = input.concrete ? warmer(kept, input.concrete) : kept;
+  const k = input.concrete ? greaterOf(kept, input.concrete) : kept;
   const gradualDropTo = pad.step(
     'coldest that it comes to gradually, over a day',
     'a = k − d',

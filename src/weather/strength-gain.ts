@@ -11,6 +11,7 @@
  */
 import { Decimal } from '../quantity/decimal';
 import { constant, ratio, time } from '../quantity/make';
+import { numberOf, pure } from '../quantity/numbers';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
@@ -24,7 +25,6 @@ import { ageFactor } from './arrhenius';
 import * as cautions from './cautions';
 import { ABSOLUTE_ZERO, type Temperature } from './degrees';
 import * as faults from './faults';
-import { numberOf, pure } from './numbers';
 import { AGE, CURED_AT, STRENGTH } from './ordinary';
 import { ACI_209, BEALL_TIMES, MINDESS_RATIO, MODEL_CODE } from './sources';
 

@@ -5,13 +5,13 @@
  * 1996, from memory; tables of the CRC and ASHRAE handbooks agree with it within 0.1% from freezing to 50 degC.
  */
 import { Decimal } from '../quantity/decimal';
+import { pure } from '../quantity/numbers';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
 import type { Saying } from '../reckoning/words';
 import { exponential } from '../solve/exponential';
 import { above, FREEZING, type Temperature } from './degrees';
-import { pure } from './numbers';
 
 /** At freezing. */
 const AT_FREEZING = /*#__PURE__*/ paired('pressure', '0.0886485 psi', '0.61121 kPa');

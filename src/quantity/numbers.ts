@@ -1,7 +1,7 @@
-/** Pure numbers as quantities, for equations that powers and exponents stand in. */
-import type { Decimal } from '../quantity/decimal';
-import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
-import { type Unit, unitOf } from '../quantity/units';
+/** Pure numbers as quantities, for shapes and for equations that powers and exponents stand in. */
+import type { Decimal } from './decimal';
+import { canonicalValue, newQuantity, type Quantity } from './quantity';
+import { type Unit, unitOf } from './units';
 
 /** A number. */
 export const pure = (n: Decimal): Quantity<'ratio'> => newQuantity('ratio', n, unitOf('ratio', ':1') as Unit);
