@@ -1,13 +1,7 @@
 /** Ordinary ranges of the bodies that are poured, beside those that all calculations share. */
-import type { Ordinary } from '../reckoning/ordinary';
+import { type Ordinary, range } from '../reckoning/ordinary';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { IRC_FOOTINGS } from './sources';
-
-export const range = (
-  of: string,
-  least: readonly [string, string] | undefined,
-  most: readonly [string, string],
-): Ordinary => ({ of, ...(least ? { least } : {}), most, source: COMMON_PRACTICE });
 
 /** Where a slab tapers it may run out to little. */
 export const TAPERED_THICKNESS = /*#__PURE__*/ range('the thickness of a slab on ground', undefined, [

@@ -6,6 +6,7 @@
  * cement, `M = V × c × d`; sealant by the joint, `V = L × w × t`. Each with the allowance and in whole containers. A
  * coverage is never assumed: makers' data sheets tell it, and published ones, which lie far apart, stand beside.
  */
+import { POUR } from '../pour/ordinary';
 import { constant, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
@@ -30,7 +31,6 @@ import {
   JOINT_LENGTH,
   JOINT_WIDTH,
   MEASURE,
-  POURED,
   SPREAD,
 } from './ordinary';
 import { CARTRIDGES, CURING_PRACTICES, UFGS_CURING } from './sources';
@@ -319,7 +319,7 @@ function door(): Field<Parsed> {
       ),
       color: maybe(
         fields({
-          volume: quantity('volume', 'volume', 'positive', POURED),
+          volume: quantity('volume', 'volume', 'positive', POUR),
           cement: quantity('density', 'cement', 'positive', CEMENT),
           dose: quantity('ratio', 'dose', 'positive', DOSE),
           container: maybe(quantity('mass', 'container', 'positive', CONTAINER_MASS)),

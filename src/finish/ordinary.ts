@@ -1,7 +1,5 @@
 /** Ordinary ranges of what goes onto finished concrete. */
-import { range } from '../concrete/ordinary';
-import type { Ordinary } from '../reckoning/ordinary';
-import { COMMON_PRACTICE } from '../reckoning/source';
+import { range } from '../reckoning/ordinary';
 
 export const FINISHED = /*#__PURE__*/ range(
   'the area of a slab',
@@ -33,22 +31,12 @@ export const SPREAD = /*#__PURE__*/ range(
   ['0.01 lb/ft2', '0.05 kg/m2'],
   ['3 lb/ft2', '15 kg/m2'],
 );
-export const POURED = /*#__PURE__*/ range(
-  'the volume of a pour',
-  ['0.1 ft3', '0.003 m3'],
-  ['5000 yd3', '4000 m3'],
-);
 export const CEMENT = /*#__PURE__*/ range(
   'the cement in concrete',
   ['350 lb/yd3', '200 kg/m3'],
   ['950 lb/yd3', '560 kg/m3'],
 );
-export const DOSE: Ordinary = {
-  of: 'pigment for the cement',
-  least: '0.1%',
-  most: '12%',
-  source: COMMON_PRACTICE,
-};
+export const DOSE = /*#__PURE__*/ range('pigment for the cement', '0.1%', '12%');
 export const JOINT_LENGTH = /*#__PURE__*/ range(
   'the length of joints',
   ['1 ft', '0.3 m'],
@@ -89,27 +77,7 @@ export const STRAWED = /*#__PURE__*/ range(
   ['0.5 lb/ft2', '2.5 kg/m2'],
 );
 export const BALE = /*#__PURE__*/ range('the weight of a bale', ['15 lb', '7 kg'], ['1200 lb', '550 kg']);
-export const BATTER: Ordinary = {
-  of: 'how far a side runs out for its depth',
-  least: '0.05:1',
-  most: '3:1',
-  source: COMMON_PRACTICE,
-};
-export const SETTLES: Ordinary = {
-  of: 'how much fill or soil settles',
-  least: '2%',
-  most: '60%',
-  source: COMMON_PRACTICE,
-};
-export const LIVE: Ordinary = {
-  of: 'the share of seed that is pure, or that sprouts',
-  least: '30%',
-  most: '100%',
-  source: COMMON_PRACTICE,
-};
-export const CONCRETE_AGE: Ordinary = {
-  of: 'the age of the concrete',
-  least: '4 h',
-  most: '365 day',
-  source: COMMON_PRACTICE,
-};
+export const BATTER = /*#__PURE__*/ range('how far a side runs out for its depth', '0.05:1', '3:1');
+export const SETTLES = /*#__PURE__*/ range('how much fill or soil settles', '2%', '60%');
+export const LIVE = /*#__PURE__*/ range('the share of seed that is pure, or that sprouts', '30%', '100%');
+export const CONCRETE_AGE = /*#__PURE__*/ range('the age of the concrete', '4 h', '365 day');

@@ -1,5 +1,5 @@
 /** Ordinary ranges of what is formed, beside those that all calculations share. */
-import { range } from '../concrete/ordinary';
+import { range } from '../reckoning/ordinary';
 
 export const FORM_HEIGHT = /*#__PURE__*/ range(
   'the height placed in one go',

@@ -1,7 +1,5 @@
 /** Ordinary ranges of mixes and tickets, beside those that all calculations share. */
-import { range } from '../concrete/ordinary';
-import type { Ordinary } from '../reckoning/ordinary';
-import { COMMON_PRACTICE } from '../reckoning/source';
+import { range } from '../reckoning/ordinary';
 
 export const STRENGTH = /*#__PURE__*/ range(
   'the strength of concrete for flatwork',
@@ -9,12 +7,7 @@ export const STRENGTH = /*#__PURE__*/ range(
   ['8000 psi', '55 MPa'],
 );
 
-export const AIR: Ordinary = {
-  of: 'the air in concrete',
-  least: '0.5%',
-  most: '10%',
-  source: COMMON_PRACTICE,
-};
+export const AIR = /*#__PURE__*/ range('the air in concrete', '0.5%', '10%');
 
 export const DENSITY = /*#__PURE__*/ range(
   'the density of fresh concrete',
@@ -37,16 +30,6 @@ export const BATCHED = /*#__PURE__*/ range(
 
 export const WATER = /*#__PURE__*/ range('water for one load', ['0.25 gal', '1 L'], ['600 gal', '2500 L']);
 
-export const MOISTURE: Ordinary = {
-  of: 'the moisture of an aggregate',
-  least: '0.1%',
-  most: '12%',
-  source: COMMON_PRACTICE,
-};
+export const MOISTURE = /*#__PURE__*/ range('the moisture of an aggregate', '0.1%', '12%');
 
-export const AGE: Ordinary = {
-  of: 'the time from batching to discharge',
-  least: '5 min',
-  most: '4 h',
-  source: COMMON_PRACTICE,
-};
+export const AGE = /*#__PURE__*/ range('the time from batching to discharge', '5 min', '4 h');

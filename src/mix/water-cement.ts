@@ -1,15 +1,9 @@
 /** The water-cement ratio as people write it: `0.45`, a number that needs no unit since both are mass. */
 import type { Quantity } from '../quantity/quantity';
 import { type Field, quantity } from '../reckoning/fields';
-import type { Ordinary } from '../reckoning/ordinary';
-import { COMMON_PRACTICE } from '../reckoning/source';
+import { range } from '../reckoning/ordinary';
 
-const ORDINARY: Ordinary = {
-  of: 'the water for the cement, by mass',
-  least: '0.3:1',
-  most: '0.8:1',
-  source: COMMON_PRACTICE,
-};
+const ORDINARY = /*#__PURE__*/ range('the water for the cement, by mass', '0.3:1', '0.8:1');
 
 const BARE = /^\s*0?\.\d{1,4}\s*$/;
 

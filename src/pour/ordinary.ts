@@ -1,6 +1,5 @@
 /** Ordinary ranges of orders, bags and saw cuts, beside those that all calculations share. */
-import { range } from '../concrete/ordinary';
-import type { Ordinary } from '../reckoning/ordinary';
+import { type Ordinary, range } from '../reckoning/ordinary';
 import { COMMON_PRACTICE, SAW_TIMES_ANSWER } from '../reckoning/source';
 
 export const POUR = /*#__PURE__*/ range(

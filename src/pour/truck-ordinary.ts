@@ -1,14 +1,5 @@
 /** Ordinary ranges of trucks and of ways of placing. */
-import { range } from '../concrete/ordinary';
-import type { Ordinary } from '../reckoning/ordinary';
-import { COMMON_PRACTICE } from '../reckoning/source';
-
-const times = (of: string, least: string, most: string): Ordinary => ({
-  of,
-  least,
-  most,
-  source: COMMON_PRACTICE,
-});
+import { range } from '../reckoning/ordinary';
 
 export const PLACING_RATE = /*#__PURE__*/ range(
   'a rate of placing',
@@ -50,17 +41,17 @@ export const CONCRETE_TEMPERATURE = /*#__PURE__*/ range(
   ['105 degF', '41 degC'],
 );
 
-export const TRIP_TIME = /*#__PURE__*/ times(
+export const TRIP_TIME = /*#__PURE__*/ range(
   'the time lost on each trip of a wheelbarrow, a cart or a buggy',
   '5 s',
   '10 min',
 );
-export const TRAVEL = /*#__PURE__*/ times('the way of a truck in time', '2 min', '3 h');
-export const LOADING = /*#__PURE__*/ times('the loading of a truck', '1 min', '45 min');
-export const WASHING = /*#__PURE__*/ times('the washing out of a truck', '1 min', '45 min');
-export const SPACING = /*#__PURE__*/ times('the time between trucks', '2 min', '4 h');
-export const AGE_LIMIT = /*#__PURE__*/ times('a limit of age at the end of unloading', '30 min', '5 h');
-export const FREE_TIME = /*#__PURE__*/ times('the time to unload without a charge', '5 min', '3 h');
+export const TRAVEL = /*#__PURE__*/ range('the way of a truck in time', '2 min', '3 h');
+export const LOADING = /*#__PURE__*/ range('the loading of a truck', '1 min', '45 min');
+export const WASHING = /*#__PURE__*/ range('the washing out of a truck', '1 min', '45 min');
+export const SPACING = /*#__PURE__*/ range('the time between trucks', '2 min', '4 h');
+export const AGE_LIMIT = /*#__PURE__*/ range('a limit of age at the end of unloading', '30 min', '5 h');
+export const FREE_TIME = /*#__PURE__*/ range('the time to unload without a charge', '5 min', '3 h');
 
 export const AREA_PLACED = /*#__PURE__*/ range(
   'an area that is placed on one day',
@@ -74,14 +65,9 @@ export const PROBE_WITHIN = /*#__PURE__*/ range(
   ['3 in', '75 mm'],
 );
 
-export const WITHIN: Ordinary = {
-  of: 'how far an area or a yield may be off',
-  least: '0.1%',
-  most: '20%',
-  source: COMMON_PRACTICE,
-};
+export const WITHIN = /*#__PURE__*/ range('how far an area or a yield may be off', '0.1%', '20%');
 
-export const LEAD_TIME = /*#__PURE__*/ times(
+export const LEAD_TIME = /*#__PURE__*/ range(
   'the time from the call to the truck at the site',
   '5 min',
   '8 h',

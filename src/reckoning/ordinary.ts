@@ -38,6 +38,14 @@ export interface Ordinary {
   readonly source: Source;
 }
 
+/** A range that the trade knows. */
+export const range = (of: string, least: Bound | undefined, most: Bound): Ordinary => ({
+  of,
+  ...(least ? { least } : {}),
+  most,
+  source: sources.COMMON_PRACTICE,
+});
+
 /** What a reader found out of the ordinary. */
 export interface Doubt {
   /** The value as it was read. */

@@ -1,6 +1,5 @@
 /** Ordinary ranges of what is measured on the day: temperatures, air, wind. */
-import { range } from '../concrete/ordinary';
-import type { Ordinary } from '../reckoning/ordinary';
+import { type Ordinary, range } from '../reckoning/ordinary';
 import { COMMON_PRACTICE } from '../reckoning/source';
 
 export const AIR = /*#__PURE__*/ range(
@@ -76,28 +75,19 @@ export const WATER_MASS = /*#__PURE__*/ range(
   ['0.5 lb', '0.2 kg'],
   ['6000 lb', '2800 kg'],
 );
-export const MOISTURE: Ordinary = {
-  of: 'the water in and on sand or stone',
-  most: '15%',
-  source: COMMON_PRACTICE,
-};
+export const MOISTURE = /*#__PURE__*/ range('the water in and on sand or stone', undefined, '15%');
 
-export const READING_TIME: Ordinary = {
-  of: 'the age of concrete whose temperature is read',
-  most: '90 day',
-  source: COMMON_PRACTICE,
-};
+export const READING_TIME = /*#__PURE__*/ range(
+  'the age of concrete whose temperature is read',
+  undefined,
+  '90 day',
+);
 export const CURING = /*#__PURE__*/ range(
   'the temperature in young concrete',
   ['25 degF', '-4 degC'],
   ['165 degF', '74 degC'],
 );
-export const GAP: Ordinary = {
-  of: 'the longest gap between readings',
-  least: '10 min',
-  most: '24 h',
-  source: COMMON_PRACTICE,
-};
+export const GAP = /*#__PURE__*/ range('the longest gap between readings', '10 min', '24 h');
 export const DATUM = /*#__PURE__*/ range(
   'a datum of maturity',
   ['10 degF', '-12 degC'],
@@ -113,12 +103,7 @@ export const MATURITY = /*#__PURE__*/ range(
   ['100 degF-h', '60 degC-h'],
   ['180000 degF-h', '100000 degC-h'],
 );
-export const CALIBRATED: Ordinary = {
-  of: 'the equivalent age of a specimen',
-  least: '2 h',
-  most: '400 day',
-  source: COMMON_PRACTICE,
-};
+export const CALIBRATED = /*#__PURE__*/ range('the equivalent age of a specimen', '2 h', '400 day');
 export const STRENGTH = /*#__PURE__*/ range(
   'the strength of concrete',
   ['50 psi', '0.3 MPa'],
@@ -130,20 +115,10 @@ export const CURED_AT = /*#__PURE__*/ range(
   ['35 degF', '2 degC'],
   ['120 degF', '49 degC'],
 );
-export const AGE: Ordinary = {
-  of: 'the age of concrete',
-  least: '4 h',
-  most: '400 day',
-  source: COMMON_PRACTICE,
-};
+export const AGE = /*#__PURE__*/ range('the age of concrete', '4 h', '400 day');
 export const SECTION = /*#__PURE__*/ range(
   'the least dimension of what is cast',
   ['2 in', '50 mm'],
   ['10 ft', '3 m'],
 );
-export const BEFORE_FROST: Ordinary = {
-  of: 'the time before the first hard frost',
-  least: '1 day',
-  most: '300 day',
-  source: COMMON_PRACTICE,
-};
+export const BEFORE_FROST = /*#__PURE__*/ range('the time before the first hard frost', '1 day', '300 day');
