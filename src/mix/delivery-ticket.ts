@@ -7,10 +7,13 @@
  * Yield is the mass of all that was batched by the density of the fresh concrete; relative yield is that by the volume
  * on the ticket.
  */
+
 import { AGGREGATE_SIZE, SLUMP } from '../joints/ordinary';
 import * as faults from '../quantity/faults';
+import { lesserOf } from '../quantity/greater';
 import { constant, density, ratio, time } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
+import type { UnitId } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { alkali } from '../reckoning/cautions';
 import { fields, list, maybe, quantity } from '../reckoning/fields';
@@ -19,6 +22,7 @@ import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { all, allOrNone, needs } from '../reckoning/together';
 import { say } from '../reckoning/words';
+import { heedAir, isEntrapped } from './air-heeded';
 import * as cautions from './cautions';
 import { moreThanDelivered } from './faults';
 import { AGE, AIR, BATCHED, DENSITY, LOAD, MOISTURE, STRENGTH, WATER } from './ordinary';
@@ -121,7 +125,6 @@ type Volume = Quantity<'volume'>;
 
 const ONE = constant(() => ratio('1:1'));
 const NONE = constant(() => ratio('0%'));
-const ENTRAPPED = constant(() => ratio('3%'));
 const SHORT = constant(() => ratio('98%'));
 const WATER_DENSITY = constant(() => density('1000 kg/m3'));
 const waterDensity = ({ system }: Pad): Quantity<'density'> =>
@@ -211,32 +214,24 @@ function ratioThen({ waterToAdd: t }: Parsed, w: Ratio, Q: Mass, pad: Pad): Rati
   return pad.step('water to cement if more is added', 'x = w + t × d ÷ Q', { w, t, d, Q }, after);
 }
 
-const lesser = (a: Volume | undefined, b: Volume | undefined): Volume | undefined =>
-  a && b ? (b.lessThan(a) ? b : a) : (a ?? b);
+/** Water to the limit; nothing of it where that is reached. */
+function roomToLimit(w: Ratio, m: Ratio, Q: Mass, unit: UnitId<'volume'>, pad: Pad): Volume {
+  const d = waterDensity(pad);
+  const R = Q.times(m.minus(w)).over(d).in(unit);
+  if (R.sign() <= 0) return R.minus(R);
+  return pad.step('water to the limit', 'R = (m − w) × Q ÷ d', { m, w, Q, d }, R);
+}
 
-/** Water that limit and slump leave, in the unit that water is told in. */
-function roomFor(input: Parsed, w: Ratio, Q: Mass, drum: Drum, pad: Pad): Volume | undefined {
+/** Water that limit and slump leave, in the unit that water is told in; nothing of it past the time limit. */
+function roomFor(input: Parsed, w: Ratio, Q: Mass, { left, late }: Drum, pad: Pad): Volume | undefined {
   const { ordered, slump } = input;
   const { unit } = input.water as Volume;
-  const m = ordered.waterCement;
-  const d = waterDensity(pad);
-  const none = drum.left.minus(drum.left).in(unit);
-  const spare = m?.greaterThan(w)
-    ? pad.step(
-        'water to the limit',
-        'R = (m − w) × Q ÷ d',
-        { m, w, Q, d },
-        Q.times(m.minus(w)).over(d).in(unit),
-      )
-    : m && none;
-  const wetter =
-    slump && ordered.slump
-      ? ordered.slump.greaterThan(slump)
-        ? roomBySlump(drum.left, slump, ordered.slump, pad).in(unit)
-        : none
-      : undefined;
-  const room = lesser(spare, wetter);
-  return room && drum.late ? none : room;
+  const rooms: Volume[] = [];
+  if (ordered.waterCement) rooms.push(roomToLimit(w, ordered.waterCement, Q, unit, pad));
+  if (slump && ordered.slump) rooms.push(roomBySlump(left, slump, ordered.slump, pad).in(unit));
+  if (rooms.length === 0) return undefined;
+  const room = rooms.reduce((a, b) => lesserOf(a, b));
+  return late ? room.minus(room) : room;
 }
 
 function heedLimit(limit: Ratio, now: Ratio, after: Ratio | undefined, pad: Pad): void {
@@ -284,31 +279,18 @@ function yields(input: Parsed, pad: Pad): Pick<DeliveryTicketFigures, 'yield' | 
   return { yield: Y, relativeYield: y };
 }
 
-function judgeAir({ air, ordered }: Parsed, pad: Pad): void {
-  const { minimumAir: least, maximumAir: most } = ordered;
-  if (least && !air) pad.caution(cautions.airUnsaid(least, AIR_TOLERANCE));
-  if (!air) return;
-  if (least && air.lessThan(least)) {
-    const none = air.lessThan(ENTRAPPED()) && !least.lessThan(ENTRAPPED());
-    pad.caution(
-      none
-        ? cautions.noAir('delivered', least, air, AIR_TOLERANCE)
-        : cautions.littleAir('delivered', least, air, AIR_TOLERANCE),
-    );
-  }
-  if (most && air.greaterThan(most)) pad.caution(cautions.muchAir(most, air, AIR_TOLERANCE));
-}
-
 function isOther(actual: Quantity<'length'>, wanted: Quantity<'length'>): boolean {
   return actual.minus(wanted).abs().greaterThan(wanted.times(SAME_STONE()));
 }
 
 function judgeMix(input: Parsed, pad: Pad): void {
-  const { strength, slump, aggregateSize, ordered } = input;
+  const { strength, air, slump, aggregateSize, ordered } = input;
   if (strength && ordered.strength && strength.lessThan(ordered.strength)) {
     pad.caution(cautions.weakMix('delivered', ordered.strength, strength, COMMON_PRACTICE));
   }
-  judgeAir(input, pad);
+  const { minimumAir: minimum, maximumAir: maximum } = ordered;
+  const scales = minimum !== undefined && !isEntrapped(minimum);
+  heedAir(air, { minimum, maximum, scales, when: 'delivered', source: AIR_TOLERANCE }, pad);
   if (slump && ordered.slump && slump.greaterThan(ordered.slump)) {
     pad.caution(cautions.highSlump(ordered.slump, slump));
   }
@@ -368,23 +350,24 @@ function effectWanted(input: Parsed, { left, late }: Drum, pad: Pad): WaterEffec
   return effect;
 }
 
-/** What was ordered and is not told. */
-function notTold({ ordered, cement, water, strength, air, slump, aggregateSize }: Parsed): string[] {
-  const pairs = [
-    ['strength', ordered.strength, strength],
-    ['air', ordered.minimumAir ?? ordered.maximumAir, air],
-    ['water to cement', ordered.waterCement, cement && water],
-    ['slump', ordered.slump, slump],
-    ['stone', ordered.aggregateSize, aggregateSize],
-  ] as const;
-  return pairs.filter(([, asked, told]) => asked && !told).map(([name]) => name);
+/** What was ordered: what of it is told, and what is not. */
+function orderTold({ ordered, cement, water, strength, air, slump, aggregateSize }: Parsed): {
+  readonly told: readonly string[];
+  readonly missing: readonly string[];
+} {
+  const asked = (
+    [
+      ['strength', ordered.strength, strength],
+      ['air', ordered.minimumAir ?? ordered.maximumAir, air],
+      ['water to cement', ordered.waterCement, cement && water],
+      ['slump', ordered.slump, slump],
+      ['stone', ordered.aggregateSize, aggregateSize],
+    ] as const
+  ).filter(([, wanted]) => wanted);
+  const names = (told: boolean): string[] =>
+    asked.filter(([, , actual]) => (actual !== undefined) === told).map(([name]) => name);
+  return { told: names(true), missing: names(false) };
 }
-
-const ordersSaid = ({ ordered }: Parsed): number => {
-  const air = ordered.minimumAir ?? ordered.maximumAir;
-  return [ordered.strength, air, ordered.waterCement, ordered.slump, ordered.aggregateSize].filter(Boolean)
-    .length;
-};
 
 /** What a figure hangs on must be there with it. */
 function together({ cement, water, aggregates, density: D }: Parsed): void {
@@ -406,12 +389,11 @@ function reckon(input: Parsed, pad: Pad): DeliveryTicketFigures {
   const water = waters(input, drum, pad);
   const effect = effectWanted(input, drum, pad);
   const made = yields(input, pad);
-  const missing = notTold(input);
-  const compared = ordersSaid(input) > missing.length || pad.cautions.length > before;
+  const { told, missing } = orderTold(input);
   const asOrdered = pad.cautions.length === before;
   pad.caution(alkali);
   return {
-    ...(compared ? { asOrdered } : {}),
+    ...(told.length > 0 || !asOrdered ? { asOrdered } : {}),
     ...(missing.length > 0 ? { notTold: missing } : {}),
     ...water,
     ...(effect ? { effect } : {}),

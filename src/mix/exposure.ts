@@ -18,14 +18,32 @@ export type MixUse =
   | 'footing'
   | 'wall';
 
+/** Every use, for fields. */
+export const MIX_USES: readonly MixUse[] = [
+  'driveway',
+  'walk',
+  'patio',
+  'steps',
+  'garage-floor',
+  'interior-slab',
+  'footing',
+  'wall',
+];
+
 /** How hard the weather is on concrete, in the words of residential codes. */
 export type Weathering = 'negligible' | 'moderate' | 'severe';
+
+/** From the mildest. */
+export const WEATHERINGS: readonly Weathering[] = ['negligible', 'moderate', 'severe'];
 
 /** Frost, water and salt, in classes. */
 export type FrostClass = 'F0' | 'F1' | 'F2' | 'F3';
 
 /** Sulfate in soil or water. */
 export type Sulfate = 'none' | 'moderate' | 'severe' | 'very-severe';
+
+/** From none on. */
+export const SULFATES: readonly Sulfate[] = ['none', 'moderate', 'severe', 'very-severe'];
 
 /** Uses that cars or people salt: where deicers come though nobody spreads them, too. */
 const SALTED: readonly MixUse[] = ['driveway', 'walk', 'steps', 'garage-floor'];

@@ -8,6 +8,7 @@
  */
 
 import { AGGREGATE_SIZE, SLUMP } from '../joints/ordinary';
+import { greaterOf, lesserOf } from '../quantity/greater';
 import { constant, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
@@ -18,8 +19,19 @@ import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import type { Air } from './air';
+import { heedAir } from './air-heeded';
 import * as cautions from './cautions';
-import { type FrostClass, frostClass, isExposed } from './exposure';
+import {
+  type FrostClass,
+  frostClass,
+  isExposed,
+  MIX_USES,
+  type MixUse,
+  SULFATES,
+  type Sulfate,
+  WEATHERINGS,
+  type Weathering,
+} from './exposure';
 import * as faults from './faults';
 import { AIR, STRENGTH } from './ordinary';
 import {
@@ -35,7 +47,7 @@ import {
   SCALING_ANSWER,
   UFGS_AIR,
 } from './sources';
-import { type MixBySource, ruleName, rulesFor } from './standards';
+import { MIX_STANDARDS, type MixBySource, type MixStandard, ruleName, rulesFor } from './standards';
 import { waterCement } from './water-cement';
 
 /** A mix as a supplier offers it. */
@@ -53,23 +65,15 @@ export interface MixOfferInput {
 /** Input of {@link mixRequirements}. */
 export interface MixRequirementsInput {
   /** What is poured. */
-  readonly use:
-    | 'driveway'
-    | 'walk'
-    | 'patio'
-    | 'steps'
-    | 'garage-floor'
-    | 'interior-slab'
-    | 'footing'
-    | 'wall';
+  readonly use: MixUse;
   /** How hard the weather is on concrete there: negligible where it hardly freezes, severe where winters are wet and salted. */
-  readonly weathering: 'negligible' | 'moderate' | 'severe';
+  readonly weathering: Weathering;
   /** Whether salt comes to it, spread or dripping from cars. */
   readonly deicers?: boolean;
   /** Largest size of the stone, nominal. */
   readonly aggregateSize: QuantityInput<'length'>;
   /** Sulfate in the soil or the water, by a test. By default none. */
-  readonly sulfate?: 'none' | 'moderate' | 'severe' | 'very-severe';
+  readonly sulfate?: Sulfate;
   /** True where water must not come through, as below a floor covering that suffers by damp. */
   readonly lowPermeability?: boolean;
   /** True where the steel in it carries loads. */
@@ -81,7 +85,7 @@ export interface MixRequirementsInput {
   /** Thickness of the slab, where the stone is to be judged by it. */
   readonly thickness?: QuantityInput<'length'>;
   /** The code or standard that governs; by default `strictest`: of those for the units of the job. */
-  readonly standard?: 'strictest' | 'irc' | 'ibc' | 'aci-332' | 'aci-318' | 'csa-a23.1' | 'en-206';
+  readonly standard?: 'strictest' | MixStandard;
   /** A mix that a supplier offers, to be judged. */
   readonly offered?: MixOfferInput;
 }
@@ -126,8 +130,6 @@ const SLUMP_SLAB = paired('length', '3 in', '75 mm');
 const SLUMP_WALL = paired('length', '4 in', '100 mm');
 const BY_HAND = paired('length', '1 in', '25 mm');
 const TROWELED_MOST = constant(() => ratio('3%'));
-/** Air that is in concrete without any being added: 1% to 3% by the stone. */
-const ENTRAPPED = constant(() => ratio('3%'));
 
 function slumpFor({ use, vibrated }: Parsed, pad: Pad): Quantity<'length'> {
   if (vibrated === undefined) {
@@ -184,10 +186,6 @@ function governing(input: Parsed, all: readonly MixBySource[], pad: Pad): MixByS
   return own.length > 0 ? own : refuse('standard', faults.noRuleOf(standard, choices));
 }
 
-const larger = (a: Ratio, b: Ratio): Ratio => (b.greaterThan(a) ? b : a);
-const smaller = (a: Ratio | undefined, b: Ratio | undefined): Ratio | undefined =>
-  a && b ? (b.lessThan(a) ? b : a) : (a ?? b);
-
 const airBy = (target: Ratio | undefined, minimum: Ratio, maximum: Ratio | undefined): Air => ({
   ...(target ? { target } : {}),
   minimum,
@@ -200,11 +198,12 @@ function airOf(rules: readonly MixBySource[], input: Parsed): Air | undefined {
   const saying = rules.filter(({ minimumAir }) => minimumAir);
   const first = saying.find(({ airTarget }) => airTarget) ?? saying[0];
   if (!first?.minimumAir) return undefined;
-  const minimum = saying.reduce((q, r) => larger(q, r.minimumAir as Ratio), first.minimumAir);
-  const maximum = saying.reduce<Ratio | undefined>((q, r) => smaller(q, r.maximumAir), first.maximumAir);
+  const minimum = saying.reduce((q, r) => greaterOf(q, r.minimumAir as Ratio), first.minimumAir);
+  const maxima = saying.flatMap(({ maximumAir }) => maximumAir ?? []);
+  const maximum = maxima.length > 0 ? maxima.reduce((a, b) => lesserOf(a, b)) : undefined;
   // Ranges that do not meet cannot all be kept: then the one that says what to aim at counts.
   if (maximum?.lessThan(minimum)) return airBy(first.airTarget, first.minimumAir, first.maximumAir);
-  const aim = first.airTarget && larger(minimum, smaller(first.airTarget, maximum) as Ratio);
+  const aim = first.airTarget && greaterOf(minimum, lesserOf(first.airTarget, maximum ?? first.airTarget));
   return airBy(aim, minimum, maximum);
 }
 
@@ -221,28 +220,11 @@ function judgeTroweled(air: Quantity<'ratio'>, { finish }: Parsed, pad: Pad): bo
   return false;
 }
 
-function judgeAir(offer: Offer, { input, ask, frost, source }: Judged, pad: Pad): boolean {
-  const { air } = offer;
-  const wet = frost === 'F2' || frost === 'F3';
-  if (ask.air && !air) {
-    pad.caution(cautions.airUnsaid(ask.air.minimum, source));
-    return false;
-  }
-  if (!air) return true;
-  if (!ask.air) return judgeTroweled(air, input, pad);
-  const { minimum: least, maximum: most } = ask.air;
-  if (air.lessThan(least)) {
-    const none = wet && air.lessThan(ENTRAPPED());
-    pad.caution(
-      none
-        ? cautions.noAir('offered', least, air, source)
-        : cautions.littleAir('offered', least, air, source),
-    );
-    return false;
-  }
-  if (!most || !air.greaterThan(most)) return true;
-  pad.caution(cautions.muchAir(most, air, source));
-  return false;
+function judgeAir({ air }: Offer, { input, ask, frost, source }: Judged, pad: Pad): boolean {
+  if (!ask.air) return !air || judgeTroweled(air, input, pad);
+  const { minimum, maximum } = ask.air;
+  const scales = frost === 'F2' || frost === 'F3';
+  return heedAir(air, { minimum, maximum, scales, when: 'offered', source }, pad);
 }
 
 function judge(offer: Offer, judged: Judged, rules: readonly Source[], pad: Pad): boolean {
@@ -354,20 +336,11 @@ export const mixRequirements: Calculation<MixRequirementsInput, MixRequirementsF
     sources: SOURCES,
     input: () =>
       fields({
-        use: choice('use', [
-          'driveway',
-          'walk',
-          'patio',
-          'steps',
-          'garage-floor',
-          'interior-slab',
-          'footing',
-          'wall',
-        ] as const),
-        weathering: choice('weathering', ['negligible', 'moderate', 'severe'] as const),
+        use: choice('use', MIX_USES),
+        weathering: choice('weathering', WEATHERINGS),
         deicers: maybe(yesOrNo('deicers')),
         aggregateSize: quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE),
-        sulfate: maybe(choice('sulfate', ['none', 'moderate', 'severe', 'very-severe'] as const)),
+        sulfate: maybe(choice('sulfate', SULFATES)),
         lowPermeability: maybe(yesOrNo('lowPermeability')),
         reinforced: maybe(yesOrNo('reinforced')),
         finish: maybe(
@@ -375,17 +348,7 @@ export const mixRequirements: Calculation<MixRequirementsInput, MixRequirementsF
         ),
         vibrated: maybe(yesOrNo('vibrated')),
         thickness: maybe(quantity('length', 'thickness', 'positive', SLAB_THICKNESS)),
-        standard: maybe(
-          choice('standard', [
-            'strictest',
-            'irc',
-            'ibc',
-            'aci-332',
-            'aci-318',
-            'csa-a23.1',
-            'en-206',
-          ] as const),
-        ),
+        standard: maybe(choice('standard', ['strictest', ...MIX_STANDARDS] as const)),
         offered: maybe(
           fields({
             strength: quantity('pressure', 'strength', 'positive', STRENGTH),

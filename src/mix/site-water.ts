@@ -51,7 +51,7 @@ export function effectOf(
   };
 }
 
-/** Water that brings a slump to another. */
+/** Water that brings a slump to another; nothing of it where it is there. */
 export function roomBySlump(
   left: Volume,
   slump: Quantity<'length'>,
@@ -64,6 +64,7 @@ export function roomBySlump(
     Quantity<'length'>,
   ];
   const room = D.times(most.minus(slump).over(k)).times(left.over(E));
+  if (room.sign() <= 0) return room.minus(room);
   return pad.step(
     'water to the slump that was ordered',
     'S = D × ((o − s) ÷ k) × (l ÷ E)',

@@ -25,6 +25,16 @@ import {
 /** Codes and standards that a mix may be asked by. */
 export type MixStandard = 'irc' | 'ibc' | 'aci-332' | 'aci-318' | 'csa-a23.1' | 'en-206';
 
+/** Every one, for fields. */
+export const MIX_STANDARDS: readonly MixStandard[] = [
+  'irc',
+  'ibc',
+  'aci-332',
+  'aci-318',
+  'csa-a23.1',
+  'en-206',
+];
+
 /** How the standards are spoken of. */
 const NAMES: Record<MixStandard, string> = {
   irc: 'IRC R402.2',
