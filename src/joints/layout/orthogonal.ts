@@ -176,6 +176,17 @@ const CELL_EFFORT = 24;
 const LOOK = 4;
 const EACH_CELL = 4;
 
+/** The least whole number between two that is enough, where the greater one is; found by halving. */
+function leastEnough(from: number, to: number, enough: (n: number) => boolean): number {
+  let [lo, hi] = [from, to];
+  while (lo < hi) {
+    const middle = (lo + hi) >> 1;
+    if (enough(middle)) hi = middle;
+    else lo = middle + 1;
+  }
+  return lo;
+}
+
 /** Strips that gaps begin and end with, and their first marks and those after the last. */
 interface Places {
   readonly firsts: Int32Array;
@@ -395,32 +406,15 @@ export class OrthogonalSpace implements Space {
     return pieces.reduce((sum, piece) => sum + this.pieceCost(piece, x, y), 0);
   }
 
-  /** The first column of a block by which so many of its cells are slab, found by halving. */
-  private columnBy(many: number, { i0, i1, j0, j1 }: Block): number {
-    let [lo, hi] = [i0, i1];
-    while (lo < hi) {
-      const middle = (lo + hi) >> 1;
-      if (this.ownFilled(i0, middle, j0, j1) >= many) hi = middle;
-      else lo = middle + 1;
-    }
-    return lo;
-  }
-
-  /** The first row of a block by which so many of its cells are slab. */
-  private rowBy(many: number, { i0, i1, j0, j1 }: Block): number {
-    let [lo, hi] = [j0, j1];
-    while (lo < hi) {
-      const middle = (lo + hi) >> 1;
-      if (this.ownFilled(i0, i1, j0, middle) >= many) hi = middle;
-      else lo = middle + 1;
-    }
-    return lo;
-  }
-
   /** The slab within a block where it is one rectangle. */
   private onePiece(block: Block, filled: number): Block | undefined {
-    const [i0, i1] = [this.columnBy(1, block), this.columnBy(filled, block)];
-    const [j0, j1] = [this.rowBy(1, block), this.rowBy(filled, block)];
+    const { i0: west, i1: east, j0: south, j1: north } = block;
+    // The first column, or row, by which so many of the cells of the block are slab.
+    const column = (many: number): number =>
+      leastEnough(west, east, (i) => this.ownFilled(west, i, south, north) >= many);
+    const row = (many: number): number =>
+      leastEnough(south, north, (j) => this.ownFilled(west, east, south, j) >= many);
+    const [i0, i1, j0, j1] = [column(1), column(filled), row(1), row(filled)];
     return (i1 - i0 + 1) * (j1 - j0 + 1) === filled ? { i0, i1, j0, j1 } : undefined;
   }
 
