@@ -18,6 +18,7 @@ import { fiberDosage } from '../../steel/fiber-dosage';
 import { finishMaterials } from '../../finish/finish-materials';
 import { footingVolume } from '../../concrete/footing-volume';
 import { formGrades } from '../../grade/form-grades';
+import { formMaterials } from '../../forms/form-materials';
 import { formPressure } from '../../forms/form-pressure';
 import { freshConcreteTemperature } from '../../weather/fresh-concrete-temperature';
 import { gradeCorrection } from '../../grade/grade-correction';
@@ -60,6 +61,7 @@ export const every = [
   stepLayout,
   baseTonnage,
   excavation,
+  formMaterials,
   formPressure,
   squareCheck,
   crossSlope,
