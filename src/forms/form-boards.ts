@@ -37,6 +37,9 @@ type Bought = Pick<
 /** What all boards come to. */
 export const BOARDS = /*#__PURE__*/ carried('boards');
 
+/** Two ways are planned, and strips beside them: what a cutting list may take alone, in parts. */
+const EFFORT = 1e7;
+
 /** Nothing to buy: all curves are layered. */
 function nothing(like: Length): Bought {
   const none = like.minus(like);
@@ -69,7 +72,7 @@ export function planned(
   const pieces = cutList(sawn, courses);
   withinLimit(BOARDS, countIn(pieces), 'outline');
   const list = { pieces, stock: stock.map((length) => ({ length, price: undefined })) };
-  return { boarded, cut: cutFrom(list, kerf, stock.length > 1 ? 'least-length' : 'fewest-bars') };
+  return { boarded, cut: cutFrom(list, kerf, stock.length > 1 ? 'least-length' : 'fewest-bars', EFFORT) };
 }
 
 /** The boards to buy. */
@@ -113,7 +116,7 @@ export function layered(
   const pieces = cutList(boarded, canonicalValue(layers).toNumber());
   withinLimit(BOARDS, countIn(pieces), 'outline');
   const list = { pieces, stock: [{ length: sheet.length, price: undefined }] };
-  const cut = cutFrom(list, kerf, 'fewest-bars');
+  const cut = cutFrom(list, kerf, 'fewest-bars', EFFORT);
   const rows = Math.max(
     1,
     Math.round(sheet.width.plus(kerf).downTo(h.plus(kerf)).over(h.plus(kerf)).toNumber(':1')),

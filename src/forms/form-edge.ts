@@ -16,7 +16,7 @@ type Length = Quantity<'length'>;
 type Count = Quantity<'count'>;
 
 /** No job has more. */
-export const MARKS: Limit = { of: 'the marks at the stakes of one edge', most: 5_000 };
+export const MARKS: Limit = { of: 'the marks at the stakes of one edge', most: 1_000 };
 
 /** What all edges have in common. */
 export interface Job {

@@ -40,9 +40,9 @@ export interface FormEdgesInput {
 type Parsed = Omit<Read<FormEdgesInput>, 'outline'> & { readonly outline: Outline | undefined };
 
 const SIDE_LIMIT = 10_000;
-const RUN_LIMIT = 100;
+const RUN_LIMIT = 50;
 /** Each edge has two lengths of its own at the most, and the plan is made for so many. */
-export const MOST_EDGES: Limit = { of: 'the edges that are formed', most: 100 };
+export const MOST_EDGES: Limit = { of: 'the edges that are formed', most: 50 };
 
 /** How the edges are read, to be spread into the fields of a calculation. */
 export const edgeFields = (): { [K in keyof Parsed]: Field<Parsed[K]> } => {

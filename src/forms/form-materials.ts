@@ -51,6 +51,7 @@ import { BOARDS, type Boarding, bought, layered, planned } from './form-boards';
 import { edgeFigure, MARKS } from './form-edge';
 import { edgeFields, edgesOf, type FormEdgesInput, MOST_EDGES } from './form-edges';
 import type { FormedEdge, FormMaterialsFigures, LayeredCurves } from './form-figures';
+import { formsTaken } from './form-takes';
 import { BOARD_KERF, BOARD_STOCK, CONCRETE_HEIGHT, LEAST_PIECE } from './ordinary';
 import { FORM_DEPTH, SOFTWOOD_SIZES, STAKES_APART } from './sources';
 import { heedStakes, type StakesInput, spacingsOf, stakeLengthOf, stakesField, TALL } from './staking';
@@ -90,7 +91,7 @@ export interface FormMaterialsInput extends FormEdgesInput {
 type Length = Quantity<'length'>;
 type Count = Quantity<'count'>;
 
-type Own = Omit<Read<Omit<FormMaterialsInput, keyof FormEdgesInput | 'board' | 'curves'>>, never>;
+type Own = Read<Omit<FormMaterialsInput, keyof FormEdgesInput | 'board' | 'curves'>>;
 type Parsed = Own &
   Parameters<typeof edgesOf>[0] & { readonly board: Board; readonly curves: Curves | undefined };
 
@@ -275,7 +276,7 @@ function door(): Field<Parsed> {
       kind: choice('kind', ['slab-edge', 'riser', 'low-wall'] as const),
       height: quantity('length', 'height', 'positive', CONCRETE_HEIGHT),
       board: boardField(),
-      stock: list(quantity('length', 'each stock length', 'positive', BOARD_STOCK), 1, 20),
+      stock: list(quantity('length', 'each stock length', 'positive', BOARD_STOCK), 1, 10),
       kerf: maybe(quantity('length', 'kerf', 'not-negative', BOARD_KERF)),
       leastPiece: maybe(quantity('length', 'leastPiece', 'positive', LEAST_PIECE)),
       courses: maybe(whole('courses', 1, 20)),
@@ -325,4 +326,5 @@ export const formMaterials: Calculation<FormMaterialsInput, FormMaterialsFigures
   limits: [MOST_EDGES, MOST_BOARDS, BOARDS, MOST_KERFS, MARKS],
   input: door,
   reckon,
+  takes: formsTaken,
 });

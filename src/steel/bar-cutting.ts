@@ -441,17 +441,18 @@ export type CutList = Pick<Parsed, 'pieces' | 'stock'> & Partial<Pick<Parsed, 'k
 /**
  * A plan for a cut list: of bars, boards, or whatever is bought in lengths.
  *
+ * @param effort - table cells that the search may touch; as many as half a second takes by default
  * @throws {InputError} `stock-too-short` for a piece longer than every stock
  */
-export function cutFrom(list: CutList, kerf: Length, aim: CuttingAim): BarCuttingFigures {
+export function cutFrom(list: CutList, kerf: Length, aim: CuttingAim, effort?: number): BarCuttingFigures {
   const [pieces, stock] = [piecesOf(list), stockOf(list)];
   checkLongest(pieces, stock);
   const costs = costsOf(aim, stock);
   const demand = pieces.map((p) => p.count);
   const steps = scaled(pieces, stock, canonicalValue(kerf));
   const problem: CutProblem = { ...steps.plan, demand, costs: costs.units };
-  const solved = solveCutting(problem);
-  const proof = steps.bound ? solveCutting({ ...problem, ...steps.bound }) : solved;
+  const solved = solveCutting(problem, effort);
+  const proof = steps.bound ? solveCutting({ ...problem, ...steps.bound }, effort) : solved;
   const sheet = { pieces, stock, kerf };
   const plan = planFigure(sheet, solved.plan.batches);
   const order = orderOf(stock, solved.plan.batches);
