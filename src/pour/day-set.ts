@@ -12,9 +12,11 @@ import { greaterOf, lesserOf } from '../quantity/greater';
 import { constant, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
+import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import { above, raised } from '../weather/degrees';
 import { middleOf } from './saw-clock';
 import type { Hours } from './saw-hours';
 import { factorAt, SET_FROM, SET_LEAST, SET_MOST, SET_TO } from './set-time';
@@ -85,9 +87,9 @@ function served(t: Temperature, { system }: Pad): Temperature {
 function byRule(name: Case, { concrete, air }: DayConditions, pad: Pad): readonly [Time, Temperature] {
   const a = air ? served(air, pad) : concrete;
   if (name === 'earliest') return [SET_FROM(), greaterOf(concrete, a)];
-  return name === 'latest'
-    ? [SET_TO(), lesserOf(concrete, a)]
-    : [middleOf({ from: SET_FROM(), to: SET_TO() }), concrete];
+  if (name === 'latest') return [SET_TO(), lesserOf(concrete, a)];
+  const half = above(concrete, a).over(wholeNumber(2));
+  return [middleOf({ from: SET_FROM(), to: SET_TO() }), raised(concrete, half)];
 }
 
 const WORDS: Readonly<Record<Case, string>> = {
