@@ -281,7 +281,11 @@ function raisedTo(d: Difference, u: Difference): Decimal {
 }
 
 /** The one equation. */
-export function byOneEquation(what: string, { concrete, air, humidity: r, wind: V }: Conditions, pad: Pad): Drying {
+export function byOneEquation(
+  what: string,
+  { concrete, air, humidity: r, wind: V }: Conditions,
+  pad: Pad,
+): Drying {
   const z = ZERO.as(pad.system);
   const [C, A] = [above(z, concrete), above(z, air)];
   const [u, v, e] = [ONE_DEGREE.as(pad.system), ONE_SPEED.as(pad.system), UNIT.as(pad.system)];
