@@ -10,6 +10,7 @@ export * from './forms/index';
 export * from './grade/index';
 export * from './joints/index';
 export * from './mix/index';
+export * from './opinion/index';
 export * from './outline/index';
 export * from './pour/index';
 export * from './quantity/index';
