@@ -95,6 +95,7 @@ export type CautionCode =
   | 'large-bars-not-lapped'
   | 'large-stone'
   | 'late-to-set'
+  | 'lift-too-high'
   | 'lifting-bags'
   | 'line-off-surface'
   | 'little-air'
