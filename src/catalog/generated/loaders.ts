@@ -243,4 +243,9 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../finish/finish-materials').then((m) => m.finishMaterials as unknown as AnyCalculation),
       import('./described/finish-materials.json').then((m) => m.default as Description),
     ]),
+  'job-takeoff': () =>
+    Promise.all([
+      import('../../job/job-takeoff').then((m) => m.jobTakeoff as unknown as AnyCalculation),
+      import('./described/job-takeoff.json').then((m) => m.default as Description),
+    ]),
 };
