@@ -5,8 +5,8 @@
  * element says of itself, its outline and thickness, is put into each part that asks for it, and what the job shares
  * comes below that.
  */
-import type { OutlineInput, PointInput } from '../outline/outline';
-import type { OpeningInput } from '../outline/region';
+import { type OutlineInput, outline, type PointInput } from '../outline/outline';
+import { type OpeningInput, openings } from '../outline/region';
 import type { OrderElementInput, PourKind } from '../pour/concrete-order';
 import * as sharedFaults from '../quantity/faults';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
@@ -110,12 +110,8 @@ export interface Job {
 /** The parts of an element, of what is shared, or of the job. */
 export const partsIn = (of: object | undefined): RawParts => (of ?? {}) as RawParts;
 
-/** What is read by whoever it is for. */
-const asGiven = (calculation: string): Field<unknown> =>
-  reading<unknown>(
-    (input) => input,
-    () => ({ 'x-input-of': calculation }),
-  );
+/** What is read by whoever it is for, and described as it is there. */
+const asGiven = (field: Field<unknown>): Field<unknown> => reading<unknown>((input) => input, field.json);
 
 /** A part: what its calculation is to be given, or yes where the rest of the document says all of it. */
 const part = (id: string): Field<RawPart> =>
@@ -124,7 +120,13 @@ const part = (id: string): Field<RawPart> =>
       typeof input === 'boolean' || (typeof input === 'object' && input !== null && !Array.isArray(input))
         ? (input as RawPart)
         : sharedFaults.wrongType('a part', 'an object, true or false'),
-    () => ({ type: ['object', 'boolean'], 'x-input-of': id }),
+    () => ({
+      'x-input-of': id,
+      anyOf: [
+        { title: 'What it is given', type: 'object' },
+        { title: 'Yes or no', type: 'boolean' },
+      ],
+    }),
   );
 
 const parts = (names: Readonly<Record<string, string>>): Record<string, Field<RawPart | undefined>> =>
@@ -146,9 +148,9 @@ const element = () =>
   fields({
     name: label('name'),
     count: maybe(whole('count', 1, MOST_ALIKE)),
-    outline: maybe(asGiven('outline')),
-    openings: maybe(asGiven('openings')),
-    thickness: maybe(asGiven('thickness')),
+    outline: maybe(asGiven(outline())),
+    openings: maybe(asGiven(openings())),
+    thickness: maybe(asGiven(quantity('length', 'thickness'))),
     at: maybe(point()),
     turned: maybe(quantity('angle', 'turned', 'any')),
     standsOn: maybe(label('standsOn')),
@@ -162,7 +164,12 @@ const mixField = reading<Raw>(
     typeof input === 'object' && input !== null && typeof (input as Raw)['name'] === 'string'
       ? (input as Raw)
       : sharedFaults.wrongType('a mix', 'an object with its name'),
-  () => ({ type: 'object', required: ['name'], 'x-input-of': 'mix-requirements' }),
+  () => ({
+    type: 'object',
+    properties: { name: { type: 'string' } },
+    required: ['name'],
+    'x-input-of': 'mix-requirements',
+  }),
 );
 
 /** The door of a job document. */

@@ -11,6 +11,6 @@ export {
   type ReckonJobOptions,
   reckonJob,
 } from './job-takeoff';
-export type { ElementParts, JobMixInput, JobParts, PartInput } from './part-inputs';
+export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './part-inputs';
 export type { Purchase, PurchaseShare } from './purchases';
 export type { JobPart } from './work';

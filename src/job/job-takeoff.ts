@@ -290,7 +290,7 @@ const memories = new WeakMap<ReckonedJob, Memory>();
  *     { name: 'stoop', steps: { risers: 2, rise: '7 in', tread: '11 in', width: '5 ft', landingDepth: '4 ft' } },
  *   ],
  * });
- * figures.purchases.map(({ item, quantity }) => `${item} ${quantity.format()}`); // [ 'ready-mix 2.5 yd3', 'base 2.16 ton' ]
+ * figures.purchases.map(({ item, quantity }) => `${item} ${quantity.format()}`); // [ 'ready-mix 2.50 yd3', 'base 2.16 ton' ]
  * ```
  */
 export const jobTakeoff: Calculation<JobInput, JobTakeoffFigures> = /*#__PURE__*/ define<

@@ -30,10 +30,10 @@ import type { RebarInput } from '../steel/rebar-layout';
 import type { StepLayoutInput } from '../steps/step-layout';
 
 /** Any of the members of an input, of whichever kind it is. */
-type Some<I> = I extends unknown ? Partial<I> : never;
+export type SomeOf<I> = I extends unknown ? Partial<I> : never;
 
 /** What a part is given: members of its input; `true` where the document says all of it; `false` for none. */
-export type PartInput<I> = Some<I> | boolean;
+export type PartInput<I> = SomeOf<I> | boolean;
 
 /** Parts that an element may have. */
 export interface ElementParts {
