@@ -9,6 +9,7 @@ import { baseTonnage } from '../../base/base-tonnage';
 import { concreteOrder } from '../../pour/concrete-order';
 import { crossSlope } from '../../grade/cross-slope';
 import { curbVolume } from '../../concrete/curb-volume';
+import { dayPlan } from '../../pour/day-plan';
 import { deliveryTicket } from '../../mix/delivery-ticket';
 import { dowelLayout } from '../../steel/dowel-layout';
 import { drainageCheck } from '../../grade/drainage-check';
@@ -18,6 +19,7 @@ import { fiberDosage } from '../../steel/fiber-dosage';
 import { finishMaterials } from '../../finish/finish-materials';
 import { footingVolume } from '../../concrete/footing-volume';
 import { formGrades } from '../../grade/form-grades';
+import { formMaterials } from '../../forms/form-materials';
 import { formPressure } from '../../forms/form-pressure';
 import { freshConcreteTemperature } from '../../weather/fresh-concrete-temperature';
 import { gradeCorrection } from '../../grade/grade-correction';
@@ -61,6 +63,7 @@ export const every = [
   stepLayout,
   baseTonnage,
   excavation,
+  formMaterials,
   formPressure,
   squareCheck,
   crossSlope,
@@ -94,6 +97,7 @@ export const every = [
   bagCount,
   balanceLoad,
   concreteOrder,
+  dayPlan,
   sawWindow,
   truckPlan,
   backfill,

@@ -58,6 +58,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../base/excavation').then((m) => m.excavation as unknown as AnyCalculation),
       import('./described/excavation.json').then((m) => m.default as Description),
     ]),
+  'form-materials': () =>
+    Promise.all([
+      import('../../forms/form-materials').then((m) => m.formMaterials as unknown as AnyCalculation),
+      import('./described/form-materials.json').then((m) => m.default as Description),
+    ]),
   'form-pressure': () =>
     Promise.all([
       import('../../forms/form-pressure').then((m) => m.formPressure as unknown as AnyCalculation),
@@ -222,6 +227,11 @@ export const loaders: { readonly [id: string]: Loader } = {
     Promise.all([
       import('../../pour/concrete-order').then((m) => m.concreteOrder as unknown as AnyCalculation),
       import('./described/concrete-order.json').then((m) => m.default as Description),
+    ]),
+  'day-plan': () =>
+    Promise.all([
+      import('../../pour/day-plan').then((m) => m.dayPlan as unknown as AnyCalculation),
+      import('./described/day-plan.json').then((m) => m.default as Description),
     ]),
   'saw-window': () =>
     Promise.all([
