@@ -36,6 +36,11 @@ export const tag = (name: string, ...inner: readonly string[]): string =>
 /** An element with text in it; a name in another script keeps its direction to itself. */
 export const textTag = (name: string, text: string): string => tag(name, tag('bdi', escapeHtml(text)));
 
+/** A number with its unit stays on one line. */
+const AMOUNT = /^-?[\d.,]+(?: \S+)?$/;
+
+const rowHead = (text: string): string => `<th scope="row"><bdi>${escapeHtml(text)}</bdi></th>`;
+
 /** A table with a head; it scrolls sideways where the screen is too narrow. */
 export function tableHtml(
   caption: string,
@@ -43,12 +48,10 @@ export function tableHtml(
   rows: readonly (readonly string[])[],
 ): string {
   if (rows.length === 0) return '';
+  const cell = (text: string): string =>
+    `<td${AMOUNT.test(text) ? ' class="amount"' : ''}><bdi>${escapeHtml(text)}</bdi></td>`;
   const cells = (row: readonly string[]): string =>
-    row
-      .map((text, i) =>
-        i === 0 ? `<th scope="row"><bdi>${escapeHtml(text)}</bdi></th>` : textTag('td', text),
-      )
-      .join('');
+    row.map((text, i) => (i === 0 ? rowHead(text) : cell(text))).join('');
   return `<div class="wide" tabindex="0" role="region" aria-label="${escapeHtml(caption)}">${tag(
     'table',
     tag('caption', escapeHtml(caption)),
@@ -73,14 +76,14 @@ export type Paper = 'letter' | 'a4';
 const style = (paper: Paper): string => `
 @page { size: ${paper === 'letter' ? 'letter' : 'A4'}; margin: 15mm }
 :root { color-scheme: light; color: #000; background: #fff; font: 17px/1.45 system-ui, sans-serif }
-body { max-width: 46rem; margin: 0 auto; padding: 1rem; overflow-wrap: anywhere }
+body { max-width: 46rem; margin: 0 auto; padding: 1rem; overflow-wrap: break-word }
 h1 { font-size: 1.5rem; margin: 0 0 .2rem } h2 { font-size: 1.2rem; margin: 1.4rem 0 .3rem; border-bottom: 2px solid }
 h3 { font-size: 1rem; margin: .9rem 0 .2rem } p, dl, ul, ol { margin: .3rem 0 }
 dl > div { display: flex; gap: .6rem; padding: .15rem 0; border-bottom: 1px solid #999 }
 dt { flex: 1 1 45% } dd { flex: 1 1 55%; margin: 0; font-weight: 600 }
 .wide { overflow-x: auto } table { border-collapse: collapse; width: 100%; margin: .4rem 0 }
-caption { text-align: left; font-weight: 600 } th, td { text-align: left; vertical-align: top; padding: .25rem .6rem .25rem 0; border-bottom: 1px solid #999 }
-.stop { border: 3px solid; padding: .3rem .6rem; font-weight: 700 } .warning { border-left: 4px solid; padding-left: .6rem }
+caption { text-align: left; font-weight: 600 } th, td { text-align: left; vertical-align: top; padding: .25rem .5rem .25rem 0; border-bottom: 1px solid #999 }
+td.amount { white-space: nowrap; font-weight: 600 } .stop { border: 3px solid; padding: .3rem .6rem; font-weight: 700 } .warning { border-left: 4px solid; padding-left: .6rem }
 figure { margin: .6rem 0; break-inside: avoid } img { max-width: 100% } figcaption { font-size: .9rem }
 @media print { :root { font-size: 10pt } body { max-width: none; padding: 0 } .wide { overflow: visible } h2, h3 { break-after: avoid } tr, dl > div { break-inside: avoid } }
 `;

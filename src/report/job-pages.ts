@@ -2,12 +2,13 @@
  * Pages of a job for those who have to do with it: the crew, the yard that delivers, and who checks every figure.
  */
 import type { ReckonedJob } from '../job/job-takeoff';
+import type { Severity } from '../reckoning/parts';
 import type { Entry } from './figures';
 import { type Paper, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
 import { jobParts } from './job-parts';
 import { purchaseRows } from './purchases';
-import { type Block, moreCautions, type Sheet, type SheetView, sheetOf, type Told } from './sheet';
-import { quantityText, type View, wordText } from './view';
+import { type Block, moreCautions, type Sheet, type SheetView, sheetOf } from './sheet';
+import { quantityText, type View, wordsText, wordText } from './view';
 
 /**
  * Whom a page is for: the `crew`, what to do and the cautions that matter most; the `yard`, what to deliver; or
@@ -58,17 +59,48 @@ function blockHtml({ title, input, figures, working, assumed }: Block, view: Vie
   ].join('');
 }
 
-const toldHtml = ({ severity, head, text }: Told): string =>
-  `<li class="${severity}">${textTag('strong', capital(head))} ${textTag('span', text)}</li>`;
+/** A caution with where it applies. */
+interface Placed {
+  readonly severity: Severity;
+  readonly html: string;
+}
 
-function cautionsHtml({ cautions, always, left }: Sheet, view: View): string {
-  const told = cautions.map(toldHtml);
-  const rest = left > 0 ? textTag('p', moreCautions(left, view)) : '';
+/** The element that a place in the document belongs to. */
+function elementAt({ takeoff }: ReckonedJob, path: string | undefined): string | undefined {
+  const [, index] = /^elements\[(\d+)\]/.exec(path ?? '') ?? [];
+  return index === undefined ? undefined : takeoff.figures.elements[Number(index)]?.name;
+}
+
+const placedOf = (job: ReckonedJob, view: View): Placed[] =>
+  job.takeoff.cautions
+    .filter(({ always }) => !always)
+    .map((caution) => {
+      const where = elementAt(job, caution.input);
+      const head = capital(wordText(caution.severity, view));
+      const text = textTag('span', wordsText(caution, view));
+      const html = `${textTag('strong', where === undefined ? head : `${head}, ${where}`)} ${text}`;
+      return { severity: caution.severity, html: `<li class="${caution.severity}">${html}</li>` };
+    });
+
+/** Cautions that a crew reads at most, but for those that say stop. */
+const CREW = 3;
+
+/** What holds for every job of the kind. */
+function alwaysHtml({ takeoff }: ReckonedJob, view: View): string {
+  const always = takeoff.cautions.filter((caution) => caution.always);
+  if (always.length === 0) return '';
+  const said = always.map((caution) => textTag('li', capital(wordsText(caution, view))));
+  return heading('h2', 'Always', view) + tag('ul', ...said);
+}
+
+function cautionsHtml(job: ReckonedJob, all: boolean, view: View): string {
+  const placed = placedOf(job, view);
+  const stops = placed.filter(({ severity }) => severity === 'stop').length;
+  const told = all ? placed : placed.slice(0, Math.max(CREW, stops));
+  const left = placed.length - told.length;
   return [
-    told.length > 0 ? heading('h2', 'Watch out for', view) + tag('ul', ...told) + rest : '',
-    always.length > 0
-      ? heading('h2', 'Always', view) + tag('ul', ...always.map(({ text }) => textTag('li', capital(text))))
-      : '',
+    told.length > 0 ? heading('h2', 'Watch out for', view) + tag('ul', ...told.map(({ html }) => html)) : '',
+    left > 0 ? textTag('p', moreCautions(left, view)) : '',
   ].join('');
 }
 
@@ -76,8 +108,12 @@ function purchasesHtml(job: ReckonedJob, view: View): string {
   const rows = purchaseRows(job, view);
   return tableHtml(
     wordText('To buy', view),
-    ['item', 'kind', 'quantity', 'for'].map((head) => capital(wordText(head, view))),
-    rows.map(({ item, kind, quantity, elements }) => [capital(item), kind, quantity, elements]),
+    ['item', 'quantity', 'for'].map((head) => capital(wordText(head, view))),
+    rows.map(({ item, kind, quantity, elements }) => [
+      [capital(item), kind].filter(Boolean).join(', '),
+      quantity,
+      elements,
+    ]),
   );
 }
 
@@ -118,7 +154,11 @@ const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => str
   crew: (job, view) => {
     const sheet = sheetOf(jobParts(job, view).slice(0, -1), { ...view, detail: 'crew' });
     return (
-      cautionsHtml(sheet, view) + ordersHtml(job, view) + missingHtml(job, view) + partsHtml(sheet, view)
+      ordersHtml(job, view) +
+      cautionsHtml(job, false, view) +
+      missingHtml(job, view) +
+      partsHtml(sheet, view) +
+      alwaysHtml(job, view)
     );
   },
   yard: (job, view) => ordersHtml(job, view) + purchasesHtml(job, view) + missingHtml(job, view),
@@ -127,7 +167,8 @@ const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => str
     return (
       purchasesHtml(job, view) +
       missingHtml(job, view) +
-      cautionsHtml(sheet, view) +
+      cautionsHtml(job, true, view) +
+      alwaysHtml(job, view) +
       partsHtml(sheet, view) +
       sourcesHtml(sheet, view)
     );
@@ -140,7 +181,7 @@ const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => str
  * @param title - what the job is called
  * @param job - the job, from `reckonJob`
  * @param page - whom it is for: `crew`, `yard` or `calculation`
- * @param view - units, marks of numbers, language, paper and pictures
+ * @param given - units, marks of numbers, language, paper and pictures
  * @returns the document
  * @throws {InputError} `wrong-type` for what is no language tag
  * @example
@@ -153,8 +194,10 @@ const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => str
  * jobHtml('Rear yard', job, 'yard').includes('<h1><bdi>Rear yard</bdi></h1>'); // true
  * ```
  */
-export function jobHtml(title: string, job: ReckonedJob, page: JobPage, view: PageView = {}): string {
-  const { paper = job.takeoff.system === 'metric' ? 'a4' : 'letter', lang = 'en', pictures = [] } = view;
+export function jobHtml(title: string, job: ReckonedJob, page: JobPage, given: PageView = {}): string {
+  const metric = (given.system ?? job.takeoff.system) === 'metric';
+  const view: PageView = { hours: metric ? 24 : 12, ...(metric ? {} : { feet: 'fractions' }), ...given };
+  const { paper = metric ? 'a4' : 'letter', lang = 'en', pictures = [] } = view;
   const line = [view.job, view.date].filter(Boolean).join(', ');
   const body = [
     textTag('h1', title),
