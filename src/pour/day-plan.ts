@@ -277,7 +277,7 @@ const driedBy = ({ humidity, wind, evaporation }: DayParsed) => ({ humidity, win
  * other weather, and a verdict
  * @throws {InputError} `missing`; `give-one-of` placing time and volume with its rate, drying and humidity; `does-not-fit`
  * for hours that end before they begin, for a start beyond 24 h, and for times beyond 30 days; `outside-range` for a
- * humidity or air that the equation of drying does not serve; `not-served` for a temperature at which no concrete is
+ * humidity or air that the equation of drying does not serve, and for a set within seconds; `not-served` for a temperature at which no concrete is
  * placed; quantities that cannot be read or are not greater than zero
  * @source set times from L&M Construction Chemicals and the National Frame Building Association; hours of sawing from
  * the American Concrete Institute; when a surface opens and closes is common practice
