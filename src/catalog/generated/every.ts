@@ -21,6 +21,7 @@ import { formGrades } from '../../grade/form-grades';
 import { formPressure } from '../../forms/form-pressure';
 import { freshConcreteTemperature } from '../../weather/fresh-concrete-temperature';
 import { gradeCorrection } from '../../grade/grade-correction';
+import { jobBid } from '../../job/job-bid';
 import { jointLayout } from '../../joints/joint-layout';
 import { jointSpacing } from '../../joints/joint-spacing';
 import { lapLength } from '../../steel/lap-length';
@@ -97,4 +98,5 @@ export const every = [
   truckPlan,
   backfill,
   finishMaterials,
+  jobBid,
 ];
