@@ -25,6 +25,7 @@ const TRADES = {
   steps: 'Steps',
   weather: 'Weather',
   job: 'Whole job',
+  opinion: 'Second opinion',
   outline: 'Outlines',
   geometry: 'Outlines',
   quantity: 'Quantities',

@@ -11,6 +11,7 @@ export * from './grade/index';
 export * from './job/index';
 export * from './joints/index';
 export * from './mix/index';
+export * from './opinion/index';
 export * from './outline/index';
 export * from './pour/index';
 export * from './quantity/index';

@@ -511,4 +511,12 @@ export const baseTonnage: Calculation<BaseTonnageInput, BaseTonnageFigures> = /*
       ),
     ),
   reckon,
+  takes: (_, { material, geotextile }) => [
+    { item: 'base', from: 'deliveredMass', of: { material } },
+    {
+      item: 'geotextile',
+      from: 'geotextile.rolls',
+      of: { rollWidth: geotextile?.rollWidth, rollLength: geotextile?.rollLength },
+    },
+  ],
 });

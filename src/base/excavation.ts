@@ -29,6 +29,7 @@ import {
 } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import type { TakeNote } from '../reckoning/takes';
 import { all, anyOf, given, holds, needs, oneOf, where } from '../reckoning/together';
 import { carried } from '../reckoning/whole';
 import * as cautions from './cautions';
@@ -368,6 +369,21 @@ function reckon(input: Parsed, pad: Pad): ExcavationFigures {
   };
 }
 
+/** What is dug is hauled, less what is filled with it; what that lacks is brought, and what replaces soft ground. */
+const dugAndFilled = ({ looseVolume, fill, replacement }: ExcavationFigures): TakeNote[] => [
+  fill
+    ? { item: 'haul-away', from: 'fill.surplus', of: { measured: 'bank' } }
+    : looseVolume
+      ? { item: 'haul-away', from: 'looseVolume', of: { measured: 'loose' } }
+      : { item: 'haul-away', from: 'bankVolume', of: { measured: 'bank' } },
+  { item: 'fill', from: 'fill.borrow', of: { measured: 'bank' } },
+  {
+    item: 'fill',
+    from: replacement?.mass ? 'replacement.mass' : 'replacement.compacted',
+    of: { measured: 'compacted' },
+  },
+];
+
 /** Rows, columns and sections beyond any yard. */
 const ROWS = 200;
 const SECTIONS = 200;
@@ -529,4 +545,5 @@ export const excavation: Calculation<ExcavationInput, ExcavationFigures> = /*#__
   limits: [SPREAD_CORNERS, CROSSED_CELLS, carried('loads by weight'), carried('loads by volume')],
   input: door,
   reckon,
+  takes: dugAndFilled,
 });

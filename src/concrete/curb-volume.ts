@@ -294,4 +294,5 @@ export const curbVolume: Calculation<CurbVolumeInput, CurbVolumeFigures> = /*#__
   limits: [IN_SECTIONS],
   input: door,
   reckon,
+  takes: () => [{ item: 'concrete', from: 'volume' }],
 });

@@ -497,4 +497,5 @@ export const footingVolume: Calculation<FootingVolumeInput, FootingVolumeFigures
   sources: [CLOSED_FORM],
   input: door,
   reckon,
+  takes: () => [{ item: 'concrete', from: 'volume' }],
 });

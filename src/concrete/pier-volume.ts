@@ -410,4 +410,5 @@ export const pierVolume: Calculation<PierVolumeInput, PierVolumeFigures> = /*#__
   sources: [CLOSED_FORM],
   input: door,
   reckon,
+  takes: () => [{ item: 'concrete', from: 'volume' }],
 });

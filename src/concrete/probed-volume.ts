@@ -323,4 +323,5 @@ export const probedVolume: Calculation<ProbedVolumeInput, ProbedVolumeFigures> =
   limits: [PROBES, HOLLOW, HOLLOW_PAIRS, PAIRS],
   input: probedFields,
   reckon,
+  takes: () => [{ item: 'concrete', from: 'volume' }],
 });

@@ -235,4 +235,5 @@ export const slabVolume: Calculation<SlabVolumeInput, SlabVolumeFigures> = /*#__
       baseTolerance: maybe(quantity('length', 'baseTolerance', 'positive', BASE_TOLERANCE)),
     }),
   reckon,
+  takes: ({ withTolerance }) => [{ item: 'concrete', from: withTolerance ? 'withTolerance' : 'volume' }],
 });

@@ -253,4 +253,5 @@ export const stepVolume: Calculation<StepVolumeInput, StepVolumeFigures> = /*#__
   sources: [CLOSED_FORM],
   input: door,
   reckon,
+  takes: () => [{ item: 'concrete', from: 'volume' }],
 });

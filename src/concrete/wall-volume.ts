@@ -591,4 +591,5 @@ export const wallVolume: Calculation<WallVolumeInput, WallVolumeFigures> = /*#__
   limits: [IN_WALLS],
   input: door,
   reckon,
+  takes: () => [{ item: 'concrete', from: 'volume' }],
 });

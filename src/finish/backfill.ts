@@ -304,4 +304,10 @@ export const backfill: Calculation<BackfillInput, BackfillFigures> = /*#__PURE__
   limits: [carried('bales')],
   input: door,
   reckon,
+  takes: () => [
+    { item: 'fill', from: 'looseFill' },
+    { item: 'topsoil', from: 'topsoil' },
+    { item: 'seed', from: 'seed' },
+    { item: 'straw', from: 'straw' },
+  ],
 });

@@ -16,6 +16,7 @@ import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import type { TakeNote } from '../reckoning/takes';
 import { anyOf, given } from '../reckoning/together';
 import { carried, wholeUnits } from '../reckoning/whole';
 import { say } from '../reckoning/words';
@@ -288,6 +289,31 @@ function reckon(input: Parsed, pad: Pad): FinishMaterialsFigures {
   return figures;
 }
 
+function spreadAndSprayed(
+  { liquids = [], powders = [], rodDiameter }: FinishMaterialsFigures,
+  input: Parsed,
+): TakeNote[] {
+  return [
+    ...liquids.map(
+      ({ kind }, i): TakeNote => ({
+        item: 'liquid',
+        from: `liquids[${i}].volume`,
+        of: { kind, container: input.liquids?.[i]?.container },
+      }),
+    ),
+    ...powders.map(
+      ({ kind }, i): TakeNote => ({
+        item: 'powder',
+        from: `powders[${i}].mass`,
+        of: { kind, container: input.powders?.[i]?.container },
+      }),
+    ),
+    { item: 'color', from: 'color.mass', of: { container: input.color?.container } },
+    { item: 'sealant', from: 'sealant.volume', of: { container: input.sealant?.container } },
+    { item: 'backer-rod', from: 'backerRod', of: { diameter: rodDiameter } },
+  ];
+}
+
 function door(): Field<Parsed> {
   return fields(
     {
@@ -367,4 +393,5 @@ export const finishMaterials: Calculation<FinishMaterialsInput, FinishMaterialsF
     limits: [carried('containers of one material')],
     input: door,
     reckon,
+    takes: spreadAndSprayed,
   });

@@ -895,4 +895,15 @@ export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*
       dowelSpacing: maybe(quantity('length', 'dowelSpacing', 'positive', BAR_SPACING)),
     }),
   reckon,
+  takes: ({ isolationBoard, backerRod, depth }, { thickness }) => [
+    { item: 'saw-cut', from: 'contraction', of: { depth } },
+    {
+      item: 'isolation-board',
+      from: 'isolationBoard.length',
+      of: { thickness: isolationBoard.thickness, height: thickness },
+    },
+    { item: 'backer-rod', from: 'backerRod.length', of: { diameter: backerRod?.diameter } },
+    { item: 'sealant', from: 'sealant.volume' },
+    { item: 'dowel', from: 'dowels' },
+  ],
 });

@@ -192,4 +192,5 @@ export const bagCount: Calculation<BagCountInput, BagCountFigures> = /*#__PURE__
   limits: [carried('bags'), carried('wheelbarrow trips'), carried('buggy trips')],
   input: door,
   reckon,
+  takes: (_, { bag }) => [{ item: 'bagged-mix', from: 'bags', of: { bag } }],
 });

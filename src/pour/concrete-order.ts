@@ -317,4 +317,5 @@ export const concreteOrder: Calculation<ConcreteOrderInput, ConcreteOrderFigures
   limits: [LOADS],
   input: door,
   reckon,
+  takes: () => [{ item: 'ready-mix', from: 'order' }],
 });

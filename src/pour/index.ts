@@ -15,6 +15,22 @@ export {
   type PourKind,
   type PublishedAllowance,
 } from './concrete-order';
+export type { DayVerdict } from './day-advice';
+export {
+  type AreaRateInput,
+  type DayClock,
+  type Daylight,
+  type DayPlanFigures,
+  type DayPlanInput,
+  type DayStage,
+  dayPlan,
+  type HeldUp,
+  type HoursInput,
+  type LengthRateInput,
+} from './day-plan';
+export type { DayFinish, DayRange } from './day-set';
+export type { DayShift } from './day-shifts';
+export type { DayStageName } from './day-stages';
 export type { LoadSplit } from './loads';
 export type {
   BuggyPlacingInput,

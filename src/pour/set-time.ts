@@ -21,8 +21,8 @@ import { SET_TIMES } from './truck-sources';
 
 type Temperature = Quantity<'temperature'>;
 
-const FROM = constant(() => time('4 h'));
-const TO = constant(() => time('6 h'));
+export const SET_FROM = constant(() => time('4 h'));
+export const SET_TO = constant(() => time('6 h'));
 const REFERENCE = 70;
 const INTERVAL = 20;
 
@@ -32,20 +32,21 @@ const PRINTED = [
   /*#__PURE__*/ paired('temperature', '90 degF', '32 degC'),
 ] as const;
 /** Beyond this nobody places concrete, and the rule says nothing. */
-const LEAST = /*#__PURE__*/ paired('temperature', '32 degF', '0 degC');
-const MOST = /*#__PURE__*/ paired('temperature', '120 degF', '50 degC');
+export const SET_LEAST = /*#__PURE__*/ paired('temperature', '32 degF', '0 degC');
+export const SET_MOST = /*#__PURE__*/ paired('temperature', '120 degF', '50 degC');
 const USUAL = /*#__PURE__*/ paired('temperature', '70 degF', '21 degC');
 
 /** Digits of a factor that is a rule of thumb. */
 const DIGITS = 4;
 
 /** How many times as long concrete at this temperature takes as at 70 degF. */
-function factorAt(T: Temperature): Quantity<'ratio'> {
+export function factorAt(T: Temperature): Quantity<'ratio'> {
   const steps = new Decimal(REFERENCE).minus(canonicalValue(T)).div(INTERVAL);
   return ratio(`${toPower(new Decimal(2), steps).toDecimalPlaces(DIGITS).toFixed()}:1`);
 }
 
-function temperatureOf(given: Temperature | undefined, pad: Pad): Temperature {
+/** The temperature that sets are reckoned at: as given, within what the rule serves, or as in mild weather. */
+export function temperatureOf(given: Temperature | undefined, pad: Pad): Temperature {
   if (!given) {
     pad.assume({
       name: 'concreteTemperature',
@@ -56,7 +57,7 @@ function temperatureOf(given: Temperature | undefined, pad: Pad): Temperature {
     });
     return USUAL.as(pad.system);
   }
-  if (LEAST.undercutBy(given) || MOST.exceededBy(given)) {
+  if (SET_LEAST.undercutBy(given) || SET_MOST.exceededBy(given)) {
     refuse(
       'concreteTemperature',
       withExample(
@@ -75,7 +76,7 @@ function temperatureOf(given: Temperature | undefined, pad: Pad): Temperature {
 /** Initial set after mixing, from the earliest to the latest. */
 export function initialSet(given: Temperature | undefined, pad: Pad): Hours {
   const k = factorAt(temperatureOf(given, pad));
-  const [f, t] = [FROM(), TO()];
+  const [f, t] = [SET_FROM(), SET_TO()];
   return {
     from: pad.step('initial set at the earliest', 's = f × k', { f, k }, f.times(k)),
     to: pad.step('initial set at the latest', 'S = t × k', { t, k }, t.times(k)),

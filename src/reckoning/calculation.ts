@@ -16,6 +16,7 @@ import { type Caution, type FigureSet, makeResult, type Result } from './result'
 import type { Source } from './source';
 import { type StandardSchema, standardSchema } from './standard';
 import { type ReckonOptions, settled, systemAsked, systemAsTyped, systemOfInput } from './system';
+import { type TakeNote, takesOf } from './takes';
 
 /** The outcome of {@link Calculation.attempt}. */
 export type Attempt<F extends FigureSet> =
@@ -69,6 +70,8 @@ export interface Definition<Parsed, F extends FigureSet> {
   /** The door, built at first use. */
   readonly input: () => Field<Parsed>;
   readonly reckon: (input: Parsed, pad: Pad) => F;
+  /** What the job takes, by the figures that say how much of it. */
+  readonly takes?: (figures: F, input: Parsed) => readonly TakeNote[];
 }
 
 /** Refuse an input that reads well but cannot be. */
@@ -175,7 +178,8 @@ export function define<Input, Parsed, F extends FigureSet>(
     for (const doubt of doubts) pad.caution(doubt);
     const figures = reckoned(value, pad);
     const { working, assumed, cautions } = pad;
-    return makeResult({ id, title, version, system, figures, working, assumed, cautions, sources });
+    const takes = definition.takes ? takesOf(figures, definition.takes(figures, value)) : [];
+    return makeResult({ id, title, version, system, figures, working, assumed, cautions, takes, sources });
   };
 
   const attempt = (input: unknown, options?: unknown): Attempt<F> => {

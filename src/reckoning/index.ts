@@ -17,4 +17,5 @@ export { revive } from './revive';
 export type { Source } from './source';
 export type { StandardIssue, StandardOutcome, StandardSchema } from './standard';
 export type { ReckonOptions } from './system';
+export type { Take, TakeCut, TakeItem } from './takes';
 export type { Param, Params, Words } from './words';

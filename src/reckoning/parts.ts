@@ -4,6 +4,7 @@ import type { Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import type { CautionCode } from './caution-code';
 import type { Source } from './source';
+import type { Take } from './takes';
 import type { Saying, Words } from './words';
 
 /** One figure of a result: a quantity, a word, a yes or no, or a list or group of these. */
@@ -93,6 +94,8 @@ export interface ResultParts<F extends FigureSet> {
   readonly assumed: readonly Assumption[];
   /** What to watch out for. */
   readonly cautions: readonly Caution[];
+  /** What the job takes, to be bought or hauled. */
+  readonly takes: readonly Take[];
   /** Where the rules come from. */
   readonly sources: readonly Source[];
 }

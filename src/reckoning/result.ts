@@ -27,9 +27,11 @@ const settledParts = <F extends FigureSet>({
   working,
   assumed,
   cautions,
-}: ResultParts<F>): Pick<ResultParts<F>, 'figures' | 'working' | 'assumed' | 'cautions'> => ({
+  takes,
+}: ResultParts<F>): Pick<ResultParts<F>, 'figures' | 'working' | 'assumed' | 'cautions' | 'takes'> => ({
   figures: settled(figures, system),
   working: settled(working, system),
   assumed: settled(assumed, system),
   cautions: settled(cautions, system),
+  takes: settled(takes, system),
 });

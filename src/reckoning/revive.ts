@@ -67,6 +67,9 @@ function quantityOrWords(x: unknown, path: string): Quantity | Words {
   return params === undefined ? { says } : { says, params: paramsOf(params, join(path, 'params')) };
 }
 
+const quantityOrText = (x: unknown, path: string): Quantity | string =>
+  typeof x === 'string' ? x : quantity(x, path);
+
 /** A schema that reads by a function, whose refusal goes through with its code, sentence and place. */
 const readBy = <T>(read: (x: unknown, path: string) => T): z.ZodMiniType<T> =>
   z.pipe(
@@ -117,6 +120,13 @@ function resultSchema() {
     always: z.optional(z.literal(true)),
     source,
   });
+  const take = z.object({
+    item: text,
+    of: readBy((x, path) => membersOf(x, path, quantityOrText)),
+    quantity: one,
+    from: text,
+    cuts: z.optional(z.array(z.object({ length: one, count: one }))),
+  });
   return z.object({
     id: text,
     title: text,
@@ -126,6 +136,7 @@ function resultSchema() {
     working: z.array(step),
     assumed: z.array(assumption),
     cautions: z.array(caution),
+    takes: z.array(take),
     sources: z.array(source),
   });
 }

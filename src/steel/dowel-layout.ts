@@ -414,4 +414,13 @@ export const dowelLayout: Calculation<DowelLayoutInput, DowelLayoutFigures> = /*
       where(says('kind', 'ties'), none(...FOR_DOWELS), none(...FOR_TIES)),
     ),
   reckon,
+  takes: ({ diameter, length, bar }) => [
+    {
+      item: bar ? 'tie-bar' : 'dowel',
+      from: 'dowels',
+      of: { bar, diameter: bar ? undefined : diameter, length },
+    },
+    { item: 'dowel-basket', from: 'baskets' },
+    { item: 'epoxy', from: 'epoxy' },
+  ],
 });

@@ -32,7 +32,7 @@ import {
 } from './mesh-region';
 import { unknownStyle } from './mesh-style';
 import { PEARSON_MESH, WIRE_SUPPORTS, WRI_STYLES } from './sources';
-import { styleField, type WireStyle } from './wire';
+import { styleField, type WireStyle, writeMetricStyle, writeStyle } from './wire';
 
 /** Input of {@link meshLayout} for a rectangle. */
 export interface MeshLayoutInput {
@@ -189,6 +189,19 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
   sources: [PEARSON_MESH, WRI_STYLES, WIRE_SUPPORTS, WIRE_SUPPORTS_BY_SIZE],
   input: () => eitherBy<ParsedRectangle | ParsedMeshRegion>('outline', meshRegionInput(), rectangleInput()),
   reckon: (input, pad) => ('outline' in input ? reckonMeshRegion(input, pad) : reckonRectangle(input, pad)),
+  takes: (_, { style, form, pieceLength, pieceWidth }) => [
+    {
+      item: 'mesh',
+      from: 'pieces',
+      of: {
+        style: style && (style.metric ? writeMetricStyle(style) : writeStyle(style)),
+        form,
+        pieceLength,
+        pieceWidth,
+      },
+    },
+    { item: 'bar-support', from: 'supports' },
+  ],
 }) as unknown as MeshLayout;
 
 /**

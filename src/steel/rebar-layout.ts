@@ -8,6 +8,7 @@
 import { type Calculation, define, readInput } from '../reckoning/calculation';
 import { eitherBy } from '../reckoning/fields';
 import type { Result } from '../reckoning/result';
+import type { TakeNote } from '../reckoning/takes';
 import { MARK_LIMIT } from './bar-list';
 import { NEAR_LINES } from './mat';
 import { EDGE_LOOKS, NEAR_EDGES } from './mat-edges';
@@ -33,6 +34,20 @@ import {
 } from './rebar-strip';
 import type { RebarRegionFigures, RebarRegionInput } from './rebar-types';
 import { ACI_318_COVER, CRSI_BARS, STAGGER_RULE, VCC_LAP, WSDOT_TIES } from './sources';
+
+/** Bars by size, with the pieces of each, and what holds them. */
+const barsTaken = ({ sizes, bars }: RebarFigures): TakeNote[] => [
+  ...sizes.map(
+    ({ bar, stockLength }, i): TakeNote => ({
+      item: 'bar',
+      from: `sizes[${i}].barsToBuy`,
+      of: { bar, stockLength },
+      cuts: bars.filter((mark) => mark.bar === bar).map(({ length, count }) => ({ length, count })),
+    }),
+  ),
+  { item: 'tie', from: 'ties' },
+  { item: 'bar-support', from: 'supports' },
+];
 
 type Parsed = ParsedRectangle | ParsedRegion | ParsedStrip;
 
@@ -108,6 +123,7 @@ export const rebarLayout: RebarLayout = /*#__PURE__*/ define<RebarInput, Parsed,
     if ('outline' in input) return reckonRegion(input, pad);
     return 'strip' in input ? reckonStrip(input, pad) : reckonRectangle(input, pad);
   },
+  takes: barsTaken,
 }) as unknown as RebarLayout;
 
 /**

@@ -138,7 +138,7 @@ interface Parsed {
 }
 
 /** What the drying is made of. */
-interface Conditions {
+export interface Conditions {
   readonly concrete: Temperature;
   readonly air: Temperature;
   readonly humidity: Ratio;
@@ -281,7 +281,11 @@ function raisedTo(d: Difference, u: Difference): Decimal {
 }
 
 /** The one equation. */
-function byOneEquation(what: string, { concrete, air, humidity: r, wind: V }: Conditions, pad: Pad): Drying {
+export function byOneEquation(
+  what: string,
+  { concrete, air, humidity: r, wind: V }: Conditions,
+  pad: Pad,
+): Drying {
   const z = ZERO.as(pad.system);
   const [C, A] = [above(z, concrete), above(z, air)];
   const [u, v, e] = [ONE_DEGREE.as(pad.system), ONE_SPEED.as(pad.system), UNIT.as(pad.system)];

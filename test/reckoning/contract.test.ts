@@ -52,6 +52,10 @@ const IN_WORDS: readonly string[] = [
   'form-grades tolerance',
   // What is tried out beside the rate.
   'evaporation-rate changes',
+  // Shares that crews find, held against a set and sheen that can be given.
+  'day-plan surface',
+  'day-plan hours by weather',
+  'day-plan weather',
   'joint-spacing aggregate class',
   'joint-spacing slump class',
   'saw-window finishBy',

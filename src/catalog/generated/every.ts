@@ -9,6 +9,7 @@ import { baseTonnage } from '../../base/base-tonnage';
 import { concreteOrder } from '../../pour/concrete-order';
 import { crossSlope } from '../../grade/cross-slope';
 import { curbVolume } from '../../concrete/curb-volume';
+import { dayPlan } from '../../pour/day-plan';
 import { deliveryTicket } from '../../mix/delivery-ticket';
 import { dowelLayout } from '../../steel/dowel-layout';
 import { drainageCheck } from '../../grade/drainage-check';
@@ -94,6 +95,7 @@ export const every = [
   bagCount,
   balanceLoad,
   concreteOrder,
+  dayPlan,
   sawWindow,
   truckPlan,
   backfill,

@@ -223,6 +223,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../pour/concrete-order').then((m) => m.concreteOrder as unknown as AnyCalculation),
       import('./described/concrete-order.json').then((m) => m.default as Description),
     ]),
+  'day-plan': () =>
+    Promise.all([
+      import('../../pour/day-plan').then((m) => m.dayPlan as unknown as AnyCalculation),
+      import('./described/day-plan.json').then((m) => m.default as Description),
+    ]),
   'saw-window': () =>
     Promise.all([
       import('../../pour/saw-window').then((m) => m.sawWindow as unknown as AnyCalculation),

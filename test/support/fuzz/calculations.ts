@@ -107,6 +107,7 @@ const COSTS: Readonly<Record<string, number>> = {
   'fiber-dosage': 1,
   'concrete-order': 3,
   'truck-plan': 4,
+  'day-plan': 5,
 };
 
 export const calculationTargets = (): Target[] =>

@@ -59,6 +59,8 @@ const ON_THE_TAPE: Readonly<Record<string, readonly string[]>> = {
   'steel-minimum': ['bars', 'areaPerFoot', 'areaPerMeter', 'style'],
   // Rules are told in the numbers of the job.
   'joint-spacing': ['rule'],
+  // Ten degrees Fahrenheit or five Celsius warmer.
+  'day-plan': ['ifHotter', 'ifColder', 'ifWindier'],
 };
 
 /** Bars and sheets are cut to whole sixteenths or millimeters. */
@@ -423,6 +425,9 @@ const WORSE: readonly (readonly [id: string, input: string, way: Way, figure: st
     ['drainage-check', 'away', 'more', 'slope', false],
     ['saw-window', 'placedAt', 'more', 'start', true],
     ['evaporation-rate', 'humidity', 'less', 'rate', true],
+    ['day-plan', 'area', 'more', 'finishingTime', true],
+    ['day-plan', 'area', 'more', 'finishersNeeded', true],
+    ['day-plan', 'placingTime', 'more', 'placingTime', true],
     ['truck-plan', 'volume', 'more', 'ends', true],
     ['truck-plan', 'travelTime', 'more', 'oldest', true],
   ];
