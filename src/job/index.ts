@@ -1,5 +1,4 @@
-/** Whole job: the bid and the check of the invoice. */
-
+/** Whole job: take-off, bid and invoice. */
 export type { JobBidInput, OptionInput } from './bid-input';
 export type {
   BidLineInput,
@@ -25,4 +24,27 @@ export type {
   ProgressInput,
 } from './bid-progress';
 export type { BidRange, Distribution, LineRange } from './bid-range';
+export type {
+  ContingencyInput,
+  OverheadInput,
+  PriceTaxInput,
+  ProfitInput,
+  PurchaseTaxInput,
+  TermsInput,
+} from './bid-terms';
+export type { ElementChoices, JobElementInput, JobInput, Raw, SharedInput } from './document';
 export { type JobBidFigures, jobBid, type LineFigures, type UnitPrice } from './job-bid';
+export {
+  type JobElementFigures,
+  type JobMissingFigures,
+  type JobMixFigures,
+  type JobOverlapFigures,
+  type JobTakeoffFigures,
+  jobTakeoff,
+  type ReckonedJob,
+  type ReckonJobOptions,
+  reckonJob,
+} from './job-takeoff';
+export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './part-inputs';
+export type { Purchase, PurchaseShare } from './purchases';
+export type { JobPart } from './work';

@@ -19,10 +19,12 @@ import { fiberDosage } from '../../steel/fiber-dosage';
 import { finishMaterials } from '../../finish/finish-materials';
 import { footingVolume } from '../../concrete/footing-volume';
 import { formGrades } from '../../grade/form-grades';
+import { formMaterials } from '../../forms/form-materials';
 import { formPressure } from '../../forms/form-pressure';
 import { freshConcreteTemperature } from '../../weather/fresh-concrete-temperature';
 import { gradeCorrection } from '../../grade/grade-correction';
 import { jobBid } from '../../job/job-bid';
+import { jobTakeoff } from '../../job/job-takeoff';
 import { jointLayout } from '../../joints/joint-layout';
 import { jointSpacing } from '../../joints/joint-spacing';
 import { lapLength } from '../../steel/lap-length';
@@ -62,6 +64,7 @@ export const every = [
   stepLayout,
   baseTonnage,
   excavation,
+  formMaterials,
   formPressure,
   squareCheck,
   crossSlope,
@@ -101,4 +104,5 @@ export const every = [
   backfill,
   finishMaterials,
   jobBid,
+  jobTakeoff,
 ];
