@@ -24,6 +24,7 @@ const FLOORS: Record<string, number> = {
   forms: 3,
   finish: 3,
   job: 4,
+  opinion: 4,
   drawing: 5,
   report: 5,
   catalog: 5,

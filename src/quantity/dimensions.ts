@@ -33,7 +33,7 @@ export type Dimension =
   | 'money';
 
 /** Canonical value of one SI unit, per dimension. */
-const CANONICAL_PER_SI: Record<Dimension, string> = {
+export const CANONICAL_PER_SI: Record<Dimension, string> = {
   length: '1', // m
   area: '1', // m2
   volume: '1', // m3

@@ -1,0 +1,172 @@
+/**
+ * Claimed figures as they are read: what was written, and how finely.
+ *
+ * `9.3 yd3` says that the figure lies between 9.25 and 9.35; `12' 6-1/2"` is good to a quarter of an inch.
+ */
+
+import type { Dimension } from '../quantity/dimensions';
+import * as sharedFaults from '../quantity/faults';
+import { readMoney } from '../quantity/money';
+import {
+  isFaulty,
+  isQuantity,
+  numberShown,
+  type Quantity,
+  type QuantityData,
+  readQuantity,
+  unitShown,
+} from '../quantity/quantity';
+import { unitOf } from '../quantity/units';
+import { pathText, refuse } from '../reckoning/calculation';
+import { plainCopy } from '../reckoning/plain';
+import * as faults from './faults';
+import { figureAt, figuresIn, pathOf } from './figure-places';
+import { siOf, siOfUnit } from './scale';
+
+/** A quantity of whatever dimension, as text, as data or as one. */
+export type AnyQuantityInput =
+  | string
+  | { readonly value: string | number; readonly unit: string }
+  | Quantity
+  | QuantityData;
+
+/** One figure as somebody has it. */
+export interface Claim {
+  /** Path of the figure in the result: `volume`, `loads[0]`. */
+  readonly figure: string;
+  /** What it is said to be. */
+  readonly claimed: AnyQuantityInput;
+  /** The step that it was rounded to, where it is coarser than it is written: `0.25 yd3`. */
+  readonly rounded?: AnyQuantityInput;
+  /** The line as it was written, to be shown again. */
+  readonly line?: string;
+}
+
+/** Claimed figures: a list, or each under the path of its figure. */
+export type Claims = readonly Claim[] | { readonly [figure: string]: AnyQuantityInput };
+
+/** A claim as it was read. */
+export interface ReadClaim {
+  readonly figure: string;
+  readonly path: readonly (string | number)[];
+  readonly claimed: Quantity;
+  readonly reckoned: Quantity;
+  readonly line: string | undefined;
+  readonly si: number;
+  /** Half of the last place that was written, in SI units. */
+  readonly half: number;
+  /** Decimal places of the number as it was written. */
+  readonly places: number;
+}
+
+/** Claims beyond this belong to several checks. */
+const MOST = 50;
+const LONGEST_LINE = 500;
+
+const FRACTION = /\d ?[/\u2044] ?(\d+)/;
+const DECIMALS = /\.(\d+)(?!.*\d)/;
+/** Names of units, with the powers that some end in. */
+const NAMES = /[A-Za-z]+[23]?(?:\/[A-Za-z]+[23]?)*/g;
+
+const textOf = (given: unknown): string =>
+  typeof given === 'string'
+    ? given
+    : typeof given === 'object' && given !== null && !isQuantity(given)
+      ? String((given as { value?: unknown }).value)
+      : '';
+
+/** Decimal places as written, zeros at the end and all. */
+function placesOf(given: unknown, q: Quantity): number {
+  const text = textOf(given);
+  return text === ''
+    ? Math.max(0, numberShown(q).decimalPlaces())
+    : (DECIMALS.exec(text.replace(NAMES, ' '))?.[1]?.length ?? 0);
+}
+
+/** The unit of the last number written: inches of feet and inches. */
+function lastUnit(q: Quantity): number {
+  const unit = unitShown(q);
+  const own = unit.form === 'feet-inches' ? unitOf('length', 'in') : unit;
+  return own ? siOfUnit(own) : 1;
+}
+
+/** Half the last place. What is written as 1:48 counts as fine as a hundredth of itself. */
+function halfOf(given: unknown, q: Quantity, places: number): number {
+  if (unitShown(q).form === 'one-in') return Math.abs(siOf(q)) / 100;
+  const bottom = FRACTION.exec(textOf(given))?.[1];
+  const last = bottom ? 1 / Number(bottom) : 10 ** -places;
+  return (last / 2) * lastUnit(q);
+}
+
+function readAs(given: unknown, d: Dimension, path: string): Quantity {
+  const what = 'the claim';
+  const q = d === 'money' ? readMoney(given, what) : readQuantity(given, d, what);
+  return isFaulty(q) ? refuse(path, q) : q;
+}
+
+interface Given {
+  readonly figure: unknown;
+  readonly claimed: unknown;
+  readonly rounded?: unknown;
+  readonly line?: unknown;
+  readonly at: string;
+}
+
+const isObject = (x: unknown): x is Readonly<Record<string, unknown>> =>
+  typeof x === 'object' && x !== null && !Array.isArray(x);
+
+const CLAIM_KEYS = ['figure', 'claimed', 'rounded', 'line'];
+
+function listed(one: unknown, i: number): Given {
+  const at = `claims[${i}]`;
+  if (!isObject(one)) return refuse(at, sharedFaults.wrongType('it', 'an object with figure and claimed'));
+  const unknown = Object.keys(one).find((key) => !CLAIM_KEYS.includes(key));
+  if (unknown !== undefined) refuse(at, sharedFaults.unknownKey(unknown, CLAIM_KEYS));
+  return { figure: one['figure'], claimed: one['claimed'], rounded: one['rounded'], line: one['line'], at };
+}
+
+function givenOf(plain: unknown): Given[] {
+  if (Array.isArray(plain)) return plain.map(listed);
+  if (!isObject(plain) || isQuantity(plain))
+    return refuse('claims', sharedFaults.wrongType('it', 'a list, or figures with what is claimed of each'));
+  return Object.entries(plain).map(([figure, claimed]) => ({
+    figure,
+    claimed,
+    at: pathText(['claims', figure]),
+  }));
+}
+
+function readOne({ figure, claimed, rounded, line, at }: Given, figures: object): ReadClaim {
+  const known = (): string[] => figuresIn(figures).map((one) => one.at);
+  const path = typeof figure === 'string' ? pathOf(figure) : undefined;
+  const reckoned = path && figureAt(figures, path);
+  if (!path || !reckoned)
+    return refuse(
+      at,
+      faults.noSuchFigure(typeof figure === 'string' ? sharedFaults.quoted(figure) : 'this', known()),
+    );
+  if (line !== undefined && (typeof line !== 'string' || line.length > LONGEST_LINE))
+    return refuse(at, sharedFaults.wrongType('line', 'text of at most 500 characters'));
+  const q = readAs(claimed, reckoned.dimension, at);
+  if (q.dimension === 'money') sameCurrency(q, reckoned, at);
+  const step = rounded === undefined ? undefined : siOf(readAs(rounded, reckoned.dimension, at));
+  const places = placesOf(claimed, q);
+  const half = step === undefined ? halfOf(claimed, q, places) : Math.abs(step) / 2;
+  return { figure: figure as string, path, claimed: q, reckoned, line, si: siOf(q), half, places };
+}
+
+function sameCurrency(q: Quantity, reckoned: Quantity, at: string): void {
+  if (q.unit !== reckoned.unit) refuse(at, sharedFaults.currencyMismatch(q.unit, reckoned.unit));
+}
+
+/**
+ * Read what is claimed of the figures of a result.
+ *
+ * @throws {InputError} for what cannot be read, and for figures that the result does not have
+ */
+export function readClaims(claims: unknown, figures: object): ReadClaim[] {
+  const given = givenOf(plainCopy(claims));
+  if (given.length === 0) refuse('claims', faults.noClaims());
+  if (given.length > MOST) refuse('claims', sharedFaults.tooMany('claims', MOST));
+  return given.map((one) => readOne(one, figures));
+}

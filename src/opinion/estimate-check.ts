@@ -1,0 +1,250 @@
+/**
+ * A hand estimate against what is reckoned: whether it agrees, and where it does not, the slip that would explain it.
+ *
+ * Works for every calculation by what it says of itself: its schema tells what stands in the input, its working is data
+ * and can be reckoned again with one thing wrong in it. Which slips are common is common practice; a slip is never
+ * certain, only likely.
+ */
+
+import { ratio } from '../quantity/make';
+import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
+import { type Unit, unitOf } from '../quantity/units';
+import type { Calculation } from '../reckoning/calculation';
+import { refuse } from '../reckoning/calculation';
+import type { FigureSet } from '../reckoning/parts';
+import { plainCopy } from '../reckoning/plain';
+import type { Result } from '../reckoning/result';
+import type { ReckonOptions } from '../reckoning/system';
+import { say, type Words } from '../reckoning/words';
+import { type Claims, type ReadClaim, readClaims } from './claims';
+import * as faults from './faults';
+import { type AnyCalculation, placesOf, withQuantities } from './input-places';
+import { isNearly, isWritten, type Margin, margins } from './likeness';
+import { siOf } from './scale';
+import { type Scene, sceneOf, told } from './scene';
+import { type Candidate, search } from './search';
+import type { Slip, SlipCode } from './slip';
+import { tradeStep } from './trade-step';
+
+/** What is said of a claim. */
+export type ClaimVerdict = 'agrees' | 'close' | 'differs';
+
+/** One claimed figure beside the reckoned one. */
+export interface ClaimCheck {
+  /** Path of the figure in the result. */
+  readonly figure: string;
+  /** What was claimed. */
+  readonly claimed: Quantity;
+  /** What is reckoned. */
+  readonly reckoned: Quantity;
+  /**
+   * `agrees` where it is that, but for rounding on the way; `close` where it is off by less than a step of the trade
+   * or a hundredth; `differs` otherwise.
+   */
+  readonly verdict: ClaimVerdict;
+  /** Claimed less reckoned. */
+  readonly difference: Quantity;
+  /** The same as a share of what is reckoned; left out where that is nothing. */
+  readonly share?: Quantity<'ratio'>;
+  /** The step in which the trade tells such a difference: a quarter of a yard, a bar. */
+  readonly step: Quantity;
+  /** How many such steps the difference is, more or less. */
+  readonly steps: Quantity<'count'>;
+  /** The line as it was written. */
+  readonly line?: string;
+}
+
+/** One mistake of the hand, with where it would show. */
+export interface NamedSlip {
+  /** Stable code. */
+  readonly code: SlipCode;
+  /** What happened, in words. */
+  readonly says: Words;
+  /** The path of the input that it would show at. */
+  readonly input?: string;
+  /** The step of the working, counted from nothing. */
+  readonly step?: number;
+  /** The claimed figure. */
+  readonly figure?: string;
+}
+
+/** A slip, or two together, that would explain what was claimed. */
+export interface LikelySlip {
+  /** One slip, or two that were made together. */
+  readonly slips: readonly NamedSlip[];
+  /** What each claimed figure would be, in the order of the claims; left out where there would be none. */
+  readonly gives: readonly { readonly figure: string; readonly would: Quantity }[];
+  /** The claimed figures that it explains. */
+  readonly explains: readonly string[];
+  /** True where it gives them as written, without any rounding on the way. */
+  readonly exact: boolean;
+  /** Where the same slip would give the same, so that nothing tells them apart. */
+  readonly elsewhere: readonly NamedSlip[];
+}
+
+/** What {@link estimateCheck} says. */
+export interface EstimateCheck<F extends FigureSet = FigureSet> {
+  /** Id of the calculation. */
+  readonly id: string;
+  /** What it works out. */
+  readonly title: string;
+  /** The gravest verdict of all claims. */
+  readonly verdict: ClaimVerdict;
+  /** The verdict in a sentence. */
+  readonly says: Words;
+  /** Each claim, in order. */
+  readonly claims: readonly ClaimCheck[];
+  /** What would explain the claims that are off, the likeliest first; empty where no slip was found. */
+  readonly slips: readonly LikelySlip[];
+  /** How many slips were tried that change what was claimed. */
+  readonly tried: number;
+  /** What was reckoned, with its working. */
+  readonly result: Result<F>;
+}
+
+/** Off by less than this share is close. */
+const CLOSE = 0.01;
+
+function verdictOf(claim: ReadClaim, margin: Margin, step: number): ClaimVerdict {
+  const si = siOf(claim.reckoned);
+  if (isWritten(si, claim) || isNearly(si, claim, margin)) return 'agrees';
+  const off = Math.abs(claim.si - si);
+  // A step is close only where it is small beside the figure: a bar of three is no rounding.
+  const room = Math.max(CLOSE * Math.abs(si), Math.min(step, 0.05 * Math.abs(si)));
+  return off <= room + claim.half ? 'close' : 'differs';
+}
+
+/** Temperatures are points: what lies between two of them is a difference. */
+function differenceOf(claimed: Quantity, reckoned: Quantity): Quantity {
+  if (reckoned.dimension !== 'temperature')
+    return claimed.minus(reckoned).in(unitShown(reckoned).id as never);
+  const unit = unitOf('temperature-difference', unitShown(reckoned).id) as Unit;
+  return newQuantity('temperature-difference', canonicalValue(claimed).minus(canonicalValue(reckoned)), unit);
+}
+
+function shareOf(difference: Quantity, reckoned: Quantity): { share?: Quantity<'ratio'> } {
+  if (reckoned.dimension === 'temperature' || reckoned.sign() === 0) return {};
+  return { share: (difference.over(reckoned.abs() as never) as Quantity<'ratio'>).in('%') };
+}
+
+/** How many steps a difference is, to the nearest tenth. */
+const TENTH = (): Quantity<'ratio'> => ratio('0.1:1');
+
+function stepsIn(difference: Quantity, step: Quantity): Quantity<'count'> {
+  const all = difference.over(step as never) as Quantity<'ratio'>;
+  const tenths = canonicalValue(all.over(TENTH())).toDecimalPlaces(0, 4).div(10);
+  return newQuantity('count', tenths, unitOf('count', 'each') as Unit);
+}
+
+function checkOf(claim: ReadClaim, margin: Margin, scene: Scene): ClaimCheck {
+  const { figure, claimed, reckoned, line } = claim;
+  const step = tradeStep(reckoned, scene.result.system);
+  const difference = differenceOf(claimed, reckoned);
+  return {
+    figure,
+    claimed,
+    reckoned,
+    verdict: verdictOf(claim, margin, Math.abs(siOf(step))),
+    difference,
+    ...shareOf(difference, reckoned),
+    step,
+    steps: stepsIn(difference, step),
+    ...(line === undefined ? {} : { line }),
+  };
+}
+
+const namedSlip = ({ code, says, input, step, figure }: Slip): NamedSlip => ({
+  code,
+  says,
+  ...(input === undefined ? {} : { input }),
+  ...(step === undefined ? {} : { step }),
+  ...(figure === undefined ? {} : { figure }),
+});
+
+function likelyOf({ slips, edits, explained, elsewhere = [] }: Candidate, scene: Scene): LikelySlip {
+  const would = told(scene, edits) ?? [];
+  return {
+    slips: slips.map(namedSlip),
+    gives: scene.claims.flatMap(({ figure }, i) => {
+      const q = would[i];
+      return q ? [{ figure, would: q }] : [];
+    }),
+    explains: explained.which.map((i) => scene.claims[i]?.figure as string),
+    exact: explained.exact,
+    elsewhere: elsewhere.map(namedSlip),
+  };
+}
+
+const ORDER: readonly ClaimVerdict[] = ['differs', 'close', 'agrees'];
+
+function sentence(verdict: ClaimVerdict, slips: readonly LikelySlip[]): Words {
+  if (verdict === 'agrees') return { says: 'The estimate agrees with what is reckoned.' };
+  const how: Words = {
+    says: verdict === 'close' ? 'The estimate is close to what is reckoned.' : 'The estimate is off.',
+  };
+  const [one, other] = slips[0]?.slips.map(({ says }) => says) ?? [];
+  if (!one) return say`${how} No slip was found that would explain it.`;
+  return other
+    ? say`${how} Two slips would explain it: ${{ one }}; and ${{ other }}.`
+    : say`${how} Likely, ${{ one }}.`;
+}
+
+function frozen<T>(value: T): T {
+  if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return value;
+  for (const part of Object.values(value)) frozen(part);
+  return Object.freeze(value);
+}
+
+/** The calculation, which must be one. */
+export function asCalculation(given: unknown): AnyCalculation {
+  if (typeof given === 'function' && typeof (given as AnyCalculation).attempt === 'function')
+    return given as AnyCalculation;
+  return refuse('calculation', faults.notACalculation());
+}
+
+/**
+ * Check claimed figures against what a calculation makes of an input, and name the slips that would explain what is
+ * off: one, or two together.
+ *
+ * A right estimate that was rounded on the way agrees. What is named is likely, never certain.
+ *
+ * @param calculation - any calculation of this library
+ * @param input - its input, as it should be
+ * @param claims - figures by their paths with what is claimed of each, or a list that says how they were rounded and
+ * how the line was written
+ * @param options - the family of units to reckon and show in
+ * @returns a verdict for each claim, the slips, and the result itself
+ * @throws {InputError} for an input that the calculation refuses; `unknown-name` for a figure that it does not have; and
+ * for claims that cannot be read
+ * @source common practice
+ * @example
+ * ```ts
+ * import { estimateCheck, slabVolume } from 'flatwork-reckoner';
+ *
+ * const input = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '4 in' } as const;
+ * const check = estimateCheck(slabVolume, input, { volume: '7.5 yd3' });
+ * check.verdict; // 'differs'
+ * check.slips[0]?.slips[0]?.code; // 'inches-as-tenths'
+ * ```
+ */
+export function estimateCheck<Input, F extends FigureSet>(
+  calculation: Calculation<Input, F>,
+  input: Input,
+  claims: Claims,
+  options?: ReckonOptions,
+): EstimateCheck<F> {
+  const any = asCalculation(calculation);
+  const plain = plainCopy(input);
+  const places = placesOf(any, plain);
+  const read = withQuantities(plain, places);
+  const result = any(read, options) as Result<F>;
+  const scene = sceneOf(any, read, result, places, readClaims(claims, result.figures));
+  const own = margins(scene);
+  const checks = scene.claims.map((claim, i) => checkOf(claim, own[i] as Margin, scene));
+  const verdict = ORDER.find((one) => checks.some((check) => check.verdict === one)) as ClaimVerdict;
+  const differing = checks.flatMap((check, i) => (check.verdict === 'agrees' ? [] : [i]));
+  const { found, tried } = differing.length > 0 ? search(scene, places, differing) : { found: [], tried: 0 };
+  const slips = found.map((one) => likelyOf(one, scene));
+  const { id, title } = result;
+  return frozen({ id, title, verdict, says: sentence(verdict, slips), claims: checks, slips, tried, result });
+}

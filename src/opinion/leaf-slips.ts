@@ -1,0 +1,335 @@
+/** Slips of one value of the input: misread, in another unit, another in its place, or left out. */
+import { Decimal } from '../quantity/decimal';
+import { canonical } from '../quantity/parse';
+import { canonicalValue, newQuantity, numberShown, type Quantity, unitShown } from '../quantity/quantity';
+import { type Unit, unitOf } from '../quantity/units';
+import { say } from '../reckoning/words';
+import { miswritten } from './digit-slips';
+import type { Leaf } from './input-places';
+import { siOf } from './scale';
+import type { Slip, SlipCode } from './slip';
+import { misnamed } from './unit-slips';
+
+/** Another value for a leaf. */
+interface Instead {
+  readonly code: SlipCode;
+  readonly quantity: Quantity;
+  readonly weight: number;
+}
+
+const made = (leaf: Leaf, n: Decimal, unit: Unit): Quantity =>
+  newQuantity(leaf.dimension, canonical(n, unit), unit, n);
+
+const lengthUnit = (id: string): Unit => unitOf('length', id) as Unit;
+
+/** The number of a quantity in a unit. */
+const numberIn = (q: Quantity, unit: Unit): Decimal => canonicalValue(q).div(unit.factor);
+
+const TWELVE = 12;
+
+interface FeetInches {
+  readonly feet: Decimal;
+  readonly inches: Decimal;
+}
+
+/** Whole feet and the inches behind them, of a length that is written so. */
+function feetInches({ quantity }: Leaf): FeetInches | undefined {
+  if (unitShown(quantity).form !== 'feet-inches') return undefined;
+  const inches = numberIn(quantity, lengthUnit('in'));
+  const feet = inches.div(TWELVE).floor();
+  return { feet, inches: inches.minus(feet.times(TWELVE)) };
+}
+
+function* feetInchSlips(leaf: Leaf): Generator<Instead> {
+  const read = feetInches(leaf);
+  if (!read || read.inches.isZero()) return;
+  const { feet, inches } = read;
+  const ft = lengthUnit('ft');
+  const behind = (text: string): Decimal => new Decimal(`${feet.toFixed()}.${text.replace('.', '')}`);
+  yield { code: 'feet-inches-as-decimal', quantity: made(leaf, behind(inches.toFixed()), ft), weight: 25 };
+  if (inches.lessThan(10))
+    yield {
+      code: 'feet-inches-as-decimal',
+      quantity: made(leaf, behind(`0${inches.toFixed()}`), ft),
+      weight: 8,
+    };
+  yield { code: 'inches-left-out', quantity: made(leaf, feet, ft), weight: 8 };
+  if (!inches.isInteger()) {
+    const whole = newQuantity(
+      'length',
+      canonical(feet.times(TWELVE).plus(inches.floor()), lengthUnit('in')),
+      unitShown(leaf.quantity),
+    );
+    yield { code: 'inches-left-out', quantity: whole, weight: 3 };
+  }
+}
+
+/** Feet with tenths, read as feet and as many inches. */
+function* tenthsSlips(leaf: Leaf): Generator<Instead> {
+  if (unitShown(leaf.quantity).id !== 'ft') return;
+  const [whole = '', decimals] = numberShown(leaf.quantity).toFixed().split('.');
+  if (decimals === undefined || decimals.length > 2) return;
+  const feetInch = lengthUnit('ft-in');
+  for (const inches of new Set([decimals, decimals.replace(/^0/, '')])) {
+    if (inches === '' || Number(inches) >= TWELVE) continue;
+    const total = new Decimal(whole).times(TWELVE).plus(inches);
+    yield {
+      code: 'tenths-as-inches',
+      quantity: newQuantity('length', canonical(total, lengthUnit('in')), feetInch),
+      weight: 20,
+    };
+  }
+}
+
+/** Inches written as tenths or hundredths of a foot. */
+function* inchSlips(leaf: Leaf): Generator<Instead> {
+  if (unitShown(leaf.quantity).id !== 'in') return;
+  const n = numberShown(leaf.quantity);
+  if (n.greaterThanOrEqualTo(100)) return;
+  const ft = lengthUnit('ft');
+  yield { code: 'inches-as-tenths', quantity: made(leaf, n.div(10), ft), weight: n.lessThan(10) ? 25 : 6 };
+  yield { code: 'inches-as-tenths', quantity: made(leaf, n.div(100), ft), weight: n.lessThan(10) ? 5 : 15 };
+}
+
+/** Nominal sizes of lumber and block, in inches, with the actual ones. */
+const NOMINAL: readonly (readonly [nominal: string, actual: string])[] = [
+  ['2', '1.5'],
+  ['4', '3.5'],
+  ['6', '5.5'],
+  ['8', '7.25'],
+  ['10', '9.25'],
+  ['12', '11.25'],
+  ['4', '3.625'],
+  ['6', '5.625'],
+  ['8', '7.625'],
+];
+
+function* nominalSlips(leaf: Leaf): Generator<Instead> {
+  if (unitShown(leaf.quantity).id !== 'in') return;
+  const n = numberShown(leaf.quantity);
+  for (const [nominal, actual] of NOMINAL) {
+    if (n.equals(actual))
+      yield {
+        code: 'nominal-for-actual',
+        quantity: made(leaf, new Decimal(nominal), lengthUnit('in')),
+        weight: 15,
+      };
+    if (n.equals(nominal))
+      yield {
+        code: 'nominal-for-actual',
+        quantity: made(leaf, new Decimal(actual), lengthUnit('in')),
+        weight: 4,
+      };
+  }
+}
+
+const times = (leaf: Leaf, factor: string): Quantity =>
+  made(leaf, numberShown(leaf.quantity).times(factor), unitShown(leaf.quantity));
+
+function* lengthSlips(leaf: Leaf): Generator<Instead> {
+  yield* feetInchSlips(leaf);
+  yield* tenthsSlips(leaf);
+  yield* inchSlips(leaf);
+  yield* nominalSlips(leaf);
+  const round = /diameter/i.test(leaf.name)
+    ? 'diameter-for-radius'
+    : /radius/i.test(leaf.name)
+      ? 'radius-for-diameter'
+      : undefined;
+  if (round)
+    yield { code: round, quantity: times(leaf, round === 'diameter-for-radius' ? '2' : '0.5'), weight: 20 };
+  if (round)
+    yield { code: round, quantity: times(leaf, round === 'diameter-for-radius' ? '0.5' : '2'), weight: 5 };
+}
+
+function* shareSlips(leaf: Leaf): Generator<Instead> {
+  const unit = unitOf('ratio', '%') as Unit;
+  const percent = numberIn(leaf.quantity, unit);
+  const put = (code: SlipCode, n: Decimal, weight: number): Instead => ({
+    code,
+    quantity: made(leaf, n, unit),
+    weight,
+  });
+  yield put('allowance-missed', new Decimal(0), 22);
+  yield put('allowance-twice', percent.times(2), 8);
+  yield put('percent-misplaced', percent.times(10), 4);
+  yield put('percent-misplaced', percent.div(10), 4);
+  yield put('allowance-as-factor', percent.minus(100), 5);
+  yield put('allowance-turned', percent.neg(), 4);
+}
+
+function* slopeSlips(leaf: Leaf): Generator<Instead> {
+  const unit = unitOf('slope', '%') as Unit;
+  const n = numberIn(leaf.quantity, unit);
+  if (!n.isZero())
+    yield { code: 'slope-upside-down', quantity: made(leaf, new Decimal(10000).div(n), unit), weight: 12 };
+}
+
+function* temperatureSlips(leaf: Leaf): Generator<Instead> {
+  const { id } = unitShown(leaf.quantity);
+  const other = unitOf(leaf.dimension, id === 'degF' ? 'degC' : 'degF') as Unit;
+  const n = numberShown(leaf.quantity);
+  if (leaf.dimension === 'temperature')
+    yield { code: 'temperature-scale', quantity: made(leaf, n, other), weight: 12 };
+  else
+    yield {
+      code: 'degree-interval',
+      quantity: made(leaf, id === 'degF' ? n.plus(57.6) : n.minus(17.777777778), unitShown(leaf.quantity)),
+      weight: 5,
+    };
+}
+
+function* countSlips(leaf: Leaf): Generator<Instead> {
+  const n = numberShown(leaf.quantity);
+  const unit = unitShown(leaf.quantity);
+  yield { code: 'one-off-count', quantity: made(leaf, n.plus(1), unit), weight: 8 };
+  yield { code: 'one-off-count', quantity: made(leaf, n.minus(1), unit), weight: 8 };
+}
+
+const OWN: Partial<Record<Leaf['dimension'], (leaf: Leaf) => Generator<Instead>>> = {
+  length: lengthSlips,
+  ratio: shareSlips,
+  slope: slopeSlips,
+  temperature: temperatureSlips,
+  'temperature-difference': temperatureSlips,
+  count: countSlips,
+};
+
+/** How common it is to take one for the other, where a value is put in. */
+const FEET_AND_INCHES: Partial<Record<SlipCode, number>> = { 'inches-as-feet': 14, 'feet-as-inches': 5 };
+
+function* unitSlips(leaf: Leaf): Generator<Instead> {
+  const unit = unitShown(leaf.quantity);
+  const inFeet = unit.form === 'feet-inches';
+  for (const { code, as, weight } of misnamed(inFeet ? lengthUnit('ft') : unit)) {
+    const other = as === undefined || code === 'linear-factor' ? undefined : unitOf(leaf.dimension, as);
+    if (!other) continue;
+    const n = inFeet ? numberIn(leaf.quantity, lengthUnit('ft')) : numberShown(leaf.quantity);
+    const own = turned(code);
+    yield { code: own, quantity: made(leaf, n, other), weight: FEET_AND_INCHES[own] ?? weight / 2 };
+  }
+}
+
+/** A value put in with another unit is read the other way: 5 in taken as 5 ft is inches as feet. */
+const turned = (code: SlipCode): SlipCode =>
+  code === 'inches-as-feet' ? 'feet-as-inches' : code === 'feet-as-inches' ? 'inches-as-feet' : code;
+
+function* writtenSlips(leaf: Leaf): Generator<Instead> {
+  const unit = unitShown(leaf.quantity);
+  const sign = numberShown(leaf.quantity).isNegative() ? '-' : '';
+  if (unit.form === 'feet-inches') yield* partSlips(leaf);
+  else
+    for (const { code, text, weight } of miswritten(numberShown(leaf.quantity).abs().toFixed(), false)) {
+      const n = new Decimal(sign + text);
+      const quantity = unit.form === 'one-in' ? oneIn(leaf, n, unit) : made(leaf, n, unit);
+      if (quantity) yield { code, quantity, weight };
+    }
+}
+
+const oneIn = (leaf: Leaf, n: Decimal, unit: Unit): Quantity | undefined =>
+  n.isZero() ? undefined : newQuantity(leaf.dimension, unit.factor.div(n), unit);
+
+/** Feet, or the inches behind them, miswritten. */
+function* partSlips(leaf: Leaf): Generator<Instead> {
+  const read = feetInches(leaf);
+  if (!read) return;
+  const { feet, inches } = read;
+  const of = (f: Decimal, i: Decimal): Quantity =>
+    newQuantity('length', canonical(f.times(TWELVE).plus(i), lengthUnit('in')), unitShown(leaf.quantity));
+  for (const { code, text, weight } of miswritten(feet.toFixed(), false))
+    yield { code, quantity: of(new Decimal(text), inches), weight };
+  if (inches.isZero() || !inches.isInteger()) return;
+  for (const { code, text, weight } of miswritten(inches.toFixed(), false))
+    if (Number(text) < TWELVE && code !== 'point-moved')
+      yield { code, quantity: of(feet, new Decimal(text)), weight: weight / 2 };
+}
+
+function* sizeSlips(leaf: Leaf): Generator<Instead> {
+  if (leaf.dimension === 'temperature' || leaf.dimension === 'ratio') return;
+  yield { code: 'doubled', quantity: times(leaf, '2'), weight: 5 };
+  yield { code: 'halved', quantity: times(leaf, '0.5'), weight: 5 };
+}
+
+/** Leaves beyond this are a table, whose values are not taken for each other. */
+const FEW = 8;
+
+function* otherSlips(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
+  const alike = leaves.filter(
+    (one) => one.dimension === leaf.dimension && one.plain === leaf.plain && one !== leaf,
+  );
+  if (alike.length > FEW) return;
+  for (const other of alike) {
+    if (other.quantity.equals(leaf.quantity)) continue;
+    const sides = /inner|outer|inside|outside/i;
+    const code = sides.test(leaf.name) && sides.test(other.name) ? 'outer-for-inner' : 'other-input';
+    yield { code, quantity: other.quantity, weight: code === 'other-input' ? 2.5 : 12 };
+  }
+}
+
+const isPossible = ({ quantity }: Instead, leaf: Leaf): boolean =>
+  !quantity.equals(leaf.quantity) &&
+  (!leaf.plain || numberShown(quantity).isInteger()) &&
+  (quantity.sign() >= 0 ||
+    leaf.quantity.sign() < 0 ||
+    leaf.dimension === 'ratio' ||
+    leaf.dimension === 'temperature');
+
+function* allOf(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
+  const own = OWN[leaf.dimension];
+  if (own) yield* own(leaf);
+  if (leaf.dimension !== 'temperature') yield* unitSlips(leaf);
+  yield* writtenSlips(leaf);
+  yield* sizeSlips(leaf);
+  yield* otherSlips(leaf, leaves);
+}
+
+const slipOf = (leaf: Leaf, { code, quantity, weight }: Instead): Slip => ({
+  code,
+  weight,
+  says: say`${{ place: leaf.at }} is ${{ is: leaf.quantity }}, and ${{ taken: quantity }} was taken`,
+  edits: [
+    {
+      on: 'input',
+      path: leaf.path,
+      value: leaf.plain ? numberShown(quantity).toNumber() : quantity,
+      leaf,
+      si: siOf(quantity),
+    },
+  ],
+  input: leaf.at,
+});
+
+/** Every slip of one value. */
+export const leafSlips = (leaf: Leaf, leaves: readonly Leaf[]): Slip[] =>
+  [...allOf(leaf, leaves)].filter((one) => isPossible(one, leaf)).map((one) => slipOf(leaf, one));
+
+/** Habits: what is done to one value is done to all of them. */
+const HABITS: ReadonlySet<SlipCode> = /*#__PURE__*/ new Set([
+  'feet-inches-as-decimal',
+  'inches-left-out',
+  'tenths-as-inches',
+  'inches-as-tenths',
+  'inches-as-feet',
+  'feet-as-inches',
+]);
+
+/** The same slip at every value that it can be made at, where there are several. */
+export function habits(slips: readonly Slip[]): Slip[] {
+  const byCode = new Map<SlipCode, Map<string, Slip>>();
+  for (const slip of slips) {
+    if (!HABITS.has(slip.code)) continue;
+    const group = byCode.get(slip.code) ?? new Map<string, Slip>();
+    const known = group.get(slip.input ?? '');
+    if (!known || known.weight < slip.weight) group.set(slip.input ?? '', slip);
+    byCode.set(slip.code, group);
+  }
+  return [...byCode].flatMap(([code, group]) => {
+    const all = [...group.values()];
+    if (all.length < 2) return [];
+    const places = all.map(({ input }) => input).join(', ');
+    const weight = Math.max(...all.map((one) => one.weight)) * 0.8;
+    return [
+      { code, weight, says: say`the same slip at ${{ places }}`, edits: all.flatMap((one) => one.edits) },
+    ];
+  });
+}

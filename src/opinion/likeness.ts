@@ -1,0 +1,69 @@
+/** How well what a slip would give is what was claimed. */
+import type { ReadClaim } from './claims';
+import { betweenOf, roundedBetween } from './rounding';
+import type { Predicted, Scene } from './scene';
+
+/** By how much a claim may be off for rounding on the way, as shares of the figure. */
+export interface Margin {
+  readonly below: number;
+  readonly above: number;
+}
+
+/** What a slip explains. */
+export interface Explained {
+  /** Claims that it gives, by their place. */
+  readonly which: readonly number[];
+  /** True where it gives every claim. */
+  readonly all: boolean;
+  /** True where it does so without any rounding on the way. */
+  readonly exact: boolean;
+  readonly quality: number;
+}
+
+/** The margins of every claim. */
+export function margins(scene: Scene): Margin[] {
+  const between = betweenOf(scene.graph);
+  return scene.claims.map(({ reckoned }, i) => {
+    const si = scene.base[i] as number;
+    const [low, high] = roundedBetween(reckoned, scene.nodes[i], between);
+    const size = Math.abs(si);
+    return size === 0 ? { below: 0, above: 0 } : { below: (si - low) / size, above: (high - si) / size };
+  });
+}
+
+/** Strays of binary numbers. */
+const STRAY = 1e-9;
+
+/** Whether a value is what was written: within half of its last place. */
+export const isWritten = (value: number, { si, half }: ReadClaim): boolean =>
+  Math.abs(value - si) <= half * (1 + 1e-6) + STRAY * Math.abs(si);
+
+/** Whether a value is that but for what was rounded on the way. */
+export function isNearly(value: number, { si, half }: ReadClaim, { below, above }: Margin): boolean {
+  const size = Math.abs(value);
+  return si - half <= value + above * size + STRAY * size && si + half >= value - below * size - STRAY * size;
+}
+
+/** A claim that is given but for rounding is less of a proof, and one that is not given speaks against. */
+const NEARLY = 0.08;
+const NOT = 0.001;
+
+/** What a value explains of the claims. */
+export function explained(
+  values: Predicted,
+  claims: readonly ReadClaim[],
+  own: readonly Margin[],
+): Explained {
+  const which: number[] = [];
+  let quality = 1;
+  let exact = true;
+  claims.forEach((claim, i) => {
+    const value = values[i] as number;
+    const written = isWritten(value, claim);
+    const nearly = written || isNearly(value, claim, own[i] as Margin);
+    if (nearly) which.push(i);
+    exact &&= written;
+    quality *= written ? 1 : nearly ? NEARLY : NOT;
+  });
+  return { which, all: which.length === claims.length, exact, quality };
+}

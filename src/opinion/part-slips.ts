@@ -1,0 +1,83 @@
+/** Slips of whole parts of an input: one left out, one taken twice, a notch or an opening forgotten, another choice. */
+import { pathText } from '../reckoning/calculation';
+import { say } from '../reckoning/words';
+import { LEFT_OUT, type Path, type Places, valueAt } from './input-places';
+import type { Edit, Slip, SlipCode } from './slip';
+
+/** Longer lists are a table: that one row is left out of it is not tried for each. */
+const FEW = 24;
+
+const listName = (path: Path): string => String(path.filter((part) => typeof part === 'string').at(-1) ?? '');
+
+const edit = (path: Path, value: unknown): readonly Edit[] => [{ on: 'input', path, value }];
+
+function leftOut(path: Path, isShare: boolean): Slip {
+  const opening = /opening|hole|deduct/i.test(listName(path));
+  const code: SlipCode = isShare ? 'allowance-missed' : opening ? 'opening-left-out' : 'part-left-out';
+  const at = pathText(path);
+  const weight = { 'allowance-missed': 22, 'opening-left-out': 15, 'part-left-out': 8 }[code];
+  return { code, weight, says: say`${{ place: at }} was left out`, edits: edit(path, LEFT_OUT), input: at };
+}
+
+function* itemSlips(input: unknown, path: Path): Generator<Slip> {
+  const list = valueAt(input, path.slice(0, -1));
+  if (!Array.isArray(list) || list.length > FEW) return;
+  if (list.length > 1) yield leftOut(path, false);
+  const i = Number(path.at(-1));
+  const at = pathText(path);
+  yield {
+    code: 'part-twice',
+    weight: 6,
+    says: say`${{ place: at }} was taken twice`,
+    edits: edit(path.slice(0, -1), [...list.slice(0, i + 1), ...list.slice(i)]),
+    input: at,
+  };
+}
+
+interface Shape {
+  readonly [name: string]: unknown;
+}
+
+/** Simpler shapes that another is taken for. */
+const SIMPLER: Readonly<Record<string, (own: Shape) => readonly (readonly [SlipCode, number, Shape])[]>> = {
+  L: ({ length, width }) => [['notch-left-out', 22, { shape: 'rectangle', length, width }]],
+  U: ({ length, width }) => [['notch-left-out', 22, { shape: 'rectangle', length, width }]],
+  ring: ({ outerDiameter, innerDiameter }) => [
+    ['opening-left-out', 15, { shape: 'circle', diameter: outerDiameter }],
+    ['outer-for-inner', 6, { shape: 'circle', diameter: innerDiameter }],
+  ],
+};
+
+function* shapeSlips({ path, value }: Places['objects'][number]): Generator<Slip> {
+  const simpler = SIMPLER[String(value['shape'])];
+  const at = pathText(path);
+  for (const [code, weight, shape] of simpler?.(value) ?? [])
+    yield {
+      code,
+      weight,
+      says: say`${{ place: at }} was taken as a whole ${{ shape: String(shape['shape']) }}`,
+      edits: edit(path, shape),
+      input: at,
+    };
+}
+
+/** Every slip of a part of an input. */
+export function partSlips(input: unknown, { optional, items, objects, choices, leaves }: Places): Slip[] {
+  const shares = new Set(leaves.filter(({ dimension }) => dimension === 'ratio').map(({ at }) => at));
+  return [
+    ...optional.map((path) => leftOut(path, shares.has(pathText(path)))),
+    ...items.flatMap((path) => [...itemSlips(input, path)]),
+    ...objects.flatMap((one) => [...shapeSlips(one)]),
+    ...choices.flatMap(({ path, at, chosen, others }) =>
+      others.map(
+        (other): Slip => ({
+          code: 'other-choice',
+          weight: 4 / Math.max(1, others.length / 3),
+          says: say`${{ place: at }} is ${{ is: chosen }}, and ${{ taken: other }} was taken`,
+          edits: edit(path, other),
+          input: at,
+        }),
+      ),
+    ),
+  ];
+}

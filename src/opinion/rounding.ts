@@ -1,0 +1,134 @@
+/**
+ * How far a right estimate may be off because it was rounded on the way, as people round in a notebook.
+ *
+ * Values are written in feet with two decimals (4 in as 0.33 ft), long ones with one; outcomes of steps with three
+ * digits that count, or two decimals. Each step is reckoned with the least and the greatest that its values may then
+ * be, so that every mixture of these is confirmed. Common practice.
+ */
+import { type Quantity, unitShown } from '../quantity/quantity';
+import { unitOf } from '../quantity/units';
+import { BINARY, type Reckoner, reckoned, type Sign } from './formula';
+import type { Graph } from './graph';
+import { unitWritten } from './outcome-slips';
+import { siOf, siOfUnit } from './scale';
+
+/** From the least to the greatest. */
+export type Interval = readonly [low: number, high: number];
+
+const hull = (...values: number[]): Interval => [Math.min(...values), Math.max(...values)];
+
+function signed(s: Sign, [a, b]: Interval, [c, d]: Interval): Interval {
+  const by = (x: number, y: number): number => BINARY.sign(s, x, y);
+  // A divisor that may be nothing has no bounds.
+  if (s === '÷' && c <= 0 && d >= 0) return [Number.NaN, Number.NaN];
+  return hull(by(a, c), by(a, d), by(b, c), by(b, d));
+}
+
+/** Every function here goes one way between two values so near each other, or takes the least or greatest of them. */
+const called = (name: string, of: readonly Interval[]): Interval =>
+  hull(
+    BINARY.call(
+      name,
+      of.map(([low]) => low),
+    ),
+    BINARY.call(
+      name,
+      of.map(([, high]) => high),
+    ),
+  );
+
+const BETWEEN: Reckoner<Interval> = {
+  of: (text) => [Number(text), Number(text)],
+  pi: [3.14, Math.PI],
+  sign: signed,
+  call: called,
+};
+
+/** Rounded to so many decimals in a unit. */
+const rounded = (si: number, unit: number, places: number): number =>
+  (Math.round((si / unit) * 10 ** places) / 10 ** places) * unit;
+
+const MANY = 10;
+
+/** The ways in which a length is written: in feet, or in meters. */
+function lengthWritten(q: Quantity, si: number): number[] {
+  if (unitShown(q).system === 'metric') return [rounded(si, 1, Math.abs(si) < 1 ? 3 : 2)];
+  const ft = 0.3048;
+  const own = [rounded(si, ft, 2)];
+  if (Math.abs(si) >= MANY * ft) own.push(rounded(si, ft, 1));
+  // A fraction of an inch, in decimals.
+  return unitShown(q).id === 'in' ? [...own, rounded(si, 0.0254, 2)] : own;
+}
+
+const DIGITS = 3;
+
+/** With three digits that count, in the unit that it is shown in. */
+function threeDigits(si: number, unit: number): number {
+  const n = Math.abs(si / unit);
+  if (n === 0 || !Number.isFinite(n)) return si;
+  const places = DIGITS - 1 - Math.floor(Math.log10(n));
+  const scale = 10 ** places;
+  return (Math.sign(si) * Math.round(n * scale) * unit) / scale;
+}
+
+function leafBetween(q: Quantity): Interval {
+  const si = siOf(q);
+  if (q.dimension === 'count') return [si, si];
+  if (q.dimension === 'length' && unitShown(q).form !== 'one-in') return hull(si, ...lengthWritten(q, si));
+  if (unitShown(q).offset || unitShown(q).form === 'one-in') return [si, si];
+  return hull(si, threeDigits(si, siOfUnit(unitShown(q))));
+}
+
+/** Units in which an outcome is written on the way to the one it is shown in. */
+function unitsOf(q: Quantity): number[] {
+  const own = unitWritten(q);
+  if (own.offset || own.form === 'one-in') return [];
+  const feet =
+    own.id === 'yd3' ? unitOf('volume', 'ft3') : own.id === 'yd2' ? unitOf('area', 'ft2') : undefined;
+  return [own, ...(feet ? [feet] : [])].map(siOfUnit);
+}
+
+/** An outcome as it may have been written: half of the third digit more or less. */
+function written(q: Quantity, [low, high]: Interval): Interval {
+  if (q.dimension === 'count') return [low, high];
+  const units = unitsOf(q);
+  if (units.length === 0) return [low, high];
+  // By the middle as by the ends: all of them are rounded alike.
+  return hull(low, high, ...units.flatMap((unit) => [threeDigits(low, unit), threeDigits(high, unit)]));
+}
+
+/** What is bought in steps is rounded up from what was reckoned: a step less is short of it, however it came about. */
+const isStepped = (step: Graph[number]['step']): boolean =>
+  /\b(?:ceil|floor)\(/.test(step.formula) && step.gives.dimension !== 'count';
+
+/** What each step may have come to. */
+export function betweenOf(graph: Graph): Interval[] {
+  const out: Interval[] = [];
+  for (const { tree, takes, si, step } of graph) {
+    const value = (symbol: string): Interval => {
+      const taken = takes.find((one) => one.symbol === symbol);
+      if (!taken) return [Number.NaN, Number.NaN];
+      return taken.from === undefined ? leafBetween(taken.quantity) : (out[taken.from] as Interval);
+    };
+    const own = tree && !isStepped(step) ? reckoned(tree, value, BETWEEN) : ([si, si] as const);
+    out.push(own.every(Number.isFinite) ? written(step.gives, hull(si, ...own)) : [si, si]);
+  }
+  return out;
+}
+
+/** The share by which a figure may be off that is no outcome of a printed step. */
+const UNSEEN = 0.005;
+
+/** What a claimed figure may have come to. */
+export function roundedBetween(
+  figure: Quantity,
+  node: number | undefined,
+  between: readonly Interval[],
+): Interval {
+  const si = siOf(figure);
+  const known = node === undefined ? undefined : between[node];
+  if (known) return known;
+  return figure.dimension === 'count' || unitShown(figure).offset
+    ? [si, si]
+    : hull(si * (1 - UNSEEN), si * (1 + UNSEEN));
+}

@@ -1,0 +1,197 @@
+/**
+ * The search for slips: each is tried, those that give what was claimed are kept, and they are ranked by how well they
+ * explain every claim and by how common they are. Two together are tried where one alone explains too little.
+ */
+
+import { claimSlips } from './claim-slips';
+import type { Leaf, Places } from './input-places';
+import { habits, leafSlips } from './leaf-slips';
+import { type Explained, explained, type Margin, margins } from './likeness';
+import { partSlips } from './part-slips';
+import { type Predicted, predicted, type Scene, told } from './scene';
+import type { Edit, Slip } from './slip';
+import { stepSlips } from './step-slips';
+
+/** Slips that explain at least one claim together, with how well. */
+export interface Candidate {
+  readonly slips: readonly Slip[];
+  readonly edits: readonly Edit[];
+  readonly values: Predicted;
+  readonly explained: Explained;
+  readonly score: number;
+  /** Where the same slip would give the same. */
+  readonly elsewhere?: readonly Slip[];
+}
+
+/** Values to be reckoned in all: a slip reckons each step once. */
+const REPLAYED = 60_000;
+
+const notIdle =
+  (idle: ReadonlySet<Leaf>) =>
+  (leaf: Leaf): boolean =>
+    !idle.has(leaf);
+
+const MOST_LEAVES = 60;
+
+/** All slips, the common ones first: the budget may not last for all. */
+function slipsFor(scene: Scene, places: Places): Slip[] {
+  const leaves = places.leaves.slice(0, MOST_LEAVES).filter(notIdle(scene.idle));
+  const ofLeaves = leaves.flatMap((leaf) => leafSlips(leaf, places.leaves));
+  const all = [
+    ...ofLeaves,
+    ...habits(ofLeaves),
+    ...partSlips(scene.input, places),
+    ...stepSlips(scene.graph, new Set(scene.nodes)),
+    ...claimSlips(scene),
+  ];
+  return all.sort((a, b) => b.weight - a.weight);
+}
+
+/** A slip that changes nothing claimed explains nothing. */
+interface Tried {
+  readonly slip: Slip;
+  readonly values: Predicted;
+}
+
+function tryAll(scene: Scene, slips: readonly Slip[]): Tried[] {
+  const most = Math.max(300, Math.floor(REPLAYED / Math.max(1, scene.graph.length)));
+  return slips.slice(0, most).flatMap((slip) => {
+    const values = predicted(scene, slip.edits);
+    return values?.some((one, i) => one !== scene.base[i]) ? [{ slip, values }] : [];
+  });
+}
+
+const candidate = (
+  slips: readonly Slip[],
+  values: Predicted,
+  weight: number,
+  scene: Scene,
+  own: readonly Margin[],
+): Candidate => {
+  const how = explained(values, scene.claims, own);
+  return {
+    slips,
+    edits: slips.flatMap((one) => one.edits),
+    values,
+    explained: how,
+    score: weight * how.quality,
+  };
+};
+
+const byScore = (a: Candidate, b: Candidate): number => b.score - a.score;
+
+/** How much rarer two slips are than one. */
+const TWO = 0.002;
+const FIRST = 90;
+const SECOND = 260;
+const PAIRS = 160;
+
+/** By how much a slip changes a claim, as a logarithm; nothing where it turns its sign. */
+const logRatio = (value: number, base: number): number => Math.log(value / base);
+
+/** Two of different changes, which together come near the claim that none explains. */
+function* pairsNear(tried: readonly Tried[], scene: Scene, at: number): Generator<readonly [Tried, Tried]> {
+  const base = scene.base[at] as number;
+  const wanted = logRatio((scene.claims[at] as { si: number }).si, base);
+  const half =
+    (scene.claims[at] as { half: number; si: number }).half /
+    Math.abs((scene.claims[at] as { si: number }).si);
+  const room = 0.004 + half;
+  const logs = tried.map(({ values }) => logRatio(values[at] as number, base));
+  for (let i = 0; i < Math.min(FIRST, tried.length); i += 1)
+    for (let j = i + 1; j < Math.min(SECOND, tried.length); j += 1) {
+      const sum = (logs[i] as number) + (logs[j] as number);
+      if (Math.abs(sum - wanted) <= room && logs[i] !== 0 && logs[j] !== 0)
+        yield [tried[i] as Tried, tried[j] as Tried];
+    }
+}
+
+/** Two slips at one place are one slip of another kind. */
+const apart = (a: Slip, b: Slip): boolean =>
+  !(a.input !== undefined && a.input === b.input) &&
+  !(a.step !== undefined && a.step === b.step) &&
+  !(a.figure !== undefined && a.figure === b.figure);
+
+function pairs(tried: readonly Tried[], scene: Scene, own: readonly Margin[], at: number): Candidate[] {
+  const found: { a: Slip; b: Slip; weight: number }[] = [];
+  for (const [a, b] of pairsNear(tried, scene, at))
+    if (apart(a.slip, b.slip))
+      found.push({ a: a.slip, b: b.slip, weight: a.slip.weight * b.slip.weight * TWO });
+  found.sort((a, b) => b.weight - a.weight);
+  return found.slice(0, PAIRS).flatMap(({ a, b, weight }) => {
+    const values = predicted(scene, [...a.edits, ...b.edits]);
+    const made = values && candidate([a, b], values, weight, scene, own);
+    return made?.explained.all ? [made] : [];
+  });
+}
+
+/** The first claim that differs and is not explained by the best. */
+function unexplained(best: Candidate | undefined, differing: readonly number[]): number | undefined {
+  return differing.find((i) => !best?.explained.which.includes(i)) ?? differing[0];
+}
+
+/** Where a slip shows, in one text. */
+const placeOf = ({ input, step, figure }: Slip): string => `${input ?? ''}|${step ?? ''}|${figure ?? ''}`;
+
+const codesOf = ({ slips }: Candidate): string => slips.map(({ code }) => code).join(' + ');
+const placesOf = ({ slips }: Candidate): string => slips.map(placeOf).join(' + ');
+const valuesOf = ({ values }: Candidate): string => values.map((one) => one.toPrecision(9)).join(' ');
+
+/**
+ * Those that are told apart: of one kind at one place the best, of what gives the same at one place the likeliest, and
+ * what is of the same kind and gives the same at other places as one.
+ */
+function distinct(candidates: readonly Candidate[]): Candidate[] {
+  const seen = new Set<string>();
+  const first = new Map<string, Candidate & { readonly elsewhere: Slip[] }>();
+  for (const one of candidates) {
+    const [codes, places, values] = [codesOf(one), placesOf(one), valuesOf(one)];
+    if (seen.has(`${codes} ${places}`) || seen.has(`${values} ${places}`)) continue;
+    seen.add(`${codes} ${places}`).add(`${values} ${places}`);
+    const known = first.get(`${codes} ${values}`);
+    if (known) known.elsewhere.push(...one.slips);
+    else first.set(`${codes} ${values}`, { ...one, elsewhere: [] });
+  }
+  return [...first.values()];
+}
+
+/** So many are told. */
+export const TOLD = 8;
+
+const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
+
+/** What was found by the steps must hold in the calculation itself. */
+function holds(scene: Scene, { edits, values }: Candidate): boolean {
+  const all = told(scene, edits);
+  return all?.every((q, i) => q !== undefined || !near(values[i] as number, 0)) ?? false;
+}
+
+/**
+ * Slips that explain what was claimed, the likeliest first.
+ *
+ * @param differing - the claims that need explaining, by their place in the list
+ */
+export function search(
+  scene: Scene,
+  places: Places,
+  differing: readonly number[],
+): { found: Candidate[]; tried: number } {
+  const own = margins(scene);
+  const slips = slipsFor(scene, places);
+  const tried = tryAll(scene, slips);
+  const singles = tried
+    .map(({ slip, values }) => candidate([slip], values, slip.weight, scene, own))
+    .filter((one) => one.explained.which.some((i) => differing.includes(i)))
+    .sort(byScore);
+  const best = singles[0];
+  const at = unexplained(best, differing);
+  const more =
+    best?.explained.all && best.explained.exact ? [] : at === undefined ? [] : pairs(tried, scene, own, at);
+  const all = distinct([...singles, ...more].sort(byScore));
+  const found: Candidate[] = [];
+  for (const one of all) {
+    if (found.length >= TOLD) break;
+    if (holds(scene, one)) found.push(one);
+  }
+  return { found, tried: tried.length };
+}

@@ -1,0 +1,187 @@
+/** Slips in a step of the working: the formula with one thing wrong in it, or its outcome written down wrongly. */
+import { say, type Words } from '../reckoning/words';
+import type { Sign, Tree } from './formula';
+import type { Graph, Node } from './graph';
+import { outcomeTwists } from './outcome-slips';
+import type { Slip, SlipCode } from './slip';
+
+/** A formula with one thing wrong. */
+interface Wrong {
+  readonly code: SlipCode;
+  readonly weight: number;
+  readonly tree: Tree;
+}
+
+type Sum = Extract<Tree, { is: 'sign' }>;
+
+const sign = (s: Sign, left: Tree, right: Tree): Tree => ({ is: 'sign', sign: s, left, right });
+const ONE: Tree = { is: 'number', text: '1' };
+const TWO: Tree = { is: 'number', text: '2' };
+
+const isNumber = (tree: Tree, text?: string): boolean =>
+  tree.is === 'number' && (text === undefined || tree.text === text);
+
+/** True where a part is a share, as an allowance is. */
+type IsShare = (tree: Tree) => boolean;
+
+/** `1 + a`: a share put on, or taken off. */
+const isFactor = ({ left, right }: Sum, isShare: IsShare): boolean => isNumber(left, '1') && isShare(right);
+
+function* factorSlips(tree: Sum): Generator<Wrong> {
+  const { left, right } = tree;
+  yield { code: 'allowance-missed', weight: 22, tree: left };
+  yield { code: 'allowance-as-factor', weight: 6, tree: right };
+  yield { code: 'allowance-twice', weight: 8, tree: sign(tree.sign, left, sign('×', TWO, right)) };
+  yield { code: 'allowance-twice', weight: 4, tree: sign('^', tree, TWO) };
+  const other: Sign = tree.sign === '+' ? '−' : '+';
+  yield { code: 'allowance-turned', weight: 5, tree: sign(other, left, right) };
+  yield { code: 'markup-for-margin', weight: 6, tree: sign('÷', ONE, sign(other, left, right)) };
+  yield { code: 'allowance-as-factor', weight: 2, tree: sign(tree.sign, left, sign('+', ONE, right)) };
+}
+
+function* sumSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
+  const { left, right } = tree;
+  if (isFactor(tree, isShare)) {
+    yield* factorSlips(tree);
+    return;
+  }
+  const bars = isNumber(right, '1') ? 'spaces-for-bars' : 'term-left-out';
+  yield { code: bars, weight: bars === 'term-left-out' ? 6 : 18, tree: left };
+  if (tree.sign === '+') yield { code: 'term-left-out', weight: 6, tree: right };
+  if (tree.sign === '+')
+    yield { code: 'term-twice', weight: 3, tree: sign('+', sign('+', left, left), right) };
+  yield { code: 'term-twice', weight: 3, tree: sign(tree.sign, sign(tree.sign, left, right), right) };
+  yield { code: 'added-for-subtracted', weight: 4, tree: sign(tree.sign === '+' ? '−' : '+', left, right) };
+}
+
+function* productSlips(tree: Sum): Generator<Wrong> {
+  const { left, right } = tree;
+  const code = isNumber(right) ? 'number-left-out' : 'factor-left-out';
+  yield { code, weight: code === 'number-left-out' ? 9 : 6, tree: left };
+  if (tree.sign === '×')
+    yield { code: isNumber(left) ? 'number-left-out' : 'factor-left-out', weight: 4, tree: right };
+  if (!isNumber(right)) yield { code: 'factor-twice', weight: 2.5, tree: sign(tree.sign, tree, right) };
+  if (isNumber(right)) yield { code: 'factor-twice', weight: 1.5, tree: sign(tree.sign, tree, right) };
+  yield { code: 'multiplied-for-divided', weight: 5, tree: sign(tree.sign === '×' ? '÷' : '×', left, right) };
+  if (tree.sign === '÷') yield { code: 'multiplied-for-divided', weight: 3, tree: sign('÷', right, left) };
+}
+
+function* signSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
+  if (tree.sign === '^') yield { code: 'power-left-out', weight: 6, tree: tree.left };
+  else if (tree.sign === '+' || tree.sign === '−') yield* sumSlips(tree, isShare);
+  else yield* productSlips(tree);
+}
+
+type Call = Extract<Tree, { is: 'call' }>;
+
+const OTHER_WAY: Readonly<Record<string, readonly [SlipCode, string, number]>> = {
+  ceil: ['rounded-down', 'floor', 12],
+  floor: ['rounded-down', 'ceil', 6],
+  max: ['greater-for-lesser', 'min', 4],
+  min: ['greater-for-lesser', 'max', 4],
+};
+
+function* callSlips(tree: Call): Generator<Wrong> {
+  const { name, of } = tree;
+  const other = OTHER_WAY[name];
+  if (other) yield { code: other[0], weight: other[2], tree: { ...tree, name: other[1] } };
+  if (name === 'ceil' || name === 'floor') yield { code: 'not-rounded', weight: 5, tree: of[0] as Tree };
+  if (name === 'sqrt') yield { code: 'power-left-out', weight: 4, tree: of[0] as Tree };
+  if ((name === 'min' || name === 'max') && of.length > 1)
+    for (const one of of) yield { code: 'greater-for-lesser', weight: 2, tree: one };
+}
+
+const MOST_TREES = 120;
+
+/** Every way in which one thing in a formula may be wrong. */
+function* wrongTrees(tree: Tree, isShare: IsShare): Generator<Wrong> {
+  if (tree.is === 'sign') {
+    yield* signSlips(tree, isShare);
+    for (const one of wrongTrees(tree.left, isShare)) yield { ...one, tree: { ...tree, left: one.tree } };
+    for (const one of wrongTrees(tree.right, isShare)) yield { ...one, tree: { ...tree, right: one.tree } };
+  }
+  if (tree.is !== 'call') return;
+  yield* callSlips(tree);
+  for (const [i, inner] of tree.of.entries())
+    for (const one of wrongTrees(inner, isShare))
+      yield { ...one, tree: { ...tree, of: tree.of.map((own, j) => (j === i ? one.tree : own)) } };
+}
+
+const roundShape = (tree: Tree): boolean =>
+  tree.is === 'symbol'
+    ? tree.name === 'π'
+    : tree.is === 'sign' && (roundShape(tree.left) || roundShape(tree.right));
+
+/** `π × d² ÷ 4` without its quarter is a circle whose diameter was taken for its radius. */
+const named = (one: Wrong, whole: Tree): Wrong =>
+  one.code === 'number-left-out' && roundShape(whole)
+    ? { ...one, code: 'diameter-for-radius', weight: 18 }
+    : one;
+
+const placeOf = ({ step }: Node): Words => ({
+  says: step.says,
+  ...(step.params ? { params: step.params } : {}),
+});
+
+const SAYS: Partial<Record<SlipCode, string>> = {
+  'allowance-missed': 'the share was not taken',
+  'allowance-as-factor': 'the share was taken as the factor',
+  'allowance-twice': 'the share was taken twice',
+  'allowance-turned': 'the share was taken off for put on, or put on for taken off',
+  'markup-for-margin': 'a share of the one was taken for a share of the other',
+  'spaces-for-bars': 'the one at the end was not counted',
+  'term-left-out': 'a term of the sum was left out',
+  'term-twice': 'a term of the sum was taken twice',
+  'added-for-subtracted': 'plus and minus were exchanged',
+  'number-left-out': 'a number of the formula was left out',
+  'factor-left-out': 'a factor was left out',
+  'factor-twice': 'a factor was taken twice',
+  'multiplied-for-divided': 'times and divided by were exchanged',
+  'power-left-out': 'a power or a root was not taken',
+  'rounded-down': 'it was rounded the other way',
+  'not-rounded': 'it was not rounded',
+  'greater-for-lesser': 'the other of several values was taken',
+  'diameter-for-radius': 'the diameter was taken for the radius',
+};
+
+function treeSlips(node: Node, i: number): Slip[] {
+  const { tree } = node;
+  if (!tree) return [];
+  const shares = new Set(
+    node.takes.filter(({ quantity }) => quantity.dimension === 'ratio').map(({ symbol }) => symbol),
+  );
+  const isShare: IsShare = (part) => part.is === 'symbol' && shares.has(part.name);
+  const slips: Slip[] = [];
+  for (const wrong of wrongTrees(tree, isShare)) {
+    if (slips.length >= MOST_TREES) break;
+    const { code, weight, tree: instead } = named(wrong, tree);
+    const how: Words = { says: SAYS[code] ?? code };
+    slips.push({
+      code,
+      weight,
+      says: say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${how}`,
+      edits: [{ on: 'step', step: i, tree: instead }],
+      step: i,
+    });
+  }
+  return slips;
+}
+
+const outcomeSlips = (node: Node, i: number): Slip[] =>
+  outcomeTwists(node.step.gives, undefined).map(
+    ({ code, weight, twist, how }): Slip => ({
+      code,
+      weight: weight * 0.7,
+      says: say`the outcome of ${{ step: placeOf(node) }}, ${{ gives: node.step.gives }}, ${how}`,
+      edits: [{ on: 'outcome', step: i, twist }],
+      step: i,
+    }),
+  );
+
+/**
+ * Every slip of every step.
+ *
+ * @param claimed - steps whose outcome is claimed: what may be wrong with that is told of the claim
+ */
+export const stepSlips = (graph: Graph, claimed: ReadonlySet<number | undefined>): Slip[] =>
+  graph.flatMap((node, i) => [...treeSlips(node, i), ...(claimed.has(i) ? [] : outcomeSlips(node, i))]);

@@ -1,0 +1,24 @@
+/** A number as it was twisted when it was written down. */
+import { Decimal, floorWhole } from '../quantity/decimal';
+import type { Twist } from './slip';
+
+const STRAY = 1e-9;
+
+/** In binary numbers, where very many are tried. */
+export function twisted(si: number, { unit, times, digits, down }: Twist): number {
+  if (times) return (si * Number(times[0])) / Number(times[1]);
+  if (down !== undefined) return Math.floor(si / down + STRAY) * down;
+  if (!digits) return si;
+  const instead = digits.slip(Math.abs(si / unit).toFixed(digits.places));
+  return instead === undefined ? Number.NaN : Math.sign(si) * Number(instead) * unit;
+}
+
+/** Exactly, where what it gives is told. */
+export function twistedExactly(si: Decimal, { unit, times, digits, down }: Twist): Decimal {
+  if (times) return si.times(times[0]).div(times[1]);
+  if (down !== undefined) return floorWhole(si.div(down)).times(down);
+  if (!digits) return si;
+  const instead = digits.slip(si.div(unit).abs().toFixed(digits.places, 4));
+  if (instead === undefined) return new Decimal(Number.NaN);
+  return new Decimal(instead).times(unit).times(si.isNegative() ? -1 : 1);
+}

@@ -1,0 +1,144 @@
+/** Claims against what is reckoned: verdicts, the slips that are named, and that nothing but InputError is thrown. */
+import { describe, expect, it } from 'vitest';
+import type { Claims, EstimateCheck } from '../../src/index';
+import { concreteOrder, estimateCheck, InputError, slabVolume } from '../../src/index';
+import { sentenceOf } from '../../src/quantity/words';
+
+const SLAB = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '4 in' } as const;
+const ORDER = { volume: '20.4 yd3', allowance: '8%', increment: '0.25 yd3', truckCapacity: '9 yd3' } as const;
+
+const firstOf = ({ slips }: EstimateCheck): string =>
+  (slips[0]?.slips ?? []).map(({ code }) => code).join(' + ');
+
+describe('right estimates', () => {
+  // 4 in as 0.33 ft; 166 ft3; 6.1 and 6.2 yd3: rounded as people do.
+  it.each(['6.22 yd3', '6.2 yd3', '6.16 yd3', '6 yd3', '168 ft3', '166.3 ft3', '166 ft3', '4.76 m3'])(
+    'agree when written as %s',
+    (volume) => {
+      const check = estimateCheck(slabVolume, SLAB, { volume });
+      expect(check.verdict).toBe('agrees');
+      expect(check.slips).toEqual([]);
+    },
+  );
+
+  it('agree with the rounding that is said', () => {
+    const claims = [{ figure: 'volume', claimed: '6.25 yd3', rounded: '0.25 yd3', line: '6 1/4 yd' }];
+    const check = estimateCheck(slabVolume, SLAB, claims);
+    expect(check.verdict).toBe('agrees');
+    expect(check.claims[0]?.line).toBe('6 1/4 yd');
+  });
+
+  it('are close within a step of the trade', () => {
+    const [claim] = estimateCheck(slabVolume, SLAB, { volume: '6.45 yd3' }).claims;
+    expect(claim?.verdict).toBe('close');
+    expect(claim?.difference.format()).toBe('0.23 yd3');
+    expect(claim?.share?.format()).toBe('3.66%');
+    expect(claim?.step.format()).toBe('0.25 yd3');
+    expect(claim?.steps.format()).toBe('0.9 each');
+  });
+});
+
+describe('slips of the hand', () => {
+  it.each([
+    ['168 yd3', 'not-divided-by-27'],
+    ['18.67 yd3', 'divided-by-9'],
+    ['7.47 yd3', 'inches-as-tenths'],
+    ['74.7 yd3', 'inches-as-feet'],
+    ['12.44 yd3', 'doubled'],
+    ['3.11 yd3', 'halved'],
+    ['62.2 yd3', 'point-moved'],
+    ['6.67 yd3', 'digits-transposed'],
+  ])('%s is %s', (volume, code) => {
+    const check = estimateCheck(slabVolume, SLAB, { volume });
+    expect(check.verdict).toBe('differs');
+    expect(firstOf(check)).toBe(code);
+  });
+
+  it('are told in a sentence with what they give and where they show', () => {
+    const check = estimateCheck(slabVolume, SLAB, { volume: '7.47 yd3' });
+    expect(sentenceOf(check.says)).toBe(
+      'The estimate is off. Likely, thickness is 4 in, and 0.4 ft was taken.',
+    );
+    const [first] = check.slips;
+    expect(first?.slips[0]?.input).toBe('thickness');
+    expect(first?.gives.map(({ would }) => would.format())).toEqual(['7.47 yd3']);
+    expect(first?.explains).toEqual(['volume']);
+  });
+
+  it('must explain every claim: an area that is right speaks against a slip in it', () => {
+    const both = estimateCheck(slabVolume, SLAB, { area: '504 ft2', volume: '12.44 yd3' });
+    expect(both.slips[0]?.slips[0]?.figure).toBe('volume');
+    const carried = estimateCheck(slabVolume, SLAB, { area: '540 ft2', volume: '6.67 yd3' });
+    expect(firstOf(carried)).toBe('digits-transposed');
+    expect(carried.slips[0]?.explains).toEqual(['area', 'volume']);
+  });
+
+  it('are found in feet and inches that were typed as decimals, at every place', () => {
+    const input = {
+      outline: { shape: 'rectangle', length: `12' 6"`, width: `10' 3"` },
+      thickness: '4 in',
+    } as const;
+    const check = estimateCheck(slabVolume, input, { area: '129.78 ft2', volume: '1.60 yd3' });
+    expect(firstOf(check)).toBe('feet-inches-as-decimal');
+  });
+
+  it('are found in shapes, shares and roundings', () => {
+    const sides = { length: '28 ft', width: '18 ft', notchLength: '10 ft', notchWidth: '6 ft' };
+    const ell = { outline: { shape: 'L', ...sides }, thickness: '4 in' } as const;
+    expect(firstOf(estimateCheck(slabVolume, ell, { volume: '6.22 yd3' }))).toBe('notch-left-out');
+    expect(firstOf(estimateCheck(concreteOrder, ORDER, { order: '20.50 yd3' }))).toBe('allowance-missed');
+    expect(firstOf(estimateCheck(concreteOrder, ORDER, { order: '22.00 yd3' }))).toBe('rounded-down');
+  });
+
+  it('come in twos where one does not explain it', () => {
+    // 4 in as 0.4 ft, and cubic feet written as cubic yards.
+    const check = estimateCheck(slabVolume, SLAB, { volume: '201.6 yd3' });
+    expect(firstOf(check).split(' + ').sort()).toEqual(['inches-as-tenths', 'not-divided-by-27']);
+  });
+
+  it('are not invented', () => {
+    const check = estimateCheck(slabVolume, SLAB, { volume: '9.7313 yd3', area: '511.77 ft2' });
+    expect(check.slips.filter(({ slips }) => slips.length === 1 && slips[0]?.code === 'doubled')).toEqual([]);
+    expect(sentenceOf(check.says)).toMatch(/off/);
+  });
+});
+
+describe('what is asked', () => {
+  const refusals: readonly (readonly [string, unknown, unknown, unknown])[] = [
+    ['unknown-name', slabVolume, SLAB, { volumes: '9 yd3' }],
+    ['unknown-name', slabVolume, SLAB, [{ claimed: '9 yd3' }]],
+    ['missing-unit', slabVolume, SLAB, { volume: 9 }],
+    ['wrong-dimension', slabVolume, SLAB, { volume: '9 ft2' }],
+    ['too-few', slabVolume, SLAB, {}],
+    ['wrong-type', slabVolume, SLAB, 'nine'],
+    ['unknown-key', slabVolume, SLAB, [{ figure: 'volume', claimed: '9 yd3', round: 1 }]],
+    ['wrong-type', slabVolume, SLAB, [{ figure: 'volume', claimed: '9 yd3', line: 9 }]],
+    ['missing', slabVolume, {}, { volume: '9 yd3' }],
+    ['wrong-type', undefined, SLAB, { volume: '9 yd3' }],
+    ['wrong-type', () => 1, SLAB, { volume: '9 yd3' }],
+    [
+      'too-many',
+      slabVolume,
+      SLAB,
+      Array.from({ length: 51 }, () => ({ figure: 'volume', claimed: '9 yd3' })),
+    ],
+  ];
+  it.each(refusals)('is refused as %s', (code, calculation, input, claims) => {
+    try {
+      estimateCheck(calculation as typeof slabVolume, input as typeof SLAB, claims as Claims);
+      expect.unreachable();
+    } catch (error) {
+      expect(error).toBeInstanceOf(InputError);
+      expect((error as InputError).issues.map((issue) => issue.code)).toContain(code);
+    }
+  });
+
+  it('gives the same twice, frozen, and can be cloned', () => {
+    const once = estimateCheck(slabVolume, SLAB, { volume: '7.47 yd3' });
+    expect(JSON.stringify(once)).toBe(
+      JSON.stringify(estimateCheck(slabVolume, SLAB, { volume: '7.47 yd3' })),
+    );
+    expect(Object.isFrozen(once.slips[0]?.gives)).toBe(true);
+    expect(() => structuredClone(once)).not.toThrow();
+  });
+});
