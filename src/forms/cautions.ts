@@ -1,9 +1,9 @@
 /** Cautions about forms: what to watch out for, why, and by which source. */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
-import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { CLOSED_FORM, COMMON_PRACTICE, OSHA_BARS } from '../reckoning/source';
 import { say, type Words } from '../reckoning/words';
-import { FORM_PRESSURE } from './sources';
+import { FORM_DEPTH, FORM_PRESSURE, STAKES_APART } from './sources';
 
 type Length = Quantity<'length'>;
 
@@ -64,3 +64,87 @@ export const coldConcretePresses = (
   actual,
   source: FORM_PRESSURE,
 });
+
+export const lowForms = (limit: Length, actual: Length, lacks: Length): Caution => ({
+  code: 'low-forms',
+  severity: 'warning',
+  ...say`the boards stand ${{ actual }} high, and the concrete is ${{ limit }}: set flat on the base they make it ${{ lacks }} too thin. Pack them up and fill below, or grade the base ${{ lacks }} below their lower edge`,
+  limit,
+  actual,
+  source: FORM_DEPTH,
+});
+
+export const tightCurve = (limit: Length, actual: Length): Caution => ({
+  code: 'tight-curve',
+  severity: 'warning',
+  ...say`a radius of ${{ actual }} is tighter than the ${{ limit }} that this thickness bends to: it breaks, or pulls its stakes out. Use thinner layers, or saw kerfs into its back`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const bentBoards: Caution = {
+  code: 'bent-boards-spring',
+  severity: 'note',
+  says: 'a bent board is a spring: fasten it from one end on, stake by stake, and stand inside the curve and clear of its end when it is let go',
+  source: COMMON_PRACTICE,
+};
+
+export const kerfsClose = (limit: Length, actual: Length): Caution => ({
+  code: 'kerfs-too-close',
+  severity: 'warning',
+  ...say`kerfs ${{ actual }} apart are closer than ${{ limit }}: what stands between them breaks out. Use thin layers, or a thinner board`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const farStakes = (limit: Length, actual: Length): Caution => ({
+  code: 'stakes-far-apart',
+  severity: 'warning',
+  ...say`stakes ${{ actual }} apart are farther than the ${{ limit }} that such boards bear: the edge bows and the forms lean. Set more of them`,
+  limit,
+  actual,
+  source: STAKES_APART,
+});
+
+export const shortStakes = (limit: Length, actual: Length): Caution => ({
+  code: 'short-stakes',
+  severity: 'warning',
+  ...say`stakes of ${{ actual }} are shorter than the ${{ limit }} that the form and the ground ask: they lean out under the concrete. Take longer ones`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const unbracedForms = (limit: Length, actual: Length): Caution => ({
+  code: 'unbraced-forms',
+  severity: 'warning',
+  ...say`forms of ${{ actual }} without braces: above ${{ limit }} each stake wants a brace to a second stake behind it`,
+  limit,
+  actual,
+  source: STAKES_APART,
+});
+
+export const formsNeedDesign = (limit: Length, actual: Length, checked: boolean): Caution => ({
+  code: 'forms-need-design',
+  severity: checked ? 'warning' : 'stop',
+  ...say`concrete ${{ actual }} high presses harder than boards and stakes are trusted with, ${{ limit }}: forms that give way bury people. ${checked ? say`Keep to the rate that the pressure was reckoned for, and have ties and braces designed by a licensed engineer` : say`Reckon the pressure of the concrete first, and have forms, ties and braces designed by a licensed engineer`}`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const wallForms: Caution = {
+  code: 'wall-forms',
+  severity: 'warning',
+  says: 'forms of walls, columns and anything that carries a load are designed by a licensed engineer or by the tables of who makes them, tied through and braced; this counts boards and stakes only. Watch them through the pour',
+  source: FORM_PRESSURE,
+};
+
+export const bareStakes: Caution = {
+  code: 'bare-stakes',
+  severity: 'warning',
+  says: 'who trips falls onto steel stakes: drive them below the top of the boards, or put caps or guards on them that stop a fall',
+  source: OSHA_BARS,
+};

@@ -9,3 +9,10 @@ export const frozenConcrete = (): Fault =>
     'out-of-range',
     say`temperature is below freezing, and fresh concrete is not; give that of the concrete, not of the air`,
   );
+
+/** A side that the outline does not have. */
+export const noSuchSide = (side: number, sides: number): Fault =>
+  fault(
+    'unknown-name',
+    say`the outline has ${{ sides }} sides, and there is none with the number ${{ side }}; sides are counted from 1 in their order`,
+  );

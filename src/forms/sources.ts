@@ -53,3 +53,26 @@ export const ARMY_FORMS: Source = {
   url: 'https://armyengineer.tpub.com/EN5466A/EN5466A0078.htm',
   fromMemory: false,
 };
+
+export const SOFTWOOD_SIZES: Source = {
+  kind: 'published',
+  title: 'American Softwood Lumber Standard, PS 20',
+  publisher: 'US Department of Commerce, National Institute of Standards and Technology',
+  locator:
+    'sizes of dry boards and dimension lumber: 3/4 and 1-1/2 in; 3-1/2, 5-1/2, 7-1/4, 9-1/4, 11-1/4 in',
+  fromMemory: true,
+};
+
+export const STAKES_APART: Source = {
+  kind: 'common-practice',
+  title:
+    'Stakes behind forms of 2x4 or 2x6: 3 ft apart and not over 4 ft; closer, with a second stake and a brace, above 6 in (a home magazine article, and a producer of concrete)',
+  locator: 'stakes not over 3 ft apart; more than 6 in above the ground each with a second stake and a brace',
+  fromMemory: false,
+};
+
+export const FORM_DEPTH: Source = {
+  kind: 'common-practice',
+  title: 'Advice of a producer of concrete: 2x4 forms for slabs of 4 in, which are 3-1/2 in high',
+  fromMemory: false,
+};

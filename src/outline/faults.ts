@@ -56,3 +56,15 @@ export const openingsMeet = (first: number, second: number): Fault =>
     'openings-meet',
     say`openings ${{ first: first + 1 }} and ${{ second: second + 1 }} meet; join them into one or move them apart`,
   );
+
+export const slantUnknown = (): Fault =>
+  fault(
+    'perimeter-unknown',
+    'the two parallel sides and the height of a trapezoid do not tell how long its slant sides are; give a taped outline, or its corners',
+  );
+
+export const sidesUnknown = (): Fault =>
+  fault(
+    'perimeter-unknown',
+    'this outline does not tell its sides one by one; give a shape, the corners, or the lengths themselves as runs',
+  );

@@ -36,6 +36,7 @@ export type TakeItem =
   | 'saw-cut'
   | 'sealant'
   | 'seed'
+  | 'sheet'
   | 'stake'
   | 'straw'
   | 'tie'

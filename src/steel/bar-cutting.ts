@@ -181,7 +181,7 @@ interface Stock extends Line {
 }
 
 /** Equal lengths together, longest first. */
-function piecesOf({ pieces }: Parsed): Piece[] {
+function piecesOf({ pieces }: CutList): Piece[] {
   const byLength = new Map<string, Piece>();
   for (const { length: l, count } of pieces) {
     const value = canonicalValue(l);
@@ -193,7 +193,7 @@ function piecesOf({ pieces }: Parsed): Piece[] {
 }
 
 /** Shortest first; of equal lengths the cheapest. */
-function stockOf({ stock }: Parsed): Stock[] {
+function stockOf({ stock }: CutList): Stock[] {
   const priced = stock.filter(({ price }) => price).length;
   if (priced > 0 && priced < stock.length) refuse('stock', faults.giveForAll('a price', 'stock lengths'));
   const byLength = new Map<string, Stock>();
@@ -435,21 +435,28 @@ function checkLongest(pieces: readonly Piece[], stock: readonly Stock[]): void {
   }
 }
 
-function reckon(input: Parsed, pad: Pad): BarCuttingFigures {
-  const [pieces, stock] = [piecesOf(input), stockOf(input)];
+/** What is cut from what, read. */
+export type CutList = Pick<Parsed, 'pieces' | 'stock'> & Partial<Pick<Parsed, 'keepFrom'>>;
+
+/**
+ * A plan for a cut list: of bars, boards, or whatever is bought in lengths.
+ *
+ * @param effort - table cells that the search may touch; as many as half a second takes by default
+ * @throws {InputError} `stock-too-short` for a piece longer than every stock
+ */
+export function cutFrom(list: CutList, kerf: Length, aim: CuttingAim, effort?: number): BarCuttingFigures {
+  const [pieces, stock] = [piecesOf(list), stockOf(list)];
   checkLongest(pieces, stock);
-  const kerf = kerfOf(input, pad);
-  const aim = aimOf(input, stock, pad);
   const costs = costsOf(aim, stock);
   const demand = pieces.map((p) => p.count);
   const steps = scaled(pieces, stock, canonicalValue(kerf));
   const problem: CutProblem = { ...steps.plan, demand, costs: costs.units };
-  const solved = solveCutting(problem);
-  const proof = steps.bound ? solveCutting({ ...problem, ...steps.bound }) : solved;
+  const solved = solveCutting(problem, effort);
+  const proof = steps.bound ? solveCutting({ ...problem, ...steps.bound }, effort) : solved;
   const sheet = { pieces, stock, kerf };
   const plan = planFigure(sheet, solved.plan.batches);
   const order = orderOf(stock, solved.plan.batches);
-  const kept = keptOf(plan, input.keepFrom);
+  const kept = keptOf(plan, list.keepFrom);
   const like = (stock[0] as Stock).length;
   const lengthBought = total(
     order.map((o) => o.length.times(o.bars)),
@@ -470,7 +477,7 @@ function reckon(input: Parsed, pad: Pad): BarCuttingFigures {
     (s, o) => (s && o.cost ? s.plus(o.cost) : o.cost),
     undefined,
   );
-  const figures: BarCuttingFigures = {
+  return {
     bars: order.reduce((s, o) => s.plus(o.bars), wholeNumber(0)),
     order,
     ...(cost ? { cost } : {}),
@@ -489,6 +496,13 @@ function reckon(input: Parsed, pad: Pad): BarCuttingFigures {
     firstFit: costs.show(firstFitPlan(problem, demand).cost),
     lengthValues: valuesOfLengths(sheet, proof, demand, costs.perUnit),
   };
+}
+
+function reckon(input: Parsed, pad: Pad): BarCuttingFigures {
+  const stock = stockOf(input);
+  checkLongest(piecesOf(input), stock);
+  const kerf = kerfOf(input, pad);
+  const figures = cutFrom(input, kerf, aimOf(input, stock, pad));
   note(figures, pad);
   return figures;
 }

@@ -19,9 +19,12 @@ import { fiberDosage } from '../../steel/fiber-dosage';
 import { finishMaterials } from '../../finish/finish-materials';
 import { footingVolume } from '../../concrete/footing-volume';
 import { formGrades } from '../../grade/form-grades';
+import { formMaterials } from '../../forms/form-materials';
 import { formPressure } from '../../forms/form-pressure';
 import { freshConcreteTemperature } from '../../weather/fresh-concrete-temperature';
 import { gradeCorrection } from '../../grade/grade-correction';
+import { jobBid } from '../../job/job-bid';
+import { jobTakeoff } from '../../job/job-takeoff';
 import { jointLayout } from '../../joints/joint-layout';
 import { jointSpacing } from '../../joints/joint-spacing';
 import { lapLength } from '../../steel/lap-length';
@@ -61,6 +64,7 @@ export const every = [
   stepLayout,
   baseTonnage,
   excavation,
+  formMaterials,
   formPressure,
   squareCheck,
   crossSlope,
@@ -99,4 +103,6 @@ export const every = [
   truckPlan,
   backfill,
   finishMaterials,
+  jobBid,
+  jobTakeoff,
 ];

@@ -58,6 +58,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../base/excavation').then((m) => m.excavation as unknown as AnyCalculation),
       import('./described/excavation.json').then((m) => m.default as Description),
     ]),
+  'form-materials': () =>
+    Promise.all([
+      import('../../forms/form-materials').then((m) => m.formMaterials as unknown as AnyCalculation),
+      import('./described/form-materials.json').then((m) => m.default as Description),
+    ]),
   'form-pressure': () =>
     Promise.all([
       import('../../forms/form-pressure').then((m) => m.formPressure as unknown as AnyCalculation),
@@ -247,5 +252,15 @@ export const loaders: { readonly [id: string]: Loader } = {
     Promise.all([
       import('../../finish/finish-materials').then((m) => m.finishMaterials as unknown as AnyCalculation),
       import('./described/finish-materials.json').then((m) => m.default as Description),
+    ]),
+  'job-bid': () =>
+    Promise.all([
+      import('../../job/job-bid').then((m) => m.jobBid as unknown as AnyCalculation),
+      import('./described/job-bid.json').then((m) => m.default as Description),
+    ]),
+  'job-takeoff': () =>
+    Promise.all([
+      import('../../job/job-takeoff').then((m) => m.jobTakeoff as unknown as AnyCalculation),
+      import('./described/job-takeoff.json').then((m) => m.default as Description),
     ]),
 };

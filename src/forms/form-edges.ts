@@ -1,0 +1,118 @@
+/** The edges that are formed: sides of an outline and lengths that are given. */
+import { type Outline, type OutlineInput, outline } from '../outline/outline';
+import { sidesOf } from '../outline/sides';
+import * as sharedFaults from '../quantity/faults';
+import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
+import { choice, type Field, fields, label, later, list, maybe, quantity, whole } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
+import type { Pad } from '../reckoning/pad';
+import type { Read } from '../reckoning/read';
+import { COMMON_PRACTICE } from '../reckoning/source';
+import type { Edge } from './boarding';
+import { noSuchSide } from './faults';
+import { CURVE, EDGE_FALL, FORMED } from './ordinary';
+
+/** An edge of a given length. */
+export interface FormRunInput {
+  /** What it is called; by default its number. */
+  readonly name?: string;
+  /** Its length along the concrete. */
+  readonly length: QuantityInput<'length'>;
+  /** How many there are of it, as the two faces of a wall or the risers of a flight; by default one. */
+  readonly count?: number;
+  /** Radius along the concrete, where it is round. */
+  readonly radius?: QuantityInput<'length'>;
+  /** How far its top falls from one end to the other, where marks at its stakes are wanted; negative where it rises. */
+  readonly fall?: QuantityInput<'length'>;
+}
+
+/** The edges that are formed. */
+export interface FormEdgesInput {
+  /** The slab in plan; a length has no place in it, so runs may be given instead or beside. */
+  readonly outline?: OutlineInput;
+  /** Its sides that are formed, counted from 1; those against a building are not. By default all. */
+  readonly formed?: 'all' | readonly number[];
+  /** Edges by their length. */
+  readonly runs?: readonly FormRunInput[];
+}
+
+type Parsed = Omit<Read<FormEdgesInput>, 'outline'> & { readonly outline: Outline | undefined };
+
+const SIDE_LIMIT = 10_000;
+const RUN_LIMIT = 50;
+/** Each edge has two lengths of its own at the most, and the plan is made for so many. */
+export const MOST_EDGES: Limit = { of: 'the edges that are formed', most: 50 };
+
+/** How the edges are read, to be spread into the fields of a calculation. */
+export const edgeFields = (): { [K in keyof Parsed]: Field<Parsed[K]> } => {
+  const all = choice('formed', ['all'] as const);
+  const sides = list(whole('each side', 1, SIDE_LIMIT), 1, MOST_EDGES.most);
+  return {
+    outline: maybe(outline()),
+    formed: maybe(
+      later<'all' | readonly Quantity<'count'>[]>(
+        (input) => (Array.isArray(input) ? sides : all) as Field<'all' | readonly Quantity<'count'>[]>,
+        () => ({ 'All sides': all, 'Some sides': sides }),
+      ),
+    ),
+    runs: maybe(
+      list(
+        fields({
+          name: maybe(label('name')),
+          length: quantity('length', 'length', 'positive', FORMED),
+          count: maybe(whole('count', 1, 1000)),
+          radius: maybe(quantity('length', 'radius', 'positive', CURVE)),
+          fall: maybe(quantity('length', 'fall', 'any', EDGE_FALL)),
+        }),
+        1,
+        RUN_LIMIT,
+      ),
+    ),
+  };
+};
+
+function formedSides({ outline: shape, formed }: Parsed, pad: Pad): Edge[] {
+  if (!shape) return [];
+  if (!formed) {
+    pad.assume({
+      name: 'formed',
+      value: 'all',
+      because: 'no side is told to stand against a building',
+      override: 'Give formed, the numbers of the sides',
+      source: COMMON_PRACTICE,
+    });
+  }
+  const sides = sidesOf(shape, pad.system);
+  const some = formed === 'all' ? undefined : formed;
+  const numbers = some?.map((n, i) => {
+    const side = canonicalValue(n).toNumber();
+    if (side > sides.length) refuse(`formed[${i}]`, noSuchSide(side, sides.length));
+    return side;
+  });
+  const wanted = numbers && new Set(numbers);
+  return sides.flatMap((side, i) =>
+    !wanted || wanted.has(i + 1) ? [{ ...side, name: `side ${i + 1}`, path: 'outline', count: 1 }] : [],
+  );
+}
+
+/** All edges that are formed, those of the outline first. */
+export function edgesOf(input: Parsed, pad: Pad): Edge[] {
+  if (!input.outline && (!input.runs || input.formed)) {
+    refuse('outline', sharedFaults.missing('outline', ['{ shape, … } or runs', '{ shape, … } or runs']));
+  }
+  const sides = formedSides(input, pad);
+  const runs = (input.runs ?? []).map(
+    ({ name, length, count, radius, fall }, i): Edge => ({
+      name: name ?? `run ${i + 1}`,
+      path: `runs[${i}].length`,
+      length,
+      count: count ? canonicalValue(count).toNumber() : 1,
+      ...(radius ? { radius } : {}),
+      ...(fall ? { fall } : {}),
+    }),
+  );
+  const all = [...sides, ...runs];
+  withinLimit(MOST_EDGES, all.length, sides.length > runs.length ? 'outline' : 'runs');
+  return all;
+}
