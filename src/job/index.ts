@@ -1,5 +1,39 @@
 /** Whole job: take-off, bid and invoice. */
+export type { JobBidInput, OptionInput } from './bid-input';
+export type {
+  BidLineInput,
+  CostKind,
+  CrewInput,
+  EquipmentLineInput,
+  FeeLineInput,
+  LaborLineInput,
+  MaterialLineInput,
+  ProductionInput,
+  ShortLoadLineInput,
+  SubcontractLineInput,
+  WaitingLineInput,
+} from './bid-lines';
+export type { Measured, PriceInput } from './bid-money';
+export type { OptionFigures } from './bid-options';
+export type {
+  AccountInput,
+  ChangeFigures,
+  ChangeInput,
+  DoneInput,
+  PaymentFigures,
+  ProgressInput,
+} from './bid-progress';
+export type { BidRange, Distribution, LineRange } from './bid-range';
+export type {
+  ContingencyInput,
+  OverheadInput,
+  PriceTaxInput,
+  ProfitInput,
+  PurchaseTaxInput,
+  TermsInput,
+} from './bid-terms';
 export type { ElementChoices, JobElementInput, JobInput, Raw, SharedInput } from './document';
+export { type JobBidFigures, jobBid, type LineFigures, type UnitPrice } from './job-bid';
 export {
   type JobElementFigures,
   type JobMissingFigures,
