@@ -24,6 +24,7 @@ const TRADES = {
   steel: 'Steel',
   steps: 'Steps',
   weather: 'Weather',
+  job: 'Whole job',
   opinion: 'Second opinion',
   outline: 'Outlines',
   geometry: 'Outlines',

@@ -8,6 +8,7 @@ export * from './concrete/index';
 export * from './finish/index';
 export * from './forms/index';
 export * from './grade/index';
+export * from './job/index';
 export * from './joints/index';
 export * from './mix/index';
 export * from './opinion/index';

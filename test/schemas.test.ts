@@ -12,7 +12,15 @@ import { runs } from './support/effort';
 import { readVectors } from './support/vectors';
 
 /** The words of these schemas beside those of JSON Schema, for strict readers. */
-const WORDS = ['x-dimension', 'x-discriminator', 'x-limits', 'x-units', 'x-format', 'x-examples'];
+const WORDS = [
+  'x-dimension',
+  'x-discriminator',
+  'x-limits',
+  'x-units',
+  'x-format',
+  'x-examples',
+  'x-input-of',
+];
 
 const compiled = (schema: JsonSchema): ValidateFunction => {
   const ajv = new Ajv2020({ strict: true });

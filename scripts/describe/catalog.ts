@@ -20,6 +20,7 @@ const ORDER = [
   'weather',
   'pour',
   'finish',
+  'job',
 ];
 
 /** A calculation with its place in the catalog. */

@@ -37,3 +37,18 @@ export function commonRings(a: readonly Corner[], b: readonly Corner[]): Corner[
     }),
   );
 }
+
+/** A region in binary numbers: its outer ring, then the openings in it. */
+export type BinaryRegion = readonly Binary[];
+
+const twiceArea = (ring: Ring): number =>
+  ring.reduce((sum, [x, y], i) => {
+    const [u, v] = ring[(i + 1) % ring.length] as [number, number];
+    return sum + x * v - u * y;
+  }, 0);
+
+/** The area that two regions have in common. */
+export const commonArea = (a: BinaryRegion, b: BinaryRegion): number =>
+  intersection(a.map(pairsOf), b.map(pairsOf))
+    .flatMap((polygon) => polygon.map((ring, i) => (i === 0 ? 1 : -1) * Math.abs(twiceArea(ring as Ring))))
+    .reduce((sum, twice) => sum + twice / 2, 0);

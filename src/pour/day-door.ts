@@ -23,7 +23,7 @@ import { AIR, HUMIDITY, WIND } from '../weather/ordinary';
 import { clock, clockText } from './clock';
 import type { DayBounds } from './day-advice';
 import * as ordinary from './day-ordinary';
-import type { DayWork } from './day-stages';
+import type { AreaPace, DayWork } from './day-stages';
 import { CUTTING_TIME, POUR } from './ordinary';
 import { clockTime } from './saw-clock';
 import type { Hours } from './saw-hours';
@@ -118,6 +118,8 @@ const DAY = constant(() => time('24 h'));
 const NONE = constant(() => time('0 min'));
 /** No plan looks farther ahead; longer times are slips of a unit. */
 const LONGEST = constant(() => time('30 day'));
+/** Nothing sets or is washed free sooner. */
+const LEAST = constant(() => time('5 min'));
 const QUARTER_HOUR = constant(() => time('15 min'));
 const WHOLE = constant(() => ratio('100%'));
 
@@ -128,6 +130,8 @@ function bounded(path: string, t: Time): Time {
 /** Hours that run from one to the other. */
 export function inOrder(path: 'initialSet' | 'washAfter', hours: Hours | undefined): Hours | undefined {
   if (hours?.to.lessThan(hours.from)) refuse(`${path}.from`, sharedFaults.doesNotFit('from', 'to'));
+  if (hours?.from.lessThan(LEAST()))
+    refuse(`${path}.from`, weatherFaults.outsideRange('from', '5 min to 30 days'));
   return hours && { from: bounded(`${path}.from`, hours.from), to: bounded(`${path}.to`, hours.to) };
 }
 
@@ -223,8 +227,29 @@ export function boundsOf(input: DayParsed): DayBounds {
   };
 }
 
+/** A rate that would take longer than any plan looks ahead. */
+function checkPace(
+  path: 'strikeOffRate' | 'bullFloatRate' | 'finishRate',
+  A: Quantity<'area'>,
+  pace: AreaPace,
+): void {
+  const long = pace.in.times(A.over(pace.area));
+  if (long.greaterThan(LONGEST())) refuse(path, sharedFaults.doesNotFit(path, '30 days'));
+}
+
+function checkPaces(input: DayParsed): void {
+  const { area, strikeOffRate, bullFloatRate, finishRate, edgeLength, edgeRate } = input;
+  checkPace('finishRate', area, finishRate);
+  if (strikeOffRate) checkPace('strikeOffRate', area, strikeOffRate);
+  if (bullFloatRate) checkPace('bullFloatRate', area, bullFloatRate);
+  if (!edgeLength || !edgeRate) return;
+  if (edgeRate.in.times(edgeLength.over(edgeRate.length)).greaterThan(LONGEST()))
+    refuse('edgeRate', sharedFaults.doesNotFit('edgeRate', '30 days'));
+}
+
 /** The work of the day. */
 export function workOf(input: DayParsed, finishAt: Time | undefined, pad: Pad): DayWork {
+  checkPaces(input);
   const { area, finish, finishRate, finishers, weather, saw, edgeRate } = input;
   return {
     area,

@@ -20,7 +20,7 @@ import { type DayJob, type DayShift, dryingOf, shiftsOf } from './day-shifts';
 import { FOOTPRINT_RULE, NO_FINISH_IN_WATER } from './day-sources';
 import { type DayStageName, dayOf } from './day-stages';
 import { daylightOf, finishableOf, heldUpOf, told } from './day-told';
-import type { ClockTime } from './saw-clock';
+import { type ClockTime, clockTime } from './saw-clock';
 import { temperatureOf } from './set-time';
 import { SET_FACTOR, SET_TIMES } from './truck-sources';
 
@@ -161,6 +161,8 @@ export interface Daylight {
 
 /** Figures of {@link dayPlan}. */
 export interface DayPlanFigures {
+  /** When the first concrete is placed. */
+  readonly startsAt: ClockTime;
   /** Each part of the work in its order. */
   readonly stages: readonly DayStage[];
   /** The finish that is planned. */
@@ -189,6 +191,8 @@ export interface DayPlanFigures {
   readonly heldUp: readonly HeldUp[];
   /** Daylight, where sunset is given. */
   readonly daylight?: Daylight;
+  /** Working hours left when the crew leaves at the latest, where `workTo` is given; below zero, what is over them. */
+  readonly workLeft?: Quantity<'time'>;
   /** Until then rain is kept off: the last concrete has set. */
   readonly coverUntil: DayRange;
   /** What the surface dries at, where that is given or humidity and wind are. */
@@ -239,6 +243,7 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
   );
   for (const caution of [testNotClock, alkali, ...(work.saw ? [tryACut, silica] : [])]) pad.caution(caution);
   return {
+    startsAt: clockTime(input.startAt),
     stages: told(day, bounds.clock),
     finish,
     placingTime: P,
@@ -252,6 +257,7 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
     finishersNeeded: day.needed,
     heldUp: heldUpOf(work, day),
     ...(daylight ? { daylight } : {}),
+    ...(bounds.workEnds ? { workLeft: bounds.workEnds.minus(day.leaves.latest) } : {}),
     coverUntil: eachCase((name) => P.plus(set.set[name])),
     ...(drying ? { evaporation: drying } : {}),
     ...shiftsOf(job, day, pad),
@@ -271,7 +277,7 @@ const driedBy = ({ humidity, wind, evaporation }: DayParsed) => ({ humidity, win
  * other weather, and a verdict
  * @throws {InputError} `missing`; `give-one-of` placing time and volume with its rate, drying and humidity; `does-not-fit`
  * for hours that end before they begin, for a start beyond 24 h, and for times beyond 30 days; `outside-range` for a
- * humidity or air that the equation of drying does not serve; `not-served` for a temperature at which no concrete is
+ * humidity or air that the equation of drying does not serve, and for a set within seconds; `not-served` for a temperature at which no concrete is
  * placed; quantities that cannot be read or are not greater than zero
  * @source set times from L&M Construction Chemicals and the National Frame Building Association; hours of sawing from
  * the American Concrete Institute; when a surface opens and closes is common practice

@@ -63,6 +63,14 @@ export const HOT_TRUCKS: Source = {
   fromMemory: false,
 };
 
+/** Old wet concrete ran at 1 in 4, as printed in 1908; that of today is stiffer. */
+export const CHUTE_SLOPES: Source = {
+  kind: 'common-practice',
+  title:
+    'Slope of chutes, as in ACI 304R and manuals of the US Army: no flatter than 1:3, no steeper than 1:2',
+  fromMemory: true,
+};
+
 export const READY_FOR_TRUCKS: Source = {
   kind: 'published',
   title: 'Prepare for the unpredictable (checklist)',

@@ -297,6 +297,12 @@ export function usualUnit(dimension: Exclude<Dimension, 'money'>, system: System
 
 const currencies = new Map<string, Unit>();
 
+/** Currencies without a coin below one, and those with a thousandth, by ISO 4217 (from memory; tests ask ICU). */
+const WHOLE = 'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF XOF XPF';
+const THOUSANDTHS = 'BHD IQD JOD KWD LYD OMR TND';
+
+const placesOf = (code: string): number => (WHOLE.includes(code) ? 0 : THOUSANDTHS.includes(code) ? 3 : 2);
+
 /** The unit of money with that ISO 4217 code. */
 export function currencyUnit(code: string): Unit {
   let unit = currencies.get(code);
@@ -308,7 +314,7 @@ export function currencyUnit(code: string): Unit {
       form: 'money',
       canonical: true,
       divisor: 1,
-      places: 2,
+      places: placesOf(code),
       fixed: true,
     } satisfies Unit);
     currencies.set(code, unit);

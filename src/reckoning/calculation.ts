@@ -70,6 +70,8 @@ export interface Definition<Parsed, F extends FigureSet> {
   /** The door, built at first use. */
   readonly input: () => Field<Parsed>;
   readonly reckon: (input: Parsed, pad: Pad) => F;
+  /** Parts of the input are read by other calculations, and the family of units is that of its texts as typed. */
+  readonly asTyped?: true;
   /** What the job takes, by the figures that say how much of it. */
   readonly takes?: (figures: F, input: Parsed) => readonly TakeNote[];
 }
@@ -107,9 +109,10 @@ export interface Job<T> {
  * of the ordinary. What is written in the other family is shown, rounded and held to limits as the rest of the job is.
  *
  * @param asked - the family that the caller asks for
+ * @param asTyped - whether texts are left to be read later, so that the family is that which they end in
  * @throws {InputError} with every issue found
  */
-export function readJob<T>(door: Field<T>, input: unknown, asked?: System): Job<T> {
+export function readJob<T>(door: Field<T>, input: unknown, asked?: System, asTyped?: boolean): Job<T> {
   const plain = plainCopy(input);
   const { value, faults, doubts } = parse(door, plain);
   if (faults.length > 0) {
@@ -120,7 +123,7 @@ export function readJob<T>(door: Field<T>, input: unknown, asked?: System): Job<
     );
   }
   const found = systemOfInput(value);
-  const system = asked ?? found.system;
+  const system = asked ?? (asTyped ? systemAsTyped(plain) : found.system);
   return {
     value: found.mixed || system !== found.system ? settled(value, system) : value,
     unusual: doubts
@@ -173,7 +176,11 @@ export function define<Input, Parsed, F extends FigureSet>(
   };
 
   const reckon = (input: unknown, options: unknown): Result<F> => {
-    const { value, unusual: doubts, system } = readJob(door(), input, systemAsked(options));
+    const {
+      value,
+      unusual: doubts,
+      system,
+    } = readJob(door(), input, systemAsked(options), definition.asTyped);
     const pad = new Pad(system);
     for (const doubt of doubts) pad.caution(doubt);
     const figures = reckoned(value, pad);

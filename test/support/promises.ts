@@ -95,6 +95,8 @@ function given(input: unknown, name: string, value: unknown): unknown {
   const last = path.pop() ?? '';
   let inner = copy;
   for (const part of path) {
+    // What was left to what is known has this said of it.
+    if (inner[part] === true) inner[part] = {};
     inner[part] ??= {};
     inner = inner[part] as Record<string, unknown>;
   }

@@ -23,6 +23,8 @@ import { formMaterials } from '../../forms/form-materials';
 import { formPressure } from '../../forms/form-pressure';
 import { freshConcreteTemperature } from '../../weather/fresh-concrete-temperature';
 import { gradeCorrection } from '../../grade/grade-correction';
+import { jobBid } from '../../job/job-bid';
+import { jobTakeoff } from '../../job/job-takeoff';
 import { jointLayout } from '../../joints/joint-layout';
 import { jointSpacing } from '../../joints/joint-spacing';
 import { lapLength } from '../../steel/lap-length';
@@ -101,4 +103,6 @@ export const every = [
   truckPlan,
   backfill,
   finishMaterials,
+  jobBid,
+  jobTakeoff,
 ];

@@ -253,4 +253,14 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../finish/finish-materials').then((m) => m.finishMaterials as unknown as AnyCalculation),
       import('./described/finish-materials.json').then((m) => m.default as Description),
     ]),
+  'job-bid': () =>
+    Promise.all([
+      import('../../job/job-bid').then((m) => m.jobBid as unknown as AnyCalculation),
+      import('./described/job-bid.json').then((m) => m.default as Description),
+    ]),
+  'job-takeoff': () =>
+    Promise.all([
+      import('../../job/job-takeoff').then((m) => m.jobTakeoff as unknown as AnyCalculation),
+      import('./described/job-takeoff.json').then((m) => m.default as Description),
+    ]),
 };

@@ -171,6 +171,7 @@ const FREE_LISTS: Readonly<Record<string, readonly string[]>> = {
   runoff: ['areas'],
   'concrete-order': ['elements'],
   'balance-load': ['tickets'],
+  'job-bid': ['lines', 'options', 'changes'],
 };
 
 const otherOrder: Relation = {

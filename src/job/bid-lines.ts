@@ -1,0 +1,247 @@
+/** The lines of a bid as they are written: priced, labor, and the fees that a ready-mix supplier charges. */
+import type { QuantityInput } from '../quantity/quantity';
+import {
+  choice,
+  type Field,
+  fields,
+  kinds,
+  label,
+  list,
+  maybe,
+  quantity,
+  whole,
+  word,
+  yesOrNo,
+} from '../reckoning/fields';
+import type { Read } from '../reckoning/read';
+import { all, given, notBoth, oneOf, where } from '../reckoning/together';
+import {
+  type Measured,
+  measureField,
+  moneyField,
+  type PriceInput,
+  priceField,
+  shareField,
+} from './bid-money';
+import { ALLOWED, BURDEN, EFFICIENCY, TAX_RATE } from './bid-ordinary';
+
+/** What a line of a bid is for; the fees of a supplier count as fees. */
+export type CostKind = 'material' | 'labor' | 'equipment' | 'subcontract' | 'fee';
+
+export const COST_KINDS: readonly CostKind[] = ['material', 'labor', 'equipment', 'subcontract', 'fee'];
+
+/** What every line may say. */
+interface CommonInput {
+  /** What it is, as the bid lists it. */
+  readonly name: string;
+  /** The option that it belongs to; without one it is of the base bid. */
+  readonly option?: string;
+  /** Whether tax on purchases is due on it; by default as `tax.on` has it for its kind. */
+  readonly taxable?: boolean;
+  /** Its own rate of that tax, where it differs. */
+  readonly taxRate?: QuantityInput<'ratio'>;
+  /** The least that it may come to; what the line says otherwise is the likely amount. */
+  readonly low?: QuantityInput<'money'>;
+  /** The most that it may come to. */
+  readonly high?: QuantityInput<'money'>;
+  /** The total that somebody wrote for it, to be checked. */
+  readonly extension?: QuantityInput<'money'>;
+}
+
+/** What is sold by quantity and unit price, or for a lump sum. */
+interface SoldInput extends CommonInput {
+  /** How much of it. */
+  readonly quantity?: QuantityInput<Measured>;
+  /** What is bought beyond that, as a share. */
+  readonly allowance?: QuantityInput<'ratio'>;
+  /** The least that is billed: a day of rent, four hours of a pump. */
+  readonly minimum?: QuantityInput<Measured>;
+  /** It is billed in whole steps of this. */
+  readonly increment?: QuantityInput<Measured>;
+  /** The least charge for it. */
+  readonly minimumCharge?: QuantityInput<'money'>;
+  /** Unit price. */
+  readonly price?: PriceInput;
+  /** A lump sum in place of quantity and price; below zero for a credit. */
+  readonly amount?: QuantityInput<'money'>;
+}
+
+/** Material, by quantity and unit price or as a lump sum. */
+export interface MaterialLineInput extends SoldInput {
+  /** What it is for. */
+  readonly kind: 'material';
+}
+
+/** Equipment, mostly by the day with a least number of days. */
+export interface EquipmentLineInput extends SoldInput {
+  /** What it is for. */
+  readonly kind: 'equipment';
+}
+
+/** Work of another trade. */
+export interface SubcontractLineInput extends SoldInput {
+  /** What it is for. */
+  readonly kind: 'subcontract';
+}
+
+/** A permit, a dump fee, a delivery charge. */
+export interface FeeLineInput extends SoldInput {
+  /** What it is for. */
+  readonly kind: 'fee';
+}
+
+/** How fast work goes: so much in so long. */
+export interface ProductionInput {
+  /** So much work: `400 ft2`. */
+  readonly output: QuantityInput<Measured>;
+  /** In so many hours: `8 h`. For a rate of 0.06 man-hours a square foot, `0.06 h` for an output of `1 ft2`. */
+  readonly time: QuantityInput<'time'>;
+  /** Whether the whole crew does that, or each worker. */
+  readonly by: 'crew' | 'worker';
+}
+
+/** People of one wage. */
+export interface CrewInput {
+  /** How many. */
+  readonly count: number;
+  /** What each is paid: `25 USD` for `1 h`. */
+  readonly wage: PriceInput;
+}
+
+/** Labor: by hours or by a production rate, or at a unit price or lump sum as other lines are. */
+export interface LaborLineInput extends SoldInput {
+  /** What it is for. */
+  readonly kind: 'labor';
+  /** Hours of each of the crew; without a crew, hours of all together. */
+  readonly hours?: QuantityInput<'time'>;
+  /** How fast it goes, in place of hours: the quantity divided by it gives them. */
+  readonly production?: ProductionInput;
+  /** Who is on it. */
+  readonly crew?: readonly CrewInput[];
+  /** What each is paid, where there is no crew. */
+  readonly wage?: PriceInput;
+  /** How much of the production rate this crew reaches here; by default all of it. */
+  readonly efficiency?: QuantityInput<'ratio'>;
+  /** What is paid on top of wages: payroll taxes, insurance, benefits. */
+  readonly burden?: QuantityInput<'ratio'>;
+}
+
+/** What a supplier charges for a load below the least: for each unit that it lacks. */
+export interface ShortLoadLineInput extends CommonInput {
+  /** What it is for. */
+  readonly kind: 'short-load';
+  /** The loads that come. */
+  readonly loads: readonly QuantityInput<'volume'>[];
+  /** The least load without a charge. */
+  readonly minimumLoad: QuantityInput<'volume'>;
+  /** What each unit that is lacking costs; for a charge by the load, `per` is `1 each`. */
+  readonly price: PriceInput;
+}
+
+/** What a supplier charges for trucks that are kept beyond the free time. */
+export interface WaitingLineInput extends CommonInput {
+  /** What it is for. */
+  readonly kind: 'waiting';
+  /** How long each truck is on site. */
+  readonly onSite: readonly QuantityInput<'time'>[];
+  /** How much of that is free, for each truck. */
+  readonly free: QuantityInput<'time'>;
+  /** It is charged in whole steps of this, for each truck. */
+  readonly increment?: QuantityInput<'time'>;
+  /** What it costs: `3 USD` for `1 min`. */
+  readonly price: PriceInput;
+}
+
+/** A line of a bid. */
+export type BidLineInput =
+  | MaterialLineInput
+  | LaborLineInput
+  | EquipmentLineInput
+  | SubcontractLineInput
+  | FeeLineInput
+  | ShortLoadLineInput
+  | WaitingLineInput;
+
+export type Line = Read<BidLineInput>;
+export type Labor = Read<LaborLineInput>;
+export type Sold = Exclude<Line, { kind: 'short-load' } | { kind: 'waiting' }>;
+
+const common = () => ({
+  name: label('name'),
+  option: maybe(label('option')),
+  taxable: maybe(yesOrNo('taxable')),
+  taxRate: maybe(shareField('taxRate', TAX_RATE)),
+  low: maybe(moneyField('low', 'any')),
+  high: maybe(moneyField('high', 'any')),
+  extension: maybe(moneyField('extension', 'any')),
+});
+
+const sold = () => ({
+  ...common(),
+  quantity: maybe(measureField('quantity')),
+  allowance: maybe(shareField('allowance', ALLOWED)),
+  minimum: maybe(measureField('minimum')),
+  increment: maybe(measureField('increment')),
+  minimumCharge: maybe(moneyField('minimumCharge')),
+  price: maybe(priceField('price')),
+  amount: maybe(moneyField('amount', 'any')),
+});
+
+/** A lump sum stands alone. */
+const lumpOrPrice = all(notBoth('amount', 'quantity'), notBoth('amount', 'price'));
+
+const laborTogether = all(
+  lumpOrPrice,
+  notBoth('hours', 'production'),
+  notBoth('crew', 'wage'),
+  where(given('production'), given('quantity')),
+  where(given('hours'), oneOf(['crew'], ['wage'])),
+);
+
+const labor = () =>
+  fields(
+    {
+      kind: word('labor'),
+      ...sold(),
+      hours: maybe(quantity('time', 'hours')),
+      production: maybe(
+        fields({
+          output: measureField('output'),
+          time: quantity('time', 'time'),
+          by: choice('by', ['crew', 'worker'] as const),
+        }),
+      ),
+      crew: maybe(list(fields({ count: whole('count', 1, 500), wage: priceField('wage') }), 1, 20)),
+      wage: maybe(priceField('wage')),
+      efficiency: maybe(shareField('efficiency', EFFICIENCY, 'positive')),
+      burden: maybe(shareField('burden', BURDEN)),
+    },
+    laborTogether,
+  );
+
+const MOST_LOADS = 200;
+
+/** A line, by its kind. */
+export const line = (): Field<Line> =>
+  kinds<Field<Line>>('kind', [
+    fields({ kind: word('material'), ...sold() }, lumpOrPrice),
+    labor(),
+    fields({ kind: word('equipment'), ...sold() }, lumpOrPrice),
+    fields({ kind: word('subcontract'), ...sold() }, lumpOrPrice),
+    fields({ kind: word('fee'), ...sold() }, lumpOrPrice),
+    fields({
+      kind: word('short-load'),
+      ...common(),
+      loads: list(quantity('volume', 'loads'), 1, MOST_LOADS),
+      minimumLoad: quantity('volume', 'minimumLoad'),
+      price: priceField('price'),
+    }),
+    fields({
+      kind: word('waiting'),
+      ...common(),
+      onSite: list(quantity('time', 'onSite', 'not-negative'), 1, MOST_LOADS),
+      free: quantity('time', 'free', 'not-negative'),
+      increment: maybe(quantity('time', 'increment')),
+      price: priceField('price'),
+    }),
+  ]);

@@ -1,0 +1,109 @@
+/**
+ * What the rest of the document puts into a part: outline and thickness of the element, and what its parts before
+ * came to. Nothing is put in where the part says it in another way.
+ */
+import type { Quantity } from '../quantity/quantity';
+import type { FigureSet, Result } from '../reckoning/result';
+import type { Element, Raw } from './document';
+import type { ElementPart } from './part-inputs';
+
+/** What is known of an element when a part of it is reckoned. */
+export interface Known {
+  readonly element: Element;
+  /** What its parts before came to, by name. */
+  readonly results: ReadonlyMap<string, Result<FigureSet>>;
+}
+
+/** What is put into a part: what its element says, and what follows from other parts, which all else goes before. */
+export interface Filling {
+  readonly facts?: Raw;
+  readonly follows?: Raw;
+}
+
+type Fill = (known: Known, said: Raw) => Filling;
+
+const figuresOf = ({ results }: Known, part: ElementPart): Readonly<Record<string, Quantity>> =>
+  (results.get(part)?.figures ?? {}) as Readonly<Record<string, Quantity>>;
+
+const isRectangle = (outline: unknown): outline is { length: unknown; width: unknown } =>
+  (outline as { shape?: unknown } | undefined)?.shape === 'rectangle';
+
+const nothing: Fill = () => ({});
+
+const plan: Fill = ({ element: { outline, openings } }) => ({ facts: { outline, openings } });
+
+const thickPlan: Fill = ({ element: { outline, openings, thickness } }) => ({
+  facts: { outline, openings, thickness },
+});
+
+const thick: Fill = ({ element: { thickness } }) => ({ facts: { thickness } });
+
+/** Members of a mat, from which one of any outline is made. */
+const MAT = [
+  'bar',
+  'barAcross',
+  'spacing',
+  'spacingAcross',
+  'lines',
+  'linesAcross',
+  'angle',
+  'angleAcross',
+  'faceCover',
+  'layer',
+] as const;
+
+/** Bars of a rectangle go by its sides; those of any other outline are one mat, unless mats are given. */
+function bars({ element: { outline, openings, thickness } }: Known, said: Raw): Filling {
+  if (said['strip'] !== undefined || said['length'] !== undefined) return {};
+  if (said['mats'] !== undefined) return { facts: { outline, openings, thickness } };
+  if (isRectangle(outline) && openings === undefined) {
+    return { facts: { length: outline.length, width: outline.width, thickness } };
+  }
+  return { facts: { outline, openings, thickness, mats: [matOf(said)] } };
+}
+
+const matOf = (said: Raw): Raw => ({
+  layer: 'bottom',
+  ...Object.fromEntries(MAT.filter((name) => said[name] !== undefined).map((name) => [name, said[name]])),
+});
+
+/** Members that went into a mat are not said beside it. */
+export const withoutMat = (part: ElementPart, input: Raw): Raw =>
+  part === 'bars' && input['mats'] !== undefined
+    ? Object.fromEntries(Object.entries(input).filter(([name]) => !(MAT as readonly string[]).includes(name)))
+    : input;
+
+const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {
+  excavation: ({ element: { outline } }, said) => {
+    if (said['kind'] !== undefined && said['kind'] !== 'pit') return {};
+    return { follows: { kind: 'pit' }, facts: said['area'] === undefined ? { outline } : {} };
+  },
+  base: ({ element: { outline } }, said) => (said['area'] === undefined ? { facts: { outline } } : {}),
+  slab: thickPlan,
+  bars,
+  mesh: (known, said) => (said['length'] === undefined ? plan(known, said) : {}),
+  dowels: thick,
+  spacing: thick,
+  joints: (known, said) => ({
+    ...thickPlan(known, said),
+    follows: { spacing: figuresOf(known, 'spacing')['spacing'] },
+  }),
+  fibers: ({ results }) => ({ follows: { volume: concreteOf(results) } }),
+  saw: (known, said) =>
+    said['sawRate'] !== undefined && said['sawLength'] === undefined
+      ? { follows: { sawLength: figuresOf(known, 'joints')['contraction'] } }
+      : {},
+  finish: (known) => ({ follows: { area: figuresOf(known, 'slab')['area'] } }),
+};
+
+/** Concrete of an element, all of its bodies. */
+export const concreteOf = (results: Known['results']): Quantity<'volume'> | undefined =>
+  [...results.values()]
+    .flatMap(({ takes }) => takes)
+    .filter(({ item }) => item === 'concrete')
+    .map(({ quantity }) => quantity as Quantity<'volume'>)
+    .reduce<Quantity<'volume'> | undefined>((sum, v) => sum?.plus(v) ?? v, undefined);
+
+/** What is put into a part beside what it says. */
+export const fillingOf = (part: ElementPart, known: Known, said: Raw): Filling =>
+  (FILLS[part] ?? nothing)(known, said);

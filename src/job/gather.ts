@@ -1,0 +1,57 @@
+/**
+ * One list of assumptions and one of cautions for a whole job, out of those of its parts.
+ *
+ * What several elements assume alike is listed once, where the job could share it. A caution that holds for every
+ * job of its kind is said once; others stand where they apply.
+ */
+import type { Assumption, Caution, Severity } from '../reckoning/result';
+import type { WorkedPart } from './work';
+
+/** A default with the part that it was used in. */
+interface Used {
+  readonly assumption: Assumption;
+  readonly part: WorkedPart;
+}
+
+const keyOf = ({ assumption: { name, value, because }, part }: Used): string =>
+  JSON.stringify([part.part, name, value, because]);
+
+/** Assumed in one element, it is named there; in several alike, where they could share it. */
+export function assumptionsOf(parts: readonly WorkedPart[]): Assumption[] {
+  const byKey = new Map<string, Used[]>();
+  for (const part of parts) {
+    for (const assumption of part.result.assumed) {
+      const key = keyOf({ assumption, part });
+      byKey.set(key, [...(byKey.get(key) ?? []), { assumption, part }]);
+    }
+  }
+  return [...byKey.values()].map((used) => {
+    const { assumption, part } = used[0] as Used;
+    const shared = used.length > 1 && part.element !== undefined;
+    return {
+      ...assumption,
+      name: shared ? `shared.${part.part}.${assumption.name}` : part.place(assumption.name),
+    };
+  });
+}
+
+const GRAVE: Readonly<Record<Severity, number>> = { stop: 0, warning: 1, note: 2 };
+
+/** Those that hold for all jobs once each, the rest where they apply; the gravest first. */
+export function cautionsOf(parts: readonly WorkedPart[]): Caution[] {
+  const said = new Set<string>();
+  const all = parts.flatMap((part) =>
+    part.result.cautions.flatMap((caution) => {
+      const { code, says, params, always, input } = caution;
+      const key = always ? `${code} ${says}` : JSON.stringify([part.element, code, says, params, input]);
+      if (said.has(key)) return [];
+      said.add(key);
+      return [always ? caution : { ...caution, input: part.place(input ?? '') }];
+    }),
+  );
+  return gravestFirst(all);
+}
+
+/** Sorted, those alike in the order in which they came. */
+export const gravestFirst = (cautions: readonly Caution[]): Caution[] =>
+  [...cautions].sort((a, b) => GRAVE[a.severity] - GRAVE[b.severity]);

@@ -1,0 +1,50 @@
+/** Whole job: take-off, bid and invoice. */
+export type { JobBidInput, OptionInput } from './bid-input';
+export type {
+  BidLineInput,
+  CostKind,
+  CrewInput,
+  EquipmentLineInput,
+  FeeLineInput,
+  LaborLineInput,
+  MaterialLineInput,
+  ProductionInput,
+  ShortLoadLineInput,
+  SubcontractLineInput,
+  WaitingLineInput,
+} from './bid-lines';
+export type { Measured, PriceInput } from './bid-money';
+export type { OptionFigures } from './bid-options';
+export type {
+  AccountInput,
+  ChangeFigures,
+  ChangeInput,
+  DoneInput,
+  PaymentFigures,
+  ProgressInput,
+} from './bid-progress';
+export type { BidRange, Distribution, LineRange } from './bid-range';
+export type {
+  ContingencyInput,
+  OverheadInput,
+  PriceTaxInput,
+  ProfitInput,
+  PurchaseTaxInput,
+  TermsInput,
+} from './bid-terms';
+export type { ElementChoices, JobElementInput, JobInput, Raw, SharedInput } from './document';
+export { type JobBidFigures, jobBid, type LineFigures, type UnitPrice } from './job-bid';
+export {
+  type JobElementFigures,
+  type JobMissingFigures,
+  type JobMixFigures,
+  type JobOverlapFigures,
+  type JobTakeoffFigures,
+  jobTakeoff,
+  type ReckonedJob,
+  type ReckonJobOptions,
+  reckonJob,
+} from './job-takeoff';
+export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './part-inputs';
+export type { Purchase, PurchaseShare } from './purchases';
+export type { JobPart } from './work';

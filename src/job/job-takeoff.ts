@@ -1,0 +1,352 @@
+/**
+ * The take-off of a whole job: every calculation that applies, once each, in the order of the work; concrete by mix
+ * with its order; one purchase list; what is assumed and what to watch out for.
+ *
+ * Sums only: every figure of a part is that of its own calculation. Concrete where two elements lie over each other is
+ * counted once, by clipping their outlines.
+ */
+import { repeatedName, unknownName } from '../grade/faults';
+import type { ConcreteOrderFigures } from '../pour/concrete-order';
+import type { Quantity } from '../quantity/quantity';
+import { type Calculation, define, readJob, refuse } from '../reckoning/calculation';
+import { wholeNumber } from '../reckoning/fields';
+import { Pad } from '../reckoning/pad';
+import { type Caution, makeResult, type Result } from '../reckoning/result';
+import { CLOSED_FORM } from '../reckoning/source';
+import { type ReckonOptions, systemAsked } from '../reckoning/system';
+import { total } from '../reckoning/whole';
+import { say } from '../reckoning/words';
+import { type Job, type JobInput, jobDoor, partsIn, type Raw } from './document';
+import { assumptionsOf, cautionsOf, gravestFirst } from './gather';
+import { gravelKept } from './gravel';
+import {
+  concreteOfElements,
+  concretePurchase,
+  type ElementConcrete,
+  type MixConcrete,
+  mixesOf,
+} from './orders';
+import { type Overlap, overlapsOf } from './overlaps';
+import { type Purchase, purchasesOf } from './purchases';
+import * as cautions from './takeoff-cautions';
+import {
+  Bench,
+  type JobPart,
+  type Memory,
+  refuseFaults,
+  type WorkedElement,
+  type WorkedPart,
+  workElement,
+} from './work';
+
+/** What one element comes to. */
+export interface JobElementFigures {
+  /** Its name. */
+  readonly name: string;
+  /** How many alike. */
+  readonly count: Quantity<'count'>;
+  /** Concrete in place, all of them, with what overlaps counted once; left out where it has none. */
+  readonly concrete?: Quantity<'volume'>;
+}
+
+/** Concrete of one mix. */
+export interface JobMixFigures {
+  /** Its name; left out where elements name none. */
+  readonly mix?: string;
+  /** In place. */
+  readonly net: Quantity<'volume'>;
+  /** To order; left out where the document says nothing of the order. */
+  readonly order?: Quantity<'volume'>;
+  /** Each load. */
+  readonly loads?: readonly Quantity<'volume'>[];
+}
+
+/** Two elements that lie over each other. */
+export interface JobOverlapFigures {
+  /** The one that comes first in the job. */
+  readonly first: string;
+  /** The other. */
+  readonly second: string;
+  /** The area that they have in common. */
+  readonly area: Quantity<'area'>;
+  /** The one that stands on the other, whose concrete is all counted. */
+  readonly stands?: string;
+  /** Concrete that is counted once instead of twice. */
+  readonly countedOnce?: Quantity<'volume'>;
+  /** The element that it is taken off. */
+  readonly takenOff?: string;
+}
+
+/** A value that is not known yet. */
+export interface JobMissingFigures {
+  /** The element that it is missing in; left out for the job as a whole. */
+  readonly element?: string;
+  /** The part that was left out for it. */
+  readonly part: string;
+  /** Where it goes in the document. */
+  readonly at: string;
+}
+
+/** Figures of {@link jobTakeoff}. */
+export interface JobTakeoffFigures {
+  /** Concrete in place, in all; left out where there is none. */
+  readonly concrete?: Quantity<'volume'>;
+  /** Each element. */
+  readonly elements: readonly JobElementFigures[];
+  /** Concrete by mix, with its order. */
+  readonly mixes: readonly JobMixFigures[];
+  /** What to buy, by kind. */
+  readonly purchases: readonly Purchase[];
+  /** Elements that lie over each other. */
+  readonly overlaps: readonly JobOverlapFigures[];
+  /** What is not known yet. */
+  readonly missing: readonly JobMissingFigures[];
+}
+
+/** A job with all of its parts. */
+export interface ReckonedJob {
+  /** The take-off. */
+  readonly takeoff: Result<JobTakeoffFigures>;
+  /** Every part, in the order of the work, with its input and its whole result. */
+  readonly parts: readonly JobPart[];
+}
+
+/** What {@link reckonJob} may be told. */
+export interface ReckonJobOptions extends ReckonOptions {
+  /** The same job before an edit: parts whose input has not changed are taken from it. */
+  readonly from?: ReckonedJob;
+}
+
+/** A job as it was worked. */
+interface Worked {
+  readonly elements: readonly WorkedElement[];
+  readonly overlaps: readonly Overlap[];
+  readonly concrete: readonly ElementConcrete[];
+  readonly mixes: readonly MixConcrete[];
+  readonly purchases: readonly Purchase[];
+  readonly parts: readonly WorkedPart[];
+  readonly bench: Bench;
+}
+
+/** Every name once, and no name that is not given. */
+function checkNames({ elements }: Job): void {
+  const names = elements.map(({ name }) => name);
+  names.forEach((name, i) => {
+    if (names.indexOf(name) !== i) refuse(`elements[${i}].name`, repeatedName(name));
+    const on = elements[i]?.standsOn;
+    if (on !== undefined && (on === name || !names.includes(on)))
+      refuse(
+        `elements[${i}].standsOn`,
+        unknownName(
+          on,
+          names.filter((each) => each !== name),
+        ),
+      );
+  });
+}
+
+const membersOf = (part: unknown): Raw => (typeof part === 'object' && part !== null ? (part as Raw) : {});
+
+const known = (part: WorkedPart | undefined): WorkedPart[] => (part ? [part] : []);
+
+function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
+  checkNames(job);
+  const bench = new Bench(system, before);
+  const elements = job.elements.map((element, i) => workElement(element, i, job.shared, bench));
+  const overlaps = overlapsOf(job.elements, system);
+  const concrete = concreteOfElements(elements, overlaps);
+  const { order, trucks, cutting } = partsIn(job);
+  const mixes = mixesOf(concrete, { job, order, trucks, bench });
+  const bought = purchasesOf(elements, gravelKept(elements, overlaps), membersOf(cutting), bench);
+  refuseFaults(bench);
+  const ofMixes = mixes.flatMap((mix) => [...known(mix.asked), ...known(mix.order), ...known(mix.trucks)]);
+  return {
+    elements,
+    overlaps,
+    concrete,
+    mixes,
+    purchases: [...mixes.map(concretePurchase), ...bought.lines],
+    parts: [...elements.flatMap(({ parts }) => parts), ...bought.parts, ...ofMixes],
+    bench,
+  };
+}
+
+/** Concrete of an element as a step of the working, where it is more than its calculation says. */
+function noteElement({ element: { name, count }, gross, less, net }: ElementConcrete, pad: Pad): void {
+  if (count) {
+    const B = gross.over(count);
+    pad.step(say`${{ name }}, all of them`, 'V = n × B', { n: count, B }, gross);
+  }
+  if (less)
+    pad.step(say`${{ name }}, less what is counted elsewhere`, 'N = V − X', { V: gross, X: less }, net);
+}
+
+const elementFigures = ({ elements, concrete }: Worked): JobElementFigures[] =>
+  elements.map(({ element }) => {
+    const own = concrete.find((each) => each.element === element);
+    const count = element.count ?? wholeNumber(1);
+    return { name: element.name, count, ...(own ? { concrete: own.net } : {}) };
+  });
+
+function mixFigures({ mixes }: Worked, pad: Pad): JobMixFigures[] {
+  return mixes.map(({ mix, elements, order }) => {
+    const what = mix === undefined ? 'concrete in place' : `concrete of ${mix} in place`;
+    const net = total(
+      what,
+      'V',
+      elements.map((each) => each.net),
+      pad,
+    );
+    const ordered = order?.result.figures as ConcreteOrderFigures | undefined;
+    return {
+      ...(mix === undefined ? {} : { mix }),
+      net,
+      ...(ordered ? { order: ordered.order, loads: ordered.loads } : {}),
+    };
+  });
+}
+
+const overlapFigures = ({ overlaps }: Worked): JobOverlapFigures[] =>
+  overlaps.map(({ first, second, area, stands, twice, less }) => ({
+    first: first.name,
+    second: second.name,
+    area,
+    ...(stands ? { stands: stands.name } : {}),
+    ...(twice ? { countedOnce: twice, takenOff: less.name } : {}),
+  }));
+
+const overlapCautions = ({ overlaps }: Worked): Caution[] =>
+  overlaps.flatMap(({ first, second, area, stands, twice }) => {
+    if (stands) return [];
+    return twice
+      ? [cautions.overlapOnce(first.name, second.name, area, twice)]
+      : [cautions.overlapUnknown(first.name, second.name, area)];
+  });
+
+const missingFigures = ({ bench: { lacking } }: Worked): JobMissingFigures[] =>
+  lacking.map(({ element, part, path }) => ({
+    ...(element === undefined ? {} : { element }),
+    part,
+    at: path,
+  }));
+
+/** The figures of a job that was worked, with its working, assumptions and cautions. */
+function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
+  for (const each of worked.concrete) noteElement(each, pad);
+  const mixes = mixFigures(worked, pad);
+  const missing = missingFigures(worked);
+  for (const assumption of assumptionsOf(worked.parts)) pad.assumed.push(assumption);
+  const own = [
+    ...overlapCautions(worked),
+    ...(missing.length > 0 ? [cautions.partsMissing(missing.length)] : []),
+  ];
+  for (const caution of gravestFirst([...own, ...cautionsOf(worked.parts)])) pad.caution(caution);
+  return {
+    ...(mixes.length > 0
+      ? {
+          concrete: total(
+            'concrete in place',
+            'T',
+            mixes.map(({ net }) => net),
+            pad,
+          ),
+        }
+      : {}),
+    elements: elementFigures(worked),
+    mixes,
+    purchases: worked.purchases,
+    overlaps: overlapFigures(worked),
+    missing,
+  };
+}
+
+const NO_MEMORY: Memory = new Map();
+
+const memories = new WeakMap<ReckonedJob, Memory>();
+
+/**
+ * The take-off of a whole job: every element, the concrete by mix, one purchase list, all assumptions and cautions.
+ *
+ * @param input - the job document: elements with their parts, what they share, and how concrete is ordered
+ * @returns concrete by element and by mix with its order, purchases, overlaps, and what is missing
+ * @throws {InputError} `repeated-name`, `unknown-name`, and whatever a calculation refuses a part for, by its place in
+ * the document; what is missing does not refuse a job
+ * @source sums of its parts; each has its own sources
+ * @example
+ * ```ts
+ * import { jobTakeoff } from 'flatwork-reckoner';
+ *
+ * const { figures } = jobTakeoff({
+ *   version: 1,
+ *   shared: { allowance: '8%', base: { depth: '4 in', compactedDensity: '135 pcf' } },
+ *   order: { increment: '0.25 yd3', truckCapacity: '9 yd3' },
+ *   elements: [
+ *     {
+ *       name: 'bin pad',
+ *       outline: { shape: 'rectangle', length: '12 ft', width: '8 ft' },
+ *       thickness: '4 in',
+ *       slab: true,
+ *       base: true,
+ *     },
+ *     { name: 'stoop', steps: { risers: 2, rise: '7 in', tread: '11 in', width: '5 ft', landingDepth: '4 ft' } },
+ *   ],
+ * });
+ * figures.purchases.map(({ item, quantity }) => `${item} ${quantity.format()}`); // [ 'ready-mix 2.50 yd3', 'base 2.16 ton' ]
+ * ```
+ */
+export const jobTakeoff: Calculation<JobInput, JobTakeoffFigures> = /*#__PURE__*/ define<
+  unknown,
+  Job,
+  JobTakeoffFigures
+>({
+  id: 'job-takeoff',
+  title: 'Job take-off',
+  version: 1,
+  sources: [CLOSED_FORM],
+  asTyped: true,
+  input: jobDoor,
+  reckon: (job, pad) => figuresOf(workJob(job, pad.system, NO_MEMORY), pad),
+}) as unknown as Calculation<JobInput, JobTakeoffFigures>;
+
+/**
+ * Reckon a job and keep every part of it: the take-off, and each calculation with its input and its whole result.
+ *
+ * @param input - the job document, as {@link jobTakeoff} takes it
+ * @param options - the family of units; and the job `from` before an edit, so that only what changed is reckoned
+ * @returns the take-off, and every part in the order of the work
+ * @throws {InputError} as {@link jobTakeoff} does
+ * @example
+ * ```ts
+ * import { reckonJob } from 'flatwork-reckoner';
+ *
+ * const pad = { name: 'pad', outline: { shape: 'rectangle', length: '12 ft', width: '8 ft' }, slab: true } as const;
+ * const job = reckonJob({ version: 1, elements: [{ ...pad, thickness: '4 in' }] });
+ * const thicker = reckonJob({ version: 1, elements: [{ ...pad, thickness: '5 in' }] }, { from: job });
+ * thicker.parts.map(({ element, part }) => `${element}: ${part}`); // [ 'pad: slab' ]
+ * thicker.takeoff.figures.concrete?.format(); // '1.48 yd3'
+ * ```
+ */
+export function reckonJob(input: JobInput, options: ReckonJobOptions = {}): ReckonedJob {
+  const { value, system } = readJob(jobDoor(), input, systemAsked({ system: options.system }), true);
+  const worked = workJob(value, system, (options.from && memories.get(options.from)) ?? NO_MEMORY);
+  const pad = new Pad(system);
+  const figures = figuresOf(worked, pad);
+  const { id, title, version, sources } = jobTakeoff;
+  const { working, assumed, cautions: noted } = pad;
+  const takeoff = makeResult({
+    id,
+    title,
+    version,
+    system,
+    figures,
+    working,
+    assumed,
+    cautions: noted,
+    takes: [],
+    sources,
+  });
+  const parts = worked.parts.map(({ place: _, ...part }) => Object.freeze(part));
+  const reckoned = Object.freeze({ takeoff, parts: Object.freeze(parts) });
+  memories.set(reckoned, worked.bench.memory);
+  return reckoned;
+}

@@ -1,0 +1,105 @@
+/**
+ * Where elements lie over each other in plan, by clipping their outlines as they lie on the site.
+ *
+ * What stands on another has its own concrete. Of two others, the concrete of the overlap is counted once, as deep as
+ * the thinner of them; it is taken off the slab where only one of them is of known thickness, else off the later one.
+ */
+import { type BinaryRegion, commonArea } from '../geometry/clip';
+import type { Corner } from '../geometry/polygon';
+import { outline as outlineField } from '../outline/outline';
+import { openings as openingsField, ringsOf } from '../outline/region';
+import { Decimal } from '../quantity/decimal';
+import { InputError } from '../quantity/input-error';
+import { canonicalValue, isFaulty, type Quantity, quantityOf, readQuantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
+import { readInput } from '../reckoning/calculation';
+import { fields, maybe } from '../reckoning/fields';
+import type { Element } from './document';
+
+/** Two elements that lie over each other. */
+export interface Overlap {
+  readonly first: Element;
+  readonly second: Element;
+  readonly area: Quantity<'area'>;
+  /** The one that stands on the other, where it says so. */
+  readonly stands: Element | undefined;
+  /** Concrete that both count; nothing where one stands on the other or no thickness is known. */
+  readonly twice: Quantity<'volume'> | undefined;
+  /** The one that it is taken off. */
+  readonly less: Element;
+}
+
+/** An element as it lies on the site. */
+interface Placed {
+  readonly element: Element;
+  readonly region: BinaryRegion;
+  readonly box: readonly [left: number, low: number, right: number, high: number];
+}
+
+const regionField = fields({ outline: outlineField(), openings: maybe(openingsField()) });
+
+const STRAIGHT = 180;
+
+/** Turned and moved to where it lies. */
+function move({ at, turned }: Element) {
+  const angle = turned ? (canonicalValue(turned).toNumber() * Math.PI) / STRAIGHT : 0;
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const [dx, dy] = at ? [canonicalValue(at.x).toNumber(), canonicalValue(at.y).toNumber()] : [0, 0];
+  return ({ x, y }: Corner) => {
+    const [u, v] = [x.toNumber(), y.toNumber()];
+    return { x: dx + u * cos - v * sin, y: dy + u * sin + v * cos };
+  };
+}
+
+/** What cannot be read is told where its part is reckoned. */
+function place(element: Element): Placed | undefined {
+  const { at, outline, openings } = element;
+  if (!at || outline === undefined || outline === null) return undefined;
+  try {
+    const rings = ringsOf(readInput(regionField, { outline, openings }));
+    const to = move(element);
+    const region = [rings.outer, ...rings.openings].map((ring) => ring.map(to));
+    const [xs, ys] = [(region[0] ?? []).map(({ x }) => x), (region[0] ?? []).map(({ y }) => y)];
+    return { element, region, box: [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)] };
+  } catch (error) {
+    if (error instanceof InputError) return undefined;
+    throw error;
+  }
+}
+
+const apart = ({ box: a }: Placed, { box: b }: Placed): boolean =>
+  a[2] <= b[0] || b[2] <= a[0] || a[3] <= b[1] || b[3] <= a[1];
+
+/** Beside rounding in the clipping, a square centimeter of overlap is none. */
+const LEAST = 1e-4;
+const DIGITS = 12;
+
+const thicknessOf = ({ thickness }: Element): Quantity<'length'> | undefined => {
+  const q = readQuantity(thickness, 'length', 'thickness');
+  return isFaulty(q) ? undefined : q;
+};
+
+/** The thinner of two, or the one that is known. */
+function thinner(a: Element, b: Element): Quantity<'length'> | undefined {
+  const [t, u] = [thicknessOf(a), thicknessOf(b)];
+  return t && u ? (u.lessThan(t) ? u : t) : (t ?? u);
+}
+
+function between(a: Placed, b: Placed, system: System): Overlap[] {
+  if (apart(a, b)) return [];
+  const common = commonArea(a.region, b.region);
+  if (common < LEAST) return [];
+  const area = quantityOf('area', new Decimal(common.toPrecision(DIGITS)), system);
+  const [first, second] = [a.element, b.element];
+  const stands = first.standsOn === second.name ? first : second.standsOn === first.name ? second : undefined;
+  const less = thicknessOf(second) === undefined && thicknessOf(first) ? first : second;
+  return [
+    { first, second, area, stands, less, twice: stands ? undefined : thinner(first, second)?.times(area) },
+  ];
+}
+
+/** Every two elements that lie over each other, in the order of the job. */
+export function overlapsOf(elements: readonly Element[], system: System): Overlap[] {
+  const placed = elements.flatMap((element) => place(element) ?? []);
+  return placed.flatMap((a, i) => placed.slice(i + 1).flatMap((b) => between(a, b, system)));
+}

@@ -1,0 +1,160 @@
+/**
+ * The purchase list of a job: what its parts take, merged by kind and by what tells one kind from another.
+ *
+ * Concrete is what is ordered, by mix; bars of a size are cut by one plan for the whole job, which never takes more
+ * than the parts would each for themselves.
+ */
+import type { Quantity } from '../quantity/quantity';
+
+import type { Take, TakeCut } from '../reckoning/takes';
+import type { BarCuttingFigures } from '../steel/bar-cutting';
+import type { Raw } from './document';
+import type { GravelKept } from './gravel';
+import type { Bench, WorkedElement, WorkedPart } from './work';
+
+/** Where a purchase goes. */
+export interface PurchaseShare {
+  /** The element that it is for. */
+  readonly element: string;
+  /** How much of it. */
+  readonly quantity: Quantity;
+}
+
+/** One line of the purchase list. */
+export interface Purchase {
+  /** What it is. */
+  readonly item: Take['item'];
+  /** What tells it from others of its kind. */
+  readonly of: Take['of'];
+  /** How much to buy. */
+  readonly quantity: Quantity;
+  /** The elements that it is for, with what each takes for itself. */
+  readonly by: readonly PurchaseShare[];
+}
+
+/** A line with the pieces that are cut from it. */
+interface Line extends Purchase {
+  readonly cuts: readonly TakeCut[];
+}
+
+const timesCount = <Q extends Quantity>(quantity: Q, count: Quantity<'count'> | undefined): Q =>
+  (count ? (quantity as Quantity<'volume'>).times(count) : quantity) as unknown as Q;
+
+const keptOf = (quantity: Quantity, kept: Quantity<'ratio'> | undefined): Quantity =>
+  kept ? (quantity as Quantity<'mass'>).times(kept) : quantity;
+
+/** What one element takes of one thing, all of its kind. */
+const linesOf = ({ element, parts }: WorkedElement, kept: GravelKept): Line[] =>
+  parts.flatMap(({ result }) =>
+    result.takes.map(({ item, of, quantity, cuts = [] }) => {
+      const whole = timesCount(quantity, element.count);
+      const all = item === 'base' ? keptOf(whole, kept.get(element)) : whole;
+      return {
+        item,
+        of,
+        quantity: all,
+        by: [{ element: element.name, quantity: all }],
+        cuts: cuts.map(({ length, count }) => ({ length, count: timesCount(count, element.count) })),
+      };
+    }),
+  );
+
+const plus = (a: Quantity, b: Quantity): Quantity => (a as Quantity<'volume'>).plus(b as Quantity<'volume'>);
+
+/** Shares of one element in one line are one. */
+function joinShares(shares: readonly PurchaseShare[]): PurchaseShare[] {
+  const byElement = new Map<string, Quantity>();
+  for (const { element, quantity } of shares) {
+    const before = byElement.get(element);
+    byElement.set(element, before ? plus(before, quantity) : quantity);
+  }
+  return [...byElement].map(([element, quantity]) => ({ element, quantity }));
+}
+
+const keyOf = ({ item, of, quantity }: Purchase): string =>
+  JSON.stringify([item, Object.entries(of).sort(([a], [b]) => (a < b ? -1 : 1)), quantity.dimension]);
+
+/** Lines of a kind as one, in the order in which they first come. */
+function merge(lines: readonly Line[]): Line[] {
+  const merged = new Map<string, Line>();
+  for (const line of lines) {
+    const key = keyOf(line);
+    const before = merged.get(key);
+    merged.set(
+      key,
+      before
+        ? {
+            ...before,
+            quantity: plus(before.quantity, line.quantity),
+            by: joinShares([...before.by, ...line.by]),
+            cuts: [...before.cuts, ...line.cuts],
+          }
+        : line,
+    );
+  }
+  return [...merged.values()];
+}
+
+/** Pieces by length, each length once. */
+function piecesOf(cuts: readonly TakeCut[]): Raw[] {
+  const byLength = new Map<string, { length: TakeCut['length']; count: number }>();
+  for (const { length, count } of cuts) {
+    const key = JSON.stringify(length);
+    const before = byLength.get(key)?.count ?? 0;
+    byLength.set(key, { length, count: before + count.toNumber('each') });
+  }
+  return [...byLength.values()].map(({ length, count }) => ({ length, count }));
+}
+
+/** Bars of a size cut by one plan, unless that takes more than each element for itself. */
+function cutTogether(
+  line: Line,
+  cutting: Raw,
+  bench: Bench,
+): { readonly lines: Purchase[]; readonly part?: WorkedPart } {
+  const { item, of, quantity, by, cuts } = line;
+  const alone = { lines: [{ item, of, quantity, by }] };
+  if (cuts.length === 0) return alone;
+  const input = { pieces: piecesOf(cuts), stock: [{ length: of['stockLength'] }], ...cutting };
+  const part = bench.reckon(
+    { element: undefined, part: 'cutting', id: 'bar-cutting' },
+    input,
+    (path) => `cutting.${path}`,
+  );
+  if (!part) return alone;
+  const { bars, order } = part.result.figures as BarCuttingFigures;
+  if (cutting['stock'] === undefined && bars.greaterThan(quantity as Quantity<'count'>)) return alone;
+  return {
+    part,
+    lines: order.map((each) => ({ item, of: { ...of, stockLength: each.length }, quantity: each.bars, by })),
+  };
+}
+
+/** Bars that were laid out for one element alone need no plan of the job. */
+const isShared = ({ item, by }: Line, count: (name: string) => number, cutting: Raw): boolean =>
+  item === 'bar' &&
+  (by.length > 1 || by.some(({ element }) => count(element) > 1) || Object.keys(cutting).length > 0);
+
+/** What the elements take, merged; concrete is left to its orders. */
+export function purchasesOf(
+  elements: readonly WorkedElement[],
+  kept: GravelKept,
+  cutting: Raw,
+  bench: Bench,
+): { readonly lines: Purchase[]; readonly parts: WorkedPart[] } {
+  const counts = new Map(
+    elements.map(({ element: { name, count } }) => [name, count?.toNumber('each') ?? 1]),
+  );
+  const merged = merge(elements.flatMap((each) => linesOf(each, kept))).filter(
+    ({ item }) => item !== 'concrete',
+  );
+  const cut = merged.map((line) => {
+    if (isShared(line, (name) => counts.get(name) ?? 1, cutting)) return cutTogether(line, cutting, bench);
+    const { item, of, quantity, by } = line;
+    return { lines: [{ item, of, quantity, by }] };
+  });
+  return {
+    lines: cut.flatMap(({ lines }) => lines),
+    parts: cut.flatMap((each) => ('part' in each && each.part ? [each.part] : [])),
+  };
+}

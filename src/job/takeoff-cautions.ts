@@ -1,0 +1,34 @@
+/** What to watch out for when a whole job is taken off. */
+import type { Quantity } from '../quantity/quantity';
+import type { Caution } from '../reckoning/result';
+import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
+import { say } from '../reckoning/words';
+
+/** Two elements lie over each other, and their concrete is counted once. */
+export const overlapOnce = (
+  first: string,
+  second: string,
+  area: Quantity<'area'>,
+  less: Quantity<'volume'>,
+): Caution => ({
+  code: 'elements-overlap',
+  severity: 'warning',
+  ...say`${{ first }} and ${{ second }} lie over each other on ${{ area }}: the concrete there is counted once, ${{ less }} less. Say standsOn where one stands on the other, or cut an opening. Gravel there is counted once too, steel in both`,
+  source: CLOSED_FORM,
+});
+
+/** Two elements lie over each other, and nobody knows how deep. */
+export const overlapUnknown = (first: string, second: string, area: Quantity<'area'>): Caution => ({
+  code: 'elements-overlap',
+  severity: 'warning',
+  ...say`${{ first }} and ${{ second }} lie over each other on ${{ area }}, and the concrete there is counted in both: give a thickness of one of them, or say standsOn`,
+  source: CLOSED_FORM,
+});
+
+/** Something is not known yet. */
+export const partsMissing = (count: number): Caution => ({
+  code: 'parts-missing',
+  severity: 'warning',
+  ...say`the job is known in part: ${{ count }} values are missing, and what they are for is in none of these figures`,
+  source: COMMON_PRACTICE,
+});

@@ -1,0 +1,165 @@
+/**
+ * The parts of a job, each reckoned once, in the order of the work.
+ *
+ * A part whose input is the same as in the job before is taken from there, so that an edit costs what depends on it.
+ * What a part lacks is listed; anything else that is wrong with it refuses the job, by its place in the document.
+ */
+import { type Fault, InputError, type Issue } from '../quantity/input-error';
+import type { System } from '../quantity/units';
+import type { Attempt } from '../reckoning/calculation';
+import type { FigureSet, Result } from '../reckoning/result';
+import type { Element, Job, Raw, RawPart } from './document';
+import { partsIn } from './document';
+import { fillingOf, withoutMat } from './fill';
+import { calculationOf } from './part-calculations';
+import { ELEMENT_PARTS, type ElementPart } from './part-inputs';
+
+/** One part of a job, reckoned. */
+export interface JobPart {
+  /** The element that it belongs to; left out for parts of the whole job. */
+  readonly element?: string;
+  /** What it is, by its name in the document. */
+  readonly part: string;
+  /** Id of its calculation. */
+  readonly id: string;
+  /** What that was given. */
+  readonly input: Raw;
+  /** What it came to. */
+  readonly result: Result<FigureSet>;
+}
+
+/** What a part of the job lacks. */
+export interface Lacking {
+  readonly element: string | undefined;
+  readonly part: string;
+  /** Where in the document it is wanted. */
+  readonly path: string;
+  readonly issue: Issue;
+}
+
+/** A part with where its members stand in the document. */
+export interface WorkedPart extends JobPart {
+  readonly place: Place;
+}
+
+/** The path in the document of a path in the input of a part. */
+export type Place = (path: string) => string;
+
+/** The parts of an element with what they came to. */
+export interface WorkedElement {
+  readonly element: Element;
+  readonly index: number;
+  readonly parts: readonly WorkedPart[];
+}
+
+/** Parts reckoned before, by calculation and input. */
+export type Memory = ReadonlyMap<string, Result<FigureSet>>;
+
+/** Where parts are reckoned, remembered and found lacking. */
+export class Bench {
+  readonly memory = new Map<string, Result<FigureSet>>();
+  readonly lacking: Lacking[] = [];
+  readonly refused: Issue[] = [];
+
+  /** @param before - parts of an earlier job, by calculation and input */
+  constructor(
+    readonly system: System,
+    readonly before: Memory,
+  ) {}
+
+  /** Reckon a part, or take it as it came out before. */
+  reckon(
+    { element, part, id }: Pick<Lacking, 'element' | 'part'> & Pick<JobPart, 'id'>,
+    input: Raw,
+    place: Place,
+  ): WorkedPart | undefined {
+    const key = `${this.system} ${id} ${JSON.stringify(input)}`;
+    const known = this.memory.get(key) ?? this.before.get(key);
+    const attempt: Attempt<FigureSet> = known
+      ? { ok: true, result: known }
+      : calculationOf(id).attempt(input, { system: this.system });
+    if (!attempt.ok) {
+      this.note(attempt.error, { element, part }, place);
+      return undefined;
+    }
+    this.memory.set(key, attempt.result);
+    return { ...(element === undefined ? {} : { element }), part, id, input, result: attempt.result, place };
+  }
+
+  private note(
+    { issues }: InputError,
+    { element, part }: Pick<Lacking, 'element' | 'part'>,
+    place: Place,
+  ): void {
+    for (const issue of issues) {
+      const path = place(issue.path);
+      if (issue.code === 'missing') this.lacking.push({ element, part, path, issue });
+      else this.refused.push({ ...issue, path });
+    }
+  }
+}
+
+const NONE: Raw = {};
+
+const membersOf = (part: RawPart | undefined): Raw => (typeof part === 'object' ? part : NONE);
+
+const defined = (raw: Raw | undefined): Raw =>
+  Object.fromEntries(
+    Object.entries(raw ?? NONE).filter(([, value]) => value !== undefined && value !== null),
+  );
+
+/** A path in a mat that was made of the members beside it. */
+const besideMat = (path: string): string => path.replace(/^mats(?:\[0\]\.?)?/, '');
+
+/** Where each member of an input stands in the document. */
+function placeIn(own: Raw, shared: Raw, facts: Raw, part: string, at: string) {
+  const sides = part === 'bars' && facts['length'] !== undefined;
+  const inFacts = (path: string, head: string): string =>
+    sides && head !== 'thickness' ? `${at}.outline.${path}` : `${at}.${path}`;
+  return (path: string): string => {
+    const head = path.split(/[.[]/)[0] ?? '';
+    if (own[head] !== undefined) return `${at}.${part}.${path}`;
+    if (head === 'mats' && facts['mats'] !== undefined) return `${at}.${part}.${besideMat(path)}`;
+    if (shared[head] !== undefined && facts[head] === undefined) return `shared.${part}.${path}`;
+    if (Object.hasOwn(facts, head)) return inFacts(path, head);
+    return path === '' ? `${at}.${part}` : `${at}.${part}.${path}`;
+  };
+}
+
+/** Reckon the parts of an element, each with what its element and the parts before put into it. */
+export function workElement(
+  element: Element,
+  index: number,
+  shared: Job['shared'],
+  bench: Bench,
+): WorkedElement {
+  const results = new Map<string, Result<FigureSet>>();
+  const parts: WorkedPart[] = [];
+  for (const part of Object.keys(ELEMENT_PARTS) as ElementPart[]) {
+    const given = partsIn(element)[part];
+    if (given === undefined || given === false) continue;
+    const own = defined(membersOf(given));
+    const inherited = defined(membersOf(partsIn(shared)[part]));
+    const filling = fillingOf(part, { element, results }, { ...inherited, ...own });
+    const input = { ...defined(filling.follows), ...inherited, ...defined(filling.facts), ...own };
+    const place = placeIn(own, inherited, filling.facts ?? NONE, part, `elements[${index}]`);
+    const worked = bench.reckon(
+      { element: element.name, part, id: ELEMENT_PARTS[part] },
+      withoutMat(part, input),
+      place,
+    );
+    if (!worked) continue;
+    results.set(part, worked.result);
+    parts.push(worked);
+  }
+  return { element, index, parts };
+}
+
+/**
+ * Refuse a job for what is wrong in its parts.
+ *
+ * @throws {InputError} with every issue, by its place in the document
+ */
+export function refuseFaults({ refused }: Bench): void {
+  if (refused.length > 0) throw new InputError(refused as readonly (Fault & { path: string })[]);
+}
