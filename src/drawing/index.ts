@@ -10,6 +10,7 @@ export type {
   RegionInput,
 } from '../outline/region';
 export type { Language, View } from '../report/show';
+export { dayTimeline } from './day-timeline';
 export { jointPlan } from './joint-plan';
 export { matPlan } from './mat-plan';
 export { matSection } from './mat-section';

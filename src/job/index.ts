@@ -32,6 +32,13 @@ export type {
   PurchaseTaxInput,
   TermsInput,
 } from './bid-terms';
+export {
+  compareJobs,
+  type ElementChange,
+  type JobChanges,
+  type PurchaseChange,
+  type QuantityChange,
+} from './compare-jobs';
 export type { ElementChoices, JobElementInput, JobInput, Raw, SharedInput } from './document';
 export type {
   ChargeFigures,
@@ -65,5 +72,6 @@ export {
   reckonJob,
 } from './job-takeoff';
 export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './part-inputs';
+export { type ItemPrice, type PricedPurchases, pricedPurchases } from './priced';
 export type { Purchase, PurchaseShare } from './purchases';
 export type { JobPart } from './work';

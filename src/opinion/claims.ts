@@ -13,6 +13,7 @@ import {
   numberShown,
   type Quantity,
   type QuantityData,
+  type QuantityPair,
   readQuantity,
   unitShown,
 } from '../quantity/quantity';
@@ -24,11 +25,7 @@ import { figureAt, figuresIn, pathOf } from './figure-places';
 import { siOf, siOfUnit } from './scale';
 
 /** A quantity of whatever dimension, as text, as data or as one. */
-export type AnyQuantityInput =
-  | string
-  | { readonly value: string | number; readonly unit: string }
-  | Quantity
-  | QuantityData;
+export type AnyQuantityInput = string | QuantityPair | Quantity | QuantityData;
 
 /** One figure as somebody has it. */
 export interface Claim {

@@ -68,12 +68,20 @@ export interface NamedSlip {
   readonly figure?: string;
 }
 
+/** What a claimed figure would be with a slip. */
+export interface WouldGive {
+  /** Path of the figure. */
+  readonly figure: string;
+  /** What it would be. */
+  readonly would: Quantity;
+}
+
 /** A slip, or two together, that would explain what was claimed. */
 export interface LikelySlip {
   /** One slip, or two that were made together. */
   readonly slips: readonly NamedSlip[];
   /** What each claimed figure would be, in the order of the claims; left out where there would be none. */
-  readonly gives: readonly { readonly figure: string; readonly would: Quantity }[];
+  readonly gives: readonly WouldGive[];
   /** The claimed figures that it explains. */
   readonly explains: readonly string[];
   /** True where it gives them as written, without any rounding on the way. */

@@ -37,7 +37,10 @@ const STEPS: Readonly<Record<Exclude<Dimension, 'money'>, Ends>> = {
 /** Where a figure is shown in one of these, its step is another. */
 const BY_UNIT: Readonly<Record<string, string>> = {
   gal: '1 gal',
+  qt: '1 qt',
+  'fl oz': '1 fl oz',
   L: '1 L',
+  mL: '10 mL',
   ft3: '1 ft3',
   in3: '1 in3',
   cm3: '1 cm3',
@@ -57,6 +60,9 @@ const BY_UNIT: Readonly<Record<string, string>> = {
   day: '1 day',
 };
 
+/** Slopes are told in steps of the unit that they are written in. */
+const SLOPES: Readonly<Record<string, string>> = { '%': '0.1%', 'mm/m': '1 mm/m' };
+
 function read(text: string, d: Dimension): Quantity {
   const q = readQuantity(text, d, 'the step');
   if (isFaulty(q)) throw new TypeError(`${text}: ${q.sentence}`);
@@ -70,6 +76,7 @@ export function tradeStep(figure: Quantity, system: System): Quantity {
   const [customary, metric] = STEPS[figure.dimension];
   const own = unitShown(figure).system ?? system;
   const d = figure.dimension === 'temperature' ? 'temperature-difference' : figure.dimension;
-  const text = BY_UNIT[unit] ?? (own === 'metric' ? metric : customary);
+  const bySlope = d === 'slope' ? SLOPES[unit] : undefined;
+  const text = bySlope ?? BY_UNIT[unit] ?? (own === 'metric' ? metric : customary);
   return inSystem(read(text, d), own);
 }

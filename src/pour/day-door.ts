@@ -23,7 +23,7 @@ import { AIR, HUMIDITY, WIND } from '../weather/ordinary';
 import { clock, clockText } from './clock';
 import type { DayBounds } from './day-advice';
 import * as ordinary from './day-ordinary';
-import type { DayWork } from './day-stages';
+import type { AreaPace, DayWork } from './day-stages';
 import { CUTTING_TIME, POUR } from './ordinary';
 import { clockTime } from './saw-clock';
 import type { Hours } from './saw-hours';
@@ -77,6 +77,7 @@ const members = () => ({
   concreteTemperature: maybe(quantity('temperature', 'concreteTemperature', 'any', CONCRETE_TEMPERATURE)),
   airTemperature: maybe(quantity('temperature', 'airTemperature', 'any', AIR)),
   initialSet: maybe(hours(ordinary.SET)),
+  age: maybe(quantity('time', 'age', 'not-negative', ordinary.AGE)),
   evaporation: maybe(quantity('evaporation', 'evaporation', 'not-negative', ordinary.DRYING)),
   humidity: maybe(quantity('ratio', 'humidity', 'not-negative', HUMIDITY)),
   wind: maybe(quantity('speed', 'wind', 'not-negative', WIND)),
@@ -118,7 +119,10 @@ const DAY = constant(() => time('24 h'));
 const NONE = constant(() => time('0 min'));
 /** No plan looks farther ahead; longer times are slips of a unit. */
 const LONGEST = constant(() => time('30 day'));
+/** Nothing sets or is washed free sooner. */
+const LEAST = constant(() => time('5 min'));
 const QUARTER_HOUR = constant(() => time('15 min'));
+const USUAL_END = constant(() => time('18 h'));
 const WHOLE = constant(() => ratio('100%'));
 
 function bounded(path: string, t: Time): Time {
@@ -128,6 +132,8 @@ function bounded(path: string, t: Time): Time {
 /** Hours that run from one to the other. */
 export function inOrder(path: 'initialSet' | 'washAfter', hours: Hours | undefined): Hours | undefined {
   if (hours?.to.lessThan(hours.from)) refuse(`${path}.from`, sharedFaults.doesNotFit('from', 'to'));
+  if (hours?.from.lessThan(LEAST()))
+    refuse(`${path}.from`, weatherFaults.outsideRange('from', '5 min to 30 days'));
   return hours && { from: bounded(`${path}.from`, hours.from), to: bounded(`${path}.to`, hours.to) };
 }
 
@@ -206,9 +212,36 @@ function clockOfDay(start: Time): (t: Time) => string {
   };
 }
 
+/** Of the concrete as it is placed: older than that it would have set before. */
+export function ageOf({ age }: DayParsed, pad: Pad): Time {
+  if (age) return bounded('age', age);
+  pad.assume({
+    name: 'age',
+    value: NONE(),
+    because: 'set is counted from placing; concrete that rode for an hour sets an hour sooner',
+    override: 'Give age as the concrete is placed, from its loading on, as truckPlan has it',
+    source: COMMON_PRACTICE,
+  });
+  return NONE();
+}
+
+/** When work ends; as on a usual day where neither that nor sunset is told. */
+function workToOf({ workTo, sunset, startAt }: DayParsed, pad: Pad): Time | undefined {
+  if (workTo || sunset || !startAt.lessThan(USUAL_END())) return workTo;
+  pad.assume({
+    name: 'workTo',
+    value: USUAL_END(),
+    because: 'a usual working day ends then, and daylight is not told',
+    override: 'Give workTo, or sunset',
+    source: COMMON_PRACTICE,
+  });
+  return USUAL_END();
+}
+
 /** What the day is held to. */
-export function boundsOf(input: DayParsed): DayBounds {
-  const { startAt: start, finish, sunset, rainAt, workTo } = input;
+export function boundsOf(input: DayParsed, pad: Pad): DayBounds {
+  const { startAt: start, finish, sunset, rainAt } = input;
+  const workTo = workToOf(input, pad);
   if (!start.lessThan(DAY())) refuse('startAt', sharedFaults.doesNotFit('startAt', '24 h'));
   if (workTo && workTo.compareTo(start) === 0) refuse('workTo', sharedFaults.doesNotFit('startAt', 'workTo'));
   const rain = rainAt?.minus(start).in('min');
@@ -223,8 +256,29 @@ export function boundsOf(input: DayParsed): DayBounds {
   };
 }
 
+/** A rate that would take longer than any plan looks ahead. */
+function checkPace(
+  path: 'strikeOffRate' | 'bullFloatRate' | 'finishRate',
+  A: Quantity<'area'>,
+  pace: AreaPace,
+): void {
+  const long = pace.in.times(A.over(pace.area));
+  if (long.greaterThan(LONGEST())) refuse(path, sharedFaults.doesNotFit(path, '30 days'));
+}
+
+function checkPaces(input: DayParsed): void {
+  const { area, strikeOffRate, bullFloatRate, finishRate, edgeLength, edgeRate } = input;
+  checkPace('finishRate', area, finishRate);
+  if (strikeOffRate) checkPace('strikeOffRate', area, strikeOffRate);
+  if (bullFloatRate) checkPace('bullFloatRate', area, bullFloatRate);
+  if (!edgeLength || !edgeRate) return;
+  if (edgeRate.in.times(edgeLength.over(edgeRate.length)).greaterThan(LONGEST()))
+    refuse('edgeRate', sharedFaults.doesNotFit('edgeRate', '30 days'));
+}
+
 /** The work of the day. */
 export function workOf(input: DayParsed, finishAt: Time | undefined, pad: Pad): DayWork {
+  checkPaces(input);
   const { area, finish, finishRate, finishers, weather, saw, edgeRate } = input;
   return {
     area,

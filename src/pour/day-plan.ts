@@ -14,13 +14,30 @@ import { ACI_SAW_TIMES } from '../reckoning/source';
 import { tryACut } from './cautions';
 import { type DayVerdict, heedWeather, judgeDay } from './day-advice';
 import { testNotClock } from './day-cautions';
-import { boundsOf, checkDrying, checkTogether, type DayParsed, dayDoor, inOrder, workOf } from './day-door';
-import { assumeShares, type DayConditions, type DayFinish, type DayRange, daySet, eachCase } from './day-set';
+import {
+  ageOf,
+  boundsOf,
+  checkDrying,
+  checkTogether,
+  type DayParsed,
+  dayDoor,
+  inOrder,
+  workOf,
+} from './day-door';
+import {
+  assumeShares,
+  checkAge,
+  type DayConditions,
+  type DayFinish,
+  type DayRange,
+  daySet,
+  eachCase,
+} from './day-set';
 import { type DayJob, type DayShift, dryingOf, shiftsOf } from './day-shifts';
 import { FOOTPRINT_RULE, NO_FINISH_IN_WATER } from './day-sources';
 import { type DayStageName, dayOf } from './day-stages';
 import { daylightOf, finishableOf, heldUpOf, told } from './day-told';
-import type { ClockTime } from './saw-clock';
+import { type ClockTime, clockTime } from './saw-clock';
 import { temperatureOf } from './set-time';
 import { SET_FACTOR, SET_TIMES } from './truck-sources';
 
@@ -84,6 +101,8 @@ export interface DayPlanInput {
   readonly airTemperature?: QuantityInput<'temperature'>;
   /** Initial set of this mix on such a day as measured, or as its supplier says of a retarder or an accelerator. */
   readonly initialSet?: HoursInput;
+  /** Of the concrete as it is placed, from its loading on, as `truckPlan` has it; by default nothing. */
+  readonly age?: QuantityInput<'time'>;
   /** What the surface dries at, as `evaporationRate` has it; or `humidity` and `wind` with `airTemperature`. */
   readonly evaporation?: QuantityInput<'evaporation'>;
   /** Relative humidity of the air. */
@@ -98,7 +117,7 @@ export interface DayPlanInput {
   readonly rainAt?: QuantityInput<'time'>;
   /** Time of day of sunset; before `startAt` it is dark already. */
   readonly sunset?: QuantityInput<'time'>;
-  /** Time of day when work ends; before `startAt` it is on the next day. */
+  /** Time of day when work ends; before `startAt` it is on the next day. By default 18:00, where `sunset` is not told. */
   readonly workTo?: QuantityInput<'time'>;
   /** Spraying or covering it behind the finish; by default `15 min`. */
   readonly curingTime?: QuantityInput<'time'>;
@@ -161,6 +180,8 @@ export interface Daylight {
 
 /** Figures of {@link dayPlan}. */
 export interface DayPlanFigures {
+  /** When the first concrete is placed. */
+  readonly startsAt: ClockTime;
   /** Each part of the work in its order. */
   readonly stages: readonly DayStage[];
   /** The finish that is planned. */
@@ -189,6 +210,8 @@ export interface DayPlanFigures {
   readonly heldUp: readonly HeldUp[];
   /** Daylight, where sunset is given. */
   readonly daylight?: Daylight;
+  /** Working hours left when the crew leaves at the latest, where `workTo` is given; below zero, what is over them. */
+  readonly workLeft?: Quantity<'time'>;
   /** Until then rain is kept off: the last concrete has set. */
   readonly coverUntil: DayRange;
   /** What the surface dries at, where that is given or humidity and wind are. */
@@ -205,11 +228,12 @@ export interface DayPlanFigures {
   readonly verdict: DayVerdict;
 }
 
-function conditionsOf(input: DayParsed, concrete: Quantity<'temperature'>): DayConditions {
+function conditionsOf(input: DayParsed, concrete: Quantity<'temperature'>, pad: Pad): DayConditions {
   return {
     concrete,
     air: input.airTemperature,
     measured: inOrder('initialSet', input.initialSet),
+    age: ageOf(input, pad),
     slower: undefined,
     wet: false,
     windy: false,
@@ -220,11 +244,12 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
   checkTogether(input);
   checkDrying(input, pad);
   const { finish } = input;
-  const bounds = boundsOf(input);
+  const bounds = boundsOf(input, pad);
   const concrete = temperatureOf(input.concreteTemperature, pad);
-  const conditions = conditionsOf(input, concrete);
+  const conditions = conditionsOf(input, concrete, pad);
   assumeShares(finish, pad);
   const set = daySet(conditions, finish, bounds.sheenAt, pad);
+  checkAge(conditions, pad);
   const work = workOf(input, bounds.finishAt, pad);
   const day = dayOf(work, set, concrete, pad);
   const job: DayJob = { work, bounds, conditions, ...driedBy(input) };
@@ -239,6 +264,7 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
   );
   for (const caution of [testNotClock, alkali, ...(work.saw ? [tryACut, silica] : [])]) pad.caution(caution);
   return {
+    startsAt: clockTime(input.startAt),
     stages: told(day, bounds.clock),
     finish,
     placingTime: P,
@@ -252,6 +278,7 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
     finishersNeeded: day.needed,
     heldUp: heldUpOf(work, day),
     ...(daylight ? { daylight } : {}),
+    ...(bounds.workEnds ? { workLeft: bounds.workEnds.minus(day.leaves.latest) } : {}),
     coverUntil: eachCase((name) => P.plus(set.set[name])),
     ...(drying ? { evaporation: drying } : {}),
     ...shiftsOf(job, day, pad),
@@ -271,7 +298,7 @@ const driedBy = ({ humidity, wind, evaporation }: DayParsed) => ({ humidity, win
  * other weather, and a verdict
  * @throws {InputError} `missing`; `give-one-of` placing time and volume with its rate, drying and humidity; `does-not-fit`
  * for hours that end before they begin, for a start beyond 24 h, and for times beyond 30 days; `outside-range` for a
- * humidity or air that the equation of drying does not serve; `not-served` for a temperature at which no concrete is
+ * humidity or air that the equation of drying does not serve, and for a set within seconds; `not-served` for a temperature at which no concrete is
  * placed; quantities that cannot be read or are not greater than zero
  * @source set times from L&M Construction Chemicals and the National Frame Building Association; hours of sawing from
  * the American Concrete Institute; when a surface opens and closes is common practice

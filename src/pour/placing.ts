@@ -9,7 +9,7 @@
  * Carts of 6 to 8 ft3 make 3 to 5 yd3/h for each man. Half an hour for a truck of 10 yd3 down its chute is common
  * practice. Of pumps only ratings are published, and these are wide apart: their rate is asked for.
  */
-import { constant, time, volume, volumeRate } from '../quantity/make';
+import { constant, slope, time, volume, volumeRate } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Field, fields, kinds, maybe, quantity, whole, wholeNumber, word } from '../reckoning/fields';
@@ -37,6 +37,8 @@ export interface ChutePlacingInput {
   readonly farthest?: QuantityInput<'length'>;
   /** How far the chute reaches, extensions on; by default `16 ft` or `5 m`. */
   readonly reach?: QuantityInput<'length'>;
+  /** How far the chute falls from the truck to its end, as it is laid. */
+  readonly drop?: QuantityInput<'length'>;
 }
 
 /** With wheelbarrows or two-wheeled hand carts. */
@@ -120,6 +122,7 @@ interface Chute {
   readonly rate: Rate | undefined;
   readonly farthest: Length | undefined;
   readonly reach: Length | undefined;
+  readonly drop: Length | undefined;
 }
 
 interface Carried {
@@ -146,6 +149,10 @@ export type Placing = Rated | Chute | Wheeled | Driven;
 const CHUTE_RATE = /*#__PURE__*/ paired('volume-rate', '20 yd3/h', '15 m3/h');
 const CHUTE_REACH = /*#__PURE__*/ paired('length', '16 ft', '5 m');
 const WALK = /*#__PURE__*/ paired('speed', '3.3 ft/s', '1 m/s');
+/** Flatter concrete does not run, steeper it comes apart: from memory, see its source. */
+const FLATTEST = constant(() => slope('1:3'));
+const STEEPEST = constant(() => slope('1:2'));
+const UPRIGHT = constant(() => slope('100%'));
 const LOST = constant(() => time('45 s'));
 const FAR = /*#__PURE__*/ paired('length', '200 ft', '60 m');
 const CLEAR = /*#__PURE__*/ paired('length', '20 ft', '6 m');
@@ -165,11 +172,31 @@ function chuteRate({ rate }: Chute, pad: Pad): Rate {
   return CHUTE_RATE.as(pad.system);
 }
 
-/** How far the farthest concrete is out of reach, with the caution about it. */
-export function beyondReach(placing: Placing, pad: Pad): Length | undefined {
-  if (placing.kind !== 'chute' || !placing.farthest) return undefined;
-  const { farthest: f, reach } = placing;
-  if (!reach) {
+/** Whether concrete runs down the chute as it is laid, all in one piece. */
+function slopeOf(drop: Length, run: Length, pad: Pad): Quantity<'slope'> {
+  const v = UPRIGHT();
+  const s = pad.step(
+    'slope of the chute',
+    's = v × (d ÷ l)',
+    { v, d: drop, l: run },
+    v.times(drop.over(run)),
+  );
+  if (s.lessThan(FLATTEST())) pad.caution(cautions.flatChute(FLATTEST(), s));
+  if (s.greaterThan(STEEPEST())) pad.caution(cautions.steepChute(STEEPEST(), s));
+  return s;
+}
+
+/** What a chute comes to. */
+export interface ChuteFigures {
+  readonly beyondReach?: Length;
+  readonly chuteSlope?: Quantity<'slope'>;
+}
+
+/** How far the farthest concrete is out of reach, and how steep the chute lies, with the cautions about both. */
+export function chuteOf(placing: Placing, pad: Pad): ChuteFigures {
+  if (placing.kind !== 'chute') return {};
+  const { farthest: f, reach, drop } = placing;
+  if (!reach && (f || drop)) {
     pad.assume({
       name: 'placing.reach',
       value: CHUTE_REACH,
@@ -179,9 +206,12 @@ export function beyondReach(placing: Placing, pad: Pad): Length | undefined {
     });
   }
   const c = reach ?? CHUTE_REACH.as(pad.system);
-  if (!f.greaterThan(c)) return undefined;
+  // Laid no farther than it has to go.
+  const chuteSlope = drop && slopeOf(drop, f?.lessThan(c) ? f : c, pad);
+  const sloped = chuteSlope ? { chuteSlope } : {};
+  if (!f?.greaterThan(c)) return sloped;
   pad.caution(cautions.beyondChute(c, f));
-  return pad.step('beyond the chute', 'b = f − c', { f, c }, f.minus(c));
+  return { ...sloped, beyondReach: pad.step('beyond the chute', 'b = f − c', { f, c }, f.minus(c)) };
 }
 
 function walkOf({ speed }: Wheeled | Driven, pad: Pad): Quantity<'speed'> {
@@ -294,6 +324,7 @@ export const placingField = (): Field<Placing> =>
       rate: maybe(rate()),
       farthest: maybe(quantity('length', 'farthest', 'positive', ordinary.HAUL)),
       reach: maybe(quantity('length', 'reach', 'positive', ordinary.REACH)),
+      drop: maybe(quantity('length', 'drop', 'positive', ordinary.DROP)),
     }),
     wheeled('wheelbarrow'),
     wheeled('cart'),

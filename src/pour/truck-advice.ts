@@ -124,7 +124,16 @@ function heedAge({ loads, oldest, ageLimit, initialSet }: Figures, pad: Pad): Tr
     const remedy = young.lessThan(initialSet.from) ? cautions.noWaiting : cautions.youngerLoads;
     pad.caution(cautions.setsInTruck(initialSet.from, oldest, load, remedy));
   }
-  if (!oldest.greaterThan(ageLimit)) return sets ? 'sets in the truck' : undefined;
+  if (!oldest.greaterThan(ageLimit)) {
+    if (sets) return 'sets in the truck';
+    // Within its limit, and yet stiff by age alone.
+    const stiff = initialSet.from.times(MOST_OF_SET()).in('min');
+    if (oldest.greaterThan(stiff)) {
+      const remedy = young.greaterThan(stiff) ? cautions.shorterRound : cautions.noWaiting;
+      pad.caution(cautions.stiffLoad(stiff, oldest, load, remedy));
+    }
+    return undefined;
+  }
   const remedy = young.greaterThan(ageLimit) ? cautions.shorterRound : cautions.noWaiting;
   pad.caution(cautions.tooOld(ageLimit, oldest, load, remedy));
   return sets ? 'sets in the truck' : 'too old';

@@ -1,4 +1,5 @@
 /** What to watch out for when trucks come: people, waiting, old concrete and cold joints. */
+import { C94_21 } from '../mix/time-limit';
 import type { Paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
@@ -150,7 +151,43 @@ export const tooOld = (limit: Time, actual: Time, load: Count, remedy: Words): C
   ...say`load ${{ load }} is ${{ actual }} old when it is out of the truck, and the limit is ${{ limit }}. ${remedy}; never make it placeable with water`,
   limit,
   actual,
-  source: sources.C94_21,
+  source: C94_21,
+});
+
+export const stiffLoad = (limit: Time, actual: Time, load: Count, remedy: Words): Caution => ({
+  code: 'stiff-load',
+  severity: 'warning',
+  ...say`load ${{ load }} is ${{ actual }} old when it is out of the truck: within its limit, but past ${{ limit }} in this weather it may be stiff, hard to strike off and soon beyond finishing. ${remedy}; have everybody ready when it comes, and never make it placeable with water`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const oddLoad = (step: Quantity<'volume'>, actual: Quantity<'volume'>, load: Count): Caution => ({
+  code: 'odd-load',
+  severity: 'note',
+  ...say`load ${{ load }} is for ${{ actual }}, and concrete is sold in steps of ${{ step }}: the plant makes it the next step up or down, so give increment and order loads that can be bought`,
+  limit: step,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const flatChute = (limit: Quantity<'slope'>, actual: Quantity<'slope'>): Caution => ({
+  code: 'flat-chute',
+  severity: 'warning',
+  ...say`the chute lies at ${{ actual }}, flatter than ${{ limit }}: concrete of an ordinary slump does not run down it. Raise the truck or take fewer extensions; water that makes it run is lost strength`,
+  limit,
+  actual,
+  source: sources.CHUTE_SLOPES,
+});
+
+export const steepChute = (limit: Quantity<'slope'>, actual: Quantity<'slope'>): Caution => ({
+  code: 'steep-chute',
+  severity: 'warning',
+  ...say`the chute lies at ${{ actual }}, steeper than ${{ limit }}: stones run ahead of the mortar, and the load comes down with a rush. Lay it flatter, and keep a baffle or a drop pipe at its end`,
+  limit,
+  actual,
+  source: sources.CHUTE_SLOPES,
 });
 
 export const setsInTruck = (limit: Time, actual: Time, load: Count, remedy: Words): Caution => ({

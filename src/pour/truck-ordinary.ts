@@ -21,6 +21,8 @@ export const HAUL = /*#__PURE__*/ range(
 
 export const REACH = /*#__PURE__*/ range('the reach of a chute', ['4 ft', '1.2 m'], ['40 ft', '12 m']);
 
+export const DROP = /*#__PURE__*/ range('the fall of a chute', ['6 in', '150 mm'], ['10 ft', '3 m']);
+
 export const CARRIER_SPEED = /*#__PURE__*/ range(
   'the speed of a wheelbarrow, a cart or a buggy',
   ['1 ft/s', '0.3 m/s'],

@@ -11,6 +11,7 @@
  * are judged by the age of the open edge against initial set at the concrete's temperature (`set-time.ts`).
  */
 
+import { BY_OLD_EDITIONS, C94_21, C94_BEFORE_2021, OLD_TIME_LIMIT } from '../mix/time-limit';
 import { type Decimal, ZERO } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
 import { greaterOf } from '../quantity/greater';
@@ -20,15 +21,14 @@ import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/q
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { alkali } from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
-import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { all, allOrNone, given, notBoth, oneOf, says, where } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { clock as clockField, clockOf } from './clock';
-import { POUR, TRUCK } from './ordinary';
+import { INCREMENT, POUR, TRUCK } from './ordinary';
 import {
-  beyondReach,
+  chuteOf,
   heedPlacing,
   type Placing,
   type PlacingInput,
@@ -43,6 +43,7 @@ import type { Hours } from './saw-hours';
 import { initialSet } from './set-time';
 import { heedTrucks, type TruckVerdict } from './truck-advice';
 import * as cautions from './truck-cautions';
+import { DAY_LOADS, heedSteps, loadsOf, MOST_LOADS } from './truck-loads';
 import * as ordinary from './truck-ordinary';
 import {
   closeArrivals,
@@ -53,7 +54,7 @@ import {
   tallied,
   trucksOut,
 } from './truck-rounds';
-import { C94_21, C94_BEFORE_2021, SET_FACTOR, SET_TIMES } from './truck-sources';
+import { SET_FACTOR, SET_TIMES } from './truck-sources';
 
 /** Input of {@link truckPlan}. */
 export interface TruckPlanInput {
@@ -63,6 +64,8 @@ export interface TruckPlanInput {
   readonly truckCapacity?: QuantityInput<'volume'>;
   /** Each load in turn, as `concreteOrder` splits them, in place of volume and capacity. */
   readonly loads?: readonly QuantityInput<'volume'>[];
+  /** The step in which the supplier sells: loads are rounded to it, a full truck down and the rest up. */
+  readonly increment?: QuantityInput<'volume'>;
   /** How concrete comes from the truck to its place. */
   readonly placing: PlacingInput;
   /** What the crew can spread, strike off and float; the most that is placed, however it comes. */
@@ -175,6 +178,8 @@ export interface TruckPlanFigures {
   readonly oldestEdge?: Quantity<'time'>;
   /** How far the farthest concrete is out of the chute's reach. */
   readonly beyondReach?: Quantity<'length'>;
+  /** How steep the chute lies, where its drop is given. */
+  readonly chuteSlope?: Quantity<'slope'>;
   /** How it goes. */
   readonly verdict: TruckVerdict;
   /** Rates that sources print for this way of placing. */
@@ -191,6 +196,7 @@ interface Parsed {
   readonly volume: Volume | undefined;
   readonly truckCapacity: Volume | undefined;
   readonly loads: readonly Volume[] | undefined;
+  readonly increment: Volume | undefined;
   readonly placing: Placing;
   readonly crewRate: Quantity<'volume-rate'> | undefined;
   readonly trucks: Count | undefined;
@@ -208,36 +214,13 @@ interface Parsed {
   readonly firstTruckAt: Time | undefined;
 }
 
-/** More loads than one day has. */
-const MOST_LOADS = 2000;
-const DAY_LOADS: Limit = { of: 'the pour in loads', most: MOST_LOADS };
 const MOST_TRUCKS = 500;
 /** No schedule looks farther ahead; longer times are slips of a unit. */
 const LONGEST = constant(() => time('30 day'));
 const TEN_MINUTES = constant(() => time('10 min'));
 const ONE = constant(() => ratio('1:1'));
-const NINETY_MINUTES = constant(() => time('90 min'));
 /** From here on the older editions shorten the limit. */
 const HOT = /*#__PURE__*/ paired('temperature', '80 degF', '27 degC');
-
-/** Each load, the rest last. */
-function loadsOf({ volume: V, truckCapacity: q, loads }: Parsed, pad: Pad): readonly Volume[] {
-  if (loads && (V || q)) refuse(V ? 'volume' : 'truckCapacity', sharedFaults.giveOneOf(['volume', 'loads']));
-  if (loads) return loads;
-  if (!V)
-    return refuse(
-      'volume',
-      sharedFaults.missing('volume', ['"30 yd3", or give loads', '"24 m3", or give loads']),
-    );
-  if (!q) return refuse('truckCapacity', sharedFaults.missing('truckCapacity', ['"10 yd3"', '"8 m3"']));
-  withinTimes(DAY_LOADS, V.over(q), 'truckCapacity');
-  const full = Math.round(V.downTo(q).over(q).toNumber(':1'));
-  const rest = V.minus(q.times(wholeNumber(full))).in(q.shownIn ?? q.unit);
-  const even = rest.sign() === 0;
-  const n = wholeNumber(even ? full : full + 1);
-  pad.step('loads', even ? 'n = V ÷ q' : 'n = ceil(V ÷ q)', { V, q }, n);
-  return [...Array.from({ length: full }, () => q), ...(even ? [] : [rest])];
-}
 
 function bounded(path: string, t: Time): Time {
   return t.greaterThan(LONGEST()) ? refuse(path, sharedFaults.doesNotFit(path, '30 days')) : t.in('min');
@@ -290,15 +273,15 @@ function ageLimitOf({ ageLimit, concreteTemperature: T }: Parsed, pad: Pad): Tim
   if (ageLimit) return ageLimit;
   pad.assume({
     name: 'ageLimit',
-    value: NINETY_MINUTES(),
+    value: OLD_TIME_LIMIT(),
     because:
       T && HOT.exceededBy(T)
         ? 'the default of ASTM C94 before its edition of 2021, which is shortened in hot weather; since then the purchaser states the limit, else the producer, and it is on the ticket'
-        : 'the default of ASTM C94 before its edition of 2021; since then the purchaser states the limit, else the producer, and it is on the ticket',
+        : BY_OLD_EDITIONS,
     override: 'Give ageLimit as it is stated for this concrete',
     source: C94_BEFORE_2021,
   });
-  return NINETY_MINUTES();
+  return OLD_TIME_LIMIT();
 }
 
 /** Parts of a round, all in minutes. */
@@ -483,11 +466,10 @@ function reckon(input: Parsed, pad: Pad): TruckPlanFigures {
   const loads = told(rounds, volumes, trucks, first);
   const ends = (loads.at(-1) as TruckLoad).ends;
   const tally = tallied(rounds, freeTime && canonicalValue(freeTime));
-  const beyond = beyondReach(way, pad);
   const figures = {
     loads,
     loadCount: wholeNumber(loads.length),
-    volume: input.volume ?? volumes.reduce((a, b) => a.plus(b)),
+    volume: input.increment || !input.volume ? volumes.reduce((a, b) => a.plus(b)) : input.volume,
     placingRate: R,
     placingTime: p,
     round,
@@ -506,7 +488,7 @@ function reckon(input: Parsed, pad: Pad): TruckPlanFigures {
     ageLimit: ageLimitOf(input, pad),
     initialSet: initialSet(input.concreteTemperature, pad),
     ...(tally.oldestEdge ? { oldestEdge: minutesOf(tally.oldestEdge) } : {}),
-    ...(beyond ? { beyondReach: beyond } : {}),
+    ...chuteOf(way, pad),
   };
   const T = input.concreteTemperature;
   const hot = T !== undefined && HOT.exceededBy(T) !== undefined;
@@ -515,6 +497,7 @@ function reckon(input: Parsed, pad: Pad): TruckPlanFigures {
     { loading: legs.loading, spacing, few: few !== undefined, freeTime, hot, sending },
     pad,
   );
+  heedSteps(volumes, input.increment, pad);
   heedPlacing(way, pad);
   for (const caution of [cautions.reversingTrucks, cautions.washOut, alkali]) pad.caution(caution);
   return { ...figures, verdict, ...publishedFor(way) };
@@ -529,6 +512,7 @@ function door(): Field<Parsed> {
       volume: maybe(quantity('volume', 'volume', 'positive', POUR)),
       truckCapacity: maybe(quantity('volume', 'truckCapacity', 'positive', TRUCK)),
       loads: maybe(list(quantity('volume', 'load', 'positive', TRUCK), 1, MOST_LOADS)),
+      increment: maybe(quantity('volume', 'increment', 'positive', INCREMENT)),
       placing: placingField(),
       crewRate: maybe(quantity('volume-rate', 'crewRate', 'positive', ordinary.PLACING_RATE)),
       trucks: maybe(whole('trucks', 1, MOST_TRUCKS)),
@@ -566,7 +550,7 @@ function door(): Field<Parsed> {
  * sent, temperature and limits where they are known
  * @returns each load on its way, trucks needed, gaps, waits, ages, initial set, and a verdict
  * @throws {InputError} `missing`; `give-one-of` volume and loads, travel time and distance, spacing and `at-once`;
- * `too-many` loads; `does-not-fit` for times beyond 30 days; `not-served` for a temperature at which no concrete is
+ * `too-many` loads; `does-not-fit` for times beyond 30 days and for an increment above what a truck carries; `not-served` for a temperature at which no concrete is
  * placed; quantities that cannot be read or are not greater than zero
  * @source arithmetic of rounds; set times from L&M Construction Chemicals and the National Frame Building
  * Association; limits of age from ASTM C94, as quoted

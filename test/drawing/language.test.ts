@@ -1,6 +1,7 @@
 /** Every text on a plan goes through the language of who reads it; names that people gave do not. */
 import { describe, expect, it, vi } from 'vitest';
 import {
+  dayTimeline,
   jointPlan,
   matPlan,
   matSection,
@@ -45,6 +46,24 @@ const rows = [
 const wide = { width: 4000 } as const;
 
 const PLANS: Record<string, () => string> = {
+  day: () =>
+    dayTimeline(
+      {
+        startAt: '13:00',
+        area: '960 ft2',
+        placingTime: '60 min',
+        finish: 'exposed-aggregate',
+        finishers: 3,
+        finishRate: { area: '160 ft2', in: '1 h' },
+        edgeLength: '120 ft',
+        edgeRate: { length: '120 ft', in: '1 h' },
+        washAfter: { from: '12 h', to: '18 h' },
+        saw: 'early-entry',
+        sunset: '18:20',
+        workTo: '17:00',
+      },
+      wide,
+    ),
   trucks: () =>
     truckTimeline(
       {
@@ -114,9 +133,9 @@ const PLANS: Record<string, () => string> = {
 };
 
 const LENGTH = String.raw`(?:\d+ ft)?(?: ?\d+)?(?:[ -]?\d+/\d+)?(?: in| m| mm)?`;
-/** Numbers, sizes, letters of the base line, marks of bars and letters of pieces, and names. */
+/** Numbers, sizes, times of day, letters of the base line, marks of bars and letters of pieces, and names. */
 const UNTOLD = new RegExp(
-  String.raw`^(?:${LENGTH}|-?[\d.]+(?:%| m| mm| min)?|[ABC]|[BT][LCEK]\d+|[a-z]|name.*)$`,
+  String.raw`^(?:${LENGTH}|-?[\d.]+(?:%| m| mm| min)?|\d{1,2}:\d\d|[ABC]|[BT][LCEK]\d+|[a-z]|name.*)$`,
 );
 
 describe('every text of a plan is looked up', () => {

@@ -1,6 +1,7 @@
 /** The options that every plan takes, the ids and names that plans have, and what names people give do to them. */
 import { describe, expect, it } from 'vitest';
 import {
+  dayTimeline,
   jointPlan,
   type Language,
   matPlan,
@@ -30,6 +31,21 @@ const rows = [
 const lines = [{ kind: 'building', name: 'bakery wall', along: ['row 1', 'row 2'] }] as const;
 
 const PLANS: Plans = {
+  day: (options) =>
+    dayTimeline(
+      {
+        startAt: '13:00',
+        area: '960 ft2',
+        placingTime: '60 min',
+        finish: 'broom',
+        finishers: 3,
+        finishRate: { area: '160 ft2', in: '1 h' },
+        saw: 'early-entry',
+        sunset: '18:20',
+        workTo: '17:00',
+      },
+      options,
+    ),
   trucks: (options) =>
     truckTimeline(
       {
@@ -79,6 +95,18 @@ const PLANS: Plans = {
 };
 
 const METRIC: Plans = {
+  day: (options) =>
+    dayTimeline(
+      {
+        startAt: '13:00',
+        area: '90 m2',
+        placingTime: '60 min',
+        finish: 'stamp',
+        finishers: 3,
+        finishRate: { area: '15 m2', in: '1 h' },
+      },
+      options,
+    ),
   trucks: (options) =>
     truckTimeline(
       {

@@ -1,5 +1,6 @@
 /** Random jobs, drawn: every kind of plan, crowded ones too. */
 import {
+  dayTimeline,
   jointPlan,
   matPlan,
   matSection,
@@ -204,8 +205,25 @@ const trucks = (random: Random): string =>
     optionsOf(random),
   );
 
+const day = (random: Random): string =>
+  dayTimeline(
+    {
+      startAt: `${whole(random, 0, 23)}:${whole(random, 10, 59)}`,
+      area: `${whole(random, 50, 3000)} ft2`,
+      placingTime: `${whole(random, 10, 240)} min`,
+      finish: random() < 0.5 ? 'broom' : 'hard-trowel',
+      finishers: whole(random, 1, 6),
+      finishRate: { area: `${whole(random, 40, 400)} ft2`, in: '1 h' },
+      concreteTemperature: `${whole(random, 40, 105)} degF`,
+      ...(random() < 0.5 ? { saw: 'early-entry' } : {}),
+      ...(random() < 0.5 ? { sunset: `${whole(random, 15, 22)}:${whole(random, 10, 59)}` } : {}),
+      ...(random() < 0.5 ? { workTo: `${whole(random, 0, 23)}:00` } : {}),
+    },
+    optionsOf(random),
+  );
+
 /** Kinds of plan, those with most to write more often. */
-const KINDS = [outline, outline, outline, surface, surface, joints, mats, mesh, probed, section, trucks];
+const KINDS = [outline, outline, outline, surface, surface, joints, mats, mesh, probed, section, trucks, day];
 
 /** So many random plans; inputs that no plan can be made of are passed over. */
 export function randomPlans(count: number, random: Random): string[] {

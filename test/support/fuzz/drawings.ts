@@ -1,5 +1,6 @@
 /** Drawings of fuzzed inputs: refused as the calculation refuses, or well-formed and within a finite frame. */
 import {
+  dayTimeline,
   jointPlan,
   matPlan,
   matSection,
@@ -35,6 +36,7 @@ const DRAWN: Readonly<
     ],
   ],
   'probed-volume': [['thickness plan', thicknessPlan as Draw as never]],
+  'day-plan': [['day timeline', dayTimeline as Draw as never]],
   'truck-plan': [['truck timeline', truckTimeline as Draw as never]],
   'drainage-check': [['surface plan', (surface) => surfacePlan({ surface } as never)]],
 };

@@ -1,6 +1,7 @@
 /** Reckons or draws, and says how it went. */
 import { calculations as catalog } from '../../../src/catalog/all';
 import {
+  dayTimeline,
   jointPlan,
   matPlan,
   matSection,
@@ -25,6 +26,7 @@ const DRAWINGS: Readonly<Record<string, (input: never) => string>> = {
   'drawing/outline-plan': outlinePlan,
   'drawing/surface-plan': surfacePlan,
   'drawing/thickness-plan': thicknessPlan,
+  'drawing/day-timeline': dayTimeline,
   'drawing/truck-timeline': truckTimeline,
 };
 

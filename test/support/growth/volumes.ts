@@ -329,6 +329,19 @@ const orders: readonly Growth[] = [
     freeTime: '20 min',
     firstTruckAt: '7:00',
   })),
+  growth(
+    'day-plan',
+    'area',
+    (n) => ({
+      startAt: '7:00',
+      area: `${100 * n} ft2`,
+      placingTime: '60 min',
+      finish: 'broom',
+      finishers: 200,
+      finishRate: { area: '150 ft2', in: '1 h' },
+    }),
+    { to: 1e12, anyRefusal: true },
+  ),
   growth('balance-load', 'tickets', (n) => ({
     tickets: times(n, () => '9 yd3'),
     done: { area: `${650 * n} ft2`, thickness: '4 in' },

@@ -1,0 +1,147 @@
+/** Putting the answer back gives what was wanted; what cannot be reached or turns is refused, and says why. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  concreteOrder,
+  evaporationRate,
+  InputError,
+  length,
+  ratio,
+  slabVolume,
+  slopeOf,
+  solveFor,
+  volume,
+} from '../../src/index';
+import { runs } from '../support/effort';
+import { disagreement } from '../support/working';
+
+const SLAB = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '4 in' } as const;
+
+function codeOf(run: () => unknown): string {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof InputError) return error.issues[0]?.code ?? '';
+    throw error;
+  }
+  return '';
+}
+
+describe('solve for', () => {
+  it('is exact where the figure grows evenly', () => {
+    // 9 yd3 is 243 ft3; over 504 ft2 that is 27/56 ft.
+    const thick = solveFor(slabVolume, { input: SLAB, vary: 'thickness', figure: 'volume', wanted: '9 yd3' });
+    expect(thick.exact).toBe(true);
+    expect(thick.value.times(ratio('56:1')).compareTo(length('27 ft'))).toBe(0);
+    expect(thick.inSteps.format()).toBe('5.8125 in');
+    expect(thick.result.figures.volume.format()).toBe('9.00 yd3');
+    for (const step of thick.working) expect(disagreement(step)).toBeLessThan(0.01);
+  });
+
+  it('finds what stands nowhere yet, between two bounds', () => {
+    const { outline } = SLAB;
+    const asked = { input: { outline } as typeof SLAB, vary: 'thickness', figure: 'volume', wanted: '9 yd3' };
+    expect(codeOf(() => solveFor(slabVolume, asked))).toBe('missing');
+    const thick = solveFor(slabVolume, { ...asked, between: ['2 in', '12 in'] });
+    expect(thick.inSteps.format()).toBe('5.8125 in');
+  });
+
+  it('encloses what grows unevenly: a circle by its diameter', () => {
+    const input = { outline: { shape: 'circle', diameter: '9 ft' }, thickness: '6 in' } as const;
+    const wide = solveFor(slabVolume, {
+      input,
+      vary: 'outline.diameter',
+      figure: 'volume',
+      wanted: '2 yd3',
+    });
+    // V = π d² ÷ 4 × 1/2 ft = 54 ft3.
+    expect(wide.value.toNumber('ft')).toBeCloseTo(Math.sqrt((54 * 2 * 4) / Math.PI), 6);
+    expect(wide.inSteps.format()).toBe('11 ft 8-11/16 in');
+    expect(wide.between?.length).toBe(2);
+  });
+
+  it('finds a slope and a wind', () => {
+    const fall = solveFor(slopeOf, {
+      input: { slope: '2%', over: '12 ft' },
+      vary: 'slope',
+      figure: 'fall',
+      wanted: '3 in',
+    });
+    expect(fall.value.format('in/ft')).toBe('0.25 in/ft');
+    const wind = solveFor(evaporationRate, {
+      input: { air: '80 degF', concrete: '85 degF', humidity: '40%', wind: '5 mph' },
+      vary: 'wind',
+      figure: 'rate',
+      wanted: '0.2 lb/ft2/h',
+      within: '0.001 lb/ft2/h',
+    });
+    expect(wind.gives.toNumber('lb/ft2/h')).toBeCloseTo(0.2, 2);
+  });
+
+  it('refuses what does not change, is not reached, leaps over or rises and falls', () => {
+    const asked = { input: SLAB, vary: 'thickness', figure: 'volume', wanted: '9 yd3' } as const;
+    expect(codeOf(() => solveFor(slabVolume, { ...asked, figure: 'area', wanted: '9 ft2' }))).toBe(
+      'no-solution',
+    );
+    expect(codeOf(() => solveFor(slabVolume, { ...asked, between: ['2 in', '4 in'] }))).toBe('no-solution');
+    expect(codeOf(() => solveFor(slabVolume, { ...asked, vary: 'thick' }))).toBe('unknown-name');
+    expect(codeOf(() => solveFor(slabVolume, { ...asked, figure: 'volumes' }))).toBe('unknown-name');
+    expect(codeOf(() => solveFor(slabVolume, { ...asked, wanted: '9' }))).toBe('missing-unit');
+    expect(codeOf(() => solveFor(slabVolume, undefined as never))).not.toBe('');
+    const order = {
+      volume: '20.4 yd3',
+      allowance: '8%',
+      increment: '0.5 yd3',
+      truckCapacity: '9 yd3',
+    } as const;
+    const leap = { input: order, vary: 'volume', figure: 'order', wanted: '20.25 yd3', within: '0.1 yd3' };
+    expect(codeOf(() => solveFor(concreteOrder, leap))).toBe('no-solution');
+  });
+
+  it('gives what is wanted when the answer is put back', () => {
+    const side = fc.integer({ min: 24, max: 1200 }).map((n) => `${n} in`);
+    const job = fc.record({
+      a: side,
+      b: side,
+      t: fc.integer({ min: 6, max: 40 }),
+      w: fc.integer({ min: 20, max: 4000 }),
+    });
+    fc.assert(
+      fc.property(
+        job,
+        fc.constantFrom('thickness', 'outline.length', 'outline.width'),
+        ({ a, b, t, w }, vary) => {
+          const input = {
+            outline: { shape: 'rectangle', length: a, width: b },
+            thickness: `${t / 4} in`,
+          } as const;
+          const wanted = volume(`${w / 100} yd3`);
+          const found = solveFor(slabVolume, { input, vary, figure: 'volume', wanted });
+          expect(found.exact).toBe(true);
+          expect(found.result.figures.volume.compareTo(wanted)).toBe(0);
+        },
+      ),
+      { numRuns: runs(300) },
+    );
+  });
+
+  it('comes within a step where the figure grows unevenly', () => {
+    const job = fc.record({ d: fc.integer({ min: 24, max: 400 }), w: fc.integer({ min: 50, max: 2000 }) });
+    fc.assert(
+      fc.property(job, ({ d, w }) => {
+        const input = { outline: { shape: 'circle', diameter: `${d} in` }, thickness: '6 in' } as const;
+        const wanted = `${w / 100} yd3`;
+        const found = solveFor(slabVolume, {
+          input,
+          vary: 'outline.diameter',
+          figure: 'volume',
+          wanted,
+          within: '0.001 yd3',
+        });
+        const off = found.result.figures.volume.minus(volume(wanted)).abs();
+        expect(off.compareTo(volume('0.001 yd3'))).toBeLessThanOrEqual(0);
+      }),
+      { numRuns: runs(60) },
+    );
+  });
+});
