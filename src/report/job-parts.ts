@@ -16,7 +16,7 @@ import { type View, wordText } from './view';
  *
  * const outline = { shape: 'rectangle', length: '12 ft', width: '8 ft' } as const;
  * const job = reckonJob({ version: 1, elements: [{ name: 'Bin pad', outline, thickness: '4 in', slab: true }] });
- * textSheet('Rear yard', jobParts(job)).split('\n')[2]; // 'Bin pad'
+ * textSheet('Rear yard', jobParts(job)).split('\n')[3]; // 'Bin pad'
  * ```
  */
 export function jobParts({ takeoff, parts }: ReckonedJob, view: View = {}): Part[] {
