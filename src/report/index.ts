@@ -12,6 +12,7 @@ export {
   cuttingMarkdown,
   type ScheduleUnits,
 } from './bar-schedule';
+export { checkSheet } from './check-sheet';
 export { markdownSheet } from './markdown-sheet';
 export type { Part, SheetView, WithInput } from './sheet';
 export { textSheet, worksheet } from './text-sheet';
