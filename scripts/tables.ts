@@ -1,5 +1,4 @@
-/** Tables of the docs that are made from the code: printed, or written into their page behind a heading. */
-import { readFileSync, writeFileSync } from 'node:fs';
+/** Tables of the docs that are made from the code, and where in their page they stand. */
 
 /** A table in Markdown, its columns in line. */
 export function tableOf(heads: readonly string[], rows: readonly (readonly string[])[]): string {
@@ -14,16 +13,3 @@ export const behind =
   (start: string, tables: () => string) =>
   (page: string): string =>
     `${page.split(start)[0]}${start}\n\n${tables()}\n`;
-
-/**
- * @param page - the page in docs/
- * @param start - the text behind which the tables stand, up to the end of the page
- */
-export function printOrWrite(page: string, start: string, tables: string): void {
-  if (!process.argv.includes('--write')) {
-    console.log(tables);
-    return;
-  }
-  const file = new URL(`../docs/${page}`, import.meta.url);
-  writeFileSync(file, behind(start, () => tables)(readFileSync(file, 'utf8')));
-}

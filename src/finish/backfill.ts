@@ -24,13 +24,14 @@ import {
   GAP_DEPTH,
   GAP_WIDTH,
   GREEN,
-  JOINT_LENGTH,
+  GROUND_FALL,
   LIVE,
   RUN,
   SETTLES,
   SOD_DEPTH,
   SOWN,
   STRAWED,
+  STRIPPED,
 } from './ordinary';
 import { SEED_CORNELL, SEED_MINNESOTA, SEED_YORK } from './sources';
 
@@ -235,7 +236,7 @@ function door(): Field<Parsed> {
     {
       gap: maybe(
         fields({
-          length: quantity('length', 'length', 'positive', JOINT_LENGTH),
+          length: quantity('length', 'length', 'positive', STRIPPED),
           width: quantity('length', 'width', 'positive', GAP_WIDTH),
           depth: quantity('length', 'depth', 'positive', GAP_DEPTH),
           batter: maybe(quantity('ratio', 'batter', 'not-negative', BATTER)),
@@ -266,7 +267,7 @@ function door(): Field<Parsed> {
       ),
       ground: maybe(
         fields({
-          fall: quantity('length', 'fall', 'any', GAP_DEPTH),
+          fall: quantity('length', 'fall', 'any', GROUND_FALL),
           over: quantity('length', 'over', 'positive', RUN),
         }),
       ),

@@ -84,3 +84,19 @@ export const poorSeed = (limit: Ratio, actual: Ratio): Caution => ({
   actual,
   source: SEED_CORNELL,
 });
+
+export const thinRod = (limit: Length, actual: Length): Caution => ({
+  code: 'thin-rod',
+  severity: 'warning',
+  ...say`a rod of ${{ actual }} is no thicker than the joint is wide, ${{ limit }}: it slides down, and the sealant with it. Take one a quarter thicker`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const shakeOnAir: Caution = {
+  code: 'shake-on-air',
+  severity: 'warning',
+  says: 'a hard shake troweled onto air-entrained concrete seals air and bleed water under a skin that blisters and comes off: have the mix without added air, at most 3%, or leave the shake out. Where it freezes wet, the air is needed and the shake is not',
+  source: COMMON_PRACTICE,
+};

@@ -8,10 +8,21 @@
  */
 import { POUR } from '../pour/ordinary';
 import { constant, ratio } from '../quantity/make';
+import { nextSize, sizesOf } from '../quantity/next-size';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
-import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
+import {
+  choice,
+  type Field,
+  fields,
+  list,
+  maybe,
+  quantity,
+  whole,
+  wholeNumber,
+  yesOrNo,
+} from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
@@ -32,6 +43,7 @@ import {
   JOINT_LENGTH,
   JOINT_WIDTH,
   MEASURE,
+  ROD,
   SPREAD,
 } from './ordinary';
 import { CARTRIDGES, CURING_PRACTICES, UFGS_CURING } from './sources';
@@ -80,8 +92,10 @@ export interface FilledJointsInput {
   readonly width: QuantityInput<'length'>;
   /** Depth of the sealant, above the backer rod. */
   readonly depth: QuantityInput<'length'>;
-  /** What one cartridge or pail holds, where they are wanted. */
+  /** What one cartridge or pail holds, where they are wanted: `10.1 fl oz`, `300 mL`. */
   readonly container?: QuantityInput<'volume'>;
+  /** Diameter of the backer rod; by default the next that is sold, a quarter thicker than the joint is wide. */
+  readonly rod?: QuantityInput<'length'>;
 }
 
 /** Input of {@link finishMaterials}. */
@@ -98,6 +112,8 @@ export interface FinishMaterialsInput {
   readonly color?: ColorInput;
   /** Joints to be filled. */
   readonly sealant?: FilledJointsInput;
+  /** True where the concrete is air-entrained, which a hard shake must not be troweled onto. */
+  readonly airEntrained?: boolean;
 }
 
 /** So much of a liquid. */
@@ -142,7 +158,7 @@ export interface FinishMaterialsFigures {
   readonly sealant?: LiquidNeeded;
   /** Backer rod: as long as the joints, with the allowance. */
   readonly backerRod?: Quantity<'length'>;
-  /** A rod a quarter thicker than the joint is wide stays where it is pushed. */
+  /** Diameter of the rod, as it is sold: a quarter thicker than the joint is wide, or more, stays where it is pushed. */
   readonly rodDiameter?: Quantity<'length'>;
   /** Coverages of curing compound that published texts ask; they lie far apart, so none is assumed. */
   readonly publishedCoverages?: readonly PublishedCoverage[];
@@ -152,10 +168,13 @@ type Parsed = Read<FinishMaterialsInput>;
 type Volume = Quantity<'volume'>;
 type Mass = Quantity<'mass'>;
 type Area = Quantity<'area'>;
+type Length = Quantity<'length'>;
 type Ratio = Quantity<'ratio'>;
 
 const ONE = constant(() => ratio('1:1'));
 const QUARTER_MORE = constant(() => ratio('1.25:1'));
+/** Rods of closed-cell foam as they are sold. */
+const RODS = sizesOf('1/4 3/8 1/2 5/8 3/4 7/8 1 1-1/4 1-1/2 2', '6 8 10 13 15 20 25 30 40 50');
 const MOST_COLOR = constant(() => ratio('10%'));
 const GALLON = paired('volume', '1 gal', '1 L');
 /** At which ASTM C309 has compounds tested. */
@@ -172,10 +191,11 @@ function containersOf<D extends 'volume' | 'mass'>(
   what: string,
   needed: Quantity<D>,
   container: Quantity<D> | undefined,
+  path: string,
   pad: Pad,
 ): { containers?: Quantity<'count'> } {
   if (!container) return {};
-  return { containers: wholeUnits(`containers of ${what}`, needed, container, 'container', pad) };
+  return { containers: wholeUnits(`containers of ${what}`, needed, container, `${path}.container`, pad) };
 }
 
 interface Job {
@@ -209,7 +229,11 @@ function liquidOf(
     B.times(V),
   );
   if (kind === 'curing-compound') heedCuring(C, B, n, pad);
-  return { kind, volume, ...containersOf(kind.replaceAll('-', ' '), volume, container, pad) };
+  return {
+    kind,
+    volume,
+    ...containersOf(kind.replaceAll('-', ' '), volume, container, `liquids[${i}]`, pad),
+  };
 }
 
 /** Whether all coats together are as thick as compounds are tested. */
@@ -219,7 +243,12 @@ function heedCuring(covers: Area, measure: Volume, coats: Quantity<'count'>, pad
   if (limit) pad.caution(cautions.thinCuring(limit, each));
 }
 
-function powderOf(powder: NonNullable<Parsed['powders']>[number], { A, a }: Job, pad: Pad): PowderNeeded {
+function powderOf(
+  powder: NonNullable<Parsed['powders']>[number],
+  i: number,
+  { A, a }: Job,
+  pad: Pad,
+): PowderNeeded {
   const { kind, rate: r, container } = powder;
   const what = `${kind} cast on`;
   const mass = pad.step(
@@ -228,7 +257,7 @@ function powderOf(powder: NonNullable<Parsed['powders']>[number], { A, a }: Job,
     { A, r, a },
     A.times(r).times(ONE().plus(a)),
   );
-  return { kind, mass, ...containersOf(what, mass, container, pad) };
+  return { kind, mass, ...containersOf(what, mass, container, `powders[${i}]`, pad) };
 }
 
 function colorOf(
@@ -237,7 +266,7 @@ function colorOf(
 ): PowderNeeded {
   const mass: Mass = pad.step('color in the concrete', 'M = V × c × d', { V, c, d }, V.times(c).times(d));
   if (d.greaterThan(MOST_COLOR())) pad.caution(cautions.muchColor(MOST_COLOR(), d));
-  return { kind: 'color', mass, ...containersOf('color', mass, container, pad) };
+  return { kind: 'color', mass, ...containersOf('color', mass, container, 'color', pad) };
 }
 
 function sealantOf(
@@ -245,24 +274,44 @@ function sealantOf(
   a: Ratio,
   pad: Pad,
 ): Pick<FinishMaterialsFigures, 'sealant' | 'backerRod' | 'rodDiameter'> {
-  const { length: L, width: w, depth: t, container } = sealant;
+  const { length: L, width: w, depth: t, container, rod } = sealant;
   const unit = pad.system === 'metric' ? 'L' : 'gal';
   const full = L.times(w).times(t).times(ONE().plus(a)).in(unit);
   const volume = pad.step('sealant', 'V = L × w × t × (1 + a)', { L, w, t, a }, full);
   if (t.greaterThan(w)) pad.caution(cautions.deepSealant(w, t));
-  const k = QUARTER_MORE();
+  const rodDiameter = rodFor(w, rod, pad);
   return {
-    sealant: { kind: 'sealant', volume, ...containersOf('sealant', volume, container, pad) },
+    sealant: { kind: 'sealant', volume, ...containersOf('sealant', volume, container, 'sealant', pad) },
     backerRod: pad.step('backer rod', 'R = L × (1 + a)', { L, a }, L.times(ONE().plus(a))),
-    rodDiameter: pad.step('diameter of the rod', 'D = w × k', { w, k }, w.times(k)),
+    rodDiameter,
   };
 }
 
-function heed({ liquids = [], powders = [], color, sealant }: Parsed, pad: Pad): void {
+/** The rod that is given, or the next that is sold. */
+function rodFor(w: Length, given: Length | undefined, pad: Pad): Length {
+  if (given) {
+    if (!given.greaterThan(w)) pad.caution(cautions.thinRod(w, given));
+    return given;
+  }
+  const k = QUARTER_MORE();
+  const D = pad.step('a quarter thicker than the joint is wide', 'D = w × k', { w, k }, w.times(k));
+  const next = nextSize(RODS, D, pad.system);
+  pad.assume({
+    name: 'sealant.rod',
+    value: { reckoned: next },
+    because: say`the next rod that is sold from ${{ least: D }} on`,
+    override: 'Give sealant.rod, the diameter at hand',
+    source: COMMON_PRACTICE,
+  });
+  return next;
+}
+
+function heed({ liquids = [], powders = [], color, sealant, airEntrained }: Parsed, pad: Pad): void {
   const cured = liquids.some(({ kind }) => kind === 'curing-compound');
   const sealed = sealant ?? liquids.some(({ kind }) => kind === 'sealer');
   if (cured && sealed) pad.caution(cautions.sealTooSoon);
   if (powders.length > 0 || color) pad.caution(cautions.dustyShake);
+  if (airEntrained && powders.some(({ kind }) => kind === 'hardener')) pad.caution(cautions.shakeOnAir);
   if (liquids.length > 0 || sealant) pad.caution(cautions.readTheLabel);
 }
 
@@ -272,7 +321,7 @@ function reckon(input: Parsed, pad: Pad): FinishMaterialsFigures {
   const compound = liquids?.some(({ kind }) => kind === 'curing-compound');
   const figures = {
     ...(liquids ? { liquids: liquids.map((liquid, i) => liquidOf(liquid, i, job, pad)) } : {}),
-    ...(powders ? { powders: powders.map((powder) => powderOf(powder, job, pad)) } : {}),
+    ...(powders ? { powders: powders.map((powder, i) => powderOf(powder, i, job, pad)) } : {}),
     ...(color ? { color: colorOf(color, pad) } : {}),
     ...(sealant ? sealantOf(sealant, a, pad) : {}),
     ...(compound
@@ -357,8 +406,10 @@ function door(): Field<Parsed> {
           width: quantity('length', 'width', 'positive', JOINT_WIDTH),
           depth: quantity('length', 'depth', 'positive', JOINT_DEPTH),
           container: maybe(quantity('volume', 'container', 'positive', CONTAINER)),
+          rod: maybe(quantity('length', 'rod', 'positive', ROD)),
         }),
       ),
+      airEntrained: maybe(yesOrNo('airEntrained')),
     },
     anyOf(given('liquids'), given('powders'), given('color'), given('sealant')),
   );

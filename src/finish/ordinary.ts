@@ -53,8 +53,24 @@ export const JOINT_DEPTH = /*#__PURE__*/ range(
   ['3 in', '75 mm'],
 );
 
+export const ROD = /*#__PURE__*/ range('a backer rod', ['1/8 in', '3 mm'], ['4 in', '100 mm']);
+
 export const GAP_WIDTH = /*#__PURE__*/ range('the gap behind forms', ['1/2 in', '10 mm'], ['4 ft', '1.2 m']);
-export const GAP_DEPTH = /*#__PURE__*/ range('the depth of a gap', ['1 in', '25 mm'], ['12 ft', '3.6 m']);
+export const GAP_DEPTH = /*#__PURE__*/ range(
+  'the depth of the gap along forms',
+  ['1 in', '25 mm'],
+  ['12 ft', '3.6 m'],
+);
+export const STRIPPED = /*#__PURE__*/ range(
+  'the length of stripped forms',
+  ['1 ft', '0.3 m'],
+  ['10000 ft', '3000 m'],
+);
+export const GROUND_FALL = /*#__PURE__*/ range(
+  'the fall of the ground',
+  ['1/4 in', '5 mm'],
+  ['12 ft', '3.6 m'],
+);
 export const GREEN = /*#__PURE__*/ range(
   'the ground to be made good',
   ['4 ft2', '0.4 m2'],

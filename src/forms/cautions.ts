@@ -148,3 +148,12 @@ export const bareStakes: Caution = {
   says: 'who trips falls onto steel stakes: drive them below the top of the boards, or put caps or guards on them that stop a fall',
   source: OSHA_BARS,
 };
+
+export const fluidTooHigh = (limit: Length, actual: Length, rate: Quantity<'speed'>): Caution => ({
+  code: 'lift-too-high',
+  severity: 'stop',
+  ...say`at that rise ${{ actual }} of concrete stand fluid, and who makes the forms allows ${{ limit }}: forms burst. Place no faster than ${{ rate }}, round by round, and let each lift stiffen`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});

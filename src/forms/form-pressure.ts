@@ -30,14 +30,17 @@ import {
   riseAt,
   SLOW,
 } from './lateral';
+import { type Lifts, liftsOf } from './lifts';
 import {
   FORM_DENSITY,
   FORM_HEIGHT,
   FORM_STRENGTH,
   FORM_TEMPERATURE,
+  LIFT,
   OUTPUT,
   PLAN_AREA,
   RISE,
+  STIFFENS,
 } from './ordinary';
 import { ARMY_FORMS, FORM_COEFFICIENTS, FORM_PRESSURE } from './sources';
 
@@ -66,10 +69,14 @@ export interface FormPressureInput {
   readonly slump?: QuantityInput<'length'>;
   /** What the forms are made for, by their maker or their design. */
   readonly allowed?: QuantityInput<'pressure'>;
+  /** How long the concrete takes to stiffen so far that it carries itself, by a test or by the forms' maker. */
+  readonly stiffensIn?: QuantityInput<'time'>;
+  /** How high the forms may be filled in one lift, by their maker; with the time of stiffening. */
+  readonly mostLift?: QuantityInput<'length'>;
 }
 
 /** Figures of {@link formPressure}. */
-export interface FormPressureFigures {
+export interface FormPressureFigures extends Lifts {
   /** What the forms must stand. */
   readonly pressure: Quantity<'pressure'>;
   /** What it comes from: an equation, the least, or the full head. */
@@ -236,6 +243,9 @@ function judge({ input, fresh, head, actual, w }: Forms, pad: Pad): Partial<Form
 function reckon(input: Parsed, pad: Pad): FormPressureFigures {
   const { height: h, temperature: T } = input;
   if (T.lessThan(FROZEN())) refuse('temperature', frozenConcrete());
+  if (input.mostLift && !input.stiffensIn) refuse('stiffensIn', faults.missing('stiffensIn', '"1 h"'));
+  if (input.stiffensIn && !input.mostLift)
+    refuse('mostLift', faults.missing('mostLift', ['"4 ft"', '"1.2 m"']));
   const R = riseOf(input, pad);
   const w = densityOf(input, pad);
   const fresh = { unitWeight: unitWeight(w, pad), chemistry: chemistryOf(input, pad), temperature: T };
@@ -247,6 +257,7 @@ function reckon(input: Parsed, pad: Pad): FormPressureFigures {
     ...made,
     fullHead: head,
     depth: made.governs === 'full head' ? h : depthOf(made.pressure, w, pad),
+    ...liftsOf(input, R, pad),
     rise: R,
     duration: pad.step('time to place', 'D = h ÷ R', { h, R }, h.over(R).in('h')),
     ...judged,
@@ -258,7 +269,7 @@ function reckon(input: Parsed, pad: Pad): FormPressureFigures {
  *
  * @param input - wall or column, height, rise or output with plan area, temperature; what the forms are made for
  * @returns the pressure that forms must stand, and the rise that given forms stand
- * @throws {InputError} `missing` rise or output; `give-one-of` both; `out-of-range` temperatures of frozen concrete;
+ * @throws {InputError} `missing` rise or output, or one of the time of stiffening and the most of a lift; `give-one-of` both; `out-of-range` temperatures of frozen concrete;
  * quantities that cannot be read or are not greater than zero
  * @source ACI 347-04 as told by M. K. Hurd in Concrete Construction, constants from memory
  * @example
@@ -288,8 +299,10 @@ export const formPressure: Calculation<FormPressureInput, FormPressureFigures> =
         cement: maybe(choice('cement', ['plain', 'retarded', 'blended', 'blended-retarded'] as const)),
         slump: maybe(quantity('length', 'slump', 'positive', SLUMP)),
         allowed: maybe(quantity('pressure', 'allowed', 'positive', FORM_STRENGTH)),
+        stiffensIn: maybe(quantity('time', 'stiffensIn', 'positive', STIFFENS)),
+        mostLift: maybe(quantity('length', 'mostLift', 'positive', LIFT)),
       },
-      all(allOrNone('output', 'planArea'), oneOf(['rise'], ['output'])),
+      all(allOrNone('output', 'planArea'), allOrNone('stiffensIn', 'mostLift'), oneOf(['rise'], ['output'])),
     ),
   reckon,
 });

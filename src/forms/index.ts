@@ -14,5 +14,6 @@ export type {
 } from './form-figures';
 export { type FormMaterialsInput, formMaterials } from './form-materials';
 export { type FormPressureFigures, type FormPressureInput, formPressure } from './form-pressure';
+export type { Lifts } from './lifts';
 export { type SquareCheckFigures, type SquareCheckInput, squareCheck } from './square-check';
 export type { StakeLength, StakesInput } from './staking';

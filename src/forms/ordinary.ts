@@ -84,3 +84,5 @@ export const STAKE_LENGTH = /*#__PURE__*/ range(
   ['8 in', '200 mm'],
   ['7 ft', '2.1 m'],
 );
+export const STIFFENS = /*#__PURE__*/ range('the time in which concrete stiffens', '15 min', '8 h');
+export const LIFT = /*#__PURE__*/ range('a lift of concrete', ['6 in', '150 mm'], ['12 ft', '3.6 m']);

@@ -79,6 +79,10 @@ const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {
     return { follows: { kind: 'pit' }, facts: said['area'] === undefined ? { outline } : {} };
   },
   base: ({ element: { outline } }, said) => (said['area'] === undefined ? { facts: { outline } } : {}),
+  forms: ({ element: { outline, thickness } }, said) => ({
+    follows: { kind: 'slab-edge', height: thickness },
+    facts: said['runs'] === undefined ? { outline } : {},
+  }),
   slab: thickPlan,
   bars,
   mesh: (known, said) => (said['length'] === undefined ? plan(known, said) : {}),

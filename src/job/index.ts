@@ -32,7 +32,33 @@ export type {
   PurchaseTaxInput,
   TermsInput,
 } from './bid-terms';
+export {
+  compareJobs,
+  type ElementChange,
+  type JobChanges,
+  type PurchaseChange,
+  type QuantityChange,
+} from './compare-jobs';
 export type { ElementChoices, JobElementInput, JobInput, Raw, SharedInput } from './document';
+export type {
+  ChargeFigures,
+  InvoiceFigures,
+  InvoiceInput,
+  InvoiceLineInput,
+  InvoiceTaxInput,
+  ShortLoadChargeInput,
+  WaitingChargeInput,
+} from './invoice-charges';
+export {
+  type CarriedAllowance,
+  type ElementCheckFigures,
+  type InvoiceCheckFigures,
+  type InvoiceCheckInput,
+  type InvoiceElementInput,
+  type InvoiceTicketInput,
+  invoiceCheck,
+  type PastJobInput,
+} from './invoice-check';
 export { type JobBidFigures, jobBid, type LineFigures, type UnitPrice } from './job-bid';
 export {
   type JobElementFigures,
@@ -46,5 +72,6 @@ export {
   reckonJob,
 } from './job-takeoff';
 export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './part-inputs';
+export { type ItemPrice, type PricedPurchases, pricedPurchases } from './priced';
 export type { Purchase, PurchaseShare } from './purchases';
 export type { JobPart } from './work';

@@ -18,6 +18,7 @@ import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { type Job, type JobInput, jobDoor, partsIn, type Raw } from './document';
 import { assumptionsOf, cautionsOf, gravestFirst } from './gather';
+import { gravelKept } from './gravel';
 import {
   concreteOfElements,
   concretePurchase,
@@ -156,7 +157,7 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   const concrete = concreteOfElements(elements, overlaps);
   const { order, trucks, cutting } = partsIn(job);
   const mixes = mixesOf(concrete, { job, order, trucks, bench });
-  const bought = purchasesOf(elements, membersOf(cutting), bench);
+  const bought = purchasesOf(elements, gravelKept(elements, overlaps), membersOf(cutting), bench);
   refuseFaults(bench);
   const ofMixes = mixes.flatMap((mix) => [...known(mix.asked), ...known(mix.order), ...known(mix.trucks)]);
   return {

@@ -10,6 +10,7 @@ import { stepVolume } from '../concrete/step-volume';
 import { wallVolume } from '../concrete/wall-volume';
 import { backfill } from '../finish/backfill';
 import { finishMaterials } from '../finish/finish-materials';
+import { formMaterials } from '../forms/form-materials';
 import { drainageCheck } from '../grade/drainage-check';
 import { formGrades } from '../grade/form-grades';
 import { jointLayout } from '../joints/joint-layout';
@@ -30,6 +31,7 @@ import { stepLayout } from '../steps/step-layout';
 const ALL = [
   excavation,
   baseTonnage,
+  formMaterials,
   formGrades,
   drainageCheck,
   stepLayout,

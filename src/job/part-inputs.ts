@@ -14,6 +14,7 @@ import type { StepVolumeInput } from '../concrete/step-inputs';
 import type { WallVolumeInput } from '../concrete/wall-volume';
 import type { BackfillInput } from '../finish/backfill';
 import type { FinishMaterialsInput } from '../finish/finish-materials';
+import type { FormMaterialsInput } from '../forms/form-materials';
 import type { DrainageCheckInput } from '../grade/drainage-check';
 import type { FormGradesInput } from '../grade/form-grades';
 import type { JointLayoutInput } from '../joints/joint-layout';
@@ -41,6 +42,8 @@ export interface ElementParts {
   readonly excavation?: PartInput<ExcavationInput>;
   /** Gravel under it. */
   readonly base?: PartInput<BaseTonnageInput>;
+  /** Forms and stakes; of the edges of its outline, as high as it is thick, by default. */
+  readonly forms?: PartInput<FormMaterialsInput>;
   /** Heights of the forms. */
   readonly stakes?: PartInput<FormGradesInput>;
   /** Whether the water runs off. */
@@ -101,6 +104,7 @@ export interface JobParts {
 export const ELEMENT_PARTS = {
   excavation: 'excavation',
   base: 'base-tonnage',
+  forms: 'form-materials',
   stakes: 'form-grades',
   fall: 'drainage-check',
   risers: 'step-layout',

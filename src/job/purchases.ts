@@ -9,6 +9,7 @@ import type { Quantity } from '../quantity/quantity';
 import type { Take, TakeCut } from '../reckoning/takes';
 import type { BarCuttingFigures } from '../steel/bar-cutting';
 import type { Raw } from './document';
+import type { GravelKept } from './gravel';
 import type { Bench, WorkedElement, WorkedPart } from './work';
 
 /** Where a purchase goes. */
@@ -39,11 +40,15 @@ interface Line extends Purchase {
 const timesCount = <Q extends Quantity>(quantity: Q, count: Quantity<'count'> | undefined): Q =>
   (count ? (quantity as Quantity<'volume'>).times(count) : quantity) as unknown as Q;
 
+const keptOf = (quantity: Quantity, kept: Quantity<'ratio'> | undefined): Quantity =>
+  kept ? (quantity as Quantity<'mass'>).times(kept) : quantity;
+
 /** What one element takes of one thing, all of its kind. */
-const linesOf = ({ element, parts }: WorkedElement): Line[] =>
+const linesOf = ({ element, parts }: WorkedElement, kept: GravelKept): Line[] =>
   parts.flatMap(({ result }) =>
     result.takes.map(({ item, of, quantity, cuts = [] }) => {
-      const all = timesCount(quantity, element.count);
+      const whole = timesCount(quantity, element.count);
+      const all = item === 'base' ? keptOf(whole, kept.get(element)) : whole;
       return {
         item,
         of,
@@ -133,13 +138,16 @@ const isShared = ({ item, by }: Line, count: (name: string) => number, cutting: 
 /** What the elements take, merged; concrete is left to its orders. */
 export function purchasesOf(
   elements: readonly WorkedElement[],
+  kept: GravelKept,
   cutting: Raw,
   bench: Bench,
 ): { readonly lines: Purchase[]; readonly parts: WorkedPart[] } {
   const counts = new Map(
     elements.map(({ element: { name, count } }) => [name, count?.toNumber('each') ?? 1]),
   );
-  const merged = merge(elements.flatMap(linesOf)).filter(({ item }) => item !== 'concrete');
+  const merged = merge(elements.flatMap((each) => linesOf(each, kept))).filter(
+    ({ item }) => item !== 'concrete',
+  );
   const cut = merged.map((line) => {
     if (isShared(line, (name) => counts.get(name) ?? 1, cutting)) return cutTogether(line, cutting, bench);
     const { item, of, quantity, by } = line;

@@ -13,7 +13,7 @@ export const overlapOnce = (
 ): Caution => ({
   code: 'elements-overlap',
   severity: 'warning',
-  ...say`${{ first }} and ${{ second }} lie over each other on ${{ area }}: the concrete there is counted once, ${{ less }} less. Say standsOn where one stands on the other, or cut an opening; gravel and steel are counted in both`,
+  ...say`${{ first }} and ${{ second }} lie over each other on ${{ area }}: the concrete there is counted once, ${{ less }} less. Say standsOn where one stands on the other, or cut an opening. Gravel there is counted once too, steel in both`,
   source: CLOSED_FORM,
 });
 

@@ -7,12 +7,13 @@ import {
   ACI_318,
   OUTDOOR_TROWEL,
   SLUMP_FLATWORK,
+  STONE_BETWEEN_FORMS,
   STONE_BY_THICKNESS,
-  TIME_LIMIT,
   TROWELED_AIR,
   WATER_ADDED,
   YIELD_FORMULA,
 } from './sources';
+import { C94_21 } from './time-limit';
 
 type Ratio = Quantity<'ratio'>;
 type Length = Quantity<'length'>;
@@ -119,6 +120,15 @@ export const highSlump = (limit: Length, actual: Length): Caution => ({
   source: SLUMP_FLATWORK,
 });
 
+export const largeStoneInWall = (limit: Length, actual: Length): Caution => ({
+  code: 'large-stone',
+  severity: 'warning',
+  ...say`stone of ${{ actual }} is more than a fifth of what is between the forms, ${{ limit }}: it hangs up and leaves hollows. Ask for smaller stone, and for the air that goes with it`,
+  limit,
+  actual,
+  source: STONE_BETWEEN_FORMS,
+});
+
 export const largeStone = (limit: Length, actual: Length): Caution => ({
   code: 'large-stone',
   severity: 'warning',
@@ -150,7 +160,7 @@ export const pastTimeLimit = (limit: Quantity<'time'>, actual: Quantity<'time'>)
   ...say`the load is ${{ actual }} old at discharge, and the limit is ${{ limit }}. It may be taken only if it can be placed without adding water, and if who ordered it agrees`,
   limit,
   actual,
-  source: TIME_LIMIT,
+  source: C94_21,
 });
 
 export const shortYield = (limit: Ratio, actual: Ratio): Caution => ({
@@ -182,5 +192,5 @@ export const noWaterWhenOld: Caution = {
   code: 'no-water-when-old',
   severity: 'stop',
   says: 'water is wanted in a load past its time limit: it stiffens because it sets, and water then takes its strength. Place it as it is at once, or send it back',
-  source: TIME_LIMIT,
+  source: C94_21,
 };

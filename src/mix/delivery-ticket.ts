@@ -11,7 +11,7 @@
 import { AGGREGATE_SIZE, SLUMP } from '../joints/ordinary';
 import * as faults from '../quantity/faults';
 import { lesserOf } from '../quantity/greater';
-import { constant, density, ratio, time } from '../quantity/make';
+import { constant, density, ratio } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { UnitId } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
@@ -27,7 +27,8 @@ import * as cautions from './cautions';
 import { moreThanDelivered } from './faults';
 import { AGE, AIR, BATCHED, DENSITY, LOAD, MOISTURE, STRENGTH, WATER } from './ordinary';
 import { effectOf, roomBySlump, type WaterEffect } from './site-water';
-import { AIR_TOLERANCE, TIME_LIMIT, WATER_ADDED, YIELD_FORMULA } from './sources';
+import { AIR_TOLERANCE, WATER_ADDED, YIELD_FORMULA } from './sources';
+import { BY_OLD_EDITIONS, C94_21, C94_BEFORE_2021, OLD_TIME_LIMIT } from './time-limit';
 import { waterCement } from './water-cement';
 
 /** An aggregate as it was batched. */
@@ -129,7 +130,6 @@ const SHORT = constant(() => ratio('98%'));
 const WATER_DENSITY = constant(() => density('1000 kg/m3'));
 const waterDensity = ({ system }: Pad): Quantity<'density'> =>
   WATER_DENSITY().in(system === 'metric' ? 'kg/m3' : 'pcf');
-const OLD_LIMIT = constant(() => time('90 min'));
 /** Sizes under two names, 3/4 in and 20 mm, are one. */
 const SAME_STONE = constant(() => ratio('10%'));
 
@@ -302,14 +302,14 @@ function judgeMix(input: Parsed, pad: Pad): void {
 /** Whether it is past its time limit. */
 function isLate({ age, timeLimit }: Parsed, pad: Pad): boolean {
   if (!age) return false;
-  const limit = timeLimit ?? OLD_LIMIT();
+  const limit = timeLimit ?? OLD_TIME_LIMIT();
   if (!timeLimit) {
     pad.assume({
       name: 'timeLimit',
-      value: OLD_LIMIT(),
-      because: 'what ASTM C94 had up to its edition of 2020; since then the order or the ticket says it',
+      value: OLD_TIME_LIMIT(),
+      because: BY_OLD_EDITIONS,
       override: 'Give timeLimit as the ticket or the order states it',
-      source: TIME_LIMIT,
+      source: C94_BEFORE_2021,
     });
   }
   if (age.greaterThan(limit)) pad.caution(cautions.pastTimeLimit(limit, age));
@@ -430,7 +430,7 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
   id: 'delivery-ticket',
   title: 'Delivery ticket',
   version: 1,
-  sources: [AIR_TOLERANCE, WATER_ADDED, YIELD_FORMULA, TIME_LIMIT],
+  sources: [AIR_TOLERANCE, WATER_ADDED, YIELD_FORMULA, C94_BEFORE_2021, C94_21],
   input: () => {
     const strength = quantity('pressure', 'strength', 'positive', STRENGTH);
     const air = (what: string) => maybe(quantity('ratio', what, 'positive', AIR));

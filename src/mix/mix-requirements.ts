@@ -82,7 +82,7 @@ export interface MixRequirementsInput {
   readonly finish?: 'broom' | 'float' | 'hard-trowel' | 'stamp' | 'exposed-aggregate';
   /** True where it is consolidated by a vibrator or a vibrating screed; the slump is an inch less. */
   readonly vibrated?: boolean;
-  /** Thickness of the slab, where the stone is to be judged by it. */
+  /** Thickness of the slab, or of the wall between its forms, where the stone is to be judged by it. */
   readonly thickness?: QuantityInput<'length'>;
   /** The code or standard that governs; by default `strictest`: of those for the units of the job. */
   readonly standard?: 'strictest' | MixStandard;
@@ -246,11 +246,12 @@ function judge(offer: Offer, judged: Judged, rules: readonly Source[], pad: Pad)
   return fits;
 }
 
-/** Whether the stone goes into the slab. */
-function heedStone({ thickness: t, aggregateSize: d }: Parsed, pad: Pad): void {
+/** Whether the stone goes into the slab, or between the forms of a wall. */
+function heedStone({ use, thickness: t, aggregateSize: d }: Parsed, pad: Pad): void {
   if (!t) return;
-  const third = t.over(wholeNumber(3));
-  if (d.greaterThan(third)) pad.caution(cautions.largeStone(third, d));
+  const [part, large] = use === 'wall' ? [5, cautions.largeStoneInWall] : [3, cautions.largeStone];
+  const most = t.over(wholeNumber(part));
+  if (d.greaterThan(most)) pad.caution(large(most, d));
 }
 
 const SOURCES: readonly Source[] = [

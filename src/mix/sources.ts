@@ -121,6 +121,16 @@ export const STONE_BY_THICKNESS: Source = {
   fromMemory: false,
 };
 
+export const STONE_BETWEEN_FORMS: Source = {
+  kind: 'published',
+  title: 'Frequently asked question 754, maximum size of aggregate (citing ACI 318-19 and ACI 302.1R)',
+  publisher: 'American Concrete Institute',
+  edition: 'web FAQ',
+  locator: 'answer: a fifth of the narrowest width between forms',
+  url: 'https://www.concrete.org/tools/frequentlyaskedquestions.aspx?faqid=754',
+  fromMemory: false,
+};
+
 export const TROWELED_AIR: Source = {
   kind: 'published',
   title: 'Blistering of air-entrained concrete (answer quoting ACI 302.1)',
@@ -154,15 +164,5 @@ export const YIELD_FORMULA: Source = {
   publisher: 'National Ready Mixed Concrete Association; ASTM International',
   locator: 'yield = mass of the batch ÷ density; an average of three loads',
   url: 'https://concreteanswers.org/CIPs/CIP8.htm',
-  fromMemory: false,
-};
-
-export const TIME_LIMIT: Source = {
-  kind: 'published',
-  title: 'Change to the time limit of ASTM C94-21, as reported',
-  publisher: 'American Concrete Pumping Association',
-  edition: '2022',
-  locator: '90 min by default up to C94-20; since C94-21 stated by the purchaser or the producer',
-  url: 'https://www.concretepumpers.com/acpa-news/2022/06/21/change-astm-c94-21-time-limit',
   fromMemory: false,
 };

@@ -37,7 +37,10 @@ const STEPS: Readonly<Record<Exclude<Dimension, 'money'>, Ends>> = {
 /** Where a figure is shown in one of these, its step is another. */
 const BY_UNIT: Readonly<Record<string, string>> = {
   gal: '1 gal',
+  qt: '1 qt',
+  'fl oz': '1 fl oz',
   L: '1 L',
+  mL: '10 mL',
   ft3: '1 ft3',
   in3: '1 in3',
   cm3: '1 cm3',

@@ -159,3 +159,10 @@ export const muchForBags = (limit: Volume, actual: Volume, bags: Quantity<'count
   actual,
   source: COMMON_PRACTICE,
 });
+
+export const slurry: Caution = {
+  code: 'slurry',
+  severity: 'warning',
+  says: 'slurry of a wet saw is as caustic as wet concrete: keep it off skin and eyes, and out of drains, gutters and lawns. Vacuum it up before it dries to dust, and take it to where concrete is washed out',
+  source: COMMON_PRACTICE,
+};

@@ -29,7 +29,9 @@ export type DayVerdict =
   | 'in the dark'
   | 'too few finishers'
   | 'too late'
-  | 'on bleed water';
+  | 'on bleed water'
+  | 'cover for rain'
+  | 'hold for rain';
 
 /** What the day is held to, each time since the first concrete is placed. */
 export interface DayBounds {
@@ -127,13 +129,20 @@ function heedHours({ leaves }: Day, { workEnds, clock }: DayBounds, pad: Pad): b
 }
 
 /** Rain hurts from the first concrete on until the last has set. */
-function heedRain({ placingTime: P, concrete }: Day, { rainAt }: DayBounds, pad: Pad): void {
-  if (!rainAt) return;
-  if (rainAt.lessThan(P)) pad.caution(cautions.rainWhilePlacing(P, rainAt));
-  else {
-    const soft = P.plus(concrete.set.latest);
-    if (rainAt.lessThan(soft)) pad.caution(cautions.rainBeforeSet(soft, rainAt));
+function heedRain(
+  { placingTime: P, concrete }: Day,
+  { rainAt }: DayBounds,
+  pad: Pad,
+): 'hold for rain' | 'cover for rain' | undefined {
+  if (!rainAt) return undefined;
+  if (rainAt.lessThan(P)) {
+    pad.caution(cautions.rainWhilePlacing(P, rainAt));
+    return 'hold for rain';
   }
+  const soft = P.plus(concrete.set.latest);
+  if (!rainAt.lessThan(soft)) return undefined;
+  pad.caution(cautions.rainBeforeSet(soft, rainAt));
+  return 'cover for rain';
 }
 
 /** Air and drying, for whoever trowels, sweats and freezes. */
@@ -168,10 +177,15 @@ export function judgeDay(day: Day, bounds: DayBounds, pad: Pad): DayVerdict {
   const few = heedHands(day, pad);
   const dark = heedLight(day, bounds, pad);
   const after = heedHours(day, bounds, pad);
-  heedRain(day, bounds, pad);
-  if (water) return 'on bleed water';
-  if (late) return 'too late';
-  if (few) return 'too few finishers';
-  if (dark) return 'in the dark';
-  return after ? 'after hours' : 'fits the day';
+  const rain = heedRain(day, bounds, pad);
+  const found: readonly (readonly [boolean, DayVerdict])[] = [
+    [rain === 'hold for rain', 'hold for rain'],
+    [water, 'on bleed water'],
+    [late, 'too late'],
+    [few, 'too few finishers'],
+    [rain === 'cover for rain', 'cover for rain'],
+    [dark, 'in the dark'],
+    [after, 'after hours'],
+  ];
+  return found.find(([is]) => is)?.[1] ?? 'fits the day';
 }

@@ -77,6 +77,7 @@ const members = () => ({
   concreteTemperature: maybe(quantity('temperature', 'concreteTemperature', 'any', CONCRETE_TEMPERATURE)),
   airTemperature: maybe(quantity('temperature', 'airTemperature', 'any', AIR)),
   initialSet: maybe(hours(ordinary.SET)),
+  age: maybe(quantity('time', 'age', 'not-negative', ordinary.AGE)),
   evaporation: maybe(quantity('evaporation', 'evaporation', 'not-negative', ordinary.DRYING)),
   humidity: maybe(quantity('ratio', 'humidity', 'not-negative', HUMIDITY)),
   wind: maybe(quantity('speed', 'wind', 'not-negative', WIND)),
@@ -121,6 +122,7 @@ const LONGEST = constant(() => time('30 day'));
 /** Nothing sets or is washed free sooner. */
 const LEAST = constant(() => time('5 min'));
 const QUARTER_HOUR = constant(() => time('15 min'));
+const USUAL_END = constant(() => time('18 h'));
 const WHOLE = constant(() => ratio('100%'));
 
 function bounded(path: string, t: Time): Time {
@@ -210,9 +212,36 @@ function clockOfDay(start: Time): (t: Time) => string {
   };
 }
 
+/** Of the concrete as it is placed: older than that it would have set before. */
+export function ageOf({ age }: DayParsed, pad: Pad): Time {
+  if (age) return bounded('age', age);
+  pad.assume({
+    name: 'age',
+    value: NONE(),
+    because: 'set is counted from placing; concrete that rode for an hour sets an hour sooner',
+    override: 'Give age as the concrete is placed, from its loading on, as truckPlan has it',
+    source: COMMON_PRACTICE,
+  });
+  return NONE();
+}
+
+/** When work ends; as on a usual day where neither that nor sunset is told. */
+function workToOf({ workTo, sunset, startAt }: DayParsed, pad: Pad): Time | undefined {
+  if (workTo || sunset || !startAt.lessThan(USUAL_END())) return workTo;
+  pad.assume({
+    name: 'workTo',
+    value: USUAL_END(),
+    because: 'a usual working day ends then, and daylight is not told',
+    override: 'Give workTo, or sunset',
+    source: COMMON_PRACTICE,
+  });
+  return USUAL_END();
+}
+
 /** What the day is held to. */
-export function boundsOf(input: DayParsed): DayBounds {
-  const { startAt: start, finish, sunset, rainAt, workTo } = input;
+export function boundsOf(input: DayParsed, pad: Pad): DayBounds {
+  const { startAt: start, finish, sunset, rainAt } = input;
+  const workTo = workToOf(input, pad);
   if (!start.lessThan(DAY())) refuse('startAt', sharedFaults.doesNotFit('startAt', '24 h'));
   if (workTo && workTo.compareTo(start) === 0) refuse('workTo', sharedFaults.doesNotFit('startAt', 'workTo'));
   const rain = rainAt?.minus(start).in('min');

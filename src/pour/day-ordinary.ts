@@ -19,6 +19,7 @@ export const EDGES = /*#__PURE__*/ range(
   ['20000 ft', '6000 m'],
 );
 export const SET = /*#__PURE__*/ range('a measured initial set', '45 min', '30 h');
+export const AGE = /*#__PURE__*/ range('the age of concrete as it is placed', '2 min', '4 h');
 export const CURING_TIME = /*#__PURE__*/ range('spraying or covering a slab', '2 min', '6 h');
 export const WASH_AFTER = /*#__PURE__*/ range('the time until aggregate is washed free', '30 min', '72 h');
 export const DRYING = /*#__PURE__*/ range(

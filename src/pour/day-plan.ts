@@ -14,8 +14,25 @@ import { ACI_SAW_TIMES } from '../reckoning/source';
 import { tryACut } from './cautions';
 import { type DayVerdict, heedWeather, judgeDay } from './day-advice';
 import { testNotClock } from './day-cautions';
-import { boundsOf, checkDrying, checkTogether, type DayParsed, dayDoor, inOrder, workOf } from './day-door';
-import { assumeShares, type DayConditions, type DayFinish, type DayRange, daySet, eachCase } from './day-set';
+import {
+  ageOf,
+  boundsOf,
+  checkDrying,
+  checkTogether,
+  type DayParsed,
+  dayDoor,
+  inOrder,
+  workOf,
+} from './day-door';
+import {
+  assumeShares,
+  checkAge,
+  type DayConditions,
+  type DayFinish,
+  type DayRange,
+  daySet,
+  eachCase,
+} from './day-set';
 import { type DayJob, type DayShift, dryingOf, shiftsOf } from './day-shifts';
 import { FOOTPRINT_RULE, NO_FINISH_IN_WATER } from './day-sources';
 import { type DayStageName, dayOf } from './day-stages';
@@ -84,6 +101,8 @@ export interface DayPlanInput {
   readonly airTemperature?: QuantityInput<'temperature'>;
   /** Initial set of this mix on such a day as measured, or as its supplier says of a retarder or an accelerator. */
   readonly initialSet?: HoursInput;
+  /** Of the concrete as it is placed, from its loading on, as `truckPlan` has it; by default nothing. */
+  readonly age?: QuantityInput<'time'>;
   /** What the surface dries at, as `evaporationRate` has it; or `humidity` and `wind` with `airTemperature`. */
   readonly evaporation?: QuantityInput<'evaporation'>;
   /** Relative humidity of the air. */
@@ -98,7 +117,7 @@ export interface DayPlanInput {
   readonly rainAt?: QuantityInput<'time'>;
   /** Time of day of sunset; before `startAt` it is dark already. */
   readonly sunset?: QuantityInput<'time'>;
-  /** Time of day when work ends; before `startAt` it is on the next day. */
+  /** Time of day when work ends; before `startAt` it is on the next day. By default 18:00, where `sunset` is not told. */
   readonly workTo?: QuantityInput<'time'>;
   /** Spraying or covering it behind the finish; by default `15 min`. */
   readonly curingTime?: QuantityInput<'time'>;
@@ -209,11 +228,12 @@ export interface DayPlanFigures {
   readonly verdict: DayVerdict;
 }
 
-function conditionsOf(input: DayParsed, concrete: Quantity<'temperature'>): DayConditions {
+function conditionsOf(input: DayParsed, concrete: Quantity<'temperature'>, pad: Pad): DayConditions {
   return {
     concrete,
     air: input.airTemperature,
     measured: inOrder('initialSet', input.initialSet),
+    age: ageOf(input, pad),
     slower: undefined,
     wet: false,
     windy: false,
@@ -224,11 +244,12 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
   checkTogether(input);
   checkDrying(input, pad);
   const { finish } = input;
-  const bounds = boundsOf(input);
+  const bounds = boundsOf(input, pad);
   const concrete = temperatureOf(input.concreteTemperature, pad);
-  const conditions = conditionsOf(input, concrete);
+  const conditions = conditionsOf(input, concrete, pad);
   assumeShares(finish, pad);
   const set = daySet(conditions, finish, bounds.sheenAt, pad);
+  checkAge(conditions, pad);
   const work = workOf(input, bounds.finishAt, pad);
   const day = dayOf(work, set, concrete, pad);
   const job: DayJob = { work, bounds, conditions, ...driedBy(input) };

@@ -1,19 +1,22 @@
 /**
  * When a surface can be finished, and until when: by the set of its concrete, as a range.
  *
- * Initial set comes `i` after mixing, by the temperature (`set-time.ts`) or as it was measured on this mix. Of the
+ * Initial set comes by the temperature (`set-time.ts`) or as it was measured on this mix, counted from mixing: `i` after
+ * placing, with the age of the concrete then taken off. Of the
  * three cases the earliest takes the warmer of concrete and air, the latest the colder, since a slab draws toward the
  * air. The surface opens, with no sheen and a footprint no deeper than 1/4 in (6 mm), at `o = u × i` with half to seven
  * tenths of initial set: 2 h to 4.2 h at 70 degF, common practice. It closes at `c = v × i`, at initial set, and for a
  * hard trowel at 1.3 of it. Damp air that dries nothing up opens it a tenth of initial set later; wind that crusts the
  * top closes it a tenth sooner. Sheen that was seen later than the rule has it opening moves all of it.
  */
+import { doesNotFit } from '../quantity/faults';
 import { greaterOf, lesserOf } from '../quantity/greater';
-import { constant, ratio } from '../quantity/make';
+import { constant, ratio, time } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
-import type { Pad } from '../reckoning/pad';
+import { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { above, raised } from '../weather/degrees';
@@ -44,6 +47,8 @@ export interface DayConditions {
   readonly air: Temperature | undefined;
   /** Initial set as it was measured on this mix. */
   readonly measured: Hours | undefined;
+  /** Of the concrete as it is placed, from its mixing on. */
+  readonly age: Time;
   /** How many times as long a measured set takes as on the day that is planned for. */
   readonly slower: Ratio | undefined;
   readonly wet: boolean;
@@ -72,6 +77,8 @@ const SHARES: Readonly<Record<Case, () => Ratio>> = {
   likely: constant(() => ratio('60%')),
   latest: constant(() => ratio('70%')),
 };
+/** Nothing is sooner over, however old the concrete comes. */
+const SOONEST = constant(() => time('5 min'));
 const TENTH = constant(() => ratio('10%'));
 const WHOLE = constant(() => ratio('100%'));
 /** How deep a boot sinks in at most when finishing begins. */
@@ -98,7 +105,18 @@ const WORDS: Readonly<Record<Case, string>> = {
   latest: 'at the latest',
 };
 
+/** After placing, with its age taken off. */
 function setOf(name: Case, conditions: DayConditions, pad: Pad): Time {
+  const { age: a } = conditions;
+  const s = mixedOf(name, conditions, pad);
+  if (a.sign() === 0) return s;
+  const m = SOONEST();
+  const left = greaterOf(s.minus(a), m);
+  return pad.step(`initial set after placing, ${WORDS[name]}`, 'i = max(s − a, m)', { s, a, m }, left);
+}
+
+/** After mixing. */
+function mixedOf(name: Case, conditions: DayConditions, pad: Pad): Time {
   const { measured, slower } = conditions;
   const what = `initial set ${WORDS[name]}`;
   if (measured) {
@@ -138,6 +156,12 @@ export function daySet(
     return pad.step(`surface closes ${WORDS[name]}`, 'c = v × i', { v: until, i }, i.times(until));
   });
   return { set, opens, closes };
+}
+
+/** Concrete that may set before it is placed has no day to be planned. */
+export function checkAge(conditions: DayConditions, { system }: Pad): void {
+  const set = mixedOf('earliest', conditions, new Pad(system));
+  if (!conditions.age.lessThan(set)) refuse('age', doesNotFit('age', 'initialSet'));
 }
 
 /** The shares are what crews find, and no standard. */

@@ -56,6 +56,8 @@ export interface ReadyInput {
 export interface SawWindowInput {
   /** Which saw cuts. */
   readonly saw: 'conventional' | 'early-entry';
+  /** `wet` where water cools the blade and binds the dust. */
+  readonly sawing?: 'wet' | 'dry';
   /** As the crew would call it; no published source ties degrees to it. */
   readonly weather?: 'hot' | 'mild' | 'cold';
   /** When the concrete itself tells that it is ready; goes in place of the published start. */
@@ -109,6 +111,7 @@ type Length = Quantity<'length'>;
 
 interface Parsed {
   readonly saw: Saw;
+  readonly sawing: 'wet' | 'dry' | undefined;
   readonly weather: Weather | undefined;
   readonly ready: { by: 'measured-set' | 'maturity'; after: Time; within: Time } | undefined;
   readonly placedAt: Time | undefined;
@@ -282,6 +285,7 @@ function reckon(input: Parsed, pad: Pad): SawWindowFigures {
   const judged = base ? byClock(window, base, input, cutting, pad) : open;
   pad.caution(cautions.tryACut);
   pad.caution(silica);
+  if (input.sawing === 'wet') pad.caution(cautions.slurry);
   return {
     countedFrom,
     start,
@@ -342,6 +346,7 @@ export const sawWindow: Calculation<SawWindowInput, SawWindowFigures> = /*#__PUR
     fields(
       {
         saw: choice('saw', ['conventional', 'early-entry'] as const),
+        sawing: maybe(choice('sawing', ['wet', 'dry'] as const)),
         weather: maybe(choice('weather', ['hot', 'mild', 'cold'] as const)),
         ready: maybe(
           fields({

@@ -1,4 +1,5 @@
 /** What to watch out for when trucks come: people, waiting, old concrete and cold joints. */
+import { C94_21 } from '../mix/time-limit';
 import type { Paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
@@ -150,7 +151,7 @@ export const tooOld = (limit: Time, actual: Time, load: Count, remedy: Words): C
   ...say`load ${{ load }} is ${{ actual }} old when it is out of the truck, and the limit is ${{ limit }}. ${remedy}; never make it placeable with water`,
   limit,
   actual,
-  source: sources.C94_21,
+  source: C94_21,
 });
 
 export const stiffLoad = (limit: Time, actual: Time, load: Count, remedy: Words): Caution => ({

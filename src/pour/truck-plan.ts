@@ -11,6 +11,7 @@
  * are judged by the age of the open edge against initial set at the concrete's temperature (`set-time.ts`).
  */
 
+import { BY_OLD_EDITIONS, C94_21, C94_BEFORE_2021, OLD_TIME_LIMIT } from '../mix/time-limit';
 import { type Decimal, ZERO } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
 import { greaterOf } from '../quantity/greater';
@@ -53,7 +54,7 @@ import {
   tallied,
   trucksOut,
 } from './truck-rounds';
-import { C94_21, C94_BEFORE_2021, SET_FACTOR, SET_TIMES } from './truck-sources';
+import { SET_FACTOR, SET_TIMES } from './truck-sources';
 
 /** Input of {@link truckPlan}. */
 export interface TruckPlanInput {
@@ -218,7 +219,6 @@ const MOST_TRUCKS = 500;
 const LONGEST = constant(() => time('30 day'));
 const TEN_MINUTES = constant(() => time('10 min'));
 const ONE = constant(() => ratio('1:1'));
-const NINETY_MINUTES = constant(() => time('90 min'));
 /** From here on the older editions shorten the limit. */
 const HOT = /*#__PURE__*/ paired('temperature', '80 degF', '27 degC');
 
@@ -273,15 +273,15 @@ function ageLimitOf({ ageLimit, concreteTemperature: T }: Parsed, pad: Pad): Tim
   if (ageLimit) return ageLimit;
   pad.assume({
     name: 'ageLimit',
-    value: NINETY_MINUTES(),
+    value: OLD_TIME_LIMIT(),
     because:
       T && HOT.exceededBy(T)
         ? 'the default of ASTM C94 before its edition of 2021, which is shortened in hot weather; since then the purchaser states the limit, else the producer, and it is on the ticket'
-        : 'the default of ASTM C94 before its edition of 2021; since then the purchaser states the limit, else the producer, and it is on the ticket',
+        : BY_OLD_EDITIONS,
     override: 'Give ageLimit as it is stated for this concrete',
     source: C94_BEFORE_2021,
   });
-  return NINETY_MINUTES();
+  return OLD_TIME_LIMIT();
 }
 
 /** Parts of a round, all in minutes. */

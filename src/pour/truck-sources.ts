@@ -1,26 +1,6 @@
 /** Sources of the rules for trucks, placing and set that only this folder uses. */
 import type { Source } from '../reckoning/source';
 
-/** The old limit of age; the standard itself was not read. */
-export const C94_BEFORE_2021: Source = {
-  kind: 'published',
-  title: 'ASTM C94, editions before C94-21, as quoted in Hold the deliveries (question and answer)',
-  publisher: 'ASTM International; quoted by Concrete Construction magazine',
-  edition: 'before 2021',
-  locator: '10.7 in the older numbering: 1-1/2 h, shorter in hot weather; the purchaser may waive it',
-  fromMemory: false,
-};
-
-export const C94_21: Source = {
-  kind: 'published',
-  title: 'Change to the time limit of ASTM C94-21, which is quoted there',
-  publisher: 'American Concrete Pumping Association; ASTM International',
-  edition: 'C94/C94M-21; news of 21 June 2022',
-  locator: '6.1.10 and 12.9: stated by the purchaser, else by the producer, and on the ticket',
-  url: 'https://www.concretepumpers.com/acpa-news/2022/06/21/change-astm-c94-21-time-limit',
-  fromMemory: false,
-};
-
 export const SET_TIMES: Source = {
   kind: 'published',
   title: "Concrete's Longest Day (Concrete News)",

@@ -12,8 +12,10 @@ const SMALL_METRIC = 1;
  */
 const LIKE: Readonly<Record<System, readonly string[]>> = {
   customary:
-    'in in in2 in2 in3 in3 gal ton pcf ton/yd3 lb/yd3 kip psf ksf in/h ft/h gal/min ft3/s ft/s'.split(' '),
-  metric: 'mm cm mm2 cm2 L cm3 L tonne kg/m3 kg/m3 kg/m3 kN kPa kPa mm/h m/h L/s L/s m/s'.split(' '),
+    'in,in,in2,in2,in3,in3,gal,qt,fl oz,ton,pcf,ton/yd3,lb/yd3,kip,psf,ksf,in/h,ft/h,gal/min,ft3/s,ft/s'.split(
+      ',',
+    ),
+  metric: 'mm,cm,mm2,cm2,L,cm3,L,L,mL,tonne,kg/m3,kg/m3,kg/m3,kN,kPa,kPa,mm/h,m/h,L/s,L/s,m/s'.split(','),
 };
 
 const isSmall = (q: Quantity): boolean =>

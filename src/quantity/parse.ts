@@ -148,6 +148,7 @@ const GAP = /\s*(?:[,-]\s*)?/y;
 const WRONG_CASE: ReadonlyMap<string, readonly [means: string, meant: string]> = /*#__PURE__*/ new Map([
   ['mPa', ['a thousandth of a pascal', 'MPa']],
   ['Mm', ['a million meters', 'mm']],
+  ['ML', ['a million liters', 'mL']],
 ]);
 
 /** Units that mean one thing to one trade or country and another to the next. */

@@ -2,7 +2,7 @@
  * The units of the trade, each an exact decimal.
  *
  * Definitions: the international foot (1 ft = 0.3048 m) and the avoirdupois pound
- * (1 lb = 0.453 592 37 kg) as in NIST Special Publication 811; the US gallon is 231 in3; the acre
+ * (1 lb = 0.453 592 37 kg) as in NIST Special Publication 811; the US gallon is 231 in3, of 4 quarts and 128 fluid ounces; the acre
  * is 43,560 international square feet, as NIST has it since 1 January 2023; the pound-force uses
  * standard gravity, 9.806 65 m/s2. All from memory but the foot, pound, gallon and acre, which were
  * read.
@@ -20,7 +20,7 @@ export interface UnitIds {
   /** Of area. */
   area: 'ft2' | 'in2' | 'yd2' | 'acre' | 'm2' | 'cm2' | 'mm2';
   /** Of volume. */
-  volume: 'yd3' | 'ft3' | 'in3' | 'gal' | 'm3' | 'L' | 'cm3';
+  volume: 'yd3' | 'ft3' | 'in3' | 'gal' | 'qt' | 'fl oz' | 'm3' | 'L' | 'mL' | 'cm3';
   /** Of mass. */
   mass: 'lb' | 'ton' | 'oz' | 'kg' | 'tonne' | 'longton' | 'g';
   /** Of density. */
@@ -80,7 +80,7 @@ export interface Unit {
 }
 
 // id | dimension | factor | system (c, m, or -) | places (= keeps trailing zeros) | aliases
-// The aliases are lower case; a unit is looked up as written first, then in lower case.
+// The aliases are lower case, with _ for a blank; a unit is looked up as written first, then in lower case.
 // Within a dimension the order is that in which exact text prefers them; the first of each family is the usual one.
 const TABLE = `
 ft-in|length|0.3048|c|3|
@@ -103,8 +103,11 @@ yd3|volume|0.764554857984|c|2=|cy cuyd yard yards yds
 ft3|volume|0.028316846592|c|2|cf cuft
 in3|volume|0.000016387064|c|2|
 gal|volume|0.003785411784|c|2|gallon gallons
+qt|volume|0.000946352946|c|2|quart quarts qts
+fl oz|volume|0.0000295735295625|c|1|floz fl_ozs fl_ounce fl_ounces fluid_oz fluid_ounce fluid_ounces
 m3|volume|1|m|2=|cum
 L|volume|0.001|m|2|l litre litres liter liters
+mL|volume|0.000001|m|1|ml millilitre millilitres milliliter milliliters
 cm3|volume|0.000001|m|1|
 lb|mass|0.45359237|c|1|lbs pound pounds
 ton|mass|907.18474|c|2=|tons tn
@@ -214,7 +217,16 @@ function readRow(row: string): { unit: Unit; aliases: string[] } {
     places: Number.parseInt(places, 10),
     fixed: places.endsWith('='),
   });
-  return { unit, aliases: [id, ...aliases.split(' ').filter(Boolean)] };
+  return {
+    unit,
+    aliases: [
+      id,
+      ...aliases
+        .split(' ')
+        .filter(Boolean)
+        .map((a) => a.replaceAll('_', ' ')),
+    ],
+  };
 }
 
 function units(): Registry {

@@ -9,6 +9,7 @@ import type { Quantity } from '../quantity/quantity';
 import type { UnitId } from '../quantity/units';
 import type { BarCuttingFigures } from '../steel/bar-cutting';
 import type { RebarListFigures } from '../steel/rebar-types';
+import { csvText } from './csv';
 
 /** Text, or a quantity with the unit that a column is in. */
 type Cell = string | Quantity;
@@ -30,12 +31,6 @@ const PLACES = 6;
 const plain = (cell: Cell, unit: string): string =>
   typeof cell === 'string' ? cell : String(Number(cell.toNumber(unit as UnitId).toFixed(PLACES)));
 
-/** A cell that starts like a formula is quoted with a leading apostrophe, so that no spreadsheet runs it. */
-function csvCell(text: string): string {
-  const safe = /^[=+@\t\r]|^-(?!\d)/.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
-}
-
 const markdownCell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
 
 function markdownOf({ head, units, rows }: Table): string {
@@ -47,7 +42,7 @@ function markdownOf({ head, units, rows }: Table): string {
 function csvOf({ head, units, rows }: Table): string {
   const titles = head.map((title, i) => (units[i] && units[i] !== 'each' ? `${title} (${units[i]})` : title));
   const lines = [titles, ...rows.map((row) => row.map((cell, i) => plain(cell, units[i] ?? '')))];
-  return `${lines.map((line) => line.map(csvCell).join(',')).join('\r\n')}\r\n`;
+  return csvText(lines);
 }
 
 const barTable = ({ bars }: RebarListFigures, length: UnitId<'length'>, mass: string): Table => ({

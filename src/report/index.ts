@@ -13,7 +13,11 @@ export {
   type ScheduleUnits,
 } from './bar-schedule';
 export { checkSheet } from './check-sheet';
+export type { Paper } from './html';
+export { type JobPage, jobHtml, type PageView, type Picture } from './job-pages';
+export { jobParts } from './job-parts';
 export { markdownSheet } from './markdown-sheet';
+export { type PurchaseRow, purchaseCsv, purchaseRows } from './purchases';
 export type { Part, SheetView, WithInput } from './sheet';
 export { textSheet, worksheet } from './text-sheet';
 export {

@@ -20,6 +20,7 @@ const days = fc.record({
   finish: fc.constantFrom(...FINISHES),
   saw: fc.constantFrom<'conventional' | 'early-entry' | undefined>('conventional', 'early-entry', undefined),
   sheen: fc.option(n(0, 600), { nil: undefined }),
+  age: n(0, 40),
 });
 
 type Drawn = typeof days extends fc.Arbitrary<infer T> ? T : never;
@@ -28,7 +29,7 @@ const clock = (minutes: number): string =>
   `${Math.floor(minutes / 60) % 24}:${String(minutes % 60).padStart(2, '0')}`;
 
 function inputOf(day: Drawn): DayPlanInput {
-  const { start, area, placing, finishers, rate, concrete, air, set, finish, saw, sheen } = day;
+  const { start, area, placing, finishers, rate, concrete, air, set, finish, saw, sheen, age } = day;
   return {
     startAt: clock(start),
     area: `${area} ft2`,
@@ -37,6 +38,7 @@ function inputOf(day: Drawn): DayPlanInput {
     finishers,
     finishRate: { area: `${rate} ft2`, in: '1 h' },
     concreteTemperature: `${concrete} degF`,
+    age: `${age} min`,
     ...(air === undefined ? {} : { airTemperature: `${air} degF` }),
     ...(set ? { initialSet: { from: `${set[0]} min`, to: `${set[0] + set[1]} min` } } : {}),
     ...(saw ? { saw } : {}),

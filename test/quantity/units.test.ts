@@ -77,6 +77,9 @@ describe('identities of the definitions', () => {
   it.each([
     ['27 ft3', '1 yd3', 'volume'],
     ['231 in3', '1 gal', 'volume'],
+    ['4 qt', '1 gal', 'volume'],
+    ['128 fl oz', '1 gal', 'volume'],
+    ['1000 mL', '1 L', 'volume'],
     ['1000 L', '1 m3', 'volume'],
     ['2000 lb', '1 ton', 'mass'],
     ['16 oz', '1 lb', 'mass'],

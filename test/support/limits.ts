@@ -110,4 +110,4 @@ export function limitTables(): string {
 }
 
 /** Where the tables begin in the page. */
-export const TABLES_START = '<!-- The tables below are made by scripts/limits.ts. -->';
+export const TABLES_START = '<!-- The tables below are made by npm run generate. -->';

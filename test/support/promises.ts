@@ -35,7 +35,7 @@ export function systemOfInput(input: unknown): System | undefined {
 const OTHER_UNIT: Readonly<Record<string, string>> = {
   ...{ ft: 'm', in: 'mm', 'ft-in': 'm', yd: 'm', m: 'ft', mm: 'in', cm: 'in' },
   ...{ ft2: 'm2', in2: 'mm2', yd2: 'm2', m2: 'ft2', mm2: 'in2', cm2: 'in2' },
-  ...{ yd3: 'm3', ft3: 'm3', gal: 'L', m3: 'yd3', L: 'gal' },
+  ...{ yd3: 'm3', ft3: 'm3', gal: 'L', qt: 'L', 'fl oz': 'mL', m3: 'yd3', L: 'gal', mL: 'fl oz' },
   ...{ lb: 'kg', ton: 'tonne', kg: 'lb', tonne: 'ton' },
   ...{ pcf: 'kg/m3', 'lb/yd3': 'kg/m3', 'kg/m3': 'pcf', 'lb/ft2': 'kg/m2', 'kg/m2': 'lb/ft2' },
   ...{ psi: 'kPa', ksi: 'MPa', psf: 'kPa', MPa: 'psi', kPa: 'psi' },

@@ -57,7 +57,10 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
     c('ft3', FT ** 3, 'cu ft', 'cf', 'cubic feet', 'ft³'),
     c('yd3', YD ** 3, 'cy', 'cubic yards', 'cu yd', 'yards', 'yd³'),
     c('gal', 0.003785411784, 'gallons'),
+    c('qt', 0.000946352946, 'quarts'),
+    c('fl oz', 0.0000295735295625, 'fl. oz.', 'fluid ounces', 'floz'),
     m('L', 0.001, 'l', 'liters'),
+    m('mL', 1e-6, 'ml', 'milliliters'),
     m('cm3', 1e-6),
   ],
   mass: [

@@ -108,7 +108,7 @@ const everythingButPlaces = (_: string, a: AnyResult, b: AnyResult): string | un
 const OTHER_UNIT: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   length: { ft: 'm', in: 'mm', 'ft-in': 'm', yd: 'm', m: 'in', mm: 'in', cm: 'in' },
   area: { ft2: 'm2', in2: 'mm2', yd2: 'm2', acre: 'm2' },
-  volume: { yd3: 'm3', ft3: 'm3', gal: 'L' },
+  volume: { yd3: 'm3', ft3: 'm3', gal: 'L', qt: 'L', 'fl oz': 'mL' },
   mass: { lb: 'kg', ton: 'kg', oz: 'g' },
 };
 
@@ -164,6 +164,7 @@ const FREE_LISTS: Readonly<Record<string, readonly string[]>> = {
   'pier-volume': ['piers'],
   'wall-volume': ['walls'],
   'bar-cutting': ['pieces', 'stock'],
+  'form-materials': ['runs', 'stock', 'formed'],
   'joint-layout': ['openings', 'isolation', 'fixed'],
   'grade-correction': ['spots', 'falls', 'thicknesses'],
   'drainage-check': ['spots', 'sills'],

@@ -1,0 +1,116 @@
+/**
+ * A page of HTML that stands alone: no scripts, nothing loaded from elsewhere, every text escaped. It prints on letter
+ * or A4 and reads on a phone.
+ */
+
+const ESCAPES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+
+/** What no document may have: control characters but for tabs and line ends, and two that are no characters. */
+const isUnprintable = (code: number): boolean =>
+  (code < 0x20 && code !== 0x09 && code !== 0x0a && code !== 0x0d) ||
+  code === 0x7f ||
+  code === 0xfffe ||
+  code === 0xffff;
+
+/** Marks that turn the direction of the text around them. */
+const turnsDirection = (code: number): boolean =>
+  (code >= 0x202a && code <= 0x202e) || (code >= 0x2066 && code <= 0x2069);
+
+/** Text as HTML. */
+export const escapeHtml = (text: string): string =>
+  Array.from(text, (c) => {
+    const code = c.codePointAt(0) ?? 0;
+    return isUnprintable(code) || turnsDirection(code) ? '' : (ESCAPES[c] ?? c);
+  }).join('');
+
+/** An element with what is in it, which is HTML already. */
+export const tag = (name: string, ...inner: readonly string[]): string =>
+  `<${name}>${inner.join('')}</${name}>`;
+
+/** An element with text in it; a name in another script keeps its direction to itself. */
+export const textTag = (name: string, text: string): string => tag(name, tag('bdi', escapeHtml(text)));
+
+/** A number with its unit stays on one line. */
+const AMOUNT = /^-?[\d.,]+(?: \S+)?$/;
+
+const rowHead = (text: string): string => `<th scope="row"><bdi>${escapeHtml(text)}</bdi></th>`;
+
+/** A table with a head; it scrolls sideways where the screen is too narrow. */
+export function tableHtml(
+  caption: string,
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+): string {
+  if (rows.length === 0) return '';
+  const cell = (text: string): string =>
+    `<td${AMOUNT.test(text) ? ' class="amount"' : ''}><bdi>${escapeHtml(text)}</bdi></td>`;
+  const cells = (row: readonly string[]): string =>
+    row.map((text, i) => (i === 0 ? rowHead(text) : cell(text))).join('');
+  return `<div class="wide" tabindex="0" role="region" aria-label="${escapeHtml(caption)}">${tag(
+    'table',
+    tag('caption', escapeHtml(caption)),
+    tag('thead', tag('tr', ...head.map((text) => `<th scope="col">${escapeHtml(text)}</th>`))),
+    tag('tbody', ...rows.map((row) => tag('tr', cells(row)))),
+  )}</div>`;
+}
+
+/** Labels with what is beside them. */
+export const pairsHtml = (pairs: readonly (readonly [label: string, text: string])[]): string =>
+  pairs.length === 0
+    ? ''
+    : tag('dl', ...pairs.map(([label, text]) => `<div>${textTag('dt', label)}${textTag('dd', text)}</div>`));
+
+/** A drawing as a picture: whatever is in it, no script of it runs. */
+export const pictureHtml = (title: string, svg: string): string =>
+  `<figure><img alt="${escapeHtml(title)}" src="data:image/svg+xml,${encodeURIComponent(svg)}">${textTag('figcaption', title)}</figure>`;
+
+/** Paper to print on. */
+export type Paper = 'letter' | 'a4';
+
+const style = (paper: Paper): string => `
+@page { size: ${paper === 'letter' ? 'letter' : 'A4'}; margin: 15mm }
+:root { color-scheme: light; color: #000; background: #fff; font: 17px/1.45 system-ui, sans-serif }
+body { max-width: 46rem; margin: 0 auto; padding: 1rem; overflow-wrap: break-word }
+h1 { font-size: 1.5rem; margin: 0 0 .2rem } h2 { font-size: 1.2rem; margin: 1.4rem 0 .3rem; border-bottom: 2px solid }
+h3 { font-size: 1rem; margin: .9rem 0 .2rem } p, dl, ul, ol { margin: .3rem 0 }
+dl > div { display: flex; gap: .6rem; padding: .15rem 0; border-bottom: 1px solid #999 }
+dt { flex: 1 1 45% } dd { flex: 1 1 55%; margin: 0; font-weight: 600 }
+.wide { overflow-x: auto } table { border-collapse: collapse; width: 100%; margin: .4rem 0 }
+caption { text-align: left; font-weight: 600 } th, td { text-align: left; vertical-align: top; padding: .25rem .5rem .25rem 0; border-bottom: 1px solid #999 }
+td.amount { white-space: nowrap; font-weight: 600 } .stop { border: 3px solid; padding: .3rem .6rem; font-weight: 700 } .warning { border-left: 4px solid; padding-left: .6rem }
+figure { margin: .6rem 0; break-inside: avoid } img { max-width: 100% } figcaption { font-size: .9rem }
+@media print { :root { font-size: 10pt } body { max-width: none; padding: 0 } .wide { overflow: visible } h2, h3 { break-after: avoid } tr, dl > div { break-inside: avoid } }
+`;
+
+/** What a page is made of. */
+export interface PageParts {
+  readonly title: string;
+  /** Tag of the language, `en`. */
+  readonly lang: string;
+  readonly paper: Paper;
+  /** HTML of what stands on it. */
+  readonly body: string;
+}
+
+/** A whole document. */
+export const pageHtml = ({ title, lang, paper, body }: PageParts): string =>
+  [
+    '<!doctype html>',
+    `<html lang="${escapeHtml(lang)}">`,
+    '<head>',
+    '<meta charset="utf-8">',
+    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:">`,
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    textTag('title', title).replace(/<\/?bdi>/g, ''),
+    `<style>${style(paper)}</style>`,
+    '</head>',
+    `<body><main>${body}</main></body>`,
+    '</html>',
+    '',
+  ].join('\n');

@@ -1,0 +1,209 @@
+/**
+ * Pages of a job for those who have to do with it: the crew, the yard that delivers, and who checks every figure.
+ */
+import type { ReckonedJob } from '../job/job-takeoff';
+import type { Severity } from '../reckoning/parts';
+import type { Entry } from './figures';
+import { type Paper, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
+import { jobParts } from './job-parts';
+import { purchaseRows } from './purchases';
+import { type Block, moreCautions, type Sheet, type SheetView, sheetOf } from './sheet';
+import { quantityText, type View, wordsText, wordText } from './view';
+
+/**
+ * Whom a page is for: the `crew`, what to do and the cautions that matter most; the `yard`, what to deliver; or
+ * `calculation`, every figure with how it came about.
+ */
+export type JobPage = 'crew' | 'yard' | 'calculation';
+
+/** A drawing with what it shows. */
+export interface Picture {
+  /** What it shows. */
+  readonly title: string;
+  /** The drawing as SVG, from `flatwork-reckoner/drawing`. */
+  readonly svg: string;
+}
+
+/** How a page is made. */
+export interface PageView extends Omit<SheetView, 'detail'> {
+  /** Paper to print on; by default that which goes with the units. */
+  readonly paper?: Paper;
+  /** Tag of the language that the page is in, by default `en`; its words are given with `language`. */
+  readonly lang?: string;
+  /** Drawings to put on the page. */
+  readonly pictures?: readonly Picture[];
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function entriesHtml(entries: readonly Entry[]): string {
+  const plain = entries.filter(({ table }) => !table);
+  const tables = entries.flatMap(({ label, table }) =>
+    table ? [tableHtml(capital(label), table.head, table.rows)] : [],
+  );
+  return pairsHtml(plain.map(({ label, text }) => [label, text] as const)) + tables.join('');
+}
+
+const heading = (level: 'h2' | 'h3', text: string, view: View): string =>
+  textTag(level, wordText(text, view));
+
+function blockHtml({ title, input, figures, working, assumed }: Block, view: View): string {
+  const steps = working.map(({ what, formula, put, gives }) =>
+    textTag('li', `${what}: ${formula} = ${put} = ${gives}`),
+  );
+  return [
+    textTag('h3', title),
+    entriesHtml([...input, ...figures]),
+    steps.length > 0 ? tag('p', wordText('How it was figured', view)) + tag('ol', ...steps) : '',
+    assumed.length > 0 ? tag('p', wordText('Assumed', view)) + entriesHtml(assumed) : '',
+  ].join('');
+}
+
+/** A caution with where it applies. */
+interface Placed {
+  readonly severity: Severity;
+  readonly html: string;
+}
+
+/** The element that a place in the document belongs to. */
+function elementAt({ takeoff }: ReckonedJob, path: string | undefined): string | undefined {
+  const [, index] = /^elements\[(\d+)\]/.exec(path ?? '') ?? [];
+  return index === undefined ? undefined : takeoff.figures.elements[Number(index)]?.name;
+}
+
+const placedOf = (job: ReckonedJob, view: View): Placed[] =>
+  job.takeoff.cautions
+    .filter(({ always }) => !always)
+    .map((caution) => {
+      const where = elementAt(job, caution.input);
+      const head = capital(wordText(caution.severity, view));
+      const text = textTag('span', wordsText(caution, view));
+      const html = `${textTag('strong', where === undefined ? head : `${head}, ${where}`)} ${text}`;
+      return { severity: caution.severity, html: `<li class="${caution.severity}">${html}</li>` };
+    });
+
+/** Cautions that a crew reads at most, but for those that say stop. */
+const CREW = 3;
+
+/** What holds for every job of the kind. */
+function alwaysHtml({ takeoff }: ReckonedJob, view: View): string {
+  const always = takeoff.cautions.filter((caution) => caution.always);
+  if (always.length === 0) return '';
+  const said = always.map((caution) => textTag('li', capital(wordsText(caution, view))));
+  return heading('h2', 'Always', view) + tag('ul', ...said);
+}
+
+function cautionsHtml(job: ReckonedJob, all: boolean, view: View): string {
+  const placed = placedOf(job, view);
+  const stops = placed.filter(({ severity }) => severity === 'stop').length;
+  const told = all ? placed : placed.slice(0, Math.max(CREW, stops));
+  const left = placed.length - told.length;
+  return [
+    told.length > 0 ? heading('h2', 'Watch out for', view) + tag('ul', ...told.map(({ html }) => html)) : '',
+    left > 0 ? textTag('p', moreCautions(left, view)) : '',
+  ].join('');
+}
+
+function purchasesHtml(job: ReckonedJob, view: View): string {
+  const rows = purchaseRows(job, view);
+  return tableHtml(
+    wordText('To buy', view),
+    ['item', 'quantity', 'for'].map((head) => capital(wordText(head, view))),
+    rows.map(({ item, kind, quantity, elements }) => [
+      [capital(item), kind].filter(Boolean).join(', '),
+      quantity,
+      elements,
+    ]),
+  );
+}
+
+/** Orders of concrete, each mix with its loads. */
+function ordersHtml({ takeoff }: ReckonedJob, view: View): string {
+  const rows = takeoff.figures.mixes.map(({ mix, order, net, loads }) => [
+    mix ?? wordText('concrete', view),
+    quantityText(order ?? net, view),
+    (loads ?? []).map((load) => quantityText(load, view)).join(' + '),
+  ]);
+  return tableHtml(
+    wordText('Concrete', view),
+    ['mix', 'order', 'loads'].map((head) => capital(wordText(head, view))),
+    rows,
+  );
+}
+
+const missingHtml = ({ takeoff }: ReckonedJob, view: View): string =>
+  tableHtml(
+    wordText('Not known yet', view),
+    ['part', 'where'].map((head) => capital(wordText(head, view))),
+    takeoff.figures.missing.map(({ element, part, at }) => [[element, part].filter(Boolean).join(': '), at]),
+  );
+
+function partsHtml(sheet: Sheet, view: View): string {
+  return sheet.parts
+    .map(({ name, blocks }) => textTag('h2', name) + blocks.map((block) => blockHtml(block, view)).join(''))
+    .join('');
+}
+
+const sourcesHtml = ({ sources }: Sheet, view: View): string =>
+  sources.length > 0
+    ? heading('h2', 'Sources', view) + tag('ol', ...sources.map((text) => textTag('li', text)))
+    : '';
+
+/** What each page shows below its title. */
+const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => string>> = {
+  crew: (job, view) => {
+    const sheet = sheetOf(jobParts(job, view).slice(0, -1), { ...view, detail: 'crew' });
+    return (
+      ordersHtml(job, view) +
+      cautionsHtml(job, false, view) +
+      missingHtml(job, view) +
+      partsHtml(sheet, view) +
+      alwaysHtml(job, view)
+    );
+  },
+  yard: (job, view) => ordersHtml(job, view) + purchasesHtml(job, view) + missingHtml(job, view),
+  calculation: (job, view) => {
+    const sheet = sheetOf(jobParts(job, view), { ...view, detail: 'full' });
+    return (
+      purchasesHtml(job, view) +
+      missingHtml(job, view) +
+      cautionsHtml(job, true, view) +
+      alwaysHtml(job, view) +
+      partsHtml(sheet, view) +
+      sourcesHtml(sheet, view)
+    );
+  },
+};
+
+/**
+ * A page of a job as one HTML document that stands alone: no scripts, nothing loaded, every name escaped.
+ *
+ * @param title - what the job is called
+ * @param job - the job, from `reckonJob`
+ * @param page - whom it is for: `crew`, `yard` or `calculation`
+ * @param given - units, marks of numbers, language, paper and pictures
+ * @returns the document
+ * @throws {InputError} `wrong-type` for what is no language tag
+ * @example
+ * ```ts
+ * import { reckonJob } from 'flatwork-reckoner';
+ * import { jobHtml } from 'flatwork-reckoner/report';
+ *
+ * const outline = { shape: 'rectangle', length: '12 ft', width: '8 ft' } as const;
+ * const job = reckonJob({ version: 1, elements: [{ name: 'Bin pad', outline, thickness: '4 in', slab: true }] });
+ * jobHtml('Rear yard', job, 'yard').includes('<h1><bdi>Rear yard</bdi></h1>'); // true
+ * ```
+ */
+export function jobHtml(title: string, job: ReckonedJob, page: JobPage, given: PageView = {}): string {
+  const metric = (given.system ?? job.takeoff.system) === 'metric';
+  const view: PageView = { hours: metric ? 24 : 12, ...(metric ? {} : { feet: 'fractions' }), ...given };
+  const { paper = metric ? 'a4' : 'letter', lang = 'en', pictures = [] } = view;
+  const line = [view.job, view.date].filter(Boolean).join(', ');
+  const body = [
+    textTag('h1', title),
+    line === '' ? '' : textTag('p', line),
+    BODIES[page](job, view),
+    ...pictures.map((picture) => pictureHtml(picture.title, picture.svg)),
+  ].join('');
+  return pageHtml({ title, lang, paper, body });
+}

@@ -1,0 +1,33 @@
+/** A job as the parts of a sheet: its elements in order, each with its results, then what is of the whole job. */
+import type { ReckonedJob } from '../job/job-takeoff';
+import type { Part, WithInput } from './sheet';
+import { type View, wordText } from './view';
+
+/**
+ * The parts of a job as a sheet takes them: one for each element, in order, then one for the whole job.
+ *
+ * @param job - the job, from `reckonJob`
+ * @param view - the language of the heading that the whole job goes under
+ * @returns parts with their results and inputs, for `textSheet` and `markdownSheet`
+ * @example
+ * ```ts
+ * import { reckonJob } from 'flatwork-reckoner';
+ * import { jobParts, textSheet } from 'flatwork-reckoner/report';
+ *
+ * const outline = { shape: 'rectangle', length: '12 ft', width: '8 ft' } as const;
+ * const job = reckonJob({ version: 1, elements: [{ name: 'Bin pad', outline, thickness: '4 in', slab: true }] });
+ * textSheet('Rear yard', jobParts(job)).split('\n')[3]; // 'Bin pad'
+ * ```
+ */
+export function jobParts({ takeoff, parts }: ReckonedJob, view: View = {}): Part[] {
+  const names = takeoff.figures.elements.map(({ name }) => name);
+  const of = (element: string | undefined): WithInput[] =>
+    parts.filter((part) => part.element === element).map(({ input, result }) => ({ input, result }));
+  const whole: Part = {
+    name: wordText('Whole job', view),
+    results: [...of(undefined), { input: undefined, result: takeoff }],
+  };
+  return [...names.map((name) => ({ name, results: of(name) })), whole].filter(
+    ({ results }) => results.length > 0,
+  );
+}

@@ -1,0 +1,85 @@
+/** The purchase list of a job as rows of text, for a table, a file of comma-separated values, or a page. */
+import type { ReckonedJob } from '../job/job-takeoff';
+import type { Purchase } from '../job/purchases';
+import { isQuantity } from '../quantity/quantity';
+import type { TakeItem } from '../reckoning/takes';
+import { csvText } from './csv';
+import { isName, labelText } from './labels';
+import { quantityText, type View, wordText } from './view';
+
+/** What a thing is called where it is bought. */
+const CALLED: Readonly<Partial<Record<TakeItem, string>>> = {
+  bar: 'reinforcing bars',
+  'bar-support': 'chairs or blocks',
+  base: 'gravel',
+  concrete: 'concrete in place',
+  dowel: 'dowels',
+  'haul-away': 'earth to haul away',
+  'ready-mix': 'ready-mixed concrete',
+  'saw-cut': 'joints to saw',
+  tie: 'bar ties',
+  'tie-bar': 'tie bars',
+};
+
+/** One row of a purchase list. */
+export interface PurchaseRow {
+  /** What it is. */
+  readonly item: string;
+  /** Of what kind and size. */
+  readonly kind: string;
+  /** How much. */
+  readonly quantity: string;
+  /** For which elements. */
+  readonly elements: string;
+}
+
+const itemText = (item: TakeItem, view: View): string =>
+  wordText(CALLED[item] ?? item.replaceAll('-', ' '), view);
+
+function kindText(of: Purchase['of'], view: View): string {
+  return Object.entries(of)
+    .map(([name, value]) => {
+      const text = isQuantity(value)
+        ? quantityText(value, view)
+        : isName(name)
+          ? value
+          : wordText(value, view);
+      return name === 'bar' || name === 'style' || name === 'kind' || name === 'measured'
+        ? text
+        : `${labelText(name, view)} ${text}`;
+    })
+    .join(', ');
+}
+
+/** The purchase list of a job as rows. */
+export const purchaseRows = ({ takeoff }: ReckonedJob, view: View = {}): PurchaseRow[] =>
+  takeoff.figures.purchases.map(({ item, of, quantity, by }) => ({
+    item: itemText(item, view),
+    kind: kindText(of, view),
+    quantity: quantityText(quantity, view),
+    elements: by.map(({ element }) => element).join(', '),
+  }));
+
+/**
+ * The purchase list of a job as comma-separated values, for a spreadsheet.
+ *
+ * @param job - the job, from `reckonJob`
+ * @param view - units, marks of numbers and language
+ * @returns lines with a head, ended by carriage return and line feed; what a spreadsheet would take for a formula is
+ * kept text
+ * @example
+ * ```ts
+ * import { reckonJob } from 'flatwork-reckoner';
+ * import { purchaseCsv } from 'flatwork-reckoner/report';
+ *
+ * const outline = { shape: 'rectangle', length: '12 ft', width: '9 ft' } as const;
+ * const base = { depth: '4 in', compactedDensity: '120 lb/ft3' };
+ * const job = reckonJob({ version: 1, elements: [{ name: 'Bin pad', outline, base }] });
+ * purchaseCsv(job).split('\r\n')[1]; // 'gravel,,2.16 ton,Bin pad'
+ * ```
+ */
+export const purchaseCsv = (job: ReckonedJob, view: View = {}): string =>
+  csvText([
+    ['item', 'kind', 'quantity', 'for'].map((head) => wordText(head, view)),
+    ...purchaseRows(job, view).map(({ item, kind, quantity, elements }) => [item, kind, quantity, elements]),
+  ]);

@@ -1,0 +1,203 @@
+/** Take-offs of made jobs: sums of their parts, overlaps by closed forms, one cutting plan, edits. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { JobElementInput, JobInput } from '../../src/job/document';
+import { jobTakeoff, reckonJob } from '../../src/job/job-takeoff';
+import type { RebarFigures } from '../../src/steel/rebar-layout';
+import { runs } from '../support/effort';
+
+const inches = (n: number): string => `${n} in`;
+
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly l: number;
+  readonly w: number;
+  readonly t: number;
+}
+
+/** Whole inches, so that closed forms are exact in binary numbers too. */
+const box: fc.Arbitrary<Box> = fc.record({
+  x: fc.integer({ min: 0, max: 600 }),
+  y: fc.integer({ min: 0, max: 600 }),
+  l: fc.integer({ min: 24, max: 360 }),
+  w: fc.integer({ min: 24, max: 360 }),
+  t: fc.integer({ min: 4, max: 12 }),
+});
+
+const slab = ({ x, y, l, w, t }: Box, i: number, more: Partial<JobElementInput> = {}): JobElementInput => ({
+  name: `slab ${i + 1}`,
+  outline: { shape: 'rectangle', length: inches(l), width: inches(w) },
+  at: { x: inches(x), y: inches(y) },
+  thickness: inches(t),
+  slab: true,
+  ...more,
+});
+
+const side = (a: number, la: number, b: number, lb: number): number =>
+  Math.max(0, Math.min(a + la, b + lb) - Math.max(a, b));
+
+const common = (a: Box, b: Box): number => side(a.x, a.l, b.x, b.l) * side(a.y, a.w, b.y, b.w);
+
+const CUBIC_INCHES = 46_656;
+const inCubicInches = (job: JobInput): number =>
+  (jobTakeoff(job).figures.concrete?.toNumber('yd3') ?? 0) * CUBIC_INCHES;
+
+describe('the take-off of a job', () => {
+  it('adds up its elements, whatever their order', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(box, fc.integer({ min: 1, max: 5 })), { minLength: 1, maxLength: 8 }),
+        (all) => {
+          const elements = all.map(([b, count], i) => {
+            const { at: _, ...element } = slab(b, i);
+            return { ...element, count };
+          });
+          const sum = all.reduce((v, [{ l, w, t }, count]) => v + l * w * t * count, 0);
+          expect(inCubicInches({ version: 1, elements })).toBeCloseTo(sum, 3);
+          expect(inCubicInches({ version: 1, elements: [...elements].reverse() })).toBeCloseTo(sum, 3);
+        },
+      ),
+      { numRuns: runs(1000) },
+    );
+  });
+
+  it('finds what two slabs have in common, and counts it once', () => {
+    fc.assert(
+      fc.property(box, box, (a, b) => {
+        const { figures, cautions } = jobTakeoff({ version: 1, elements: [slab(a, 0), slab(b, 1)] });
+        const area = common(a, b);
+        const once = a.l * a.w * a.t + b.l * b.w * b.t - area * Math.min(a.t, b.t);
+        expect((figures.concrete?.toNumber('yd3') ?? 0) * CUBIC_INCHES).toBeCloseTo(once, 2);
+        expect(figures.overlaps.map((o) => Math.round(o.area.toNumber('in2')))).toEqual(
+          area > 0 ? [area] : [],
+        );
+        expect(cautions.some(({ code }) => code === 'elements-overlap')).toBe(area > 0);
+      }),
+      { numRuns: runs(600) },
+    );
+  });
+
+  it('invents no overlap between slabs that share edges, however they are turned', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 2, max: 4 }),
+        fc.integer({ min: 30, max: 240 }),
+        fc.integer({ min: 0, max: 359 }),
+        (n, s, degrees) => {
+          const angle = (degrees * Math.PI) / 180;
+          const elements = Array.from({ length: n * n }, (_, k): JobElementInput => {
+            const [u, v] = [(k % n) * s, Math.floor(k / n) * s];
+            const x = u * Math.cos(angle) - v * Math.sin(angle);
+            const y = u * Math.sin(angle) + v * Math.cos(angle);
+            return {
+              ...slab({ x: 0, y: 0, l: s, w: s, t: 4 }, k),
+              at: { x: `${x.toFixed(9)} in`, y: `${y.toFixed(9)} in` },
+              turned: `${degrees} deg`,
+            };
+          });
+          expect(jobTakeoff({ version: 1, elements }).figures.overlaps).toEqual([]);
+        },
+      ),
+      { numRuns: runs(60) },
+    );
+  });
+
+  it('cuts the bars of all elements by a plan that never takes more than they would each for themselves', () => {
+    fc.assert(
+      fc.property(fc.array(box, { minLength: 2, maxLength: 4 }), (boxes) => {
+        const elements = boxes.map((b, i) => {
+          const { at: _, ...element } = slab(b, i, { bars: { bar: '#4', spacing: '18 in', cover: '2 in' } });
+          return element;
+        });
+        const { takeoff, parts } = reckonJob({ version: 1, elements });
+        const alone = parts
+          .filter(({ part }) => part === 'bars')
+          .reduce((n, { result }) => n + (result.figures as RebarFigures).barsToBuy.toNumber('each'), 0);
+        const bought = takeoff.figures.purchases
+          .filter(({ item }) => item === 'bar')
+          .reduce((n, { quantity }) => n + (quantity as RebarFigures['barsToBuy']).toNumber('each'), 0);
+        expect(bought).toBeLessThanOrEqual(alone);
+        expect(bought).toBeGreaterThan(0);
+      }),
+      { numRuns: runs(30) },
+    );
+  });
+
+  it('reckons after an edit what it would reckon afresh, and only that part again', () => {
+    const elements = [0, 1, 2].map((i) =>
+      slab({ x: 400 * i, y: 0, l: 240, w: 120, t: 4 }, i, {
+        base: { depth: '4 in', compactedDensity: '135 pcf' },
+      }),
+    );
+    const before = reckonJob({ version: 1, elements });
+    const edited: JobInput = {
+      version: 1,
+      elements: elements.map((e, i) => (i === 1 ? { ...e, thickness: '5 in' } : e)),
+    };
+    const after = reckonJob(edited, { from: before });
+    expect(after.takeoff).toEqual(reckonJob(edited).takeoff);
+    const again = after.parts.filter(({ result }, i) => result !== before.parts[i]?.result);
+    expect(again.map(({ element, part }) => [element, part])).toEqual([['slab 2', 'slab']]);
+  });
+
+  it('calls a fault by its place in the document', () => {
+    const element = slab({ x: 0, y: 0, l: 240, w: 120, t: 4 }, 0);
+    const fault = (job: JobInput): string => {
+      const attempt = jobTakeoff.attempt(job);
+      return attempt.ok ? '' : attempt.error.issues.map(({ code, path }) => `${code} ${path}`).join(', ');
+    };
+    const bars = { bar: '#4', spacing: '18' };
+    expect(fault({ version: 1, elements: [{ ...element, thickness: '4' }] })).toBe(
+      'missing-unit elements[0].thickness',
+    );
+    expect(fault({ version: 1, elements: [{ ...element, bars }] as never })).toBe(
+      'missing-unit elements[0].bars.spacing',
+    );
+    expect(fault({ version: 1, shared: { bars }, elements: [{ ...element, bars: true }] } as never)).toBe(
+      'missing-unit shared.bars.spacing',
+    );
+    const outline = { shape: 'rectangle', length: '20 ft', width: '10' };
+    expect(
+      fault({
+        version: 1,
+        elements: [{ ...element, outline, slab: false, bars: { ...bars, spacing: '18 in' } }],
+      } as never),
+    ).toBe('missing-unit elements[0].outline.width');
+    expect(
+      fault({
+        version: 1,
+        order: { increment: '0.25 yd3', truckCapacity: '9' },
+        shared: { allowance: '5%' },
+        elements: [element],
+      }),
+    ).toBe('missing-unit order.truckCapacity');
+  });
+
+  it('says where an allowance is missing, and gives the rest', () => {
+    const { figures } = jobTakeoff({
+      version: 1,
+      order: { increment: '0.25 yd3', truckCapacity: '9 yd3' },
+      elements: [slab({ x: 0, y: 0, l: 240, w: 120, t: 4 }, 0)],
+    });
+    expect(figures.missing).toEqual([{ part: 'order', at: 'elements[0].allowance' }]);
+    expect(figures.mixes[0]?.order).toBeUndefined();
+    expect(figures.concrete?.format('ft3')).toBe('66.67 ft3');
+  });
+
+  it('makes mats of bars for any outline', () => {
+    const { takeoff } = reckonJob({
+      version: 1,
+      elements: [
+        {
+          name: 'pad',
+          outline: { shape: 'L', length: '12 ft', width: '8 ft', notchLength: '3 ft', notchWidth: '2 ft' },
+          thickness: '6 in',
+          bars: { bar: '#4', spacing: '12 in', cover: '3 in' },
+        },
+      ],
+    });
+    expect(takeoff.figures.missing).toEqual([]);
+    expect(takeoff.figures.purchases[0]?.item).toBe('bar');
+  });
+});

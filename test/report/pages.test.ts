@@ -1,0 +1,137 @@
+/// <reference lib="dom" />
+/** Pages of a job in a real browser: nothing loaded, nothing wrong, readable on a phone, and whole on paper. */
+import axe from 'axe-core';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { outlinePlan } from '../../src/drawing/index';
+import type { JobInput } from '../../src/job/document';
+import { reckonJob } from '../../src/job/job-takeoff';
+import { type JobPage, jobHtml } from '../../src/report/index';
+import { NO_BROWSER, START, startBrowser } from '../support/drawing/browser';
+
+const PAGES: readonly JobPage[] = ['crew', 'yard', 'calculation'];
+
+const yard = (name: string): JobInput => ({
+  version: 1,
+  shared: { allowance: '8%', base: { depth: '4 in', compactedDensity: '135 pcf' } },
+  order: { increment: '0.25 yd3', truckCapacity: '9 yd3' },
+  elements: [
+    {
+      name,
+      outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
+      at: { x: '0 ft', y: '0 ft' },
+      thickness: '6 in',
+      slab: true,
+      base: { margin: '6 in' },
+      bars: { bar: '#4', spacing: '18 in', cover: '3 in' },
+      spacing: { aggregateSize: '3/4 in', slump: '4 in' },
+      joints: true,
+      fall: { atBuilding: `100' 0"`, away: `99' 11"`, distance: "18'" },
+    },
+    {
+      name: 'bin pad',
+      outline: { shape: 'rectangle', length: '12 ft', width: '8 ft' },
+      at: { x: '26 ft', y: '10 ft' },
+      thickness: '4 in',
+      slab: true,
+      base: true,
+    },
+    { name: 'ramp', outline: { shape: 'rectangle', length: '14 ft', width: '4 ft' }, slab: true },
+  ],
+});
+
+const job = reckonJob(yard('delivery slab'));
+const pictures = [
+  {
+    title: 'Delivery slab',
+    svg: outlinePlan({ outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' } }),
+  },
+];
+
+/** Letters of other scripts, marks that turn text around, quotes, tags and a very long word, within a label's bound. */
+const HOSTILE = [
+  `<script>alert(1)</script>`,
+  `"><img src=x onerror=alert(1)>`,
+  `\u202Etxet denruter\u202C`,
+  `مخبز الزاوية`,
+  `' & " ]]> --> {{x}}`,
+  'W'.repeat(60),
+];
+
+describe('pages of a job', () => {
+  it('keep hostile names to their own text', () => {
+    for (const name of HOSTILE) {
+      for (const page of PAGES) {
+        const html = jobHtml(name.repeat(200), reckonJob(yard(name)), page, { job: name, date: name });
+        expect(html).not.toMatch(/<script|<img src=x/i);
+        expect(html).not.toContain('\u202E');
+      }
+    }
+  });
+
+  it('say what is to be bought, what is missing, and the cautions that matter', () => {
+    const [crew = '', order = '', all = ''] = PAGES.map((page) => jobHtml('Rear yard', job, page));
+    for (const html of [crew, order, all]) expect(html).toContain('elements[2].thickness');
+    expect(order).toContain('Ready-mixed concrete');
+    expect(order).not.toContain('How it was figured');
+    expect(all).toContain('How it was figured');
+    expect(crew).toContain('lie over each other');
+    expect(crew.length).toBeLessThan(all.length);
+  });
+});
+
+describe.skipIf(NO_BROWSER)('pages of a job in a browser', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await startBrowser();
+  }, START);
+  afterAll(() => browser.close());
+
+  it.each(PAGES)(
+    '%s: no error, no request, no fault of access, nothing beside the screen of a phone',
+    async (page) => {
+      for (const width of [390, 816]) {
+        const tab = await browser.newPage({ viewport: { width, height: 844 } });
+        const wrong: string[] = [];
+        tab.on('console', (message) => wrong.push(message.text()));
+        tab.on('pageerror', (error) => wrong.push(error.message));
+        tab.on('request', (request) => {
+          if (!/^data:/.test(request.url()) && request.url() !== 'about:blank') wrong.push(request.url());
+        });
+        await tab.setContent(jobHtml('Rear yard', job, page, { pictures }));
+        expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        expect(await tab.evaluate(() => document.images[0]?.naturalWidth ?? 0)).toBeGreaterThan(0);
+        expect(wrong).toEqual([]);
+        await tab.evaluate(axe.source);
+        const found = await tab.evaluate(async () => {
+          const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
+          return violations.map(({ id, impact, nodes }) => `${impact} ${id}: ${nodes[0]?.html}`);
+        });
+        expect(found.filter((text) => /^(serious|critical)/.test(text))).toEqual([]);
+        await tab.close();
+      }
+    },
+    START,
+  );
+
+  it.each([
+    ['letter', 'crew', 4],
+    ['a4', 'crew', 4],
+    ['letter', 'yard', 1],
+    ['a4', 'yard', 1],
+  ] as const)(
+    '%s paper: the page for the %s prints on %i at most',
+    async (paper, page, most) => {
+      const tab = await browser.newPage();
+      await tab.setContent(jobHtml('Rear yard', job, page, { paper }));
+      const pdf = (await tab.pdf({ preferCSSPageSize: true })).toString('latin1');
+      const [, width] = /\/MediaBox \[0 0 ([\d.]+)/.exec(pdf) ?? [];
+      expect(Math.round(Number(width))).toBe(paper === 'letter' ? 612 : 595);
+      const printed = pdf.match(/\/Type \/Page\b(?!s)/g)?.length ?? 0;
+      expect(printed).toBeGreaterThan(0);
+      expect(printed).toBeLessThanOrEqual(most);
+      await tab.close();
+    },
+    START,
+  );
+});
