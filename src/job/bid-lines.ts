@@ -14,7 +14,7 @@ import {
   yesOrNo,
 } from '../reckoning/fields';
 import type { Read } from '../reckoning/read';
-import { all, given, notBoth, oneOf, where } from '../reckoning/together';
+import { all, given, needs, notBoth, oneOf, where } from '../reckoning/together';
 import {
   type Measured,
   measureField,
@@ -188,13 +188,18 @@ const sold = () => ({
 });
 
 /** A lump sum stands alone. */
-const lumpOrPrice = all(notBoth('amount', 'quantity'), notBoth('amount', 'price'));
+const lumpOrPrice = all(
+  notBoth('amount', 'quantity'),
+  notBoth('amount', 'price'),
+  needs('price', 'quantity'),
+);
 
 const laborTogether = all(
   lumpOrPrice,
   notBoth('hours', 'production'),
   notBoth('crew', 'wage'),
-  where(given('production'), given('quantity')),
+  needs('production', 'quantity'),
+  where(given('production'), oneOf(['crew'], ['wage'])),
   where(given('hours'), oneOf(['crew'], ['wage'])),
 );
 

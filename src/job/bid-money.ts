@@ -138,8 +138,8 @@ const withOne = (input: unknown): unknown =>
     : input;
 
 /** A price for whatever is measured. */
-export const priceField = (what: string): Field<Price> =>
-  fields({ amount: moneyField(what), per: measureField('per', true) });
+export const priceField = (what: string, sign: Sign = 'not-negative'): Field<Price> =>
+  fields({ amount: moneyField(what, sign), per: measureField('per', true) });
 
 /** A share of something. */
 export const shareField = (what: string, ordinary?: Ordinary, sign: Sign = 'not-negative'): Field<Ratio> =>
@@ -183,7 +183,7 @@ function* moneyIn(
 /**
  * Nothing, in the one currency of an input.
  *
- * @throws {InputError} `currency-mismatch`; `missing` where there is no money at all
+ * @throws {InputError} `currency-mismatch`; `give-one-of` where there is no money at all
  */
 export function nothingIn(input: unknown, otherwise: string): Money {
   let unit: Unit | undefined;
@@ -192,7 +192,7 @@ export function nothingIn(input: unknown, otherwise: string): Money {
     unit ??= own;
     if (own !== unit) refuse(pathText(path), faults.currencyMismatch(own.id, unit.id));
   }
-  if (!unit) return refuse(otherwise, faults.missing('price', '{ amount: "165 USD", per: "1 yd3" }'));
+  if (!unit) return refuse(otherwise, faults.giveOneOf(['price', 'amount']));
   return newQuantity('money', new Decimal(0), unit);
 }
 

@@ -40,6 +40,25 @@ export {
   type QuantityChange,
 } from './compare-jobs';
 export type { ElementChoices, JobElementInput, JobInput, Raw, SharedInput } from './document';
+export type {
+  ChargeFigures,
+  InvoiceFigures,
+  InvoiceInput,
+  InvoiceLineInput,
+  InvoiceTaxInput,
+  ShortLoadChargeInput,
+  WaitingChargeInput,
+} from './invoice-charges';
+export {
+  type CarriedAllowance,
+  type ElementCheckFigures,
+  type InvoiceCheckFigures,
+  type InvoiceCheckInput,
+  type InvoiceElementInput,
+  type InvoiceTicketInput,
+  invoiceCheck,
+  type PastJobInput,
+} from './invoice-check';
 export { type JobBidFigures, jobBid, type LineFigures, type UnitPrice } from './job-bid';
 export {
   type JobElementFigures,

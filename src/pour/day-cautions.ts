@@ -80,13 +80,13 @@ export const finishEndsTooLate = (finish: DayFinish, limit: Time, actual: Time):
   source: COMMON_PRACTICE,
 });
 
-const IN_TIME: Words = { says: 'only if the concrete is slow' };
+const IN_TIME: Words = { says: 'enough only if the concrete is slow' };
 const NOT_IN_TIME: Words = { says: 'too few for this concrete' };
 
 export const fewFinishers = (severity: Severity, limit: Count, actual: Count): Caution => ({
   code: 'few-finishers',
   severity,
-  ...say`${{ limit }} finishers keep up with the set, and ${{ actual }} are there, ${severity === 'note' ? IN_TIME : NOT_IN_TIME}: the last placed is hard before they are at it. Have more hands, place less at a time behind a bulkhead, or have the supplier retard the mix and say for how long`,
+  ...say`finishers that keep up with the set: ${{ limit }}; in this plan: ${{ actual }}, ${severity === 'note' ? IN_TIME : NOT_IN_TIME}: the last placed is hard before they are at it. Have more hands, place less at a time behind a bulkhead, or have the supplier retard the mix and say for how long`,
   limit,
   actual,
   source: COMMON_PRACTICE,

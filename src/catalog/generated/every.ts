@@ -23,6 +23,7 @@ import { formMaterials } from '../../forms/form-materials';
 import { formPressure } from '../../forms/form-pressure';
 import { freshConcreteTemperature } from '../../weather/fresh-concrete-temperature';
 import { gradeCorrection } from '../../grade/grade-correction';
+import { invoiceCheck } from '../../job/invoice-check';
 import { jobBid } from '../../job/job-bid';
 import { jobTakeoff } from '../../job/job-takeoff';
 import { jointLayout } from '../../joints/joint-layout';
@@ -103,6 +104,7 @@ export const every = [
   truckPlan,
   backfill,
   finishMaterials,
+  invoiceCheck,
   jobBid,
   jobTakeoff,
 ];

@@ -253,6 +253,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../finish/finish-materials').then((m) => m.finishMaterials as unknown as AnyCalculation),
       import('./described/finish-materials.json').then((m) => m.default as Description),
     ]),
+  'invoice-check': () =>
+    Promise.all([
+      import('../../job/invoice-check').then((m) => m.invoiceCheck as unknown as AnyCalculation),
+      import('./described/invoice-check.json').then((m) => m.default as Description),
+    ]),
   'job-bid': () =>
     Promise.all([
       import('../../job/job-bid').then((m) => m.jobBid as unknown as AnyCalculation),
