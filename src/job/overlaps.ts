@@ -15,6 +15,7 @@ import { canonicalValue, isFaulty, type Quantity, quantityOf, readQuantity } fro
 import type { System } from '../quantity/units';
 import { readInput } from '../reckoning/calculation';
 import { fields, maybe } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Element } from './document';
 
 /** Two elements that lie over each other. */
@@ -91,7 +92,6 @@ function thinner(a: Element, b: Element): Quantity<'length'> | undefined {
 }
 
 function between(a: Placed, b: Placed, system: System): Overlap[] {
-  if (apart(a, b)) return [];
   const common = commonArea(a.region, b.region);
   if (common < LEAST) return [];
   const area = quantityOf('area', new Decimal(common.toPrecision(DIGITS)), system);
@@ -103,7 +103,29 @@ function between(a: Placed, b: Placed, system: System): Overlap[] {
   ];
 }
 
-/** Every two elements that lie over each other, in the order of the job. */
+/** Clipping takes as long as there are corners, of every two elements whose boxes meet. */
+export const NEAR_CORNERS: Limit = {
+  of: 'the corners of every two elements that lie near each other, together',
+  most: 6_000,
+};
+
+const cornersIn = ({ region }: Placed): number => region.reduce((n, ring) => n + ring.length, 0);
+
+/** Every two elements whose boxes meet. */
+function nearPairs(all: readonly Placed[]): [Placed, Placed][] {
+  const pairs = all.flatMap((a, i) =>
+    all.slice(i + 1).flatMap((b): [Placed, Placed][] => (apart(a, b) ? [] : [[a, b]])),
+  );
+  const corners = pairs.reduce((n, [a, b]) => n + cornersIn(a) + cornersIn(b), 0);
+  withinLimit(NEAR_CORNERS, corners, 'elements');
+  return pairs;
+}
+
+/**
+ * Every two elements that lie over each other, in the order of the job.
+ *
+ * @throws {InputError} `too-many` corners of elements that lie near each other
+ */
 export function overlapsOf(elements: readonly Element[], system: System): Overlap[] {
   const known = elements.flatMap((element) => {
     const rings = ringsAt(element);
@@ -112,5 +134,5 @@ export function overlapsOf(elements: readonly Element[], system: System): Overla
   const from = known[0]?.rings[0]?.[0];
   if (!from) return [];
   const all = known.map(({ element, rings }) => placed(element, rings, from));
-  return all.flatMap((a, i) => all.slice(i + 1).flatMap((b) => between(a, b, system)));
+  return nearPairs(all).flatMap(([a, b]) => between(a, b, system));
 }
