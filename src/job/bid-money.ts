@@ -27,7 +27,7 @@ import * as inputFaults from '../reckoning/faults';
 import { type Field, fields, later, quantity, quantitySchema, reading, type Sign } from '../reckoning/fields';
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Read } from '../reckoning/read';
-import { ambiguousMeasure, dayAndHours, notMeasured } from './bid-faults';
+import { ambiguousMeasure, dayAndHours, nothingPriced, notMeasured } from './bid-faults';
 
 /** What is bought and done by: counted, measured, weighed or timed. */
 export type Measured = 'count' | 'length' | 'area' | 'volume' | 'mass' | 'time';
@@ -183,7 +183,7 @@ function* moneyIn(
 /**
  * Nothing, in the one currency of an input.
  *
- * @throws {InputError} `currency-mismatch`; `give-one-of` where there is no money at all
+ * @throws {InputError} `currency-mismatch`; `not-served` where there is no money at all
  */
 export function nothingIn(input: unknown, otherwise: string): Money {
   let unit: Unit | undefined;
@@ -192,7 +192,7 @@ export function nothingIn(input: unknown, otherwise: string): Money {
     unit ??= own;
     if (own !== unit) refuse(pathText(path), faults.currencyMismatch(own.id, unit.id));
   }
-  if (!unit) return refuse(otherwise, faults.giveOneOf(['price', 'amount']));
+  if (!unit) return refuse(otherwise, nothingPriced());
   return newQuantity('money', new Decimal(0), unit);
 }
 
