@@ -1,5 +1,7 @@
 /** Boards to buy for the pieces of all edges, and strips for layered curves. */
+import * as sharedFaults from '../quantity/faults';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
@@ -7,7 +9,7 @@ import { carried } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { type BarCuttingFigures, cutFrom } from '../steel/bar-cutting';
 import { notProved } from '../steel/cautions';
-import type { Edge, Piece } from './boarding';
+import { countOf, type Edge, type Piece } from './boarding';
 import type { BoardCut, FormMaterialsFigures, LayeredCurves } from './form-figures';
 
 type Length = Quantity<'length'>;
@@ -28,6 +30,12 @@ function cutList(boarded: readonly Boarded[], times: number): { length: Length; 
 
 const countIn = (pieces: readonly { readonly count: Count }[]): number =>
   pieces.reduce((n, { count }) => n + canonicalValue(count).toNumber(), 0);
+
+/** Where the edge stands that takes the most pieces. */
+function mostOf(boarded: readonly Boarded[]): string {
+  const size = ({ edge, pieces }: Boarded): number => countOf(pieces) * edge.count;
+  return boarded.reduce((most, each) => (size(each) > size(most) ? each : most)).edge.path;
+}
 
 type Bought = Pick<
   FormMaterialsFigures,
@@ -70,7 +78,7 @@ export function planned(
 ): Boarding {
   if (sawn.length === 0) return { boarded };
   const pieces = cutList(sawn, courses);
-  withinLimit(BOARDS, countIn(pieces), 'outline');
+  withinLimit(BOARDS, countIn(pieces), mostOf(sawn));
   const list = { pieces, stock: stock.map((length) => ({ length, price: undefined })) };
   return { boarded, cut: cutFrom(list, kerf, stock.length > 1 ? 'least-length' : 'fewest-bars', EFFORT) };
 }
@@ -114,13 +122,11 @@ export function layered(
 ): LayeredCurves {
   const { height: h, sheet } = strip;
   const pieces = cutList(boarded, canonicalValue(layers).toNumber());
-  withinLimit(BOARDS, countIn(pieces), 'outline');
+  withinLimit(BOARDS, countIn(pieces), mostOf(boarded));
+  if (sheet.width.lessThan(h)) refuse('curves.sheet.width', sharedFaults.doesNotFit('height', 'sheet.width'));
   const list = { pieces, stock: [{ length: sheet.length, price: undefined }] };
   const cut = cutFrom(list, kerf, 'fewest-bars', EFFORT);
-  const rows = Math.max(
-    1,
-    Math.round(sheet.width.plus(kerf).downTo(h.plus(kerf)).over(h.plus(kerf)).toNumber(':1')),
-  );
+  const rows = Math.round(sheet.width.plus(kerf).downTo(h.plus(kerf)).over(h.plus(kerf)).toNumber(':1'));
   const n = cut.bars;
   const r = wholeNumber(rows);
   const strips = canonicalValue(n).toNumber();

@@ -164,6 +164,7 @@ const FREE_LISTS: Readonly<Record<string, readonly string[]>> = {
   'pier-volume': ['piers'],
   'wall-volume': ['walls'],
   'bar-cutting': ['pieces', 'stock'],
+  'form-materials': ['runs', 'stock', 'formed'],
   'joint-layout': ['openings', 'isolation', 'fixed'],
   'grade-correction': ['spots', 'falls', 'thicknesses'],
   'drainage-check': ['spots', 'sills'],
