@@ -173,6 +173,7 @@ const FREE_LISTS: Readonly<Record<string, readonly string[]>> = {
   'concrete-order': ['elements'],
   'balance-load': ['tickets'],
   'job-bid': ['lines', 'options', 'changes'],
+  'invoice-check': ['elements', 'tickets', 'pastJobs'],
 };
 
 const otherOrder: Relation = {
