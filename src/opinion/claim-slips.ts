@@ -63,8 +63,8 @@ function* roundedSlips(scene: Scene, i: number): Generator<Slip> {
 }
 
 /** Names of figures that are easily taken for each other. */
-const codeFor = (q: Quantity, other: Quantity, name: string): readonly [SlipCode, number] => {
-  if (/allowance/i.test(name) && q.dimension === other.dimension) return ['other-figure', 6];
+const codeFor = (q: Quantity, other: Quantity): readonly [SlipCode, number] => {
+  if (q.dimension === 'money' && other.dimension === 'money') return ['unit-price-for-total', 9];
   return ['other-figure', q.dimension === other.dimension ? 6 : 2];
 };
 
@@ -83,7 +83,7 @@ function* otherSlips(scene: Scene, i: number): Generator<Slip> {
       unitShown(quantity).form === 'one-in'
     )
       continue;
-    const [code, weight] = codeFor(reckoned, quantity, at);
+    const [code, weight] = codeFor(reckoned, quantity);
     const same = quantity.dimension === reckoned.dimension;
     const si = same ? siOf(quantity) : numberOf(quantity) * siOfUnit(unitWritten(claimed));
     yield {

@@ -145,6 +145,8 @@ function* lengthSlips(leaf: Leaf): Generator<Instead> {
 function* shareSlips(leaf: Leaf): Generator<Instead> {
   const unit = unitOf('ratio', '%') as Unit;
   const percent = numberIn(leaf.quantity, unit);
+  // Two or five to one is a number, and not a share of anything.
+  if (unitShown(leaf.quantity) !== unit && percent.abs().greaterThanOrEqualTo(100)) return;
   const put = (code: SlipCode, n: Decimal, weight: number): Instead => ({
     code,
     quantity: made(leaf, n, unit),
@@ -246,8 +248,8 @@ function* partSlips(leaf: Leaf): Generator<Instead> {
 
 function* sizeSlips(leaf: Leaf): Generator<Instead> {
   if (leaf.dimension === 'temperature' || leaf.dimension === 'ratio') return;
-  yield { code: 'doubled', quantity: times(leaf, '2'), weight: 5 };
-  yield { code: 'halved', quantity: times(leaf, '0.5'), weight: 5 };
+  yield { code: 'doubled', quantity: times(leaf, '2'), weight: 3 };
+  yield { code: 'halved', quantity: times(leaf, '0.5'), weight: 3 };
 }
 
 /** Leaves beyond this are a table, whose values are not taken for each other. */

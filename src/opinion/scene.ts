@@ -10,6 +10,7 @@ import { Decimal } from '../quantity/decimal';
 import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
 import type { FigureSet, Result } from '../reckoning/result';
 import type { ReadClaim } from './claims';
+import { runsWorth } from './effort';
 import { figureAt } from './figure-places';
 import { type Change, type Graph, graphOf, replay, replayExactly, stepOf } from './graph';
 import { type AnyCalculation, type Leaf, type Places, withValue } from './input-places';
@@ -214,9 +215,9 @@ function probe(scene: Scene, leaves: readonly Leaf[]): { followed: Set<Leaf>; id
   return { followed, idle };
 }
 
-/** How much may be run: light calculations often, heavy ones seldom. */
-const WORK = 900;
-const runsFor = (steps: number): number => Math.max(16, Math.min(110, Math.floor(WORK / (steps + 6))));
+/** Runs of a search, at least and at most. */
+const LEAST_RUNS = 6;
+const MOST_RUNS = 110;
 
 /** Make a scene ready. */
 export function sceneOf(
@@ -230,7 +231,7 @@ export function sceneOf(
   const graph = graphOf(result.working, (q) => own.has(q));
   const nodes = claims.map(({ reckoned }) => stepOf(reckoned, graph));
   const base = claims.map(({ reckoned }) => siOf(reckoned));
-  const budget = { runs: runsFor(graph.length) };
+  const budget = { runs: runsWorth(input, result, LEAST_RUNS, MOST_RUNS) };
   const none = new Set<Leaf>();
   const scene: Scene = {
     calculation,

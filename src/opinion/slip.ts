@@ -95,6 +95,8 @@ export type SlipCode =
   | 'other-input'
   /** One figure written down for another. */
   | 'other-figure'
+  /** The price of one in the place of the price of all, or the reverse. */
+  | 'unit-price-for-total'
   /** Another choice of the same list. */
   | 'other-choice'
   /** A sum without one of its terms. */

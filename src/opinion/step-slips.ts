@@ -51,10 +51,15 @@ function* sumSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   if (tree.sign === '+')
     yield { code: 'term-twice', weight: 3, tree: sign('+', sign('+', left, left), right) };
   yield { code: 'term-twice', weight: 3, tree: sign(tree.sign, sign(tree.sign, left, right), right) };
-  yield { code: 'added-for-subtracted', weight: 4, tree: sign(tree.sign === '+' ? '−' : '+', left, right) };
+  // Where nothing is subtracted at all, nobody has a minus in mind.
+  yield {
+    code: 'added-for-subtracted',
+    weight: tree.sign === '+' ? 1.5 : 4,
+    tree: sign(tree.sign === '+' ? '−' : '+', left, right),
+  };
 }
 
-function* productSlips(tree: Sum): Generator<Wrong> {
+function* productSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   const { left, right } = tree;
   const code = isNumber(right) ? 'number-left-out' : 'factor-left-out';
   yield { code, weight: code === 'number-left-out' ? 9 : 6, tree: left };
@@ -62,14 +67,19 @@ function* productSlips(tree: Sum): Generator<Wrong> {
     yield { code: isNumber(left) ? 'number-left-out' : 'factor-left-out', weight: 4, tree: right };
   if (!isNumber(right)) yield { code: 'factor-twice', weight: 2.5, tree: sign(tree.sign, tree, right) };
   if (isNumber(right)) yield { code: 'factor-twice', weight: 1.5, tree: sign(tree.sign, tree, right) };
-  yield { code: 'multiplied-for-divided', weight: 5, tree: sign(tree.sign === '×' ? '÷' : '×', left, right) };
+  const turned = right.is === 'sign' && isFactor(right, isShare);
+  yield {
+    code: turned ? 'allowance-turned' : 'multiplied-for-divided',
+    weight: 5,
+    tree: sign(tree.sign === '×' ? '÷' : '×', left, right),
+  };
   if (tree.sign === '÷') yield { code: 'multiplied-for-divided', weight: 3, tree: sign('÷', right, left) };
 }
 
 function* signSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   if (tree.sign === '^') yield { code: 'power-left-out', weight: 6, tree: tree.left };
   else if (tree.sign === '+' || tree.sign === '−') yield* sumSlips(tree, isShare);
-  else yield* productSlips(tree);
+  else yield* productSlips(tree, isShare);
 }
 
 type Call = Extract<Tree, { is: 'call' }>;

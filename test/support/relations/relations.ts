@@ -174,6 +174,7 @@ const FREE_LISTS: Readonly<Record<string, readonly string[]>> = {
   'balance-load': ['tickets'],
   'job-takeoff': ['mixes'],
   'job-bid': ['lines', 'options', 'changes'],
+  'invoice-check': ['elements', 'tickets', 'pastJobs'],
 };
 
 const otherOrder: Relation = {
