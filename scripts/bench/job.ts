@@ -4,9 +4,7 @@ import { calculations } from '../../src/catalog/all';
 import { type JobInput, reckonJob } from '../../src/index';
 import type { Case } from './case';
 
-const yard = JSON.parse(
-  readFileSync(new URL('../demo/rear-yard.json', import.meta.url), 'utf8'),
-) as JobInput;
+const yard = JSON.parse(readFileSync(new URL('../demo/rear-yard.json', import.meta.url), 'utf8')) as JobInput;
 
 /** Each element five times, each time a little thicker, so that no two are alike. */
 const job: JobInput = {
