@@ -42,3 +42,21 @@ it('prints figures as they are read, results as sheets, and draws', async () => 
   expect(said).toContain("> 'yard'\n");
   expect(said).toContain('slope needs a unit');
 });
+
+it('checks, solves and bounds by the calculation that was called last', async () => {
+  const said = await printed(
+    "slabVolume({ outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '4 in' }).figures.volume",
+    "check('168 yd3').slips[0].slips[0].code",
+    "check('168 yd3')",
+    "need('thickness', '9 yd3')",
+    "within({ thickness: '3/8 in' })[0].high",
+  );
+  expect(said).toContain("'not-divided-by-27'");
+  expect(said).toContain('1. volume, 6.22 yd3, is the number of ft3 under the name of yd3');
+  expect(said).toContain('> 5.8125 in\n');
+  expect(said).toContain('> 6.81 yd3\n');
+});
+
+it('says when there is nothing yet to check', async () => {
+  expect(await printed("check('9 yd3')")).toContain('call a calculation first');
+});

@@ -49,3 +49,6 @@ export const noOption = (name: string): Fault =>
 
 export const twoOptions = (name: string): Fault =>
   fault('repeated-name', say`${{ name: quoted(name) }} is listed twice; put into one what belongs to it`);
+
+export const nothingPriced = (): Fault =>
+  fault('not-served', 'nothing has a price or an amount, and so there is no total; price one line at least');

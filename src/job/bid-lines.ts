@@ -14,7 +14,7 @@ import {
   yesOrNo,
 } from '../reckoning/fields';
 import type { Read } from '../reckoning/read';
-import { all, given, needs, notBoth, oneOf, where } from '../reckoning/together';
+import { all, anyOf, given, needs, notBoth, oneOf, where } from '../reckoning/together';
 import {
   type Measured,
   measureField,
@@ -201,6 +201,10 @@ const laborTogether = all(
   needs('production', 'quantity'),
   where(given('production'), oneOf(['crew'], ['wage'])),
   where(given('hours'), oneOf(['crew'], ['wage'])),
+  where(
+    anyOf(...['crew', 'wage', 'efficiency', 'burden'].map((name) => given(name))),
+    anyOf(given('hours'), given('production')),
+  ),
 );
 
 const labor = () =>

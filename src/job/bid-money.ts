@@ -27,7 +27,7 @@ import * as inputFaults from '../reckoning/faults';
 import { type Field, fields, later, quantity, quantitySchema, reading, type Sign } from '../reckoning/fields';
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Read } from '../reckoning/read';
-import { ambiguousMeasure, dayAndHours, notMeasured } from './bid-faults';
+import { ambiguousMeasure, dayAndHours, nothingPriced, notMeasured } from './bid-faults';
 
 /** What is bought and done by: counted, measured, weighed or timed. */
 export type Measured = 'count' | 'length' | 'area' | 'volume' | 'mass' | 'time';
@@ -80,7 +80,8 @@ const refusing = (fault: Fault): Field<Measure> =>
 
 const isObject = (x: unknown): x is object => typeof x === 'object' && x !== null;
 
-const UNIT_BEHIND = /(?:^|[\d ])([A-Za-z]+[23]?) *$/;
+/** One word behind a number or alone; of several, `sq ft`, the last says too little. */
+const UNIT_BEHIND = /(?:^|\d) *([A-Za-z]+[23]?) *$/;
 
 const isMeasured = (d: Dimension): d is Measured => (MEASURED as readonly Dimension[]).includes(d);
 
@@ -183,7 +184,7 @@ function* moneyIn(
 /**
  * Nothing, in the one currency of an input.
  *
- * @throws {InputError} `currency-mismatch`; `give-one-of` where there is no money at all
+ * @throws {InputError} `currency-mismatch`; `not-served` where there is no money at all
  */
 export function nothingIn(input: unknown, otherwise: string): Money {
   let unit: Unit | undefined;
@@ -192,7 +193,7 @@ export function nothingIn(input: unknown, otherwise: string): Money {
     unit ??= own;
     if (own !== unit) refuse(pathText(path), faults.currencyMismatch(own.id, unit.id));
   }
-  if (!unit) return refuse(otherwise, faults.giveOneOf(['price', 'amount']));
+  if (!unit) return refuse(otherwise, nothingPriced());
   return newQuantity('money', new Decimal(0), unit);
 }
 

@@ -1,11 +1,12 @@
 /** Options and alternates: the whole bid priced again with each, so that its total is to the cent. */
+import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { withinLimit } from '../reckoning/limits';
 import { say } from '../reckoning/words';
 import type { Base } from './bid-base';
 import { noOption, twoOptions } from './bid-faults';
 import { OPTIONS } from './bid-input';
-import { type Money, sumOf } from './bid-money';
+import { sumOf } from './bid-money';
 import { type Costed, priced, silent } from './bid-price';
 import { lineNamed } from './bid-progress';
 
@@ -14,11 +15,11 @@ export interface OptionFigures {
   /** What it is called. */
   readonly name: string;
   /** What its own lines cost. */
-  readonly cost: Money;
+  readonly cost: Quantity<'money'>;
   /** What it adds to the total, below zero where it takes from it. */
-  readonly difference: Money;
+  readonly difference: Quantity<'money'>;
   /** The total with it. */
-  readonly total: Money;
+  readonly total: Quantity<'money'>;
 }
 
 function optionOf(name: string, gone: readonly Costed[], base: Base): OptionFigures {

@@ -88,23 +88,23 @@ export interface ChangeFigures {
   /** What changed. */
   readonly name: string;
   /** The quantity that is paid for or credited. */
-  readonly quantity?: Measure;
+  readonly quantity?: Quantity<Measured>;
   /** What it adds to the contract. */
-  readonly amount: Money;
+  readonly amount: Quantity<'money'>;
 }
 
 /** A payment on account. */
 export interface PaymentFigures {
   /** Work done to date. */
-  readonly done: Money;
+  readonly done: Quantity<'money'>;
   /** Kept back of that. */
-  readonly retained: Money;
+  readonly retained: Quantity<'money'>;
   /** Paid before. */
-  readonly paid: Money;
+  readonly paid: Quantity<'money'>;
   /** Due now. */
-  readonly due: Money;
+  readonly due: Quantity<'money'>;
   /** What is left to pay, with what is kept back. */
-  readonly balance: Money;
+  readonly balance: Quantity<'money'>;
 }
 
 type V = Quantity<'volume'>;
@@ -259,7 +259,7 @@ export const accountFields = () => ({
     fields(
       {
         complete: maybe(shareField('complete')),
-        lines: maybe(list(fields({ line: label('line'), complete: shareField('complete') }), 1, 500)),
+        lines: maybe(list(fields({ line: label('line'), complete: shareField('complete') }), 1, 300)),
         amount: maybe(moneyField('amount')),
         paid: maybe(moneyField('paid')),
       },

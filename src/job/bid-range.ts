@@ -6,7 +6,7 @@
  * spreads of lines that do not depend on each other add as squares.
  */
 import { Decimal } from '../quantity/decimal';
-import { canonicalValue, newQuantity, unitShown } from '../quantity/quantity';
+import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
@@ -23,31 +23,31 @@ export interface BidRange {
   /** How the points of a line were spread. */
   readonly distribution: Distribution;
   /** Everything at its least. */
-  readonly low: Money;
+  readonly low: Quantity<'money'>;
   /** As it is bid. */
-  readonly likely: Money;
+  readonly likely: Quantity<'money'>;
   /** Everything at its most. */
-  readonly high: Money;
+  readonly high: Quantity<'money'>;
   /** The mean of what it comes to. */
-  readonly mean: Money;
+  readonly mean: Quantity<'money'>;
   /** How far that spreads: one standard deviation, the lines independent of each other. */
-  readonly spread: Money;
+  readonly spread: Quantity<'money'>;
   /** The mean less one spread. */
-  readonly probableLow: Money;
+  readonly probableLow: Quantity<'money'>;
   /** The mean and one spread; two jobs of three end between both. */
-  readonly probableHigh: Money;
+  readonly probableHigh: Quantity<'money'>;
 }
 
 /** The range of one line. */
 export interface LineRange {
   /** Its least. */
-  readonly low: Money;
+  readonly low: Quantity<'money'>;
   /** Its most. */
-  readonly high: Money;
+  readonly high: Quantity<'money'>;
   /** Its mean. */
-  readonly mean: Money;
+  readonly mean: Quantity<'money'>;
   /** One standard deviation of it. */
-  readonly spread: Money;
+  readonly spread: Quantity<'money'>;
 }
 
 const made = (value: Decimal, like: Money): Money => newQuantity('money', value, unitShown(like));

@@ -93,11 +93,11 @@ export interface ChargeFigures {
   /** What it is for. */
   readonly name: string;
   /** What it comes to. */
-  readonly reckoned: Money;
+  readonly reckoned: Quantity<'money'>;
   /** What is printed. */
-  readonly billed: Money;
+  readonly billed: Quantity<'money'>;
   /** What is billed beyond what it comes to. */
-  readonly difference: Money;
+  readonly difference: Quantity<'money'>;
 }
 
 /** The charges of an invoice. */
@@ -109,11 +109,11 @@ export interface InvoiceFigures {
   /** That less what the tickets bring. */
   readonly notDelivered?: Quantity<'volume'>;
   /** What all charges come to. */
-  readonly reckoned: Money;
+  readonly reckoned: Quantity<'money'>;
   /** What is billed: the total where it is printed, else the sum of the charges. */
-  readonly billed: Money;
+  readonly billed: Quantity<'money'>;
   /** What is billed beyond what it comes to. */
-  readonly difference: Money;
+  readonly difference: Quantity<'money'>;
 }
 
 /** A truck as its ticket has it. */

@@ -17,16 +17,7 @@ import type { Extended } from './bid-extend';
 import { heed, isLeast } from './bid-heed';
 import { type Bid, door, type JobBidInput, OPTIONS } from './bid-input';
 import { COST_KINDS, type CostKind, type Line } from './bid-lines';
-import {
-  coinOf,
-  type Measure,
-  type Money,
-  nothingIn,
-  type Ratio,
-  sumOf,
-  type Time,
-  toCents,
-} from './bid-money';
+import { coinOf, type Measured, type Money, nothingIn, type Ratio, sumOf, toCents } from './bid-money';
 import { type OptionFigures, optionsOf } from './bid-options';
 import { type Costed, marginOf, markupOf, type Priced, priced, silent } from './bid-price';
 import { type ChangeFigures, changesOf, type PaymentFigures, payment } from './bid-progress';
@@ -50,13 +41,13 @@ export interface LineFigures {
   /** The option that it belongs to. */
   readonly option?: string;
   /** What is billed for. */
-  readonly quantity?: Measure;
+  readonly quantity?: Quantity<Measured>;
   /** Hours of all together. */
-  readonly hours?: Time;
+  readonly hours?: Quantity<'time'>;
   /** What it comes to. */
-  readonly amount: Money;
+  readonly amount: Quantity<'money'>;
   /** Tax on its purchase. */
-  readonly tax?: Money;
+  readonly tax?: Quantity<'money'>;
   /** What it may come to. */
   readonly range?: LineRange;
 }
@@ -64,7 +55,7 @@ export interface LineFigures {
 /** A price for each unit of area. */
 export interface UnitPrice {
   /** So much, rounded to the cent. */
-  readonly amount: Money;
+  readonly amount: Quantity<'money'>;
   /** For so much. */
   readonly per: Quantity<'area'>;
 }
@@ -72,37 +63,37 @@ export interface UnitPrice {
 /** Figures of {@link jobBid}. */
 export interface JobBidFigures {
   /** The total of the bid. */
-  readonly total: Money;
+  readonly total: Quantity<'money'>;
   /** Before tax on the price. */
-  readonly price: Money;
+  readonly price: Quantity<'money'>;
   /** The lines, as they were given. */
   readonly lines: readonly LineFigures[];
   /** Sums of the lines by what they are for. */
-  readonly byKind: { readonly [kind: string]: Money };
+  readonly byKind: { readonly [kind: string]: Quantity<'money'> };
   /** Hours of labor, where lines tell them. */
-  readonly laborHours?: Time;
+  readonly laborHours?: Quantity<'time'>;
   /** Sum of the lines. */
-  readonly linesTotal: Money;
+  readonly linesTotal: Quantity<'money'>;
   /** Tax on purchases. */
-  readonly purchaseTax?: Money;
+  readonly purchaseTax?: Quantity<'money'>;
   /** Cost: the lines with tax on purchases. */
-  readonly cost: Money;
+  readonly cost: Quantity<'money'>;
   /** Contingency. */
-  readonly contingency?: Money;
+  readonly contingency?: Quantity<'money'>;
   /** Overhead. */
-  readonly overhead?: Money;
+  readonly overhead?: Quantity<'money'>;
   /** Cost with contingency and overhead: below it the work is done at a loss. */
-  readonly breakEven: Money;
+  readonly breakEven: Quantity<'money'>;
   /** Profit; below zero for a loss. */
-  readonly profit: Money;
+  readonly profit: Quantity<'money'>;
   /** Profit as a share of the break-even. */
   readonly markup?: Quantity<'ratio'>;
   /** Profit as a share of the price. */
   readonly margin?: Quantity<'ratio'>;
   /** Tax on the price. */
-  readonly priceTax?: Money;
+  readonly priceTax?: Quantity<'money'>;
   /** What everything is rounded to, half-up. */
-  readonly roundedTo: Money;
+  readonly roundedTo: Quantity<'money'>;
   /** The total for each unit of area. */
   readonly pricePerArea?: UnitPrice;
   /** What the total may come to. */
@@ -112,7 +103,7 @@ export interface JobBidFigures {
   /** Changes since the award. */
   readonly changes?: readonly ChangeFigures[];
   /** The total with all changes. */
-  readonly contract?: Money;
+  readonly contract?: Quantity<'money'>;
   /** What is due now. */
   readonly payment?: PaymentFigures;
 }

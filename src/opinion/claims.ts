@@ -62,8 +62,8 @@ const LONGEST_LINE = 500;
 
 const FRACTION = /\d ?[/\u2044] ?(\d+)/;
 const DECIMALS = /\.(\d+)(?!.*\d)/;
-/** Names of units, with the powers that some end in. */
-const NAMES = /[A-Za-z]+[23]?(?:\/[A-Za-z]+[23]?)*/g;
+/** Names of units, with the powers that some end in, and what a ratio is told against. */
+const NAMES = /[A-Za-z]+[23]?(?:\/[A-Za-z]+[23]?)*|: ?1\s*$/g;
 
 const textOf = (given: unknown): string =>
   typeof given === 'string'

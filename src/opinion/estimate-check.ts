@@ -118,8 +118,10 @@ function verdictOf(claim: ReadClaim, margin: Margin, step: number): ClaimVerdict
   if (isWritten(si, claim) || isNearly(si, claim, margin)) return 'agrees';
   const off = Math.abs(claim.si - si);
   // A step is close only where it is small beside the figure: a bar of three is no rounding.
-  const room = Math.max(CLOSE * Math.abs(si), Math.min(step, 0.05 * Math.abs(si)));
-  return off <= room + claim.half ? 'close' : 'differs';
+  const { dimension } = claim.reckoned;
+  const steps = dimension === 'money' ? 0 : Math.min(step, 0.05 * Math.abs(si));
+  const room = Math.max(CLOSE * Math.abs(si), steps);
+  return off <= room + (dimension === 'count' ? 0 : claim.half) ? 'close' : 'differs';
 }
 
 /** Temperatures are points: what lies between two of them is a difference. */
@@ -163,7 +165,7 @@ function checkOf(claim: ReadClaim, margin: Margin, scene: Scene): ClaimCheck {
 
 const namedSlip = ({ code, says, input, step, figure }: Slip): NamedSlip => ({
   code,
-  says,
+  says: says(),
   ...(input === undefined ? {} : { input }),
   ...(step === undefined ? {} : { step }),
   ...(figure === undefined ? {} : { figure }),

@@ -44,9 +44,17 @@ export function isNearly(value: number, { si, half }: ReadClaim, { below, above 
   return si - half <= value + above * size + STRAY * size && si + half >= value - below * size - STRAY * size;
 }
 
-/** A claim that is given but for rounding is less of a proof, and one that is not given speaks against. */
-const NEARLY = 0.08;
+/**
+ * A claim that is given but for rounding is less of a proof: it is one of all that rounding might have given. One that
+ * is not given speaks against.
+ */
+const NEARLY = 0.3;
 const NOT = 0.001;
+
+function shareOf(value: number, { half }: ReadClaim, { below, above }: Margin): number {
+  const room = (Math.max(below, above) * Math.abs(value)) / 2;
+  return half + room === 0 ? NEARLY : (NEARLY * half) / (half + room);
+}
 
 /** What a value explains of the claims. */
 export function explained(
@@ -63,7 +71,7 @@ export function explained(
     const nearly = written || isNearly(value, claim, own[i] as Margin);
     if (nearly) which.push(i);
     exact &&= written;
-    quality *= written ? 1 : nearly ? NEARLY : NOT;
+    quality *= written ? 1 : nearly ? Math.max(NOT, shareOf(value, claim, own[i] as Margin)) : NOT;
   });
   return { which, all: which.length === claims.length, exact, quality };
 }

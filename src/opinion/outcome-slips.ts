@@ -4,7 +4,7 @@ import { numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
 import { say, type Words } from '../reckoning/words';
 import { miswritten } from './digit-slips';
-import { siOfUnit } from './scale';
+import { siOf, siOfUnit } from './scale';
 import type { SlipCode, Twist } from './slip';
 import { misnamed } from './unit-slips';
 
@@ -13,7 +13,7 @@ export interface Twisted {
   readonly code: SlipCode;
   readonly weight: number;
   readonly twist: Twist;
-  readonly how: Words;
+  readonly how: () => Words;
 }
 
 /** The unit whose number is written: feet and inches are written in feet when they are digits. */
@@ -32,18 +32,40 @@ function* unitTwists(q: Quantity): Generator<Twisted> {
       weight,
       twist: { unit, times },
       how: as
-        ? say`is the number of ${{ other: as }} under the name of ${{ own: own.id }}`
-        : say`was not turned into ${{ own: own.id }} as it should be`,
+        ? () => say`is the number of ${{ other: as }} under the name of ${{ own: own.id }}`
+        : () => say`was not turned into ${{ own: own.id }} as it should be`,
     };
 }
 
 function* sizeTwists(unit: number): Generator<Twisted> {
-  yield { code: 'doubled', weight: 8, twist: { unit, times: ['2', '1'] }, how: say`was doubled` };
-  yield { code: 'halved', weight: 8, twist: { unit, times: ['1', '2'] }, how: say`was halved` };
+  yield { code: 'doubled', weight: 8, twist: { unit, times: ['2', '1'] }, how: () => say`was doubled` };
+  yield { code: 'halved', weight: 8, twist: { unit, times: ['1', '2'] }, how: () => say`was halved` };
+}
+
+/** The zeros of the two scales are 32 degrees of Fahrenheit apart: no difference is turned so. */
+const ZEROS = 32 / 1.8;
+
+/** A difference of degrees, turned as a point on the scale. */
+function* intervalTwists(q: Quantity, unit: number): Generator<Twisted> {
+  const si = siOf(q);
+  if (q.dimension !== 'temperature-difference' || si === 0) return;
+  for (const instead of [si - ZEROS, si + ZEROS])
+    yield {
+      code: 'degree-interval',
+      weight: 10,
+      twist: { unit, times: [String(instead), String(si)] },
+      how: () => say`was turned into the other scale as a point on it, and not as a difference`,
+    };
 }
 
 /** Numbers of more places than anyone writes are written with two. */
 const usualPlaces = (n: Decimal): number => Math.min(n.decimalPlaces(), n.abs().lessThan(1) ? 3 : 2);
+
+/** A number with its unit, without zeros that nobody writes. */
+function told(text: string, unit: Unit): string {
+  const short = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+  return unit.form === 'to-one' ? short : unit.form === 'percent' ? `${short}%` : `${short} ${unit.id}`;
+}
 
 function* digitTwists(q: Quantity, places: number | undefined): Generator<Twisted> {
   const unit = unitWritten(q);
@@ -61,7 +83,7 @@ function* digitTwists(q: Quantity, places: number | undefined): Generator<Twiste
         unit: siOfUnit(unit),
         digits: { places: decimals, slip: (now) => (now === text ? one.text : undefined) },
       },
-      how: say`was written as ${{ written: `${one.text} ${unit.id}` }}`,
+      how: () => say`was written as ${{ written: told(one.text, unit) }}`,
     };
   }
 }
@@ -73,5 +95,6 @@ function* digitTwists(q: Quantity, places: number | undefined): Generator<Twiste
  */
 export function outcomeTwists(q: Quantity, places: number | undefined): Twisted[] {
   if (q.dimension === 'temperature') return [...digitTwists(q, places)];
-  return [...unitTwists(q), ...sizeTwists(siOfUnit(unitWritten(q))), ...digitTwists(q, places)];
+  const unit = siOfUnit(unitWritten(q));
+  return [...unitTwists(q), ...sizeTwists(unit), ...intervalTwists(q, unit), ...digitTwists(q, places)];
 }

@@ -10,6 +10,7 @@ import { Decimal } from '../quantity/decimal';
 import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
 import type { FigureSet, Result } from '../reckoning/result';
 import type { ReadClaim } from './claims';
+import { runsWorth } from './effort';
 import { figureAt } from './figure-places';
 import { type Change, type Graph, graphOf, replay, replayExactly, stepOf } from './graph';
 import { type AnyCalculation, type Leaf, type Places, withValue } from './input-places';
@@ -201,7 +202,10 @@ const MOST_LEAVES = 60;
 function probe(scene: Scene, leaves: readonly Leaf[]): { followed: Set<Leaf>; idle: Set<Leaf> } {
   const followed = new Set<Leaf>();
   const idle = new Set<Leaf>();
+  // Half of what may be run is kept for parts left out and for values that the steps do not tell.
+  const kept = scene.budget.runs / 2;
   for (const leaf of leaves.slice(0, MOST_LEAVES)) {
+    if (scene.budget.runs <= kept) break;
     const { value, si } = near(leaf);
     const edit: Edit = { on: 'input', path: leaf.path, value, leaf, si };
     const result = rerun(scene, [edit]);
@@ -214,9 +218,9 @@ function probe(scene: Scene, leaves: readonly Leaf[]): { followed: Set<Leaf>; id
   return { followed, idle };
 }
 
-/** How much may be run: light calculations often, heavy ones seldom. */
-const WORK = 900;
-const runsFor = (steps: number): number => Math.max(16, Math.min(110, Math.floor(WORK / (steps + 6))));
+/** Runs of a search, at least and at most. */
+const LEAST_RUNS = 12;
+const MOST_RUNS = 110;
 
 /** Make a scene ready. */
 export function sceneOf(
@@ -230,7 +234,7 @@ export function sceneOf(
   const graph = graphOf(result.working, (q) => own.has(q));
   const nodes = claims.map(({ reckoned }) => stepOf(reckoned, graph));
   const base = claims.map(({ reckoned }) => siOf(reckoned));
-  const budget = { runs: runsFor(graph.length) };
+  const budget = { runs: runsWorth(input, result, LEAST_RUNS, MOST_RUNS) };
   const none = new Set<Leaf>();
   const scene: Scene = {
     calculation,

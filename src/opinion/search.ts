@@ -69,12 +69,16 @@ const candidate = (
   own: readonly Margin[],
 ): Candidate => {
   const how = explained(values, scene.claims, own);
+  const edits = slips.flatMap((one) => one.edits);
+  // A number that was written wrongly was written: nothing is rounded on the way from there.
+  const digits = edits.some((one) => (one.on === 'claim' || one.on === 'outcome') && one.twist.digits);
+  const share = digits && !how.exact ? 0.2 : 1;
   return {
     slips,
-    edits: slips.flatMap((one) => one.edits),
+    edits,
     values,
     explained: how,
-    score: weight * how.quality,
+    score: weight * share * how.quality,
   };
 };
 

@@ -95,6 +95,8 @@ export type SlipCode =
   | 'other-input'
   /** One figure written down for another. */
   | 'other-figure'
+  /** The price of one in the place of the price of all, or the reverse. */
+  | 'unit-price-for-total'
   /** Another choice of the same list. */
   | 'other-choice'
   /** A sum without one of its terms. */
@@ -146,7 +148,8 @@ export interface Slip {
   readonly code: SlipCode;
   /** How common it is, beside the others. */
   readonly weight: number;
-  readonly says: Words;
+  /** In words, made when it is told: most slips never are. */
+  readonly says: () => Words;
   /** Usually one; several where a habit shows at every place. */
   readonly edits: readonly Edit[];
   /** Where it would show: a path of the input. */

@@ -16,22 +16,14 @@ import type { Result } from '../reckoning/result';
 import type { ReckonOptions } from '../reckoning/system';
 import { say, type Words } from '../reckoning/words';
 import type { AnyQuantityInput } from './claims';
+import { runsWorth } from './effort';
 import { type Bracket, enclosed, nearest, type Point } from './enclose';
 import { asCalculation } from './estimate-check';
 import * as faults from './faults';
 import { figureAt, pathOf } from './figure-places';
 import { type AnyCalculation, LEFT_OUT, type Leaf, valueAt, withValue } from './input-places';
 import { tradeStep } from './trade-step';
-import {
-  type AnyResult,
-  amountAt,
-  figureNamed,
-  leafAt,
-  leafQuantity,
-  Runs,
-  readGiven,
-  runsWorth,
-} from './varied';
+import { type AnyResult, amountAt, figureNamed, leafAt, leafQuantity, Runs, readGiven } from './varied';
 
 /** What is asked of {@link solveFor}. */
 export interface SolveForInput<Input> {
@@ -96,6 +88,7 @@ interface Task {
   readonly names: { readonly vary: string; readonly figure: string };
 }
 
+const LEAST_RUNS = 25;
 const MOST_RUNS = 120;
 
 const figureOf = (task: Task, x: Decimal): Point | undefined => {
@@ -306,7 +299,12 @@ function taskOf(calculation: AnyCalculation, asked: Plain, options: ReckonOption
   const like = figureAt(result.figures, path) as Quantity;
   const own = tradeStep(leaf.quantity, result.system);
   return {
-    runs: new Runs(calculation, input, { system: result.system }, runsWorth(result, MOST_RUNS)),
+    runs: new Runs(
+      calculation,
+      input,
+      { system: result.system },
+      runsWorth(input, result, LEAST_RUNS, MOST_RUNS),
+    ),
     leaf,
     path,
     like,

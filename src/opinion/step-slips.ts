@@ -10,6 +10,8 @@ interface Wrong {
   readonly code: SlipCode;
   readonly weight: number;
   readonly tree: Tree;
+  /** The part that is left out or taken twice. */
+  readonly part?: Tree;
 }
 
 type Sum = Extract<Tree, { is: 'sign' }>;
@@ -46,30 +48,40 @@ function* sumSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
     return;
   }
   const bars = isNumber(right, '1') ? 'spaces-for-bars' : 'term-left-out';
-  yield { code: bars, weight: bars === 'term-left-out' ? 6 : 18, tree: left };
-  if (tree.sign === '+') yield { code: 'term-left-out', weight: 6, tree: right };
+  yield { code: bars, weight: bars === 'term-left-out' ? 6 : 18, tree: left, part: right };
+  if (tree.sign === '+') yield { code: 'term-left-out', weight: 6, tree: right, part: left };
   if (tree.sign === '+')
     yield { code: 'term-twice', weight: 3, tree: sign('+', sign('+', left, left), right) };
   yield { code: 'term-twice', weight: 3, tree: sign(tree.sign, sign(tree.sign, left, right), right) };
-  yield { code: 'added-for-subtracted', weight: 4, tree: sign(tree.sign === '+' ? '−' : '+', left, right) };
+  // Where nothing is subtracted at all, nobody has a minus in mind.
+  yield {
+    code: 'added-for-subtracted',
+    weight: tree.sign === '+' ? 1.5 : 4,
+    tree: sign(tree.sign === '+' ? '−' : '+', left, right),
+  };
 }
 
-function* productSlips(tree: Sum): Generator<Wrong> {
+function* productSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   const { left, right } = tree;
   const code = isNumber(right) ? 'number-left-out' : 'factor-left-out';
-  yield { code, weight: code === 'number-left-out' ? 9 : 6, tree: left };
+  yield { code, weight: code === 'number-left-out' ? 6.5 : 6, tree: left };
   if (tree.sign === '×')
     yield { code: isNumber(left) ? 'number-left-out' : 'factor-left-out', weight: 4, tree: right };
   if (!isNumber(right)) yield { code: 'factor-twice', weight: 2.5, tree: sign(tree.sign, tree, right) };
   if (isNumber(right)) yield { code: 'factor-twice', weight: 1.5, tree: sign(tree.sign, tree, right) };
-  yield { code: 'multiplied-for-divided', weight: 5, tree: sign(tree.sign === '×' ? '÷' : '×', left, right) };
+  const turned = right.is === 'sign' && isFactor(right, isShare);
+  yield {
+    code: turned ? 'allowance-turned' : 'multiplied-for-divided',
+    weight: 5,
+    tree: sign(tree.sign === '×' ? '÷' : '×', left, right),
+  };
   if (tree.sign === '÷') yield { code: 'multiplied-for-divided', weight: 3, tree: sign('÷', right, left) };
 }
 
 function* signSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   if (tree.sign === '^') yield { code: 'power-left-out', weight: 6, tree: tree.left };
   else if (tree.sign === '+' || tree.sign === '−') yield* sumSlips(tree, isShare);
-  else yield* productSlips(tree);
+  else yield* productSlips(tree, isShare);
 }
 
 type Call = Extract<Tree, { is: 'call' }>;
@@ -144,6 +156,12 @@ const SAYS: Partial<Record<SlipCode, string>> = {
   'diameter-for-radius': 'the diameter was taken for the radius',
 };
 
+/** Which term was left out, where it has a name. */
+function partWords(part: Tree | undefined, { bySymbol }: Node): Words | undefined {
+  const taken = part?.is === 'symbol' ? bySymbol.get(part.name) : undefined;
+  return taken && say`${{ symbol: taken.symbol }}, ${{ value: taken.quantity }}, was left out`;
+}
+
 function treeSlips(node: Node, i: number): Slip[] {
   const { tree } = node;
   if (!tree) return [];
@@ -155,11 +173,11 @@ function treeSlips(node: Node, i: number): Slip[] {
   for (const wrong of wrongTrees(tree, isShare)) {
     if (slips.length >= MOST_TREES) break;
     const { code, weight, tree: instead } = named(wrong, tree);
-    const how: Words = { says: SAYS[code] ?? code };
+    const how = (): Words => partWords(wrong.part, node) ?? { says: SAYS[code] ?? code };
     slips.push({
       code,
       weight,
-      says: say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${how}`,
+      says: () => say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${how()}`,
       edits: [{ on: 'step', step: i, tree: instead }],
       step: i,
     });
@@ -172,7 +190,7 @@ const outcomeSlips = (node: Node, i: number): Slip[] =>
     ({ code, weight, twist, how }): Slip => ({
       code,
       weight: weight * 0.7,
-      says: say`the outcome of ${{ step: placeOf(node) }}, ${{ gives: node.step.gives }}, ${how}`,
+      says: () => say`the outcome of ${{ step: placeOf(node) }}, ${{ gives: node.step.gives }}, ${how()}`,
       edits: [{ on: 'outcome', step: i, twist }],
       step: i,
     }),

@@ -18,11 +18,12 @@ import type { Result } from '../reckoning/result';
 import type { ReckonOptions } from '../reckoning/system';
 import { say, type Words } from '../reckoning/words';
 import type { AnyQuantityInput } from './claims';
+import { runsWorth } from './effort';
 import { asCalculation } from './estimate-check';
 import { figureAt, figuresIn, pathOf } from './figure-places';
 import type { Leaf } from './input-places';
 import { chanceAbove } from './normal';
-import { type AnyResult, figureNamed, leafAt, Runs, readGiven, runsWorth } from './varied';
+import { type AnyResult, figureNamed, leafAt, Runs, readGiven } from './varied';
 
 /** The plus or minus of measurements, by their paths in the input: `{ thickness: '1/2 in' }`. */
 export interface Measures {
@@ -94,6 +95,7 @@ export interface Tolerances<F extends FigureSet = FigureSet> {
 const MOST = 12;
 /** Up to here every corner is tried, and not only the two that the tries point to. */
 const ALL_CORNERS = 5;
+const LEAST_RUNS = 40;
 const MOST_RUNS = 400;
 const MOST_FIGURES = 60;
 
@@ -365,7 +367,12 @@ export function tolerances<Input, F extends FigureSet>(
   const { figures: asked, ordered: orders, ...rest } = asObject(plainCopy(options), 'options');
   const result = any(plain, rest as ReckonOptions) as Result<F>;
   const own = readMeasures(any, plain, asObject(plainCopy(measures), 'measures'));
-  const runs = new Runs(any, plain, { system: result.system }, runsWorth(result, MOST_RUNS));
+  const runs = new Runs(
+    any,
+    plain,
+    { system: result.system },
+    runsWorth(plain, result, LEAST_RUNS, MOST_RUNS),
+  );
   const trials = new Trials(own, result, runs);
   const tried = tryOut(trials);
   const ordered = readOrdered(result, orders);

@@ -1,5 +1,5 @@
 /** One value of an input that is varied, and the figure that it is varied for. */
-import { Decimal } from '../quantity/decimal';
+import type { Decimal } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
 import { readMoney } from '../quantity/money';
 import {
@@ -100,10 +100,6 @@ export class Runs {
   }
 }
 
-/** Runs that a calculation is worth: light ones may be run often, heavy ones seldom. */
-export const runsWorth = ({ working }: AnyResult, most: number): number =>
-  Math.max(40, Math.min(most, Math.floor((most * 30) / (working.length + 30))));
-
 /** The amount of a figure, as it is kept. */
 export const amountAt = (
   result: AnyResult | undefined,
@@ -112,5 +108,3 @@ export const amountAt = (
   const q = result && figureAt(result.figures, path);
   return q && canonicalValue(q);
 };
-
-export const HALF = /*#__PURE__*/ new Decimal('0.5');

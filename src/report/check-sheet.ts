@@ -1,0 +1,74 @@
+/** The check of a hand estimate as text, to lay before whoever made it. */
+import type { ClaimCheck, EstimateCheck, LikelySlip } from '../opinion/estimate-check';
+import type { FigureSet } from '../reckoning/parts';
+import { say, type Words } from '../reckoning/words';
+import { placeText } from './labels';
+import { wrapped } from './lines';
+import { quantityText, type View, wordsText, wordText } from './view';
+
+const INDENT = '  ';
+
+function claimLines(claim: ClaimCheck, view: View): string[] {
+  const { figure, claimed, reckoned, verdict, difference, share, steps, step, line } = claim;
+  const off =
+    verdict === 'agrees'
+      ? say`${{ verdict }}`
+      : share
+        ? say`${{ verdict }} by ${{ difference }}, ${{ share }}, or ${{ steps }} × ${{ step }}`
+        : say`${{ verdict }} by ${{ difference }}, or ${{ steps }} × ${{ step }}`;
+  const told: Words = say`claimed ${{ claimed }}, reckoned ${{ reckoned }}: ${off}`;
+  const text = `${placeText(figure, view)}: ${wordsText(told, view)}`;
+  return [
+    ...(line === undefined ? [] : wrapped(line, INDENT, INDENT)),
+    ...wrapped(text, INDENT, INDENT.repeat(2)),
+  ];
+}
+
+function slipLines({ slips, gives, elsewhere }: LikelySlip, i: number, view: View): string[] {
+  const how = slips.map(({ says }) => wordsText(says, view)).join(`; ${wordText('and', view)} `);
+  const would = gives
+    .map(({ figure, would: q }) => `${placeText(figure, view)} ${quantityText(q, view)}`)
+    .join(', ');
+  const places = elsewhere.flatMap(({ input, figure }) => input ?? figure ?? []);
+  const also =
+    places.length > 0 ? ` ${wordText('The same at', view)} ${[...new Set(places)].join(', ')}.` : '';
+  const codes = slips.map(({ code }) => code).join(', ');
+  return [
+    ...wrapped(`${i + 1}. ${how} (${codes})`, INDENT, INDENT.repeat(2)),
+    ...wrapped(`${wordText('would give', view)} ${would}.${also}`, INDENT.repeat(2), INDENT.repeat(2)),
+  ];
+}
+
+/**
+ * The check of a hand estimate in plain text: each claim beside what is reckoned, and the slips that would explain what
+ * is off, the likeliest first.
+ *
+ * @param check - what `estimateCheck` gave
+ * @param view - units, marks of numbers and language
+ * @returns lines of text, none longer than 100 characters
+ * @example
+ * ```ts
+ * import { estimateCheck, slabVolume } from 'flatwork-reckoner';
+ * import { checkSheet } from 'flatwork-reckoner/report';
+ *
+ * const input = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '4 in' } as const;
+ * const sheet = checkSheet(estimateCheck(slabVolume, input, { volume: '168 yd3' }));
+ * sheet.split('\n')[0]; // 'Slab volume'
+ * ```
+ */
+export function checkSheet(check: EstimateCheck<FigureSet>, view: View = {}): string {
+  const { title, says, claims, slips } = check;
+  const none = wordText('No slip was found that would explain it.', view);
+  const likely =
+    check.verdict === 'agrees'
+      ? []
+      : slips.length === 0
+        ? ['', none]
+        : ['', wordText('Likely slips', view), ...slips.flatMap((one, i) => slipLines(one, i, view))];
+  return [
+    wordText(title, view),
+    ...claims.flatMap((one) => claimLines(one, view)),
+    ...likely,
+    ...(check.verdict === 'agrees' ? ['', wordsText(says, view)] : []),
+  ].join('\n');
+}
