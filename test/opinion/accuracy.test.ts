@@ -9,6 +9,17 @@ import { ESTIMATED } from '../support/opinion/jobs';
 import { falseAlarms, slipsTold } from '../support/opinion/measured';
 import { chance } from '../support/relations/random';
 
+/** Those that answer soonest. */
+const QUICK = [
+  'slab-volume',
+  'base-tonnage',
+  'footing-volume',
+  'wall-volume',
+  'concrete-order',
+  'bag-count',
+  'slope',
+];
+
 describe('estimates of another hand', () => {
   it('with one slip: it is named', () => {
     const { count, first, firstThree } = slipsTold(runs(32), 1, chance(1));
@@ -33,6 +44,6 @@ describe('answers of another hand', () => {
   });
 
   it('are not left by a draw within the tolerances', () => {
-    expect(drawsWithin(runs(60), chance(5)).objections).toEqual([]);
+    expect(drawsWithin(runs(400), chance(5), QUICK).objections).toEqual([]);
   });
 });

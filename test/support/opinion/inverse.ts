@@ -169,11 +169,11 @@ function drawsOf(one: Bounded, told: Tolerances, chance: Chance): { said: string
 }
 
 /** Draw measurements within their plus or minus, and see whether any figure leaves its bounds. */
-export function drawsWithin(count: number, chance: Chance): Kept {
+export function drawsWithin(count: number, chance: Chance, ids: readonly string[] = ESTIMATED): Kept {
   const objections: string[] = [];
   let [tried, refused, outsideSamples] = [0, 0, 0];
   for (let i = 0; tried < count && i < 3 * count; i++) {
-    const one = drawnBounds(ESTIMATED[(7 * i) % ESTIMATED.length] as string, chance);
+    const one = drawnBounds(ids[(7 * i) % ids.length] as string, chance);
     if (!one) continue;
     const measures = Object.fromEntries(
       one.sizes.map(({ at, unit }, j) => [at, text(one.reach[j] ?? 0, unit)]),
