@@ -35,9 +35,9 @@ export interface JobBidInput extends TermsInput, AccountInput {
 /** A bid that has been read. */
 export type Bid = Read<JobBidInput>;
 
-const MOST_LINES = 500;
+const MOST_LINES = 300;
 
-export const OPTIONS: Limit = { of: 'options', most: 50 };
+export const OPTIONS: Limit = { of: 'options', most: 40 };
 
 const option = () => fields({ name: label('name'), replaces: maybe(list(label('replaces'), 1, MOST_LINES)) });
 

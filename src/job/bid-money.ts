@@ -80,7 +80,8 @@ const refusing = (fault: Fault): Field<Measure> =>
 
 const isObject = (x: unknown): x is object => typeof x === 'object' && x !== null;
 
-const UNIT_BEHIND = /(?:^|[\d ])([A-Za-z]+[23]?) *$/;
+/** One word behind a number or alone; of several, `sq ft`, the last says too little. */
+const UNIT_BEHIND = /(?:^|\d) *([A-Za-z]+[23]?) *$/;
 
 const isMeasured = (d: Dimension): d is Measured => (MEASURED as readonly Dimension[]).includes(d);
 

@@ -259,7 +259,7 @@ export const accountFields = () => ({
     fields(
       {
         complete: maybe(shareField('complete')),
-        lines: maybe(list(fields({ line: label('line'), complete: shareField('complete') }), 1, 500)),
+        lines: maybe(list(fields({ line: label('line'), complete: shareField('complete') }), 1, 300)),
         amount: maybe(moneyField('amount')),
         paid: maybe(moneyField('paid')),
       },

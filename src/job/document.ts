@@ -179,7 +179,7 @@ export const jobDoor = (): Field<Job> => {
     name: maybe(label('name')),
     shared: maybe(fields({ ...choices(), ...parts(ELEMENT_PARTS) })),
     elements: list(element(), 1, MOST_ELEMENTS),
-    mixes: maybe(list(mixField, 1, MOST_MIXES)),
+    mixes: maybe(list(mixField, 0, MOST_MIXES)),
     ...parts(JOB_PARTS),
   });
   return field as unknown as Field<Job>;

@@ -26,7 +26,7 @@ import {
   type MixConcrete,
   mixesOf,
 } from './orders';
-import { type Overlap, overlapsOf } from './overlaps';
+import { NEAR_CORNERS, type Overlap, overlapsOf } from './overlaps';
 import { type Purchase, purchasesOf } from './purchases';
 import * as cautions from './takeoff-cautions';
 import {
@@ -303,6 +303,7 @@ export const jobTakeoff: Calculation<JobInput, JobTakeoffFigures> = /*#__PURE__*
   title: 'Job take-off',
   version: 1,
   sources: [CLOSED_FORM],
+  limits: [NEAR_CORNERS],
   asTyped: true,
   input: jobDoor,
   reckon: (job, pad) => figuresOf(workJob(job, pad.system, NO_MEMORY), pad),

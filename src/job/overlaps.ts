@@ -7,13 +7,15 @@
 import { type BinaryRegion, commonArea } from '../geometry/clip';
 import type { Corner } from '../geometry/polygon';
 import { outline as outlineField } from '../outline/outline';
+import { direction } from '../outline/place';
 import { openings as openingsField, ringsOf } from '../outline/region';
-import { Decimal } from '../quantity/decimal';
+import { Decimal, ZERO } from '../quantity/decimal';
 import { InputError } from '../quantity/input-error';
 import { canonicalValue, isFaulty, type Quantity, quantityOf, readQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { readInput } from '../reckoning/calculation';
 import { fields, maybe } from '../reckoning/fields';
+import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Element } from './document';
 
 /** Two elements that lie over each other. */
@@ -38,33 +40,37 @@ interface Placed {
 
 const regionField = fields({ outline: outlineField(), openings: maybe(openingsField()) });
 
-const STRAIGHT = 180;
-
-/** Turned and moved to where it lies. */
-function move({ at, turned }: Element) {
-  const angle = turned ? (canonicalValue(turned).toNumber() * Math.PI) / STRAIGHT : 0;
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const [dx, dy] = at ? [canonicalValue(at.x).toNumber(), canonicalValue(at.y).toNumber()] : [0, 0];
-  return ({ x, y }: Corner) => {
-    const [u, v] = [x.toNumber(), y.toNumber()];
-    return { x: dx + u * cos - v * sin, y: dy + u * sin + v * cos };
-  };
+/** Exactly turned and moved to where it lies. */
+export function move({ at, turned }: Element): (corner: Corner) => Corner {
+  const { x: cos, y: sin } = direction(turned ? canonicalValue(turned) : ZERO);
+  const [dx, dy] = at ? [canonicalValue(at.x), canonicalValue(at.y)] : [ZERO, ZERO];
+  return ({ x, y }) => ({
+    x: dx.plus(x.times(cos)).minus(y.times(sin)),
+    y: dy.plus(x.times(sin)).plus(y.times(cos)),
+  });
 }
 
-/** What cannot be read is told where its part is reckoned. */
-function place(element: Element): Placed | undefined {
+/** The rings of an element where it lies; what cannot be read is told where its part is reckoned. */
+export function ringsAt(element: Element): Corner[][] | undefined {
   const { at, outline, openings } = element;
   if (!at || outline === undefined || outline === null) return undefined;
   try {
     const rings = ringsOf(readInput(regionField, { outline, openings }));
     const to = move(element);
-    const region = [rings.outer, ...rings.openings].map((ring) => ring.map(to));
-    const [xs, ys] = [(region[0] ?? []).map(({ x }) => x), (region[0] ?? []).map(({ y }) => y)];
-    return { element, region, box: [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)] };
+    return [rings.outer, ...rings.openings].map((ring) => ring.map(to));
   } catch (error) {
     if (error instanceof InputError) return undefined;
     throw error;
   }
+}
+
+/** In binary numbers, counted from a corner of the job: far from the origin they would lose digits. */
+function placed(element: Element, rings: readonly Corner[][], from: Corner): Placed {
+  const region = rings.map((ring) =>
+    ring.map(({ x, y }) => ({ x: x.minus(from.x).toNumber(), y: y.minus(from.y).toNumber() })),
+  );
+  const [xs, ys] = [(region[0] ?? []).map(({ x }) => x), (region[0] ?? []).map(({ y }) => y)];
+  return { element, region, box: [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)] };
 }
 
 const apart = ({ box: a }: Placed, { box: b }: Placed): boolean =>
@@ -86,7 +92,6 @@ function thinner(a: Element, b: Element): Quantity<'length'> | undefined {
 }
 
 function between(a: Placed, b: Placed, system: System): Overlap[] {
-  if (apart(a, b)) return [];
   const common = commonArea(a.region, b.region);
   if (common < LEAST) return [];
   const area = quantityOf('area', new Decimal(common.toPrecision(DIGITS)), system);
@@ -98,8 +103,36 @@ function between(a: Placed, b: Placed, system: System): Overlap[] {
   ];
 }
 
-/** Every two elements that lie over each other, in the order of the job. */
+/** Clipping takes as long as there are corners, of every two elements whose boxes meet. */
+export const NEAR_CORNERS: Limit = {
+  of: 'the corners of every two elements that lie near each other, together',
+  most: 6_000,
+};
+
+const cornersIn = ({ region }: Placed): number => region.reduce((n, ring) => n + ring.length, 0);
+
+/** Every two elements whose boxes meet. */
+function nearPairs(all: readonly Placed[]): [Placed, Placed][] {
+  const pairs = all.flatMap((a, i) =>
+    all.slice(i + 1).flatMap((b): [Placed, Placed][] => (apart(a, b) ? [] : [[a, b]])),
+  );
+  const corners = pairs.reduce((n, [a, b]) => n + cornersIn(a) + cornersIn(b), 0);
+  withinLimit(NEAR_CORNERS, corners, 'elements');
+  return pairs;
+}
+
+/**
+ * Every two elements that lie over each other, in the order of the job.
+ *
+ * @throws {InputError} `too-many` corners of elements that lie near each other
+ */
 export function overlapsOf(elements: readonly Element[], system: System): Overlap[] {
-  const placed = elements.flatMap((element) => place(element) ?? []);
-  return placed.flatMap((a, i) => placed.slice(i + 1).flatMap((b) => between(a, b, system)));
+  const known = elements.flatMap((element) => {
+    const rings = ringsAt(element);
+    return rings ? [{ element, rings }] : [];
+  });
+  const from = known[0]?.rings[0]?.[0];
+  if (!from) return [];
+  const all = known.map(({ element, rings }) => placed(element, rings, from));
+  return nearPairs(all).flatMap(([a, b]) => between(a, b, system));
 }

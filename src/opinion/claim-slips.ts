@@ -26,7 +26,7 @@ function* writtenSlips(scene: Scene, i: number): Generator<Slip> {
   const like = reckoned.dimension === 'money' ? reckoned : inUnitOf(reckoned, claimed);
   for (const { code, weight, twist, how } of outcomeTwists(like, places))
     for (const edits of editsFor(scene, i, twist))
-      yield { code, weight, says: say`${{ figure }}, ${{ reckoned: like }}, ${how}`, edits, figure };
+      yield { code, weight, says: () => say`${{ figure }}, ${{ reckoned: like }}, ${how()}`, edits, figure };
 }
 
 /** Rounded down to the step of the trade, or to one of the input, where it is to be rounded up. */
@@ -38,7 +38,7 @@ function* roundedSlips(scene: Scene, i: number): Generator<Slip> {
   yield {
     code: 'rounded-down',
     weight: 5,
-    says: say`${{ figure }}, ${{ reckoned }}, was rounded down to a step of ${{ step }}`,
+    says: () => say`${{ figure }}, ${{ reckoned }}, was rounded down to a step of ${{ step }}`,
     edits: [{ on: 'claim', figure, twist: { unit: 1, down } }],
     figure,
   };
@@ -50,7 +50,7 @@ function* roundedSlips(scene: Scene, i: number): Generator<Slip> {
     yield {
       code,
       weight: 6,
-      says: say`${{ figure }}, ${{ reckoned }}, was counted with one too many or too few`,
+      says: () => say`${{ figure }}, ${{ reckoned }}, was counted with one too many or too few`,
       edits: [
         {
           on: 'claim',
@@ -89,7 +89,7 @@ function* otherSlips(scene: Scene, i: number): Generator<Slip> {
     yield {
       code,
       weight,
-      says: say`${{ other: at }}, ${{ quantity }}, stands in the place of ${{ figure }}`,
+      says: () => say`${{ other: at }}, ${{ quantity }}, stands in the place of ${{ figure }}`,
       edits: [{ on: 'claim', figure, twist: { unit: 1, times: [String(si), String(own)] } }],
       figure,
     };

@@ -165,7 +165,7 @@ function checkOf(claim: ReadClaim, margin: Margin, scene: Scene): ClaimCheck {
 
 const namedSlip = ({ code, says, input, step, figure }: Slip): NamedSlip => ({
   code,
-  says,
+  says: says(),
   ...(input === undefined ? {} : { input }),
   ...(step === undefined ? {} : { step }),
   ...(figure === undefined ? {} : { figure }),

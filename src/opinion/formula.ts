@@ -163,9 +163,19 @@ const CALLS: Readonly<Record<string, (...of: number[]) => number>> = {
 
 const callBinary = (name: string, of: readonly number[]): number => CALLS[name]?.(...of) ?? Number.NaN;
 
+const LITERALS = new Map<string, number>();
+/** No more literals than all formulas have. */
+const MOST_LITERALS = 1000;
+
+function literal(text: string): number {
+  const n = Number(text);
+  if (LITERALS.size < MOST_LITERALS) LITERALS.set(text, n);
+  return n;
+}
+
 /** In binary numbers, for very many at once. */
 export const BINARY: Reckoner<number> = {
-  of: Number,
+  of: (text) => LITERALS.get(text) ?? literal(text),
   pi: Math.PI,
   sign: (s, a, b) => SIGNS[s](a, b),
   call: callBinary,

@@ -2,7 +2,7 @@
  * The working of a result as it hangs together: which step takes what another gave, and which takes a value of the
  * input. So a step can be reckoned again with a slip in it, and all that follows from it.
  */
-import type { Decimal } from '../quantity/decimal';
+import { Decimal } from '../quantity/decimal';
 import type { Quantity } from '../quantity/quantity';
 import type { Step } from '../reckoning/parts';
 import { BINARY, EXACT, type Reckoner, reckoned, type Tree, treeOf } from './formula';
@@ -23,6 +23,7 @@ export interface Node {
   /** Left out where the formula cannot be read, or does not come to what was given. */
   readonly tree: Tree | undefined;
   readonly takes: readonly Taken[];
+  readonly bySymbol: ReadonlyMap<string, Taken>;
   readonly si: number;
 }
 
@@ -50,9 +51,9 @@ function nodeOf(step: Step, i: number, steps: readonly Step[], isInput: (q: Quan
   });
   const tree = treeOf(step.formula);
   const si = siOf(step.gives);
-  const known = new Map(takes.map((one) => [one.symbol, one.si]));
-  const again = tree && reckoned(tree, (symbol) => known.get(symbol) ?? Number.NaN, BINARY);
-  return { step, tree: again !== undefined && near(again, si) ? tree : undefined, takes, si };
+  const bySymbol = new Map(takes.map((one) => [one.symbol, one] as const));
+  const again = tree && reckoned(tree, (symbol) => bySymbol.get(symbol)?.si ?? Number.NaN, BINARY);
+  return { step, tree: again !== undefined && near(again, si) ? tree : undefined, takes, bySymbol, si };
 }
 
 /**
@@ -73,29 +74,49 @@ export interface Change<T> {
   readonly outcome?: (i: number, gives: T) => T;
 }
 
-function replayed<T>(graph: Graph, change: Change<T>, own: (q: Quantity) => T, by: Reckoner<T>): T[] {
+/** How values are taken as numbers of one kind. */
+interface Numbers<T> {
+  readonly by: Reckoner<T>;
+  readonly none: T;
+  readonly taken: (one: Taken) => T;
+  readonly given: (one: Node) => T;
+}
+
+function replayed<T>(graph: Graph, change: Change<T>, { by, none, taken, given }: Numbers<T>): T[] {
   const out: T[] = [];
-  graph.forEach(({ step, tree: ownTree, takes }, i) => {
-    const tree = change.tree?.(i) ?? ownTree;
+  for (const [i, node] of graph.entries()) {
+    const tree = change.tree?.(i) ?? node.tree;
     const value = (symbol: string): T => {
-      const taken = takes.find((one) => one.symbol === symbol);
-      if (!taken) return by.of('NaN');
-      if (taken.from !== undefined) return out[taken.from] as T;
-      return change.leaf?.(taken.quantity) ?? own(taken.quantity);
+      const one = node.bySymbol.get(symbol);
+      if (!one) return none;
+      return one.from === undefined ? (change.leaf?.(one.quantity) ?? taken(one)) : (out[one.from] as T);
     };
-    const gives = tree ? reckoned(tree, value, by) : own(step.gives);
+    const gives = tree ? reckoned(tree, value, by) : given(node);
     out.push(change.outcome ? change.outcome(i, gives) : gives);
-  });
+  }
   return out;
 }
 
+const IN_BINARY: Numbers<number> = {
+  by: BINARY,
+  none: Number.NaN,
+  taken: ({ si }) => si,
+  given: ({ si }) => si,
+};
+
+const EXACTLY: Numbers<Decimal> = {
+  by: EXACT,
+  none: /*#__PURE__*/ new Decimal(Number.NaN),
+  taken: ({ quantity }) => exactSiOf(quantity),
+  given: ({ step }) => exactSiOf(step.gives),
+};
+
 /** All steps reckoned again with a change, in binary numbers. */
-export const replay = (graph: Graph, change: Change<number>): number[] =>
-  replayed(graph, change, siOf, BINARY);
+export const replay = (graph: Graph, change: Change<number>): number[] => replayed(graph, change, IN_BINARY);
 
 /** The same exactly. */
 export const replayExactly = (graph: Graph, change: Change<Decimal>): Decimal[] =>
-  replayed(graph, change, exactSiOf, EXACT);
+  replayed(graph, change, EXACTLY);
 
 /** The step whose outcome a figure is: the very one, or the last that gave as much. */
 export const stepOf = (figure: Quantity, graph: Graph): number | undefined =>

@@ -1,24 +1,39 @@
 /** Slips of one value of the input: misread, in another unit, another in its place, or left out. */
 import { Decimal } from '../quantity/decimal';
+import type { Dimension } from '../quantity/dimensions';
 import { canonical } from '../quantity/parse';
 import { canonicalValue, newQuantity, numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
 import { say } from '../reckoning/words';
 import { miswritten } from './digit-slips';
 import type { Leaf } from './input-places';
-import { siOf } from './scale';
+import { siOfAmount } from './scale';
 import type { Slip, SlipCode } from './slip';
 import { misnamed } from './unit-slips';
+
+/** What a quantity would be made of: most are tried as a number alone, and never made. */
+interface Amount {
+  readonly dimension: Dimension;
+  readonly value: Decimal;
+  readonly unit: Unit;
+  readonly number?: Decimal;
+}
+
+const amount = (dimension: Dimension, value: Decimal, unit: Unit, number?: Decimal): Amount =>
+  number ? { dimension, value, unit, number } : { dimension, value, unit };
+
+const quantityOf = ({ dimension, value, unit, number }: Amount): Quantity =>
+  newQuantity(dimension, value, unit, number);
 
 /** Another value for a leaf. */
 interface Instead {
   readonly code: SlipCode;
-  readonly quantity: Quantity;
+  readonly quantity: Amount;
   readonly weight: number;
 }
 
-const made = (leaf: Leaf, n: Decimal, unit: Unit): Quantity =>
-  newQuantity(leaf.dimension, canonical(n, unit), unit, n);
+const made = (leaf: Leaf, n: Decimal, unit: Unit): Amount =>
+  amount(leaf.dimension, canonical(n, unit), unit, n);
 
 const lengthUnit = (id: string): Unit => unitOf('length', id) as Unit;
 
@@ -55,7 +70,7 @@ function* feetInchSlips(leaf: Leaf): Generator<Instead> {
     };
   yield { code: 'inches-left-out', quantity: made(leaf, feet, ft), weight: 8 };
   if (!inches.isInteger()) {
-    const whole = newQuantity(
+    const whole = amount(
       'length',
       canonical(feet.times(TWELVE).plus(inches.floor()), lengthUnit('in')),
       unitShown(leaf.quantity),
@@ -75,7 +90,7 @@ function* tenthsSlips(leaf: Leaf): Generator<Instead> {
     const total = new Decimal(whole).times(TWELVE).plus(inches);
     yield {
       code: 'tenths-as-inches',
-      quantity: newQuantity('length', canonical(total, lengthUnit('in')), feetInch),
+      quantity: amount('length', canonical(total, lengthUnit('in')), feetInch),
       weight: 20,
     };
   }
@@ -123,7 +138,7 @@ function* nominalSlips(leaf: Leaf): Generator<Instead> {
   }
 }
 
-const times = (leaf: Leaf, factor: string): Quantity =>
+const times = (leaf: Leaf, factor: string): Amount =>
   made(leaf, numberShown(leaf.quantity).times(factor), unitShown(leaf.quantity));
 
 function* lengthSlips(leaf: Leaf): Generator<Instead> {
@@ -228,16 +243,16 @@ function* writtenSlips(leaf: Leaf): Generator<Instead> {
     }
 }
 
-const oneIn = (leaf: Leaf, n: Decimal, unit: Unit): Quantity | undefined =>
-  n.isZero() ? undefined : newQuantity(leaf.dimension, unit.factor.div(n), unit);
+const oneIn = (leaf: Leaf, n: Decimal, unit: Unit): Amount | undefined =>
+  n.isZero() ? undefined : amount(leaf.dimension, unit.factor.div(n), unit);
 
 /** Feet, or the inches behind them, miswritten. */
 function* partSlips(leaf: Leaf): Generator<Instead> {
   const read = feetInches(leaf);
   if (!read) return;
   const { feet, inches } = read;
-  const of = (f: Decimal, i: Decimal): Quantity =>
-    newQuantity('length', canonical(f.times(TWELVE).plus(i), lengthUnit('in')), unitShown(leaf.quantity));
+  const of = (f: Decimal, i: Decimal): Amount =>
+    amount('length', canonical(f.times(TWELVE).plus(i), lengthUnit('in')), unitShown(leaf.quantity));
   for (const { code, text, weight } of miswritten(feet.toFixed(), false))
     yield { code, quantity: of(new Decimal(text), inches), weight };
   if (inches.isZero() || !inches.isInteger()) return;
@@ -264,17 +279,24 @@ function* otherSlips(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
     if (other.quantity.equals(leaf.quantity)) continue;
     const sides = /inner|outer|inside|outside/i;
     const code = sides.test(leaf.name) && sides.test(other.name) ? 'outer-for-inner' : 'other-input';
-    yield { code, quantity: other.quantity, weight: code === 'other-input' ? 2.5 : 12 };
+    yield {
+      code,
+      quantity: amount(other.dimension, canonicalValue(other.quantity), unitShown(other.quantity)),
+      weight: code === 'other-input' ? 2.5 : 12,
+    };
   }
 }
 
+/** The number that stands before the unit, where it is a plain one. */
+const isWhole = ({ value }: Amount): boolean => value.isInteger();
+
+const mayBeBelow = ({ quantity, dimension }: Leaf): boolean =>
+  quantity.sign() < 0 || dimension === 'ratio' || dimension === 'temperature';
+
 const isPossible = ({ quantity }: Instead, leaf: Leaf): boolean =>
-  !quantity.equals(leaf.quantity) &&
-  (!leaf.plain || numberShown(quantity).isInteger()) &&
-  (quantity.sign() >= 0 ||
-    leaf.quantity.sign() < 0 ||
-    leaf.dimension === 'ratio' ||
-    leaf.dimension === 'temperature');
+  !quantity.value.equals(canonicalValue(leaf.quantity)) &&
+  (!leaf.plain || isWhole(quantity)) &&
+  (!quantity.value.isNegative() || mayBeBelow(leaf));
 
 function* allOf(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
   const own = OWN[leaf.dimension];
@@ -288,14 +310,17 @@ function* allOf(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
 const slipOf = (leaf: Leaf, { code, quantity, weight }: Instead): Slip => ({
   code,
   weight,
-  says: say`${{ place: leaf.at }} is ${{ is: leaf.quantity }}, and ${{ taken: quantity }} was taken`,
+  says: () =>
+    say`${{ place: leaf.at }} is ${{ is: leaf.quantity }}, and ${{ taken: quantityOf(quantity) }} was taken`,
   edits: [
     {
       on: 'input',
       path: leaf.path,
-      value: leaf.plain ? numberShown(quantity).toNumber() : quantity,
+      get value() {
+        return leaf.plain ? quantity.value.toNumber() : quantityOf(quantity);
+      },
       leaf,
-      si: siOf(quantity),
+      si: siOfAmount(quantity.value, leaf.dimension),
     },
   ],
   input: leaf.at,
@@ -331,7 +356,12 @@ export function habits(slips: readonly Slip[]): Slip[] {
     const places = all.map(({ input }) => input).join(', ');
     const weight = Math.max(...all.map((one) => one.weight)) * 0.8;
     return [
-      { code, weight, says: say`the same slip at ${{ places }}`, edits: all.flatMap((one) => one.edits) },
+      {
+        code,
+        weight,
+        says: () => say`the same slip at ${{ places }}`,
+        edits: all.flatMap((one) => one.edits),
+      },
     ];
   });
 }

@@ -13,7 +13,7 @@ export interface Twisted {
   readonly code: SlipCode;
   readonly weight: number;
   readonly twist: Twist;
-  readonly how: Words;
+  readonly how: () => Words;
 }
 
 /** The unit whose number is written: feet and inches are written in feet when they are digits. */
@@ -32,14 +32,14 @@ function* unitTwists(q: Quantity): Generator<Twisted> {
       weight,
       twist: { unit, times },
       how: as
-        ? say`is the number of ${{ other: as }} under the name of ${{ own: own.id }}`
-        : say`was not turned into ${{ own: own.id }} as it should be`,
+        ? () => say`is the number of ${{ other: as }} under the name of ${{ own: own.id }}`
+        : () => say`was not turned into ${{ own: own.id }} as it should be`,
     };
 }
 
 function* sizeTwists(unit: number): Generator<Twisted> {
-  yield { code: 'doubled', weight: 8, twist: { unit, times: ['2', '1'] }, how: say`was doubled` };
-  yield { code: 'halved', weight: 8, twist: { unit, times: ['1', '2'] }, how: say`was halved` };
+  yield { code: 'doubled', weight: 8, twist: { unit, times: ['2', '1'] }, how: () => say`was doubled` };
+  yield { code: 'halved', weight: 8, twist: { unit, times: ['1', '2'] }, how: () => say`was halved` };
 }
 
 /** The zeros of the two scales are 32 degrees of Fahrenheit apart: no difference is turned so. */
@@ -54,7 +54,7 @@ function* intervalTwists(q: Quantity, unit: number): Generator<Twisted> {
       code: 'degree-interval',
       weight: 10,
       twist: { unit, times: [String(instead), String(si)] },
-      how: say`was turned into the other scale as a point on it, and not as a difference`,
+      how: () => say`was turned into the other scale as a point on it, and not as a difference`,
     };
 }
 
@@ -83,7 +83,7 @@ function* digitTwists(q: Quantity, places: number | undefined): Generator<Twiste
         unit: siOfUnit(unit),
         digits: { places: decimals, slip: (now) => (now === text ? one.text : undefined) },
       },
-      how: say`was written as ${{ written: told(one.text, unit) }}`,
+      how: () => say`was written as ${{ written: told(one.text, unit) }}`,
     };
   }
 }

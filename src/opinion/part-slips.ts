@@ -16,7 +16,13 @@ function leftOut(path: Path, isShare: boolean): Slip {
   const code: SlipCode = isShare ? 'allowance-missed' : opening ? 'opening-left-out' : 'part-left-out';
   const at = pathText(path);
   const weight = { 'allowance-missed': 22, 'opening-left-out': 15, 'part-left-out': 8 }[code];
-  return { code, weight, says: say`${{ place: at }} was left out`, edits: edit(path, LEFT_OUT), input: at };
+  return {
+    code,
+    weight,
+    says: () => say`${{ place: at }} was left out`,
+    edits: edit(path, LEFT_OUT),
+    input: at,
+  };
 }
 
 function* itemSlips(input: unknown, path: Path): Generator<Slip> {
@@ -28,7 +34,7 @@ function* itemSlips(input: unknown, path: Path): Generator<Slip> {
   yield {
     code: 'part-twice',
     weight: 6,
-    says: say`${{ place: at }} was taken twice`,
+    says: () => say`${{ place: at }} was taken twice`,
     edits: edit(path.slice(0, -1), [...list.slice(0, i + 1), ...list.slice(i)]),
     input: at,
   };
@@ -55,7 +61,7 @@ function* shapeSlips({ path, value }: Places['objects'][number]): Generator<Slip
     yield {
       code,
       weight,
-      says: say`${{ place: at }} was taken as a whole ${{ shape: String(shape['shape']) }}`,
+      says: () => say`${{ place: at }} was taken as a whole ${{ shape: String(shape['shape']) }}`,
       edits: edit(path, shape),
       input: at,
     };
@@ -73,7 +79,7 @@ export function partSlips(input: unknown, { optional, items, objects, choices, l
         (other): Slip => ({
           code: 'other-choice',
           weight: 4 / Math.max(1, others.length / 3),
-          says: say`${{ place: at }} is ${{ is: chosen }}, and ${{ taken: other }} was taken`,
+          says: () => say`${{ place: at }} is ${{ is: chosen }}, and ${{ taken: other }} was taken`,
           edits: edit(path, other),
           input: at,
         }),

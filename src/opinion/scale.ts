@@ -24,8 +24,11 @@ function scaleOf(d: Dimension): { readonly exact: Decimal; readonly binary: numb
   return scale;
 }
 
+/** The binary number of an amount, as it is kept, in SI units. */
+export const siOfAmount = (value: Decimal, d: Dimension): number => value.toNumber() / scaleOf(d).binary;
+
 /** The binary number of a quantity in SI units. */
-export const siOf = (q: Quantity): number => canonicalValue(q).toNumber() / scaleOf(q.dimension).binary;
+export const siOf = (q: Quantity): number => siOfAmount(canonicalValue(q), q.dimension);
 
 /** The same exactly. */
 export function exactSiOf(q: Quantity): Decimal {

@@ -202,7 +202,10 @@ const MOST_LEAVES = 60;
 function probe(scene: Scene, leaves: readonly Leaf[]): { followed: Set<Leaf>; idle: Set<Leaf> } {
   const followed = new Set<Leaf>();
   const idle = new Set<Leaf>();
+  // Half of what may be run is kept for parts left out and for values that the steps do not tell.
+  const kept = scene.budget.runs / 2;
   for (const leaf of leaves.slice(0, MOST_LEAVES)) {
+    if (scene.budget.runs <= kept) break;
     const { value, si } = near(leaf);
     const edit: Edit = { on: 'input', path: leaf.path, value, leaf, si };
     const result = rerun(scene, [edit]);
@@ -216,7 +219,7 @@ function probe(scene: Scene, leaves: readonly Leaf[]): { followed: Set<Leaf>; id
 }
 
 /** Runs of a search, at least and at most. */
-const LEAST_RUNS = 6;
+const LEAST_RUNS = 12;
 const MOST_RUNS = 110;
 
 /** Make a scene ready. */

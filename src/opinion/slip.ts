@@ -148,7 +148,8 @@ export interface Slip {
   readonly code: SlipCode;
   /** How common it is, beside the others. */
   readonly weight: number;
-  readonly says: Words;
+  /** In words, made when it is told: most slips never are. */
+  readonly says: () => Words;
   /** Usually one; several where a habit shows at every place. */
   readonly edits: readonly Edit[];
   /** Where it would show: a path of the input. */

@@ -10,6 +10,8 @@ interface Wrong {
   readonly code: SlipCode;
   readonly weight: number;
   readonly tree: Tree;
+  /** The part that is left out or taken twice. */
+  readonly part?: Tree;
 }
 
 type Sum = Extract<Tree, { is: 'sign' }>;
@@ -46,8 +48,8 @@ function* sumSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
     return;
   }
   const bars = isNumber(right, '1') ? 'spaces-for-bars' : 'term-left-out';
-  yield { code: bars, weight: bars === 'term-left-out' ? 6 : 18, tree: left };
-  if (tree.sign === '+') yield { code: 'term-left-out', weight: 6, tree: right };
+  yield { code: bars, weight: bars === 'term-left-out' ? 6 : 18, tree: left, part: right };
+  if (tree.sign === '+') yield { code: 'term-left-out', weight: 6, tree: right, part: left };
   if (tree.sign === '+')
     yield { code: 'term-twice', weight: 3, tree: sign('+', sign('+', left, left), right) };
   yield { code: 'term-twice', weight: 3, tree: sign(tree.sign, sign(tree.sign, left, right), right) };
@@ -62,7 +64,7 @@ function* sumSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
 function* productSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   const { left, right } = tree;
   const code = isNumber(right) ? 'number-left-out' : 'factor-left-out';
-  yield { code, weight: code === 'number-left-out' ? 9 : 6, tree: left };
+  yield { code, weight: code === 'number-left-out' ? 6.5 : 6, tree: left };
   if (tree.sign === '×')
     yield { code: isNumber(left) ? 'number-left-out' : 'factor-left-out', weight: 4, tree: right };
   if (!isNumber(right)) yield { code: 'factor-twice', weight: 2.5, tree: sign(tree.sign, tree, right) };
@@ -154,6 +156,12 @@ const SAYS: Partial<Record<SlipCode, string>> = {
   'diameter-for-radius': 'the diameter was taken for the radius',
 };
 
+/** Which term was left out, where it has a name. */
+function partWords(part: Tree | undefined, { bySymbol }: Node): Words | undefined {
+  const taken = part?.is === 'symbol' ? bySymbol.get(part.name) : undefined;
+  return taken && say`${{ symbol: taken.symbol }}, ${{ value: taken.quantity }}, was left out`;
+}
+
 function treeSlips(node: Node, i: number): Slip[] {
   const { tree } = node;
   if (!tree) return [];
@@ -165,11 +173,11 @@ function treeSlips(node: Node, i: number): Slip[] {
   for (const wrong of wrongTrees(tree, isShare)) {
     if (slips.length >= MOST_TREES) break;
     const { code, weight, tree: instead } = named(wrong, tree);
-    const how: Words = { says: SAYS[code] ?? code };
+    const how = (): Words => partWords(wrong.part, node) ?? { says: SAYS[code] ?? code };
     slips.push({
       code,
       weight,
-      says: say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${how}`,
+      says: () => say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${how()}`,
       edits: [{ on: 'step', step: i, tree: instead }],
       step: i,
     });
@@ -182,7 +190,7 @@ const outcomeSlips = (node: Node, i: number): Slip[] =>
     ({ code, weight, twist, how }): Slip => ({
       code,
       weight: weight * 0.7,
-      says: say`the outcome of ${{ step: placeOf(node) }}, ${{ gives: node.step.gives }}, ${how}`,
+      says: () => say`the outcome of ${{ step: placeOf(node) }}, ${{ gives: node.step.gives }}, ${how()}`,
       edits: [{ on: 'outcome', step: i, twist }],
       step: i,
     }),

@@ -4,9 +4,20 @@ import type { Twist } from './slip';
 
 const STRAY = 1e-9;
 
+const ratios = new WeakMap<readonly string[], number>();
+
+/** Each is asked for in very many trials. */
+function ratioOf(times: readonly [string, string]): number {
+  const known = ratios.get(times);
+  if (known !== undefined) return known;
+  const ratio = Number(times[0]) / Number(times[1]);
+  ratios.set(times, ratio);
+  return ratio;
+}
+
 /** In binary numbers, where very many are tried. */
 export function twisted(si: number, { unit, times, digits, down }: Twist): number {
-  if (times) return (si * Number(times[0])) / Number(times[1]);
+  if (times) return si * ratioOf(times);
   if (down !== undefined) return Math.floor(si / down + STRAY) * down;
   if (!digits) return si;
   const instead = digits.slip(Math.abs(si / unit).toFixed(digits.places));

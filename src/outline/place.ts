@@ -42,7 +42,7 @@ export function tapedCorners({ sides, diagonals }: OutlineOf<'taped'>, path: str
 const HALF_TURN = 180;
 
 /** Cosine and sine, exact on the four axes so that square corners close exactly. */
-function direction(degrees: Decimal): Corner {
+export function direction(degrees: Decimal): Corner {
   const turn = degrees.mod(360).plus(360).mod(360);
   if (turn.mod(90).isZero()) {
     const quarter = turn.div(90).toNumber();

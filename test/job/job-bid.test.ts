@@ -32,6 +32,16 @@ describe('a bid', () => {
     expect(new Set([at('27 ft3', 'yd3'), at('1 yd3', '27 ft3'), at('46656 in3', '1 yd3')]).size).toBe(1);
   });
 
+  it('reads units of one word and of several', () => {
+    const at = (quantity: string, per: string): string =>
+      total({ lines: [{ kind: 'material', name: 'c', quantity, price: { amount: '2 USD', per } }] });
+    expect(at('500 sq ft', 'sq ft')).toBe('1000.00 USD');
+    expect(at('7.5 cubic yards', '1 cubic yard')).toBe('15.00 USD');
+    expect(at('7.5 cu yd', 'cy')).toBe('15.00 USD');
+    expect(at(`12' 6"`, 'ft')).toBe('25.00 USD');
+    expect(at('500 lf', 'lf')).toBe('1000.00 USD');
+  });
+
   it('adds to no other line', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 1e7 }), fc.integer({ min: 1, max: 1e7 }), (a, b) => {

@@ -172,7 +172,9 @@ const FREE_LISTS: Readonly<Record<string, readonly string[]>> = {
   runoff: ['areas'],
   'concrete-order': ['elements'],
   'balance-load': ['tickets'],
+  'job-takeoff': ['mixes'],
   'job-bid': ['lines', 'options', 'changes'],
+  'invoice-check': ['elements', 'tickets', 'pastJobs'],
 };
 
 const otherOrder: Relation = {
@@ -234,6 +236,7 @@ const DIRECTED = [
   'sections',
   'offset',
   'runs',
+  'formed',
 ];
 
 /** Outlines that stand where their first corner is; a rectangle is the polygon of its corners. */
@@ -271,7 +274,9 @@ const mapPlaces = (input: unknown, f: Turned): unknown =>
 const moved = (name: string, f: (chance: Chance) => Turned): Relation => ({
   name,
   sameJob: true,
-  other: (_, input, chance) => {
+  other: (id, input, chance) => {
+    // An element of a job is turned about a place of its own, which moves with it.
+    if (id === 'job-takeoff' && keysOf(input).has('turned')) return undefined;
     const before = placed(input);
     return before === undefined ? undefined : mapPlaces(before, f(chance));
   },
