@@ -10,6 +10,7 @@ const DOORS = {
   'catalog/all': 'src/catalog/all.ts',
   'drawing/index': 'src/drawing/index.ts',
   'report/index': 'src/report/index.ts',
+  'language/spanish/index': 'src/language/spanish/index.ts',
 };
 
 const ONE_FILE = { 'browser/flatwork-reckoner': 'src/browser.ts' };

@@ -21,6 +21,7 @@ const HOMES: Record<string, string> = {
   'flatwork-reckoner/catalog/all': 'src/catalog/all.ts',
   'flatwork-reckoner/report': 'src/report/index.ts',
   'flatwork-reckoner/drawing': 'src/drawing/index.ts',
+  'flatwork-reckoner/language/spanish': 'src/language/spanish/index.ts',
 };
 
 let folder = '';

@@ -27,6 +27,7 @@ const FLOORS: Record<string, number> = {
   opinion: 4,
   drawing: 5,
   report: 5,
+  language: 5,
   catalog: 5,
   repl: 5,
 };

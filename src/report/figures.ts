@@ -5,7 +5,7 @@ import { familyNamed, isNamedByUnit } from '../reckoning/system';
 import { clockTime } from './clock';
 import { groupLabel, isName, isNamedByUser, labelText } from './labels';
 import type { Cells } from './lines';
-import { quantityText, type View, wordText } from './view';
+import { nameText, quantityText, type View, wordText } from './view';
 
 /** One figure on a sheet: beside its label, or as a table under it. */
 export interface Entry {
@@ -111,7 +111,7 @@ export function figureText(name: string, figure: Plain, given: View): string {
   if (typeof figure === 'boolean')
     return wordText(figure ? 'yes' : name === 'regular' ? 'not needed' : 'no', view);
   if (typeof figure === 'number') return String(figure);
-  if (typeof figure === 'string') return isName(name) ? figure : wordText(figure, view);
+  if (typeof figure === 'string') return isName(name) ? nameText(figure, view) : wordText(figure, view);
   if (isList(figure)) {
     const texts = figure.map((one) => figureText(name, one, view));
     return runs(texts).join(figure.some(isGroup) ? '; ' : ', ');

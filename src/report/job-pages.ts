@@ -6,6 +6,7 @@ import type { Severity } from '../reckoning/parts';
 import type { Entry } from './figures';
 import { type Paper, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
 import { jobParts } from './job-parts';
+import { labelText } from './labels';
 import { purchaseRows } from './purchases';
 import { type Block, moreCautions, type Sheet, type SheetView, sheetOf } from './sheet';
 import { quantityText, type View, wordsText, wordText } from './view';
@@ -135,7 +136,10 @@ const missingHtml = ({ takeoff }: ReckonedJob, view: View): string =>
   tableHtml(
     wordText('Not known yet', view),
     ['part', 'where'].map((head) => capital(wordText(head, view))),
-    takeoff.figures.missing.map(({ element, part, at }) => [[element, part].filter(Boolean).join(': '), at]),
+    takeoff.figures.missing.map(({ element, part, at }) => [
+      [element, part === undefined ? '' : labelText(part, view)].filter(Boolean).join(': '),
+      at,
+    ]),
   );
 
 function partsHtml(sheet: Sheet, view: View): string {

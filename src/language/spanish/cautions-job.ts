@@ -1,0 +1,13 @@
+/** Spanish of what to watch out for: the whole job. */
+import type { Language } from '../../report/show';
+
+export const cautionsJob: Language = {
+  '{first} and {second} lie over each other on {area}, and the concrete there is counted in both: give a thickness of one of them, or say standsOn':
+    '{first} y {second} se enciman en {area}, y ahí el concreto se cuenta en los dos: indique el espesor de uno de ellos, o indique standsOn',
+  '{first} and {second} lie over each other on {area}: the concrete there is counted once, {less} less. Say standsOn where one stands on the other, or cut an opening. Gravel there is counted once too, steel in both':
+    '{first} y {second} se enciman en {area}: ahí el concreto se cuenta una vez, {less} menos. Indique standsOn donde uno descansa sobre el otro, o recorte una abertura. La grava ahí también se cuenta una vez, el acero en los dos',
+  'less than {limit} of cover at an edge lets these bars rust and split the concrete; the plans and the engineer govern':
+    'menos de {limit} de recubrimiento en un borde deja que estas varillas se oxiden y partan el concreto; rigen los planos y el ingeniero',
+  'the job is known in part: {count} values are missing, and what they are for is in none of these figures':
+    'el trabajo se conoce en parte: faltan {count} valores, y aquello para lo que sirven no está en ninguna de estas cifras',
+};

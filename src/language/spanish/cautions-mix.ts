@@ -1,0 +1,44 @@
+/** Spanish of what to watch out for: the mix. */
+import type { Language } from '../../report/show';
+
+export const cautionsMix: Language = {
+  '{actual} is weaker than the {limit} that is asked: {instead}':
+    '{actual} es menos resistente que los {limit} que se piden: {instead}',
+  '{actual} of air is above {limit}: each point costs about a twentieth of the strength':
+    '{actual} de aire pasa de {limit}: cada punto cuesta cerca de un veinteavo de la resistencia',
+  '{actual} of air is below the {limit} that this exposure needs: {instead}':
+    '{actual} de aire es menos que los {limit} que necesita esta exposición: {instead}',
+  'a slump of {actual} is above {limit}: unless a plasticizer makes it so, it is water, which bleeds, shrinks and weakens the top':
+    'un revenimiento de {actual} pasa de {limit}: si no lo da un plastificante, es agua, que sangra, encoge y debilita la superficie',
+  'concrete with {actual} of air blisters and peels under a hard trowel; {limit} is the most for such a floor':
+    'el concreto con {actual} de aire se ampolla y se pela bajo la llana metálica; {limit} es lo máximo para un piso así',
+  'concrete with {actual} of air will scale where it freezes wet; it needs {limit} or more: {instead}. No sealer makes up for it':
+    'el concreto con {actual} de aire se descascarará donde se congela mojado; necesita {limit} o más: {instead}. Ningún sellador lo compensa',
+  'concrete with air is not hard-troweled where it freezes: the skin closes over the water, loses its air and scales. Float it and broom it':
+    'el concreto con aire incluido no se alisa con llana metálica donde hay heladas: la superficie se cierra sobre el agua, pierde su aire y se descascara. Pásele flota y escobilla',
+  'IRC R402.2, exposed walls, moderate weathering': 'IRC R402.2, muros expuestos, intemperismo moderado',
+  'IRC R402.2, exposed walls, negligible weathering':
+    'IRC R402.2, muros expuestos, intemperismo despreciable',
+  'IRC R402.2, steps, porches and garage floors, moderate weathering':
+    'IRC R402.2, escalones, porches y pisos de cochera, intemperismo moderado',
+  'IRC R402.2, steps, porches and garage floors, negligible weathering':
+    'IRC R402.2, escalones, porches y pisos de cochera, intemperismo despreciable',
+  'IRC R402.2, steps, porches and garage floors, severe weathering':
+    'IRC R402.2, escalones, porches y pisos de cochera, intemperismo severo',
+  'nothing is said of air, and what freezes wet needs {limit} or more: ask before it is ordered or discharged':
+    'nada se dice del aire, y lo que se congela mojado necesita {limit} o más: pregunte antes de pedirlo o de descargarlo',
+  'steps, porches and garage floors, moderate weathering':
+    'escalones, porches y pisos de cochera, intemperismo moderado',
+  'steps, porches and garage floors, negligible weathering':
+    'escalones, porches y pisos de cochera, intemperismo despreciable',
+  'steps, porches and garage floors, severe weathering':
+    'escalones, porches y pisos de cochera, intemperismo severo',
+  'stone of {actual} is more than a fifth of what is between the forms, {limit}: it hangs up and leaves hollows. Ask for smaller stone, and for the air that goes with it':
+    'piedra de {actual} es más de un quinto de lo que hay entre las caras de la cimbra, {limit}: se atora y deja huecos. Pida piedra más chica, y el aire que le corresponde',
+  'stone of {actual} is more than a third of the thickness, {limit}: it cannot be struck off and finished. Ask for smaller stone, and for the air that goes with it':
+    'piedra de {actual} es más de un tercio del espesor, {limit}: no se puede enrasar ni acabar. Pida piedra más chica, y el aire que le corresponde',
+  'sulfate attacks ordinary cement whatever its strength: ask for cement that resists it, and let the engineer or the supplier confirm the class by a test of the soil or the water':
+    'los sulfatos atacan el cemento común, tenga la resistencia que tenga: pida cemento que los resista, y haga que el ingeniero o el proveedor confirme la clase con una prueba del suelo o del agua',
+  'water to cement of {actual} is above the {limit} that is asked: it will be weaker, shrink more and scale sooner':
+    'la relación agua/cemento de {actual} pasa de los {limit} que se piden: será más débil, encogerá más y se descascarará antes',
+};

@@ -1,0 +1,37 @@
+/** Spanish of what to watch out for: steps. */
+import type { Language } from '../../report/show';
+
+export const cautionsSteps: Language = {
+  'a flight of four or more risers needs a handrail on one side at least, {low} to {high} above the nosings; plan its anchors before the pour and check the local code':
+    'un tramo de cuatro contrahuellas o más necesita pasamanos al menos de un lado, de {low} a {high} sobre los bordes de las huellas; prevea sus anclajes antes del colado y consulte el código local',
+  'a landing at a door is usually at least {limit} deep in the way of travel, and no narrower than the door; check the local code':
+    'el descanso ante una puerta suele tener al menos {limit} de fondo en el sentido del paso, y no ser más angosto que la puerta; consulte el código local',
+  'a riser higher than {limit} is not allowed {where}; people trip on it. Check the local code':
+    'no se permite una contrahuella de más de {limit} {where}; la gente tropieza en ella. Consulte el código local',
+  'a riser lower than {limit} is easily overlooked; people trip on it. Check the local code':
+    'una contrahuella de menos de {limit} pasa fácilmente inadvertida; la gente tropieza en ella. Consulte el código local',
+  'a tread narrower than {limit} is not allowed {where}; people miss it. Check the local code':
+    'no se permite una huella de menos de {limit} {where}; la gente pisa en falso. Consulte el código local',
+  'here every flight needs handrails on both sides, however few its risers; plan their anchors before the pour and check the local code':
+    'aquí todo tramo necesita pasamanos de ambos lados, por pocas que sean sus contrahuellas; prevea sus anclajes antes del colado y consulte el código local',
+  'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official':
+    'ningún número de contrahuellas iguales cumple estas reglas; cambie la subida total, haga una rampa o pregunte al inspector de obras local',
+  'one flight may rise at most {limit} by the edition commonly quoted: part it by a landing as wide as the flight and at least {deep} deep, and lay out each flight for itself. Check the local code':
+    'un tramo puede subir como máximo {limit} según la edición que suele citarse: divídalo con un descanso tan ancho como el tramo y de al menos {deep} de fondo, y trace cada tramo por sí mismo. Consulte el código local',
+  'open sides more than {limit} above the ground, measured to the lowest point within {within} of the edge, need a guard {height} high; plan its anchors before the pour and check the local code':
+    'los lados abiertos a más de {limit} sobre el terreno, medido al punto más bajo a menos de {within} del borde, necesitan un barandal de {height} de alto; prevea sus anclajes antes del colado y consulte el código local',
+  'outdoor treads pitched less than {limit} hold water, which freezes':
+    'huellas exteriores con pendiente menor que {limit} retienen agua, que se congela',
+  'risers of one flight may differ by at most {limit}; people trip on the odd one. Correct the forms before the pour':
+    'las contrahuellas de un tramo pueden diferir como máximo {limit}; la gente tropieza en la que es distinta. Corrija la cimbra antes del colado',
+  'steps of three risers or more are usually founded below the frost line, so that they do not heave away from the door; the local building department gives the depth':
+    'los escalones de tres contrahuellas o más suelen cimentarse bajo la línea de helada, para que no se levanten y se separen de la puerta; el departamento local de construcción da la profundidad',
+  'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards':
+    'la puerta abre hacia afuera más de lo que el descanso deja para estar parado: quien la abre es empujado escalera abajo. Haga más hondo el descanso o que la puerta abra hacia adentro',
+  'the drop from threshold to landing is more than {limit}, commonly the most at such a door; raise the landing, and check the local code':
+    'la bajada del umbral al descanso es de más de {limit}, que suele ser lo máximo en una puerta así; suba el descanso, y consulte el código local',
+  'the riser lies between {limit} and the {other} that the same rule has in its other edition, for the other system of units; ask which of the two is enforced, or add a riser':
+    'la contrahuella queda entre {limit} y los {other} que la misma regla tiene en su otra edición, para el otro sistema de unidades; pregunte cuál de las dos se exige, o añada una contrahuella',
+  'treads and landings steeper than {limit} are usually not allowed; feet slide off them. Check the local code':
+    'huellas y descansos con más pendiente que {limit} no suelen permitirse; los pies resbalan. Consulte el código local',
+};

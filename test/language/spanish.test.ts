@@ -1,0 +1,164 @@
+/** Nothing on the pages of a crew and a yard is left in English, and no sentence loses what is put into it. */
+import { describe, expect, it } from 'vitest';
+import { type ReckonedJob, reckonJob } from '../../src/job/job-takeoff';
+import { spanish } from '../../src/language/spanish/index';
+import { jobHtml, type Language, textSheet } from '../../src/report/index';
+import { runs } from '../support/effort';
+import { jobWith, PART_IDS, WHOLE_IDS, wordsOf } from '../support/spanish';
+import { outcomeOf, readVectors } from '../support/vectors';
+
+/** Names of people's, marks, sizes, designations, dimensions of quantities, places in an input, and formulas. */
+const UNTOLD: readonly RegExp[] = [
+  /^[^a-z]*$/i,
+  /^-?\d(?!.* (?:at|most|of|times|to|under)\b)/,
+  /^[A-Z]$/,
+  /^(?:ft|m|mm)$/,
+  /^#\d+$/,
+  /^C\d+\/\d+$|^F\d$|^(?:irc|ibc|aci-\d+|csa-a23\.1|en-206)$/,
+  /^(?:r|2r) [+×] t$|^1(?:-s|\/\(1\+s\))$/,
+  /^[a-z]+[A-Z]\w*$|[[\]]|^\w+\.\w+$/,
+  /^(?:mass-per-(?:area|length)|temperature-(?:difference|time)|volume-rate|evaporation|dimension|shown in|density)$/,
+];
+
+/** Names that vectors give to places, elements and mixes. */
+const GIVEN = new Set([
+  'garage left',
+  'garage right',
+  'delivery slab',
+  'long pad',
+  'short pad',
+  'bin pad',
+  'away from the garage',
+]);
+for (const name of ['second pad', 'ramp', 'a', 'b', '§m', '§T', '§']) GIVEN.add(name);
+
+/** Spanish words that are written as the English ones. */
+const ALIKE = new Set([
+  'no',
+  'color',
+  'material',
+  'plan',
+  'patio',
+  'polygon',
+  'rectangular',
+  'regular',
+  'x',
+  'y',
+]);
+for (const word of [
+  'macro',
+  'micro',
+  'buggy',
+  'diagonal',
+  'nominal',
+  'sector',
+  'base',
+  'prismoidal',
+  'trapezoidal',
+])
+  ALIKE.add(word);
+
+/** Vectors without a fault, one for each set of cautions that a calculation raises. */
+const vectors = [
+  ...new Map(
+    readVectors()
+      .map(({ vector }) => vector)
+      .filter(({ expect: { error } }) => !error)
+      .map(
+        (vector) => [`${vector.calculation} ${vector.expect.cautions?.toSorted().join()}`, vector] as const,
+      ),
+  ).values(),
+];
+const left = (word: string): boolean => !GIVEN.has(word) && !UNTOLD.some((pattern) => pattern.test(word));
+
+/** Spanish, and each text that it was asked for and lacks. */
+function noting(lacking: Set<string>): Language {
+  return new Proxy(spanish, {
+    getOwnPropertyDescriptor(target, key) {
+      if (!Object.hasOwn(target, key)) lacking.add(String(key));
+      return Reflect.getOwnPropertyDescriptor(target, key);
+    },
+  });
+}
+
+/** Names that the library makes of others are told part by part. */
+const MADE =
+  /^(?:footing|opening|pier|row|run|section|side|spot|wall) \d+$|^(?:along .* )?from .* to |^(?:ground at|middle of) |^sections \d+ to \d+$| at -?\d/;
+
+/** English words that Spanish does not have, and that no unit is called by. */
+const ENGLISH =
+  /\b(?:the|of|and|is|are|for|with|that|this|or|be|from|not|more|than|less|which|where|each|it|by|on|only|if|then|what|who|below|above|least|most|under|over|between|no one|nothing|may|must|set|take|keep|put|check|water|concrete|slab|bars?|edge|length|width|depth|height|gravel|joints?)\b/i;
+
+/** What a page shows, without its style and its names of people's. */
+const shown = (html: string): string =>
+  html
+    .replace(/<style>[\s\S]*<\/style>/, '')
+    .replace(/<meta[^>]*>/g, '')
+    .replace(/ (?:aria-label|class|role|scope|tabindex|lang)="[^"]*"/g, '')
+    .replace(/<[^>]*>/g, ' | ');
+
+/** Cells and sentences with an English word on the pages of a job. */
+function englishIn(job: ReckonedJob, language: Language): string[] {
+  const names = job.takeoff.figures.elements.map(({ name }) => name);
+  const pages = (['crew', 'yard'] as const).map((page) =>
+    jobHtml('§T', job, page, { language, lang: 'es-US' }),
+  );
+  const texts = pages.flatMap((page) => shown(page).split('|'));
+  const own = (text: string): string => names.reduce((less, name) => less.replaceAll(name, '§'), text).trim();
+  return texts.map(own).filter((text) => ENGLISH.test(text) && left(text));
+}
+
+const placesOf = (text: string): string[] => [...text.matchAll(/\{\w+\}/g)].map(([place]) => place).sort();
+
+/** Every so many of a list, so that the tests stay quick at the desk. */
+function some<T>(all: readonly T[]): readonly T[] {
+  const step = Math.round(all.length / runs(all.length));
+  return all.filter((_, i) => i % step === 0);
+}
+
+describe('Spanish for crew and yard', () => {
+  it('has every text that a page of a job asks for', () => {
+    const lacking = new Set<string>();
+    const language = noting(lacking);
+    const english = new Set<string>();
+    let pages = 0;
+    for (const vector of some(vectors)) {
+      const document = jobWith(vector);
+      if (!document) continue;
+      const job = reckonJob(document, vector.system ? { system: vector.system } : {});
+      for (const text of englishIn(job, language)) english.add(text);
+      pages += 1;
+    }
+    expect(pages).toBeGreaterThan(100);
+    expect([...english]).toEqual([]);
+    expect([...lacking].filter((word) => left(word) && !MADE.test(word))).toEqual([]);
+  });
+
+  it('has every caution of all calculations of a job', () => {
+    const lacking = new Set<string>();
+    const language = noting(lacking);
+    for (const vector of some(vectors.filter(({ calculation }) => WHOLE_IDS.includes(calculation)))) {
+      const outcome = outcomeOf(vector);
+      if (!outcome.ok) continue;
+      const results = [{ input: vector.input, result: outcome.result }];
+      textSheet('', [{ name: '', results }], { language, detail: 'crew' });
+    }
+    expect([...lacking].filter((word) => left(word) && !MADE.test(word))).toEqual([]);
+  });
+
+  it.each([...PART_IDS, ...WHOLE_IDS])('has every label and word of %s', async (id) => {
+    const words = await wordsOf(id);
+    expect(words.size).toBeGreaterThan(10);
+    expect([...words].filter((word) => left(word) && !Object.hasOwn(spanish, word))).toEqual([]);
+  });
+
+  it('puts into a sentence all that the English one has put into it', () => {
+    for (const [english, text] of Object.entries(spanish))
+      expect(placesOf(text), english).toEqual(placesOf(english));
+  });
+
+  it('repeats no English text but words that are the same', () => {
+    const same = Object.entries(spanish).filter(([english, text]) => english === text);
+    expect(same.map(([english]) => english).filter((word) => !ALIKE.has(word))).toEqual([]);
+  });
+});
