@@ -4,7 +4,7 @@
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { jointPlan, outlinePlan } from '../src/drawing/index';
+import { jointPlan, sitePlan } from '../src/drawing/index';
 import { type ItemPrice, type JobInput, jobBid, pricedPurchases, reckonJob } from '../src/index';
 import { jobHtml, jobParts, purchaseRows, textSheet } from '../src/report/index';
 
@@ -27,11 +27,10 @@ const PRICES: readonly ItemPrice[] = [
 
 function printPages(into: string): void {
   mkdirSync(into, { recursive: true });
-  const slab = job.parts.find(({ part }) => part === 'slab');
   const joints = job.parts.find(({ part }) => part === 'joints');
   const pictures = [
     ...(joints ? [{ title: 'Joints of the delivery slab', svg: jointPlan(joints.input as never) }] : []),
-    ...(slab && !joints ? [{ title: 'Delivery slab', svg: outlinePlan(slab.input as never) }] : []),
+    { title: 'The yard', svg: sitePlan(document) },
   ];
   for (const page of ['crew', 'yard', 'calculation'] as const) {
     writeFileSync(join(into, `${page}.html`), jobHtml(title, job, page, page === 'yard' ? {} : { pictures }));

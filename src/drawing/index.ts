@@ -17,6 +17,7 @@ export { matSection } from './mat-section';
 export { meshPlan } from './mesh-plan';
 export { outlinePlan } from './outline-plan';
 export type { OwnColors, PlanColors, PlanOptions } from './plan-options';
+export { sitePlan } from './site-plan';
 export { type StakeMarkInput, type SurfacePlanInput, surfacePlan } from './surface-plan';
 export { thicknessPlan } from './thickness-plan';
 export { truckTimeline } from './truck-timeline';

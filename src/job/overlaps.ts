@@ -41,7 +41,7 @@ interface Placed {
 const regionField = fields({ outline: outlineField(), openings: maybe(openingsField()) });
 
 /** Exactly turned and moved to where it lies. */
-function move({ at, turned }: Element): (corner: Corner) => Corner {
+export function move({ at, turned }: Element): (corner: Corner) => Corner {
   const { x: cos, y: sin } = direction(turned ? canonicalValue(turned) : ZERO);
   const [dx, dy] = at ? [canonicalValue(at.x), canonicalValue(at.y)] : [ZERO, ZERO];
   return ({ x, y }) => ({
@@ -51,7 +51,7 @@ function move({ at, turned }: Element): (corner: Corner) => Corner {
 }
 
 /** The rings of an element where it lies; what cannot be read is told where its part is reckoned. */
-function ringsAt(element: Element): Corner[][] | undefined {
+export function ringsAt(element: Element): Corner[][] | undefined {
   const { at, outline, openings } = element;
   if (!at || outline === undefined || outline === null) return undefined;
   try {
