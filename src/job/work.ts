@@ -57,7 +57,8 @@ export type Memory = ReadonlyMap<string, Result<FigureSet>>;
 
 /** What JSON has no way to write is written as what it is: such inputs are refused, and never taken for others. */
 const told = (_: string, value: unknown): unknown =>
-  ['bigint', 'symbol', 'function', 'undefined'].includes(typeof value) || Object.is(value, Number.NaN)
+  ['bigint', 'symbol', 'function', 'undefined'].includes(typeof value) ||
+  (typeof value === 'number' && !Number.isFinite(value))
     ? [typeof value, String(value), 'is no JSON']
     : value;
 
