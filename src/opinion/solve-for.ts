@@ -158,17 +158,17 @@ function startOf({ quantity, plain }: Leaf): readonly [Decimal, Decimal] {
 function ordinaryEnds(task: Task): readonly [Decimal, Decimal] {
   const x = canonicalValue(task.leaf.quantity);
   const size = x.isZero() ? x.plus(1) : x;
-  const limitNear = (far: Decimal, otherwise: Decimal): Decimal => {
+  const limitAt = (far: Decimal): Decimal | undefined => {
     const result = task.runs.with([[task.leaf, far]]);
-    const told = result?.cautions.find(
-      ({ code, input }) => code === 'unusual' && input === task.leaf.at,
-    )?.limit;
-    return told ? canonicalValue(told) : otherwise;
+    const isOwn = ({ code, input }: { code: string; input?: string }): boolean =>
+      code === 'unusual' && input === task.leaf.at;
+    const limit = result?.cautions.find(isOwn)?.limit;
+    return limit && canonicalValue(limit);
   };
-  const ends = [
-    limitNear(size.div(1000), size.div(16)),
-    limitNear(size.times(1000), size.times(16)),
-  ] as const;
+  // Far enough to be out of the ordinary, and not so far as to be refused: which that is, is tried.
+  const low = limitAt(size.div(1000)) ?? limitAt(size.div(40)) ?? size.div(64);
+  const high = limitAt(size.times(20_000)) ?? limitAt(size.times(500)) ?? size.times(64);
+  const ends = [low, high] as const;
   const wide = task.leaf.plain ? ([size.minus(size).plus(1), ends[1].ceil()] as const) : ends;
   return wide[0].lessThan(wide[1]) ? wide : [wide[1], wide[0]];
 }

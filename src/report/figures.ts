@@ -3,7 +3,7 @@ import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { familyNamed, isNamedByUnit } from '../reckoning/system';
 import { clockTime } from './clock';
-import { groupLabel, isName, isNamedByUser, labelText } from './labels';
+import { groupLabel, isName, isNamedByUser, labelText, listLabel } from './labels';
 import type { Cells } from './lines';
 import { nameText, quantityText, type View, wordText } from './view';
 
@@ -166,7 +166,8 @@ export function entryOf(name: string, figure: Plain, view: View): Entry[] {
   if (isEmpty(figure)) return [];
   const label = isGroup(figure) ? groupLabel(name, view) : labelText(name, view);
   if (isList(figure) && figure.every((one) => isGroup(one) && !isPair(one) && !isPlace(one))) {
-    return [{ label, text: '', table: tableOf(name, figure as readonly Group[], view) }];
+    const groups = figure as readonly Group[];
+    return [{ label: listLabel(name, view), text: '', table: tableOf(name, groups, view) }];
   }
   if (isGroup(figure) && isNamedByUser(name)) {
     const rows = Object.entries(figure).map(([member, part]) => [member, figureText(member, part, view)]);

@@ -44,6 +44,13 @@ export function placeText(path: string, view: View): string {
 /** A name of this library as a label. */
 export const labelText = (name: string, view: View): string => wordText(spoken(name), view);
 
+/** Labels of lists of groups, where a single figure of the same name is called otherwise. */
+const OF_LISTS: Readonly<Record<string, string>> = { lines: 'lines' };
+
+/** The label of a list of groups. */
+export const listLabel = (name: string, view: View): string =>
+  Object.hasOwn(OF_LISTS, name) ? wordText(OF_LISTS[name] as string, view) : labelText(name, view);
+
 /** Groups whose members are named by who gave the input: `NE`, `doorSill`, `A` and `a` stay as they are. */
 const NAMED_BY_USER: ReadonlySet<string> = new Set(['elevations']);
 
