@@ -14,6 +14,7 @@ import {
 } from 'flatwork-reckoner';
 import { catalog } from 'flatwork-reckoner/catalog';
 import { jointPlan } from 'flatwork-reckoner/drawing';
+import { type Language, spanish } from 'flatwork-reckoner/language/spanish';
 import { textSheet, worksheet } from 'flatwork-reckoner/report';
 
 const input: SlabVolumeInput = { outline: { shape: 'circle', diameter: '9 ft' }, thickness: length('4 in') };
@@ -28,6 +29,8 @@ const again: Quantity<'volume'> = revive(result).figures.volume;
 slabVolume.attempt({ outline: { shape: 'circle', diameter: '9 ft' }, thickness: 4 });
 // @ts-expect-error a length is no volume
 concreteOrder.attempt({ volume: length('9 ft') });
+
+export const language: Language = spanish;
 
 export const shown: string[] = [
   volume.format('m3'),
