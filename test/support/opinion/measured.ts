@@ -48,6 +48,8 @@ export interface Tally {
   readonly count: number;
   readonly first: number;
   readonly firstThree: number;
+  /** Where another name stands first that gives all that was claimed as written: the figures do not tell them apart. */
+  readonly asWell: number;
   readonly misses: readonly Miss[];
   /** Names of what was made, with what was named first and how often. */
   readonly confusion: ReadonlyMap<string, ReadonlyMap<string, number>>;
@@ -70,6 +72,12 @@ function* estimates(count: number, slips: 0 | 1 | 2, chance: Chance): Generator<
   }
 }
 
+/** What is named first gives every claim that is off, just as it was written. */
+const givesAll = ({ claims, slips: [likely] }: Found): boolean =>
+  likely !== undefined &&
+  likely.exact &&
+  claims.every(({ figure, verdict }) => verdict === 'agrees' || likely.explains.includes(figure));
+
 /** Estimates with one slip or two each, over all calculations in turn. */
 export function slipsTold(count: number, slips: 1 | 2, chance: Chance): Tally {
   const misses: Miss[] = [];
@@ -87,7 +95,16 @@ export function slipsTold(count: number, slips: 1 | 2, chance: Chance): Tally {
     confusion.set(nameOf(made), row.set(named, (row.get(named) ?? 0) + 1));
     if (rank !== 1) misses.push({ made, found, rank });
   }
-  return { count: first + misses.length, first, firstThree, misses, confusion, calculations: over.size };
+  const asWell = misses.filter(({ found }) => givesAll(found)).length;
+  return {
+    count: first + misses.length,
+    first,
+    firstThree,
+    asWell,
+    misses,
+    confusion,
+    calculations: over.size,
+  };
 }
 
 export const nameOf = ({ slips }: Estimate): string => slips.map(({ name }) => name).join(' + ');

@@ -30,7 +30,8 @@ const otherLine: Kind = {
       all
         .filter(([other, p]) => other !== figure && kindred(q, p))
         .map(([, p]): Made => {
-          const number = siOf(p) / siOfUnit(unitShown(p));
+          // A line is copied with its unit; what is of another kind, by its number.
+          const number = siOf(p) / siOfUnit(unitShown(q.dimension === p.dimension ? q : p));
           return {
             name: q.dimension === p.dimension ? 'the figure of another line' : 'area for perimeter',
             codes: ['other-figure'],
