@@ -55,6 +55,13 @@ export interface WorkedElement {
 /** Parts reckoned before, by calculation and input. */
 export type Memory = ReadonlyMap<string, Result<FigureSet>>;
 
+/** What JSON has no way to write is written as what it is: such inputs are refused, and never taken for others. */
+const told = (_: string, value: unknown): unknown =>
+  ['bigint', 'symbol', 'function', 'undefined'].includes(typeof value) ||
+  (typeof value === 'number' && !Number.isFinite(value))
+    ? [typeof value, String(value), 'is no JSON']
+    : value;
+
 /** Where parts are reckoned, remembered and found lacking. */
 export class Bench {
   readonly memory = new Map<string, Result<FigureSet>>();
@@ -73,7 +80,7 @@ export class Bench {
     input: Raw,
     place: Place,
   ): WorkedPart | undefined {
-    const key = `${this.system} ${id} ${JSON.stringify(input)}`;
+    const key = `${this.system} ${id} ${JSON.stringify(input, told)}`;
     const known = this.memory.get(key) ?? this.before.get(key);
     const attempt: Attempt<FigureSet> = known
       ? { ok: true, result: known }

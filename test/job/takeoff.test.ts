@@ -201,3 +201,15 @@ describe('the take-off of a job', () => {
     expect(takeoff.figures.purchases[0]?.item).toBe('bar');
   });
 });
+
+describe('what is no JSON', () => {
+  it('is refused by its part, and never taken for what was reckoned before', () => {
+    const element = slab({ x: 0, y: 0, l: 240, w: 120, t: 4 }, 0);
+    const before = reckonJob({ version: 1, elements: [element] });
+    for (const odd of [10n, Symbol('x'), () => 1, Number.NaN, Number.POSITIVE_INFINITY]) {
+      const job = { version: 1, elements: [{ ...element, slab: { baseTolerance: odd } }] } as never;
+      expect(jobTakeoff.attempt(job).ok).toBe(false);
+      expect(() => reckonJob(job, { from: before })).toThrow('baseTolerance');
+    }
+  });
+});

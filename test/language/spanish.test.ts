@@ -1,4 +1,7 @@
 /** Nothing on the pages of a crew and a yard is left in English, and no sentence loses what is put into it. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { type ReckonedJob, reckonJob } from '../../src/job/job-takeoff';
 import { spanish } from '../../src/language/spanish/index';
@@ -81,6 +84,19 @@ function noting(lacking: Set<string>): Language {
   });
 }
 
+/** A text longer than this is a sentence; its clauses stand in the source, their beginnings at least in one piece. */
+const SENTENCE = 70;
+const BEGINS = 12;
+
+const SRC = fileURLToPath(new URL('../../src', import.meta.url));
+
+/** All of the library but what stands in this language. */
+const sources = (): string =>
+  readdirSync(SRC, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.ts') && !file.startsWith('language'))
+    .map((file) => readFileSync(join(SRC, file), 'utf8'))
+    .join('\n');
+
 /** Names that the library makes of others are told part by part. */
 const MADE =
   /^(?:footing|opening|pier|row|run|section|side|spot|wall) \d+$|^(?:along .* )?from .* to |^(?:ground at|middle of) |^sections \d+ to \d+$| at -?\d/;
@@ -155,6 +171,20 @@ describe('Spanish for crew and yard', () => {
   it('puts into a sentence all that the English one has put into it', () => {
     for (const [english, text] of Object.entries(spanish))
       expect(placesOf(text), english).toEqual(placesOf(english));
+  });
+
+  it('keeps no sentence that the English one has changed from', () => {
+    const said = sources();
+    const begins = (english: string): string[] =>
+      english
+        .split(/\{\w+\}|[.,:;] /)
+        .filter((piece) => piece.length >= BEGINS)
+        .map((piece) => piece.slice(0, BEGINS));
+    const sentences = Object.keys(spanish).filter((english) => english.length > SENTENCE);
+    expect(sentences.length).toBeGreaterThan(150);
+    expect(sentences.filter((english) => !begins(english).every((piece) => said.includes(piece)))).toEqual(
+      [],
+    );
   });
 
   it('repeats no English text but words that are the same', () => {

@@ -120,6 +120,7 @@ export const labelsGL: Language = {
   limit: 'límite',
   line: 'línea',
   'line-pump': 'bomba de línea',
+  lines: 'líneas',
   'lines across': 'líneas a lo ancho',
   liquid: 'líquido',
   liquids: 'líquidos',
