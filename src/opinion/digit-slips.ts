@@ -13,7 +13,7 @@ const ALIKE: ReadonlySet<string> = /*#__PURE__*/ new Set(
   '17 71 38 83 56 65 60 06 49 94 39 93 08 80 27 72'.split(' '),
 );
 
-const WEIGHTS = {
+export const WEIGHTS = {
   transposed: 4,
   dropped: 1.5,
   doubled: 0.8,

@@ -3,7 +3,7 @@ import type { Decimal } from '../quantity/decimal';
 import { numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
 import { say, type Words } from '../reckoning/words';
-import { miswritten } from './digit-slips';
+import { miswritten, WEIGHTS } from './digit-slips';
 import { siOf, siOfUnit } from './scale';
 import type { SlipCode, Twist } from './slip';
 import { misnamed } from './unit-slips';
@@ -42,6 +42,26 @@ function* sizeTwists(unit: number): Generator<Twisted> {
   yield { code: 'halved', weight: 8, twist: { unit, times: ['1', '2'] }, how: () => say`was halved` };
 }
 
+/** A moved point leaves all digits as they are, however many of them are then written. */
+const POINTS = [
+  ['10', '1', 1],
+  ['1', '10', 1],
+  ['100', '1', 3],
+  ['1', '100', 3],
+  ['1000', '1', 3],
+  ['1', '1000', 3],
+] as const;
+
+function* pointTwists(unit: number): Generator<Twisted> {
+  for (const [top, bottom, rarer] of POINTS)
+    yield {
+      code: 'point-moved',
+      weight: WEIGHTS.point / rarer,
+      twist: { unit, times: [top, bottom] },
+      how: () => say`was written with its point in the wrong place`,
+    };
+}
+
 /** The zeros of the two scales are 32 degrees of Fahrenheit apart: no difference is turned so. */
 const ZEROS = 32 / 1.8;
 
@@ -75,6 +95,7 @@ function* digitTwists(q: Quantity, places: number | undefined): Generator<Twiste
   const decimals = places ?? written.decimalPlaces();
   const text = written.toFixed(decimals);
   for (const one of miswritten(text, true)) {
+    if (one.code === 'point-moved') continue;
     // By its place among all that may become of this text: so the same slip is found for another number of the search.
     yield {
       code: one.code,
@@ -96,5 +117,11 @@ function* digitTwists(q: Quantity, places: number | undefined): Generator<Twiste
 export function outcomeTwists(q: Quantity, places: number | undefined): Twisted[] {
   if (q.dimension === 'temperature') return [...digitTwists(q, places)];
   const unit = siOfUnit(unitWritten(q));
-  return [...unitTwists(q), ...sizeTwists(unit), ...intervalTwists(q, unit), ...digitTwists(q, places)];
+  return [
+    ...unitTwists(q),
+    ...sizeTwists(unit),
+    ...pointTwists(unit),
+    ...intervalTwists(q, unit),
+    ...digitTwists(q, places),
+  ];
 }

@@ -129,6 +129,29 @@ function pairs(tried: readonly Tried[], scene: Scene, own: readonly Margin[], at
   });
 }
 
+/**
+ * Two of which each gives some of the claims and leaves the others alone, and all are given by both together.
+ */
+function besides(singles: readonly Candidate[], scene: Scene, own: readonly Margin[]): Candidate[] {
+  const some = singles.filter(({ explained: { all, which } }) => !all && which.length > 0).slice(0, FIRST);
+  const given = (one: Candidate, other: Candidate): boolean =>
+    scene.claims.every((_, i) => one.explained.which.includes(i) || other.explained.which.includes(i));
+  return some
+    .flatMap((one, i) =>
+      some.slice(i + 1).flatMap((other) => {
+        const [a, b] = [one.slips[0] as Slip, other.slips[0] as Slip];
+        return given(one, other) && apart(a, b) ? [{ a, b, weight: a.weight * b.weight * TWO }] : [];
+      }),
+    )
+    .sort((a, b) => b.weight - a.weight)
+    .slice(0, PAIRS / 4)
+    .flatMap(({ a, b, weight }) => {
+      const values = predicted(scene, [...a.edits, ...b.edits]);
+      const made = values && candidate([a, b], values, weight, scene, own);
+      return made?.explained.all ? [made] : [];
+    });
+}
+
 /** The first claim that differs and is not explained by the best. */
 function unexplained(best: Candidate | undefined, differing: readonly number[]): number | undefined {
   return differing.find((i) => !best?.explained.which.includes(i)) ?? differing[0];
@@ -191,7 +214,8 @@ export function search(
   const at = unexplained(best, differing);
   const more =
     best?.explained.all && best.explained.exact ? [] : at === undefined ? [] : pairs(tried, scene, own, at);
-  const all = distinct([...singles, ...more].sort(byScore));
+  const beside = best?.explained.all ? [] : besides(singles, scene, own);
+  const all = distinct([...singles, ...more, ...beside].sort(byScore));
   const found: Candidate[] = [];
   for (const one of all) {
     if (found.length >= TOLD) break;
