@@ -24,8 +24,8 @@ import * as faults from './faults';
 import { figureAt, figuresIn, pathOf } from './figure-places';
 import { siOf, siOfUnit } from './scale';
 
-/** A quantity of whatever dimension, as text, as data or as one. */
-export type AnyQuantityInput = string | QuantityPair | Quantity | QuantityData;
+/** A quantity of whatever dimension, as text, as data or as one; a plain whole number is a count. */
+export type AnyQuantityInput = string | number | QuantityPair | Quantity | QuantityData;
 
 /** One figure as somebody has it. */
 export interface Claim {
@@ -95,9 +95,17 @@ function halfOf(given: unknown, q: Quantity, places: number): number {
   return (last / 2) * lastUnit(q);
 }
 
+/** A plain whole number is a count. */
+const counted = (given: unknown): unknown =>
+  (typeof given === 'number' && Number.isInteger(given)) ||
+  (typeof given === 'string' && /^\s*\d+\s*$/.test(given))
+    ? `${given} each`
+    : given;
+
 function readAs(given: unknown, d: Dimension, path: string): Quantity {
   const what = 'the claim';
-  const q = d === 'money' ? readMoney(given, what) : readQuantity(given, d, what);
+  const told = d === 'count' ? counted(given) : given;
+  const q = d === 'money' ? readMoney(told, what) : readQuantity(told, d, what);
   return isFaulty(q) ? refuse(path, q) : q;
 }
 

@@ -1,7 +1,7 @@
 /** Claims against what is reckoned: verdicts, the slips that are named, and that nothing but InputError is thrown. */
 import { describe, expect, it } from 'vitest';
 import type { Claims, EstimateCheck } from '../../src/index';
-import { concreteOrder, estimateCheck, InputError, slabVolume } from '../../src/index';
+import { concreteOrder, estimateCheck, InputError, rebarLayout, slabVolume } from '../../src/index';
 import { sentenceOf } from '../../src/quantity/words';
 
 const SLAB = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '4 in' } as const;
@@ -140,5 +140,20 @@ describe('what is asked', () => {
     );
     expect(Object.isFrozen(once.slips[0]?.gives)).toBe(true);
     expect(() => structuredClone(once)).not.toThrow();
+  });
+});
+
+describe('a count that is claimed', () => {
+  it('may be a plain whole number', () => {
+    const input = { length: '12 ft', width: '8 ft', bar: '#4', spacing: '12 in', cover: '2 in' } as const;
+    const { figures } = rebarLayout(input);
+    const bars = figures.barsToBuy.toNumber('each');
+    for (const claimed of [bars, `${bars}`, `${bars} each`])
+      expect(estimateCheck(rebarLayout as never, input as never, { barsToBuy: claimed }).verdict).toBe(
+        'agrees',
+      );
+    expect(estimateCheck(rebarLayout as never, input as never, { barsToBuy: bars - 1 }).verdict).not.toBe(
+      'agrees',
+    );
   });
 });

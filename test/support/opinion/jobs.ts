@@ -111,7 +111,7 @@ function siblings(calculation: AnyCalculation, input: unknown, page: Page, chanc
 }
 
 /** A job with its working; nothing where the input is refused or says nothing of itself. */
-export function jobOf(calculation: AnyCalculation, input: unknown, chance: Chance): Job | undefined {
+function jobOf(calculation: AnyCalculation, input: unknown, chance: Chance): Job | undefined {
   const page = pageOf(calculation, input);
   if (!page) return undefined;
   const others = siblings(calculation, input, page, chance);

@@ -8,7 +8,7 @@ import { ESTIMATED } from './jobs';
 import { same } from './notebook';
 import type { Made } from './slip';
 
-export type Found = EstimateCheck;
+type Found = EstimateCheck;
 
 const near = (a: string, b: string): boolean => a.startsWith(b) || b.startsWith(a);
 
@@ -35,7 +35,7 @@ function isTrue(made: Estimate, likely: LikelySlip): boolean {
 }
 
 /** Where what was made stands, counted from one; 0 where it is not named. */
-export const rankOf = (made: Estimate, found: Found): number =>
+const rankOf = (made: Estimate, found: Found): number =>
   found.slips.findIndex((likely) => isTrue(made, likely)) + 1;
 
 export interface Miss {
@@ -56,7 +56,7 @@ export interface Tally {
   readonly calculations: number;
 }
 
-export const checked = ({ job, claims }: Estimate): Found =>
+const checked = ({ job, claims }: Estimate): Found =>
   estimateCheck(job.calculation as never, job.input as never, claims) as unknown as Found;
 
 const codesOf = (likely: LikelySlip | undefined): string =>
@@ -74,8 +74,7 @@ function* estimates(count: number, slips: 0 | 1 | 2, chance: Chance): Generator<
 
 /** What is named first gives every claim that is off, just as it was written. */
 const givesAll = ({ claims, slips: [likely] }: Found): boolean =>
-  likely !== undefined &&
-  likely.exact &&
+  likely?.exact === true &&
   claims.every(({ figure, verdict }) => verdict === 'agrees' || likely.explains.includes(figure));
 
 /** Estimates with one slip or two each, over all calculations in turn. */

@@ -14,7 +14,7 @@ interface Place {
   readonly leaf: string | number;
 }
 
-export const pathText = (path: Path): string =>
+const pathText = (path: Path): string =>
   path.reduce<string>(
     (text, key) => (typeof key === 'number' ? `${text}[${key}]` : text ? `${text}.${key}` : key),
     '',

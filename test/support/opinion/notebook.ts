@@ -56,7 +56,7 @@ const FUNCTIONS = { ceil: (x: number) => Math.ceil(steady(x)), floor: (x: number
 const compiled = new Map<string, EvalFunction>();
 
 /** What a formula makes of numbers; `NaN` for what is none. */
-export function worked(formula: string, scope: Readonly<Record<string, number>>): number {
+function worked(formula: string, scope: Readonly<Record<string, number>>): number {
   const right = formula.slice(formula.indexOf('=') + 1);
   try {
     let code = compiled.get(right);
@@ -71,7 +71,7 @@ export function worked(formula: string, scope: Readonly<Record<string, number>>)
   }
 }
 
-export const numbersOf = (line: Line): Record<string, number> =>
+const numbersOf = (line: Line): Record<string, number> =>
   Object.fromEntries(Object.entries(line.values).map(([name, q]) => [name, siOf(q)]));
 
 export const same = (a: number, b: number, within = 1e-9): boolean =>
