@@ -29,6 +29,9 @@ const NAMES: Record<string, string> = {
   km: 'km',
   acre: 'acre',
   gal: 'gallon',
+  floz: 'fluidounce',
+  qt: 'quart',
+  mL: 'mL',
   L: 'L',
   lb: 'lbm',
   oz: 'oz',
@@ -74,6 +77,7 @@ const UNIT = '(?:[A-Za-z]+[23]?(?:/[A-Za-z]+[23]?)*)';
 function translated(text: string): string {
   return (
     text
+      .replaceAll('fl oz', 'floz')
       .replace(/deg([CF])-h\b/g, 'deg$1h')
       .replace(/\bln\(/g, 'log(')
       // 12 ft 6-1/2 in
