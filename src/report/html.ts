@@ -85,7 +85,7 @@ dt { flex: 1 1 45% } dd { flex: 1 1 55%; margin: 0; font-weight: 600 }
 caption { text-align: left; font-weight: 600 } th, td { text-align: left; vertical-align: top; padding: .25rem .5rem .25rem 0; border-bottom: 1px solid #999 }
 td.amount { white-space: nowrap; font-weight: 600 } .stop { border: 3px solid; padding: .3rem .6rem; font-weight: 700 } .warning { border-left: 4px solid; padding-left: .6rem }
 figure { margin: .6rem 0; break-inside: avoid } img { max-width: 100% } figcaption { font-size: .9rem }
-@media print { :root { font-size: 10pt } body { max-width: none; padding: 0 } .wide { overflow: visible } h2, h3 { break-after: avoid } tr, dl > div { break-inside: avoid } }
+@media print { :root { font-size: 9pt } td, th, dl > div { padding-top: 1pt; padding-bottom: 1pt } body { max-width: none; padding: 0 } .wide { overflow: visible } h2, h3 { break-after: avoid } tr, dl > div { break-inside: avoid } }
 `;
 
 /** What a page is made of. */
