@@ -19,6 +19,9 @@ const calculations = readdirSync('src', { recursive: true, encoding: 'utf8' })
   .map((file) => join('src', file))
   .filter((file) => file.endsWith('.ts') && readFileSync(file, 'utf8').includes('/*#__PURE__*/ define('));
 
+/** What belongs to no calculation has a file of its own too, so that a bundle without it leaves all of it out. */
+const APART = ['src/opinion/index.ts'];
+
 /** The packages of which a build took something in. */
 const packagesIn = (inputs: readonly string[]): Set<string> =>
   new Set(
@@ -89,7 +92,7 @@ const shared: Options = {
 export default defineConfig([
   {
     ...shared,
-    entry: [...Object.values(DOORS), ...calculations],
+    entry: [...Object.values(DOORS), ...calculations, ...APART],
     format: ['esm', 'cjs'],
     dts: { entry: { ...DOORS, ...ONE_FILE } },
     splitting: true,
