@@ -56,6 +56,7 @@ const MAT = [
 function bars({ element: { outline, openings, thickness } }: Known, said: Raw): Filling {
   if (said['strip'] !== undefined || said['length'] !== undefined) return {};
   if (said['mats'] !== undefined) return { facts: { outline, openings, thickness } };
+  if (outline === undefined) return { facts: { thickness } };
   if (isRectangle(outline) && openings === undefined) {
     return { facts: { length: outline.length, width: outline.width, thickness } };
   }

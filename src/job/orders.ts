@@ -7,7 +7,7 @@ import type { Choices, Element, Job, Raw, RawPart } from './document';
 import { concreteOf } from './fill';
 import type { Overlap } from './overlaps';
 import type { Purchase } from './purchases';
-import type { Bench, WorkedElement, WorkedPart } from './work';
+import { type Bench, under, type WorkedElement, type WorkedPart } from './work';
 
 type Volume = Quantity<'volume'>;
 
@@ -66,7 +66,9 @@ const placeOfOrder =
   (concrete: readonly ElementConcrete[]) =>
   (path: string): string => {
     const [, k, rest] = /^elements\[(\d+)\]\.?(.*)$/.exec(path) ?? [];
-    return k === undefined ? `order.${path}` : `elements[${concrete[Number(k)]?.index}].${rest}`;
+    return k === undefined
+      ? under('order')(path)
+      : under(`elements[${concrete[Number(k)]?.index}]`)(rest ?? '');
   };
 
 function orderOf(
@@ -87,11 +89,7 @@ function trucksOf(order: WorkedPart | undefined, { trucks, bench }: Ordering): W
   if (!order || trucks === undefined || trucks === false) return undefined;
   const { loads } = order.result.figures as ConcreteOrderFigures;
   const input = { ...membersOf(trucks), loads };
-  return bench.reckon(
-    { element: undefined, part: 'trucks', id: 'truck-plan' },
-    input,
-    (path) => `trucks.${path}`,
-  );
+  return bench.reckon({ element: undefined, part: 'trucks', id: 'truck-plan' }, input, under('trucks'));
 }
 
 function askedOf(mix: string | undefined, { job, bench }: Ordering): WorkedPart | undefined {
@@ -100,7 +98,7 @@ function askedOf(mix: string | undefined, { job, bench }: Ordering): WorkedPart 
   if (!said) return undefined;
   const { name: _, ...input } = said as { name: unknown };
   const at = { element: undefined, part: 'mixes', id: 'mix-requirements' };
-  return bench.reckon(at, input as Raw, (path) => `mixes[${i}].${path}`);
+  return bench.reckon(at, input as Raw, under(`mixes[${i}]`));
 }
 
 /** What concrete is ordered by. */

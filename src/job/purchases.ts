@@ -10,7 +10,7 @@ import type { Take, TakeCut } from '../reckoning/takes';
 import type { BarCuttingFigures } from '../steel/bar-cutting';
 import type { Raw } from './document';
 import type { GravelKept } from './gravel';
-import type { Bench, WorkedElement, WorkedPart } from './work';
+import { type Bench, under, type WorkedElement, type WorkedPart } from './work';
 
 /** Where a purchase goes. */
 export interface PurchaseShare {
@@ -119,7 +119,7 @@ function cutTogether(
   const part = bench.reckon(
     { element: undefined, part: 'cutting', id: 'bar-cutting' },
     input,
-    (path) => `cutting.${path}`,
+    under('cutting'),
   );
   if (!part) return alone;
   const { bars, order } = part.result.figures as BarCuttingFigures;

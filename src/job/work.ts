@@ -133,6 +133,12 @@ function placeIn(own: Raw, shared: Raw, facts: Raw, part: string, at: string) {
   };
 }
 
+/** The place of a path within something; of the thing itself where the path is empty. */
+export const under =
+  (at: string): Place =>
+  (path) =>
+    path === '' ? at : `${at}.${path}`;
+
 /** Reckon the parts of an element, each with what its element and the parts before put into it. */
 export function workElement(
   element: Element,

@@ -157,7 +157,8 @@ export const quantitySchema = (
 /** A whole number of things, given as a plain number: counting is not measuring. */
 export function whole(what: string, least: number, most: number): Field<Quantity<'count'>> {
   const read = (input: unknown): Quantity<'count'> | Fault => {
-    if (input === undefined || input === null) return sharedFaults.missing(what, String(Math.max(least, 2)));
+    if (input === undefined || input === null)
+      return sharedFaults.missing(what, String(Math.min(most, Math.max(least, 2))));
     if (typeof input !== 'number' || !Number.isInteger(input) || input < least || input > most) {
       return sharedFaults.notACount(what, least, most);
     }

@@ -213,3 +213,23 @@ describe('what is no JSON', () => {
     }
   });
 });
+
+describe('places in the document', () => {
+  it('are told for what is missing and for cautions of the whole job', () => {
+    const bars = { bar: '#4', spacing: '12 in' } as const;
+    const { figures } = jobTakeoff({ version: 1, elements: [{ name: 'pad', bars }] });
+    expect(figures.missing.map(({ at }) => at)).toEqual(['elements[0].bars.length', 'elements[0].bars.width']);
+    const { cautions } = jobTakeoff({
+      version: 1,
+      shared: { allowance: '5%' },
+      order: { increment: '0.25 yd3', truckCapacity: '9 yd3' },
+      elements: [slab({ x: 0, y: 0, l: 324, w: 324, t: 4 }, 0)],
+    });
+    expect(cautions.flatMap(({ input }) => (input === undefined ? [] : [input]))).not.toContain('order.');
+  });
+
+  it('tell which version of the document to write', () => {
+    const attempt = jobTakeoff.attempt({ elements: [] } as never);
+    expect(attempt.ok ? '' : attempt.error.message).toContain('version is missing; write it, for example 1');
+  });
+});
