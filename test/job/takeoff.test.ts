@@ -218,7 +218,10 @@ describe('places in the document', () => {
   it('are told for what is missing and for cautions of the whole job', () => {
     const bars = { bar: '#4', spacing: '12 in' } as const;
     const { figures } = jobTakeoff({ version: 1, elements: [{ name: 'pad', bars }] });
-    expect(figures.missing.map(({ at }) => at)).toEqual(['elements[0].bars.length', 'elements[0].bars.width']);
+    expect(figures.missing.map(({ at }) => at)).toEqual([
+      'elements[0].bars.length',
+      'elements[0].bars.width',
+    ]);
     const { cautions } = jobTakeoff({
       version: 1,
       shared: { allowance: '5%' },
