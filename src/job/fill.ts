@@ -93,7 +93,7 @@ const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {
     ...thickPlan(known, said),
     follows: { spacing: figuresOf(known, 'spacing')['spacing'] },
   }),
-  fibers: ({ results }) => ({ follows: { volume: concreteOf(results) } }),
+  fibers: ({ results }) => ({ follows: { volume: concreteOf(results.values()) } }),
   saw: (known, said) =>
     said['sawRate'] !== undefined && said['sawLength'] === undefined
       ? { follows: { sawLength: figuresOf(known, 'joints')['contraction'] } }
@@ -101,13 +101,18 @@ const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {
   finish: (known) => ({ follows: { area: figuresOf(known, 'slab')['area'] } }),
 };
 
+/** The sum of volumes, where there are any. */
+export const sumOf = (volumes: readonly Quantity<'volume'>[]): Quantity<'volume'> | undefined =>
+  volumes.reduce<Quantity<'volume'> | undefined>((sum, v) => sum?.plus(v) ?? v, undefined);
+
 /** Concrete of an element, all of its bodies. */
-export const concreteOf = (results: Known['results']): Quantity<'volume'> | undefined =>
-  [...results.values()]
-    .flatMap(({ takes }) => takes)
-    .filter(({ item }) => item === 'concrete')
-    .map(({ quantity }) => quantity as Quantity<'volume'>)
-    .reduce<Quantity<'volume'> | undefined>((sum, v) => sum?.plus(v) ?? v, undefined);
+export const concreteOf = (results: Iterable<Result<FigureSet>>): Quantity<'volume'> | undefined =>
+  sumOf(
+    [...results]
+      .flatMap(({ takes }) => takes)
+      .filter(({ item }) => item === 'concrete')
+      .map(({ quantity }) => quantity as Quantity<'volume'>),
+  );
 
 /** What is put into a part beside what it says. */
 export const fillingOf = (part: ElementPart, known: Known, said: Raw): Filling =>

@@ -3,7 +3,7 @@
  * element that the concrete is taken off.
  */
 import type { BaseTonnageFigures } from '../base/base-tonnage';
-import { ratio } from '../quantity/make';
+import { constant, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import type { Element } from './document';
 import type { Overlap } from './overlaps';
@@ -15,8 +15,8 @@ export type GravelKept = ReadonlyMap<Element, Quantity<'ratio'>>;
 const baseOf = ({ parts }: WorkedElement): BaseTonnageFigures | undefined =>
   parts.find(({ part }) => part === 'base')?.result.figures as BaseTonnageFigures | undefined;
 
-const zero = (): Quantity<'ratio'> => ratio('0:1');
-const one = (): Quantity<'ratio'> => ratio('1:1');
+const NOTHING = constant(() => ratio('0:1'));
+const ALL = constant(() => ratio('1:1'));
 
 /** The share of the layer of one that the other has as well. */
 function shareOf(
@@ -36,8 +36,8 @@ export function gravelKept(elements: readonly WorkedElement[], overlaps: readonl
     const [own, other] = [bases.get(less), bases.get(less === first ? second : first)];
     if (stands || !own || !other) continue;
     const share = shareOf(area, own, other);
-    const left = (kept.get(less) ?? one()).minus(less.count ? share.over(less.count) : share);
-    kept.set(less, left.sign() < 0 ? zero() : left);
+    const left = (kept.get(less) ?? ALL()).minus(less.count ? share.over(less.count) : share);
+    kept.set(less, left.sign() < 0 ? NOTHING() : left);
   }
   return kept;
 }

@@ -8,15 +8,15 @@
 import { repeatedName, unknownName } from '../grade/faults';
 import type { ConcreteOrderFigures } from '../pour/concrete-order';
 import type { Quantity } from '../quantity/quantity';
-import { type Calculation, define, readJob, refuse } from '../reckoning/calculation';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
-import { Pad } from '../reckoning/pad';
-import { type Caution, makeResult, type Result } from '../reckoning/result';
+import type { Pad } from '../reckoning/pad';
+import type { Caution, Result } from '../reckoning/result';
 import { CLOSED_FORM } from '../reckoning/source';
-import { type ReckonOptions, systemAsked } from '../reckoning/system';
+import type { ReckonOptions } from '../reckoning/system';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
-import { type Job, type JobInput, jobDoor, partsIn, type Raw } from './document';
+import { type Job, type JobInput, jobDoor, partsIn } from './document';
 import { assumptionsOf, cautionsOf, gravestFirst } from './gather';
 import { gravelKept } from './gravel';
 import {
@@ -33,6 +33,7 @@ import {
   Bench,
   type JobPart,
   type Memory,
+  membersOf,
   refuseFaults,
   type WorkedElement,
   type WorkedPart,
@@ -144,8 +145,6 @@ function checkNames({ elements }: Job): void {
       );
   });
 }
-
-const membersOf = (part: unknown): Raw => (typeof part === 'object' && part !== null ? (part as Raw) : {});
 
 const known = (part: WorkedPart | undefined): WorkedPart[] => (part ? [part] : []);
 
@@ -265,6 +264,30 @@ const NO_MEMORY: Memory = new Map();
 const memories = new WeakMap<ReckonedJob, Memory>();
 
 /**
+ * The take-off as a calculation, on what is remembered of an earlier job.
+ *
+ * @param keep - is given the parts that it was made of
+ */
+const takeoffOn = (
+  memory: Memory,
+  keep: (worked: Worked) => void,
+): Calculation<JobInput, JobTakeoffFigures> =>
+  define<unknown, Job, JobTakeoffFigures>({
+    id: 'job-takeoff',
+    title: 'Job take-off',
+    version: 1,
+    sources: [CLOSED_FORM],
+    limits: [NEAR_CORNERS],
+    asTyped: true,
+    input: jobDoor,
+    reckon: (job, pad) => {
+      const worked = workJob(job, pad.system, memory);
+      keep(worked);
+      return figuresOf(worked, pad);
+    },
+  }) as unknown as Calculation<JobInput, JobTakeoffFigures>;
+
+/**
  * The take-off of a whole job: every element, the concrete by mix, one purchase list, all assumptions and cautions.
  *
  * @param input - the job document: elements with their parts, what they share, and how concrete is ordered
@@ -294,20 +317,10 @@ const memories = new WeakMap<ReckonedJob, Memory>();
  * figures.purchases.map(({ item, quantity }) => `${item} ${quantity.format()}`); // [ 'ready-mix 2.50 yd3', 'base 2.16 ton' ]
  * ```
  */
-export const jobTakeoff: Calculation<JobInput, JobTakeoffFigures> = /*#__PURE__*/ define<
-  unknown,
-  Job,
-  JobTakeoffFigures
->({
-  id: 'job-takeoff',
-  title: 'Job take-off',
-  version: 1,
-  sources: [CLOSED_FORM],
-  limits: [NEAR_CORNERS],
-  asTyped: true,
-  input: jobDoor,
-  reckon: (job, pad) => figuresOf(workJob(job, pad.system, NO_MEMORY), pad),
-}) as unknown as Calculation<JobInput, JobTakeoffFigures>;
+export const jobTakeoff: Calculation<JobInput, JobTakeoffFigures> = /*#__PURE__*/ takeoffOn(
+  NO_MEMORY,
+  () => undefined,
+);
 
 /**
  * Reckon a job and keep every part of it: the take-off, and each calculation with its input and its whole result.
@@ -327,27 +340,17 @@ export const jobTakeoff: Calculation<JobInput, JobTakeoffFigures> = /*#__PURE__*
  * thicker.takeoff.figures.concrete?.format(); // '1.48 yd3'
  * ```
  */
-export function reckonJob(input: JobInput, options: ReckonJobOptions = {}): ReckonedJob {
-  const { value, system } = readJob(jobDoor(), input, systemAsked({ system: options.system }), true);
-  const worked = workJob(value, system, (options.from && memories.get(options.from)) ?? NO_MEMORY);
-  const pad = new Pad(system);
-  const figures = figuresOf(worked, pad);
-  const { id, title, version, sources } = jobTakeoff;
-  const { working, assumed, cautions: noted } = pad;
-  const takeoff = makeResult({
-    id,
-    title,
-    version,
-    system,
-    figures,
-    working,
-    assumed,
-    cautions: noted,
-    takes: [],
-    sources,
+export function reckonJob(input: JobInput, { from, ...options }: ReckonJobOptions = {}): ReckonedJob {
+  let worked: Worked | undefined;
+  const memory = (from && memories.get(from)) ?? NO_MEMORY;
+  const takeoff = takeoffOn(memory, (all) => {
+    worked = all;
+  })(input, options);
+  const { parts, bench } = worked as unknown as Worked;
+  const reckoned = Object.freeze({
+    takeoff,
+    parts: Object.freeze(parts.map(({ place: _, ...part }) => Object.freeze(part))),
   });
-  const parts = worked.parts.map(({ place: _, ...part }) => Object.freeze(part));
-  const reckoned = Object.freeze({ takeoff, parts: Object.freeze(parts) });
-  memories.set(reckoned, worked.bench.memory);
+  memories.set(reckoned, bench.memory);
   return reckoned;
 }

@@ -4,10 +4,10 @@
 import type { ConcreteOrderFigures } from '../pour/concrete-order';
 import type { Quantity } from '../quantity/quantity';
 import type { Choices, Element, Job, Raw, RawPart } from './document';
-import { concreteOf } from './fill';
+import { concreteOf, sumOf } from './fill';
 import type { Overlap } from './overlaps';
 import type { Purchase } from './purchases';
-import { type Bench, under, type WorkedElement, type WorkedPart } from './work';
+import { type Bench, membersOf, under, type WorkedElement, type WorkedPart } from './work';
 
 type Volume = Quantity<'volume'>;
 
@@ -32,12 +32,9 @@ export interface MixConcrete {
   readonly asked: WorkedPart | undefined;
 }
 
-const sum = (volumes: readonly Volume[]): Volume | undefined =>
-  volumes.reduce<Volume | undefined>((all, v) => all?.plus(v) ?? v, undefined);
-
 /** An overlap is taken off once, and never leaves less than nothing. */
 function lessTwice(gross: Volume, overlaps: readonly Overlap[], element: Element): Volume | undefined {
-  const twice = sum(overlaps.flatMap((o) => (o.less === element && o.twice ? [o.twice] : [])));
+  const twice = sumOf(overlaps.flatMap((o) => (o.less === element && o.twice ? [o.twice] : [])));
   return twice?.greaterThan(gross) ? gross : twice;
 }
 
@@ -47,7 +44,7 @@ export const concreteOfElements = (
   overlaps: readonly Overlap[],
 ): ElementConcrete[] =>
   elements.flatMap(({ element, index, parts }) => {
-    const one = concreteOf(new Map(parts.map(({ part, result }) => [part, result])));
+    const one = concreteOf(parts.map(({ result }) => result));
     if (!one) return [];
     const gross = element.count ? one.times(element.count) : one;
     const less = lessTwice(gross, overlaps, element);
@@ -58,8 +55,6 @@ const shareOf = (element: Element, shared: Partial<Choices> | undefined): Raw =>
   allowance: element.allowance ?? shared?.allowance,
   pour: element.pour ?? shared?.pour,
 });
-
-const membersOf = (part: RawPart | undefined): Raw => (typeof part === 'object' ? part : {});
 
 /** Where the elements of an order stand in the document. */
 const placeOfOrder =
@@ -144,7 +139,7 @@ export const concretePurchase = (mix: MixConcrete): Purchase => {
   return {
     item: ordered ? 'ready-mix' : 'concrete',
     of: tellingOf(mix),
-    quantity: ordered ?? (sum(mix.elements.map(({ net }) => net)) as Volume),
+    quantity: ordered ?? (sumOf(mix.elements.map(({ net }) => net)) as Volume),
     by: mix.elements.map(({ element, net }) => ({ element: element.name, quantity: net })),
   };
 };

@@ -106,14 +106,19 @@ function piecesOf(cuts: readonly TakeCut[]): Raw[] {
   return [...byLength.values()].map(({ length, count }) => ({ length, count }));
 }
 
+/** A line as it is bought, whatever is cut from it. */
+const uncut = ({ item, of, quantity, by }: Line): { readonly lines: Purchase[] } => ({
+  lines: [{ item, of, quantity, by }],
+});
+
 /** Bars of a size cut by one plan, unless that takes more than each element for itself. */
 function cutTogether(
   line: Line,
   cutting: Raw,
   bench: Bench,
 ): { readonly lines: Purchase[]; readonly part?: WorkedPart } {
+  const alone = uncut(line);
   const { item, of, quantity, by, cuts } = line;
-  const alone = { lines: [{ item, of, quantity, by }] };
   if (cuts.length === 0) return alone;
   const input = { pieces: piecesOf(cuts), stock: [{ length: of['stockLength'] }], ...cutting };
   const part = bench.reckon(
@@ -149,9 +154,8 @@ export function purchasesOf(
     ({ item }) => item !== 'concrete',
   );
   const cut = merged.map((line) => {
-    if (isShared(line, (name) => counts.get(name) ?? 1, cutting)) return cutTogether(line, cutting, bench);
-    const { item, of, quantity, by } = line;
-    return { lines: [{ item, of, quantity, by }] };
+    const shared = isShared(line, (name) => counts.get(name) ?? 1, cutting);
+    return shared ? cutTogether(line, cutting, bench) : uncut(line);
   });
   return {
     lines: cut.flatMap(({ lines }) => lines),

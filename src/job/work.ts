@@ -108,7 +108,8 @@ export class Bench {
 
 const NONE: Raw = {};
 
-const membersOf = (part: RawPart | undefined): Raw => (typeof part === 'object' ? part : NONE);
+/** What a part is given; nothing where it is only said to be there. */
+export const membersOf = (part: RawPart | undefined): Raw => (typeof part === 'object' ? part : NONE);
 
 const defined = (raw: Raw | undefined): Raw =>
   Object.fromEntries(

@@ -236,3 +236,15 @@ describe('places in the document', () => {
     expect(attempt.ok ? '' : attempt.error.message).toContain('version is missing; write it, for example 1');
   });
 });
+
+describe('a job with its parts', () => {
+  it('has the take-off that the calculation gives, doubts and all', () => {
+    const job: JobInput = {
+      version: 1,
+      elements: [slab({ x: 0, y: 0, l: 240, w: 120, t: 4 }, 0, { allowance: '400%' })],
+    };
+    const { takeoff } = reckonJob(job);
+    expect(takeoff).toEqual(jobTakeoff(job));
+    expect(takeoff.cautions.map(({ code }) => code)).toContain('unusual');
+  });
+});
