@@ -5,12 +5,12 @@ import type { DayFinish } from '../pour/day-set';
 import type { DayStageName } from '../pour/day-stages';
 import type { Quantity } from '../quantity/quantity';
 import { say } from '../reckoning/words';
-import type { PlanPoint } from './frame';
 import { lineSample, type Sample } from './legend';
 import { type PlanOptions, type PlanStyle, readPlanOptions } from './plan-options';
 import { Sheet } from './sheet';
 import type { Attributes } from './svg';
 import { textWidth } from './text-size';
+import { type BarRows, boxOf, drawBars, STRAY } from './timeline-bars';
 
 /** Height of a row by that of the text, and of a bar by that of its row. */
 const ROW = 1.8;
@@ -19,7 +19,6 @@ const MARGIN = { right: 2.2, top: 2.4, bottom: 3.4 };
 const STEPS = [5, 10, 15, 30, 60, 120, 240, 480, 720, 1440, 2880, 7200, 14_400, 43_200];
 const DAY = 1440;
 /** Less than so much is no stretch that is drawn. */
-const STRAY = 1e-6;
 
 const LIKELY: Attributes = { fill: 'ink', stroke: 'ink', 'stroke-width': 0.6 };
 const WAITING: Attributes = { fill: 'none', stroke: 'ink', 'stroke-width': 0.8, 'stroke-dasharray': '3 2' };
@@ -72,34 +71,10 @@ const barOf = ({ stage, begins, ends }: DayStage): Bar => ({
 });
 
 /** Where things lie: minutes across, rows down. */
-interface Grid {
+interface Grid extends BarRows {
   readonly to: number;
   readonly row: number;
   readonly bottom: number;
-  readonly middle: (i: number) => number;
-}
-
-const boxOf = (x0: number, x1: number, y0: number, y1: number): PlanPoint[] => [
-  { x: x0, y: y0 },
-  { x: x1, y: y0 },
-  { x: x1, y: y1 },
-  { x: x0, y: y1 },
-];
-
-/** Stretches of one kind, as one shape. */
-function drawBars(
-  sheet: Sheet,
-  { row, middle }: Grid,
-  stretches: readonly (readonly [from: number, to: number] | undefined)[],
-  look: Attributes,
-  name: string,
-): void {
-  const half = (BAR * row) / 2;
-  const rings = stretches.flatMap((stretch, i) => {
-    const [from, to] = stretch ?? [0, 0];
-    return to - from > STRAY ? [boxOf(from, to, middle(i) - half, middle(i) + half)] : [];
-  });
-  if (rings.length > 0) sheet.shape(rings, { ...look, class: name });
 }
 
 const upright = (sheet: Sheet, { row, bottom }: Grid, x: number, look: Attributes): void =>
@@ -161,7 +136,7 @@ function sheetOf(style: PlanStyle, system: 'customary' | 'metric', figures: DayP
   const to = Math.max(...bars.map(({ latest }) => latest));
   const across = Math.max(style.width - (left + MARGIN.right) * style.size, style.width / 4);
   const row = (ROW * style.size * to) / across;
-  const grid: Grid = { to, row, bottom: -bars.length * row, middle: (i) => -(i + 0.5) * row };
+  const grid: Grid = { to, row, bottom: -bars.length * row, bar: BAR * row, middle: (i) => -(i + 0.5) * row };
   const points = boxOf(0, to, 0, grid.bottom);
   const sheet = new Sheet({
     style,

@@ -4,12 +4,12 @@ import { type TruckLoad, type TruckPlanFigures, type TruckPlanInput, truckPlan }
 import { minutesOf } from '../pour/truck-rounds';
 import { Decimal } from '../quantity/decimal';
 import { say } from '../reckoning/words';
-import type { PlanPoint } from './frame';
 import { lineSample, type Sample } from './legend';
 import { type PlanOptions, type PlanStyle, readPlanOptions } from './plan-options';
 import { Sheet } from './sheet';
 import { type Attributes, coordinate } from './svg';
 import { textWidth } from './text-size';
+import { type BarRows, boxOf, drawBars } from './timeline-bars';
 
 /** Times of a load in minutes from the first arrival, for drawing. */
 interface Bar {
@@ -54,11 +54,10 @@ function barsOf({ loads, round, placingTime }: TruckPlanFigures): Bar[] {
 }
 
 /** Where things lie: minutes across, rows down. */
-interface Grid {
+interface Grid extends BarRows {
   readonly from: number;
   readonly to: number;
   readonly row: number;
-  readonly middle: (i: number) => number;
 }
 
 function gridOf(bars: readonly Bar[], across: number, size: number): Grid {
@@ -66,29 +65,7 @@ function gridOf(bars: readonly Bar[], across: number, size: number): Grid {
   const to = bars.reduce((most, { free }) => Math.max(most, free), 1);
   const perMinute = across / (to - from);
   const row = Math.min(ROW * size, (TALL * across) / bars.length) / perMinute;
-  return { from, to, row, middle: (i) => -(i + 0.5) * row };
-}
-
-const boxOf = (x0: number, x1: number, y0: number, y1: number): PlanPoint[] => [
-  { x: x0, y: y0 },
-  { x: x1, y: y0 },
-  { x: x1, y: y1 },
-  { x: x0, y: y1 },
-];
-
-/** Stretches of one kind, as one shape. */
-function drawBars(
-  sheet: Sheet,
-  { row, middle }: Grid,
-  stretches: readonly (readonly [from: number, to: number])[],
-  look: Attributes,
-  name: string,
-): void {
-  const half = (BAR * row) / 2;
-  const rings = stretches.flatMap(([from, to], i) =>
-    to - from > 1e-6 ? [boxOf(from, to, middle(i) - half, middle(i) + half)] : [],
-  );
-  if (rings.length > 0) sheet.shape(rings, { ...look, class: name });
+  return { from, to, row, bar: BAR * row, middle: (i) => -(i + 0.5) * row };
 }
 
 /** Ways of one kind, as one path. */

@@ -22,6 +22,7 @@ import { pathText, refuse } from '../reckoning/calculation';
 import { plainCopy } from '../reckoning/plain';
 import * as faults from './faults';
 import { figureAt, figuresIn, pathOf } from './figure-places';
+import { isObject } from './input-places';
 import { siOf, siOfUnit } from './scale';
 
 /** A quantity of whatever dimension, as text, as data or as one; a plain whole number is a count. */
@@ -116,9 +117,6 @@ interface Given {
   readonly line?: unknown;
   readonly at: string;
 }
-
-const isObject = (x: unknown): x is Readonly<Record<string, unknown>> =>
-  typeof x === 'object' && x !== null && !Array.isArray(x);
 
 const CLAIM_KEYS = ['figure', 'claimed', 'rounded', 'line'];
 

@@ -173,7 +173,8 @@ class Walk {
   }
 }
 
-const isObject = (x: unknown): x is Readonly<Record<string, unknown>> =>
+/** Members by name, and no list. */
+export const isObject = (x: unknown): x is Readonly<Record<string, unknown>> =>
   typeof x === 'object' && x !== null && !Array.isArray(x);
 
 /**

@@ -7,8 +7,9 @@ import type { Entry } from './figures';
 import { type Paper, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
 import { jobParts } from './job-parts';
 import { labelText } from './labels';
+import { capital } from './lines';
 import { purchaseRows } from './purchases';
-import { type Block, moreCautions, type Sheet, type SheetView, sheetOf } from './sheet';
+import { type Block, CREW, moreCautions, type Sheet, type SheetView, sheetOf } from './sheet';
 import { quantityText, type View, wordsText, wordText } from './view';
 
 /**
@@ -34,8 +35,6 @@ export interface PageView extends Omit<SheetView, 'detail'> {
   /** Drawings to put on the page. */
   readonly pictures?: readonly Picture[];
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function entriesHtml(entries: readonly Entry[]): string {
   const plain = entries.filter(({ table }) => !table);
@@ -82,9 +81,6 @@ const placedOf = (job: ReckonedJob, view: View): Placed[] =>
       const html = `${textTag('strong', where === undefined ? head : `${head}, ${where}`)} ${text}`;
       return { severity: caution.severity, html: `<li class="${caution.severity}">${html}</li>` };
     });
-
-/** Cautions that a crew reads at most, but for those that say stop. */
-const CREW = 3;
 
 /** What holds for every job of the kind. */
 function alwaysHtml({ takeoff }: ReckonedJob, view: View): string {

@@ -87,3 +87,6 @@ export function tableLines({ head, rows, told }: Cells, indent: string): string[
   if (widths) return [head, ...rows].flatMap((row) => rowLines(row, widths, indent));
   return told.flatMap((text, k) => wrapped(text, `${indent}${k + 1}. `, `${indent}   `));
 }
+
+/** A text that begins a line of its own. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -180,7 +180,7 @@ function blockOf(result: ResultParts<FigureSet>, input: unknown, view: SheetView
 const GRAVEST: readonly Severity[] = ['stop', 'warning', 'note'];
 
 /** Cautions that a crew reads at most, but for those that say stop. */
-const CREW = 3;
+export const CREW = 3;
 
 /** Each caution once: of the same code and words, whichever part of the job raised it. */
 class Collected {

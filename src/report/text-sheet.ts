@@ -1,7 +1,7 @@
 /** Sheets in plain text, as a crew can carry them: no line wider than a page, lists in columns. */
 import type { FigureSet, ResultParts } from '../reckoning/parts';
 import type { Entry } from './figures';
-import { pair, tableLines, wrapped } from './lines';
+import { capital, pair, tableLines, wrapped } from './lines';
 import { type Block, moreCautions, type Part, type Sheet, type SheetView, sheetOf, type Told } from './sheet';
 import type { StepText } from './view';
 import { type View, wordText } from './view';
@@ -50,8 +50,6 @@ function blockLines({ title, input, figures, working, assumed }: Block, view: Sh
     ),
   ];
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const cited = (source: number, view: SheetView): string => (view.detail === 'crew' ? '' : ` [${source}]`);
 
