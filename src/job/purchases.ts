@@ -106,17 +106,19 @@ function piecesOf(cuts: readonly TakeCut[]): Raw[] {
   return [...byLength.values()].map(({ length, count }) => ({ length, count }));
 }
 
+/** What a line becomes, and the plan that it was cut by. */
+interface Cut {
+  readonly lines: Purchase[];
+  readonly part?: WorkedPart;
+}
+
 /** A line as it is bought, whatever is cut from it. */
-const uncut = ({ item, of, quantity, by }: Line): { readonly lines: Purchase[] } => ({
+const uncut = ({ item, of, quantity, by }: Line): Cut => ({
   lines: [{ item, of, quantity, by }],
 });
 
 /** Bars of a size cut by one plan, unless that takes more than each element for itself. */
-function cutTogether(
-  line: Line,
-  cutting: Raw,
-  bench: Bench,
-): { readonly lines: Purchase[]; readonly part?: WorkedPart } {
+function cutTogether(line: Line, cutting: Raw, bench: Bench): Cut {
   const alone = uncut(line);
   const { item, of, quantity, by, cuts } = line;
   if (cuts.length === 0) return alone;
@@ -159,6 +161,6 @@ export function purchasesOf(
   });
   return {
     lines: cut.flatMap(({ lines }) => lines),
-    parts: cut.flatMap((each) => ('part' in each && each.part ? [each.part] : [])),
+    parts: cut.flatMap(({ part }) => (part ? [part] : [])),
   };
 }
