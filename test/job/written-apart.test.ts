@@ -24,7 +24,11 @@ const yard = {
   outline: { shape: 'rectangle', length: '20 ft', width: '12 ft' },
   thickness: '0.5 ft',
   slab: true,
-  base: { depth: '4 in', compactedDensity: '135 pcf', geotextile: { rollWidth: '12.5 ft', rollLength: '100 ft' } },
+  base: {
+    depth: '4 in',
+    compactedDensity: '135 pcf',
+    geotextile: { rollWidth: '12.5 ft', rollLength: '100 ft' },
+  },
   forms: {
     board: { thickness: '1.5 in', height: '5.5 in' },
     stock: ['16 ft'],
@@ -58,7 +62,10 @@ const court = {
 };
 
 const job = (...elements: readonly unknown[]): JobInput =>
-  ({ version: 1, elements: elements.map((e, i) => ({ name: `pad ${i + 1}`, ...(e as object) })) }) as JobInput;
+  ({
+    version: 1,
+    elements: elements.map((e, i) => ({ name: `pad ${i + 1}`, ...(e as object) })),
+  }) as JobInput;
 
 const linesOf = (input: JobInput): string[] =>
   reckonJob(input).takeoff.figures.purchases.map(({ item, quantity }) => `${item} ${quantity.format()}`);
