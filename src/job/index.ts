@@ -74,4 +74,5 @@ export {
 export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './part-inputs';
 export { type ItemPrice, type PricedPurchases, pricedPurchases } from './priced';
 export type { Purchase, PurchaseShare } from './purchases';
+export { migrateJob } from './versions';
 export type { JobPart } from './work';
