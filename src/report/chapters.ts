@@ -3,7 +3,7 @@
  * the units and the language of who reads.
  */
 import { csvText } from './csv';
-import { escapeHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
+import { escapeHtml, pairsHtml, pictureHtml, tableHtml, textTag } from './html';
 import { capital, pair, tableLines, wrapped } from './lines';
 import { markdownRow } from './markdown-sheet';
 
