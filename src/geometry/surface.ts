@@ -209,9 +209,7 @@ function rise([a, b, c]: Triangle, [p, q, r]: FlatTriangle): Flat {
 
 const decimal = (n: number): Decimal => new Decimal(n.toPrecision(DIGITS));
 
-function within(triangle: Triangle, first: Corner, outline: readonly Flat[]): Doubled {
-  if (doubleArea(triangle).isZero()) return NOTHING;
-  const corners = flatCorners(triangle, first);
+function within(triangle: Triangle, corners: FlatTriangle, outline: readonly Flat[]): Doubled {
   const { share, part } = clipped(corners, outline);
   if (share <= TRIFLE) return NOTHING;
   if (share >= 1 - TRIFLE) return whole(triangle);
@@ -222,6 +220,66 @@ function within(triangle: Triangle, first: Corner, outline: readonly Flat[]): Do
   return { area, volume: area.times(triangle[0].z).plus(more).times(3) };
 }
 
+const plus = (a: Doubled, b: Doubled): Doubled => ({
+  area: a.area.plus(b.area),
+  volume: a.volume.plus(b.volume),
+});
+
+interface Placed {
+  readonly triangle: Triangle;
+  readonly corners: FlatTriangle;
+}
+
+/** Fewer triangles or sides than these are compared each with each. */
+const FEW = 16;
+
+type Axis = 0 | 1;
+
+/** From where to where triangles reach along an axis. */
+function reachOf(placed: readonly Placed[], axis: Axis): [least: number, most: number] {
+  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const { corners } of placed) {
+    for (const corner of corners) {
+      least = Math.min(least, corner[axis]);
+      most = Math.max(most, corner[axis]);
+    }
+  }
+  return [least, most];
+}
+
+/** What of a ring lies in the box around triangles. */
+function boxed(ring: readonly Flat[], placed: readonly Placed[]): Flat[] {
+  const [[left, right], [low, high]] = [reachOf(placed, 0), reachOf(placed, 1)];
+  const above = leftOf(leftOf(ring, [left, low], [right, low]), [right, high], [left, high]);
+  return leftOf(leftOf(above, [left, high], [left, low]), [right, low], [right, high]);
+}
+
+/** Triangles that have an area, in binary numbers from the first corner of the outline. */
+const placedBy = (triangles: readonly Triangle[], first: Corner): Placed[] =>
+  triangles
+    .filter((triangle) => !doubleArea(triangle).isZero())
+    .map((triangle) => ({ triangle, corners: flatCorners(triangle, first) }));
+
+/** Triangles clipped by an outline: by halves, each with the part of the outline that is near. */
+function allWithin(placed: readonly Placed[], outline: readonly Flat[]): Doubled {
+  if (placed.length <= FEW || outline.length <= FEW) {
+    return placed.reduce(
+      (sum, { triangle, corners }) => plus(sum, within(triangle, corners, outline)),
+      NOTHING,
+    );
+  }
+  const length = (axis: Axis): number => {
+    const [least, most] = reachOf(placed, axis);
+    return most - least;
+  };
+  const axis: Axis = length(0) > length(1) ? 0 : 1;
+  const middle = ({ corners: [a, b, c] }: Placed): number => a[axis] + b[axis] + c[axis];
+  const sorted = [...placed].sort((a, b) => middle(a) - middle(b));
+  const half = sorted.length >> 1;
+  const halves = [sorted.slice(0, half), sorted.slice(half)];
+  return halves.map((part) => allWithin(part, boxed(outline, part))).reduce(plus);
+}
+
 /** So many digits hold every length that is written; sums in another order differ beyond them. */
 const HELD = 50;
 
@@ -229,12 +287,10 @@ const HELD = 50;
  * Area and volume under the surface through the spots, over a simple ring whose corners are among them.
  */
 export function underSurface(spots: readonly Spot[], outline: readonly Corner[]): Part {
-  const first = outline[0] as Corner;
-  const flat = isConvex(outline) ? undefined : flatRing(outline);
-  const sum = trianglesOf(spots).reduce((total, triangle) => {
-    const part = flat ? within(triangle, first, flat) : whole(triangle);
-    return { area: total.area.plus(part.area), volume: total.volume.plus(part.volume) };
-  }, NOTHING);
+  const triangles = trianglesOf(spots);
+  const sum = isConvex(outline)
+    ? triangles.reduce((total, triangle) => plus(total, whole(triangle)), NOTHING)
+    : allWithin(placedBy(triangles, outline[0] as Corner), flatRing(outline));
   return {
     area: sum.area.div(2).toSignificantDigits(HELD),
     volume: sum.volume.div(6).toSignificantDigits(HELD),
