@@ -6,12 +6,14 @@
  */
 
 import type { SlabVolumeFigures } from '../concrete/slab-volume';
+import { repeatedName, unknownName } from '../grade/faults';
 import type { TruckPlanFigures } from '../pour/truck-plan';
 import { isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
+import { refuse } from '../reckoning/calculation';
 import type { FigureSet, Result } from '../reckoning/result';
 import type { EvaporationRateFigures } from '../weather/evaporation-rate';
 import { DAY_FACTS, DAY_PARTS, type Day, type DayPart } from './day-inputs';
-import { type Element, partsIn, type Raw } from './document';
+import { type Element, type Job, partsIn, type Raw } from './document';
 import { sumOf } from './fill';
 import type { MixConcrete } from './orders';
 import type { Overlap } from './overlaps';
@@ -26,6 +28,36 @@ export interface Poured {
   /** Its concrete by mix, with orders and trucks. */
   readonly mixes: readonly MixConcrete[];
 }
+
+/** Every day by its own name, and every element in one day at most. */
+export function checkDays({ elements, days = [] }: Job): void {
+  const names = elements.map(({ name }) => name);
+  const seen = new Set<string>();
+  days.forEach((day, i) => {
+    if (days.findIndex(({ name }) => name === day.name) !== i)
+      refuse(`days[${i}].name`, repeatedName(day.name));
+    day.elements.forEach((name, k) => {
+      if (!names.includes(name)) refuse(`days[${i}].elements[${k}]`, unknownName(name, names));
+      if (seen.has(name)) refuse(`days[${i}].elements[${k}]`, repeatedName(name));
+      seen.add(name);
+    });
+  });
+}
+
+/** What each day pours, of what has been worked. */
+export const pouredOn = (
+  { days = [] }: Job,
+  elements: readonly WorkedElement[],
+  overlaps: readonly Overlap[],
+  mixes: readonly MixConcrete[],
+): Poured[] =>
+  days.map((day, index) => ({
+    day,
+    index,
+    elements: elements.filter(({ element }) => day.elements.includes(element.name)),
+    overlaps,
+    mixes: mixes.filter((mix) => mix.day?.day === day),
+  }));
 
 /** The concrete of a day, all mixes. */
 export const concreteOfDay = ({ mixes }: Poured): Quantity<'volume'> | undefined =>

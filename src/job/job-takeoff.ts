@@ -15,8 +15,8 @@ import { CLOSED_FORM } from '../reckoning/source';
 import type { ReckonOptions } from '../reckoning/system';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
-import { concreteOfDay, type Poured, workDay } from './days';
-import { type Job, type JobInput, jobDoor, partsIn } from './document';
+import { checkDays, concreteOfDay, type Poured, pouredOn, workDay } from './days';
+import { type Element, type Job, type JobInput, jobDoor, partsIn } from './document';
 import { assumptionsOf, cautionsOf, gravestFirst } from './gather';
 import { gravelKept } from './gravel';
 import {
@@ -90,36 +90,6 @@ function checkNames({ elements }: Job): void {
       );
   });
 }
-
-/** Every day by its own name, and every element in one day at most. */
-function checkDays({ elements, days = [] }: Job): void {
-  const names = elements.map(({ name }) => name);
-  const seen = new Set<string>();
-  days.forEach((day, i) => {
-    if (days.findIndex(({ name }) => name === day.name) !== i)
-      refuse(`days[${i}].name`, repeatedName(day.name));
-    day.elements.forEach((name, k) => {
-      if (!names.includes(name)) refuse(`days[${i}].elements[${k}]`, unknownName(name, names));
-      if (seen.has(name)) refuse(`days[${i}].elements[${k}]`, repeatedName(name));
-      seen.add(name);
-    });
-  });
-}
-
-/** What each day pours, of what has been worked. */
-const pouredOn = (
-  { days = [] }: Job,
-  elements: readonly WorkedElement[],
-  overlaps: readonly Overlap[],
-  mixes: readonly MixConcrete[],
-): Poured[] =>
-  days.map((day, index) => ({
-    day,
-    index,
-    elements: elements.filter(({ element }) => day.elements.includes(element.name)),
-    overlaps,
-    mixes: mixes.filter((mix) => mix.day?.day === day),
-  }));
 
 const known = (part: WorkedPart | undefined): WorkedPart[] => (part ? [part] : []);
 
@@ -255,6 +225,11 @@ const NO_MEMORY: Memory = new Map();
 
 const memories = new WeakMap<ReckonedJob, Memory>();
 
+const read = new WeakMap<ReckonedJob, readonly Element[]>();
+
+/** The elements of a job as its document was read; nothing for a job that was not reckoned here. */
+export const elementsOf = (job: ReckonedJob): readonly Element[] | undefined => read.get(job);
+
 /**
  * The take-off as a calculation, on what is remembered of an earlier job.
  *
@@ -338,11 +313,15 @@ export function reckonJob(input: JobInput, { from, ...options }: ReckonJobOption
   const takeoff = takeoffOn(memory, (all) => {
     worked = all;
   })(input, options);
-  const { parts, bench } = worked as unknown as Worked;
+  const { parts, bench, elements } = worked as unknown as Worked;
   const reckoned = Object.freeze({
     takeoff,
     parts: Object.freeze(parts.map(({ place: _, ...part }) => Object.freeze(part))),
   });
   memories.set(reckoned, bench.memory);
+  read.set(
+    reckoned,
+    elements.map(({ element }) => element),
+  );
   return reckoned;
 }
