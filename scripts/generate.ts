@@ -5,6 +5,7 @@
  *     npm run generate
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { holdCautionCodes } from './describe/caution-codes';
 import { entriesOf, everyModule, loadersModule } from './describe/catalog';
 import { describe } from './describe/describe';
 import { digest } from './describe/digest';
@@ -16,6 +17,7 @@ const OUT = new URL('../src/catalog/generated/', import.meta.url);
 const json = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`;
 
 const types = readTypes();
+holdCautionCodes(types);
 const entries = entriesOf(types);
 const described = describe(types, entries);
 rmSync(new URL('described/', OUT), { recursive: true, force: true });
