@@ -5,8 +5,8 @@
  *     npm run generate
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
-import { holdCautionCodes } from './describe/caution-codes';
 import { entriesOf, everyModule, loadersModule } from './describe/catalog';
+import { holdCautionCodes } from './describe/caution-codes';
 import { describe } from './describe/describe';
 import { digest } from './describe/digest';
 import { readTypes } from './describe/types';

@@ -19,7 +19,10 @@ const isCode = (node: ts.StringLiteralLike, checker: ts.TypeChecker): boolean =>
   checker.getContextualType(node)?.aliasSymbol?.name === OF_THE_TYPE;
 
 /** Every text that stands where the code of a caution is wanted, with the place where it does. */
-export function codesIn(file: ts.SourceFile, checker: ts.TypeChecker): (readonly [code: string, place: string])[] {
+export function codesIn(
+  file: ts.SourceFile,
+  checker: ts.TypeChecker,
+): (readonly [code: string, place: string])[] {
   const found: (readonly [string, string])[] = [];
   const look = (node: ts.Node): void => {
     if (ts.isStringLiteralLike(node) && isCode(node, checker)) {

@@ -25,6 +25,7 @@ import {
   EARLY_ENTRY_DEPTH,
   SAW_TIMES_ANSWER,
 } from '../reckoning/source';
+import { say } from '../reckoning/words';
 import { all, allOrNone, needs, notBoth, says, where } from '../reckoning/together';
 import * as cautions from './cautions';
 import { clock as clockField, clockText } from './clock';
@@ -221,7 +222,7 @@ function shiftOf(input: Parsed, pad: Pad): readonly [Time, Time] {
   if (!input.workFrom || !input.workTo) {
     pad.assume({
       name: 'workHours',
-      value: `${clockText(from)} to ${clockText(to)}`,
+      value: say`${{ from: clockText(from) }} to ${{ to: clockText(to) }}`,
       because: 'a usual working day',
       override: 'Give workFrom and workTo',
       source: COMMON_PRACTICE,

@@ -29,6 +29,7 @@ export {
 export {
   type DevelopmentLapInput,
   type DiametersLapInput,
+  type LapGrade,
   type LapLengthFigures,
   type LapLengthInput,
   lapLength,
