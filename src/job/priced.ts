@@ -37,7 +37,7 @@ function same(value: Quantity | string | undefined, wanted: string): boolean {
   if (value === undefined) return false;
   if (!isQuantity(value)) return value === wanted;
   const q = readQuantity(wanted, value.dimension, 'size');
-  return !isFaulty(q) && value.equals(q);
+  return !isFaulty(q) && value.compareTo(q) === 0;
 }
 
 const fits = (line: Purchase, { item, of = {} }: ItemPrice): boolean =>
