@@ -3,7 +3,7 @@ import type { Corner } from '../geometry/polygon';
 import { type Element, type JobInput, jobDoor } from '../job/document';
 import { reckonJob } from '../job/job-takeoff';
 import { move, ringsAt } from '../job/overlaps';
-import type { JointLayoutFigures, PlanJoint } from '../joints/joint-layout';
+import type { JointLayoutFigures, PlanJoint } from '../joints/layout-figures';
 import { Decimal } from '../quantity/decimal';
 import { missing } from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';

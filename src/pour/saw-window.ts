@@ -7,7 +7,7 @@
  * the working hours: whether start and cutting time together fit before the cuts are due.
  */
 
-import type { SawRateInput } from '../joints/joint-layout';
+import type { SawRateInput } from '../joints/layout-input';
 import { SAW_RATE_LENGTH, SAW_RATE_TIME } from '../joints/ordinary';
 import { UFGS_SAWING } from '../joints/sources';
 import * as faults from '../quantity/faults';

@@ -7,7 +7,7 @@
 
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { System, UnitId } from '../quantity/units';
-import type { BarCuttingFigures } from '../steel/bar-cutting';
+import type { BarCuttingFigures } from '../steel/cutting-figures';
 import type { RebarListFigures } from '../steel/rebar-types';
 import { csvText } from './csv';
 
