@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, relative, resolve } from 'node:path';
 import { defineConfig, type Options } from 'tsup';
@@ -127,6 +127,7 @@ export default defineConfig([
     esbuildPlugins: [licenses, lean],
     // What another build makes is not this one's to clean.
     clean: ['!browser/*.js*', '!node/**', '!**/*.cjs*', '!**/*.ts', '!**/*.cts'],
+    onSuccess: async () => copyFileSync('src/catalog/generated/job.schema.json', 'dist/job.schema.json'),
   },
   {
     ...shared,
@@ -134,7 +135,7 @@ export default defineConfig([
     format: ['cjs'],
     splitting: true,
     esbuildPlugins: [lean, fromRoot],
-    clean: ['!**/*.js', '!**/*.js.map', '!**/*.ts', '!**/*.cts', '!*.txt'],
+    clean: ['!**/*.js', '!**/*.js.map', '!**/*.ts', '!**/*.cts', '!*.txt', '!*.json'],
     onSuccess: writeNodeDoors,
   },
   {

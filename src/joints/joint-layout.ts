@@ -45,6 +45,7 @@ import {
 } from './layout/most';
 import { type Site, sitesOf } from './layout/site';
 import { takeOff } from './layout/take-off';
+import { heedWidePanels } from './layout/wide-panels';
 import { laidOn } from './layout-choice';
 import type { GivenWay, JointLayoutFigures } from './layout-figures';
 import {
@@ -163,6 +164,7 @@ function reckon(input: LayoutParsed, pad: Pad): JointLayoutFigures {
   const givesWay = givenWay(laid, panels, rules, write);
   const sawn = method.endsWith('saw') && contraction.sign() > 0;
   const taken = takeOff(input, { laid, contraction, isolation, depth, sawn, order: input.sawOrder }, pad);
+  heedWidePanels(panels, input.thickness, pad);
   heed(input, givesWay, site, sawn, pad);
   return {
     pattern: laid.pattern,
