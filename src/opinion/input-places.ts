@@ -159,7 +159,10 @@ class Walk {
   walk(given: JsonSchema, value: unknown, path: Path): void {
     if (value === undefined || value === null || this.left <= 0) return;
     this.left -= 1;
-    if ('x-input-of' in given) return this.ofPart(value, path);
+    if ('x-input-of' in given) {
+      this.ofPart(value, path);
+      return;
+    }
     const schema = this.member(given, value);
     const dimension = schema['x-dimension'];
     if (isDimension(dimension)) this.leaf(dimension, value, path);
