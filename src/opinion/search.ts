@@ -233,6 +233,8 @@ function rounder(scene: Scene): (best: readonly Candidate[]) => Candidate[] {
     );
 }
 
+const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
+
 /** What was found by the steps must hold in the calculation itself: what that tells is what counts. */
 function verified(one: Candidate, scene: Scene, own: readonly Margin[]): Candidate | undefined {
   const all = told(scene, one.edits);
