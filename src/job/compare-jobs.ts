@@ -1,8 +1,9 @@
 /** What changed between two jobs: concrete, every line of the purchase list, and what there is to watch out for. */
+import { keyOf } from '../quantity/amount-key';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import type { ReckonedJob } from './job-takeoff';
-import type { Purchase } from './purchases';
+import { lineKey, type Purchase } from './purchases';
 
 /** A quantity before and after. */
 export interface QuantityChange {
@@ -68,8 +69,6 @@ function changed(
   });
 }
 
-const lineKey = ({ item, of, quantity }: Purchase): string => JSON.stringify([item, of, quantity.dimension]);
-
 const linesOf = ({ takeoff }: ReckonedJob): Map<string, Purchase> =>
   new Map(takeoff.figures.purchases.map((line) => [lineKey(line), line]));
 
@@ -87,8 +86,7 @@ function purchaseChanges(before: ReckonedJob, after: ReckonedJob): PurchaseChang
 const concreteBy = ({ takeoff }: ReckonedJob): Map<string, Quantity> =>
   new Map(takeoff.figures.elements.flatMap(({ name, concrete }) => (concrete ? [[name, concrete]] : [])));
 
-const cautionKey = ({ code, says, params, input }: Caution): string =>
-  JSON.stringify([code, says, params, input]);
+const cautionKey = ({ code, says, params, input }: Caution): string => keyOf([code, says, params, input]);
 
 /** Cautions of the one that the other has not. */
 function only(of: ReckonedJob, not: ReckonedJob): Caution[] {

@@ -4,6 +4,7 @@
  * What several elements assume alike is listed once, where the job could share it. A caution that holds for every
  * job of its kind is said once; others stand where they apply.
  */
+import { keyOf } from '../quantity/amount-key';
 import type { Assumption, Caution, Severity } from '../reckoning/result';
 import type { WorkedPart } from './work';
 
@@ -13,15 +14,15 @@ interface Used {
   readonly part: WorkedPart;
 }
 
-const keyOf = ({ assumption: { name, value, because }, part }: Used): string =>
-  JSON.stringify([part.part, name, value, because]);
+const usedKey = ({ assumption: { name, value, because }, part }: Used): string =>
+  keyOf([part.part, name, value, because]);
 
 /** Assumed in one element, it is named there; in several alike, where they could share it. */
 export function assumptionsOf(parts: readonly WorkedPart[]): Assumption[] {
   const byKey = new Map<string, Used[]>();
   for (const part of parts) {
     for (const assumption of part.result.assumed) {
-      const key = keyOf({ assumption, part });
+      const key = usedKey({ assumption, part });
       byKey.set(key, [...(byKey.get(key) ?? []), { assumption, part }]);
     }
   }
@@ -43,7 +44,7 @@ export function cautionsOf(parts: readonly WorkedPart[]): Caution[] {
   const all = parts.flatMap((part) =>
     part.result.cautions.flatMap((caution) => {
       const { code, says, params, always, input } = caution;
-      const key = always ? `${code} ${says}` : JSON.stringify([part.element, code, says, params, input]);
+      const key = always ? `${code} ${says}` : keyOf([part.element, code, says, params, input]);
       if (said.has(key)) return [];
       said.add(key);
       return [always ? caution : { ...caution, input: part.place(input ?? '') }];

@@ -37,7 +37,7 @@ function same(value: Quantity | string | undefined, wanted: string): boolean {
   if (value === undefined) return false;
   if (!isQuantity(value)) return value === wanted;
   const q = readQuantity(wanted, value.dimension, 'size');
-  return !isFaulty(q) && value.equals(q);
+  return !isFaulty(q) && value.compareTo(q) === 0;
 }
 
 const fits = (line: Purchase, { item, of = {} }: ItemPrice): boolean =>
@@ -51,7 +51,8 @@ const priceOf = (line: Purchase, prices: readonly ItemPrice[]): ItemPrice | unde
 
 const LONGEST = 60;
 
-const nameOf = ({ item, of }: Purchase): string =>
+/** What a line of the purchase list is called in a bid. */
+export const nameOf = ({ item, of }: Purchase): string =>
   [item.replaceAll('-', ' '), ...Object.values(of as Take['of']).map(textOf)].join(', ').slice(0, LONGEST);
 
 /**

@@ -4,8 +4,8 @@
  * Concrete is what is ordered, by mix; bars of a size are cut by one plan for the whole job, which never takes more
  * than the parts would each for themselves.
  */
+import { keyOf } from '../quantity/amount-key';
 import type { Quantity } from '../quantity/quantity';
-
 import type { Take, TakeCut } from '../reckoning/takes';
 import type { BarCuttingFigures } from '../steel/bar-cutting';
 import type { Raw } from './document';
@@ -71,14 +71,15 @@ function joinShares(shares: readonly PurchaseShare[]): PurchaseShare[] {
   return [...byElement].map(([element, quantity]) => ({ element, quantity }));
 }
 
-const keyOf = ({ item, of, quantity }: Purchase): string =>
-  JSON.stringify([item, Object.entries(of).sort(([a], [b]) => (a < b ? -1 : 1)), quantity.dimension]);
+/** The same for lines that are bought as one: by kind and size, in whatever units and order that is written. */
+export const lineKey = ({ item, of, quantity }: Purchase): string =>
+  keyOf([item, Object.entries(of).sort(([a], [b]) => (a < b ? -1 : 1)), quantity.dimension]);
 
 /** Lines of a kind as one, in the order in which they first come. */
 function merge(lines: readonly Line[]): Line[] {
   const merged = new Map<string, Line>();
   for (const line of lines) {
-    const key = keyOf(line);
+    const key = lineKey(line);
     const before = merged.get(key);
     merged.set(
       key,
@@ -99,7 +100,7 @@ function merge(lines: readonly Line[]): Line[] {
 function piecesOf(cuts: readonly TakeCut[]): Raw[] {
   const byLength = new Map<string, { length: TakeCut['length']; count: number }>();
   for (const { length, count } of cuts) {
-    const key = JSON.stringify(length);
+    const key = keyOf(length);
     const before = byLength.get(key)?.count ?? 0;
     byLength.set(key, { length, count: before + count.toNumber('each') });
   }

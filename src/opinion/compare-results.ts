@@ -3,6 +3,7 @@
  *
  * What one value changes is told by changing it alone. What several change together beyond that is left as the rest.
  */
+import { keyOf } from '../quantity/amount-key';
 import * as sharedFaults from '../quantity/faults';
 import { canonicalValue, isQuantity, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
@@ -122,8 +123,7 @@ function changesOf(a: AnyResult, b: AnyResult): FigureChange[] {
 const isBranch = (x: unknown): x is object =>
   typeof x === 'object' && x !== null && !isQuantity(x) && !('unit' in x);
 
-const same = (a: unknown, b: unknown): boolean =>
-  isQuantity(a) && isQuantity(b) ? a.equals(b) : JSON.stringify(a) === JSON.stringify(b);
+const same = (a: unknown, b: unknown): boolean => keyOf(a) === keyOf(b);
 
 type Path = readonly (string | number)[];
 
@@ -209,9 +209,7 @@ const codesOf = ({ cautions }: AnyResult): Set<string> => new Set(cautions.map((
 const without = (a: Set<string>, b: Set<string>): string[] => [...a].filter((one) => !b.has(one));
 
 const defaultsOf = ({ assumed }: AnyResult): Map<string, string> =>
-  new Map(
-    assumed.map(({ name, value }) => [name, isQuantity(value) ? value.toString() : JSON.stringify(value)]),
-  );
+  new Map(assumed.map(({ name, value }) => [name, keyOf(value)]));
 
 function assumedChanges(a: AnyResult, b: AnyResult): string[] {
   const [before, after] = [defaultsOf(a), defaultsOf(b)];

@@ -71,7 +71,7 @@ export interface Sheet {
 
 /** What this copy of the library made goes through as it is; plain data and what another made is revived first. */
 export const living = <F extends FigureSet>(data: ResultParts<F>): ResultParts<F> =>
-  isQuantity(data.working?.[0]?.gives) ? data : revive(data);
+  isQuantity((data as Partial<ResultParts<F>> | null | undefined)?.working?.[0]?.gives) ? data : revive(data);
 
 /** A source on one line. */
 export function sourceText(source: Source, view: View = {}): string {
