@@ -16,6 +16,7 @@ import { constant, length, pressure } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { strength } from '../reckoning/concrete-strength';
 import {
   choice,
   fields,
@@ -43,7 +44,6 @@ import {
 } from './bars';
 import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
 import { numberIn, plainNumber } from './common';
-import { strength } from './concrete-strength';
 import { COVER, LAP_LEAST, LAP_SPACING, LAP_STRESS, STRENGTH } from './ordinary';
 import { ACI_318_DEVELOPMENT, CRSI_BARS, IRC_LAPS, MASONRY_LAP, VCC_LAP } from './sources';
 
