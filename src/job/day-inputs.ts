@@ -5,10 +5,10 @@
  * follows from the elements and their orders, is put into each part that asks for it.
  */
 import type { DayPlanInput } from '../pour/day-plan';
-import type { TruckPlanInput } from '../pour/truck-plan';
+import type { TruckPlanInput } from '../pour/truck-input';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { EvaporationRateInput } from '../weather/evaporation-rate';
-import type { ForecastInput, PlacingLimitsInput } from '../weather/placing-limits';
+import type { ForecastInput, PlacingLimitsInput } from '../weather/placing-limits-input';
 import type { PartInput } from './part-inputs';
 
 /** Limits of placing; the air at placing is that of the day, unless the forecast says it. */

@@ -7,11 +7,11 @@
 
 import type { SlabVolumeFigures } from '../concrete/slab-volume';
 import { repeatedName, unknownName } from '../grade/faults';
-import type { TruckPlanFigures } from '../pour/truck-plan';
+import type { TruckPlanFigures } from '../pour/truck-figures';
 import { isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { FigureSet, Result } from '../reckoning/result';
-import type { EvaporationRateFigures } from '../weather/evaporation-rate';
+import type { EvaporationRateFigures } from '../weather/drying-figures';
 import { DAY_FACTS, DAY_PARTS, type Day, type DayPart } from './day-inputs';
 import { type Element, type Job, partsIn, type Raw } from './document';
 import { sumOf } from './fill';

@@ -1,8 +1,10 @@
 /** Days of a job: each part as somebody would chain the calculations by hand, and every cubic yard on one day. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { pourOrder } from '../../src/drawing/pour-order';
 import type { JobDayInput, JobInput } from '../../src/job/index';
 import { jobTakeoff, reckonJob } from '../../src/job/index';
+import { elementsOf } from '../../src/job/job-takeoff';
 import { concreteOrder } from '../../src/pour/concrete-order';
 import { type DayPlanFigures, dayPlan } from '../../src/pour/day-plan';
 import { truckPlan } from '../../src/pour/truck-plan';
@@ -161,6 +163,17 @@ describe('a day of a job', () => {
     const page = jobHtml('Rear yard', reckonJob(yard(tuesday)), 'crew');
     expect(page).toContain('Tuesday');
     expect(page).toContain('7:00 AM');
+  });
+});
+
+describe('the order of pouring', () => {
+  it('is that of the days, then that of the document', () => {
+    const job = reckonJob(yard(tuesday));
+    expect([...pourOrder(job, elementsOf(job) ?? [])]).toEqual([
+      ['bin pad', 1],
+      ['delivery slab', 2],
+      ['walk', 3],
+    ]);
   });
 });
 
