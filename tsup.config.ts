@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { defineConfig, type Options } from 'tsup';
 import { leanDecimal } from './scripts/lean-decimal';
@@ -98,6 +98,7 @@ export default defineConfig([
     splitting: true,
     esbuildPlugins: [licenses, lean],
     clean: ['!browser/*.js*'],
+    onSuccess: async () => copyFileSync('src/catalog/generated/job.schema.json', 'dist/job.schema.json'),
   },
   {
     ...shared,

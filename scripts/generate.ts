@@ -8,6 +8,7 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { entriesOf, everyModule, loadersModule } from './describe/catalog';
 import { describe } from './describe/describe';
 import { digest } from './describe/digest';
+import { formsOf, jobSchema } from './describe/job-schema';
 import { readTypes } from './describe/types';
 import { unitTable } from './describe/units';
 
@@ -23,6 +24,7 @@ mkdirSync(new URL('described/', OUT), { recursive: true });
 for (const [id, description] of described) {
   writeFileSync(new URL(`described/${id}.json`, OUT), json(description));
 }
+writeFileSync(new URL('job.schema.json', OUT), json(jobSchema(formsOf(described))));
 writeFileSync(new URL('units.json', OUT), json(unitTable(described)));
 writeFileSync(new URL('list.json', OUT), json(entries.map(({ entry }) => entry)));
 writeFileSync(new URL('loaders.ts', OUT), loadersModule(entries));

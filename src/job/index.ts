@@ -76,4 +76,5 @@ export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './p
 export type { PayStageInput } from './pay-stages';
 export { type ItemPrice, type PricedPurchases, pricedPurchases } from './priced';
 export type { Purchase, PurchaseShare } from './purchases';
+export { migrateJob } from './versions';
 export type { JobPart } from './work';

@@ -95,7 +95,7 @@ export interface JobParts {
   /** How concrete is ordered; each mix is ordered for itself. */
   readonly order?: PartInput<Omit<ConcreteOrderInput, 'volume' | 'allowance' | 'pour' | 'elements'>>;
   /** Trucks for each order. */
-  readonly trucks?: PartInput<Omit<TruckPlanInput, 'volume' | 'loads'>>;
+  readonly trucks?: PartInput<Omit<TruckPlanInput, 'volume' | 'truckCapacity' | 'loads'>>;
   /** How bars are cut, all elements by one plan. */
   readonly cutting?: PartInput<Omit<BarCuttingInput, 'pieces'>>;
 }
@@ -131,3 +131,10 @@ export type ElementPart = keyof typeof ELEMENT_PARTS;
 
 /** Parts of the job, each with its calculation. */
 export const JOB_PARTS = { order: 'concrete-order', trucks: 'truck-plan', cutting: 'bar-cutting' } as const;
+
+/** What the job puts into its own parts, and nobody else. */
+export const FROM_JOB: Readonly<Record<string, readonly string[]>> = {
+  order: ['volume', 'allowance', 'pour', 'elements'],
+  trucks: ['volume', 'truckCapacity', 'loads'],
+  cutting: ['pieces'],
+};

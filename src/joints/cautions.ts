@@ -78,6 +78,15 @@ export const overOtherCaps = (limit: Length, actual: Length): Caution => ({
   source: sources.JOINT_LAYOUT_RULES,
 });
 
+export const widePanels = (limit: Length, actual: Length, times: Quantity<'ratio'>): Caution => ({
+  code: 'wide-panels',
+  severity: 'warning',
+  ...say`panels ${{ actual }} long are ${{ times }} times the thickness, and plain slabs are jointed at 24 to 36 times, here ${{ limit }} at most: they crack where nobody cut. Joint closer, or have the engineer give the steel that is to hold the cracks`,
+  limit,
+  actual,
+  source: sources.ACI_302_JOINTS,
+});
+
 export const rulesGiveWay = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
   code: 'rule-gives-way',
   severity: 'warning',

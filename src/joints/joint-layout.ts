@@ -83,6 +83,7 @@ import {
   type TakeOffInput,
   takeOff,
 } from './layout/take-off';
+import { heedWidePanels } from './layout/wide-panels';
 import {
   BAR_SPACING,
   JOINT_DEPTH_RANGE,
@@ -788,6 +789,7 @@ function reckon(input: Parsed, pad: Pad): JointLayoutFigures {
   const givesWay = givenWay(laid, panels, rules, write);
   const sawn = method.endsWith('saw') && contraction.sign() > 0;
   const taken = takeOff(input, { laid, contraction, isolation, depth, sawn, order: input.sawOrder }, pad);
+  heedWidePanels(panels, input.thickness, pad);
   heed(input, givesWay, site, sawn, pad);
   return {
     pattern: laid.pattern,

@@ -120,7 +120,7 @@ function shiftOf(job: DayJob, now: Day, { system }: Pad): DayShift {
     later: day.ends.likely.minus(now.ends.likely),
     finishEndsAt: bounds.clock(day.ends.likely),
     finishersNeeded: day.needed,
-    verdict: judgeDay(day, bounds, pad),
+    verdict: judgeDay(day, bounds, conditions.air, pad),
   };
 }
 
