@@ -127,7 +127,11 @@ describe('pages of a job', () => {
 
   it('say what is to be bought, what is missing, and the cautions that matter', () => {
     const [crew = '', order = '', all = ''] = PAGES.map((page) => jobHtml('Rear yard', job, page));
-    for (const html of [crew, order, all]) expect(html).toContain('elements[2].thickness');
+    for (const html of [crew, order]) {
+      expect(html).toContain('<bdi>ramp: slab</bdi></th><td><bdi>thickness</bdi>');
+      expect(html).not.toContain('elements[2]');
+    }
+    expect(all).toContain('elements[2].thickness');
     expect(order).toContain('Ready-mixed concrete');
     expect(order).not.toContain('How it was figured');
     expect(all).toContain('How it was figured');
