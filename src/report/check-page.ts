@@ -234,11 +234,12 @@ function chaptersOf(check: Check, given: CheckView): Chapter[] {
  * ```
  */
 export function checkHtml(title: string, check: EstimateCheck<FigureSet>, view: CheckView = {}): string {
+  const body = chaptersHtml(chaptersOf(check, view));
   const metric = (view.system ?? check.result.system) === 'metric';
   const { paper = metric ? 'a4' : 'letter', lang = 'en' } = view;
   const line = [view.job, view.date].filter(Boolean).join(', ');
   const head = textTag('h1', title) + (line === '' ? '' : textTag('p', line));
-  return pageHtml({ title, lang, paper, body: head + chaptersHtml(chaptersOf(check, view)) });
+  return pageHtml({ title, lang, paper, body: head + body });
 }
 
 /**
