@@ -8,7 +8,7 @@ import type { Corner } from '../geometry/polygon';
 import type { Element, JobInput } from '../job/document';
 import { elementsOf, type JobOverlapFigures, type ReckonedJob, reckonJob } from '../job/job-takeoff';
 import { move, ringsAt } from '../job/overlaps';
-import type { JointLayoutFigures, PlanJoint } from '../joints/joint-layout';
+import type { JointLayoutFigures, PlanJoint } from '../joints/layout-figures';
 import { Decimal } from '../quantity/decimal';
 import { missing } from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';

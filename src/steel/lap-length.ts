@@ -16,6 +16,7 @@ import { constant, length, pressure } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { strength } from '../reckoning/concrete-strength';
 import {
   choice,
   fields,
@@ -31,12 +32,23 @@ import type { Pad } from '../reckoning/pad';
 import { all, notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import { type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
+import {
+  type AnyBarSize,
+  BAR_GRADES,
+  type BarGrade,
+  diameterOf,
+  isHeavy,
+  usualGrade,
+  usualGradeOf,
+  yieldOf,
+} from './bars';
 import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
 import { numberIn, plainNumber } from './common';
-import { strength } from './concrete-strength';
 import { COVER, LAP_LEAST, LAP_SPACING, LAP_STRESS, STRENGTH } from './ordinary';
 import { ACI_318_DEVELOPMENT, CRSI_BARS, IRC_LAPS, MASONRY_LAP, VCC_LAP } from './sources';
+
+/** Grades for which the residential code gives a number of diameters. */
+export type LapGrade = '40' | '60' | '280' | '420';
 
 /** A lap of so many bar diameters. */
 export interface DiametersLapInput {
@@ -46,8 +58,8 @@ export interface DiametersLapInput {
   readonly bar: AnyBarSize;
   /** By default 40, or as many as the grade or the stress asks for. */
   readonly diameters?: number;
-  /** Grade of the bar, 40 or 60: so many diameters, as the residential code has it. */
-  readonly grade?: '40' | '60';
+  /** Grade of the bar, 40 or 60, in metric 280 or 420: 40 or 60 diameters, as the residential code has it. */
+  readonly grade?: LapGrade;
   /** Stress of the bar in service, where the clause on masonry is to be followed. */
   readonly stress?: QuantityInput<'pressure'>;
   /** Never shorter than this; by default 12 in. */
@@ -62,7 +74,7 @@ export interface DevelopmentLapInput {
   readonly bar: AnyBarSize;
   /** Specified strength of the concrete, by its cylinder: `4000 psi`, `28 MPa`, or the class `C25/30`. */
   readonly concrete: QuantityInput<'pressure'>;
-  /** Grade of the bar; by default 60. */
+  /** Grade of the bar; by default 60, in a metric job 420, 400 of bars such as 15M and B500B of those by diameter. */
   readonly grade?: BarGrade;
   /** Cover to the face of the bar; without it the least confinement is taken. */
   readonly cover?: QuantityInput<'length'>;
@@ -99,7 +111,7 @@ interface ByDiameters {
   readonly kind: 'diameters';
   readonly bar: AnyBarSize;
   readonly diameters: Quantity<'count'> | undefined;
-  readonly grade: '40' | '60' | undefined;
+  readonly grade: LapGrade | undefined;
   readonly stress: Quantity<'pressure'> | undefined;
   readonly minimum: Length | undefined;
 }
@@ -128,11 +140,13 @@ const FEW = constant(() => wholeNumber(30));
 /** #6 and 20M, which are 19.05 and 19.5 mm, are small; bars by diameter up to 20 mm. */
 const SMALL = constant(() => length('20 mm'));
 
+const DIAMETERS_BY_GRADE: Readonly<Record<LapGrade, number>> = { '40': 40, '60': 60, '280': 40, '420': 60 };
+
 /** How many diameters where none are given: by grade, by stress, or the least of the clause. */
 function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'count'> {
   if (grade) {
-    const n = wholeNumber(Number(grade));
-    const because = say`${{ grade }} diameters for bars of ${{ strength: yieldOf(grade) }}`;
+    const n = wholeNumber(DIAMETERS_BY_GRADE[grade]);
+    const because = say`${{ n }} diameters for bars of ${{ strength: yieldOf(grade) }}`;
     const override = 'Give diameters from the plans';
     pad.assume({ name: 'diameters', value: n, because, override, source: IRC_LAPS });
     return n;
@@ -146,7 +160,7 @@ function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'cou
   pad.assume({
     name: 'diameters',
     value: DIAMETERS(),
-    because: say`the least of the clause, which holds for a stress of up to ${{ stress: LOW_STRESS }}; bars of grade 60 may need 60`,
+    because: say`the least of the clause, which holds for a stress of up to ${{ stress: LOW_STRESS }}; bars of grade ${{ grade: usualGrade(pad.system) }} may need 60`,
     override: 'Give diameters from the plans, or grade, or stress',
     source: VCC_LAP,
   });
@@ -168,9 +182,12 @@ function byDiameters(input: ByDiameters, pad: Pad): LapLengthFigures {
   return { lap, diameters: lap.over(d) };
 }
 
-/** Factor of the grade: 75 is taken as 80. */
-const gradeFactor = (grade: BarGrade): string =>
-  grade === '100' ? '1.3' : grade === '75' || grade === '80' ? '1.15' : '1';
+/** Factor of the grade: 1 up to 60 and 420, 1.15 up to 80 and 550, what lies between as these. */
+function gradeFactor(grade: BarGrade): string {
+  const strength = yieldOf(grade);
+  if (!strength.greaterThan(yieldOf('420'))) return '1';
+  return strength.greaterThan(yieldOf('80')) ? '1.3' : '1.15';
+}
 
 /** What is not given counts as little as it may be: one diameter from the middle of the bar. */
 function assumeLeast(name: 'cover' | 'spacing', value: Length, pad: Pad): Length {
@@ -215,14 +232,16 @@ function factorsOf(input: ByDevelopment, grade: BarGrade): Factors {
 }
 
 function assumeUsual(input: ByDevelopment, pad: Pad): { grade: BarGrade; lapClass: 'A' | 'B' } {
-  const usual = { grade: '60', lapClass: 'B' } as const;
+  const usual = { grade: usualGradeOf(input.bar, pad.system), lapClass: 'B' } as const;
   for (const name of ['grade', 'lapClass'] as const) {
     if (input[name]) continue;
     pad.assume({
       name,
       value: name === 'grade' ? usual.grade : `class ${usual.lapClass}`,
       because:
-        name === 'grade' ? 'most bars are grade 60' : 'more than half of the bars are lapped in one place',
+        name === 'grade'
+          ? say`most bars of this kind are grade ${{ grade: usual.grade }}`
+          : 'more than half of the bars are lapped in one place',
       override: say`Give ${{ name }} from the plans`,
       source: ACI_318_DEVELOPMENT,
     });
@@ -307,7 +326,7 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
           kind: word('diameters'),
           bar: barField('bar'),
           diameters: maybe(whole('diameters', 1, MOST_DIAMETERS)),
-          grade: maybe(choice('grade', ['40', '60'] as const)),
+          grade: maybe(choice('grade', ['40', '60', '280', '420'] as const)),
           stress: maybe(quantity('pressure', 'stress', 'positive', LAP_STRESS)),
           minimum: maybe(quantity('length', 'minimum', 'not-negative', LAP_LEAST)),
         },

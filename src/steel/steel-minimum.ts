@@ -1,7 +1,7 @@
 /**
  * Least steel in a slab on ground, and what provides it.
  *
- * By ratio: `A = r × b × t` in a width `b`, with 0.0018 for grade 60 and 0.0020 for grades 40 and 50.
+ * By ratio: `A = r × b × t` in a width `b`, with 0.0018 for grade 60, 420, and stronger, 0.0020 for weaker grades.
  * By drag: `A = F × L × b × w ÷ (2 × f)`, the pull of a slab of weight `w` dragged over its base from
  * both ends, with friction factor `F`, joints `L` apart and working stress `f`. Drag alone would have thin slabs
  * with bars many feet apart: by either rule no bars are offered farther apart than `min(5 × t, 18 in)`.
@@ -24,7 +24,7 @@ import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { type AnyBarSize, BAR_GRADES, type BarGrade, sectionOf } from './bars';
+import { type AnyBarSize, BAR_GRADES, type BarGrade, sectionOf, usualGrade, yieldOf } from './bars';
 import { steelGoverned } from './cautions';
 import {
   CONCRETE_DENSITY,
@@ -44,7 +44,7 @@ export interface RatioSteelInput {
   readonly kind: 'ratio';
   /** Thickness of the slab. */
   readonly thickness: QuantityInput<'length'>;
-  /** By default 60. */
+  /** By default 60, or 420 in a metric job. */
   readonly grade?: BarGrade;
   /** Steel over concrete; by default that of the grade. */
   readonly ratio?: QuantityInput<'ratio'>;
@@ -151,7 +151,7 @@ const WIDTH = /*#__PURE__*/ paired('length', '1 ft', '1 m');
 const STEP = /*#__PURE__*/ paired('length', '1 in', '10 mm');
 const WIDEST = /*#__PURE__*/ paired('length', '18 in', '450 mm');
 const FRICTION = constant(() => ratio('1.5:1'));
-/** Grade 60, which metric standards name 420. */
+/** Of grade 60, and of 420. */
 const YIELD = /*#__PURE__*/ paired('pressure', '60000 psi', '420 MPa');
 export const CONCRETE = /*#__PURE__*/ paired('density', '150 pcf', '2400 kg/m3');
 const WEIGHT_EACH = /*#__PURE__*/ paired('mass-per-area', '12.5 lb/ft2', '24 kg/m2');
@@ -198,16 +198,17 @@ function needOf(needed: Area, limit: Length, system: System): SteelNeed {
 /** The width that steel is given for, in words. */
 const AREA_UNIT = { customary: 'in2', metric: 'mm2' } as const;
 
-const gradeRatio = (grade: BarGrade): string => (grade === '40' || grade === '50' ? '0.2%' : '0.18%');
+/** Weaker than grade 60, under its metric name too, which is a little more than 60,000 psi. */
+const gradeRatio = (grade: BarGrade): string => (yieldOf(grade).lessThan(yieldOf('60')) ? '0.2%' : '0.18%');
 
 function ratioFor(input: ByRatio, pad: Pad): Quantity<'ratio'> {
   if (input.ratio) return input.ratio;
-  const grade = input.grade ?? '60';
+  const grade = input.grade ?? usualGrade(pad.system);
   if (!input.grade) {
     pad.assume({
       name: 'grade',
       value: grade,
-      because: 'most bars are grade 60',
+      because: say`most bars are grade ${{ grade }}`,
       override: 'Give grade',
       source: ACI_318_RATIO,
     });
