@@ -40,6 +40,7 @@ import {
   PAD_TOP,
 } from './ordinary';
 import { rectangularFrustum, TWO } from './solids';
+import { heedThinFootings } from './thin-footings';
 
 /** Steps along a strip on sloping ground. */
 export interface FootingStepsInput {
@@ -391,6 +392,13 @@ function reckon({ footings, frostDepth }: Parsed, pad: Pad): FootingVolumeFigure
   heedFrost(
     footings.map(({ founded, indoors }, i) => ({ name: `footing ${i + 1}`, founded, indoors })),
     frostDepth,
+    pad,
+  );
+  heedThinFootings(
+    footings.map((footing, i) => ({
+      name: `footing ${i + 1}`,
+      depth: 'depth' in footing ? footing.depth : undefined,
+    })),
     pad,
   );
   pad.caution(cautions.buriedUtilities);

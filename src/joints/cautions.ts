@@ -60,6 +60,15 @@ export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): 
   source: MCGRAW_JOINTS,
 });
 
+export const jointsFarApart = (limit: Length, actual: Length): Caution => ({
+  code: 'joints-far-apart',
+  severity: 'warning',
+  ...say`a panel of ${{ actual }} is longer than ${{ limit }}, 36 times the thickness and the most that published rules have in plain concrete: it tends to crack between the joints and to curl at them. Joint closer, unless an engineer has reinforced the slab for it`,
+  limit,
+  actual,
+  source: sources.CURVED_JOINTS,
+});
+
 export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
   code: 'long-for-stiffness',
   severity: 'warning',

@@ -41,6 +41,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
+import { heedFarJoints } from './far-joints';
 import * as faults from './faults';
 import { JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { type FoundGrid, findGrid, type Setting } from './layout/grid-plan';
@@ -788,6 +789,7 @@ function reckon(input: Parsed, pad: Pad): JointLayoutFigures {
   const givesWay = givenWay(laid, panels, rules, write);
   const sawn = method.endsWith('saw') && contraction.sign() > 0;
   const taken = takeOff(input, { laid, contraction, isolation, depth, sawn, order: input.sawOrder }, pad);
+  heedFarJoints(panels, input.thickness, pad);
   heed(input, givesWay, site, sawn, pad);
   return {
     pattern: laid.pattern,
