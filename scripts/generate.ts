@@ -6,8 +6,10 @@
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { entriesOf, everyModule, loadersModule } from './describe/catalog';
+import { holdCautionCodes } from './describe/caution-codes';
 import { describe } from './describe/describe';
 import { digest } from './describe/digest';
+import { formsOf, jobSchema } from './describe/job-schema';
 import { readTypes } from './describe/types';
 import { unitTable } from './describe/units';
 
@@ -16,6 +18,7 @@ const OUT = new URL('../src/catalog/generated/', import.meta.url);
 const json = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`;
 
 const types = readTypes();
+holdCautionCodes(types);
 const entries = entriesOf(types);
 const described = describe(types, entries);
 rmSync(new URL('described/', OUT), { recursive: true, force: true });
@@ -23,6 +26,7 @@ mkdirSync(new URL('described/', OUT), { recursive: true });
 for (const [id, description] of described) {
   writeFileSync(new URL(`described/${id}.json`, OUT), json(description));
 }
+writeFileSync(new URL('job.schema.json', OUT), json(jobSchema(formsOf(described))));
 writeFileSync(new URL('units.json', OUT), json(unitTable(described)));
 writeFileSync(new URL('list.json', OUT), json(entries.map(({ entry }) => entry)));
 writeFileSync(new URL('loaders.ts', OUT), loadersModule(entries));

@@ -20,6 +20,7 @@ const WORDS = [
   'x-format',
   'x-examples',
   'x-input-of',
+  'x-from-job',
 ];
 
 const compiled = (schema: JsonSchema): ValidateFunction => {

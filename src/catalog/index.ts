@@ -14,6 +14,7 @@ import { loaders } from './generated/loaders';
 
 export type { AnyCalculation } from './all';
 export { formIn } from './form';
+export { jobSchema } from './job-schema';
 export { openApi, type RunOutcome, runCalculation, type ToolDescription, toolDescriptions } from './run';
 
 /** A calculation as it stands in a menu: plain data. */

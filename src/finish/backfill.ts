@@ -194,7 +194,7 @@ function sown({ area: A, rate: r, purity, germination }: Part<'seed'>, pad: Pad)
 
 /** By weight on an area of the job's own units. */
 function published({ system }: Pad): PublishedSeeding[] {
-  const unit = system === 'metric' ? 'kg/m2' : 'lb/ft2';
+  const unit = system === 'metric' ? 'g/m2' : 'lb/ft2';
   const on = (pounds: string): Quantity<'mass-per-area'> =>
     ONE_POUND()
       .times(ratio(`${pounds}:1`))
@@ -212,7 +212,8 @@ function sloped({ fall: f, over: o }: Part<'ground'>, pad: Pad): Partial<Backfil
   const u = FULL();
   const groundSlope = pad.step('fall of the ground', 'q = u × (f ÷ o)', { u, f, o }, u.times(f.over(o)));
   if (rule?.least && groundSlope.lessThan(rule.least)) {
-    pad.caution(cautions.flatGround(rule.least, groundSlope, rule.source));
+    const caution = groundSlope.sign() < 0 ? cautions.groundRunsBack : cautions.flatGround;
+    pad.caution(caution(rule.least, groundSlope, rule.source));
   }
   return { groundSlope };
 }

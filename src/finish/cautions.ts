@@ -76,6 +76,19 @@ export const flatGround = (limit: Quantity<'slope'>, actual: Quantity<'slope'>, 
   source,
 });
 
+export const groundRunsBack = (
+  limit: Quantity<'slope'>,
+  actual: Quantity<'slope'>,
+  source: Source,
+): Caution => ({
+  code: 'runs-to-building',
+  severity: 'stop',
+  ...say`the ground falls ${{ back: actual.negated() }} toward the building: rain runs to the wall, stands there and freezes under the slab. Before anything is sown raise it at the wall until it falls ${{ limit }} away, keeping below sill and siding, or cut a swale that leads the water off`,
+  limit,
+  actual,
+  source,
+});
+
 export const poorSeed = (limit: Ratio, actual: Ratio): Caution => ({
   code: 'poor-seed',
   severity: 'note',

@@ -93,6 +93,8 @@ export interface Reached {
   readonly packing?: Quantity<'length'>;
   /** How much they are higher: dug in, or the base filled up between them. */
   readonly dugIn?: Quantity<'length'>;
+  /** How much is ripped off the boards of risers, which neither dig in nor are packed up. */
+  readonly ripped?: Quantity<'length'>;
 }
 
 const SEVEN = 7;
@@ -111,13 +113,28 @@ function coursesFor(h: Length, b: Length, pad: Pad): Quantity<'count'> {
   return n;
 }
 
+/** What is asked of the boards. */
+interface Reach {
+  /** Height of the concrete. */
+  readonly h: Length;
+  /** Height of a board. */
+  readonly b: Length;
+  /** How many stand above each other, where that was given. */
+  readonly given: Quantity<'count'> | undefined;
+  /** Whether they form risers, above whose lower edge the tread below is finished. */
+  readonly riser: boolean;
+}
+
 /** Whether the boards reach the top of the concrete. */
-export function reached(h: Length, b: Length, given: Quantity<'count'> | undefined, pad: Pad): Reached {
+export function reached({ h, b, given, riser }: Reach, pad: Pad): Reached {
   const n = given ?? coursesFor(h, b, pad);
   const F = pad.step('height of the forms', 'F = n × b', { n, b }, b.times(n));
   const lacks = small(h.minus(F));
   if (lacks.sign() === 0) return { courses: n, formHeight: F };
-  if (lacks.sign() < 0) return { courses: n, formHeight: F, dugIn: lacks.abs() };
-  pad.caution(cautions.lowForms(h, F, lacks));
+  const over = lacks.abs();
+  if (riser && lacks.sign() < 0) pad.caution(cautions.ripRisers(h, F, over));
+  if (lacks.sign() < 0) return { courses: n, formHeight: F, ...(riser ? { ripped: over } : { dugIn: over }) };
+  pad.caution((riser ? cautions.lowRisers : cautions.lowForms)(h, F, lacks));
+  if (riser) return { courses: n, formHeight: F };
   return { courses: n, formHeight: F, packing: lacks };
 }

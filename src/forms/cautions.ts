@@ -74,6 +74,24 @@ export const lowForms = (limit: Length, actual: Length, lacks: Length): Caution 
   source: FORM_DEPTH,
 });
 
+export const lowRisers = (limit: Length, actual: Length, lacks: Length): Caution => ({
+  code: 'low-forms',
+  severity: 'warning',
+  ...say`the riser boards are ${{ actual }} high, and a riser is ${{ limit }}: the concrete of the step slumps out below them. Take a wider board ripped to the riser, or nail a strip of ${{ lacks }} along its lower edge`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const ripRisers = (limit: Length, actual: Length, over: Length): Caution => ({
+  code: 'rip-risers',
+  severity: 'note',
+  ...say`rip ${{ over }} off the riser boards: a riser is ${{ limit }}, and boards ${{ actual }} high stand in the concrete of the tread below. Bevel their lower edge, so that the trowel gets under it`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
 export const tightCurve = (limit: Length, actual: Length): Caution => ({
   code: 'tight-curve',
   severity: 'warning',

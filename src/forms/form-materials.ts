@@ -222,7 +222,7 @@ function reckon(input: Parsed, pad: Pad): FormMaterialsFigures {
   const { kind, height: h, stakes, fasteners, release, uses } = input;
   const edges = edgesOf(input, pad);
   const size = sizeOf(input.board, pad.system);
-  const reach = reached(h, size.height, input.courses, pad);
+  const reach = reached({ h, b: size.height, given: input.courses, riser: kind === 'riser' }, pad);
   const spacings = spacingsOf(
     stakes,
     {

@@ -74,8 +74,13 @@ export interface Span {
 function spanOf(at: Float64Array, reach: number): Span {
   const hair = 1e-14 * reach;
   const next = (i: number): number => at[(i + 1) % at.length] as number;
-  const from = at.map((here, i) => Math.min(here, next(i)) - hair);
-  const to = at.map((here, i) => Math.max(here, next(i)) + hair);
+  return spanning(
+    at.map((here, i) => Math.min(here, next(i)) - hair),
+    at.map((here, i) => Math.max(here, next(i)) + hair),
+  );
+}
+
+function spanning(from: Float64Array, to: Float64Array): Span {
   const least = from.reduce((a, b) => Math.min(a, b));
   const most = to.reduce((a, b) => Math.max(a, b));
   const length = to.reduce((sum, end, i) => sum + end - (from[i] as number), 0);
@@ -104,6 +109,9 @@ export function lookAt(ring: readonly Place[]): Look {
 /** True where two sides certainly share no point, as they lie apart along one axis. */
 export const apartAlong = (a: Span, i: number, b: Span, j: number): boolean =>
   (b.from[j] as number) > (a.to[i] as number) || (a.from[i] as number) > (b.to[j] as number);
+
+// The sides of a comb are long one way and short the other: swept across, few of them meet at once.
+const shallow = (x: Span, y: Span): readonly [Span, Span] => (x.depth < y.depth ? [x, y] : [y, x]);
 
 /** Visit every pair of sides whose boxes meet, until a visit says that it is enough. */
 function sweep([along, across]: readonly [Span, Span], enough: (i: number, j: number) => boolean): void {
@@ -136,12 +144,33 @@ export function firstCrossing(
   const { flat, x, y } = lookAt(corners);
   let found: readonly [number, number] | undefined;
   let looks = 0;
-  // The sides of a comb are long one way and short the other: swept across, few of them meet at once.
-  sweep(x.depth < y.depth ? [x, y] : [y, x], (i, j) => {
+  sweep(shallow(x, y), (i, j) => {
     looks += 1;
     if (looks > LOOKS) refuse(path, faults.tooTangled());
     if (!clearlyApart(flat, i, j) && meets(i, j)) found = [i, j];
     return found !== undefined;
   });
   return found;
+}
+
+/**
+ * For each ring those before it that do not lie wholly beside it, in order.
+ *
+ * A line is swept over their boxes, as most rings of a large job are nowhere near each other.
+ */
+export function ringsNear(rings: readonly (readonly Place[])[]): readonly (readonly number[])[] {
+  const near: number[][] = rings.map(() => []);
+  if (rings.length < 2) return near;
+  const along = (axis: 'x' | 'y'): Span => {
+    const spans = rings.map((ring) => lookAt(ring)[axis]);
+    return spanning(
+      Float64Array.from(spans, ({ least }) => least),
+      Float64Array.from(spans, ({ most }) => most),
+    );
+  };
+  sweep(shallow(along('x'), along('y')), (i, j) => {
+    (near[j] as number[]).push(i);
+    return false;
+  });
+  return near.map((before) => before.sort((a, b) => a - b));
 }

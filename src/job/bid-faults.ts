@@ -52,3 +52,6 @@ export const twoOptions = (name: string): Fault =>
 
 export const nothingPriced = (): Fault =>
   fault('not-served', 'nothing has a price or an amount, and so there is no total; price one line at least');
+
+export const pastContract = (): Fault =>
+  fault('outside-range', 'the payments together must not be more than the price');

@@ -22,7 +22,16 @@ import {
   whole,
 } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
-import { ELEMENT_PARTS, type ElementParts, JOB_PARTS, type JobMixInput, type JobParts } from './part-inputs';
+import {
+  ELEMENT_PARTS,
+  type ElementParts,
+  FROM_JOB,
+  JOB_PARTS,
+  type JobMixInput,
+  type JobParts,
+} from './part-inputs';
+import { followsFromJob } from './takeoff-faults';
+import { ofAnyVersion, versionField } from './versions';
 
 /** What an element and the whole job may both say; an element's own word goes first. */
 export interface ElementChoices {
@@ -113,24 +122,38 @@ export const partsIn = (of: object | undefined): RawParts => (of ?? {}) as RawPa
 /** What is read by whoever it is for, and described as it is there. */
 const asGiven = (field: Field<unknown>): Field<unknown> => reading<unknown>((input) => input, field.json);
 
-/** A part: what its calculation is to be given, or yes where the rest of the document says all of it. */
-const part = (id: string): Field<RawPart> =>
-  reading<RawPart>(
-    (input) =>
-      typeof input === 'boolean' || (typeof input === 'object' && input !== null && !Array.isArray(input))
-        ? (input as RawPart)
-        : sharedFaults.wrongType('a part', 'an object, true or false'),
-    () => ({
-      'x-input-of': id,
-      anyOf: [
-        { title: 'What it is given', type: 'object' },
-        { title: 'Yes or no', type: 'boolean' },
-      ],
-    }),
-  );
+/**
+ * A part: what its calculation is to be given, or yes where the rest of the document says all of it.
+ *
+ * @param fromJob - members of its input that the job puts in, and nobody else
+ */
+function part(id: string, fromJob: readonly string[]): Field<RawPart> {
+  const read: Field<RawPart>['read'] = (input, report) => {
+    if (typeof input === 'boolean') return input;
+    if (typeof input !== 'object' || input === null || Array.isArray(input)) {
+      report(sharedFaults.wrongType('a part', 'an object, true or false'));
+      return undefined;
+    }
+    const put = fromJob.find((name) => ![undefined, null, ''].includes((input as Raw)[name] as null));
+    if (put !== undefined) report(followsFromJob(put), [put]);
+    return input as Raw;
+  };
+  const json = () => ({
+    'x-input-of': id,
+    ...(fromJob.length > 0 ? { 'x-from-job': fromJob } : {}),
+    anyOf: [
+      { title: 'What it is given', type: 'object' },
+      { title: 'Yes or no', type: 'boolean' },
+    ],
+  });
+  return { read, json };
+}
 
-const parts = (names: Readonly<Record<string, string>>): Record<string, Field<RawPart | undefined>> =>
-  Object.fromEntries(Object.entries(names).map(([name, id]) => [name, maybe(part(id))]));
+const parts = (
+  names: Readonly<Record<string, string>>,
+  fromJob: Readonly<Record<string, readonly string[]>> = {},
+): Record<string, Field<RawPart | undefined>> =>
+  Object.fromEntries(Object.entries(names).map(([name, id]) => [name, maybe(part(id, fromJob[name] ?? []))]));
 
 const choices = () => ({
   mix: maybe(label('mix')),
@@ -172,15 +195,15 @@ const mixField = reading<Raw>(
   }),
 );
 
-/** The door of a job document. */
+/** The door of a job document, of any version that is read. */
 export const jobDoor = (): Field<Job> => {
   const field = fields({
-    version: whole('version', 1, 1),
+    version: versionField(),
     name: maybe(label('name')),
     shared: maybe(fields({ ...choices(), ...parts(ELEMENT_PARTS) })),
     elements: list(element(), 1, MOST_ELEMENTS),
     mixes: maybe(list(mixField, 0, MOST_MIXES)),
-    ...parts(JOB_PARTS),
+    ...parts(JOB_PARTS, FROM_JOB),
   });
-  return field as unknown as Field<Job>;
+  return ofAnyVersion(field) as unknown as Field<Job>;
 };

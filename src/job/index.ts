@@ -24,6 +24,7 @@ export type {
   ProgressInput,
 } from './bid-progress';
 export type { BidRange, Distribution, LineRange } from './bid-range';
+export type { PriceGroup, PriceShown } from './bid-shares';
 export type {
   ContingencyInput,
   OverheadInput,
@@ -72,6 +73,8 @@ export {
   reckonJob,
 } from './job-takeoff';
 export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './part-inputs';
+export type { PayStageInput } from './pay-stages';
 export { type ItemPrice, type PricedPurchases, pricedPurchases } from './priced';
 export type { Purchase, PurchaseShare } from './purchases';
+export { migrateJob } from './versions';
 export type { JobPart } from './work';

@@ -16,7 +16,7 @@ import { CLOSED_FORM } from '../reckoning/source';
 import type { ReckonOptions } from '../reckoning/system';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
-import { type Job, type JobInput, jobDoor, partsIn } from './document';
+import { type Element, type Job, type JobInput, jobDoor, partsIn } from './document';
 import { assumptionsOf, cautionsOf, gravestFirst } from './gather';
 import { gravelKept } from './gravel';
 import {
@@ -263,6 +263,11 @@ const NO_MEMORY: Memory = new Map();
 
 const memories = new WeakMap<ReckonedJob, Memory>();
 
+const read = new WeakMap<ReckonedJob, readonly Element[]>();
+
+/** The elements of a job as its document was read; nothing for a job that was not reckoned here. */
+export const elementsOf = (job: ReckonedJob): readonly Element[] | undefined => read.get(job);
+
 /**
  * The take-off as a calculation, on what is remembered of an earlier job.
  *
@@ -346,11 +351,15 @@ export function reckonJob(input: JobInput, { from, ...options }: ReckonJobOption
   const takeoff = takeoffOn(memory, (all) => {
     worked = all;
   })(input, options);
-  const { parts, bench } = worked as unknown as Worked;
+  const { parts, bench, elements } = worked as unknown as Worked;
   const reckoned = Object.freeze({
     takeoff,
     parts: Object.freeze(parts.map(({ place: _, ...part }) => Object.freeze(part))),
   });
   memories.set(reckoned, bench.memory);
+  read.set(
+    reckoned,
+    elements.map(({ element }) => element),
+  );
   return reckoned;
 }

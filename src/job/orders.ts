@@ -1,6 +1,7 @@
 /**
  * Concrete of a job by mix: what each element takes, less what two would count twice, and an order for each mix.
  */
+import type { Air } from '../mix/air';
 import type { ConcreteOrderFigures } from '../pour/concrete-order';
 import type { Quantity } from '../quantity/quantity';
 import type { Choices, Element, Job, Raw, RawPart } from './document';
@@ -117,7 +118,7 @@ export function mixesOf(concrete: readonly ElementConcrete[], ordering: Ordering
   });
 }
 
-type Asked = { readonly ask: { readonly [name: string]: Quantity | string } };
+type Asked = { readonly ask: { readonly [name: string]: Quantity | string } & { readonly air?: Air } };
 
 const ASKED = ['strengthClass', 'strength', 'aggregateSize', 'waterCement', 'slump'] as const;
 
@@ -130,8 +131,16 @@ function tellingOf({ mix, asked }: MixConcrete): Purchase['of'] {
   return {
     ...(mix === undefined ? {} : { mix }),
     ...Object.fromEntries(told.map((name) => [name, ask[name] as Quantity | string])),
+    ...airOf(ask.air),
   };
 }
+
+/** What freezes is lost without its air, so the supplier is told all of it. */
+const airOf = (air: Air | undefined): Purchase['of'] => ({
+  ...(air?.target ? { air: air.target } : {}),
+  ...(air ? { minimumAir: air.minimum } : {}),
+  ...(air?.maximum ? { maximumAir: air.maximum } : {}),
+});
 
 /** Concrete on the purchase list: as ordered, or in place where there is no order. */
 export const concretePurchase = (mix: MixConcrete): Purchase => {

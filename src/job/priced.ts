@@ -51,7 +51,8 @@ const priceOf = (line: Purchase, prices: readonly ItemPrice[]): ItemPrice | unde
 
 const LONGEST = 60;
 
-const nameOf = ({ item, of }: Purchase): string =>
+/** What a line of the purchase list is called in a bid. */
+export const nameOf = ({ item, of }: Purchase): string =>
   [item.replaceAll('-', ' '), ...Object.values(of as Take['of']).map(textOf)].join(', ').slice(0, LONGEST);
 
 /**

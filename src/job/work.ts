@@ -4,9 +4,13 @@
  * A part whose input is the same as in the job before is taken from there, so that an edit costs what depends on it.
  * What a part lacks is listed; anything else that is wrong with it refuses the job, by its place in the document.
  */
+import { outline } from '../outline/outline';
+import { openings } from '../outline/region';
 import { type Fault, InputError, type Issue } from '../quantity/input-error';
+import { constant } from '../quantity/make';
 import type { System } from '../quantity/units';
-import type { Attempt } from '../reckoning/calculation';
+import { type Attempt, pathText } from '../reckoning/calculation';
+import { type Field, parse, quantity } from '../reckoning/fields';
 import type { FigureSet, Result } from '../reckoning/result';
 import type { Element, Job, Raw, RawPart } from './document';
 import { partsIn } from './document';
@@ -140,6 +144,27 @@ export const under =
   (path) =>
     path === '' ? at : `${at}.${path}`;
 
+/** What an element says of itself for its parts, read as they read it. */
+const factFields = /*#__PURE__*/ constant(() => ({
+  outline: outline(),
+  openings: openings(),
+  thickness: quantity('length', 'thickness'),
+}));
+
+/** What no part has read is wrong all the same where it is; that something lacks there is nobody's business yet. */
+function readRest(element: Element, index: number, read: ReadonlySet<string>, bench: Bench): void {
+  for (const [name, field] of Object.entries(factFields())) {
+    const given = element[name as keyof ReturnType<typeof factFields>];
+    if (given === undefined || given === null || read.has(name)) continue;
+    const { faults } = parse(field as Field<unknown>, given);
+    for (const { remark, path } of faults) {
+      const at = pathText(['elements', index, name, ...path]);
+      const told = bench.refused.some((issue) => issue.path === at);
+      if (remark.code !== 'missing' && !told) bench.refused.push({ ...remark, path: at });
+    }
+  }
+}
+
 /** Reckon the parts of an element, each with what its element and the parts before put into it. */
 export function workElement(
   element: Element,
@@ -149,6 +174,7 @@ export function workElement(
 ): WorkedElement {
   const results = new Map<string, Result<FigureSet>>();
   const parts: WorkedPart[] = [];
+  const read = new Set<string>();
   for (const part of Object.keys(ELEMENT_PARTS) as ElementPart[]) {
     const given = partsIn(element)[part];
     if (given === undefined || given === false) continue;
@@ -156,6 +182,7 @@ export function workElement(
     const inherited = defined(membersOf(partsIn(shared)[part]));
     const filling = fillingOf(part, { element, results }, { ...inherited, ...own });
     const input = { ...defined(filling.follows), ...inherited, ...defined(filling.facts), ...own };
+    for (const name of Object.keys(input)) read.add(name);
     const place = placeIn(own, inherited, filling.facts ?? NONE, part, `elements[${index}]`);
     const worked = bench.reckon(
       { element: element.name, part, id: ELEMENT_PARTS[part] },
@@ -166,6 +193,7 @@ export function workElement(
     results.set(part, worked.result);
     parts.push(worked);
   }
+  readRest(element, index, read, bench);
   return { element, index, parts };
 }
 

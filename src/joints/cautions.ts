@@ -60,15 +60,6 @@ export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): 
   source: MCGRAW_JOINTS,
 });
 
-export const jointsFarApart = (limit: Length, actual: Length): Caution => ({
-  code: 'joints-far-apart',
-  severity: 'warning',
-  ...say`a panel of ${{ actual }} is longer than ${{ limit }}, 36 times the thickness and the most that published rules have in plain concrete: it tends to crack between the joints and to curl at them. Joint closer, unless an engineer has reinforced the slab for it`,
-  limit,
-  actual,
-  source: sources.CURVED_JOINTS,
-});
-
 export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
   code: 'long-for-stiffness',
   severity: 'warning',
@@ -85,6 +76,15 @@ export const overOtherCaps = (limit: Length, actual: Length): Caution => ({
   limit,
   actual,
   source: sources.JOINT_LAYOUT_RULES,
+});
+
+export const widePanels = (limit: Length, actual: Length, times: Quantity<'ratio'>): Caution => ({
+  code: 'wide-panels',
+  severity: 'warning',
+  ...say`panels ${{ actual }} long are ${{ times }} times the thickness, and plain slabs are jointed at 24 to 36 times, here ${{ limit }} at most: they crack where nobody cut. Joint closer, or have the engineer give the steel that is to hold the cracks`,
+  limit,
+  actual,
+  source: sources.ACI_302_JOINTS,
 });
 
 export const rulesGiveWay = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({

@@ -4,6 +4,7 @@
  * Openings must lie inside the outline and apart from each other.
  */
 
+import { ringsNear } from '../geometry/crossings';
 import { type Corner, insideRing, ringsFarApart, ringsMeet } from '../geometry/polygon';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
@@ -172,10 +173,11 @@ export function ringsOf(region: Region): Rings {
   checkSize(given, 'openings');
   const rings = given.map((o, i) => openingRing(o, `openings[${i}]`));
   const hole = holeOf(region.outline);
+  const near = ringsNear(rings);
   rings.forEach((ring, i) => {
     const inside = within(ring, outer) && (!hole || apart(ring, hole));
     if (!inside) refuse(`openings[${i}]`, faults.outsideOutline());
-    for (let j = 0; j < i; j += 1) {
+    for (const j of near[i] as readonly number[]) {
       if (!apart(ring, rings[j] as Corner[])) refuse(`openings[${i}]`, faults.openingsMeet(j, i));
     }
   });

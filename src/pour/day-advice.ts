@@ -1,5 +1,7 @@
 /** How the day goes, and what to do about it. */
+import { heedAir as heedAirContent } from '../mix/air-heeded';
 import { outdoorTrowel, troweledAir } from '../mix/cautions';
+import { UFGS_AIR } from '../mix/sources';
 import { constant, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
@@ -31,6 +33,7 @@ export type DayVerdict =
   | 'too late'
   | 'on bleed water'
   | 'cover for rain'
+  | 'keep from frost'
   | 'hold for rain';
 
 /** What the day is held to, each time since the first concrete is placed. */
@@ -60,6 +63,8 @@ const COOL = /*#__PURE__*/ paired('temperature', '50 degF', '10 degC');
 const FROST = /*#__PURE__*/ paired('temperature', '32 degF', '0 degC');
 /** The most air under a hard trowel, as quoted from ACI 302.1. */
 const TROWELED_AIR_MOST = constant(() => ratio('3%'));
+/** The least air that any of the standards of `mixRequirements` asks of what freezes wet. */
+const LEAST_AIR = constant(() => ratio('4%'));
 
 /** How grave it is that something passes a limit: most likely, or only when all goes slowly. */
 function passes(limit: Time, { likely, latest }: DayRange): Severity | undefined {
@@ -158,6 +163,10 @@ export function heedWeather(finish: DayFinish, weather: DayWeather, pad: Pad): v
     pad.caution((cold ? fastDryingInCold : fastDrying)(fast, drying, ACI_EVAPORATION));
     pad.caution(cautions.crustsOver(fast, drying));
   }
+  if (freezes && airContent) {
+    const asked = { minimum: LEAST_AIR(), maximum: undefined, scales: true, source: UFGS_AIR } as const;
+    heedAirContent(airContent, { ...asked, when: 'delivered' }, pad);
+  }
   if (finish !== 'hard-trowel') return;
   if (airContent?.greaterThan(TROWELED_AIR_MOST())) pad.caution(troweledAir(TROWELED_AIR_MOST(), airContent));
   if (freezes) pad.caution(outdoorTrowel);
@@ -170,20 +179,30 @@ function heedAir(air: Temperature, pad: Pad): void {
   if (!FROST.exceededBy(air)) pad.caution(frostInGround(FROST.as(pad.system), air));
 }
 
+/** Concrete that freezes before it has set is lost, and blankets do not go on before it bears them. */
+function heedFrost({ concrete, placingTime }: Day, air: Temperature | undefined, pad: Pad): boolean {
+  const frost = air && FROST.undercutBy(air);
+  if (!frost) return false;
+  pad.caution(cautions.softInFrost(frost, air, placingTime.plus(concrete.set.latest)));
+  return true;
+}
+
 /** What the day comes to: the gravest of what was found. */
-export function judgeDay(day: Day, bounds: DayBounds, pad: Pad): DayVerdict {
+export function judgeDay(day: Day, bounds: DayBounds, air: Temperature | undefined, pad: Pad): DayVerdict {
   const water = heedWater(day, bounds, pad);
   const late = heedClosing(day, bounds, pad);
   const few = heedHands(day, pad);
   const dark = heedLight(day, bounds, pad);
   const after = heedHours(day, bounds, pad);
   const rain = heedRain(day, bounds, pad);
+  const frost = heedFrost(day, air, pad);
   const found: readonly (readonly [boolean, DayVerdict])[] = [
     [rain === 'hold for rain', 'hold for rain'],
     [water, 'on bleed water'],
     [late, 'too late'],
     [few, 'too few finishers'],
     [rain === 'cover for rain', 'cover for rain'],
+    [frost, 'keep from frost'],
     [dark, 'in the dark'],
     [after, 'after hours'],
   ];

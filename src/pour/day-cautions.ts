@@ -3,6 +3,7 @@ import type { Quantity } from '../quantity/quantity';
 import type { Caution, Severity } from '../reckoning/result';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say, type Words } from '../reckoning/words';
+import { FREEZING_YOUNG } from '../weather/sources';
 import { type DayFinish, FOOTPRINT } from './day-set';
 import * as sources from './day-sources';
 
@@ -135,6 +136,19 @@ export const rainBeforeSet = (limit: Time, actual: Time): Caution => ({
   limit,
   actual,
   source: sources.RAIN,
+});
+
+export const softInFrost = (
+  limit: Quantity<'temperature'>,
+  actual: Quantity<'temperature'>,
+  until: Time,
+): Caution => ({
+  code: 'soft-in-frost',
+  severity: 'warning',
+  ...say`the air is at ${{ actual }}, below ${{ limit }}, while the concrete is soft, for up to ${{ until }} after the first of it: it freezes from the edges and the top before it has set, and loses up to half of its strength. Wait for milder days, or have an enclosure that is heated without fumes there before the truck, the mix warm and accelerated, and blankets for the hour that it bears them`,
+  limit,
+  actual,
+  source: FREEZING_YOUNG,
 });
 
 export const crustsOver = (limit: Quantity<'evaporation'>, actual: Quantity<'evaporation'>): Caution => ({

@@ -256,7 +256,7 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
   const drying = dryingOf(job, pad);
   const daylight = daylightOf(input, day, pad);
   const { placingTime: P } = day;
-  const verdict = judgeDay(day, bounds, pad);
+  const verdict = judgeDay(day, bounds, conditions.air, pad);
   heedWeather(
     finish,
     { concrete, air: input.airTemperature, drying, airContent: input.air, freezes: input.freezes },

@@ -12,7 +12,7 @@ import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { Pad } from '../reckoning/pad';
 import { raised } from '../weather/degrees';
-import { byOneEquation } from '../weather/evaporation-rate';
+import { byOneEquation } from '../weather/evaporation';
 import { type DayBounds, type DayVerdict, judgeDay } from './day-advice';
 import { type DayConditions, type DayRange, daySet } from './day-set';
 import { type Day, type DayWork, dayOf } from './day-stages';
@@ -120,7 +120,7 @@ function shiftOf(job: DayJob, now: Day, { system }: Pad): DayShift {
     later: day.ends.likely.minus(now.ends.likely),
     finishEndsAt: bounds.clock(day.ends.likely),
     finishersNeeded: day.needed,
-    verdict: judgeDay(day, bounds, pad),
+    verdict: judgeDay(day, bounds, conditions.air, pad),
   };
 }
 

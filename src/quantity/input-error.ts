@@ -96,6 +96,8 @@ export type IssueCode =
   | 'repeated-name'
   /** A name that was not given to anything. */
   | 'unknown-name'
+  /** A document of a version that is not read. */
+  | 'unknown-version'
   /** Too few spots for a surface. */
   | 'few-spots'
   /** Spots that all lie in a line. */

@@ -28,7 +28,7 @@ export interface UnitIds {
   /** Of mass per length. */
   'mass-per-length': 'lb/ft' | 'kg/m';
   /** Of mass per area. */
-  'mass-per-area': 'lb/ft2' | 'lb/yd2' | 'kg/m2';
+  'mass-per-area': 'lb/ft2' | 'lb/yd2' | 'kg/m2' | 'oz/yd2' | 'g/m2';
   /** Of slope. */
   slope: 'in/ft' | '%' | 'mm/m' | '1:n';
   /** Of angle. */
@@ -125,6 +125,8 @@ kg/m|mass-per-length|0.3048|m|3|
 lb/ft2|mass-per-area|4.08233133|c|3|
 lb/yd2|mass-per-area|0.45359237|c|2|
 kg/m2|mass-per-area|0.83612736|m|2|
+oz/yd2|mass-per-area|0.028349523125|c|1|
+g/m2|mass-per-area|0.00083612736|m|1|
 in/ft|slope|1|c|3|
 %|slope|0.12|-|2|percent
 mm/m|slope|0.012|m|2|

@@ -46,17 +46,22 @@ export function tableHtml(
   caption: string,
   head: readonly string[],
   rows: readonly (readonly string[])[],
+  { money = false, sum = false }: { readonly money?: boolean; readonly sum?: boolean } = {},
 ): string {
   if (rows.length === 0) return '';
   const cell = (text: string): string =>
     `<td${AMOUNT.test(text) ? ' class="amount"' : ''}><bdi>${escapeHtml(text)}</bdi></td>`;
   const cells = (row: readonly string[]): string =>
     row.map((text, i) => (i === 0 ? rowHead(text) : cell(text))).join('');
-  return `<div class="wide" tabindex="0" role="region" aria-label="${escapeHtml(caption)}">${tag(
+  const sumRow = (row: readonly string[]): string => `<tr class="sum">${cells(row)}</tr>`;
+  return `<div class="wide${money ? ' money' : ''}" tabindex="0" role="region" aria-label="${escapeHtml(caption)}">${tag(
     'table',
     tag('caption', escapeHtml(caption)),
     tag('thead', tag('tr', ...head.map((text) => `<th scope="col">${escapeHtml(text)}</th>`))),
-    tag('tbody', ...rows.map((row) => tag('tr', cells(row)))),
+    tag(
+      'tbody',
+      ...rows.map((row, i) => (sum && i === rows.length - 1 ? sumRow(row) : tag('tr', cells(row)))),
+    ),
   )}</div>`;
 }
 
@@ -66,9 +71,20 @@ export const pairsHtml = (pairs: readonly (readonly [label: string, text: string
     ? ''
     : tag('dl', ...pairs.map(([label, text]) => `<div>${textTag('dt', label)}${textTag('dd', text)}</div>`));
 
-/** A drawing as a picture: whatever is in it, no script of it runs. */
-export const pictureHtml = (title: string, svg: string): string =>
-  `<figure><img alt="${escapeHtml(title)}" src="data:image/svg+xml,${encodeURIComponent(svg)}">${textTag('figcaption', title)}</figure>`;
+/** How wide a drawing is meant to be shown. */
+const WIDTH = /viewBox="0 0 (\d{1,4})/;
+
+/**
+ * A drawing as a picture: whatever is in it, no script of it runs. It is as wide as it was drawn for, where it can be
+ * read; on a narrower screen it scrolls sideways.
+ */
+export function pictureHtml(title: string, svg: string): string {
+  const name = escapeHtml(title);
+  const width = WIDTH.exec(svg)?.[1];
+  const size = width === undefined ? '' : ` width="${width}"`;
+  const image = `<img alt="${name}"${size} src="data:image/svg+xml,${encodeURIComponent(svg)}">`;
+  return `<figure><div class="wide" tabindex="0" role="region" aria-label="${name}">${image}</div>${textTag('figcaption', title)}</figure>`;
+}
 
 /** Paper to print on. */
 export type Paper = 'letter' | 'a4';
@@ -78,14 +94,17 @@ const style = (paper: Paper): string => `
 :root { color-scheme: light; color: #000; background: #fff; font: 17px/1.45 system-ui, sans-serif }
 body { max-width: 46rem; margin: 0 auto; padding: 1rem; overflow-wrap: break-word }
 h1 { font-size: 1.5rem; margin: 0 0 .2rem } h2 { font-size: 1.2rem; margin: 1.4rem 0 .3rem; border-bottom: 2px solid }
-h3 { font-size: 1rem; margin: .9rem 0 .2rem } p, dl, ul, ol { margin: .3rem 0 }
+h3 { font-size: 1rem; margin: .9rem 0 .2rem } p, dl, ul, ol { margin: .3rem 0 } ul, ol { padding-left: 1.4rem }
 dl > div { display: flex; gap: .6rem; padding: .15rem 0; border-bottom: 1px solid #999 }
 dt { flex: 1 1 45% } dd { flex: 1 1 55%; margin: 0; font-weight: 600 }
 .wide { overflow-x: auto } table { border-collapse: collapse; width: 100%; margin: .4rem 0 }
 caption { text-align: left; font-weight: 600 } th, td { text-align: left; vertical-align: top; padding: .25rem .5rem .25rem 0; border-bottom: 1px solid #999 }
-td.amount { white-space: nowrap; font-weight: 600 } .stop { border: 3px solid; padding: .3rem .6rem; font-weight: 700 } .warning { border-left: 4px solid; padding-left: .6rem }
-figure { margin: .6rem 0; break-inside: avoid } img { max-width: 100% } figcaption { font-size: .9rem }
-@media print { :root { font-size: 9pt } td, th, dl > div { padding-top: 1pt; padding-bottom: 1pt } body { max-width: none; padding: 0 } .wide { overflow: visible } h2, h3 { break-after: avoid } tr, dl > div { break-inside: avoid } }
+td.amount { white-space: nowrap; font-weight: 600 } .money td, .money th + th { text-align: right } .sum > * { border-top: 2px solid; font-weight: 700 }
+.blanks { display: flex; flex-wrap: wrap; gap: 0 1rem; break-inside: avoid } .blanks h3 { flex: 1 0 100% } .blank { flex: 1 1 10rem; margin-top: 2rem; border-top: 1px solid; font-size: .85rem }
+.stop { border: 3px solid; padding: .3rem .6rem; font-weight: 700 } .warning { border-left: 4px solid; padding-left: .6rem }
+figure { margin: .6rem 0; break-inside: avoid } img { max-width: 100%; height: auto } figcaption { font-size: .9rem }
+@media (max-width: 30rem) { table { font-size: .9rem } img { max-width: none } }
+@media print { :root { font-size: 9pt } td, th, dl > div { padding-top: 1pt; padding-bottom: 1pt } body { max-width: none; padding: 0 } img { max-width: 100% } .wide { overflow: visible } ul.long { columns: 2; column-gap: 2rem } li { break-inside: avoid } h2 { margin-top: .8rem } h2, h3 { break-after: avoid } tr, dl > div { break-inside: avoid } }
 `;
 
 /** What a page is made of. */

@@ -18,6 +18,9 @@ export { type JobPage, jobHtml, type PageView, type Picture } from './job-pages'
 export { jobParts } from './job-parts';
 export { markdownSheet } from './markdown-sheet';
 export { type PurchaseRow, purchaseCsv, purchaseRows } from './purchases';
+export { type Quote, quoteCsv, quoteHtml, quoteMarkdown, quoteText } from './quote';
+export type { QuoteClause } from './quote-clauses';
+export type { OptionNote, QuoteTerms } from './quote-input';
 export type { Part, SheetView, WithInput } from './sheet';
 export { textSheet, worksheet } from './text-sheet';
 export {

@@ -12,11 +12,16 @@ import { type View, wordText } from './view';
 
 const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
 
-const row = (cells: readonly string[]): string => `| ${cells.map(cell).join(' | ')} |`;
+export const markdownRow = (cells: readonly string[]): string => `| ${cells.map(cell).join(' | ')} |`;
 
 function table(head: readonly string[], rows: readonly (readonly string[])[], view: View): string[] {
   if (rows.length === 0) return [];
-  return ['', row(head.map((title) => wordText(title, view))), row(head.map(() => '---')), ...rows.map(row)];
+  return [
+    '',
+    markdownRow(head.map((title) => wordText(title, view))),
+    markdownRow(head.map(() => '---')),
+    ...rows.map(markdownRow),
+  ];
 }
 
 /** Figures that are lists of groups have a table of their own. */
@@ -32,7 +37,14 @@ function entryTables(head: readonly string[], entries: readonly Entry[], view: V
     ),
     ...entries.flatMap(({ label, table: cells }) =>
       cells
-        ? ['', `**${label}**`, '', row(cells.head), row(cells.head.map(() => '---')), ...cells.rows.map(row)]
+        ? [
+            '',
+            `**${label}**`,
+            '',
+            markdownRow(cells.head),
+            markdownRow(cells.head.map(() => '---')),
+            ...cells.rows.map(markdownRow),
+          ]
         : [],
     ),
   ];

@@ -7,6 +7,7 @@ import type { Assumption, Caution, FigureSet, ResultParts, Severity, Step } from
 import { revive } from '../reckoning/revive';
 import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import { hoursIn } from './clock';
 import { type Entry, entriesOf, entryOf, FOR_CHOOSING, ownOf, type Plain } from './figures';
 import { labelText, placeText } from './labels';
 import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
@@ -71,7 +72,7 @@ export interface Sheet {
 
 /** What this copy of the library made goes through as it is; plain data and what another made is revived first. */
 export const living = <F extends FigureSet>(data: ResultParts<F>): ResultParts<F> =>
-  isQuantity(data.working?.[0]?.gives) ? data : revive(data);
+  isQuantity((data as Partial<ResultParts<F>> | null | undefined)?.working?.[0]?.gives) ? data : revive(data);
 
 /** A source on one line. */
 export function sourceText(source: Source, view: View = {}): string {
@@ -229,7 +230,7 @@ class Collected {
 /** The view of one result: feet as in its input, and the clock that goes with its units. */
 function ownView(result: ResultParts<FigureSet>, input: unknown, view: SheetView): SheetView {
   const feet = view.feet ?? (input === undefined ? feetSeen(result) : feetOf(input));
-  const hours = view.hours ?? ((view.system ?? result.system) === 'metric' ? 24 : 12);
+  const hours = hoursIn(view, view.system ?? result.system);
   return { ...view, hours, ...(feet ? { feet } : {}) };
 }
 

@@ -1,19 +1,11 @@
 /** Steel: mats, mesh, dowels, laps, and how to cut bars. */
-export {
-  type BarCuttingFigures,
-  type BarCuttingInput,
-  barCutting,
-  type Cut,
-  type CutBars,
-  type CuttingAim,
-  type LengthValue,
-  type PieceInput,
-  type StockInput,
-  type StockOrder,
-} from './bar-cutting';
+
+export { barCutting } from './bar-cutting';
 export { type BarSizeFigures, type BarSizeInput, barSize } from './bar-size';
 export type { AnyBarSize, BarGrade, BarSeries, BarSize, MetricBarSize } from './bars';
 export type { Exposure } from './cover';
+export type { BarCuttingFigures, Cut, CutBars, LengthValue, StockOrder } from './cutting-figures';
+export type { BarCuttingInput, CuttingAim, PieceInput, StockInput } from './cutting-input';
 export {
   type DowelLayoutFigures,
   type DowelLayoutInput,
@@ -35,6 +27,7 @@ export type {
 } from './lap-inputs';
 export {
   type DiametersLapInput,
+  type LapGrade,
   type LapLengthFigures,
   type LapLengthInput,
   lapLength,

@@ -11,13 +11,13 @@ import { greaterOf } from '../quantity/greater';
 import { constant, length, pressure } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
+import { strength } from '../reckoning/concrete-strength';
 import { choice, fields, maybe, quantity, wholeNumber, word, yesOrNo } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import { type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, yieldOf } from './bars';
+import { type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, usualGradeOf, yieldOf } from './bars';
 import { numberIn, plainNumber } from './common';
-import { strength } from './concrete-strength';
 import { COVER, LAP_SPACING, STRENGTH } from './ordinary';
 import { ACI_318_DEVELOPMENT } from './sources';
 
@@ -29,7 +29,7 @@ export interface DevelopmentLapInput {
   readonly bar: AnyBarSize;
   /** Specified strength of the concrete, by its cylinder: `4000 psi`, `28 MPa`, or the class `C25/30`. */
   readonly concrete: QuantityInput<'pressure'>;
-  /** Grade of the bar; by default 60. */
+  /** Grade of the bar; by default 60, in a metric job 420, 400 of bars such as 15M and B500B of those by diameter. */
   readonly grade?: BarGrade;
   /** Cover to the face of the bar; without it the least confinement is taken. */
   readonly cover?: QuantityInput<'length'>;
@@ -76,9 +76,12 @@ const STRONGEST = constant(() => pressure('10000 psi'));
 /** #6 and 20M, which are 19.05 and 19.5 mm, are small; bars by diameter up to 20 mm. */
 const SMALL = constant(() => length('20 mm'));
 
-/** Factor of the grade: 75 is taken as 80. */
-const gradeFactor = (grade: BarGrade): string =>
-  grade === '100' ? '1.3' : grade === '75' || grade === '80' ? '1.15' : '1';
+/** Factor of the grade: 1 up to 60 and 420, 1.15 up to 80 and 550, what lies between as these. */
+function gradeFactor(grade: BarGrade): string {
+  const strength = yieldOf(grade);
+  if (!strength.greaterThan(yieldOf('420'))) return '1';
+  return strength.greaterThan(yieldOf('80')) ? '1.3' : '1.15';
+}
 
 /** What is not given counts as little as it may be: one diameter from the middle of the bar. */
 function assumeLeast(name: 'cover' | 'spacing', value: Length, pad: Pad): Length {
@@ -123,14 +126,16 @@ function factorsOf(input: ByDevelopment, grade: BarGrade): Factors {
 }
 
 function assumeUsual(input: ByDevelopment, pad: Pad): { grade: BarGrade; lapClass: 'A' | 'B' } {
-  const usual = { grade: '60', lapClass: 'B' } as const;
+  const usual = { grade: usualGradeOf(input.bar, pad.system), lapClass: 'B' } as const;
   for (const name of ['grade', 'lapClass'] as const) {
     if (input[name]) continue;
     pad.assume({
       name,
       value: name === 'grade' ? usual.grade : `class ${usual.lapClass}`,
       because:
-        name === 'grade' ? 'most bars are grade 60' : 'more than half of the bars are lapped in one place',
+        name === 'grade'
+          ? say`most bars of this kind are grade ${{ grade: usual.grade }}`
+          : 'more than half of the bars are lapped in one place',
       override: say`Give ${{ name }} from the plans`,
       source: ACI_318_DEVELOPMENT,
     });

@@ -22,7 +22,7 @@ import type { Pad } from '../reckoning/pad';
 import { all, notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import { type AnyBarSize, diameterOf, isHeavy, yieldOf } from './bars';
+import { type AnyBarSize, diameterOf, isHeavy, usualGrade, yieldOf } from './bars';
 import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
 import { numberIn, plainNumber } from './common';
 import {
@@ -47,6 +47,9 @@ import {
   VCC_LAP,
 } from './sources';
 
+/** Grades for which the residential code gives a number of diameters. */
+export type LapGrade = '40' | '60' | '280' | '420';
+
 /** A lap of so many bar diameters. */
 export interface DiametersLapInput {
   /** A number of bar diameters. */
@@ -55,8 +58,8 @@ export interface DiametersLapInput {
   readonly bar: AnyBarSize;
   /** By default 40, or as many as the grade or the stress asks for. */
   readonly diameters?: number;
-  /** Grade of the bar, 40 or 60: so many diameters, as the residential code has it. */
-  readonly grade?: '40' | '60';
+  /** Grade of the bar, 40 or 60, in metric 280 or 420: 40 or 60 diameters, as the residential code has it. */
+  readonly grade?: LapGrade;
   /** Stress of the bar in service, where the clause on masonry is to be followed. */
   readonly stress?: QuantityInput<'pressure'>;
   /** Never shorter than this; by default 12 in. */
@@ -89,7 +92,7 @@ interface ByDiameters {
   readonly kind: 'diameters';
   readonly bar: AnyBarSize;
   readonly diameters: Quantity<'count'> | undefined;
-  readonly grade: '40' | '60' | undefined;
+  readonly grade: LapGrade | undefined;
   readonly stress: Quantity<'pressure'> | undefined;
   readonly minimum: Length | undefined;
 }
@@ -99,11 +102,13 @@ const LOW_STRESS = /*#__PURE__*/ paired('pressure', '20000 psi', '140 MPa');
 const MOST_DIAMETERS = 200;
 /** Fewer diameters than any rule for deformed bars has. */
 const FEW = constant(() => wholeNumber(30));
+const DIAMETERS_BY_GRADE: Readonly<Record<LapGrade, number>> = { '40': 40, '60': 60, '280': 40, '420': 60 };
+
 /** How many diameters where none are given: by grade, by stress, or the least of the clause. */
 function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'count'> {
   if (grade) {
-    const n = wholeNumber(Number(grade));
-    const because = say`${{ grade }} diameters for bars of ${{ strength: yieldOf(grade) }}`;
+    const n = wholeNumber(DIAMETERS_BY_GRADE[grade]);
+    const because = say`${{ n }} diameters for bars of ${{ strength: yieldOf(grade) }}`;
     const override = 'Give diameters from the plans';
     pad.assume({ name: 'diameters', value: n, because, override, source: IRC_LAPS });
     return n;
@@ -117,7 +122,7 @@ function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'cou
   pad.assume({
     name: 'diameters',
     value: DIAMETERS(),
-    because: say`the least of the clause, which holds for a stress of up to ${{ stress: LOW_STRESS }}; bars of grade 60 may need 60`,
+    because: say`the least of the clause, which holds for a stress of up to ${{ stress: LOW_STRESS }}; bars of grade ${{ grade: usualGrade(pad.system) }} may need 60`,
     override: 'Give diameters from the plans, or grade, or stress',
     source: VCC_LAP,
   });
@@ -204,7 +209,7 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
           kind: word('diameters'),
           bar: barField('bar'),
           diameters: maybe(whole('diameters', 1, MOST_DIAMETERS)),
-          grade: maybe(choice('grade', ['40', '60'] as const)),
+          grade: maybe(choice('grade', ['40', '60', '280', '420'] as const)),
           stress: maybe(quantity('pressure', 'stress', 'positive', LAP_STRESS)),
           minimum: maybe(quantity('length', 'minimum', 'not-negative', LAP_LEAST)),
         },

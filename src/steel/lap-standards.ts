@@ -16,6 +16,7 @@ import { greaterOf, lesserOf } from '../quantity/greater';
 import { constant, length, pressure } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
+import { strength } from '../reckoning/concrete-strength';
 import { choice, fields, maybe, quantity, wholeNumber, word, yesOrNo } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Source } from '../reckoning/source';
@@ -24,7 +25,6 @@ import { toPower } from '../solve/exponential';
 import { barField } from './bar-field';
 import { type AnyBarSize, diameterOf } from './bars';
 import { numberIn, plainNumber } from './common';
-import { strength } from './concrete-strength';
 import { COVER, LAP_SPACING, STRENGTH, STRESS, YIELD } from './ordinary';
 import { AS_3600_LAPS, CSA_LAPS, EUROCODE_LAPS } from './sources';
 

@@ -194,7 +194,7 @@ export const meshLayout: MeshLayout = /*#__PURE__*/ define<
       item: 'mesh',
       from: 'pieces',
       of: {
-        style: style && (style.metric ? writeMetricStyle(style) : writeStyle(style)),
+        style: style && (style.fabric ?? (style.metric ? writeMetricStyle(style) : writeStyle(style))),
         form,
         pieceLength,
         pieceWidth,

@@ -33,7 +33,7 @@ import {
 export interface MeshStyleInput {
   /**
    * `6x6-W1.4xW1.4`, `4x12-D6xD4`, `152x152-MW9xMW9`, with gauges `6x6-10x10`, by diameter `200x200-6x6`, or the name
-   * of square or structural fabric: `A193`, `B503`.
+   * of square or structural fabric: `A193`, `B503`, `Q188A`, `R257A`, `SL82`, `RL818`.
    */
   readonly style: string;
 }

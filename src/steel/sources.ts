@@ -17,9 +17,9 @@ export const DIAMETER_STYLES: Source = {
 
 export const FABRIC_NAMES: Source = {
   kind: 'published',
-  title: 'BS 4483, steel fabric for the reinforcement of concrete: names, spacing and size of the wires',
-  publisher: 'British Standards Institution',
-  locator: 'preferred fabrics A98 to A393 and B196 to B1131',
+  title: 'BS 4483, DIN 488-4 and AS/NZS 4671, welded fabric: names, spacing and size of the wires',
+  publisher: 'British Standards Institution; Deutsches Institut für Normung; Standards Australia',
+  locator: 'fabrics A98 to A393 and B196 to B1131; Q188A to R524A; SL52 to RL1218',
   fromMemory: true,
 };
 

@@ -1,7 +1,7 @@
 /**
  * Least steel in a slab on ground, and what provides it.
  *
- * By ratio: `A = r × b × t` in a width `b`, with 0.0018 for grade 60 and 0.0020 for grades 40 and 50.
+ * By ratio: `A = r × b × t` in a width `b`, with 0.0018 for grade 60, 420, and stronger, 0.0020 for weaker grades.
  * By drag: `A = F × L × b × w ÷ (2 × f)`, the pull of a slab of weight `w` dragged over its base from
  * both ends, with friction factor `F`, joints `L` apart and working stress `f`. Drag alone would have thin slabs
  * with bars many feet apart: by no rule are bars offered farther apart than `min(5 × t, 18 in)`.
@@ -25,7 +25,15 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import { type AnyBarSize, BAR_GRADES, type BarGrade, sectionOf, yieldOf } from './bars';
+import {
+  type AnyBarSize,
+  BAR_GRADES,
+  type BarGrade,
+  sectionOf,
+  usualGrade,
+  usualGradeOf,
+  yieldOf,
+} from './bars';
 import { steelGoverned } from './cautions';
 import {
   CONCRETE_DENSITY,
@@ -45,7 +53,7 @@ export interface RatioSteelInput {
   readonly kind: 'ratio';
   /** Thickness of the slab. */
   readonly thickness: QuantityInput<'length'>;
-  /** By default 60. */
+  /** By default 60, or 420 in a metric job. */
   readonly grade?: BarGrade;
   /** Steel over concrete; by default that of the grade. */
   readonly ratio?: QuantityInput<'ratio'>;
@@ -85,7 +93,7 @@ export interface InsteadSteelInput {
   readonly bar: AnyBarSize;
   /** How far apart they are called for, center to center. */
   readonly spacing: QuantityInput<'length'>;
-  /** Grade that is called for; by default 60. */
+  /** Grade that is called for; by default the usual one of such bars. */
   readonly grade?: BarGrade;
   /** Grade of the steel instead; by default the same. */
   readonly insteadGrade?: BarGrade;
@@ -145,21 +153,22 @@ type Parsed = ByRatio | ByDrag | Instead;
 
 const WIDEST = /*#__PURE__*/ paired('length', '18 in', '450 mm');
 const FRICTION = constant(() => ratio('1.5:1'));
-/** Grade 60, which metric standards name 420. */
+/** Of grade 60, and of 420. */
 const YIELD = /*#__PURE__*/ paired('pressure', '60000 psi', '420 MPa');
 export const CONCRETE = /*#__PURE__*/ paired('density', '150 pcf', '2400 kg/m3');
 const WEIGHT_EACH = /*#__PURE__*/ paired('mass-per-area', '12.5 lb/ft2', '24 kg/m2');
 const EACH = /*#__PURE__*/ paired('length', '1 in', '10 mm');
-const gradeRatio = (grade: BarGrade): string => (grade === '40' || grade === '50' ? '0.2%' : '0.18%');
+/** Weaker than grade 60, under its metric name too, which is a little more than 60,000 psi. */
+const gradeRatio = (grade: BarGrade): string => (yieldOf(grade).lessThan(yieldOf('60')) ? '0.2%' : '0.18%');
 
 function ratioFor(input: ByRatio, pad: Pad): Quantity<'ratio'> {
   if (input.ratio) return input.ratio;
-  const grade = input.grade ?? '60';
+  const grade = input.grade ?? usualGrade(pad.system);
   if (!input.grade) {
     pad.assume({
       name: 'grade',
       value: grade,
-      because: 'most bars are grade 60',
+      because: say`most bars are grade ${{ grade }}`,
       override: 'Give grade',
       source: ACI_318_RATIO,
     });
@@ -255,14 +264,17 @@ function byDrag(input: ByDrag, pad: Pad): SteelMinimumFigures {
 }
 
 function gradesFor(input: Instead, pad: Pad): readonly [called: BarGrade, instead: BarGrade] {
-  const called = input.grade ?? '60';
+  const called = input.grade ?? usualGradeOf(input.bar, pad.system);
   const instead = input.insteadGrade ?? called;
   for (const name of ['grade', 'insteadGrade'] as const) {
     if (input[name]) continue;
     pad.assume({
       name,
       value: name === 'grade' ? called : instead,
-      because: name === 'grade' ? 'most bars are grade 60' : 'the same grade as is called for',
+      because:
+        name === 'grade'
+          ? say`most bars of this kind are grade ${{ grade: called }}`
+          : 'the same grade as is called for',
       override: say`Give ${{ name }}`,
       source: IRC_ALTERNATE,
     });

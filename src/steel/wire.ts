@@ -17,6 +17,7 @@ import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../
 import { twoWays } from '../quantity/text-faults';
 import type { System } from '../quantity/units';
 import { type Field, reading } from '../reckoning/fields';
+import { wiresOfFabric } from './fabrics';
 
 /** Plain or deformed. */
 type WireSurface = 'plain' | 'deformed';
@@ -188,31 +189,10 @@ function isMetric(spacings: readonly string[], units: readonly (string | undefin
   return large[0] === large[1] ? large[0] : undefined;
 }
 
-/**
- * Square and structural fabric by its name: millimeters between and across the wires along, then those across.
- * The number of the name is the steel of the wires along in mm2 a meter, rounded. BS 4483, from memory; areas and
- * weights are worked out from the wires.
- */
-const FABRICS: Readonly<
-  Record<string, readonly [along: string, wire: string, across: string, wire: string]>
-> = {
-  A98: ['200', '5', '200', '5'],
-  A142: ['200', '6', '200', '6'],
-  A193: ['200', '7', '200', '7'],
-  A252: ['200', '8', '200', '8'],
-  A393: ['200', '10', '200', '10'],
-  B196: ['100', '5', '200', '7'],
-  B283: ['100', '6', '200', '7'],
-  B385: ['100', '7', '200', '7'],
-  B503: ['100', '8', '200', '8'],
-  B785: ['100', '10', '200', '8'],
-  B1131: ['100', '12', '200', '8'],
-};
-
 /** Fabric by its name alone, as metric jobs call for it: ribbed wires. */
 function fabricNamed(text: string): WireStyle | undefined {
   const name = text.trim().toUpperCase();
-  const made = Object.hasOwn(FABRICS, name) ? FABRICS[name] : undefined;
+  const made = wiresOfFabric(name);
   if (!made) return undefined;
   const [along, thick, across, thin] = made;
   const run = (spacing: string, diameter: string): WireRun => ({

@@ -85,6 +85,8 @@ describe('identities of the definitions', () => {
     ['16 oz', '1 lb', 'mass'],
     ['27 lb/yd3', '1 pcf', 'density'],
     ['9 lb/yd2', '1 lb/ft2', 'mass-per-area'],
+    ['16 oz/yd2', '1 lb/yd2', 'mass-per-area'],
+    ['1000 g/m2', '1 kg/m2', 'mass-per-area'],
     ['144 psf', '1 psi', 'pressure'],
     ['1 N', '0.001 kN', 'force'],
     ['1 MPa', '1000 kPa', 'pressure'],

@@ -1,15 +1,23 @@
 /// <reference lib="dom" />
 /** Pages of a job in a real browser: nothing loaded, nothing wrong, readable on a phone, and whole on paper. */
+
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
 import axe from 'axe-core';
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { outlinePlan } from '../../src/drawing/index';
 import type { JobInput } from '../../src/job/document';
+import { jobBid } from '../../src/job/job-bid';
 import { reckonJob } from '../../src/job/job-takeoff';
-import { type JobPage, jobHtml } from '../../src/report/index';
+import { type JobPage, jobHtml, type PageView, type Quote, quoteHtml } from '../../src/report/index';
 import { NO_BROWSER, START, startBrowser } from '../support/drawing/browser';
 
 const PAGES: readonly JobPage[] = ['crew', 'yard', 'calculation'];
+
+/** Those and the pages that are made of a job with something beside it. */
+type AnyPage = JobPage | 'customer';
+const ALL: readonly AnyPage[] = [...PAGES, 'customer'];
 
 const yard = (name: string): JobInput => ({
   version: 1,
@@ -48,6 +56,35 @@ const pictures = [
   },
 ];
 
+const bid = jobBid({
+  lines: [
+    { kind: 'material', name: 'concrete', amount: '2163 USD' },
+    { kind: 'labor', name: 'place and finish the delivery slab', amount: '3536 USD' },
+    { kind: 'material', name: 'dye', option: 'Colored', amount: '300 USD' },
+    { kind: 'labor', name: 'seal', option: 'Sealer', amount: '210 USD' },
+  ],
+  tax: { kind: 'on-price', rate: '7%' },
+  profit: { markup: '20%' },
+});
+
+const quote: Quote = {
+  bid,
+  job,
+  from: ['Harbor Flatwork', '12 Mill Lane', '555-0142'],
+  to: ['The Corner Bakery'],
+  site: '3 High Street, rear yard',
+  stands: '30 June',
+  prices: 'lines',
+  retainage: '5%',
+  payments: [
+    { when: 'on signing', share: '20%' },
+    { when: 'when the concrete is placed', share: '50%' },
+  ],
+};
+
+const htmlOf = (page: AnyPage, view: PageView = {}): string =>
+  page === 'customer' ? quoteHtml('Rear yard', quote, view) : jobHtml('Rear yard', job, page, view);
+
 /** Letters of other scripts, marks that turn text around, quotes, tags and a very long word, within a label's bound. */
 const HOSTILE = [
   `<script>alert(1)</script>`,
@@ -80,6 +117,14 @@ describe('pages of a job', () => {
   });
 });
 
+/** With `SCREENSHOTS=<folder>` every page is kept as a picture, to be looked at. */
+async function kept(tab: Page, name: string): Promise<void> {
+  const folder = process.env['SCREENSHOTS'];
+  if (!folder) return;
+  mkdirSync(folder, { recursive: true });
+  await tab.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
+}
+
 describe.skipIf(NO_BROWSER)('pages of a job in a browser', () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -87,7 +132,7 @@ describe.skipIf(NO_BROWSER)('pages of a job in a browser', () => {
   }, START);
   afterAll(() => browser.close());
 
-  it.each(PAGES)(
+  it.each(ALL)(
     '%s: no error, no request, no fault of access, nothing beside the screen of a phone',
     async (page) => {
       for (const width of [390, 816]) {
@@ -98,7 +143,8 @@ describe.skipIf(NO_BROWSER)('pages of a job in a browser', () => {
         tab.on('request', (request) => {
           if (!/^data:/.test(request.url()) && request.url() !== 'about:blank') wrong.push(request.url());
         });
-        await tab.setContent(jobHtml('Rear yard', job, page, { pictures }));
+        await tab.setContent(htmlOf(page, { pictures }));
+        await kept(tab, `${page}-${width}`);
         expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
         expect(await tab.evaluate(() => document.images[0]?.naturalWidth ?? 0)).toBeGreaterThan(0);
         expect(wrong).toEqual([]);
@@ -119,11 +165,13 @@ describe.skipIf(NO_BROWSER)('pages of a job in a browser', () => {
     ['a4', 'crew', 4],
     ['letter', 'yard', 1],
     ['a4', 'yard', 1],
+    ['letter', 'customer', 3],
+    ['a4', 'customer', 3],
   ] as const)(
     '%s paper: the page for the %s prints on %i at most',
     async (paper, page, most) => {
       const tab = await browser.newPage();
-      await tab.setContent(jobHtml('Rear yard', job, page, { paper }));
+      await tab.setContent(htmlOf(page, { paper, pictures }));
       const pdf = (await tab.pdf({ preferCSSPageSize: true })).toString('latin1');
       const [, width] = /\/MediaBox \[0 0 ([\d.]+)/.exec(pdf) ?? [];
       expect(Math.round(Number(width))).toBe(paper === 'letter' ? 612 : 595);

@@ -38,6 +38,7 @@ const OTHER_UNIT: Readonly<Record<string, string>> = {
   ...{ yd3: 'm3', ft3: 'm3', gal: 'L', qt: 'L', 'fl oz': 'mL', m3: 'yd3', L: 'gal', mL: 'fl oz' },
   ...{ lb: 'kg', ton: 'tonne', kg: 'lb', tonne: 'ton' },
   ...{ pcf: 'kg/m3', 'lb/yd3': 'kg/m3', 'kg/m3': 'pcf', 'lb/ft2': 'kg/m2', 'kg/m2': 'lb/ft2' },
+  ...{ 'oz/yd2': 'g/m2', 'g/m2': 'oz/yd2' },
   ...{ psi: 'kPa', ksi: 'MPa', psf: 'kPa', MPa: 'psi', kPa: 'psi' },
   ...{
     'in/ft': 'mm/m',

@@ -7,9 +7,9 @@ type System = 'customary' | 'metric';
 /** Signs behind a number that one family alone has. */
 const SIGNS: Readonly<Record<System, string>> = {
   customary:
-    'ft-in|ft/s|ft/h|ft3/s|ft[23]?|in/ft|in/h|in[23]?|yd[23]?/h|yd[23]?|mi|acres?|gal/min|gal|qt|fl oz|lbf|lb/[a-z0-9/]+|lb|tons?|ton/yd3|oz|pcf|psi|ksi|psf|ksf|kips?|mph|degF|°F|sq ft|cu yd|["″′]',
+    'ft-in|ft/s|ft/h|ft3/s|ft[23]?|in/ft|in/h|in[23]?|yd[23]?/h|yd[23]?|mi|acres?|gal/min|gal|qt|fl oz|lbf|lb/[a-z0-9/]+|lb|tons?|ton/yd3|oz/yd2|oz|pcf|psi|ksi|psf|ksf|kips?|mph|degF|°F|sq ft|cu yd|["″′]',
   metric:
-    'mm/m|mm/h|mm[23]?|cm[23]?|km/h|km|m/s|m/h|m3/h|m[23]?|L/s|mL|L|kg/[a-z0-9/]+|kg|tonnes?|g|kN|kPa|MPa|degC|°C',
+    'mm/m|mm/h|mm[23]?|cm[23]?|km/h|km|m/s|m/h|m3/h|m[23]?|L/s|mL|L|kg/[a-z0-9/]+|kg|tonnes?|g/m2|g|kN|kPa|MPa|degC|°C',
 };
 
 /** Words for units: what foot and yard mean besides, as a foot that slides and a yard that sells, is no unit. */

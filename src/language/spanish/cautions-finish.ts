@@ -25,6 +25,8 @@ export const cautionsFinish: Language = {
     'un sellante de {actual} de profundidad es más hondo que el ancho de la junta, {limit}: se rasga donde uno menos hondo sobre cordón de respaldo se estira',
   'the concrete is {actual} old: a tamper beside it before {limit} chips its edges and can shift it. Fill loose, by hand, and tamp later':
     'el concreto tiene {actual} de edad: un pisón a su lado antes de {limit} despostilla sus bordes y puede moverlo. Rellene suelto, a mano, y apisone después',
+  'the ground falls {back} toward the building: rain runs to the wall, stands there and freezes under the slab. Before anything is sown raise it at the wall until it falls {limit} away, keeping below sill and siding, or cut a swale that leads the water off':
+    'el terreno baja {back} hacia el edificio: la lluvia corre al muro, se estanca ahí y se congela bajo la losa. Antes de sembrar, súbalo junto al muro hasta que baje {limit} al alejarse, sin llegar al alféizar ni al recubrimiento del muro, o abra una cuneta que se lleve el agua',
   'the ground falls {actual} away from the building, and {limit} is asked: fill settles, and then it drains to the wall. Raise it there, keeping below sill and siding, or take the fall farther':
     'el terreno baja {actual} al alejarse del edificio, y se pide {limit}: el relleno se asienta, y entonces drena hacia el muro. Súbalo ahí, sin llegar al alféizar ni al recubrimiento del muro, o lleve la pendiente más lejos',
 };

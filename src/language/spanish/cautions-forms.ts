@@ -16,12 +16,16 @@ export const cautionsForms: Language = {
     'la cimbra de muros, columnas y de todo lo que carga la diseña un ingeniero con licencia o se toma de las tablas de su fabricante, con tirantes de lado a lado y puntales; aquí solo se cuentan tablas y estacas. Vigílela durante el colado',
   'kerfs {actual} apart are closer than {limit}: what stands between them breaks out. Use thin layers, or a thinner board':
     'ranuras a cada {actual} están más juntas que {limit}: lo que queda entre ellas se rompe. Use capas delgadas, o una tabla más delgada',
+  'rip {over} off the riser boards: a riser is {limit}, and boards {actual} high stand in the concrete of the tread below. Bevel their lower edge, so that the trowel gets under it':
+    'corte {over} a lo largo de las tablas de contrahuella: una contrahuella es de {limit}, y tablas de {actual} de alto quedan metidas en el concreto de la huella de abajo. Bisele su canto inferior, para que la llana entre por debajo',
   'stakes {actual} apart are farther than the {limit} that such boards bear: the edge bows and the forms lean. Set more of them':
     'estacas a cada {actual} están más separadas que los {limit} que soportan esas tablas: el borde se pandea y la cimbra se ladea. Ponga más',
   'stakes of {actual} are shorter than the {limit} that the form and the ground ask: they lean out under the concrete. Take longer ones':
     'estacas de {actual} son más cortas que los {limit} que piden la cimbra y el suelo: se ladean bajo el concreto. Use más largas',
   'the boards stand {actual} high, and the concrete is {limit}: set flat on the base they make it {lacks} too thin. Pack them up and fill below, or grade the base {lacks} below their lower edge':
     'las tablas tienen {actual} de alto, y el concreto {limit}: puestas directo sobre la base lo dejan {lacks} demasiado delgado. Súbalas con calzas y rellene abajo, o deje la base {lacks} por debajo de su canto inferior',
+  'the riser boards are {actual} high, and a riser is {limit}: the concrete of the step slumps out below them. Take a wider board ripped to the riser, or nail a strip of {lacks} along its lower edge':
+    'las tablas de contrahuella tienen {actual} de alto, y una contrahuella es de {limit}: el concreto del escalón se escurre por debajo. Use una tabla más ancha cortada a la contrahuella, o clave una tira de {lacks} en su canto inferior',
   'who trips falls onto steel stakes: drive them below the top of the boards, or put caps or guards on them that stop a fall':
     'quien tropieza cae sobre estacas de acero: húndalas por debajo del canto de las tablas, o póngales tapones o protecciones que detengan una caída',
 };

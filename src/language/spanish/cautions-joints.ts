@@ -12,8 +12,6 @@ export const cautionsJoints: Language = {
     '30 veces con revenimiento de 75 a 125 mm, 36 veces con menos de 100 mm',
   'a joint from every small opening would cut the slab into strips and slivers, so the joints keep the spacing and pass {actual} of them by; they are listed. Set isolation board all around each of them, full depth, and lay diagonal bars across its corners as the engineer directs; one boxed out round, or turned so that its points lie on joints, needs fewer':
     'una junta desde cada abertura pequeña cortaría la losa en tiras y astillas; por eso las juntas conservan su separación y pasan de largo {actual} de ellas, que están en la lista. Ponga placa de aislamiento alrededor de cada una, en todo el espesor, y varillas diagonales en sus esquinas como indique el ingeniero; si la caja es redonda, o se gira para que sus puntas queden sobre las juntas, hacen falta menos',
-  'a panel of {actual} is longer than {limit}, 36 times the thickness and the most that published rules have in plain concrete: it tends to crack between the joints and to curl at them. Joint closer, unless an engineer has reinforced the slab for it':
-    'un paño de {actual} es más largo que {limit}, 36 veces el espesor y lo más que permiten las reglas publicadas en concreto simple: tiende a agrietarse entre las juntas y a alabearse en ellas. Haga juntas más cercanas, salvo que un ingeniero haya reforzado la losa para eso',
   'a small opening set square to the joints leaves corners that no joint meets; box it out round, or turned so that its points lie on the joints':
     'una abertura pequeña paralela a las juntas deja esquinas a las que no llega ninguna junta; haga la caja redonda, o gírela para que sus puntas queden sobre las juntas',
   'by thickness: under 225 mm, 225 to 300 mm, over 300 mm':
@@ -22,6 +20,8 @@ export const cautionsJoints: Language = {
     'según el espesor: menos de 9 in, de 9 a 12 in, más de 12 in',
   'no plan of this kind keeps every rule; those that give way are listed. Cracks are likelier there: change the outline or an edge, or ask the engineer':
     'ningún trazo de este tipo cumple todas las reglas; las que ceden están en la lista. Ahí son más probables las grietas: cambie el contorno o un borde, o pregunte al ingeniero',
+  'panels {actual} long are {times} times the thickness, and plain slabs are jointed at 24 to 36 times, here {limit} at most: they crack where nobody cut. Joint closer, or have the engineer give the steel that is to hold the cracks':
+    'paños de {actual} de largo son {times} veces el espesor, y las losas simples llevan juntas a 24 a 36 veces el espesor, aquí {limit} como máximo: se agrietan donde nadie cortó. Haga juntas más cercanas, o que el ingeniero indique el acero que ha de contener las grietas',
   'panels would be wider than {limit} of their length and tend to crack across: joint along the strip too':
     'los paños serían más anchos que {limit} de su largo y tienden a agrietarse a lo ancho: haga juntas también a lo largo de la franja',
   'several published sources stop at {limit} for slabs this thick, though the rules applied allow {actual}; joint at {limit} unless the engineer says otherwise':

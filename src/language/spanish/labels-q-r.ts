@@ -36,6 +36,7 @@ export const labelsQR: Language = {
   ridge: 'cresta',
   right: 'derecha',
   ring: 'anillo',
+  ripped: 'se recorta',
   rise: 'subida',
   'rise to': 'subida hasta',
   riser: 'contrahuella',

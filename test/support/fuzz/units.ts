@@ -79,7 +79,13 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
     c('ton/yd3', (2000 * LB) / YD ** 3, 'tons per cubic yard'),
   ],
   'mass-per-length': [m('kg/m', 1), c('lb/ft', LB / FT, 'plf', 'pounds per foot')],
-  'mass-per-area': [m('kg/m2', 1, 'kg/m²'), c('lb/ft2', LB / FT ** 2), c('lb/yd2', LB / YD ** 2)],
+  'mass-per-area': [
+    m('kg/m2', 1, 'kg/m²'),
+    c('lb/ft2', LB / FT ** 2),
+    c('lb/yd2', LB / YD ** 2),
+    c('oz/yd2', LB / 16 / YD ** 2),
+    m('g/m2', 0.001, 'g/m²'),
+  ],
   slope: [
     c('in/ft', 1 / 12, 'in per foot', '"/ft', 'in. per ft'),
     b('%', 0.01, 'percent', ' percent'),

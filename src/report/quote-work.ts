@@ -1,0 +1,176 @@
+/** What is done at each element of a job, in words for a customer: sizes and quantities, no trade terms. */
+import type { ReckonedJob } from '../job/job-takeoff';
+import type { ElementPart } from '../job/part-inputs';
+import type { JobPart } from '../job/work';
+import type { Dimension } from '../quantity/dimensions';
+import { isFaulty, isQuantity, type Quantity, readQuantity } from '../quantity/quantity';
+import type { FigureSet } from '../reckoning/parts';
+import { say, type Words } from '../reckoning/words';
+
+/** A part with what is asked of it here. */
+interface Asked {
+  /** A figure of the result. */
+  readonly figure: (name: string) => Quantity | undefined;
+  /** A quantity of the input, as it was given. */
+  readonly given: <D extends Dimension>(name: string, d: D) => Quantity<D> | undefined;
+  /** Anything of the input. */
+  readonly input: Readonly<Record<string, unknown>>;
+}
+
+function asked({ input, result }: JobPart): Asked {
+  const figures = result.figures as Readonly<Record<string, FigureSet>>;
+  return {
+    figure: (name) => {
+      const found = figures[name];
+      return isQuantity(found) ? found : undefined;
+    },
+    given: (name, d) => {
+      const q = readQuantity(input[name], d, name);
+      return isFaulty(q) ? undefined : q;
+    },
+    input,
+  };
+}
+
+/** How large a rectangle is by its sides; other outlines by their area alone. */
+function sides({ outline }: Asked['input']): Words | undefined {
+  const of = outline as { shape?: unknown; length?: unknown; width?: unknown } | undefined;
+  if (of?.shape !== 'rectangle') return undefined;
+  const [length, width] = [
+    readQuantity(of.length, 'length', 'length'),
+    readQuantity(of.width, 'length', 'width'),
+  ];
+  return isFaulty(length) || isFaulty(width) ? undefined : say`${{ length }} by ${{ width }}`;
+}
+
+type Tell = (asked: Asked) => Words | undefined;
+
+const digging: Tell = ({ figure, given, input }) => {
+  const [volume, depth] = [figure('bankVolume'), given('depth', 'length')];
+  if (!volume) return undefined;
+  const how = depth
+    ? say`Dig out ${{ depth }} deep, ${{ volume }} of earth`
+    : say`Dig out ${{ volume }} of earth`;
+  return input['haul'] === undefined ? how : say`${how}, and take it away`;
+};
+
+const gravel: Tell = ({ figure }) => {
+  const [depth, area] = [figure('depth'), figure('area')];
+  return depth && area ? say`Lay ${{ depth }} of gravel on ${{ area }} and compact it` : undefined;
+};
+
+const fall: Tell = ({ figure, input }) => {
+  const [slope, drop] = [figure('slope'), figure('fall')];
+  if (!slope || !drop || slope.sign() <= 0) return undefined;
+  return input['atBuilding'] === undefined
+    ? say`Slope it so that water runs off: it falls ${{ drop }} in all`
+    : say`Slope it so that water runs away from the building: it falls ${{ drop }} in all`;
+};
+
+const slab: Tell = ({ figure, given, input }) => {
+  const [area, thickness] = [figure('area'), given('thickness', 'length')];
+  if (!area) return undefined;
+  const by = sides(input);
+  const large = by ? say`Pour a slab of ${by}, ${{ area }}` : say`Pour a slab of ${{ area }}`;
+  return thickness ? say`${large}, ${{ thickness }} thick` : large;
+};
+
+const steps: Tell = ({ figure, given }) => {
+  const [rise, width] = [figure('totalRise'), given('width', 'length')];
+  if (!rise) return undefined;
+  return width
+    ? say`Form and pour steps ${{ width }} wide that rise ${{ rise }}`
+    : say`Form and pour steps that rise ${{ rise }}`;
+};
+
+/** A body that a customer knows by its name and how much concrete is in it. */
+const body =
+  (words: (volume: { readonly volume: Quantity }) => Words): Tell =>
+  ({ figure }) => {
+    const volume = figure('volume');
+    return volume ? words({ volume }) : undefined;
+  };
+
+const bars: Tell = ({ given, input }) => {
+  const { bar } = input;
+  const spacing = given('spacing', 'length');
+  return typeof bar === 'string' && spacing
+    ? say`Reinforce it with steel bars ${{ bar }}, ${{ spacing }} apart`
+    : say`Reinforce it with steel bars`;
+};
+
+const joints: Tell = ({ figure }) => {
+  const [panels, length] = [figure('panelCount'), figure('contraction')];
+  if (!panels || !length || length.sign() === 0) return undefined;
+  const cut = say`Cut ${{ length }} of joints into it, ${{ panels }} panels, so that it cracks in them and not beside them`;
+  const along = figure('isolation');
+  return along && along.sign() > 0
+    ? say`${cut}; set a soft joint of ${{ along }} where it meets what stands`
+    : cut;
+};
+
+const fixed =
+  (says: string): Tell =>
+  () => ({ says });
+
+function backfill({ figure }: Asked): Words | undefined {
+  const [topsoil, seed] = [figure('topsoil'), figure('seed')];
+  if (topsoil && seed) return { says: 'Fill in along the edges, spread topsoil and seed it' };
+  if (topsoil) return { says: 'Fill in along the edges and spread topsoil' };
+  return { says: seed ? 'Fill in along the edges and seed' : 'Fill in along the edges' };
+}
+
+/** By the name of the part, in the order of the work. */
+const TELLS: Readonly<Partial<Record<ElementPart, Tell>>> = {
+  excavation: digging,
+  base: gravel,
+  slab,
+  steps,
+  footings: body((volume) => say`Pour footings with ${volume} of concrete`),
+  walls: body((volume) => say`Form and pour walls with ${volume} of concrete`),
+  piers: body((volume) => say`Pour piers with ${volume} of concrete`),
+  curb: body((volume) => say`Form and pour curb with ${volume} of concrete`),
+  bars,
+  mesh: fixed('Reinforce it with welded wire mesh'),
+  fibers: fixed('Mix fibers into the concrete'),
+  dowels: fixed('Tie it with steel dowels to the concrete beside it'),
+  fall,
+  joints,
+  finish: ({ input }) => ({
+    says: input['color'] === undefined ? 'Cure and treat its surface' : 'Color, cure and treat its surface',
+  }),
+  backfill,
+};
+
+/** What is done at one element. */
+export interface ElementWork {
+  readonly name: string;
+  readonly does: readonly Words[];
+}
+
+/** The concrete that an element is poured of, as the supplier is asked for it. */
+function concreteOf({ takeoff }: ReckonedJob, name: string): Words[] {
+  const bought = takeoff.figures.purchases.find(
+    ({ item, by }) =>
+      (item === 'ready-mix' || item === 'concrete') && by.some(({ element }) => element === name),
+  );
+  const strength = bought?.of['strengthClass'] ?? bought?.of['strength'];
+  return strength === undefined ? [] : [say`Concrete of a strength of ${{ strength }}`];
+}
+
+/** Whether a check of the fall came out well: what does not drain is not promised to. */
+const isPromised = ({ part, result }: JobPart): boolean =>
+  part !== 'fall' || !result.cautions.some(({ severity }) => severity !== 'note');
+
+/** What is done at each element, in the order of the job. */
+export function workOf(job: ReckonedJob): ElementWork[] {
+  return job.takeoff.figures.elements.map(({ name, count }) => {
+    const own = job.parts.filter(({ element }) => element === name).filter(isPromised);
+    const does = Object.entries(TELLS).flatMap(([part, tell]) =>
+      own.filter((each) => each.part === part).flatMap((each) => tell(asked(each)) ?? []),
+    );
+    const alike =
+      count.equals(count.minus(count)) || count.format() === '1 each' ? [] : [say`${{ count }} alike`];
+    return { name, does: [...alike, ...does, ...(does.length > 0 ? concreteOf(job, name) : [])] };
+  });
+}
