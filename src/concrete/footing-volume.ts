@@ -20,6 +20,7 @@ import * as cautions from './cautions';
 import { door, type Footing, type FootingParsed, type FootingVolumeInput, type Tier } from './footing-input';
 import { heedFrost } from './frost';
 import { rectangularFrustum, TWO } from './solids';
+import { heedThinFootings } from './thin-footings';
 
 /** Figures of {@link footingVolume}. */
 export interface FootingVolumeFigures {
@@ -202,6 +203,13 @@ function reckon({ footings, frostDepth }: FootingParsed, pad: Pad): FootingVolum
   heedFrost(
     footings.map(({ founded, indoors }, i) => ({ name: `footing ${i + 1}`, founded, indoors })),
     frostDepth,
+    pad,
+  );
+  heedThinFootings(
+    footings.map((footing, i) => ({
+      name: `footing ${i + 1}`,
+      depth: 'depth' in footing ? footing.depth : undefined,
+    })),
     pad,
   );
   pad.caution(cautions.buriedUtilities);

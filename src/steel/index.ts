@@ -18,8 +18,14 @@ export {
   type FiberKind,
   fiberDosage,
 } from './fiber-dosage';
+export type { DevelopmentLapInput } from './lap-development';
+export type {
+  AustralianLapInput,
+  CsaLapInput,
+  EurocodeLapInput,
+  StandardLapParts,
+} from './lap-inputs';
 export {
-  type DevelopmentLapInput,
   type DiametersLapInput,
   type LapGrade,
   type LapLengthFigures,
@@ -73,14 +79,13 @@ export type {
   RebarRegionInput,
   SizeTotal,
 } from './rebar-types';
+export type { BarChoice, MeshChoice, SteelNeed } from './steel-choices';
 export {
-  type BarChoice,
   type DragSteelInput,
-  type MeshChoice,
+  type InsteadSteelInput,
   type RatioSteelInput,
   type SteelMinimumFigures,
   type SteelMinimumInput,
-  type SteelNeed,
   steelMinimum,
 } from './steel-minimum';
 export {
