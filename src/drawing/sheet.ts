@@ -88,6 +88,8 @@ export class Sheet {
   private readonly notes: Row[] = [];
   private crowdedOut = 0;
   private keyed = 0;
+  private reserved = 0;
+  private marked = 0;
 
   constructor({ style, usual, system, points, margins = {} }: SheetParts) {
     this.style = style;
@@ -276,7 +278,7 @@ export class Sheet {
 
   /** Put a number at a spot of the page, or beside it, and a text beside that number in the key. */
   number(keyed: string, spot: PagePoint, gap = 0): void {
-    if (this.keyed >= MOST_KEYED || this.crowdedOut >= CROWDED) {
+    if (this.keyed - this.reserved >= MOST_KEYED || this.crowdedOut >= CROWDED) {
       this.crowdedOut += 1;
       return;
     }
@@ -291,6 +293,28 @@ export class Sheet {
     this.keyed += 1;
     this.bubble(number, put);
     this.key.push({ number, text: keyed });
+  }
+
+  /**
+   * Numbers from 1 to this are given to things by hand, with `mark`; those of the key go on behind them.
+   */
+  reserve(numbers: number): void {
+    this.reserved = numbers;
+    this.keyed = numbers;
+  }
+
+  /** A number that was given to a thing, in the first of these places that is free, with what the key says of it. */
+  mark(number: number, keyed: string | undefined, spots: readonly PagePoint[]): void {
+    const text = String(number);
+    const boxes = spots.map((spot) => this.bubbleBox(text, spot));
+    const [middle] = spots;
+    const put = this.room.choose(boxes) ?? (middle && this.farOff(this.bubbleBox(text, middle), middle));
+    if (put) this.bubble(text, put);
+    else this.crowdedOut += 1;
+    if (keyed !== undefined && this.marked < MOST_KEYED) {
+      this.marked += 1;
+      this.key.push({ number: text, text: keyed });
+    }
   }
 
   private bubbleBox(number: string, at: PagePoint): Box {

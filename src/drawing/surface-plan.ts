@@ -18,6 +18,7 @@ import { type Field, fields, list, maybe, label as nameField, quantity } from '.
 import { Pad } from '../reckoning/pad';
 import { systemOfInput } from '../reckoning/system';
 import { say } from '../reckoning/words';
+import { arrowPath } from './arrow';
 import { extentOf, type PlanPoint } from './frame';
 import { hatch } from './hatch';
 import { lineSample, type Sample } from './legend';
@@ -181,17 +182,6 @@ function contours(sheet: Sheet, site: Site, interval: Length | undefined): strin
 /** Half an arrow, and what must be free around it, by the height of the text. */
 const ARROW = { half: 0.85, apart: 3.4 };
 const HEAD = 0.42;
-
-/** An arrow through a point of the page; the direction has length 1. */
-function arrowPath({ x, y }: PagePoint, u: PagePoint, half: number, head: number): string {
-  const tip = { x: x + u.x * half, y: y + u.y * half };
-  const barb = (side: number): PagePoint => ({
-    x: tip.x - head * (u.x * 0.9 + side * u.y * 0.45),
-    y: tip.y - head * (u.y * 0.9 - side * u.x * 0.45),
-  });
-  const tail = { x: x - u.x * half, y: y - u.y * half };
-  return pathThrough([tail, tip]) + pathThrough([barb(1), tip, barb(-1)]);
-}
 
 interface Fall {
   readonly at: PagePoint;

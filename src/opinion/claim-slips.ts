@@ -24,7 +24,10 @@ const inUnitOf = (q: Quantity, claimed: Quantity): Quantity =>
 function* writtenSlips(scene: Scene, i: number): Generator<Slip> {
   const { figure, reckoned, claimed, places } = scene.claims[i] as Scene['claims'][number];
   const like = reckoned.dimension === 'money' ? reckoned : inUnitOf(reckoned, claimed);
-  for (const { code, weight, twist, how } of outcomeTwists(like, places))
+  for (const { code, weight, twist, how } of outcomeTwists(
+    like,
+    unitShown(claimed).form === 'feet-inches' ? undefined : places,
+  ))
     for (const edits of editsFor(scene, i, twist))
       yield { code, weight, says: () => say`${{ figure }}, ${{ reckoned: like }}, ${how()}`, edits, figure };
 }

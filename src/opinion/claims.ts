@@ -53,6 +53,8 @@ export interface ReadClaim {
   readonly si: number;
   /** Half of the last place that was written, in SI units. */
   readonly half: number;
+  /** Half of the last digit that surely counts: of `1,200` it may be the 2. */
+  readonly coarse: number;
   /** Decimal places of the number as it was written. */
   readonly places: number;
 }
@@ -94,6 +96,14 @@ function halfOf(given: unknown, q: Quantity, places: number): number {
   const bottom = FRACTION.exec(textOf(given))?.[1];
   const last = bottom ? 1 / Number(bottom) : 10 ** -places;
   return (last / 2) * lastUnit(q);
+}
+
+const WHOLE = /^\s*[\d,]*?\d(0+)(?![\d.,]|\s*-?\d|\s*[/\u2044])/;
+
+/** Half of the last digit that is no zero at the end of a whole number. */
+function coarseOf(given: unknown, q: Quantity, half: number): number {
+  const zeros = WHOLE.exec(textOf(given))?.[1]?.length ?? 0;
+  return q.dimension === 'count' || q.dimension === 'money' ? half : half * 10 ** zeros;
 }
 
 /** A plain whole number is a count. */
@@ -155,7 +165,8 @@ function readOne({ figure, claimed, rounded, line, at }: Given, figures: object)
   const step = rounded === undefined ? undefined : siOf(readAs(rounded, reckoned.dimension, at));
   const places = placesOf(claimed, q);
   const half = step === undefined ? halfOf(claimed, q, places) : Math.abs(step) / 2;
-  return { figure: figure as string, path, claimed: q, reckoned, line, si: siOf(q), half, places };
+  const coarse = step === undefined ? coarseOf(claimed, q, half) : half;
+  return { figure: figure as string, path, claimed: q, reckoned, line, si: siOf(q), half, coarse, places };
 }
 
 function sameCurrency(q: Quantity, reckoned: Quantity, at: string): void {

@@ -6,6 +6,8 @@ export interface Miswritten {
   readonly code: SlipCode;
   readonly text: string;
   readonly weight: number;
+  /** The same done to another number, where it has such digits. */
+  readonly again: (text: string) => string | undefined;
 }
 
 /** Digits that are read for each other. */
@@ -25,23 +27,44 @@ export const WEIGHTS = {
 
 const isDigit = (char: string | undefined): boolean => char !== undefined && char >= '0' && char <= '9';
 
+/** The next digit, over a point. */
+const nextDigit = (text: string, i: number): number => (text[i + 1] === '.' ? i + 2 : i + 1);
+
+function swapped(text: string, i: number): string | undefined {
+  const j = nextDigit(text, i);
+  const [a, b] = [text[i], text[j]];
+  if (!isDigit(a) || !isDigit(b) || a === b) return undefined;
+  return `${text.slice(0, i)}${b}${text.slice(i + 1, j)}${a}${text.slice(j + 1)}`;
+}
+
 function* transposed(text: string): Generator<Miswritten> {
   for (let i = 0; i < text.length - 1; i += 1) {
-    const j = text[i + 1] === '.' ? i + 2 : i + 1;
-    const [a, b] = [text[i], text[j]];
-    if (!isDigit(a) || !isDigit(b) || a === b) continue;
-    const swapped = text.slice(0, i) + b + text.slice(i + 1, j) + a + text.slice(j + 1);
-    yield { code: 'digits-transposed', text: swapped, weight: j === i + 1 ? WEIGHTS.transposed : 1 };
+    const again = (other: string): string | undefined => swapped(other, i);
+    const to = again(text);
+    if (to === undefined) continue;
+    const weight = nextDigit(text, i) === i + 1 ? WEIGHTS.transposed : 1;
+    yield { code: 'digits-transposed', text: to, weight, again };
   }
 }
 
+function without(text: string, i: number): string | undefined {
+  const rest = (text.slice(0, i) + text.slice(i + 1)).replace(/\.$/, '');
+  return isDigit(text[i]) && /\d/.test(rest) ? rest : undefined;
+}
+
+const doubledAt = (text: string, i: number): string | undefined =>
+  isDigit(text[i]) ? text.slice(0, i + 1) + text.slice(i) : undefined;
+
 function* droppedOrDoubled(text: string): Generator<Miswritten> {
   for (let i = 0; i < text.length; i += 1) {
-    if (!isDigit(text[i])) continue;
-    const dropped = (text.slice(0, i) + text.slice(i + 1)).replace(/\.$/, '');
-    if (/\d/.test(dropped) && text[i] !== text[i + 1])
-      yield { code: 'digit-dropped', text: dropped, weight: WEIGHTS.dropped };
-    yield { code: 'digit-doubled', text: text.slice(0, i + 1) + text.slice(i), weight: WEIGHTS.doubled };
+    const drop = (other: string): string | undefined => without(other, i);
+    const dropped = drop(text);
+    if (dropped !== undefined && text[i] !== text[i + 1])
+      yield { code: 'digit-dropped', text: dropped, weight: WEIGHTS.dropped, again: drop };
+    const twice = (other: string): string | undefined => doubledAt(other, i);
+    const doubled = twice(text);
+    if (doubled !== undefined)
+      yield { code: 'digit-doubled', text: doubled, weight: WEIGHTS.doubled, again: twice };
   }
 }
 
@@ -56,11 +79,9 @@ function* oneOff(text: string): Generator<Miswritten> {
     if (!isDigit(own)) continue;
     for (const digit of '0123456789') {
       if (digit === own) continue;
-      yield {
-        code: 'digit-off',
-        text: text.slice(0, i) + digit + text.slice(i + 1),
-        weight: weightOf(own, digit),
-      };
+      const again = (other: string): string | undefined =>
+        other[i] === own ? other.slice(0, i) + digit + other.slice(i + 1) : undefined;
+      yield { code: 'digit-off', text: again(text) as string, weight: weightOf(own, digit), again };
     }
   }
 }
@@ -80,28 +101,36 @@ function shifted(text: string, by: 1 | -1): string {
 }
 
 function* pointMoved(text: string): Generator<Miswritten> {
-  yield { code: 'point-moved', text: shifted(text, 1), weight: WEIGHTS.point };
-  yield { code: 'point-moved', text: shifted(text, -1), weight: WEIGHTS.point };
-  yield { code: 'point-moved', text: shifted(shifted(text, 1), 1), weight: WEIGHTS.point / 3 };
-  yield { code: 'point-moved', text: shifted(shifted(text, -1), -1), weight: WEIGHTS.point / 3 };
-  yield { code: 'point-moved', text: shifted(shifted(shifted(text, 1), 1), 1), weight: WEIGHTS.point / 3 };
-  yield { code: 'point-moved', text: shifted(shifted(shifted(text, -1), -1), -1), weight: WEIGHTS.point / 3 };
+  for (const by of [1, -1, 2, -2, 3, -3]) {
+    const again = (other: string): string => {
+      let moved = other;
+      for (let n = 0; n < Math.abs(by); n += 1) moved = shifted(moved, by > 0 ? 1 : -1);
+      return moved;
+    };
+    const weight = Math.abs(by) === 1 ? WEIGHTS.point : WEIGHTS.point / 3;
+    yield { code: 'point-moved', text: again(text), weight, again };
+  }
+}
+
+/** One more or less of so many of the last place. */
+function withCarry(text: string, carry: number): string | undefined {
+  const places = text.split('.')[1]?.length ?? 0;
+  const sum = Number(text.replace('.', '')) + carry;
+  if (sum < 0) return undefined;
+  const padded = String(sum).padStart(places + 1, '0');
+  return places ? `${padded.slice(0, -places)}.${padded.slice(-places)}` : padded;
 }
 
 /** One more or less in a place of ten or more of the last, as a carry that was forgotten or taken twice. */
 function* carried(text: string): Generator<Miswritten> {
-  const places = text.split('.')[1]?.length ?? 0;
   const whole = Number(text.replace('.', ''));
   const digits = text.replace('.', '').replace(/^0+/, '').length;
-  for (let k = 0; k <= digits && whole > 0; k += 1) {
+  for (let k = 0; k <= digits && whole > 0; k += 1)
     for (const one of [1, -1]) {
-      const sum = whole + one * 10 ** k;
-      if (sum < 0) continue;
-      const padded = String(sum).padStart(places + 1, '0');
-      const moved = places ? `${padded.slice(0, -places)}.${padded.slice(-places)}` : padded;
-      yield { code: 'carried-wrongly', text: moved, weight: k === 0 ? 0.3 : 0.9 };
+      const again = (other: string): string | undefined => withCarry(other, one * 10 ** k);
+      const to = again(text);
+      if (to !== undefined) yield { code: 'carried-wrongly', text: to, weight: k === 0 ? 0.3 : 0.9, again };
     }
-  }
 }
 
 const WRITTEN = /^\d{1,12}(?:\.\d{1,8})?$/;

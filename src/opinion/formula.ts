@@ -159,6 +159,7 @@ const CALLS: Readonly<Record<string, (...of: number[]) => number>> = {
   exp: Math.exp,
   ln: Math.log,
   hypot: Math.hypot,
+  cents: (n) => Math.sign(n) * (steadyFloor(Math.abs(n) * 100 + 0.5) / 100),
 };
 
 const callBinary = (name: string, of: readonly number[]): number => CALLS[name]?.(...of) ?? Number.NaN;
@@ -198,6 +199,9 @@ const EXACT_SIGNS: Readonly<Record<Sign, (a: Decimal, b: Decimal) => Decimal>> =
   '^': power,
 };
 
+/** Away from nothing, as money is rounded. */
+const HALF_UP = 4;
+
 const EXACT_CALLS: Readonly<Record<string, (a: Decimal, ...more: Decimal[]) => Decimal>> = {
   sqrt: (a) => (a.isNegative() ? NONE : a.sqrt()),
   ceil: ceilWhole,
@@ -209,6 +213,7 @@ const EXACT_CALLS: Readonly<Record<string, (a: Decimal, ...more: Decimal[]) => D
   exp: exponential,
   ln: (a) => (a.isZero() || a.isNegative() ? NONE : logarithm(a)),
   hypot: (...of) => of.reduce((sum, one) => sum.plus(one.times(one)), new Decimal(0)).sqrt(),
+  cents: (a) => a.toDecimalPlaces(2, HALF_UP),
 };
 
 /** Functions of angles have no finite value: they are good to 15 digits here. */

@@ -44,6 +44,15 @@ function giver(q: Quantity, steps: readonly Step[], before: number): number | un
 /** Steps in which too many are looked back on are left to stand for themselves. */
 const LINKED = 400;
 
+const HALF_CENT = 0.005;
+
+/** The formula as it comes to what was given: an amount of money is rounded to the cent without saying so. */
+function asGiven(tree: Tree, again: number, gives: Quantity, si: number): Tree | undefined {
+  if (gives.dimension === 'money' && Math.abs(again - si) <= HALF_CENT * (1 + NEAR))
+    return { is: 'call', name: 'cents', of: [tree] };
+  return near(again, si) ? tree : undefined;
+}
+
 function nodeOf(step: Step, i: number, steps: readonly Step[], isInput: (q: Quantity) => boolean): Node {
   const takes = Object.entries(step.values).map(([symbol, quantity]): Taken => {
     const from = i < LINKED && !isInput(quantity) ? giver(quantity, steps, i) : undefined;
@@ -53,7 +62,8 @@ function nodeOf(step: Step, i: number, steps: readonly Step[], isInput: (q: Quan
   const si = siOf(step.gives);
   const bySymbol = new Map(takes.map((one) => [one.symbol, one] as const));
   const again = tree && reckoned(tree, (symbol) => bySymbol.get(symbol)?.si ?? Number.NaN, BINARY);
-  return { step, tree: again !== undefined && near(again, si) ? tree : undefined, takes, bySymbol, si };
+  const own = tree && again !== undefined ? asGiven(tree, again, step.gives, si) : undefined;
+  return { step, tree: own, takes, bySymbol, si };
 }
 
 /**
@@ -68,6 +78,8 @@ export const graphOf = (working: readonly Step[], isInput: (q: Quantity) => bool
 export interface Change<T> {
   /** A value from outside, by its quantity. */
   readonly leaf?: (q: Quantity) => T | undefined;
+  /** A value from outside, by the step that takes it and its symbol. */
+  readonly taken?: (i: number, symbol: string) => T | undefined;
   /** The formula of a step. */
   readonly tree?: (i: number) => Tree | undefined;
   /** What a step gave, after it was reckoned. */
@@ -75,29 +87,51 @@ export interface Change<T> {
 }
 
 /** How values are taken as numbers of one kind. */
-interface Numbers<T> {
+export interface Numbers<T> {
   readonly by: Reckoner<T>;
   readonly none: T;
   readonly taken: (one: Taken) => T;
   readonly given: (one: Node) => T;
 }
 
-function replayed<T>(graph: Graph, change: Change<T>, { by, none, taken, given }: Numbers<T>): T[] {
-  const out: T[] = [];
-  for (const [i, node] of graph.entries()) {
+/** Where a change begins: what takes nothing of it stays as it was. */
+export interface Onward<T> {
+  readonly base: readonly T[];
+  readonly starts: ReadonlySet<number>;
+}
+
+/** All steps reckoned again with a change. */
+export function replayed<T>(
+  graph: Graph,
+  change: Change<T>,
+  { by, none, taken, given }: Numbers<T>,
+  onward?: Onward<T>,
+): T[] {
+  const out: T[] = onward ? [...onward.base] : [];
+  const changed = onward && new Uint8Array(graph.length);
+  const untouched = (i: number, node: Node): boolean =>
+    changed !== undefined &&
+    !onward?.starts.has(i) &&
+    !node.takes.some(({ from }) => from !== undefined && changed[from] === 1);
+  for (let i = onward ? Math.min(graph.length, ...onward.starts) : 0; i < graph.length; i += 1) {
+    const node = graph[i] as Node;
+    if (untouched(i, node)) continue;
+    if (changed) changed[i] = 1;
     const tree = change.tree?.(i) ?? node.tree;
     const value = (symbol: string): T => {
       const one = node.bySymbol.get(symbol);
       if (!one) return none;
-      return one.from === undefined ? (change.leaf?.(one.quantity) ?? taken(one)) : (out[one.from] as T);
+      if (one.from !== undefined) return out[one.from] as T;
+      return change.taken?.(i, symbol) ?? change.leaf?.(one.quantity) ?? taken(one);
     };
     const gives = tree ? reckoned(tree, value, by) : given(node);
-    out.push(change.outcome ? change.outcome(i, gives) : gives);
+    out[i] = change.outcome ? change.outcome(i, gives) : gives;
   }
   return out;
 }
 
-const IN_BINARY: Numbers<number> = {
+/** In binary numbers. */
+export const IN_BINARY: Numbers<number> = {
   by: BINARY,
   none: Number.NaN,
   taken: ({ si }) => si,
@@ -112,7 +146,8 @@ const EXACTLY: Numbers<Decimal> = {
 };
 
 /** All steps reckoned again with a change, in binary numbers. */
-export const replay = (graph: Graph, change: Change<number>): number[] => replayed(graph, change, IN_BINARY);
+export const replay = (graph: Graph, change: Change<number>, onward?: Onward<number>): number[] =>
+  replayed(graph, change, IN_BINARY, onward);
 
 /** The same exactly. */
 export const replayExactly = (graph: Graph, change: Change<Decimal>): Decimal[] =>

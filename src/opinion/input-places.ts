@@ -77,6 +77,39 @@ export function schemaFor(calculation: AnyCalculation): JsonSchema {
 const schemaIn = (x: unknown): JsonSchema => (typeof x === 'object' && x !== null ? (x as JsonSchema) : {});
 const listIn = (x: unknown): readonly JsonSchema[] => (Array.isArray(x) ? (x as JsonSchema[]) : []);
 
+/** A value as a quantity of a dimension, where it is one. */
+function readAs(dimension: Dimension, value: unknown): Quantity | undefined {
+  const q = dimension === 'money' ? readMoney(value, 'it') : readQuantity(value, dimension, 'it');
+  return isFaulty(q) ? undefined : q;
+}
+
+/** What a part of a job may hold: its own schema stands elsewhere, so that a value tells by its unit what it is. */
+const BY_UNIT: readonly Dimension[] = [
+  'length',
+  'area',
+  'volume',
+  'mass',
+  'ratio',
+  'density',
+  'time',
+  'pressure',
+  'mass-per-area',
+  'mass-per-length',
+  'slope',
+  'angle',
+  'temperature',
+];
+
+/** What must be given together or instead says nothing of what a value is. */
+const isRule = (schema: JsonSchema): boolean =>
+  !['type', '$ref', 'enum', 'const', 'x-dimension', 'oneOf', 'anyOf'].some((key) => key in schema);
+
+/** The kinds that a value may be of. */
+const membersOf = (schema: JsonSchema): JsonSchema[] =>
+  schema['x-dimension']
+    ? []
+    : [...listIn(schema['oneOf']), ...listIn(schema['anyOf'])].filter((one) => !isRule(one));
+
 const nameOf = (path: Path): string => String(path.filter((part) => typeof part === 'string').at(-1) ?? '');
 
 /** Walks an input and its schema together. */
@@ -97,7 +130,7 @@ class Walk {
   /** The member of several that a value is of: by its word, or by what it has. */
   private member(schema: JsonSchema, value: unknown): JsonSchema {
     const own = this.settled(schema);
-    const members = [...listIn(own['oneOf']), ...(own['x-dimension'] ? [] : listIn(own['anyOf']))];
+    const members = membersOf(own);
     if (members.length === 0) return own;
     const fitting = members.map((one) => this.member(one, value)).filter((one) => this.fits(one, value));
     return fitting[0] ?? {};
@@ -105,7 +138,8 @@ class Walk {
 
   private fits(schema: JsonSchema, value: unknown): boolean {
     const { type } = schema;
-    if (schema['x-dimension']) return typeof value === 'string' || (isObject(value) && 'unit' in value);
+    const dimension = schema['x-dimension'];
+    if (isDimension(dimension)) return readAs(dimension, value) !== undefined;
     if (type === 'object') return isObject(value) && this.hasAll(schema, value);
     if (type === 'array') return Array.isArray(value);
     if (type === 'integer') return typeof value === 'number';
@@ -125,6 +159,10 @@ class Walk {
   walk(given: JsonSchema, value: unknown, path: Path): void {
     if (value === undefined || value === null || this.left <= 0) return;
     this.left -= 1;
+    if ('x-input-of' in given) {
+      this.ofPart(value, path);
+      return;
+    }
     const schema = this.member(given, value);
     const dimension = schema['x-dimension'];
     if (isDimension(dimension)) this.leaf(dimension, value, path);
@@ -134,9 +172,30 @@ class Walk {
     else if (isObject(value)) this.object(schema, value, path);
   }
 
+  /** Quantities and counts of a part of a job. */
+  private ofPart(value: unknown, path: Path): void {
+    if (typeof value === 'number') this.count(value, path);
+    else if (typeof value === 'string') {
+      const q = BY_UNIT.reduce<Quantity | undefined>((found, d) => found ?? readAs(d, value), undefined);
+      if (q) this.put(q, path, false);
+    } else if (Array.isArray(value))
+      for (const [i, one] of value.entries()) {
+        if (this.left > 0) this.found.items.push([...path, i]);
+        this.inPart(one, [...path, i]);
+      }
+    else if (isObject(value))
+      for (const [name, one] of Object.entries(value)) this.inPart(one, [...path, name]);
+  }
+
+  private inPart(value: unknown, path: Path): void {
+    if (this.left <= 0) return;
+    this.left -= 1;
+    this.ofPart(value, path);
+  }
+
   private leaf(dimension: Dimension, value: unknown, path: Path): void {
-    const q = dimension === 'money' ? readMoney(value, 'it') : readQuantity(value, dimension, 'it');
-    if (!isFaulty(q)) this.put(q, path, false);
+    const q = readAs(dimension, value);
+    if (q) this.put(q, path, false);
   }
 
   private count(value: unknown, path: Path): void {

@@ -56,6 +56,20 @@ function shareOf(value: number, { half }: ReadClaim, { below, above }: Margin): 
   return half + room === 0 ? NEARLY : (NEARLY * half) / (half + room);
 }
 
+/** How much rarer it is that somebody rounds on the way, and always alike, than that nothing is rounded. */
+const ROUNDED = 0.3;
+
+/** What a slip explains of the claims in the hand of somebody who rounds on the way. */
+export function explainedByHand(values: Predicted, claims: readonly ReadClaim[], weight: number): Explained {
+  const which = claims.flatMap((claim, i) => (isWritten(values[i] as number, claim) ? [i] : []));
+  return {
+    which,
+    all: which.length === claims.length,
+    exact: false,
+    quality: ROUNDED * weight * NOT ** (claims.length - which.length),
+  };
+}
+
 /** What a value explains of the claims. */
 export function explained(
   values: Predicted,

@@ -87,32 +87,54 @@ function told(text: string, unit: Unit): string {
   return unit.form === 'to-one' ? short : unit.form === 'percent' ? `${short}%` : `${short} ${unit.id}`;
 }
 
+/** Decimal places of a number with so many digits that count. */
+const placesFor = (n: Decimal, digits: number): number =>
+  digits - 1 - Math.floor(Math.log10(n.toNumber()) + 1e-12);
+
+/** With how many places an outcome may have stood on the page: as many as are usual, or with so many digits. */
+function* placesWritten(n: Decimal, places: number | undefined): Generator<number> {
+  if (places !== undefined) yield places;
+  const usual = Math.min(n.decimalPlaces(), usualPlaces(n));
+  yield Math.min(usual, n.toDecimalPlaces(usual, HALF_UP).decimalPlaces());
+  if (n.isZero()) return;
+  for (const digits of [3, 4]) yield Math.min(placesFor(n, digits), n.decimalPlaces());
+}
+
+const HALF_UP = 4;
+
+/** A number with so many places, less than none being whole tens, hundreds and so on. */
+function textWith(n: Decimal, places: number): string {
+  if (places >= 0) return n.toFixed(places, HALF_UP);
+  const step = 10 ** -places;
+  return n.div(step).toDecimalPlaces(0, HALF_UP).times(step).toFixed(0);
+}
+
 function* digitTwists(q: Quantity, places: number | undefined): Generator<Twisted> {
   const unit = unitWritten(q);
   if (unit.form === 'one-in' || unit.offset) return;
-  const n = unit === unitShown(q) ? numberShown(q) : numberShown(q.in('ft' as never));
-  const written = n.abs().toDecimalPlaces(places ?? usualPlaces(n), 4);
-  const decimals = places ?? written.decimalPlaces();
-  const text = written.toFixed(decimals);
-  for (const one of miswritten(text, true)) {
-    if (one.code === 'point-moved') continue;
-    // By its place among all that may become of this text: so the same slip is found for another number of the search.
-    yield {
-      code: one.code,
-      weight: one.weight,
-      twist: {
-        unit: siOfUnit(unit),
-        digits: { places: decimals, slip: (now) => (now === text ? one.text : undefined) },
-      },
-      how: () => say`was written as ${{ written: told(one.text, unit) }}`,
-    };
+  const n = (unit === unitShown(q) ? numberShown(q) : numberShown(q.in('ft' as never))).abs();
+  const si = siOfUnit(unit);
+  const seen = new Set<string>();
+  for (const decimals of placesWritten(n, places)) {
+    const text = textWith(n, decimals);
+    for (const one of miswritten(text, true)) {
+      const key = `${one.code} ${Number(one.text)}`;
+      if (one.code === 'point-moved' || seen.has(key)) continue;
+      seen.add(key);
+      yield {
+        code: one.code,
+        weight: one.weight,
+        twist: { unit: si, digits: { places: decimals, slip: one.again } },
+        how: () => say`was written as ${{ written: told(one.text, unit) }}`,
+      };
+    }
   }
 }
 
 /**
  * What may have become of an outcome when it was written down.
  *
- * @param places - decimal places it was written with, where that is known
+ * @param places - decimal places it was written with at last, where that is known
  */
 export function outcomeTwists(q: Quantity, places: number | undefined): Twisted[] {
   if (q.dimension === 'temperature') return [...digitTwists(q, places)];

@@ -4,11 +4,14 @@
  */
 
 import { claimSlips } from './claim-slips';
+import type { Graph } from './graph';
+import { type HandOn, handsFor } from './hands';
 import type { Leaf, Places } from './input-places';
 import { habits, leafSlips } from './leaf-slips';
-import { type Explained, explained, type Margin, margins } from './likeness';
+import { type Explained, explained, explainedByHand, type Margin, margins } from './likeness';
 import { partSlips } from './part-slips';
-import { type Predicted, predicted, type Scene, told } from './scene';
+import { siOf } from './scale';
+import { byHand, type Predicted, predicted, type Scene, told } from './scene';
 import type { Edit, Slip } from './slip';
 import { stepSlips } from './step-slips';
 
@@ -18,6 +21,8 @@ export interface Candidate {
   readonly edits: readonly Edit[];
   readonly values: Predicted;
   readonly explained: Explained;
+  /** How common they are. */
+  readonly weight: number;
   readonly score: number;
   /** Where the same slip would give the same. */
   readonly elsewhere?: readonly Slip[];
@@ -73,13 +78,7 @@ const candidate = (
   // A number that was written wrongly was written: nothing is rounded on the way from there.
   const digits = edits.some((one) => (one.on === 'claim' || one.on === 'outcome') && one.twist.digits);
   const share = digits && !how.exact ? 0.2 : 1;
-  return {
-    slips,
-    edits,
-    values,
-    explained: how,
-    score: weight * share * how.quality,
-  };
+  return { slips, edits, values, explained: how, weight, score: weight * share * how.quality };
 };
 
 const byScore = (a: Candidate, b: Candidate): number => b.score - a.score;
@@ -164,33 +163,85 @@ const codesOf = ({ slips }: Candidate): string => slips.map(({ code }) => code).
 const placesOf = ({ slips }: Candidate): string => slips.map(placeOf).join(' + ');
 const valuesOf = ({ values }: Candidate): string => values.map((one) => one.toPrecision(9)).join(' ');
 
+/** So many are told. */
+const TOLD = 8;
+/** Some more are reckoned, since some may explain less than it seemed. */
+const SPARE = 4;
+
+/** So many are reckoned by the calculation itself before they are told. */
+const MOST_VERIFIED = 20;
+
 /**
- * Those that are told apart: of one kind at one place the best, of what gives the same at one place the likeliest, and
- * what is of the same kind and gives the same at other places as one.
+ * Those that hold and are told apart: of one kind at one place the best, of what gives the same at one place the
+ * likeliest, and what is of the same kind and gives the same at other places as one.
  */
-function distinct(candidates: readonly Candidate[]): Candidate[] {
+function distinct(
+  candidates: readonly Candidate[],
+  most: number,
+  verify: (one: Candidate) => Candidate | undefined,
+): Candidate[] {
   const seen = new Set<string>();
   const first = new Map<string, Candidate & { readonly elsewhere: Slip[] }>();
+  let left = MOST_VERIFIED;
+  const put = (one: Candidate, key: string): boolean => {
+    const known = first.get(key);
+    if (known) known.elsewhere.push(...one.slips);
+    if (known || first.size >= most || left === 0) return known !== undefined;
+    left -= 1;
+    const held = verify(one);
+    if (held) first.set(key, { ...held, elsewhere: [] });
+    return held !== undefined;
+  };
   for (const one of candidates) {
     const [codes, places, values] = [codesOf(one), placesOf(one), valuesOf(one)];
-    if (seen.has(`${codes} ${places}`) || seen.has(`${values} ${places}`)) continue;
-    seen.add(`${codes} ${places}`).add(`${values} ${places}`);
-    const known = first.get(`${codes} ${values}`);
-    if (known) known.elsewhere.push(...one.slips);
-    else first.set(`${codes} ${values}`, { ...one, elsewhere: [] });
+    const keys = [`${codes} ${places}`, `${values} ${places}`];
+    if (keys.some((key) => seen.has(key)) || !put(one, `${codes} ${values}`)) continue;
+    for (const key of keys) seen.add(key);
   }
   return [...first.values()];
 }
 
-/** So many are told. */
-export const TOLD = 8;
+/** So many of the best are looked at with rounding on the way. */
+const BY_HAND = 40;
+
+/** Values to be reckoned for that. */
+const BY_HAND_REPLAYED = 40_000;
+
+/** The best, as somebody would have them who rounds on the way, where that gives more of what was claimed. */
+function rounder(scene: Scene): (best: readonly Candidate[]) => Candidate[] {
+  const made = new Map<Graph, HandOn[]>();
+  const handsOn = (graph: Graph): HandOn[] => {
+    const known = made.get(graph) ?? handsFor(graph, scene.claims);
+    made.set(graph, known);
+    return known;
+  };
+  const hands = handsOn(scene.graph);
+  const most = Math.floor(BY_HAND_REPLAYED / Math.max(1, hands.length * scene.graph.length));
+  const rounded = (one: Candidate): Candidate => {
+    let found = one;
+    hands.forEach((hand, i) => {
+      const values = byHand(scene, one.edits, (graph) => handsOn(graph)[i] ?? hand);
+      const how = values && explainedByHand(values, scene.claims, hand.weight);
+      if (how && one.weight * how.quality > found.score)
+        found = { ...one, explained: how, score: one.weight * how.quality };
+    });
+    return found;
+  };
+  return (best) =>
+    best.map((one, n) =>
+      n >= Math.min(BY_HAND, most) || (one.explained.all && one.explained.exact) ? one : rounded(one),
+    );
+}
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
 
-/** What was found by the steps must hold in the calculation itself. */
-function holds(scene: Scene, { edits, values }: Candidate): boolean {
-  const all = told(scene, edits);
-  return all?.every((q, i) => q !== undefined || !near(values[i] as number, 0)) ?? false;
+/** What was found by the steps must hold in the calculation itself: what that tells is what counts. */
+function verified(one: Candidate, scene: Scene, own: readonly Margin[]): Candidate | undefined {
+  const all = told(scene, one.edits);
+  if (!all) return undefined;
+  const values = all.map((q) => (q ? siOf(q) : Number.NaN));
+  if (values.every((value, i) => near(value, one.values[i] as number))) return one;
+  return candidate(one.slips, values, one.weight, scene, own);
 }
 
 /**
@@ -206,20 +257,23 @@ export function search(
   const own = margins(scene);
   const slips = slipsFor(scene, places);
   const tried = tryAll(scene, slips);
+  const explains = (one: Candidate): boolean => one.explained.which.some((i) => differing.includes(i));
+  const rounding = rounder(scene);
   const singles = tried
     .map(({ slip, values }) => candidate([slip], values, slip.weight, scene, own))
-    .filter((one) => one.explained.which.some((i) => differing.includes(i)))
     .sort(byScore);
-  const best = singles[0];
+  const near = rounding(singles.slice(0, BY_HAND))
+    .concat(singles.slice(BY_HAND))
+    .filter(explains)
+    .sort(byScore);
+  const best = near[0];
   const at = unexplained(best, differing);
-  const more =
-    best?.explained.all && best.explained.exact ? [] : at === undefined ? [] : pairs(tried, scene, own, at);
-  const beside = best?.explained.all ? [] : besides(singles, scene, own);
-  const all = distinct([...singles, ...more, ...beside].sort(byScore));
-  const found: Candidate[] = [];
-  for (const one of all) {
-    if (found.length >= TOLD) break;
-    if (holds(scene, one)) found.push(one);
-  }
+  const more = best?.explained.all || at === undefined ? [] : pairs(tried, scene, own, at);
+  const beside = best?.explained.all ? [] : besides(near, scene, own);
+  const ranked = [...near, ...rounding([...more, ...beside].sort(byScore))].sort(byScore);
+  const found = distinct(ranked, TOLD + SPARE, (one) => verified(one, scene, own))
+    .filter(explains)
+    .sort(byScore)
+    .slice(0, TOLD);
   return { found, tried: tried.length };
 }

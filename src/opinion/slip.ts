@@ -124,7 +124,10 @@ export interface Twist {
   readonly unit: number;
   /** Times top over bottom. */
   readonly times?: readonly [top: string, bottom: string];
-  /** Another number for what was written, with so many places. */
+  /**
+   * Another number for what was written, with so many decimal places; below nothing, whole tens, hundreds and so on.
+   * What is done to the digits can be done to another number too.
+   */
   readonly digits?: { readonly places: number; readonly slip: (text: string) => string | undefined };
   /** Rounded down to whole steps of so many SI units. */
   readonly down?: number;

@@ -61,6 +61,8 @@ function* sumSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   };
 }
 
+const isProduct = (tree: Tree): boolean => tree.is === 'sign' && (tree.sign === '×' || tree.sign === '÷');
+
 function* productSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   const { left, right } = tree;
   const code = isNumber(right) ? 'number-left-out' : 'factor-left-out';
@@ -69,6 +71,9 @@ function* productSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
     yield { code: isNumber(left) ? 'number-left-out' : 'factor-left-out', weight: 4, tree: right };
   if (!isNumber(right)) yield { code: 'factor-twice', weight: 2.5, tree: sign(tree.sign, tree, right) };
   if (isNumber(right)) yield { code: 'factor-twice', weight: 1.5, tree: sign(tree.sign, tree, right) };
+  // The first of a product is the left of it alone.
+  if (tree.sign === '×' && !isNumber(left) && !isProduct(left))
+    yield { code: 'factor-twice', weight: 2.5, tree: sign('×', left, tree) };
   const turned = right.is === 'sign' && isFactor(right, isShare);
   yield {
     code: turned ? 'allowance-turned' : 'multiplied-for-divided',

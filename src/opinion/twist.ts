@@ -3,6 +3,7 @@ import { Decimal, floorWhole } from '../quantity/decimal';
 import type { Twist } from './slip';
 
 const STRAY = 1e-9;
+const HALF_UP = 4;
 
 const ratios = new WeakMap<readonly string[], number>();
 
@@ -15,12 +16,25 @@ function ratioOf(times: readonly [string, string]): number {
   return ratio;
 }
 
+/** A number without sign as it is written with so many places. */
+function textOf(n: number, places: number): string {
+  if (places >= 0) return n.toFixed(places);
+  const step = 10 ** -places;
+  return (Math.round(n / step) * step).toFixed(0);
+}
+
+function exactText(n: Decimal, places: number): string {
+  if (places >= 0) return n.toFixed(places, HALF_UP);
+  const step = new Decimal(10 ** -places);
+  return n.div(step).toDecimalPlaces(0, HALF_UP).times(step).toFixed(0);
+}
+
 /** In binary numbers, where very many are tried. */
 export function twisted(si: number, { unit, times, digits, down }: Twist): number {
   if (times) return si * ratioOf(times);
   if (down !== undefined) return Math.floor(si / down + STRAY) * down;
   if (!digits) return si;
-  const instead = digits.slip(Math.abs(si / unit).toFixed(digits.places));
+  const instead = digits.slip(textOf(Math.abs(si / unit), digits.places));
   return instead === undefined ? Number.NaN : Math.sign(si) * Number(instead) * unit;
 }
 
@@ -29,7 +43,7 @@ export function twistedExactly(si: Decimal, { unit, times, digits, down }: Twist
   if (times) return si.times(times[0]).div(times[1]);
   if (down !== undefined) return floorWhole(si.div(down)).times(down);
   if (!digits) return si;
-  const instead = digits.slip(si.div(unit).abs().toFixed(digits.places, 4));
+  const instead = digits.slip(exactText(si.div(unit).abs(), digits.places));
   if (instead === undefined) return new Decimal(Number.NaN);
   return new Decimal(instead).times(unit).times(si.isNegative() ? -1 : 1);
 }

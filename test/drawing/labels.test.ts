@@ -4,10 +4,11 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { randoms } from '../steel/outlines';
 import { NO_BROWSER, START, startBrowser } from '../support/drawing/browser';
-import { randomPlans } from '../support/drawing/random-plans';
+import { randomPlans, randomSites } from '../support/drawing/random-plans';
 import { runs } from '../support/effort';
 
 const PLANS = runs(200);
+const SITES = runs(30);
 const AT_ONCE = 20;
 
 interface Found {
@@ -100,8 +101,11 @@ describe.skipIf(NO_BROWSER)('texts of random plans in a browser', () => {
     ]);
   });
 
-  it(`can be read and do not lie on each other, on ${PLANS} plans`, async () => {
-    const plans = randomPlans(PLANS, randoms(20_261_127));
+  it.each([
+    [PLANS, 'plans', randomPlans],
+    [SITES, 'site plans', randomSites],
+  ] as const)('can be read and do not lie on each other, on %i %s', async (count, _what, make) => {
+    const plans = make(count, randoms(20_261_127));
     for (let from = 0; from < plans.length; from += AT_ONCE) {
       const some = plans.slice(from, from + AT_ONCE);
       const body = some.map((svg) => {

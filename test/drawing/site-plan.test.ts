@@ -2,7 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { sitePlan } from '../../src/drawing/index';
+import { pourOrder } from '../../src/drawing/pour-order';
 import type { JobElementInput, JobInput } from '../../src/job/document';
+import { reckonJob } from '../../src/job/job-takeoff';
 import { InputError } from '../../src/quantity/input-error';
 
 const read = (name: string): JobInput =>
@@ -42,6 +44,70 @@ describe('the site plan', () => {
     expect(svg).toContain('shed');
     expect(svg).toContain('a and b lie over each other on 3 m2');
     expect(svg).not.toMatch(/\d (?:in|ft)\b/);
+  });
+
+  it('tells the height of the forms at each corner of a fall from the building, and the way down', () => {
+    const svg = sitePlan(yard, { width: 720 });
+    // 100 ft at the building and 5 in lower over the 18 ft of its width.
+    expect(svg.match(/>100 ft</g)).toHaveLength(2);
+    expect(svg.match(/>99 ft 7 in</g)).toHaveLength(2);
+    expect(svg.match(/class="fall"/g)).toHaveLength(1);
+    expect(svg).toContain('>0.278 in/ft<');
+  });
+
+  it('tells heights and the fall on any turn, as the stakes have them', () => {
+    const at = (x: string, y: string) => ({ name: `${x} ${y}`, x, y, top: '10 m' });
+    const surface = {
+      kind: 'sloped-plane',
+      at: { name: 'door', x: '0 m', y: '0 m', elevation: '10 m' },
+      alongX: '2%',
+      alongY: '0%',
+    } as const;
+    const stakes = { surface, stakes: [at('0 m', '0 m'), at('4 m', '0 m')] };
+    for (const turned of ['0 deg', '90 deg', '180 deg', '270 deg']) {
+      const svg = sitePlan({ version: 1, elements: [pad('a', '0 m', { stakes, turned })] });
+      expect(svg).toContain('>9.92 m, 80 mm down<');
+      expect(svg).toContain('>2%<');
+      const [, x0, y0, x1, y1] =
+        /d="M([\d.]+) ([\d.]+)L([\d.]+) ([\d.]+)[^"]*"[^>]*class="fall"/.exec(svg) ?? [];
+      const [dx, dy] = [Number(x1) - Number(x0), Number(y1) - Number(y0)];
+      const degrees = Math.round((Math.atan2(-dy, dx) * 180) / Math.PI);
+      expect((degrees + 360) % 360).toBe(Number.parseInt(turned, 10));
+    }
+  });
+
+  it('draws no arrow where nothing says which way it falls', () => {
+    const fall = { atBuilding: '100 m', away: '99.9 m', distance: '4 m' };
+    const svg = sitePlan({ version: 1, elements: [pad('a', '0 m', { fall })] });
+    expect(svg).not.toContain('class="fall"');
+    expect(svg).toContain('a falls 2.5%; nothing says which way');
+  });
+
+  it('numbers elements in the order of pouring, what stands on another after it', () => {
+    const elements = [
+      pad('cap', '0 m', { standsOn: 'footing' }),
+      pad('bare', '5 m', { slab: false }),
+      pad('footing', '10 m'),
+      pad('walk', '15 m'),
+    ];
+    const order = pourOrder(reckonJob({ version: 1, elements }), elements as never);
+    expect([...order]).toEqual([
+      ['footing', 1],
+      ['cap', 2],
+      ['walk', 3],
+    ]);
+    const svg = sitePlan({ version: 1, elements });
+    expect(svg.match(/<rect[^>]*class="number"/g)).toHaveLength(3);
+    const both = [pad('a', '0 m', { standsOn: 'b' }), pad('b', '5 m', { standsOn: 'a' })];
+    expect(pourOrder(reckonJob({ version: 1, elements: both }), both as never).size).toBe(2);
+  });
+
+  it('takes a job that was reckoned, and draws the same', () => {
+    expect(sitePlan(reckonJob(yard))).toBe(sitePlan(yard));
+    const stored = JSON.parse(JSON.stringify(reckonJob(yard)));
+    expect(() => sitePlan(stored)).toThrow(InputError);
+    for (const wrong of [null, undefined, 7, 'job', {}])
+      expect(() => sitePlan(wrong as never)).toThrow(InputError);
   });
 
   it('asks for a place where nothing has one, and keeps names to their own text', () => {

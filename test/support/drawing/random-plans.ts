@@ -7,11 +7,19 @@ import {
   meshPlan,
   outlinePlan,
   type PlanOptions,
+  sitePlan,
   surfacePlan,
   thicknessPlan,
   truckTimeline,
 } from '../../../src/drawing/index';
-import { InputError, type OpeningInput, type OutlineInput } from '../../../src/index';
+import {
+  type FormGradesInput,
+  InputError,
+  type JobElementInput,
+  type OpeningInput,
+  type OutlineInput,
+  type StakeInput,
+} from '../../../src/index';
 import { inside, type Plan, polygonOf, randomPlan } from '../../steel/outlines';
 
 type Random = () => number;
@@ -225,15 +233,65 @@ const day = (random: Random): string =>
 /** Kinds of plan, those with most to write more often. */
 const KINDS = [outline, outline, outline, surface, surface, joints, mats, mesh, probed, section, trucks, day];
 
+type Draw = (random: Random) => string;
+
 /** So many random plans; inputs that no plan can be made of are passed over. */
-export function randomPlans(count: number, random: Random): string[] {
+export const randomPlans = (count: number, random: Random): string[] => drawn(KINDS, count, random);
+
+function drawn(kinds: readonly Draw[], count: number, random: Random): string[] {
   const plans: string[] = [];
   for (let i = 0; plans.length < count; i += 1) {
     try {
-      plans.push((KINDS[i % KINDS.length] as (random: Random) => string)(random));
+      plans.push((kinds[i % kinds.length] as Draw)(random));
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
     }
   }
   return plans;
 }
+
+/** A random job on its site: elements that lie anywhere, over each other too, with falls, heights and joints. */
+function site(random: Random): string {
+  const metric = random() < 0.5;
+  const tell = metric ? meters : (n: number): string => feet(3.3 * n);
+  const elements = Array.from({ length: whole(random, 1, 9) }, (_, i): JobElementInput => {
+    const [long, wide] = [between(random, 1.5, 9), between(random, 1, 6)];
+    const corner = (x: number, y: number): StakeInput => ({
+      name: `${x} ${y}`,
+      x: tell(x),
+      y: tell(y),
+      ...(random() < 0.5 ? { top: tell(30) } : {}),
+    });
+    const plane: FormGradesInput = {
+      surface: {
+        kind: 'sloped-plane',
+        at: { name: 'door', x: tell(0), y: tell(0), elevation: tell(30) },
+        alongX: `${whole(random, -3, 3)}%`,
+        alongY: '2%',
+      },
+      stakes: [corner(0, 0), corner(long, 0), corner(long, wide), corner(0, wide)],
+    };
+    const wall = {
+      against: 'building',
+      from: { x: tell(0), y: tell(0) },
+      to: { x: tell(long), y: tell(0) },
+    } as const;
+    const fall = { atBuilding: tell(30), away: tell(30 - wide / 50), distance: tell(wide) };
+    return {
+      name: `${i} ${nameOf(random)}`,
+      outline: { shape: 'rectangle', length: tell(long), width: tell(wide) },
+      thickness: metric ? '125 mm' : '5 in',
+      slab: true,
+      ...(i === 0 || random() < 0.85
+        ? { at: { x: tell(between(random, 0, 16)), y: tell(between(random, 0, 12)) } }
+        : {}),
+      ...(random() < 0.4 ? { turned: `${whole(random, 0, 359)} deg` } : {}),
+      ...(random() < 0.4 ? { stakes: plane } : { fall }),
+      ...(random() < 0.5 ? { joints: { spacing: tell(2.5), isolation: [wall] } } : {}),
+    };
+  });
+  return sitePlan({ version: 1, elements }, optionsOf(random));
+}
+
+/** So many random site plans. */
+export const randomSites = (count: number, random: Random): string[] => drawn([site], count, random);

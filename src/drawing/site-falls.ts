@@ -1,0 +1,112 @@
+/** Falls and form heights on a site plan: arrows with their slope, and elevations at stakes and corners. */
+import type { Corner } from '../geometry/polygon';
+import type { ReckonedJob } from '../job/job-takeoff';
+import { say } from '../reckoning/words';
+import { arrowPath } from './arrow';
+import { extentOf, type PlanPoint } from './frame';
+import type { Box, PagePoint } from './room';
+import type { Sheet } from './sheet';
+import { type Fall, type Height, levelsOf, pageWay } from './site-levels';
+import type { Placed } from './site-plan';
+
+/** What levels are drawn with. */
+interface Ground {
+  readonly job: ReckonedJob;
+  readonly spot: (corner: Corner) => PlanPoint;
+}
+
+const ARROW = { stroke: 'ink', 'stroke-width': 1.1, 'stroke-linecap': 'round' } as const;
+const HEAD = 0.7;
+/** An arrow is so long, by the height of the text, where there is room. */
+const LONG = 4.5;
+/** Where in the extent of an element an arrow may lie, by shares of it from the middle. */
+const PLACES = [0, -0.28, 0.28];
+
+/** Free places for an arrow within an element, its room given away. */
+function arrowBox(sheet: Sheet, ring: readonly PlanPoint[], u: PagePoint): Box | undefined {
+  const { from, to } = extentOf(ring);
+  const [low, high] = [sheet.frame.at(from), sheet.frame.at(to)];
+  const [wide, tall] = [Math.abs(high.x - low.x), Math.abs(high.y - low.y)];
+  const middle = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 };
+  const reach = Math.abs(u.x) * wide + Math.abs(u.y) * tall;
+  const width = Math.min(LONG * sheet.size, 0.5 * reach);
+  const turn = (Math.atan2(u.y, u.x) * 180) / Math.PI;
+  const boxes = PLACES.flatMap((along) =>
+    PLACES.map((across) => ({
+      x: middle.x + across * wide,
+      y: middle.y + along * tall,
+      width,
+      height: sheet.size,
+      turn,
+    })),
+  );
+  return sheet.room.choose(boxes.slice(1).concat(boxes.slice(0, 1)));
+}
+
+function drawFall(sheet: Sheet, { slope, way }: Fall, ring: readonly PlanPoint[]): boolean {
+  if (!way) return false;
+  const u = pageWay(way);
+  const box = arrowBox(sheet, ring, u);
+  if (!box) return false;
+  const { x, y, width } = box;
+  sheet.draw('path', { d: arrowPath({ x, y }, u, width / 2, HEAD * sheet.size), ...ARROW, class: 'fall' });
+  sheet.label(sheet.quantity(slope), { x, y }, { gap: sheet.size * 0.7, class: 'slope', prefer: [0, 180] });
+  return true;
+}
+
+/** A height as it is set: on its datum, and from the top of the stake. */
+function heightText(sheet: Sheet, { elevation, mark }: Height): string {
+  const height = sheet.length(elevation);
+  if (!mark) return height;
+  const by = sheet.sized(mark.by);
+  return sheet.text(
+    mark.way === 'down' ? say`${{ height }}, ${{ by }} down` : say`${{ height }}, ${{ by }} up`,
+  );
+}
+
+function drawHeights(sheet: Sheet, heights: readonly Height[], told: Set<string>, ground: Ground): void {
+  for (const height of heights) {
+    const at = sheet.frame.at(ground.spot(height.at));
+    const text = heightText(sheet, height);
+    const key = `${Math.round(at.x)} ${Math.round(at.y)} ${text}`;
+    // Two elements that meet at a corner at one height tell it once.
+    if (told.has(key)) continue;
+    told.add(key);
+    sheet.dot(at, 2, { class: 'height' });
+    sheet.label(text, at, { gap: 4, class: 'height' });
+  }
+}
+
+const arrowSample = (size: number) => (x: number, y: number, width: number) =>
+  [['path', { d: arrowPath({ x, y }, { x: 1, y: 0 }, width / 2, HEAD * size), ...ARROW }]] as const;
+
+/** Every fall and every height that the job tells of its elements. */
+export function drawLevels(sheet: Sheet, placed: readonly Placed[], ground: Ground): void {
+  const levels = placed.map(({ element, rings: [outer = []] }) => {
+    const own = ground.job.parts.filter((part) => part.element === element.name);
+    return { element, outer, ...levelsOf(element, own, outer, ground.job.takeoff.system) };
+  });
+  let arrows = 0;
+  for (const { element, outer, falls } of levels) {
+    for (const fall of falls) {
+      if (drawFall(sheet, fall, outer.map(ground.spot))) arrows += 1;
+      else {
+        const [name, slope] = [sheet.name(element.name), sheet.quantity(fall.slope)];
+        sheet.note(sheet.text(say`${{ name }} falls ${{ slope }}; nothing says which way`));
+      }
+    }
+  }
+  const told = new Set<string>();
+  for (const { heights } of levels) drawHeights(sheet, heights, told, ground);
+  sheet.explain(
+    arrows > 0 && { text: sheet.text('way that water runs, and its slope'), sample: arrowSample(sheet.size) },
+    told.size > 0 && {
+      text: sheet.text(
+        levels.some(({ heights }) => heights.some(({ mark }) => mark))
+          ? 'height of the form where the fall is even; down or up from the top of its stake'
+          : 'height of the form where the fall is even',
+      ),
+      sample: (x, y) => [['circle', { cx: x, cy: y, r: 2, fill: 'ink' }]],
+    },
+  );
+}

@@ -1,0 +1,161 @@
+/**
+ * The way that water runs on an element of a site plan, and the heights of its forms.
+ *
+ * They come from what the job says: heights at the stakes, or a fall away from the building, where a joint against it
+ * tells where that stands. On such a fall the surface is a plane: a corner lies lower by the slope times its distance
+ * from the building.
+ */
+import type { Corner } from '../geometry/polygon';
+import type { FormGradesFigures } from '../grade/form-grades';
+import type { Element } from '../job/document';
+import { move } from '../job/overlaps';
+import type { JobPart } from '../job/work';
+import { Decimal, ZERO } from '../quantity/decimal';
+import {
+  canonicalValue,
+  isFaulty,
+  isQuantity,
+  type Quantity,
+  quantityOf,
+  readQuantity,
+} from '../quantity/quantity';
+import type { System } from '../quantity/units';
+import type { PagePoint } from './room';
+
+type Length = Quantity<'length'>;
+type Slope = Quantity<'slope'>;
+type Parts = readonly JobPart[];
+
+/** A height of the forms, on the site. */
+export interface Height {
+  readonly at: Corner;
+  readonly elevation: Length;
+  /** How far to measure down or up from the top of the stake. */
+  readonly mark?: { readonly way: 'down' | 'up'; readonly by: Length };
+}
+
+/** A fall; nothing may tell which way. */
+export interface Fall {
+  readonly slope: Slope;
+  /** The way down on the site. */
+  readonly way?: Corner;
+}
+
+/** What is known of the surface of an element. */
+export interface Levels {
+  readonly falls: readonly Fall[];
+  readonly heights: readonly Height[];
+}
+
+type Move = (corner: Corner) => Corner;
+
+const less = (a: Corner, b: Corner): Corner => ({ x: a.x.minus(b.x), y: a.y.minus(b.y) });
+
+const lengthOf = (given: unknown): Length | undefined => {
+  const q = readQuantity(given, 'length', 'length');
+  return isFaulty(q) ? undefined : q;
+};
+
+function cornerOf(given: unknown): Corner | undefined {
+  const { x, y } = (given ?? {}) as { x?: unknown; y?: unknown };
+  const [across, up] = [lengthOf(x), lengthOf(y)];
+  return across && up ? { x: canonicalValue(across), y: canonicalValue(up) } : undefined;
+}
+
+const figuresOf = (parts: Parts, name: string): Readonly<Record<string, unknown>> | undefined =>
+  parts.find(({ part }) => part === name)?.result.figures as Readonly<Record<string, unknown>> | undefined;
+
+const inputOf = (parts: Parts, name: string): Readonly<Record<string, unknown>> =>
+  parts.find(({ part }) => part === name)?.input ?? {};
+
+/** Stakes with their heights, as the forms are set. */
+function staked(parts: Parts, to: Move): Levels | undefined {
+  const figures = figuresOf(parts, 'stakes') as FormGradesFigures | undefined;
+  if (!figures) return undefined;
+  const { stakes } = inputOf(parts, 'stakes') as { stakes?: readonly { x?: unknown; y?: unknown }[] };
+  const heights = figures.stakes.flatMap(({ elevation, down, up, mark }, i): Height[] => {
+    const at = cornerOf(stakes?.[i]);
+    if (!at) return [];
+    const way = down ? 'down' : up ? 'up' : undefined;
+    return [{ at: to(at), elevation, ...(way && mark ? { mark: { way, by: mark } } : {}) }];
+  });
+  const { alongX, alongY, steepest } = figures;
+  if (!alongX || !alongY || !steepest || steepest.sign() === 0) return { falls: [], heights };
+  const way = less(to({ x: canonicalValue(alongX), y: canonicalValue(alongY) }), to({ x: ZERO, y: ZERO }));
+  return { falls: [{ slope: steepest, way }], heights };
+}
+
+/** Where the building stands, by the joint against it. */
+function buildingLine(parts: Parts, move: Move): readonly [Corner, Corner] | undefined {
+  const { isolation } = inputOf(parts, 'joints') as {
+    isolation?: readonly { against?: unknown; from?: unknown; to?: unknown }[];
+  };
+  const lines = (isolation ?? []).filter(({ against }) => against === 'building');
+  const [line, other] = lines;
+  const [from, to] = [cornerOf(line?.from), cornerOf(line?.to)];
+  return from && to && !other ? [move(from), move(to)] : undefined;
+}
+
+/** Distance of a corner from a line, below zero on its other side. */
+function distanceFrom([from, to]: readonly [Corner, Corner], side: Corner): (corner: Corner) => Decimal {
+  const [dx, dy] = [to.x.minus(from.x), to.y.minus(from.y)];
+  const long = Decimal.hypot(dx, dy);
+  const off = ({ x, y }: Corner): Decimal =>
+    dx
+      .times(y.minus(from.y))
+      .minus(dy.times(x.minus(from.x)))
+      .div(long);
+  const sign = off(side).lessThan(0) ? -1 : 1;
+  return (corner) => off(corner).times(sign);
+}
+
+/** More corners than these are an outline that nobody sets form heights for one by one. */
+const MOST_CORNERS = 12;
+/** A corner beyond what was leveled is not told. */
+const STRAY = 0.02;
+
+function middleOf(ring: readonly Corner[]): Corner {
+  const sum = ring.reduce((all, { x, y }) => ({ x: all.x.plus(x), y: all.y.plus(y) }));
+  return { x: sum.x.div(ring.length), y: sum.y.div(ring.length) };
+}
+
+/** A fall away from the building. */
+function fallen(parts: Parts, move: Move, ring: readonly Corner[], system: System): Levels | undefined {
+  const slope = figuresOf(parts, 'fall')?.['slope'];
+  if (!isQuantity(slope) || slope.dimension !== 'slope' || slope.sign() === 0) return undefined;
+  const input = inputOf(parts, 'fall');
+  const [top, reach] = [lengthOf(input['atBuilding']), lengthOf(input['distance'])];
+  const line = buildingLine(parts, move);
+  if (!line || !top || !reach || ring.length === 0)
+    return { falls: [{ slope: slope as Slope }], heights: [] };
+  const distance = distanceFrom(line, middleOf(ring));
+  const [from, to] = line;
+  const square = { x: from.y.minus(to.y), y: to.x.minus(from.x) };
+  const away = distance({ x: from.x.plus(square.x), y: from.y.plus(square.y) }).times(slope.sign());
+  const way = away.lessThan(0) ? { x: square.x.times(-1), y: square.y.times(-1) } : square;
+  const most = canonicalValue(reach).plus(STRAY);
+  const heights = (ring.length > MOST_CORNERS ? [] : ring).flatMap((at): Height[] => {
+    const off = distance(at);
+    if (off.lessThan(-STRAY) || off.greaterThan(most)) return [];
+    const drop = (slope as Slope).times(quantityOf('length', off, system));
+    return [{ at, elevation: top.minus(drop) }];
+  });
+  return { falls: [{ slope: (slope as Slope).abs(), way }], heights };
+}
+
+/**
+ * The levels of an element, on the site.
+ *
+ * @param parts - its parts
+ * @param ring - its outline where it lies
+ */
+export function levelsOf(element: Element, parts: Parts, ring: readonly Corner[], system: System): Levels {
+  const to = move(element);
+  return staked(parts, to) ?? fallen(parts, to, ring, system) ?? { falls: [], heights: [] };
+}
+
+/** A way on the site as it lies on the page, where y runs down; of length 1. */
+export function pageWay({ x, y }: Corner): PagePoint {
+  const long = Decimal.hypot(x, y);
+  return { x: x.div(long).toNumber(), y: -y.div(long).toNumber() };
+}
