@@ -42,7 +42,7 @@ import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import * as faults from './faults';
-import { JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
+import { assumeLeastDepth, JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { type FoundGrid, findGrid, type Setting } from './layout/grid-plan';
 import { type IsolationLine, isolationLengths } from './layout/isolation';
 import {
@@ -728,7 +728,11 @@ function searchNote(laid: Laid, write: Writer): SearchNote {
 }
 
 function depthOf(input: Parsed, method: JointMethod, pad: Pad): Length {
-  if (!input.depth) return workedDepth(method, input.thickness, pad);
+  if (!input.depth) {
+    const depth = workedDepth(method, input.thickness, pad);
+    assumeLeastDepth(depth, pad);
+    return depth;
+  }
   if (!input.depth.lessThan(input.thickness)) refuse('depth', sharedFaults.doesNotFit('depth', 'thickness'));
   return input.depth;
 }
