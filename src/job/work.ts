@@ -8,6 +8,7 @@ import { outline } from '../outline/outline';
 import { openings } from '../outline/region';
 import { type Fault, InputError, type Issue } from '../quantity/input-error';
 import { constant } from '../quantity/make';
+import { isQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { type Attempt, pathText } from '../reckoning/calculation';
 import { type Field, parse, quantity } from '../reckoning/fields';
@@ -22,6 +23,8 @@ import { ELEMENT_PARTS, type ElementPart } from './part-inputs';
 export interface JobPart {
   /** The element that it belongs to; left out for parts of the whole job. */
   readonly element?: string;
+  /** The day that it belongs to; left out where it belongs to none. */
+  readonly day?: string;
   /** What it is, by its name in the document. */
   readonly part: string;
   /** Id of its calculation. */
@@ -35,6 +38,7 @@ export interface JobPart {
 /** What a part of the job lacks. */
 export interface Lacking {
   readonly element: string | undefined;
+  readonly day?: string | undefined;
   readonly part: string;
   /** Where in the document it is wanted. */
   readonly path: string;
@@ -56,15 +60,25 @@ export interface WorkedElement {
   readonly parts: readonly WorkedPart[];
 }
 
+/** Whose part it is, and which. */
+export type Whose = Pick<Lacking, 'element' | 'day' | 'part'>;
+
 /** Parts reckoned before, by calculation and input. */
 export type Memory = ReadonlyMap<string, Result<FigureSet>>;
 
+const isNoJson = (value: unknown): boolean =>
+  ['bigint', 'symbol', 'function', 'undefined'].includes(typeof value) ||
+  (typeof value === 'number' && !Number.isFinite(value));
+
 /** What JSON has no way to write is written as what it is: such inputs are refused, and never taken for others. */
 const told = (_: string, value: unknown): unknown =>
-  ['bigint', 'symbol', 'function', 'undefined'].includes(typeof value) ||
-  (typeof value === 'number' && !Number.isFinite(value))
-    ? [typeof value, String(value), 'is no JSON']
-    : value;
+  isNoJson(value) ? [typeof value, String(value), 'is no JSON'] : value;
+
+/** Whether JSON writes all of a thing as it is; asked once of a document, since telling it of each part takes longer. */
+export function isJson(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return !isNoJson(value);
+  return isQuantity(value) || Object.values(value).every(isJson);
+}
 
 /** Where parts are reckoned, remembered and found lacking. */
 export class Bench {
@@ -72,40 +86,52 @@ export class Bench {
   readonly lacking: Lacking[] = [];
   readonly refused: Issue[] = [];
 
-  /** @param before - parts of an earlier job, by calculation and input */
+  /**
+   * @param before - parts of an earlier job, by calculation and input
+   * @param json - whether JSON writes all of the job as it is
+   */
   constructor(
     readonly system: System,
     readonly before: Memory,
+    private readonly json: boolean,
   ) {}
 
   /** Reckon a part, or take it as it came out before. */
-  reckon(
-    { element, part, id }: Pick<Lacking, 'element' | 'part'> & Pick<JobPart, 'id'>,
-    input: Raw,
-    place: Place,
-  ): WorkedPart | undefined {
-    const key = `${this.system} ${id} ${JSON.stringify(input, told)}`;
+  reckon({ id, ...whose }: Whose & Pick<JobPart, 'id'>, input: Raw, place: Place): WorkedPart | undefined {
+    const written = this.json ? JSON.stringify(input) : JSON.stringify(input, told);
+    const key = `${this.system} ${id} ${written}`;
     const known = this.memory.get(key) ?? this.before.get(key);
     const attempt: Attempt<FigureSet> = known
       ? { ok: true, result: known }
       : calculationOf(id).attempt(input, { system: this.system });
     if (!attempt.ok) {
-      this.note(attempt.error, { element, part }, place);
+      this.note(attempt.error, whose, place);
       return undefined;
     }
     this.memory.set(key, attempt.result);
-    return { ...(element === undefined ? {} : { element }), part, id, input, result: attempt.result, place };
+    const { element, day, part } = whose;
+    return {
+      ...(element === undefined ? {} : { element }),
+      ...(day === undefined ? {} : { day }),
+      part,
+      id,
+      input,
+      result: attempt.result,
+      place,
+    };
   }
 
-  private note(
-    { issues }: InputError,
-    { element, part }: Pick<Lacking, 'element' | 'part'>,
-    place: Place,
-  ): void {
+  /** What several parts are given alike is refused once. */
+  refuse(issue: Issue): void {
+    const told = this.refused.some(({ code, path }) => code === issue.code && path === issue.path);
+    if (!told) this.refused.push(issue);
+  }
+
+  private note({ issues }: InputError, whose: Whose, place: Place): void {
     for (const issue of issues) {
       const path = place(issue.path);
-      if (issue.code === 'missing') this.lacking.push({ element, part, path, issue });
-      else this.refused.push({ ...issue, path });
+      if (issue.code === 'missing') this.lacking.push({ ...whose, path, issue });
+      else this.refuse({ ...issue, path });
     }
   }
 }
@@ -115,7 +141,8 @@ const NONE: Raw = {};
 /** What a part is given; nothing where it is only said to be there. */
 export const membersOf = (part: RawPart | undefined): Raw => (typeof part === 'object' ? part : NONE);
 
-const defined = (raw: Raw | undefined): Raw =>
+/** What is given, without what is left out. */
+export const defined = (raw: Raw | undefined): Raw =>
   Object.fromEntries(
     Object.entries(raw ?? NONE).filter(([, value]) => value !== undefined && value !== null),
   );
@@ -159,8 +186,7 @@ function readRest(element: Element, index: number, read: ReadonlySet<string>, be
     const { faults } = parse(field as Field<unknown>, given);
     for (const { remark, path } of faults) {
       const at = pathText(['elements', index, name, ...path]);
-      const told = bench.refused.some((issue) => issue.path === at);
-      if (remark.code !== 'missing' && !told) bench.refused.push({ ...remark, path: at });
+      if (remark.code !== 'missing') bench.refuse({ ...remark, path: at });
     }
   }
 }
