@@ -12,6 +12,8 @@ export interface Known {
   readonly element: Element;
   /** What its parts before came to, by name. */
   readonly results: ReadonlyMap<string, Result<FigureSet>>;
+  /** What another of its parts says, of its own or from what the job shares; nothing where it has no such part. */
+  readonly saidOf: (part: ElementPart) => Raw;
 }
 
 /** What is put into a part: what its element says, and what follows from other parts, which all else goes before. */
@@ -74,11 +76,15 @@ export const withoutMat = (part: ElementPart, input: Raw): Raw =>
     ? Object.fromEntries(Object.entries(input).filter(([name]) => !(MAT as readonly string[]).includes(name)))
     : input;
 
+/** A pit is dug as wide as the base that goes into it, unless it says its own margin. */
+function excavation({ element: { outline }, saidOf }: Known, said: Raw): Filling {
+  if (said['kind'] !== undefined && said['kind'] !== 'pit') return {};
+  if (said['area'] !== undefined) return { follows: { kind: 'pit' } };
+  return { follows: { kind: 'pit', margin: saidOf('base')['margin'] }, facts: { outline } };
+}
+
 const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {
-  excavation: ({ element: { outline } }, said) => {
-    if (said['kind'] !== undefined && said['kind'] !== 'pit') return {};
-    return { follows: { kind: 'pit' }, facts: said['area'] === undefined ? { outline } : {} };
-  },
+  excavation,
   base: ({ element: { outline } }, said) => (said['area'] === undefined ? { facts: { outline } } : {}),
   forms: ({ element: { outline, thickness } }, said) => ({
     follows: { kind: 'slab-edge', height: thickness },

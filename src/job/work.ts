@@ -201,12 +201,19 @@ export function workElement(
   const results = new Map<string, Result<FigureSet>>();
   const parts: WorkedPart[] = [];
   const read = new Set<string>();
+  const inheritedBy = (part: ElementPart): Raw => defined(membersOf(partsIn(shared)[part]));
+  const saidOf = (part: ElementPart): Raw => {
+    const given = partsIn(element)[part];
+    return given === undefined || given === false
+      ? NONE
+      : { ...inheritedBy(part), ...defined(membersOf(given)) };
+  };
   for (const part of Object.keys(ELEMENT_PARTS) as ElementPart[]) {
     const given = partsIn(element)[part];
     if (given === undefined || given === false) continue;
     const own = defined(membersOf(given));
-    const inherited = defined(membersOf(partsIn(shared)[part]));
-    const filling = fillingOf(part, { element, results }, { ...inherited, ...own });
+    const inherited = inheritedBy(part);
+    const filling = fillingOf(part, { element, results, saidOf }, { ...inherited, ...own });
     const input = { ...defined(filling.follows), ...inherited, ...defined(filling.facts), ...own };
     for (const name of Object.keys(input)) read.add(name);
     const place = placeIn(own, inherited, filling.facts ?? NONE, part, `elements[${index}]`);

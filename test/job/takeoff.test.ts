@@ -202,6 +202,30 @@ describe('the take-off of a job', () => {
   });
 });
 
+describe('a pit under a base', () => {
+  const SLAB = {
+    name: 'slab',
+    outline: { shape: 'rectangle', length: '10 ft', width: '8 ft' },
+    base: { depth: '6 in', compactedDensity: '135 pcf', margin: '6 in' },
+  } as const;
+  const DUG = { depth: '10 in', swell: '25%' } as const;
+  const areaOf = (element: JobElementInput, shared: JobInput['shared'] = {}): string | undefined => {
+    const { parts } = reckonJob({ version: 1, shared, elements: [element] });
+    const pit = parts.find(({ part }) => part === 'excavation');
+    return (
+      pit?.result.figures as { bottomArea?: { format: () => string } } | undefined
+    )?.bottomArea?.format();
+  };
+
+  it('is dug as wide as that, unless it says its own margin or there is no base', () => {
+    expect(areaOf({ ...SLAB, excavation: DUG })).toBe('99 ft2');
+    expect(areaOf({ ...SLAB, excavation: { ...DUG, margin: '12 in' } })).toBe('120 ft2');
+    expect(areaOf({ ...SLAB, excavation: { ...DUG, margin: '0 in' } })).toBe('80 ft2');
+    expect(areaOf({ ...SLAB, excavation: DUG, base: false })).toBe('80 ft2');
+    expect(areaOf({ ...SLAB, base: {}, excavation: DUG }, { base: SLAB.base })).toBe('99 ft2');
+  });
+});
+
 describe('what is no JSON', () => {
   it('is refused by its part, and never taken for what was reckoned before', () => {
     const element = slab({ x: 0, y: 0, l: 240, w: 120, t: 4 }, 0);

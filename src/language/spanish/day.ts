@@ -97,6 +97,7 @@ export const day: Language = {
   'hot limits': 'límites de calor',
   next: 'lo siguiente',
   'kept at': 'mantenido a',
+  'keep from frost': 'protéjase de la helada',
   'keep from freezing': 'que no se congele',
   'keep warm': 'mantener caliente',
   'keep from freezing after that': 'después, que no se congele',
