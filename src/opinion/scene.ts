@@ -57,6 +57,7 @@ export interface Scene {
   readonly budget: { runs: number };
   /** The steps of what was run with an edit. */
   readonly runs: WeakMap<Edit, AnyResult>;
+  readonly graphs: WeakMap<AnyResult, Graph>;
 }
 
 type EditOn<K extends Edit['on']> = Extract<Edit, { on: K }>;
@@ -233,11 +234,15 @@ function resultWith(scene: Scene, edits: readonly Edit[]): AnyResult | undefined
   return result;
 }
 
-/** The steps of another run of the same input, with other values in some places. */
-const graphAt = (scene: Scene, result: AnyResult, edits: readonly Edit[]): Graph => {
+/** The steps of another run of the same input, with other values in some places, once. */
+function graphAt(scene: Scene, result: AnyResult, edits: readonly Edit[]): Graph {
+  const known = scene.graphs.get(result);
+  if (known) return known;
   const instead = new Set<unknown>(editsOn('input', edits).map(({ value }) => value));
-  return graphOf(result.working, (q) => scene.isInput(q) || instead.has(q));
-};
+  const graph = graphOf(result.working, (q) => scene.isInput(q) || instead.has(q));
+  scene.graphs.set(result, graph);
+  return graph;
+}
 
 /** What a run tells, with steps of its own that go wrong. */
 function byRun(scene: Scene, edits: readonly Edit[]): number[] | undefined {
@@ -440,6 +445,7 @@ export function sceneOf(
     idle: new Set(),
     budget,
     runs: new WeakMap(),
+    graphs: new WeakMap(),
   };
   return { ...scene, ...probe(scene, places.leaves) };
 }
