@@ -22,6 +22,7 @@ import * as faults from './faults';
 import { handsFor } from './hands';
 import { type AnyCalculation, placesOf, withQuantities } from './input-places';
 import { isNearly, isWritten, type Margin, margins } from './likeness';
+import { isStepped } from './rounding';
 import { siOf } from './scale';
 import { byHand, type Scene, sceneOf, told } from './scene';
 import { search } from './search';
@@ -123,13 +124,16 @@ function agreeing(scene: Scene, own: readonly Margin[]): boolean[] {
     return isWritten(si, claim) || isNearly(si, claim, own[i] as Margin);
   });
   if (some.every((one) => one)) return some;
-  const hands = handsFor(graph, claims);
-  hands.forEach((_, n) => {
-    const values = byHand(scene, [], () => hands[n] as (typeof hands)[number]);
-    values?.forEach((si, i) => {
-      some[i] ||= isWritten(si, claims[i] as ReadClaim);
-    });
+  // A count must be right, and what is bought in steps is not rounded down on the way.
+  const mayRound = claims.map(({ reckoned }, i) => {
+    const node = graph[scene.nodes[i] ?? -1];
+    return reckoned.dimension !== 'count' && !(node && isStepped(node.step));
   });
+  for (const hand of handsFor(graph, claims)) {
+    const values = byHand(scene, [], () => hand) ?? [];
+    for (const [i, claim] of claims.entries())
+      if (mayRound[i] && isWritten(values[i] as number, claim)) some[i] = true;
+  }
   return some;
 }
 

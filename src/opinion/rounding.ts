@@ -100,7 +100,7 @@ function written(q: Quantity, [low, high]: Interval): Interval {
 }
 
 /** What is bought in steps is rounded up from what was reckoned: a step less is short of it, however it came about. */
-const isStepped = (step: Graph[number]['step']): boolean =>
+export const isStepped = (step: Graph[number]['step']): boolean =>
   /\b(?:ceil|floor)\(/.test(step.formula) && step.gives.dimension !== 'count';
 
 /** What each step may have come to. */
