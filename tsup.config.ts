@@ -1,5 +1,6 @@
 import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { createRequire } from 'node:module';
+import { dirname, join, relative, resolve } from 'node:path';
 import { defineConfig, type Options } from 'tsup';
 import { leanDecimal } from './scripts/lean-decimal';
 
@@ -72,33 +73,76 @@ const lean: NonNullable<Options['esbuildPlugins']>[number] = {
   },
 };
 
-const shared: Options = {
-  // What older build chains of apps can read; private members are TypeScript's, since `#` would become WeakMaps.
-  target: 'es2021',
-  sourcemap: true,
-  // Blanks cost a fifth of the time that the first import takes; names stay as they are. Not in CommonJS: what rewrites
-  // it afterward takes a keyword and the name behind it together where there is no blank.
-  esbuildOptions: (options, { format }) => {
-    options.minifyWhitespace = format === 'esm';
-    options.minifySyntax = format === 'esm';
+/**
+ * Node loads a calculation on demand with the root, that has it already: a file for each costs more there than it saves.
+ */
+const fromRoot: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'calculations from the root',
+  setup(build) {
+    const own = new Set(calculations.map((file) => resolve(file)));
+    build.onResolve({ filter: /^\./ }, ({ kind, path, resolveDir }) =>
+      kind === 'dynamic-import' && own.has(resolve(resolveDir, `${path}.ts`))
+        ? { path: resolve(DOORS.index) }
+        : undefined,
+    );
   },
 };
 
 /**
- * Every calculation is an entry of its own, beside the doors: what several of them need comes together in one file
- * for those that need it. So who imports one calculation bundles what it needs, and no helper package that it never
- * reaches; and who loads the whole does not load a file for each module, which costs more than running it.
+ * What Node imports: the names of a door, handed on from CommonJS. So a process that does both has one copy of the
+ * library, and the first import reads few files: ES modules cost Node more, each, than what is in most of ours.
+ */
+async function writeNodeDoors(): Promise<void> {
+  const required = createRequire(import.meta.url);
+  for (const door of Object.keys(DOORS)) {
+    const file = join('dist', 'node', `${door}.js`);
+    const from = join(relative(dirname(file), 'dist'), `${door}.cjs`);
+    const names = Object.keys(required(resolve('dist', `${door}.cjs`)));
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(
+      file,
+      `import { createRequire } from 'node:module';\nexport const { ${names.join(', ')} } = createRequire(import.meta.url)('${from}');\n`,
+    );
+  }
+}
+
+const shared: Options = {
+  // What older build chains of apps can read; private members are TypeScript's, since `#` would become WeakMaps.
+  target: 'es2021',
+  sourcemap: true,
+};
+
+/**
+ * For bundlers every calculation is an entry of its own, beside the doors: what several of them need comes together in
+ * one file for those that need it. So who imports one calculation bundles what it needs, and no helper package that it
+ * never reaches. Blanks stay: with them would go the marks of purity, by which a bundler leaves out what is not named.
+ * For Node, and as CommonJS, the doors alone are entries.
  */
 export default defineConfig([
   {
     ...shared,
     entry: [...Object.values(DOORS), ...calculations, ...APART],
-    format: ['esm', 'cjs'],
-    dts: { entry: { ...DOORS, ...ONE_FILE } },
+    format: ['esm'],
     splitting: true,
     esbuildPlugins: [licenses, lean],
-    clean: ['!browser/*.js*'],
+    // What another build makes is not this one's to clean.
+    clean: ['!browser/*.js*', '!node/**', '!**/*.cjs*', '!**/*.ts', '!**/*.cts'],
     onSuccess: async () => copyFileSync('src/catalog/generated/job.schema.json', 'dist/job.schema.json'),
+  },
+  {
+    ...shared,
+    entry: DOORS,
+    format: ['cjs'],
+    splitting: true,
+    esbuildPlugins: [lean, fromRoot],
+    clean: ['!**/*.js', '!**/*.js.map', '!**/*.ts', '!**/*.cts', '!*.txt', '!*.json'],
+    onSuccess: writeNodeDoors,
+  },
+  {
+    entry: DOORS,
+    format: ['esm', 'cjs'],
+    dts: { only: true, entry: { ...DOORS, ...ONE_FILE } },
+    clean: false,
   },
   {
     ...shared,
@@ -108,7 +152,6 @@ export default defineConfig([
     splitting: false,
     minify: true,
     esbuildPlugins: [lean],
-    // A folder of another build's file is not this one's to clean.
     clean: false,
   },
 ]);

@@ -6,7 +6,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { jointPlan, sitePlan } from '../src/drawing/index';
 import { type ItemPrice, type JobInput, jobBid, pricedPurchases, reckonJob } from '../src/index';
-import { jobHtml, jobParts, purchaseRows, textSheet } from '../src/report/index';
+import { jobHtml, jobParts, purchaseRows, quoteHtml, textSheet } from '../src/report/index';
 
 const [kind, folder] = process.argv.slice(2);
 const metric = kind === 'metric';
@@ -25,16 +25,30 @@ const PRICES: readonly ItemPrice[] = [
   { item: 'board', price: { amount: '13 USD', per: '1 each' } },
 ];
 
+/** The bid, and what no price was given for. */
+function bidOf() {
+  const { lines, unpriced } = pricedPurchases(job, PRICES);
+  const crew = [{ count: 4, wage: { amount: '34 USD', per: '1 h' } }] as const;
+  const bid = jobBid({
+    lines: [...lines, { kind: 'labor', name: 'Form, place and finish', hours: '26 h', crew }],
+    contingency: { share: '5%' },
+    profit: { markup: '20%' },
+  } as never);
+  return { bid, unpriced };
+}
+
 function printPages(into: string): void {
   mkdirSync(into, { recursive: true });
   const joints = job.parts.find(({ part }) => part === 'joints');
   const pictures = [
     ...(joints ? [{ title: 'Joints of the delivery slab', svg: jointPlan(joints.input as never) }] : []),
-    { title: 'The yard', svg: sitePlan(document) },
+    { title: 'The yard', svg: sitePlan(job, { width: 660 }) },
   ];
   for (const page of ['crew', 'yard', 'calculation'] as const) {
     writeFileSync(join(into, `${page}.html`), jobHtml(title, job, page, page === 'yard' ? {} : { pictures }));
   }
+  const quote = { bid: bidOf().bid, job, stands: 'four weeks from today', prices: 'elements' } as const;
+  writeFileSync(join(into, 'customer.html'), quoteHtml(title, quote, { pictures: pictures.slice(-1) }));
 }
 
 if (kind === 'pages') printPages(folder ?? 'pages');
@@ -43,14 +57,9 @@ else {
   for (const { item, kind: of, quantity, elements } of purchaseRows(job)) {
     console.log(`  ${`${item}${of === '' ? '' : `, ${of}`}:`.padEnd(64)} ${quantity.padEnd(10)} ${elements}`);
   }
-  const { lines, unpriced } = pricedPurchases(job, PRICES);
-  const crew = [{ count: 4, wage: { amount: '34 USD', per: '1 h' } }] as const;
-  const bid = jobBid({
-    lines: [...lines, { kind: 'labor', name: 'Form, place and finish', hours: '26 h', crew }],
-    contingency: { share: '5%' },
-    profit: { markup: '20%' },
-  } as never).figures;
-  console.log(`\nBid: ${bid.cost.format()} at cost, ${bid.price.format()} to the customer`);
+  const { bid, unpriced } = bidOf();
+  const { cost, price } = bid.figures;
+  console.log(`\nBid: ${cost.format()} at cost, ${price.format()} to the customer`);
   console.log(`Without a price: ${unpriced.map(({ item }) => item.replaceAll('-', ' ')).join(', ')}\n`);
   console.log(textSheet(title, jobParts(job), { detail: 'crew', date: 'to be poured on a Tuesday in May' }));
 }

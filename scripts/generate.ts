@@ -6,6 +6,7 @@
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { entriesOf, everyModule, loadersModule } from './describe/catalog';
+import { holdCautionCodes } from './describe/caution-codes';
 import { describe } from './describe/describe';
 import { digest } from './describe/digest';
 import { formsOf, jobSchema } from './describe/job-schema';
@@ -17,6 +18,7 @@ const OUT = new URL('../src/catalog/generated/', import.meta.url);
 const json = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`;
 
 const types = readTypes();
+holdCautionCodes(types);
 const entries = entriesOf(types);
 const described = describe(types, entries);
 rmSync(new URL('described/', OUT), { recursive: true, force: true });

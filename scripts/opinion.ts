@@ -4,6 +4,7 @@
  */
 import { estimateCheck } from '../src/index';
 import { sentenceOf } from '../src/quantity/words';
+import { misprints } from '../test/opinion/more-misprints';
 import { type Published, published } from '../test/opinion/published-slips';
 
 interface Judged {
@@ -22,7 +23,7 @@ function judged(one: Published): Judged {
   return { one, rank, verdict: check.verdict, told: sentenceOf(check.says) };
 }
 
-const all = published.map(judged);
+const all = [...published, ...misprints].map(judged);
 const print = (title: string, some: readonly Judged[]): void => {
   console.log(`\n${title}: ${some.length}`);
   for (const { one, rank, verdict, told } of some)

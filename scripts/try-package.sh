@@ -53,7 +53,9 @@ const attempt = loaded.calculation.attempt(asked);
 assert.ok(attempt.result.figures.fall.equals(length(expect.figures.fall.equals)));
 console.log('as ES modules: works');
 JS
-node use.mjs
+# As bundlers do, so that there are two copies to be held to each other; then as Node does.
+node --conditions=module use.mjs
+node -e 'import("flatwork-reckoner").then((m) => require("node:assert").equal(m.length, require("flatwork-reckoner").length))'
 
 cat > use.cjs <<'JS'
 const assert = require('node:assert');

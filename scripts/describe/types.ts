@@ -20,6 +20,8 @@ export interface Declared {
 export interface Types {
   readonly checker: ts.TypeChecker;
   readonly calculations: readonly Declared[];
+  /** The files of the library. */
+  readonly files: readonly ts.SourceFile[];
 }
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
@@ -79,5 +81,9 @@ export function readTypes(): Types {
   const root = program.getSourceFile(`${ROOT}src/index.ts`);
   const index = root && checker.getSymbolAtLocation(root);
   const symbols = index ? checker.getExportsOfModule(index) : [];
-  return { checker, calculations: symbols.flatMap((symbol) => declaredIn(symbol, checker) ?? []) };
+  return {
+    checker,
+    calculations: symbols.flatMap((symbol) => declaredIn(symbol, checker) ?? []),
+    files: program.getSourceFiles().filter(({ fileName }) => fileName.startsWith(`${ROOT}src/`)),
+  };
 }

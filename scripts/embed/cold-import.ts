@@ -5,11 +5,10 @@ import type { Suite } from './check';
 import { Project } from './project';
 
 /**
- * Wanted is 1.5, which 35 calculations kept. Every further one adds a file to the root: it stood at 1.45 to 1.6 with 46 of
- * them, and stands at 1.8 to 1.9 with 51, the whole job and the second opinion, in 129 files. Beyond this bound
- * something else is wrong.
+ * Node reads the root from one file and a few beside it: it stands at 1.1 to 1.2 with 52 calculations, the whole job and
+ * the second opinion. A file for each calculation stood at 1.9.
  */
-const MOST = 2;
+const MOST = 1.4;
 const ROUNDS = 11;
 const OURS = fileURLToPath(new URL('../../node_modules', import.meta.url));
 

@@ -7,7 +7,8 @@ const VERSIONS = ['20', '22', '24'];
 const WAYS: readonly (readonly [what: string, ...args: string[]])[] = [
   ['ES modules', 'modules.mjs'],
   ['CommonJS', 'commonjs.cjs'],
-  ['both at once, each taking what the other made', 'both.mjs'],
+  ['one copy for both', 'one-copy.mjs'],
+  ['two copies at once, each taking what the other made', '--conditions=module', 'both.mjs'],
   ['structuredClone, a message port, JSON', 'held.mjs'],
   ['a file for a form, loaded on demand', 'on-demand.mjs'],
 ];

@@ -4,7 +4,7 @@ import type { Caution } from '../reckoning/parts';
 import * as sources from '../reckoning/source';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { IRC_FROST } from './sources';
+import { IRC_FOOTINGS, IRC_FROST } from './sources';
 
 type Length = Quantity<'length'>;
 
@@ -33,6 +33,15 @@ export const shallowFooting = (what: string, limit: Length, actual: Length): Cau
   limit,
   actual,
   source: IRC_FROST,
+});
+
+export const thinFooting = (what: string, limit: Length, actual: Length): Caution => ({
+  code: 'thin-footing',
+  severity: 'warning',
+  ...say`${{ what }} is ${{ actual }} thick; codes have footings at least ${{ limit }} thick, since what they carry breaks a thinner one. The plans and the local code govern`,
+  limit,
+  actual,
+  source: IRC_FOOTINGS,
 });
 
 export const unknownFrost = (what: string): Caution => ({

@@ -10,6 +10,12 @@ export const crownNotServed = (): Fault =>
     'a crown needs two edges: give a rectangle, corners, a ring or a sector between two radii (these without openings), or an area; or give the mean thickness',
   );
 
+export const plainOnBank = (): Fault =>
+  fault(
+    'not-served',
+    'a flight with a waist has no landings part of the way up and no cores; take each flight between landings by itself, and the landings as slabs',
+  );
+
 export const coresOverlap = (): Fault =>
   fault(
     'does-not-fit',

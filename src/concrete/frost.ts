@@ -56,7 +56,8 @@ export interface Standing extends Founded {
 /** Below both it is shallow, so that the nominal sizes of either system are not. */
 const LEAST = [constant(() => length('12 in')), constant(() => length('300 mm'))] as const;
 
-const names = (bodies: readonly Standing[]): string => {
+/** Names of bodies, the first five of many. */
+export const names = (bodies: readonly { readonly name: string }[]): string => {
   const all = bodies.map(({ name }) => name);
   return all.length > 5 ? `${all.slice(0, 5).join(', ')} and ${all.length - 5} more` : all.join(', ');
 };

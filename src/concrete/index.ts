@@ -8,20 +8,19 @@ export {
   type CurveCenter,
   curbVolume,
 } from './curb-volume';
-export {
-  type FootingInput,
-  type FootingStepsInput,
-  type FootingVolumeFigures,
-  type FootingVolumeInput,
-  footingVolume,
-  type LoopFootingInput,
-  type PadFootingInput,
-  type SteppedPadFootingInput,
-  type StripFootingInput,
-  type TaperedPadFootingInput,
-  type TaperedStripFootingInput,
-  type TierInput,
-} from './footing-volume';
+export type {
+  FootingInput,
+  FootingStepsInput,
+  FootingVolumeInput,
+  LoopFootingInput,
+  PadFootingInput,
+  SteppedPadFootingInput,
+  StripFootingInput,
+  TaperedPadFootingInput,
+  TaperedStripFootingInput,
+  TierInput,
+} from './footing-input';
+export { type FootingVolumeFigures, footingVolume } from './footing-volume';
 export type { FoundedInput } from './frost';
 export {
   type BelledPierInput,
@@ -63,16 +62,15 @@ export type {
   ThicknessPlaneInput,
   ThicknessTaperInput,
 } from './thickness';
-export {
-  type LoopWallInput,
-  type PilasterInput,
-  type RingWallInput,
-  type StraightWallInput,
-  type WallInput,
-  type WallOpeningInput,
-  type WallParts,
-  type WallVolumeFigures,
-  type WallVolumeInput,
-  wallVolume,
-} from './wall-volume';
+export type {
+  LoopWallInput,
+  PilasterInput,
+  RingWallInput,
+  StraightWallInput,
+  WallInput,
+  WallOpeningInput,
+  WallParts,
+  WallVolumeInput,
+} from './wall-input';
+export { type WallVolumeFigures, wallVolume } from './wall-volume';
 export type { WingWallInput } from './wing-walls';

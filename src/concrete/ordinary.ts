@@ -52,6 +52,11 @@ export const STEP_RADIUS = /*#__PURE__*/ range(
   ['2 in', '50 mm'],
   ['100 ft', '30 m'],
 );
+export const WAIST = /*#__PURE__*/ range(
+  'the concrete under steps on a bank',
+  ['3 in', '75 mm'],
+  ['18 in', '450 mm'],
+);
 export const NOSING = /*#__PURE__*/ range(
   'how far a riser leans back under its nosing',
   ['1/8 in', '3 mm'],

@@ -49,6 +49,11 @@ export interface StraightStepsInput extends StepParts {
   readonly landingDepth?: LengthInput;
   /** Landings part of the way up, in order. */
   readonly landings?: readonly MidLandingInput[];
+  /**
+   * Concrete below the inner corners, square to the slope, where the flight lies on a bank; without it the steps are
+   * solid down to level ground. A landing at the top is as thick.
+   */
+  readonly waist?: LengthInput;
   /** Slope of the treads, down to the front; level by default. */
   readonly wash?: QuantityInput<'slope'>;
   /** How far each riser leans back from its nosing; upright by default. */
@@ -122,6 +127,7 @@ export interface Straight extends Parts {
   readonly width: Length;
   readonly landingDepth: Length | undefined;
   readonly landings: readonly MidLanding[] | undefined;
+  readonly waist: Length | undefined;
   readonly wash: Quantity<'slope'> | undefined;
   readonly nosing: Length | undefined;
   readonly openSides: Count | undefined;

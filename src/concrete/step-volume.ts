@@ -1,7 +1,7 @@
 /**
- * Volume of solid steps: straight, wraparound around corners, round or winding.
+ * Volume of steps: straight, wraparound around corners, round or winding.
  *
- * Each step stands on the ground, so the k-th of a straight flight is k risers high: with n risers of
+ * Each step stands on level ground (a flight on a bank: `bank-steps.ts`), so the k-th of a straight flight is k risers high: with n risers of
  * height r, treads of depth t and a width w, the treads make `w × t × r × n × (n + 1) ÷ 2`. With a
  * landing of depth d the last tread is the landing itself: `w × r × n × ((n − 1) × t ÷ 2 + d)`.
  *
@@ -34,10 +34,11 @@ import {
 import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
+import { anyOf, filled, given, where } from '../reckoning/together';
 import { RISER, SIDE_DROP } from '../steps/ordinary';
 import type { StepRules } from '../steps/rules';
 import { frostField } from './frost';
-import { FLIGHT_WIDTH, LANDING_DEPTH, NOSING, STEP_RADIUS, TREAD, UNDERSIDE, WASH } from './ordinary';
+import { FLIGHT_WIDTH, LANDING_DEPTH, NOSING, STEP_RADIUS, TREAD, UNDERSIDE, WAIST, WASH } from './ordinary';
 import { round, winding, wraparound } from './round-steps';
 import { heedFlight } from './step-advice';
 import { checkSideBySide, coresField, coresOut } from './step-cores';
@@ -101,7 +102,8 @@ function dropBeside(input: Parsed, totalRise: Length): Length | undefined {
     return fall.lessThan(totalRise) ? fall : totalRise;
   }
   if (input.kind === 'winding') return totalRise;
-  return input.openSides?.sign() === 0 ? undefined : totalRise;
+  // A flight on a bank has the ground beside it all the way up.
+  return input.openSides?.sign() === 0 || input.waist ? undefined : totalRise;
 }
 
 function heed(input: Parsed, tread: Length, totalRise: Length, pad: Pad): void {
@@ -178,17 +180,21 @@ function door(): Field<Parsed> {
     founded: maybe(quantity('length', 'founded', 'not-negative', UNDERSIDE)),
   };
   const landing = fields({ after: whole('after', 1, 199), depth: l('depth', LANDING_DEPTH) });
-  const straightField = fields({
-    kind: maybe(word('straight')),
-    ...parts,
-    tread: l('tread', TREAD),
-    width: l('width', FLIGHT_WIDTH),
-    landingDepth: maybe(l('landingDepth', LANDING_DEPTH)),
-    landings: maybe(list(landing, 0, 50)),
-    wash: maybe(quantity('slope', 'wash', 'not-negative', WASH)),
-    nosing: maybe(quantity('length', 'nosing', 'not-negative', NOSING)),
-    openSides: maybe(whole('openSides', 0, 2)),
-  });
+  const straightField = fields(
+    {
+      kind: maybe(word('straight')),
+      ...parts,
+      tread: l('tread', TREAD),
+      width: l('width', FLIGHT_WIDTH),
+      landingDepth: maybe(l('landingDepth', LANDING_DEPTH)),
+      landings: maybe(list(landing, 0, 50)),
+      waist: maybe(l('waist', WAIST)),
+      wash: maybe(quantity('slope', 'wash', 'not-negative', WASH)),
+      nosing: maybe(quantity('length', 'nosing', 'not-negative', NOSING)),
+      openSides: maybe(whole('openSides', 0, 2)),
+    },
+    where(given('waist'), { not: anyOf(filled('landings'), filled('cores')) }),
+  );
   return kinds(
     'kind',
     [
@@ -222,7 +228,7 @@ function door(): Field<Parsed> {
 }
 
 /**
- * Volume of solid steps: straight, wraparound, round or winding, with landings, wing walls and cores.
+ * Volume of steps: straight, wraparound, round or winding, solid or on a bank, with landings, wing walls and cores.
  *
  * @param input - risers, rise and the plan: straight (as when none is said), wraparound, round or winding;
  * cores inside, landings part of the way up, wing walls; whose rules hold, frost, and a drop beside the top
@@ -230,7 +236,8 @@ function door(): Field<Parsed> {
  * take out and the least concrete around them
  * @throws {InputError} for a number of risers that is not whole, and for lengths that cannot be read
  * or are not greater than zero; `does-not-fit` for a core, a nosing or a turn that the flight has no
- * room for, and for cores that overlap; `out-of-order` landings
+ * room for, and for cores that overlap; `out-of-order` landings; `not-served` for a flight on a bank with landings part
+ * of the way up or cores
  * @source closed form; cautions from the rules that `stepLayout` goes by
  * @example
  * ```ts

@@ -11,6 +11,8 @@ import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import { onBank } from './bank-steps';
+import { plainOnBank } from './faults';
 import { type Flight, hypot, ONE, TWO } from './step-flight';
 import type { Straight } from './step-inputs';
 
@@ -188,6 +190,16 @@ function straightFaces(V: Volume, input: Straight, pad: Pad): Area {
   );
 }
 
+/** The flight without its wash and its nosings. */
+function plainVolume(input: Straight, pad: Pad): Volume {
+  const { landingDepth: d, waist } = input;
+  if (waist) {
+    if (input.landings?.length || input.cores?.length) refuse('waist', plainOnBank());
+    return onBank(input, waist, pad);
+  }
+  return withMidLandings(d ? withLanding(input, d, pad) : plainFlight(input, pad), input, pad);
+}
+
 export function straight(input: Straight, pad: Pad): Flight {
   const { risers: n, rise, tread: t, width: w, landingDepth: d, nosing } = input;
   const treads = treadsOf(input);
@@ -195,8 +207,7 @@ export function straight(input: Straight, pad: Pad): Flight {
     ? pad.step('total run', 'L = (n − 1) × t + d', { n, t, d }, t.times(n.minus(ONE())).plus(d))
     : pad.step('total run', 'L = n × t', { n, t }, t.times(n));
   const run = runWithLandings(equal, input, pad);
-  const flight = d ? withLanding(input, d, pad) : plainFlight(input, pad);
-  const plain = withMidLandings(flight, input, pad);
+  const plain = plainVolume(input, pad);
   const volume = undercut(washed(plain, input, pad), input, pad);
   const footprint = pad.step('footprint', 'A = L × w', { L: run, w }, run.times(w));
   const formed = straightFaces(volume, input, pad);

@@ -2,7 +2,9 @@
  * Where the lines of a joint plan are snapped: the distance of each from the base line or from its end, and the two
  * ends of those that run aslant.
  */
-import type { Place, PlanJoint } from '../joints/joint-layout';
+
+import type { PlanJoint } from '../joints/layout-figures';
+import type { Place } from '../joints/layout-input';
 import type { Decimal } from '../quantity/decimal';
 import { canonicalValue, quantityOf } from '../quantity/quantity';
 import { say } from '../reckoning/words';

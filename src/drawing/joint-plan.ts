@@ -7,13 +7,9 @@
  */
 import type { Corner } from '../geometry/polygon';
 import { insidePlanRing } from '../geometry/tin';
-import {
-  type JointLayoutFigures,
-  type JointLayoutInput,
-  jointLayout,
-  type Place,
-  type PlanJoint,
-} from '../joints/joint-layout';
+import { jointLayout } from '../joints/joint-layout';
+import type { JointLayoutFigures, PlanJoint } from '../joints/layout-figures';
+import type { JointLayoutInput, Place } from '../joints/layout-input';
 import { regionFields } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import { length } from '../quantity/make';

@@ -1,4 +1,7 @@
-/** The order in which elements of a job are poured: what rests on another after it, otherwise as the document has them. */
+/**
+ * The order in which elements of a job are poured: what rests on another after it, otherwise as its days say, and then as
+ * the document has them.
+ */
 import type { Element } from '../job/document';
 import type { ReckonedJob } from '../job/job-takeoff';
 
@@ -7,7 +10,9 @@ export function pourOrder({ takeoff }: ReckonedJob, elements: readonly Element[]
   const poured = new Set(takeoff.figures.elements.flatMap(({ name, concrete }) => (concrete ? [name] : [])));
   const order = new Map<string, number>();
   if (poured.size < 2) return order;
-  let left = elements.filter(({ name }) => poured.has(name));
+  const told = (takeoff.figures.days ?? []).flatMap(({ elements: names }) => names);
+  const onDay = ({ name }: Element): number => (told.includes(name) ? told.indexOf(name) : told.length);
+  let left = elements.filter(({ name }) => poured.has(name)).sort((a, b) => onDay(a) - onDay(b));
   while (left.length > 0) {
     const waits = ({ standsOn }: Element): boolean =>
       standsOn !== undefined && poured.has(standsOn) && !order.has(standsOn);

@@ -6,9 +6,10 @@
  */
 import type { Corner } from '../geometry/polygon';
 import type { Element, JobInput } from '../job/document';
-import { elementsOf, type JobOverlapFigures, type ReckonedJob, reckonJob } from '../job/job-takeoff';
+import { elementsOf, type ReckonedJob, reckonJob } from '../job/job-takeoff';
 import { move, ringsAt } from '../job/overlaps';
-import type { JointLayoutFigures, PlanJoint } from '../joints/joint-layout';
+import type { JobOverlapFigures } from '../job/takeoff-figures';
+import type { JointLayoutFigures, PlanJoint } from '../joints/layout-figures';
 import { Decimal } from '../quantity/decimal';
 import { missing } from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';

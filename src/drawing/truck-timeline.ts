@@ -1,6 +1,8 @@
 /** The loads of a pour on a line of time: loading, the way, waiting, unloading and the way back, one below the other. */
 import { clockOf } from '../pour/clock';
-import { type TruckLoad, type TruckPlanFigures, type TruckPlanInput, truckPlan } from '../pour/truck-plan';
+import type { TruckLoad, TruckPlanFigures } from '../pour/truck-figures';
+import type { TruckPlanInput } from '../pour/truck-input';
+import { truckPlan } from '../pour/truck-plan';
 import { minutesOf } from '../pour/truck-rounds';
 import { Decimal } from '../quantity/decimal';
 import { say } from '../reckoning/words';

@@ -7,8 +7,9 @@ import { withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { carried } from '../reckoning/whole';
 import { say } from '../reckoning/words';
-import { type BarCuttingFigures, cutFrom } from '../steel/bar-cutting';
+import { cutFrom } from '../steel/bar-cutting';
 import { notProved } from '../steel/cautions';
+import type { BarCuttingFigures } from '../steel/cutting-figures';
 import { countOf, type Edge, type Piece } from './boarding';
 import type { BoardCut, FormMaterialsFigures, LayeredCurves } from './form-figures';
 

@@ -5,8 +5,10 @@
  * may reach a wall; be caught before it by a valley that falls as it must, or a drain; stand in a valley
  * too flat or a pond; or leave over an open edge.
  */
-import { fallOf, NO_FALL, type Reach, type Standing, standingOf } from './flow';
+
+import { type Reach, standingOf } from './flow';
 import { awayFall, nearestToFacet } from './lines';
+import { fallOf, NO_FALL, type Standing } from './runs';
 import type { Site } from './terrain';
 import type { FoundValley } from './valleys';
 

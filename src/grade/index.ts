@@ -29,18 +29,17 @@ export {
   type SpotSillInput,
   type SpotThicknessInput,
 } from './grade-correction';
-export {
-  type BenchMarkInput,
-  type LeveledPoint,
-  type LevelNotesByLaserInput,
-  type LevelNotesByRodInput,
-  type LevelNotesByStringInput,
-  type LevelNotesByWaterInput,
-  type LevelNotesFigures,
-  type LevelNotesInput,
-  type LevelRowInput,
-  levelNotes,
-} from './level-notes';
+export { levelNotes } from './level-notes';
+export type { LeveledPoint, LevelNotesFigures } from './level-notes-figures';
+export type {
+  BenchMarkInput,
+  LevelNotesByLaserInput,
+  LevelNotesByRodInput,
+  LevelNotesByStringInput,
+  LevelNotesByWaterInput,
+  LevelNotesInput,
+  LevelRowInput,
+} from './level-notes-input';
 export { type GradeLimit, type GradeUse, gradeLimits } from './limits';
 export type { LineKind, SurfaceLineInput } from './lines';
 export {

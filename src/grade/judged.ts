@@ -2,9 +2,10 @@
 
 import type { Quantity } from '../quantity/quantity';
 import { type FallingBack, fallingBack, isCaught } from './falling-back';
-import { NO_FALL, type Reach, reachOf } from './flow';
+import { type Reach, reachOf } from './flow';
 import { type Held, perMeter, valleysHeld } from './held';
 import { awayFall, nearestToFacet, type Piece, reachesInto } from './lines';
+import { NO_FALL } from './runs';
 
 import type { Site } from './terrain';
 import type { FoundValley } from './valleys';

@@ -1,7 +1,6 @@
 /** A survey made into a surface that water runs on: triangles, lines, flood and ponds. */
 import { neighborsOf, type PlanSpot, type Tin, tinOver, triangulate } from '../geometry/tin';
 import { type Decimal, ZERO } from '../quantity/decimal';
-import { runsOf, spokesOf, type Terrain } from './flow';
 import {
   locate,
   type ParsedLine,
@@ -15,6 +14,7 @@ import {
   staysDry,
 } from './lines';
 import { floodFrom, pondsOf } from './ponds';
+import { runsOf, spokesOf, type Terrain } from './runs';
 import { type ExactSpot, refuseConflicts, refuseLine, type Survey } from './spots';
 
 /** Everything known about the site. */

@@ -7,8 +7,8 @@
  * those under a pond, of which the pond is told.
  */
 import { nextEdge } from '../geometry/tin';
-import { fallAlong, NO_FALL } from './flow';
 import { awayFall, nearestTo } from './lines';
+import { fallAlong, NO_FALL } from './runs';
 import type { Site } from './terrain';
 
 /** A crease that water runs along. */

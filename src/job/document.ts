@@ -7,6 +7,7 @@
  */
 import { type OutlineInput, outline, type PointInput } from '../outline/outline';
 import { type OpeningInput, openings } from '../outline/region';
+import { clock } from '../pour/clock';
 import type { OrderElementInput, PourKind } from '../pour/concrete-order';
 import * as sharedFaults from '../quantity/faults';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
@@ -22,6 +23,7 @@ import {
   whole,
 } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
+import { DAY_PARTS, type Day, type JobDayInput } from './day-inputs';
 import {
   ELEMENT_PARTS,
   type ElementParts,
@@ -78,6 +80,8 @@ export interface JobInput extends JobParts {
   readonly mixes?: readonly JobMixInput[];
   /** The elements. */
   readonly elements: readonly JobElementInput[];
+  /** The days on which it is poured; elements that stand in none are ordered together. */
+  readonly days?: readonly JobDayInput[];
 }
 
 /** Anything as it was given: parts are read by their own calculations. */
@@ -114,6 +118,7 @@ export interface Job {
   readonly shared: Partial<Choices> | undefined;
   readonly mixes: readonly Raw[] | undefined;
   readonly elements: readonly Element[];
+  readonly days: readonly Day[] | undefined;
 }
 
 /** The parts of an element, of what is shared, or of the job. */
@@ -163,6 +168,7 @@ const choices = () => ({
 
 const MOST_ELEMENTS = 200;
 const MOST_MIXES = 20;
+const MOST_DAYS = 60;
 const MOST_ALIKE = 10_000;
 
 const point = () => fields({ x: quantity('length', 'x', 'any'), y: quantity('length', 'y', 'any') });
@@ -195,6 +201,18 @@ const mixField = reading<Raw>(
   }),
 );
 
+const day = () =>
+  fields({
+    name: label('name'),
+    elements: list(label('elements'), 1, MOST_ELEMENTS),
+    startAt: maybe(clock('startAt')),
+    airTemperature: maybe(quantity('temperature', 'airTemperature', 'any')),
+    concreteTemperature: maybe(quantity('temperature', 'concreteTemperature', 'any')),
+    humidity: maybe(quantity('ratio', 'humidity', 'not-negative')),
+    wind: maybe(quantity('speed', 'wind', 'not-negative')),
+    ...parts(DAY_PARTS, FROM_JOB),
+  });
+
 /** The door of a job document, of any version that is read. */
 export const jobDoor = (): Field<Job> => {
   const field = fields({
@@ -203,6 +221,7 @@ export const jobDoor = (): Field<Job> => {
     shared: maybe(fields({ ...choices(), ...parts(ELEMENT_PARTS) })),
     elements: list(element(), 1, MOST_ELEMENTS),
     mixes: maybe(list(mixField, 0, MOST_MIXES)),
+    days: maybe(list(day(), 0, MOST_DAYS)),
     ...parts(JOB_PARTS, FROM_JOB),
   });
   return ofAnyVersion(field) as unknown as Field<Job>;

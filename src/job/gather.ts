@@ -15,7 +15,7 @@ interface Used {
 }
 
 const usedKey = ({ assumption: { name, value, because }, part }: Used): string =>
-  keyOf([part.part, name, value, because]);
+  keyOf([part.day, part.part, name, value, because]);
 
 /** Assumed in one element, it is named there; in several alike, where they could share it. */
 export function assumptionsOf(parts: readonly WorkedPart[]): Assumption[] {
@@ -44,7 +44,7 @@ export function cautionsOf(parts: readonly WorkedPart[]): Caution[] {
   const all = parts.flatMap((part) =>
     part.result.cautions.flatMap((caution) => {
       const { code, says, params, always, input } = caution;
-      const key = always ? `${code} ${says}` : keyOf([part.element, code, says, params, input]);
+      const key = always ? `${code} ${says}` : keyOf([part.element, part.day, code, says, params, input]);
       if (said.has(key)) return [];
       said.add(key);
       return [always ? caution : { ...caution, input: part.place(input ?? '') }];

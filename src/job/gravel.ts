@@ -2,7 +2,7 @@
  * Gravel that lies under two elements at once, as deep as the thinner layer, is bought once: it is taken off the
  * element that the concrete is taken off.
  */
-import type { BaseTonnageFigures } from '../base/base-tonnage';
+import type { BaseTonnageFigures } from '../base/base-figures';
 import { constant, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import type { Element } from './document';

@@ -40,6 +40,7 @@ export {
   type PurchaseChange,
   type QuantityChange,
 } from './compare-jobs';
+export type { DayLimitsInput, DayParts, JobDayInput } from './day-inputs';
 export type { ElementChoices, JobElementInput, JobInput, Raw, SharedInput } from './document';
 export type {
   ChargeFigures,
@@ -61,20 +62,18 @@ export {
   type PastJobInput,
 } from './invoice-check';
 export { type JobBidFigures, jobBid, type LineFigures, type UnitPrice } from './job-bid';
-export {
-  type JobElementFigures,
-  type JobMissingFigures,
-  type JobMixFigures,
-  type JobOverlapFigures,
-  type JobTakeoffFigures,
-  jobTakeoff,
-  type ReckonedJob,
-  type ReckonJobOptions,
-  reckonJob,
-} from './job-takeoff';
+export { jobTakeoff, type ReckonedJob, type ReckonJobOptions, reckonJob } from './job-takeoff';
 export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './part-inputs';
 export type { PayStageInput } from './pay-stages';
 export { type ItemPrice, type PricedPurchases, pricedPurchases } from './priced';
 export type { Purchase, PurchaseShare } from './purchases';
+export type {
+  JobDayFigures,
+  JobElementFigures,
+  JobMissingFigures,
+  JobMixFigures,
+  JobOverlapFigures,
+  JobTakeoffFigures,
+} from './takeoff-figures';
 export { migrateJob } from './versions';
 export type { JobPart } from './work';

@@ -7,7 +7,6 @@
  */
 import { repeatedName, unknownName } from '../grade/faults';
 import type { ConcreteOrderFigures } from '../pour/concrete-order';
-import type { Quantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
@@ -16,6 +15,7 @@ import { CLOSED_FORM } from '../reckoning/source';
 import type { ReckonOptions } from '../reckoning/system';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
+import { checkDays, concreteOfDay, type Poured, pouredOn, workDay } from './days';
 import { type Element, type Job, type JobInput, jobDoor, partsIn } from './document';
 import { assumptionsOf, cautionsOf, gravestFirst } from './gather';
 import { gravelKept } from './gravel';
@@ -29,6 +29,14 @@ import {
 import { NEAR_CORNERS, type Overlap, overlapsOf } from './overlaps';
 import { type Purchase, purchasesOf } from './purchases';
 import * as cautions from './takeoff-cautions';
+import type {
+  JobDayFigures,
+  JobElementFigures,
+  JobMissingFigures,
+  JobMixFigures,
+  JobOverlapFigures,
+  JobTakeoffFigures,
+} from './takeoff-figures';
 import {
   Bench,
   type JobPart,
@@ -39,70 +47,6 @@ import {
   type WorkedPart,
   workElement,
 } from './work';
-
-/** What one element comes to. */
-export interface JobElementFigures {
-  /** Its name. */
-  readonly name: string;
-  /** How many alike. */
-  readonly count: Quantity<'count'>;
-  /** Concrete in place, all of them, with what overlaps counted once; left out where it has none. */
-  readonly concrete?: Quantity<'volume'>;
-}
-
-/** Concrete of one mix. */
-export interface JobMixFigures {
-  /** Its name; left out where elements name none. */
-  readonly mix?: string;
-  /** In place. */
-  readonly net: Quantity<'volume'>;
-  /** To order; left out where the document says nothing of the order. */
-  readonly order?: Quantity<'volume'>;
-  /** Each load. */
-  readonly loads?: readonly Quantity<'volume'>[];
-}
-
-/** Two elements that lie over each other. */
-export interface JobOverlapFigures {
-  /** The one that comes first in the job. */
-  readonly first: string;
-  /** The other. */
-  readonly second: string;
-  /** The area that they have in common. */
-  readonly area: Quantity<'area'>;
-  /** The one that stands on the other, whose concrete is all counted. */
-  readonly stands?: string;
-  /** Concrete that is counted once instead of twice. */
-  readonly countedOnce?: Quantity<'volume'>;
-  /** The element that it is taken off. */
-  readonly takenOff?: string;
-}
-
-/** A value that is not known yet. */
-export interface JobMissingFigures {
-  /** The element that it is missing in; left out for the job as a whole. */
-  readonly element?: string;
-  /** The part that was left out for it. */
-  readonly part: string;
-  /** Where it goes in the document. */
-  readonly at: string;
-}
-
-/** Figures of {@link jobTakeoff}. */
-export interface JobTakeoffFigures {
-  /** Concrete in place, in all; left out where there is none. */
-  readonly concrete?: Quantity<'volume'>;
-  /** Each element. */
-  readonly elements: readonly JobElementFigures[];
-  /** Concrete by mix, with its order. */
-  readonly mixes: readonly JobMixFigures[];
-  /** What to buy, by kind. */
-  readonly purchases: readonly Purchase[];
-  /** Elements that lie over each other. */
-  readonly overlaps: readonly JobOverlapFigures[];
-  /** What is not known yet. */
-  readonly missing: readonly JobMissingFigures[];
-}
 
 /** A job with all of its parts. */
 export interface ReckonedJob {
@@ -125,6 +69,7 @@ interface Worked {
   readonly concrete: readonly ElementConcrete[];
   readonly mixes: readonly MixConcrete[];
   readonly purchases: readonly Purchase[];
+  readonly days: readonly Poured[];
   readonly parts: readonly WorkedPart[];
   readonly bench: Bench;
 }
@@ -150,6 +95,7 @@ const known = (part: WorkedPart | undefined): WorkedPart[] => (part ? [part] : [
 
 function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   checkNames(job);
+  checkDays(job);
   const bench = new Bench(system, before);
   const elements = job.elements.map((element, i) => workElement(element, i, job.shared, bench));
   const overlaps = overlapsOf(job.elements, system);
@@ -157,15 +103,22 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   const { order, trucks, cutting } = partsIn(job);
   const mixes = mixesOf(concrete, { job, order, trucks, bench });
   const bought = purchasesOf(elements, gravelKept(elements, overlaps), membersOf(cutting), bench);
+  const days = pouredOn(job, elements, overlaps, mixes);
+  const ofDays = days.flatMap((day) => workDay(day, bench));
   refuseFaults(bench);
-  const ofMixes = mixes.flatMap((mix) => [...known(mix.asked), ...known(mix.order), ...known(mix.trucks)]);
+  const ofMixes = mixes.flatMap((mix, i) => [
+    ...(mixes.findIndex(({ asked }) => asked === mix.asked) === i ? known(mix.asked) : []),
+    ...known(mix.order),
+    ...known(mix.trucks),
+  ]);
   return {
     elements,
     overlaps,
     concrete,
     mixes,
     purchases: [...mixes.map(concretePurchase), ...bought.lines],
-    parts: [...elements.flatMap(({ parts }) => parts), ...bought.parts, ...ofMixes],
+    days,
+    parts: [...elements.flatMap(({ parts }) => parts), ...bought.parts, ...ofMixes, ...ofDays],
     bench,
   };
 }
@@ -188,7 +141,7 @@ const elementFigures = ({ elements, concrete }: Worked): JobElementFigures[] =>
   });
 
 function mixFigures({ mixes }: Worked, pad: Pad): JobMixFigures[] {
-  return mixes.map(({ mix, elements, order }) => {
+  return mixes.map(({ day, mix, elements, order }) => {
     const what = mix === undefined ? 'concrete in place' : `concrete of ${mix} in place`;
     const net = total(
       what,
@@ -198,12 +151,19 @@ function mixFigures({ mixes }: Worked, pad: Pad): JobMixFigures[] {
     );
     const ordered = order?.result.figures as ConcreteOrderFigures | undefined;
     return {
+      ...(day === undefined ? {} : { day: day.day.name }),
       ...(mix === undefined ? {} : { mix }),
       net,
       ...(ordered ? { order: ordered.order, loads: ordered.loads } : {}),
     };
   });
 }
+
+const dayFigures = ({ days }: Worked): JobDayFigures[] =>
+  days.map((poured) => {
+    const concrete = concreteOfDay(poured);
+    return { name: poured.day.name, elements: poured.day.elements, ...(concrete ? { concrete } : {}) };
+  });
 
 const overlapFigures = ({ overlaps }: Worked): JobOverlapFigures[] =>
   overlaps.map(({ first, second, area, stands, twice, less }) => ({
@@ -223,8 +183,9 @@ const overlapCautions = ({ overlaps }: Worked): Caution[] =>
   });
 
 const missingFigures = ({ bench: { lacking } }: Worked): JobMissingFigures[] =>
-  lacking.map(({ element, part, path }) => ({
+  lacking.map(({ element, day, part, path }) => ({
     ...(element === undefined ? {} : { element }),
+    ...(day === undefined ? {} : { day }),
     part,
     at: path,
   }));
@@ -253,6 +214,7 @@ function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
       : {}),
     elements: elementFigures(worked),
     mixes,
+    ...(worked.days.length > 0 ? { days: dayFigures(worked) } : {}),
     purchases: worked.purchases,
     overlaps: overlapFigures(worked),
     missing,

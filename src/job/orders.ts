@@ -1,13 +1,24 @@
 /**
  * Concrete of a job by mix: what each element takes, less what two would count twice, and an order for each mix.
  */
+import type { Air } from '../mix/air';
 import type { ConcreteOrderFigures } from '../pour/concrete-order';
 import type { Quantity } from '../quantity/quantity';
-import type { Choices, Element, Job, Raw, RawPart } from './document';
+import { DAY_FACTS, type Day } from './day-inputs';
+import { factsOfDay, placeInDay } from './days';
+import { type Choices, type Element, type Job, partsIn, type Raw, type RawPart } from './document';
 import { concreteOf, sumOf } from './fill';
 import type { Overlap } from './overlaps';
 import type { Purchase } from './purchases';
-import { type Bench, membersOf, under, type WorkedElement, type WorkedPart } from './work';
+import {
+  type Bench,
+  defined,
+  membersOf,
+  type Place,
+  under,
+  type WorkedElement,
+  type WorkedPart,
+} from './work';
 
 type Volume = Quantity<'volume'>;
 
@@ -22,14 +33,21 @@ export interface ElementConcrete {
   readonly net: Volume;
 }
 
-/** Concrete of one mix, and its order. */
+/** Concrete of one mix, of one day where days are told, and its order. */
 export interface MixConcrete {
+  readonly day: PouredOn | undefined;
   readonly mix: string | undefined;
   readonly elements: readonly ElementConcrete[];
   readonly order: WorkedPart | undefined;
   readonly trucks: WorkedPart | undefined;
   /** What the mix must be. */
   readonly asked: WorkedPart | undefined;
+}
+
+/** A day with its place in the document. */
+export interface PouredOn {
+  readonly day: Day;
+  readonly index: number;
 }
 
 /** An overlap is taken off once, and never leaves less than nothing. */
@@ -68,23 +86,46 @@ const placeOfOrder =
 
 function orderOf(
   concrete: readonly ElementConcrete[],
+  on: PouredOn | undefined,
   { job, order, bench }: Ordering,
 ): WorkedPart | undefined {
   if (order === undefined || order === false) return undefined;
-  const elements = concrete
-    .filter(({ net }) => net.sign() > 0)
-    .map(({ element, net }) => ({ volume: net, ...shareOf(element, job.shared) }));
-  if (elements.length === 0) return undefined;
+  const some = concrete.filter(({ net }) => net.sign() > 0);
+  if (some.length === 0) return undefined;
+  const elements = some.map(({ element, net }) => ({ volume: net, ...shareOf(element, job.shared) }));
   const input = { ...membersOf(order), elements };
-  const at = { element: undefined, part: 'order', id: 'concrete-order' };
-  return bench.reckon(at, input, placeOfOrder(concrete));
+  const at = { element: undefined, day: on?.day.name, part: 'order', id: 'concrete-order' };
+  return bench.reckon(at, input, placeOfOrder(some));
 }
 
-function trucksOf(order: WorkedPart | undefined, { trucks, bench }: Ordering): WorkedPart | undefined {
+/** What a day says of trucks goes before what the job says of them. */
+function trucksOn(order: WorkedPart, { day, index }: PouredOn, { trucks, bench }: Ordering) {
+  const { loads } = order.result.figures as ConcreteOrderFigures;
+  const own = defined(membersOf(partsIn(day)['trucks']));
+  const shared = defined(membersOf(trucks));
+  const input = { ...shared, ...defined(factsOfDay(day, 'trucks')), ...own, loads };
+  const inDay = placeInDay(index, 'trucks', own);
+  const place: Place = (path) => {
+    const head = path.split(/[.[]/)[0] ?? '';
+    const fromJob = own[head] === undefined && shared[head] !== undefined && !(head in DAY_FACTS.trucks);
+    return fromJob ? under('trucks')(path) : inDay(path);
+  };
+  const at = { element: undefined, day: day.name, part: 'trucks', id: 'truck-plan' };
+  return bench.reckon(at, input, place);
+}
+
+function trucksOf(
+  order: WorkedPart | undefined,
+  on: PouredOn | undefined,
+  ordering: Ordering,
+): WorkedPart | undefined {
+  const trucks = (on && partsIn(on.day)['trucks']) ?? ordering.trucks;
   if (!order || trucks === undefined || trucks === false) return undefined;
+  if (on) return trucksOn(order, on, ordering);
   const { loads } = order.result.figures as ConcreteOrderFigures;
   const input = { ...membersOf(trucks), loads };
-  return bench.reckon({ element: undefined, part: 'trucks', id: 'truck-plan' }, input, under('trucks'));
+  const at = { element: undefined, part: 'trucks', id: 'truck-plan' };
+  return ordering.bench.reckon(at, input, under('trucks'));
 }
 
 function askedOf(mix: string | undefined, { job, bench }: Ordering): WorkedPart | undefined {
@@ -104,34 +145,65 @@ export interface Ordering {
   readonly bench: Bench;
 }
 
-/** Concrete by mix, in the order in which mixes first come. */
+/** Concrete of the days in the order of pouring, then what no day pours. */
+function byDay(
+  concrete: readonly ElementConcrete[],
+  { days = [] }: Job,
+): [PouredOn | undefined, ElementConcrete[]][] {
+  const left = new Map(concrete.map((each) => [each.element.name, each]));
+  const poured = days.map((day, index): [PouredOn, ElementConcrete[]] => [
+    { day, index },
+    day.elements.flatMap((name) => {
+      const each = left.get(name);
+      left.delete(name);
+      return each ? [each] : [];
+    }),
+  ]);
+  return [...poured, [undefined, [...left.values()]]];
+}
+
+/** Concrete by day and mix, in the order in which mixes first come. */
 export function mixesOf(concrete: readonly ElementConcrete[], ordering: Ordering): MixConcrete[] {
-  const byMix = new Map<string | undefined, ElementConcrete[]>();
-  for (const each of concrete) {
-    const mix = each.element.mix ?? ordering.job.shared?.mix;
-    byMix.set(mix, [...(byMix.get(mix) ?? []), each]);
-  }
-  return [...byMix].map(([mix, elements]) => {
-    const order = orderOf(elements, ordering);
-    return { mix, elements, order, trucks: trucksOf(order, ordering), asked: askedOf(mix, ordering) };
+  const asked = new Map<string | undefined, WorkedPart | undefined>();
+  return byDay(concrete, ordering.job).flatMap(([on, poured]) => {
+    const byMix = new Map<string | undefined, ElementConcrete[]>();
+    for (const each of poured) {
+      const mix = each.element.mix ?? ordering.job.shared?.mix;
+      byMix.set(mix, [...(byMix.get(mix) ?? []), each]);
+    }
+    return [...byMix].map(([mix, elements]) => {
+      const order = orderOf(elements, on, ordering);
+      const trucks = trucksOf(order, on, ordering);
+      if (!asked.has(mix)) asked.set(mix, askedOf(mix, ordering));
+      return { day: on, mix, elements, order, trucks, asked: asked.get(mix) };
+    });
   });
 }
 
-type Asked = { readonly ask: { readonly [name: string]: Quantity | string } };
+type Asked = { readonly ask: { readonly [name: string]: Quantity | string } & { readonly air?: Air } };
 
 const ASKED = ['strengthClass', 'strength', 'aggregateSize', 'waterCement', 'slump'] as const;
 
 /** What the supplier is told of a mix besides its name. */
-function tellingOf({ mix, asked }: MixConcrete): Purchase['of'] {
+function tellingOf({ day, mix, asked }: MixConcrete): Purchase['of'] {
   const { ask } = (asked?.result.figures ?? { ask: {} }) as Asked;
   const told = ASKED.filter(
     (name) => ask[name] !== undefined && !(name === 'strength' && ask['strengthClass']),
   );
   return {
     ...(mix === undefined ? {} : { mix }),
+    ...(day === undefined ? {} : { day: day.day.name }),
     ...Object.fromEntries(told.map((name) => [name, ask[name] as Quantity | string])),
+    ...airOf(ask.air),
   };
 }
+
+/** What freezes is lost without its air, so the supplier is told all of it. */
+const airOf = (air: Air | undefined): Purchase['of'] => ({
+  ...(air?.target ? { air: air.target } : {}),
+  ...(air ? { minimumAir: air.minimum } : {}),
+  ...(air?.maximum ? { maximumAir: air.maximum } : {}),
+});
 
 /** Concrete on the purchase list: as ordered, or in place where there is no order. */
 export const concretePurchase = (mix: MixConcrete): Purchase => {

@@ -17,6 +17,7 @@ import { jointLayout } from '../joints/joint-layout';
 import { jointSpacing } from '../joints/joint-spacing';
 import { mixRequirements } from '../mix/mix-requirements';
 import { concreteOrder } from '../pour/concrete-order';
+import { dayPlan } from '../pour/day-plan';
 import { sawWindow } from '../pour/saw-window';
 import { truckPlan } from '../pour/truck-plan';
 import type { Calculation } from '../reckoning/calculation';
@@ -27,6 +28,8 @@ import { fiberDosage } from '../steel/fiber-dosage';
 import { meshLayout } from '../steel/mesh-layout';
 import { rebarLayout } from '../steel/rebar-layout';
 import { stepLayout } from '../steps/step-layout';
+import { evaporationRate } from '../weather/evaporation-rate';
+import { placingLimits } from '../weather/placing-limits';
 
 const ALL = [
   excavation,
@@ -55,6 +58,9 @@ const ALL = [
   concreteOrder,
   truckPlan,
   barCutting,
+  evaporationRate,
+  placingLimits,
+  dayPlan,
 ] as const;
 
 /** Any calculation, by what it is given and what it gives. */

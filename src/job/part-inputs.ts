@@ -3,32 +3,32 @@
  *
  * A part is the input of its calculation, less what follows from the rest of the document.
  */
-import type { BaseTonnageInput } from '../base/base-tonnage';
-import type { ExcavationInput } from '../base/excavation';
+import type { BaseTonnageInput } from '../base/base-tonnage-input';
+import type { ExcavationInput } from '../base/excavation-input';
 import type { CurbVolumeInput } from '../concrete/curb-volume';
-import type { FootingVolumeInput } from '../concrete/footing-volume';
+import type { FootingVolumeInput } from '../concrete/footing-input';
 import type { PierVolumeInput } from '../concrete/pier-volume';
 import type { ProbedVolumeInput } from '../concrete/probed-volume';
 import type { SlabVolumeInput } from '../concrete/slab-volume';
 import type { StepVolumeInput } from '../concrete/step-inputs';
-import type { WallVolumeInput } from '../concrete/wall-volume';
+import type { WallVolumeInput } from '../concrete/wall-input';
 import type { BackfillInput } from '../finish/backfill';
 import type { FinishMaterialsInput } from '../finish/finish-materials';
 import type { FormMaterialsInput } from '../forms/form-materials';
 import type { DrainageCheckInput } from '../grade/drainage-check';
 import type { FormGradesInput } from '../grade/form-grades';
-import type { JointLayoutInput } from '../joints/joint-layout';
 import type { JointSpacingInput } from '../joints/joint-spacing';
+import type { JointLayoutInput } from '../joints/layout-input';
 import type { MixRequirementsInput } from '../mix/mix-requirements';
 import type { ConcreteOrderInput } from '../pour/concrete-order';
 import type { SawWindowInput } from '../pour/saw-window';
-import type { TruckPlanInput } from '../pour/truck-plan';
-import type { BarCuttingInput } from '../steel/bar-cutting';
+import type { TruckPlanInput } from '../pour/truck-input';
+import type { BarCuttingInput } from '../steel/cutting-input';
 import type { DowelLayoutInput } from '../steel/dowel-layout';
 import type { FiberDosageInput } from '../steel/fiber-dosage';
 import type { MeshInput } from '../steel/mesh-layout';
 import type { RebarInput } from '../steel/rebar-layout';
-import type { StepLayoutInput } from '../steps/step-layout';
+import type { StepLayoutInput } from '../steps/step-layout-input';
 
 /** Any of the members of an input, of whichever kind it is. */
 export type SomeOf<I> = I extends unknown ? Partial<I> : never;

@@ -7,7 +7,7 @@
 import { keyOf } from '../quantity/amount-key';
 import type { Quantity } from '../quantity/quantity';
 import type { Take, TakeCut } from '../reckoning/takes';
-import type { BarCuttingFigures } from '../steel/bar-cutting';
+import type { BarCuttingFigures } from '../steel/cutting-figures';
 import type { Raw } from './document';
 import type { GravelKept } from './gravel';
 import { type Bench, under, type WorkedElement, type WorkedPart } from './work';

@@ -22,6 +22,8 @@ import { ELEMENT_PARTS, type ElementPart } from './part-inputs';
 export interface JobPart {
   /** The element that it belongs to; left out for parts of the whole job. */
   readonly element?: string;
+  /** The day that it belongs to; left out where it belongs to none. */
+  readonly day?: string;
   /** What it is, by its name in the document. */
   readonly part: string;
   /** Id of its calculation. */
@@ -35,6 +37,7 @@ export interface JobPart {
 /** What a part of the job lacks. */
 export interface Lacking {
   readonly element: string | undefined;
+  readonly day?: string | undefined;
   readonly part: string;
   /** Where in the document it is wanted. */
   readonly path: string;
@@ -55,6 +58,9 @@ export interface WorkedElement {
   readonly index: number;
   readonly parts: readonly WorkedPart[];
 }
+
+/** Whose part it is, and which. */
+export type Whose = Pick<Lacking, 'element' | 'day' | 'part'>;
 
 /** Parts reckoned before, by calculation and input. */
 export type Memory = ReadonlyMap<string, Result<FigureSet>>;
@@ -79,33 +85,40 @@ export class Bench {
   ) {}
 
   /** Reckon a part, or take it as it came out before. */
-  reckon(
-    { element, part, id }: Pick<Lacking, 'element' | 'part'> & Pick<JobPart, 'id'>,
-    input: Raw,
-    place: Place,
-  ): WorkedPart | undefined {
+  reckon({ id, ...whose }: Whose & Pick<JobPart, 'id'>, input: Raw, place: Place): WorkedPart | undefined {
     const key = `${this.system} ${id} ${JSON.stringify(input, told)}`;
     const known = this.memory.get(key) ?? this.before.get(key);
     const attempt: Attempt<FigureSet> = known
       ? { ok: true, result: known }
       : calculationOf(id).attempt(input, { system: this.system });
     if (!attempt.ok) {
-      this.note(attempt.error, { element, part }, place);
+      this.note(attempt.error, whose, place);
       return undefined;
     }
     this.memory.set(key, attempt.result);
-    return { ...(element === undefined ? {} : { element }), part, id, input, result: attempt.result, place };
+    const { element, day, part } = whose;
+    return {
+      ...(element === undefined ? {} : { element }),
+      ...(day === undefined ? {} : { day }),
+      part,
+      id,
+      input,
+      result: attempt.result,
+      place,
+    };
   }
 
-  private note(
-    { issues }: InputError,
-    { element, part }: Pick<Lacking, 'element' | 'part'>,
-    place: Place,
-  ): void {
+  /** What several parts are given alike is refused once. */
+  refuse(issue: Issue): void {
+    const told = this.refused.some(({ code, path }) => code === issue.code && path === issue.path);
+    if (!told) this.refused.push(issue);
+  }
+
+  private note({ issues }: InputError, whose: Whose, place: Place): void {
     for (const issue of issues) {
       const path = place(issue.path);
-      if (issue.code === 'missing') this.lacking.push({ element, part, path, issue });
-      else this.refused.push({ ...issue, path });
+      if (issue.code === 'missing') this.lacking.push({ ...whose, path, issue });
+      else this.refuse({ ...issue, path });
     }
   }
 }
@@ -115,7 +128,8 @@ const NONE: Raw = {};
 /** What a part is given; nothing where it is only said to be there. */
 export const membersOf = (part: RawPart | undefined): Raw => (typeof part === 'object' ? part : NONE);
 
-const defined = (raw: Raw | undefined): Raw =>
+/** What is given, without what is left out. */
+export const defined = (raw: Raw | undefined): Raw =>
   Object.fromEntries(
     Object.entries(raw ?? NONE).filter(([, value]) => value !== undefined && value !== null),
   );
@@ -159,8 +173,7 @@ function readRest(element: Element, index: number, read: ReadonlySet<string>, be
     const { faults } = parse(field as Field<unknown>, given);
     for (const { remark, path } of faults) {
       const at = pathText(['elements', index, name, ...path]);
-      const told = bench.refused.some((issue) => issue.path === at);
-      if (remark.code !== 'missing' && !told) bench.refused.push({ ...remark, path: at });
+      if (remark.code !== 'missing') bench.refuse({ ...remark, path: at });
     }
   }
 }

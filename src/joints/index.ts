@@ -1,19 +1,6 @@
 /** Joints: how far apart, how deep and where. */
-export {
-  type FixedJointInput,
-  type GivenWay,
-  type IsolationInput,
-  type JointLayoutFigures,
-  type JointLayoutInput,
-  jointLayout,
-  type Neighbor,
-  type Panel,
-  type Place,
-  type PlanJoint,
-  type SawRateInput,
-  type SealantInput,
-  type SearchNote,
-} from './joint-layout';
+
+export { jointLayout } from './joint-layout';
 export {
   type GoverningRule,
   type JointSpacingFigures,
@@ -21,6 +8,16 @@ export {
   jointSpacing,
 } from './joint-spacing';
 export type { BackerRod, IsolationBoard, Sawing, Sealant } from './layout/take-off';
+export type { GivenWay, JointLayoutFigures, Panel, PlanJoint, SearchNote } from './layout-figures';
+export type {
+  FixedJointInput,
+  IsolationInput,
+  JointLayoutInput,
+  Neighbor,
+  Place,
+  SawRateInput,
+  SealantInput,
+} from './layout-input';
 export {
   type RelativeStiffnessFigures,
   type RelativeStiffnessInput,

@@ -1,10 +1,12 @@
 /** What to watch out for when a mix is chosen and when its ticket is read. */
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import {
   ACI_318,
+  IRC_TROWELED_GARAGE,
   OUTDOOR_TROWEL,
   SLUMP_FLATWORK,
   STONE_BETWEEN_FORMS,
@@ -73,6 +75,14 @@ export const outdoorTrowel: Caution = {
   severity: 'warning',
   says: 'concrete with air is not hard-troweled where it freezes: the skin closes over the water, loses its air and scales. Float it and broom it',
   source: OUTDOOR_TROWEL,
+};
+
+/** Under a roof the residential code leaves a way that it has not outdoors. */
+export const troweledGarage: Caution = {
+  code: 'outdoor-trowel',
+  severity: 'warning',
+  ...say`a hard trowel closes the skin of a garage floor over its air and water: it blisters, and what cars drip scales it. Float it and broom it, or, where the residential code is kept, ask for air of 3% and a strength of ${{ strength: paired('pressure', '4000 psi', '28 MPa') }} at least, and trowel it late and lightly`,
+  source: IRC_TROWELED_GARAGE,
 };
 
 export const weakMix = (when: When, limit: Pressure, actual: Pressure, source: Source): Caution => ({

@@ -16,6 +16,7 @@ import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { UnitId } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { alkali } from '../reckoning/cautions';
+import { strength as concreteStrength } from '../reckoning/concrete-strength';
 import { fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
@@ -43,7 +44,7 @@ export interface BatchedAggregateInput {
 
 /** What was ordered. */
 export interface OrderedMixInput {
-  /** Strength at 28 days. */
+  /** Strength at 28 days, of cylinders, or a class as `C30/37` or `N32`. */
   readonly strength?: QuantityInput<'pressure'>;
   /** Least air. */
   readonly minimumAir?: QuantityInput<'ratio'>;
@@ -77,7 +78,7 @@ export interface DeliveryTicketInput {
   readonly waterToAdd?: QuantityInput<'volume'>;
   /** Concrete in the drum now, where water is to be added; by default the whole load. */
   readonly left?: QuantityInput<'volume'>;
-  /** Strength by the ticket. */
+  /** Strength by the ticket, or its class. */
   readonly strength?: QuantityInput<'pressure'>;
   /** Air as tested, or by the ticket. */
   readonly air?: QuantityInput<'ratio'>;
@@ -432,7 +433,7 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
   version: 1,
   sources: [AIR_TOLERANCE, WATER_ADDED, YIELD_FORMULA, C94_BEFORE_2021, C94_21],
   input: () => {
-    const strength = quantity('pressure', 'strength', 'positive', STRENGTH);
+    const strength = concreteStrength('strength', STRENGTH);
     const air = (what: string) => maybe(quantity('ratio', what, 'positive', AIR));
     const slump = maybe(quantity('length', 'slump', 'positive', SLUMP));
     const aggregateSize = maybe(quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE));

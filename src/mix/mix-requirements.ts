@@ -13,6 +13,7 @@ import { constant, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { strength as concreteStrength } from '../reckoning/concrete-strength';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
@@ -52,7 +53,7 @@ import { waterCement } from './water-cement';
 
 /** A mix as a supplier offers it. */
 export interface MixOfferInput {
-  /** Strength at 28 days. */
+  /** Strength at 28 days, of cylinders, or a class as `C30/37` or `N32`. */
   readonly strength: QuantityInput<'pressure'>;
   /** Air in all; `0%` for a mix without. */
   readonly air?: QuantityInput<'ratio'>;
@@ -192,6 +193,13 @@ const airBy = (target: Ratio | undefined, minimum: Ratio, maximum: Ratio | undef
   ...(maximum ? { maximum } : {}),
 });
 
+/** What to aim at: at the end of a range every other load misses it, so then its middle. */
+function aimWithin(aim: Ratio, minimum: Ratio, maximum: Ratio | undefined): Ratio {
+  if (!maximum) return greaterOf(aim, minimum);
+  const inside = aim.greaterThan(minimum) && aim.lessThan(maximum);
+  return inside ? aim : minimum.plus(maximum).over(wholeNumber(2));
+}
+
 /** The air to ask for: within every range that governs, at what one of them says to aim at. */
 function airOf(rules: readonly MixBySource[], input: Parsed): Air | undefined {
   if (input.finish === 'hard-trowel' && !isExposed(input.use)) return undefined;
@@ -203,8 +211,7 @@ function airOf(rules: readonly MixBySource[], input: Parsed): Air | undefined {
   const maximum = maxima.length > 0 ? maxima.reduce((a, b) => lesserOf(a, b)) : undefined;
   // Ranges that do not meet cannot all be kept: then the one that says what to aim at counts.
   if (maximum?.lessThan(minimum)) return airBy(first.airTarget, first.minimumAir, first.maximumAir);
-  const aim = first.airTarget && greaterOf(minimum, lesserOf(first.airTarget, maximum ?? first.airTarget));
-  return airBy(aim, minimum, maximum);
+  return airBy(first.airTarget && aimWithin(first.airTarget, minimum, maximum), minimum, maximum);
 }
 
 interface Judged {
@@ -298,7 +305,9 @@ function reckon(input: Parsed, pad: Pad): MixRequirementsFigures {
   };
   heedStone(input, pad);
   if (sulfate !== 'none') pad.caution(cautions.sulfateCement);
-  if (input.finish === 'hard-trowel' && frost !== 'F0') pad.caution(cautions.outdoorTrowel);
+  if (input.finish === 'hard-trowel' && frost !== 'F0') {
+    pad.caution(input.use === 'garage-floor' ? cautions.troweledGarage : cautions.outdoorTrowel);
+  }
   const judged = { input, ask, frost, source: AIR_TABLE };
   const offerFits = input.offered && judge(input.offered, judged, [sourceOf(strong), sourceOf(dry)], pad);
   return {
@@ -352,7 +361,7 @@ export const mixRequirements: Calculation<MixRequirementsInput, MixRequirementsF
         standard: maybe(choice('standard', ['strictest', ...MIX_STANDARDS] as const)),
         offered: maybe(
           fields({
-            strength: quantity('pressure', 'strength', 'positive', STRENGTH),
+            strength: concreteStrength('strength', STRENGTH),
             air: maybe(quantity('ratio', 'air', 'not-negative', AIR)),
             waterCement: maybe(waterCement('waterCement')),
             slump: maybe(quantity('length', 'slump', 'positive', SLUMP)),

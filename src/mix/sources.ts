@@ -11,6 +11,14 @@ export const IRC_STRENGTH: Source = {
   fromMemory: false,
 };
 
+export const IRC_TROWELED_GARAGE: Source = {
+  kind: 'published',
+  title: 'International Residential Code, garage floors with a steel-troweled finish',
+  publisher: 'International Code Council',
+  locator: 'table R402.2, note: air of 3% at least where the strength is 4000 psi or more',
+  fromMemory: true,
+};
+
 export const IBC_NONSTRUCTURAL: Source = {
   kind: 'published',
   title:

@@ -202,7 +202,7 @@ const EN_SULFATE: Record<Exclude<Sulfate, 'none'>, Limits & { readonly name: str
 function en({ use, frost, sulfate }: Asked): Row[] {
   const base = { standard: 'en-206' as const, source: EN_206 };
   const { name, ...of } = frost === AIRLESS && use === 'footing' ? EN_WET_GROUND : EN[frost];
-  const air = frost === 'F2' || frost === 'F3' ? percentRange('4%') : undefined;
+  const air = frost === 'F2' || frost === 'F3' ? percentRange('4%', '8%') : undefined;
   const rows: Row[] = [{ ...base, rule: `class ${name}`, ...of, air }];
   if (sulfate !== 'none') {
     const { name: class_, ...limits } = EN_SULFATE[sulfate];

@@ -12,78 +12,23 @@
  * rest within `y` of that so far. Squares of shares add up. Where probes scatter more than `h` says, twice their
  * standard deviation counts. `npm run balance` makes pours of that kind and counts how many the range holds.
  */
+
 import { Decimal } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
 import { constant, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
-import { canonicalValue, type Quantity, type QuantityInput, quantityOf } from '../quantity/quantity';
+import { canonicalValue, type Quantity, quantityOf } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { alkali } from '../reckoning/cautions';
-import { type Field, fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
-import { SLAB_THICKNESS } from '../reckoning/ordinary';
+import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
-import { all, allOrNone, anyOf, holds, needs, notBoth, where } from '../reckoning/together';
 import { total } from '../reckoning/whole';
 import * as own from './balance-cautions';
+import { type BalanceLoadInput, type BalanceParsed, door } from './balance-input';
 import { belowMinimumLoad } from './cautions';
-import { clock as clockField } from './clock';
-import { INCREMENT, LEAST_LOAD, POUR, TRUCK } from './ordinary';
 import { type ClockTime, clockTime } from './saw-clock';
 import { NRMCA_YIELD } from './sources';
-import { AREA_PLACED, LEAD_TIME, PLACING_RATE, PROBE_WITHIN, WITHIN } from './truck-ordinary';
-
-/** What is struck off: its area, and what is known of its depth. */
-export interface PlacedInput {
-  /** Area that is struck off to grade. */
-  readonly area: QuantityInput<'area'>;
-  /** Thickness that was planned for it; by default that of the rest. */
-  readonly thickness?: QuantityInput<'length'>;
-  /** Depths probed in it, each through to the base. */
-  readonly probes?: readonly QuantityInput<'length'>[];
-  /** Volume measured in place, in place of probes. */
-  readonly volume?: QuantityInput<'volume'>;
-}
-
-/** What is left to place. */
-export interface LeftInput {
-  /** Area that is left. */
-  readonly area: QuantityInput<'area'>;
-  /** Thickness that is planned for it. */
-  readonly thickness: QuantityInput<'length'>;
-  /** Depths from a string over the forms down to the base. */
-  readonly probes?: readonly QuantityInput<'length'>[];
-}
-
-/** Input of {@link balanceLoad}. */
-export interface BalanceLoadInput {
-  /** What each ticket so far says. */
-  readonly tickets: readonly QuantityInput<'volume'>[];
-  /** Of these, still in a truck or a pump. */
-  readonly inTruck?: QuantityInput<'volume'>;
-  /** Ordered and on its way, not among the tickets. */
-  readonly onTheWay?: QuantityInput<'volume'>;
-  /** What is done. */
-  readonly done: PlacedInput;
-  /** What is left. */
-  readonly left: LeftInput;
-  /** How far each area may be off; by default `2%`. */
-  readonly areaWithin?: QuantityInput<'ratio'>;
-  /** How far a single probe may lie from the mean around it; by default `1/2 in` or `12 mm`. */
-  readonly probeWithin?: QuantityInput<'length'>;
-  /** How far the yield of the rest may be off that so far; by default `2%`. */
-  readonly yieldWithin?: QuantityInput<'ratio'>;
-  /** The step in which the supplier sells. */
-  readonly increment: QuantityInput<'volume'>;
-  /** The least that the supplier carries without a charge. */
-  readonly minimumLoad?: QuantityInput<'volume'>;
-  /** What is placed in a given time; with `leadTime`. */
-  readonly placingRate?: QuantityInput<'volume-rate'>;
-  /** From the call to the truck at the site; with `placingRate`. */
-  readonly leadTime?: QuantityInput<'time'>;
-  /** Time of day; with `placingRate` and `leadTime`. */
-  readonly now?: QuantityInput<'time'>;
-}
 
 /** Figures of {@link balanceLoad}. */
 export interface BalanceLoadFigures {
@@ -134,40 +79,14 @@ type Length = Quantity<'length'>;
 type Ratio = Quantity<'ratio'>;
 type Time = Quantity<'time'>;
 
-interface Parsed {
-  readonly tickets: readonly Volume[];
-  readonly inTruck: Volume | undefined;
-  readonly onTheWay: Volume | undefined;
-  readonly done: {
-    readonly area: Quantity<'area'>;
-    readonly thickness: Length | undefined;
-    readonly probes: readonly Length[] | undefined;
-    readonly volume: Volume | undefined;
-  };
-  readonly left: {
-    readonly area: Quantity<'area'>;
-    readonly thickness: Length;
-    readonly probes: readonly Length[] | undefined;
-  };
-  readonly areaWithin: Ratio | undefined;
-  readonly probeWithin: Length | undefined;
-  readonly yieldWithin: Ratio | undefined;
-  readonly increment: Volume;
-  readonly minimumLoad: Volume | undefined;
-  readonly placingRate: Quantity<'volume-rate'> | undefined;
-  readonly leadTime: Time | undefined;
-  readonly now: Time | undefined;
-}
-
 const TWO_PERCENT = constant(() => ratio('2%'));
 const HALF_INCH = /*#__PURE__*/ paired('length', '1/2 in', '12 mm');
 const ONE = constant(() => ratio('1:1'));
 const NONE = constant(() => ratio('0%'));
 /** More than this goes astray nowhere, ground that gives way included. */
 const MOST_WASTE = constant(() => ratio('20%'));
-const MOST = 500;
 
-function within(name: 'areaWithin' | 'yieldWithin', { [name]: given }: Parsed, pad: Pad): Ratio {
+function within(name: 'areaWithin' | 'yieldWithin', { [name]: given }: BalanceParsed, pad: Pad): Ratio {
   if (given) return given;
   pad.assume({
     name,
@@ -182,7 +101,7 @@ function within(name: 'areaWithin' | 'yieldWithin', { [name]: given }: Parsed, p
   return TWO_PERCENT();
 }
 
-function probeWithin({ probeWithin: given }: Parsed, pad: Pad): Length {
+function probeWithin({ probeWithin: given }: BalanceParsed, pad: Pad): Length {
   if (given) return given;
   pad.assume({
     name: 'probeWithin',
@@ -230,7 +149,7 @@ interface Measured {
 }
 
 /** What is in place. */
-function measuredOf({ done, left }: Parsed, td: Length, h: Length, pad: Pad): Measured {
+function measuredOf({ done, left }: BalanceParsed, td: Length, h: Length, pad: Pad): Measured {
   const { area: A, probes, volume } = done;
   if (volume && probes) refuse('done.volume', sharedFaults.giveOneOf(['volume', 'probes']));
   if (volume) return { volume, off: NONE(), real: true, byArea: false };
@@ -262,7 +181,7 @@ interface Need {
 
 /** What the rest takes, and how far that may be off. */
 function needOf(
-  input: Parsed,
+  input: BalanceParsed,
   U: Volume,
   M: Measured,
   td: Length,
@@ -310,7 +229,12 @@ function heedWaste(U: Volume, M: Measured, a: Ratio, y: Ratio, waste: Ratio, pad
 type Timing = Pick<BalanceLoadFigures, 'lasts' | 'callIn' | 'callBy'>;
 
 /** How long what is on hand lasts, and when the call is due where there is one. */
-function timing({ placingRate: R, leadTime: l, now }: Parsed, H: Volume, called: boolean, pad: Pad): Timing {
+function timing(
+  { placingRate: R, leadTime: l, now }: BalanceParsed,
+  H: Volume,
+  called: boolean,
+  pad: Pad,
+): Timing {
   if (!R && !l) {
     if (now) refuse('leadTime', sharedFaults.missing('leadTime', '"60 min"'));
     return {};
@@ -351,7 +275,7 @@ function heedLate(
   pad.caution(late(lasts, lead));
 }
 
-function plannedOf({ done, left }: Parsed, pad: Pad): Length {
+function plannedOf({ done, left }: BalanceParsed, pad: Pad): Length {
   if (done.thickness) return done.thickness;
   pad.assume({
     name: 'done.thickness',
@@ -363,14 +287,14 @@ function plannedOf({ done, left }: Parsed, pad: Pad): Length {
   return left.thickness;
 }
 
-function usedOf({ tickets, inTruck: k }: Parsed, pad: Pad): Volume {
+function usedOf({ tickets, inTruck: k }: BalanceParsed, pad: Pad): Volume {
   const S = total('tickets', 'S', tickets, pad);
   if (!k) return S;
   if (!k.lessThan(S)) refuse('inTruck', sharedFaults.doesNotFit('inTruck', 'tickets'));
   return pad.step('used', 'U = S − k', { S, k }, S.minus(k));
 }
 
-function reckon(input: Parsed, pad: Pad): BalanceLoadFigures {
+function reckon(input: BalanceParsed, pad: Pad): BalanceLoadFigures {
   const { increment: i, minimumLoad, done, left, inTruck, onTheWay } = input;
   const a = within('areaWithin', input, pad);
   const y = within('yieldWithin', input, pad);
@@ -427,46 +351,6 @@ function reckon(input: Parsed, pad: Pad): BalanceLoadFigures {
     ...when,
     verdict,
   };
-}
-
-const thickness = (name: string): Field<Length> => quantity('length', name, 'positive', SLAB_THICKNESS);
-const probes = (): Field<readonly Length[] | undefined> => maybe(list(thickness('probe'), 1, MOST));
-
-function door(): Field<Parsed> {
-  return fields(
-    {
-      tickets: list(quantity('volume', 'ticket', 'positive', TRUCK), 1, MOST),
-      inTruck: maybe(quantity('volume', 'inTruck', 'not-negative', TRUCK)),
-      onTheWay: maybe(quantity('volume', 'onTheWay', 'not-negative', POUR)),
-      done: fields(
-        {
-          area: quantity('area', 'area', 'positive', AREA_PLACED),
-          thickness: maybe(thickness('thickness')),
-          probes: probes(),
-          volume: maybe(quantity('volume', 'volume', 'positive', POUR)),
-        },
-        notBoth('volume', 'probes'),
-      ),
-      left: fields({
-        area: quantity('area', 'area', 'positive', AREA_PLACED),
-        thickness: thickness('thickness'),
-        probes: probes(),
-      }),
-      areaWithin: maybe(quantity('ratio', 'areaWithin', 'not-negative', WITHIN)),
-      probeWithin: maybe(quantity('length', 'probeWithin', 'not-negative', PROBE_WITHIN)),
-      yieldWithin: maybe(quantity('ratio', 'yieldWithin', 'not-negative', WITHIN)),
-      increment: quantity('volume', 'increment', 'positive', INCREMENT),
-      minimumLoad: maybe(quantity('volume', 'minimumLoad', 'positive', LEAST_LOAD)),
-      placingRate: maybe(quantity('volume-rate', 'placingRate', 'positive', PLACING_RATE)),
-      leadTime: maybe(quantity('time', 'leadTime', 'positive', LEAD_TIME)),
-      now: maybe(clockField('now')),
-    },
-    all(
-      allOrNone('placingRate', 'leadTime'),
-      needs('now', 'leadTime'),
-      where(holds('left', 'probes'), anyOf(holds('done', 'probes'), holds('done', 'volume'))),
-    ),
-  );
 }
 
 /**

@@ -12,7 +12,7 @@ import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { Pad } from '../reckoning/pad';
 import { raised } from '../weather/degrees';
-import { byOneEquation } from '../weather/evaporation-rate';
+import { byOneEquation } from '../weather/evaporation';
 import { type DayBounds, type DayVerdict, judgeDay } from './day-advice';
 import { type DayConditions, type DayRange, daySet } from './day-set';
 import { type Day, type DayWork, dayOf } from './day-stages';

@@ -1,12 +1,7 @@
 /** The pour: concrete to order, bags, trucks, and when to saw. */
 export { type BagCountFigures, type BagCountInput, bagCount } from './bag-count';
-export {
-  type BalanceLoadFigures,
-  type BalanceLoadInput,
-  balanceLoad,
-  type LeftInput,
-  type PlacedInput,
-} from './balance-load';
+export type { BalanceLoadInput, LeftInput, PlacedInput } from './balance-input';
+export { type BalanceLoadFigures, balanceLoad } from './balance-load';
 export {
   type ConcreteOrderFigures,
   type ConcreteOrderInput,
@@ -46,10 +41,6 @@ export type { ClockTime, ClockWindow } from './saw-clock';
 export type { Hours, PublishedHours } from './saw-hours';
 export { type ReadyInput, type SawWindowFigures, type SawWindowInput, sawWindow } from './saw-window';
 export type { TruckVerdict } from './truck-advice';
-export {
-  type TruckClock,
-  type TruckLoad,
-  type TruckPlanFigures,
-  type TruckPlanInput,
-  truckPlan,
-} from './truck-plan';
+export type { TruckClock, TruckLoad, TruckPlanFigures } from './truck-figures';
+export type { TruckPlanInput } from './truck-input';
+export { truckPlan } from './truck-plan';

@@ -7,7 +7,7 @@
  * the working hours: whether start and cutting time together fit before the cuts are due.
  */
 
-import type { SawRateInput } from '../joints/joint-layout';
+import type { SawRateInput } from '../joints/layout-input';
 import { SAW_RATE_LENGTH, SAW_RATE_TIME } from '../joints/ordinary';
 import { UFGS_SAWING } from '../joints/sources';
 import * as faults from '../quantity/faults';
@@ -26,6 +26,7 @@ import {
   SAW_TIMES_ANSWER,
 } from '../reckoning/source';
 import { all, allOrNone, needs, notBoth, says, where } from '../reckoning/together';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { clock as clockField, clockText } from './clock';
 import { CUTTING_TIME, READY_AFTER, READY_WITHIN, SAW_LENGTH } from './ordinary';
@@ -221,7 +222,7 @@ function shiftOf(input: Parsed, pad: Pad): readonly [Time, Time] {
   if (!input.workFrom || !input.workTo) {
     pad.assume({
       name: 'workHours',
-      value: `${clockText(from)} to ${clockText(to)}`,
+      value: say`${{ from: clockText(from) }} to ${{ to: clockText(to) }}`,
       because: 'a usual working day',
       override: 'Give workFrom and workTo',
       source: COMMON_PRACTICE,

@@ -16,7 +16,7 @@ import type { Words } from '../reckoning/words';
 import { justOverLoad, smallLastLoad } from './cautions';
 import { UNKNOWABLE } from './order-advice';
 import * as cautions from './truck-cautions';
-import type { TruckPlanFigures } from './truck-plan';
+import type { TruckPlanFigures } from './truck-figures';
 
 /** How it goes. */
 export type TruckVerdict =

@@ -222,6 +222,7 @@ export type CautionCode =
   | 'thickness-unknown'
   | 'thin-already'
   | 'thin-curing'
+  | 'thin-footing'
   | 'thin-over-core'
   | 'thin-rod'
   | 'thin-slab'

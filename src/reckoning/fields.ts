@@ -216,6 +216,10 @@ export type Shape = Record<string, Field<unknown>>;
 function readObject(shape: Shape, input: unknown, report: Report): Record<string, unknown> | undefined {
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
     const names = Object.keys(shape).filter((name) => !shape[name]?.optional);
+    if (isLeftOut(input) && names.length > 0) {
+      report(sharedFaults.missing('it', `{ ${names.map((name) => `${name}: …`).join(', ')} }`));
+      return undefined;
+    }
     const wanted = names.length > 0 ? `an object with ${names.join(', ')}` : 'an object';
     report(sharedFaults.wrongType('it', wanted));
     return undefined;

@@ -5,9 +5,9 @@
  * them up.
  */
 
-import type { Quantity } from '../quantity/quantity';
-import type { UnitId } from '../quantity/units';
-import type { BarCuttingFigures } from '../steel/bar-cutting';
+import { type Quantity, systemOfQuantity } from '../quantity/quantity';
+import type { System, UnitId } from '../quantity/units';
+import type { BarCuttingFigures } from '../steel/cutting-figures';
 import type { RebarListFigures } from '../steel/rebar-types';
 import { csvText } from './csv';
 
@@ -45,7 +45,33 @@ function csvOf({ head, units, rows }: Table): string {
   return csvText(lines);
 }
 
-const barTable = ({ bars }: RebarListFigures, length: UnitId<'length'>, mass: string): Table => ({
+/** In which units a table is written. */
+export interface ScheduleUnits {
+  /** Unit of lengths; by default `m` of a metric job, else `ft-in` in Markdown and `ft` in CSV. */
+  readonly length?: UnitId<'length'>;
+  /** Unit of weights; by default `kg` of a metric job, else `lb`. */
+  readonly mass?: UnitId<'mass'>;
+}
+
+type Units = Required<ScheduleUnits>;
+
+const MARKDOWN: Readonly<Record<System, Units>> = {
+  customary: { length: 'ft-in', mass: 'lb' },
+  metric: { length: 'm', mass: 'kg' },
+};
+const CSV: Readonly<Record<System, Units>> = { ...MARKDOWN, customary: { length: 'ft', mass: 'lb' } };
+
+/** The units asked for, else those of the job, which are those of its first length. */
+const unitsFor = (
+  usual: Readonly<Record<System, Units>>,
+  first: Quantity<'length'> | undefined,
+  asked: ScheduleUnits,
+): Units => {
+  const own = usual[first ? systemOfQuantity(first) : 'customary'];
+  return { length: asked.length ?? own.length, mass: asked.mass ?? own.mass };
+};
+
+const barTable = ({ bars }: RebarListFigures, { length, mass }: Units): Table => ({
   head: ['mark', 'mat', 'use', 'bar', 'shape', 'length', 'count', 'total length', 'weight'],
   units: ['', '', '', '', '', length, 'each', length, mass],
   rows: bars.map((b) => [
@@ -61,7 +87,7 @@ const barTable = ({ bars }: RebarListFigures, length: UnitId<'length'>, mass: st
   ]),
 });
 
-const orderTable = ({ sizes }: RebarListFigures, length: UnitId<'length'>, mass: string): Table => ({
+const orderTable = ({ sizes }: RebarListFigures, { length, mass }: Units): Table => ({
   head: ['bar', 'bars to buy', 'stock length', 'length as cut', 'weight as cut'],
   units: ['', 'each', length, length, mass],
   rows: sizes.map((s) => [s.bar, s.barsToBuy, s.stockLength, s.length, s.weight]),
@@ -70,19 +96,11 @@ const orderTable = ({ sizes }: RebarListFigures, length: UnitId<'length'>, mass:
 const cutsText = (cuts: BarCuttingFigures['plan'][number]['cuts'], unit: UnitId<'length'>): string =>
   cuts.map(({ length, count }) => `${count.toNumber('each')} of ${length.format(unit)}`).join('; ');
 
-const cutTable = ({ plan }: BarCuttingFigures, length: UnitId<'length'>): Table => ({
+const cutTable = ({ plan }: BarCuttingFigures, { length }: Units): Table => ({
   head: ['stock', 'bars', 'cut from each', 'left of each'],
   units: [length, 'each', '', length],
   rows: plan.map(({ stock, bars, cuts, drop }) => [stock, bars, cutsText(cuts, length), drop]),
 });
-
-/** In which units a table is written. */
-export interface ScheduleUnits {
-  /** Unit of lengths; by default `ft-in` in Markdown and `ft` in CSV. */
-  readonly length?: UnitId<'length'>;
-  /** Unit of weights; by default `lb`. */
-  readonly mass?: UnitId<'mass'>;
-}
 
 /**
  * The bar list as a Markdown table.
@@ -102,7 +120,7 @@ export interface ScheduleUnits {
  * ```
  */
 export function barScheduleMarkdown(figures: RebarListFigures, units: ScheduleUnits = {}): string {
-  return markdownOf(barTable(figures, units.length ?? 'ft-in', units.mass ?? 'lb'));
+  return markdownOf(barTable(figures, unitsFor(MARKDOWN, figures.bars[0]?.length, units)));
 }
 
 /**
@@ -123,7 +141,7 @@ export function barScheduleMarkdown(figures: RebarListFigures, units: ScheduleUn
  * ```
  */
 export function barScheduleCsv(figures: RebarListFigures, units: ScheduleUnits = {}): string {
-  return csvOf(barTable(figures, units.length ?? 'ft', units.mass ?? 'lb'));
+  return csvOf(barTable(figures, unitsFor(CSV, figures.bars[0]?.length, units)));
 }
 
 /**
@@ -141,7 +159,7 @@ export function barScheduleCsv(figures: RebarListFigures, units: ScheduleUnits =
  * ```
  */
 export function barOrderMarkdown(figures: RebarListFigures, units: ScheduleUnits = {}): string {
-  return markdownOf(orderTable(figures, units.length ?? 'ft-in', units.mass ?? 'lb'));
+  return markdownOf(orderTable(figures, unitsFor(MARKDOWN, figures.sizes[0]?.length, units)));
 }
 
 /**
@@ -151,7 +169,7 @@ export function barOrderMarkdown(figures: RebarListFigures, units: ScheduleUnits
  * @throws {InputError} `unknown-unit`
  */
 export function barOrderCsv(figures: RebarListFigures, units: ScheduleUnits = {}): string {
-  return csvOf(orderTable(figures, units.length ?? 'ft', units.mass ?? 'lb'));
+  return csvOf(orderTable(figures, unitsFor(CSV, figures.sizes[0]?.length, units)));
 }
 
 /**
@@ -161,7 +179,7 @@ export function barOrderCsv(figures: RebarListFigures, units: ScheduleUnits = {}
  * @throws {InputError} `unknown-unit`
  */
 export function cuttingMarkdown(figures: BarCuttingFigures, units: ScheduleUnits = {}): string {
-  return markdownOf(cutTable(figures, units.length ?? 'ft-in'));
+  return markdownOf(cutTable(figures, unitsFor(MARKDOWN, figures.plan[0]?.stock, units)));
 }
 
 /**
@@ -171,5 +189,5 @@ export function cuttingMarkdown(figures: BarCuttingFigures, units: ScheduleUnits
  * @throws {InputError} `unknown-unit`
  */
 export function cuttingCsv(figures: BarCuttingFigures, units: ScheduleUnits = {}): string {
-  return csvOf(cutTable(figures, units.length ?? 'ft'));
+  return csvOf(cutTable(figures, unitsFor(CSV, figures.plan[0]?.stock, units)));
 }

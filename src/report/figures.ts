@@ -2,7 +2,7 @@
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { familyNamed, isNamedByUnit } from '../reckoning/system';
-import { clockTime } from './clock';
+import { clockTime, writtenTime } from './clock';
 import { groupLabel, isName, isNamedByUser, labelText, listLabel } from './labels';
 import type { Cells } from './lines';
 import { nameText, quantityText, type View, wordText } from './view';
@@ -104,6 +104,10 @@ function asNamed(name: string, view: View): View {
   return rest;
 }
 
+/** A word of the library's, a time of day as it writes them, or a name that somebody gave. */
+const textIn = (name: string, text: string, view: View): string =>
+  isName(name) ? nameText(text, view) : (writtenTime(text, view) ?? wordText(text, view));
+
 /** A figure on one line. */
 export function figureText(name: string, figure: Plain, given: View): string {
   const view = asNamed(name, given);
@@ -111,7 +115,7 @@ export function figureText(name: string, figure: Plain, given: View): string {
   if (typeof figure === 'boolean')
     return wordText(figure ? 'yes' : name === 'regular' ? 'not needed' : 'no', view);
   if (typeof figure === 'number') return String(figure);
-  if (typeof figure === 'string') return isName(name) ? nameText(figure, view) : wordText(figure, view);
+  if (typeof figure === 'string') return textIn(name, figure, view);
   if (isList(figure)) {
     const texts = figure.map((one) => figureText(name, one, view));
     return runs(texts).join(figure.some(isGroup) ? '; ' : ', ');

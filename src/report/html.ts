@@ -71,6 +71,9 @@ export const pairsHtml = (pairs: readonly (readonly [label: string, text: string
     ? ''
     : tag('dl', ...pairs.map(([label, text]) => `<div>${textTag('dt', label)}${textTag('dd', text)}</div>`));
 
+/** Drawings no wider than this are shown whole on a phone, where their text can still be read. */
+const PHONE = 400;
+
 /** How wide a drawing is meant to be shown. */
 const WIDTH = /viewBox="0 0 (\d{1,4})/;
 
@@ -81,7 +84,8 @@ const WIDTH = /viewBox="0 0 (\d{1,4})/;
 export function pictureHtml(title: string, svg: string): string {
   const name = escapeHtml(title);
   const width = WIDTH.exec(svg)?.[1];
-  const size = width === undefined ? '' : ` width="${width}"`;
+  const look = Number(width) > PHONE ? ' class="broad"' : '';
+  const size = width === undefined ? '' : ` width="${width}"${look}`;
   const image = `<img alt="${name}"${size} src="data:image/svg+xml,${encodeURIComponent(svg)}">`;
   return `<figure><div class="wide" tabindex="0" role="region" aria-label="${name}">${image}</div>${textTag('figcaption', title)}</figure>`;
 }
@@ -103,8 +107,8 @@ td.amount { white-space: nowrap; font-weight: 600 } .money td, .money th + th { 
 .blanks { display: flex; flex-wrap: wrap; gap: 0 1rem; break-inside: avoid } .blanks h3 { flex: 1 0 100% } .blank { flex: 1 1 10rem; margin-top: 2rem; border-top: 1px solid; font-size: .85rem }
 .stop { border: 3px solid; padding: .3rem .6rem; font-weight: 700 } .warning { border-left: 4px solid; padding-left: .6rem }
 figure { margin: .6rem 0; break-inside: avoid } img { max-width: 100%; height: auto } figcaption { font-size: .9rem }
-@media (max-width: 30rem) { table { font-size: .9rem } img { max-width: none } }
-@media print { :root { font-size: 9pt } td, th, dl > div { padding-top: 1pt; padding-bottom: 1pt } body { max-width: none; padding: 0 } img { max-width: 100% } .wide { overflow: visible } ul.long { columns: 2; column-gap: 2rem } li { break-inside: avoid } h2 { margin-top: .8rem } h2, h3 { break-after: avoid } tr, dl > div { break-inside: avoid } }
+@media (max-width: 30rem) { table { font-size: .9rem } img.broad { max-width: none } }
+@media print { :root { font-size: 9pt } td, th, dl > div { padding-top: 1pt; padding-bottom: 1pt } body { max-width: none; padding: 0 } img, img.broad { max-width: 100% } .wide { overflow: visible } ul.long { columns: 2; column-gap: 2rem } li { break-inside: avoid } h2 { margin-top: .8rem } h2, h3 { break-after: avoid } tr, dl > div { break-inside: avoid } }
 `;
 
 /** What a page is made of. */

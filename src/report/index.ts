@@ -12,6 +12,7 @@ export {
   cuttingMarkdown,
   type ScheduleUnits,
 } from './bar-schedule';
+export { type CheckView, checkHtml, checkMarkdown } from './check-page';
 export { checkSheet } from './check-sheet';
 export type { Paper } from './html';
 export { type JobPage, jobHtml, type PageView, type Picture } from './job-pages';

@@ -6,7 +6,7 @@ import type { Severity } from '../reckoning/parts';
 import type { Entry } from './figures';
 import { type Paper, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
 import { jobParts } from './job-parts';
-import { labelText } from './labels';
+import { labelText, placeText } from './labels';
 import { capital } from './lines';
 import { purchaseRows } from './purchases';
 import { type Block, CREW, moreCautions, type Sheet, type SheetView, sheetOf } from './sheet';
@@ -128,13 +128,17 @@ function ordersHtml({ takeoff }: ReckonedJob, view: View): string {
   );
 }
 
-const missingHtml = ({ takeoff }: ReckonedJob, view: View): string =>
+/** What is missing, by its place in the document; who does not edit the document reads what it is. */
+const lackText = (at: string, edits: boolean, view: View): string =>
+  edits ? at : placeText(at.replace(/^elements\[\d+\]\./, ''), view);
+
+const missingHtml = ({ takeoff }: ReckonedJob, edits: boolean, view: View): string =>
   tableHtml(
     wordText('Not known yet', view),
     ['part', 'where'].map((head) => capital(wordText(head, view))),
     takeoff.figures.missing.map(({ element, part, at }) => [
       [element, part === undefined ? '' : labelText(part, view)].filter(Boolean).join(': '),
-      at,
+      lackText(at, edits, view),
     ]),
   );
 
@@ -156,17 +160,17 @@ const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => str
     return (
       ordersHtml(job, view) +
       cautionsHtml(job, false, view) +
-      missingHtml(job, view) +
+      missingHtml(job, false, view) +
       partsHtml(sheet, view) +
       alwaysHtml(job, view)
     );
   },
-  yard: (job, view) => ordersHtml(job, view) + purchasesHtml(job, view) + missingHtml(job, view),
+  yard: (job, view) => ordersHtml(job, view) + purchasesHtml(job, view) + missingHtml(job, false, view),
   calculation: (job, view) => {
     const sheet = sheetOf(jobParts(job, view), { ...view, detail: 'full' });
     return (
       purchasesHtml(job, view) +
-      missingHtml(job, view) +
+      missingHtml(job, true, view) +
       cautionsHtml(job, true, view) +
       alwaysHtml(job, view) +
       partsHtml(sheet, view) +

@@ -1,10 +1,10 @@
-/** A job as the parts of a sheet: its elements in order, each with its results, then what is of the whole job. */
+/** A job as the parts of a sheet: its elements in order, then its days, each with its results, then what is of the whole job. */
 import type { ReckonedJob } from '../job/job-takeoff';
 import type { Part, WithInput } from './sheet';
 import { type View, wordText } from './view';
 
 /**
- * The parts of a job as a sheet takes them: one for each element, in order, then one for the whole job.
+ * The parts of a job as a sheet takes them: one for each element, in order, one for each day, then one for the whole job.
  *
  * @param job - the job, from `reckonJob`
  * @param view - the language of the heading that the whole job goes under
@@ -22,12 +22,17 @@ import { type View, wordText } from './view';
 export function jobParts({ takeoff, parts }: ReckonedJob, view: View = {}): Part[] {
   const names = takeoff.figures.elements.map(({ name }) => name);
   const of = (element: string | undefined): WithInput[] =>
-    parts.filter((part) => part.element === element).map(({ input, result }) => ({ input, result }));
+    parts
+      .filter((part) => part.element === element && part.day === undefined)
+      .map(({ input, result }) => ({ input, result }));
+  const on = (day: string): WithInput[] =>
+    parts.filter((part) => part.day === day).map(({ input, result }) => ({ input, result }));
+  const days = (takeoff.figures.days ?? []).map(({ name }) => ({ name, results: on(name) }));
   const whole: Part = {
     name: wordText('Whole job', view),
     results: [...of(undefined), { input: undefined, result: takeoff }],
   };
-  return [...names.map((name) => ({ name, results: of(name) })), whole].filter(
+  return [...names.map((name) => ({ name, results: of(name) })), ...days, whole].filter(
     ({ results }) => results.length > 0,
   );
 }

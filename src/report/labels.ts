@@ -74,6 +74,7 @@ export const memberLabel = (group: string, name: string, view: View): string =>
 /** Figures and inputs whose text is a name that somebody gave, a mark or a designation: no language has a word for it. */
 const NAMES: ReadonlySet<string> = new Set([
   'name',
+  'day',
   'point',
   'mark',
   'bar',

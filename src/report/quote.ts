@@ -243,7 +243,7 @@ export const quoteMarkdown = (title: string, quote: Quote, view: PageView = {}):
  * import { quoteCsv } from 'flatwork-reckoner/report';
  *
  * const bid = jobBid({ lines: [{ kind: 'subcontract', name: 'walk', amount: '2000 USD' }], profit: { markup: '20%' } });
- * quoteCsv({ bid, prices: 'lines' }).split('\r\n')[1]; // 'Prices,walk,2400.00 USD'
+ * quoteCsv({ bid, prices: 'lines' }).split('\r\n')[1]; // '"Prices, USD",walk,2400.00'
  * ```
  */
 export const quoteCsv = (quote: Quote, view: PageView = {}): string =>

@@ -7,6 +7,7 @@ import type { Assumption, Caution, FigureSet, ResultParts, Severity, Step } from
 import { revive } from '../reckoning/revive';
 import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import { hoursIn } from './clock';
 import { type Entry, entriesOf, entryOf, FOR_CHOOSING, ownOf, type Plain } from './figures';
 import { labelText, placeText } from './labels';
 import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
@@ -229,7 +230,7 @@ class Collected {
 /** The view of one result: feet as in its input, and the clock that goes with its units. */
 function ownView(result: ResultParts<FigureSet>, input: unknown, view: SheetView): SheetView {
   const feet = view.feet ?? (input === undefined ? feetSeen(result) : feetOf(input));
-  const hours = view.hours ?? ((view.system ?? result.system) === 'metric' ? 24 : 12);
+  const hours = hoursIn(view, view.system ?? result.system);
   return { ...view, hours, ...(feet ? { feet } : {}) };
 }
 

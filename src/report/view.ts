@@ -7,56 +7,18 @@
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { Assumption, Step } from '../reckoning/parts';
 import type { Param, Words } from '../reckoning/words';
+import { writtenTime } from './clock';
+import { nameText, wordText } from './names';
 import { putIn } from './put-in';
-import { exactFraction, type Language, localized, shownText, type View, viewed } from './show';
+import { exactFraction, localized, shownText, type View, viewed } from './show';
 
+export { nameText, wordText } from './names';
 export type { Language, View } from './show';
 
 /** A quantity as text; counts and factors go without their unit. */
 export const quantityText = (q: Quantity, view: View = {}): string => localized(shownText(q, view), view);
 
-/** Names that the library makes of others, as what is between them is said. */
-const COMPOSED: readonly (readonly [RegExp, string])[] = [
-  [/^row (?<row>\d+) spot (?<spot>\d+)$/, 'row {row} spot {spot}'],
-  [/^ground at (?<name>.+)$/, 'ground at {name}'],
-  [/^along (?<curb>.+) from (?<from>.+) to (?<to>.+)$/, 'along {curb} from {from} to {to}'],
-  [/^from (?<from>.+) to (?<to>.+)$/, 'from {from} to {to}'],
-  [/^sections (?<from>\d+) to (?<to>\d+)$/, 'sections {from} to {to}'],
-  [/^middle of (?<names>.+)$/, 'middle of {names}'],
-  [/^(?<name>.+) at (?<place>-?\d.*)$/, '{name} at {place}'],
-];
-
-/** What has no name of its own is called by what it is and its number. */
-const NUMBERED = /^(footing|opening|pier|row|run|section|side|spot|wall) (\d+)$/;
-
 const PLACE = /\{(\w+)\}/g;
-
-/** A name that the library made, in a language; one that somebody gave stays as it is. */
-function nameIn(name: string, language: Language): string {
-  const [, what = '', number] = NUMBERED.exec(name) ?? [];
-  if (number !== undefined) return `${toldIn(what, language)} ${number}`;
-  const [pattern, says = ''] = COMPOSED.find(([each]) => each.test(name)) ?? [];
-  const inner = pattern?.exec(name)?.groups;
-  if (!inner) return name;
-  const told = (names: string): string[] => names.split(', ').map((each) => nameIn(each, language));
-  return toldIn(says, language).replace(PLACE, (place, key: string) => told(inner[key] ?? place).join(', '));
-}
-
-/** A text in a language: its own there, else that of a name that the library made, else as it is. */
-const toldIn = (text: string, language: Language): string =>
-  Object.hasOwn(language, text)
-    ? (language[text] as string)
-    : text.includes('{')
-      ? text
-      : nameIn(text, language);
-
-/** A name: what the library made of others is told in the language of the view. */
-export const nameText = (name: string, { language }: View = {}): string =>
-  language ? nameIn(name, language) : name;
-
-/** A word in the language of the view. */
-export const wordText = (word: string, { language }: View = {}): string =>
-  language ? toldIn(word, language) : word;
 
 /** A limit within a sentence: an eighth of an inch is that, where nobody measures in tenths. */
 function limitText(q: Quantity, view: View): string {
@@ -69,7 +31,9 @@ const NAMES: ReadonlySet<string> = new Set(['first', 'name', 'names', 'second', 
 
 function paramText(place: string, param: Param, view: View): string {
   if (isQuantity(param)) return limitText(param, view);
-  if (typeof param === 'string') return NAMES.has(place) ? nameText(param, view) : wordText(param, view);
+  if (typeof param === 'string') {
+    return NAMES.has(place) ? nameText(param, view) : (writtenTime(param, view) ?? wordText(param, view));
+  }
   if (typeof param === 'number') return String(param);
   if (Array.isArray(param)) return param.map((one) => nameText(String(one), view)).join(', ');
   return wordsText(param as Words, view);

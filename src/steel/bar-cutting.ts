@@ -7,158 +7,29 @@
  * less than all the pieces are worth.
  */
 
-import { Decimal } from '../quantity/decimal';
-import * as sharedFaults from '../quantity/faults';
-import { readMoney } from '../quantity/money';
 import { paired } from '../quantity/paired';
-import {
-  canonicalValue,
-  isFaulty,
-  newQuantity,
-  type Quantity,
-  type QuantityInput,
-  unitShown,
-} from '../quantity/quantity';
+import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import {
-  choice,
-  type Field,
-  fields,
-  list,
-  maybe,
-  quantity,
-  quantitySchema,
-  reading,
-  whole,
-  wholeNumber,
-} from '../reckoning/fields';
+import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import type { CutProblem, Pattern } from '../solve/stock/fill';
-import { type Batch, firstFitPlan, type Solved, solveCutting } from '../solve/stock/search';
-import * as cautions from './cautions';
+import type { CutProblem } from '../solve/stock/fill';
+import { firstFitPlan, solveCutting } from '../solve/stock/search';
+import type { BarCuttingFigures } from './cutting-figures';
+import {
+  type BarCuttingInput,
+  type CutList,
+  type CuttingAim,
+  type CuttingParsed,
+  price,
+} from './cutting-input';
+import { costsOf, type Piece, piecesOf, type Stock, scaled, stockOf } from './cutting-problem';
+import { keptOf, note, orderOf, planFigure, times, total, valuesOfLengths } from './cutting-told';
 import * as faults from './faults';
 import { KEPT, KERF, PIECE, STOCK_LENGTH } from './mat-ordinary';
 
-/** Pieces of one length. */
-export interface PieceInput {
-  /** Length of each piece as cut. */
-  readonly length: QuantityInput<'length'>;
-  /** How many. */
-  readonly count: number;
-}
-
-/** A length that bars are sold in. */
-export interface StockInput {
-  /** Length of a bar as bought. */
-  readonly length: QuantityInput<'length'>;
-  /** Price of one bar; for all stock lengths or for none. */
-  readonly price?: QuantityInput<'money'>;
-}
-
-/** What a cutting plan is to keep low. */
-export type CuttingAim = 'fewest-bars' | 'least-length' | 'least-cost';
-
-/** Input of {@link barCutting}. */
-export interface BarCuttingInput {
-  /** The cut list. */
-  readonly pieces: readonly PieceInput[];
-  /** The lengths that can be bought. */
-  readonly stock: readonly StockInput[];
-  /** Lost in each cut; by default nothing, as with a shear. */
-  readonly kerf?: QuantityInput<'length'>;
-  /** Drops at least this long are kept; by default all are scrap. */
-  readonly keepFrom?: QuantityInput<'length'>;
-  /** By default the cost where prices are given, else the bars, or the length with several stocks. */
-  readonly aim?: CuttingAim;
-}
-
-/** Bars of one length to buy. */
-export interface StockOrder {
-  /** Length of a bar as bought. */
-  readonly length: Quantity<'length'>;
-  /** How many to buy. */
-  readonly bars: Quantity<'count'>;
-  /** What they cost, where prices are given. */
-  readonly cost?: Quantity<'money'>;
-}
-
-/** Pieces of one length cut from a bar, or drops of one length. */
-export interface Cut {
-  /** Length of each piece or drop. */
-  readonly length: Quantity<'length'>;
-  /** How many: out of one bar in a plan, in all where drops are kept. */
-  readonly count: Quantity<'count'>;
-}
-
-/** Bars that are cut alike. */
-export interface CutBars {
-  /** Length of the bars as bought. */
-  readonly stock: Quantity<'length'>;
-  /** How many bars are cut this way. */
-  readonly bars: Quantity<'count'>;
-  /** What is cut from each of them, longest first. */
-  readonly cuts: readonly Cut[];
-  /** What is left of each, after the kerfs. */
-  readonly drop: Quantity<'length'>;
-}
-
-/** The value of a length in the proof, as part of what the plan keeps low. */
-export interface LengthValue {
-  /** Length of the piece. */
-  readonly length: Quantity<'length'>;
-  /** In bars, in meters, or in units of money. */
-  readonly value: Quantity<'ratio'>;
-}
-
-/** Figures of {@link barCutting}. */
-export interface BarCuttingFigures {
-  /** Bars to buy. */
-  readonly bars: Quantity<'count'>;
-  /** The same by stock length. */
-  readonly order: readonly StockOrder[];
-  /** What they cost, where prices are given. */
-  readonly cost?: Quantity<'money'>;
-  /** The bars to buy end to end. */
-  readonly lengthBought: Quantity<'length'>;
-  /** The pieces end to end. */
-  readonly lengthUsed: Quantity<'length'>;
-  /** Drops that are kept, end to end; nothing where `keepFrom` is left out. */
-  readonly lengthKept: Quantity<'length'>;
-  /** Kerfs and drops that are not kept. */
-  readonly lengthLost: Quantity<'length'>;
-  /** Lost over bought. */
-  readonly waste: Quantity<'ratio'>;
-  /** Drops that are kept, longest first. */
-  readonly kept: readonly Cut[];
-  /** How to cut, bar by bar. */
-  readonly plan: readonly CutBars[];
-  /** What the plan keeps low, given or by default. */
-  readonly aim: CuttingAim;
-  /** What the plan comes to in what it keeps low. */
-  readonly reached: Quantity;
-  /** No plan whatever comes to less than this. */
-  readonly lowerBound: Quantity;
-  /** `reached` less `lowerBound`: nothing when the plan is proved the best. */
-  readonly gap: Quantity;
-  /** True when no better plan exists. */
-  readonly proved: boolean;
-  /** What longest-first fitting alone would come to. */
-  readonly firstFit: Quantity;
-  /** The proof, a value of each length: no bar holds more value than it costs, and all pieces come to the bound. */
-  readonly lengthValues: readonly LengthValue[];
-}
-
 type Length = Quantity<'length'>;
-
-interface Parsed {
-  readonly pieces: readonly { readonly length: Length; readonly count: Quantity<'count'> }[];
-  readonly stock: readonly { readonly length: Length; readonly price: Quantity<'money'> | undefined }[];
-  readonly kerf: Length | undefined;
-  readonly keepFrom: Length | undefined;
-  readonly aim: CuttingAim | undefined;
-}
 
 /** Distinct lengths that one plan is made for. */
 const LENGTH_LIMIT = 200;
@@ -167,138 +38,7 @@ const STOCK_LIMIT = 20;
 const NO_KERF = /*#__PURE__*/ paired('length', '0 in', '0 mm');
 const WHEEL = /*#__PURE__*/ paired('length', '1/8 in', '3 mm');
 
-interface Line {
-  readonly length: Length;
-  readonly value: Decimal;
-}
-
-interface Piece extends Line {
-  readonly count: number;
-}
-
-interface Stock extends Line {
-  readonly price: Quantity<'money'> | undefined;
-}
-
-/** Equal lengths together, longest first. */
-function piecesOf({ pieces }: CutList): Piece[] {
-  const byLength = new Map<string, Piece>();
-  for (const { length: l, count } of pieces) {
-    const value = canonicalValue(l);
-    const known = byLength.get(value.toString());
-    const n = canonicalValue(count).toNumber() + (known?.count ?? 0);
-    byLength.set(value.toString(), { length: known?.length ?? l, value, count: n });
-  }
-  return [...byLength.values()].sort((a, b) => b.value.comparedTo(a.value));
-}
-
-/** Shortest first; of equal lengths the cheapest. */
-function stockOf({ stock }: CutList): Stock[] {
-  const priced = stock.filter(({ price }) => price).length;
-  if (priced > 0 && priced < stock.length) refuse('stock', faults.giveForAll('a price', 'stock lengths'));
-  const byLength = new Map<string, Stock>();
-  stock.forEach(({ length: l, price }, i) => {
-    if (price && unitShown(price) !== unitShown(stock[0]?.price ?? price)) {
-      refuse(
-        `stock[${i}].price`,
-        sharedFaults.currencyMismatch(unitShown(price).id, unitShown(stock[0]?.price ?? price).id),
-      );
-    }
-    const value = canonicalValue(l);
-    const known = byLength.get(value.toString());
-    if (known?.price && price && !price.lessThan(known.price)) return;
-    byLength.set(value.toString(), { length: l, value, price });
-  });
-  return [...byLength.values()].sort((a, b) => a.value.comparedTo(b.value));
-}
-
-const common = (a: bigint, b: bigint): bigint => (b === 0n ? a : common(b, a % b));
-
-/** Decimals as whole multiples of their greatest common step. */
-function stepped(values: readonly Decimal[]): bigint[] {
-  const places = Math.max(0, ...values.map((v) => v.decimalPlaces()));
-  const whole = values.map((v) => BigInt(v.times(new Decimal(10).pow(places)).toFixed(0)));
-  const step = whole.reduce(common, 0n) || 1n;
-  return whole.map((w) => w / step);
-}
-
-/** Tables and sums of steps stay exact up to this. */
-const STEP_LIMIT = 2n ** 31n;
-
-interface Steps {
-  readonly weights: number[];
-  readonly capacities: number[];
-}
-
-/** Lengths in whole steps: rounded so that the plan holds, and so that the bound holds. */
-interface Scaled {
-  readonly plan: Steps;
-  /** Left out where nothing had to be rounded. */
-  readonly bound?: Steps;
-}
-
-function scaled(pieces: readonly Piece[], stock: readonly Stock[], kerf: Decimal): Scaled {
-  const values = [...pieces.map((p) => p.value.plus(kerf)), ...stock.map((s) => s.value.plus(kerf))];
-  const steps = stepped(values);
-  const split = (numbers: number[]): Steps => ({
-    weights: numbers.slice(0, pieces.length),
-    capacities: numbers.slice(pieces.length),
-  });
-  if (steps.every((n) => n <= STEP_LIMIT)) return { plan: split(steps.map(Number)) };
-  const greatest = Decimal.max(...values);
-  const units = values.map((v) => v.times(STEP_LIMIT.toString()).div(greatest));
-  const rounded = (up: boolean): Steps => {
-    const { weights, capacities } = split(units.map((u) => Number(u.toFixed(0, up ? 0 : 1))));
-    const others = split(units.map((u) => Number(u.toFixed(0, up ? 1 : 0))));
-    return {
-      weights: weights.map((w) => Math.max(1, w)),
-      capacities: up
-        ? others.capacities
-        : others.capacities.map((c, i) => Math.max(c, capacities[i] as number)),
-    };
-  };
-  return { plan: rounded(true), bound: rounded(false) };
-}
-
-interface Costs {
-  readonly units: number[];
-  /** What one cost unit is. */
-  readonly show: (units: number | bigint) => Quantity;
-  readonly perUnit: Decimal;
-}
-
-const COST_LIMIT = 10n ** 14n;
-
-function costsOf(aim: CuttingAim, stock: readonly Stock[]): Costs {
-  const first = stock[0] as Stock;
-  const made = (q: Quantity, values: readonly Decimal[]): Costs => {
-    const units = stepped(values);
-    if (units.some((u) => u > COST_LIMIT)) refuse('stock', sharedFaults.tooManyDigits('the stock'));
-    const perUnit = (values[0] as Decimal).div((units[0] as bigint).toString());
-    const show = (n: number | bigint): Quantity =>
-      newQuantity(
-        q.dimension,
-        new Decimal(n.toString()).times(values[0] as Decimal).div((units[0] as bigint).toString()),
-        unitShown(q),
-      );
-    return { units: units.map(Number), show, perUnit };
-  };
-  if (aim === 'least-length')
-    return made(
-      first.length,
-      stock.map((s) => s.value),
-    );
-  if (aim === 'least-cost') {
-    const prices = stock.flatMap(({ price }) => (price ? [price] : []));
-    const money = prices[0];
-    if (!money || prices.length < stock.length)
-      return refuse('stock', faults.giveForAll('a price', 'stock lengths'));
-    return made(money, prices.map(canonicalValue));
-  }
-  return { units: stock.map(() => 1), show: (n) => wholeNumber(Number(n)), perUnit: new Decimal(1) };
-}
-
-function aimOf(input: Parsed, stock: readonly Stock[], pad: Pad): CuttingAim {
+function aimOf(input: CuttingParsed, stock: readonly Stock[], pad: Pad): CuttingAim {
   if (input.aim) return input.aim;
   const aim = stock[0]?.price ? 'least-cost' : stock.length > 1 ? 'least-length' : 'fewest-bars';
   pad.assume({
@@ -311,7 +51,7 @@ function aimOf(input: Parsed, stock: readonly Stock[], pad: Pad): CuttingAim {
   return aim;
 }
 
-function kerfOf(input: Parsed, pad: Pad): Length {
+function kerfOf(input: CuttingParsed, pad: Pad): Length {
   if (input.kerf) return input.kerf;
   pad.assume({
     name: 'kerf',
@@ -321,105 +61,6 @@ function kerfOf(input: Parsed, pad: Pad): Length {
     source: COMMON_PRACTICE,
   });
   return NO_KERF.as(pad.system);
-}
-
-const times = (q: Length, n: number): Length => q.times(wholeNumber(n));
-
-function total(lengths: readonly Length[], like: Length): Length {
-  return lengths.reduce((a, b) => a.plus(b), like.minus(like));
-}
-
-/** Drop of a bar: what the pieces and one kerf for each leave, or nothing where the last kerf runs out. */
-function dropOf(stock: Stock, pieces: readonly Piece[], pattern: Pattern, kerf: Length): Length {
-  const used = total(
-    pieces.map((p, i) => times(p.length.plus(kerf), pattern[i] as number)),
-    stock.length,
-  );
-  const left = stock.length.minus(used);
-  return left.sign() < 0 ? left.minus(left) : left;
-}
-
-interface Sheet {
-  readonly pieces: readonly Piece[];
-  readonly stock: readonly Stock[];
-  readonly kerf: Length;
-}
-
-function planFigure({ pieces, stock, kerf }: Sheet, batches: readonly Batch[]): CutBars[] {
-  const alike = new Map<string, Batch>();
-  for (const batch of batches) {
-    const key = `${batch.stock} ${batch.pattern.join()}`;
-    alike.set(key, { ...batch, bars: batch.bars + (alike.get(key)?.bars ?? 0) });
-  }
-  return [...alike.values()]
-    .sort((a, b) => b.bars - a.bars)
-    .map(({ stock: s, pattern, bars }) => {
-      const bought = stock[s] as Stock;
-      return {
-        stock: bought.length,
-        bars: wholeNumber(bars),
-        cuts: pieces.flatMap((p, i) => {
-          const n = pattern[i] as number;
-          return n > 0 ? [{ length: p.length, count: wholeNumber(n) }] : [];
-        }),
-        drop: dropOf(bought, pieces, pattern, kerf).in(bought.length.shownIn ?? bought.length.unit),
-      };
-    });
-}
-
-function keptOf(plan: readonly CutBars[], keepFrom: Length | undefined): Cut[] {
-  if (!keepFrom) return [];
-  const kept = new Map<string, Cut>();
-  for (const { drop, bars } of plan) {
-    if (drop.lessThan(keepFrom) || drop.sign() === 0) continue;
-    const known = kept.get(drop.toString());
-    kept.set(drop.toString(), { length: drop, count: known ? known.count.plus(bars) : bars });
-  }
-  return [...kept.values()].sort((a, b) => b.length.compareTo(a.length));
-}
-
-function orderOf(stock: readonly Stock[], batches: readonly Batch[]): StockOrder[] {
-  return stock.flatMap(({ length: l, price }, i) => {
-    const n = batches.reduce((s, b) => s + (b.stock === i ? b.bars : 0), 0);
-    if (n === 0) return [];
-    const bars = wholeNumber(n);
-    return [{ length: l, bars, ...(price ? { cost: price.times(bars) } : {}) }];
-  });
-}
-
-function valuesOfLengths(
-  { pieces }: Sheet,
-  { proof, top, bottom }: Solved,
-  demand: readonly number[],
-  perUnit: Decimal,
-): LengthValue[] {
-  // The values of lengths in the last program, scaled so that together they come to the bound that they prove.
-  const all = proof.reduce((s, w, i) => s.plus(new Decimal(w).times(demand[i] as number)), new Decimal(0));
-  if (all.isZero()) return [];
-  const factor = new Decimal(top.toString()).div(new Decimal(bottom.toString())).div(all).times(perUnit);
-  return pieces.map((p, i) => ({
-    length: p.length,
-    value: ratioOf(new Decimal(proof[i] as number).times(factor)),
-  }));
-}
-
-const ratioOf = (value: Decimal): Quantity<'ratio'> =>
-  newQuantity('ratio', value, unitShown(wholeNumber(1).over(wholeNumber(1))));
-
-function note(figures: BarCuttingFigures, pad: Pad): void {
-  const { order, lengthBought: B, lengthUsed: U, lengthKept: K, lengthLost, waste } = figures;
-  const values: Record<string, Quantity> = {};
-  const terms = order.map(({ length: l, bars }, i) => {
-    values[`n${i + 1}`] = bars;
-    values[`S${i + 1}`] = l;
-    return `n${i + 1} × S${i + 1}`;
-  });
-  pad.step('length bought', `B = ${terms.join(' + ')}`, values, B);
-  pad.step('length lost', 'X = B − U − K', { B, U, K }, lengthLost);
-  pad.step('waste', 'W = X ÷ B', { X: lengthLost, B }, waste);
-  const { reached: R, lowerBound: b, gap } = figures;
-  pad.step('reached above the lower bound', 'g = R − b', { R, b }, gap);
-  if (!figures.proved) pad.caution(cautions.notProved(b, R));
 }
 
 function checkLongest(pieces: readonly Piece[], stock: readonly Stock[]): void {
@@ -434,9 +75,6 @@ function checkLongest(pieces: readonly Piece[], stock: readonly Stock[]): void {
     );
   }
 }
-
-/** What is cut from what, read. */
-export type CutList = Pick<Parsed, 'pieces' | 'stock'> & Partial<Pick<Parsed, 'keepFrom'>>;
 
 /**
  * A plan for a cut list: of bars, boards, or whatever is bought in lengths.
@@ -498,7 +136,7 @@ export function cutFrom(list: CutList, kerf: Length, aim: CuttingAim, effort?: n
   };
 }
 
-function reckon(input: Parsed, pad: Pad): BarCuttingFigures {
+function reckon(input: CuttingParsed, pad: Pad): BarCuttingFigures {
   const stock = stockOf(input);
   checkLongest(piecesOf(input), stock);
   const kerf = kerfOf(input, pad);
@@ -506,15 +144,6 @@ function reckon(input: Parsed, pad: Pad): BarCuttingFigures {
   note(figures, pad);
   return figures;
 }
-
-const price = (): Field<Quantity<'money'>> =>
-  reading(
-    (input) => {
-      const found = readMoney(input, 'price');
-      return isFaulty(found) || found.sign() > 0 ? found : sharedFaults.notPositive('price');
-    },
-    (defs) => quantitySchema(defs, 'money'),
-  );
 
 /**
  * Stock bars for a cut list: the fewest or cheapest, with a proof.
@@ -547,7 +176,7 @@ export const barCutting: Calculation<BarCuttingInput, BarCuttingFigures> = /*#__
   title: 'Bar cutting list',
   version: 1,
   sources: [CLOSED_FORM],
-  input: (): Field<Parsed> =>
+  input: (): Field<CuttingParsed> =>
     fields({
       pieces: list(
         fields({

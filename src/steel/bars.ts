@@ -10,6 +10,7 @@
 import { PI } from '../quantity/decimal';
 import { area, constant, length, massPerLength, pressure } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 
 /** US bar sizes, by the number that is rolled into the bar. */
 export type BarSize = '#3' | '#4' | '#5' | '#6' | '#7' | '#8' | '#9' | '#10' | '#11' | '#14' | '#18';
@@ -191,14 +192,69 @@ function byDiameter(number: string): readonly [string, string, string] | undefin
   return weight === undefined ? undefined : [number, roundSection(number), weight];
 }
 
-/** Grades of bar, by their least yield strength in thousands of psi. */
-export type BarGrade = '40' | '50' | '60' | '75' | '80' | '100';
+/** Grades of bar, by their least yield strength: in thousands of psi, in MPa, or with the class of ductility. */
+export type BarGrade =
+  | '40'
+  | '50'
+  | '60'
+  | '75'
+  | '80'
+  | '100'
+  | '280'
+  | '350'
+  | '400'
+  | '420'
+  | '500'
+  | '520'
+  | '550'
+  | '690'
+  | 'B500A'
+  | 'B500B'
+  | 'B500C';
 
-/** All grades, weakest first. */
-export const BAR_GRADES: readonly BarGrade[] = ['40', '50', '60', '75', '80', '100'];
+/**
+ * Least yield strength of each grade, as it is named where it is sold: in thousands of psi; in MPa, the same steel under
+ * its metric name and the grades of bars by their metric numbers; and by the classes of ductility of bars by diameter.
+ * Weakest first of each kind.
+ */
+const YIELDS: readonly (readonly [grade: BarGrade, strength: string])[] = [
+  ['40', '40000 psi'],
+  ['50', '50000 psi'],
+  ['60', '60000 psi'],
+  ['75', '75000 psi'],
+  ['80', '80000 psi'],
+  ['100', '100000 psi'],
+  ['280', '280 MPa'],
+  ['350', '350 MPa'],
+  ['400', '400 MPa'],
+  ['420', '420 MPa'],
+  ['500', '500 MPa'],
+  ['520', '520 MPa'],
+  ['550', '550 MPa'],
+  ['690', '690 MPa'],
+  ['B500A', '500 MPa'],
+  ['B500B', '500 MPa'],
+  ['B500C', '500 MPa'],
+];
+
+/** All grades: those in psi, in MPa, and with a class, each weakest first. */
+export const BAR_GRADES: readonly BarGrade[] = /*#__PURE__*/ YIELDS.map(([grade]) => grade);
 
 /** Least yield strength of a grade; the grade is named after it. */
-export const yieldOf = (grade: BarGrade): Quantity<'pressure'> => pressure(`${grade}000 psi`);
+export const yieldOf = (grade: BarGrade): Quantity<'pressure'> =>
+  pressure((YIELDS.find(([name]) => name === grade) as readonly [BarGrade, string])[1]);
+
+/** What most bars are, where a job does not say: grade 60, and in a metric job 420. */
+const USUAL_GRADE = { customary: '60', metric: '420' } as const;
+
+/** The usual grade, by the unit system alone. */
+export const usualGrade = (system: System): '60' | '420' => USUAL_GRADE[system];
+
+/** The usual grade of a bar where its name says whose steel it is: B500B of bars by diameter, 400 of 10M to 55M. */
+export function usualGradeOf(size: AnyBarSize, system: System): BarGrade {
+  if (isInchPound(size)) return usualGrade(system);
+  return size.endsWith('M') ? '400' : 'B500B';
+}
 
 /** Least tensile strength, where the table that was read prints it. */
 export function tensileOf(grade: BarGrade): Quantity<'pressure'> | undefined {

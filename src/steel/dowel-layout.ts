@@ -182,9 +182,28 @@ function rowFor(table: DowelTable, t: Length, pad: Pad): Row {
   return rows.find(holds) ?? (rows.at(-1) as Row);
 }
 
-/** As the table in inches has it, or in millimeters, to the nearest that metric editions of it print. */
-const inTable = (inches: string, system: System): Length =>
-  system === 'metric' ? length(`${METRIC_SIZES[inches]} mm`) : length(`${inches} in`);
+/**
+ * As the table in inches has it. In a metric job pavements get the millimeters that metric editions of their table
+ * print, and floors the size that metric round steel is sold in.
+ */
+function inTable(inches: string, table: DowelTable, system: System): Length {
+  if (system === 'customary') return length(`${inches} in`);
+  const sold = table === 'floors' ? SOLD_SIZES[inches] : undefined;
+  return length(`${sold ?? METRIC_SIZES[inches]} mm`);
+}
+
+/** Sizes of the table of floors as they are sold in millimeters, no thinner: common practice. */
+const SOLD_SIZES: Readonly<Record<string, string>> = {
+  '0.625': '16',
+  '0.75': '20',
+  '0.875': '25',
+  '1': '25',
+  '1.125': '30',
+  '1.25': '32',
+  '12': '300',
+  '14': '350',
+  '16': '400',
+};
 
 /** Inches of the tables as their metric editions round them, from memory. */
 const METRIC_SIZES: Readonly<Record<string, string>> = {
@@ -230,7 +249,7 @@ function dowelOf(input: Parsed, pad: Pad): Dowel {
   const found = names.map((name, i) => {
     const given = input[name];
     if (given) return given;
-    const value = inTable(row[i + 1] as string, pad.system);
+    const value = inTable(row[i + 1] as string, table, pad.system);
     pad.assume({
       name,
       value: { reckoned: value },

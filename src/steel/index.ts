@@ -1,19 +1,11 @@
 /** Steel: mats, mesh, dowels, laps, and how to cut bars. */
-export {
-  type BarCuttingFigures,
-  type BarCuttingInput,
-  barCutting,
-  type Cut,
-  type CutBars,
-  type CuttingAim,
-  type LengthValue,
-  type PieceInput,
-  type StockInput,
-  type StockOrder,
-} from './bar-cutting';
+
+export { barCutting } from './bar-cutting';
 export { type BarSizeFigures, type BarSizeInput, barSize } from './bar-size';
 export type { AnyBarSize, BarGrade, BarSeries, BarSize, MetricBarSize } from './bars';
 export type { Exposure } from './cover';
+export type { BarCuttingFigures, Cut, CutBars, LengthValue, StockOrder } from './cutting-figures';
+export type { BarCuttingInput, CuttingAim, PieceInput, StockInput } from './cutting-input';
 export {
   type DowelLayoutFigures,
   type DowelLayoutInput,
@@ -26,9 +18,16 @@ export {
   type FiberKind,
   fiberDosage,
 } from './fiber-dosage';
+export type { DevelopmentLapInput } from './lap-development';
+export type {
+  AustralianLapInput,
+  CsaLapInput,
+  EurocodeLapInput,
+  StandardLapParts,
+} from './lap-inputs';
 export {
-  type DevelopmentLapInput,
   type DiametersLapInput,
+  type LapGrade,
   type LapLengthFigures,
   type LapLengthInput,
   lapLength,
@@ -80,14 +79,13 @@ export type {
   RebarRegionInput,
   SizeTotal,
 } from './rebar-types';
+export type { BarChoice, MeshChoice, SteelNeed } from './steel-choices';
 export {
-  type BarChoice,
   type DragSteelInput,
-  type MeshChoice,
+  type InsteadSteelInput,
   type RatioSteelInput,
   type SteelMinimumFigures,
   type SteelMinimumInput,
-  type SteelNeed,
   steelMinimum,
 } from './steel-minimum';
 export {

@@ -6,37 +6,49 @@
  * ACI 318-19 chapter 25 is given in lecture notes: `l_d = 3 ÷ 40 × fy ÷ (λ √f'c) × ψt ψe ψs ψg ÷ K × d` with
  * `K = min(cb ÷ d, 2.5)`, where `cb` is the lesser of the cover to the middle of the bar and half the spacing; a
  * class A lap is 1.0 and a class B lap 1.3 of it, and each is at least 12 in at its end, not before the factor.
- * Strengths go into the formula as numbers of psi. The plans and the engineer govern.
+ * Strengths go into the formula as numbers of psi. Laps by EN 1992, CSA A23.3 and AS 3600 are in `lap-standards.ts`.
+ * The plans and the engineer govern.
  */
 
 import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { greaterOf } from '../quantity/greater';
-import { constant, length, pressure } from '../quantity/make';
+import { constant } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
-import {
-  choice,
-  fields,
-  kinds,
-  maybe,
-  quantity,
-  whole,
-  wholeNumber,
-  word,
-  yesOrNo,
-} from '../reckoning/fields';
+import { choice, fields, kinds, maybe, quantity, whole, wholeNumber, word } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { all, notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import { type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, isHeavy, yieldOf } from './bars';
+import { type AnyBarSize, diameterOf, isHeavy, usualGrade, yieldOf } from './bars';
 import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
 import { numberIn, plainNumber } from './common';
-import { strength } from './concrete-strength';
-import { COVER, LAP_LEAST, LAP_SPACING, LAP_STRESS, STRENGTH } from './ordinary';
-import { ACI_318_DEVELOPMENT, CRSI_BARS, IRC_LAPS, MASONRY_LAP, VCC_LAP } from './sources';
+import {
+  type ByDevelopment,
+  byDevelopment,
+  type DevelopmentLapInput,
+  developmentLap,
+  LEAST,
+  PSI,
+} from './lap-development';
+import type { AustralianLapInput, CsaLapInput, EurocodeLapInput } from './lap-inputs';
+import { byStandard, type StandardLap, standardLaps } from './lap-standards';
+import { LAP_LEAST, LAP_STRESS } from './ordinary';
+import {
+  ACI_318_DEVELOPMENT,
+  AS_3600_LAPS,
+  CRSI_BARS,
+  CSA_LAPS,
+  EUROCODE_LAPS,
+  IRC_LAPS,
+  MASONRY_LAP,
+  VCC_LAP,
+} from './sources';
+
+/** Grades for which the residential code gives a number of diameters. */
+export type LapGrade = '40' | '60' | '280' | '420';
 
 /** A lap of so many bar diameters. */
 export interface DiametersLapInput {
@@ -46,40 +58,21 @@ export interface DiametersLapInput {
   readonly bar: AnyBarSize;
   /** By default 40, or as many as the grade or the stress asks for. */
   readonly diameters?: number;
-  /** Grade of the bar, 40 or 60: so many diameters, as the residential code has it. */
-  readonly grade?: '40' | '60';
+  /** Grade of the bar, 40 or 60, in metric 280 or 420: 40 or 60 diameters, as the residential code has it. */
+  readonly grade?: LapGrade;
   /** Stress of the bar in service, where the clause on masonry is to be followed. */
   readonly stress?: QuantityInput<'pressure'>;
   /** Never shorter than this; by default 12 in. */
   readonly minimum?: QuantityInput<'length'>;
 }
 
-/** A lap from the development length of the bar. */
-export interface DevelopmentLapInput {
-  /** The development length of the bar. */
-  readonly kind: 'development';
-  /** The bars that are lapped, both of one size. */
-  readonly bar: AnyBarSize;
-  /** Specified strength of the concrete, by its cylinder: `4000 psi`, `28 MPa`, or the class `C25/30`. */
-  readonly concrete: QuantityInput<'pressure'>;
-  /** Grade of the bar; by default 60. */
-  readonly grade?: BarGrade;
-  /** Cover to the face of the bar; without it the least confinement is taken. */
-  readonly cover?: QuantityInput<'length'>;
-  /** Center to center of the bars; without it the least confinement is taken. */
-  readonly spacing?: QuantityInput<'length'>;
-  /** More than 12 in of concrete is placed below the bar; by default not. */
-  readonly topBar?: boolean;
-  /** The bar is epoxy coated; by default not. */
-  readonly epoxy?: boolean;
-  /** Lightweight concrete; by default not. */
-  readonly lightweight?: boolean;
-  /** Class of the lap; by default B. */
-  readonly lapClass?: 'A' | 'B';
-}
-
 /** Input of {@link lapLength}. */
-export type LapLengthInput = DiametersLapInput | DevelopmentLapInput;
+export type LapLengthInput =
+  | DiametersLapInput
+  | DevelopmentLapInput
+  | EurocodeLapInput
+  | CsaLapInput
+  | AustralianLapInput;
 
 /** Figures of {@link lapLength}. */
 export interface LapLengthFigures {
@@ -87,7 +80,7 @@ export interface LapLengthFigures {
   readonly lap: Quantity<'length'>;
   /** The lap in bar diameters. */
   readonly diameters: Quantity<'ratio'>;
-  /** By the rule of development only. */
+  /** In which one bar is anchored; left out of a lap by diameters. */
   readonly development?: Quantity<'length'>;
   /** Cover or half the spacing, in bar diameters, at most 2.5; by the rule of development only. */
   readonly confinement?: Quantity<'count'>;
@@ -99,40 +92,23 @@ interface ByDiameters {
   readonly kind: 'diameters';
   readonly bar: AnyBarSize;
   readonly diameters: Quantity<'count'> | undefined;
-  readonly grade: '40' | '60' | undefined;
+  readonly grade: LapGrade | undefined;
   readonly stress: Quantity<'pressure'> | undefined;
   readonly minimum: Length | undefined;
 }
 
-interface ByDevelopment {
-  readonly kind: 'development';
-  readonly bar: AnyBarSize;
-  readonly concrete: Quantity<'pressure'>;
-  readonly grade: BarGrade | undefined;
-  readonly cover: Length | undefined;
-  readonly spacing: Length | undefined;
-  readonly topBar: boolean | undefined;
-  readonly epoxy: boolean | undefined;
-  readonly lightweight: boolean | undefined;
-  readonly lapClass: 'A' | 'B' | undefined;
-}
-
-const LEAST = /*#__PURE__*/ paired('length', '12 in', '300 mm');
 const DIAMETERS = constant(() => wholeNumber(40));
 const LOW_STRESS = /*#__PURE__*/ paired('pressure', '20000 psi', '140 MPa');
-const PSI = constant(() => pressure('1 psi'));
-const STRONGEST = constant(() => pressure('10000 psi'));
 const MOST_DIAMETERS = 200;
 /** Fewer diameters than any rule for deformed bars has. */
 const FEW = constant(() => wholeNumber(30));
-/** #6 and 20M, which are 19.05 and 19.5 mm, are small; bars by diameter up to 20 mm. */
-const SMALL = constant(() => length('20 mm'));
+const DIAMETERS_BY_GRADE: Readonly<Record<LapGrade, number>> = { '40': 40, '60': 60, '280': 40, '420': 60 };
 
 /** How many diameters where none are given: by grade, by stress, or the least of the clause. */
 function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'count'> {
   if (grade) {
-    const n = wholeNumber(Number(grade));
-    const because = say`${{ grade }} diameters for bars of ${{ strength: yieldOf(grade) }}`;
+    const n = wholeNumber(DIAMETERS_BY_GRADE[grade]);
+    const because = say`${{ n }} diameters for bars of ${{ strength: yieldOf(grade) }}`;
     const override = 'Give diameters from the plans';
     pad.assume({ name: 'diameters', value: n, because, override, source: IRC_LAPS });
     return n;
@@ -146,7 +122,7 @@ function usualDiameters({ grade, stress }: ByDiameters, pad: Pad): Quantity<'cou
   pad.assume({
     name: 'diameters',
     value: DIAMETERS(),
-    because: say`the least of the clause, which holds for a stress of up to ${{ stress: LOW_STRESS }}; bars of grade 60 may need 60`,
+    because: say`the least of the clause, which holds for a stress of up to ${{ stress: LOW_STRESS }}; bars of grade ${{ grade: usualGrade(pad.system) }} may need 60`,
     override: 'Give diameters from the plans, or grade, or stress',
     source: VCC_LAP,
   });
@@ -168,108 +144,22 @@ function byDiameters(input: ByDiameters, pad: Pad): LapLengthFigures {
   return { lap, diameters: lap.over(d) };
 }
 
-/** Factor of the grade: 75 is taken as 80. */
-const gradeFactor = (grade: BarGrade): string =>
-  grade === '100' ? '1.3' : grade === '75' || grade === '80' ? '1.15' : '1';
-
-/** What is not given counts as little as it may be: one diameter from the middle of the bar. */
-function assumeLeast(name: 'cover' | 'spacing', value: Length, pad: Pad): Length {
-  pad.assume({
-    name,
-    value: { reckoned: value },
-    because: 'not given, so the least that is ordinary: the lap comes out long',
-    override: say`Give ${{ name }} for a shorter lap`,
-    source: ACI_318_DEVELOPMENT,
-  });
-  return value;
+function byRule(input: ByDiameters | ByDevelopment | StandardLap, pad: Pad): LapLengthFigures {
+  if (input.kind === 'diameters') return byDiameters(input, pad);
+  if (input.kind === 'development') return byDevelopment(input, pad);
+  const { lap, development } = byStandard(input, pad);
+  return { lap, diameters: lap.over(diameterOf(input.bar)), development };
 }
 
-/** The lesser of the cover to the middle of the bar and half the spacing, in diameters, at most 2.5. */
-function confinementOf({ bar, ...given }: ByDevelopment, pad: Pad): Quantity<'count'> {
-  const d = diameterOf(bar);
-  const two = wholeNumber(2);
-  const c = given.cover ?? assumeLeast('cover', d.over(two), pad);
-  const s = given.spacing ?? assumeLeast('spacing', d.times(two), pad);
-  const [edge, half] = [c.plus(d.over(two)), s.over(two)];
-  const K = plainNumber(Decimal.min(numberIn(edge.lessThan(half) ? edge : half, d), '2.5'));
-  return pad.step('confinement', 'K = min(c ÷ d + 0.5, s ÷ 2 ÷ d, 2.5)', { c, d, s }, K);
-}
-
-interface Factors {
-  readonly T: Quantity<'count'>;
-  readonly S: Quantity<'count'>;
-  readonly G: Quantity<'count'>;
-  readonly q: Quantity<'count'>;
-}
-
-/** Position and coating together need not exceed 1.7 (from memory). */
-function factorsOf(input: ByDevelopment, grade: BarGrade): Factors {
-  const placed = new Decimal(input.topBar ? '1.3' : '1').times(input.epoxy ? '1.5' : '1');
-  const small = !diameterOf(input.bar).greaterThan(SMALL());
-  return {
-    T: plainNumber(Decimal.min(placed, '1.7')),
-    S: plainNumber(small ? '0.8' : '1'),
-    G: plainNumber(gradeFactor(grade)),
-    q: plainNumber(input.lightweight ? '0.75' : '1'),
-  };
-}
-
-function assumeUsual(input: ByDevelopment, pad: Pad): { grade: BarGrade; lapClass: 'A' | 'B' } {
-  const usual = { grade: '60', lapClass: 'B' } as const;
-  for (const name of ['grade', 'lapClass'] as const) {
-    if (input[name]) continue;
-    pad.assume({
-      name,
-      value: name === 'grade' ? usual.grade : `class ${usual.lapClass}`,
-      because:
-        name === 'grade' ? 'most bars are grade 60' : 'more than half of the bars are lapped in one place',
-      override: say`Give ${{ name }} from the plans`,
-      source: ACI_318_DEVELOPMENT,
-    });
-  }
-  return { grade: input.grade ?? usual.grade, lapClass: input.lapClass ?? usual.lapClass };
-}
-
-function byDevelopment(input: ByDevelopment, pad: Pad): LapLengthFigures {
-  const { grade, lapClass } = assumeUsual(input, pad);
-  const d = diameterOf(input.bar);
-  const strength = input.concrete.greaterThan(STRONGEST()) ? STRONGEST() : input.concrete;
-  const F = plainNumber(numberIn(yieldOf(grade), PSI()));
-  const C = plainNumber(numberIn(strength, PSI()));
-  const K = confinementOf(input, pad);
-  const { T, S, G, q } = factorsOf(input, grade);
-  const number = canonicalValue(F).times('0.075');
-  const factors = [T, S, G].reduce((p, f) => p.times(canonicalValue(f)), number);
-  const under = canonicalValue(C).sqrt().times(canonicalValue(q)).times(canonicalValue(K));
-  const raw = d.times(plainNumber(factors.div(under)));
-  pad.step(
-    'development before its least: T position and coating, S size, G grade, q concrete',
-    'D = 0.075 × F × T × S × G × d ÷ (q × √(C) × K)',
-    { F, T, S, G, d, q, C, K },
-    raw,
-  );
-  const c = LEAST.as(pad.system);
-  const development = pad.step('development', 'L = max(D, c)', { D: raw, c }, greaterOf(raw, c));
-  const m = plainNumber(lapClass === 'A' ? '1' : '1.3');
-  const lap = greaterOf(raw.times(m), c);
-  pad.step(
-    say`lap of class ${{ lapClass }}, the least after the factor`,
-    'l = max(m × D, c)',
-    { m, D: raw, c },
-    lap,
-  );
-  return { lap, diameters: lap.over(d), development, confinement: K };
-}
-
-function reckon(input: ByDiameters | ByDevelopment, pad: Pad): LapLengthFigures {
-  const figures = input.kind === 'diameters' ? byDiameters(input, pad) : byDevelopment(input, pad);
+function reckon(input: ByDiameters | ByDevelopment | StandardLap, pad: Pad): LapLengthFigures {
+  const figures = byRule(input, pad);
   pad.caution(lapsGoverned);
   if (isHeavy(input.bar)) pad.caution(noLapOfLargeBars);
   return figures;
 }
 
 /**
- * Lap length of two bars, by diameters or by development.
+ * Lap length of two bars, by diameters, by development, or by EN 1992, CSA A23.3 or AS 3600.
  *
  * @param input - the rule, the bar, and what the rule asks for
  * @returns the lap, in length and in bar diameters
@@ -278,8 +168,8 @@ function reckon(input: ByDiameters | ByDevelopment, pad: Pad): LapLengthFigures 
  * read or are not greater than zero
  * @source diameters: Virginia Construction Code 2107.2.1, a clause on masonry whose equation, 0.002 × d × fs, is
  * from memory, and International Residential Code table R608.5.4(1); development: ACI 318-19
- * as given in lecture notes, the limits of 1.7 and 10,000 psi from memory. The plans and the engineer
- * govern
+ * as given in lecture notes, the limits of 1.7 and 10,000 psi from memory; EN 1992-1-1 as the ICE Manual tabulates
+ * it; CSA A23.3 and AS 3600 as quoted. The plans and the engineer govern
  * @example
  * ```ts
  * import { lapLength } from 'flatwork-reckoner';
@@ -293,13 +183,25 @@ function reckon(input: ByDiameters | ByDevelopment, pad: Pad): LapLengthFigures 
  *   spacing: '12 in',
  * });
  * figures.lap.format('in', { places: 1 }); // '37.0 in'
+ *
+ * const lap = lapLength({ kind: 'eurocode-2', bar: '12 mm', concrete: 'C25/30' }).figures.lap;
+ * lap.format('mm'); // '726.8 mm'
  * ```
  */
 export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PURE__*/ define({
   id: 'lap-length',
   title: 'Lap splice length',
   version: 1,
-  sources: [CRSI_BARS, VCC_LAP, MASONRY_LAP, IRC_LAPS, ACI_318_DEVELOPMENT],
+  sources: [
+    CRSI_BARS,
+    VCC_LAP,
+    MASONRY_LAP,
+    IRC_LAPS,
+    ACI_318_DEVELOPMENT,
+    EUROCODE_LAPS,
+    CSA_LAPS,
+    AS_3600_LAPS,
+  ],
   input: () =>
     kinds('kind', [
       fields(
@@ -307,24 +209,14 @@ export const lapLength: Calculation<LapLengthInput, LapLengthFigures> = /*#__PUR
           kind: word('diameters'),
           bar: barField('bar'),
           diameters: maybe(whole('diameters', 1, MOST_DIAMETERS)),
-          grade: maybe(choice('grade', ['40', '60'] as const)),
+          grade: maybe(choice('grade', ['40', '60', '280', '420'] as const)),
           stress: maybe(quantity('pressure', 'stress', 'positive', LAP_STRESS)),
           minimum: maybe(quantity('length', 'minimum', 'not-negative', LAP_LEAST)),
         },
         all(notBoth('diameters', 'grade'), notBoth('diameters', 'stress'), notBoth('grade', 'stress')),
       ),
-      fields({
-        kind: word('development'),
-        bar: barField('bar'),
-        concrete: strength('concrete', STRENGTH),
-        grade: maybe(choice('grade', BAR_GRADES)),
-        cover: maybe(quantity('length', 'cover', 'positive', COVER)),
-        spacing: maybe(quantity('length', 'spacing', 'positive', LAP_SPACING)),
-        topBar: maybe(yesOrNo('topBar')),
-        epoxy: maybe(yesOrNo('epoxy')),
-        lightweight: maybe(yesOrNo('lightweight')),
-        lapClass: maybe(choice('lapClass', ['A', 'B'] as const)),
-      }),
+      developmentLap(),
+      ...standardLaps(),
     ]),
   reckon,
 });

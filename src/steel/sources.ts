@@ -41,6 +41,16 @@ export const IRC_LAPS: Source = {
   fromMemory: false,
 };
 
+export const IRC_ALTERNATE: Source = {
+  kind: 'published',
+  title:
+    'International Residential Code, maximum spacing for alternate bar size and grade, as shown by a public code library',
+  publisher: 'International Code Council',
+  edition: '2018 family',
+  locator: 'table R608.5.4(2), R404.1.2(9) in earlier editions: as much steel times its yield strength',
+  fromMemory: false,
+};
+
 export const PLACING_TOLERANCE: Source = {
   kind: 'published',
   title: 'General principles for bar placing, part 1',
@@ -191,6 +201,32 @@ export const ACI_318_DEVELOPMENT: Source = {
   publisher: 'American Concrete Institute; lecture notes on reinforced concrete',
   edition: '2019',
   locator: '25.4.2 and the class A and B splices',
+  fromMemory: false,
+};
+
+export const EUROCODE_LAPS: Source = {
+  kind: 'published',
+  title:
+    'ICE Manual of Structural Design: Buildings, recommended minimum lap and anchorage lengths to EN 1992-1-1',
+  publisher: 'Institution of Civil Engineers',
+  locator: 'table 17.12 and its notes; the equations of EN 1992-1-1, 8.4 and 8.7, from memory',
+  fromMemory: false,
+};
+
+export const CSA_LAPS: Source = {
+  kind: 'published',
+  title: 'CSA A23.3, tension development length and splices',
+  publisher: 'CSA Group',
+  locator: '12.2.3, of which an engineer’s page gives a table for slabs, and 12.15',
+  fromMemory: true,
+};
+
+export const AS_3600_LAPS: Source = {
+  kind: 'published',
+  title: 'AS 3600, basic development length in tension, as quoted in a design table',
+  publisher: 'Standards Australia',
+  locator:
+    '13.1.2.2: 25,000 d ÷ ((132 − d) √f′c) at 500 MPa, at least 29 k1 d; the lap factor of 13.2.2 from memory',
   fromMemory: false,
 };
 

@@ -1,10 +1,11 @@
 /**
  * Least steel in a slab on ground, and what provides it.
  *
- * By ratio: `A = r × b × t` in a width `b`, with 0.0018 for grade 60 and 0.0020 for grades 40 and 50.
+ * By ratio: `A = r × b × t` in a width `b`, with 0.0018 for grade 60, 420, and stronger, 0.0020 for weaker grades.
  * By drag: `A = F × L × b × w ÷ (2 × f)`, the pull of a slab of weight `w` dragged over its base from
  * both ends, with friction factor `F`, joints `L` apart and working stress `f`. Drag alone would have thin slabs
- * with bars many feet apart: by either rule no bars are offered farther apart than `min(5 × t, 18 in)`.
+ * with bars many feet apart: by no rule are bars offered farther apart than `min(5 × t, 18 in)`.
+ * Instead of bars that the plans call for: `A = a × b ÷ s × F ÷ f`, as much steel times its yield strength as they have.
  */
 
 import { Decimal } from '../quantity/decimal';
@@ -17,14 +18,22 @@ import {
   quantityOf,
   systemOfQuantity,
 } from '../quantity/quantity';
-import type { System } from '../quantity/units';
 import { type Calculation, define } from '../reckoning/calculation';
 import { choice, fields, kinds, maybe, quantity, wholeNumber, word } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import { type AnyBarSize, BAR_GRADES, type BarGrade, sectionOf } from './bars';
+import { barField } from './bar-field';
+import {
+  type AnyBarSize,
+  BAR_GRADES,
+  type BarGrade,
+  sectionOf,
+  usualGrade,
+  usualGradeOf,
+  yieldOf,
+} from './bars';
 import { steelGoverned } from './cautions';
 import {
   CONCRETE_DENSITY,
@@ -35,8 +44,8 @@ import {
   YIELD as USUAL_YIELD,
   WIDEST_SPACING,
 } from './ordinary';
-import { ACI_318_RATIO, CRSI_BARS, CRSI_DRAG, WRI_STYLES } from './sources';
-import { readStyle, STOCK_STYLES, writeMetricStyle } from './wire';
+import { ACI_318_RATIO, CRSI_BARS, CRSI_DRAG, IRC_ALTERNATE, WRI_STYLES } from './sources';
+import { AREA_UNIT, needOf, type SteelNeed, WIDTH } from './steel-choices';
 
 /** Steel by a ratio of the section of the slab. */
 export interface RatioSteelInput {
@@ -44,7 +53,7 @@ export interface RatioSteelInput {
   readonly kind: 'ratio';
   /** Thickness of the slab. */
   readonly thickness: QuantityInput<'length'>;
-  /** By default 60. */
+  /** By default 60, or 420 in a metric job. */
   readonly grade?: BarGrade;
   /** Steel over concrete; by default that of the grade. */
   readonly ratio?: QuantityInput<'ratio'>;
@@ -74,42 +83,26 @@ export interface DragSteelInput {
   readonly spacingLimit?: QuantityInput<'length'>;
 }
 
-/** Input of {@link steelMinimum}. */
-export type SteelMinimumInput = RatioSteelInput | DragSteelInput;
-
-/** A bar and the widest spacing that still provides enough. */
-export interface BarChoice {
-  /** Size of the bars. */
+/** Other bars, or mesh, instead of the bars that the plans call for. */
+export interface InsteadSteelInput {
+  /** Instead of bars that are called for. */
+  readonly kind: 'instead';
+  /** Thickness of the slab. */
+  readonly thickness: QuantityInput<'length'>;
+  /** The bars that are called for. */
   readonly bar: AnyBarSize;
-  /** Rounded down to a whole inch, or to 10 mm. */
-  readonly spacing: Quantity<'length'>;
-  /** What they provide in a foot of width; left out in a metric job. */
-  readonly areaPerFoot?: Quantity<'area'>;
-  /** What they provide in a meter of width; left out in a customary job. */
-  readonly areaPerMeter?: Quantity<'area'>;
+  /** How far apart they are called for, center to center. */
+  readonly spacing: QuantityInput<'length'>;
+  /** Grade that is called for; by default the usual one of such bars. */
+  readonly grade?: BarGrade;
+  /** Grade of the steel instead; by default the same. */
+  readonly insteadGrade?: BarGrade;
+  /** No bars farther apart than this; by default the lesser of 5 thicknesses and 18 in. */
+  readonly spacingLimit?: QuantityInput<'length'>;
 }
 
-/** A stock mesh that provides enough. */
-export interface MeshChoice {
-  /** Style in inches and W or D numbers, or in millimeters and MW or MD numbers. */
-  readonly style: string;
-  /** What its wires along provide in a foot of width; left out in a metric job. */
-  readonly areaPerFoot?: Quantity<'area'>;
-  /** What its wires along provide in a meter of width; left out in a customary job. */
-  readonly areaPerMeter?: Quantity<'area'>;
-}
-
-/** Steel that is needed one way, and what provides it. */
-export interface SteelNeed {
-  /** In a foot of width; left out in a metric job. */
-  readonly areaPerFoot?: Quantity<'area'>;
-  /** In a meter of width; left out in a customary job. */
-  readonly areaPerMeter?: Quantity<'area'>;
-  /** Bars of #3 to #6, or of 10M to 20M and 8 to 16 mm, each at its widest spacing that is enough. */
-  readonly bars: readonly BarChoice[];
-  /** Stock styles that are enough, lightest first. */
-  readonly mesh: readonly MeshChoice[];
-}
+/** Input of {@link steelMinimum}. */
+export type SteelMinimumInput = RatioSteelInput | DragSteelInput | InsteadSteelInput;
 
 /** Figures of {@link steelMinimum}. */
 export interface SteelMinimumFigures {
@@ -146,68 +139,36 @@ interface ByDrag {
   readonly spacingLimit: Length | undefined;
 }
 
-/** The width that steel is given for. */
-const WIDTH = /*#__PURE__*/ paired('length', '1 ft', '1 m');
-const STEP = /*#__PURE__*/ paired('length', '1 in', '10 mm');
+interface Instead {
+  readonly kind: 'instead';
+  readonly thickness: Length;
+  readonly bar: AnyBarSize;
+  readonly spacing: Length;
+  readonly grade: BarGrade | undefined;
+  readonly insteadGrade: BarGrade | undefined;
+  readonly spacingLimit: Length | undefined;
+}
+
+type Parsed = ByRatio | ByDrag | Instead;
+
 const WIDEST = /*#__PURE__*/ paired('length', '18 in', '450 mm');
 const FRICTION = constant(() => ratio('1.5:1'));
-/** Grade 60, which metric standards name 420. */
+/** Of grade 60, and of 420. */
 const YIELD = /*#__PURE__*/ paired('pressure', '60000 psi', '420 MPa');
 export const CONCRETE = /*#__PURE__*/ paired('density', '150 pcf', '2400 kg/m3');
 const WEIGHT_EACH = /*#__PURE__*/ paired('mass-per-area', '12.5 lb/ft2', '24 kg/m2');
 const EACH = /*#__PURE__*/ paired('length', '1 in', '10 mm');
-const CHOICES: Readonly<Record<System, readonly AnyBarSize[]>> = {
-  customary: ['#3', '#4', '#5', '#6'],
-  metric: ['10M', '15M', '20M', '8 mm', '10 mm', '12 mm', '16 mm'],
-};
-
-/** Steel in the width of the unit system, by its name. */
-const perWidth = (area: Area, system: System): { areaPerFoot: Area } | { areaPerMeter: Area } =>
-  system === 'metric' ? { areaPerMeter: area.in('mm2') } : { areaPerFoot: area.in('in2') };
-
-/** Widest spacing on a whole step that provides the area, under the limit. */
-function barChoice(bar: AnyBarSize, needed: Area, limit: Length, system: System): BarChoice[] {
-  const [a, b] = [sectionOf(bar), WIDTH.as(system)];
-  const widest = b.times(a.over(needed));
-  const most = (limit.lessThan(widest) ? limit : widest).downTo(STEP.as(system));
-  if (most.sign() <= 0) return [];
-  const spacing = system === 'metric' ? most.in('mm') : most;
-  return [{ bar, spacing, ...perWidth(a.times(b.over(spacing)), system) }];
-}
-
-function meshChoices(needed: Area, system: System): MeshChoice[] {
-  return STOCK_STYLES.flatMap((style) => {
-    const read = readStyle(style);
-    if (!read) return [];
-    const { wire, spacing } = read.along;
-    const provided = wire.times(WIDTH.as(system).over(spacing));
-    if (provided.lessThan(needed)) return [];
-    return [{ style: system === 'metric' ? writeMetricStyle(read) : style, ...perWidth(provided, system) }];
-  });
-}
-
-/** @param needed - steel in the width of the unit system */
-function needOf(needed: Area, limit: Length, system: System): SteelNeed {
-  return {
-    ...perWidth(needed, system),
-    bars: CHOICES[system].flatMap((bar) => barChoice(bar, needed, limit, system)),
-    mesh: meshChoices(needed, system),
-  };
-}
-
-/** The width that steel is given for, in words. */
-const AREA_UNIT = { customary: 'in2', metric: 'mm2' } as const;
-
-const gradeRatio = (grade: BarGrade): string => (grade === '40' || grade === '50' ? '0.2%' : '0.18%');
+/** Weaker than grade 60, under its metric name too, which is a little more than 60,000 psi. */
+const gradeRatio = (grade: BarGrade): string => (yieldOf(grade).lessThan(yieldOf('60')) ? '0.2%' : '0.18%');
 
 function ratioFor(input: ByRatio, pad: Pad): Quantity<'ratio'> {
   if (input.ratio) return input.ratio;
-  const grade = input.grade ?? '60';
+  const grade = input.grade ?? usualGrade(pad.system);
   if (!input.grade) {
     pad.assume({
       name: 'grade',
       value: grade,
-      because: 'most bars are grade 60',
+      because: say`most bars are grade ${{ grade }}`,
       override: 'Give grade',
       source: ACI_318_RATIO,
     });
@@ -224,7 +185,7 @@ function ratioFor(input: ByRatio, pad: Pad): Quantity<'ratio'> {
 }
 
 /** No bars farther apart than this, by either rule. */
-function limitFor({ thickness: t, spacingLimit }: ByRatio | ByDrag, pad: Pad): Length {
+function limitFor({ thickness: t, spacingLimit }: Parsed, pad: Pad): Length {
   if (spacingLimit) return spacingLimit;
   const w = WIDEST.as(pad.system);
   const five = t.times(wholeNumber(5));
@@ -302,20 +263,57 @@ function byDrag(input: ByDrag, pad: Pad): SteelMinimumFigures {
   };
 }
 
-function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
-  const figures = input.kind === 'ratio' ? byRatio(input, pad) : byDrag(input, pad);
+function gradesFor(input: Instead, pad: Pad): readonly [called: BarGrade, instead: BarGrade] {
+  const called = input.grade ?? usualGradeOf(input.bar, pad.system);
+  const instead = input.insteadGrade ?? called;
+  for (const name of ['grade', 'insteadGrade'] as const) {
+    if (input[name]) continue;
+    pad.assume({
+      name,
+      value: name === 'grade' ? called : instead,
+      because:
+        name === 'grade'
+          ? say`most bars of this kind are grade ${{ grade: called }}`
+          : 'the same grade as is called for',
+      override: say`Give ${{ name }}`,
+      source: IRC_ALTERNATE,
+    });
+  }
+  return [called, instead];
+}
+
+function instead(input: Instead, pad: Pad): SteelMinimumFigures {
+  const { thickness: t, spacing: s } = input;
+  const [called, other] = gradesFor(input, pad);
+  const [a, b] = [sectionOf(input.bar), WIDTH.as(pad.system)];
+  const [F, f] = [yieldOf(called), yieldOf(other)];
+  const A = a.times(b.over(s)).times(F.over(f)).in(AREA_UNIT[pad.system]);
+  const what = say`steel in ${{ width: b }} of width that carries as much, by the yield strengths`;
+  pad.step(what, 'A = a × b ÷ s × F ÷ f', { a, b, s, F, f }, A);
+  const limit = limitFor(input, pad);
+  const need = needOf(A, limit, pad.system);
+  return { along: need, across: need, ratio: A.over(b.times(t)).in('%'), spacingLimit: limit };
+}
+
+function byKind(input: Parsed, pad: Pad): SteelMinimumFigures {
+  if (input.kind === 'instead') return instead(input, pad);
+  return input.kind === 'ratio' ? byRatio(input, pad) : byDrag(input, pad);
+}
+
+function reckon(input: Parsed, pad: Pad): SteelMinimumFigures {
+  const figures = byKind(input, pad);
   pad.caution(steelGoverned);
   return figures;
 }
 
 /**
- * Least steel in a slab on ground, with the bars and the mesh that provide it.
+ * Least steel in a slab on ground, or instead of bars that are called for, with the bars and the mesh that provide it.
  *
- * @param input - by ratio of the section, or by drag over the base
+ * @param input - by ratio of the section, by drag over the base, or instead of bars that are called for
  * @returns steel per foot and meter of width each way; bars with spacings, and mesh styles
  * @throws {InputError} for quantities that cannot be read or are not greater than zero
  * @source ratio: ACI 318-02 section 7.12 as given in Concrete International; drag: CRSI Engineering Data
- * Report 37. Whether a slab on ground needs steel at all is for the plans and the engineer to say
+ * Report 37; instead: the table of alternate bars of the International Residential Code. Whether a slab on ground needs steel at all is for the plans and the engineer to say
  * @example
  * ```ts
  * import { steelMinimum } from 'flatwork-reckoner';
@@ -323,13 +321,16 @@ function reckon(input: ByRatio | ByDrag, pad: Pad): SteelMinimumFigures {
  * const { figures } = steelMinimum({ kind: 'drag', thickness: '8 in', length: '24 ft' });
  * figures.along.areaPerFoot?.format('in2', { places: 3 }); // '0.045 in2'
  * figures.along.bars[0]?.spacing.format('in'); // '18 in'
+ *
+ * const other = steelMinimum({ kind: 'instead', thickness: '6 in', bar: '#4', spacing: '12 in' });
+ * other.figures.along.bars[0]?.spacing.format('in'); // '6 in'
  * ```
  */
 export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> = /*#__PURE__*/ define({
   id: 'steel-minimum',
   title: 'Minimum steel',
   version: 1,
-  sources: [ACI_318_RATIO, CRSI_DRAG, CRSI_BARS, WRI_STYLES],
+  sources: [ACI_318_RATIO, CRSI_DRAG, CRSI_BARS, WRI_STYLES, IRC_ALTERNATE],
   input: () =>
     kinds('kind', [
       fields({
@@ -348,6 +349,15 @@ export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> =
         yieldStrength: maybe(quantity('pressure', 'yieldStrength', 'positive', USUAL_YIELD)),
         stress: maybe(quantity('pressure', 'stress', 'positive', STRESS)),
         unitWeight: maybe(quantity('density', 'unitWeight', 'positive', CONCRETE_DENSITY)),
+        spacingLimit: maybe(quantity('length', 'spacingLimit', 'positive', WIDEST_SPACING)),
+      }),
+      fields({
+        kind: word('instead'),
+        thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
+        bar: barField('bar'),
+        spacing: quantity('length', 'spacing', 'positive', WIDEST_SPACING),
+        grade: maybe(choice('grade', BAR_GRADES)),
+        insteadGrade: maybe(choice('insteadGrade', BAR_GRADES)),
         spacingLimit: maybe(quantity('length', 'spacingLimit', 'positive', WIDEST_SPACING)),
       }),
     ]),

@@ -11,7 +11,8 @@ import { paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import type { Pad } from '../reckoning/pad';
-import { type AnyBarSize, diameterOf, sectionOf } from './bars';
+import { say } from '../reckoning/words';
+import { type AnyBarSize, diameterOf, sectionOf, usualGrade } from './bars';
 import { tiedAndIsolated, tiedGroundMoves, tiedToWall, tiesBonded, tiesTooFew } from './cautions';
 import { CRSI_DRAG, TIE_BAR_SIZE, TIE_BARS } from './sources';
 import { CONCRETE, pressureOf } from './steel-minimum';
@@ -57,7 +58,7 @@ function dragSpacing(input: TieInput, B: Length, bar: AnyBarSize, pad: Pad): Len
   const f = input.stress ?? STRESS.as(pad.system);
   for (const [name, value, because] of [
     ['friction', FRICTION(), 'the usual friction factor'],
-    ['stress', STRESS, 'two thirds of the yield strength of grade 60'],
+    ['stress', STRESS, say`two thirds of the yield strength of grade ${{ grade: usualGrade(pad.system) }}`],
   ] as const) {
     if (!input[name]) pad.assume({ name, value, because, override: overridden(name), source: CRSI_DRAG });
   }

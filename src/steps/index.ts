@@ -1,10 +1,6 @@
 /** Steps: how many, how high and how deep. */
+
+export type { StepLayoutFigures, StepLayoutsFigures, StoryPoleMark } from './layouts';
 export type { StepRules } from './rules';
-export {
-  type StepDoorInput,
-  type StepLayoutFigures,
-  type StepLayoutInput,
-  type StepLayoutsFigures,
-  type StoryPoleMark,
-  stepLayout,
-} from './step-layout';
+export { stepLayout } from './step-layout';
+export type { StepDoorInput, StepLayoutInput } from './step-layout-input';

@@ -1,43 +1,31 @@
 /** Weather: drying of the surface, concrete hot and cold, maturity and strength. */
+export type {
+  Bleeding,
+  ChangedDrying,
+  DryingChange,
+  DryingLimit,
+  DryingMeasure,
+  EvaporationRateFigures,
+} from './drying-figures';
+export { type EvaporationRateInput, evaporationRate } from './evaporation-rate';
 export {
-  type Bleeding,
-  type ChangedDrying,
-  type DryingChange,
-  type DryingLimit,
-  type DryingMeasure,
-  type EvaporationRateFigures,
-  type EvaporationRateInput,
-  evaporationRate,
-} from './evaporation-rate';
-export {
-  type AggregateInput,
   type FreshConcreteTemperatureFigures,
-  type FreshConcreteTemperatureInput,
   freshConcreteTemperature,
-  type IceInput,
   type IngredientHeat,
-  type IngredientInput,
-  type WantedTemperature,
 } from './fresh-concrete-temperature';
-export {
-  type CalibrationInput,
-  type MaturityFigures,
-  type MaturityInput,
-  maturity,
-  type ReadingInput,
-  type WantedStrength,
-} from './maturity';
-export {
-  type ForecastInput,
-  type HotLimit,
-  type PlacingLimitsFigures,
-  type PlacingLimitsInput,
-  type Protection,
-  type ProtectionRule,
-  type PublishedProtection,
-  placingLimits,
-  type WeatherMeasure,
-} from './placing-limits';
+export type { AggregateInput, FreshConcreteTemperatureInput, IceInput, IngredientInput } from './fresh-mix';
+export { type MaturityFigures, maturity } from './maturity';
+export type { CalibrationInput, MaturityInput, ReadingInput } from './maturity-input';
+export { placingLimits } from './placing-limits';
+export type {
+  HotLimit,
+  PlacingLimitsFigures,
+  ProtectionRule,
+  PublishedProtection,
+  WeatherMeasure,
+} from './placing-limits-figures';
+export type { ForecastInput, PlacingLimitsInput, Protection } from './placing-limits-input';
+export type { WantedStrength } from './strength-curve';
 export {
   type CementKind,
   type PublishedTime,
@@ -49,3 +37,4 @@ export {
   type TimeForUse,
   type UseInput,
 } from './strength-gain';
+export type { WantedTemperature } from './wanted-temperature';

@@ -15,6 +15,7 @@ import { numberOf, pure } from '../quantity/numbers';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { strength as concreteStrength } from '../reckoning/concrete-strength';
 import { choice, type Field, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, type Source } from '../reckoning/source';
@@ -46,7 +47,7 @@ export interface UseInput {
 
 /** Input of {@link strengthGain}. */
 export interface StrengthGainInput {
-  /** Strength at 28 days that the mix reaches: as specified, or as its cylinders average. */
+  /** Strength at 28 days that the mix reaches: as specified, or as its cylinders average; or a class as `C30/37`. */
   readonly strength: QuantityInput<'pressure'>;
   /** By default `ordinary`. */
   readonly cement?: CementKind;
@@ -310,7 +311,7 @@ const useField = (): Field<Use> =>
     {
       use: choice('use', ['strip', 'saw', 'walk', 'drive', 'load', 'backfill'] as const),
       share: maybe(quantity('ratio', 'share', 'positive')),
-      strength: maybe(quantity('pressure', 'strength', 'positive', STRENGTH)),
+      strength: maybe(concreteStrength('strength', STRENGTH)),
     },
     oneOf(['share'], ['strength']),
   );
@@ -350,7 +351,7 @@ export const strengthGain: Calculation<StrengthGainInput, StrengthGainFigures> =
   sources: [ACI_209, MODEL_CODE, MINDESS_RATIO, BEALL_TIMES],
   input: () =>
     fields({
-      strength: quantity('pressure', 'strength', 'positive', STRENGTH),
+      strength: concreteStrength('strength', STRENGTH),
       cement: maybe(choice('cement', ['rapid', 'ordinary', 'slow'] as const)),
       curedAt: maybe(quantity('temperature', 'curedAt', 'any', CURED_AT)),
       ages: maybe(list(quantity('time', 'age', 'positive', AGE), 1, MOST_AGES)),

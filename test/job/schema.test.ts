@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import Ajv2020, { type ValidateFunction } from 'ajv/dist/2020';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { jobSchema } from '../../src/catalog/index';
+import { DAY_PARTS } from '../../src/job/day-inputs';
 import { type JobInput, jobTakeoff } from '../../src/job/index';
 import { ELEMENT_PARTS, JOB_PARTS } from '../../src/job/part-inputs';
 import { runs } from '../support/effort';
@@ -24,7 +25,14 @@ const demo = (file: string): unknown =>
   JSON.parse(readFileSync(new URL(`../../scripts/demo/${file}.json`, import.meta.url), 'utf8'));
 
 /** Refused for their names, which no schema can hold to each other. */
-const BY_VALUE = ['bad-same-name', 'bad-stands-on-nothing', 'bad-bare-thickness'];
+const BY_VALUE = [
+  'bad-same-name',
+  'bad-stands-on-nothing',
+  'bad-bare-thickness',
+  'bad-day-of-nothing',
+  'bad-poured-twice',
+  'bad-two-tuesdays',
+];
 
 describe('the schema of a job document', () => {
   it('is one for strict readers, and takes every job that is taken', () => {
@@ -37,7 +45,11 @@ describe('the schema of a job document', () => {
   });
 });
 
-const PARTS = [...Object.entries(ELEMENT_PARTS), ...Object.entries(JOB_PARTS)] as const;
+const PARTS = [
+  ...Object.entries(ELEMENT_PARTS),
+  ...Object.entries(JOB_PARTS),
+  ...Object.entries(DAY_PARTS).map(([part, id]) => [`${part} of a day`, id] as const),
+] as const;
 
 /** Members that the job puts in itself. */
 const withoutJobs = (part: string, input: object): object => {
@@ -50,25 +62,33 @@ const withoutJobs = (part: string, input: object): object => {
   return Object.fromEntries(Object.entries(input).filter(([name]) => !from.includes(name)));
 };
 
-const jobOf = (part: string, input: object): JobInput =>
-  (part in JOB_PARTS
-    ? {
-        version: 1,
-        shared: { allowance: '5%' },
-        order: { increment: '0.25 yd3', truckCapacity: '9 yd3' },
-        elements: [
-          {
-            name: 'pad',
-            outline: { shape: 'rectangle', length: '20 ft', width: '10 ft' },
-            thickness: '4 in',
-            slab: true,
-            bars: { bar: '#4', spacing: '12 in', cover: '3 in' },
-            count: 2,
-          },
-        ],
-        [part]: withoutJobs(part, input),
-      }
-    : { version: 1, elements: [{ name: 'pad', [part]: input }] }) as JobInput;
+/** A job whose slab is known, for parts that go by it. */
+const known = {
+  version: 1,
+  shared: { allowance: '5%' },
+  order: { increment: '0.25 yd3', truckCapacity: '9 yd3' },
+  elements: [
+    {
+      name: 'pad',
+      outline: { shape: 'rectangle', length: '20 ft', width: '10 ft' },
+      thickness: '4 in',
+      slab: true,
+      bars: { bar: '#4', spacing: '12 in', cover: '3 in' },
+      count: 2,
+    },
+  ],
+};
+
+const isOfJob = (part: string): boolean => part in JOB_PARTS || part.endsWith(' of a day');
+
+function jobOf(part: string, input: object): JobInput {
+  const [name = '', ofDay] = part.split(' of a ');
+  const own = { [name]: withoutJobs(name, input) };
+  if (ofDay)
+    return { ...known, days: [{ name: 'Tuesday', elements: ['pad'], ...own }] } as unknown as JobInput;
+  if (isOfJob(part)) return { ...known, ...own } as unknown as JobInput;
+  return { version: 1, elements: [{ name: 'pad', ...own }] } as unknown as JobInput;
+}
 
 const sound = (id: string): Vector[] => {
   const all = vectors.filter(({ calculation, expect: { error } }) => calculation === id && !error);
@@ -123,7 +143,7 @@ describe.each(PARTS)('the part %s', (part, id) => {
     for (const { id: name, input } of sound(id)) {
       expect(fits(jobOf(part, input as object)), `${name} ${why()}`).toBe(true);
       for (const left of Object.keys(input as object)) {
-        if (part in JOB_PARTS || left === 'kind') continue;
+        if (isOfJob(part) || left === 'kind') continue;
         const { [left]: _, ...rest } = input as Record<string, unknown>;
         expect(fits(jobOf(part, rest)), `${name} without ${left} ${why()}`).toBe(true);
       }

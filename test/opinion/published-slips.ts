@@ -22,7 +22,7 @@ export interface Published {
 
 type Is = Published['is'];
 
-function line(
+export function line(
   where: string,
   what: string,
   lines: readonly Line[],
@@ -34,17 +34,17 @@ function line(
   return { where, what, calculation: calculation as AnyCalculation, input, claims, is };
 }
 
-const one = (figure: string, formula: string, ...gives: Line['gives']): Line[] => [
+export const one = (figure: string, formula: string, ...gives: Line['gives']): Line[] => [
   { figure, formula, gives },
 ];
 
-const GILLETTE = 'Gillette and Hill, Concrete Construction: Methods and Costs, 1908';
-const NONE = ':1';
+export const GILLETTE = 'Gillette and Hill, Concrete Construction: Methods and Costs, 1908';
+export const NONE = ':1';
 
 /** A number without a unit. */
-const n = (text: string): readonly ['ratio', string] => ['ratio', `${text}:1`];
-const usd = (text: string): readonly ['money', string] => ['money', `${text} USD`];
-const len = (text: string): readonly ['length', string] => ['length', text];
+export const n = (text: string): readonly ['ratio', string] => ['ratio', `${text}:1`];
+export const usd = (text: string): readonly ['money', string] => ['money', `${text} USD`];
+export const len = (text: string): readonly ['length', string] => ['length', text];
 
 const money: readonly Published[] = [
   line(

@@ -1,12 +1,15 @@
 /** What the pages of a job may say: jobs that have each vector of a part's calculation as that part, and its schemas. */
 import { loadCalculation } from '../../src/catalog/index';
+import { DAY_PARTS } from '../../src/job/day-inputs';
 import type { JobInput } from '../../src/job/document';
 import { ELEMENT_PARTS, JOB_PARTS } from '../../src/job/part-inputs';
 import { spoken } from '../../src/report/labels';
 import type { Vector } from './vectors';
 
 /** Calculations whose words stand on the page of a crew. */
-export const PART_IDS: readonly string[] = [...new Set(Object.values(ELEMENT_PARTS))];
+export const PART_IDS: readonly string[] = [
+  ...new Set([...Object.values(ELEMENT_PARTS), ...Object.values(DAY_PARTS)]),
+];
 
 /** Calculations of the job as a whole, of which a page shows what to watch out for. */
 export const WHOLE_IDS: readonly string[] = [...Object.values(JOB_PARTS), 'mix-requirements', 'job-takeoff'];
@@ -15,6 +18,9 @@ export const WHOLE_IDS: readonly string[] = [...Object.values(JOB_PARTS), 'mix-r
 export function jobWith({ calculation, input }: Vector): JobInput | undefined {
   const part = Object.entries(ELEMENT_PARTS).find(([, id]) => id === calculation)?.[0];
   if (part !== undefined) return { version: 1, elements: [{ name: '§', [part]: input }] };
+  const ofDay = Object.entries(DAY_PARTS).find(([name, id]) => name !== 'trucks' && id === calculation)?.[0];
+  if (ofDay !== undefined)
+    return { version: 1, elements: [{ name: '§' }], days: [{ name: '§', elements: ['§'], [ofDay]: input }] };
   return calculation === 'job-takeoff' ? (input as JobInput) : undefined;
 }
 

@@ -11,12 +11,13 @@
  */
 import { nextEdge } from '../../geometry/tin';
 import { Decimal, ZERO } from '../../quantity/decimal';
-import { lowerEnd, NO_FALL, reachOf } from '../flow';
+import { reachOf } from '../flow';
 import { type Held, valleysHeld } from '../held';
 import { faultyFacets } from '../judged';
 import { middleOf } from '../lines';
 import { pondsFound } from '../pond-figures';
 import type { FoundPond } from '../ponds';
+import { lowerEnd, NO_FALL } from '../runs';
 import { rate } from '../shapes';
 import type { Site } from '../terrain';
 import { isFlat } from '../valleys';

@@ -6,6 +6,8 @@ export const cautionsConcrete: Language = {
     '{what} se cimienta a {actual} de profundidad, por encima de la profundidad de helada de {limit}: el suelo debajo se congela y lo levanta. Vaya más hondo, o protéjalo de la helada como permitan el código local y el ingeniero',
   '{what} is founded {actual} deep; under exterior footings at least {limit} below undisturbed ground is usual even without frost. The plans and the local code govern':
     '{what} se cimienta a {actual} de profundidad; bajo zapatas exteriores lo usual es al menos {limit} bajo suelo sin remover, aun sin heladas. Rigen los planos y el código local',
+  '{what} is {actual} thick; codes have footings at least {limit} thick, since what they carry breaks a thinner one. The plans and the local code govern':
+    '{what} tiene {actual} de espesor; los códigos piden zapatas de al menos {limit}, pues lo que cargan rompe una más delgada. Rigen los planos y el código local',
   'less than {limit} of concrete lies over the core; it may break through. The plans and the engineer govern':
     'queda menos de {limit} de concreto sobre el núcleo; puede romperse y hundirse. Rigen los planos y el ingeniero',
   'the slab is thinner than the {limit} that a slab on ground is usually required to have; follow the plans and the local code':

@@ -12,6 +12,8 @@ export const cautionsMix: Language = {
     'un revenimiento de {actual} pasa de {limit}: si no lo da un plastificante, es agua, que sangra, encoge y debilita la superficie',
   'concrete with {actual} of air blisters and peels under a hard trowel; {limit} is the most for such a floor':
     'el concreto con {actual} de aire se ampolla y se pela bajo la llana metálica; {limit} es lo máximo para un piso así',
+  'a hard trowel closes the skin of a garage floor over its air and water: it blisters, and what cars drip scales it. Float it and broom it, or, where the residential code is kept, ask for air of 3% and a strength of {strength} at least, and trowel it late and lightly':
+    'la llana metálica cierra la superficie de un piso de cochera sobre su aire y su agua: se ampolla, y lo que gotean los coches la descascara. Pásele flota y escobilla, o, donde rige el código residencial, pida aire de 3% y resistencia de {strength} como mínimo, y alísela tarde y sin insistir',
   'concrete with {actual} of air will scale where it freezes wet; it needs {limit} or more: {instead}. No sealer makes up for it':
     'el concreto con {actual} de aire se descascarará donde se congela mojado; necesita {limit} o más: {instead}. Ningún sellador lo compensa',
   'concrete with air is not hard-troweled where it freezes: the skin closes over the water, loses its air and scales. Float it and broom it':

@@ -10,6 +10,7 @@
 import type { Language } from '../../report/show';
 import { cautionsBase } from './cautions-base';
 import { cautionsConcrete } from './cautions-concrete';
+import { cautionsDay } from './cautions-day';
 import { cautionsFinish } from './cautions-finish';
 import { cautionsForms } from './cautions-forms';
 import { cautionsGrade } from './cautions-grade';
@@ -20,6 +21,7 @@ import { cautionsOrdinary } from './cautions-ordinary';
 import { cautionsPour } from './cautions-pour';
 import { cautionsSteel } from './cautions-steel';
 import { cautionsSteps } from './cautions-steps';
+import { day } from './day';
 import { labelsAB } from './labels-a-b';
 import { labelsCD } from './labels-c-d';
 import { labelsEF } from './labels-e-f';
@@ -52,6 +54,7 @@ export type { Language } from '../../report/show';
 export const spanish: Language = {
   ...cautionsBase,
   ...cautionsConcrete,
+  ...cautionsDay,
   ...cautionsFinish,
   ...cautionsForms,
   ...cautionsGrade,
@@ -62,6 +65,7 @@ export const spanish: Language = {
   ...cautionsPour,
   ...cautionsSteel,
   ...cautionsSteps,
+  ...day,
   ...labelsAB,
   ...labelsCD,
   ...labelsEF,

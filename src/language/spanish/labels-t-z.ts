@@ -135,6 +135,7 @@ export const labelsTZ: Language = {
   walls: 'muros',
   warning: 'advertencia',
   'warped-quad': 'cuadrilátero alabeado',
+  waist: 'garganta',
   wash: 'pendiente de lavado',
   'wash out time': 'tiempo de lavado',
   waste: 'desperdicio',

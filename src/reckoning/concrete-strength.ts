@@ -1,6 +1,7 @@
 /**
- * The strength of concrete as a job writes it: `4000 psi`, `28 MPa`, or the class `C25/30`, the strength of a cylinder
- * and of a cube in MPa. EN 206 and BS 8500, the pairs from memory. What is reckoned with is that of the cylinder.
+ * The strength of concrete as a job writes it: `4000 psi`, `28 MPa`, the class `C25/30`, the strength of a cylinder
+ * and of a cube in MPa, or the grade `N32`, that of a cylinder. EN 206 and BS 8500, the pairs from memory; AS 1379, its
+ * grades from memory. What is reckoned with is the strength of the cylinder.
  */
 import { fault, quoted } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
@@ -8,8 +9,8 @@ import { pressure } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { twoWays } from '../quantity/text-faults';
 import { say } from '../quantity/words';
-import { type Field, quantity } from '../reckoning/fields';
-import type { Ordinary } from '../reckoning/ordinary';
+import { type Field, quantity } from './fields';
+import type { Ordinary } from './ordinary';
 
 /** Cylinder and cube, in MPa. */
 const CLASSES =
@@ -17,6 +18,8 @@ const CLASSES =
     ' ',
   );
 
+/** Grades of normal concrete, cylinders in MPa. */
+const GRADE = /^N ?(20|25|32|40|50|65|80|100)$/i;
 const CLASS = /^C ?(\d{1,2})(?: ?\/ ?(\d{2,3}))?$/i;
 
 const noSuchClass = (what: string, text: string): Fault =>
@@ -27,6 +30,8 @@ const noSuchClass = (what: string, text: string): Fault =>
 
 /** The strength of a class; a fault where there is none such, or where one number may be either strength. */
 function classOf(what: string, text: string): Quantity<'pressure'> | Fault | undefined {
+  const grade = GRADE.exec(text.trim())?.[1];
+  if (grade !== undefined) return pressure(`${grade} MPa`);
   const [, cylinder, cube] = CLASS.exec(text.trim()) ?? [];
   if (cylinder === undefined) return undefined;
   if (cube !== undefined)

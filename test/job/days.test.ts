@@ -1,0 +1,210 @@
+/** Days of a job: each part as somebody would chain the calculations by hand, and every cubic yard on one day. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { pourOrder } from '../../src/drawing/pour-order';
+import type { JobDayInput, JobInput } from '../../src/job/index';
+import { jobTakeoff, reckonJob } from '../../src/job/index';
+import { elementsOf } from '../../src/job/job-takeoff';
+import { concreteOrder } from '../../src/pour/concrete-order';
+import { type DayPlanFigures, dayPlan } from '../../src/pour/day-plan';
+import { truckPlan } from '../../src/pour/truck-plan';
+import { jobHtml } from '../../src/report/index';
+import { evaporationRate } from '../../src/weather/evaporation-rate';
+import { placingLimits } from '../../src/weather/placing-limits';
+import { runs } from '../support/effort';
+
+const slab = (name: string, length: string, width: string, thickness: string) => ({
+  name,
+  outline: { shape: 'rectangle', length, width } as const,
+  thickness,
+  slab: true,
+});
+
+const trucks = { placing: { kind: 'chute' }, travelTime: '20 min', crewRate: '16 yd3/h' } as const;
+const work = { finish: 'broom', finishers: 3, finishRate: { area: '250 ft2', in: '1 h' } } as const;
+
+const weather = {
+  startAt: '7:00',
+  airTemperature: '75 degF',
+  concreteTemperature: '72 degF',
+  humidity: '50%',
+  wind: '6 mph',
+} as const;
+
+const yard = (...days: readonly JobDayInput[]): JobInput => ({
+  version: 1,
+  shared: { allowance: '5%' },
+  order: { increment: '0.25 yd3', truckCapacity: '10 yd3' },
+  trucks,
+  elements: [
+    slab('delivery slab', '27 ft', '24 ft', '4 in'),
+    slab('bin pad', '13.5 ft', '12 ft', '6 in'),
+    slab('walk', '27 ft', '4 ft', '4 in'),
+  ],
+  days,
+});
+
+const tuesday: JobDayInput = {
+  name: 'Tuesday',
+  elements: ['bin pad', 'delivery slab'],
+  ...weather,
+  evaporation: true,
+  limits: { forecast: { low: '55 degF' } },
+  plan: work,
+};
+
+const missingIn = (job: JobInput): string[] => jobTakeoff(job).figures.missing.map(({ at }) => at);
+
+const faultsOf = (job: unknown): string[] => {
+  const attempt = jobTakeoff.attempt(job as JobInput);
+  return attempt.ok ? [] : attempt.error.issues.map(({ code, path }) => `${code} ${path}`);
+};
+
+describe('a day of a job', () => {
+  it('is what its calculations give, one chained to the other by hand', () => {
+    const { parts } = reckonJob(yard(tuesday));
+    const of = (part: string) =>
+      parts.find((each) => each.day === 'Tuesday' && each.part === part)?.result.figures;
+    const order = concreteOrder({
+      increment: '0.25 yd3',
+      truckCapacity: '10 yd3',
+      elements: [
+        { volume: '3 yd3', allowance: '5%' },
+        { volume: '8 yd3', allowance: '5%' },
+      ],
+    }).figures;
+    const onTheRoad = truckPlan({
+      ...trucks,
+      loads: order.loads,
+      firstTruckAt: '7:00',
+      concreteTemperature: '72 degF',
+    }).figures;
+    const drying = evaporationRate({
+      air: '75 degF',
+      concrete: '72 degF',
+      humidity: '50%',
+      wind: '6 mph',
+    }).figures;
+    expect(of('order')).toEqual(order);
+    expect(of('trucks')).toEqual(onTheRoad);
+    expect(of('evaporation')).toEqual(drying);
+    expect(of('limits')).toEqual(
+      placingLimits({
+        thickness: '4 in',
+        concrete: '72 degF',
+        forecast: { placing: '75 degF', low: '55 degF' },
+      }).figures,
+    );
+    expect(of('plan')).toEqual(
+      dayPlan({
+        ...work,
+        startAt: '7:00',
+        airTemperature: '75 degF',
+        concreteTemperature: '72 degF',
+        area: '810 ft2',
+        placingTime: onTheRoad.ends,
+        age: onTheRoad.oldest,
+        evaporation: drying.rate,
+      }).figures,
+    );
+  });
+
+  it('takes humidity and wind for its plan where nothing else says what the surface dries at', () => {
+    const { evaporation: _, limits: __, ...day } = tuesday;
+    const { parts } = reckonJob(yard(day));
+    const plan = parts.find(({ part }) => part === 'plan');
+    expect(plan?.input).not.toHaveProperty('evaporation');
+    expect(String(plan?.input['humidity'])).toBe('50%');
+  });
+
+  it('goes by a rate of placing without trucks, and says its own of whatever it says', () => {
+    const day = { ...tuesday, trucks: false, plan: { ...work, placingRate: '11 yd3/h', startAt: '9:00' } };
+    const { parts } = reckonJob(yard(day));
+    const plan = parts.find(({ part }) => part === 'plan');
+    expect(parts.some((each) => each.part === 'trucks' && each.day !== undefined)).toBe(false);
+    const { placingTime, startsAt } = (plan?.result.figures ?? {}) as Partial<DayPlanFigures>;
+    expect([placingTime?.format('min'), startsAt?.time.format('h')]).toEqual(['60 min', '9 h']);
+  });
+
+  it('takes area that two of its slabs share once', () => {
+    const at = { x: '0 ft', y: '0 ft' };
+    const job = yard(tuesday);
+    const elements = job.elements.map((element) => (element.name === 'walk' ? element : { ...element, at }));
+    const { parts } = reckonJob({ ...job, elements });
+    expect(String(parts.find(({ part }) => part === 'plan')?.input['area'])).toBe('648 ft2');
+  });
+
+  it('says where it lacks something, and gives the rest', () => {
+    const { startAt: _, ...day } = tuesday;
+    expect(missingIn(yard({ ...day, plan: { finish: 'broom', finishers: 3 } }))).toEqual([
+      'days[0].startAt',
+      'days[0].plan.finishRate',
+    ]);
+    const { trucks: __, ...job } = yard({ ...tuesday, limits: true });
+    expect(missingIn(job)).toEqual(['days[0].limits.forecast', 'days[0].plan.placingTime']);
+  });
+
+  it('calls a fault by its place in the document, and once', () => {
+    expect(faultsOf(yard({ ...tuesday, wind: '6' }))).toEqual(['missing-unit days[0].wind']);
+    expect(faultsOf(yard({ ...tuesday, plan: { ...work, finishers: 0 } }))).toEqual([
+      'not-a-count days[0].plan.finishers',
+    ]);
+    expect(faultsOf(yard({ ...tuesday, trucks: { ageLimit: '90' } }))).toEqual([
+      'missing-unit days[0].trucks.ageLimit',
+    ]);
+    const wrong = {
+      ...yard(tuesday, { name: 'Friday', elements: ['walk'] }),
+      trucks: { ...trucks, travelTime: '20' },
+    };
+    expect(faultsOf(wrong)).toEqual(['missing-unit trucks.travelTime']);
+  });
+
+  it('tells the crew its times by the clock', () => {
+    const page = jobHtml('Rear yard', reckonJob(yard(tuesday)), 'crew');
+    expect(page).toContain('Tuesday');
+    expect(page).toContain('7:00 AM');
+  });
+});
+
+describe('the order of pouring', () => {
+  it('is that of the days, then that of the document', () => {
+    const job = reckonJob(yard(tuesday));
+    expect([...pourOrder(job, elementsOf(job) ?? [])]).toEqual([
+      ['bin pad', 1],
+      ['delivery slab', 2],
+      ['walk', 3],
+    ]);
+  });
+});
+
+describe('the concrete of a job', () => {
+  it('is poured on one day each, whatever the days', () => {
+    const names = ['a', 'b', 'c', 'd', 'e', 'f'];
+    const assigned = fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 6, maxLength: 6 });
+    fc.assert(
+      fc.property(assigned, fc.integer({ min: 1, max: 4 }), (days, count) => {
+        const elements = names.map((name, i) => ({ ...slab(name, `${10 + i} ft`, '9 ft', '4 in'), count }));
+        const told = [1, 2, 3].flatMap((n) => {
+          const some = names.filter((_, i) => days[i] === n);
+          return some.length > 0 ? [{ name: `day ${n}`, elements: some.reverse() }] : [];
+        });
+        const job: JobInput = {
+          version: 1,
+          shared: { allowance: '5%' },
+          order: { increment: '0.25 yd3', truckCapacity: '9 yd3' },
+          elements,
+        };
+        const whole = jobTakeoff(job).figures;
+        const split = jobTakeoff({ ...job, days: told }).figures;
+        expect(split.concrete?.compareTo(whole.concrete as NonNullable<typeof whole.concrete>)).toBe(0);
+        expect((split.days ?? []).map((day) => [day.name, day.elements])).toEqual(
+          told.map((day) => [day.name, day.elements]),
+        );
+        const sum = split.mixes.reduce((all, { net }) => all + net.toNumber('yd3'), 0);
+        expect(sum).toBeCloseTo(whole.concrete?.toNumber('yd3') ?? 0, 9);
+        expect(new Set(split.mixes.map(({ day }) => day)).size).toBe(split.mixes.length);
+      }),
+      { numRuns: runs(40) },
+    );
+  });
+});

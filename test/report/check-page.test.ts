@@ -1,0 +1,100 @@
+/** The page of a check: what was claimed beside what is reckoned, with its working, and no word of blame. */
+import { describe, expect, it } from 'vitest';
+import { concreteOrder, estimateCheck, slabVolume } from '../../src/index';
+import { InputError } from '../../src/quantity/input-error';
+import { checkHtml, checkMarkdown } from '../../src/report/index';
+
+const input = {
+  outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
+  thickness: '4 in',
+} as const;
+
+/** Words that turn a difference into a fault of somebody. */
+const BLAME =
+  /\b(?:mistakes?|errors?|wrong|fault|cheat\w*|false|lie[ds]?|blunder|incorrect|overcharg\w*|guilty)\b/i;
+
+const flat = (text: string): string => text.replace(/\s+/g, ' ');
+
+describe('the page of a check', () => {
+  it('lays each claim beside what is reckoned, with the difference in terms of the trade', () => {
+    const claims = [
+      { figure: 'volume', claimed: '7.47 yd3', line: '28 x 18 x 0.4 / 27' },
+      { figure: 'area', claimed: '504 ft2' },
+    ];
+    const page = flat(
+      checkMarkdown('Invoice', estimateCheck(slabVolume, input, claims), { input, claimedBy: 'the plant' }),
+    );
+    expect(page).toContain('Claimed by the plant. Not as reckoned: volume. As reckoned: area.');
+    // 28 × 18 × 1/3 ÷ 27 = 6.2222; 7.47 less that is 1.25, five quarters of a yard.
+    expect(page).toContain(
+      '| Volume | 7.47 yd3 | 6.22 yd3 | differs: 1.25 yd3 more, 20.05%; 5 times 0.25 yd3 |',
+    );
+    expect(page).toContain('28 x 18 x 0.4 / 27');
+    expect(page).toContain(
+      'A likely explanation is this: thickness is 4 in, and 0.4 ft was taken. That gives volume 7.47 yd3, area 504 ft2.',
+    );
+    expect(page).toContain('Look at thickness in what it was reckoned from.');
+    expect(page).toContain('2. volume: V = A × t = 504 ft2 × 4 in = 6.22 yd3');
+    expect(page).toContain('Thickness: 4 in');
+    expect(page).toContain('Measured again by');
+    expect(page).not.toMatch(BLAME);
+  });
+
+  it('tells less as less, and names the step of the working where it would show', () => {
+    const order = {
+      volume: '12.25 yd3',
+      allowance: '8%',
+      increment: '0.25 yd3',
+      truckCapacity: '9 yd3',
+    } as const;
+    const check = estimateCheck(concreteOrder, order, { order: '12.25 yd3' });
+    const page = flat(checkMarkdown('Order', check, { input: order }));
+    expect(page).toMatch(/differs: 1(?:\.00)? yd3 less/);
+    expect(page).toMatch(/A likely explanation is .*allowance/);
+    expect(page).not.toMatch(BLAME);
+  });
+
+  it('says that nothing explains it, where nothing does', () => {
+    const check = estimateCheck(slabVolume, input, { volume: '4321 yd3', area: '17.3 ft2' });
+    const page = checkMarkdown('Invoice', { ...check, slips: [] });
+    expect(page).toContain('No single slip was found that would explain it.');
+    expect(page).not.toContain('None of them is certain');
+  });
+
+  it('confirms what agrees, without a word of explanation', () => {
+    const page = checkMarkdown('Invoice', estimateCheck(slabVolume, input, { volume: '6.22 yd3' }), {
+      input,
+    });
+    expect(page).toContain('What was claimed agrees with what is reckoned, but for rounding.');
+    expect(page).not.toContain('What would explain it');
+    expect(page).not.toContain('Measured again');
+  });
+
+  it('stays in the units of the job', () => {
+    const metric = {
+      outline: { shape: 'rectangle', length: '8.5 m', width: '5.4 m' },
+      thickness: '125 mm',
+    } as const;
+    const page = checkMarkdown('Rechnung', estimateCheck(slabVolume, metric, { volume: '7.5 m3' }), {
+      input: metric,
+    });
+    expect(page).not.toMatch(/\d (?:ft|in|yd3)\b/);
+    expect(checkHtml('Rechnung', estimateCheck(slabVolume, metric, { volume: '7.5 m3' }))).toContain(
+      'size: A4',
+    );
+    const other = checkMarkdown('Invoice', estimateCheck(slabVolume, input, { volume: '7.47 yd3' }), {
+      system: 'metric',
+    });
+    expect(other).toContain('| Volume | 5.71 m3 | 4.76 m3 |');
+  });
+
+  it('keeps hostile words to their own text, and refuses what is no check', () => {
+    const bad = `<script>alert(1)</script>"><img src=x onerror=alert(1)>\u202E`;
+    const check = estimateCheck(slabVolume, input, [{ figure: 'volume', claimed: '7.47 yd3', line: bad }]);
+    const html = checkHtml(bad, check, { input, claimedBy: bad, job: bad, date: bad });
+    expect(html).not.toMatch(/<script|<img src=x/i);
+    expect(html).not.toContain('\u202E');
+    expect(checkMarkdown(bad, check, { claimedBy: bad })).not.toContain('<script');
+    expect(() => checkHtml('Invoice', {} as never)).toThrow(InputError);
+  });
+});
