@@ -135,6 +135,10 @@ export default defineConfig([
     format: ['cjs'],
     splitting: true,
     esbuildPlugins: [lean, fromRoot],
+    // What rewrites imports afterward would make a call of each of these.
+    esbuildOptions: (options) => {
+      options.supported = { 'optional-chain': false, 'nullish-coalescing': false };
+    },
     clean: ['!**/*.js', '!**/*.js.map', '!**/*.ts', '!**/*.cts', '!*.txt', '!*.json'],
     onSuccess: writeNodeDoors,
   },

@@ -276,9 +276,11 @@ export const EQUIVALENT: readonly Equivalent[] = [
       ['...(perimeter ? { perimeter } : {})', 'perimeter', 'true'],
     ],
   ]),
-  ...inFile('src/grade/flow.ts', [
-    ['The number of a pond is that of one there is.', ['(ponds.ponds[pond]?.spill ?? v)', '?.', '.']],
-  ]),
+  ...['src/grade/runs.ts', 'src/grade/flow-path.ts'].flatMap((file) =>
+    inFile(file, [
+      ['The number of a pond is that of one there is.', ['(ponds.ponds[pond]?.spill ?? v)', '?.', '.']],
+    ]),
+  ),
 ];
 
 const lineAt = (text: string, at: number): string =>

@@ -4,7 +4,7 @@
  * What several elements assume alike is listed once, where the job could share it. A caution that holds for every
  * job of its kind is said once; others stand where they apply.
  */
-import { keyOf } from '../quantity/amount-key';
+import { keyOnce } from '../quantity/amount-key';
 import type { Assumption, Caution, Severity } from '../reckoning/result';
 import type { WorkedPart } from './work';
 
@@ -14,8 +14,12 @@ interface Used {
   readonly part: WorkedPart;
 }
 
-const usedKey = ({ assumption: { name, value, because }, part }: Used): string =>
-  keyOf([part.day, part.part, name, value, because]);
+/** Results are kept from one job to the next, and so are the keys of what stands in them. */
+const usedKey = ({ assumption, part }: Used): string =>
+  `${part.day ?? ''}\n${part.part}\n${keyOnce(assumption, ({ name, value, because }) => [name, value, because])}`;
+
+const cautionKey = (caution: Caution): string =>
+  keyOnce(caution, ({ code, says, params, input }) => [code, says, params, input]);
 
 /** Assumed in one element, it is named there; in several alike, where they could share it. */
 export function assumptionsOf(parts: readonly WorkedPart[]): Assumption[] {
@@ -43,8 +47,9 @@ export function cautionsOf(parts: readonly WorkedPart[]): Caution[] {
   const said = new Set<string>();
   const all = parts.flatMap((part) =>
     part.result.cautions.flatMap((caution) => {
-      const { code, says, params, always, input } = caution;
-      const key = always ? `${code} ${says}` : keyOf([part.element, part.day, code, says, params, input]);
+      const { code, says, always, input } = caution;
+      const where = `${part.element ?? ''}\n${part.day ?? ''}`;
+      const key = always ? `${code} ${says}` : `${where}\n${cautionKey(caution)}`;
       if (said.has(key)) return [];
       said.add(key);
       return [always ? caution : { ...caution, input: part.place(input ?? '') }];

@@ -39,6 +39,7 @@ import type {
 } from './takeoff-figures';
 import {
   Bench,
+  isJson,
   type JobPart,
   type Memory,
   membersOf,
@@ -96,7 +97,7 @@ const known = (part: WorkedPart | undefined): WorkedPart[] => (part ? [part] : [
 function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   checkNames(job);
   checkDays(job);
-  const bench = new Bench(system, before);
+  const bench = new Bench(system, before, isJson(job));
   const elements = job.elements.map((element, i) => workElement(element, i, job.shared, bench));
   const overlaps = overlapsOf(job.elements, system);
   const concrete = concreteOfElements(elements, overlaps);

@@ -4,7 +4,7 @@
  * Concrete is what is ordered, by mix; bars of a size are cut by one plan for the whole job, which never takes more
  * than the parts would each for themselves.
  */
-import { keyOf } from '../quantity/amount-key';
+import { keyOf, keyOnce } from '../quantity/amount-key';
 import type { Quantity } from '../quantity/quantity';
 import type { Take, TakeCut } from '../reckoning/takes';
 import type { BarCuttingFigures } from '../steel/cutting-figures';
@@ -73,7 +73,7 @@ function joinShares(shares: readonly PurchaseShare[]): PurchaseShare[] {
 
 /** The same for lines that are bought as one: by kind and size, in whatever units and order that is written. */
 export const lineKey = ({ item, of, quantity }: Purchase): string =>
-  keyOf([item, Object.entries(of).sort(([a], [b]) => (a < b ? -1 : 1)), quantity.dimension]);
+  `${item} ${quantity.dimension} ${keyOnce(of, (sizes) => Object.entries(sizes).sort(([a], [b]) => (a < b ? -1 : 1)))}`;
 
 /** Lines of a kind as one, in the order in which they first come. */
 function merge(lines: readonly Line[]): Line[] {

@@ -8,6 +8,7 @@ import { outline } from '../outline/outline';
 import { openings } from '../outline/region';
 import { type Fault, InputError, type Issue } from '../quantity/input-error';
 import { constant } from '../quantity/make';
+import { isQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { type Attempt, pathText } from '../reckoning/calculation';
 import { type Field, parse, quantity } from '../reckoning/fields';
@@ -65,12 +66,19 @@ export type Whose = Pick<Lacking, 'element' | 'day' | 'part'>;
 /** Parts reckoned before, by calculation and input. */
 export type Memory = ReadonlyMap<string, Result<FigureSet>>;
 
+const isNoJson = (value: unknown): boolean =>
+  ['bigint', 'symbol', 'function', 'undefined'].includes(typeof value) ||
+  (typeof value === 'number' && !Number.isFinite(value));
+
 /** What JSON has no way to write is written as what it is: such inputs are refused, and never taken for others. */
 const told = (_: string, value: unknown): unknown =>
-  ['bigint', 'symbol', 'function', 'undefined'].includes(typeof value) ||
-  (typeof value === 'number' && !Number.isFinite(value))
-    ? [typeof value, String(value), 'is no JSON']
-    : value;
+  isNoJson(value) ? [typeof value, String(value), 'is no JSON'] : value;
+
+/** Whether JSON writes all of a thing as it is; asked once of a document, since telling it of each part takes longer. */
+export function isJson(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return !isNoJson(value);
+  return isQuantity(value) || Object.values(value).every(isJson);
+}
 
 /** Where parts are reckoned, remembered and found lacking. */
 export class Bench {
@@ -78,15 +86,20 @@ export class Bench {
   readonly lacking: Lacking[] = [];
   readonly refused: Issue[] = [];
 
-  /** @param before - parts of an earlier job, by calculation and input */
+  /**
+   * @param before - parts of an earlier job, by calculation and input
+   * @param json - whether JSON writes all of the job as it is
+   */
   constructor(
     readonly system: System,
     readonly before: Memory,
+    private readonly json: boolean,
   ) {}
 
   /** Reckon a part, or take it as it came out before. */
   reckon({ id, ...whose }: Whose & Pick<JobPart, 'id'>, input: Raw, place: Place): WorkedPart | undefined {
-    const key = `${this.system} ${id} ${JSON.stringify(input, told)}`;
+    const written = this.json ? JSON.stringify(input) : JSON.stringify(input, told);
+    const key = `${this.system} ${id} ${written}`;
     const known = this.memory.get(key) ?? this.before.get(key);
     const attempt: Attempt<FigureSet> = known
       ? { ok: true, result: known }

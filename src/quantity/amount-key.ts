@@ -17,3 +17,14 @@ const byAmount = (_: string, value: unknown): unknown => (isQuantity(value) ? am
 
 /** The same text for alike quantities, lists and objects of them, and texts; members in the same order. */
 export const keyOf = (thing: unknown): string => JSON.stringify(thing, byAmount) ?? 'nothing';
+
+const known = new WeakMap<object, string>();
+
+/** The same of what `tells` a thing from others, made once for each thing: it must never change. */
+export function keyOnce<T extends object>(thing: T, tells: (thing: T) => unknown): string {
+  const before = known.get(thing);
+  if (before !== undefined) return before;
+  const key = keyOf(tells(thing));
+  known.set(thing, key);
+  return key;
+}

@@ -206,6 +206,7 @@ function findUnit(text: string, what: string, d: Dimension): Unit | Fault {
   const first = named[0];
   const two = TWO_UNITS.get(first?.id ?? text.toLowerCase());
   if (two && unitOf(d, two[0])) return textFaults.twoWays(what, text, ...two);
+  if (first?.id === 'oz' && d === 'volume') return textFaults.notFluid(what);
   return first ? faults.wrongDimension(what, first.dimension, d) : faults.unknownUnit(what, text, d);
 }
 

@@ -16,6 +16,10 @@ export const twoWays = (what: string, text: string, first: string, second: strin
     say`${{ what }} can be read two ways from ${{ text: quoted(text) }}: ${{ first: quoted(first) }} or ${{ second: quoted(second) }}; write the one that is meant`,
   );
 
+/** Ounces where a bottle or a cartridge is measured. */
+export const notFluid = (what: string): Fault =>
+  fault('wrong-dimension', say`${{ what }} must be a volume, and oz is a mass; write fl oz for fluid ounces`);
+
 /** Feet and millimeters in one text. */
 export const mixedSystems = (what: string, text: string): Fault =>
   fault(

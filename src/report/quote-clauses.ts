@@ -48,6 +48,8 @@ export type QuoteSection = 'taken' | 'excluded' | 'asked' | 'after';
 
 interface Known {
   readonly system: System;
+  /** True where the customer may choose options. */
+  readonly options: boolean;
   /** True where no job is known, or some element of it has the part. */
   readonly has: (part: string) => boolean;
   /** True where the job is known and no element has the part. */
@@ -114,9 +116,12 @@ const CLAUSES: readonly Clause[] = [
   clause('excluded', 'backfill', ({ lacks }) =>
     lacks('backfill') ? 'Filling in along the edges, topsoil, seed and planting' : undefined,
   ),
-  clause('excluded', 'sealer', ({ lacks }) =>
-    lacks('finish') ? 'Sealing or coloring of the surface, unless it is an option above' : undefined,
-  ),
+  clause('excluded', 'sealer', ({ lacks, options }) => {
+    if (!lacks('finish')) return undefined;
+    return options
+      ? 'Sealing or coloring of the surface, unless it is an option above'
+      : 'Sealing or coloring of the surface';
+  }),
   clause('excluded', 'rails', ({ has, lacks }) =>
     has('steps') && !lacks('steps') ? 'Handrails and guards, which the local code may ask for' : undefined,
   ),
@@ -163,10 +168,11 @@ const CLAUSES: readonly Clause[] = [
 ];
 
 /** What is known of the job, or nothing. */
-function knownOf(job: ReckonedJob | undefined, system: System): Known {
+function knownOf(bid: ResultParts<JobBidFigures>, job: ReckonedJob | undefined): Known {
   const parts = new Set(job?.parts.map(({ part }) => part));
   return {
-    system,
+    system: job?.takeoff.system ?? bid.system,
+    options: bid.figures.options !== undefined,
     has: (part) => !job || parts.has(part),
     lacks: (part) => job !== undefined && !parts.has(part),
   };
@@ -212,7 +218,7 @@ export function clausesOf(
   job: ReckonedJob | undefined,
   without: readonly QuoteClause[],
 ): Words[] {
-  const known = knownOf(job, job?.takeoff.system ?? bid.system);
+  const known = knownOf(bid, job);
   const said = CLAUSES.filter((one) => one.section === section && !without.includes(one.code)).flatMap(
     ({ says }): Words[] => {
       const words = says(known);

@@ -196,6 +196,12 @@ describe('what is refused', () => {
     expect(() => mass('4 \u0007\u202e stones')).toThrow(/unknown unit "[ a-z]*"/);
   });
 
+  it('proposes fluid ounces where a volume is told in ounces', () => {
+    expect(() => volume('12.5 oz')).toThrow(/must be a volume, and oz is a mass; write fl oz/);
+    expect(volume('12.5 fl oz').format('mL')).toBe('369.7 mL');
+    expect(() => length('12.5 oz')).toThrow(/a mass was given/);
+  });
+
   it('carries the whole list, frozen, and as JSON', () => {
     try {
       length('4');
