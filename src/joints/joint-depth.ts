@@ -8,7 +8,7 @@
  * preformed joint is as deep as a sawn one is common practice, written down from memory.
  */
 import { greaterOf } from '../quantity/greater';
-import { constant, length } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
@@ -30,7 +30,7 @@ export const JOINT_METHODS: readonly JointMethod[] = [
 type Length = Quantity<'length'>;
 
 /** The least depth of any contraction joint. */
-const LEAST_DEPTH: () => Length = constant(() => length('1 in'));
+const LEAST_DEPTH = /*#__PURE__*/ paired('length', '1 in', '25 mm');
 const EARLY_UP_TO = 9;
 
 /** One way of cutting or forming a joint and its depth. */
@@ -42,7 +42,7 @@ export interface DepthBy {
 
 /** The depth by one way of cutting or forming a joint. */
 export function depthBy(method: JointMethod, t: Length): DepthBy {
-  const c = LEAST_DEPTH();
+  const c = LEAST_DEPTH.like(t);
   if (method === 'early-entry-saw') {
     const thick = !nominallyAtMost(t, EARLY_UP_TO);
     return {
@@ -63,11 +63,19 @@ export function depthBy(method: JointMethod, t: Length): DepthBy {
 /** The depth with its step of working. */
 export function workedDepth(method: JointMethod, t: Length, pad: Pad): Length {
   const { depth, formula } = depthBy(method, t);
+  const c = LEAST_DEPTH.like(t);
   const what = method === 'conventional-saw' ? 'depth of a sawn joint' : `depth of a joint, ${method}`;
-  return pad.step(
-    what,
-    formula,
-    formula.includes('t') ? { t, c: LEAST_DEPTH() } : { c: LEAST_DEPTH() },
-    depth,
-  );
+  return pad.step(what, formula, formula.includes('t') ? { t, c } : { c }, depth);
+}
+
+/** A depth that is the least of any joint, and not by the thickness, is a default: 1 in, or 25 mm. */
+export function assumeLeastDepth(depth: Length, pad: Pad): void {
+  if (depth.compareTo(LEAST_DEPTH.like(depth)) !== 0) return;
+  pad.assume({
+    name: 'depth',
+    value: LEAST_DEPTH,
+    because: 'no joint is cut or formed less deep',
+    override: 'Give depth from the plans',
+    source: LEAST_JOINT_DEPTH,
+  });
 }

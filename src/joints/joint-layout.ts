@@ -30,7 +30,7 @@ import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
 import * as cautions from './cautions';
-import { JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
+import { assumeLeastDepth, JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { isolationLengths } from './layout/isolation';
 import type { Laid } from './layout/laid';
 import {
@@ -118,7 +118,11 @@ export function plan(input: LayoutParsed, rules: Rules): Planned {
 }
 
 function depthOf(input: LayoutParsed, method: JointMethod, pad: Pad): Length {
-  if (!input.depth) return workedDepth(method, input.thickness, pad);
+  if (!input.depth) {
+    const depth = workedDepth(method, input.thickness, pad);
+    assumeLeastDepth(depth, pad);
+    return depth;
+  }
   if (!input.depth.lessThan(input.thickness)) refuse('depth', sharedFaults.doesNotFit('depth', 'thickness'));
   return input.depth;
 }

@@ -47,7 +47,7 @@ import {
   type IsolationBySource,
   isolationBySource,
   type JointUse,
-  otherCap,
+  OTHER_CAP,
   type SpacingBySource,
   spacingBySource,
 } from './spacing-rules';
@@ -128,9 +128,12 @@ const LOW_SLUMP = 4;
 const TABLE_SLUMP = 6;
 const TABLE_FROM = 4;
 const TABLE_TO = 10;
-const MAXIMUM = constant(() => length('18 ft'));
+const MAXIMUM = /*#__PURE__*/ paired('length', '18 ft', '5.5 m');
 const LONGEST = constant(() => ratio('1.5:1'));
-const EVERY = { walk: constant(() => length('5 ft')), curb: constant(() => length('10 ft')) };
+const EVERY = {
+  walk: /*#__PURE__*/ paired('length', '5 ft', '1.5 m'),
+  curb: /*#__PURE__*/ paired('length', '10 ft', '3 m'),
+};
 
 function multipleFor({ slump, aggregateSize }: Parsed, pad: Pad): number {
   assumeBoundaries(slump, aggregateSize, pad);
@@ -162,8 +165,6 @@ function assumeBoundaries(slump: Length, aggregateSize: Length, pad: Pad): void 
 
 const isMetric = (l: Length): boolean => systemOfQuantity(l) === 'metric';
 const asFeet = (l: Length): Length => l.in(isMetric(l) ? 'm' : 'ft');
-/** A published length in the family of the slab. */
-const like = (t: Length, l: Length): Length => l.in(isMetric(t) ? 'm' : 'ft');
 /** So many inches in the family of the slab: 4 in, or 100 mm under its metric name. */
 const inchesLike = (t: Length, n: number): Length => length(isMetric(t) ? `${n * 25} mm` : `${n} in`);
 
@@ -201,7 +202,7 @@ function appliedRules(input: Parsed, byThickness: Length, byShape: Length | unde
     {
       rule: 'maximum',
       symbol: 'c',
-      spacing: like(input.thickness, MAXIMUM()),
+      spacing: MAXIMUM.like(input.thickness),
       because: 'ACI 302.1R-96, as quoted, allows no more',
     },
   ];
@@ -209,7 +210,7 @@ function appliedRules(input: Parsed, byThickness: Length, byShape: Length | unde
   const because = 'the panel would be too long for its width';
   if (byShape) rules.push({ rule: 'panel shape', symbol: 'p', spacing: byShape, because });
   if (use === 'walk' || use === 'curb') {
-    const spacing = like(input.thickness, EVERY[use]());
+    const spacing = EVERY[use].like(input.thickness);
     rules.push({ rule: use, symbol: 'w', spacing, because: 'the guide specification sets this interval' });
   }
   if (maximum)
@@ -258,10 +259,8 @@ function heed({ thickness: t, slump, reinforced, method }: Parsed, pad: Pad): vo
 
 /** From 8 in on even the closest multiple passes a cap that several sources set. */
 function heedCaps({ thickness }: Parsed, spacing: Length, pad: Pad): void {
-  const cap = otherCap(thickness);
-  if (nominallyAtLeast(thickness, CAPPED_FROM) && spacing.greaterThan(cap)) {
-    pad.caution(cautions.overOtherCaps(cap, spacing));
-  }
+  const cap = OTHER_CAP.exceededBy(spacing);
+  if (nominallyAtLeast(thickness, CAPPED_FROM) && cap) pad.caution(cautions.overOtherCaps(cap, spacing));
 }
 
 /** A joint needs slab below it, and a strip wider than its panels are long needs joints along it too. */
@@ -307,7 +306,7 @@ function reckon(given: Given, pad: Pad): JointSpacingFigures {
     governs: rule,
     byThickness,
     multiple: m,
-    maximum: like(t, MAXIMUM()),
+    maximum: MAXIMUM.like(t),
     ...(byShape ? { byShape } : {}),
     depth,
     because,

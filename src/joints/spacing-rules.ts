@@ -5,6 +5,7 @@
  * governs, is for `joint-spacing` to say.
  */
 import { constant, length, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import { CSA_CONTROL_JOINTS, type Source } from '../reckoning/source';
@@ -175,7 +176,7 @@ function shapes(w: Length): SpacingBySource[] {
 }
 
 /** The cap that several sources put on the spacing; the one that prints both systems has 15 ft (4.5 m). */
-export const otherCap = (t: Length): Length => CAP().in(isMetric(t) ? 'm' : 'ft');
+export const OTHER_CAP = /*#__PURE__*/ paired('length', '15 ft', '4.5 m');
 const CAP_IN_METERS = constant(() => length('4.5 m'));
 
 /** From this thickness on, in inches, that cap is below what even the closest multiple of the thickness allows. */

@@ -137,8 +137,14 @@ function otherDefaults(a: AnyResult, b: AnyResult): boolean {
 }
 
 /** What is asked for by the codes of each system, each in its own round numbers: 4,500 psi and 32 MPa, 400 ft2 to the gallon
- * and 10 m2 to the liter, an inch of slump for a gallon in a yard and 25 mm for 5 L in a cubic meter. */
-const OWN_RULES: readonly string[] = ['mix-requirements', 'finish-materials', 'delivery-ticket'];
+ * and 10 m2 to the liter, an inch of slump for a gallon in a yard and 25 mm for 5 L in a cubic meter, joints of walks
+ * every 5 ft and every 1.5 m, and 1 in or 25 mm deep at least. */
+const OWN_RULES: readonly string[] = [
+  'mix-requirements',
+  'finish-materials',
+  'delivery-ticket',
+  'joint-spacing',
+];
 
 const otherSystem: Relation = {
   name: 'the other unit system',
