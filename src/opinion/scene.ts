@@ -207,12 +207,15 @@ function byReplay(
           base[i] as number,
           moved.map(({ response, x }) => ({ curve: response.figures.get(i), x })),
         )
-      : (gives[node] as number),
+      : // A run with other steps may have fewer of them.
+        (gives[node] ?? NAN),
   );
 }
 
 /** Steps of another run are those of this one only where they read the same. */
 function sameSteps(a: Graph, b: Graph, edits: readonly Edit[]): boolean {
+  // Where there are more or fewer, a step of one number is not the same in both.
+  if (a.length !== b.length) return false;
   return edits.every((one) => {
     if (one.on !== 'step' && one.on !== 'outcome') return true;
     return a[one.step]?.step.formula === b[one.step]?.step.formula;
@@ -303,7 +306,7 @@ export function byHand(
   );
   const base = followed ? (predicted(scene, edits) as Predicted) : readOff(scene, result.figures);
   const values = scene.nodes.map((node, i) =>
-    node === undefined ? (base[i] as number) : (gives[node] as number),
+    node === undefined ? (base[i] as number) : (gives[node] ?? NAN),
   );
   return byClaims(scene, edits, values, twisted);
 }
