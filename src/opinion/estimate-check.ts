@@ -16,13 +16,16 @@ import { plainCopy } from '../reckoning/plain';
 import type { Result } from '../reckoning/result';
 import type { ReckonOptions } from '../reckoning/system';
 import { say, type Words } from '../reckoning/words';
+import type { Candidate } from './candidate';
 import { type Claims, type ReadClaim, readClaims } from './claims';
 import * as faults from './faults';
+import { handsFor } from './hands';
 import { type AnyCalculation, placesOf, withQuantities } from './input-places';
 import { isNearly, isWritten, type Margin, margins } from './likeness';
+import { isStepped } from './rounding';
 import { siOf } from './scale';
-import { type Scene, sceneOf, told } from './scene';
-import { type Candidate, search } from './search';
+import { byHand, type Scene, sceneOf, told } from './scene';
+import { search } from './search';
 import type { Slip, SlipCode } from './slip';
 import { tradeStep } from './trade-step';
 
@@ -113,9 +116,30 @@ export interface EstimateCheck<F extends FigureSet = FigureSet> {
 /** Off by less than this share is close. */
 const CLOSE = 0.01;
 
-function verdictOf(claim: ReadClaim, margin: Margin, step: number): ClaimVerdict {
+/** What is right for each claim: whether it comes out so but for rounding on the way. */
+function agreeing(scene: Scene, own: readonly Margin[]): boolean[] {
+  const { claims, base, graph } = scene;
+  const some = claims.map((claim, i) => {
+    const si = base[i] as number;
+    return isWritten(si, claim) || isNearly(si, claim, own[i] as Margin);
+  });
+  if (some.every((one) => one)) return some;
+  // A count must be right, and what is bought in steps is not rounded down on the way.
+  const mayRound = claims.map(({ reckoned }, i) => {
+    const node = graph[scene.nodes[i] ?? -1];
+    return reckoned.dimension !== 'count' && !(node && isStepped(node.step));
+  });
+  for (const hand of handsFor(graph, claims)) {
+    const values = byHand(scene, [], () => hand) ?? [];
+    for (const [i, claim] of claims.entries())
+      if (mayRound[i] && isWritten(values[i] as number, claim)) some[i] = true;
+  }
+  return some;
+}
+
+function verdictOf(claim: ReadClaim, agrees: boolean, step: number): ClaimVerdict {
   const si = siOf(claim.reckoned);
-  if (isWritten(si, claim) || isNearly(si, claim, margin)) return 'agrees';
+  if (agrees) return 'agrees';
   const off = Math.abs(claim.si - si);
   // A step is close only where it is small beside the figure: a bar of three is no rounding.
   const { dimension } = claim.reckoned;
@@ -146,7 +170,7 @@ function stepsIn(difference: Quantity, step: Quantity): Quantity<'count'> {
   return newQuantity('count', tenths, unitOf('count', 'each') as Unit);
 }
 
-function checkOf(claim: ReadClaim, margin: Margin, scene: Scene): ClaimCheck {
+function checkOf(claim: ReadClaim, agrees: boolean, scene: Scene): ClaimCheck {
   const { figure, claimed, reckoned, line } = claim;
   const step = tradeStep(reckoned, scene.result.system);
   const difference = differenceOf(claimed, reckoned);
@@ -154,7 +178,7 @@ function checkOf(claim: ReadClaim, margin: Margin, scene: Scene): ClaimCheck {
     figure,
     claimed,
     reckoned,
-    verdict: verdictOf(claim, margin, Math.abs(siOf(step))),
+    verdict: verdictOf(claim, agrees, Math.abs(siOf(step))),
     difference,
     ...shareOf(difference, reckoned),
     step,
@@ -249,8 +273,8 @@ export function estimateCheck<Input, F extends FigureSet>(
   const read = withQuantities(plain, places);
   const result = any(read, options) as Result<F>;
   const scene = sceneOf(any, read, result, places, readClaims(claims, result.figures));
-  const own = margins(scene);
-  const checks = scene.claims.map((claim, i) => checkOf(claim, own[i] as Margin, scene));
+  const agrees = agreeing(scene, margins(scene));
+  const checks = scene.claims.map((claim, i) => checkOf(claim, agrees[i] as boolean, scene));
   const verdict = ORDER.find((one) => checks.some((check) => check.verdict === one)) as ClaimVerdict;
   const differing = checks.flatMap((check, i) => (check.verdict === 'agrees' ? [] : [i]));
   const { found, tried } = differing.length > 0 ? search(scene, places, differing) : { found: [], tried: 0 };

@@ -1,7 +1,7 @@
 /**
  * How far a right estimate may be off because it was rounded on the way, as people round in a notebook.
  *
- * Values are written in feet with two decimals (4 in as 0.33 ft), long ones with one; outcomes of steps with three
+ * Values are written in feet with two decimals (4 in as 0.33 ft), long ones with one and short ones with three; outcomes of steps with three
  * digits that count, or two decimals. Each step is reckoned with the least and the greatest that its values may then
  * be, so that every mixture of these is confirmed. Common practice.
  */
@@ -49,12 +49,14 @@ const rounded = (si: number, unit: number, places: number): number =>
   (Math.round((si / unit) * 10 ** places) / 10 ** places) * unit;
 
 const MANY = 10;
+/** Below it a hundredth of a foot is too coarse. */
+const FEW = 0.25;
 
 /** The ways in which a length is written: in feet, or in meters. */
 function lengthWritten(q: Quantity, si: number): number[] {
   if (unitShown(q).system === 'metric') return [rounded(si, 1, Math.abs(si) < 1 ? 3 : 2)];
   const ft = 0.3048;
-  const own = [rounded(si, ft, 2)];
+  const own = [rounded(si, ft, Math.abs(si) < FEW * ft ? 3 : 2)];
   if (Math.abs(si) >= MANY * ft) own.push(rounded(si, ft, 1));
   // A fraction of an inch, in decimals.
   return unitShown(q).id === 'in' ? [...own, rounded(si, 0.0254, 2)] : own;
@@ -98,7 +100,7 @@ function written(q: Quantity, [low, high]: Interval): Interval {
 }
 
 /** What is bought in steps is rounded up from what was reckoned: a step less is short of it, however it came about. */
-const isStepped = (step: Graph[number]['step']): boolean =>
+export const isStepped = (step: Graph[number]['step']): boolean =>
   /\b(?:ceil|floor)\(/.test(step.formula) && step.gives.dimension !== 'count';
 
 /** What each step may have come to. */

@@ -57,6 +57,7 @@ export interface Scene {
   readonly budget: { runs: number };
   /** The steps of what was run with an edit. */
   readonly runs: WeakMap<Edit, AnyResult>;
+  readonly graphs: WeakMap<AnyResult, Graph>;
 }
 
 type EditOn<K extends Edit['on']> = Extract<Edit, { on: K }>;
@@ -206,12 +207,15 @@ function byReplay(
           base[i] as number,
           moved.map(({ response, x }) => ({ curve: response.figures.get(i), x })),
         )
-      : (gives[node] as number),
+      : // A run with other steps may have fewer of them.
+        (gives[node] ?? NAN),
   );
 }
 
 /** Steps of another run are those of this one only where they read the same. */
 function sameSteps(a: Graph, b: Graph, edits: readonly Edit[]): boolean {
+  // Where there are more or fewer, a step of one number is not the same in both.
+  if (a.length !== b.length) return false;
   return edits.every((one) => {
     if (one.on !== 'step' && one.on !== 'outcome') return true;
     return a[one.step]?.step.formula === b[one.step]?.step.formula;
@@ -233,11 +237,15 @@ function resultWith(scene: Scene, edits: readonly Edit[]): AnyResult | undefined
   return result;
 }
 
-/** The steps of another run of the same input, with other values in some places. */
-const graphAt = (scene: Scene, result: AnyResult, edits: readonly Edit[]): Graph => {
+/** The steps of another run of the same input, with other values in some places, once. */
+function graphAt(scene: Scene, result: AnyResult, edits: readonly Edit[]): Graph {
+  const known = scene.graphs.get(result);
+  if (known) return known;
   const instead = new Set<unknown>(editsOn('input', edits).map(({ value }) => value));
-  return graphOf(result.working, (q) => scene.isInput(q) || instead.has(q));
-};
+  const graph = graphOf(result.working, (q) => scene.isInput(q) || instead.has(q));
+  scene.graphs.set(result, graph);
+  return graph;
+}
 
 /** What a run tells, with steps of its own that go wrong. */
 function byRun(scene: Scene, edits: readonly Edit[]): number[] | undefined {
@@ -298,7 +306,7 @@ export function byHand(
   );
   const base = followed ? (predicted(scene, edits) as Predicted) : readOff(scene, result.figures);
   const values = scene.nodes.map((node, i) =>
-    node === undefined ? (base[i] as number) : (gives[node] as number),
+    node === undefined ? (base[i] as number) : (gives[node] ?? NAN),
   );
   return byClaims(scene, edits, values, twisted);
 }
@@ -440,6 +448,7 @@ export function sceneOf(
     idle: new Set(),
     budget,
     runs: new WeakMap(),
+    graphs: new WeakMap(),
   };
   return { ...scene, ...probe(scene, places.leaves) };
 }

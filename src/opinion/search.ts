@@ -3,30 +3,19 @@
  * explain every claim and by how common they are. Two together are tried where one alone explains too little.
  */
 
+import { byScore, type Candidate, candidate, type Tried } from './candidate';
 import { claimSlips } from './claim-slips';
 import type { Graph } from './graph';
 import { type HandOn, handsFor } from './hands';
 import type { Leaf, Places } from './input-places';
 import { habits, leafSlips } from './leaf-slips';
-import { type Explained, explained, explainedByHand, type Margin, margins } from './likeness';
+import { explainedByHand, type Margin, margins } from './likeness';
+import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
 import { siOf } from './scale';
-import { byHand, type Predicted, predicted, type Scene, told } from './scene';
-import type { Edit, Slip } from './slip';
+import { byHand, predicted, type Scene, told } from './scene';
+import type { Slip } from './slip';
 import { stepSlips } from './step-slips';
-
-/** Slips that explain at least one claim together, with how well. */
-export interface Candidate {
-  readonly slips: readonly Slip[];
-  readonly edits: readonly Edit[];
-  readonly values: Predicted;
-  readonly explained: Explained;
-  /** How common they are. */
-  readonly weight: number;
-  readonly score: number;
-  /** Where the same slip would give the same. */
-  readonly elsewhere?: readonly Slip[];
-}
 
 /** Values to be reckoned in all: a slip reckons each step once. */
 const REPLAYED = 60_000;
@@ -52,103 +41,12 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
   return all.sort((a, b) => b.weight - a.weight);
 }
 
-/** A slip that changes nothing claimed explains nothing. */
-interface Tried {
-  readonly slip: Slip;
-  readonly values: Predicted;
-}
-
 function tryAll(scene: Scene, slips: readonly Slip[]): Tried[] {
   const most = Math.max(300, Math.floor(REPLAYED / Math.max(1, scene.graph.length)));
   return slips.slice(0, most).flatMap((slip) => {
     const values = predicted(scene, slip.edits);
     return values?.some((one, i) => one !== scene.base[i]) ? [{ slip, values }] : [];
   });
-}
-
-const candidate = (
-  slips: readonly Slip[],
-  values: Predicted,
-  weight: number,
-  scene: Scene,
-  own: readonly Margin[],
-): Candidate => {
-  const how = explained(values, scene.claims, own);
-  const edits = slips.flatMap((one) => one.edits);
-  // A number that was written wrongly was written: nothing is rounded on the way from there.
-  const digits = edits.some((one) => (one.on === 'claim' || one.on === 'outcome') && one.twist.digits);
-  const share = digits && !how.exact ? 0.2 : 1;
-  return { slips, edits, values, explained: how, weight, score: weight * share * how.quality };
-};
-
-const byScore = (a: Candidate, b: Candidate): number => b.score - a.score;
-
-/** How much rarer two slips are than one. */
-const TWO = 0.002;
-const FIRST = 90;
-const SECOND = 260;
-const PAIRS = 160;
-
-/** By how much a slip changes a claim, as a logarithm; nothing where it turns its sign. */
-const logRatio = (value: number, base: number): number => Math.log(value / base);
-
-/** Two of different changes, which together come near the claim that none explains. */
-function* pairsNear(tried: readonly Tried[], scene: Scene, at: number): Generator<readonly [Tried, Tried]> {
-  const base = scene.base[at] as number;
-  const wanted = logRatio((scene.claims[at] as { si: number }).si, base);
-  const half =
-    (scene.claims[at] as { half: number; si: number }).half /
-    Math.abs((scene.claims[at] as { si: number }).si);
-  const room = 0.004 + half;
-  const logs = tried.map(({ values }) => logRatio(values[at] as number, base));
-  for (let i = 0; i < Math.min(FIRST, tried.length); i += 1)
-    for (let j = i + 1; j < Math.min(SECOND, tried.length); j += 1) {
-      const sum = (logs[i] as number) + (logs[j] as number);
-      if (Math.abs(sum - wanted) <= room && logs[i] !== 0 && logs[j] !== 0)
-        yield [tried[i] as Tried, tried[j] as Tried];
-    }
-}
-
-/** Two slips at one place are one slip of another kind. */
-const apart = (a: Slip, b: Slip): boolean =>
-  !(a.input !== undefined && a.input === b.input) &&
-  !(a.step !== undefined && a.step === b.step) &&
-  !(a.figure !== undefined && a.figure === b.figure);
-
-function pairs(tried: readonly Tried[], scene: Scene, own: readonly Margin[], at: number): Candidate[] {
-  const found: { a: Slip; b: Slip; weight: number }[] = [];
-  for (const [a, b] of pairsNear(tried, scene, at))
-    if (apart(a.slip, b.slip))
-      found.push({ a: a.slip, b: b.slip, weight: a.slip.weight * b.slip.weight * TWO });
-  found.sort((a, b) => b.weight - a.weight);
-  return found.slice(0, PAIRS).flatMap(({ a, b, weight }) => {
-    const values = predicted(scene, [...a.edits, ...b.edits]);
-    const made = values && candidate([a, b], values, weight, scene, own);
-    return made?.explained.all ? [made] : [];
-  });
-}
-
-/**
- * Two of which each gives some of the claims and leaves the others alone, and all are given by both together.
- */
-function besides(singles: readonly Candidate[], scene: Scene, own: readonly Margin[]): Candidate[] {
-  const some = singles.filter(({ explained: { all, which } }) => !all && which.length > 0).slice(0, FIRST);
-  const given = (one: Candidate, other: Candidate): boolean =>
-    scene.claims.every((_, i) => one.explained.which.includes(i) || other.explained.which.includes(i));
-  return some
-    .flatMap((one, i) =>
-      some.slice(i + 1).flatMap((other) => {
-        const [a, b] = [one.slips[0] as Slip, other.slips[0] as Slip];
-        return given(one, other) && apart(a, b) ? [{ a, b, weight: a.weight * b.weight * TWO }] : [];
-      }),
-    )
-    .sort((a, b) => b.weight - a.weight)
-    .slice(0, PAIRS / 4)
-    .flatMap(({ a, b, weight }) => {
-      const values = predicted(scene, [...a.edits, ...b.edits]);
-      const made = values && candidate([a, b], values, weight, scene, own);
-      return made?.explained.all ? [made] : [];
-    });
 }
 
 /** The first claim that differs and is not explained by the best. */
@@ -268,9 +166,11 @@ export function search(
     .sort(byScore);
   const best = near[0];
   const at = unexplained(best, differing);
-  const more = best?.explained.all || at === undefined ? [] : pairs(tried, scene, own, at);
-  const beside = best?.explained.all ? [] : besides(near, scene, own);
-  const ranked = [...near, ...rounding([...more, ...beside].sort(byScore))].sort(byScore);
+  const two =
+    best?.explained.all || at === undefined
+      ? []
+      : pairsOf({ tried, singles: near, differing, at, scene, own });
+  const ranked = [...near, ...rounding(two.sort(byScore))].sort(byScore);
   const found = distinct(ranked, TOLD + SPARE, (one) => verified(one, scene, own))
     .filter(explains)
     .sort(byScore)

@@ -1,7 +1,17 @@
 /** Claims against what is reckoned: verdicts, the slips that are named, and that nothing but InputError is thrown. */
 import { describe, expect, it } from 'vitest';
 import type { Claims, EstimateCheck } from '../../src/index';
-import { concreteOrder, estimateCheck, InputError, rebarLayout, slabVolume } from '../../src/index';
+import {
+  backfill,
+  concreteOrder,
+  estimateCheck,
+  footingVolume,
+  InputError,
+  jobBid,
+  rebarLayout,
+  runoff,
+  slabVolume,
+} from '../../src/index';
 import { sentenceOf } from '../../src/quantity/words';
 
 const SLAB = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '4 in' } as const;
@@ -155,5 +165,57 @@ describe('a count that is claimed', () => {
     expect(estimateCheck(rebarLayout as never, input as never, { barsToBuy: bars - 1 }).verdict).not.toBe(
       'agrees',
     );
+  });
+});
+
+describe('what a reader of notebooks would see', () => {
+  const named = (calculation: unknown, input: unknown, claims: unknown): string =>
+    firstOf(estimateCheck(calculation as typeof slabVolume, input as typeof SLAB, claims as Claims));
+
+  it('knows a hand that keeps two digits throughout, and flags nothing', () => {
+    // 33.3 by 21.3 ft, a foot wide all round: 105.3 ft2, written 110, and 3.90 yd3 of that as 4.1.
+    const loop = { kind: 'loop', outerLength: `33' 4"`, outerWidth: `21' 4"`, width: '1 ft', depth: '1 ft' };
+    const check = estimateCheck(footingVolume, { footings: [loop] } as never, {
+      bearingArea: '110 ft2',
+      volume: '4.1 yd3',
+    });
+    expect(check.verdict).toBe('agrees');
+    expect(check.slips).toEqual([]);
+  });
+
+  it('does not take a hundred and more for rounding where the digits are written', () => {
+    const loop = { kind: 'loop', outerLength: `33' 4"`, outerWidth: `21' 4"`, width: '1 ft', depth: '1 ft' };
+    const check = estimateCheck(footingVolume, { footings: [loop] } as never, { bearingArea: '112.4 ft2' });
+    expect(check.verdict).toBe('differs');
+  });
+
+  it('finds two digits turned round before the number was rounded again', () => {
+    // 6.22 yd3 was carried on as 2.62, and written as 2.6.
+    expect(named(slabVolume, SLAB, { area: '504 ft2', volume: '2.6 yd3' })).toBe('digits-transposed');
+  });
+
+  it('finds the first factor taken twice', () => {
+    const input = {
+      areas: [{ surface: 'roof', area: '900 ft2', coefficient: '0.7:1' }],
+      intensity: '5 in/h',
+    };
+    const right = runoff(input as never).figures.flow.toNumber('gal/min');
+    expect(named(runoff, input, { flow: `${(right * 0.7).toFixed(2)} gal/min` })).toBe('factor-twice');
+  });
+
+  it('finds a value that stands where several kinds of quantity may, and in parts of which one is enough', () => {
+    const sealing = { kind: 'subcontract', name: 'sealing', quantity: '540 ft2' };
+    const bid = { lines: [{ ...sealing, price: { amount: '7.20 USD', per: '1 yd2' } }] };
+    expect(named(jobBid, bid, { total: '360.00 USD' })).toBe('digits-transposed');
+    expect(named(backfill, { ground: { fall: '2 in', over: '10 ft' } }, { groundSlope: '20%' })).toBe(
+      'inches-as-feet',
+    );
+  });
+
+  it('finds a second slip on top of the first', () => {
+    // 28 ft as 82, and the cubic feet of that as cubic yards.
+    const check = estimateCheck(slabVolume, SLAB, { area: '1476 ft2', volume: '492 yd3' });
+    expect(firstOf(check).split(' + ').sort()).toEqual(['digits-transposed', 'not-divided-by-27']);
+    expect(check.slips[0]?.explains).toEqual(['area', 'volume']);
   });
 });
