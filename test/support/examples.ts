@@ -58,9 +58,12 @@ export function examples(): Example[] {
 /** A statement with its result shown beside it or, when it is long, beside its last line. */
 const SHOWN = /^(?!(?:const|let|var|import|export|return|if|for)\b|[\s}/)])(.+?);\s*\/\/ (.+)$/;
 
+/** A result that stands on the line below is brought up beside its statement. */
+const beside = (code: string): string => code.replace(/;\n\s*(\/\/ ['"[{\d-])/g, '; $1');
+
 /** The program that an example makes: each shown result is checked. */
 export function programOf({ code }: Example): string {
-  return code
+  return beside(code)
     .split('\n')
     .map((line) => {
       const shown = SHOWN.exec(line);
@@ -70,4 +73,7 @@ export function programOf({ code }: Example): string {
 }
 
 /** Number of results that an example shows. */
-export const shownCount = ({ code }: Example): number => code.split('\n').filter((l) => SHOWN.test(l)).length;
+export const shownCount = ({ code }: Example): number =>
+  beside(code)
+    .split('\n')
+    .filter((l) => SHOWN.test(l)).length;
