@@ -78,6 +78,10 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'steel-minimum': ALL_MORE,
   'bag-count': ALL_MORE,
   'balance-load': signs('', 'inTruck onTheWay areaWithin probeWithin yieldWithin'),
+  'job-takeoff': signs(
+    'days.*.limits.forecast.low elements.*.turned',
+    'days.*.humidity days.*.wind elements.*.allowance shared.allowance shared.bars.cover trucks.travelTime',
+  ),
   'truck-plan': signs('', 'travelTime washOutTime returnTime'),
 };
 
