@@ -46,6 +46,8 @@ const BY_VALUE = [
   'drainage-check/surface-wall-of-one-point',
   'excavation/bad-nothing-dug',
   'excavation/bad-ragged-grid',
+  // Parts are held by the calculation that reads them; the whole schema of a job knows them.
+  'job-takeoff/bad-loads-of-a-day',
   'maturity/bad-calibration-mixed',
   'probed-volume/bad-empty-grid',
   'rebar-layout/bad-strip-closed-three',

@@ -191,12 +191,14 @@ function ofObject(node: Node, making: Making): Node {
   const inside = { ...making, depth: making.depth + 1 };
   const properties = Object.entries(propertiesOf(node)).map(([name, inner]) => [name, short(inner, inside)]);
   const required = (node['required'] ?? []) as string[];
+  const more = node['x-input-of'];
   return {
     type: 'object',
-    ...text(helpOf(node, making), ...rulesOf(node)),
+    ...text(helpOf(node, making), ...rulesOf(node), ...(more ? [`Also what ${String(more)} takes.`] : [])),
     properties: Object.fromEntries(properties),
     ...(required.length > 0 ? { required } : {}),
-    additionalProperties: false,
+    // What is read by another calculation is judged there.
+    ...(more ? {} : { additionalProperties: false }),
   };
 }
 

@@ -183,7 +183,7 @@ function heedAir(air: Temperature, pad: Pad): void {
 function heedFrost({ concrete, placingTime }: Day, air: Temperature | undefined, pad: Pad): boolean {
   const frost = air && FROST.undercutBy(air);
   if (!frost) return false;
-  pad.caution(cautions.softInFrost(frost, air, placingTime.plus(concrete.set.latest)));
+  pad.caution(cautions.softInFrost(frost, air, placingTime.plus(concrete.set.latest).in('h')));
   return true;
 }
 

@@ -98,7 +98,7 @@ describe('surface-plan', () => {
     };
     expect(codes({ ...yard, interval: '0.001 in' })).toBe('too-many');
     expect(codes({ surface: { spots: [] } })).toBe('few-spots');
-    expect(codes(undefined)).toBe('wrong-type');
+    expect(codes(undefined)).toBe('missing');
     expect(codes({ ...yard, stakes: 3 })).toBe('wrong-type');
   });
 });

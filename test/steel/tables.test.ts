@@ -121,20 +121,21 @@ describe('least steel and laps', () => {
 
 describe('dowel tables', () => {
   const DEPTHS = { floors: [5, 6, 7, 8, 9, 10], pavements: [7, 11, 15, 20, 25, 30] } as const;
-  it.each(['floors', 'pavements'] as const)(
-    'of %s have each row in both systems, within 3 percent',
-    (table) => {
-      for (const inches of DEPTHS[table]) {
-        const [a, b] = [
-          dowelLayout({ table, placing: 'basket', thickness: `${inches} in`, joint: '12 ft' }).figures,
-          dowelLayout({ table, placing: 'basket', thickness: `${inches * 25.4} mm`, joint: '3.6576 m' })
-            .figures,
-        ];
-        for (const name of ['diameter', 'length', 'spacing'] as const)
-          expect(Math.abs(b[name].toNumber('mm') / a[name].toNumber('mm') - 1), `${inches} in`).toBeLessThan(
-            0.03,
-          );
-      }
-    },
-  );
+  // Dowels of floors are sold in round sizes of each system: 3/4 in by 14 in, 20 mm by 350 mm; 7/8 in, 25 mm.
+  it.each([
+    ['floors', 0.13],
+    ['pavements', 0.03],
+  ] as const)('of %s have each row in both systems, within a share of %f', (table, most) => {
+    for (const inches of DEPTHS[table]) {
+      const [a, b] = [
+        dowelLayout({ table, placing: 'basket', thickness: `${inches} in`, joint: '12 ft' }).figures,
+        dowelLayout({ table, placing: 'basket', thickness: `${inches * 25.4} mm`, joint: '3.6576 m' })
+          .figures,
+      ];
+      for (const name of ['diameter', 'length', 'spacing'] as const)
+        expect(Math.abs(b[name].toNumber('mm') / a[name].toNumber('mm') - 1), `${inches} in`).toBeLessThan(
+          most,
+        );
+    }
+  });
 });

@@ -86,4 +86,6 @@ export const cautionsDay: Language = {
     '{actual} antes de heladas y sal es menos que los {limit} sin heladas, ya seco, que pide el concreto nuevo: nada de sal este invierno, arena en su lugar, y dígaselo al dueño por escrito; o coloque en primavera',
   'concrete at {actual} is above the {limit} that specifications allow at most: do not place it, ask for ice or chilled water, or place in the cool of the day':
     'el concreto a {actual} pasa de los {limit} que las especificaciones permiten como máximo: no lo coloque, pida hielo o agua fría, o coloque a la hora fresca del día',
+  'the air is at {actual}, below {limit}, while the concrete is soft, for up to {until} after the first of it: it freezes from the edges and the top before it has set, and loses up to half of its strength. Wait for milder days, or have an enclosure that is heated without fumes there before the truck, the mix warm and accelerated, and blankets for the hour that it bears them':
+    'el aire está a {actual}, por debajo de {limit}, mientras el concreto está fresco, hasta {until} después del primero: se congela desde los bordes y la superficie antes de fraguar, y pierde hasta la mitad de su resistencia. Espere días más templados, o tenga antes de que llegue el camión un cerramiento calentado sin humos, la mezcla caliente y acelerada, y cobijas para la hora en que las aguante',
 };

@@ -151,4 +151,5 @@ export const labelsCD: Language = {
   dry: 'seco',
   'dug in': 'enterrado',
   dwelling: 'vivienda',
+  'do not discharge it: call the plant': 'no la descargue: llame a la planta',
 };

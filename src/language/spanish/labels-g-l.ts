@@ -150,4 +150,6 @@ export const labelsGL: Language = {
   'low-wall': 'muro bajo',
   'lower bound': 'cota inferior',
   lowest: 'más bajo',
+  'have it tested again, and have the plant add air or send another load':
+    'haga repetir la prueba, y que la planta agregue aire o mande otra carga',
 };

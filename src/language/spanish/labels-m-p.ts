@@ -104,6 +104,7 @@ export const labelsMP: Language = {
   'panel count': 'número de paños',
   'panel shape': 'forma de paño',
   panels: 'paños',
+  'panels of 56 m2 at most': 'paños de 56 m2 como máximo',
   'panels of 1.25:1 at most': 'paños de 1.25:1 como máximo',
   'panels of 1.5:1 at most': 'paños de 1.5:1 como máximo',
   'panels of 2:1 at most': 'paños de 2:1 como máximo',

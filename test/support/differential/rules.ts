@@ -288,7 +288,7 @@ function steps(site: Site): Compared {
   );
 }
 
-/** The published table, the cap of 18 ft and the shape of the panel; sizes clear of its boundaries. */
+/** The published table, the cap of 18 ft or 5.5 m and the shape of the panel; sizes clear of its boundaries. */
 function spacing(site: Site): Compared {
   const t = site.plainLength(0.105, 0.3);
   const [wet, large] = [site.maybe(), site.maybe()];
@@ -297,22 +297,25 @@ function spacing(site: Site): Compared {
   const width = site.maybe() ? site.plainLength(0.9, 6) : undefined;
   const multiple = wet ? (large ? 30 : 24) : 36;
   const ratio = site.toOne(1, 2);
-  const cap = inch(18 * 12);
+  const input = {
+    thickness: t.put,
+    slump: slump.put,
+    aggregateSize: stone.put,
+    ...(width ? { width: width.put, longestRatio: ratio.put } : {}),
+  };
+  // Its own round sizes in each system: 18 ft and 1 in, or 5.5 m and 25 mm.
+  const metric = jointSpacing(input).system === 'metric';
+  const cap = metric ? inSi('5.5', 'm', 'length') : inch(18 * 12);
   const byThickness = t.is.times(multiple);
   const all = least(byThickness, cap);
   return held(
     jointSpacing,
-    {
-      thickness: t.put,
-      slump: slump.put,
-      aggregateSize: stone.put,
-      ...(width ? { width: width.put, longestRatio: ratio.put } : {}),
-    },
+    input,
     {
       multiple,
       byThickness,
       spacing: width ? least(all, width.is.times(ratio.is)) : all,
-      depth: most(t.is.over(4), inch(1)),
+      depth: most(t.is.over(4), metric ? inSi('25', 'mm', 'length') : inch(1)),
     },
     DIGITS,
   );
