@@ -33,7 +33,7 @@ interface Vector {
 function inputFor(id: string): Vector['input'] {
   const offUsual = (input: unknown): number => Math.abs(JSON.stringify(input).length - USUAL_LENGTH);
   const inputs = readdirSync(join(VECTORS, id))
-    .map((file) => JSON.parse(readFileSync(join(VECTORS, id, file), 'utf8')) as Vector)
+    .flatMap((file) => JSON.parse(readFileSync(join(VECTORS, id, file), 'utf8')) as Vector | Vector[])
     .filter(({ expect }) => expect.error === undefined)
     .map(({ input }) => input);
   const [first] = inputs.sort((a, b) => offUsual(a) - offUsual(b));
