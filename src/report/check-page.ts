@@ -4,9 +4,6 @@
  * best, and the sizes are to be agreed on first.
  */
 import type { ClaimCheck, EstimateCheck, LikelySlip, NamedSlip } from '../opinion/estimate-check';
-import { fault } from '../quantity/faults';
-import { isQuantity } from '../quantity/quantity';
-import { refuse } from '../reckoning/calculation';
 import type { FigureSet } from '../reckoning/parts';
 import { NO_WORDS, say, type Words } from '../reckoning/words';
 import { type Chapter, chaptersHtml, chaptersMarkdown, markdownText, type Piece, telling } from './chapters';
@@ -15,6 +12,7 @@ import { pageHtml, textTag } from './html';
 import type { PageView } from './job-pages';
 import { placeText } from './labels';
 import { capital } from './lines';
+import { mustBeCheck } from './read-check';
 import { type Block, type Sheet, sheetOf } from './sheet';
 import { quantityText, type View, wordsText, wordText } from './view';
 
@@ -192,8 +190,7 @@ function nextChapter({ verdict }: Check, view: View): Chapter {
 }
 
 function chaptersOf(check: Check, given: CheckView): Chapter[] {
-  if (!isQuantity((check as Partial<Check> | null | undefined)?.claims?.[0]?.claimed))
-    refuse('check', fault('not-a-result', 'this is no check; give what estimateCheck returned'));
+  mustBeCheck(check);
   const { input, claimedBy, ...rest } = given;
   const view: PageView = rest;
   const sheet = sheetOf([{ name: '', results: [{ input, result: check.result }] }], rest);

@@ -4,6 +4,7 @@ import type { FigureSet } from '../reckoning/parts';
 import { say, type Words } from '../reckoning/words';
 import { placeText } from './labels';
 import { wrapped } from './lines';
+import { mustBeCheck } from './read-check';
 import { quantityText, type View, wordsText, wordText } from './view';
 
 const INDENT = '  ';
@@ -46,6 +47,7 @@ function slipLines({ slips, gives, elsewhere }: LikelySlip, i: number, view: Vie
  * @param check - what `estimateCheck` gave
  * @param view - units, marks of numbers and language
  * @returns lines of text, none longer than 100 characters
+ * @throws {InputError} `not-a-result` for what is no check
  * @example
  * ```ts
  * import { estimateCheck, slabVolume } from 'flatwork-reckoner';
@@ -57,6 +59,7 @@ function slipLines({ slips, gives, elsewhere }: LikelySlip, i: number, view: Vie
  * ```
  */
 export function checkSheet(check: EstimateCheck<FigureSet>, view: View = {}): string {
+  mustBeCheck(check);
   const { title, says, claims, slips } = check;
   const none = wordText('No slip was found that would explain it.', view);
   const likely =

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { concreteOrder, estimateCheck, slabVolume } from '../../src/index';
 import { InputError } from '../../src/quantity/input-error';
-import { checkHtml, checkMarkdown } from '../../src/report/index';
+import { checkHtml, checkMarkdown, checkSheet } from '../../src/report/index';
 
 const input = {
   outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
@@ -95,6 +95,10 @@ describe('the page of a check', () => {
     expect(html).not.toMatch(/<script|<img src=x/i);
     expect(html).not.toContain('\u202E');
     expect(checkMarkdown(bad, check, { claimedBy: bad })).not.toContain('<script');
-    expect(() => checkHtml('Invoice', {} as never)).toThrow(InputError);
+    for (const nothing of [{}, null, { claims: [] }, { claims: [{ claimed: '7 yd3' }] }] as never[]) {
+      expect(() => checkHtml('Invoice', nothing)).toThrow(InputError);
+      expect(() => checkSheet(nothing)).toThrow(InputError);
+    }
+    expect(checkSheet(check)).toContain('reckoned 6.22 yd3');
   });
 });
