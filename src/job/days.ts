@@ -8,6 +8,7 @@
 import type { SlabVolumeFigures } from '../concrete/slab-volume';
 import { repeatedName, unknownName } from '../grade/faults';
 import type { TruckPlanFigures } from '../pour/truck-figures';
+import { greaterOf, lesserOf } from '../quantity/greater';
 import { isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { FigureSet, Result } from '../reckoning/result';
@@ -82,8 +83,7 @@ const twice = ({ elements, overlaps }: Poured): Quantity<'area'>[] => {
 
 /** What is finished: the slabs of the day. */
 export function areaOfDay(poured: Poured): Quantity<'area'> | undefined {
-  const [first, ...rest] = poured.elements.flatMap((each) => areaOf(each) ?? []);
-  const all = rest.reduce<Quantity<'area'> | undefined>((sum, area) => sum?.plus(area), first);
+  const all = sumOf(poured.elements.flatMap((each) => areaOf(each) ?? []));
   return twice(poured).reduce((left, area) => left?.minus(area), all);
 }
 
@@ -95,7 +95,7 @@ const thicknessOf = ({ thickness }: Element): Quantity<'length'>[] => {
 /** What holds of the thinnest holds of all. */
 function thinnest({ elements }: Poured): Quantity<'length'> | undefined {
   const [first, ...rest] = elements.flatMap(({ element }) => thicknessOf(element));
-  return rest.reduce((least, t) => (least && t.lessThan(least) ? t : least), first);
+  return first && rest.reduce(lesserOf, first);
 }
 
 /** The trucks of one mix after those of another. */
@@ -103,7 +103,7 @@ function trucksOf({ mixes }: Poured): Raw {
   const plans = mixes.flatMap(({ trucks }) => (trucks ? [trucks.result.figures as TruckPlanFigures] : []));
   const [first, ...rest] = plans;
   if (!first || plans.length < mixes.length) return {};
-  const oldest = rest.reduce((age, plan) => (plan.oldest.greaterThan(age) ? plan.oldest : age), first.oldest);
+  const oldest = rest.reduce((age, plan) => greaterOf(age, plan.oldest), first.oldest);
   return { placingTime: rest.reduce((time, { ends }) => time.plus(ends), first.ends), age: oldest };
 }
 

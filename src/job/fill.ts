@@ -107,9 +107,11 @@ const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {
   finish: (known) => ({ follows: { area: figuresOf(known, 'slab')['area'] } }),
 };
 
-/** The sum of volumes, where there are any. */
-export const sumOf = (volumes: readonly Quantity<'volume'>[]): Quantity<'volume'> | undefined =>
-  volumes.reduce<Quantity<'volume'> | undefined>((sum, v) => sum?.plus(v) ?? v, undefined);
+/** The sum of amounts, where there are any. */
+export const sumOf = <D extends 'area' | 'volume'>(
+  amounts: readonly Quantity<D>[],
+): Quantity<D> | undefined =>
+  amounts.reduce<Quantity<D> | undefined>((sum, q) => sum?.plus(q) ?? q, undefined);
 
 /** Concrete of an element, all of its bodies. */
 export const concreteOf = (results: Iterable<Result<FigureSet>>): Quantity<'volume'> | undefined =>

@@ -18,6 +18,7 @@ import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { total } from '../reckoning/whole';
 import { say, type Words } from '../reckoning/words';
+import { sumOf } from './fill';
 import * as cautions from './invoice-cautions';
 import { checkInvoice, type InvoiceFigures, type InvoiceInput, invoiceField } from './invoice-charges';
 import { noElement, twoElements } from './invoice-faults';
@@ -143,10 +144,7 @@ function heed(name: string | Words, P: Volume, D: Volume, overShare: Ratio, pad:
 
 /** What the tickets of an element bring, where there are any. */
 const broughtTo = ({ tickets }: Parsed, name: string): Volume | undefined =>
-  tickets
-    .filter(({ element }) => element === name)
-    .map(({ volume }) => volume)
-    .reduce<Volume | undefined>((sum, one) => sum?.plus(one) ?? one, undefined);
+  sumOf(tickets.filter(({ element }) => element === name).map(({ volume }) => volume));
 
 function elementOf({ name, planned, placed }: Element, input: Parsed, pad: Pad): ElementCheckFigures {
   const delivered = broughtTo(input, name);

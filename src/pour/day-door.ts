@@ -1,4 +1,5 @@
 /** How the input of a day is read, and what of it must go together. */
+
 import { AIR as AIR_CONTENT } from '../mix/ordinary';
 import * as sharedFaults from '../quantity/faults';
 import { constant, ratio, time } from '../quantity/make';
@@ -20,6 +21,7 @@ import { COMMON_PRACTICE } from '../reckoning/source';
 import { all, allOrNone, given, needs, notBoth, oneOf, says, where } from '../reckoning/together';
 import * as weatherFaults from '../weather/faults';
 import { AIR, HUMIDITY, WIND } from '../weather/ordinary';
+import { boundedMinutes, LONGEST } from './bounded';
 import { clock, clockText } from './clock';
 import type { DayBounds } from './day-advice';
 import * as ordinary from './day-ordinary';
@@ -117,41 +119,37 @@ export const dayDoor = (): Field<DayParsed> =>
 
 const DAY = constant(() => time('24 h'));
 const NONE = constant(() => time('0 min'));
-/** No plan looks farther ahead; longer times are slips of a unit. */
-const LONGEST = constant(() => time('30 day'));
 /** Nothing sets or is washed free sooner. */
 const LEAST = constant(() => time('5 min'));
 const QUARTER_HOUR = constant(() => time('15 min'));
 const USUAL_END = constant(() => time('18 h'));
 const WHOLE = constant(() => ratio('100%'));
 
-function bounded(path: string, t: Time): Time {
-  return t.greaterThan(LONGEST()) ? refuse(path, sharedFaults.doesNotFit(path, '30 days')) : t.in('min');
-}
-
 /** Hours that run from one to the other. */
 export function inOrder(path: 'initialSet' | 'washAfter', hours: Hours | undefined): Hours | undefined {
   if (hours?.to.lessThan(hours.from)) refuse(`${path}.from`, sharedFaults.doesNotFit('from', 'to'));
   if (hours?.from.lessThan(LEAST()))
     refuse(`${path}.from`, weatherFaults.outsideRange('from', '5 min to 30 days'));
-  return hours && { from: bounded(`${path}.from`, hours.from), to: bounded(`${path}.to`, hours.to) };
+  return (
+    hours && { from: boundedMinutes(`${path}.from`, hours.from), to: boundedMinutes(`${path}.to`, hours.to) }
+  );
 }
 
 function placingOf({ placingTime, volume: V, placingRate: R }: DayParsed, pad: Pad): Time {
   if (placingTime && (V || R))
     refuse('placingTime', sharedFaults.giveOneOf(['placingTime', 'volume with placingRate']));
-  if (placingTime) return bounded('placingTime', placingTime);
+  if (placingTime) return boundedMinutes('placingTime', placingTime);
   if (!V && !R) return refuse('placingTime', sharedFaults.missing('placingTime', '"75 min"'));
   if (!V) return refuse('volume', sharedFaults.missing('volume', ['"13 yd3"', '"10 m3"']));
   if (!R) return refuse('placingRate', sharedFaults.missing('placingRate', ['"20 yd3/h"', '"15 m3/h"']));
-  const p = bounded('placingRate', pad.step('placing', 'p = V ÷ R', { V, R }, V.over(R).in('min')));
+  const p = boundedMinutes('placingRate', pad.step('placing', 'p = V ÷ R', { V, R }, V.over(R).in('min')));
   if (isUnusual(p, ordinary.PLACING_TIME))
     pad.caution(unusual('placingRate', { value: p, ordinary: ordinary.PLACING_TIME }, pad.system));
   return p;
 }
 
 function curingOf({ curingTime }: DayParsed, pad: Pad): Time {
-  if (curingTime) return bounded('curingTime', curingTime);
+  if (curingTime) return boundedMinutes('curingTime', curingTime);
   pad.assume({
     name: 'curingTime',
     value: QUARTER_HOUR(),
@@ -214,7 +212,7 @@ function clockOfDay(start: Time): (t: Time) => string {
 
 /** Of the concrete as it is placed: older than that it would have set before. */
 export function ageOf({ age }: DayParsed, pad: Pad): Time {
-  if (age) return bounded('age', age);
+  if (age) return boundedMinutes('age', age);
   pad.assume({
     name: 'age',
     value: NONE(),
@@ -295,6 +293,6 @@ export function workOf(input: DayParsed, finishAt: Time | undefined, pad: Pad): 
     washAfter: inOrder('washAfter', input.washAfter),
     saw,
     weather,
-    cutting: input.cuttingTime && bounded('cuttingTime', input.cuttingTime),
+    cutting: input.cuttingTime && boundedMinutes('cuttingTime', input.cuttingTime),
   };
 }

@@ -27,6 +27,7 @@ import {
 } from '../reckoning/source';
 import { all, allOrNone, needs, notBoth, says, where } from '../reckoning/together';
 import { say } from '../reckoning/words';
+import { bounded } from './bounded';
 import * as cautions from './cautions';
 import { clock as clockField, clockText } from './clock';
 import { CUTTING_TIME, READY_AFTER, READY_WITHIN, SAW_LENGTH } from './ordinary';
@@ -127,8 +128,6 @@ interface Parsed {
 const hours = (n: string): Time => time(`${n} h`);
 
 const DAY = constant(() => hours('24'));
-/** Longer than any slab waits for a saw, and than any cutting: keeps the shifts to be looked at few. */
-const LONGEST = constant(() => time('30 day'));
 const WORK_FROM = constant(() => hours('7'));
 const WORK_TO = constant(() => hours('18'));
 
@@ -145,10 +144,6 @@ const FINISHING: Ordinary = {
   most: '14 h',
   source: COMMON_PRACTICE,
 };
-
-function bounded(path: string, t: Time): Time {
-  return t.greaterThan(LONGEST()) ? refuse(path, faults.doesNotFit(path, '30 days')) : t;
-}
 
 function readyStart({ after, within }: NonNullable<Parsed['ready']>, pad: Pad): Hours {
   const [r, w] = [bounded('ready.after', after).in('h'), within.in('h')];

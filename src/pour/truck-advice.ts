@@ -8,6 +8,7 @@
  * every pour (common practice). Concrete that may set before it is out of the truck is not placed at all, whatever
  * limit of age was agreed on.
  */
+import { greaterOf } from '../quantity/greater';
 import { constant, ratio, time } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
@@ -48,8 +49,7 @@ const A_SECOND = constant(() => time('1 s'));
 const MOST_OF_SET = constant(() => ratio('75%'));
 const QUARTER = constant(() => ratio('25%'));
 
-const slower = ({ placingTime }: Figures, loading: Time): Time =>
-  loading.greaterThan(placingTime) ? loading : placingTime;
+const slower = ({ placingTime }: Figures, loading: Time): Time => greaterOf(placingTime, loading);
 
 /** Whether the load after the longest gap was loaded as soon as the one before had left the plant. */
 function byPlant({ loads, longestGap }: Figures, loading: Time): boolean {

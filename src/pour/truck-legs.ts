@@ -9,29 +9,24 @@ import { refuse } from '../reckoning/calculation';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import { boundedMinutes } from './bounded';
 import type { TruckParsed } from './truck-input';
 
 type Time = Quantity<'time'>;
 
-/** No schedule looks farther ahead; longer times are slips of a unit. */
-const LONGEST = constant(() => time('30 day'));
 const TEN_MINUTES = constant(() => time('10 min'));
 
 /** From here on the older editions shorten the limit. */
 export const HOT = /*#__PURE__*/ paired('temperature', '80 degF', '27 degC');
 
-export function bounded(path: string, t: Time): Time {
-  return t.greaterThan(LONGEST()) ? refuse(path, sharedFaults.doesNotFit(path, '30 days')) : t.in('min');
-}
-
 function travelOf({ travelTime, distance: d, speed: v }: TruckParsed, pad: Pad): Time {
   if (travelTime && (d || v))
     refuse('travelTime', sharedFaults.giveOneOf(['travelTime', 'distance with speed']));
-  if (travelTime) return bounded('travelTime', travelTime);
+  if (travelTime) return boundedMinutes('travelTime', travelTime);
   if (!d && !v) return refuse('travelTime', sharedFaults.missing('travelTime', '"25 min"'));
   if (!d) return refuse('distance', sharedFaults.missing('distance', ['"12 mi"', '"20 km"']));
   if (!v) return refuse('speed', sharedFaults.missing('speed', ['"30 mph"', '"50 km/h"']));
-  return bounded('speed', pad.step('the way', 't = d ÷ v', { d, v }, d.over(v).in('min')));
+  return boundedMinutes('speed', pad.step('the way', 't = d ÷ v', { d, v }, d.over(v).in('min')));
 }
 
 type Plain = 'loadingTime' | 'washOutTime';
@@ -44,7 +39,7 @@ const BECAUSE: Readonly<Record<Plain, string>> = {
 /** A time as it was given, or ten minutes as is usual. */
 function usualTime(name: Plain, input: TruckParsed, pad: Pad): Time {
   const t = input[name];
-  if (t) return bounded(name, t);
+  if (t) return boundedMinutes(name, t);
   pad.assume({
     name,
     value: TEN_MINUTES(),
@@ -56,7 +51,7 @@ function usualTime(name: Plain, input: TruckParsed, pad: Pad): Time {
 }
 
 function returnOf({ returnTime }: TruckParsed, t: Time, pad: Pad): Time {
-  if (returnTime) return bounded('returnTime', returnTime);
+  if (returnTime) return boundedMinutes('returnTime', returnTime);
   pad.assume({
     name: 'returnTime',
     value: { reckoned: t },

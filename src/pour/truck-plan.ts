@@ -21,6 +21,7 @@ import { alkali } from '../reckoning/cautions';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { boundedMinutes } from './bounded';
 import { chuteOf, heedPlacing, placingRate, publishedFor } from './placing';
 import { clockTime } from './saw-clock';
 import { initialSet } from './set-time';
@@ -28,7 +29,7 @@ import { heedTrucks } from './truck-advice';
 import * as cautions from './truck-cautions';
 import type { TruckLoad, TruckPlanFigures } from './truck-figures';
 import { door, type TruckParsed, type TruckPlanInput } from './truck-input';
-import { ageLimitOf, bounded, HOT, type Legs, legsOf } from './truck-legs';
+import { ageLimitOf, HOT, type Legs, legsOf } from './truck-legs';
 import { DAY_LOADS, heedSteps, loadsOf } from './truck-loads';
 import { closeArrivals, minutesOf, roundsOf, spacedArrivals, tallied, trucksOut } from './truck-rounds';
 import { SET_FACTOR, SET_TIMES } from './truck-sources';
@@ -53,11 +54,11 @@ function arrivalsOf(
     if (!trucks) refuse('trucks', sharedFaults.missing('trucks', '4'));
     return undefined;
   }
-  if (spacing) return spacedArrivals(placing.length, canonicalValue(bounded('spacing', spacing)));
+  if (spacing) return spacedArrivals(placing.length, canonicalValue(boundedMinutes('spacing', spacing)));
   const p = largest(placing);
   pad.assume({
     name: 'spacing',
-    value: loads ? 'what the load before takes to place' : { reckoned: loading.greaterThan(p) ? loading : p },
+    value: loads ? 'what the load before takes to place' : { reckoned: greaterOf(p, loading) },
     because: 'each truck comes as the one before is empty, or as soon as the plant can load it',
     override: 'Give spacing as the supplier sends them',
     source: COMMON_PRACTICE,
@@ -131,7 +132,7 @@ function reckon(input: TruckParsed, pad: Pad): TruckPlanFigures {
   const R = placingRate(way, crewRate, pad);
   const q = largest(volumes);
   // Equal loads take equal times: reckoned once.
-  const perLoad = bounded('placing', q.over(R));
+  const perLoad = boundedMinutes('placing', q.over(R));
   const placing = volumes.map((v) => (v === q ? perLoad : v.over(R).in('min')));
   const p = pad.step('to place a load', 'p = q ÷ R', { q, R }, perLoad);
   const legs = legsOf(input, pad);
