@@ -65,9 +65,9 @@ export const exampleFor = (d: Dimension, what: string): Example =>
 /** The number of an example, which gives way to the one that was typed. */
 const NUMBER = /^[\d./]+/;
 
-const valueOf = (number: string): number => Number(number.replaceAll(',', ''));
+const numberOf = (number: string): number => Number(number.replaceAll(',', ''));
 
-const inPercent = (number: string): string => `${+(100 * valueOf(number)).toPrecision(6)}%`;
+const inPercent = (number: string): string => `${+(100 * numberOf(number)).toPrecision(6)}%`;
 
 /** `1/4` of what a tape shows is inches in a foot; `1/60` is one in sixty. */
 const TAPE = /\/(?:2|4|8|16|32)$/;
@@ -76,7 +76,7 @@ const TAPE = /\/(?:2|4|8|16|32)$/;
 function slopeOf(number: string): Example {
   const colon = number.replace('/', ':');
   if (colon !== number) return TAPE.test(number) ? [`${number} in/ft`, colon] : colon;
-  const share = valueOf(number);
+  const share = numberOf(number);
   if (share >= 1) return `${number}%`;
   return share <= 0.1 ? inPercent(number) : [`${number} in/ft`, inPercent(number)];
 }
@@ -90,6 +90,6 @@ export function withNumber(d: Dimension, example: Example, number: string): Exam
   if (typeof example !== 'string') {
     return [example[0].replace(NUMBER, number), example[1].replace(NUMBER, number)];
   }
-  const decimal = example.endsWith('%') && valueOf(number) < 1;
+  const decimal = example.endsWith('%') && numberOf(number) < 1;
   return decimal ? inPercent(number) : example.replace(NUMBER, number);
 }
