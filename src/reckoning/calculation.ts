@@ -116,7 +116,12 @@ export interface Job<T> {
  * end in
  * @throws {InputError} with every issue found
  */
-export function readJob<T>(door: Field<T>, input: unknown, asked?: System, asTyped?: (input: unknown) => unknown): Job<T> {
+export function readJob<T>(
+  door: Field<T>,
+  input: unknown,
+  asked?: System,
+  asTyped?: (input: unknown) => unknown,
+): Job<T> {
   const plain = plainCopy(input);
   const { value, faults, doubts } = parse(door, plain);
   if (faults.length > 0) {
