@@ -5,15 +5,14 @@
 
 import { byScore, type Candidate, candidate, type Tried } from './candidate';
 import { claimSlips } from './claim-slips';
-import type { Graph } from './graph';
-import { type HandOn, handsFor } from './hands';
 import type { Leaf, Places } from './input-places';
 import { habits, leafSlips } from './leaf-slips';
-import { explainedByHand, type Margin, margins } from './likeness';
+import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
+import { rounder } from './rounder';
 import { siOf } from './scale';
-import { byHand, predicted, type Scene, told } from './scene';
+import { predicted, type Scene, told } from './scene';
 import type { Slip } from './slip';
 import { stepSlips } from './step-slips';
 
@@ -99,38 +98,6 @@ function distinct(
   return [...first.values()];
 }
 
-/** So many of the best are looked at with rounding on the way. */
-const BY_HAND = 40;
-
-/** Values to be reckoned for that. */
-const BY_HAND_REPLAYED = 40_000;
-
-/** The best, as somebody would have them who rounds on the way, where that gives more of what was claimed. */
-function rounder(scene: Scene): (best: readonly Candidate[]) => Candidate[] {
-  const made = new Map<Graph, HandOn[]>();
-  const handsOn = (graph: Graph): HandOn[] => {
-    const known = made.get(graph) ?? handsFor(graph, scene.claims);
-    made.set(graph, known);
-    return known;
-  };
-  const hands = handsOn(scene.graph);
-  const most = Math.floor(BY_HAND_REPLAYED / Math.max(1, hands.length * scene.graph.length));
-  const rounded = (one: Candidate): Candidate => {
-    let found = one;
-    hands.forEach((hand, i) => {
-      const values = byHand(scene, one.edits, (graph) => handsOn(graph)[i] ?? hand);
-      const how = values && explainedByHand(values, scene.claims, hand.weight);
-      if (how && one.weight * how.quality > found.score)
-        found = { ...one, explained: how, score: one.weight * how.quality };
-    });
-    return found;
-  };
-  return (best) =>
-    best.map((one, n) =>
-      n >= Math.min(BY_HAND, most) || (one.explained.all && one.explained.exact) ? one : rounded(one),
-    );
-}
-
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
 
 /** What was found by the steps must hold in the calculation itself: what that tells is what counts. */
@@ -160,10 +127,7 @@ export function search(
   const singles = tried
     .map(({ slip, values }) => candidate([slip], values, slip.weight, scene, own))
     .sort(byScore);
-  const near = rounding(singles.slice(0, BY_HAND))
-    .concat(singles.slice(BY_HAND))
-    .filter(explains)
-    .sort(byScore);
+  const near = rounding(singles).filter(explains).sort(byScore);
   const best = near[0];
   const at = unexplained(best, differing);
   const two =
