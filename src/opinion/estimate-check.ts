@@ -23,7 +23,7 @@ import * as faults from './faults';
 import { handsFor } from './hands';
 import { type AnyCalculation, placesOf, withQuantities } from './input-places';
 import { isNearly, isWritten, type Margin, margins } from './likeness';
-import { sceneOf } from './probe';
+import { probed, sceneOf } from './probe';
 import { isStepped } from './rounding';
 import { siOf } from './scale';
 import { type Scene, told } from './scene';
@@ -279,7 +279,8 @@ export function estimateCheck<Input, F extends FigureSet>(
   const checks = scene.claims.map((claim, i) => checkOf(claim, agrees[i] as boolean, scene));
   const verdict = ORDER.find((one) => checks.some((check) => check.verdict === one)) as ClaimVerdict;
   const differing = checks.flatMap((check, i) => (check.verdict === 'agrees' ? [] : [i]));
-  const { found, tried } = differing.length > 0 ? search(scene, places, differing) : { found: [], tried: 0 };
+  const { found, tried } =
+    differing.length > 0 ? search(probed(scene, places), places, differing) : { found: [], tried: 0 };
   const slips = found.map((one) => likelyOf(one, scene));
   const { id, title } = result;
   return frozen({ id, title, verdict, says: sentence(verdict, slips), claims: checks, slips, tried, result });

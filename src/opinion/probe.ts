@@ -9,7 +9,16 @@ import { graphOf, IN_BINARY, replayed, stepOf } from './graph';
 import type { AnyCalculation, Leaf, Places } from './input-places';
 import { isSettled, type Response, responseOf, type Seen } from './response';
 import { siOf } from './scale';
-import { type AnyResult, byReplay, graphAt, type Predicted, readOff, rerun, type Scene } from './scene';
+import {
+  type AnyResult,
+  byReplay,
+  graphAt,
+  type Predicted,
+  readOff,
+  rerun,
+  type Sample,
+  type Scene,
+} from './scene';
 import type { Edit } from './slip';
 
 /** So many times a value, or for what is counted so many more. */
@@ -42,7 +51,9 @@ const FAR = [
 
 interface Probed {
   readonly followed: Map<Leaf, Response>;
+  readonly settled: Set<Leaf>;
   readonly idle: Set<Leaf>;
+  readonly samples: Map<Leaf, Sample[]>;
 }
 
 const CLOSE = 1e-6;
@@ -59,9 +70,10 @@ function holdsAt(scene: Scene, leaf: Leaf, response: Response, { x, figures }: S
 }
 
 /** What follows one value. */
-function probeOne(scene: Scene, leaf: Leaf, { followed, idle }: Probed): void {
+function probeOne(scene: Scene, leaf: Leaf, { followed, settled, idle, samples }: Probed): void {
   const near = seen(scene, leaf, '1.0078125', 1);
   if (!near) return;
+  samples.set(leaf, [near]);
   const base: Seen = { x: siOf(leaf.quantity), graph: scene.graph, figures: scene.base };
   const isOutcome = (i: number): boolean => scene.nodes[i] !== undefined;
   const first = responseOf(base, near, undefined, isOutcome);
@@ -71,10 +83,15 @@ function probeOne(scene: Scene, leaf: Leaf, { followed, idle }: Probed): void {
   };
   if (first && !still && isSettled(first, base, near)) {
     put(first);
+    if (followed.has(leaf)) settled.add(leaf);
     return;
   }
   const [far, half] = FAR.map(([times, more], i) =>
     i === 0 || still ? seen(scene, leaf, times, more) : undefined,
+  );
+  samples.set(
+    leaf,
+    [near, far, half].flatMap((one) => one ?? []),
   );
   if (still) {
     if ([far, half].every((one) => !one || same(one.figures, scene.base))) idle.add(leaf);
@@ -83,23 +100,23 @@ function probeOne(scene: Scene, leaf: Leaf, { followed, idle }: Probed): void {
   if (first) put(responseOf(base, near, far ?? half, isOutcome));
 }
 
-/** Try each value of the input. */
-function probe(scene: Scene, leaves: readonly Leaf[]): Probed {
-  const probed: Probed = { followed: new Map(), idle: new Set() };
+/** The scene with what follows each value of the input. */
+export function probed(scene: Scene, { leaves }: Places): Scene {
+  const probed: Probed = { followed: new Map(), settled: new Set(), idle: new Set(), samples: new Map() };
   // Half of what may be run is kept for parts left out and for values that the steps do not tell.
   const kept = scene.budget.runs / 2;
   for (const leaf of leaves.slice(0, MOST_LEAVES)) {
     if (scene.budget.runs <= kept) break;
     probeOne(scene, leaf, probed);
   }
-  return probed;
+  return { ...scene, ...probed };
 }
 
 /** Runs of a search, at least and at most. */
 const LEAST_RUNS = 24;
 const MOST_RUNS = 160;
 
-/** Make a scene ready. */
+/** The scene of a result, before anything was tried. */
 export function sceneOf(
   calculation: AnyCalculation,
   input: unknown,
@@ -113,7 +130,7 @@ export function sceneOf(
   const nodes = claims.map(({ reckoned }) => stepOf(reckoned, graph));
   const base = claims.map(({ reckoned }) => siOf(reckoned));
   const budget = { runs: runsWorth(input, result, LEAST_RUNS, MOST_RUNS) };
-  const scene: Scene = {
+  return {
     calculation,
     input,
     result,
@@ -124,10 +141,11 @@ export function sceneOf(
     base,
     gives: replayed(graph, {}, IN_BINARY),
     followed: new Map(),
+    settled: new Set(),
     idle: new Set(),
+    samples: new Map(),
     budget,
     runs: new WeakMap(),
     graphs: new WeakMap(),
   };
-  return { ...scene, ...probe(scene, places.leaves) };
 }

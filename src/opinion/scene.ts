@@ -23,6 +23,12 @@ export type AnyResult = Result<FigureSet>;
 /** What the claimed figures would be, in SI units; not a number where there is none. */
 export type Predicted = readonly number[];
 
+/** What the claimed figures are with another value in one place of the input. */
+export interface Sample {
+  readonly x: number;
+  readonly figures: Predicted;
+}
+
 /** What is the same for all slips that are tried. */
 export interface Scene {
   readonly calculation: AnyCalculation;
@@ -39,12 +45,16 @@ export interface Scene {
   readonly gives: readonly number[];
   /** Values whose slips the steps alone tell, with what follows them there. */
   readonly followed: ReadonlyMap<Leaf, Response>;
-  /** Values that no claimed figure depends on. */
+  /** Of these, values that are felt in proportion only: nothing about them is a guess. */
+  readonly settled: ReadonlySet<Leaf>;
+  /** Values that no claimed figure depends on, so far as was tried. */
   readonly idle: ReadonlySet<Leaf>;
+  /** What the claimed figures were with other values in a place. */
+  readonly samples: ReadonlyMap<Leaf, readonly Sample[]>;
   /** What may still be run. */
   readonly budget: { runs: number };
-  /** The steps of what was run with an edit. */
-  readonly runs: WeakMap<Edit, AnyResult>;
+  /** What was run with an edit; nothing where that was refused. */
+  readonly runs: WeakMap<Edit, AnyResult | undefined>;
   readonly graphs: WeakMap<AnyResult, Graph>;
 }
 
@@ -161,10 +171,11 @@ export const readOff = (scene: Pick<Scene, 'claims'>, figures: object): number[]
 const changesSteps = (edits: readonly Edit[]): boolean =>
   edits.some(({ on }) => on === 'step' || on === 'outcome');
 
-/** Whether every edit of the input is of a value that the steps alone tell. */
+/** Whether every edit of the input is of a value that the steps alone tell, and of which no run tells more. */
 export const isFollowed = (scene: Scene, edits: readonly Edit[]): boolean =>
   editsOn('input', edits).every(
-    ({ leaf, si }) => leaf !== undefined && si !== undefined && scene.followed.has(leaf),
+    (one) =>
+      one.leaf !== undefined && one.si !== undefined && scene.followed.has(one.leaf) && !scene.runs.has(one),
   );
 
 export function byClaims<T>(
@@ -223,10 +234,11 @@ export const othersOf = (edits: readonly Edit[]): readonly Edit[] => edits.filte
 export function resultWith(scene: Scene, edits: readonly Edit[]): AnyResult | undefined {
   const inputs = inputsOf(edits);
   const [first] = inputs;
-  const known = first && inputs.length === 1 ? scene.runs.get(first) : undefined;
-  if (known) return known;
+  const alone = inputs.length === 1 ? first : undefined;
+  if (alone && scene.runs.has(alone)) return scene.runs.get(alone);
+  const may = scene.budget.runs > 0;
   const result = rerun(scene, inputs);
-  if (result && first && inputs.length === 1) scene.runs.set(first, result);
+  if (alone && may) scene.runs.set(alone, result);
   return result;
 }
 

@@ -5,30 +5,29 @@
 
 import { byScore, type Candidate, candidate, type Tried } from './candidate';
 import { claimSlips } from './claim-slips';
-import type { Leaf, Places } from './input-places';
+import { type Aim, guidedRuns } from './guided';
+import type { Places } from './input-places';
 import { habits, leafSlips } from './leaf-slips';
 import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
 import { rounder } from './rounder';
 import { siOf } from './scale';
-import { predicted, type Scene, told } from './scene';
+import { isFollowed, predicted, resultWith, type Scene, told } from './scene';
 import type { Slip } from './slip';
 import { stepSlips } from './step-slips';
 
 /** Values to be reckoned in all: a slip reckons each step once. */
 const REPLAYED = 60_000;
 
-const notIdle =
-  (idle: ReadonlySet<Leaf>) =>
-  (leaf: Leaf): boolean =>
-    !idle.has(leaf);
-
 const MOST_LEAVES = 60;
 
-/** All slips, the common ones first: the budget may not last for all. */
+/** The common ones first: the budget may not last for all. */
+const byWeight = (a: Slip, b: Slip): number => b.weight - a.weight;
+
+/** All slips that are not of values without effect. */
 function slipsFor(scene: Scene, places: Places): Slip[] {
-  const leaves = places.leaves.slice(0, MOST_LEAVES).filter(notIdle(scene.idle));
+  const leaves = places.leaves.slice(0, MOST_LEAVES).filter((leaf) => !scene.idle.has(leaf));
   const ofLeaves = leaves.flatMap((leaf) => leafSlips(leaf, places.leaves));
   const all = [
     ...ofLeaves,
@@ -37,8 +36,18 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
     ...stepSlips(scene.graph, new Set(scene.nodes)),
     ...claimSlips(scene),
   ];
-  return all.sort((a, b) => b.weight - a.weight);
+  return all.sort(byWeight);
 }
+
+/** Slips of values that no claim follows when they are a little off: far off they may. */
+const idleSlips = (scene: Scene, { leaves }: Places): Slip[] =>
+  [...scene.idle].flatMap((leaf) => leafSlips(leaf, leaves));
+
+/** Whether it takes a run of the calculation to tell what a slip gives. */
+const takesRun = (scene: Scene, { edits }: Slip): boolean =>
+  edits.some(({ on }) => on === 'input') &&
+  !isFollowed(scene, edits) &&
+  !edits.some((one) => scene.runs.has(one));
 
 function tryAll(scene: Scene, slips: readonly Slip[]): Tried[] {
   const most = Math.max(300, Math.floor(REPLAYED / Math.max(1, scene.graph.length)));
@@ -46,6 +55,28 @@ function tryAll(scene: Scene, slips: readonly Slip[]): Tried[] {
     const values = predicted(scene, slip.edits);
     return values?.some((one, i) => one !== scene.base[i]) ? [{ slip, values }] : [];
   });
+}
+
+/** Within this share of a claim, what is rounded on the way may give it. */
+const ROOM = 0.03;
+
+const aimAt = ({ claims }: Scene, at: number): Aim => {
+  const { si, half } = claims[at] as Scene['claims'][number];
+  return { at, si, room: ROOM * Math.abs(si) + half };
+};
+
+/** The share of what may be run that is for parts left out and the like. */
+const FOR_PARTS = 0.5;
+
+/** What the calculation itself must tell: parts and choices, and of single values what may give the claim. */
+function runSome(scene: Scene, slips: readonly Slip[], aim: Aim): void {
+  const kept = scene.budget.runs * (1 - FOR_PARTS);
+  for (const { edits } of slips) {
+    if (scene.budget.runs <= kept) break;
+    if (edits.length === 1 && edits[0]?.on === 'input' && edits[0].leaf === undefined)
+      resultWith(scene, edits);
+  }
+  guidedRuns(scene, slips, aim);
 }
 
 /** The first claim that differs and is not explained by the best. */
@@ -109,6 +140,11 @@ function verified(one: Candidate, scene: Scene, own: readonly Margin[]): Candida
   return candidate(one.slips, values, one.weight, scene, own);
 }
 
+/** A score from which on nothing more is run: what is common, and gives every claim. */
+const LIKELY = 0.5;
+const isLikely = (best: Candidate | undefined): boolean =>
+  best !== undefined && best.explained.all && best.score >= LIKELY;
+
 /**
  * Slips that explain what was claimed, the likeliest first.
  *
@@ -121,13 +157,26 @@ export function search(
 ): { found: Candidate[]; tried: number } {
   const own = margins(scene);
   const slips = slipsFor(scene, places);
-  const tried = tryAll(scene, slips);
+  const aim = aimAt(scene, differing[0] as number);
+  runSome(scene, slips, aim);
   const explains = (one: Candidate): boolean => one.explained.which.some((i) => differing.includes(i));
   const rounding = rounder(scene);
-  const singles = tried
-    .map(({ slip, values }) => candidate([slip], values, slip.weight, scene, own))
-    .sort(byScore);
-  const near = rounding(singles).filter(explains).sort(byScore);
+  const singlesOf = (some: readonly Tried[]): Candidate[] =>
+    rounding(some.map(({ slip, values }) => candidate([slip], values, slip.weight, scene, own)))
+      .filter(explains)
+      .sort(byScore);
+  let tried = tryAll(
+    scene,
+    slips.filter((one) => !takesRun(scene, one)),
+  );
+  let near = singlesOf(tried);
+  if (!isLikely(near[0])) {
+    const idle = idleSlips(scene, places);
+    guidedRuns(scene, idle, aim);
+    const more = [...slips, ...idle].filter((one) => !tried.some(({ slip }) => slip === one));
+    tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
+    near = singlesOf(tried);
+  }
   const best = near[0];
   const at = unexplained(best, differing);
   const two =
