@@ -1,7 +1,9 @@
 /** How somebody who rounds on the way comes to the claimed figures, with slips or without. */
 import type { Quantity } from '../quantity/quantity';
+import type { ReadClaim } from './claims';
 import { type Graph, replayed } from './graph';
 import type { HandOn } from './hands';
+import { isWritten } from './likeness';
 import {
   byClaims,
   changed,
@@ -72,10 +74,12 @@ export function byHand(
   const ofClaims = editsOn('claim', own);
   return scene.nodes.map((node, i) => {
     if (node === undefined) return byClaims(scene, ofClaims, base, twisted)[i] as number;
-    const written = ofClaims.filter(({ figure }) => figure === scene.claims[i]?.figure);
-    return written.reduce(
-      (_, { twist }) => miswrittenBy(roundedBy(node), raw[node] as number, twist),
-      gives[node] ?? Number.NaN,
-    );
+    const claim = scene.claims[i] as ReadClaim;
+    const kept = gives[node] ?? Number.NaN;
+    const wrong = ofClaims.find(({ figure }) => figure === claim.figure)?.twist;
+    if (!wrong) return kept;
+    // What goes wrong at last goes wrong with the number as it stood there, or as it was before.
+    const last = twisted(kept, wrong);
+    return isWritten(last, claim) ? last : miswrittenBy(roundedBy(node), raw[node] as number, wrong);
   });
 }

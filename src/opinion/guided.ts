@@ -59,6 +59,8 @@ function sampleOf(scene: Scene, { x, slips }: Instead): Sample | undefined {
 
 /** Runs for one value. */
 const MOST = 12;
+/** How far out it is tried, as shares of all slips that lie there. */
+const OUTWARD = [0.9, 0.6, 0.3] as const;
 /** Of slips that give the same, so many are run: the common ones. */
 const ALIKE = 4;
 
@@ -107,31 +109,39 @@ class Enclosing {
     return true;
   }
 
-  /** The outermost values, so that the claim lies between two runs. */
+  /** A value beyond the claim on either side, so that the claim lies between two runs. */
   private widen(): void {
     for (const side of ['least', 'most'] as const) {
-      // Where the outermost is refused, one half as far out may not be.
-      const at = this.outward(side, 1);
-      if (at === 'refused') this.outward(side, 0.5);
+      if (this.leadsAway(side)) continue;
+      // Where one is refused, a nearer one may not be; where one does not go far enough, the outermost may.
+      for (const share of OUTWARD) if (this.outward(side, share)) break;
     }
   }
 
-  /** Run the value that lies a share of the way out among those beyond all that are known. */
-  private outward(side: 'least' | 'most', share: number): 'refused' | 'done' {
-    const end = this.known.at(side === 'most' ? -1 : 0) as Sample;
-    const beyond = this.left.filter(({ x }) => (side === 'most' ? x > end.x : x < end.x));
-    if (side === 'least') beyond.reverse();
-    const one = beyond[Math.floor((beyond.length - 1) * share)];
-    if (!one || this.isWithin(end)) return 'done';
-    const before = this.known.length;
-    return this.put(one) && this.known.length === before ? 'refused' : 'done';
+  private end(side: 'least' | 'most'): Sample {
+    return this.known.at(side === 'most' ? -1 : 0) as Sample;
   }
 
-  /** Whether the claim lies within what is known on a side already. */
-  private isWithin(end: Sample): boolean {
+  /** How far a figure goes towards the claim from what it is: one is all the way. */
+  private gone(one: Sample): number {
     const own = this.scene.base[this.aim.at] as number;
-    const { si, room } = this.aim;
-    return (this.y(end) - own) * (si - own) > 0 && Math.abs(this.y(end) - own) > Math.abs(si - own) + room;
+    return (this.y(one) - own) / (this.aim.si - own);
+  }
+
+  /** Whether the figure moves away from the claim on a side, as far as is known. */
+  private leadsAway(side: 'least' | 'most'): boolean {
+    const other = this.end(side === 'most' ? 'least' : 'most');
+    return this.gone(this.end(side)) < 0 || (this.gone(this.end(side)) === 0 && this.gone(other) > 0);
+  }
+
+  /** Run a value that lies a share of the way out among those beyond all that are known; false to try another. */
+  private outward(side: 'least' | 'most', share: number): boolean {
+    const end = this.end(side);
+    if (this.gone(end) >= 1) return true;
+    const beyond = this.left.filter(({ x }) => (side === 'most' ? x > end.x : x < end.x));
+    if (side === 'least') beyond.reverse();
+    const one = beyond[Math.round((beyond.length - 1) * share)];
+    return !one || !this.put(one) || this.runs >= MOST || this.end(side) !== end;
   }
 
   /** A pair of runs between which the claim and some slips lie. */
@@ -173,7 +183,7 @@ class Enclosing {
 
 /** Slips of a value that the steps tell by a guess: those that come near are run. */
 const GUESSED = 4;
-const GUESS = 0.3;
+const GUESS = 0.7;
 
 function guessed(scene: Scene, { at, si }: Aim, slips: readonly Slip[]): void {
   const off = (values: Predicted | undefined): number => Math.abs((values?.[at] ?? Number.NaN) / si - 1);
@@ -197,7 +207,11 @@ export function guidedRuns(scene: Scene, slips: readonly Slip[], aim: Aim): void
     if (known) known.push(slip);
     else byLeaf.set(leaf, [slip]);
   }
-  for (const [leaf, own] of byLeaf) {
+  // What is felt a little off is felt far off: it comes first.
+  const isFelt = (leaf: Leaf): boolean =>
+    scene.samples.get(leaf)?.some(({ figures }) => figures[aim.at] !== scene.base[aim.at]) ?? true;
+  const leaves = [...byLeaf].sort(([a], [b]) => Number(isFelt(b)) - Number(isFelt(a)));
+  for (const [leaf, own] of leaves) {
     if (scene.followed.has(leaf)) guessed(scene, aim, own);
     else new Enclosing(scene, aim, leaf, own).run();
   }

@@ -43,16 +43,9 @@ function seen(scene: Scene, leaf: Leaf, times: string, more: number): Seen | und
 
 const same = (a: Predicted, b: Predicted): boolean => a.every((one, i) => one === b[i]);
 
-/** Far enough that what goes by steps, a table or a count, takes another. */
-const FAR = [
-  ['2', 2],
-  ['0.5', -1],
-] as const;
-
 interface Probed {
   readonly followed: Map<Leaf, Response>;
   readonly settled: Set<Leaf>;
-  readonly idle: Set<Leaf>;
   readonly samples: Map<Leaf, Sample[]>;
 }
 
@@ -69,51 +62,84 @@ function holdsAt(scene: Scene, leaf: Leaf, response: Response, { x, figures }: S
   });
 }
 
-/** What follows one value. */
-function probeOne(scene: Scene, leaf: Leaf, { followed, settled, idle, samples }: Probed): void {
-  const near = seen(scene, leaf, '1.0078125', 1);
-  if (!near) return;
+/** A run a little off tells what a value is felt in, and all of it where that is in proportion. */
+const NEAR = ['1.0078125', 1] as const;
+/** Others tell how it is felt elsewhere: farther off, and on the other side. */
+const FAR = ['2', 2] as const;
+const HALF = ['0.5', -1] as const;
+
+const isOutcomeOf =
+  ({ nodes }: Scene) =>
+  (i: number): boolean =>
+    nodes[i] !== undefined;
+
+const baseOf = (scene: Scene, leaf: Leaf): Seen => ({
+  x: siOf(leaf.quantity),
+  graph: scene.graph,
+  figures: scene.base,
+});
+
+/** Whether the steps take counts that none of them gave: pieces of a plan, boards of a cutting list. */
+const mayJump = ({ graph, isInput }: Scene): boolean =>
+  graph.some(({ tree, takes }) =>
+    takes.some(
+      ({ quantity, from }) =>
+        (!tree || from === undefined) && quantity.dimension === 'count' && !isInput(quantity),
+    ),
+  );
+
+/** What is felt in proportion; what is felt otherwise is given back. */
+function probeNear(scene: Scene, leaf: Leaf, { followed, settled, samples }: Probed): Seen | undefined {
+  const near = seen(scene, leaf, ...NEAR);
+  if (!near) return undefined;
   samples.set(leaf, [near]);
-  const base: Seen = { x: siOf(leaf.quantity), graph: scene.graph, figures: scene.base };
-  const isOutcome = (i: number): boolean => scene.nodes[i] !== undefined;
-  const first = responseOf(base, near, undefined, isOutcome);
-  const still = same(near.figures, scene.base);
-  const put = (response: Response | undefined): void => {
-    if (response && holdsAt(scene, leaf, response, near)) followed.set(leaf, response);
-  };
-  if (first && !still && isSettled(first, base, near)) {
-    put(first);
-    if (followed.has(leaf)) settled.add(leaf);
-    return;
+  if (same(near.figures, scene.base)) return undefined;
+  const base = baseOf(scene, leaf);
+  const response = responseOf(base, near, undefined, isOutcomeOf(scene));
+  if (!response || !isSettled(response, base, near)) return near;
+  if (!holdsAt(scene, leaf, response, near)) return undefined;
+  if (mayJump(scene)) {
+    // Far off, another count may be needed.
+    const far = seen(scene, leaf, ...FAR);
+    if (far) samples.set(leaf, [near, far]);
+    if (far && !holdsAt(scene, leaf, response, far)) return undefined;
   }
-  const [far, half] = FAR.map(([times, more], i) =>
-    i === 0 || still ? seen(scene, leaf, times, more) : undefined,
-  );
-  samples.set(
-    leaf,
-    [near, far, half].flatMap((one) => one ?? []),
-  );
-  if (still) {
-    if ([far, half].every((one) => !one || same(one.figures, scene.base))) idle.add(leaf);
-    return;
-  }
-  if (first) put(responseOf(base, near, far ?? half, isOutcome));
+  followed.set(leaf, response);
+  settled.add(leaf);
+  return undefined;
 }
+
+/** What is felt otherwise: a curve through two runs, if a third on the other side lies on it. */
+function probeFar(scene: Scene, leaf: Leaf, near: Seen, { followed, samples }: Probed): void {
+  const [far, half] = [seen(scene, leaf, ...FAR), seen(scene, leaf, ...HALF)];
+  const some = [near, far, half].flatMap((one) => one ?? []);
+  samples.set(leaf, some);
+  const response = responseOf(baseOf(scene, leaf), near, far ?? half, isOutcomeOf(scene));
+  if (response && some.every((one) => holdsAt(scene, leaf, response, one))) followed.set(leaf, response);
+}
+
+/** The share of what may be run that is kept for what the steps do not tell. */
+const KEPT = 0.5;
 
 /** The scene with what follows each value of the input. */
 export function probed(scene: Scene, { leaves }: Places): Scene {
-  const probed: Probed = { followed: new Map(), settled: new Set(), idle: new Set(), samples: new Map() };
-  // Half of what may be run is kept for parts left out and for values that the steps do not tell.
-  const kept = scene.budget.runs / 2;
+  const found: Probed = { followed: new Map(), settled: new Set(), samples: new Map() };
+  const kept = scene.budget.runs * KEPT;
+  const otherwise: (readonly [Leaf, Seen])[] = [];
   for (const leaf of leaves.slice(0, MOST_LEAVES)) {
     if (scene.budget.runs <= kept) break;
-    probeOne(scene, leaf, probed);
+    const near = probeNear(scene, leaf, found);
+    if (near) otherwise.push([leaf, near]);
   }
-  return { ...scene, ...probed };
+  for (const [leaf, near] of otherwise) {
+    if (scene.budget.runs <= kept) break;
+    probeFar(scene, leaf, near, found);
+  }
+  return { ...scene, ...found };
 }
 
 /** Runs of a search, at least and at most. */
-const LEAST_RUNS = 24;
+const LEAST_RUNS = 40;
 const MOST_RUNS = 160;
 
 /** The scene of a result, before anything was tried. */
@@ -142,7 +168,6 @@ export function sceneOf(
     gives: replayed(graph, {}, IN_BINARY),
     followed: new Map(),
     settled: new Set(),
-    idle: new Set(),
     samples: new Map(),
     budget,
     runs: new WeakMap(),

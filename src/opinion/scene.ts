@@ -47,8 +47,6 @@ export interface Scene {
   readonly followed: ReadonlyMap<Leaf, Response>;
   /** Of these, values that are felt in proportion only: nothing about them is a guess. */
   readonly settled: ReadonlySet<Leaf>;
-  /** Values that no claimed figure depends on, so far as was tried. */
-  readonly idle: ReadonlySet<Leaf>;
   /** What the claimed figures were with other values in a place. */
   readonly samples: ReadonlyMap<Leaf, readonly Sample[]>;
   /** What may still be run. */

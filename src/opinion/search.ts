@@ -25,9 +25,9 @@ const MOST_LEAVES = 60;
 /** The common ones first: the budget may not last for all. */
 const byWeight = (a: Slip, b: Slip): number => b.weight - a.weight;
 
-/** All slips that are not of values without effect. */
+/** All slips. */
 function slipsFor(scene: Scene, places: Places): Slip[] {
-  const leaves = places.leaves.slice(0, MOST_LEAVES).filter((leaf) => !scene.idle.has(leaf));
+  const leaves = places.leaves.slice(0, MOST_LEAVES);
   const ofLeaves = leaves.flatMap((leaf) => leafSlips(leaf, places.leaves));
   const all = [
     ...ofLeaves,
@@ -38,10 +38,6 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
   ];
   return all.sort(byWeight);
 }
-
-/** Slips of values that no claim follows when they are a little off: far off they may. */
-const idleSlips = (scene: Scene, { leaves }: Places): Slip[] =>
-  [...scene.idle].flatMap((leaf) => leafSlips(leaf, leaves));
 
 /** Whether it takes a run of the calculation to tell what a slip gives. */
 const takesRun = (scene: Scene, { edits }: Slip): boolean =>
@@ -111,19 +107,26 @@ function distinct(
   const seen = new Set<string>();
   const first = new Map<string, Candidate & { readonly elsewhere: Slip[] }>();
   let left = MOST_VERIFIED;
-  const put = (one: Candidate, key: string): boolean => {
-    const known = first.get(key);
-    if (known) known.elsewhere.push(...one.slips);
-    if (known || first.size >= most || left === 0) return known !== undefined;
+  /** What is of a kind and gives the same is one with what is known; false where it is not. */
+  const joined = (one: Candidate): boolean => {
+    const known = first.get(`${codesOf(one)} ${valuesOf(one)}`);
+    known?.elsewhere.push(...one.slips);
+    return known !== undefined;
+  };
+  const put = (one: Candidate): boolean => {
+    if (joined(one)) return true;
+    if (first.size >= most || left === 0) return false;
     left -= 1;
     const held = verify(one);
-    if (held) first.set(key, { ...held, elsewhere: [] });
+    // What it really gives may be what another gives.
+    if (held && !(held !== one && joined(held)))
+      first.set(`${codesOf(held)} ${valuesOf(held)}`, { ...held, elsewhere: [] });
     return held !== undefined;
   };
   for (const one of candidates) {
     const [codes, places, values] = [codesOf(one), placesOf(one), valuesOf(one)];
     const keys = [`${codes} ${places}`, `${values} ${places}`];
-    if (keys.some((key) => seen.has(key)) || !put(one, `${codes} ${values}`)) continue;
+    if (keys.some((key) => seen.has(key)) || !put(one)) continue;
     for (const key of keys) seen.add(key);
   }
   return [...first.values()];
@@ -171,9 +174,7 @@ export function search(
   );
   let near = singlesOf(tried);
   if (!isLikely(near[0])) {
-    const idle = idleSlips(scene, places);
-    guidedRuns(scene, idle, aim);
-    const more = [...slips, ...idle].filter((one) => !tried.some(({ slip }) => slip === one));
+    const more = slips.filter((one) => takesRun(scene, one));
     tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
     near = singlesOf(tried);
   }
