@@ -36,8 +36,11 @@ function turnOf({ u }: Run): number {
   return Math.abs(turned) < 0.01 ? 0 : turned;
 }
 
-/** Where the text of a line may stand: on its middle, off the middle, and on its inner side. */
-function boxesAlong(sheet: Sheet, run: Run, text: string): Box[] {
+/** Nearer to the side than this, by the height of the text, a text on the inner side would lie over the side. */
+const INNER = 1.3;
+
+/** Where the text of a line may stand: on its middle, off the middle, and on its inner side where there is room. */
+function boxesAlong(sheet: Sheet, run: Run, text: string, away: number): Box[] {
   const { from, to, u, out } = run;
   const turn = turnOf(run);
   const box = sheet.boxOf(text, from, turn);
@@ -52,7 +55,7 @@ function boxesAlong(sheet: Sheet, run: Run, text: string): Box[] {
   const beyond = (box.width / 2 + 4) / Math.hypot(u.x * run.long, u.y * run.long);
   return [
     ...shares.map((share) => at(share, OFF)),
-    ...shares.map((share) => at(share, -OFF)),
+    ...(away < INNER * sheet.size ? [] : shares.map((share) => at(share, -OFF))),
     at(0.5, 2 * OFF + 0.6),
     ...(run.long < box.width ? [at(1 + beyond, 0), at(-beyond, 0)] : []),
   ];
@@ -97,7 +100,7 @@ export function dimension(
   };
   sheet.room.draw(from, to);
   sheet.draw('path', { d: pathThrough([from, to]) + tick(from) + tick(to), ...THIN, class: 'dimension' });
-  if (sheet.place(text, boxesAlong(sheet, run, text))) return;
+  if (sheet.place(text, boxesAlong(sheet, run, text, away))) return;
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   sheet.number(keyed, middle);
 }

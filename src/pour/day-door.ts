@@ -21,7 +21,7 @@ import { COMMON_PRACTICE } from '../reckoning/source';
 import { all, allOrNone, given, needs, notBoth, oneOf, says, where } from '../reckoning/together';
 import * as weatherFaults from '../weather/faults';
 import { AIR, HUMIDITY, WIND } from '../weather/ordinary';
-import { boundedMinutes, LONGEST } from './bounded';
+import { bounded, boundedMinutes } from './bounded';
 import { clock, clockText } from './clock';
 import type { DayBounds } from './day-advice';
 import * as ordinary from './day-ordinary';
@@ -260,8 +260,7 @@ function checkPace(
   A: Quantity<'area'>,
   pace: AreaPace,
 ): void {
-  const long = pace.in.times(A.over(pace.area));
-  if (long.greaterThan(LONGEST())) refuse(path, sharedFaults.doesNotFit(path, '30 days'));
+  bounded(path, pace.in.times(A.over(pace.area)));
 }
 
 function checkPaces(input: DayParsed): void {
@@ -270,8 +269,7 @@ function checkPaces(input: DayParsed): void {
   if (strikeOffRate) checkPace('strikeOffRate', area, strikeOffRate);
   if (bullFloatRate) checkPace('bullFloatRate', area, bullFloatRate);
   if (!edgeLength || !edgeRate) return;
-  if (edgeRate.in.times(edgeLength.over(edgeRate.length)).greaterThan(LONGEST()))
-    refuse('edgeRate', sharedFaults.doesNotFit('edgeRate', '30 days'));
+  bounded('edgeRate', edgeRate.in.times(edgeLength.over(edgeRate.length)));
 }
 
 /** The work of the day. */

@@ -62,10 +62,34 @@ export const exampleIn = (example: Example, system: System): string =>
 export const exampleFor = (d: Dimension, what: string): Example =>
   BY_NAME.find(([dimension, name]) => dimension === d && name.test(what))?.[2] ?? BY_DIMENSION[d];
 
-/** The same unit with the number that was typed: `4` for a thickness is most likely `4 in`. */
-export const withNumber = (example: Example, number: string): Example =>
-  typeof example === 'string'
-    ? example.replace(NUMBER, number)
-    : [example[0].replace(NUMBER, number), example[1].replace(NUMBER, number)];
-
+/** The number of an example, which gives way to the one that was typed. */
 const NUMBER = /^[\d./]+/;
+
+const numberOf = (number: string): number => Number(number.replaceAll(',', ''));
+
+const inPercent = (number: string): string => `${+(100 * numberOf(number)).toPrecision(6)}%`;
+
+/** `1/4` of what a tape shows is inches in a foot; `1/60` is one in sixty. */
+const TAPE = /\/(?:2|4|8|16|32)$/;
+
+/** A slope without its unit: percent above a half and as a small decimal, inches in a foot between. */
+function slopeOf(number: string): Example {
+  const colon = number.replace('/', ':');
+  if (colon !== number) return TAPE.test(number) ? [`${number} in/ft`, colon] : colon;
+  const share = numberOf(number);
+  if (share >= 1) return `${number}%`;
+  return share <= 0.1 ? inPercent(number) : [`${number} in/ft`, inPercent(number)];
+}
+
+/**
+ * The same unit with the number that was typed: `4` for a thickness is most likely `4 in`. Shares are typed as
+ * decimals too: `0.05` for an allowance is `5%`, and to propose `0.05%` would be a trap.
+ */
+export function withNumber(d: Dimension, example: Example, number: string): Example {
+  if (d === 'slope') return slopeOf(number);
+  if (typeof example !== 'string') {
+    return [example[0].replace(NUMBER, number), example[1].replace(NUMBER, number)];
+  }
+  const decimal = example.endsWith('%') && numberOf(number) < 1;
+  return decimal ? inPercent(number) : example.replace(NUMBER, number);
+}

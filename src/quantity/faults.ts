@@ -55,7 +55,7 @@ export function missingUnit(what: string, d: Dimension, number?: string): Fault 
   const example = exampleFor(d, what);
   return withExample(
     'missing-unit',
-    inQuotes(number === undefined ? example : withNumber(example, number)),
+    inQuotes(number === undefined ? example : withNumber(d, example, number)),
     (e) => say`${{ what }} needs a unit, for example ${{ example: e }}`,
   );
 }

@@ -6,7 +6,8 @@ import { isCurrency } from './currencies';
 import { Decimal } from './decimal';
 import * as faults from './faults';
 import { type Fault, fail } from './input-error';
-import { plainNumber, TEXT_LIMIT, tidy } from './parse';
+import { TEXT_LIMIT, tidy } from './parse';
+import { plainNumber } from './plain-number';
 import {
   isFaulty,
   isQuantity,

@@ -9,22 +9,13 @@ import type { Dimension } from './dimensions';
 import * as faults from './faults';
 import { show } from './format';
 import type { Fault } from './input-error';
+import { plainNumber } from './plain-number';
+import { readRatio } from './ratio-text';
+import { isFault, type Reading } from './reading';
 import * as textFaults from './text-faults';
 import { type Unit, unitOf, unitsNamed } from './units';
 
-/** What a text came to: the canonical value and the unit it was written in. */
-export interface Reading {
-  readonly value: Decimal;
-  readonly unit: Unit;
-  /** The number as written, where it was one. */
-  readonly number?: Decimal;
-}
-
-export const isFault = (r: Reading | Fault): r is Fault => 'code' in r;
-
 export const TEXT_LIMIT = 200;
-const WHOLE_DIGITS = 45;
-const DECIMAL_DIGITS = 160;
 
 const VULGAR = /[\u00bc-\u00be\u2150-\u215e]/g;
 
@@ -70,22 +61,9 @@ export function tidy(text: string): string {
 /** Number part: `1,250.5`, `.5`, `5/8`, `6 1/2` or `6-1/2`. */
 const NUMBER = /(?:(\d[\d,]*) ?[ -] ?)?(\d+) ?\/ ?(\d+)(?![\d.])|(\d[\d,]*(?:\.\d*)?|\.\d+)/y;
 
-/** Whole number with thousands in threes, or none. */
-const GROUPED = /^(?:\d+|[1-9]\d{0,2}(?:,\d{3})+)(?:\.\d*)?$|^\.\d+$/;
-
 interface NumberPart {
   readonly value: Decimal;
   readonly end: number;
-}
-
-/** A plain number as written, or what is wrong with it. */
-export function plainNumber(text: string, what: string): Decimal | Fault {
-  if (!GROUPED.test(text)) return faults.decimalComma(what, text);
-  const digits = text.replaceAll(',', '');
-  const [whole = '', decimals = ''] = digits.split('.');
-  if (whole.replace(/^0+/, '').length > WHOLE_DIGITS) return faults.outOfRange(what);
-  if (decimals.length > DECIMAL_DIGITS) return faults.tooManyDigits(what);
-  return new Decimal(digits.startsWith('.') ? `0${digits}` : digits.replace(/\.$/, ''));
 }
 
 function readNumber(text: string, from: number, what: string, d: Dimension): NumberPart | Fault {
@@ -208,32 +186,6 @@ function findUnit(text: string, what: string, d: Dimension): Unit | Fault {
   if (two && unitOf(d, two[0])) return textFaults.twoWays(what, text, ...two);
   if (first?.id === 'oz' && d === 'volume') return textFaults.notFluid(what);
   return first ? faults.wrongDimension(what, first.dimension, d) : faults.unknownUnit(what, text, d);
-}
-
-const ONE_IN = /^1 ?: ?(\d[\d,]*(?:\.\d*)?)$/;
-const TO_ONE = /^(\d[\d,]*(?:\.\d*)?|\.\d+) ?: ?1$/;
-
-/** `4:12`, `48:1`: up to across, or across to up. */
-const COLON = /^(\d+(?:\.\d+)?) ?: ?(\d+(?:\.\d+)?)$/;
-
-/** Both readings of one number to another: as many to one, or as one to as many. */
-function eitherWay(text: string, what: string): Fault | undefined {
-  const [, a, b] = COLON.exec(text) ?? [];
-  if (a === undefined || b === undefined || !Number(a) || !Number(b)) return undefined;
-  const [one, other] = [Number(a) / Number(b), Number(b) / Number(a)].map((n) => +(100 * n).toPrecision(4));
-  return textFaults.twoWays(what, text, `${one}%`, `${other}%`);
-}
-
-/** `1:48` as a slope, `1.5:1` as a ratio; `undefined` when it is neither. */
-function readColon(text: string, what: string, d: Dimension): Reading | Fault | undefined {
-  if (d === 'slope' && /^level$/i.test(text)) return { value: ZERO, unit: unitOf('slope', '1:n') as Unit };
-  const match = d === 'slope' ? ONE_IN.exec(text) : d === 'ratio' ? TO_ONE.exec(text) : null;
-  if (!match) return d === 'slope' || d === 'ratio' ? eitherWay(text, what) : undefined;
-  const value = plainNumber(match[1] as string, what);
-  if (!(value instanceof Decimal)) return value as Fault;
-  if (d === 'ratio') return { value, unit: unitOf('ratio', ':1') as Unit };
-  const unit = unitOf('slope', '1:n') as Unit;
-  return value.isZero() ? faults.notPositive(what) : { value: unit.factor.div(value), unit };
 }
 
 /** A canonical value from a number in a unit. */
@@ -390,7 +342,7 @@ function readWritten(text: string, d: Dimension, what: string): Reading | Fault 
   const body = signed ? tidied.slice(signed[0].length) : tidied;
   const sign = signed?.[1] === '-' ? -1 : 1;
   if (/^[+-]/.test(body)) return faults.unreadable(what, text, d);
-  const special = readColon(body, what, d);
+  const special = readRatio(body, what, d, (part) => readChain(part, what, 'length', 1));
   if (!special) return readChain(body, what, d, sign);
   return isFault(special) || sign === 1 ? special : { ...special, value: special.value.neg() };
 }

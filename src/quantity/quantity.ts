@@ -19,8 +19,9 @@ import { exactText, exactUnit } from './exact';
 import * as faults from './faults';
 import { type FormatOptions, inUnit, numberForShow, show, withUnit } from './format';
 import { type Fault, fail } from './input-error';
-import { isFault, readPair, readText } from './parse';
+import { readPair, readText } from './parse';
 import { partsOfText, type QuantityPart } from './parts';
+import { isFault } from './reading';
 import { currencyUnit, type System, type Unit, type UnitId, unitOf, usualUnit } from './units';
 
 /**

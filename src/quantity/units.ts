@@ -128,7 +128,7 @@ kg/m2|mass-per-area|0.83612736|m|2|
 oz/yd2|mass-per-area|0.028349523125|c|1|
 g/m2|mass-per-area|0.00083612736|m|1|
 in/ft|slope|1|c|3|
-%|slope|0.12|-|2|percent
+%|slope|0.12|-|2|percent pct cm/m
 mm/m|slope|0.012|m|2|
 1:n|slope|12|-|2|
 deg|angle|1|-|3|degree degrees °
@@ -167,7 +167,7 @@ L/s|volume-rate|3.6|m|2|l/s
 ft3/s|volume-rate|101.9406477312|c|3|cfs
 lb/ft2/h|evaporation|0.45359237|c|3|
 kg/m2/h|evaporation|0.09290304|m|3|
-%|ratio|0.01|-|2|percent
+%|ratio|0.01|-|2|percent pct
 :1|ratio|1|-|4|
 each|count|1|-|2|ea pc pcs piece pieces
 `;

@@ -31,6 +31,18 @@ describe('a joint plan', () => {
   const svg = jointPlan(yard, { title: 'Delivery slab <&>' });
   const { figures } = jointLayout(yard);
 
+  it('tells in the key what is too long to stand on its line beside the slab', () => {
+    const deck = jointPlan({
+      outline: { shape: 'rectangle', length: '14 m', width: '9 m' },
+      openings: [{ shape: 'rectangle', at: { x: '3 m', y: '2.5 m' }, length: '8 m', width: '4 m' }],
+      thickness: '100 mm',
+      spacing: '2.5 m',
+    });
+    const told = [...deck.matchAll(/<text([^>]*)>(?:<[^>]*>)*3 at about 1\.333 m/g)].map(([, how]) => how);
+    expect(told).toHaveLength(1);
+    expect(told[0]).not.toContain('rotate');
+  });
+
   it('has a line for each joint, by its type', () => {
     for (const type of ['contraction', 'construction'] as const) {
       expect(linesOf(svg, type).length).toBe(figures.joints.filter((j) => j.type === type).length);

@@ -103,6 +103,53 @@ describe('the other dimensions', () => {
     expect(() => slope('1:0')).toThrow('greater than zero');
   });
 
+  it('reads a fall as it is measured: one number in another, or a length over a length', () => {
+    for (const text of [
+      '1 in 48',
+      '1:48',
+      '1 in in 4 ft',
+      '1 in over 4 ft',
+      '1/4 in / 1 ft',
+      '3" per 12\'',
+    ]) {
+      expect(slope(text).equals(slope('1/4 in/ft'))).toBe(true);
+    }
+    expect(slope('1 in 1,200').equals(slope('1:1200'))).toBe(true);
+    for (const text of ['1 in 50', '60 mm in 3 m', '2 cm/m', '2pct', '2 m over 100 m']) {
+      expect(slope(text).equals(slope('2%'))).toBe(true);
+    }
+    // Six inches in the first ten feet, as building codes say it of ground beside a wall.
+    expect(slope('6 in in 10 ft').format()).toBe('5%');
+    expect(slope('-60 mm in 3 m').equals(slope('-2%'))).toBe(true);
+    expect(() => slope('1 in 0')).toThrow('greater than zero');
+    expect(() => slope('2 in over 0 ft')).toThrow('greater than zero');
+    expect(() => slope('4 in 12')).toThrow('"33.33%" or "300%"');
+    expect(() => slope('1 in 10 ft')).toThrow('"1 in in 10 ft" or "1:10"');
+    expect(() => slope('2 lb in 10 ft')).toThrow(InputError);
+  });
+
+  it('proposes the unit that was most likely meant for a number without one', () => {
+    const proposed = (ask: () => unknown): string | undefined => {
+      try {
+        ask();
+      } catch (error) {
+        return /for example "(.*)"/.exec((error as InputError).message)?.[1];
+      }
+      return undefined;
+    };
+    expect(['0.02', '2', '1/60', '1/4', '0.25', '1.5', '0.1'].map((n) => proposed(() => slope(n)))).toEqual([
+      '2%',
+      '2%',
+      '1:60',
+      '1/4 in/ft',
+      '0.25 in/ft',
+      '1.5%',
+      '10%',
+    ]);
+    expect(['0.05', '5', '1,200'].map((n) => proposed(() => ratio(n)))).toEqual(['5%', '5%', '1,200%']);
+    expect(proposed(() => length('1,200'))).toBe('1,200 in');
+  });
+
   it('reads the rest', () => {
     for (const text of [
       '150 pcf',

@@ -88,7 +88,7 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
   ],
   slope: [
     c('in/ft', 1 / 12, 'in per foot', '"/ft', 'in. per ft'),
-    b('%', 0.01, 'percent', ' percent'),
+    b('%', 0.01, 'percent', ' percent', 'pct'),
     m('mm/m', 0.001, 'mm per metre'),
     b('1:n', 1),
   ],
@@ -124,7 +124,7 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
     c('ft3/s', FT ** 3, 'cfs'),
   ],
   evaporation: [m('kg/m2/h', 1 / 3600), c('lb/ft2/h', LB / FT ** 2 / 3600)],
-  ratio: [b(':1', 1), b('%', 0.01, 'percent')],
+  ratio: [b(':1', 1), b('%', 0.01, 'percent', 'pct')],
   count: [b('each', 1, 'ea', 'pcs')],
 };
 

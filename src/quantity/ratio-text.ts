@@ -1,0 +1,90 @@
+/**
+ * One number to another: `1:48` and `1 in 60` as a slope, `1.5:1` as a ratio, and a fall over its run as
+ * it is measured: `6 in in 10 ft`, `20 mm over 3 m`.
+ */
+import { Decimal, ZERO } from './decimal';
+import type { Dimension } from './dimensions';
+import * as faults from './faults';
+import type { Fault } from './input-error';
+import { plainNumber } from './plain-number';
+import { isFault, type Reading } from './reading';
+import * as textFaults from './text-faults';
+import { type Unit, unitOf } from './units';
+
+const ONE_TO = /^1 ?: ?(\d[\d,]*(?:\.\d*)?)$/;
+const TO_ONE = /^(\d[\d,]*(?:\.\d*)?|\.\d+) ?: ?1$/;
+
+/** `1 in 60`: two bare numbers, so that the word between them is no unit. */
+const ONE_IN = /^(\d[\d,.]*) in (\d[\d,.]*)$/i;
+
+/** `4:12`, `48:1`: up to across, or across to up. */
+const COLON = /^(\d+(?:\.\d+)?) ?: ?(\d+(?:\.\d+)?)$/;
+
+/** A length, and what it falls over: one word between two lengths. */
+const FALL = /^(\d.*[a-z'"]) ?(?: in | over | per |\/) ?(\d.*[a-z'"])$/i;
+
+/** `1 in 10 ft`: an inch, or one of ten. */
+const HALF_NAMED = /^(\d[\d ./-]*) in (\d+(?:\.\d+)?) ?([a-z']+)$/i;
+
+/** Both readings of one number to another: as many to one, or as one to as many. */
+function eitherWay(text: string, what: string): Fault | undefined {
+  const [, a, b] = COLON.exec(text) ?? [];
+  if (a === undefined || b === undefined || !Number(a) || !Number(b)) return undefined;
+  const [one, other] = [Number(a) / Number(b), Number(b) / Number(a)].map((n) => +(100 * n).toPrecision(4));
+  return textFaults.twoWays(what, text, `${one}%`, `${other}%`);
+}
+
+function oneTo(number: string, what: string, d: 'slope' | 'ratio'): Reading | Fault {
+  const value = plainNumber(number, what);
+  if (!(value instanceof Decimal)) return value as Fault;
+  if (d === 'ratio') return { value, unit: unitOf('ratio', ':1') as Unit };
+  const unit = unitOf('slope', '1:n') as Unit;
+  return value.isZero() ? faults.notPositive(what) : { value: unit.factor.div(value), unit };
+}
+
+/** A fall over a run, each read as a length; shown as percent, since neither length is the whole of it. */
+function fallOver(
+  text: string,
+  what: string,
+  lengthOf: (text: string) => Reading | Fault,
+): Reading | Fault | undefined {
+  const [, fall, run] = FALL.exec(text) ?? [];
+  if (fall === undefined || run === undefined) return undefined;
+  const [down, along] = [lengthOf(fall), lengthOf(run)];
+  if (isFault(down) || isFault(along)) return undefined;
+  if (along.value.isZero()) return faults.notPositive(what);
+  const unit = unitOf('slope', '%') as Unit;
+  return { value: down.value.times(unit.factor).times(100).div(along.value), unit };
+}
+
+function slopeText(
+  text: string,
+  what: string,
+  lengthOf: (text: string) => Reading | Fault,
+): Reading | Fault | undefined {
+  if (/^level$/i.test(text)) return { value: ZERO, unit: unitOf('slope', '1:n') as Unit };
+  const colon = text.replace(ONE_IN, '$1:$2');
+  const to = ONE_TO.exec(colon)?.[1];
+  if (to !== undefined) return oneTo(to, what, 'slope');
+  const [, rise, run, unit] = HALF_NAMED.exec(text) ?? [];
+  if (rise !== undefined)
+    return textFaults.twoWays(what, text, `${rise} in in ${run} ${unit}`, `${rise}:${run}`);
+  return eitherWay(colon, what) ?? fallOver(text, what, lengthOf);
+}
+
+/**
+ * A slope or a ratio that is written as one number to another; `undefined` where it is neither.
+ *
+ * @param lengthOf - reads the lengths of a fall and its run
+ */
+export function readRatio(
+  text: string,
+  what: string,
+  d: Dimension,
+  lengthOf: (text: string) => Reading | Fault,
+): Reading | Fault | undefined {
+  if (d === 'slope') return slopeText(text, what, lengthOf);
+  if (d !== 'ratio') return undefined;
+  const to = TO_ONE.exec(text)?.[1];
+  return to === undefined ? eitherWay(text, what) : oneTo(to, what, 'ratio');
+}
