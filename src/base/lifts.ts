@@ -1,7 +1,8 @@
 /** In how many layers a base is placed, by what compacts it. */
-import { constant, length, mass } from '../quantity/make';
-import { type Paired, paired } from '../quantity/paired';
-import { type Quantity, systemOfQuantity } from '../quantity/quantity';
+import { constant, mass } from '../quantity/make';
+import { Paired, paired } from '../quantity/paired';
+import type { Quantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import type { Pad } from '../reckoning/pad';
 import type { Source } from '../reckoning/source';
 import { wholeUnits } from '../reckoning/whole';
@@ -24,10 +25,9 @@ export interface LiftFigures {
 
 type Length = Quantity<'length'>;
 
-/** A lift under both of its names, in the state that the rule speaks of. */
+/** A lift under both of its names, 4 in or 100 mm, in the state that the rule speaks of. */
 interface Lift {
-  readonly inches: number;
-  readonly millimeters: number;
+  readonly thickness: Paired<'length'>;
   readonly state: 'loose' | 'compacted';
   readonly source: Source;
 }
@@ -39,13 +39,12 @@ interface Rule {
 }
 
 const lift = (inches: number, state: Lift['state'], source: Source): Lift => ({
-  inches,
-  millimeters: inches * 25,
+  thickness: paired('length', `${inches} in`, `${inches * 25} mm`),
   state,
   source,
 });
 
-const RULES: Record<Compactor, Rule> = {
+const RULES: Record<Compactor, Rule> = /*#__PURE__*/ (() => ({
   'hand-tamper': { usual: lift(3, 'loose', COMMON_PRACTICE), most: lift(4, 'loose', GEORGE_LIFTS) },
   plate: { usual: lift(4, 'loose', ORONO_LIFTS), most: lift(6, 'loose', MARYLAND_LIFTS) },
   'power-tamper': { usual: lift(4, 'loose', ORONO_LIFTS), most: lift(6, 'loose', GEORGE_LIFTS) },
@@ -53,7 +52,7 @@ const RULES: Record<Compactor, Rule> = {
     usual: lift(4, 'compacted', OHIO_LIFTS),
     most: lift(12, 'compacted', ORONO_LIFTS),
   },
-};
+}))();
 
 /** Names of the compactors. */
 export const COMPACTORS = /*#__PURE__*/ Object.keys(RULES) as Compactor[];
@@ -67,14 +66,12 @@ function byMass(m: Quantity<'mass'>): Lift {
   return lift(m.lessThan(MIDDLING()) ? 4 : 6, 'compacted', OHIO_LIFTS);
 }
 
-const asSpread = ({ inches, state }: Lift, grow: Quantity<'ratio'>): Length => {
-  const most = length(`${inches} in`);
-  return state === 'loose' ? most : most.times(grow);
+/** A lift as spread; what a rule has as compacted is thicker before. */
+const asSpread = ({ thickness, state }: Lift, grow: Quantity<'ratio'>): Paired<'length'> => {
+  const spread = (system: System): Length =>
+    state === 'loose' ? thickness.as(system) : thickness.as(system).times(grow);
+  return new Paired(() => ({ customary: spread('customary'), metric: spread('metric') }));
 };
-
-/** As it is called: 4 in or 100 mm. */
-const named = ({ inches, millimeters }: Lift): Paired<'length'> =>
-  paired('length', `${inches} in`, `${millimeters} mm`);
 
 /** What the lifts depend on. */
 export interface LiftInput {
@@ -86,15 +83,12 @@ export interface LiftInput {
 /** A lift that was given, against the most that is published for the compactor. */
 function heedGiven(given: Length, compactor: Compactor, grow: Quantity<'ratio'>, pad: Pad): void {
   const { most } = RULES[compactor];
-  const limit = asSpread(most, grow);
-  const own = systemOfQuantity(given) === 'metric' ? limit.in('mm') : limit;
-  if (given.greaterThan(own)) {
-    pad.caution(cautions.thickLift(compactor.replace('-', ' '), own, given, most.source));
-  }
+  const limit = asSpread(most, grow).exceededBy(given);
+  if (limit) pad.caution(cautions.thickLift(compactor.replace('-', ' '), limit, given, most.source));
 }
 
 /** The thickest lift as spread: given, or that of the rule for the compactor. */
-function thickest(input: LiftInput, grow: Quantity<'ratio'>, pad: Pad): Length {
+function thickest(d: Length, input: LiftInput, grow: Quantity<'ratio'>, pad: Pad): Length {
   const { looseLift: given, compactor, rollerMass } = input;
   if (given) {
     if (compactor) heedGiven(given, compactor, grow, pad);
@@ -105,14 +99,14 @@ function thickest(input: LiftInput, grow: Quantity<'ratio'>, pad: Pad): Length {
   const roller = compactor === 'vibratory-roller' && !rollerMass ? ' of unknown weight' : '';
   pad.assume({
     name: 'looseLift',
-    value: say`${{ lift: named(taken) }} ${{ state: taken.state }}`,
-    because: say`the thickest lift for a ${{ compactor: (compactor as Compactor).replace('-', ' ') }}${{ roller }}, on the careful side; up to ${{ most: named(most) }} ${{ mostState: most.state }} is published`,
+    value: say`${{ lift: taken.thickness }} ${{ state: taken.state }}`,
+    because: say`the thickest lift for a ${{ compactor: (compactor as Compactor).replace('-', ' ') }}${{ roller }}, on the careful side; up to ${{ most: most.thickness }} ${{ mostState: most.state }} is published`,
     override: roller
       ? 'Give rollerMass, or looseLift as spread'
       : 'Give looseLift, the thickness of a lift as spread',
     source: taken.source,
   });
-  return asSpread(taken, grow);
+  return asSpread(taken, grow).like(d);
 }
 
 /** Lifts of equal thickness, none thicker than what the compactor can do. */
@@ -123,7 +117,7 @@ export function liftsOf(
   pad: Pad,
 ): LiftFigures | undefined {
   if (!input.compactor && !input.looseLift) return undefined;
-  const t = thickest(input, grow, pad);
+  const t = thickest(d, input, grow, pad);
   const loose = pad.step('depth as spread', 'u = d × g', { d, g: grow }, d.times(grow));
   const n = wholeUnits('lifts', loose, t, 'looseLift', pad);
   return {

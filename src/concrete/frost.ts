@@ -7,14 +7,15 @@
  *
  * Source: International Residential Code R403.1.4, as summarized (see `sources.ts`).
  */
+
 import type { LengthInput } from '../outline/outline';
 import { constant, length } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { type Field, maybe, quantity, yesOrNo } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import * as cautions from './cautions';
-import { inFamilyOf } from './family';
 import { FROST_DEPTH, UNDERSIDE } from './ordinary';
 
 type Length = Quantity<'length'>;
@@ -54,7 +55,7 @@ export interface Standing extends Founded {
 }
 
 /** Below both it is shallow, so that the nominal sizes of either system are not. */
-const LEAST = [constant(() => length('12 in')), constant(() => length('300 mm'))] as const;
+const LEAST = /*#__PURE__*/ paired('length', '12 in', '300 mm');
 
 /** Names of bodies, the first five of many. */
 export const names = (bodies: readonly { readonly name: string }[]): string => {
@@ -96,10 +97,10 @@ export function heedFrost(all: readonly Standing[], frost: Length | undefined, p
   if (frost && above.length > 0) pad.caution(cautions.aboveFrost(names(above), frost, shallowest(above)));
   if (unknown.length > 0 && frost?.sign() !== 0) pad.caution(cautions.unknownFrost(names(unknown)));
   const shallow = known.filter(
-    (body) => !above.includes(body) && LEAST.every((least) => depthOf(body).lessThan(least())),
+    (body) => !above.includes(body) && LEAST.undercutBy(depthOf(body)) !== undefined,
   );
   if (shallow.length > 0) {
     const actual = shallowest(shallow);
-    pad.caution(cautions.shallowFooting(names(shallow), inFamilyOf(actual, LEAST[0]()), actual));
+    pad.caution(cautions.shallowFooting(names(shallow), LEAST.like(actual), actual));
   }
 }

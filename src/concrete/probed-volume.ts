@@ -17,7 +17,7 @@ import { type Outline, type OutlineInput, outline, type PointInput } from '../ou
 import { ringOf } from '../outline/ring';
 import { type Decimal, ZERO } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
-import { constant, length } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import {
   canonicalValue,
   type Quantity,
@@ -33,7 +33,6 @@ import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { oneOf } from '../reckoning/together';
 import * as cautions from './cautions';
-import { inFamilyOf } from './family';
 import * as faults from './faults';
 import type { PlaceOfThickness } from './thickness';
 
@@ -126,7 +125,7 @@ export function probesOf({ probes: list, grid }: Parsed): readonly Probe[] {
 }
 
 /** IRC 2009 R506.1, as quoted. */
-const LEAST_THICKNESS = constant(() => length('3.5 in'));
+const LEAST_THICKNESS = /*#__PURE__*/ paired('length', '3.5 in', '89 mm');
 const PLACE: Ordinary = {
   of: 'a coordinate on the plan',
   most: ['50000000 ft', '15000000 m'],
@@ -277,8 +276,8 @@ function reckon(input: Parsed, pad: Pad): ProbedVolumeFigures {
   const V = quantityOf('volume', volume, system);
   const A = quantityOf('area', doubleArea(ring).div(2), system);
   const mean = V.over(A);
-  const least = inFamilyOf(mean, LEAST_THICKNESS());
-  if (mean.lessThan(least)) pad.caution(cautions.thinSlab(least, mean));
+  const least = LEAST_THICKNESS.undercutBy(mean);
+  if (least) pad.caution(cautions.thinSlab(least, mean));
   pad.step('mean depth, V being the sum over the triangles', 'd = V ÷ A', { V, A }, mean);
   return {
     volume: V,

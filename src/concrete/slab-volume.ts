@@ -10,14 +10,13 @@ import { ringCentroid } from '../outline/centroid';
 import { measure } from '../outline/measure';
 import type { Outline, OutlineInput } from '../outline/outline';
 import { type Opening, type OpeningInput, regionFields, ringsOf } from '../outline/region';
-import { constant, length } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import { fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import * as cautions from './cautions';
-import { inFamilyOf } from './family';
 import { BASE_TOLERANCE } from './ordinary';
 import {
   type Beam,
@@ -93,7 +92,7 @@ interface Parsed {
 }
 
 /** IRC 2009 R506.1, as quoted. */
-const LEAST_THICKNESS = constant(() => length('3.5 in'));
+const LEAST_THICKNESS = /*#__PURE__*/ paired('length', '3.5 in', '89 mm');
 
 /** The middle of an opening; that of a round or regular one is where it stands. */
 const middleOf = (opening: Opening, ring: readonly Corner[]): Corner =>
@@ -128,8 +127,8 @@ type Varying = Pick<SlabVolumeFigures, 'meanThickness' | 'thinnest' | 'thickest'
 
 function thicknessFigures(over: ThicknessOver, pad: Pad): Varying {
   const { mean, least: thin, thinnest, thickest } = over;
-  const limit = inFamilyOf(thin, LEAST_THICKNESS());
-  if (thin.lessThan(limit)) pad.caution(cautions.thinSlab(limit, thin));
+  const limit = LEAST_THICKNESS.undercutBy(thin);
+  if (limit) pad.caution(cautions.thinSlab(limit, thin));
   if (mean === thin) return {};
   return thinnest && thickest ? { meanThickness: mean, thinnest, thickest } : { meanThickness: mean };
 }

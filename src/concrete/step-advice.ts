@@ -3,14 +3,13 @@
  *
  * The rules are those of the layout of steps; here they are held against what is given.
  */
-import { constant, length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import * as steps from '../steps/cautions';
-import { LOWEST_METRIC, STEP_LIMITS, type StepRules } from '../steps/rules';
+import { heedRiser, heedTread } from '../steps/risers';
+import { GUARD_ABOVE, LEAST_LANDING, STEP_LIMITS, type StepRules } from '../steps/rules';
 import { aboveFrost } from './cautions';
-import { inFamilyOf } from './family';
 
 type Length = Quantity<'length'>;
 type Count = Quantity<'count'>;
@@ -30,23 +29,13 @@ export interface Heeded {
   readonly founded: Length | undefined;
 }
 
-const GUARD_ABOVE = constant(() => length('30 in'));
-const LEAST_LANDING = constant(() => length('36 in'));
-const LEAST_LANDING_METRIC = constant(() => length('900 mm'));
 /** From so many risers on steps are usually founded below frost. */
 const FROST_FROM = 3;
 
 function heedStep({ rules, rise, tread }: Heeded, pad: Pad): void {
   const limits = STEP_LIMITS[rules];
-  const [highest, lowest, narrowest] = [limits.highest(), limits.lowest(), limits.narrowest()].map((limit) =>
-    inFamilyOf(rise, limit),
-  ) as [Length, Length, Length];
-  if (rise.greaterThan((limits.highestMetric ?? limits.highest)())) {
-    pad.caution(steps.steepRiser(limits, highest, rise));
-  } else if (rise.greaterThan(highest)) pad.caution(steps.riserAtLimit(limits, highest, rise));
-  if (rise.lessThan(lowest) && rise.lessThan(LOWEST_METRIC()))
-    pad.caution(steps.lowRiser(limits, lowest, rise));
-  if (tread.lessThan(narrowest)) pad.caution(steps.narrowTread(limits, narrowest, tread));
+  heedRiser(limits, rise, pad);
+  heedTread(limits, tread, pad);
 }
 
 function heedFlights({ rules, rise, flights }: Heeded, pad: Pad): void {
@@ -57,8 +46,8 @@ function heedFlights({ rules, rise, flights }: Heeded, pad: Pad): void {
     pad.caution(rules === 'dwelling' ? steps.handrail(from, most) : steps.handrails(from, most));
   }
   const tall = rise.times(most);
-  const tallest = inFamilyOf(tall, limits.tallest());
-  if (tall.greaterThan(tallest)) pad.caution(steps.tallFlight(limits.tallestSource, tallest, tall));
+  const tallest = limits.tallest.exceededBy(tall);
+  if (tallest) pad.caution(steps.tallFlight(limits.tallestSource, tallest, tall));
 }
 
 function heedFrost({ flights, frostDepth: frost, founded }: Heeded, pad: Pad): void {
@@ -74,10 +63,9 @@ export function heedFlight(flight: Heeded, pad: Pad): void {
   heedFlights(flight, pad);
   const { rules, drop, landings } = flight;
   const limits = STEP_LIMITS[rules];
-  if (drop?.greaterThan(GUARD_ABOVE())) {
-    pad.caution(steps.guard(limits.guard, limits.guardSource, inFamilyOf(drop, GUARD_ABOVE()), drop));
-  }
-  const short = landings.find((d) => d.lessThan(LEAST_LANDING()) && d.lessThan(LEAST_LANDING_METRIC()));
-  if (short) pad.caution(steps.shortLanding(inFamilyOf(short, LEAST_LANDING()), short));
+  const guarded = drop && GUARD_ABOVE.exceededBy(drop);
+  if (drop && guarded) pad.caution(steps.guard(limits.guard, limits.guardSource, guarded, drop));
+  const short = landings.find((d) => LEAST_LANDING.undercutBy(d));
+  if (short) pad.caution(steps.shortLanding(LEAST_LANDING.like(short), short));
   heedFrost(flight, pad);
 }

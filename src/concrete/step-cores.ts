@@ -5,8 +5,10 @@
  * before it is worked out: above its front edge, and from its front to the riser beside its top. All cores
  * stand against the back, so together they may be no wider than it.
  */
+
 import * as faults from '../quantity/faults';
-import { constant, length, ratio } from '../quantity/make';
+import { constant, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, list, quantity, wholeNumber } from '../reckoning/fields';
@@ -14,7 +16,6 @@ import type { Pad } from '../reckoning/pad';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
-import { inFamilyOf } from './family';
 import { coresOverlap } from './faults';
 import { CORE_SIDE } from './ordinary';
 
@@ -54,8 +55,7 @@ export interface Around {
   readonly nosing: Length | undefined;
 }
 
-const LEAST_COVER = constant(() => length('4 in'));
-const LEAST_COVER_METRIC = constant(() => length('100 mm'));
+const LEAST_COVER = /*#__PURE__*/ paired('length', '4 in', '100 mm');
 const ONE = constant(() => ratio('1:1'));
 
 /** The schema of the cores. */
@@ -130,8 +130,9 @@ export function coresOut(
   if (!around) return { net, core, cover: undefined };
   const covers = cores.map((c, i) => coverOf(c, around, i, pad));
   const cover = covers.reduce((least, c) => (c.lessThan(least) ? c : least));
-  if (cover.lessThan(LEAST_COVER()) && cover.lessThan(LEAST_COVER_METRIC())) {
-    pad.caution(cautions.thinOverCore(inFamilyOf(cover, LEAST_COVER()), cover));
+  const least = LEAST_COVER.undercutBy(cover);
+  if (least) {
+    pad.caution(cautions.thinOverCore(least, cover));
   }
   return { net, core, cover };
 }

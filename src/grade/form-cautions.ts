@@ -1,16 +1,13 @@
 /** Cautions about the grades of forms. */
-import { constant, length } from '../quantity/make';
+import { type Paired, paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
-import type { System } from '../quantity/units';
 import type { Caution } from '../reckoning/result';
 import { CLOSED_FORM, type Source } from '../reckoning/source';
 import { NO_WORDS, say } from '../reckoning/words';
 import { IRC_FILL } from './form-sources';
 
-const DEEPEST = constant(() => length('24 in'));
-
 /** The deepest that clean fill under a slab may be without approval. */
-export const deepest = (system: System): Length => (system === 'metric' ? DEEPEST().in('mm') : DEEPEST());
+export const FILL: Paired<'length'> = /*#__PURE__*/ paired('length', '24 in', '610 mm');
 
 type Slope = Quantity<'slope'>;
 type Length = Quantity<'length'>;

@@ -11,7 +11,6 @@
 import type { PointInput } from '../outline/outline';
 import * as sharedFaults from '../quantity/faults';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
-import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, label, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
@@ -243,14 +242,16 @@ function sought(input: Parsed, pad: Pad): Settled {
 }
 
 /** The deepest fill, where it is deeper than a slab may stand on without approval. */
-function heedFill(stakes: readonly StakeFigure[], system: System, pad: Pad): void {
-  const limit = cautions.deepest(system);
-  const deep = stakes.flatMap(({ name, fill }) => (fill?.greaterThan(limit) ? [{ name, fill }] : []));
+function heedFill(stakes: readonly StakeFigure[], pad: Pad): void {
+  const deep = stakes.flatMap(({ name, fill }) => {
+    const limit = fill && cautions.FILL.exceededBy(fill);
+    return fill && limit ? [{ name, fill, limit }] : [];
+  });
   const worst = deep.reduce<(typeof deep)[number] | undefined>(
     (most, s) => (most && !s.fill.greaterThan(most.fill) ? most : s),
     undefined,
   );
-  if (worst) pad.caution(cautions.deepFill(limit, worst.fill, worst.name));
+  if (worst) pad.caution(cautions.deepFill(worst.limit, worst.fill, worst.name));
 }
 
 function reckon(input: Parsed, pad: Pad): FormGradesFigures {
@@ -261,7 +262,7 @@ function reckon(input: Parsed, pad: Pad): FormGradesFigures {
     : sought(input, pad);
   const stakes = input.stakes.map((stake) => stakeFigure(stake, elevation, system, pad));
   const falls = fallFigures(input.falls ?? [], elevation, system, pad);
-  heedFill(stakes, system, pad);
+  heedFill(stakes, pad);
   return {
     verdict: falls.every(({ verdict }) => verdict === 'met') ? 'all falls met' : 'falls not met',
     stakes,

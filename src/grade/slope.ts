@@ -6,9 +6,11 @@
  *
  * Source: definitions.
  */
+
 import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { constant, length, slope as slopeQuantity } from '../quantity/make';
+import { constant, slope as slopeQuantity } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import {
   canonicalValue,
   newQuantity,
@@ -73,7 +75,7 @@ const RAMP_LIMIT = constant(() => slopeQuantity('1:12'));
 const WALK_LIMIT = constant(() => slopeQuantity('1:20'));
 /** Steeper than this nothing passes for a ramp, even on old sites. */
 const NO_RAMP = constant(() => slopeQuantity('1:8'));
-const RAMP_RISE = constant(() => length('30 in'));
+const RAMP_RISE = /*#__PURE__*/ paired('length', '30 in', '760 mm');
 
 /** Rise over run as a slope, shown as is usual for the lengths. */
 export function slopeBetween(rise: Length, run: Length): Quantity<'slope'> {
@@ -118,9 +120,8 @@ const fallOver = (slope: Quantity<'slope'>, run: Length): Length => {
 function heedRamp(s: Quantity<'slope'>, rise: Length | undefined, pad: Pad): void {
   if (s.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), s, false));
   const like = s.greaterThan(WALK_LIMIT()) && !s.greaterThan(NO_RAMP());
-  if (like && rise?.greaterThan(RAMP_RISE())) {
-    pad.caution(cautions.longRamp(RAMP_RISE(), rise, 'note'));
-  }
+  const long = like && rise ? RAMP_RISE.exceededBy(rise) : undefined;
+  if (rise && long) pad.caution(cautions.longRamp(long, rise, 'note'));
 }
 
 function reckon(input: Parsed, pad: Pad): SlopeFigures {

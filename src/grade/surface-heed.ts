@@ -1,5 +1,6 @@
 /** What to watch out for on a surface that was checked. */
-import { constant, length, slope } from '../quantity/make';
+import { constant, slope } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Pad } from '../reckoning/pad';
 import * as cautions from './cautions';
 import { facetFigure } from './facet-figures';
@@ -16,9 +17,9 @@ import { found } from './water-figures';
 /** What gutters are better given than the least. */
 const GOOD_GUTTER = constant(() => slope('1%'));
 
-const RAMP_RISE = constant(() => length('30 in'));
+const RAMP_RISE = /*#__PURE__*/ paired('length', '30 in', '760 mm');
 
-const HANDRAIL_RISE = constant(() => length('6 in'));
+const HANDRAIL_RISE = /*#__PURE__*/ paired('length', '6 in', '150 mm');
 
 function heedWater(figures: SurfaceDrainageFigures, held: Held, pad: Pad): void {
   for (const { line, from } of figures.reaches) {
@@ -95,8 +96,10 @@ function heedRamp(site: Site, held: Held, pad: Pad): void {
   const lowest = heights.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
   const highest = heights.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
   const rise = small(metersAs(found(highest - lowest), site.survey.system));
-  if (rise.greaterThan(RAMP_RISE())) pad.caution(cautions.longRamp(RAMP_RISE(), rise, 'stop'));
-  if (rise.greaterThan(HANDRAIL_RISE())) pad.caution(cautions.rampHandrails(HANDRAIL_RISE(), rise));
+  const long = RAMP_RISE.exceededBy(rise);
+  if (long) pad.caution(cautions.longRamp(long, rise, 'stop'));
+  const railed = HANDRAIL_RISE.exceededBy(rise);
+  if (railed) pad.caution(cautions.rampHandrails(railed, rise));
 }
 
 export function heed(

@@ -69,7 +69,7 @@ export const OUTLINE_LIMIT = 500;
 
 const PLACE_LIMIT = 100;
 
-export const ZONE = /*#__PURE__*/ paired('length', '10 ft', '3.048 m');
+export const ZONE = /*#__PURE__*/ paired('length', '10 ft', '3 m');
 
 /** The schema of a surface. */
 export const surfaceFields = () =>

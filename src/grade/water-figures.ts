@@ -2,7 +2,7 @@
 
 import { edgeBefore } from '../geometry/tin';
 import { Decimal } from '../quantity/decimal';
-import { constant, length } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Pad } from '../reckoning/pad';
@@ -22,7 +22,7 @@ import type { Site } from './terrain';
 
 const NAMED = 50;
 
-const SILL_CLEARANCE = constant(() => length('1 in'));
+const SILL_CLEARANCE = /*#__PURE__*/ paired('length', '1 in', '25 mm');
 
 export function lowSpots(site: Site, ponds: readonly FoundPond[]): LowSpotFigure[] {
   const { survey, terrain } = site;
@@ -190,7 +190,8 @@ export function sillFigures(site: Site, sills: NonNullable<ParsedSurface['sills'
       { e, z: surface },
       small(e.minus(surface)),
     );
-    if (clearance.lessThan(SILL_CLEARANCE())) pad.caution(cautions.lowThreshold(SILL_CLEARANCE(), clearance));
+    const least = SILL_CLEARANCE.undercutBy(clearance);
+    if (least) pad.caution(cautions.lowThreshold(least, clearance));
     return { name, clearance };
   });
 }

@@ -197,6 +197,17 @@ function taxCharge({ invoice, nothing, pad }: Fees, charges: readonly ChargeFigu
   ];
 }
 
+/** Tax that is right for what was billed: where it differs, it is by the charges that differ, which are told already. */
+function taxFollows({ invoice, nothing }: Fees, charges: readonly ChargeFigures[]): boolean {
+  const { tax } = invoice;
+  if (!tax) return false;
+  const billed = sumOf(
+    charges.map((one) => one.billed),
+    nothing,
+  );
+  return toCents(billed.times(tax.rate)).compareTo(toCents(tax.amount)) === 0;
+}
+
 /** What concrete is billed, held to the tickets. */
 function concreteBilled(
   { lines }: Invoice,
@@ -228,11 +239,13 @@ export function checkInvoice(
   const fees: Fees = { invoice, delivered, nothing, pad };
   const lines = invoice.lines.map((line, i) => lineCharge(line, `invoice.lines[${i}]`, pad));
   const extra = [...shortLoad(fees), ...waiting(fees)];
-  const taxes = taxCharge(fees, [...lines, ...extra]);
-  for (const one of [...extra, ...taxes].filter(differs)) {
+  const untaxed = [...lines, ...extra];
+  const taxes = taxCharge(fees, untaxed);
+  const told = taxFollows(fees, untaxed) ? extra : [...extra, ...taxes];
+  for (const one of told.filter(differs)) {
     pad.caution(cautions.feeDiffers(one.name, one.reckoned, one.billed));
   }
-  const charges = [...lines, ...extra, ...taxes];
+  const charges = [...untaxed, ...taxes];
   const printed = sumOf(
     charges.map(({ billed }) => billed),
     nothing,

@@ -41,6 +41,7 @@ import {
   UFGS_WALK_JOINTS,
 } from './sources';
 import {
+  ACI_CAP,
   CAPPED_FROM,
   type DepthBySource,
   depthBySource,
@@ -128,7 +129,6 @@ const LOW_SLUMP = 4;
 const TABLE_SLUMP = 6;
 const TABLE_FROM = 4;
 const TABLE_TO = 10;
-const MAXIMUM = /*#__PURE__*/ paired('length', '18 ft', '5.5 m');
 const LONGEST = constant(() => ratio('1.5:1'));
 const EVERY = {
   walk: /*#__PURE__*/ paired('length', '5 ft', '1.5 m'),
@@ -202,7 +202,7 @@ function appliedRules(input: Parsed, byThickness: Length, byShape: Length | unde
     {
       rule: 'maximum',
       symbol: 'c',
-      spacing: MAXIMUM.like(input.thickness),
+      spacing: ACI_CAP.like(input.thickness),
       because: 'ACI 302.1R-96, as quoted, allows no more',
     },
   ];
@@ -306,13 +306,13 @@ function reckon(given: Given, pad: Pad): JointSpacingFigures {
     governs: rule,
     byThickness,
     multiple: m,
-    maximum: MAXIMUM.like(t),
+    maximum: ACI_CAP.like(t),
     ...(byShape ? { byShape } : {}),
     depth,
     because,
     spacings: spacingBySource({ ...input, use, reinforced }),
     depths: depthBySource(input.thickest, use),
-    isolation: isolationBySource(use, reinforced),
+    isolation: isolationBySource(t, use, reinforced),
   };
 }
 

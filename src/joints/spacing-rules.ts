@@ -4,7 +4,7 @@
  * The sources disagree. Each is shown with its own figure; which of them are applied, and which one
  * governs, is for `joint-spacing` to say.
  */
-import { constant, length, ratio } from '../quantity/make';
+import { area, constant, length, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
@@ -114,19 +114,22 @@ const SUDAS: Table = [
 /** As a job in the units of a length is told. */
 const told = <T>(like: Length, customary: T, metric: T): T => (isMetric(like) ? metric : customary);
 
-const feet = (n: number): Length => length(`${n} ft`);
-const inches = (n: number): Length => length(`${n} in`);
+/** Feet and inches of a source as metric editions round them: 15 ft is 4.5 m, 1 in 25 mm. */
+const feet = (like: Length, n: number): Length => length(told(like, `${n} ft`, `${(n * 3) / 10} m`));
+const inches = (like: Length, n: number): Length => length(told(like, `${n} in`, `${n * 25} mm`));
+
+/** The cap of ACI 302.1R-96. */
+export const ACI_CAP = /*#__PURE__*/ paired('length', '18 ft', '5.5 m');
 
 /** The printed value for a thickness that the table has; none is read between the lines. */
 function printed(table: Table, t: Length): Length | undefined {
   const found = table.find(([thick]) => nominally(t, thick));
-  return found && feet(found[1]);
+  return found && feet(t, found[1]);
 }
 
 const CSA_CAP = constant(() => length('5 m'));
 const MCGRAW_FROM = 3;
 const MCGRAW_LOW = 4;
-const CAP = constant(() => length('15 ft'));
 
 /** The same numbers as the table that governs, but with a slump of 3 to 5 in, so two columns overlap. */
 function mcgraw({ thickness: t, slump, aggregateSize }: Asked): SpacingBySource {
@@ -141,21 +144,21 @@ function mcgraw({ thickness: t, slump, aggregateSize }: Asked): SpacingBySource 
     : row(rule, MCGRAW_JOINTS, closer);
 }
 
+/** Its metric edition rounds to tenths of a meter, from memory. */
 function airfield(t: Length): SpacingBySource {
   const rule = told(
     t,
     'by thickness: under 9 in, 9 to 12 in, over 12 in',
     'by thickness: under 225 mm, 225 to 300 mm, over 300 mm',
   );
-  if (!nominallyAtLeast(t, 9)) return row(rule, UFC_AIRFIELDS, feet(15), length('12.5 ft'));
-  return !nominallyAtMost(t, 12)
-    ? row(rule, UFC_AIRFIELDS, feet(20))
-    : row(rule, UFC_AIRFIELDS, feet(20), feet(15));
+  const [near, far] = [told(t, '15 ft', '4.6 m'), told(t, '20 ft', '6.1 m')].map(length) as [Length, Length];
+  if (!nominallyAtLeast(t, 9)) return row(rule, UFC_AIRFIELDS, near, length(told(t, '12.5 ft', '3.8 m')));
+  return !nominallyAtMost(t, 12) ? row(rule, UFC_AIRFIELDS, far) : row(rule, UFC_AIRFIELDS, far, near);
 }
 
 function tables(t: Length): SpacingBySource[] {
   const rows: SpacingBySource[] = [row('24 times on granular base', SUDAS_JOINTS, asGiven(times(t, 24)))];
-  const street = !nominallyAtMost(t, 10) ? feet(20) : printed(SUDAS, t);
+  const street = !nominallyAtMost(t, 10) ? feet(t, 20) : printed(SUDAS, t);
   if (street) rows.push(row('its table for streets', SUDAS_JOINTS, street));
   const lot = printed(IRMCA, t);
   if (lot) rows.push(row('its figures for lots and streets', IRMCA_JOINTS, lot));
@@ -166,7 +169,7 @@ function tables(t: Length): SpacingBySource[] {
 function shapes(w: Length): SpacingBySource[] {
   const by = (text: string, source: Source): SpacingBySource =>
     row(`panels of ${text} at most`, source, asGiven(w.times(ratio(text))));
-  const square = feet(600).times(feet(1)).over(w);
+  const square = (isMetric(w) ? area('56 m2') : area('600 ft2')).over(w);
   return [
     by('1.25:1', ARMY_SLAB_PANELS),
     by('1.5:1', MCGRAW_JOINTS),
@@ -177,14 +180,13 @@ function shapes(w: Length): SpacingBySource[] {
 
 /** The cap that several sources put on the spacing; the one that prints both systems has 15 ft (4.5 m). */
 export const OTHER_CAP = /*#__PURE__*/ paired('length', '15 ft', '4.5 m');
-const CAP_IN_METERS = constant(() => length('4.5 m'));
 
 /** From this thickness on, in inches, that cap is below what even the closest multiple of the thickness allows. */
 export const CAPPED_FROM = 8;
 
 /** What the sources that stop at 15 ft give. */
 function capped(t: Length): SpacingBySource[] {
-  const cap = CAP();
+  const cap = OTHER_CAP.like(t);
   const most = told(t, 'at most 15 ft', 'at most 4.5 m');
   const upTo = (n: number): Length => least(asGiven(times(t, n)), cap);
   const thin = !nominallyAtLeast(t, 6);
@@ -195,11 +197,11 @@ function capped(t: Length): SpacingBySource[] {
       told(t, 'slabs no wider than 15 ft', 'slabs no wider than 4.5 m'),
       JOINT_LAYOUT_RULES,
       cap,
-      CAP_IN_METERS(),
+      OTHER_CAP.lesser(),
     ),
     thin
       ? row(told(t, 'pavements under 6 in', 'pavements under 150 mm'), PAVEMENT_JOINTING, cap)
-      : row('pavements', PAVEMENT_JOINTING, feet(20), cap),
+      : row('pavements', PAVEMENT_JOINTING, feet(t, 20), cap),
   ];
   if (nominallyAtLeast(t, 10)) return rows;
   return [
@@ -221,7 +223,7 @@ export function spacingBySource(asked: Asked): SpacingBySource[] {
   const { thickness: t, width, use, reinforced } = asked;
   const [t24, t36] = [asGiven(times(t, 24)), asGiven(times(t, 36))];
   const rows = [
-    row('24 to 36 times', ACI_302_JOINTS, least(t36, feet(18)), least(t24, feet(18))),
+    row('24 to 36 times', ACI_302_JOINTS, least(t36, ACI_CAP.like(t)), least(t24, ACI_CAP.like(t))),
     row(
       told(t, '24 to 36 times, at most 16.4 ft', '24 to 36 times, at most 5 m'),
       CSA_CONTROL_JOINTS,
@@ -231,11 +233,11 @@ export function spacingBySource(asked: Asked): SpacingBySource[] {
     mcgraw(asked),
     ...tables(t),
     airfield(t),
-    row('floors', FLOOR_SAWING, feet(25), feet(12)),
+    row('floors', FLOOR_SAWING, feet(t, 25), feet(t, 12)),
   ];
-  if (reinforced) rows.push(row('reinforced slabs', NAVY_REINFORCED, feet(25), feet(15)));
-  if (use === 'walk') rows.push(row('walks', UFGS_WALK_JOINTS, feet(5)));
-  if (use === 'curb') rows.push(row('curbs and gutters', UFGS_WALK_JOINTS, feet(10)));
+  if (reinforced) rows.push(row('reinforced slabs', NAVY_REINFORCED, feet(t, 25), feet(t, 15)));
+  if (use === 'walk') rows.push(row('walks', UFGS_WALK_JOINTS, feet(t, 5)));
+  if (use === 'curb') rows.push(row('curbs and gutters', UFGS_WALK_JOINTS, feet(t, 10)));
   const all = [...rows, ...(width ? shapes(width) : []), ...capped(t)];
   return all.map((one) => inFamily(t, one));
 }
@@ -260,16 +262,17 @@ export function depthBySource(t: Length, use: JointUse): DepthBySource[] {
     depthRow('a fifth, as some have it', JOINT_DEPTH, fifth),
     depthRow('at least a quarter', IRMCA_JOINTS, quarter),
   );
-  if (use === 'walk') rows.push(depthRow('walks', UFGS_WALK_JOINTS, inches(1)));
-  if (use === 'curb') rows.push(depthRow('curbs and gutters', UFGS_WALK_JOINTS, length('3/4 in')));
+  if (use === 'walk') rows.push(depthRow('walks', UFGS_WALK_JOINTS, inches(t, 1)));
+  if (use === 'curb')
+    rows.push(depthRow('curbs and gutters', UFGS_WALK_JOINTS, told(t, length('3/4 in'), length('20 mm'))));
   return rows;
 }
 
 /** Isolation at regular intervals: what a guide specification wants, and what says that none is needed. */
-export function isolationBySource(use: JointUse, reinforced: boolean): IsolationBySource[] {
+export function isolationBySource(t: Length, use: JointUse, reinforced: boolean): IsolationBySource[] {
   const rows: IsolationBySource[] = [{ source: nameOf(PCA_NO_INTERVAL), regular: false }];
   const every = (source: Source, n: number): void => {
-    rows.push({ source: nameOf(source), regular: true, atMost: feet(n) });
+    rows.push({ source: nameOf(source), regular: true, atMost: feet(t, n) });
   };
   if (use === 'walk') every(UFGS_WALK_JOINTS, 50);
   if (use === 'curb') every(UFGS_WALK_JOINTS, 100);

@@ -9,6 +9,7 @@ import {
   IRC_TROWELED_GARAGE,
   OUTDOOR_TROWEL,
   SLUMP_FLATWORK,
+  SLUMP_TOLERANCE,
   STONE_BETWEEN_FORMS,
   STONE_BY_THICKNESS,
   TROWELED_AIR,
@@ -181,6 +182,22 @@ export const shortYield = (limit: Ratio, actual: Ratio): Caution => ({
   actual,
   source: YIELD_FORMULA,
 });
+
+export const lowSlump = (limit: Length, actual: Length, ordered: Length): Caution => ({
+  code: 'low-slump',
+  severity: 'warning',
+  ...say`a slump of ${{ actual }} is stiffer than the ${{ limit }} that an order of ${{ ordered }} lets pass: it is hard to place and to close. Add water once, only within what the ratio leaves and with the whole drum mixed again, or have the plant send a plasticizer; else send the load back`,
+  limit,
+  actual,
+  source: SLUMP_TOLERANCE,
+});
+
+export const slumpUnknown: Caution = {
+  code: 'slump-unknown',
+  severity: 'note',
+  says: 'the water that may still go in is what the ratio alone leaves: measure the slump and give it with the slump that was ordered, for no more may go in than brings it there',
+  source: WATER_ADDED,
+};
 
 export const slumpWillPass = (limit: Length, actual: Length): Caution => ({
   code: 'slump-will-pass',

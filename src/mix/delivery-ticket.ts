@@ -12,6 +12,7 @@ import { AGGREGATE_SIZE, SLUMP } from '../joints/ordinary';
 import * as faults from '../quantity/faults';
 import { lesserOf } from '../quantity/greater';
 import { constant, density, ratio } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { UnitId } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
@@ -125,6 +126,10 @@ type Mass = Quantity<'mass'>;
 type Ratio = Quantity<'ratio'>;
 type Volume = Quantity<'volume'>;
 
+/** A slump ordered as the most: up to this it may come a little stiffer, over it more. */
+const MEDIUM_SLUMP = /*#__PURE__*/ paired('length', '3 in', '75 mm');
+const STIFF_SHORT = /*#__PURE__*/ paired('length', '1-1/2 in', '40 mm');
+const WET_SHORT = /*#__PURE__*/ paired('length', '2-1/2 in', '65 mm');
 const ONE = constant(() => ratio('1:1'));
 const NONE = constant(() => ratio('0%'));
 const SHORT = constant(() => ratio('98%'));
@@ -284,6 +289,13 @@ function isOther(actual: Quantity<'length'>, wanted: Quantity<'length'>): boolea
   return actual.minus(wanted).abs().greaterThan(wanted.times(SAME_STONE()));
 }
 
+/** Stiffer than what may come where a slump was ordered, which is the most. */
+function heedStiff(slump: Quantity<'length'>, ordered: Quantity<'length'>, pad: Pad): void {
+  const below = (MEDIUM_SLUMP.exceededBy(ordered) ? WET_SHORT : STIFF_SHORT).like(ordered);
+  const least = ordered.minus(below);
+  if (slump.lessThan(least)) pad.caution(cautions.lowSlump(least, slump, ordered));
+}
+
 function judgeMix(input: Parsed, pad: Pad): void {
   const { strength, air, slump, aggregateSize, ordered } = input;
   if (strength && ordered.strength && strength.lessThan(ordered.strength)) {
@@ -295,6 +307,7 @@ function judgeMix(input: Parsed, pad: Pad): void {
   if (slump && ordered.slump && slump.greaterThan(ordered.slump)) {
     pad.caution(cautions.highSlump(ordered.slump, slump));
   }
+  if (slump && ordered.slump) heedStiff(slump, ordered.slump, pad);
   if (aggregateSize && ordered.aggregateSize && isOther(aggregateSize, ordered.aggregateSize)) {
     pad.caution(cautions.otherStone(ordered.aggregateSize, aggregateSize));
   }
@@ -392,6 +405,8 @@ function reckon(input: Parsed, pad: Pad): DeliveryTicketFigures {
   const made = yields(input, pad);
   const { told, missing } = orderTold(input);
   const asOrdered = pad.cautions.length === before;
+  const bySlump = input.slump && input.ordered.slump;
+  if (!bySlump && water.waterLeft && water.waterLeft.sign() > 0) pad.caution(cautions.slumpUnknown);
   pad.caution(alkali);
   return {
     ...(told.length > 0 || !asOrdered ? { asOrdered } : {}),

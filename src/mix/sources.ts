@@ -66,6 +66,13 @@ export const AIR_TABLE: Source = {
   fromMemory: false,
 };
 
+export const SLUMP_TOLERANCE: Source = {
+  kind: 'published',
+  title: 'Specification for ready-mixed concrete, ASTM C94: slump where a maximum is specified',
+  publisher: 'ASTM International',
+  fromMemory: true,
+};
+
 export const AIR_TOLERANCE: Source = {
   kind: 'published',
   title: 'Position statement 6: is air content over-specified? (quoting ASTM C94)',

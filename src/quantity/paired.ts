@@ -31,6 +31,18 @@ export class Paired<D extends Dimension = Dimension> {
     return this.as(systemOfQuantity(q));
   }
 
+  /** The lesser of both: what may not be less may be this. */
+  lesser(): Quantity<D> {
+    const [one, other] = [this.as('customary'), this.as('metric')];
+    return one.greaterThan(other) ? other : one;
+  }
+
+  /** The greater of both: what may not be more may be this. */
+  greater(): Quantity<D> {
+    const [one, other] = [this.as('customary'), this.as('metric')];
+    return one.lessThan(other) ? other : one;
+  }
+
   /** For what may not be less: the limit that a value is under by either name, in its own family. */
   undercutBy(q: Quantity<D>): Quantity<D> | undefined {
     return SYSTEMS.every((system) => q.lessThan(this.as(system))) ? this.like(q) : undefined;

@@ -158,7 +158,12 @@ const PAVEMENTS: readonly Row[] = [
   ['1000', '3', '30', '18'],
 ];
 
-const SPAN = { floors: ['5 in', '10 in'], pavements: ['6 in', '1000 in'] } as const;
+/** Slabs that the tables are for, by both of their names. */
+const THINNEST = {
+  floors: /*#__PURE__*/ paired('length', '5 in', '125 mm'),
+  pavements: /*#__PURE__*/ paired('length', '6 in', '150 mm'),
+};
+const THICKEST_FLOOR = /*#__PURE__*/ paired('length', '10 in', '250 mm');
 const DOWEL_LIMIT: Limit = { of: 'the joint in dowels', most: 100_000 };
 const BASKET_LIMIT: Limit = { of: 'the joint in baskets', most: 100_000 };
 const STEEL = constant(() => density('490 pcf'));
@@ -169,14 +174,11 @@ const TWO = constant(() => wholeNumber(2));
 
 const SOURCES = { floors: DOWEL_FLOORS, pavements: DOWEL_PAVEMENTS } as const;
 
-const namedFor = (limit: Length, like: Length): Length =>
-  systemOfQuantity(like) === 'metric' ? limit.in('mm') : limit;
-
 function rowFor(table: DowelTable, t: Length, pad: Pad): Row {
   const rows = table === 'floors' ? FLOORS : PAVEMENTS;
-  const [least, most] = SPAN[table].map((text) => length(text)) as [Length, Length];
-  if (t.lessThan(least)) pad.caution(cautions.dowelOutOfTable(namedFor(least, t), t, SOURCES[table]));
-  if (t.greaterThan(most)) pad.caution(cautions.dowelOutOfTable(namedFor(most, t), t, SOURCES[table]));
+  const end =
+    THINNEST[table].undercutBy(t) ?? (table === 'floors' ? THICKEST_FLOOR.exceededBy(t) : undefined);
+  if (end) pad.caution(cautions.dowelOutOfTable(end, t, SOURCES[table]));
   const holds = ([until]: Row): boolean =>
     table === 'floors' ? !t.greaterThan(length(`${until} in`)) : t.lessThan(length(`${until} in`));
   return rows.find(holds) ?? (rows.at(-1) as Row);

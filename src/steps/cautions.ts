@@ -3,9 +3,8 @@
  *
  * Steps hurt people. The cautions inform; the plans, the local code and a licensed engineer decide.
  */
-import { constant, length } from '../quantity/make';
 import { type AnyPair, paired } from '../quantity/paired';
-import { type Quantity, systemOfQuantity } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
 import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
@@ -16,18 +15,11 @@ type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
 type Count = Quantity<'count'>;
 
-/** A limit as a job of the other family reads it. */
-const inFamily = (limit: Length, actual: Length): Length =>
-  systemOfQuantity(actual) === 'metric' ? limit.in('mm') : limit;
-
-/** The highest riser as metric editions have it. */
-const METRIC_RISER = constant(() => length('180 mm'));
-
 export const steepRiser = ({ where, source }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'riser-too-high',
   severity: 'warning',
-  ...say`a riser higher than ${{ limit: inFamily(limit, actual) }} is not allowed ${{ where }}; people trip on it. Check the local code`,
-  limit: inFamily(limit, actual),
+  ...say`a riser higher than ${{ limit }} is not allowed ${{ where }}; people trip on it. Check the local code`,
+  limit,
   actual,
   source,
 });
@@ -35,8 +27,8 @@ export const steepRiser = ({ where, source }: StepLimits, limit: Length, actual:
 export const riserAtLimit = ({ source }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'riser-near-limit',
   severity: 'note',
-  ...say`the riser lies between ${{ limit: inFamily(limit, actual) }} and the ${{ other: METRIC_RISER() }} that the same rule has in its other edition, for the other system of units; ask which of the two is enforced, or add a riser`,
-  limit: inFamily(limit, actual),
+  ...say`the riser lies between ${{ limit }} and the ${{ other: paired('length', '7-1/16 in', '180 mm') }} that the same rule has in its other edition, for the other system of units; ask which of the two is enforced, or add a riser`,
+  limit,
   actual,
   source,
 });
@@ -44,8 +36,8 @@ export const riserAtLimit = ({ source }: StepLimits, limit: Length, actual: Leng
 export const lowRiser = ({ lowestSource }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'riser-too-low',
   severity: 'warning',
-  ...say`a riser lower than ${{ limit: inFamily(limit, actual) }} is easily overlooked; people trip on it. Check the local code`,
-  limit: inFamily(limit, actual),
+  ...say`a riser lower than ${{ limit }} is easily overlooked; people trip on it. Check the local code`,
+  limit,
   actual,
   source: lowestSource,
 });
@@ -53,8 +45,8 @@ export const lowRiser = ({ lowestSource }: StepLimits, limit: Length, actual: Le
 export const narrowTread = ({ where, source }: StepLimits, limit: Length, actual: Length): Caution => ({
   code: 'tread-too-narrow',
   severity: 'warning',
-  ...say`a tread narrower than ${{ limit: inFamily(limit, actual) }} is not allowed ${{ where }}; people miss it. Check the local code`,
-  limit: inFamily(limit, actual),
+  ...say`a tread narrower than ${{ limit }} is not allowed ${{ where }}; people miss it. Check the local code`,
+  limit,
   actual,
   source,
 });
@@ -80,8 +72,8 @@ export const handrails = (limit: Count, actual: Count): Caution => ({
 export const guard = (height: AnyPair, source: Source, limit: Length, actual: Length): Caution => ({
   code: 'guard',
   severity: 'warning',
-  ...say`open sides more than ${{ limit: inFamily(limit, actual) }} above the ground, measured to the lowest point within ${{ within: paired('length', '36 in', '914 mm') }} of the edge, need a guard ${{ height }} high; plan its anchors before the pour and check the local code`,
-  limit: inFamily(limit, actual),
+  ...say`open sides more than ${{ limit }} above the ground, measured to the lowest point within ${{ within: paired('length', '36 in', '914 mm') }} of the edge, need a guard ${{ height }} high; plan its anchors before the pour and check the local code`,
+  limit,
   actual,
   source,
 });
@@ -89,8 +81,8 @@ export const guard = (height: AnyPair, source: Source, limit: Length, actual: Le
 export const tallFlight = (source: Source, limit: Length, actual: Length): Caution => ({
   code: 'flight-too-tall',
   severity: 'warning',
-  ...say`one flight may rise at most ${{ limit: inFamily(limit, actual) }} by the edition commonly quoted: part it by a landing as wide as the flight and at least ${{ deep: paired('length', '36 in', '914 mm') }} deep, and lay out each flight for itself. Check the local code`,
-  limit: inFamily(limit, actual),
+  ...say`one flight may rise at most ${{ limit }} by the edition commonly quoted: part it by a landing as wide as the flight and at least ${{ deep: paired('length', '36 in', '914 mm') }} deep, and lay out each flight for itself. Check the local code`,
+  limit,
   actual,
   source,
 });
@@ -105,8 +97,8 @@ export const noStepLayout: Caution = {
 export const shortLanding = (limit: Length, actual: Length): Caution => ({
   code: 'landing-too-short',
   severity: 'warning',
-  ...say`a landing at a door is usually at least ${{ limit: inFamily(limit, actual) }} deep in the way of travel, and no narrower than the door; check the local code`,
-  limit: inFamily(limit, actual),
+  ...say`a landing at a door is usually at least ${{ limit }} deep in the way of travel, and no narrower than the door; check the local code`,
+  limit,
   actual,
   source: sources.MCGRAW_STEPS,
 });
@@ -115,7 +107,7 @@ export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
   code: 'door-swings-over-steps',
   severity: 'warning',
   says: 'the door swings out farther than the landing leaves room to stand: whoever opens it is pushed down the steps. Make the landing deeper or hang the door inwards',
-  limit: inFamily(limit, actual),
+  limit,
   actual,
   source: sources.COMMON_PRACTICE,
 });
@@ -123,8 +115,8 @@ export const doorOverSteps = (limit: Length, actual: Length): Caution => ({
 export const highThreshold = (source: Source, limit: Length, actual: Length): Caution => ({
   code: 'threshold-too-high',
   severity: 'warning',
-  ...say`the drop from threshold to landing is more than ${{ limit: inFamily(limit, actual) }}, commonly the most at such a door; raise the landing, and check the local code`,
-  limit: inFamily(limit, actual),
+  ...say`the drop from threshold to landing is more than ${{ limit }}, commonly the most at such a door; raise the landing, and check the local code`,
+  limit,
   actual,
   source,
 });
@@ -132,8 +124,8 @@ export const highThreshold = (source: Source, limit: Length, actual: Length): Ca
 export const lowThreshold = (limit: Length, actual: Length): Caution => ({
   code: 'little-sill-clearance',
   severity: 'warning',
-  ...say`the surface is less than ${{ limit: inFamily(limit, actual) }} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
-  limit: inFamily(limit, actual),
+  ...say`the surface is less than ${{ limit }} below the sill or threshold: rain and snow get in. Lower the surface; check the local code and the door's own instructions`,
+  limit,
   actual,
   source: sources.MCGRAW_STEPS,
 });
@@ -159,8 +151,8 @@ export const levelTreads = (limit: Slope, actual: Slope): Caution => ({
 export const unevenRisers = (limit: Length, actual: Length): Caution => ({
   code: 'uneven-risers',
   severity: 'warning',
-  ...say`risers of one flight may differ by at most ${{ limit: inFamily(limit, actual) }}; people trip on the odd one. Correct the forms before the pour`,
-  limit: inFamily(limit, actual),
+  ...say`risers of one flight may differ by at most ${{ limit }}; people trip on the odd one. Correct the forms before the pour`,
+  limit,
   actual,
   source: sources.CC_STEP_TOLERANCE,
 });

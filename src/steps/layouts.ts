@@ -8,7 +8,7 @@ import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
-import { LOWEST_METRIC, type StepLimits } from './rules';
+import type { StepLimits } from './rules';
 import type { StepLayoutParsed } from './step-layout-input';
 
 type Length = Quantity<'length'>;
@@ -101,9 +101,8 @@ export interface Job {
 }
 
 /** The rules have their limits in two systems, each rounded: a riser may be what either allows. */
-export const mostRiser = ({ highest, highestMetric }: StepLimits): Length => (highestMetric ?? highest)();
-export const leastRiser = ({ lowest }: StepLimits): Length =>
-  LOWEST_METRIC().lessThan(lowest()) ? LOWEST_METRIC() : lowest();
+const mostRiser = ({ highest }: StepLimits): Length => highest.greater();
+const leastRiser = ({ lowest }: StepLimits): Length => lowest.lesser();
 
 /** Every number of risers that keeps each within the limits, or the one that was given. */
 function riserCounts({ input, limits, total }: Job): number[] {
@@ -128,7 +127,7 @@ function treadByRule(riser: Length, least: Length): Length {
 function treadFor({ input, limits }: Job, treads: number, riser: Length): Length {
   if (input.tread) return small(input.tread);
   if (input.totalRun && treads > 0) return small(input.totalRun.over(wholeNumber(treads)));
-  const tread = treadByRule(riser, limits.narrowest());
+  const tread = treadByRule(riser, limits.narrowest.like(input.totalRise));
   return systemOfQuantity(input.totalRise) === 'metric' ? tread.in('mm') : tread;
 }
 
@@ -166,8 +165,8 @@ function layoutOf(job: Job, count: number): StepLayoutFigures {
 }
 
 /** Layouts that keep the limits in inches as well as in metric go first. */
-const strays = ({ riser }: StepLayoutFigures, { highest, lowest }: StepLimits): number =>
-  riser.greaterThan(highest()) || riser.lessThan(lowest()) ? 1 : 0;
+const strays = ({ riser }: StepLayoutFigures, { highest, asked, lowest }: StepLimits): number =>
+  (asked ?? highest).exceededBy(riser) || riser.lessThan(lowest.greater()) ? 1 : 0;
 
 function better(a: StepLayoutFigures, b: StepLayoutFigures, limits: StepLimits): number {
   const stray = strays(a, limits) - strays(b, limits);

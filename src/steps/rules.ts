@@ -4,9 +4,7 @@
  * The limits differ from place to place and year to year: the local code decides.
  */
 
-import { constant, length } from '../quantity/make';
-import { type AnyPair, paired } from '../quantity/paired';
-import type { Quantity } from '../quantity/quantity';
+import { type AnyPair, type Paired, paired } from '../quantity/paired';
 import type { Source } from '../reckoning/source';
 import { say, type Words } from '../reckoning/words';
 import * as sources from './sources';
@@ -16,11 +14,11 @@ export type StepRules = 'dwelling' | 'accessible' | 'public';
 
 /** Limits of risers and treads. */
 export interface StepLimits {
-  readonly highest: () => Quantity<'length'>;
-  /** The highest as the same rule has it in metric, where that is more. */
-  readonly highestMetric?: () => Quantity<'length'>;
-  readonly lowest: () => Quantity<'length'>;
-  readonly narrowest: () => Quantity<'length'>;
+  readonly highest: Paired<'length'>;
+  /** From where on to ask which edition is enforced, where one is noticeably stricter than the other. */
+  readonly asked?: Paired<'length'>;
+  readonly lowest: Paired<'length'>;
+  readonly narrowest: Paired<'length'>;
   /** For sentences: where these limits hold. */
   readonly where: string;
   readonly because: Words;
@@ -28,7 +26,7 @@ export interface StepLimits {
   /** From how many risers on a handrail is due. */
   readonly handrailFrom: number;
   /** The most that one flight rises. */
-  readonly tallest: () => Quantity<'length'>;
+  readonly tallest: Paired<'length'>;
   readonly tallestSource: Source;
   /** How high a guard is. */
   readonly guard: AnyPair;
@@ -37,40 +35,45 @@ export interface StepLimits {
   readonly lowestSource: Source;
 }
 
-/** The least riser under both of its names, 4 in and 100 mm. */
-export const LOWEST_METRIC: () => Quantity<'length'> = constant(() => length('100 mm'));
-
-const inches = (text: string): (() => Quantity<'length'>) => constant(() => length(text));
-
 const LOW = /*#__PURE__*/ paired('length', '4 in', '100 mm');
 const HIGH = /*#__PURE__*/ paired('length', '7 in', '180 mm');
 const TREAD = /*#__PURE__*/ paired('length', '11 in', '280 mm');
+/** The 7 in of the customary edition, which the metric one has as 180 mm. */
+const STRICTER = /*#__PURE__*/ paired('length', '7 in', '178 mm');
+const DWELLING_HIGH = /*#__PURE__*/ paired('length', '7-3/4 in', '196 mm');
+const DWELLING_TREAD = /*#__PURE__*/ paired('length', '10 in', '254 mm');
+const PUBLIC_FLIGHT = /*#__PURE__*/ paired('length', '12 ft', '3.66 m');
+
+/** Open sides higher than this need a guard. */
+export const GUARD_ABOVE: Paired<'length'> = /*#__PURE__*/ paired('length', '30 in', '762 mm');
+/** How deep a landing is at least. */
+export const LEAST_LANDING: Paired<'length'> = /*#__PURE__*/ paired('length', '36 in', '900 mm');
 
 /** The limits, by rules. */
 export const STEP_LIMITS: Record<StepRules, StepLimits> = {
   dwelling: {
-    highest: inches('7-3/4 in'),
-    lowest: inches('4 in'),
-    narrowest: inches('10 in'),
+    highest: DWELLING_HIGH,
+    lowest: LOW,
+    narrowest: DWELLING_TREAD,
     where: 'in most dwellings',
     handrailFrom: 4,
-    tallest: inches('147 in'),
+    tallest: /*#__PURE__*/ paired('length', '147 in', '3734 mm'),
     tallestSource: sources.IRC_FLIGHTS,
     guard: /*#__PURE__*/ paired('length', '36 in', '914 mm'),
     guardSource: sources.IRC_GUARDS,
     because: /*#__PURE__*/ (() =>
-      say`steps of a dwelling: risers up to ${{ high: paired('length', '7-3/4 in', '197 mm') }}, treads from ${{ tread: paired('length', '10 in', '254 mm') }}; below ${{ low: LOW }} by practice only`)(),
+      say`steps of a dwelling: risers up to ${{ high: DWELLING_HIGH }}, treads from ${{ tread: DWELLING_TREAD }}; below ${{ low: LOW }} by practice only`)(),
     source: sources.IRC_STAIRS,
     lowestSource: sources.CC_STEPS,
   },
   accessible: {
-    highest: inches('7 in'),
-    lowest: inches('4 in'),
-    narrowest: inches('11 in'),
-    highestMetric: inches('180 mm'),
+    highest: HIGH,
+    lowest: LOW,
+    narrowest: TREAD,
+    asked: STRICTER,
     where: 'on accessible steps',
     handrailFrom: 1,
-    tallest: inches('12 ft'),
+    tallest: PUBLIC_FLIGHT,
     tallestSource: sources.PUBLIC_FLIGHTS,
     guard: /*#__PURE__*/ paired('length', '42 in', '1067 mm'),
     guardSource: sources.PUBLIC_GUARDS,
@@ -80,13 +83,13 @@ export const STEP_LIMITS: Record<StepRules, StepLimits> = {
     lowestSource: sources.ABA_STAIRS,
   },
   public: {
-    highest: inches('7 in'),
-    lowest: inches('4 in'),
-    narrowest: inches('11 in'),
-    highestMetric: inches('180 mm'),
+    highest: HIGH,
+    lowest: LOW,
+    narrowest: TREAD,
+    asked: STRICTER,
     where: 'on steps of public buildings',
     handrailFrom: 1,
-    tallest: inches('12 ft'),
+    tallest: PUBLIC_FLIGHT,
     tallestSource: sources.PUBLIC_FLIGHTS,
     guard: /*#__PURE__*/ paired('length', '42 in', '1067 mm'),
     guardSource: sources.PUBLIC_GUARDS,

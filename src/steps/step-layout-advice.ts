@@ -1,20 +1,15 @@
 /** What to watch out for in a flight of steps and at its door. */
 
 import { small } from '../grade/marks';
-import { constant, length, slope } from '../quantity/make';
+import { constant, slope } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import * as cautions from './cautions';
-import {
-  type Job,
-  leastRiser,
-  mostRiser,
-  NONE,
-  type StepLayoutFigures,
-  type StepLayoutsFigures,
-} from './layouts';
-import type { StepLimits } from './rules';
+import { type Job, NONE, type StepLayoutFigures, type StepLayoutsFigures } from './layouts';
+import { heedRiser, heedTread } from './risers';
+import { GUARD_ABOVE, LEAST_LANDING } from './rules';
 import { ADA_THRESHOLDS, IRC_DOORS } from './sources';
 import type { StepLayoutParsed } from './step-layout-input';
 
@@ -24,14 +19,12 @@ type Slope = Quantity<'slope'>;
 const LEAST_PITCH = constant(() => slope('1%'));
 const MOST_PITCH = constant(() => slope('1:48'));
 const FROST_FROM = constant(() => wholeNumber(3));
-const LEAST_LANDING = constant(() => length('36 in'));
-const STANDING_ROOM = constant(() => length('12 in'));
-const GUARD_ABOVE = constant(() => length('30 in'));
-const MOST_THRESHOLD = constant(() => length('1-1/2 in'));
-const MOST_ACCESSIBLE = constant(() => length('1/2 in'));
-const SILL_CLEARANCE = constant(() => length('1 in'));
-const FLIGHT_TOLERANCE = constant(() => length('3/8 in'));
-const NEIGHBOR_TOLERANCE = constant(() => length('3/16 in'));
+const STANDING_ROOM = /*#__PURE__*/ paired('length', '12 in', '300 mm');
+const MOST_THRESHOLD = /*#__PURE__*/ paired('length', '1-1/2 in', '38 mm');
+const MOST_ACCESSIBLE = /*#__PURE__*/ paired('length', '1/2 in', '13 mm');
+const SILL_CLEARANCE = /*#__PURE__*/ paired('length', '1 in', '25 mm');
+const FLIGHT_TOLERANCE = /*#__PURE__*/ paired('length', '3/8 in', '9.5 mm');
+const NEIGHBOR_TOLERANCE = /*#__PURE__*/ paired('length', '3/16 in', '5 mm');
 
 export const spread = (values: readonly Length[]): Length => {
   const [first = NONE()] = values;
@@ -51,52 +44,50 @@ export function measuredRisers(
   const flight = spread(measured);
   const neighbors = measured.slice(1).map((riser, i) => small(riser.minus(measured[i] as Length).abs()));
   const neighbor = neighbors.reduce((most, d) => (d.greaterThan(most) ? d : most), NONE());
-  if (flight.greaterThan(FLIGHT_TOLERANCE())) pad.caution(cautions.unevenRisers(FLIGHT_TOLERANCE(), flight));
-  else if (neighbor.greaterThan(NEIGHBOR_TOLERANCE())) {
-    pad.caution(cautions.unevenRisers(NEIGHBOR_TOLERANCE(), neighbor));
-  }
+  const ofFlight = FLIGHT_TOLERANCE.exceededBy(flight);
+  const ofNeighbors = NEIGHBOR_TOLERANCE.exceededBy(neighbor);
+  if (ofFlight) pad.caution(cautions.unevenRisers(ofFlight, flight));
+  else if (ofNeighbors) pad.caution(cautions.unevenRisers(ofNeighbors, neighbor));
   return { flightDifference: flight, neighborDifference: neighbor };
 }
 
 function heedThreshold(threshold: Length, dwelling: boolean, pad: Pad): void {
-  const [most, source] = dwelling ? [MOST_THRESHOLD(), IRC_DOORS] : [MOST_ACCESSIBLE(), ADA_THRESHOLDS];
-  if (threshold.greaterThan(most)) pad.caution(cautions.highThreshold(source, most, threshold));
+  const [most, source] = dwelling ? [MOST_THRESHOLD, IRC_DOORS] : [MOST_ACCESSIBLE, ADA_THRESHOLDS];
+  const over = most.exceededBy(threshold);
+  if (over) pad.caution(cautions.highThreshold(source, over, threshold));
   // What an accessible door may have at most would be too little here: there water is kept out otherwise.
-  if (dwelling && threshold.lessThan(SILL_CLEARANCE())) {
-    pad.caution(cautions.lowThreshold(SILL_CLEARANCE(), threshold));
-  }
+  const clearance = dwelling ? SILL_CLEARANCE.undercutBy(threshold) : undefined;
+  if (clearance) pad.caution(cautions.lowThreshold(clearance, threshold));
+}
+
+function heedLanding(landing: Length, pad: Pad): void {
+  const least = LEAST_LANDING.undercutBy(landing);
+  if (least) pad.caution(cautions.shortLanding(least, landing));
 }
 
 export function heedDoor({ door, landing, rules }: StepLayoutParsed, pad: Pad): void {
-  if (landing?.lessThan(LEAST_LANDING())) pad.caution(cautions.shortLanding(LEAST_LANDING(), landing));
+  if (landing) heedLanding(landing, pad);
   if (!door) return;
-  const room = door.width.plus(STANDING_ROOM());
-  if (door.swing === 'out' && landing?.lessThan(room)) pad.caution(cautions.doorOverSteps(room, landing));
+  const { width } = door;
+  const least = width.plus(STANDING_ROOM.lesser());
+  if (door.swing === 'out' && landing?.lessThan(least)) {
+    pad.caution(cautions.doorOverSteps(width.plus(STANDING_ROOM.like(landing)), landing));
+  }
   if (door.threshold) heedThreshold(door.threshold, (rules ?? 'dwelling') === 'dwelling', pad);
 }
 
 /** How high the landing stands: over the foot of the steps, or over lower ground beside it. */
 export function heedHeight({ input, limits, total, top }: Job, pad: Pad): void {
   const drop = input.sideDrop?.greaterThan(top) ? input.sideDrop : top;
-  if (drop.greaterThan(GUARD_ABOVE())) {
-    pad.caution(cautions.guard(limits.guard, limits.guardSource, GUARD_ABOVE(), drop));
-  }
-  if (total.greaterThan(limits.tallest())) {
-    pad.caution(cautions.tallFlight(limits.tallestSource, limits.tallest(), total));
-  }
+  const guarded = GUARD_ABOVE.exceededBy(drop);
+  if (guarded) pad.caution(cautions.guard(limits.guard, limits.guardSource, guarded, drop));
+  const tallest = limits.tallest.exceededBy(total);
+  if (tallest) pad.caution(cautions.tallFlight(limits.tallestSource, tallest, total));
 }
 
 export function heedPitch(pitch: Slope, pad: Pad): void {
   if (pitch.greaterThan(MOST_PITCH())) pad.caution(cautions.steepTreads(MOST_PITCH(), pitch));
   if (pitch.lessThan(LEAST_PITCH())) pad.caution(cautions.levelTreads(LEAST_PITCH(), pitch));
-}
-
-function heedRiser(limits: StepLimits, riser: Length, pad: Pad): void {
-  if (riser.greaterThan(mostRiser(limits))) pad.caution(cautions.steepRiser(limits, limits.highest(), riser));
-  else if (riser.greaterThan(limits.highest())) {
-    pad.caution(cautions.riserAtLimit(limits, limits.highest(), riser));
-  }
-  if (riser.lessThan(leastRiser(limits))) pad.caution(cautions.lowRiser(limits, limits.lowest(), riser));
 }
 
 export function heedSteps(
@@ -105,9 +96,7 @@ export function heedSteps(
   pad: Pad,
 ): void {
   heedRiser(limits, riser, pad);
-  if (treads.sign() > 0 && tread.lessThan(limits.narrowest())) {
-    pad.caution(cautions.narrowTread(limits, limits.narrowest(), tread));
-  }
+  if (treads.sign() > 0) heedTread(limits, tread, pad);
   const from = wholeNumber(limits.handrailFrom);
   if (!risers.lessThan(from)) {
     const dwelling = (input.rules ?? 'dwelling') === 'dwelling';

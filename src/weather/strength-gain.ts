@@ -5,7 +5,7 @@
  * high-early cement, moist cured; so `t = p × a ÷ (1 − p × b)` for a share `p` of the strength at 28 days.
  *
  * EN 1992 and the CEB-FIP model code: `f = F × exp(s × (1 − √(28 ÷ t)))` with `s` of 0.20, 0.25 or 0.38 for cement that
- * is rapid, ordinary or slow; so `t = 28 ÷ (1 − ln(p) ÷ s)²`.
+ * is high-early, ordinary or slow; so `t = 28 ÷ (1 − ln(p) ÷ s)²`.
  *
  * Warmer or colder than 68 degF (20 degC), an hour counts for `exp(q ÷ Ts − q ÷ T)` of one, with 4000 kelvins.
  */
@@ -29,8 +29,8 @@ import * as faults from './faults';
 import { AGE, CURED_AT, STRENGTH } from './ordinary';
 import { ACI_209, BEALL_TIMES, MINDESS_RATIO, MODEL_CODE } from './sources';
 
-/** How fast the cement is: `rapid` as type III or class R, `ordinary` as type I or class N, `slow` as class S. */
-export type CementKind = 'rapid' | 'ordinary' | 'slow';
+/** How fast the cement is: `high-early` as type III or class R, `ordinary` as type I or class N, `slow` as class S. */
+export type CementKind = 'high-early' | 'ordinary' | 'slow';
 
 /** What is to be done to the slab. */
 export type SlabUse = 'strip' | 'saw' | 'walk' | 'drive' | 'load' | 'backfill';
@@ -131,11 +131,15 @@ interface Parsed {
 }
 
 const ACI: Readonly<Record<CementKind, readonly [a: string, b: string] | undefined>> = {
-  rapid: ['2.3 day', '0.92:1'],
+  'high-early': ['2.3 day', '0.92:1'],
   ordinary: ['4 day', '0.85:1'],
   slow: undefined,
 };
-const EN: Readonly<Record<CementKind, string>> = { rapid: '0.2:1', ordinary: '0.25:1', slow: '0.38:1' };
+const EN: Readonly<Record<CementKind, string>> = {
+  'high-early': '0.2:1',
+  ordinary: '0.25:1',
+  slow: '0.38:1',
+};
 
 const DAY_28 = constant(() => time('28 day'));
 const WHOLE = constant(() => ratio('100%'));
@@ -171,7 +175,7 @@ function curvesOf(input: Parsed, pad: Pad): Curves {
       name: 'cement',
       value: 'ordinary',
       because: 'most flatwork is made with it',
-      override: 'Give cement: rapid or slow',
+      override: 'Give cement: high-early or slow',
       source: COMMON_PRACTICE,
     });
   }
@@ -352,7 +356,7 @@ export const strengthGain: Calculation<StrengthGainInput, StrengthGainFigures> =
   input: () =>
     fields({
       strength: concreteStrength('strength', STRENGTH),
-      cement: maybe(choice('cement', ['rapid', 'ordinary', 'slow'] as const)),
+      cement: maybe(choice('cement', ['high-early', 'ordinary', 'slow'] as const)),
       curedAt: maybe(quantity('temperature', 'curedAt', 'any', CURED_AT)),
       ages: maybe(list(quantity('time', 'age', 'positive', AGE), 1, MOST_AGES)),
       uses: maybe(list(useField(), 1, MOST_USES)),

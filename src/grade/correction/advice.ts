@@ -4,7 +4,8 @@
  * High spots are struck off before low ones are filled, so that what comes off is at hand; forms are set
  * first, since the straightedge rides on them. Concrete is moved until bleed water shows and no later.
  */
-import { constant, length } from '../../quantity/make';
+
+import { paired } from '../../quantity/paired';
 import type { Quantity } from '../../quantity/quantity';
 import type { System } from '../../quantity/units';
 import * as shared from '../../reckoning/cautions';
@@ -14,7 +15,7 @@ import { distanceTo, piecesOf } from '../lines';
 import { metersAs } from '../spots';
 import type { SurfaceDrainageFigures } from '../surface-figures';
 import * as cautions from './cautions';
-import { type CorrectionJob, NEAR } from './job';
+import { type CorrectionJob, NEAR, SILL_CLEARANCE } from './job';
 import type { Moves } from './program';
 
 type Length = Quantity<'length'>;
@@ -44,11 +45,11 @@ export interface Outcome {
   readonly after: SurfaceDrainageFigures;
 }
 
-const QUARTER = constant(() => length('1/4 in'));
-const SILL_CLEARANCE = constant(() => length('1 in'));
+const QUARTER = /*#__PURE__*/ paired('length', '1/4 in', '6 mm');
 const WHERE = 3;
 
-const inFamily = (limit: Length, system: System): Length => (system === 'metric' ? limit.in('mm') : limit);
+/** Struck off or ground more than that, it counts. */
+const isMuch = (move: Length): boolean => QUARTER.exceededBy(move.abs()) !== undefined;
 
 const passes = (job: CorrectionJob, moves: Moves, which: (v: number, move: Length) => boolean) =>
   [...moves].flatMap(([v, meters]) => {
@@ -65,7 +66,7 @@ const namesOf = (moved: readonly { readonly name: string }[]): string[] =>
 
 /** Whether what is wrong with set concrete can be ground off. */
 const canGrind = (job: CorrectionJob, moves: Moves): boolean =>
-  passes(job, moves, (_, move) => move.sign() > 0 || move.abs().greaterThan(QUARTER())).length === 0;
+  passes(job, moves, (_, move) => move.sign() > 0 || isMuch(move)).length === 0;
 
 const raisedAtBuilding = (job: CorrectionJob, moves: Moves) =>
   passes(job, moves, (v, move) => move.sign() > 0 && job.atWall.has(v));
@@ -87,7 +88,7 @@ function heedStage(job: CorrectionJob, moves: Moves, stage: ConcreteStage, pad: 
   if (stage === 'bleeding') pad.caution(cautions.bleedWater);
   if (stage === 'set') {
     const all = passes(job, moves, () => true);
-    const limit = inFamily(QUARTER(), job.survey.system);
+    const limit = QUARTER.as(job.survey.system);
     const caution = canGrind(job, moves) ? cautions.grinding : cautions.concreteSet;
     pad.caution(caution(limit, farthestOf(all)));
   }
@@ -103,12 +104,8 @@ function heedBuilding(job: CorrectionJob, moves: Moves, pad: Pad): void {
 }
 
 function heedThickness(job: CorrectionJob, moves: Moves, pad: Pad): void {
-  const blind = passes(
-    job,
-    moves,
-    (v, move) => move.sign() < 0 && move.abs().greaterThan(QUARTER()) && !job.thickness.has(v),
-  );
-  const limit = inFamily(QUARTER(), job.survey.system);
+  const blind = passes(job, moves, (v, move) => move.sign() < 0 && isMuch(move) && !job.thickness.has(v));
+  const limit = QUARTER.as(job.survey.system);
   if (blind.length > 0) pad.caution(cautions.thicknessUnknown(namesOf(blind), limit, farthestOf(blind)));
 }
 
@@ -134,7 +131,7 @@ function heedEdges(job: CorrectionJob, moves: Moves, pad: Pad): void {
     const pieces = all.filter((other) => other.line === piece.line);
     const moved = passes(job, moves, (v, move) => {
       const [x, y] = [job.survey.x[v] as number, job.survey.y[v] as number];
-      return move.abs().greaterThan(QUARTER()) && pieces.some((p) => distanceTo(p, x, y) <= near);
+      return isMuch(move) && pieces.some((p) => distanceTo(p, x, y) <= near);
     });
     if (moved.length > 0) pad.caution(cautions.edgeMoved(namesOf(moved), line.name, farthestOf(moved)));
   });
@@ -151,10 +148,9 @@ function faultsOf({ facetList, ponds, reaches }: SurfaceDrainageFigures): string
 }
 
 function heedSills(sills: readonly { readonly clearance: Length }[], system: System, pad: Pad): void {
-  const low = sills.filter(({ clearance }) => clearance.lessThan(SILL_CLEARANCE()));
-  const worst = low.map(({ clearance }) => clearance);
-  const least = worst[0] && worst.reduce((a, b) => (b.lessThan(a) ? b : a));
-  if (least) pad.caution(ownCautions.lowThreshold(inFamily(SILL_CLEARANCE(), system), least));
+  const low = sills.flatMap(({ clearance }) => (SILL_CLEARANCE.undercutBy(clearance) ? [clearance] : []));
+  const least = low[0] && low.reduce((a, b) => (b.lessThan(a) ? b : a));
+  if (least) pad.caution(ownCautions.lowThreshold(SILL_CLEARANCE.as(system), least));
 }
 
 /** Say what is to be heeded. */

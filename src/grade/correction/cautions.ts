@@ -1,6 +1,5 @@
 /** Cautions about the correction of grades in wet concrete. */
 
-import { constant, length } from '../../quantity/make';
 import { paired } from '../../quantity/paired';
 import type { Quantity } from '../../quantity/quantity';
 import type { Caution } from '../../reckoning/result';
@@ -11,7 +10,7 @@ import { BLEED_WATER, DUSTING, GRINDING, THICKNESS_TOLERANCE } from './sources';
 
 type Length = Quantity<'length'>;
 
-const HALF_INCH = constant(() => length('1/2 in'));
+const HALF_INCH = /*#__PURE__*/ paired('length', '1/2 in', '12 mm');
 
 export const buildingRaised = (spots: readonly string[], line: string, actual: Length): Caution => ({
   code: 'building-raised',
@@ -40,8 +39,8 @@ export const stillNotDrained = (verdict: string, where: readonly string[]): Caut
 
 export const thicknessUnknown = (spots: readonly string[], limit: Length, actual: Length): Caution => ({
   code: 'thickness-unknown',
-  severity: actual.greaterThan(HALF_INCH()) ? 'stop' : 'warning',
-  ...say`more than ${{ limit }} is struck off at ${{ spots }}, where no thickness is given: probe the depth first and give it, so that the thickness of the plans is left. A slab of ${{ slab: paired('length', '4 in', '100 mm') }} that loses more than ${{ loses: paired('length', '1/2 in', '12 mm') }} is thinner than most codes allow`,
+  severity: HALF_INCH.exceededBy(actual) ? 'stop' : 'warning',
+  ...say`more than ${{ limit }} is struck off at ${{ spots }}, where no thickness is given: probe the depth first and give it, so that the thickness of the plans is left. A slab of ${{ slab: paired('length', '4 in', '100 mm') }} that loses more than ${{ loses: HALF_INCH }} is thinner than most codes allow`,
   limit,
   actual,
   source: THICKNESS_TOLERANCE,

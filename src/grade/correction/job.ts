@@ -3,7 +3,7 @@
 import { Decimal } from '../../quantity/decimal';
 import * as sharedFaults from '../../quantity/faults';
 import { constant, length } from '../../quantity/make';
-import { paired } from '../../quantity/paired';
+import { type Paired, paired } from '../../quantity/paired';
 import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
 import { type Limit, withinLimit } from '../../reckoning/limits';
@@ -62,7 +62,7 @@ export interface CorrectionJob extends Job {
 /** The most spots that are corrected at once. */
 export const SPOTS = 50;
 export const CORRECTED: Limit = { of: 'spots corrected at once', most: SPOTS };
-const SILL_CLEARANCE = /*#__PURE__*/ paired('length', '1 in', '25 mm');
+export const SILL_CLEARANCE: Paired<'length'> = /*#__PURE__*/ paired('length', '1 in', '25 mm');
 const THINNEST = /*#__PURE__*/ paired('length', '3.5 in', '89 mm');
 /** How near a spot must be to a line to lie on it. */
 export const NEAR = constant(() => length('1/2 in'));
