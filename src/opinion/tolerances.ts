@@ -95,7 +95,7 @@ export interface Tolerances<F extends FigureSet = FigureSet> {
 const MOST = 12;
 /** Up to here every corner is tried, and not only the two that the tries point to. */
 const ALL_CORNERS = 5;
-const LEAST_RUNS = 25;
+const LEAST_RUNS = 40;
 const MOST_RUNS = 400;
 const MOST_FIGURES = 60;
 
