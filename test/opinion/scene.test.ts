@@ -117,6 +117,25 @@ describe('what only the calculation tells', () => {
   });
 });
 
+describe('a round pier', () => {
+  it('may be taken as the square around it', () => {
+    const input = { piers: [{ kind: 'round', diameter: '16 in', height: '4 ft', count: 8 }] };
+    // 16 in square, 4 ft deep, eight of them: 56.9 ft3.
+    expect(named(pierVolume, input, { volume: '2.11 yd3' })).toMatch(/^circle-as-square/);
+  });
+});
+
+describe('a slip in turning units', () => {
+  it('is told by what was done', () => {
+    const input = {
+      outline: { shape: 'rectangle', length: '24 ft', width: '22 ft' },
+      thickness: '5 in',
+    } as const;
+    const { says } = estimateCheck(slabVolume, input, { volume: '24.4 yd3' });
+    expect(sentenceOf(says)).toMatch(/was divided by 9/);
+  });
+});
+
 describe('values of an input', () => {
   it('are found where a ratio is a number alone', () => {
     const ordered = { strength: '4000 psi', waterCement: '0.45', slump: '4 in' };
