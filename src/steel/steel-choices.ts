@@ -114,6 +114,6 @@ export function needOf(needed: Area, limit: Length, system: System, made?: Steel
   return {
     ...perWidth(needed, system),
     bars: barsOf(made, system).flatMap((bar) => barChoice(bar, needed, limit, system)),
-    mesh: made === 'by diameter' ? fabricChoices(needed) : meshChoices(needed, system),
+    mesh: system === 'metric' && made === 'by diameter' ? fabricChoices(needed) : meshChoices(needed, system),
   };
 }
