@@ -20,12 +20,12 @@ function sizeOf(value: unknown, most = ENOUGH): number {
   return size;
 }
 
-const WORK = 1800;
+const WORK = 3000;
 
 /**
  * How many runs a calculation is worth on such an input.
  *
- * @param least - what is needed to say anything
+ * @param least - what is needed to say much; of the very heaviest a fifth of it
  * @param most - more find nothing that these do not
  */
 export function runsWorth(
@@ -37,5 +37,6 @@ export function runsWorth(
   const given = sizeOf(figures);
   const unseen = 1 + given / (10 * (working.length + 1));
   const work = (sizeOf(input) + given + 3 * working.length) * unseen;
-  return Math.max(least, Math.min(most, Math.floor((WORK / work) * (most / 100))));
+  const worth = Math.floor((WORK / work) * (most / 100));
+  return Math.max(worth < 1 ? Math.ceil(least / 5) : least, Math.min(most, worth));
 }

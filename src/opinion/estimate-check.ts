@@ -16,15 +16,17 @@ import { plainCopy } from '../reckoning/plain';
 import type { Result } from '../reckoning/result';
 import type { ReckonOptions } from '../reckoning/system';
 import { say, type Words } from '../reckoning/words';
+import { byHand } from './by-hand';
 import type { Candidate } from './candidate';
 import { type Claims, type ReadClaim, readClaims } from './claims';
 import * as faults from './faults';
 import { handsFor } from './hands';
 import { type AnyCalculation, placesOf, withQuantities } from './input-places';
 import { isNearly, isWritten, type Margin, margins } from './likeness';
+import { probed, sceneOf } from './probe';
 import { isStepped } from './rounding';
 import { siOf } from './scale';
-import { byHand, type Scene, sceneOf, told } from './scene';
+import { type Scene, told } from './scene';
 import { search } from './search';
 import type { Slip, SlipCode } from './slip';
 import { tradeStep } from './trade-step';
@@ -277,7 +279,8 @@ export function estimateCheck<Input, F extends FigureSet>(
   const checks = scene.claims.map((claim, i) => checkOf(claim, agrees[i] as boolean, scene));
   const verdict = ORDER.find((one) => checks.some((check) => check.verdict === one)) as ClaimVerdict;
   const differing = checks.flatMap((check, i) => (check.verdict === 'agrees' ? [] : [i]));
-  const { found, tried } = differing.length > 0 ? search(scene, places, differing) : { found: [], tried: 0 };
+  const { found, tried } =
+    differing.length > 0 ? search(probed(scene, places), places, differing) : { found: [], tried: 0 };
   const slips = found.map((one) => likelyOf(one, scene));
   const { id, title } = result;
   return frozen({ id, title, verdict, says: sentence(verdict, slips), claims: checks, slips, tried, result });

@@ -77,9 +77,14 @@ export function schemaFor(calculation: AnyCalculation): JsonSchema {
 const schemaIn = (x: unknown): JsonSchema => (typeof x === 'object' && x !== null ? (x as JsonSchema) : {});
 const listIn = (x: unknown): readonly JsonSchema[] => (Array.isArray(x) ? (x as JsonSchema[]) : []);
 
+/** A ratio that is known by its number alone, as water to cement is: 0.45. */
+const bare = (dimension: Dimension, value: unknown): unknown =>
+  dimension === 'ratio' && /^\s*\d*\.?\d+\s*$/.test(String(value)) ? `${String(value).trim()}:1` : value;
+
 /** A value as a quantity of a dimension, where it is one. */
 function readAs(dimension: Dimension, value: unknown): Quantity | undefined {
-  const q = dimension === 'money' ? readMoney(value, 'it') : readQuantity(value, dimension, 'it');
+  const q =
+    dimension === 'money' ? readMoney(value, 'it') : readQuantity(bare(dimension, value), dimension, 'it');
   return isFaulty(q) ? undefined : q;
 }
 

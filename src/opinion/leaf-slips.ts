@@ -262,8 +262,9 @@ function* partSlips(leaf: Leaf): Generator<Instead> {
 }
 
 function* sizeSlips(leaf: Leaf): Generator<Instead> {
-  if (leaf.dimension === 'temperature' || leaf.dimension === 'ratio') return;
-  yield { code: 'doubled', quantity: times(leaf, '2'), weight: 3 };
+  if (leaf.dimension === 'temperature') return;
+  // A share that is doubled has its own name.
+  if (leaf.dimension !== 'ratio') yield { code: 'doubled', quantity: times(leaf, '2'), weight: 3 };
   yield { code: 'halved', quantity: times(leaf, '0.5'), weight: 3 };
 }
 

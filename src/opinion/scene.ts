@@ -5,35 +5,29 @@
  * of the calculation. What of the steps follows a value of the input is found once for each value, from one or two runs
  * with another. All else is tried by the calculation itself, so long as the budget lasts.
  */
-import { Decimal } from '../quantity/decimal';
-import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
+import type { Decimal } from '../quantity/decimal';
+import { type Quantity, unitShown } from '../quantity/quantity';
 import type { FigureSet, Result } from '../reckoning/result';
 import type { ReadClaim } from './claims';
-import { runsWorth } from './effort';
 import { figureAt } from './figure-places';
-import {
-  type Change,
-  type Graph,
-  graphOf,
-  IN_BINARY,
-  type Onward,
-  replay,
-  replayExactly,
-  replayed,
-  stepOf,
-} from './graph';
-import type { HandOn } from './hands';
-import { type AnyCalculation, type Leaf, type Places, withValue } from './input-places';
-import { type Curve, isSettled, type Response, responseOf, type Seen } from './response';
+import { type Change, type Graph, graphOf, type Onward, replay, replayExactly } from './graph';
+import { type AnyCalculation, type Leaf, withValue } from './input-places';
+import type { Curve, Response } from './response';
 import { exactSiOf, fromSi, siOf } from './scale';
 import type { Edit, Twist } from './slip';
 import { twisted, twistedExactly } from './twist';
 
 /** Results with other figures have them elsewhere. */
-type AnyResult = Result<FigureSet>;
+export type AnyResult = Result<FigureSet>;
 
 /** What the claimed figures would be, in SI units; not a number where there is none. */
 export type Predicted = readonly number[];
+
+/** What the claimed figures are with another value in one place of the input. */
+export interface Sample {
+  readonly x: number;
+  readonly figures: Predicted;
+}
 
 /** What is the same for all slips that are tried. */
 export interface Scene {
@@ -51,17 +45,19 @@ export interface Scene {
   readonly gives: readonly number[];
   /** Values whose slips the steps alone tell, with what follows them there. */
   readonly followed: ReadonlyMap<Leaf, Response>;
-  /** Values that no claimed figure depends on. */
-  readonly idle: ReadonlySet<Leaf>;
+  /** Of these, values that are felt in proportion only: nothing about them is a guess. */
+  readonly settled: ReadonlySet<Leaf>;
+  /** What the claimed figures were with other values in a place. */
+  readonly samples: ReadonlyMap<Leaf, readonly Sample[]>;
   /** What may still be run. */
   readonly budget: { runs: number };
-  /** The steps of what was run with an edit. */
-  readonly runs: WeakMap<Edit, AnyResult>;
+  /** What was run with an edit; nothing where that was refused. */
+  readonly runs: WeakMap<Edit, AnyResult | undefined>;
   readonly graphs: WeakMap<AnyResult, Graph>;
 }
 
 type EditOn<K extends Edit['on']> = Extract<Edit, { on: K }>;
-const editsOn = <K extends Edit['on']>(on: K, edits: readonly Edit[]): EditOn<K>[] =>
+export const editsOn = <K extends Edit['on']>(on: K, edits: readonly Edit[]): EditOn<K>[] =>
   edits.filter((one): one is EditOn<K> => one.on === on);
 
 const withEdits = (input: unknown, edits: readonly Edit[]): unknown =>
@@ -118,7 +114,7 @@ function following(base: number, curves: readonly { curve: Curve | undefined; x:
 }
 
 /** The change of the steps by edits, in binary numbers, with the steps that it begins at. */
-function changed(
+export function changed(
   scene: Scene,
   graph: Graph,
   edits: readonly Edit[],
@@ -164,7 +160,7 @@ const exactChange = (edits: readonly Edit[]): Change<Decimal> => changeOf(edits,
 
 const NAN = Number.NaN;
 
-const readOff = (scene: Pick<Scene, 'claims'>, figures: object): number[] =>
+export const readOff = (scene: Pick<Scene, 'claims'>, figures: object): number[] =>
   scene.claims.map(({ path, reckoned }) => {
     const q = figureAt(figures, path);
     return q && q.dimension === reckoned.dimension ? siOf(q) : NAN;
@@ -173,13 +169,19 @@ const readOff = (scene: Pick<Scene, 'claims'>, figures: object): number[] =>
 const changesSteps = (edits: readonly Edit[]): boolean =>
   edits.some(({ on }) => on === 'step' || on === 'outcome');
 
-/** Whether every edit of the input is of a value that the steps alone tell. */
-const isFollowed = (scene: Scene, edits: readonly Edit[]): boolean =>
+/** Whether every edit of the input is of a value that the steps alone tell, and of which no run tells more. */
+export const isFollowed = (scene: Scene, edits: readonly Edit[]): boolean =>
   editsOn('input', edits).every(
-    ({ leaf, si }) => leaf !== undefined && si !== undefined && scene.followed.has(leaf),
+    (one) =>
+      one.leaf !== undefined && one.si !== undefined && scene.followed.has(one.leaf) && !scene.runs.has(one),
   );
 
-function byClaims<T>(scene: Scene, edits: readonly Edit[], values: readonly T[], twist: Slipped<T>): T[] {
+export function byClaims<T>(
+  scene: Scene,
+  edits: readonly Edit[],
+  values: readonly T[],
+  twist: Slipped<T>,
+): T[] {
   const own = editsOn('claim', edits);
   if (own.length === 0) return [...values];
   return values.map((value, i) =>
@@ -190,7 +192,7 @@ function byClaims<T>(scene: Scene, edits: readonly Edit[], values: readonly T[],
 }
 
 /** What the steps tell of the claimed figures; those that are no outcome follow the input, or stay as they are. */
-function byReplay(
+export function byReplay(
   scene: Scene,
   edits: readonly Edit[],
   graph: Graph,
@@ -213,7 +215,7 @@ function byReplay(
 }
 
 /** Steps of another run are those of this one only where they read the same. */
-function sameSteps(a: Graph, b: Graph, edits: readonly Edit[]): boolean {
+export function sameSteps(a: Graph, b: Graph, edits: readonly Edit[]): boolean {
   // Where there are more or fewer, a step of one number is not the same in both.
   if (a.length !== b.length) return false;
   return edits.every((one) => {
@@ -224,21 +226,22 @@ function sameSteps(a: Graph, b: Graph, edits: readonly Edit[]): boolean {
 
 /** Edits of the input alone: a run with them is kept. */
 const inputsOf = (edits: readonly Edit[]): readonly Edit[] => edits.filter(({ on }) => on === 'input');
-const othersOf = (edits: readonly Edit[]): readonly Edit[] => edits.filter(({ on }) => on !== 'input');
+export const othersOf = (edits: readonly Edit[]): readonly Edit[] => edits.filter(({ on }) => on !== 'input');
 
 /** The result with edits to the input, once. */
-function resultWith(scene: Scene, edits: readonly Edit[]): AnyResult | undefined {
+export function resultWith(scene: Scene, edits: readonly Edit[]): AnyResult | undefined {
   const inputs = inputsOf(edits);
   const [first] = inputs;
-  const known = first && inputs.length === 1 ? scene.runs.get(first) : undefined;
-  if (known) return known;
+  const alone = inputs.length === 1 ? first : undefined;
+  if (alone && scene.runs.has(alone)) return scene.runs.get(alone);
+  const may = scene.budget.runs > 0;
   const result = rerun(scene, inputs);
-  if (result && first && inputs.length === 1) scene.runs.set(first, result);
+  if (alone && may) scene.runs.set(alone, result);
   return result;
 }
 
 /** The steps of another run of the same input, with other values in some places, once. */
-function graphAt(scene: Scene, result: AnyResult, edits: readonly Edit[]): Graph {
+export function graphAt(scene: Scene, result: AnyResult, edits: readonly Edit[]): Graph {
   const known = scene.graphs.get(result);
   if (known) return known;
   const instead = new Set<unknown>(editsOn('input', edits).map(({ value }) => value));
@@ -271,46 +274,6 @@ export function predicted(scene: Scene, edits: readonly Edit[]): Predicted | und
   return values && byClaims(scene, edits, values, twisted);
 }
 
-/** How somebody who rounds on the way would come to the claimed figures with these slips. */
-export function byHand(
-  scene: Scene,
-  edits: readonly Edit[],
-  hand: (graph: Graph) => HandOn,
-): Predicted | undefined {
-  const followed = isFollowed(scene, edits);
-  const result = followed ? scene.result : resultWith(scene, edits);
-  if (!result) return undefined;
-  const graph = followed ? scene.graph : graphAt(scene, result, edits);
-  const own = followed ? edits : othersOf(edits);
-  if (graph !== scene.graph && !sameSteps(graph, scene.graph, own)) return undefined;
-  const { numbers, taken, outcomes } = hand(graph);
-  const { change } = changed(scene, graph, own);
-  const rounded = (i: number, si: number): number => (outcomes[i] as (si: number) => number)(si);
-  const twists = new Map(editsOn('outcome', own).map((one) => [one.step, one.twist] as const));
-  const gives = replayed<number>(
-    graph,
-    {
-      ...change,
-      taken: (i, symbol) => {
-        const to = change.taken?.(i, symbol);
-        return to === undefined ? undefined : taken(graph[i]?.bySymbol.get(symbol)?.quantity as Quantity, to);
-      },
-      outcome: (i, si) => {
-        const twist = twists.get(i);
-        // A digit goes wrong in what was written; all else goes wrong before.
-        if (twist?.digits) return twisted(rounded(i, si), twist);
-        return rounded(i, change.outcome ? change.outcome(i, si) : si);
-      },
-    },
-    numbers,
-  );
-  const base = followed ? (predicted(scene, edits) as Predicted) : readOff(scene, result.figures);
-  const values = scene.nodes.map((node, i) =>
-    node === undefined ? (base[i] as number) : (gives[node] ?? NAN),
-  );
-  return byClaims(scene, edits, values, twisted);
-}
-
 /** The same exactly, as quantities: by the calculation itself wherever the input is changed. */
 export function told(scene: Scene, edits: readonly Edit[]): (Quantity | undefined)[] | undefined {
   const { claims, nodes } = scene;
@@ -331,124 +294,4 @@ export function told(scene: Scene, edits: readonly Edit[]): (Quantity | undefine
     const like = claims[i]?.reckoned;
     return si && like && si.isFinite() ? fromSi(like.dimension, si, unitShown(like)) : undefined;
   });
-}
-
-/** So many times a value, or for what is counted so many more. */
-function other({ quantity, plain }: Leaf, times: string, more: number): { value: unknown; si: number } {
-  const value = canonicalValue(quantity);
-  if (plain) return { value: value.toNumber() + more, si: value.toNumber() + more };
-  const moved = value.isZero() ? new Decimal('0.01').times(more) : value.times(times);
-  const instead = newQuantity(quantity.dimension, moved, unitShown(quantity));
-  return { value: instead, si: siOf(instead) };
-}
-
-/** More values than this are a table: none of them is tried alone. */
-const MOST_LEAVES = 60;
-
-/** The run with another value. */
-function seen(scene: Scene, leaf: Leaf, times: string, more: number): Seen | undefined {
-  const { value, si } = other(leaf, times, more);
-  const edits: readonly Edit[] = [{ on: 'input', path: leaf.path, value, leaf, si }];
-  const result = rerun(scene, edits);
-  return result && { x: si, graph: graphAt(scene, result, edits), figures: readOff(scene, result.figures) };
-}
-
-const same = (a: Predicted, b: Predicted): boolean => a.every((one, i) => one === b[i]);
-
-/** Far enough that what goes by steps, a table or a count, takes another. */
-const FAR = [
-  ['2', 2],
-  ['0.5', -1],
-] as const;
-
-interface Probed {
-  readonly followed: Map<Leaf, Response>;
-  readonly idle: Set<Leaf>;
-}
-
-const CLOSE = 1e-6;
-
-/** Whether the steps tell what the calculation itself has told. */
-function holdsAt(scene: Scene, leaf: Leaf, response: Response, { x, figures }: Seen): boolean {
-  const edit: Edit = { on: 'input', path: leaf.path, value: undefined, leaf, si: x };
-  const own = { ...scene, followed: new Map([[leaf, response]]) };
-  const steps = byReplay(own, [edit], scene.graph, scene.base, { base: scene.gives, starts: new Set() });
-  return figures.every((one, i) => {
-    const step = steps[i] as number;
-    return Math.abs(one - step) <= CLOSE * Math.max(Math.abs(one), Math.abs(step));
-  });
-}
-
-/** What follows one value. */
-function probeOne(scene: Scene, leaf: Leaf, { followed, idle }: Probed): void {
-  const near = seen(scene, leaf, '1.0078125', 1);
-  if (!near) return;
-  const base: Seen = { x: siOf(leaf.quantity), graph: scene.graph, figures: scene.base };
-  const isOutcome = (i: number): boolean => scene.nodes[i] !== undefined;
-  const first = responseOf(base, near, undefined, isOutcome);
-  const still = same(near.figures, scene.base);
-  const put = (response: Response | undefined): void => {
-    if (response && holdsAt(scene, leaf, response, near)) followed.set(leaf, response);
-  };
-  if (first && !still && isSettled(first, base, near)) {
-    put(first);
-    return;
-  }
-  const [far, half] = FAR.map(([times, more], i) =>
-    i === 0 || still ? seen(scene, leaf, times, more) : undefined,
-  );
-  if (still) {
-    if ([far, half].every((one) => !one || same(one.figures, scene.base))) idle.add(leaf);
-    return;
-  }
-  if (first) put(responseOf(base, near, far ?? half, isOutcome));
-}
-
-/** Try each value of the input. */
-function probe(scene: Scene, leaves: readonly Leaf[]): Probed {
-  const probed: Probed = { followed: new Map(), idle: new Set() };
-  // Half of what may be run is kept for parts left out and for values that the steps do not tell.
-  const kept = scene.budget.runs / 2;
-  for (const leaf of leaves.slice(0, MOST_LEAVES)) {
-    if (scene.budget.runs <= kept) break;
-    probeOne(scene, leaf, probed);
-  }
-  return probed;
-}
-
-/** Runs of a search, at least and at most. */
-const LEAST_RUNS = 24;
-const MOST_RUNS = 160;
-
-/** Make a scene ready. */
-export function sceneOf(
-  calculation: AnyCalculation,
-  input: unknown,
-  result: AnyResult,
-  places: Places,
-  claims: readonly ReadClaim[],
-): Scene {
-  const own = new Set(places.leaves.map(({ quantity }) => quantity));
-  const isInput = (q: Quantity): boolean => own.has(q);
-  const graph = graphOf(result.working, isInput);
-  const nodes = claims.map(({ reckoned }) => stepOf(reckoned, graph));
-  const base = claims.map(({ reckoned }) => siOf(reckoned));
-  const budget = { runs: runsWorth(input, result, LEAST_RUNS, MOST_RUNS) };
-  const scene: Scene = {
-    calculation,
-    input,
-    result,
-    graph,
-    isInput,
-    claims,
-    nodes,
-    base,
-    gives: replayed(graph, {}, IN_BINARY),
-    followed: new Map(),
-    idle: new Set(),
-    budget,
-    runs: new WeakMap(),
-    graphs: new WeakMap(),
-  };
-  return { ...scene, ...probe(scene, places.leaves) };
 }

@@ -5,31 +5,29 @@
 
 import { byScore, type Candidate, candidate, type Tried } from './candidate';
 import { claimSlips } from './claim-slips';
-import type { Graph } from './graph';
-import { type HandOn, handsFor } from './hands';
-import type { Leaf, Places } from './input-places';
+import { type Aim, guidedRuns } from './guided';
+import type { Places } from './input-places';
 import { habits, leafSlips } from './leaf-slips';
-import { explainedByHand, type Margin, margins } from './likeness';
+import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
+import { rounder } from './rounder';
 import { siOf } from './scale';
-import { byHand, predicted, type Scene, told } from './scene';
+import { isFollowed, predicted, resultWith, type Scene, told } from './scene';
 import type { Slip } from './slip';
 import { stepSlips } from './step-slips';
 
 /** Values to be reckoned in all: a slip reckons each step once. */
 const REPLAYED = 60_000;
 
-const notIdle =
-  (idle: ReadonlySet<Leaf>) =>
-  (leaf: Leaf): boolean =>
-    !idle.has(leaf);
-
 const MOST_LEAVES = 60;
 
-/** All slips, the common ones first: the budget may not last for all. */
+/** The common ones first: the budget may not last for all. */
+const byWeight = (a: Slip, b: Slip): number => b.weight - a.weight;
+
+/** All slips. */
 function slipsFor(scene: Scene, places: Places): Slip[] {
-  const leaves = places.leaves.slice(0, MOST_LEAVES).filter(notIdle(scene.idle));
+  const leaves = places.leaves.slice(0, MOST_LEAVES);
   const ofLeaves = leaves.flatMap((leaf) => leafSlips(leaf, places.leaves));
   const all = [
     ...ofLeaves,
@@ -38,8 +36,14 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
     ...stepSlips(scene.graph, new Set(scene.nodes)),
     ...claimSlips(scene),
   ];
-  return all.sort((a, b) => b.weight - a.weight);
+  return all.sort(byWeight);
 }
+
+/** Whether it takes a run of the calculation to tell what a slip gives. */
+const takesRun = (scene: Scene, { edits }: Slip): boolean =>
+  edits.some(({ on }) => on === 'input') &&
+  !isFollowed(scene, edits) &&
+  !edits.some((one) => scene.runs.has(one));
 
 function tryAll(scene: Scene, slips: readonly Slip[]): Tried[] {
   const most = Math.max(300, Math.floor(REPLAYED / Math.max(1, scene.graph.length)));
@@ -47,6 +51,28 @@ function tryAll(scene: Scene, slips: readonly Slip[]): Tried[] {
     const values = predicted(scene, slip.edits);
     return values?.some((one, i) => one !== scene.base[i]) ? [{ slip, values }] : [];
   });
+}
+
+/** Within this share of a claim, what is rounded on the way may give it. */
+const ROOM = 0.03;
+
+const aimAt = ({ claims }: Scene, at: number): Aim => {
+  const { si, half } = claims[at] as Scene['claims'][number];
+  return { at, si, room: ROOM * Math.abs(si) + half };
+};
+
+/** The share of what may be run that is for parts left out and the like. */
+const FOR_PARTS = 0.5;
+
+/** What the calculation itself must tell: parts and choices, and of single values what may give the claim. */
+function runSome(scene: Scene, slips: readonly Slip[], aim: Aim): void {
+  const kept = scene.budget.runs * (1 - FOR_PARTS);
+  for (const { edits } of slips) {
+    if (scene.budget.runs <= kept) break;
+    if (edits.length === 1 && edits[0]?.on === 'input' && edits[0].leaf === undefined)
+      resultWith(scene, edits);
+  }
+  guidedRuns(scene, slips, aim);
 }
 
 /** The first claim that differs and is not explained by the best. */
@@ -81,54 +107,29 @@ function distinct(
   const seen = new Set<string>();
   const first = new Map<string, Candidate & { readonly elsewhere: Slip[] }>();
   let left = MOST_VERIFIED;
-  const put = (one: Candidate, key: string): boolean => {
-    const known = first.get(key);
-    if (known) known.elsewhere.push(...one.slips);
-    if (known || first.size >= most || left === 0) return known !== undefined;
+  /** What is of a kind and gives the same is one with what is known; false where it is not. */
+  const joined = (one: Candidate): boolean => {
+    const known = first.get(`${codesOf(one)} ${valuesOf(one)}`);
+    known?.elsewhere.push(...one.slips);
+    return known !== undefined;
+  };
+  const put = (one: Candidate): boolean => {
+    if (joined(one)) return true;
+    if (first.size >= most || left === 0) return false;
     left -= 1;
     const held = verify(one);
-    if (held) first.set(key, { ...held, elsewhere: [] });
+    // What it really gives may be what another gives.
+    if (held && !(held !== one && joined(held)))
+      first.set(`${codesOf(held)} ${valuesOf(held)}`, { ...held, elsewhere: [] });
     return held !== undefined;
   };
   for (const one of candidates) {
     const [codes, places, values] = [codesOf(one), placesOf(one), valuesOf(one)];
     const keys = [`${codes} ${places}`, `${values} ${places}`];
-    if (keys.some((key) => seen.has(key)) || !put(one, `${codes} ${values}`)) continue;
+    if (keys.some((key) => seen.has(key)) || !put(one)) continue;
     for (const key of keys) seen.add(key);
   }
   return [...first.values()];
-}
-
-/** So many of the best are looked at with rounding on the way. */
-const BY_HAND = 40;
-
-/** Values to be reckoned for that. */
-const BY_HAND_REPLAYED = 40_000;
-
-/** The best, as somebody would have them who rounds on the way, where that gives more of what was claimed. */
-function rounder(scene: Scene): (best: readonly Candidate[]) => Candidate[] {
-  const made = new Map<Graph, HandOn[]>();
-  const handsOn = (graph: Graph): HandOn[] => {
-    const known = made.get(graph) ?? handsFor(graph, scene.claims);
-    made.set(graph, known);
-    return known;
-  };
-  const hands = handsOn(scene.graph);
-  const most = Math.floor(BY_HAND_REPLAYED / Math.max(1, hands.length * scene.graph.length));
-  const rounded = (one: Candidate): Candidate => {
-    let found = one;
-    hands.forEach((hand, i) => {
-      const values = byHand(scene, one.edits, (graph) => handsOn(graph)[i] ?? hand);
-      const how = values && explainedByHand(values, scene.claims, hand.weight);
-      if (how && one.weight * how.quality > found.score)
-        found = { ...one, explained: how, score: one.weight * how.quality };
-    });
-    return found;
-  };
-  return (best) =>
-    best.map((one, n) =>
-      n >= Math.min(BY_HAND, most) || (one.explained.all && one.explained.exact) ? one : rounded(one),
-    );
 }
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
@@ -142,6 +143,11 @@ function verified(one: Candidate, scene: Scene, own: readonly Margin[]): Candida
   return candidate(one.slips, values, one.weight, scene, own);
 }
 
+/** A score from which on nothing more is run: what is common, and gives every claim. */
+const LIKELY = 0.5;
+const isLikely = (best: Candidate | undefined): boolean =>
+  best !== undefined && best.explained.all && best.score >= LIKELY;
+
 /**
  * Slips that explain what was claimed, the likeliest first.
  *
@@ -154,16 +160,24 @@ export function search(
 ): { found: Candidate[]; tried: number } {
   const own = margins(scene);
   const slips = slipsFor(scene, places);
-  const tried = tryAll(scene, slips);
+  const aim = aimAt(scene, differing[0] as number);
+  runSome(scene, slips, aim);
   const explains = (one: Candidate): boolean => one.explained.which.some((i) => differing.includes(i));
   const rounding = rounder(scene);
-  const singles = tried
-    .map(({ slip, values }) => candidate([slip], values, slip.weight, scene, own))
-    .sort(byScore);
-  const near = rounding(singles.slice(0, BY_HAND))
-    .concat(singles.slice(BY_HAND))
-    .filter(explains)
-    .sort(byScore);
+  const singlesOf = (some: readonly Tried[]): Candidate[] =>
+    rounding(some.map(({ slip, values }) => candidate([slip], values, slip.weight, scene, own)))
+      .filter(explains)
+      .sort(byScore);
+  let tried = tryAll(
+    scene,
+    slips.filter((one) => !takesRun(scene, one)),
+  );
+  let near = singlesOf(tried);
+  if (!isLikely(near[0])) {
+    const more = slips.filter((one) => takesRun(scene, one));
+    tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
+    near = singlesOf(tried);
+  }
   const best = near[0];
   const at = unexplained(best, differing);
   const two =

@@ -4,6 +4,7 @@ import type { Sign, Tree } from './formula';
 import type { Graph, Node } from './graph';
 import { outcomeTwists } from './outcome-slips';
 import type { Slip, SlipCode } from './slip';
+import { swappedIn } from './swap-slips';
 
 /** A formula with one thing wrong. */
 interface Wrong {
@@ -201,10 +202,29 @@ const outcomeSlips = (node: Node, i: number): Slip[] =>
     }),
   );
 
+/** How common it is to take a value of a formula for another of it. */
+const SWAPPED = 1.5;
+
+const swapSlips = (node: Node, i: number): Slip[] =>
+  [...swappedIn(node)].map(
+    ({ tree, own, taken }): Slip => ({
+      code: 'other-input',
+      weight: SWAPPED,
+      says: () =>
+        say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${{ symbol: taken.symbol }}, ${{ taken: taken.quantity }}, was taken for ${{ place: own.symbol }}, ${{ is: own.quantity }}`,
+      edits: [{ on: 'step', step: i, tree }],
+      step: i,
+    }),
+  );
+
 /**
  * Every slip of every step.
  *
  * @param claimed - steps whose outcome is claimed: what may be wrong with that is told of the claim
  */
 export const stepSlips = (graph: Graph, claimed: ReadonlySet<number | undefined>): Slip[] =>
-  graph.flatMap((node, i) => [...treeSlips(node, i), ...(claimed.has(i) ? [] : outcomeSlips(node, i))]);
+  graph.flatMap((node, i) => [
+    ...treeSlips(node, i),
+    ...swapSlips(node, i),
+    ...(claimed.has(i) ? [] : outcomeSlips(node, i)),
+  ]);
