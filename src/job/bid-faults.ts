@@ -55,3 +55,12 @@ export const nothingPriced = (): Fault =>
 
 export const pastContract = (): Fault =>
   fault('outside-range', 'the payments together must not be more than the price');
+
+export const twoPrices = (name: string): Fault =>
+  fault(
+    'repeated-name',
+    say`two prices fit ${{ name: quoted(name) }} alike; leave one out, or say of which size each is`,
+  );
+
+export const noPrices = (): Fault =>
+  fault('missing', 'this job carries no prices; give prices, with items and lines');

@@ -35,21 +35,23 @@ export interface JobBidInput extends TermsInput, AccountInput {
 /** A bid that has been read. */
 export type Bid = Read<JobBidInput>;
 
-const MOST_LINES = 300;
+/** Lines of a bid at most. */
+export const MOST_LINES = 300;
 
 export const OPTIONS: Limit = { of: 'options', most: 40 };
 
 const option = () => fields({ name: label('name'), replaces: maybe(list(label('replaces'), 1, MOST_LINES)) });
 
+/** All of a bid but its lines. */
+export const besideLines = () => ({
+  options: maybe(list(option(), 1, OPTIONS.most)),
+  ...termsFields(),
+  ...accountFields(),
+  distribution: maybe(choice<Distribution>('distribution', ['pert', 'triangular'])),
+  area: maybe(quantity('area', 'area')),
+  pricesHeld: maybe(quantity('time', 'pricesHeld')),
+  startsIn: maybe(quantity('time', 'startsIn', 'not-negative')),
+});
+
 /** The fields of a bid. */
-export const door = (): Field<Bid> =>
-  fields({
-    lines: list(line(), 1, MOST_LINES),
-    options: maybe(list(option(), 1, OPTIONS.most)),
-    ...termsFields(),
-    ...accountFields(),
-    distribution: maybe(choice<Distribution>('distribution', ['pert', 'triangular'])),
-    area: maybe(quantity('area', 'area')),
-    pricesHeld: maybe(quantity('time', 'pricesHeld')),
-    startsIn: maybe(quantity('time', 'startsIn', 'not-negative')),
-  });
+export const door = (): Field<Bid> => fields({ lines: list(line(), 1, MOST_LINES), ...besideLines() });

@@ -1,5 +1,5 @@
 /** The lines of a bid as they are written: priced, labor, and the fees that a ready-mix supplier charges. */
-import type { QuantityInput } from '../quantity/quantity';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
 import {
   choice,
   type Field,
@@ -162,6 +162,15 @@ export type BidLineInput =
   | ShortLoadLineInput
   | WaitingLineInput;
 
+/** A charge for small loads: those of the job, where it does not list them itself. */
+export interface JobShortLoadLineInput extends Omit<ShortLoadLineInput, 'loads'> {
+  /** The loads that come; by default those that the job orders. */
+  readonly loads?: readonly QuantityInput<'volume'>[];
+}
+
+/** A line of the prices of a job. */
+export type JobLineInput = Exclude<BidLineInput, ShortLoadLineInput> | JobShortLoadLineInput;
+
 export type Line = Read<BidLineInput>;
 export type Labor = Read<LaborLineInput>;
 export type Sold = Exclude<Line, { kind: 'short-load' } | { kind: 'waiting' }>;
@@ -230,21 +239,25 @@ const labor = () =>
 
 const MOST_LOADS = 200;
 
-/** A line, by its kind. */
-export const line = (): Field<Line> =>
-  kinds<Field<Line>>('kind', [
+type Loads = Quantity<'volume'>[];
+
+const shortLoad = <L>(loads: (field: Field<Loads>) => Field<L>) =>
+  fields({
+    kind: word('short-load'),
+    ...common(),
+    loads: loads(list(quantity('volume', 'loads'), 1, MOST_LOADS)),
+    minimumLoad: quantity('volume', 'minimumLoad'),
+    price: priceField('price'),
+  });
+
+const lineOf = <L>(shortLoads: Field<L>): Field<Exclude<Line, { kind: 'short-load' }> | L> =>
+  kinds<Field<Exclude<Line, { kind: 'short-load' }> | L>>('kind', [
     fields({ kind: word('material'), ...sold() }, lumpOrPrice),
     labor(),
     fields({ kind: word('equipment'), ...sold() }, lumpOrPrice),
     fields({ kind: word('subcontract'), ...sold() }, lumpOrPrice),
     fields({ kind: word('fee'), ...sold() }, lumpOrPrice),
-    fields({
-      kind: word('short-load'),
-      ...common(),
-      loads: list(quantity('volume', 'loads'), 1, MOST_LOADS),
-      minimumLoad: quantity('volume', 'minimumLoad'),
-      price: priceField('price'),
-    }),
+    shortLoads,
     fields({
       kind: word('waiting'),
       ...common(),
@@ -254,3 +267,9 @@ export const line = (): Field<Line> =>
       price: priceField('price'),
     }),
   ]);
+
+/** A line, by its kind. */
+export const line = (): Field<Line> => lineOf(shortLoad((loads) => loads));
+
+/** A line of the prices of a job: a charge for small loads may leave them to the job. */
+export const lineOfJob = (): Field<Read<JobLineInput>> => lineOf(shortLoad((loads) => maybe(loads)));

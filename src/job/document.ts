@@ -32,6 +32,7 @@ import {
   type JobMixInput,
   type JobParts,
 } from './part-inputs';
+import { type JobPricesInput, pricesOfJob } from './prices';
 import { followsFromJob } from './takeoff-faults';
 import { ofAnyVersion, versionField } from './versions';
 
@@ -82,6 +83,8 @@ export interface JobInput extends JobParts {
   readonly elements: readonly JobElementInput[];
   /** The days on which it is poured; elements that stand in none are ordered together. */
   readonly days?: readonly JobDayInput[];
+  /** What it costs, for whoever bids it; no page for the crew or the yard shows any of it. */
+  readonly prices?: JobPricesInput;
 }
 
 /** Anything as it was given: parts are read by their own calculations. */
@@ -222,6 +225,7 @@ export const jobDoor = (): Field<Job> => {
     elements: list(element(), 1, MOST_ELEMENTS),
     mixes: maybe(list(mixField, 0, MOST_MIXES)),
     days: maybe(list(day(), 0, MOST_DAYS)),
+    prices: maybe(pricesOfJob()),
     ...parts(JOB_PARTS, FROM_JOB),
   });
   return ofAnyVersion(field) as unknown as Field<Job>;

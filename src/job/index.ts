@@ -1,4 +1,5 @@
 /** Whole job: take-off, bid and invoice. */
+
 export type { JobBidInput, OptionInput } from './bid-input';
 export type {
   BidLineInput,
@@ -6,6 +7,8 @@ export type {
   CrewInput,
   EquipmentLineInput,
   FeeLineInput,
+  JobLineInput,
+  JobShortLoadLineInput,
   LaborLineInput,
   MaterialLineInput,
   ProductionInput,
@@ -14,6 +17,7 @@ export type {
   WaitingLineInput,
 } from './bid-lines';
 export type { Measured, PriceInput } from './bid-money';
+export { type BidOfJob, type BidOfJobOptions, bidOfJob, withoutPrices } from './bid-of-job';
 export type { OptionFigures } from './bid-options';
 export type {
   AccountInput,
@@ -61,11 +65,13 @@ export {
   invoiceCheck,
   type PastJobInput,
 } from './invoice-check';
+export type { ItemPrice } from './item-price';
 export { type JobBidFigures, jobBid, type LineFigures, type UnitPrice } from './job-bid';
 export { jobTakeoff, type ReckonedJob, type ReckonJobOptions, reckonJob } from './job-takeoff';
 export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './part-inputs';
 export type { PayStageInput } from './pay-stages';
-export { type ItemPrice, type PricedPurchases, pricedPurchases } from './priced';
+export { type PricedPurchases, pricedPurchases } from './priced';
+export type { JobPricesInput } from './prices';
 export type { Purchase, PurchaseShare } from './purchases';
 export type {
   JobDayFigures,

@@ -27,6 +27,7 @@ import {
   mixesOf,
 } from './orders';
 import { NEAR_CORNERS, type Overlap, overlapsOf } from './overlaps';
+import { withoutMoney } from './prices';
 import { type Purchase, purchasesOf } from './purchases';
 import * as cautions from './takeoff-cautions';
 import type {
@@ -246,7 +247,7 @@ const takeoffOn = (
     version: 1,
     sources: [CLOSED_FORM],
     limits: [NEAR_CORNERS],
-    asTyped: true,
+    asTyped: withoutMoney,
     input: jobDoor,
     reckon: (job, pad) => {
       const worked = workJob(job, pad.system, memory);

@@ -1,26 +1,17 @@
 /** The purchase list of a job as lines of a bid: prices are put to what is bought, by what it is and what size. */
-import { isFaulty, isQuantity, type Quantity, type QuantityInput, readQuantity } from '../quantity/quantity';
-import type { Take, TakeItem } from '../reckoning/takes';
+import { isFaulty, isQuantity, type Quantity, readQuantity } from '../quantity/quantity';
+import { readInput, refuse } from '../reckoning/calculation';
+import { plainCopy } from '../reckoning/plain';
+import type { Take } from '../reckoning/takes';
+import { twoPrices } from './bid-faults';
 import type { EquipmentLineInput, FeeLineInput, MaterialLineInput, SubcontractLineInput } from './bid-lines';
-import type { Measured, PriceInput } from './bid-money';
+import type { Measured } from './bid-money';
+import type { Raw } from './document';
+import { ITEM_NAMES } from './item-names';
+import { type ItemPrice, itemPrices } from './item-price';
 import type { ReckonedJob } from './job-takeoff';
 import type { Purchase } from './purchases';
-
-/** A price for a line of the purchase list. */
-export interface ItemPrice {
-  /** What it is the price of. */
-  readonly item: TakeItem;
-  /** Of which size or make; by default of every one. A quantity is named as it is on the list: `20 ft`. */
-  readonly of?: Readonly<Record<string, string>>;
-  /** Unit price: `165 USD` for `1 yd3`. */
-  readonly price: PriceInput;
-  /** It is billed in whole steps of this. */
-  readonly increment?: QuantityInput<Measured>;
-  /** What is bought beyond the list, as a share. */
-  readonly allowance?: QuantityInput<'ratio'>;
-  /** What it counts as; by default material. */
-  readonly kind?: 'material' | 'equipment' | 'subcontract' | 'fee';
-}
+import { defined } from './work';
 
 /** Lines of a bid, and what no price was given for. */
 export interface PricedPurchases {
@@ -43,17 +34,80 @@ function same(value: Quantity | string | undefined, wanted: string): boolean {
 const fits = (line: Purchase, { item, of = {} }: ItemPrice): boolean =>
   line.item === item && Object.entries(of).every(([name, wanted]) => same(line.of[name], wanted));
 
-/** Of several that fit, that which says most of it. */
-const priceOf = (line: Purchase, prices: readonly ItemPrice[]): ItemPrice | undefined =>
-  prices
-    .filter((price) => fits(line, price))
-    .sort((a, b) => Object.keys(b.of ?? {}).length - Object.keys(a.of ?? {}).length)[0];
+const sizesIn = ({ of = {} }: ItemPrice): number => Object.keys(of).length;
+
+/** A price with its place in the list. */
+interface Placed {
+  readonly price: ItemPrice;
+  readonly index: number;
+}
+
+/**
+ * Of several that fit, that which says most of the size.
+ *
+ * @throws {InputError} `repeated-name` where two say as much
+ */
+function priceOf(line: Purchase, prices: readonly ItemPrice[], at: string): Placed | undefined {
+  const fitting = prices
+    .map((price, index) => ({ price, index }))
+    .filter(({ price }) => fits(line, price))
+    .sort((a, b) => sizesIn(b.price) - sizesIn(a.price));
+  const [first, second] = fitting;
+  if (first && second && sizesIn(first.price) === sizesIn(second.price))
+    refuse(`${at}[${second.index}]`, twoPrices(nameOf(line)));
+  return first;
+}
 
 const LONGEST = 60;
 
 /** What a line of the purchase list is called in a bid. */
 export const nameOf = ({ item, of }: Purchase): string =>
-  [item.replaceAll('-', ' '), ...Object.values(of as Take['of']).map(textOf)].join(', ').slice(0, LONGEST);
+  [ITEM_NAMES[item], ...Object.values(of as Take['of']).map(textOf)].join(', ').slice(0, LONGEST);
+
+type PricedLine = PricedPurchases['lines'][number];
+
+/** A line of a bid with the price that it was made by. */
+export interface LineMade {
+  readonly line: PricedLine;
+  readonly purchase: Purchase;
+  /** Where its price stands in the list; nothing where it has none. */
+  readonly index: number | undefined;
+}
+
+function lineBy(
+  purchase: Purchase,
+  { price: { item: _item, of: _of, name, ...terms }, index }: Placed,
+): LineMade {
+  const line = {
+    kind: 'material',
+    quantity: purchase.quantity as Quantity<Measured>,
+    ...defined(terms as Raw),
+    name: name ?? nameOf(purchase),
+  };
+  return { line: line as unknown as PricedLine, purchase, index };
+}
+
+/** What no price was given for, as a line that says so. */
+const withoutPrice = (purchase: Purchase): LineMade => ({
+  line: {
+    kind: 'material',
+    name: nameOf(purchase),
+    quantity: purchase.quantity as Quantity<Measured>,
+  },
+  purchase,
+  index: undefined,
+});
+
+/** A line for each purchase, priced or not. */
+export const linesOf = (
+  purchases: readonly Purchase[],
+  prices: readonly ItemPrice[],
+  at: string,
+): LineMade[] =>
+  purchases.map((purchase) => {
+    const found = priceOf(purchase, prices, at);
+    return found ? lineBy(purchase, found) : withoutPrice(purchase);
+  });
 
 /**
  * Put prices to the purchase list of a job. Nothing is priced that no price is given for.
@@ -61,6 +115,7 @@ export const nameOf = ({ item, of }: Purchase): string =>
  * @param job - the job, from `reckonJob`
  * @param prices - by item, and by size where they differ
  * @returns lines for `jobBid`, and what has no price
+ * @throws {InputError} for prices that cannot be read; `repeated-name` for two that say as much of one line
  * @example
  * ```ts
  * import { jobBid, pricedPurchases, reckonJob } from 'flatwork-reckoner';
@@ -80,21 +135,11 @@ export const nameOf = ({ item, of }: Purchase): string =>
  * ```
  */
 export function pricedPurchases({ takeoff }: ReckonedJob, prices: readonly ItemPrice[]): PricedPurchases {
-  const { purchases } = takeoff.figures;
-  const lines = purchases.flatMap((line) => {
-    const found = priceOf(line, prices);
-    if (!found) return [];
-    const { price, increment, allowance, kind = 'material' } = found;
-    return [
-      {
-        kind,
-        name: nameOf(line),
-        quantity: line.quantity as Quantity<Measured>,
-        price,
-        ...(increment === undefined ? {} : { increment }),
-        ...(allowance === undefined ? {} : { allowance }),
-      },
-    ];
-  });
-  return { lines, unpriced: purchases.filter((line) => !priceOf(line, prices)) };
+  const given = plainCopy(prices);
+  readInput(itemPrices(), given, takeoff.system);
+  const made = linesOf(takeoff.figures.purchases, given as readonly ItemPrice[], '');
+  return {
+    lines: made.flatMap(({ line, index }) => (index === undefined ? [] : [line])),
+    unpriced: made.flatMap(({ purchase, index }) => (index === undefined ? [purchase] : [])),
+  };
 }

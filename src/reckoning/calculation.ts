@@ -70,8 +70,11 @@ export interface Definition<Parsed, F extends FigureSet> {
   /** The door, built at first use. */
   readonly input: () => Field<Parsed>;
   readonly reckon: (input: Parsed, pad: Pad) => F;
-  /** Parts of the input are read by other calculations, and the family of units is that of its texts as typed. */
-  readonly asTyped?: true;
+  /**
+   * Parts of the input are read by other calculations, and the family of units is that of its texts as typed: of this
+   * much of it.
+   */
+  readonly asTyped?: (input: unknown) => unknown;
   /** What the job takes, by the figures that say how much of it. */
   readonly takes?: (figures: F, input: Parsed) => readonly TakeNote[];
 }
@@ -109,10 +112,16 @@ export interface Job<T> {
  * of the ordinary. What is written in the other family is shown, rounded and held to limits as the rest of the job is.
  *
  * @param asked - the family that the caller asks for
- * @param asTyped - whether texts are left to be read later, so that the family is that which they end in
+ * @param asTyped - what is looked at of an input whose texts are left to be read later: the family is that which they
+ * end in
  * @throws {InputError} with every issue found
  */
-export function readJob<T>(door: Field<T>, input: unknown, asked?: System, asTyped?: boolean): Job<T> {
+export function readJob<T>(
+  door: Field<T>,
+  input: unknown,
+  asked?: System,
+  asTyped?: (input: unknown) => unknown,
+): Job<T> {
   const plain = plainCopy(input);
   const { value, faults, doubts } = parse(door, plain);
   if (faults.length > 0) {
@@ -123,7 +132,7 @@ export function readJob<T>(door: Field<T>, input: unknown, asked?: System, asTyp
     );
   }
   const found = systemOfInput(value);
-  const system = asked ?? (asTyped ? systemAsTyped(plain) : found.system);
+  const system = asked ?? (asTyped ? systemAsTyped(asTyped(plain)) : found.system);
   return {
     value: found.mixed || system !== found.system ? settled(value, system) : value,
     unusual: doubts

@@ -1,4 +1,5 @@
 /** The purchase list of a job as rows of text, for a table, a file of comma-separated values, or a page. */
+import { ITEM_NAMES } from '../job/item-names';
 import type { ReckonedJob } from '../job/job-takeoff';
 import type { Purchase } from '../job/purchases';
 import { isQuantity } from '../quantity/quantity';
@@ -6,20 +7,6 @@ import type { TakeItem } from '../reckoning/takes';
 import { csvText } from './csv';
 import { isName, labelText } from './labels';
 import { quantityText, type View, wordText } from './view';
-
-/** What a thing is called where it is bought. */
-const CALLED: Readonly<Partial<Record<TakeItem, string>>> = {
-  bar: 'reinforcing bars',
-  'bar-support': 'chairs or blocks',
-  base: 'gravel',
-  concrete: 'concrete in place',
-  dowel: 'dowels',
-  'haul-away': 'earth to haul away',
-  'ready-mix': 'ready-mixed concrete',
-  'saw-cut': 'joints to saw',
-  tie: 'bar ties',
-  'tie-bar': 'tie bars',
-};
 
 /** One row of a purchase list. */
 export interface PurchaseRow {
@@ -33,8 +20,7 @@ export interface PurchaseRow {
   readonly elements: string;
 }
 
-const itemText = (item: TakeItem, view: View): string =>
-  wordText(CALLED[item] ?? item.replaceAll('-', ' '), view);
+const itemText = (item: TakeItem, view: View): string => wordText(ITEM_NAMES[item], view);
 
 function kindText(of: Purchase['of'], view: View): string {
   return Object.entries(of)

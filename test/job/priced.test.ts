@@ -74,7 +74,7 @@ describe('a purchase list', () => {
       any,
       { ...any, of: { bar: '#4', stockLength: '240 in' }, price: { amount: '7 USD', per: '1 each' } },
     ]);
-    expect(lines.find(({ name }) => name.startsWith('bar, #4'))?.price?.amount).toBe('7 USD');
+    expect(lines.find(({ name }) => name.startsWith('reinforcing bars, #4'))?.price?.amount).toBe('7 USD');
     const { unpriced } = pricedPurchases(bars, [{ ...any, of: { bar: '#5' } }]);
     expect(unpriced.map(({ item }) => item)).toContain('bar');
   });

@@ -92,6 +92,6 @@ describe('the same sizes written apart', () => {
       { item: 'stake', of: { length: '2/3 yd' }, price: { amount: '1 USD', per: '1 each' } },
     ];
     const { lines } = pricedPurchases(reckonJob(job(yard, rewritten(yard))), prices);
-    expect(lines.map(({ name }) => name.split(',')[0])).toEqual(['stake', 'bar']);
+    expect(lines.map(({ name }) => name.split(',')[0])).toEqual(['stake', 'reinforcing bars']);
   });
 });

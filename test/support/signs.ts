@@ -80,7 +80,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'balance-load': signs('', 'inTruck onTheWay areaWithin probeWithin yieldWithin'),
   'job-takeoff': signs(
     'days.*.limits.forecast.low elements.*.turned',
-    'days.*.humidity days.*.wind elements.*.allowance shared.allowance shared.bars.cover trucks.travelTime',
+    'days.*.humidity days.*.wind elements.*.allowance prices.profit.markup shared.allowance shared.bars.cover trucks.travelTime',
   ),
   'truck-plan': signs('', 'travelTime washOutTime returnTime'),
 };

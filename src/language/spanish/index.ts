@@ -31,6 +31,7 @@ import { labelsQR } from './labels-q-r';
 import { labelsS } from './labels-s';
 import { labelsTZ } from './labels-t-z';
 import { ordinary } from './ordinary';
+import { prices } from './prices';
 import { trucks } from './trucks';
 
 export type { Language } from '../../report/show';
@@ -75,5 +76,6 @@ export const spanish: Language = {
   ...labelsS,
   ...labelsTZ,
   ...ordinary,
+  ...prices,
   ...trucks,
 };
