@@ -18,7 +18,7 @@ import { choice, fields, label, list, maybe, quantity } from '../reckoning/field
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
-import { anyOf, filled, given, oneOf } from '../reckoning/together';
+import { all, anyOf, filled, given } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import {
   type ConcreteStage,
@@ -34,6 +34,7 @@ import {
 import { type Looker, lookerAt } from './correction/corrected';
 import {
   bindingNames,
+  CORRECTED,
   type CorrectionJob,
   jobOf,
   NEAR,
@@ -49,7 +50,7 @@ import * as ordinary from './grade-ordinary';
 import { lines as lineFields, type SurfaceLineInput } from './lines';
 import { small, toMark } from './marks';
 import { IRC_DRAINAGE } from './sources';
-import { metersAs, type SpotInput } from './spots';
+import { metersAs, SPOT_KEYS, type SpotsInput, spotFields } from './spots';
 import type { SurfaceDrainageFigures } from './surface-figures';
 
 /** A fall that must be there from one spot to another. */
@@ -81,11 +82,7 @@ export interface SpotThicknessInput {
 }
 
 /** Input of {@link gradeCorrection}. */
-export interface GradeCorrectionInput {
-  /** The spots as read, with names. */
-  readonly spots: readonly SpotInput[];
-  /** Elevation of the line of sight, for spots with rod readings. */
-  readonly heightOfInstrument?: QuantityInput<'length'>;
+export interface GradeCorrectionInput extends SpotsInput {
   /** Lines of the building; see the drainage check. */
   readonly lines?: readonly SurfaceLineInput[];
   /** Falls that must be there besides those away from a building; none by default. */
@@ -301,7 +298,7 @@ function reckon(input: Parsed, pad: Pad): GradeCorrectionFigures {
  * @returns moves by spot in the order of doing, concrete, thickness and clearance afterward, what stands
  * in the way where nothing will do, and the check of the result
  * @throws {InputError} `no-solution` where what is asked for contradicts itself, whatever is moved;
- * `give-one-of` where neither a building nor a fall is given; `too-many` above 50 spots; and as the
+ * `give-one-of` where neither a building nor a fall is given; `too-many` above 50 spots in all; and as the
  * drainage check
  * @source closed form; 2% as in IRC 2006 R401.3 as quoted; stages of wet concrete as quoted from the trade press
  * @example
@@ -328,24 +325,11 @@ export const gradeCorrection: Calculation<GradeCorrectionInput, GradeCorrectionF
     title: 'Correction of grades while placing',
     version: 2,
     sources: [CLOSED_FORM, IRC_DRAINAGE, STRIKE_OFF, BLEED_WATER, GRINDING],
+    limits: [CORRECTED],
     input: () =>
       fields(
         {
-          spots: list(
-            fields(
-              {
-                name: maybe(label('name')),
-                x: quantity('length', 'x', 'any', ordinary.PLACE),
-                y: quantity('length', 'y', 'any', ordinary.PLACE),
-                elevation: maybe(quantity('length', 'elevation', 'any', ordinary.ELEVATION)),
-                rod: maybe(quantity('length', 'rod', 'any', ordinary.ROD)),
-              },
-              oneOf(['elevation'], ['rod']),
-            ),
-            0,
-            SPOTS,
-          ),
-          heightOfInstrument: maybe(quantity('length', 'heightOfInstrument', 'any', ordinary.ELEVATION)),
+          ...spotFields(),
           lines: maybe(lineFields()),
           falls: maybe(
             list(
@@ -388,7 +372,7 @@ export const gradeCorrection: Calculation<GradeCorrectionInput, GradeCorrectionF
           minimumThickness: maybe(quantity('length', 'minimumThickness', 'positive', SLAB_THICKNESS)),
           stage: maybe(choice('stage', STAGES)),
         },
-        anyOf(filled('lines'), given('falls')),
+        all(anyOf(filled('lines'), given('falls')), anyOf(...SPOT_KEYS.map((name) => given(name)))),
       ),
     reckon,
   });

@@ -29,7 +29,7 @@ export interface SurfaceLineInput {
   readonly name: string;
   /**
    * Names of spots or points in plan, in order; a single one is a point drain. A building whose last
-   * is its first is a ring: the surface ends at it.
+   * is its first is a ring: the surface ends at it, and lies inside where all spots do, as in a court.
    */
   readonly along: readonly (string | PointInput)[];
 }

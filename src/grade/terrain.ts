@@ -1,12 +1,14 @@
 /** A survey made into a surface that water runs on: triangles, lines, flood and ponds. */
-import { neighborsOf, type PlanSpot, type Tin, tinOver, triangulate } from '../geometry/tin';
+import { insidePlanRing, neighborsOf, type PlanSpot, type Tin, tinOver, triangulate } from '../geometry/tin';
 import { type Decimal, ZERO } from '../quantity/decimal';
 import {
+  distanceTo,
   locate,
   type ParsedLine,
   type Piece,
   type Place,
   type PlacedLine,
+  type PlanPlace,
   piecesOf,
   placeLines,
   type Sides,
@@ -72,6 +74,16 @@ function missedOf(lines: readonly PlacedLine[], sides: Sides): PlacedLine[] {
   return lines.filter(({ kind }, i) => staysDry(kind) && !seen.has(i));
 }
 
+/** True for a ring with surface around it; walls around a court have all spots inside. */
+function standsWithin({ points }: PlacedLine, survey: Survey, near: number): boolean {
+  const sides = points.slice(1).map((b, i) => ({ line: 0, a: points[i] as PlanPlace, b }));
+  for (let v = 0; v < survey.count; v += 1) {
+    const [x, y] = [survey.x[v] as number, survey.y[v] as number];
+    if (!insidePlanRing(x, y, points) && sides.every((side) => distanceTo(side, x, y) > near)) return true;
+  }
+  return false;
+}
+
 /**
  * Build the site.
  *
@@ -80,10 +92,11 @@ function missedOf(lines: readonly PlacedLine[], sides: Sides): PlacedLine[] {
 export function siteOf(survey: Survey, { lines: given, outline, near }: SiteExtent): Site {
   const lines = placeLines(survey, given);
   const pieces = piecesOf(lines);
-  const within: PlanSpot[] | undefined = outline?.map((at, i) => locate(survey, at, `outline[${i}]`));
-  const without = lines
-    .filter(({ kind, closed }) => closed && kind === 'building')
-    .map(({ points }) => points);
+  const rings = lines.filter(({ kind, closed }) => closed && kind === 'building');
+  const without = rings.filter((ring) => standsWithin(ring, survey, near)).map(({ points }) => points);
+  const court = rings.find(({ points }) => !without.includes(points))?.points;
+  const within: readonly PlanSpot[] | undefined =
+    outline?.map((at, i) => locate(survey, at, `outline[${i}]`)) ?? court;
   const tin = tinOver(survey, { within, without, thin: near });
   if (tin.facets < survey.count / 2) refuseConflicts(survey, triangulate(survey).corner);
   else refuseConflicts(survey, tin.corner);

@@ -138,11 +138,13 @@ function yard(seed: number): Yard {
   return { rows, open };
 }
 
-function yardInput({ rows, open }: Yard): GradeCorrectionInput {
+type Listed = GradeCorrectionInput & Required<Pick<GradeCorrectionInput, 'spots'>>;
+
+function yardInput({ rows, open }: Yard): Listed {
   const corner = (x: number, y: number) => ({ x: `${x} m`, y: `${y} m` });
   const curbs = ['east', 'west'].filter((side) => !open.includes(side));
   return {
-    spots: inputOf(rows).spots,
+    spots: inputOf(rows).spots ?? [],
     lines: [
       { kind: 'building', name: 'wall', along: [corner(0, 0), corner(SIDE, 0)] },
       ...curbs.map((name) => {

@@ -6,6 +6,7 @@ import { constant, length } from '../../quantity/make';
 import { type Paired, paired } from '../../quantity/paired';
 import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
+import { type Limit, withinLimit } from '../../reckoning/limits';
 import type { Pad } from '../../reckoning/pad';
 import { COMMON_PRACTICE, IRC_SLAB_THICKNESS } from '../../reckoning/source';
 import { type Saying, say } from '../../reckoning/words';
@@ -15,7 +16,7 @@ import { limitOf } from '../limits';
 import { distanceTo, type ParsedLine, staysDry } from '../lines';
 import { rate } from '../shapes';
 import { IRC_DRAINAGE, MCGRAW_PATIO } from '../sources';
-import { type ParsedSpots, type Survey, surveyOf } from '../spots';
+import { type ParsedSpots, SPOT_KEYS, type Survey, surveyOf } from '../spots';
 import { ZONE } from '../surface-input';
 import { type Site, siteOf } from '../terrain';
 import { standIns } from './corrected';
@@ -27,9 +28,7 @@ type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
 
 /** The input, read. */
-export interface ParsedCorrection {
-  readonly spots: NonNullable<ParsedSpots['spots']>;
-  readonly heightOfInstrument: Length | undefined;
+export interface ParsedCorrection extends ParsedSpots {
   readonly lines: readonly ParsedLine[] | undefined;
   readonly falls:
     | readonly { readonly from: string; readonly to: string; readonly minimum: Slope }[]
@@ -62,6 +61,7 @@ export interface CorrectionJob extends Job {
 
 /** The most spots that are corrected at once. */
 export const SPOTS = 50;
+export const CORRECTED: Limit = { of: 'spots corrected at once', most: SPOTS };
 export const SILL_CLEARANCE: Paired<'length'> = /*#__PURE__*/ paired('length', '1 in', '25 mm');
 const THINNEST = /*#__PURE__*/ paired('length', '3.5 in', '89 mm');
 /** How near a spot must be to a line to lie on it. */
@@ -177,7 +177,7 @@ function thicknessesOf(input: ParsedCorrection, find: CorrectionJob['find']): Ma
 
 function settled(input: ParsedCorrection, pad: Pad) {
   const walled = input.lines?.some(({ kind }) => staysDry(kind)) ?? false;
-  const paved = limitOf(walled ? 'paved-by-building' : 'slab-outdoors');
+  const paved = limitOf(walled ? 'paved-by-building' : 'slab-outdoors', pad.system);
   return {
     minimum: settle(pad, 'minimum', input.minimum, paved.least as Slope, paved.because, paved.source),
     zone: assumedLength(
@@ -222,7 +222,8 @@ function settled(input: ParsedCorrection, pad: Pad) {
 /** Make the job. @throws {InputError} `give-one-of`, `unknown-name`, `repeated-point`, and as the surface does */
 export function jobOf(input: ParsedCorrection, pad: Pad): CorrectionJob {
   const { minimum, zone, how, clearance, leastThickness } = settled(input, pad);
-  const survey = surveyOf({ ...input, table: undefined, grid: undefined, forms: undefined }, pad.system);
+  const survey = surveyOf(input, pad.system);
+  withinLimit(CORRECTED, survey.count, SPOT_KEYS.find((name) => input[name]) ?? '');
   const near = NEAR().toNumber('m');
   const site = siteOf(survey, { lines: input.lines ?? [], outline: undefined, near });
   const find = finder(site);

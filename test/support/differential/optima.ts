@@ -79,7 +79,7 @@ async function forms(site: Site): Promise<Compared> {
  */
 function behindValley(input: unknown, { moves, after }: GradeCorrectionFigures): boolean {
   if (after.verdict !== 'drains') return false;
-  const { spots, lines, zone } = input as GradeCorrectionInput;
+  const { spots = [], lines, zone } = input as GradeCorrectionInput;
   const by = new Map(moves.map(({ spot, elevation }) => [spot, elevation]));
   const corrected = spots.map((spot) => ({ ...spot, elevation: by.get(spot.name ?? '') ?? spot.elevation }));
   const { facetList } = drainageCheck({ spots: corrected, lines, zone } as never)

@@ -43,7 +43,8 @@ const wall = {
 };
 const place = (x: number, y: number): { x: string; y: string } => ({ x: feet(x), y: feet(y) });
 
-const checked = (of: string, wrap: (surface: object) => unknown): readonly Growth[] => [
+/** @param many - as many spots as it takes */
+const checked = (of: string, wrap: (surface: object) => unknown, many = 10_000): readonly Growth[] => [
   growth(of, 'spots', (n) => wrap({ spots: listed(n), lines: [wall] })),
   growth(of, 'spots of a table', (n) => wrap({ table: tabled(n), lines: [wall] })),
   growth(of, 'spots of a smooth grid', (n) => wrap({ grid: grid(n, 0), lines: [] })),
@@ -105,7 +106,7 @@ const checked = (of: string, wrap: (surface: object) => unknown): readonly Growt
   ),
   growth(of, 'places of breaklines over many spots', (n) =>
     wrap({
-      grid: grid(10_000, 0.1),
+      grid: grid(many, 0.1),
       lines: [{ kind: 'curb', name: 'gutter', along: times(n, (i) => place((110 * i) / n, 30 + (i % 2))) }],
     }),
   ),
@@ -123,7 +124,7 @@ const checked = (of: string, wrap: (surface: object) => unknown): readonly Growt
   ),
   growth(of, 'corners of the outline over many spots', (n) =>
     wrap({
-      grid: grid(10_000, 0.1),
+      grid: grid(many, 0.1),
       lines: [],
       outline: times(n, (i) =>
         place(
@@ -149,7 +150,7 @@ const checked = (of: string, wrap: (surface: object) => unknown): readonly Growt
   ),
   growth(of, 'inflows over many spots', (n) =>
     wrap({
-      grid: grid(10_000, 0.1),
+      grid: grid(many, 0.1),
       lines: [],
       inflows: times(n, (i) => ({ name: `spout ${i}`, at: place(5 + (100 * i) / n, 1) })),
     }),
@@ -323,7 +324,8 @@ const notes: readonly Growth[] = [
 
 export const grade: readonly Growth[] = [
   ...checked('drainage-check', (surface) => surface),
-  ...checked('drawing/surface-plan', (surface) => ({ surface })),
+  // Drawn are no more than 20,000 facets, four of them to a cell of a rough grid.
+  ...checked('drawing/surface-plan', (surface) => ({ surface }), 4900),
   growth(
     'drawing/surface-plan',
     'contours',
