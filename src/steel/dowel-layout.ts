@@ -10,7 +10,7 @@
 import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, density, length, ratio } from '../quantity/make';
-import { paired } from '../quantity/paired';
+import { lesserOfPair, paired } from '../quantity/paired';
 import {
   canonicalValue,
   type Quantity,
@@ -181,7 +181,7 @@ function rowFor(table: DowelTable, t: Length, pad: Pad): Row {
   if (end) pad.caution(cautions.dowelOutOfTable(end, t, SOURCES[table]));
   const holds = ([inches]: Row): boolean => {
     const until = paired('length', `${inches} in`, `${Number(inches) * 25} mm`);
-    return table === 'floors' ? !until.exceededBy(t) : t.lessThan(until.lesser());
+    return table === 'floors' ? !until.exceededBy(t) : t.lessThan(lesserOfPair(until));
   };
   return rows.find(holds) ?? (rows.at(-1) as Row);
 }
