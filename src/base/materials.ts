@@ -31,6 +31,8 @@ export type BaseMaterial =
   | 'sand'
   | 'crushed-concrete';
 
+type Density = Quantity<'density'>;
+
 /** A usual density and the range it lies in, in pcf. */
 type Usual = readonly [usual: number, from: number, to: number, source: Source];
 
@@ -80,8 +82,11 @@ export interface KnownDensity {
   readonly source: Source;
 }
 
-/** A range is told in whole numbers. */
-const whole = (q: Quantity<'density'>): Quantity<'density'> => density(q.format(undefined, { places: 0 }));
+const KG_PER_M3_OF_A_PCF = 16.018463;
+
+/** A density of the table, in metric to the nearest ten, as nobody knows it closer. */
+const inRound = (pcf: number, unit: 'pcf' | 'kg/m3'): Quantity<'density'> =>
+  density(unit === 'pcf' ? `${pcf} pcf` : `${Math.round((pcf * KG_PER_M3_OF_A_PCF) / 10) * 10} kg/m3`);
 
 /** The usual density of a material, in pcf or in kg/m3. */
 export function densityOf(
@@ -92,10 +97,14 @@ export function densityOf(
   const [value, from, to, source] = TABLE[material][state];
   const words = material.replaceAll('-', ' ');
   const which = source.fromMemory ? 'range from memory' : 'range partly from memory';
-  const inUnit = (pcf: number): Quantity<'density'> => density(`${pcf} pcf`).in(unit);
+  const [usual, least, most] = [value, from, to].map((pcf) => inRound(pcf, unit)) as [
+    Density,
+    Density,
+    Density,
+  ];
   return {
-    value: inUnit(value),
-    range: say`${{ material: words }}, ${{ state }}: ${{ from: whole(inUnit(from)) }} to ${{ to: whole(inUnit(to)) }} are met with (${{ which }})`,
+    value: usual,
+    range: say`${{ material: words }}, ${{ state }}: ${{ from: least }} to ${{ to: most }} are met with (${{ which }})`,
     source,
   };
 }

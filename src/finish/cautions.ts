@@ -52,7 +52,7 @@ export const muchColor = (limit: Ratio, actual: Ratio): Caution => ({
 export const deepSealant = (limit: Length, actual: Length): Caution => ({
   code: 'deep-sealant',
   severity: 'note',
-  ...say`sealant ${{ actual }} deep is deeper than the joint is wide, ${{ limit }}: it tears where a shallower one over a backer rod stretches`,
+  ...say`sealant ${{ actual }} deep is deeper than the ${{ limit }} that a joint so wide is filled: it tears where a shallower one over a backer rod stretches`,
   limit,
   actual,
   source: COMMON_PRACTICE,

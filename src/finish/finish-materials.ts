@@ -175,6 +175,8 @@ const ONE = constant(() => ratio('1:1'));
 const QUARTER_MORE = constant(() => ratio('1.25:1'));
 /** Rods of closed-cell foam as they are sold. */
 const RODS = sizesOf('1/4 3/8 1/2 5/8 3/4 7/8 1 1-1/4 1-1/2 2', '6 8 10 13 15 20 25 30 40 50');
+/** Beads wider than this are kept this deep by the rod: common practice. */
+const DEEP_ENOUGH = /*#__PURE__*/ paired('length', '1/2 in', '13 mm');
 const MOST_COLOR = constant(() => ratio('10%'));
 const GALLON = paired('volume', '1 gal', '1 L');
 /** At which ASTM C309 has compounds tested. */
@@ -278,13 +280,20 @@ function sealantOf(
   const unit = pad.system === 'metric' ? 'L' : 'gal';
   const full = L.times(w).times(t).times(ONE().plus(a)).in(unit);
   const volume = pad.step('sealant', 'V = L × w × t × (1 + a)', { L, w, t, a }, full);
-  if (t.greaterThan(w)) pad.caution(cautions.deepSealant(w, t));
+  const most = deepestBead(w);
+  if (t.greaterThan(most)) pad.caution(cautions.deepSealant(most, t));
   const rodDiameter = rodFor(w, rod, pad);
   return {
     sealant: { kind: 'sealant', volume, ...containersOf('sealant', volume, container, 'sealant', pad) },
     backerRod: pad.step('backer rod', 'R = L × (1 + a)', { L, a }, L.times(ONE().plus(a))),
     rodDiameter,
   };
+}
+
+/** A bead is no deeper than it is wide; a wide one no deeper than what is deep enough for any. */
+function deepestBead(w: Length): Length {
+  const enough = DEEP_ENOUGH.exceededBy(w);
+  return enough ?? w;
 }
 
 /** The rod that is given, or the next that is sold. */

@@ -79,7 +79,7 @@ interface Held {
 
 function heldTo({ minimum, surface }: Parsed, pad: Pad): Held {
   if (minimum) return { least: minimum, source: GIVEN };
-  const { least = LEAST(), because, source } = limitOf(surface ?? USUAL);
+  const { least = LEAST(), because, source } = limitOf(surface ?? USUAL, pad.system);
   pad.assume({
     name: 'minimum',
     value: least,
@@ -92,7 +92,7 @@ function heldTo({ minimum, surface }: Parsed, pad: Pad): Held {
 
 /** Steeper than is allowed across, or than a ramp may be. */
 function heedSteep(s: Quantity<'slope'>, surface: DrainedSurface | undefined, pad: Pad): void {
-  const { most, source, mostSource = source } = limitOf(surface ?? USUAL);
+  const { most, source, mostSource = source } = limitOf(surface ?? USUAL, pad.system);
   if (most && s.greaterThan(most)) pad.caution(cautions.tooSteep(most, s, mostSource, false));
   if (s.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), s, false));
 }

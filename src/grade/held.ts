@@ -3,6 +3,7 @@
 import { constant, slope } from '../quantity/make';
 import { type Paired, paired } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, PCA_DRAINAGE, type Source } from '../reckoning/source';
 import { type Saying, say } from '../reckoning/words';
@@ -84,12 +85,15 @@ export function assumedLength(
 }
 
 /** The least that drains, where a use has a published most only. */
-function leastOf(use: GradeUse): {
+function leastOf(
+  use: GradeUse,
+  system: System,
+): {
   readonly least: Slope;
   readonly because: Saying;
   readonly source: Source;
 } {
-  const { least, because, source } = limitOf(use);
+  const { least, because, source } = limitOf(use, system);
   if (least) return { least, because, source };
   return { least: BEYOND(), because: 'the least for outdoor slabs', source: PCA_DRAINAGE };
 }
@@ -118,7 +122,7 @@ function assumedValley(use: GradeUse, pad: Pad): Slope {
 function heldTo(input: ParsedSurface, pad: Pad): Held {
   const use = input.use ?? 'paved-by-building';
   const limit = limitOf(use);
-  const least = leastOf(use);
+  const least = leastOf(use, pad.system);
   const minimum = assumed(pad, 'minimum', input.minimum, least.least, least.because, least.source);
   const beyond = assumed(
     pad,

@@ -61,7 +61,8 @@ export interface GradeLimit {
 
 interface Row {
   readonly use: GradeUse;
-  readonly least?: string;
+  /** One for both unit systems, or as each is built to. */
+  readonly least?: string | readonly [customary: string, metric: string];
   readonly most?: string;
   readonly tolerance?: Words;
   readonly because: Saying;
@@ -97,10 +98,10 @@ const ROWS: readonly Row[] = /*#__PURE__*/ (() => [
     because: 'an outdoor slab away from buildings, where 2% is better',
     source: PCA_DRAINAGE,
   },
-  { use: 'patio', least: '1/4 in/ft', because: 'a patio, away from the house', source: MCGRAW_PATIO },
+  { use: 'patio', least: ['1/4 in/ft', '2%'], because: 'a patio, away from the house', source: MCGRAW_PATIO },
   {
     use: 'garage-floor',
-    least: '1/8 in/ft',
+    least: ['1/8 in/ft', '1%'],
     because: 'a garage floor, to its door or a drain',
     source: GARAGE_FLOORS,
   },
@@ -156,12 +157,15 @@ const ROWS: readonly Row[] = /*#__PURE__*/ (() => [
   { use: 'driveway', most: '10%', because: 'a residential driveway', source: DRIVEWAY_CODES },
 ])();
 
-const table = constant(() =>
+const leastIn = (least: NonNullable<Row['least']>, system: System): Quantity<'slope'> =>
+  slope(typeof least === 'string' ? least : least[system === 'metric' ? 1 : 0]);
+
+const tableIn = (system: System): readonly GradeLimit[] =>
   Object.freeze(
     ROWS.map(({ use, least, most, tolerance, because, source, mostSource }) =>
       Object.freeze({
         use,
-        ...(least ? { least: slope(least) } : {}),
+        ...(least ? { least: leastIn(least, system) } : {}),
         ...(most ? { most: slope(most) } : {}),
         ...(tolerance ? { tolerance } : {}),
         because: wordsOf(because),
@@ -169,13 +173,14 @@ const table = constant(() =>
         ...(mostSource ? { mostSource } : {}),
       }),
     ),
-  ),
-);
+  );
+
+const TABLES = { customary: constant(() => tableIn('customary')), metric: constant(() => tableIn('metric')) };
 
 /**
  * Published limits of slopes, as data.
  *
- * @param system - the family of units that lengths in the words are in; by default customary
+ * @param system - the family of units that the limits and lengths in the words are in; by default customary
  * @returns one entry for each use, with its source
  * @example
  * ```ts
@@ -184,13 +189,15 @@ const table = constant(() =>
  * gradeLimits().find(({ use }) => use === 'ground-by-building')?.least?.format(); // '5%'
  * ```
  */
-export const gradeLimits = (system: System = 'customary'): readonly GradeLimit[] => settled(table(), system);
+export const gradeLimits = (system: System = 'customary'): readonly GradeLimit[] =>
+  settled(TABLES[system](), system);
 
 /** Every use, for fields. */
 export const GRADE_USES: readonly GradeUse[] = /*#__PURE__*/ ROWS.map(({ use }) => use);
 
-/** The limits of one use; what it says comes in the units of a job when the result is made. */
-export const limitOf = (use: GradeUse): GradeLimit => table().find((row) => row.use === use) as GradeLimit;
+/** The limits of one use, of which the least may differ between systems; what it says comes in the units of a job when the result is made. */
+export const limitOf = (use: GradeUse, system: System = 'customary'): GradeLimit =>
+  TABLES[system]().find((row) => row.use === use) as GradeLimit;
 
 const GROUND: readonly GradeUse[] = ['ground-by-building', 'swale-by-building'];
 

@@ -76,6 +76,19 @@ export const withoutMat = (part: ElementPart, input: Raw): Raw =>
     ? Object.fromEntries(Object.entries(input).filter(([name]) => !(MAT as readonly string[]).includes(name)))
     : input;
 
+const saysMat = (said: Raw): boolean => MAT.some((name) => said[name] !== undefined);
+
+/** Mats and a mat beside them: one of the two would be dropped unseen. */
+export const bothWays = (part: ElementPart, said: Raw): boolean =>
+  part === 'bars' && said['mats'] !== undefined && saysMat(said);
+
+/** What the job shares, without mats where the element says a mat of its own. */
+export function ownMat(part: ElementPart, own: Raw, shared: Raw): Raw {
+  if (part !== 'bars' || shared['mats'] === undefined || !saysMat(own)) return shared;
+  const { mats: _mats, ...rest } = shared;
+  return rest;
+}
+
 /** A pit is dug as wide as the base that goes into it, unless it says its own margin. */
 function excavation({ element: { outline }, saidOf }: Known, said: Raw): Filling {
   if (said['kind'] !== undefined && said['kind'] !== 'pit') return {};

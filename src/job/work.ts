@@ -6,6 +6,7 @@
  */
 import { outline } from '../outline/outline';
 import { openings } from '../outline/region';
+import { giveOneOf } from '../quantity/faults';
 import { type Fault, InputError, type Issue } from '../quantity/input-error';
 import { constant } from '../quantity/make';
 import { isQuantity } from '../quantity/quantity';
@@ -15,7 +16,8 @@ import { type Field, parse, quantity } from '../reckoning/fields';
 import type { FigureSet, Result } from '../reckoning/result';
 import type { Element, Job, Raw, RawPart } from './document';
 import { partsIn } from './document';
-import { fillingOf, withoutMat } from './fill';
+import { bothWays, fillingOf, ownMat, withoutMat } from './fill';
+import { lackOf } from './lack';
 import { calculationOf } from './part-calculations';
 import { ELEMENT_PARTS, type ElementPart } from './part-inputs';
 
@@ -105,7 +107,7 @@ export class Bench {
       ? { ok: true, result: known }
       : calculationOf(id).attempt(input, { system: this.system });
     if (!attempt.ok) {
-      this.note(attempt.error, whose, place);
+      this.note(attempt.error, input, whose, place);
       return undefined;
     }
     this.memory.set(key, attempt.result);
@@ -127,11 +129,11 @@ export class Bench {
     if (!told) this.refused.push(issue);
   }
 
-  private note({ issues }: InputError, whose: Whose, place: Place): void {
+  private note({ issues }: InputError, input: Raw, whose: Whose, place: Place): void {
     for (const issue of issues) {
-      const path = place(issue.path);
-      if (issue.code === 'missing') this.lacking.push({ ...whose, path, issue });
-      else this.refuse({ ...issue, path });
+      const lacks = lackOf(issue, input);
+      if (lacks === undefined) this.refuse({ ...issue, path: place(issue.path) });
+      else this.lacking.push({ ...whose, path: place(lacks), issue });
     }
   }
 }
@@ -212,7 +214,13 @@ export function workElement(
     const given = partsIn(element)[part];
     if (given === undefined || given === false) continue;
     const own = defined(membersOf(given));
-    const inherited = inheritedBy(part);
+    const inherited = ownMat(part, own, inheritedBy(part));
+    for (const [at, said] of [
+      [`elements[${index}].${part}`, own],
+      [`shared.${part}`, inherited],
+    ] as const) {
+      if (bothWays(part, said)) bench.refuse({ ...giveOneOf(['mats', 'bar']), path: at });
+    }
     const filling = fillingOf(part, { element, results, saidOf }, { ...inherited, ...own });
     const input = { ...defined(filling.follows), ...inherited, ...defined(filling.facts), ...own };
     for (const name of Object.keys(input)) read.add(name);

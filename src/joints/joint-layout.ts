@@ -151,11 +151,24 @@ function heed(input: LayoutParsed, ways: readonly GivenWay[], site: Site, sawn: 
   if (sawn) pad.caution(sharedCautions.silica);
 }
 
+/** Where nobody speaks of a wall or another slab beside it, none is taken to be there. */
+function assumeNoIsolation({ isolation }: LayoutParsed, pad: Pad): void {
+  if (isolation) return;
+  pad.assume({
+    name: 'isolation',
+    value: 'none',
+    because: 'no side is said to lie against a wall, steps or another slab',
+    override: 'Give isolation: the sides that do, for a board that lets the slab move',
+    source: COMMON_PRACTICE,
+  });
+}
+
 function reckon(input: LayoutParsed, pad: Pad): JointLayoutFigures {
   const rules = rulesOf(input, pad);
   const method = methodOf(input, pad);
   const { laid, area, site } = plan(input, rules);
   const edges = isolationLengths(input.outline, input.isolation ?? []);
+  assumeNoIsolation(input, pad);
   const depth = depthOf(input, method, pad);
   const write = new Writer(systemOfQuantity(input.thickness));
   const joints = laid.joints.map((joint, i) =>

@@ -5,7 +5,7 @@
  * governs, is for `joint-spacing` to say.
  */
 import { area, constant, length, ratio } from '../quantity/make';
-import { paired } from '../quantity/paired';
+import { lesserOfPair, paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import { CSA_CONTROL_JOINTS, type Source } from '../reckoning/source';
@@ -197,7 +197,7 @@ function capped(t: Length): SpacingBySource[] {
       told(t, 'slabs no wider than 15 ft', 'slabs no wider than 4.5 m'),
       JOINT_LAYOUT_RULES,
       cap,
-      OTHER_CAP.lesser(),
+      lesserOfPair(OTHER_CAP),
     ),
     thin
       ? row(told(t, 'pavements under 6 in', 'pavements under 150 mm'), PAVEMENT_JOINTING, cap)

@@ -73,12 +73,19 @@ const codeFor = (q: Quantity, other: Quantity): readonly [SlipCode, number] => {
 
 const MOST = 40;
 
+/** Figures that stand alone before the rows of tables: of those a line is more easily taken. */
+const easilyTaken = (figures: object): ReturnType<typeof figuresIn> => {
+  const all = figuresIn(figures);
+  const isRow = ({ at }: { at: string }): boolean => at.includes('[');
+  return [...all.filter((one) => !isRow(one)), ...all.filter(isRow)].slice(0, MOST);
+};
+
 /** Another figure of the result, whose number stands under this name. */
 function* otherSlips(scene: Scene, i: number): Generator<Slip> {
   const { figure, reckoned, claimed } = scene.claims[i] as Scene['claims'][number];
   const own = siOf(reckoned);
   if (own === 0 || unitShown(claimed).form === 'one-in') return;
-  for (const { at, quantity } of figuresIn(scene.result.figures).slice(0, MOST)) {
+  for (const { at, quantity } of easilyTaken(scene.result.figures)) {
     if (
       at === figure ||
       quantity.equals(reckoned) ||

@@ -20,7 +20,7 @@ function sizeOf(value: unknown, most = ENOUGH): number {
   return size;
 }
 
-const WORK = 3000;
+const WORK = 1800;
 
 /**
  * How many runs a calculation is worth on such an input.

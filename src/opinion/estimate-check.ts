@@ -213,7 +213,7 @@ function likelyOf({ slips, edits, explained, elsewhere = [] }: Candidate, scene:
 
 const ORDER: readonly ClaimVerdict[] = ['differs', 'close', 'agrees'];
 
-function sentence(verdict: ClaimVerdict, slips: readonly LikelySlip[]): Words {
+function sentence(verdict: ClaimVerdict, slips: readonly LikelySlip[], off: readonly string[]): Words {
   if (verdict === 'agrees') return { says: 'The estimate agrees with what is reckoned.' };
   const how: Words = {
     says: verdict === 'close' ? 'The estimate is close to what is reckoned.' : 'The estimate is off.',
@@ -221,8 +221,10 @@ function sentence(verdict: ClaimVerdict, slips: readonly LikelySlip[]): Words {
   const [one, other] = slips[0]?.slips.map(({ says }) => says) ?? [];
   if (!one) return say`${how} No slip was found that would explain it.`;
   return other
-    ? say`${how} Two slips would explain it: ${{ one }}; and ${{ other }}.`
-    : say`${how} Likely, ${{ one }}.`;
+    ? say`${how} No one slip was found that explains it; two together would, which is less sure: ${{ one }}; and ${{ other }}.`
+    : off.every((figure) => slips[0]?.explains.includes(figure))
+      ? say`${how} Likely, ${{ one }}.`
+      : say`${how} No one slip was found that explains all of it. Of ${{ figures: slips[0]?.explains ?? [] }}, this would: ${{ one }}.`;
 }
 
 function frozen<T>(value: T): T {
@@ -282,6 +284,16 @@ export function estimateCheck<Input, F extends FigureSet>(
   const { found, tried } =
     differing.length > 0 ? search(probed(scene, places), places, differing) : { found: [], tried: 0 };
   const slips = found.map((one) => likelyOf(one, scene));
+  const off = differing.map((i) => scene.claims[i]?.figure as string);
   const { id, title } = result;
-  return frozen({ id, title, verdict, says: sentence(verdict, slips), claims: checks, slips, tried, result });
+  return frozen({
+    id,
+    title,
+    verdict,
+    says: sentence(verdict, slips, off),
+    claims: checks,
+    slips,
+    tried,
+    result,
+  });
 }

@@ -31,11 +31,25 @@ function* unitTwists(q: Quantity): Generator<Twisted> {
       code,
       weight,
       twist: { unit, times },
-      how: as
-        ? () => say`is the number of ${{ other: as }} under the name of ${{ own: own.id }}`
-        : () => say`was not turned into ${{ own: own.id }} as it should be`,
+      how: () => (HOW[code] ?? underName)(own.id, as),
     };
 }
+
+type Told = (own: string, other: string | undefined) => Words;
+
+const underName: Told = (own, other) =>
+  other
+    ? say`is the number of ${{ other }} under the name of ${{ own }}`
+    : say`was not turned into ${{ own }} as it should be`;
+
+/** What goes wrong in turning one unit into another. */
+const HOW: Partial<Record<SlipCode, Told>> = {
+  'divided-by-9': (own) =>
+    say`was divided by 9 to turn it into ${{ own }}, which is the factor of another unit`,
+  'divided-by-3': (own) => say`was divided by 3 to turn it into ${{ own }}, which is the factor of a length`,
+  'converted-twice': (own) => say`was turned into ${{ own }} twice`,
+  'linear-factor': (own) => say`was turned into ${{ own }} by the factor of a length`,
+};
 
 function* sizeTwists(unit: number): Generator<Twisted> {
   yield { code: 'doubled', weight: 8, twist: { unit, times: ['2', '1'] }, how: () => say`was doubled` };
@@ -76,6 +90,18 @@ function* intervalTwists(q: Quantity, unit: number): Generator<Twisted> {
       twist: { unit, times: [String(instead), String(si)] },
       how: () => say`was turned into the other scale as a point on it, and not as a difference`,
     };
+}
+
+/** One in 48 written as 48%: what a slope is one in, under the name of a percentage. */
+function* oneInTwists(q: Quantity, unit: Unit): Generator<Twisted> {
+  const si = siOf(q);
+  if (q.dimension !== 'slope' || unit.form !== 'percent' || si <= 0) return;
+  yield {
+    code: 'slope-unit',
+    weight: 8,
+    twist: { unit: siOfUnit(unit), times: [String(1 / (100 * si)), String(si)] },
+    how: () => say`is what the slope is one in, and no percentage`,
+  };
 }
 
 /** Numbers of more places than anyone writes are written with two. */
@@ -144,6 +170,7 @@ export function outcomeTwists(q: Quantity, places: number | undefined): Twisted[
     ...sizeTwists(unit),
     ...pointTwists(unit),
     ...intervalTwists(q, unit),
+    ...oneInTwists(q, unitWritten(q)),
     ...digitTwists(q, places),
   ];
 }

@@ -38,7 +38,18 @@ const apart = (a: Slip, b: Slip): boolean =>
   !(a.step !== undefined && a.step === b.step) &&
   !(a.figure !== undefined && a.figure === b.figure);
 
-const pairOf = ({ scene, own }: Wanted, a: Slip, b: Slip): Candidate[] => {
+/**
+ * How common two must be together to be told. One figure is given by some pair of rare slips whatever it is, which
+ * explains nothing; several figures are not.
+ */
+const LEAST = { one: 8, several: 0.3 } as const;
+
+const mayBeTold = ({ differing }: Wanted, a: Slip, b: Slip): boolean =>
+  a.weight * b.weight >= (differing.length > 1 ? LEAST.several : LEAST.one);
+
+const pairOf = (wanted: Wanted, a: Slip, b: Slip): Candidate[] => {
+  if (!mayBeTold(wanted, a, b)) return [];
+  const { scene, own } = wanted;
   const values = predicted(scene, [...a.edits, ...b.edits]);
   const made = values && candidate([a, b], values, a.weight * b.weight * TWO, scene, own);
   return made ? [made] : [];

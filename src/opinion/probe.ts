@@ -141,6 +141,8 @@ export function probed(scene: Scene, { leaves }: Places): Scene {
 /** Runs of a search, at least and at most. */
 const LEAST_RUNS = 40;
 const MOST_RUNS = 160;
+/** A search stops long before where a slip is found: it may take more where none is. */
+const WORTH = 270;
 
 /** The scene of a result, before anything was tried. */
 export function sceneOf(
@@ -155,7 +157,7 @@ export function sceneOf(
   const graph = graphOf(result.working, isInput);
   const nodes = claims.map(({ reckoned }) => stepOf(reckoned, graph));
   const base = claims.map(({ reckoned }) => siOf(reckoned));
-  const budget = { runs: runsWorth(input, result, LEAST_RUNS, MOST_RUNS) };
+  const budget = { runs: Math.min(MOST_RUNS, runsWorth(input, result, LEAST_RUNS, WORTH)) };
   return {
     calculation,
     input,

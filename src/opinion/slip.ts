@@ -63,6 +63,8 @@ export type SlipCode =
   | 'diameter-for-radius'
   /** A radius taken for a diameter. */
   | 'radius-for-diameter'
+  /** A circle taken as the square around it. */
+  | 'circle-as-square'
   /** A slope the other way up. */
   | 'slope-upside-down'
   /** A slope of one unit under the name of another: percent as inches in a foot. */

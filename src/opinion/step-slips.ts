@@ -130,6 +130,14 @@ const roundShape = (tree: Tree): boolean =>
     ? tree.name === 'π'
     : tree.is === 'sign' && (roundShape(tree.left) || roundShape(tree.right));
 
+/** With four for π a circle is the square around it, and its girth that of the square. */
+const squared = (tree: Tree): Tree =>
+  tree.is === 'symbol' && tree.name === 'π'
+    ? { is: 'number', text: '4' }
+    : tree.is === 'sign'
+      ? { ...tree, left: squared(tree.left), right: squared(tree.right) }
+      : tree;
+
 /** `π × d² ÷ 4` without its quarter is a circle whose diameter was taken for its radius. */
 const named = (one: Wrong, whole: Tree): Wrong =>
   one.code === 'number-left-out' && roundShape(whole)
@@ -160,6 +168,7 @@ const SAYS: Partial<Record<SlipCode, string>> = {
   'not-rounded': 'it was not rounded',
   'greater-for-lesser': 'the other of several values was taken',
   'diameter-for-radius': 'the diameter was taken for the radius',
+  'circle-as-square': 'the circle was taken as the square around it',
 };
 
 /** Which term was left out, where it has a name. */
@@ -176,7 +185,10 @@ function treeSlips(node: Node, i: number): Slip[] {
   );
   const isShare: IsShare = (part) => part.is === 'symbol' && shares.has(part.name);
   const slips: Slip[] = [];
-  for (const wrong of wrongTrees(tree, isShare)) {
+  const round: readonly Wrong[] = roundShape(tree)
+    ? [{ code: 'circle-as-square', weight: 8, tree: squared(tree) }]
+    : [];
+  for (const wrong of [...round, ...wrongTrees(tree, isShare)]) {
     if (slips.length >= MOST_TREES) break;
     const { code, weight, tree: instead } = named(wrong, tree);
     const how = (): Words => partWords(wrong.part, node) ?? { says: SAYS[code] ?? code };

@@ -112,14 +112,15 @@ function yieldOf({ yield: given, bag }: Parsed, pad: Pad): Volume {
 function waterOf({ water: given, bag: B }: Parsed, pad: Pad): Volume {
   if (given) return given;
   const [E, W] = [PRINTED_BAG.as(pad.system), WATER.as(pad.system)];
+  const w = pad.step('water for one bag', 'w = W × B ÷ E', { W, B, E }, W.times(B.over(E)));
   pad.assume({
     name: 'water',
-    value: WATER,
-    because: say`printed for a bag of ${{ bag: PRINTED_BAG }}, here in proportion to the weight`,
+    value: { reckoned: w },
+    because: say`${{ water: WATER }} are printed for a bag of ${{ bag: PRINTED_BAG }}, here in proportion to the weight`,
     override: 'Give water as the bag prints it',
     source: BAG_SHEETS,
   });
-  return pad.step('water for one bag', 'w = W × B ÷ E', { W, B, E }, W.times(B.over(E)));
+  return w;
 }
 
 function reckon(input: Parsed, pad: Pad): BagCountFigures {

@@ -51,6 +51,7 @@ const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
   ['time', /^lostTime/, '45 s'],
   ['speed', /^rise/, ['4 ft/h', '1.2 m/h']],
   ['pressure', /^allowed/, ['600 psf', '30 kPa']],
+  ['pressure', /^elasticity/, ['4000000 psi', '28000 MPa']],
   ['ratio', /^waterCement/, '0.45:1'],
 ];
 

@@ -31,18 +31,6 @@ export class Paired<D extends Dimension = Dimension> {
     return this.as(systemOfQuantity(q));
   }
 
-  /** The lesser of both: what may not be less may be this. */
-  lesser(): Quantity<D> {
-    const [one, other] = [this.as('customary'), this.as('metric')];
-    return one.greaterThan(other) ? other : one;
-  }
-
-  /** The greater of both: what may not be more may be this. */
-  greater(): Quantity<D> {
-    const [one, other] = [this.as('customary'), this.as('metric')];
-    return one.lessThan(other) ? other : one;
-  }
-
   /** For what may not be less: the limit that a value is under by either name, in its own family. */
   undercutBy(q: Quantity<D>): Quantity<D> | undefined {
     return SYSTEMS.every((system) => q.lessThan(this.as(system))) ? this.like(q) : undefined;
@@ -80,3 +68,15 @@ export function paired<D extends Dimension>(dimension: D, customary: string, met
 /** One amount under both names, where the trade has no round one: the diameter of a bar. */
 export const sameInBoth = <D extends Dimension>(q: Quantity<D>): Paired<D> =>
   new Paired(() => ({ customary: inSystem(q, 'customary'), metric: inSystem(q, 'metric') }));
+
+/** The lesser of both: what may not be less may be this. */
+export function lesserOfPair<D extends Dimension>(pair: Paired<D>): Quantity<D> {
+  const [one, other] = [pair.as('customary'), pair.as('metric')];
+  return one.greaterThan(other) ? other : one;
+}
+
+/** The greater of both: what may not be more may be this. */
+export function greaterOfPair<D extends Dimension>(pair: Paired<D>): Quantity<D> {
+  const [one, other] = [pair.as('customary'), pair.as('metric')];
+  return one.lessThan(other) ? other : one;
+}

@@ -100,7 +100,7 @@ function explanation(slip: LikelySlip, block: Block | undefined, view: View): st
   const [one, other] = slips.map(({ says }) => says);
   if (!one) return [];
   const how = other
-    ? say`A likely explanation is two slips together: ${{ one }}; and ${{ other }}.`
+    ? say`Two slips together would give it, which is less sure than one: ${{ one }}; and ${{ other }}.`
     : say`A likely explanation is this: ${{ one }}.`;
   const would = gives.map(({ figure, would: q }) => `${placeText(figure, view)} ${quantityText(q, view)}`);
   const named = explains.map((figure) => placeText(figure, view));

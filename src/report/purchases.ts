@@ -2,6 +2,7 @@
 import { ITEM_NAMES } from '../job/item-names';
 import type { ReckonedJob } from '../job/job-takeoff';
 import type { Purchase } from '../job/purchases';
+import type { JobTakeoffFigures } from '../job/takeoff-figures';
 import { isQuantity } from '../quantity/quantity';
 import type { TakeItem } from '../reckoning/takes';
 import { csvText } from './csv';
@@ -37,14 +38,18 @@ function kindText(of: Purchase['of'], view: View): string {
     .join(', ');
 }
 
-/** The purchase list of a job as rows. */
-export const purchaseRows = ({ takeoff }: ReckonedJob, view: View = {}): PurchaseRow[] =>
-  takeoff.figures.purchases.map(({ item, of, quantity, by }) => ({
+/** The purchases of a take-off as rows. */
+export const purchaseRowsOf = ({ purchases }: JobTakeoffFigures, view: View): PurchaseRow[] =>
+  purchases.map(({ item, of, quantity, by }) => ({
     item: itemText(item, view),
     kind: kindText(of, view),
     quantity: quantityText(quantity, view),
     elements: by.map(({ element }) => element).join(', '),
   }));
+
+/** The purchase list of a job as rows. */
+export const purchaseRows = ({ takeoff }: ReckonedJob, view: View = {}): PurchaseRow[] =>
+  purchaseRowsOf(takeoff.figures, view);
 
 /**
  * The purchase list of a job as comma-separated values, for a spreadsheet.

@@ -2,14 +2,18 @@
  * What stands on a sheet of several results, before it is text or Markdown: each caution and each source once, the
  * gravest first, and what holds for every job of the kind apart.
  */
+import type { JobTakeoffFigures } from '../job/takeoff-figures';
+import type { DayPlanFigures } from '../pour/day-plan';
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { Assumption, Caution, FigureSet, ResultParts, Severity, Step } from '../reckoning/parts';
 import { revive } from '../reckoning/revive';
 import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { hoursIn } from './clock';
+import { crewDay, isDay } from './day-page';
 import { type Entry, entriesOf, entryOf, FOR_CHOOSING, ownOf, type Plain } from './figures';
 import { labelText, placeText } from './labels';
+import { purchaseRowsOf } from './purchases';
 import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
 
 /** How much of a result a sheet shows, and whose it is. */
@@ -161,17 +165,34 @@ const inputEntries = (input: unknown, view: View): Entry[] =>
     ? Object.entries(input).flatMap(([name, value]) => entryOf(name, value, view))
     : [];
 
+/** What a take-off buys as a table that a yard reads, each line with what it is for. */
+function purchasesEntry(figures: JobTakeoffFigures, view: View): Entry[] {
+  const rows = purchaseRowsOf(figures, view).map(({ item, kind, quantity, elements }) => [
+    [item, kind].filter(Boolean).join(', '),
+    quantity,
+    elements,
+  ]);
+  if (rows.length === 0) return [];
+  const head = ['item', 'quantity', 'for'].map((name) => wordText(name, view));
+  const told = rows.map((row) => row.join('; '));
+  return [{ label: labelText('purchases', view), text: '', table: { head, rows, told } }];
+}
+
 function blockOf(result: ResultParts<FigureSet>, input: unknown, view: SheetView): Block {
   const full = view.detail !== 'crew';
   const system = view.system ?? result.system;
-  const figures = entriesOf(
-    ownOf(result.figures as Plain, system, full ? undefined : FOR_CHOOSING) as object,
-    view,
-  );
+  const day = !full && isDay(result);
+  const told = day ? crewDay(result.figures as DayPlanFigures) : result.figures;
+  const isJob = result.id === 'job-takeoff';
+  const read = isJob ? { ...told, purchases: [] } : told;
+  const figures = [
+    ...entriesOf(ownOf(read as Plain, system, full ? undefined : FOR_CHOOSING) as object, view),
+    ...(isJob ? purchasesEntry(told as JobTakeoffFigures, view) : []),
+  ];
   const isReference = ({ table }: Entry): boolean => table?.head.includes(labelText('source', view)) === true;
   return {
     title: wordText(result.title, view),
-    input: inputEntries(input, view),
+    input: day ? [] : inputEntries(input, view),
     figures: full ? figures : figures.filter((entry) => !isReference(entry)),
     working: full ? workingOf(result, view) : [],
     assumed: full ? assumedEntries(result.assumed, view) : [],

@@ -10,7 +10,7 @@
 import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { constant, density, length, ratio } from '../quantity/make';
-import { paired } from '../quantity/paired';
+import { lesserOfPair, paired } from '../quantity/paired';
 import {
   canonicalValue,
   type Quantity,
@@ -179,8 +179,10 @@ function rowFor(table: DowelTable, t: Length, pad: Pad): Row {
   const end =
     THINNEST[table].undercutBy(t) ?? (table === 'floors' ? THICKEST_FLOOR.exceededBy(t) : undefined);
   if (end) pad.caution(cautions.dowelOutOfTable(end, t, SOURCES[table]));
-  const holds = ([until]: Row): boolean =>
-    table === 'floors' ? !t.greaterThan(length(`${until} in`)) : t.lessThan(length(`${until} in`));
+  const holds = ([inches]: Row): boolean => {
+    const until = paired('length', `${inches} in`, `${Number(inches) * 25} mm`);
+    return table === 'floors' ? !until.exceededBy(t) : t.lessThan(lesserOfPair(until));
+  };
   return rows.find(holds) ?? (rows.at(-1) as Row);
 }
 

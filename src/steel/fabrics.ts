@@ -47,6 +47,12 @@ RL1018 100 9.5 200 7.6
 RL1118 100 10.7 200 7.6
 RL1218 100 11.9 200 7.6`;
 
+/** Fabrics that have the same wires both ways, lightest first. */
+export const SQUARE_FABRICS: readonly string[] =
+  /*#__PURE__*/ 'A98 A142 SL62 SL72 Q188A A193 SL82 A252 Q257A SL92 Q335A SL102 A393 Q424A SL81 Q524A'.split(
+    ' ',
+  );
+
 let table: ReadonlyMap<string, FabricWires> | undefined;
 
 /** The wires of a fabric by its name in capitals; `undefined` for anything that is none. */

@@ -3,7 +3,8 @@
 import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
-import { type AnyBarSize, sectionOf } from './bars';
+import { type AnyBarSize, type BarGrade, sectionOf } from './bars';
+import { SQUARE_FABRICS } from './fabrics';
 import { readStyle, STOCK_STYLES, writeMetricStyle } from './wire';
 
 type Length = Quantity<'length'>;
@@ -23,7 +24,7 @@ export interface BarChoice {
 
 /** A stock mesh that provides enough. */
 export interface MeshChoice {
-  /** Style in inches and W or D numbers, or in millimeters and MW or MD numbers. */
+  /** Style in inches and W or D numbers, or in millimeters and MW or MD numbers; beside bars by diameter a fabric as A252 or SL82. */
   readonly style: string;
   /** What its wires along provide in a foot of width; left out in a metric job. */
   readonly areaPerFoot?: Quantity<'area'>;
@@ -37,9 +38,9 @@ export interface SteelNeed {
   readonly areaPerFoot?: Quantity<'area'>;
   /** In a meter of width; left out in a customary job. */
   readonly areaPerMeter?: Quantity<'area'>;
-  /** Bars of #3 to #6, or of 10M to 20M and 8 to 16 mm, each at its widest spacing that is enough. */
+  /** Bars of #3 to #6, or of 10M to 20M and 8 to 16 mm, those first that grade or bar speak of, each at its widest spacing that is enough. */
   readonly bars: readonly BarChoice[];
-  /** Stock styles that are enough, lightest first. */
+  /** Stock styles or fabrics that are enough, lightest first. */
   readonly mesh: readonly MeshChoice[];
 }
 
@@ -49,10 +50,28 @@ const STEP = /*#__PURE__*/ paired('length', '1 in', '10 mm');
 /** The width that steel is given for, in words. */
 export const AREA_UNIT = { customary: 'in2', metric: 'mm2' } as const;
 
-const CHOICES: Readonly<Record<System, readonly AnyBarSize[]>> = {
-  customary: ['#3', '#4', '#5', '#6'],
-  metric: ['10M', '15M', '20M', '8 mm', '10 mm', '12 mm', '16 mm'],
-};
+const INCH_POUND: readonly AnyBarSize[] = ['#3', '#4', '#5', '#6'];
+const BY_M: readonly AnyBarSize[] = ['10M', '15M', '20M'];
+const BY_DIAMETER: readonly AnyBarSize[] = ['8 mm', '10 mm', '12 mm', '16 mm'];
+
+/** Where the steel of a metric job is made: named with an M, or by diameter, where bar or grade say so. */
+export type SteelMade = 'by M' | 'by diameter' | undefined;
+
+/** Bars of the job's own kind first: a yard may have the others too. */
+function barsOf(made: SteelMade, system: System): readonly AnyBarSize[] {
+  if (system === 'customary') return INCH_POUND;
+  return made === 'by diameter' ? [...BY_DIAMETER, ...BY_M] : [...BY_M, ...BY_DIAMETER];
+}
+
+/** Whose bars a grade is of, where its name says so. */
+export const madeOfGrade = (grade: BarGrade | undefined): SteelMade =>
+  grade?.startsWith('B') ? 'by diameter' : undefined;
+
+/** Whose bar it is, where its name says so. */
+export function madeOfBar(bar: AnyBarSize): SteelMade {
+  if (bar.endsWith('M')) return 'by M';
+  return bar.endsWith('mm') ? 'by diameter' : undefined;
+}
 
 /** Steel in the width of the unit system, by its name. */
 const perWidth = (area: Area, system: System): { areaPerFoot: Area } | { areaPerMeter: Area } =>
@@ -79,11 +98,22 @@ function meshChoices(needed: Area, system: System): MeshChoice[] {
   });
 }
 
+/** Fabrics that are called by a name, the same both ways, lightest first. */
+function fabricChoices(needed: Area): MeshChoice[] {
+  return SQUARE_FABRICS.flatMap((style) => {
+    const read = readStyle(style);
+    if (!read) return [];
+    const { wire, spacing } = read.along;
+    const provided = wire.times(WIDTH.as('metric').over(spacing));
+    return provided.lessThan(needed) ? [] : [{ style, ...perWidth(provided, 'metric') }];
+  });
+}
+
 /** @param needed - steel in the width of the unit system */
-export function needOf(needed: Area, limit: Length, system: System): SteelNeed {
+export function needOf(needed: Area, limit: Length, system: System, made?: SteelMade): SteelNeed {
   return {
     ...perWidth(needed, system),
-    bars: CHOICES[system].flatMap((bar) => barChoice(bar, needed, limit, system)),
-    mesh: meshChoices(needed, system),
+    bars: barsOf(made, system).flatMap((bar) => barChoice(bar, needed, limit, system)),
+    mesh: system === 'metric' && made === 'by diameter' ? fabricChoices(needed) : meshChoices(needed, system),
   };
 }

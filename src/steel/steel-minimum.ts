@@ -45,7 +45,7 @@ import {
   WIDEST_SPACING,
 } from './ordinary';
 import { ACI_318_RATIO, CRSI_BARS, CRSI_DRAG, IRC_ALTERNATE, WRI_STYLES } from './sources';
-import { AREA_UNIT, needOf, type SteelNeed, WIDTH } from './steel-choices';
+import { AREA_UNIT, madeOfBar, madeOfGrade, needOf, type SteelNeed, WIDTH } from './steel-choices';
 
 /** Steel by a ratio of the section of the slab. */
 export interface RatioSteelInput {
@@ -208,7 +208,7 @@ function byRatio(input: ByRatio, pad: Pad): SteelMinimumFigures {
   const A = b.times(t).times(r).in(AREA_UNIT[pad.system]);
   pad.step(say`steel in ${{ width: b }} of width, both ways`, 'A = r × b × t', { r, b, t }, A);
   const limit = limitFor(input, pad);
-  const need = needOf(A, limit, pad.system);
+  const need = needOf(A, limit, pad.system, madeOfGrade(input.grade));
   return { along: need, across: need, ratio: r, spacingLimit: limit };
 }
 
@@ -291,7 +291,8 @@ function instead(input: Instead, pad: Pad): SteelMinimumFigures {
   const what = say`steel in ${{ width: b }} of width that carries as much, by the yield strengths`;
   pad.step(what, 'A = a × b ÷ s × F ÷ f', { a, b, s, F, f }, A);
   const limit = limitFor(input, pad);
-  const need = needOf(A, limit, pad.system);
+  const made = madeOfGrade(input.insteadGrade) ?? madeOfBar(input.bar);
+  const need = needOf(A, limit, pad.system, made);
   return { along: need, across: need, ratio: A.over(b.times(t)).in('%'), spacingLimit: limit };
 }
 

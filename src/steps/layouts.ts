@@ -3,7 +3,7 @@
 import { small, toMark } from '../grade/marks';
 import * as faults from '../quantity/faults';
 import { area, constant, length, slope } from '../quantity/make';
-import { paired } from '../quantity/paired';
+import { greaterOfPair, lesserOfPair, paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
@@ -101,8 +101,8 @@ export interface Job {
 }
 
 /** The rules have their limits in two systems, each rounded: a riser may be what either allows. */
-const mostRiser = ({ highest }: StepLimits): Length => highest.greater();
-const leastRiser = ({ lowest }: StepLimits): Length => lowest.lesser();
+const mostRiser = ({ highest }: StepLimits): Length => greaterOfPair(highest);
+const leastRiser = ({ lowest }: StepLimits): Length => lesserOfPair(lowest);
 
 /** Every number of risers that keeps each within the limits, or the one that was given. */
 function riserCounts({ input, limits, total }: Job): number[] {
@@ -166,7 +166,7 @@ function layoutOf(job: Job, count: number): StepLayoutFigures {
 
 /** Layouts that keep the limits in inches as well as in metric go first. */
 const strays = ({ riser }: StepLayoutFigures, { highest, asked, lowest }: StepLimits): number =>
-  (asked ?? highest).exceededBy(riser) || riser.lessThan(lowest.greater()) ? 1 : 0;
+  (asked ?? highest).exceededBy(riser) || riser.lessThan(greaterOfPair(lowest)) ? 1 : 0;
 
 function better(a: StepLayoutFigures, b: StepLayoutFigures, limits: StepLimits): number {
   const stray = strays(a, limits) - strays(b, limits);

@@ -2,7 +2,7 @@
 
 import { small } from '../grade/marks';
 import { constant, slope } from '../quantity/make';
-import { paired } from '../quantity/paired';
+import { lesserOfPair, paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
@@ -69,7 +69,7 @@ export function heedDoor({ door, landing, rules }: StepLayoutParsed, pad: Pad): 
   if (landing) heedLanding(landing, pad);
   if (!door) return;
   const { width } = door;
-  const least = width.plus(STANDING_ROOM.lesser());
+  const least = width.plus(lesserOfPair(STANDING_ROOM));
   if (door.swing === 'out' && landing?.lessThan(least)) {
     pad.caution(cautions.doorOverSteps(width.plus(STANDING_ROOM.like(landing)), landing));
   }

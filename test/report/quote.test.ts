@@ -173,8 +173,8 @@ describe('a quote', () => {
         );
       const part = (of: (name: string) => number): number => of(name) / (of('delivery slab') + of('bin pad'));
       return (
-        amountOf('ready mix') * part(concrete) +
-        amountOf('base') * part(gravel) +
+        amountOf('ready-mixed concrete') * part(concrete) +
+        amountOf('gravel') * part(gravel) +
         (name === 'bin pad' ? 6 * 38 : 0)
       );
     });

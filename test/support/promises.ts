@@ -108,7 +108,7 @@ function given(input: unknown, name: string, value: unknown): unknown {
 const WORDS: Readonly<Record<string, readonly unknown[]>> = {
   yes: [true],
   no: [false],
-  none: ['0%', '0 in'],
+  none: ['0%', '0 in', []],
   upright: ['0:1'],
   'class B': ['B'],
 };

@@ -177,7 +177,7 @@ function thicknessesOf(input: ParsedCorrection, find: CorrectionJob['find']): Ma
 
 function settled(input: ParsedCorrection, pad: Pad) {
   const walled = input.lines?.some(({ kind }) => staysDry(kind)) ?? false;
-  const paved = limitOf(walled ? 'paved-by-building' : 'slab-outdoors');
+  const paved = limitOf(walled ? 'paved-by-building' : 'slab-outdoors', pad.system);
   return {
     minimum: settle(pad, 'minimum', input.minimum, paved.least as Slope, paved.because, paved.source),
     zone: assumedLength(

@@ -21,8 +21,8 @@ export const cautionsFinish: Language = {
     'los endurecedores en polvo, polvos y pigmentos levantan polvo con sílice y cemento: use un respirador bien ajustado, y riéguelos bajo y a favor del viento',
   'no salt in the first winter, nor any before {limit} of mild and dry weather: tell the owner to strew sand':
     'nada de sal en el primer invierno, ni antes de {limit} de tiempo templado y seco: diga al dueño que eche arena',
-  'sealant {actual} deep is deeper than the joint is wide, {limit}: it tears where a shallower one over a backer rod stretches':
-    'un sellante de {actual} de profundidad es más hondo que el ancho de la junta, {limit}: se rasga donde uno menos hondo sobre cordón de respaldo se estira',
+  'sealant {actual} deep is deeper than the {limit} that a joint so wide is filled: it tears where a shallower one over a backer rod stretches':
+    'un sellante de {actual} de profundidad es más hondo que los {limit} que se llenan en una junta de ese ancho: se rasga donde uno menos hondo sobre cordón de respaldo se estira',
   'the concrete is {actual} old: a tamper beside it before {limit} chips its edges and can shift it. Fill loose, by hand, and tamp later':
     'el concreto tiene {actual} de edad: un pisón a su lado antes de {limit} despostilla sus bordes y puede moverlo. Rellene suelto, a mano, y apisone después',
   'the ground falls {back} toward the building: rain runs to the wall, stands there and freezes under the slab. Before anything is sown raise it at the wall until it falls {limit} away, keeping below sill and siding, or cut a swale that leads the water off':
