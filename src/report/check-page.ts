@@ -12,7 +12,7 @@ import { pageHtml, textTag } from './html';
 import type { PageView } from './job-pages';
 import { placeText } from './labels';
 import { capital } from './lines';
-import { mustBeCheck } from './read-check';
+import { mustBeCheck, mustBeTitle } from './read-check';
 import { type Block, type Sheet, sheetOf } from './sheet';
 import { quantityText, type View, wordsText, wordText } from './view';
 
@@ -218,7 +218,7 @@ function chaptersOf(check: Check, given: CheckView): Chapter[] {
  * @param check - what `estimateCheck` gave
  * @param view - units, marks of numbers, language, paper; the `input`, to be printed; and who made the estimate
  * @returns the document
- * @throws {InputError} `not-a-result`; `wrong-type` for what is no language tag
+ * @throws {InputError} `not-a-result`; `wrong-type` for what is no language tag, or no title
  * @example
  * ```ts
  * import { estimateCheck, slabVolume } from 'flatwork-reckoner';
@@ -231,6 +231,7 @@ function chaptersOf(check: Check, given: CheckView): Chapter[] {
  * ```
  */
 export function checkHtml(title: string, check: EstimateCheck<FigureSet>, view: CheckView = {}): string {
+  mustBeTitle(title);
   const body = chaptersHtml(chaptersOf(check, view));
   const metric = (view.system ?? check.result.system) === 'metric';
   const { paper = metric ? 'a4' : 'letter', lang = 'en' } = view;
@@ -257,5 +258,7 @@ export function checkHtml(title: string, check: EstimateCheck<FigureSet>, view: 
  * checkMarkdown('Invoice of 3 June', check).split('\n')[0]; // '# Invoice of 3 June'
  * ```
  */
-export const checkMarkdown = (title: string, check: EstimateCheck<FigureSet>, view: CheckView = {}): string =>
-  `${[`# ${markdownText(title)}`, ...chaptersMarkdown(chaptersOf(check, view))].join('\n')}\n`;
+export function checkMarkdown(title: string, check: EstimateCheck<FigureSet>, view: CheckView = {}): string {
+  mustBeTitle(title);
+  return `${[`# ${markdownText(title)}`, ...chaptersMarkdown(chaptersOf(check, view))].join('\n')}\n`;
+}

@@ -99,6 +99,10 @@ describe('the page of a check', () => {
       expect(() => checkHtml('Invoice', nothing)).toThrow(InputError);
       expect(() => checkSheet(nothing)).toThrow(InputError);
     }
+    for (const page of [checkHtml, checkMarkdown]) {
+      expect(() => page(check as never, undefined as never)).toThrow(InputError);
+      expect(() => page(check as never, check)).toThrow('the title must be text; the check comes after it');
+    }
     expect(checkSheet(check)).toContain('reckoned 6.22 yd3');
   });
 });
