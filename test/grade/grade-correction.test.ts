@@ -145,6 +145,8 @@ function yardInput({ rows, open }: Yard): Listed {
   const curbs = ['east', 'west'].filter((side) => !open.includes(side));
   return {
     spots: inputOf(rows).spots ?? [],
+    // Said, since by default it is 10 ft in feet and 3 m in meters.
+    zone: '3 m',
     lines: [
       { kind: 'building', name: 'wall', along: [corner(0, 0), corner(SIDE, 0)] },
       ...curbs.map((name) => {
