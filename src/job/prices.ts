@@ -9,8 +9,8 @@ import { fields, list, maybe } from '../reckoning/fields';
 import type { Read } from '../reckoning/read';
 import { besideLines, type JobBidInput, MOST_LINES } from './bid-input';
 import { type JobLineInput, lineOfJob } from './bid-lines';
-import type { Raw } from './document';
 import { type ItemPrice, itemPrices } from './item-price';
+import { isRecord } from './record';
 
 /** What a job costs: all of a bid, its lines made of the purchase list and of what stands beside it. */
 export interface JobPricesInput extends Omit<JobBidInput, 'lines'> {
@@ -49,9 +49,6 @@ export function pricesOfJob(): Field<undefined> {
     }),
   };
 }
-
-const isRecord = (value: unknown): value is Raw =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** A document without its money; what is no document stays as it is. */
 export function withoutMoney(document: unknown): unknown {

@@ -13,6 +13,7 @@ import type { Field, JsonSchema } from '../reckoning/fields';
 import { plainCopy } from '../reckoning/plain';
 import { say } from '../reckoning/words';
 import type { JobInput, Raw } from './document';
+import { isRecord } from './record';
 
 /** What makes a document of one version into one of the next: pure, on plain data. */
 export type VersionStep = (document: Raw) => Raw;
@@ -74,9 +75,6 @@ export function newestOf(document: Raw, versions: Versions): Migrated {
   }
   return { document: now };
 }
-
-const isRecord = (input: unknown): input is Raw =>
-  typeof input === 'object' && input !== null && !Array.isArray(input);
 
 /** A field that reads documents of every version: what it reads is always of the newest. */
 export const ofAnyVersion = <T>(field: Field<T>, versions: Versions = VERSIONS): Field<T> => ({

@@ -73,7 +73,7 @@ const inPercent = (number: string): string => `${+(100 * numberOf(number)).toPre
 /** `1/4` of what a tape shows is inches in a foot; `1/60` is one in sixty. */
 const TAPE = /\/(?:2|4|8|16|32)$/;
 
-/** A slope without its unit: percent above a half and as a small decimal, inches in a foot between. */
+/** A slope without its unit: percent from one on and as a small decimal, inches in a foot between. */
 function slopeOf(number: string): Example {
   const colon = number.replace('/', ':');
   if (colon !== number) return TAPE.test(number) ? [`${number} in/ft`, colon] : colon;

@@ -7,6 +7,7 @@
  * may be the lesser.
  */
 import type { Dimension } from './dimensions';
+import { greaterOf, lesserOf } from './greater';
 import { inSystem } from './like-unit';
 import { isFaulty, type Quantity, readQuantity, systemOfQuantity } from './quantity';
 import type { System } from './units';
@@ -70,13 +71,9 @@ export const sameInBoth = <D extends Dimension>(q: Quantity<D>): Paired<D> =>
   new Paired(() => ({ customary: inSystem(q, 'customary'), metric: inSystem(q, 'metric') }));
 
 /** The lesser of both: what may not be less may be this. */
-export function lesserOfPair<D extends Dimension>(pair: Paired<D>): Quantity<D> {
-  const [one, other] = [pair.as('customary'), pair.as('metric')];
-  return one.greaterThan(other) ? other : one;
-}
+export const lesserOfPair = <D extends Dimension>(pair: Paired<D>): Quantity<D> =>
+  lesserOf(pair.as('customary'), pair.as('metric'));
 
 /** The greater of both: what may not be more may be this. */
-export function greaterOfPair<D extends Dimension>(pair: Paired<D>): Quantity<D> {
-  const [one, other] = [pair.as('customary'), pair.as('metric')];
-  return one.lessThan(other) ? other : one;
-}
+export const greaterOfPair = <D extends Dimension>(pair: Paired<D>): Quantity<D> =>
+  greaterOf(pair.as('customary'), pair.as('metric'));
