@@ -211,6 +211,7 @@ export type CautionCode =
   | 'stakes-far-apart'
   | 'steel-governed-by-plans'
   | 'steel-on-ground'
+  | 'steep-ground'
   | 'steep-chute'
   | 'steeper-than-ramp'
   | 'stiff-load'
