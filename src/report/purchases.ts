@@ -23,17 +23,30 @@ export interface PurchaseRow {
 
 const itemText = (item: TakeItem, view: View): string => wordText(ITEM_NAMES[item], view);
 
+/** Kinds and designations, which need no word before them. */
+const BARE: ReadonlySet<string> = new Set(['bar', 'form', 'kind', 'measured', 'style']);
+
+/** Sizes that are told together, as `1-1/2 in × 5-1/2 in × 16 ft`, where all but the last are there. */
+const TOGETHER: readonly (readonly string[])[] = [
+  ['thickness', 'height', 'length'],
+  ['pieceWidth', 'pieceLength'],
+];
+
+function sizeOf(name: string, value: Purchase['of'][string], view: View): string {
+  if (isQuantity(value)) return quantityText(value, view);
+  return isName(name) ? value : wordText(value, view);
+}
+
+/** Of what kind and size: what is told together first comes where its first size stands. */
 function kindText(of: Purchase['of'], view: View): string {
+  const sizes =
+    TOGETHER.map((names) => names.filter((name) => name in of)).find(({ length }) => length > 1) ?? [];
   return Object.entries(of)
-    .map(([name, value]) => {
-      const text = isQuantity(value)
-        ? quantityText(value, view)
-        : isName(name)
-          ? value
-          : wordText(value, view);
-      return name === 'bar' || name === 'style' || name === 'kind' || name === 'measured'
-        ? text
-        : `${labelText(name, view)} ${text}`;
+    .flatMap(([name, value]) => {
+      const text = sizeOf(name, value, view);
+      if (name === sizes[0]) return [sizes.map((each) => sizeOf(each, of[each] as never, view)).join(' × ')];
+      if (sizes.includes(name)) return [];
+      return [BARE.has(name) ? text : `${labelText(name, view)} ${text}`];
     })
     .join(', ');
 }
