@@ -60,10 +60,15 @@ export function missingUnit(what: string, d: Dimension, number?: string): Fault 
   );
 }
 
-export const missingPartUnit = (what: string): Fault =>
+const PARTS: { readonly [D in Dimension]?: Example } = {
+  mass: ['"5 lb 4 oz"', '"2.4 kg"'],
+  time: '"1 h 30 min"',
+};
+
+export const missingPartUnit = (what: string, d: Dimension): Fault =>
   withExample(
     'missing-unit',
-    ['"12 ft 6 in"', '"3.8 m"'],
+    PARTS[d] ?? ['"12 ft 6 in"', '"3.8 m"'],
     (e) => say`${{ what }} needs a unit behind each of its numbers, for example ${{ example: e }}`,
   );
 
@@ -75,9 +80,13 @@ export const notAQuantity = (what: string, d: Dimension): Fault =>
   );
 
 export const unreadable = (what: string, text: string, d: Dimension): Fault =>
+  writtenAs(what, text, examplesOf(d, what));
+
+/** @param example - what may be written instead, in double quotes */
+export const writtenAs = (what: string, text: string, example: Example): Fault =>
   withExample(
     'unreadable-quantity',
-    examplesOf(d, what),
+    example,
     (e) => say`${{ what }} cannot be read from ${{ text: quoted(text) }}; write it as in ${{ example: e }}`,
   );
 

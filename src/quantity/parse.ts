@@ -40,6 +40,9 @@ const SPACED = /^[+-]?\d{1,3}(?: \d{3})+(?![\d/,])/;
 /** Thousands parted by apostrophes, as some write them, or feet and then a long number. */
 const APOSTROPHES = /\d'\d{3}(?!\d)/;
 
+/** Signs without any width, which come along with what is pasted. */
+const UNSEEN = /[\u00ad\u200b-\u200f\u2060\ufeff]/g;
+
 /** One spelling for the many signs of fractions, primes, dashes and spaces. */
 export function tidy(text: string): string {
   return text
@@ -48,6 +51,8 @@ export function tidy(text: string): string {
       (_, top: string, bottom: string) => ` ${top.normalize('NFKC')}/${bottom.normalize('NFKC')}`,
     )
     .replace(VULGAR, (sign) => ` ${sign.normalize('NFKC')}`)
+    .replace(UNSEEN, '')
+    .replace(/[\u00ba\u02da]/g, '\u00b0')
     .replace(/[\u2033\u201c\u201d\u201e\u3003]/g, '"')
     .replace(/[\u2032\u2018\u2019\u00b4`]/g, "'")
     .replace(/''/g, '"')
@@ -162,10 +167,11 @@ function unitName(text: string): string {
     .trim()
     .replace(/per cent$/i, 'percent')
     .replace(/^lin(?:eal|ear)? (?=\S)/i, '')
+    .replace(/^metric (?=tonne)/i, '')
     .replace(TONS, (_, kind: string) => TON_NAMES[kind.toLowerCase()] as string);
   if (unitsNamed(name).length > 0) return name;
-  const temperature = /^(?:deg|degrees?|°) ?([cf])$/i.exec(name);
-  if (temperature) return (temperature[1] as string).toLowerCase();
+  const temperature = /^(?:(?:deg|degrees?|°) ?)?(c|f|celsius|fahrenheit)$/i.exec(name);
+  if (temperature) return (temperature[1] as string).charAt(0).toLowerCase();
   return name
     .replace(/\^/g, '')
     .replace(/ per /gi, '/')
@@ -205,18 +211,26 @@ interface ChainPart {
   readonly next: number;
 }
 
-/** One number with its unit. */
-function readPart(text: string, at: number, first: boolean, what: string, d: Dimension): ChainPart | Fault {
+/** A number with nothing behind it, or with what makes no number of it: `1.200,5 mm`, `1.5.5 m`. */
+function bareNumber(text: string, at: number, end: number, lead: string, what: string, d: Dimension): Fault {
+  const rest = text.slice(end);
+  if (at === 0 && !/\d/.test(rest)) return faults.missingUnit(what, d, lead + text.slice(at, end));
+  const chained = CHAINED.includes(d) && !/^ ?[.,/]|^ \d{3}\b/.test(rest);
+  return chained ? faults.missingPartUnit(what, d) : faults.unreadable(what, text, d);
+}
+
+/**
+ * One number with its unit.
+ *
+ * @param lead - the sign before the whole text
+ */
+function readPart(text: string, at: number, lead: string, what: string, d: Dimension): ChainPart | Fault {
   const number = readNumber(text, at, what, d);
   if ('code' in number) return number;
   UNIT.lastIndex = number.end;
   const written = UNIT.exec(text)?.[0] ?? '';
   const name = written.replace(/^\s*-?\s*|\s*-?\s*$/g, '');
-  if (name === '') {
-    return first && !/\d/.test(text.slice(number.end))
-      ? faults.missingUnit(what, d, text.slice(at, number.end))
-      : faults.missingPartUnit(what);
-  }
+  if (name === '') return bareNumber(text, at, number.end, lead, what, d);
   const unit = findUnit(name, what, d);
   if ('code' in unit) return unit;
   // In metric text a comma is more likely a decimal point than a mark of thousands.
@@ -271,7 +285,7 @@ function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Read
   const parts: ChainPart[] = [];
   do {
     const before = parts.at(-1);
-    const part = readPart(text, before?.next ?? 0, before === undefined, what, d);
+    const part = readPart(text, before?.next ?? 0, sign < 0 ? '-' : '', what, d);
     if ('code' in part) return part;
     const fault = before && misfit(before, part, text, what, d);
     if (fault) return fault;
@@ -283,14 +297,21 @@ function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Read
 /** `1e3`, which nobody writes on a tape. */
 const EXPONENT = /^[+-]?[\d.,]+e[+-]?\d/i;
 
+/** Hours and minutes, or minutes and seconds. */
+const CLOCK = /^(\d{1,3}):(\d\d)$/;
+
+const withoutApostrophes = (text: string): string => text.replace(/(\d)'(?=\d)/g, '$1');
+
 /** Signs and marks that make two readings of a text, with both of them. */
-function twoReadings(text: string, tidied: string): readonly [string, string] | undefined {
+function twoReadings(text: string, tidied: string, d: Dimension): readonly [string, string] | undefined {
+  if (d === 'time' && CLOCK.test(tidied))
+    return [tidied.replace(CLOCK, '$1 h $2 min'), tidied.replace(CLOCK, '$1 min $2 s')];
   if (SPACED.test(tidied)) {
     const parted = /(\d) (?=\d{3})/g;
     return [tidied.replace(parted, '$1'), tidied.replace(parted, '$1.')];
   }
-  if (APOSTROPHES.test(tidied))
-    return [tidied.replace(/(\d)'(?=\d)/g, '$1'), tidied.replace(/'(?=\d)/g, ' ft ')];
+  if (d === 'length' && APOSTROPHES.test(tidied))
+    return [withoutApostrophes(tidied), tidied.replace(/'(?=\d)/g, ' ft ')];
   if (BEHIND_FRACTION.test(text)) return [tidied, tidy(text.replace(BEHIND_FRACTION, '$1 and $2'))];
   if (POWER_OF_NUMBER.test(text)) return [tidied, tidy(text.replace(POWER_OF_NUMBER, '$1'))];
   if (MINUS_BETWEEN.test(tidied)) {
@@ -336,8 +357,9 @@ function readWritten(text: string, d: Dimension, what: string): Reading | Fault 
   const tidied = tidy(text);
   if (tidied === '') return faults.missing(what, faults.examplesOf(d, what));
   if (EXPONENT.test(tidied)) return faults.exponent(what, text);
-  const readings = twoReadings(text, tidied);
+  const readings = twoReadings(text, tidied, d);
   if (readings) return textFaults.twoWays(what, text, ...readings);
+  if (APOSTROPHES.test(tidied)) return faults.writtenAs(what, text, `"${withoutApostrophes(tidied)}"`);
   const signed = /^([+-]) ?/.exec(tidied);
   const body = signed ? tidied.slice(signed[0].length) : tidied;
   const sign = signed?.[1] === '-' ? -1 : 1;

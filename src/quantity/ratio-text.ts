@@ -20,6 +20,9 @@ const ONE_IN = /^(\d[\d,.]*) in (\d[\d,.]*)$/i;
 /** `4:12`, `48:1`: up to across, or across to up. */
 const COLON = /^(\d+(?:\.\d+)?) ?: ?(\d+(?:\.\d+)?)$/;
 
+/** `0.02 ft/ft`, `0.02 m per m`: as much up as along, of the same unit. */
+const SHARE = /^(\d[\d,]*(?:\.\d*)?|\.\d+) ?(?:ft ?(?:\/|per) ?ft|m ?(?:\/|per) ?m)$/i;
+
 /** A length, and what it falls over: one word between two lengths. */
 const FALL = /^(\d.*[a-z'"]) ?(?: in | over | per |\/) ?(\d.*[a-z'"])$/i;
 
@@ -28,7 +31,7 @@ const HALF_NAMED = /^(\d[\d ./-]*) in (\d+(?:\.\d+)?) ?([a-z']+)$/i;
 
 /** Both readings of one number to another: as many to one, or as one to as many. */
 function eitherWay(text: string, what: string): Fault | undefined {
-  const [, a, b] = COLON.exec(text) ?? [];
+  const [, a, b] = COLON.exec(text.replace(ONE_IN, '$1:$2')) ?? [];
   if (a === undefined || b === undefined || !Number(a) || !Number(b)) return undefined;
   const [one, other] = [Number(a) / Number(b), Number(b) / Number(a)].map((n) => +(100 * n).toPrecision(4));
   return textFaults.twoWays(what, text, `${one}%`, `${other}%`);
@@ -57,19 +60,26 @@ function fallOver(
   return { value: down.value.times(unit.factor).times(100).div(along.value), unit };
 }
 
+function percentOf(share: string, what: string): Reading | Fault {
+  const n = plainNumber(share, what);
+  const unit = unitOf('slope', '%') as Unit;
+  return n instanceof Decimal ? { value: n.times(unit.factor).times(100), unit } : n;
+}
+
 function slopeText(
   text: string,
   what: string,
   lengthOf: (text: string) => Reading | Fault,
 ): Reading | Fault | undefined {
   if (/^level$/i.test(text)) return { value: ZERO, unit: unitOf('slope', '1:n') as Unit };
-  const colon = text.replace(ONE_IN, '$1:$2');
-  const to = ONE_TO.exec(colon)?.[1];
+  const to = ONE_TO.exec(text.replace(ONE_IN, '$1:$2'))?.[1];
   if (to !== undefined) return oneTo(to, what, 'slope');
   const [, rise, run, unit] = HALF_NAMED.exec(text) ?? [];
   if (rise !== undefined)
     return textFaults.twoWays(what, text, `${rise} in in ${run} ${unit}`, `${rise}:${run}`);
-  return eitherWay(colon, what) ?? fallOver(text, what, lengthOf);
+  const share = SHARE.exec(text)?.[1];
+  if (share !== undefined) return percentOf(share, what);
+  return eitherWay(text, what) ?? fallOver(text, what, lengthOf);
 }
 
 /**

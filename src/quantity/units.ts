@@ -85,10 +85,10 @@ export interface Unit {
 const TABLE = `
 ft-in|length|0.3048|c|3|
 ft|length|0.3048|c|3|foot feet ' lf
-in|length|0.0254|c|4|inch inches " ''
+in|length|0.0254|c|4|inch inches ins " ''
 yd|length|0.9144|c|3|yard yards yds
 mi|length|1609.344|c|3|mile miles
-m|length|1|m|3|metre metres meter meters lm
+m|length|1|m|3|metre metres meter meters mtr mtrs lm
 mm|length|0.001|m|1|millimetre millimetres millimeter millimeters
 cm|length|0.01|m|2|centimetre centimetres centimeter centimeters
 km|length|1000|m|3|kilometre kilometres kilometer kilometers
@@ -99,20 +99,20 @@ acre|area|4046.8564224|c|4|acres
 m2|area|1|m|2|sqm
 cm2|area|0.0001|m|2|
 mm2|area|0.000001|m|1|
-yd3|volume|0.764554857984|c|2=|cy cuyd yard yards yds
+yd3|volume|0.764554857984|c|2=|cy cyd cuyd yard yards yds
 ft3|volume|0.028316846592|c|2|cf cuft
 in3|volume|0.000016387064|c|2|
-gal|volume|0.003785411784|c|2|gallon gallons
+gal|volume|0.003785411784|c|2|gallon gallons gals
 qt|volume|0.000946352946|c|2|quart quarts qts
 fl oz|volume|0.0000295735295625|c|1|floz fl_ozs fl_ounce fl_ounces fluid_oz fluid_ounce fluid_ounces
 m3|volume|1|m|2=|cum
-L|volume|0.001|m|2|l litre litres liter liters
+L|volume|0.001|m|2|l litre litres liter liters ltr ltrs
 mL|volume|0.000001|m|1|ml millilitre millilitres milliliter milliliters
 cm3|volume|0.000001|m|1|
 lb|mass|0.45359237|c|1|lbs pound pounds
 ton|mass|907.18474|c|2=|tons tn
 oz|mass|0.028349523125|c|1|ounce ounces
-kg|mass|1|m|1|kilogram kilograms kilo kilos
+kg|mass|1|m|1|kilogram kilograms kilo kilos kgs
 tonne|mass|1000|m|2=|tonnes
 longton|mass|1016.0469088|c|2=|longtons
 g|mass|0.001|m|1|gram grams
@@ -144,7 +144,7 @@ degF-h|temperature-time|1|c|1|f-h °f-h
 degC-h|temperature-time|1.8|m|1|c-h °c-h
 mph|speed|1609.344|c|2|mi/h
 ft/s|speed|1097.28|c|2|fps
-km/h|speed|1000|m|2|kph kmh
+km/h|speed|1000|m|2|kph kmh kmph
 m/s|speed|3600|m|2|
 in/h|speed|0.0254|c|2|
 mm/h|speed|0.001|m|1|
