@@ -50,12 +50,15 @@ export const missing = (what: string, example: Example): Fault =>
     (e) => say`${{ what }} is missing; write it, for example ${{ example: e }}`,
   );
 
-/** @param number - what was typed without a unit */
-export function missingUnit(what: string, d: Dimension, number?: string): Fault {
+/**
+ * @param number - what was typed without a unit
+ * @param value - what that comes to
+ */
+export function missingUnit(what: string, d: Dimension, number?: string, value = Number(number)): Fault {
   const example = exampleFor(d, what);
   return withExample(
     'missing-unit',
-    inQuotes(number === undefined ? example : withNumber(d, example, number)),
+    inQuotes(number === undefined ? example : withNumber(d, example, number, value)),
     (e) => say`${{ what }} needs a unit, for example ${{ example: e }}`,
   );
 }

@@ -212,25 +212,31 @@ interface ChainPart {
 }
 
 /** A number with nothing behind it, or with what makes no number of it: `1.200,5 mm`, `1.5.5 m`. */
-function bareNumber(text: string, at: number, end: number, lead: string, what: string, d: Dimension): Fault {
-  const rest = text.slice(end);
-  if (at === 0 && !/\d/.test(rest)) return faults.missingUnit(what, d, lead + text.slice(at, end));
+function bareNumber(
+  text: string,
+  at: number,
+  number: NumberPart,
+  sign: 1 | -1,
+  what: string,
+  d: Dimension,
+): Fault {
+  const rest = text.slice(number.end);
+  if (at === 0 && !/\d/.test(rest)) {
+    const typed = (sign < 0 ? '-' : '') + text.slice(0, number.end);
+    return faults.missingUnit(what, d, typed, number.value.times(sign).toNumber());
+  }
   const chained = CHAINED.includes(d) && !/^ ?[.,/]|^ \d{3}\b/.test(rest);
   return chained ? faults.missingPartUnit(what, d) : faults.unreadable(what, text, d);
 }
 
-/**
- * One number with its unit.
- *
- * @param lead - the sign before the whole text
- */
-function readPart(text: string, at: number, lead: string, what: string, d: Dimension): ChainPart | Fault {
+/** One number with its unit. */
+function readPart(text: string, at: number, sign: 1 | -1, what: string, d: Dimension): ChainPart | Fault {
   const number = readNumber(text, at, what, d);
   if ('code' in number) return number;
   UNIT.lastIndex = number.end;
   const written = UNIT.exec(text)?.[0] ?? '';
   const name = written.replace(/^\s*-?\s*|\s*-?\s*$/g, '');
-  if (name === '') return bareNumber(text, at, number.end, lead, what, d);
+  if (name === '') return bareNumber(text, at, number, sign, what, d);
   const unit = findUnit(name, what, d);
   if ('code' in unit) return unit;
   // In metric text a comma is more likely a decimal point than a mark of thousands.
@@ -285,7 +291,7 @@ function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Read
   const parts: ChainPart[] = [];
   do {
     const before = parts.at(-1);
-    const part = readPart(text, before?.next ?? 0, sign < 0 ? '-' : '', what, d);
+    const part = readPart(text, before?.next ?? 0, sign, what, d);
     if ('code' in part) return part;
     const fault = before && misfit(before, part, text, what, d);
     if (fault) return fault;

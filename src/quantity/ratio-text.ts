@@ -20,11 +20,8 @@ const ONE_IN = /^(\d[\d,.]*) in (\d[\d,.]*)$/i;
 /** `4:12`, `48:1`: up to across, or across to up. */
 const COLON = /^(\d+(?:\.\d+)?) ?: ?(\d+(?:\.\d+)?)$/;
 
-/** `0.02 ft/ft`, `0.02 m per m`: as much up as along, of the same unit. */
-const SHARE = /^(\d[\d,]*(?:\.\d*)?|\.\d+) ?(?:ft ?(?:\/|per) ?ft|m ?(?:\/|per) ?m)$/i;
-
-/** A length, and what it falls over: one word between two lengths. */
-const FALL = /^(\d.*[a-z'"]) ?(?: in | over | per |\/) ?(\d.*[a-z'"])$/i;
+/** A length, and what it falls over: one word between two lengths, or a length and its own unit: `0.02 ft/ft`. */
+const FALL = /^([\d.].*?([a-z'"]+)) ?(?: in | over | per |\/) ?(\d.*[a-z'"]|\2)$/i;
 
 /** `1 in 10 ft`: an inch, or one of ten. */
 const HALF_NAMED = /^(\d[\d ./-]*) in (\d+(?:\.\d+)?) ?([a-z']+)$/i;
@@ -51,19 +48,13 @@ function fallOver(
   what: string,
   lengthOf: (text: string) => Reading | Fault,
 ): Reading | Fault | undefined {
-  const [, fall, run] = FALL.exec(text) ?? [];
+  const [, fall, , run] = FALL.exec(text) ?? [];
   if (fall === undefined || run === undefined) return undefined;
-  const [down, along] = [lengthOf(fall), lengthOf(run)];
+  const [down, along] = [lengthOf(fall), lengthOf(/^\d/.test(run) ? run : `1 ${run}`)];
   if (isFault(down) || isFault(along)) return undefined;
   if (along.value.isZero()) return faults.notPositive(what);
   const unit = unitOf('slope', '%') as Unit;
   return { value: down.value.times(unit.factor).times(100).div(along.value), unit };
-}
-
-function percentOf(share: string, what: string): Reading | Fault {
-  const n = plainNumber(share, what);
-  const unit = unitOf('slope', '%') as Unit;
-  return n instanceof Decimal ? { value: n.times(unit.factor).times(100), unit } : n;
 }
 
 function slopeText(
@@ -77,8 +68,6 @@ function slopeText(
   const [, rise, run, unit] = HALF_NAMED.exec(text) ?? [];
   if (rise !== undefined)
     return textFaults.twoWays(what, text, `${rise} in in ${run} ${unit}`, `${rise}:${run}`);
-  const share = SHARE.exec(text)?.[1];
-  if (share !== undefined) return percentOf(share, what);
   return eitherWay(text, what) ?? fallOver(text, what, lengthOf);
 }
 

@@ -80,42 +80,43 @@ export interface Unit {
 }
 
 // id | dimension | factor | system (c, m, or -) | places (= keeps trailing zeros) | aliases
-// The aliases are lower case, with _ for a blank; a unit is looked up as written first, then in lower case.
+// The aliases are lower case, with _ for a blank; a unit is looked up as written first, then in lower case, then without
+// the s of a plural.
 // Within a dimension the order is that in which exact text prefers them; the first of each family is the usual one.
 const TABLE = `
 ft-in|length|0.3048|c|3|
 ft|length|0.3048|c|3|foot feet ' lf
-in|length|0.0254|c|4|inch inches ins " ''
-yd|length|0.9144|c|3|yard yards yds
-mi|length|1609.344|c|3|mile miles
-m|length|1|m|3|metre metres meter meters mtr mtrs lm
-mm|length|0.001|m|1|millimetre millimetres millimeter millimeters
-cm|length|0.01|m|2|centimetre centimetres centimeter centimeters
-km|length|1000|m|3|kilometre kilometres kilometer kilometers
+in|length|0.0254|c|4|inch inches " ''
+yd|length|0.9144|c|3|yard yds
+mi|length|1609.344|c|3|mile
+m|length|1|m|3|metre meter mtr lm
+mm|length|0.001|m|1|millimetre millimeter
+cm|length|0.01|m|2|centimetre centimeter
+km|length|1000|m|3|kilometre kilometer
 ft2|area|0.09290304|c|2|sf sqft
 in2|area|0.00064516|c|2|
 yd2|area|0.83612736|c|2|sy sqyd
-acre|area|4046.8564224|c|4|acres
+acre|area|4046.8564224|c|4|
 m2|area|1|m|2|sqm
 cm2|area|0.0001|m|2|
 mm2|area|0.000001|m|1|
-yd3|volume|0.764554857984|c|2=|cy cyd cuyd yard yards yds
+yd3|volume|0.764554857984|c|2=|cy cyd cuyd yard yds
 ft3|volume|0.028316846592|c|2|cf cuft
 in3|volume|0.000016387064|c|2|
-gal|volume|0.003785411784|c|2|gallon gallons gals
-qt|volume|0.000946352946|c|2|quart quarts qts
-fl oz|volume|0.0000295735295625|c|1|floz fl_ozs fl_ounce fl_ounces fluid_oz fluid_ounce fluid_ounces
+gal|volume|0.003785411784|c|2|gallon
+qt|volume|0.000946352946|c|2|quart
+fl oz|volume|0.0000295735295625|c|1|floz fl_ounce fluid_oz fluid_ounce
 m3|volume|1|m|2=|cum
-L|volume|0.001|m|2|l litre litres liter liters ltr ltrs
-mL|volume|0.000001|m|1|ml millilitre millilitres milliliter milliliters
+L|volume|0.001|m|2|l litre liter ltr
+mL|volume|0.000001|m|1|ml millilitre milliliter
 cm3|volume|0.000001|m|1|
-lb|mass|0.45359237|c|1|lbs pound pounds
-ton|mass|907.18474|c|2=|tons tn
-oz|mass|0.028349523125|c|1|ounce ounces
-kg|mass|1|m|1|kilogram kilograms kilo kilos kgs
-tonne|mass|1000|m|2=|tonnes
-longton|mass|1016.0469088|c|2=|longtons
-g|mass|0.001|m|1|gram grams
+lb|mass|0.45359237|c|1|pound
+ton|mass|907.18474|c|2=|tn
+oz|mass|0.028349523125|c|1|ounce
+kg|mass|1|m|1|kilogram kilo
+tonne|mass|1000|m|2=|
+longton|mass|1016.0469088|c|2=|
+g|mass|0.001|m|1|gram
 pcf|density|12.24699399|c|1|lb/ft3
 lb/yd3|density|0.45359237|c|1|
 ton/yd3|density|907.18474|c|3|
@@ -131,11 +132,11 @@ in/ft|slope|1|c|3|
 %|slope|0.12|-|2|percent pct cm/m
 mm/m|slope|0.012|m|2|
 1:n|slope|12|-|2|
-deg|angle|1|-|3|degree degrees °
-h|time|3600|-|2|hr hrs hour hours
-min|time|60|-|1|mins minute minutes
-s|time|1|-|1|sec secs second seconds
-day|time|86400|-|2|days d
+deg|angle|1|-|3|degree °
+h|time|3600|-|2|hr hour
+min|time|60|-|1|minute
+s|time|1|-|1|sec second
+day|time|86400|-|2|d
 degF|temperature|1|c|1|f °f
 degC|temperature|1.8|m|1|c °c
 degF|temperature-difference|1|c|1|f °f
@@ -151,7 +152,7 @@ mm/h|speed|0.001|m|1|
 ft/h|speed|0.3048|c|2|fph
 m/h|speed|1|m|2|
 lbf|force|4.4482216152605|c|1|
-kip|force|4448.2216152605|c|3|kips
+kip|force|4448.2216152605|c|3|
 N|force|1|m|1|n
 kN|force|1000|m|3|kn
 psi|pressure|640.543912597512|c|1|lbf/in2 lb/in2
@@ -169,7 +170,7 @@ lb/ft2/h|evaporation|0.45359237|c|3|
 kg/m2/h|evaporation|0.09290304|m|3|
 %|ratio|0.01|-|2|percent pct
 :1|ratio|1|-|4|
-each|count|1|-|2|ea pc pcs piece pieces
+each|count|1|-|2|ea pc piece
 `;
 
 /** Units that are not written as a number and a name. */
@@ -272,10 +273,14 @@ export const unitsIn = (dimension: Dimension): readonly Unit[] =>
 export const unitsOf = <D extends Dimension>(dimension: D): readonly UnitId<D>[] =>
   unitsIn(dimension).map(({ id }) => id as UnitId<D>);
 
+/** An s behind two letters or more: `lbs`, `yards`. */
+const PLURAL = /(?<=..)s$/;
+
 /** Every unit an already normalised name may mean. */
 export function unitsNamed(name: string): readonly Unit[] {
   const { byAlias } = units();
-  return byAlias.get(name) ?? byAlias.get(name.toLowerCase()) ?? [];
+  const lower = name.toLowerCase();
+  return byAlias.get(name) ?? byAlias.get(lower) ?? byAlias.get(lower.replace(PLURAL, '')) ?? [];
 }
 
 type Usual = { readonly [S in System]: Unit };
