@@ -63,15 +63,10 @@ export function missingUnit(what: string, d: Dimension, number?: string, value =
   );
 }
 
-const PARTS: { readonly [D in Dimension]?: Example } = {
-  mass: ['"5 lb 4 oz"', '"2.4 kg"'],
-  time: '"1 h 30 min"',
-};
-
 export const missingPartUnit = (what: string, d: Dimension): Fault =>
   withExample(
     'missing-unit',
-    PARTS[d] ?? ['"12 ft 6 in"', '"3.8 m"'],
+    d === 'length' ? ['"12 ft 6 in"', '"3.8 m"'] : examplesOf(d, what),
     (e) => say`${{ what }} needs a unit behind each of its numbers, for example ${{ example: e }}`,
   );
 
@@ -176,8 +171,7 @@ export const bareArithmetic = (): Fault =>
 export const repeatedPoint = (index: number): Fault =>
   fault('repeated-point', say`corner ${{ index: index + 1 }} repeats the corner before it; leave it out`);
 
-export const badOption = (what: string, wanted: string): Fault =>
-  fault('wrong-type', say`${{ what }} must be ${{ wanted }}`);
+export const badOption = wrongType;
 
 export const doesNotFit = (what: string, inside: string): Fault =>
   fault('does-not-fit', say`${{ what }} must be smaller than ${{ inside }}`);

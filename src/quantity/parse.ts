@@ -52,7 +52,7 @@ export function tidy(text: string): string {
     )
     .replace(VULGAR, (sign) => ` ${sign.normalize('NFKC')}`)
     .replace(UNSEEN, '')
-    .replace(/[\u00ba\u02da]/g, '\u00b0')
+    .replace(/\u00ba/g, '\u00b0')
     .replace(/[\u2033\u201c\u201d\u201e\u3003]/g, '"')
     .replace(/[\u2032\u2018\u2019\u00b4`]/g, "'")
     .replace(/''/g, '"')
@@ -140,24 +140,18 @@ const TWO_UNITS: ReadonlyMap<string, readonly [string, string]> = /*#__PURE__*/ 
   ['deg', ['degF', 'degC']],
 ]);
 
-const SQUARE = /^(?:sq|square) (.+)$|^(.+) squared$/;
-const CUBE = /^(?:cu|cubic) (.+)$|^(.+) cubed$/;
+const POWER = /^(sq(?:uare)?|cu(?:bic)?) (.+)$|^(.+) (squ|cub)(?:ar)?ed$/;
 const PARTS: readonly Dimension[] = ['length', 'area', 'volume', 'mass', 'time'];
 
 /** `cubic yards` to `yd3`, `hour` to `h`; what is not known stays as it was. */
 function partName(part: string): string {
-  const square = SQUARE.exec(part);
-  const cube = CUBE.exec(part);
-  const found = square ?? cube;
-  const bare = found ? (found[1] ?? found[2] ?? '') : part.replace(/[23]$/, '');
-  const power = square ? '2' : cube ? '3' : part.slice(bare.length);
+  const [, before, behind, first, after] = POWER.exec(part) ?? [];
+  const bare = behind ?? first ?? part.replace(/[23]$/, '');
+  const kind = before ?? after;
+  const power = kind ? (kind.startsWith('s') ? '2' : '3') : part.slice(bare.length);
   const named = unitsNamed(bare).find((u) => PARTS.includes(u.dimension));
   return `${named ? named.id : bare}${power}`;
 }
-
-/** Tons with a word before them; without one a ton has 2,000 lb. */
-const TONS = /\b(long|metric|short) tons?\b/gi;
-const TON_NAMES: Record<string, string> = { long: 'longton', metric: 'tonne', short: 'ton' };
 
 /** The one spelling of a unit that the table knows. */
 function unitName(text: string): string {
@@ -167,8 +161,10 @@ function unitName(text: string): string {
     .trim()
     .replace(/per cent$/i, 'percent')
     .replace(/^lin(?:eal|ear)? (?=\S)/i, '')
-    .replace(/^metric (?=tonne)/i, '')
-    .replace(TONS, (_, kind: string) => TON_NAMES[kind.toLowerCase()] as string);
+    // Tons with a word before them; without one a ton has 2,000 lb.
+    .replace(/\bmetric ton(?:ne)?/i, 'tonne')
+    .replace(/\blong (?=ton)/i, 'long')
+    .replace(/\bshort (?=tons?\b)/i, '');
   if (unitsNamed(name).length > 0) return name;
   const temperature = /^(?:(?:deg|degrees?|°) ?)?(c|f|celsius|fahrenheit)$/i.exec(name);
   if (temperature) return (temperature[1] as string).charAt(0).toLowerCase();
@@ -303,15 +299,10 @@ function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Read
 /** `1e3`, which nobody writes on a tape. */
 const EXPONENT = /^[+-]?[\d.,]+e[+-]?\d/i;
 
-/** Hours and minutes, or minutes and seconds. */
-const CLOCK = /^(\d{1,3}):(\d\d)$/;
-
 const withoutApostrophes = (text: string): string => text.replace(/(\d)'(?=\d)/g, '$1');
 
 /** Signs and marks that make two readings of a text, with both of them. */
 function twoReadings(text: string, tidied: string, d: Dimension): readonly [string, string] | undefined {
-  if (d === 'time' && CLOCK.test(tidied))
-    return [tidied.replace(CLOCK, '$1 h $2 min'), tidied.replace(CLOCK, '$1 min $2 s')];
   if (SPACED.test(tidied)) {
     const parted = /(\d) (?=\d{3})/g;
     return [tidied.replace(parted, '$1'), tidied.replace(parted, '$1.')];
@@ -365,7 +356,6 @@ function readWritten(text: string, d: Dimension, what: string): Reading | Fault 
   if (EXPONENT.test(tidied)) return faults.exponent(what, text);
   const readings = twoReadings(text, tidied, d);
   if (readings) return textFaults.twoWays(what, text, ...readings);
-  if (APOSTROPHES.test(tidied)) return faults.writtenAs(what, text, `"${withoutApostrophes(tidied)}"`);
   const signed = /^([+-]) ?/.exec(tidied);
   const body = signed ? tidied.slice(signed[0].length) : tidied;
   const sign = signed?.[1] === '-' ? -1 : 1;

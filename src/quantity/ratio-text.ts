@@ -21,7 +21,7 @@ const ONE_IN = /^(\d[\d,.]*) in (\d[\d,.]*)$/i;
 const COLON = /^(\d+(?:\.\d+)?) ?: ?(\d+(?:\.\d+)?)$/;
 
 /** A length, and what it falls over: one word between two lengths, or a length and its own unit: `0.02 ft/ft`. */
-const FALL = /^([\d.].*?([a-z'"]+)) ?(?: in | over | per |\/) ?(\d.*[a-z'"]|\2)$/i;
+const FALL = /^([\d.].*?(?<![a-z])([a-z'"]+)) ?(?: in | over | per |\/) ?(\d.*[a-z'"]|\2)$/i;
 
 /** `1 in 10 ft`: an inch, or one of ten. */
 const HALF_NAMED = /^(\d[\d ./-]*) in (\d+(?:\.\d+)?) ?([a-z']+)$/i;

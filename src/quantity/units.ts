@@ -100,15 +100,15 @@ acre|area|4046.8564224|c|4|
 m2|area|1|m|2|sqm
 cm2|area|0.0001|m|2|
 mm2|area|0.000001|m|1|
-yd3|volume|0.764554857984|c|2=|cy cyd cuyd yard yds
+yd3|volume|0.764554857984|c|2=|cy cuyd yard yds
 ft3|volume|0.028316846592|c|2|cf cuft
 in3|volume|0.000016387064|c|2|
 gal|volume|0.003785411784|c|2|gallon
 qt|volume|0.000946352946|c|2|quart
 fl oz|volume|0.0000295735295625|c|1|floz fl_ounce fluid_oz fluid_ounce
 m3|volume|1|m|2=|cum
-L|volume|0.001|m|2|l litre liter ltr
-mL|volume|0.000001|m|1|ml millilitre milliliter
+L|volume|0.001|m|2|litre liter
+mL|volume|0.000001|m|1|millilitre milliliter
 cm3|volume|0.000001|m|1|
 lb|mass|0.45359237|c|1|pound
 ton|mass|907.18474|c|2=|tn
@@ -137,15 +137,15 @@ h|time|3600|-|2|hr hour
 min|time|60|-|1|minute
 s|time|1|-|1|sec second
 day|time|86400|-|2|d
-degF|temperature|1|c|1|f °f
-degC|temperature|1.8|m|1|c °c
-degF|temperature-difference|1|c|1|f °f
-degC|temperature-difference|1.8|m|1|c °c
+degF|temperature|1|c|1|f
+degC|temperature|1.8|m|1|c
+degF|temperature-difference|1|c|1|f
+degC|temperature-difference|1.8|m|1|c
 degF-h|temperature-time|1|c|1|f-h °f-h
 degC-h|temperature-time|1.8|m|1|c-h °c-h
 mph|speed|1609.344|c|2|mi/h
 ft/s|speed|1097.28|c|2|fps
-km/h|speed|1000|m|2|kph kmh kmph
+km/h|speed|1000|m|2|kph kmh
 m/s|speed|3600|m|2|
 in/h|speed|0.0254|c|2|
 mm/h|speed|0.001|m|1|
@@ -153,18 +153,18 @@ ft/h|speed|0.3048|c|2|fph
 m/h|speed|1|m|2|
 lbf|force|4.4482216152605|c|1|
 kip|force|4448.2216152605|c|3|
-N|force|1|m|1|n
-kN|force|1000|m|3|kn
+N|force|1|m|1|
+kN|force|1000|m|3|
 psi|pressure|640.543912597512|c|1|lbf/in2 lb/in2
 ksi|pressure|640543.912597512|c|3|kip/in2
 psf|pressure|4.4482216152605|c|1|lbf/ft2 lb/ft2
 ksf|pressure|4448.2216152605|c|3|kip/ft2
-MPa|pressure|92903.04|m|2|mpa n/mm2 mn/m2
-kPa|pressure|92.90304|m|2|kpa kn/m2
+MPa|pressure|92903.04|m|2|n/mm2 mn/m2
+kPa|pressure|92.90304|m|2|kn/m2
 yd3/h|volume-rate|0.764554857984|c|2|yd/h
 m3/h|volume-rate|1|m|2|
 gal/min|volume-rate|0.22712470704|c|2|gpm
-L/s|volume-rate|3.6|m|2|l/s
+L/s|volume-rate|3.6|m|2|
 ft3/s|volume-rate|101.9406477312|c|3|cfs
 lb/ft2/h|evaporation|0.45359237|c|3|
 kg/m2/h|evaporation|0.09290304|m|3|
@@ -194,14 +194,10 @@ let registry: Registry | undefined;
 
 const idKey = (dimension: Dimension, id: string): string => `${dimension} ${id}`;
 
-/** What is left of a whole number when these primes are taken out of it. */
-function without(primes: readonly bigint[], whole: bigint): bigint {
-  const prime = primes.find((p) => whole % p === BigInt(0));
-  return prime === undefined ? whole : without(primes, whole / prime);
-}
-
+/** What is left of the digits without twos and fives. */
 function divisorOf(factor: string): number | bigint {
-  const rest = without([BigInt(2), BigInt(5)], BigInt(factor.replace('.', '')));
+  let rest = BigInt(factor.replace('.', ''));
+  for (const prime of [2, 5].map(BigInt)) while (rest % prime === BigInt(0)) rest /= prime;
   return rest > Number.MAX_SAFE_INTEGER ? rest : Number(rest);
 }
 
@@ -224,6 +220,7 @@ function readRow(row: string): { unit: Unit; aliases: string[] } {
     unit,
     aliases: [
       id,
+      id.toLowerCase(),
       ...aliases
         .split(' ')
         .filter(Boolean)
