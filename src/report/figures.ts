@@ -2,8 +2,8 @@
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { familyNamed, isNamedByUnit } from '../reckoning/system';
-import { clockTime, writtenTime } from './clock';
-import { groupLabel, isName, isNamedByUser, labelText, listLabel } from './labels';
+import { clockTime, timeOfDay, writtenTime } from './clock';
+import { groupLabel, isByClock, isName, isNamedByUser, labelText, listLabel } from './labels';
 import type { Cells } from './lines';
 import { nameText, quantityText, type View, wordText } from './view';
 
@@ -111,7 +111,8 @@ const textIn = (name: string, text: string, view: View): string =>
 /** A figure on one line. */
 export function figureText(name: string, figure: Plain, given: View): string {
   const view = asNamed(name, given);
-  if (isQuantity(figure)) return quantityText(figure, view);
+  if (isQuantity(figure))
+    return isByClock(name) ? timeOfDay(figure as Quantity<'time'>, view) : quantityText(figure, view);
   if (typeof figure === 'boolean')
     return wordText(figure ? 'yes' : name === 'regular' ? 'not needed' : 'no', view);
   if (typeof figure === 'number') return String(figure);

@@ -18,6 +18,7 @@ const TRADE: Readonly<Record<string, string>> = {
   regular: 'at regular intervals',
   runLength: 'length of a run',
   shrinkage: 'shrinkage, loose to compacted',
+  waterCement: 'water-cement ratio',
   workFrom: 'work starts',
   workTo: 'work ends',
 };
@@ -90,3 +91,9 @@ const NAMES: ReadonlySet<string> = new Set([
 
 /** True where the text of a figure is a name that somebody gave. */
 export const isName = (figure: string): boolean => NAMES.has(figure);
+
+/** Inputs that are times of day; a job puts them in as the time since midnight. */
+const BY_CLOCK: ReadonlySet<string> = new Set(['firstTruckAt', 'startAt', 'placedAt']);
+
+/** True where a time is told by the clock. */
+export const isByClock = (name: string): boolean => BY_CLOCK.has(name);

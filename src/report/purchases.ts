@@ -23,29 +23,61 @@ export interface PurchaseRow {
 
 const itemText = (item: TakeItem, view: View): string => wordText(ITEM_NAMES[item], view);
 
-function kindText(of: Purchase['of'], view: View): string {
+/** What says by itself what it is: no yard needs to be told that `crusher-run` is a material. */
+const SPEAKING: ReadonlySet<string> = new Set([
+  'bar',
+  'day',
+  'form',
+  'kind',
+  'material',
+  'measured',
+  'mix',
+  'strength',
+  'strengthClass',
+  'style',
+]);
+
+/** A word to choose from as it is spoken, where the language has no other for it: `crushed-stone` to `crushed stone`. */
+function choiceText(word: string, view: View): string {
+  const text = wordText(word, view);
+  return text === word ? word.replaceAll('-', ' ') : text;
+}
+
+function kindText({ item, of }: Purchase, view: View): string {
   return Object.entries(of)
+    .filter(([, value]) => value !== ITEM_NAMES[item])
     .map(([name, value]) => {
       const text = isQuantity(value)
         ? quantityText(value, view)
         : isName(name)
           ? value
-          : wordText(value, view);
-      return name === 'bar' || name === 'style' || name === 'kind' || name === 'measured'
-        ? text
-        : `${labelText(name, view)} ${text}`;
+          : choiceText(value, view);
+      return SPEAKING.has(name) ? text : `${labelText(name, view)} ${text}`;
     })
     .join(', ');
 }
 
 /** The purchases of a take-off as rows. */
-export const purchaseRowsOf = ({ purchases }: JobTakeoffFigures, view: View): PurchaseRow[] =>
-  purchases.map(({ item, of, quantity, by }) => ({
-    item: itemText(item, view),
-    kind: kindText(of, view),
-    quantity: quantityText(quantity, view),
-    elements: by.map(({ element }) => element).join(', '),
+export const purchaseRowsOf = (
+  { purchases }: Pick<JobTakeoffFigures, 'purchases'>,
+  view: View,
+): PurchaseRow[] =>
+  purchases.map((purchase) => ({
+    item: itemText(purchase.item, view),
+    kind: kindText(purchase, view),
+    quantity: quantityText(purchase.quantity, view),
+    elements: purchase.by.map(({ element }) => element).join(', '),
   }));
+
+/** What is on the list and comes on no truck: work, and what leaves the site. */
+const NOT_DELIVERED: ReadonlySet<TakeItem> = new Set(['haul-away', 'saw-cut']);
+
+/** What is delivered to a job, as rows. */
+export const deliveryRows = ({ takeoff }: ReckonedJob, view: View): PurchaseRow[] =>
+  purchaseRowsOf(
+    { purchases: takeoff.figures.purchases.filter(({ item }) => !NOT_DELIVERED.has(item)) },
+    view,
+  );
 
 /** The purchase list of a job as rows. */
 export const purchaseRows = ({ takeoff }: ReckonedJob, view: View = {}): PurchaseRow[] =>
