@@ -147,6 +147,8 @@ type Ratio = Quantity<'ratio'>;
 const ONE = constant(() => ratio('1:1'));
 const UPRIGHT = constant(() => ratio('0:1'));
 const FULL = constant(() => slope('100%'));
+/** One in three: as steep as a bank is mown. */
+const STEEP = constant(() => slope('1:3'));
 /** A pound on 1,000 ft2. */
 const ONE_POUND = constant(() => mass('1 lb').over(area('1000 ft2')));
 const POOR = constant(() => ratio('70%'));
@@ -216,6 +218,7 @@ function sloped({ fall: f, over: o }: Part<'ground'>, pad: Pad): Partial<Backfil
     const caution = groundSlope.sign() < 0 ? cautions.groundRunsBack : cautions.flatGround;
     pad.caution(caution(rule.least, groundSlope, rule.source));
   }
+  if (groundSlope.greaterThan(STEEP())) pad.caution(cautions.steepGround(STEEP(), groundSlope));
   return { groundSlope };
 }
 

@@ -72,6 +72,24 @@ export const isNamedByUser = (group: string): boolean => NAMED_BY_USER.has(group
 export const memberLabel = (group: string, name: string, view: View): string =>
   NAMED_BY_USER.has(group) ? name : labelText(name, view);
 
+/** Inputs that are a time of day. */
+const TIMES_OF_DAY: ReadonlySet<string> = new Set([
+  'finishAt',
+  'finishedAt',
+  'firstTruckAt',
+  'now',
+  'placedAt',
+  'rainAt',
+  'sheenAt',
+  'startAt',
+  'sunset',
+  'workFrom',
+  'workTo',
+]);
+
+/** True for an input that is a time of day. */
+export const isTimeOfDay = (name: string): boolean => TIMES_OF_DAY.has(name);
+
 /** Figures and inputs whose text is a name that somebody gave, a mark or a designation: no language has a word for it. */
 const NAMES: ReadonlySet<string> = new Set([
   'name',
@@ -91,9 +109,3 @@ const NAMES: ReadonlySet<string> = new Set([
 
 /** True where the text of a figure is a name that somebody gave. */
 export const isName = (figure: string): boolean => NAMES.has(figure);
-
-/** Inputs that are times of day; a job puts them in as the time since midnight. */
-const BY_CLOCK: ReadonlySet<string> = new Set(['firstTruckAt', 'startAt', 'placedAt']);
-
-/** True where a time is told by the clock. */
-export const isByClock = (name: string): boolean => BY_CLOCK.has(name);

@@ -23,8 +23,8 @@ export interface PurchaseRow {
 
 const itemText = (item: TakeItem, view: View): string => wordText(ITEM_NAMES[item], view);
 
-/** What says by itself what it is: no yard needs to be told that `crusher-run` is a material. */
-const SPEAKING: ReadonlySet<string> = new Set([
+/** Kinds, designations and names, which need no word before them: no yard must be told that crushed stone is a material. */
+const BARE: ReadonlySet<string> = new Set([
   'bar',
   'day',
   'form',
@@ -37,22 +37,37 @@ const SPEAKING: ReadonlySet<string> = new Set([
   'style',
 ]);
 
+/** Names that whoever wrote the job gave; no language has a word for them. */
+const GIVEN: ReadonlySet<string> = new Set(['day', 'mix']);
+
 /** A word to choose from as it is spoken, where the language has no other for it: `crushed-stone` to `crushed stone`. */
 function choiceText(word: string, view: View): string {
   const text = wordText(word, view);
   return text === word ? word.replaceAll('-', ' ') : text;
 }
 
+/** Sizes that are told together, as `1-1/2 in × 5-1/2 in × 16 ft`, where all but the last are there. */
+const TOGETHER: readonly (readonly string[])[] = [
+  ['thickness', 'height', 'length'],
+  ['pieceWidth', 'pieceLength'],
+];
+
+function sizeOf(name: string, value: Purchase['of'][string], view: View): string {
+  if (isQuantity(value)) return quantityText(value, view);
+  return isName(name) || GIVEN.has(name) ? value : choiceText(value, view);
+}
+
+/** Of what kind and size: what is told together first comes where its first size stands. */
 function kindText({ item, of }: Purchase, view: View): string {
+  const sizes =
+    TOGETHER.map((names) => names.filter((name) => name in of)).find(({ length }) => length > 1) ?? [];
   return Object.entries(of)
     .filter(([, value]) => value !== ITEM_NAMES[item])
-    .map(([name, value]) => {
-      const text = isQuantity(value)
-        ? quantityText(value, view)
-        : isName(name)
-          ? value
-          : choiceText(value, view);
-      return SPEAKING.has(name) ? text : `${labelText(name, view)} ${text}`;
+    .flatMap(([name, value]) => {
+      const text = sizeOf(name, value, view);
+      if (name === sizes[0]) return [sizes.map((each) => sizeOf(each, of[each] as never, view)).join(' × ')];
+      if (sizes.includes(name)) return [];
+      return [BARE.has(name) ? text : `${labelText(name, view)} ${text}`];
     })
     .join(', ');
 }

@@ -10,8 +10,9 @@ import { revive } from '../reckoning/revive';
 import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { hoursIn } from './clock';
+import { carriedOf } from './crew';
 import { crewDay, isDay } from './day-page';
-import { type Entry, entriesOf, entryOf, FOR_CHOOSING, ownOf, type Plain } from './figures';
+import { type Entry, entriesOf, entryOf, ownOf, type Plain } from './figures';
 import { labelText, placeText } from './labels';
 import { purchaseRowsOf } from './purchases';
 import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
@@ -184,17 +185,18 @@ function blockOf(result: ResultParts<FigureSet>, { input, of }: Partial<WithInpu
   const full = view.detail !== 'crew';
   const system = view.system ?? result.system;
   const day = !full && isDay(result);
-  const told = day ? crewDay(result.figures as DayPlanFigures) : result.figures;
   const isJob = result.id === 'job-takeoff';
-  const read = isJob ? { ...told, purchases: [] } : told;
+  const told = day ? crewDay(result.figures as DayPlanFigures) : result.figures;
+  const read = (isJob ? { ...told, purchases: [] } : told) as Plain;
+  const shown = full ? { given: input, figures: read } : carriedOf(result.id, input, read);
   const figures = [
-    ...entriesOf(ownOf(read as Plain, system, full ? undefined : FOR_CHOOSING) as object, view),
+    ...entriesOf(ownOf(shown.figures, system) as object, view),
     ...(isJob ? purchasesEntry(told as JobTakeoffFigures, view) : []),
   ];
   const isReference = ({ table }: Entry): boolean => table?.head.includes(labelText('source', view)) === true;
   return {
     title: [wordText(result.title, view), of].filter(Boolean).join(', '),
-    input: day ? [] : inputEntries(input, view),
+    input: day ? [] : inputEntries(shown.given, view),
     figures: full ? figures : figures.filter((entry) => !isReference(entry)),
     working: full ? workingOf(result, view) : [],
     assumed: full ? assumedEntries(result.assumed, view) : [],
