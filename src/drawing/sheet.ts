@@ -360,7 +360,8 @@ export class Sheet {
     if (this.crowdedOut > 0) {
       this.note(this.text(say`${{ count: this.crowdedOut }} more texts have no room; draw the plan wider`));
     }
-    const { calls, legend, key, notes, listed } = this;
+    const { calls, legend, notes, listed } = this;
+    const key = [...this.key].sort((a, b) => Number(a.number) - Number(b.number));
     const below: Legend = { calls, legend, key, notes, listed };
     const { rows, bottom } = rowsBelow(below, {
       top: this.frame.bounds.bottom + this.size * 0.4,

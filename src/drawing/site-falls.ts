@@ -43,14 +43,82 @@ function arrowBox(sheet: Sheet, ring: readonly PlanPoint[], u: PagePoint): Box |
   return sheet.room.choose(boxes.slice(1).concat(boxes.slice(0, 1)));
 }
 
+/** How far from the middle of the free play of a box it may lie, the middle last: names stand there. */
+const PLAY = [-0.5, 0.5, -0.9, 0.9, 0];
+
+/** Where an arrow and its slope stand as one. */
+interface Told {
+  readonly arrow: PagePoint;
+  readonly half: number;
+  readonly text: Box;
+}
+
+/** An arrow with its slope beside it, or above one that runs across, where both lie within the element. */
+function arrowWithText(
+  sheet: Sheet,
+  ring: readonly PlanPoint[],
+  u: PagePoint,
+  text: string,
+): Told | undefined {
+  const { from, to } = extentOf(ring);
+  const [low, high] = [sheet.frame.at(from), sheet.frame.at(to)];
+  const [wide, tall] = [Math.abs(high.x - low.x), Math.abs(high.y - low.y)];
+  const middle = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 };
+  const long = Math.min(LONG * sheet.size, 0.5 * (Math.abs(u.x) * wide + Math.abs(u.y) * tall));
+  const { width: w, height: h } = sheet.boxOf(text, middle);
+  const [aw, ah, gap] = [
+    Math.abs(u.x) * long + sheet.size,
+    Math.abs(u.y) * long + sheet.size,
+    sheet.size * 0.3,
+  ];
+  const beside = ah > aw;
+  const width = beside ? aw + gap + w : Math.max(aw, w);
+  const height = beside ? Math.max(ah, h) : ah + gap + h;
+  const [playX, playY] = [(wide - width) / 2, (tall - height) / 2];
+  if (playX < 0 || playY < 0) return undefined;
+  const boxes = PLAY.flatMap((down) =>
+    PLAY.map((along) => ({
+      x: middle.x + along * playX,
+      y: middle.y + down * playY,
+      width,
+      height,
+      turn: 0,
+    })),
+  );
+  const box = sheet.room.choose(boxes);
+  if (!box) return undefined;
+  const [left, top] = [box.x - width / 2, box.y - height / 2];
+  return {
+    arrow: beside ? { x: left + aw / 2, y: box.y } : { x: box.x, y: top + h + gap + ah / 2 },
+    half: long / 2,
+    text: {
+      x: beside ? left + aw + gap + w / 2 : box.x,
+      y: beside ? box.y : top + h / 2,
+      width: w,
+      height: h,
+      turn: 0,
+    },
+  };
+}
+
+const drawArrow = (sheet: Sheet, at: PagePoint, u: PagePoint, half: number): void =>
+  sheet.draw('path', { d: arrowPath(at, u, half, HEAD * sheet.size), ...ARROW, class: 'fall' });
+
 function drawFall(sheet: Sheet, { slope, way }: Fall, ring: readonly PlanPoint[]): boolean {
   if (!way) return false;
   const u = pageWay(way);
+  const text = sheet.quantity(slope);
+  const both = arrowWithText(sheet, ring, u, text);
+  if (both) {
+    drawArrow(sheet, both.arrow, u, both.half);
+    sheet.write(text, both.text, { class: 'slope' });
+    return true;
+  }
   const box = arrowBox(sheet, ring, u);
   if (!box) return false;
   const { x, y, width } = box;
-  sheet.draw('path', { d: arrowPath({ x, y }, u, width / 2, HEAD * sheet.size), ...ARROW, class: 'fall' });
-  sheet.label(sheet.quantity(slope), { x, y }, { gap: sheet.size * 0.7, class: 'slope', prefer: [0, 180] });
+  drawArrow(sheet, { x, y }, u, width / 2);
+  sheet.label(text, { x, y }, { gap: sheet.size * 0.7, class: 'slope', prefer: [0, 180] });
   return true;
 }
 

@@ -7,9 +7,10 @@
  * what of it is pure and alive, `M = A × r ÷ (p × g)`.
  */
 import { gradeLimits } from '../grade/limits';
+import * as faults from '../quantity/faults';
 import { area, constant, mass, ratio, slope, time } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
-import { type Calculation, define } from '../reckoning/calculation';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { type Field, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
@@ -63,7 +64,7 @@ export interface TopsoilInput {
 export interface SeedInput {
   /** Area. */
   readonly area: QuantityInput<'area'>;
-  /** Pure live seed on an area: 4 lb on 1,000 ft2 is `0.004 lb/ft2`. */
+  /** Pure live seed on an area: `4 lb per 1000 ft2`. */
   readonly rate: QuantityInput<'mass-per-area'>;
   /** Share of the bag that is the seed, by its label. */
   readonly purity?: QuantityInput<'ratio'>;
@@ -75,7 +76,7 @@ export interface SeedInput {
 export interface StrawInput {
   /** Area. */
   readonly area: QuantityInput<'area'>;
-  /** Straw on an area: 70 lb on 1,000 ft2 is `0.07 lb/ft2`. */
+  /** Straw on an area: `70 lb per 1000 ft2`. */
   readonly rate: QuantityInput<'mass-per-area'>;
   /** Weight of a bale, where bales are wanted. */
   readonly bale?: QuantityInput<'mass'>;
@@ -146,6 +147,8 @@ type Ratio = Quantity<'ratio'>;
 const ONE = constant(() => ratio('1:1'));
 const UPRIGHT = constant(() => ratio('0:1'));
 const FULL = constant(() => slope('100%'));
+/** One in three: as steep as a bank is mown. */
+const STEEP = constant(() => slope('1:3'));
 /** A pound on 1,000 ft2. */
 const ONE_POUND = constant(() => mass('1 lb').over(area('1000 ft2')));
 const POOR = constant(() => ratio('70%'));
@@ -215,11 +218,16 @@ function sloped({ fall: f, over: o }: Part<'ground'>, pad: Pad): Partial<Backfil
     const caution = groundSlope.sign() < 0 ? cautions.groundRunsBack : cautions.flatGround;
     pad.caution(caution(rule.least, groundSlope, rule.source));
   }
+  if (groundSlope.greaterThan(STEEP())) pad.caution(cautions.steepGround(STEEP(), groundSlope));
   return { groundSlope };
 }
 
+/** What can be made good. */
+const PARTS = ['gap', 'topsoil', 'seed', 'straw', 'ground'] as const;
+
 function reckon(input: Parsed, pad: Pad): BackfillFigures {
   const { gap, topsoil, seed, straw, ground, age, freezes } = input;
+  if (!PARTS.some((part) => input[part])) refuse('', faults.giveSomeOf(PARTS));
   const figures = {
     ...(gap ? filled(gap, pad) : {}),
     ...(topsoil ? spread(topsoil, pad) : {}),
@@ -275,7 +283,7 @@ function door(): Field<Parsed> {
       age: maybe(quantity('time', 'age', 'positive', CONCRETE_AGE)),
       freezes: maybe(yesOrNo('freezes')),
     },
-    anyOf(given('gap'), given('topsoil'), given('seed'), given('straw'), given('ground')),
+    anyOf(...PARTS.map((part) => given(part))),
   );
 }
 
@@ -284,7 +292,7 @@ function door(): Field<Parsed> {
  *
  * @param input - the gap along the edges, topsoil, seed, straw and the fall of the ground, each where it is wanted
  * @returns what to bring of each, and the fall
- * @throws {InputError} `too-many` bales; quantities that cannot be read or are not greater than zero
+ * @throws {InputError} `give-one-of` where none is given; `too-many` bales; quantities that cannot be read or are not greater than zero
  * @source closed forms; rates of seed from Cornell University, the University of Minnesota and a conservation district
  * @example
  * ```ts

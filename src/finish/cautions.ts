@@ -76,6 +76,16 @@ export const flatGround = (limit: Quantity<'slope'>, actual: Quantity<'slope'>, 
   source,
 });
 
+/** A mower and a person still stand on it. */
+export const steepGround = (limit: Quantity<'slope'>, actual: Quantity<'slope'>): Caution => ({
+  code: 'steep-ground',
+  severity: 'note',
+  ...say`ground that falls ${{ actual }}, more than ${{ limit }}, washes out before grass holds it, and no mower stands on it: flatten it, hold it by a low wall, or cover it with matting and plants`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
 export const groundRunsBack = (
   limit: Quantity<'slope'>,
   actual: Quantity<'slope'>,

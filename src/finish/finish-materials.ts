@@ -7,11 +7,12 @@
  * coverage is never assumed: makers' data sheets tell it, and published ones, which lie far apart, stand beside.
  */
 import { POUR } from '../pour/ordinary';
+import * as faults from '../quantity/faults';
 import { constant, ratio } from '../quantity/make';
 import { nextSize, sizesOf } from '../quantity/next-size';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
-import { type Calculation, define } from '../reckoning/calculation';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
 import {
   choice,
   type Field,
@@ -324,8 +325,12 @@ function heed({ liquids = [], powders = [], color, sealant, airEntrained }: Pars
   if (liquids.length > 0 || sealant) pad.caution(cautions.readTheLabel);
 }
 
+/** What goes onto the slab and into its joints. */
+const PARTS = ['liquids', 'powders', 'color', 'sealant'] as const;
+
 function reckon(input: Parsed, pad: Pad): FinishMaterialsFigures {
   const { area: A, allowance: a, liquids, powders, color, sealant } = input;
+  if (!PARTS.some((part) => input[part])) refuse('', faults.giveSomeOf(PARTS));
   const job = { A, a };
   const compound = liquids?.some(({ kind }) => kind === 'curing-compound');
   const figures = {
@@ -420,7 +425,7 @@ function door(): Field<Parsed> {
       ),
       airEntrained: maybe(yesOrNo('airEntrained')),
     },
-    anyOf(given('liquids'), given('powders'), given('color'), given('sealant')),
+    anyOf(...PARTS.map((part) => given(part))),
   );
 }
 
@@ -429,7 +434,7 @@ function door(): Field<Parsed> {
  *
  * @param input - area and allowance; liquids, powders, color and joints, each as its data sheet tells
  * @returns each with the allowance, and what published texts ask of curing compound
- * @throws {InputError} `too-many` containers; quantities that cannot be read or are not greater than zero
+ * @throws {InputError} `give-one-of` where nothing is given; `too-many` containers; quantities that cannot be read or are not greater than zero
  * @source arithmetic; published coverages of curing compound from UFGS 03372 and a survey of the National Academies
  * @example
  * ```ts

@@ -6,7 +6,8 @@
  */
 
 import { small } from '../grade/marks';
-import { length, ratio } from '../quantity/make';
+import { ratio } from '../quantity/make';
+import { type Paired, paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { choice, eitherBy, type Field, fields, quantity, wholeNumber } from '../reckoning/fields';
@@ -43,14 +44,17 @@ export type Board = { readonly nominal: BoardName } | { readonly thickness: Leng
 
 const NAMES = ['1x4', '1x6', '1x8', '1x10', '1x12', '2x4', '2x6', '2x8', '2x10', '2x12'] as const;
 
-/** Inches of a planed and dried board, by the number that it is named for. */
-const THICK: Readonly<Record<string, string>> = { '1': '3/4 in', '2': '1 1/2 in' };
-const HIGH: Readonly<Record<string, string>> = {
-  '4': '3 1/2 in',
-  '6': '5 1/2 in',
-  '8': '7 1/4 in',
-  '10': '9 1/4 in',
-  '12': '11 1/4 in',
+/** A planed and dried board, by the number that it is named for; Canadian lumber has round millimeters for the same. */
+const THICK: Readonly<Record<string, Paired<'length'>>> = /*#__PURE__*/ {
+  '1': paired('length', '3/4 in', '19 mm'),
+  '2': paired('length', '1 1/2 in', '38 mm'),
+};
+const HIGH: Readonly<Record<string, Paired<'length'>>> = /*#__PURE__*/ {
+  '4': paired('length', '3 1/2 in', '89 mm'),
+  '6': paired('length', '5 1/2 in', '140 mm'),
+  '8': paired('length', '7 1/4 in', '184 mm'),
+  '10': paired('length', '9 1/4 in', '235 mm'),
+  '12': paired('length', '11 1/4 in', '286 mm'),
 };
 
 /** How a board is read. */
@@ -76,10 +80,9 @@ export interface BoardSize {
 export function sizeOf(given: Board, system: System): BoardSize {
   if (!('nominal' in given)) return given;
   const [thick = '', high = ''] = given.nominal.split('x');
-  const unit = system === 'metric' ? 'mm' : 'in';
   return {
-    thickness: length(THICK[thick] as string).in(unit),
-    height: length(HIGH[high] as string).in(unit),
+    thickness: (THICK[thick] as Paired<'length'>).as(system),
+    height: (HIGH[high] as Paired<'length'>).as(system),
   };
 }
 

@@ -10,6 +10,7 @@ import {
   editsOn,
   graphAt,
   isFollowed,
+  otherIn,
   othersOf,
   type Predicted,
   predicted,
@@ -73,11 +74,13 @@ export function byHand(
   const base = followed ? (predicted(scene, steps) as Predicted) : readOff(scene, result.figures);
   const ofClaims = editsOn('claim', own);
   return scene.nodes.map((node, i) => {
-    if (node === undefined) return byClaims(scene, ofClaims, base, twisted)[i] as number;
+    if (node === undefined)
+      return byClaims(scene, ofClaims, base, twisted, otherIn(scene, gives))[i] as number;
     const claim = scene.claims[i] as ReadClaim;
     const kept = gives[node] ?? Number.NaN;
     const wrong = ofClaims.find(({ figure }) => figure === claim.figure)?.twist;
     if (!wrong) return kept;
+    if (wrong.of) return otherIn(scene, gives)(wrong.of);
     // What goes wrong at last goes wrong with the number as it stood there, or as it was before.
     const last = twisted(kept, wrong);
     return isWritten(last, claim) ? last : miswrittenBy(roundedBy(node), raw[node] as number, wrong);

@@ -1,7 +1,10 @@
 /** Slips of a claimed figure itself: reckoned rightly, and written down wrongly or for another. */
 import { numberShown, type Quantity, unitShown } from '../quantity/quantity';
+import { type Unit, unitOf } from '../quantity/units';
 import { say } from '../reckoning/words';
-import { figuresIn } from './figure-places';
+import { figuresIn, pathOf } from './figure-places';
+import { stepOf } from './graph';
+import type { Path } from './input-places';
 import { outcomeTwists, type Twisted, unitWritten } from './outcome-slips';
 import { siOf, siOfUnit } from './scale';
 import type { Scene } from './scene';
@@ -29,7 +32,70 @@ function* writtenSlips(scene: Scene, i: number): Generator<Slip> {
     unitShown(claimed).form === 'feet-inches' ? undefined : places,
   ))
     for (const edits of editsFor(scene, i, twist))
-      yield { code, weight, says: () => say`${{ figure }}, ${{ reckoned: like }}, ${how()}`, edits, figure };
+      yield {
+        code,
+        weight,
+        says: () => say`${{ figure }}, ${{ reckoned: like }}, ${{ how: how() }}`,
+        edits,
+        figure,
+      };
+}
+
+/** The unit in which a figure is reckoned before it is turned into that of the claim: yards are reckoned in feet. */
+function reckonedIn(claimed: Quantity, given: Quantity | undefined): Unit | undefined {
+  const own = unitShown(claimed);
+  const before =
+    own.id === 'yd3' ? unitOf('volume', 'ft3') : own.id === 'yd2' ? unitOf('area', 'ft2') : undefined;
+  const other = before ?? (given && unitShown(given));
+  return other === undefined || other.id === own.id || other.form || other.offset ? undefined : other;
+}
+
+/** It is as likely that a number is written wrongly there as that it is in any one step. */
+const BEFORE = 0.5;
+
+/** Digits that go wrong before it is turned into the unit of the claim. */
+function* writtenBefore(scene: Scene, i: number): Generator<Slip> {
+  const { figure, reckoned, claimed } = scene.claims[i] as Scene['claims'][number];
+  const node = scene.graph[scene.nodes[i] ?? -1];
+  const unit = reckonedIn(claimed, node?.step.gives);
+  if (!unit || reckoned.dimension === 'money') return;
+  const like = reckoned.in(unit.id as never) as Quantity;
+  for (const { code, weight, twist, how } of outcomeTwists(like, undefined)) {
+    if (!twist.digits) continue;
+    for (const edits of editsFor(scene, i, twist))
+      yield {
+        code,
+        weight: weight * BEFORE,
+        says: () => say`${{ figure }}, ${{ reckoned: like }}, ${{ how: how() }}`,
+        edits,
+        figure,
+      };
+  }
+}
+
+/** Turned from the unit of the job into that of the claim the wrong way: divided where it is multiplied. */
+function* upsideDown(scene: Scene, i: number): Generator<Slip> {
+  const { figure, reckoned, claimed } = scene.claims[i] as Scene['claims'][number];
+  const [own, other] = [unitWritten(reckoned), unitWritten(claimed)];
+  const { dimension } = reckoned;
+  if (
+    own === other ||
+    own.offset ||
+    own.form === 'one-in' ||
+    other.form === 'one-in' ||
+    dimension === 'money'
+  )
+    return;
+  // The number of the one times the factor of the other, twice over.
+  const factor = siOfUnit(other) / siOfUnit(own);
+  yield {
+    code: 'converted-upside-down',
+    weight: own.system === other.system ? 2 : 8,
+    says: () =>
+      say`${{ figure }}, ${{ reckoned }}, was turned into ${{ unit: other.id }} the wrong way, divided where it is multiplied or the reverse`,
+    edits: [{ on: 'claim', figure, twist: { unit: 1, times: [String(factor * factor), '1'] } }],
+    figure,
+  };
 }
 
 /** Rounded down to the step of the trade, or to one of the input, where it is to be rounded up. */
@@ -65,11 +131,16 @@ function* roundedSlips(scene: Scene, i: number): Generator<Slip> {
     };
 }
 
+/** What is easily taken for another kind: an area for a length around it. */
+const KINDRED: ReadonlySet<string> = /*#__PURE__*/ new Set(['area length', 'length area']);
+const UNLIKE = 0.3;
+
 /** Names of figures that are easily taken for each other. */
-const codeFor = (q: Quantity, other: Quantity): readonly [SlipCode, number] => {
+function codeFor(q: Quantity, other: Quantity): readonly [SlipCode, number] {
   if (q.dimension === 'money' && other.dimension === 'money') return ['unit-price-for-total', 9];
-  return ['other-figure', q.dimension === other.dimension ? 6 : 2];
-};
+  if (q.dimension === other.dimension) return ['other-figure', 6];
+  return ['other-figure', KINDRED.has(`${q.dimension} ${other.dimension}`) ? 2 : UNLIKE];
+}
 
 const MOST = 40;
 
@@ -83,8 +154,7 @@ const easilyTaken = (figures: object): ReturnType<typeof figuresIn> => {
 /** Another figure of the result, whose number stands under this name. */
 function* otherSlips(scene: Scene, i: number): Generator<Slip> {
   const { figure, reckoned, claimed } = scene.claims[i] as Scene['claims'][number];
-  const own = siOf(reckoned);
-  if (own === 0 || unitShown(claimed).form === 'one-in') return;
+  if (siOf(reckoned) === 0 || unitShown(claimed).form === 'one-in') return;
   for (const { at, quantity } of easilyTaken(scene.result.figures)) {
     if (
       at === figure ||
@@ -95,12 +165,16 @@ function* otherSlips(scene: Scene, i: number): Generator<Slip> {
       continue;
     const [code, weight] = codeFor(reckoned, quantity);
     const same = quantity.dimension === reckoned.dimension;
-    const si = same ? siOf(quantity) : numberOf(quantity) * siOfUnit(unitWritten(claimed));
+    const si = siOf(quantity);
+    const scale = same ? 1 : (numberOf(quantity) * siOfUnit(unitWritten(claimed))) / si;
+    // A count is whole, whatever its number was taken from.
+    if (reckoned.dimension === 'count' && !Number.isInteger(Number((si * scale).toFixed(9)))) continue;
+    const of = { path: pathOf(at) as Path, step: stepOf(quantity, scene.graph), si, scale };
     yield {
       code,
       weight,
       says: () => say`${{ other: at }}, ${{ quantity }}, stands in the place of ${{ figure }}`,
-      edits: [{ on: 'claim', figure, twist: { unit: 1, times: [String(si), String(own)] } }],
+      edits: [{ on: 'claim', figure, twist: { unit: 1, of } }],
       figure,
     };
   }
@@ -113,6 +187,8 @@ const numberOf = (q: Quantity): number =>
 export const claimSlips = (scene: Scene): Slip[] =>
   scene.claims.flatMap((_, i) => [
     ...writtenSlips(scene, i),
+    ...writtenBefore(scene, i),
+    ...upsideDown(scene, i),
     ...roundedSlips(scene, i),
     ...otherSlips(scene, i),
   ]);

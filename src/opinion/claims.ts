@@ -107,13 +107,32 @@ function coarseOf(given: unknown, q: Quantity, half: number): number {
 }
 
 /** A plain whole number is a count. */
-const counted = (given: unknown): unknown =>
+export const counted = (given: unknown): unknown =>
   (typeof given === 'number' && Number.isInteger(given)) ||
   (typeof given === 'string' && /^\s*\d+\s*$/.test(given))
     ? `${given} each`
     : given;
 
+/** `8-9 yd3`, `8 to 9 yd3`: two numbers and what stands behind each. A mixed number goes on with a bar: `8-1/2 yd3`. */
+const RANGE =
+  /^\s*(\d[\d,]*\.?\d*)\s*(?:([a-z%][\w/%]*)\s*)?(?:-|–|\bto\b|\bor\b)\s*(\d[\d,]*\.?\d*)(?![\d,.]|\s*[/\u2044])\s*([a-z%][\w/%]*)?\s*$/i;
+/** No range is longer. */
+const LONGEST_RANGE = 60;
+
+/** A range is not one figure: it is said what to give for it. */
+function refuseRange(given: unknown, path: string): void {
+  if (typeof given !== 'string' || given.length > LONGEST_RANGE) return;
+  const [, from, own, to, unit] = RANGE.exec(given) ?? [];
+  // Feet and inches may be written with a dash between them.
+  if (from === undefined || to === undefined || (own !== undefined && own !== unit)) return;
+  const [low, high] = [from, to].map((text) => Number(text.replaceAll(',', ''))) as [number, number];
+  if (low >= high) return;
+  const told = (n: number): string => `${Number(n.toPrecision(12))} ${unit ?? ''}`.trim();
+  refuse(path, faults.isRange(told(low), told(high), told((low + high) / 2), told(high - low)));
+}
+
 function readAs(given: unknown, d: Dimension, path: string): Quantity {
+  refuseRange(given, path);
   const what = 'the claim';
   const told = d === 'count' ? counted(given) : given;
   const q = d === 'money' ? readMoney(told, what) : readQuantity(told, d, what);

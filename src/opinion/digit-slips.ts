@@ -52,8 +52,12 @@ function without(text: string, i: number): string | undefined {
   return isDigit(text[i]) && /\d/.test(rest) ? rest : undefined;
 }
 
+/** A zero more at the end of a whole number is a point in the wrong place. */
+const isLastZero = (text: string, i: number): boolean =>
+  text[i] === '0' && i === text.length - 1 && !text.includes('.');
+
 const doubledAt = (text: string, i: number): string | undefined =>
-  isDigit(text[i]) ? text.slice(0, i + 1) + text.slice(i) : undefined;
+  isDigit(text[i]) && !isLastZero(text, i) ? text.slice(0, i + 1) + text.slice(i) : undefined;
 
 function* droppedOrDoubled(text: string): Generator<Miswritten> {
   for (let i = 0; i < text.length; i += 1) {

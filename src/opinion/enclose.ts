@@ -56,15 +56,46 @@ function accepted(points: readonly (Point | undefined)[]): Point[] {
   return best;
 }
 
+/** Tries on the way from what is worked out to what is refused. */
+const TO_THE_EDGE = 5;
+
+/** As near to what is refused as is still worked out. */
+function edge(inner: Point, refused: Decimal | undefined, run: Try, whole: boolean): Point[] {
+  let [known, beyond] = [inner, refused];
+  for (let n = 0; beyond && n < TO_THE_EDGE; n += 1) {
+    const half = known.x.plus(beyond).div(2);
+    const x = whole ? half.toDecimalPlaces(0) : half.toSignificantDigits(8);
+    if (x.equals(known.x) || x.equals(beyond)) break;
+    const point = run(x);
+    if (point) known = point;
+    else beyond = x;
+  }
+  return known === inner ? [] : [known];
+}
+
+const between = (y: Decimal, a: Decimal, b: Decimal): boolean =>
+  compareSteady(y, a) * compareSteady(y, b) <= 0;
+
+/** Where what is wanted lies between two tries that follow each other. */
+const enclosing = (points: readonly Point[], wanted: Decimal): number =>
+  points.findIndex((point, i) => i > 0 && between(wanted, (points[i - 1] as Point).y, point.y));
+
+/** What was tried and not refused: out to the edges of it, where what is wanted does not lie within. */
+function triedOut(xs: readonly Decimal[], run: Try, wanted: Decimal, whole: boolean): Point[] {
+  const points = accepted(xs.map(run));
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last || enclosing(points, wanted) >= 0) return points;
+  const below = xs.filter((x) => x.lessThan(first.x)).at(-1);
+  const above = xs.find((x) => x.greaterThan(last.x));
+  return [...edge(first, below, run, whole), ...points, ...edge(last, above, run, whole)];
+}
+
 const signOf = (a: Point, b: Point): number => compareSteady(b.y, a.y);
 
 function turns(points: readonly Point[]): boolean {
   const signs = new Set(points.slice(1).map((point, i) => signOf(points[i] as Point, point)));
   return signs.has(1) && signs.has(-1);
 }
-
-const between = (y: Decimal, a: Decimal, b: Decimal): boolean =>
-  compareSteady(y, a) * compareSteady(y, b) <= 0;
 
 const NOTHING: Point = { x: new Decimal(0), y: new Decimal(0) };
 
@@ -75,14 +106,14 @@ export function enclosed(
   wanted: Decimal,
   whole: boolean,
 ): Bracket {
-  const points = accepted(spread(ends, whole).map(run));
+  const points = triedOut(spread(ends, whole), run, wanted, whole);
   const [first, last] = [points[0] ?? NOTHING, points.at(-1) ?? NOTHING];
   const range = points.length > 0 ? { from: first.x, to: last.x } : { from: ends[0], to: ends[1] };
   const base = { ...range, low: first.y, high: last.y, a: first, b: last };
   if (points.length < 2) return { ...base, why: 'none' };
   if (turns(points)) return { ...base, why: 'turns' };
   if (points.every((point) => signOf(first, point) === 0)) return { ...base, why: 'same' };
-  const at = points.findIndex((point, i) => i > 0 && between(wanted, (points[i - 1] as Point).y, point.y));
+  const at = enclosing(points, wanted);
   if (at < 0) return { ...base, why: 'outside' };
   return { ...base, a: points[at - 1] as Point, b: points[at] as Point };
 }

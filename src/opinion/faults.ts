@@ -21,6 +21,12 @@ export const noSuchInput = (name: string, known: readonly string[]): Fault =>
 export const notACalculation = (): Fault =>
   fault('wrong-type', 'the first argument must be a calculation of this library, such as slabVolume');
 
+export const isRange = (low: string, high: string, middle: string, width: string): Fault =>
+  fault(
+    'ambiguous',
+    say`from ${{ low }} to ${{ high }} is a range, and not one figure: claim the one that is meant, or the middle with the width of the range, { claimed: "${{ middle }}", rounded: "${{ width }}" }`,
+  );
+
 export const noClaims = (): Fault =>
   fault('too-few', 'give at least one claimed figure, for example { volume: "9 yd3" }');
 

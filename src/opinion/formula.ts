@@ -251,3 +251,26 @@ export function reckoned<T>(tree: Tree, value: (symbol: string) => T, by: Reckon
       );
   }
 }
+
+/** How closely a sign binds. */
+const BINDS: Readonly<Record<Sign, number>> = { '+': 1, '−': 1, '×': 2, '÷': 2, '^': 3 };
+
+const binding = (tree: Tree): number => (tree.is === 'sign' ? BINDS[tree.sign] : 4);
+
+/** A tree as it is written. */
+export function textOf(tree: Tree): string {
+  switch (tree.is) {
+    case 'number':
+      return tree.text;
+    case 'symbol':
+      return tree.name;
+    case 'call':
+      return `${tree.name}(${tree.of.map(textOf).join(', ')})`;
+    default: {
+      const own = BINDS[tree.sign];
+      const within = (part: Tree, least: number): string =>
+        binding(part) < least ? `(${textOf(part)})` : textOf(part);
+      return `${within(tree.left, own)} ${tree.sign} ${within(tree.right, own + 1)}`;
+    }
+  }
+}

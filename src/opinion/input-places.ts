@@ -37,7 +37,8 @@ export interface Choice {
   readonly path: Path;
   readonly at: string;
   readonly chosen: string;
-  readonly others: readonly string[];
+  /** All that may be chosen, in their order. */
+  readonly all: readonly string[];
 }
 
 /** What stands in an input. */
@@ -214,8 +215,7 @@ class Walk {
 
   private choice(all: readonly string[], value: unknown, path: Path): void {
     if (typeof value !== 'string') return;
-    const others = all.filter((one) => one !== value);
-    this.found.choices.push({ path, at: pathText(path), chosen: value, others });
+    this.found.choices.push({ path, at: pathText(path), chosen: value, all });
   }
 
   private list(schema: JsonSchema, value: readonly unknown[], path: Path): void {

@@ -10,6 +10,7 @@ import type { Leaf } from './input-places';
 import { siOfAmount } from './scale';
 import type { Slip, SlipCode } from './slip';
 import { misnamed } from './unit-slips';
+import { otherSizes } from './usual-sizes';
 
 /** What a quantity would be made of: most are tried as a number alone, and never made. */
 interface Amount {
@@ -104,6 +105,14 @@ function* inchSlips(leaf: Leaf): Generator<Instead> {
   const ft = lengthUnit('ft');
   yield { code: 'inches-as-tenths', quantity: made(leaf, n.div(10), ft), weight: n.lessThan(10) ? 25 : 6 };
   yield { code: 'inches-as-tenths', quantity: made(leaf, n.div(100), ft), weight: n.lessThan(10) ? 5 : 15 };
+  // 14 in is 1 ft 2 in, and 1.2 ft is written.
+  const rest = n.mod(TWELVE);
+  if (n.greaterThan(TWELVE) && !rest.isZero() && rest.lessThan(10))
+    yield {
+      code: 'feet-inches-as-decimal',
+      quantity: made(leaf, n.div(TWELVE).floor().plus(rest.div(10)), ft),
+      weight: 8,
+    };
 }
 
 /** Nominal sizes of lumber and block, in inches, with the actual ones. */
@@ -175,11 +184,41 @@ function* shareSlips(leaf: Leaf): Generator<Instead> {
   yield put('allowance-turned', percent.neg(), 4);
 }
 
+/** Slopes that are taken for each other though they are not quite the same, as inches in a foot and as percent. */
+const NEARLY_ALIKE: readonly (readonly [inches: string, percent: string])[] = [
+  ['0.125', '1'],
+  ['0.25', '2'],
+  ['0.5', '4'],
+  ['1', '8'],
+];
+
 function* slopeSlips(leaf: Leaf): Generator<Instead> {
   const unit = unitOf('slope', '%') as Unit;
   const n = numberIn(leaf.quantity, unit);
-  if (!n.isZero())
-    yield { code: 'slope-upside-down', quantity: made(leaf, new Decimal(10000).div(n), unit), weight: 12 };
+  if (n.isZero()) return;
+  yield { code: 'slope-upside-down', quantity: made(leaf, new Decimal(10000).div(n), unit), weight: 12 };
+  const perFoot = unitOf('slope', 'in/ft') as Unit;
+  const put = (quantity: Amount): Instead => ({ code: 'slope-unit', quantity, weight: 6 });
+  for (const [inches, percent] of NEARLY_ALIKE) {
+    if (numberIn(leaf.quantity, perFoot).equals(inches)) yield put(made(leaf, new Decimal(percent), unit));
+    if (n.equals(percent)) yield put(made(leaf, new Decimal(inches), perFoot));
+  }
+}
+
+/** Minutes as hundredths of an hour: 45 min as 0.45 h, and 0.45 h as 45 min. */
+function* timeSlips(leaf: Leaf): Generator<Instead> {
+  const hour = unitOf('time', 'h') as Unit;
+  const hours = numberIn(leaf.quantity, hour);
+  const whole = hours.floor();
+  const rest = hours.minus(whole);
+  if (rest.isZero() || !['h', 'min'].includes(unitShown(leaf.quantity).id)) return;
+  const put = (n: Decimal): Instead => ({
+    code: 'minutes-as-decimals',
+    quantity: amount('time', canonical(whole.plus(n), hour), unitShown(leaf.quantity)),
+    weight: 6,
+  });
+  yield put(rest.times('0.6'));
+  if (rest.times(100).lessThan(60)) yield put(rest.div('0.6'));
 }
 
 function* temperatureSlips(leaf: Leaf): Generator<Instead> {
@@ -210,6 +249,7 @@ const OWN: Partial<Record<Leaf['dimension'], (leaf: Leaf) => Generator<Instead>>
   temperature: temperatureSlips,
   'temperature-difference': temperatureSlips,
   count: countSlips,
+  time: timeSlips,
 };
 
 /** How common it is to take one for the other, where a value is put in. */
@@ -261,6 +301,11 @@ function* partSlips(leaf: Leaf): Generator<Instead> {
       yield { code, quantity: of(feet, new Decimal(text)), weight: weight / 2 };
 }
 
+function* usualSlips(leaf: Leaf): Generator<Instead> {
+  for (const { number, unit, weight } of otherSizes(leaf))
+    yield { code: 'other-size', quantity: made(leaf, number, unit), weight };
+}
+
 function* sizeSlips(leaf: Leaf): Generator<Instead> {
   if (leaf.dimension === 'temperature') return;
   // A share that is doubled has its own name.
@@ -304,6 +349,7 @@ function* allOf(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
   if (own) yield* own(leaf);
   if (leaf.dimension !== 'temperature') yield* unitSlips(leaf);
   yield* writtenSlips(leaf);
+  yield* usualSlips(leaf);
   yield* sizeSlips(leaf);
   yield* otherSlips(leaf, leaves);
 }

@@ -51,9 +51,11 @@ export function isNearly(value: number, { si, half }: ReadClaim, { below, above 
 const NEARLY = 0.3;
 const NOT = 0.001;
 
-function shareOf(value: number, { half }: ReadClaim, { below, above }: Margin): number {
+function shareOf(value: number, { half, coarse }: ReadClaim, { below, above }: Margin): number {
   const room = (Math.max(below, above) * Math.abs(value)) / 2;
-  return half + room === 0 ? NEARLY : (NEARLY * half) / (half + room);
+  // Zeros at the end say that it was rounded to what stands before them.
+  const own = Math.max(half, coarse);
+  return own + room === 0 ? NEARLY : (NEARLY * own) / (own + room);
 }
 
 /** How much rarer it is that somebody rounds on the way, and always alike, than that nothing is rounded. */

@@ -48,6 +48,7 @@ const HOW: Partial<Record<SlipCode, Told>> = {
     say`was divided by 9 to turn it into ${{ own }}, which is the factor of another unit`,
   'divided-by-3': (own) => say`was divided by 3 to turn it into ${{ own }}, which is the factor of a length`,
   'converted-twice': (own) => say`was turned into ${{ own }} twice`,
+  'wrong-factor': (own) => say`was divided by 25 to turn it into ${{ own }}, and not by 27`,
   'linear-factor': (own) => say`was turned into ${{ own }} by the factor of a length`,
 };
 
@@ -74,6 +75,65 @@ function* pointTwists(unit: number): Generator<Twisted> {
       twist: { unit, times: [top, bottom] },
       how: () => say`was written with its point in the wrong place`,
     };
+}
+
+/** What follows the point of a number, as so many of the smaller unit. */
+const behindPoint = (text: string, digits: number): number => {
+  const [, decimals = ''] = text.split('.');
+  return Number(`${decimals.slice(0, digits).padEnd(digits, '0')}.${decimals.slice(digits)}`);
+};
+
+const wholeOf = (text: string): number => Math.trunc(Number(text));
+
+/** So fine that nothing is lost of it. */
+const FINE_PLACES = 9;
+const fine = (n: number): string => n.toFixed(FINE_PLACES).replace(/\.?0+$/, '');
+
+/** Tenths of a foot read as inches: 5.46 ft as 5 ft 4.6 in. */
+const tenthsRead = (text: string): string | undefined =>
+  text.includes('.') ? fine(wholeOf(text) + behindPoint(text, 1) / 12) : undefined;
+
+/** Inches behind the point: 5 ft 4-1/2 in as 5.45 ft. */
+function inchesWritten(text: string): string | undefined {
+  const inches = Number(((Number(text) - wholeOf(text)) * 12).toFixed(4));
+  return inches === 0 ? undefined : fine(wholeOf(text) + inches / (inches < 10 ? 10 : 100));
+}
+
+/** Hundredths of an hour read as minutes, and minutes written as hundredths. */
+const hundredthsRead = (text: string): string | undefined => {
+  const minutes = behindPoint(text, 2);
+  return minutes > 0 && minutes < 60 ? fine(wholeOf(text) + minutes / 60) : undefined;
+};
+const minutesWritten = (text: string): string | undefined => {
+  const minutes = (Number(text) - wholeOf(text)) * 60;
+  return minutes > 0 ? fine(wholeOf(text) + minutes / 100) : undefined;
+};
+
+const digitwise = (
+  code: SlipCode,
+  weight: number,
+  unit: Unit,
+  places: number,
+  slip: (text: string) => string | undefined,
+  how: () => Words,
+): Twisted => ({ code, weight, twist: { unit: siOfUnit(unit), digits: { places, slip } }, how });
+
+/** Feet with tenths and with inches taken for each other, and hours with hundredths and with minutes. */
+function* mixedTwists(q: Quantity): Generator<Twisted> {
+  const own = unitShown(q);
+  if (q.dimension === 'length' && own.system === 'customary') {
+    const ft = unitOf('length', 'ft') as Unit;
+    const read = (): Words => say`was read with its tenths of a foot as inches`;
+    const wrote = (): Words => say`was written with its inches as tenths of a foot`;
+    for (const places of [2, 1]) yield digitwise('tenths-as-inches', 6, ft, places, tenthsRead, read);
+    yield digitwise('inches-as-tenths', 6, ft, FINE_PLACES, inchesWritten, wrote);
+  }
+  if (q.dimension !== 'time' || (own.id !== 'h' && own.id !== 'min')) return;
+  const hour = unitOf('time', 'h') as Unit;
+  const read = (): Words => say`was read with its hundredths of an hour as minutes`;
+  const wrote = (): Words => say`was written with its minutes as hundredths of an hour`;
+  yield digitwise('minutes-as-decimals', 8, hour, 2, hundredthsRead, read);
+  yield digitwise('minutes-as-decimals', 8, hour, FINE_PLACES, minutesWritten, wrote);
 }
 
 /** The zeros of the two scales are 32 degrees of Fahrenheit apart: no difference is turned so. */
@@ -169,6 +229,7 @@ export function outcomeTwists(q: Quantity, places: number | undefined): Twisted[
     ...unitTwists(q),
     ...sizeTwists(unit),
     ...pointTwists(unit),
+    ...mixedTwists(q),
     ...intervalTwists(q, unit),
     ...oneInTwists(q, unitWritten(q)),
     ...digitTwists(q, places),

@@ -67,6 +67,14 @@ function* shapeSlips({ path, value }: Places['objects'][number]): Generator<Slip
     };
 }
 
+/** Of a long list, as sizes of bars are, the one beside it is taken most often. */
+function weightOf(all: readonly string[], chosen: string, other: string): number {
+  const steps = Math.abs(all.indexOf(chosen) - all.indexOf(other));
+  return all.length > FEW_CHOICES && steps === 1 ? 3 : 4 / Math.max(1, (all.length - 1) / 3);
+}
+
+const FEW_CHOICES = 6;
+
 /** Every slip of a part of an input. */
 export function partSlips(input: unknown, { optional, items, objects, choices, leaves }: Places): Slip[] {
   const shares = new Set(leaves.filter(({ dimension }) => dimension === 'ratio').map(({ at }) => at));
@@ -74,15 +82,19 @@ export function partSlips(input: unknown, { optional, items, objects, choices, l
     ...optional.map((path) => leftOut(path, shares.has(pathText(path)))),
     ...items.flatMap((path) => [...itemSlips(input, path)]),
     ...objects.flatMap((one) => [...shapeSlips(one)]),
-    ...choices.flatMap(({ path, at, chosen, others }) =>
-      others.map(
-        (other): Slip => ({
-          code: 'other-choice',
-          weight: 4 / Math.max(1, others.length / 3),
-          says: () => say`${{ place: at }} is ${{ is: chosen }}, and ${{ taken: other }} was taken`,
-          edits: edit(path, other),
-          input: at,
-        }),
+    ...choices.flatMap(({ path, at, chosen, all }) =>
+      all.flatMap((other): Slip[] =>
+        other === chosen
+          ? []
+          : [
+              {
+                code: 'other-choice',
+                weight: weightOf(all, chosen, other),
+                says: () => say`${{ place: at }} is ${{ is: chosen }}, and ${{ taken: other }} was taken`,
+                edits: edit(path, other),
+                input: at,
+              },
+            ],
       ),
     ),
   ];

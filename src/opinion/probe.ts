@@ -55,7 +55,8 @@ const CLOSE = 1e-6;
 function holdsAt(scene: Scene, leaf: Leaf, response: Response, { x, figures }: Seen): boolean {
   const edit: Edit = { on: 'input', path: leaf.path, value: undefined, leaf, si: x };
   const own = { ...scene, followed: new Map([[leaf, response]]) };
-  const steps = byReplay(own, [edit], scene.graph, scene.base, { base: scene.gives, starts: new Set() });
+  const onward = { base: scene.gives, starts: new Set<number>() };
+  const { values: steps } = byReplay(own, [edit], scene.graph, scene.base, onward);
   return figures.every((one, i) => {
     const step = steps[i] as number;
     return Math.abs(one - step) <= CLOSE * Math.max(Math.abs(one), Math.abs(step));
@@ -172,6 +173,7 @@ export function sceneOf(
     settled: new Set(),
     samples: new Map(),
     budget,
+    worth: budget.runs,
     runs: new WeakMap(),
     graphs: new WeakMap(),
   };

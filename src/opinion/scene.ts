@@ -14,7 +14,7 @@ import { type Change, type Graph, graphOf, type Onward, replay, replayExactly } 
 import { type AnyCalculation, type Leaf, withValue } from './input-places';
 import type { Curve, Response } from './response';
 import { exactSiOf, fromSi, siOf } from './scale';
-import type { Edit, Twist } from './slip';
+import type { Edit, OtherFigure, Twist } from './slip';
 import { twisted, twistedExactly } from './twist';
 
 /** Results with other figures have them elsewhere. */
@@ -51,6 +51,8 @@ export interface Scene {
   readonly samples: ReadonlyMap<Leaf, readonly Sample[]>;
   /** What may still be run. */
   readonly budget: { runs: number };
+  /** What could be run before anything was. */
+  readonly worth: number;
   /** What was run with an edit; nothing where that was refused. */
   readonly runs: WeakMap<Edit, AnyResult | undefined>;
   readonly graphs: WeakMap<AnyResult, Graph>;
@@ -176,19 +178,45 @@ export const isFollowed = (scene: Scene, edits: readonly Edit[]): boolean =>
       one.leaf !== undefined && one.si !== undefined && scene.followed.has(one.leaf) && !scene.runs.has(one),
   );
 
+/** What another figure comes to, where it stands in the place of one. */
+type Other<T> = (of: OtherFigure) => T;
+
 export function byClaims<T>(
   scene: Scene,
   edits: readonly Edit[],
   values: readonly T[],
   twist: Slipped<T>,
+  other: Other<T>,
 ): T[] {
   const own = editsOn('claim', edits);
   if (own.length === 0) return [...values];
   return values.map((value, i) =>
     own
       .filter(({ figure }) => figure === scene.claims[i]?.figure)
-      .reduce((now, one) => twist(now, one.twist), value),
+      .reduce((now, one) => (one.twist.of ? other(one.twist.of) : twist(now, one.twist)), value),
   );
+}
+
+/** Another figure, as much more or less as the steps have it than without any slip: cents may be rounded otherwise there. */
+export const otherIn =
+  ({ gives: base }: Scene, gives: readonly number[]): Other<number> =>
+  ({ step, si, scale }) => {
+    const own = step === undefined ? 0 : (base[step] as number);
+    return own === 0 ? si * scale : (si * scale * (gives[step as number] ?? NAN)) / own;
+  };
+
+/** The same as a run has it. */
+const otherOf =
+  ({ figures }: AnyResult): Other<number> =>
+  ({ path, scale }) => {
+    const q = figureAt(figures, path);
+    return q ? siOf(q) * scale : NAN;
+  };
+
+/** What is told of the claimed figures, and of others. */
+interface Told {
+  readonly values: number[];
+  readonly other: Other<number>;
 }
 
 /** What the steps tell of the claimed figures; those that are no outcome follow the input, or stay as they are. */
@@ -198,12 +226,12 @@ export function byReplay(
   graph: Graph,
   base: Predicted,
   onward?: Onward<number>,
-): number[] {
+): Told {
   const { change, starts } = changed(scene, graph, edits);
   const gives =
     starts.size === 0 && onward ? onward.base : replay(graph, change, onward && { ...onward, starts });
   const moved = movedOf(scene, edits);
-  return scene.nodes.map((node, i) =>
+  const values = scene.nodes.map((node, i) =>
     node === undefined
       ? following(
           base[i] as number,
@@ -212,6 +240,7 @@ export function byReplay(
       : // A run with other steps may have fewer of them.
         (gives[node] ?? NAN),
   );
+  return { values, other: otherIn(scene, gives) };
 }
 
 /** Steps of another run are those of this one only where they read the same. */
@@ -251,11 +280,11 @@ export function graphAt(scene: Scene, result: AnyResult, edits: readonly Edit[])
 }
 
 /** What a run tells, with steps of its own that go wrong. */
-function byRun(scene: Scene, edits: readonly Edit[]): number[] | undefined {
+function byRun(scene: Scene, edits: readonly Edit[]): Told | undefined {
   const result = resultWith(scene, edits);
   if (!result) return undefined;
   const values = readOff(scene, result.figures);
-  if (!changesSteps(edits)) return values;
+  if (!changesSteps(edits)) return { values, other: otherOf(result) };
   const graph = graphAt(scene, result, edits);
   if (!sameSteps(graph, scene.graph, edits)) return undefined;
   return byReplay(scene, othersOf(edits), graph, values);
@@ -265,13 +294,13 @@ function byRun(scene: Scene, edits: readonly Edit[]): number[] | undefined {
 export function predicted(scene: Scene, edits: readonly Edit[]): Predicted | undefined {
   const toInput = edits.some(({ on }) => on === 'input');
   const onward = { base: scene.gives, starts: new Set<number>() };
-  const values =
+  const found =
     toInput && !isFollowed(scene, edits)
       ? byRun(scene, edits)
       : toInput || changesSteps(edits)
         ? byReplay(scene, edits, scene.graph, scene.base, onward)
-        : [...scene.base];
-  return values && byClaims(scene, edits, values, twisted);
+        : { values: [...scene.base], other: otherIn(scene, scene.gives) };
+  return found && byClaims(scene, edits, found.values, twisted, found.other);
 }
 
 /** The same exactly, as quantities: by the calculation itself wherever the input is changed. */
@@ -290,8 +319,15 @@ export function told(scene: Scene, edits: readonly Edit[]): (Quantity | undefine
     const node = nodes[i];
     return gives && node !== undefined ? gives[node] : q && exactSiOf(q);
   });
-  return byClaims(scene, edits, values, (value, t) => value && twistedExactly(value, t)).map((si, i) => {
-    const like = claims[i]?.reckoned;
-    return si && like && si.isFinite() ? fromSi(like.dimension, si, unitShown(like)) : undefined;
-  });
+  const other = ({ path, step, scale }: OtherFigure): Decimal | undefined => {
+    const q = figureAt(result.figures, path);
+    const own = gives && step !== undefined ? gives[step] : q && exactSiOf(q);
+    return own?.times(scale);
+  };
+  return byClaims(scene, edits, values, (value, t) => value && twistedExactly(value, t), other).map(
+    (si, i) => {
+      const like = claims[i]?.claimed;
+      return si && like && si.isFinite() ? fromSi(like.dimension, si, unitShown(like)) : undefined;
+    },
+  );
 }

@@ -5,8 +5,10 @@
 
 import { byScore, type Candidate, candidate, type Tried } from './candidate';
 import { claimSlips } from './claim-slips';
+import { figuresIn } from './figure-places';
 import { type Aim, guidedRuns } from './guided';
 import type { Places } from './input-places';
+import { lapSlips } from './lap-slips';
 import { habits, leafSlips } from './leaf-slips';
 import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
@@ -33,7 +35,8 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
     ...ofLeaves,
     ...habits(ofLeaves),
     ...partSlips(scene.input, places),
-    ...stepSlips(scene.graph, new Set(scene.nodes)),
+    ...lapSlips(scene, places),
+    ...stepSlips(scene.graph, new Set(scene.nodes), figuresIn(scene.result.figures)),
     ...claimSlips(scene),
   ];
   return all.sort(byWeight);
@@ -60,6 +63,10 @@ const aimAt = ({ claims }: Scene, at: number): Aim => {
   const { si, half } = claims[at] as Scene['claims'][number];
   return { at, si, room: ROOM * Math.abs(si) + half };
 };
+
+/** Where nothing explains it all, so many more figures are looked at, with a share more of runs for each. */
+const MORE_AIMS = 2;
+const MORE_RUNS = 0.2;
 
 /** The share of what may be run that is for parts left out and the like. */
 const FOR_PARTS = 0.5;
@@ -177,6 +184,22 @@ export function search(
     const more = slips.filter((one) => takesRun(scene, one));
     tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
     near = singlesOf(tried);
+  }
+  // What explains all of it may be felt in another figure than the one that was looked at first.
+  for (const i of isLikely(near[0]) ? [] : differing.slice(1, 1 + MORE_AIMS)) {
+    scene.budget.runs += Math.ceil(MORE_RUNS * scene.worth);
+    guidedRuns(scene, slips, aimAt(scene, i));
+    const more = slips.filter((one) => one.edits.some((edit) => scene.runs.has(edit)));
+    const known = new Set(tried.map(({ slip }) => slip));
+    tried = [
+      ...tried,
+      ...tryAll(
+        scene,
+        more.filter((one) => !known.has(one)),
+      ),
+    ].sort((a, b) => byWeight(a.slip, b.slip));
+    near = singlesOf(tried);
+    if (isLikely(near[0])) break;
   }
   const best = near[0];
   const at = unexplained(best, differing);

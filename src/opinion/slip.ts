@@ -11,6 +11,10 @@ export type SlipCode =
   | 'divided-by-9'
   /** Cubic feet divided by 3. */
   | 'divided-by-3'
+  /** Turned into another unit by a number near the right one: cubic feet divided by 25. */
+  | 'wrong-factor'
+  /** Turned into another unit the wrong way: divided where it is multiplied. */
+  | 'converted-upside-down'
   /** A unit turned into another once more than it should be. */
   | 'converted-twice'
   /** The number of one unit under the name of another. */
@@ -29,6 +33,8 @@ export type SlipCode =
   | 'tenths-as-inches'
   /** Feet and inches typed as a decimal: 12 ft 6 in as 12.6 ft. */
   | 'feet-inches-as-decimal'
+  /** Minutes written as hundredths of an hour, or hundredths read as minutes. */
+  | 'minutes-as-decimals'
   /** The inches behind the feet left out. */
   | 'inches-left-out'
   /** Two digits in each other's place. */
@@ -79,6 +85,10 @@ export type SlipCode =
   | 'one-off-count'
   /** A nominal size for the actual one, or the reverse. */
   | 'nominal-for-actual'
+  /** Another of the usual sizes: a bag, a spacing or a thickness next to it. */
+  | 'other-size'
+  /** Pieces that overlap, reckoned without their laps. */
+  | 'laps-left-out'
   /** An outer size for the inner one, or the reverse. */
   | 'outer-for-inner'
   /** A shape with a notch taken as its whole rectangle. */
@@ -115,6 +125,8 @@ export type SlipCode =
   | 'power-left-out'
   /** Added for subtracted, or the reverse. */
   | 'added-for-subtracted'
+  /** Length plus width for length times width. */
+  | 'added-for-multiplied'
   /** Multiplied for divided, or the reverse. */
   | 'multiplied-for-divided'
   /** The greater taken for the lesser of two, or one of them left out. */
@@ -133,6 +145,19 @@ export interface Twist {
   readonly digits?: { readonly places: number; readonly slip: (text: string) => string | undefined };
   /** Rounded down to whole steps of so many SI units. */
   readonly down?: number;
+  /** What another figure comes to, in its place. */
+  readonly of?: OtherFigure;
+}
+
+/** A figure that stands in the place of another. */
+export interface OtherFigure {
+  readonly path: Path;
+  /** The step whose outcome it is. */
+  readonly step: number | undefined;
+  /** What it is where nothing else is wrong, in SI units. */
+  readonly si: number;
+  /** What its number is worth under the other name. */
+  readonly scale: number;
 }
 
 /** What is changed by a slip. */

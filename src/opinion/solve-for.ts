@@ -5,7 +5,7 @@
  * × (b − a) ÷ (v − u)`, and put back. Else it is enclosed, which asks for a figure that only rises or only falls, and
  * found to a step of the trade.
  */
-import { compareSteady, type Decimal } from '../quantity/decimal';
+import { compareSteady, Decimal, ZERO } from '../quantity/decimal';
 import { canonicalValue, isQuantity, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
 import type { Calculation } from '../reckoning/calculation';
@@ -65,6 +65,11 @@ export interface Solution<F extends FigureSet = FigureSet> {
   readonly inStepsGives: Quantity;
   /** The step. */
   readonly step: Quantity;
+  /**
+   * From where to where the figure stays what is wanted, to a step, where it does so over a range: so many bags are
+   * enough for volumes up to the last.
+   */
+  readonly holds?: readonly [from: Quantity, to: Quantity];
   /** The range in which it was looked for, where it was. */
   readonly between?: readonly [Quantity, Quantity];
   /** In a sentence. */
@@ -88,7 +93,7 @@ interface Task {
   readonly names: { readonly vary: string; readonly figure: string };
 }
 
-const LEAST_RUNS = 25;
+const LEAST_RUNS = 40;
 const MOST_RUNS = 120;
 
 const figureOf = (task: Task, x: Decimal): Point | undefined => {
@@ -166,8 +171,9 @@ function ordinaryEnds(task: Task): readonly [Decimal, Decimal] {
     return limit && canonicalValue(limit);
   };
   // Far enough to be out of the ordinary, and not so far as to be refused: which that is, is tried.
-  const low = limitAt(size.div(1000)) ?? limitAt(size.div(40)) ?? size.div(64);
-  const high = limitAt(size.times(20_000)) ?? limitAt(size.times(500)) ?? size.times(64);
+  // What is nearer costs less to work out.
+  const low = limitAt(size.div(40)) ?? limitAt(size.div(1000)) ?? size.div(64);
+  const high = limitAt(size.times(500)) ?? limitAt(size.times(20_000)) ?? size.times(64);
   const ends = [low, high] as const;
   const wide = task.leaf.plain ? ([size.minus(size).plus(1), ends[1].ceil()] as const) : ends;
   return wide[0].lessThan(wide[1]) ? wide : [wide[1], wide[0]];
@@ -199,14 +205,38 @@ function closedIn(task: Task): Found {
   return { at, exact: isWanted(at, task), working, between: bracket };
 }
 
-/** Feet are told in feet and inches, all else in the unit of the step. */
-const unitOnTape = ({ leaf, step }: Task): Unit =>
-  /^ft(?:-in)?$/.test(unitShown(leaf.quantity).id) ? (unitOf('length', 'ft-in') as Unit) : unitShown(step);
+/** Feet are told in feet and inches, a temperature on its own scale, all else in the unit of the step. */
+function unitOnTape({ leaf, step }: Task): Unit {
+  const own = unitShown(leaf.quantity);
+  if (/^ft(?:-in)?$/.test(own.id)) return unitOf('length', 'ft-in') as Unit;
+  return leaf.dimension === 'temperature' ? own : unitShown(step);
+}
+
+/** Where the steps of a scale begin that does not begin at nothing. */
+const beginOf = ({ leaf }: Task): Decimal | undefined =>
+  leaf.dimension === 'temperature' ? unitShown(leaf.quantity).offset : undefined;
+
+function stepTo(task: Task, at: Decimal, to: Decimal): Step {
+  const { leaf } = task;
+  const begin = beginOf(task);
+  const way = to.greaterThan(at) ? 'ceil' : 'floor';
+  return {
+    says: 'the whole step that comes nearest',
+    formula: begin ? `X = ${way}((x − z) ÷ i) × i + z` : `X = ${way}(x ÷ i) × i`,
+    values: {
+      x: leafQuantity(leaf, at),
+      i: task.step,
+      ...(begin ? { z: leafQuantity(leaf, begin) } : {}),
+    },
+    gives: leafQuantity(leaf, to, unitOnTape(task)),
+  };
+}
 
 /** The whole step that comes nearest. */
 function wholeStep(task: Task, at: Point): { readonly point: Point; readonly step: Step } | undefined {
   const size = canonicalValue(task.step);
-  const below = at.x.div(size).floor().times(size);
+  const begin = beginOf(task) ?? ZERO;
+  const below = at.x.minus(begin).div(size).floor().times(size).plus(begin);
   const points = [below, below.plus(size)].flatMap((x) => (inside(x, task) ? (figureOf(task, x) ?? []) : []));
   const [first, second] = points.sort((p, q) =>
     p.y.minus(task.wanted).abs().comparedTo(q.y.minus(task.wanted).abs()),
@@ -215,18 +245,67 @@ function wholeStep(task: Task, at: Point): { readonly point: Point; readonly ste
   const tie = first && second && compareSteady(first.y, second.y) === 0;
   const point = tie && second.x.minus(at.x).abs().lessThan(first.x.minus(at.x).abs()) ? second : first;
   if (!point) return undefined;
-  const up = point.x.greaterThan(at.x);
-  const step: Step = {
-    says: 'the whole step that comes nearest',
-    formula: up ? 'X = ceil(x ÷ i) × i' : 'X = floor(x ÷ i) × i',
-    values: { x: leafQuantity(task.leaf, at.x), i: task.step },
-    gives: leafQuantity(task.leaf, point.x, unitOnTape(task)),
-  };
-  return { point, step };
+  return { point, step: stepTo(task, at.x, point.x) };
 }
 
-function solutionOf<F extends FigureSet>(task: Task, found: Found, id: string): Solution<F> {
+/** What is found, and what that is on a tape: nobody measures in thousandths of a foot. */
+function inStepsWords(
+  { vary, figure }: Task['names'],
+  { gives, value }: { readonly gives: Quantity; readonly value: Quantity },
+  inSteps: Quantity,
+  inStepsGives: Quantity,
+): Words {
+  const found = say`${{ figure }} is ${{ gives }} where ${{ vary }} is ${{ value }}`;
+  return inSteps.equals(value)
+    ? say`${{ figure }} is ${{ gives }} where ${{ vary }} is ${{ inSteps }}.`
+    : say`${found}; ${{ inSteps }} gives ${{ inStepsGives }}.`;
+}
+
+/** Runs for what is told of what was found. */
+const AFTER = 60;
+/** Halvings of the way from where it holds to where it does not. */
+const HALVINGS = 28;
+/** So much finer than a step, that no whole step is lost. */
+const FINER = 16;
+
+/** How far out a figure stays what is wanted on one side, to a step. */
+function edgeOf(task: Task, at: Point, side: 1 | -1, end: Decimal): Decimal {
+  const size = canonicalValue(task.step);
+  const fine = size.div(FINER);
+  const holds = (x: Decimal): boolean => {
+    const point = inside(x, task) ? figureOf(task, x) : undefined;
+    return point !== undefined && isWanted(point, task);
+  };
+  if (!holds(at.x.plus(size.times(side)))) return at.x;
+  let known = at.x.plus(size.times(side));
+  let beyond = side > 0 ? Decimal.max(end, known) : Decimal.min(end, known);
+  for (let n = 0; n < HALVINGS && beyond.minus(known).abs().greaterThan(fine); n += 1) {
+    const half = known.plus(beyond).div(2);
+    if (holds(half)) known = half;
+    else beyond = half;
+  }
+  // A whole step that still holds.
+  const begin = beginOf(task) ?? ZERO;
+  const steps = known.minus(begin).div(size);
+  const whole = (side > 0 ? steps.floor() : steps.ceil()).times(size).plus(begin);
+  return whole.minus(at.x).times(side).isNegative() ? known : whole;
+}
+
+/** Where a figure leaps and stands still between, from where to where it stands. */
+function heldOver(task: Task, { at, exact, between }: Found): readonly [Decimal, Decimal] | undefined {
+  if (!exact || task.leaf.plain) return undefined;
+  const [low, high] = between ? [between.from, between.to] : [at.x.div(8), at.x.times(8)];
+  const [from, to] = [edgeOf(task, at, -1, low), edgeOf(task, at, 1, high)];
+  return from.lessThan(to) ? [from, to] : undefined;
+}
+
+function solutionOf<F extends FigureSet>(asked: Task, found: Found, id: string): Solution<F> {
+  const { runs } = asked;
+  const task: Task = { ...asked, runs: new Runs(runs.calculation, runs.input, runs.options, AFTER) };
   const { leaf, names, step } = task;
+  const over = heldOver(task, found)?.map((x) => leafQuantity(leaf, x, unitOnTape(task))) as
+    | readonly [Quantity, Quantity]
+    | undefined;
   const whole = leaf.plain ? undefined : wholeStep(task, found.at);
   const value = leafQuantity(leaf, found.at.x);
   const gives = figureLike(task, found.at.y);
@@ -247,7 +326,12 @@ function solutionOf<F extends FigureSet>(task: Task, found: Found, id: string): 
     ...(found.between
       ? { between: [leafQuantity(leaf, found.between.from), leafQuantity(leaf, found.between.to)] as const }
       : {}),
-    says: say`${{ figure: names.figure }} is ${{ gives }} where ${{ vary: names.vary }} is ${{ value }}.`,
+    ...(over ? { holds: over } : {}),
+    says: over
+      ? say`${{ figure: names.figure }} is ${{ gives }} where ${{ vary: names.vary }} lies between ${{ from: over[0] }} and ${{ to: over[1] }}.`
+      : whole
+        ? inStepsWords(names, { gives, value }, whole.step.gives, figureLike(task, whole.point.y))
+        : say`${{ figure: names.figure }} is ${{ gives }} where ${{ vary: names.vary }} is ${{ value }}.`,
     working: Object.freeze(
       [...found.working, ...(whole ? [whole.step] : [])].map((one) => Object.freeze(one)),
     ),

@@ -102,8 +102,9 @@ const MOST_FIGURES = 60;
 interface Measure {
   readonly leaf: Leaf;
   readonly tolerance: Quantity;
-  /** How far it reaches, as it is kept. */
-  readonly reach: Decimal;
+  /** How far it reaches below and above, as it is kept. */
+  readonly below: Decimal;
+  readonly above: Decimal;
 }
 
 /** Where each measurement stands, as a share of its reach. */
@@ -125,8 +126,9 @@ class Trials {
 
   /** The result with every measurement off by a share of its reach. */
   at(stand: Stand): AnyResult | undefined {
-    const changes = this.measures.flatMap(({ leaf, reach }, i) => {
+    const changes = this.measures.flatMap(({ leaf, below, above }, i) => {
       const share = stand[i] ?? 0;
+      const reach = share < 0 ? below : above;
       return share === 0 ? [] : [[leaf, canonicalValue(leaf.quantity).plus(reach.times(share))] as const];
     });
     return changes.length === 0 ? this.center : this.runs.with(changes);
@@ -285,8 +287,27 @@ function readMeasures(calculation: Parameters<typeof leafAt>[0], input: unknown,
     const leaf = leafAt(calculation, input, name, at);
     const like = leaf.dimension === 'temperature' ? apart(leaf.quantity, ZERO) : leaf.quantity;
     const tolerance = readGiven(given[name], like, at).abs();
-    return { leaf, tolerance, reach: canonicalValue(tolerance) };
+    const reach = canonicalValue(tolerance);
+    return { leaf, tolerance, below: reach, above: reach };
   });
+}
+
+const ALL = new Decimal(1);
+const NEXT_TO_ALL = new Decimal('0.999999');
+
+/**
+ * What may not be so low or so high reaches as far as it may: nothing is narrower than nothing, no air damper than wet.
+ */
+function withinReason(measure: Measure, runs: Runs): Measure {
+  const { leaf, below, above } = measure;
+  const own = canonicalValue(leaf.quantity);
+  const may = (x: Decimal): boolean => runs.with([[leaf, x]]) !== undefined;
+  const toNothing = !own.isNegative() && own.lessThan(below) && !may(own.minus(below));
+  // Where nothing at all is refused, next to nothing is not.
+  const least = toNothing ? (may(ZERO) ? own : own.times(NEXT_TO_ALL)) : below;
+  const room = ALL.minus(own);
+  const isShare = leaf.dimension === 'ratio' && !room.isNegative() && room.lessThan(above);
+  return { ...measure, below: least, above: isShare && !may(own.plus(above)) ? room : above };
 }
 
 /** The figures asked for, or all that any measurement changes. */
@@ -373,7 +394,11 @@ export function tolerances<Input, F extends FigureSet>(
     { system: result.system },
     runsWorth(plain, result, LEAST_RUNS, MOST_RUNS),
   );
-  const trials = new Trials(own, result, runs);
+  const trials = new Trials(
+    own.map((one) => withinReason(one, runs)),
+    result,
+    runs,
+  );
   const tried = tryOut(trials);
   const ordered = readOrdered(result, orders);
   const names = [...new Set([...ordered.keys(), ...figuresFor(trials, tried, asked)])];

@@ -8,6 +8,7 @@ import { inSystem } from '../quantity/like-unit';
 import { money } from '../quantity/money';
 import { isFaulty, type Quantity, readQuantity, unitShown } from '../quantity/quantity';
 import type { System } from '../quantity/units';
+import { siOf } from './scale';
 
 type Ends = readonly [customary: string, metric: string];
 
@@ -60,6 +61,10 @@ const BY_UNIT: Readonly<Record<string, string>> = {
   day: '1 day',
 };
 
+/** Below it a density is a dosage, as of fibers, and told in finer steps. */
+const DOSAGE = 100;
+const DOSAGES: Ends = ['0.1 lb/yd3', '0.1 kg/m3'];
+
 /** Slopes are told in steps of the unit that they are written in. */
 const SLOPES: Readonly<Record<string, string>> = { '%': '0.1%', 'mm/m': '1 mm/m' };
 
@@ -73,7 +78,8 @@ function read(text: string, d: Dimension): Quantity {
 export function tradeStep(figure: Quantity, system: System): Quantity {
   if (figure.dimension === 'money') return money({ value: '1', unit: figure.unit });
   const unit = unitShown(figure).id;
-  const [customary, metric] = STEPS[figure.dimension];
+  const isDosage = figure.dimension === 'density' && Math.abs(siOf(figure)) < DOSAGE;
+  const [customary, metric] = isDosage ? DOSAGES : STEPS[figure.dimension];
   const own = unitShown(figure).system ?? system;
   const d = figure.dimension === 'temperature' ? 'temperature-difference' : figure.dimension;
   const bySlope = d === 'slope' ? SLOPES[unit] : undefined;

@@ -18,6 +18,7 @@ const KNOWN: Readonly<Record<string, readonly Misnamed[]>> = {
   yd3: [
     { code: 'not-divided-by-27', times: ['27', '1'], as: 'ft3', weight: 30 },
     { code: 'divided-by-9', times: ['3', '1'], weight: 20 },
+    { code: 'wrong-factor', times: ['27', '25'], weight: 2 },
     { code: 'divided-by-3', times: ['9', '1'], weight: 4 },
     { code: 'converted-twice', times: ['1', '27'], weight: 3 },
     { code: 'linear-factor', times: ['0.764554857984', '0.9144'], weight: 3 },

@@ -15,6 +15,7 @@ import { refuse } from '../reckoning/calculation';
 import type { FigureSet } from '../reckoning/parts';
 import type { Result } from '../reckoning/result';
 import type { ReckonOptions } from '../reckoning/system';
+import { counted } from './claims';
 import * as faults from './faults';
 import { figureAt, figuresIn, pathOf } from './figure-places';
 import { type AnyCalculation, type Leaf, placesOf, withValue } from './input-places';
@@ -24,7 +25,9 @@ export type AnyResult = Result<FigureSet>;
 
 /** Read a quantity that was given beside an input. */
 export function readGiven(given: unknown, like: Quantity, path: string): Quantity {
-  const q = like.dimension === 'money' ? readMoney(given, path) : readQuantity(given, like.dimension, path);
+  const { dimension } = like;
+  const told = dimension === 'count' ? counted(given) : given;
+  const q = dimension === 'money' ? readMoney(told, path) : readQuantity(told, dimension, path);
   if (isFaulty(q)) return refuse(path, q);
   if (q.dimension === 'money' && q.unit !== like.unit)
     refuse(path, sharedFaults.currencyMismatch(q.unit, like.unit));

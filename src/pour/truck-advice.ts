@@ -81,7 +81,7 @@ function heedGaps(figures: Figures, ways: TruckWays, pad: Pad): TruckVerdict | u
   if (!oldestEdge) return undefined;
   const remedy = againstGaps(figures, ways);
   if (!oldestEdge.lessThan(initialSet.from)) {
-    pad.caution(cautions.coldJoint(initialSet.from, oldestEdge, remedy));
+    pad.caution(cautions.coldJoint(initialSet.from.in('min'), oldestEdge, remedy));
     return 'cold joint';
   }
   const crust = initialSet.from.times(QUARTER()).in('min');
@@ -122,7 +122,7 @@ function heedAge({ loads, oldest, ageLimit, initialSet }: Figures, pad: Pad): Tr
   const sets = !oldest.lessThan(initialSet.from);
   if (sets) {
     const remedy = young.lessThan(initialSet.from) ? cautions.noWaiting : cautions.youngerLoads;
-    pad.caution(cautions.setsInTruck(initialSet.from, oldest, load, remedy));
+    pad.caution(cautions.setsInTruck(initialSet.from.in('min'), oldest, load, remedy));
   }
   if (!oldest.greaterThan(ageLimit)) {
     if (sets) return 'sets in the truck';

@@ -179,6 +179,9 @@ export const doesNotFit = (what: string, inside: string): Fault =>
 export const giveOneOf = (names: readonly string[]): Fault =>
   fault('give-one-of', say`give exactly one of ${{ names: names.join(', ') }}`);
 
+export const giveSomeOf = (names: readonly string[]): Fault =>
+  fault('give-one-of', say`give at least one of ${{ names: names.join(', ') }}`);
+
 const NAMED = 12;
 /** Names in quotes, joined; more than a dozen are cut short. */
 

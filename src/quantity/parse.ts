@@ -360,7 +360,7 @@ function readWritten(text: string, d: Dimension, what: string): Reading | Fault 
   const body = signed ? tidied.slice(signed[0].length) : tidied;
   const sign = signed?.[1] === '-' ? -1 : 1;
   if (/^[+-]/.test(body)) return faults.unreadable(what, text, d);
-  const special = readRatio(body, what, d, (part) => readChain(part, what, 'length', 1));
+  const special = readRatio(body, what, d, (part, of) => readChain(part, what, of, 1));
   if (!special) return readChain(body, what, d, sign);
   return isFault(special) || sign === 1 ? special : { ...special, value: special.value.neg() };
 }

@@ -1,6 +1,6 @@
 /**
- * One number to another: `1:48` and `1 in 60` as a slope, `1.5:1` as a ratio, and a fall over its run as
- * it is measured: `6 in in 10 ft`, `20 mm over 3 m`.
+ * One number to another: `1:48` and `1 in 60` as a slope, `1.5:1` as a ratio, a fall over its run as
+ * it is measured: `6 in in 10 ft`, `20 mm over 3 m`; and an amount on as many as bags and sheets name: `5 lb per 1000 ft2`.
  */
 import { Decimal, ZERO } from './decimal';
 import type { Dimension } from './dimensions';
@@ -25,6 +25,19 @@ const FALL = /^([\d.].*?(?<![a-z])([a-z'"]+)) ?(?: in | over | per |\/) ?(\d.*[a
 
 /** `1 in 10 ft`: an inch, or one of ten. */
 const HALF_NAMED = /^(\d[\d ./-]*) in (\d+(?:\.\d+)?) ?([a-z']+)$/i;
+
+/** `5 lb per 1000 ft2`: an amount of one unit on a number of another. */
+const ON_MANY = /^(.+[a-z]) ?(?: per |\/) ?(\d[\d,]*(?:\.\d+)?) ?([a-z].*)$/i;
+
+/** Such an amount by its share of one unit; nothing where the two units make none. */
+function onMany(text: string, what: string, read: (text: string) => Reading | Fault): Reading | undefined {
+  const [, amount, many, of] = ON_MANY.exec(text) ?? [];
+  if (many === undefined) return undefined;
+  const reading = read(`${amount}/${of}`);
+  const number = plainNumber(many, what);
+  if (isFault(reading) || !(number instanceof Decimal) || number.isZero()) return undefined;
+  return { value: reading.value.div(number), unit: reading.unit };
+}
 
 /** Both readings of one number to another: as many to one, or as one to as many. */
 function eitherWay(text: string, what: string): Fault | undefined {
@@ -72,18 +85,18 @@ function slopeText(
 }
 
 /**
- * A slope or a ratio that is written as one number to another; `undefined` where it is neither.
+ * What is written as one number to another, or on so many; `undefined` where it is neither.
  *
- * @param lengthOf - reads the lengths of a fall and its run
+ * @param read - reads a part, such as the lengths of a fall and its run
  */
 export function readRatio(
   text: string,
   what: string,
   d: Dimension,
-  lengthOf: (text: string) => Reading | Fault,
+  read: (text: string, d: Dimension) => Reading | Fault,
 ): Reading | Fault | undefined {
-  if (d === 'slope') return slopeText(text, what, lengthOf);
-  if (d !== 'ratio') return undefined;
+  if (d === 'slope') return slopeText(text, what, (part) => read(part, 'length'));
+  if (d !== 'ratio') return onMany(text, what, (part) => read(part, d));
   const to = TO_ONE.exec(text)?.[1];
   return to === undefined ? eitherWay(text, what) : oneTo(to, what, 'ratio');
 }

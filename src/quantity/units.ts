@@ -46,7 +46,7 @@ export interface UnitIds {
   /** Of force. */
   force: 'lbf' | 'kip' | 'N' | 'kN';
   /** Of pressure. */
-  pressure: 'psi' | 'ksi' | 'psf' | 'ksf' | 'MPa' | 'kPa';
+  pressure: 'psi' | 'ksi' | 'psf' | 'ksf' | 'MPa' | 'kPa' | 'GPa';
   /** Of volume rate. */
   'volume-rate': 'yd3/h' | 'm3/h' | 'gal/min' | 'L/s' | 'ft3/s';
   /** Of evaporation. */
@@ -160,6 +160,7 @@ ksi|pressure|640543.912597512|c|3|kip/in2
 psf|pressure|4.4482216152605|c|1|lbf/ft2 lb/ft2
 ksf|pressure|4448.2216152605|c|3|kip/ft2
 MPa|pressure|92903.04|m|2|n/mm2 mn/m2
+GPa|pressure|92903040|m|2|kn/mm2
 kPa|pressure|92.90304|m|2|kn/m2
 yd3/h|volume-rate|0.764554857984|c|2|yd/h
 m3/h|volume-rate|1|m|2|

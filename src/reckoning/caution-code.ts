@@ -212,6 +212,7 @@ export type CautionCode =
   | 'steel-governed-by-plans'
   | 'steel-on-ground'
   | 'steep-chute'
+  | 'steep-ground'
   | 'steeper-than-ramp'
   | 'stiff-load'
   | 'still-not-drained'

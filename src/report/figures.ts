@@ -2,9 +2,10 @@
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { familyNamed, isNamedByUnit } from '../reckoning/system';
-import { clockTime, writtenTime } from './clock';
-import { groupLabel, isName, isNamedByUser, labelText, listLabel } from './labels';
+import { clockTime, timeOfDay, writtenTime } from './clock';
+import { groupLabel, isName, isNamedByUser, isTimeOfDay, labelText, listLabel } from './labels';
 import type { Cells } from './lines';
+import { measuredText } from './measured';
 import { nameText, quantityText, type View, wordText } from './view';
 
 /** One figure on a sheet: beside its label, or as a table under it. */
@@ -56,13 +57,19 @@ function labelOf(group: string, member: string, part: Plain, view: View): string
   return isGroup(part) ? groupLabel(member, view) : labelText(member, view);
 }
 
+const textsOf = (some: readonly [string, Plain][], view: View): { [member: string]: string } =>
+  Object.fromEntries(some.map(([member, part]) => [member, figureText(member, part, view)]));
+
 function groupText(name: string, group: Group, view: View): string {
   if (isPair(group)) return `${String(group['value'])} ${String(group['unit'])}`;
   if (isPlace(group)) return `(${figureText('x', group['x'], view)}, ${figureText('y', group['y'], view)})`;
   const told = clockTime(group, view);
   if (told !== undefined) return told;
-  return Object.entries(group)
-    .filter(([, part]) => !isEmpty(part))
+  const some = Object.entries(group).filter(([, part]) => !isEmpty(part));
+  const flat = some.every(([, part]) => (!isGroup(part) && !isList(part)) || (isGroup(part) && isPair(part)));
+  const measured = flat ? measuredText(textsOf(some, view), view) : undefined;
+  if (measured !== undefined) return measured;
+  return some
     .map(([member, part]) => {
       const text = figureText(member, part, view);
       return `${labelOf(name, member, part, view)} ${isGroup(part) ? bracketed(text) : text}`.trimStart();
@@ -73,29 +80,13 @@ function groupText(name: string, group: Group, view: View): string {
 /**
  * What a sheet in one family of units shows of figures or of an input: a figure that is named by a unit of the other
  * is beside one that is not.
- *
- * @param without - names of figures that are left out
  */
-export function ownOf(figures: Plain, system: System, without: ReadonlySet<string> = NONE): Plain {
-  if (isList(figures)) return figures.map((one) => ownOf(one, system, without));
+export function ownOf(figures: Plain, system: System): Plain {
+  if (isList(figures)) return figures.map((one) => ownOf(one, system));
   if (!isGroup(figures)) return figures;
-  const own = Object.entries(figures).filter(
-    ([name]) => (familyNamed(name) ?? system) === system && !without.has(name),
-  );
-  return Object.fromEntries(own.map(([name, part]) => [name, ownOf(part, system, without)]));
+  const own = Object.entries(figures).filter(([name]) => (familyNamed(name) ?? system) === system);
+  return Object.fromEntries(own.map(([name, part]) => [name, ownOf(part, system)]));
 }
-
-const NONE: ReadonlySet<string> = new Set();
-
-/** By which one layout is told from another: who builds it needs none of them. */
-export const FOR_CHOOSING: ReadonlySet<string> = new Set([
-  'layouts',
-  'riserAndTread',
-  'riserMark',
-  'riserTimesTread',
-  'twoRisersAndTread',
-  'walkingRules',
-]);
 
 /** Without the units of the view, where a figure is in those of its name. */
 function asNamed(name: string, view: View): View {
@@ -111,7 +102,8 @@ const textIn = (name: string, text: string, view: View): string =>
 /** A figure on one line. */
 export function figureText(name: string, figure: Plain, given: View): string {
   const view = asNamed(name, given);
-  if (isQuantity(figure)) return quantityText(figure, view);
+  if (isQuantity(figure))
+    return isTimeOfDay(name) ? timeOfDay(figure as Quantity<'time'>, view) : quantityText(figure, view);
   if (typeof figure === 'boolean')
     return wordText(figure ? 'yes' : name === 'regular' ? 'not needed' : 'no', view);
   if (typeof figure === 'number') return String(figure);
@@ -129,7 +121,8 @@ function cellsOf(name: string, group: Group, view: View): [string, string][] {
     if (isEmpty(part)) return [];
     const label = labelOf(name, member, part, view);
     if (isGroup(part) && !isPair(part) && !isPlace(part) && clockTime(part, view) === undefined) {
-      return cellsOf(member, part, view).map(([inner, text]) => [`${label}, ${inner}`, text]);
+      const before = member === 'clock' ? '' : `${label}, `;
+      return cellsOf(member, part, view).map(([inner, text]) => [`${before}${inner}`, text]);
     }
     return [[label, figureText(member, part, view)]];
   });

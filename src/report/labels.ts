@@ -18,6 +18,7 @@ const TRADE: Readonly<Record<string, string>> = {
   regular: 'at regular intervals',
   runLength: 'length of a run',
   shrinkage: 'shrinkage, loose to compacted',
+  waterCement: 'water-cement ratio',
   workFrom: 'work starts',
   workTo: 'work ends',
 };
@@ -70,6 +71,24 @@ export const isNamedByUser = (group: string): boolean => NAMED_BY_USER.has(group
 /** The label of a member of a group. */
 export const memberLabel = (group: string, name: string, view: View): string =>
   NAMED_BY_USER.has(group) ? name : labelText(name, view);
+
+/** Inputs that are a time of day. */
+const TIMES_OF_DAY: ReadonlySet<string> = new Set([
+  'finishAt',
+  'finishedAt',
+  'firstTruckAt',
+  'now',
+  'placedAt',
+  'rainAt',
+  'sheenAt',
+  'startAt',
+  'sunset',
+  'workFrom',
+  'workTo',
+]);
+
+/** True for an input that is a time of day. */
+export const isTimeOfDay = (name: string): boolean => TIMES_OF_DAY.has(name);
 
 /** Figures and inputs whose text is a name that somebody gave, a mark or a designation: no language has a word for it. */
 const NAMES: ReadonlySet<string> = new Set([

@@ -10,8 +10,9 @@ import { revive } from '../reckoning/revive';
 import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { hoursIn } from './clock';
+import { carriedOf } from './crew';
 import { crewDay, isDay } from './day-page';
-import { type Entry, entriesOf, entryOf, FOR_CHOOSING, ownOf, type Plain } from './figures';
+import { type Entry, entriesOf, entryOf, ownOf, type Plain } from './figures';
 import { labelText, placeText } from './labels';
 import { purchaseRowsOf } from './purchases';
 import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
@@ -35,6 +36,8 @@ export interface WithInput {
   readonly input: unknown;
   /** What came of it. */
   readonly result: ResultParts<FigureSet>;
+  /** What it is of, where there are several of its kind: a mix by its name. */
+  readonly of?: string;
 }
 
 /** A part of a job: what it is, and the results that belong to it. */
@@ -178,21 +181,22 @@ function purchasesEntry(figures: JobTakeoffFigures, view: View): Entry[] {
   return [{ label: labelText('purchases', view), text: '', table: { head, rows, told } }];
 }
 
-function blockOf(result: ResultParts<FigureSet>, input: unknown, view: SheetView): Block {
+function blockOf(result: ResultParts<FigureSet>, { input, of }: Partial<WithInput>, view: SheetView): Block {
   const full = view.detail !== 'crew';
   const system = view.system ?? result.system;
   const day = !full && isDay(result);
-  const told = day ? crewDay(result.figures as DayPlanFigures) : result.figures;
   const isJob = result.id === 'job-takeoff';
-  const read = isJob ? { ...told, purchases: [] } : told;
+  const told = day ? crewDay(result.figures as DayPlanFigures) : result.figures;
+  const read = (isJob ? { ...told, purchases: [] } : told) as Plain;
+  const shown = full ? { given: input, figures: read } : carriedOf(result.id, input, read);
   const figures = [
-    ...entriesOf(ownOf(read as Plain, system, full ? undefined : FOR_CHOOSING) as object, view),
+    ...entriesOf(ownOf(shown.figures, system) as object, view),
     ...(isJob ? purchasesEntry(told as JobTakeoffFigures, view) : []),
   ];
   const isReference = ({ table }: Entry): boolean => table?.head.includes(labelText('source', view)) === true;
   return {
-    title: wordText(result.title, view),
-    input: day ? [] : inputEntries(input, view),
+    title: [wordText(result.title, view), of].filter(Boolean).join(', '),
+    input: day ? [] : inputEntries(shown.given, view),
     figures: full ? figures : figures.filter((entry) => !isReference(entry)),
     working: full ? workingOf(result, view) : [],
     assumed: full ? assumedEntries(result.assumed, view) : [],
@@ -263,11 +267,11 @@ export function sheetOf(parts: readonly Part[], view: SheetView): Sheet {
   const shown = parts.map(({ name, results }) => ({
     name,
     blocks: results.map((one) => {
-      const { result: data, input } = isWithInput(one) ? one : { result: one, input: undefined };
-      const result = living(data);
-      const own = ownView(result, input, view);
+      const put: WithInput = isWithInput(one) ? one : { result: one, input: undefined };
+      const result = living(put.result);
+      const own = ownView(result, put.input, view);
       collected.all(result, own);
-      return blockOf(result, input, own);
+      return blockOf(result, put, own);
     }),
   }));
   const cautions = collected.told(false);

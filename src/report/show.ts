@@ -4,6 +4,7 @@ import { length } from '../quantity/make';
 import { partsOfText } from '../quantity/parts';
 import { numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import type { System, UnitId } from '../quantity/units';
+import { durationText } from './duration';
 
 /** A language: from an English sentence or word, as it stands in the data, to the same in that language. */
 export type Language = { readonly [english: string]: string };
@@ -89,8 +90,12 @@ function lengthText(q: Quantity<'length'>, { feet }: View): string | undefined {
   return undefined;
 }
 
-/** A quantity as it is read on a site: counts and factors bare, small amounts in small units. */
-export function shownText(given: Quantity, view: View): string {
+/** A quantity as it is read on a site: counts and factors bare, small amounts in small units, times as they are told. */
+export const shownText = (q: Quantity, view: View): string =>
+  (q.dimension === 'time' ? durationText(q, view) : undefined) ?? numberText(q, view);
+
+/** The same with a time as one number, for what is worked out with it. */
+export function numberText(given: Quantity, view: View): string {
   const q = largeEnough(viewed(given, view));
   const text =
     (q.dimension === 'length' ? lengthText(q as Quantity<'length'>, view) : undefined) ?? q.format();

@@ -10,7 +10,7 @@ import type { Param, Words } from '../reckoning/words';
 import { writtenTime } from './clock';
 import { nameText, wordText } from './names';
 import { putIn } from './put-in';
-import { exactFraction, localized, shownText, type View, viewed } from './show';
+import { exactFraction, localized, numberText, shownText, type View, viewed } from './show';
 
 export { nameText, wordText } from './names';
 export type { Language, View } from './show';
@@ -72,5 +72,5 @@ export const stepText = (step: Step, view: View = {}): StepText => ({
   what: wordsText(step, view),
   formula: step.formula,
   put: putIn(step.formula, step.values, view),
-  gives: quantityText(step.gives, view),
+  gives: localized(numberText(step.gives, view), view),
 });

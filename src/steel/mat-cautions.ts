@@ -61,6 +61,16 @@ export const bottomCover = (limit: Length, actual: Length): Caution => ({
   source: ACI_318_COVER,
 });
 
+/** Where no height would do. */
+export const noRoom = (limit: Length, actual: Length): Caution => ({
+  code: 'little-cover',
+  severity: 'warning',
+  ...say`the slab has no room for these bars: with the usual cover above and below it is ${{ limit }} thick at least; take thinner bars or a thicker slab, as the plans and the engineer say`,
+  limit,
+  actual,
+  source: ACI_318_COVER,
+});
+
 /** Where the slab is too thin for the cover against earth and the cover above together. */
 export const belowMiddle = (limit: Length, actual: Length): Caution => ({
   code: 'little-bottom-cover',

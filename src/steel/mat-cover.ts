@@ -5,14 +5,17 @@
  * them. Bars of an only mat therefore do as well between the middle of the slab and its upper third.
  */
 import * as faults from '../quantity/faults';
+import { inSystem } from '../quantity/like-unit';
 import { constant, length } from '../quantity/make';
+import { Paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { diameterOf } from './bars';
 import { EARTH_COVER, type Exposure, faceCoverFor } from './cover';
-import { belowMiddle, bottomCover, earthEdge, edgeCover, topCover } from './mat-cautions';
+import { belowMiddle, bottomCover, earthEdge, edgeCover, noRoom, topCover } from './mat-cautions';
 import type { ParsedMat, ParsedRegion } from './rebar-fields';
 
 type Length = Quantity<'length'>;
@@ -71,9 +74,30 @@ function around({ mats, thickness }: ParsedRegion): Around {
   return { ...(above ? { above } : {}), ...(below ? { below } : {}) };
 }
 
+/**
+ * The thinnest slab in which mats have their cover wherever they are held: an only one at the middle with the cover
+ * of its top on both sides, two with that against the ground below.
+ */
+function leastThickness(mats: readonly ParsedMat[], exposure: Exposure): Paired<'length'> {
+  const steel = mats.map(layersOf).reduce((a, b) => a.plus(b));
+  const top = faceCoverFor(thickest(mats), exposure);
+  const below = mats.length > 1 ? EARTH_COVER : top;
+  const within = (system: System): Length =>
+    inSystem(top.as(system).plus(below.as(system)).plus(steel), system);
+  return new Paired(() => ({ customary: within('customary'), metric: within('metric') }));
+}
+
+/** Where it is not said how high the mats are held, there must be a height that would do. */
+function heedRoom({ mats, thickness, exposure }: ParsedRegion, pad: Pad): void {
+  if (!thickness || mats.some(({ faceCover }) => faceCover)) return;
+  const least = leastThickness(mats, exposure ?? 'weather').undercutBy(thickness);
+  if (least) pad.caution(noRoom(least, thickness));
+}
+
 /** Cover above and below the mats. */
 export function heedFaces(input: ParsedRegion, pad: Pad): void {
   checkFit(input);
+  heedRoom(input, pad);
   const { above, below } = around(input);
   const exposure = exposureOf(input);
   const top = faceCoverFor(thickest(input.mats), exposure);

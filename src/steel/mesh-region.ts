@@ -26,6 +26,7 @@ import { say } from '../reckoning/words';
 import type { CutProblem } from '../solve/stock/fill';
 import { firstFitBars } from '../solve/stock/first-fit';
 import { solveCutting } from '../solve/stock/search';
+import { lengthOf } from './bar-list';
 import { metersLike } from './common';
 import { listedCorners } from './corners';
 import { supportsUnder } from './mat';
@@ -318,7 +319,7 @@ export function reckonMeshRegion(input: ParsedMeshRegion, pad: Pad): MeshRegionF
   const { best, other } = choose(input, ground);
   const { step } = ground;
   const laid = best.counts.map(([steps, count]) => ({
-    length: step.times(wholeNumber(steps)),
+    length: lengthOf(steps, step),
     count: wholeNumber(count),
   }));
   const laidLength = laid.reduce(

@@ -60,7 +60,7 @@ export type SteelMade = 'by M' | 'by diameter' | undefined;
 /** Bars of the job's own kind first: a yard may have the others too. */
 function barsOf(made: SteelMade, system: System): readonly AnyBarSize[] {
   if (system === 'customary') return INCH_POUND;
-  return made === 'by diameter' ? [...BY_DIAMETER, ...BY_M] : [...BY_M, ...BY_DIAMETER];
+  return made === 'by M' ? [...BY_M, ...BY_DIAMETER] : [...BY_DIAMETER, ...BY_M];
 }
 
 /** Whose bars a grade is of, where its name says so. */

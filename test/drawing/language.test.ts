@@ -135,7 +135,7 @@ const PLANS: Record<string, () => string> = {
 const LENGTH = String.raw`(?:\d+ ft)?(?: ?\d+)?(?:[ -]?\d+/\d+)?(?: in| m| mm)?`;
 /** Numbers, sizes, times of day, letters of the base line, marks of bars and letters of pieces, and names. */
 const UNTOLD = new RegExp(
-  String.raw`^(?:${LENGTH}|-?[\d.]+(?:%| m| mm| min)?|\d{1,2}:\d\d|[ABC]|[BT][LCEK]\d+|[a-z]|name.*)$`,
+  String.raw`^(?:${LENGTH}|-?[\d.]+(?:%| m| mm| min)?|\d+ h(?: \d+ min)?|\d{1,2}:\d\d|[ABC]|[BT][LCEK]\d+|[a-z]|name.*)$`,
 );
 
 describe('every text of a plan is looked up', () => {

@@ -168,6 +168,35 @@ describe('a count that is claimed', () => {
   });
 });
 
+describe('a range', () => {
+  const said = (volume: string): string => {
+    try {
+      return estimateCheck(slabVolume, SLAB, { volume }).verdict;
+    } catch (error) {
+      return error instanceof InputError ? error.message : expect.unreachable();
+    }
+  };
+
+  it.each(['6-7 yd3', '6 to 7 yd3', '6–7 yd3', '6 yd3 - 7 yd3'])(
+    'is no figure: for %s it is said what to give',
+    (text) => {
+      expect(said(text)).toContain('from 6 yd3 to 7 yd3 is a range');
+      expect(said(text)).toContain('{ claimed: "6.5 yd3", rounded: "1 yd3" }');
+    },
+  );
+
+  it('may be claimed as it is told to be', () => {
+    const claims = [{ figure: 'volume', claimed: '6.5 yd3', rounded: '1 yd3' }];
+    expect(estimateCheck(slabVolume, SLAB, claims).verdict).toBe('agrees');
+  });
+
+  it('is not a mixed number, or feet and inches with a dash', () => {
+    expect(said('6-1/4 yd3')).toBe('agrees');
+    for (const perimeter of [`92'-0"`, '91 ft-11 in', '92 ft'])
+      expect(estimateCheck(slabVolume, SLAB, { perimeter }).verdict).toBe('agrees');
+  });
+});
+
 describe('what a reader of notebooks would see', () => {
   const named = (calculation: unknown, input: unknown, claims: unknown): string =>
     firstOf(estimateCheck(calculation as typeof slabVolume, input as typeof SLAB, claims as Claims));

@@ -2,8 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  bagCount,
   concreteOrder,
   evaporationRate,
+  fiberDosage,
+  freshConcreteTemperature,
   InputError,
   length,
   ratio,
@@ -12,6 +15,7 @@ import {
   solveFor,
   volume,
 } from '../../src/index';
+import { sentenceOf } from '../../src/quantity/words';
 import { runs } from '../support/effort';
 import { disagreement } from '../support/working';
 
@@ -26,6 +30,87 @@ function codeOf(run: () => unknown): string {
   }
   return '';
 }
+
+describe('what a foreman asks', () => {
+  const ORDER = { allowance: '8%', increment: '0.25 yd3', truckCapacity: '9 yd3' } as const;
+
+  it('is told from where to where a count stays what is wanted', () => {
+    // 30 bags of 0.6 ft3 are 18 ft3: with a tenth on top they are enough for more than 29 × 0.6 ÷ 1.1 and up to 18 ÷ 1.1.
+    const found = solveFor(bagCount, {
+      input: { volume: '14 ft3', allowance: '10%', bag: '80 lb' },
+      vary: 'volume',
+      figure: 'bags',
+      wanted: 30,
+      step: '0.1 ft3',
+    });
+    expect(found.holds?.map((q) => q.format('ft3'))).toEqual(['15.9 ft3', '16.3 ft3']);
+    expect(sentenceOf(found.says)).toContain('lies between');
+  });
+
+  it('is told an order over the volumes that it is enough for', () => {
+    const input = { volume: '12 yd3', ...ORDER };
+    const asked = { input, vary: 'volume', figure: 'order', wanted: '18 yd3', step: '0.01 yd3' } as const;
+    // Above 17.75 ÷ 1.08, up to 18 ÷ 1.08.
+    expect(solveFor(concreteOrder, asked).holds?.map((q) => q.format('yd3'))).toEqual([
+      '16.44 yd3',
+      '16.66 yd3',
+    ]);
+  });
+
+  it('is told a temperature in whole degrees of its scale', () => {
+    const input = {
+      cement: { mass: '330 kg', temperature: '50 degC' },
+      aggregates: [{ mass: '1850 kg', moisture: '2%', temperature: '28 degC' }],
+      water: { mass: '140 kg', temperature: '15 degC' },
+    } as const;
+    const asked = { input, vary: 'water.temperature', figure: 'temperature', wanted: '25 degC' } as const;
+    const cold = solveFor(freshConcreteTemperature, asked);
+    const [low, high] = [cold.value.toNumber('degC' as never) - 1, cold.value.toNumber('degC' as never) + 1];
+    const whole = cold.inSteps.toNumber('degC' as never);
+    expect(Number.isInteger(Number(whole.toFixed(9)))).toBe(true);
+    expect(whole).toBeGreaterThan(low);
+    expect(whole).toBeLessThan(high);
+    // Steps of a scale are counted from its own zero, not from that of another.
+    const { x, z, i } = cold.working.at(-1)?.values ?? {};
+    expect([x?.format(), z?.format(), i?.format()]).toEqual(['2.5 degC', '0 degC', '1 degC']);
+  });
+
+  it('is told a dosage in steps of a dosage', () => {
+    const input = { volume: '12.22 yd3', kind: 'fibrillated', dosage: '1.5 lb/yd3' } as const;
+    const found = solveFor(fiberDosage, { input, vary: 'dosage', figure: 'fibers', wanted: '20 lb' });
+    // 20 lb over 12.22 yd3 are 1.637.
+    expect(found.inSteps.format('lb/yd3' as never)).toBe('1.6 lb/yd3');
+  });
+
+  it('is told on a tape, and not in thousandths of a foot alone', () => {
+    const input = {
+      outline: { shape: 'rectangle', length: '36 ft', width: '22 ft' },
+      thickness: '5 in',
+    } as const;
+    const slab = solveFor(slabVolume, { input, vary: 'outline.length', figure: 'volume', wanted: '2 yd3' });
+    // 54 ft3 over 22 ft by 5 in are 5.8909 ft.
+    expect(sentenceOf(slab.says)).toContain('5 ft 10-11/16 in gives 2.00 yd3');
+  });
+
+  it('is told how far it goes where water is near freezing', () => {
+    const input = {
+      cement: { mass: '564 lb', temperature: '120 degF' },
+      aggregates: [{ mass: '3000 lb', moisture: '2%', temperature: '85 degF' }],
+      water: { mass: '240 lb', temperature: '60 degF' },
+    } as const;
+    const asked = { input, vary: 'water.temperature', figure: 'temperature', wanted: '70 degF' } as const;
+    const said = (): string => {
+      try {
+        solveFor(freshConcreteTemperature, asked);
+      } catch (error) {
+        return (error as Error).message;
+      }
+      return '';
+    };
+    // Liquid water reaches down to 32 degF, far below the 60 degF that it has.
+    expect(said()).toMatch(/varied from 3[234](?:\.\d+)? degF/);
+  });
+});
 
 describe('solve for', () => {
   it('is exact where the figure grows evenly', () => {

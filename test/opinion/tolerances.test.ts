@@ -2,7 +2,17 @@
 import fc from 'fast-check';
 import { erf } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { InputError, length, slabVolume, tolerances, truckPlan } from '../../src/index';
+import {
+  evaporationRate,
+  excavation,
+  InputError,
+  length,
+  slabVolume,
+  stepVolume,
+  tolerances,
+  truckPlan,
+  wallVolume,
+} from '../../src/index';
 import { chanceAbove } from '../../src/opinion/normal';
 import { Decimal } from '../../src/quantity/decimal';
 import { sentenceOf } from '../../src/quantity/words';
@@ -104,6 +114,53 @@ describe('tolerances', () => {
       'unknown-name',
     );
     expect(codeOf(() => tolerances(truckPlan, {} as never, { thickness: '1 in' }))).toBe('missing');
+  });
+});
+
+describe('a plus or minus that goes beyond what can be', () => {
+  it('ends at nothing: the low is that of no margin', () => {
+    const input = {
+      kind: 'pit',
+      outline: { shape: 'rectangle', length: '40 ft', width: '24 ft' },
+      depth: '14 in',
+      margin: '1 ft',
+    } as const;
+    const [own] = tolerances(excavation, input, { margin: '15 in' }, { figures: ['bankVolume'] }).figures;
+    // 40 × 24 ft without a margin, and 44.5 × 28.5 ft with one of 27 in, 14 in deep.
+    expect(own?.low.toNumber('ft3' as never)).toBeCloseTo((960 * 14) / 12, 6);
+    expect(own?.high.toNumber('ft3' as never)).toBeCloseTo((44.5 * 28.5 * 14) / 12, 6);
+    expect(own?.bounds).toBe('corners');
+  });
+
+  it('ends next to nothing where there must be something', () => {
+    const opening = { width: '900 mm', height: '600 mm' };
+    const wall = {
+      kind: 'straight',
+      length: '14.5 m',
+      height: '1.2 m',
+      thickness: '200 mm',
+      openings: [opening],
+    };
+    const measures = { 'walls[0].openings[0].width': '1000 mm' };
+    const [own] = tolerances(wallVolume, { walls: [wall] } as never, measures, {
+      figures: ['volume'],
+    }).figures;
+    // Without the opening 3.48 m3, with one of 1.9 m 3.252.
+    expect(own?.high.toNumber('m3' as never)).toBeCloseTo(3.48, 5);
+    expect(own?.low.toNumber('m3' as never)).toBeCloseTo(3.252, 5);
+  });
+
+  it('ends at all of it for a share', () => {
+    const input = { air: '30 degC', humidity: '90%', concrete: '27 degC', wind: '20 km/h' } as const;
+    const [own] = tolerances(evaporationRate, input, { humidity: '20%' }, { figures: ['rate'] }).figures;
+    const wet = evaporationRate({ ...input, humidity: '100%' }).figures.rate;
+    expect(own?.low.compareTo(wet as never)).toBe(0);
+  });
+
+  it('may be a plain count', () => {
+    const steps = { risers: 4, rise: '7 in', tread: '11 in', width: '5 ft' } as const;
+    const [own] = tolerances(stepVolume, steps, { risers: 1 }, { figures: ['totalRise'] }).figures;
+    expect([own?.low.format('in' as never), own?.high.format('in' as never)]).toEqual(['21 in', '35 in']);
   });
 });
 

@@ -9,6 +9,8 @@ import {
   InputError,
   length,
   mass,
+  massPerArea,
+  massPerLength,
   money,
   pressure,
   ratio,
@@ -128,6 +130,17 @@ describe('the other dimensions', () => {
     expect(() => slope('4 in 12')).toThrow('"33.33%" or "300%"');
     expect(() => slope('1 in 10 ft')).toThrow('"1 in in 10 ft" or "1:10"');
     expect(() => slope('2 lb in 10 ft')).toThrow(InputError);
+  });
+
+  it('reads an amount on as many as a bag or a data sheet names', () => {
+    for (const text of ['5 lb per 1000 ft2', '5 lb/1,000 sq ft', '0.5 lb / 100 ft2', '1/2 lb per 100 ft2']) {
+      expect(massPerArea(text).equals(massPerArea('0.005 lb/ft2'))).toBe(true);
+    }
+    expect(massPerArea('3 kg per 100 m2').equals(massPerArea('30 g/m2'))).toBe(true);
+    expect(massPerLength('1 lb per 4 ft').equals(massPerLength('0.25 lb/ft'))).toBe(true);
+    expect(() => massPerArea('5 lb per 1000 ft')).toThrow(InputError);
+    expect(() => massPerArea('5 lb per 0 ft2')).toThrow(InputError);
+    expect(() => length('5 ft/12 in')).toThrow(InputError);
   });
 
   it('proposes the unit that was most likely meant for a number without one', () => {

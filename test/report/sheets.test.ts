@@ -103,7 +103,7 @@ describe('a sheet', () => {
       'Bakery, May 4',
       'Slab volume',
       'Put in',
-      "  outline    rectangle; length 28'; width 18'",
+      "  outline    rectangle 28' × 18'",
       '  thickness  6"',
       '',
       'Figures',

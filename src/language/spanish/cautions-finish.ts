@@ -27,6 +27,8 @@ export const cautionsFinish: Language = {
     'el concreto tiene {actual} de edad: un pisón a su lado antes de {limit} despostilla sus bordes y puede moverlo. Rellene suelto, a mano, y apisone después',
   'the ground falls {back} toward the building: rain runs to the wall, stands there and freezes under the slab. Before anything is sown raise it at the wall until it falls {limit} away, keeping below sill and siding, or cut a swale that leads the water off':
     'el terreno baja {back} hacia el edificio: la lluvia corre al muro, se estanca ahí y se congela bajo la losa. Antes de sembrar, súbalo junto al muro hasta que baje {limit} al alejarse, sin llegar al alféizar ni al recubrimiento del muro, o abra una cuneta que se lleve el agua',
+  'ground that falls {actual}, more than {limit}, washes out before grass holds it, and no mower stands on it: flatten it, hold it by a low wall, or cover it with matting and plants':
+    'un terreno que cae {actual}, más de {limit}, se deslava antes de que el pasto lo sostenga, y ahí no se puede podar: hágalo más plano, sosténgalo con un muro bajo, o cúbralo con malla y plantas',
   'the ground falls {actual} away from the building, and {limit} is asked: fill settles, and then it drains to the wall. Raise it there, keeping below sill and siding, or take the fall farther':
     'el terreno baja {actual} al alejarse del edificio, y se pide {limit}: el relleno se asienta, y entonces drena hacia el muro. Súbalo ahí, sin llegar al alféizar ni al recubrimiento del muro, o lleve la pendiente más lejos',
 };

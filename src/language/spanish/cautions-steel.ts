@@ -46,6 +46,8 @@ export const cautionsSteel: Language = {
     'no está probado que el plan sea el mejor: ninguno puede bajar de {limit}',
   'the slab is outside the table, which ends at {limit}; the nearest row is used, so ask the engineer':
     'la losa queda fuera de la tabla, que termina en {limit}; se usa el renglón más cercano, así que pregunte al ingeniero',
+  'the slab has no room for these bars: with the usual cover above and below it is {limit} thick at least; take thinner bars or a thicker slab, as the plans and the engineer say':
+    'estas varillas no caben en la losa: con el recubrimiento usual arriba y abajo mide por lo menos {limit} de espesor; use varillas más delgadas o una losa más gruesa, según los planos y el ingeniero',
   'the slab is too thin for the usual cover below the bars; hold their middle at half the depth, {limit} up, or a little higher, not at {actual}':
     'la losa es demasiado delgada para el recubrimiento usual bajo las varillas; sostenga su centro a la mitad del espesor, a {limit} de abajo, o un poco más arriba, no a {actual}',
   'ties are deformed bars, clean and bonded on both sides at the middle of the slab: they keep the joint shut and carry no movement':

@@ -1,0 +1,64 @@
+/**
+ * The sizes that things of the trade usually have, in order: who slips from one, slips to another of them, most often
+ * to the next. Common practice.
+ */
+import { Decimal } from '../quantity/decimal';
+import { numberShown, unitShown } from '../quantity/quantity';
+import type { Unit } from '../quantity/units';
+import type { Leaf } from './input-places';
+
+/** Of what, by the last name of the place, in which unit. */
+interface Usual {
+  readonly of: RegExp;
+  readonly unit: string;
+  readonly sizes: readonly string[];
+}
+
+const listed = (text: string): string[] => text.split(' ');
+
+const USUAL: readonly Usual[] = [
+  { of: /^bag$/, unit: 'lb', sizes: listed('40 50 60 80 90') },
+  { of: /^bag$/, unit: 'kg', sizes: listed('20 25 30 35 40') },
+  { of: /spacing$/i, unit: 'in', sizes: listed('4 6 8 9 10 12 14 15 16 18 20 24 30 36 48') },
+  {
+    of: /spacing$/i,
+    unit: 'mm',
+    sizes: listed('100 125 150 175 200 225 250 300 350 400 450 500 600 750 900 1200'),
+  },
+  { of: /spacing$/i, unit: 'ft', sizes: listed('1 2 3 4 5 6 8 10 12 15 20') },
+  { of: /^(?:thickness|depth|height)$/, unit: 'in', sizes: listed('3 3.5 4 4.5 5 5.5 6 7 8 9 10 12') },
+  {
+    of: /^(?:thickness|depth|height)$/,
+    unit: 'mm',
+    sizes: listed('75 90 100 110 120 125 130 140 150 175 180 200 225 250 300'),
+  },
+  { of: /^(?:stock|pieceLength)$/, unit: 'ft', sizes: listed('8 10 12 14 15 16 18 20') },
+  { of: /^(?:stock|pieceLength)$/, unit: 'm', sizes: listed('2.4 3 3.6 4.2 4.8 5.4 6') },
+  { of: /^truckCapacity$/, unit: 'yd3', sizes: listed('7 8 9 10 11 12') },
+  { of: /^truckCapacity$/, unit: 'm3', sizes: listed('4 5 6 7 8 9') },
+  { of: /^allowance$|^waste$/, unit: '%', sizes: listed('3 5 7 8 10 12 15 20') },
+];
+
+/** Another usual size, with how common it is to take it. */
+export interface OtherSize {
+  readonly number: Decimal;
+  readonly unit: Unit;
+  readonly weight: number;
+}
+
+/** The next one is taken more often than one farther off. */
+const NEXT = 2;
+const FARTHER = 0.6;
+
+/** The usual sizes that a value of the input is taken for; none where it is no usual size itself. */
+export function* otherSizes({ name, quantity }: Leaf): Generator<OtherSize> {
+  const unit = unitShown(quantity);
+  const own = numberShown(quantity);
+  const usual = USUAL.find((one) => one.unit === unit.id && one.of.test(name));
+  const at = usual?.sizes.findIndex((size) => own.equals(size)) ?? -1;
+  if (!usual || at < 0) return;
+  for (const [i, size] of usual.sizes.entries()) {
+    const steps = Math.abs(i - at);
+    if (steps > 0) yield { number: new Decimal(size), unit, weight: steps === 1 ? NEXT : FARTHER };
+  }
+}

@@ -1,0 +1,245 @@
+/**
+ * What a crew carries of a result: what it lays out by, what it does and what comes of it. What else there is, such as
+ * what the office orders by, what was compared and how it was reckoned, stands on the full sheet.
+ */
+import type { Plain } from './figures';
+
+/** A figure or an input by its name; of a group, or of each of a list, only these members. */
+type Shown = string | readonly [name: string, members: readonly Shown[]];
+
+interface CrewView {
+  /** Of the input, beside what `GIVEN` names. */
+  readonly given: readonly Shown[];
+  /** Of the figures, in this order. */
+  readonly figures: readonly Shown[];
+}
+
+/** The loads of a haul, a base or an order; which limit sets them is for who orders. */
+const LOADS: Shown = ['haul', ['loads']];
+
+const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
+  backfill: { given: ['gap'], figures: ['looseFill', 'topsoil', 'seed', 'straw', 'bales', 'groundSlope'] },
+  'bag-count': { given: ['bag'], figures: ['bags', 'water', 'weight', 'wheelbarrowTrips', 'buggyTrips'] },
+  'balance-load': {
+    given: ['left'],
+    figures: ['call', 'low', 'high', 'callBy', 'callIn', 'roundedDown', 'shortIfDown', 'verdict'],
+  },
+  'bar-cutting': { given: [], figures: ['order', 'plan'] },
+  'base-tonnage': {
+    given: ['outline', 'area', 'margin', 'compactor'],
+    figures: ['depth', 'area', 'mass', 'tons', 'loads', 'lifts', 'spreadLength', 'reach', 'geotextile'],
+  },
+  'concrete-order': {
+    given: [],
+    figures: ['order', 'loads', 'firm', 'balance', 'loadsBelowMinimum'],
+  },
+  'curb-volume': { given: ['section', 'length', 'drops', 'curves'], figures: ['volume'] },
+  'delivery-ticket': {
+    given: ['ordered', 'slump', 'air', 'waterAdded', 'age'],
+    figures: [
+      'asOrdered',
+      'waterLeft',
+      'waterCement',
+      'waterCementAfter',
+      'effect',
+      'aggregateWater',
+      'yield',
+      'relativeYield',
+      'notTold',
+    ],
+  },
+  'dowel-layout': {
+    given: ['joint', 'placing'],
+    figures: [
+      'dowels',
+      'bar',
+      'diameter',
+      'length',
+      'evenSpacing',
+      'endDistance',
+      'embedment',
+      'hole',
+      'epoxy',
+      'baskets',
+    ],
+  },
+  'drainage-check': {
+    given: ['atBuilding', 'away', 'distance'],
+    figures: [
+      'verdict',
+      'slope',
+      'fall',
+      'required',
+      'requiredFall',
+      'shortfall',
+      'flattest',
+      'reverse',
+      'short',
+      'lowSpots',
+      'ponds',
+      'sills',
+      'inflows',
+      'worstValley',
+    ],
+  },
+  'evaporation-rate': {
+    given: ['air', 'humidity', 'concrete', 'wind'],
+    figures: ['verdict', 'rate', 'limit', 'next'],
+  },
+  excavation: {
+    given: ['outline', 'area', 'depth', 'margin', 'sideSlope', 'length', 'width', 'sections', 'grade'],
+    figures: ['bottomArea', 'sections', 'bankVolume', 'looseVolume', 'fill', LOADS, 'replacement'],
+  },
+  'fiber-dosage': { given: [], figures: ['fibers', 'bags', 'fibersPerLoad', 'bagsPerLoad'] },
+  'finish-materials': {
+    given: [],
+    figures: ['liquids', 'powders', 'color', 'sealant', 'rodDiameter', 'backerRod'],
+  },
+  'footing-volume': { given: ['footings', 'frostDepth'], figures: ['volume'] },
+  'form-materials': {
+    given: ['height'],
+    figures: [
+      'board',
+      'courses',
+      'formHeight',
+      'packing',
+      'ripped',
+      'dugIn',
+      'order',
+      'plan',
+      'edges',
+      'layered',
+      'stakes',
+      'stakeLength',
+      'stakeDepth',
+      'braces',
+      'cleats',
+      'fasteners',
+      'boxes',
+      'release',
+    ],
+  },
+  'form-pressure': {
+    given: ['height', 'rise', 'temperature'],
+    figures: ['pressure', 'depth', 'rise', 'holds', 'fastest', 'lift', 'lifts', 'duration'],
+  },
+  'grade-correction': {
+    given: [],
+    figures: ['verdict', 'moves', 'steps', 'concrete', 'struckOff', 'toBring', 'sills', 'blockedBy'],
+  },
+  'joint-layout': {
+    given: [['isolation', ['against', 'from', 'to']]],
+    figures: [
+      'panelCount',
+      'depth',
+      'contraction',
+      'construction',
+      'isolation',
+      ['joints', ['number', 'type', 'from', 'to', 'center', 'length']],
+      ['sawing', ['order']],
+      'givesWay',
+    ],
+  },
+  'joint-spacing': { given: ['thickness'], figures: ['spacing', 'depth', 'isolation'] },
+  'mesh-layout': {
+    given: ['style', 'form', 'pieceLength', 'pieceWidth'],
+    figures: ['pieces', 'laid', 'sideLap', 'endLap', 'supports'],
+  },
+  'mix-requirements': { given: ['use'], figures: ['ask', 'offerFits'] },
+  'pier-volume': { given: ['piers', 'frostDepth'], figures: ['volume'] },
+  'placing-limits': {
+    given: ['forecast', 'concrete', 'protection', 'layers'],
+    figures: ['verdict', 'mixedAtLeast', 'keptAtLeast', 'protection', 'blankets', 'next', 'untilForms'],
+  },
+  'rebar-layout': {
+    given: ['bar', 'spacing', 'depth'],
+    figures: [
+      'barsToBuy',
+      'cover',
+      'lap',
+      ['along', ['lines', 'evenSpacing', 'runLength', 'piecesPerRun']],
+      ['across', ['lines', 'evenSpacing', 'runLength', 'piecesPerRun']],
+      ['bars', ['mark', 'layer', 'use', 'bar', 'shape', 'length', 'count']],
+      ['sizes', ['bar', 'barsToBuy', 'stockLength', 'lap']],
+      'corners',
+      'ties',
+      'supports',
+    ],
+  },
+  'saw-window': {
+    given: ['saw', 'placedAt', 'finishedAt'],
+    figures: ['verdict', 'start', 'finishBy', 'clock', 'cuttingTime'],
+  },
+  'slab-volume': {
+    given: ['outline', 'thickness', 'openings', 'edge', 'beams'],
+    figures: ['volume', 'withTolerance', 'area', 'thinnest', 'thickest', 'edgeVolume', 'beamVolume'],
+  },
+  'step-layout': {
+    given: ['totalRise'],
+    figures: [
+      'verdict',
+      ['best', ['risers', 'riser', 'firstRiserForm', 'riserForm', 'treads', 'tread', 'run', 'treadFall']],
+      'marks',
+      'markedDifference',
+      'flightDifference',
+      'neighborDifference',
+      'landingFall',
+    ],
+  },
+  'step-volume': {
+    given: ['risers', 'rise', 'tread', 'width', 'landingDepth', 'landings', 'cores', 'wingWalls'],
+    figures: ['volume', 'totalRise', 'totalRun', 'formedArea'],
+  },
+  'truck-plan': {
+    given: ['placing', 'firstTruckAt'],
+    figures: [
+      'verdict',
+      ['loads', ['truck', 'volume', 'clock', 'age']],
+      'trucks',
+      'trucksNeeded',
+      'interval',
+      'endsAt',
+      'longestGap',
+      'longestWait',
+      'ageLimit',
+      'initialSet',
+      'beyondReach',
+    ],
+  },
+  'wall-volume': { given: ['walls'], figures: ['volume', 'formedArea'] },
+};
+
+type Group = { readonly [name: string]: Plain };
+
+const isGroup = (x: Plain): x is Group => typeof x === 'object' && x !== null && !Array.isArray(x);
+
+/** Of a group, or of each of a list, what is shown, in the order in which it is shown. */
+function pick(from: Plain, shown: readonly Shown[]): Plain {
+  if (Array.isArray(from)) return from.map((one: Plain) => pick(one, shown));
+  if (!isGroup(from)) return from;
+  const all = shown.flatMap((each): [string, Plain][] => {
+    const [name, members] = typeof each === 'string' ? [each] : each;
+    const part = from[name];
+    if (part === undefined) return [];
+    return [[name, members ? pick(part, members) : part]];
+  });
+  return Object.fromEntries(all);
+}
+
+/** What a crew carries of an input and of the figures that came of it. */
+export function carriedOf(
+  id: string,
+  input: unknown,
+  figures: Plain,
+): { readonly given: unknown; readonly figures: Plain } {
+  const view = Object.hasOwn(CREW_VIEWS, id) ? CREW_VIEWS[id] : undefined;
+  if (!view) return { given: input, figures };
+  return { given: pick(input as Plain, view.given), figures: pick(figures, view.figures) };
+}
+
+/** Each name that the views speak of, by the id of the calculation, so that a test can hold them to the catalog. */
+export const CREW_NAMES: readonly (readonly [
+  id: string,
+  given: readonly Shown[],
+  figures: readonly Shown[],
+])[] = Object.entries(CREW_VIEWS).map(([id, { given, figures }]) => [id, given, figures] as const);

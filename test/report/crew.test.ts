@@ -1,0 +1,107 @@
+/** What a crew carries: names that the catalog knows, few enough, and nothing of what the crew has to know lost. */
+import { describe, expect, it } from 'vitest';
+import { calculations } from '../../src/catalog/all';
+import { reckonJob } from '../../src/index';
+import { CREW_NAMES, carriedOf } from '../../src/report/crew';
+import { jobHtml, textSheet } from '../../src/report/index';
+import { readVectors } from '../support/vectors';
+
+type Shown = (typeof CREW_NAMES)[number][1][number];
+
+const byId = new Map(Object.values(calculations).map((one) => [one.id, one] as const));
+
+/** Every path that somebody's input or result has, lists passed through. */
+function paths(value: unknown, at: string, into: Set<string>): Set<string> {
+  if (Array.isArray(value)) for (const one of value) paths(one, at, into);
+  else if (typeof value === 'object' && value !== null)
+    for (const [name, inner] of Object.entries(value)) {
+      into.add(`${at}${name}`);
+      paths(inner, `${at}${name}.`, into);
+    }
+  return into;
+}
+
+const named = (shown: readonly Shown[], at = ''): string[] =>
+  shown.flatMap((each) =>
+    typeof each === 'string' ? [`${at}${each}`] : [`${at}${each[0]}`, ...named(each[1], `${at}${each[0]}.`)],
+  );
+
+describe('the view of a crew', () => {
+  it('speaks of inputs and figures that there are', () => {
+    const seen = new Map<string, { readonly given: Set<string>; readonly figures: Set<string> }>();
+    for (const { vector } of readVectors()) {
+      const attempt = byId.get(vector.calculation)?.attempt(vector.input);
+      if (!attempt?.ok) continue;
+      const known = seen.get(vector.calculation) ?? { given: new Set(), figures: new Set() };
+      paths(vector.input, '', known.given);
+      paths(attempt.result.figures, '', known.figures);
+      seen.set(vector.calculation, known);
+    }
+    const unknown = CREW_NAMES.flatMap(([id, given, figures]) => [
+      ...named(given)
+        .filter((path) => !seen.get(id)?.given.has(path))
+        .map((path) => `${id} ${path}`),
+      ...named(figures)
+        .filter((path) => !seen.get(id)?.figures.has(path))
+        .map((path) => `${id}: ${path}`),
+    ]);
+    expect(unknown).toEqual([]);
+  });
+
+  it('leaves no result without a figure', () => {
+    const bare = readVectors().flatMap(({ at, vector }) => {
+      const attempt = byId.get(vector.calculation)?.attempt(vector.input);
+      if (!attempt?.ok) return [];
+      const { figures } = carriedOf(vector.calculation, vector.input, attempt.result.figures as never);
+      return Object.keys(figures as object).length > 0 ? [] : [at];
+    });
+    expect(bare).toEqual([]);
+  });
+
+  it('shows what is laid out by and what is done, not what the office orders by', () => {
+    const slab = {
+      name: 'Delivery slab',
+      outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
+    } as const;
+    const job = reckonJob({
+      version: 1,
+      elements: [
+        {
+          ...slab,
+          thickness: '6 in',
+          base: { depth: '6 in', margin: '6 in', compactedDensity: '135 pcf', truckPayload: '15 ton' },
+          forms: { board: { thickness: '1.5 in', height: '5.5 in' }, stock: ['12 ft', '16 ft'] },
+          slab: true,
+        },
+      ],
+    });
+    const text = jobHtml('Yard', job, 'crew').replace(/<[^>]*>/g, ' ');
+    for (const shown of ['rectangle 28 ft × 18 ft', '18.60 ton', '1-1/2 in × 5-1/2 in', '16 ft', '12 in'])
+      expect(text).toContain(shown);
+    for (const left of ['rate of spread', 'compacted density', 'waste', 'proved', 'governed by'])
+      expect(text).not.toContain(left);
+  });
+
+  it('tells a time of day by the clock, and a range in one breath', () => {
+    const plan = byId.get('truck-plan');
+    const input = {
+      loads: ['9 yd3', '4 yd3'],
+      placing: { kind: 'chute' },
+      travelTime: '25 min',
+      firstTruckAt: { value: 7, unit: 'h' },
+    };
+    const attempt = plan?.attempt(input);
+    if (!attempt?.ok) throw new Error('refused');
+    const revived = { ...input, firstTruckAt: '7:00' };
+    const text = textSheet(
+      'Trucks',
+      [{ name: 'Day', results: [{ input: revived, result: attempt.result }] }],
+      {
+        detail: 'crew',
+      },
+    );
+    expect(text).toContain('first truck at 7:00 AM');
+    expect(text).toMatch(/initial set +4 h to 6 h/);
+    expect(text).toMatch(/truck +volume +departs +arrives +ends/);
+  });
+});
