@@ -90,8 +90,7 @@ function slopeOf(number: string, share: number): Example {
  *
  * @param value - what the number comes to
  */
-export function withNumber(d: Dimension, example: Example, typed: string, value: number): Example {
-  const number = typed.replace(/\.$/, '');
+export function withNumber(d: Dimension, example: Example, number: string, value: number): Example {
   if (d === 'slope') return slopeOf(number, value);
   if (typeof example !== 'string') {
     // A comma in metric text may be a decimal point.
