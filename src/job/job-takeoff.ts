@@ -200,7 +200,7 @@ function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
   for (const assumption of assumptionsOf(worked.parts)) pad.assumed.push(assumption);
   const own = [
     ...overlapCautions(worked),
-    ...(missing.length > 0 ? [cautions.partsMissing(missing.length)] : []),
+    ...(missing.length > 0 ? [cautions.partsMissing(new Set(missing.map(({ at }) => at)).size)] : []),
   ];
   for (const caution of gravestFirst([...own, ...cautionsOf(worked.parts)])) pad.caution(caution);
   return {

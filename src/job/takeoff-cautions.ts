@@ -29,6 +29,10 @@ export const overlapUnknown = (first: string, second: string, area: Quantity<'ar
 export const partsMissing = (count: number): Caution => ({
   code: 'parts-missing',
   severity: 'warning',
-  ...say`the job is known in part: ${{ count }} values are missing, and what they are for is in none of these figures`,
+  ...(count > 1
+    ? say`the job is known in part: ${{ count }} values are missing, and what they are for is in none of these figures`
+    : {
+        says: 'the job is known in part: one value is missing, and what it is for is in none of these figures',
+      }),
   source: COMMON_PRACTICE,
 });

@@ -18,6 +18,7 @@ const TRADE: Readonly<Record<string, string>> = {
   regular: 'at regular intervals',
   runLength: 'length of a run',
   shrinkage: 'shrinkage, loose to compacted',
+  waterCement: 'water-cement ratio',
   workFrom: 'work starts',
   workTo: 'work ends',
 };

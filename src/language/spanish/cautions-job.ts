@@ -8,6 +8,8 @@ export const cautionsJob: Language = {
     '{first} y {second} se enciman en {area}: ahí el concreto se cuenta una vez, {less} menos. Indique standsOn donde uno descansa sobre el otro, o recorte una abertura. La grava ahí también se cuenta una vez, el acero en los dos',
   'less than {limit} of cover at an edge lets these bars rust and split the concrete; the plans and the engineer govern':
     'menos de {limit} de recubrimiento en un borde deja que estas varillas se oxiden y partan el concreto; rigen los planos y el ingeniero',
+  'the job is known in part: one value is missing, and what it is for is in none of these figures':
+    'el trabajo se conoce en parte: falta un valor, y aquello para lo que sirve no está en ninguna de estas cifras',
   'the job is known in part: {count} values are missing, and what they are for is in none of these figures':
     'el trabajo se conoce en parte: faltan {count} valores, y aquello para lo que sirven no está en ninguna de estas cifras',
 };

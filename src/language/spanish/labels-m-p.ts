@@ -52,6 +52,7 @@ export const labelsMP: Language = {
   negligible: 'despreciable',
   'neighbor difference': 'diferencia entre vecinas',
   net: 'neto',
+  'no day yet': 'sin día todavía',
   'next day': 'día siguiente',
   no: 'no',
   nominal: 'nominal',
