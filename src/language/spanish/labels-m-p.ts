@@ -86,6 +86,7 @@ export const labelsMP: Language = {
   opening: 'abertura',
   'opening passed by': 'abertura pasada de largo',
   openings: 'aberturas',
+  offcut: 'sobrante',
   order: 'pedido',
   'other way': 'sentido contrario',
   out: 'fuera',
