@@ -2,10 +2,12 @@
  * The rear yard of a corner bakery as one job file: its purchase list, its bid, and a sheet that a crew carries. All
  * invented. `npm run demo -- metric` takes the metric one; `npm run demo -- pages <folder>` writes its pages.
  */
+
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { jointPlan, sitePlan } from '../src/drawing/index';
 import { type ItemPrice, type JobInput, jobBid, pricedPurchases, reckonJob } from '../src/index';
+import { ITEM_NAMES } from '../src/job/item-names';
 import { jobHtml, jobParts, purchaseRows, quoteHtml, textSheet } from '../src/report/index';
 
 const [kind, folder] = process.argv.slice(2);
@@ -60,6 +62,6 @@ else {
   const { bid, unpriced } = bidOf();
   const { cost, price } = bid.figures;
   console.log(`\nBid: ${cost.format()} at cost, ${price.format()} to the customer`);
-  console.log(`Without a price: ${unpriced.map(({ item }) => item.replaceAll('-', ' ')).join(', ')}\n`);
+  console.log(`Without a price: ${unpriced.map(({ item }) => ITEM_NAMES[item]).join(', ')}\n`);
   console.log(textSheet(title, jobParts(job), { detail: 'crew', date: 'to be poured on a Tuesday in May' }));
 }

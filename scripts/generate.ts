@@ -31,8 +31,10 @@ writeFileSync(new URL('units.json', OUT), json(unitTable(described)));
 writeFileSync(new URL('list.json', OUT), json(entries.map(({ entry }) => entry)));
 writeFileSync(new URL('loaders.ts', OUT), loadersModule(entries));
 writeFileSync(new URL('every.ts', OUT), everyModule(entries));
-writeFileSync(new URL('digest.json', OUT), json(digest()));
 
 // These read the catalog, which is only now as it should be.
 const { pages } = await import('./describe/pages');
 for (const { file, text } of pages()) writeFileSync(new URL(`../${file}`, import.meta.url), text);
+
+// Last, since the list of caution codes among the pages is one of the sources.
+writeFileSync(new URL('digest.json', OUT), json(digest()));

@@ -114,8 +114,9 @@ function varied({ name, planned, measured, band: k }: Change, path: string, pad:
   if (!planned || !measured) return undefined;
   sameDimension(measured, planned.dimension, `${path}.measured`);
   const [p, m] = [planned as V, measured as V];
-  const share = times(m.minus(p), p).abs().in('%');
-  if (share.greaterThan(cautions.FAR_BAND()))
+  // What was not planned at all differs from no plan.
+  const share = p.sign() > 0 ? times(m.minus(p), p).abs().in('%') : undefined;
+  if (share?.greaterThan(cautions.FAR_BAND()))
     pad.caution(cautions.quantityVaries(name, cautions.FAR_BAND(), share));
   if (!k) return pad.step(say`${{ name }}, more than planned`, 'Q = m − p', { m, p }, m.minus(p)) as Measure;
   const [most, least] = [p.times(ONE().plus(k)), p.times(ONE().minus(k))];
@@ -242,7 +243,7 @@ export const accountFields = () => ({
       fields(
         {
           name: label('name'),
-          planned: maybe(measureField('planned')),
+          planned: maybe(measureField('planned', false, 'not-negative')),
           measured: maybe(measureField('measured', false, 'not-negative')),
           price: maybe(priceField('price')),
           band: maybe(shareField('band', BAND)),

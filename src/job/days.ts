@@ -141,11 +141,22 @@ export function factsOfDay(day: Day, part: DayPart): Raw {
   return Object.fromEntries(Object.entries(DAY_FACTS[part]).map(([name, fact]) => [name, day[fact]]));
 }
 
-/** Where members of a part stand in the document. */
+/** The first slab of the day that is not known: its area is what a plan waits for. */
+const slabAwaited = ({ elements }: Poured): string | undefined => {
+  const first = elements.find((each) => (partsIn(each.element)['slab'] ?? false) !== false && !slabOf(each));
+  return first && `elements[${first.index}].slab`;
+};
+
+/**
+ * Where members of a part stand in the document.
+ *
+ * @param slab - where the area of a plan would have come from
+ */
 export const placeInDay =
-  (index: number, part: DayPart, own: Raw): Place =>
+  (index: number, part: DayPart, own: Raw, slab?: string): Place =>
   (path) => {
     const head = path.split(/[.[]/)[0] ?? '';
+    if (part === 'plan' && head === 'area' && own[head] === undefined && slab !== undefined) return slab;
     const fact = own[head] === undefined ? DAY_FACTS[part][head] : undefined;
     if (fact !== undefined) return `days[${index}].${fact}${path.slice(head.length)}`;
     return path === '' ? `days[${index}].${part}` : `days[${index}].${part}.${path}`;
@@ -180,7 +191,7 @@ export function workDay(poured: Poured, bench: Bench): WorkedPart[] {
     const worked = bench.reckon(
       { element: undefined, day: day.name, part, id: DAY_PARTS[part] },
       input,
-      placeInDay(index, part, own),
+      placeInDay(index, part, own, slabAwaited(poured)),
     );
     if (!worked) continue;
     results.set(part, worked.result);

@@ -16,6 +16,7 @@ import type { ReckonOptions } from '../reckoning/system';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { checkDays, concreteOfDay, type Poured, pouredOn, workDay } from './days';
+import { digCautions } from './dig';
 import { type Element, type Job, type JobInput, jobDoor, partsIn } from './document';
 import { assumptionsOf, cautionsOf, gravestFirst } from './gather';
 import { gravelKept } from './gravel';
@@ -200,7 +201,8 @@ function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
   for (const assumption of assumptionsOf(worked.parts)) pad.assumed.push(assumption);
   const own = [
     ...overlapCautions(worked),
-    ...(missing.length > 0 ? [cautions.partsMissing(missing.length)] : []),
+    ...digCautions(worked.elements),
+    ...(missing.length > 0 ? [cautions.partsMissing(new Set(missing.map(({ at }) => at)).size)] : []),
   ];
   for (const caution of gravestFirst([...own, ...cautionsOf(worked.parts)])) pad.caution(caution);
   return {

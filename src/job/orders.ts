@@ -3,6 +3,7 @@
  */
 import type { Air } from '../mix/air';
 import type { ConcreteOrderFigures } from '../pour/concrete-order';
+import type { TruckPlanFigures } from '../pour/truck-figures';
 import type { Quantity } from '../quantity/quantity';
 import { DAY_FACTS, type Day } from './day-inputs';
 import { factsOfDay, placeInDay } from './days';
@@ -86,6 +87,7 @@ const placeOfOrder =
 
 function orderOf(
   concrete: readonly ElementConcrete[],
+  mix: string | undefined,
   on: PouredOn | undefined,
   { job, order, bench }: Ordering,
 ): WorkedPart | undefined {
@@ -94,37 +96,57 @@ function orderOf(
   if (some.length === 0) return undefined;
   const elements = some.map(({ element, net }) => ({ volume: net, ...shareOf(element, job.shared) }));
   const input = { ...membersOf(order), elements };
-  const at = { element: undefined, day: on?.day.name, part: 'order', id: 'concrete-order' };
+  const at = { element: undefined, day: on?.day.name, mix, part: 'order', id: 'concrete-order' };
   return bench.reckon(at, input, placeOfOrder(some));
 }
 
+/**
+ * When the trucks of a further mix come: as those of the one before are done. Past midnight no clock tells it.
+ *
+ * @param before - the trucks of the mix before; nothing for the first mix of the day
+ */
+function comesAfter(before: WorkedPart | undefined): Raw {
+  const { endsAt } = (before?.result.figures ?? {}) as Partial<TruckPlanFigures>;
+  return endsAt ? { firstTruckAt: endsAt.day.sign() > 0 ? undefined : endsAt.time } : {};
+}
+
 /** What a day says of trucks goes before what the job says of them. */
-function trucksOn(order: WorkedPart, { day, index }: PouredOn, { trucks, bench }: Ordering) {
+function trucksOn(
+  { order, mix, before }: Ordered,
+  { day, index }: PouredOn,
+  { trucks, bench }: Ordering,
+): WorkedPart | undefined {
   const { loads } = order.result.figures as ConcreteOrderFigures;
   const own = defined(membersOf(partsIn(day)['trucks']));
   const shared = defined(membersOf(trucks));
-  const input = { ...shared, ...defined(factsOfDay(day, 'trucks')), ...own, loads };
+  const said = { ...shared, ...defined(factsOfDay(day, 'trucks')), ...own };
+  const input = { ...defined({ ...said, ...comesAfter(before) }), loads };
   const inDay = placeInDay(index, 'trucks', own);
   const place: Place = (path) => {
     const head = path.split(/[.[]/)[0] ?? '';
     const fromJob = own[head] === undefined && shared[head] !== undefined && !(head in DAY_FACTS.trucks);
     return fromJob ? under('trucks')(path) : inDay(path);
   };
-  const at = { element: undefined, day: day.name, part: 'trucks', id: 'truck-plan' };
+  const at = { element: undefined, day: day.name, mix, part: 'trucks', id: 'truck-plan' };
   return bench.reckon(at, input, place);
 }
 
-function trucksOf(
-  order: WorkedPart | undefined,
-  on: PouredOn | undefined,
-  ordering: Ordering,
-): WorkedPart | undefined {
+/** An order whose trucks are looked for. */
+interface Ordered {
+  readonly order: WorkedPart;
+  readonly mix: string | undefined;
+  /** The trucks of the mix that is poured before it on the same day. */
+  readonly before: WorkedPart | undefined;
+}
+
+function trucksOf(ordered: Ordered, on: PouredOn | undefined, ordering: Ordering): WorkedPart | undefined {
   const trucks = (on && partsIn(on.day)['trucks']) ?? ordering.trucks;
-  if (!order || trucks === undefined || trucks === false) return undefined;
-  if (on) return trucksOn(order, on, ordering);
+  if (trucks === undefined || trucks === false) return undefined;
+  if (on) return trucksOn(ordered, on, ordering);
+  const { order, mix } = ordered;
   const { loads } = order.result.figures as ConcreteOrderFigures;
   const input = { ...membersOf(trucks), loads };
-  const at = { element: undefined, part: 'trucks', id: 'truck-plan' };
+  const at = { element: undefined, mix, part: 'trucks', id: 'truck-plan' };
   return ordering.bench.reckon(at, input, under('trucks'));
 }
 
@@ -133,7 +155,7 @@ function askedOf(mix: string | undefined, { job, bench }: Ordering): WorkedPart 
   const said = job.mixes?.[i];
   if (!said) return undefined;
   const { name: _, ...input } = said as { name: unknown };
-  const at = { element: undefined, part: 'mixes', id: 'mix-requirements' };
+  const at = { element: undefined, mix, part: 'mixes', id: 'mix-requirements' };
   return bench.reckon(at, input as Raw, under(`mixes[${i}]`));
 }
 
@@ -171,9 +193,11 @@ export function mixesOf(concrete: readonly ElementConcrete[], ordering: Ordering
       const mix = each.element.mix ?? ordering.job.shared?.mix;
       byMix.set(mix, [...(byMix.get(mix) ?? []), each]);
     }
+    let before: WorkedPart | undefined;
     return [...byMix].map(([mix, elements]) => {
-      const order = orderOf(elements, on, ordering);
-      const trucks = trucksOf(order, on, ordering);
+      const order = orderOf(elements, mix, on, ordering);
+      const trucks = order && trucksOf({ order, mix, before }, on, ordering);
+      before = trucks ?? before;
       if (!asked.has(mix)) asked.set(mix, askedOf(mix, ordering));
       return { day: on, mix, elements, order, trucks, asked: asked.get(mix) };
     });

@@ -98,9 +98,11 @@ function between(a: Placed, b: Placed, system: System): Overlap[] {
   const [first, second] = [a.element, b.element];
   const stands = first.standsOn === second.name ? first : second.standsOn === first.name ? second : undefined;
   const less = thicknessOf(second) === undefined && thicknessOf(first) ? first : second;
-  return [
-    { first, second, area, stands, less, twice: stands ? undefined : thinner(first, second)?.times(area) },
-  ];
+  // Told as concrete is: no cubic feet beside cubic yards.
+  const twice = thinner(first, second)
+    ?.times(area)
+    .in(system === 'metric' ? 'm3' : 'yd3');
+  return [{ first, second, area, stands, less, twice: stands ? undefined : twice }];
 }
 
 /** Clipping takes as long as there are corners, of every two elements whose boxes meet. */

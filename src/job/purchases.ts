@@ -5,7 +5,7 @@
  * than the parts would each for themselves.
  */
 import { keyOf, keyOnce } from '../quantity/amount-key';
-import type { Quantity } from '../quantity/quantity';
+import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { Take, TakeCut } from '../reckoning/takes';
 import type { BarCuttingFigures } from '../steel/cutting-figures';
 import type { Raw } from './document';
@@ -107,6 +107,18 @@ function piecesOf(cuts: readonly TakeCut[]): Raw[] {
   return [...byLength.values()].map(({ length, count }) => ({ length, count }));
 }
 
+/** What a thing is sold in, by the name under which it tells it. */
+const SOLD_IN = ['container', 'bag'] as const;
+
+/** What is sold in pails or bags is bought in whole ones, those of all elements together. */
+function inWholeOnes(line: Purchase): Purchase {
+  const { of, quantity } = line;
+  const sold = SOLD_IN.map((name) => of[name]).find(
+    (each): each is Quantity => isQuantity(each) && each.dimension === quantity.dimension,
+  );
+  return sold ? { ...line, quantity: (quantity as Quantity<'mass'>).upTo(sold as Quantity<'mass'>) } : line;
+}
+
 /** What a line becomes, and the plan that it was cut by. */
 interface Cut {
   readonly lines: Purchase[];
@@ -161,7 +173,7 @@ export function purchasesOf(
     return shared ? cutTogether(line, cutting, bench) : uncut(line);
   });
   return {
-    lines: cut.flatMap(({ lines }) => lines),
+    lines: cut.flatMap(({ lines }) => lines.map(inWholeOnes)),
     parts: cut.flatMap(({ part }) => (part ? [part] : [])),
   };
 }

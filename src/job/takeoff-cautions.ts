@@ -25,10 +25,32 @@ export const overlapUnknown = (first: string, second: string, area: Quantity<'ar
   source: CLOSED_FORM,
 });
 
+/** A pit that slab and gravel do not fill. */
+export const dugTooDeep = (actual: Quantity<'length'>, needed: Quantity<'length'>): Caution => ({
+  code: 'dig-differs',
+  severity: 'note',
+  ...say`it is dug ${{ actual }} deeper than slab and gravel are together: the top comes as much below the ground beside it, and water runs onto it. Dig ${{ needed }}; where the ground is soft further down, order gravel for the rest as well`,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+/** A slab that stands out of its pit. */
+export const dugTooShallow = (actual: Quantity<'length'>, needed: Quantity<'length'>): Caution => ({
+  code: 'dig-differs',
+  severity: 'note',
+  ...say`slab and gravel are together ${{ actual }} more than it is dug: the top comes as much above the ground beside it. Where it is to lie flush, dig ${{ needed }}`,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
 /** Something is not known yet. */
 export const partsMissing = (count: number): Caution => ({
   code: 'parts-missing',
   severity: 'warning',
-  ...say`the job is known in part: ${{ count }} values are missing, and what they are for is in none of these figures`,
+  ...(count > 1
+    ? say`the job is known in part: ${{ count }} values are missing, and what they are for is in none of these figures`
+    : {
+        says: 'the job is known in part: one value is missing, and what it is for is in none of these figures',
+      }),
   source: COMMON_PRACTICE,
 });

@@ -27,6 +27,8 @@ export interface JobPart {
   readonly element?: string;
   /** The day that it belongs to; left out where it belongs to none. */
   readonly day?: string;
+  /** The mix that it is of; left out where it belongs to none, or the mix has no name. */
+  readonly mix?: string;
   /** What it is, by its name in the document. */
   readonly part: string;
   /** Id of its calculation. */
@@ -41,6 +43,7 @@ export interface JobPart {
 export interface Lacking {
   readonly element: string | undefined;
   readonly day?: string | undefined;
+  readonly mix?: string | undefined;
   readonly part: string;
   /** Where in the document it is wanted. */
   readonly path: string;
@@ -63,7 +66,7 @@ export interface WorkedElement {
 }
 
 /** Whose part it is, and which. */
-export type Whose = Pick<Lacking, 'element' | 'day' | 'part'>;
+export type Whose = Pick<Lacking, 'element' | 'day' | 'mix' | 'part'>;
 
 /** Parts reckoned before, by calculation and input. */
 export type Memory = ReadonlyMap<string, Result<FigureSet>>;
@@ -111,10 +114,11 @@ export class Bench {
       return undefined;
     }
     this.memory.set(key, attempt.result);
-    const { element, day, part } = whose;
+    const { element, day, mix, part } = whose;
     return {
       ...(element === undefined ? {} : { element }),
       ...(day === undefined ? {} : { day }),
+      ...(mix === undefined ? {} : { mix }),
       part,
       id,
       input,
@@ -152,8 +156,26 @@ export const defined = (raw: Raw | undefined): Raw =>
 /** A path in a mat that was made of the members beside it. */
 const besideMat = (path: string): string => path.replace(/^mats(?:\[0\]\.?)?/, '');
 
+/** Concrete bodies, of which fibers are told how much there is. */
+const BODIES = ['slab', 'steps', 'footings', 'walls', 'piers', 'curb', 'probed'] as const;
+
+/** What puts a member into a part: that is looked for where the member lacks. */
+const WAITS_FOR: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  forms: { height: ['thickness'] },
+  joints: { spacing: ['spacing'] },
+  fibers: { volume: BODIES },
+  saw: { sawLength: ['joints'] },
+  finish: { area: ['slab'] },
+};
+
+/** The part or the word of the element that a member would have come from, where the element has it or is to say it. */
+const sourceOf = (element: Element, part: string, head: string): string | undefined =>
+  WAITS_FOR[part]?.[head]?.find(
+    (name) => name === 'thickness' || (partsIn(element)[name] ?? false) !== false,
+  );
+
 /** Where each member of an input stands in the document. */
-function placeIn(own: Raw, shared: Raw, facts: Raw, part: string, at: string) {
+function placeIn(own: Raw, shared: Raw, facts: Raw, part: string, at: string, element: Element) {
   const sides = part === 'bars' && facts['length'] !== undefined;
   const inFacts = (path: string, head: string): string =>
     sides && head !== 'thickness' ? `${at}.outline.${path}` : `${at}.${path}`;
@@ -163,6 +185,8 @@ function placeIn(own: Raw, shared: Raw, facts: Raw, part: string, at: string) {
     if (head === 'mats' && facts['mats'] !== undefined) return `${at}.${part}.${besideMat(path)}`;
     if (shared[head] !== undefined && facts[head] === undefined) return `shared.${part}.${path}`;
     if (Object.hasOwn(facts, head)) return inFacts(path, head);
+    const source = sourceOf(element, part, head);
+    if (source !== undefined) return `${at}.${source}`;
     return path === '' ? `${at}.${part}` : `${at}.${part}.${path}`;
   };
 }
@@ -224,7 +248,7 @@ export function workElement(
     const filling = fillingOf(part, { element, results, saidOf }, { ...inherited, ...own });
     const input = { ...defined(filling.follows), ...inherited, ...defined(filling.facts), ...own };
     for (const name of Object.keys(input)) read.add(name);
-    const place = placeIn(own, inherited, filling.facts ?? NONE, part, `elements[${index}]`);
+    const place = placeIn(own, inherited, filling.facts ?? NONE, part, `elements[${index}]`, element);
     const worked = bench.reckon(
       { element: element.name, part, id: ELEMENT_PARTS[part] },
       withoutMat(part, input),

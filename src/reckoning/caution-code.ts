@@ -41,6 +41,7 @@ export type CautionCode =
   | 'delivered-not-billed'
   | 'depth-unknown'
   | 'dew-on-concrete'
+  | 'dig-differs'
   | 'door-swings-over-steps'
   | 'dowel-out-of-table'
   | 'dowels-aligned'

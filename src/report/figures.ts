@@ -3,7 +3,7 @@ import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { familyNamed, isNamedByUnit } from '../reckoning/system';
 import { clockTime, timeOfDay, writtenTime } from './clock';
-import { groupLabel, isName, isNamedByUser, isTimeOfDay, labelText, listLabel } from './labels';
+import { groupLabel, isName, isNamedByUser, isTimeOfDay, labelText, listLabel, memberLabel } from './labels';
 import type { Cells } from './lines';
 import { measuredText } from './measured';
 import { nameText, quantityText, type View, wordText } from './view';
@@ -54,7 +54,7 @@ const isPlace = (x: Group): boolean => Object.keys(x).join() === 'x,y';
 function labelOf(group: string, member: string, part: Plain, view: View): string {
   if (isNamedByUser(group)) return member;
   if ((member === 'shape' || member === 'kind') && typeof part === 'string') return '';
-  return isGroup(part) ? groupLabel(member, view) : labelText(member, view);
+  return isGroup(part) ? groupLabel(member, view) : memberLabel(group, member, view);
 }
 
 const textsOf = (some: readonly [string, Plain][], view: View): { [member: string]: string } =>

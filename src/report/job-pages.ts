@@ -2,13 +2,15 @@
  * Pages of a job for those who have to do with it: the crew, the yard that delivers, and who checks every figure.
  */
 import type { ReckonedJob } from '../job/job-takeoff';
+import type { JobMissingFigures, JobMixFigures } from '../job/takeoff-figures';
+import type { TruckPlanFigures } from '../pour/truck-figures';
 import type { Severity } from '../reckoning/parts';
-import type { Entry } from './figures';
+import { type Entry, figureText } from './figures';
 import { type Paper, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
 import { jobParts } from './job-parts';
 import { labelText, placeText } from './labels';
 import { capital } from './lines';
-import { purchaseRows } from './purchases';
+import { deliveryRows, type PurchaseRow, purchaseRows } from './purchases';
 import { type Block, CREW, moreCautions, type Sheet, type SheetView, sheetOf } from './sheet';
 import { quantityText, type View, wordsText, wordText } from './view';
 
@@ -65,17 +67,18 @@ interface Placed {
   readonly html: string;
 }
 
-/** The element that a place in the document belongs to. */
-function elementAt({ takeoff }: ReckonedJob, path: string | undefined): string | undefined {
-  const [, index] = /^elements\[(\d+)\]/.exec(path ?? '') ?? [];
-  return index === undefined ? undefined : takeoff.figures.elements[Number(index)]?.name;
+/** The element or the day that a place in the document belongs to. */
+function ownerAt({ takeoff }: ReckonedJob, path: string | undefined): string | undefined {
+  const [, list, index] = /^(elements|days)\[(\d+)\]/.exec(path ?? '') ?? [];
+  return list === undefined ? undefined : takeoff.figures[list as 'elements' | 'days']?.[Number(index)]?.name;
 }
 
+/** What is not known has a table of its own on every page. */
 const placedOf = (job: ReckonedJob, view: View): Placed[] =>
   job.takeoff.cautions
-    .filter(({ always }) => !always)
+    .filter(({ always, code }) => !always && code !== 'parts-missing')
     .map((caution) => {
-      const where = elementAt(job, caution.input);
+      const where = ownerAt(job, caution.input);
       const head = capital(wordText(caution.severity, view));
       const text = textTag('span', wordsText(caution, view));
       const html = `${textTag('strong', where === undefined ? head : `${head}, ${where}`)} ${text}`;
@@ -101,8 +104,7 @@ function cautionsHtml(job: ReckonedJob, all: boolean, view: View): string {
   ].join('');
 }
 
-function purchasesHtml(job: ReckonedJob, view: View): string {
-  const rows = purchaseRows(job, view);
+function purchasesHtml(rows: readonly PurchaseRow[], view: View): string {
   return tableHtml(
     wordText('To buy', view),
     ['item', 'quantity', 'for'].map((head) => capital(wordText(head, view))),
@@ -114,33 +116,80 @@ function purchasesHtml(job: ReckonedJob, view: View): string {
   );
 }
 
-/** Orders of concrete, each mix with its loads. */
-function ordersHtml({ takeoff }: ReckonedJob, view: View): string {
-  const rows = takeoff.figures.mixes.map(({ mix, order, net, loads }) => [
-    mix ?? wordText('concrete', view),
-    quantityText(order ?? net, view),
-    (loads ?? []).map((load) => quantityText(load, view)).join(' + '),
-  ]);
+/** When the trucks of a mix come: the first by the clock, and the next each so long after the one before. */
+function comingOf(job: ReckonedJob, { day, mix, loads = [] }: JobMixFigures, view: View): string[] {
+  const plan = job.parts.find((part) => part.part === 'trucks' && part.day === day && part.mix === mix);
+  if (!plan) return ['', ''];
+  const { loads: trucks, interval } = plan.result.figures as unknown as TruckPlanFigures;
+  const first = trucks[0]?.clock?.arrives;
+  return [
+    first === undefined ? '' : figureText('arrives', first, view),
+    loads.length > 1 ? quantityText(interval, view) : '',
+  ];
+}
+
+/** Orders of concrete by day and mix, each with its loads and its trucks; a column that says nothing is left out. */
+function ordersHtml(job: ReckonedJob, view: View): string {
+  const { mixes, days } = job.takeoff.figures;
+  const rows = mixes.map((each) => {
+    const { day, mix, order, net, loads = [] } = each;
+    return [
+      days === undefined ? '' : (day ?? wordText('no day yet', view)),
+      mix ?? wordText('concrete', view),
+      quantityText(order ?? net, view),
+      loads.map((load) => quantityText(load, view)).join(' + '),
+      ...comingOf(job, each, view),
+    ];
+  });
+  const heads = ['day', 'mix', 'order', 'loads', 'first truck at', 'then every'];
+  const told = heads.map((_, i) => rows.some((row) => row[i] !== ''));
+  const kept = <T>(cells: readonly T[]): T[] => cells.filter((_, i) => told[i]);
   return tableHtml(
     wordText('Concrete', view),
-    ['mix', 'order', 'loads'].map((head) => capital(wordText(head, view))),
-    rows,
+    kept(heads).map((head) => capital(wordText(head, view))),
+    rows.map(kept),
   );
 }
 
-/** What is missing, by its place in the document; who does not edit the document reads what it is. */
-const lackText = (at: string, edits: boolean, view: View): string =>
-  edits ? at : placeText(at.replace(/^elements\[\d+\]\./, ''), view);
+/**
+ * What is missing, by its place in the document; who does not edit the document reads what it is, without what stands
+ * beside it already: whose it is, and the part that wants it.
+ */
+function lackText(job: ReckonedJob, at: string, own: readonly JobMissingFigures[], view: View): string {
+  const owner = ownerAt(job, at);
+  const inside = at.replace(/^(elements|days)\[\d+\]\./, '');
+  const parts = own.map(({ part }) => `${part}.`);
+  const lead = parts.find((part) => inside.startsWith(part)) ?? '';
+  const text = placeText(inside.slice(lead.length), view);
+  const whose = own.some(({ element, day }) => owner === (element ?? day));
+  return owner === undefined || whose ? text : `${owner}: ${text}`;
+}
 
-const missingHtml = ({ takeoff }: ReckonedJob, edits: boolean, view: View): string =>
-  tableHtml(
+/** Every value that is missing once, with all that waits for it. */
+function missingHtml(job: ReckonedJob, edits: boolean, view: View): string {
+  const { missing } = job.takeoff.figures;
+  const places = [...new Set(missing.map(({ at }) => at))];
+  return tableHtml(
     wordText('Not known yet', view),
     ['part', 'where'].map((head) => capital(wordText(head, view))),
-    takeoff.figures.missing.map(({ element, part, at }) => [
-      [element, part === undefined ? '' : labelText(part, view)].filter(Boolean).join(': '),
-      lackText(at, edits, view),
-    ]),
+    places.map((at) => {
+      const own = missing.filter((each) => each.at === at);
+      return [waitingText(own, view), edits ? at : lackText(job, at, own, view)];
+    }),
   );
+}
+
+/** The parts that wait for a value, by whose they are. */
+function waitingText(own: readonly JobMissingFigures[], view: View): string {
+  const owners = [...new Set(own.map(({ element, day }) => element ?? day ?? ''))];
+  return owners
+    .map((owner) => {
+      const parts = own.filter(({ element, day }) => (element ?? day ?? '') === owner);
+      const labels = [...new Set(parts.map(({ part }) => labelText(part, view)))].join(', ');
+      return owner === '' ? labels : `${owner}: ${labels}`;
+    })
+    .join('; ');
+}
 
 function partsHtml(sheet: Sheet, view: View): string {
   return sheet.parts
@@ -165,11 +214,12 @@ const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => str
       alwaysHtml(job, view)
     );
   },
-  yard: (job, view) => ordersHtml(job, view) + purchasesHtml(job, view) + missingHtml(job, false, view),
+  yard: (job, view) =>
+    ordersHtml(job, view) + purchasesHtml(deliveryRows(job, view), view) + missingHtml(job, false, view),
   calculation: (job, view) => {
     const sheet = sheetOf(jobParts(job, view), { ...view, detail: 'full' });
     return (
-      purchasesHtml(job, view) +
+      purchasesHtml(purchaseRows(job, view), view) +
       missingHtml(job, true, view) +
       cautionsHtml(job, true, view) +
       alwaysHtml(job, view) +

@@ -1,7 +1,15 @@
 /** A job as the parts of a sheet: its elements in order, then its days, each with its results, then what is of the whole job. */
 import type { ReckonedJob } from '../job/job-takeoff';
+import type { JobPart } from '../job/work';
 import type { Part, WithInput } from './sheet';
 import { type View, wordText } from './view';
+
+/** A part with what it is of, where a job has several of its kind. */
+const withInput = ({ input, mix, result }: JobPart): WithInput => ({
+  input,
+  result,
+  ...(mix === undefined ? {} : { of: mix }),
+});
 
 /**
  * The parts of a job as a sheet takes them: one for each element, in order, one for each day, then one for the whole job.
@@ -22,11 +30,8 @@ import { type View, wordText } from './view';
 export function jobParts({ takeoff, parts }: ReckonedJob, view: View = {}): Part[] {
   const names = takeoff.figures.elements.map(({ name }) => name);
   const of = (element: string | undefined): WithInput[] =>
-    parts
-      .filter((part) => part.element === element && part.day === undefined)
-      .map(({ input, result }) => ({ input, result }));
-  const on = (day: string): WithInput[] =>
-    parts.filter((part) => part.day === day).map(({ input, result }) => ({ input, result }));
+    parts.filter((part) => part.element === element && part.day === undefined).map(withInput);
+  const on = (day: string): WithInput[] => parts.filter((part) => part.day === day).map(withInput);
   const days = (takeoff.figures.days ?? []).map(({ name }) => ({ name, results: on(name) }));
   const whole: Part = {
     name: wordText('Whole job', view),

@@ -19,6 +19,7 @@ const TRADE: Readonly<Record<string, string>> = {
   regular: 'at regular intervals',
   runLength: 'length of a run',
   shrinkage: 'shrinkage, loose to compacted',
+  waterCement: 'water-cement ratio',
   workFrom: 'work starts',
   workTo: 'work ends',
 };
@@ -76,9 +77,17 @@ export const groupLabel = (name: string, view: View): string =>
 /** True where the members of a group are named by who gave the input. */
 export const isNamedByUser = (group: string): boolean => NAMED_BY_USER.has(group);
 
+/** Members that are called otherwise in this group than alone. */
+const IN_GROUPS: Readonly<Record<string, string>> = {
+  'plan.drop': 'offcut',
+  'sawing.order': 'in this order',
+};
+
 /** The label of a member of a group. */
-export const memberLabel = (group: string, name: string, view: View): string =>
-  NAMED_BY_USER.has(group) ? name : labelText(name, view);
+export function memberLabel(group: string, name: string, view: View): string {
+  const key = `${group}.${name}`;
+  return Object.hasOwn(IN_GROUPS, key) ? wordText(IN_GROUPS[key] as string, view) : labelText(name, view);
+}
 
 /** Inputs that are a time of day. */
 const TIMES_OF_DAY: ReadonlySet<string> = new Set([

@@ -23,8 +23,28 @@ export interface PurchaseRow {
 
 const itemText = (item: TakeItem, view: View): string => wordText(ITEM_NAMES[item], view);
 
-/** Kinds and designations, which need no word before them. */
-const BARE: ReadonlySet<string> = new Set(['bar', 'form', 'kind', 'measured', 'style']);
+/** Kinds, designations and names, which need no word before them: no yard must be told that crushed stone is a material. */
+const BARE: ReadonlySet<string> = new Set([
+  'bar',
+  'day',
+  'form',
+  'kind',
+  'material',
+  'measured',
+  'mix',
+  'strength',
+  'strengthClass',
+  'style',
+]);
+
+/** Names that whoever wrote the job gave; no language has a word for them. */
+const GIVEN: ReadonlySet<string> = new Set(['day', 'mix']);
+
+/** A word to choose from as it is spoken, where the language has no other for it: `crushed-stone` to `crushed stone`. */
+function choiceText(word: string, view: View): string {
+  const text = wordText(word, view);
+  return text === word ? word.replaceAll('-', ' ') : text;
+}
 
 /** Sizes that are told together, as `1-1/2 in × 5-1/2 in × 16 ft`, where all but the last are there. */
 const TOGETHER: readonly (readonly string[])[] = [
@@ -34,14 +54,15 @@ const TOGETHER: readonly (readonly string[])[] = [
 
 function sizeOf(name: string, value: Purchase['of'][string], view: View): string {
   if (isQuantity(value)) return quantityText(value, view);
-  return isName(name) ? value : wordText(value, view);
+  return isName(name) || GIVEN.has(name) ? value : choiceText(value, view);
 }
 
 /** Of what kind and size: what is told together first comes where its first size stands. */
-function kindText(of: Purchase['of'], view: View): string {
+function kindText({ item, of }: Purchase, view: View): string {
   const sizes =
     TOGETHER.map((names) => names.filter((name) => name in of)).find(({ length }) => length > 1) ?? [];
   return Object.entries(of)
+    .filter(([, value]) => value !== ITEM_NAMES[item])
     .flatMap(([name, value]) => {
       const text = sizeOf(name, value, view);
       if (name === sizes[0]) return [sizes.map((each) => sizeOf(each, of[each] as never, view)).join(' × ')];
@@ -52,13 +73,26 @@ function kindText(of: Purchase['of'], view: View): string {
 }
 
 /** The purchases of a take-off as rows. */
-export const purchaseRowsOf = ({ purchases }: JobTakeoffFigures, view: View): PurchaseRow[] =>
-  purchases.map(({ item, of, quantity, by }) => ({
-    item: itemText(item, view),
-    kind: kindText(of, view),
-    quantity: quantityText(quantity, view),
-    elements: by.map(({ element }) => element).join(', '),
+export const purchaseRowsOf = (
+  { purchases }: Pick<JobTakeoffFigures, 'purchases'>,
+  view: View,
+): PurchaseRow[] =>
+  purchases.map((purchase) => ({
+    item: itemText(purchase.item, view),
+    kind: kindText(purchase, view),
+    quantity: quantityText(purchase.quantity, view),
+    elements: purchase.by.map(({ element }) => element).join(', '),
   }));
+
+/** What is on the list and comes on no truck: work, and what leaves the site. */
+const NOT_DELIVERED: ReadonlySet<TakeItem> = new Set(['haul-away', 'saw-cut']);
+
+/** What is delivered to a job, as rows. */
+export const deliveryRows = ({ takeoff }: ReckonedJob, view: View): PurchaseRow[] =>
+  purchaseRowsOf(
+    { purchases: takeoff.figures.purchases.filter(({ item }) => !NOT_DELIVERED.has(item)) },
+    view,
+  );
 
 /** The purchase list of a job as rows. */
 export const purchaseRows = ({ takeoff }: ReckonedJob, view: View = {}): PurchaseRow[] =>

@@ -36,6 +36,8 @@ export interface WithInput {
   readonly input: unknown;
   /** What came of it. */
   readonly result: ResultParts<FigureSet>;
+  /** What it is of, where there are several of its kind: a mix by its name. */
+  readonly of?: string;
 }
 
 /** A part of a job: what it is, and the results that belong to it. */
@@ -179,7 +181,7 @@ function purchasesEntry(figures: JobTakeoffFigures, view: View): Entry[] {
   return [{ label: labelText('purchases', view), text: '', table: { head, rows, told } }];
 }
 
-function blockOf(result: ResultParts<FigureSet>, input: unknown, view: SheetView): Block {
+function blockOf(result: ResultParts<FigureSet>, { input, of }: Partial<WithInput>, view: SheetView): Block {
   const full = view.detail !== 'crew';
   const system = view.system ?? result.system;
   const day = !full && isDay(result);
@@ -193,7 +195,7 @@ function blockOf(result: ResultParts<FigureSet>, input: unknown, view: SheetView
   ];
   const isReference = ({ table }: Entry): boolean => table?.head.includes(labelText('source', view)) === true;
   return {
-    title: wordText(result.title, view),
+    title: [wordText(result.title, view), of].filter(Boolean).join(', '),
     input: day ? [] : inputEntries(shown.given, view),
     figures: full ? figures : figures.filter((entry) => !isReference(entry)),
     working: full ? workingOf(result, view) : [],
@@ -265,11 +267,11 @@ export function sheetOf(parts: readonly Part[], view: SheetView): Sheet {
   const shown = parts.map(({ name, results }) => ({
     name,
     blocks: results.map((one) => {
-      const { result: data, input } = isWithInput(one) ? one : { result: one, input: undefined };
-      const result = living(data);
-      const own = ownView(result, input, view);
+      const put: WithInput = isWithInput(one) ? one : { result: one, input: undefined };
+      const result = living(put.result);
+      const own = ownView(result, put.input, view);
       collected.all(result, own);
-      return blockOf(result, input, own);
+      return blockOf(result, put, own);
     }),
   }));
   const cautions = collected.told(false);

@@ -163,5 +163,5 @@ export const fiberDosage: Calculation<FiberDosageInput, FiberDosageFigures> = /*
       load: maybe(quantity('volume', 'load', 'positive', LOAD)),
     }),
   reckon,
-  takes: (_, { kind }) => [{ item: 'fibers', from: 'fibers', of: { kind } }],
+  takes: (_, { kind, bag }) => [{ item: 'fibers', from: 'fibers', of: { kind, bag } }],
 });

@@ -159,6 +159,41 @@ describe('a day of a job', () => {
     expect(faultsOf(wrong)).toEqual(['missing-unit trucks.travelTime']);
   });
 
+  it('lets the trucks of a second mix come as those of the first are done, and tells whose they are', () => {
+    const { elements, ...rest } = yard(tuesday);
+    const mixed = elements.map((each) => ({
+      ...each,
+      mix: each.name === 'bin pad' ? 'pad mix' : 'drive mix',
+    }));
+    const job = reckonJob({ ...rest, elements: mixed });
+    const plans = job.parts.filter(({ part }) => part === 'trucks');
+    expect(plans.map(({ day, mix }) => [day, mix])).toEqual([
+      ['Tuesday', 'pad mix'],
+      ['Tuesday', 'drive mix'],
+      [undefined, 'drive mix'],
+    ]);
+    // 3.25 yd3 of the pad at 16 yd3 an hour are out of the truck 12.1875 min after 7:00.
+    const [first, second, later] = plans.map(({ input }) => input['firstTruckAt']);
+    expect([String(first), String(second), later]).toEqual(['7 h', '7.203125 h', undefined]);
+    const page = jobHtml('Rear yard', job, 'crew');
+    expect(page).toContain('Trucks for a pour, pad mix');
+    expect(page).toContain('Trucks for a pour, drive mix');
+    expect(page).not.toContain('7 h<');
+  });
+
+  it('tells the yard on which day each order comes, and by the clock', () => {
+    const page = jobHtml('Rear yard', reckonJob(yard(tuesday)), 'yard');
+    expect(page).toMatch(/Tuesday.*7:00 AM.*no day yet/s);
+    expect(jobHtml('Rear yard', reckonJob(yard()), 'yard')).not.toMatch(/no day yet|First truck at/);
+  });
+
+  it('says whose day a caution is of', () => {
+    const hot = { ...tuesday, airTemperature: '95 degF', humidity: '20%', wind: '15 mph' } as const;
+    expect(jobHtml('Rear yard', reckonJob(yard(hot)), 'crew')).toMatch(
+      /Warning, <bdi>?Tuesday|Warning, Tuesday/,
+    );
+  });
+
   it('tells the crew its times by the clock', () => {
     const page = jobHtml('Rear yard', reckonJob(yard(tuesday)), 'crew');
     expect(page).toContain('Tuesday');

@@ -1,6 +1,7 @@
 /** A job that is known in part: any one of several ways may be lacking, and nothing that is said is dropped unseen. */
 import { describe, expect, it } from 'vitest';
-import { type JobInput, jobTakeoff } from '../../src/job/index';
+import { type JobInput, jobTakeoff, reckonJob } from '../../src/job/index';
+import { jobHtml } from '../../src/report/index';
 
 const outline = { shape: 'rectangle', length: '20 ft', width: '10 ft' } as const;
 
@@ -74,5 +75,74 @@ describe('mats and a bar beside them', () => {
     expect(sizes(bars({ mats, cover: '2 in' }, { bar: '#4', spacing: '18 in' }))).toEqual(['#5']);
     expect(sizes(bars({ bar: '#4', spacing: '18 in', cover: '2 in' }, { mats }))).toEqual(['#4']);
     expect(sizes(bars({ cover: '2 in' }, { mats }))).toEqual(['#5']);
+  });
+});
+
+describe('what follows from a value that is missing', () => {
+  const spacing = { aggregateSize: '3/4 in', slump: '4 in' };
+
+  it('waits for that value, not for one of its own', () => {
+    const forms = { board: { nominal: '2x6' }, stock: ['12 ft'] };
+    expect(missingIn(jobOf({ outline, forms }))).toEqual(['elements[0].thickness']);
+    expect(
+      missingIn(jobOf({ outline, thickness: '4 in', spacing: { slump: '4 in' }, joints: true })),
+    ).toEqual(['elements[0].spacing.aggregateSize', 'elements[0].spacing']);
+    expect(missingIn(jobOf({ outline, slab: true, fibers: { kind: 'micro' } }))).toEqual([
+      'elements[0].thickness',
+      'elements[0].slab',
+    ]);
+    const plan = {
+      startAt: '7:00',
+      finish: 'broom',
+      finishers: 2,
+      finishRate: { area: '200 ft2', in: '1 h' },
+    };
+    const day = { name: 'Friday', elements: ['pad'], plan: { ...plan, placingTime: '1 h' } };
+    expect(missingIn(jobOf({ outline, slab: true }, { days: [day] }))).toEqual([
+      'elements[0].thickness',
+      'elements[0].slab',
+    ]);
+  });
+
+  it('is asked of its own part where nothing else would bring it', () => {
+    expect(missingIn(jobOf({ outline, thickness: '4 in', joints: true }))).toEqual([
+      'elements[0].joints.spacing',
+    ]);
+    expect(missingIn(jobOf({ outline, thickness: '4 in', fibers: { kind: 'micro' } }))).toEqual([
+      'elements[0].fibers.volume',
+    ]);
+  });
+
+  it('is counted once, however many parts wait for it, and one is not called several', () => {
+    const job = jobOf({ outline, slab: true, spacing });
+    const told = (each: JobInput) =>
+      jobTakeoff(each).cautions.find(({ code }) => code === 'parts-missing')?.says ?? '';
+    expect(missingIn(job)).toEqual(['elements[0].thickness', 'elements[0].thickness']);
+    expect(told(job)).toContain('one value is missing');
+    expect(told(jobOf({ slab: true }))).toContain('{count} values');
+  });
+});
+
+describe('a page of a job that is known in part', () => {
+  it('lists each value once, with all that waits for it, by whose it is', () => {
+    const day = {
+      name: 'Friday',
+      elements: ['pad'],
+      evaporation: { air: '70 degF', concrete: '70 degF', wind: '5 mph' },
+    };
+    const job = reckonJob(
+      jobOf(
+        { outline, slab: true, spacing: { slump: '4 in', aggregateSize: '3/4 in' }, joints: true },
+        { days: [day] },
+      ),
+    );
+    const page = jobHtml('Rear yard', job, 'crew')
+      .replace(/<[^>]+>/g, ' ')
+      .replace(/\s+/g, ' ');
+    expect(page).toContain(
+      'pad: slab, spacing, joints thickness pad: joints spacing Friday: evaporation humidity',
+    );
+    expect(page).not.toContain('known in part');
+    expect(jobHtml('Rear yard', job, 'calculation')).toContain('days[0].humidity');
   });
 });

@@ -272,3 +272,24 @@ describe('a job with its parts', () => {
     expect(takeoff.cautions.map(({ code }) => code)).toContain('unusual');
   });
 });
+
+describe('concrete that two elements would count twice', () => {
+  const lying = (unit: 'ft' | 'm', thickness: string): JobInput => {
+    const outline = { shape: 'rectangle', length: `6 ${unit}`, width: `3 ${unit}` } as const;
+    const at = (x: number) => ({ x: `${x} ${unit}`, y: `0 ${unit}` });
+    return {
+      version: 1,
+      elements: [
+        { name: 'yard', outline, at: at(0), thickness, slab: true },
+        { name: 'walk', outline, at: at(4), thickness, slab: true },
+      ],
+    };
+  };
+
+  it('is told in the unit that concrete is ordered in', () => {
+    // 2 ft by 3 ft by 6 in are 3 ft3, a ninth of a cubic yard; 2 m by 3 m by 150 mm are 0.9 m3.
+    const told = (job: JobInput) => jobTakeoff(job).figures.overlaps[0]?.countedOnce?.format();
+    expect(told(lying('ft', '6 in'))).toBe('0.11 yd3');
+    expect(told(lying('m', '150 mm'))).toBe('0.90 m3');
+  });
+});

@@ -134,6 +134,8 @@ describe('pages of a job', () => {
     expect(all).toContain('elements[2].thickness');
     expect(order).toContain('Ready-mixed concrete');
     expect(order).not.toContain('How it was figured');
+    expect(order).not.toContain('Joints to saw');
+    expect(all).toContain('Joints to saw');
     expect(all).toContain('How it was figured');
     expect(crew).toContain('lie over each other');
     expect(crew.length).toBeLessThan(all.length);

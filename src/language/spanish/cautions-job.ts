@@ -2,12 +2,18 @@
 import type { Language } from '../../report/show';
 
 export const cautionsJob: Language = {
+  'it is dug {actual} deeper than slab and gravel are together: the top comes as much below the ground beside it, and water runs onto it. Dig {needed}; where the ground is soft further down, order gravel for the rest as well':
+    'se excava {actual} más hondo de lo que miden juntas la losa y la grava: la superficie queda eso por debajo del terreno de al lado, y el agua corre hacia ella. Excave {needed}; donde el suelo sea blando más abajo, pida también grava para el resto',
+  'slab and gravel are together {actual} more than it is dug: the top comes as much above the ground beside it. Where it is to lie flush, dig {needed}':
+    'la losa y la grava miden juntas {actual} más de lo que se excava: la superficie queda eso por encima del terreno de al lado. Donde deba quedar al ras, excave {needed}',
   '{first} and {second} lie over each other on {area}, and the concrete there is counted in both: give a thickness of one of them, or say standsOn':
     '{first} y {second} se enciman en {area}, y ahí el concreto se cuenta en los dos: indique el espesor de uno de ellos, o indique standsOn',
   '{first} and {second} lie over each other on {area}: the concrete there is counted once, {less} less. Say standsOn where one stands on the other, or cut an opening. Gravel there is counted once too, steel in both':
     '{first} y {second} se enciman en {area}: ahí el concreto se cuenta una vez, {less} menos. Indique standsOn donde uno descansa sobre el otro, o recorte una abertura. La grava ahí también se cuenta una vez, el acero en los dos',
   'less than {limit} of cover at an edge lets these bars rust and split the concrete; the plans and the engineer govern':
     'menos de {limit} de recubrimiento en un borde deja que estas varillas se oxiden y partan el concreto; rigen los planos y el ingeniero',
+  'the job is known in part: one value is missing, and what it is for is in none of these figures':
+    'el trabajo se conoce en parte: falta un valor, y aquello para lo que sirve no está en ninguna de estas cifras',
   'the job is known in part: {count} values are missing, and what they are for is in none of these figures':
     'el trabajo se conoce en parte: faltan {count} valores, y aquello para lo que sirven no está en ninguna de estas cifras',
 };

@@ -42,7 +42,7 @@ export const day: Language = {
   begins: 'comienza',
   place: 'colocar',
   'strike-off': 'enrasar',
-  'bull-float': 'flotar largo',
+  'bull-float': 'pasar la flota larga',
   wait: 'esperar',
   cure: 'curar',
   leave: 'salir',

@@ -2,6 +2,7 @@
 import type { Language } from '../../report/show';
 
 export const labelsGL: Language = {
+  'in this order': 'en este orden',
   gap: 'hueco',
   'gap volume': 'volumen del hueco',
   gaps: 'huecos',

@@ -4,7 +4,7 @@ import type { Language } from '../../report/show';
 export const labelsQR: Language = {
   quantity: 'cantidad',
   radius: 'radio',
-  rate: 'rendimiento',
+  rate: 'tasa',
   'rate for unit depth': 'rendimiento por unidad de profundidad',
   'rate of spread': 'rendimiento de tendido',
   ratio: 'proporción',
@@ -29,7 +29,7 @@ export const labelsQR: Language = {
   replacement: 'reemplazo',
   required: 'exigido',
   'required beyond': 'exigido más allá',
-  'required fall': 'pendiente exigida',
+  'required fall': 'caída exigida',
   retarder: 'retardante',
   'return time': 'tiempo de regreso',
   reverse: 'inverso',

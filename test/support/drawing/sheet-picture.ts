@@ -30,8 +30,9 @@ const MARGIN = 18;
 /** A letter of a typewriter is so wide for its height. */
 const LETTER = 0.61;
 
+/** Blanks that stay as many as they are: browsers run others together. */
 const escaped = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll(' ', '\u00a0');
 
 /** Lines of text as SVG: black on white, as they come out of a printer. */
 function drawn(sheet: string): string {
@@ -46,7 +47,7 @@ function drawn(sheet: string): string {
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="sheet-title">`,
     `<title id="sheet-title">${escaped(lines[0] ?? '')}</title>`,
     `<rect width="${width}" height="${height}" fill="#fff" stroke="#000"/>`,
-    `<g font-family="ui-monospace, Menlo, Consolas, monospace" font-size="${SIZE}" xml:space="preserve" fill="#000">`,
+    `<g font-family="ui-monospace, Menlo, Consolas, monospace" font-size="${SIZE}" fill="#000">`,
     ...text.filter((one) => one !== ''),
     '</g>',
     '</svg>',

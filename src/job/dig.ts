@@ -1,0 +1,36 @@
+/**
+ * Whether a slab and its gravel fill what is dug for them: where they do not, the slab lies above the ground beside it or
+ * below it, and nobody sees that in the figures of either.
+ */
+import type { BaseTonnageFigures } from '../base/base-figures';
+import { constant, length } from '../quantity/make';
+import { isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
+import type { Caution } from '../reckoning/result';
+import * as cautions from './takeoff-cautions';
+import type { WorkedElement, WorkedPart } from './work';
+
+type Length = Quantity<'length'>;
+
+/** Nobody digs closer than that. */
+const CLOSE = constant(() => length('15 mm'));
+
+function given(part: WorkedPart | undefined, name: string): Length | undefined {
+  const read = readQuantity(part?.input[name], 'length', name);
+  return isFaulty(read) ? undefined : read;
+}
+
+/** How a pit is out of step with the slab and the gravel that go into it. */
+function outOfStep({ index, parts }: WorkedElement): Caution[] {
+  const of = (name: string) => parts.find(({ part }) => part === name);
+  const [pit, base] = [of('excavation'), of('base')];
+  const [dug, slab] = [given(pit, 'depth'), given(of('slab'), 'thickness')];
+  if (pit?.input['kind'] !== 'pit' || !base || !dug || !slab) return [];
+  const fills = slab.plus((base.result.figures as BaseTonnageFigures).depth);
+  const over = dug.minus(fills);
+  if (!over.abs().greaterThan(CLOSE())) return [];
+  const told = over.sign() > 0 ? cautions.dugTooDeep(over, fills) : cautions.dugTooShallow(over.abs(), fills);
+  return [{ ...told, input: `elements[${index}].excavation.depth` }];
+}
+
+/** What to watch out for where a pit is deeper than what goes into it, or less deep. */
+export const digCautions = (elements: readonly WorkedElement[]): Caution[] => elements.flatMap(outOfStep);
