@@ -172,8 +172,17 @@ function stepsIn(difference: Quantity, step: Quantity): Quantity<'count'> {
   return newQuantity('count', tenths, unitOf('count', 'each') as Unit);
 }
 
+/** What is reckoned as it stands beside the claim: who claims cubic meters has no use for yards. */
+function besideClaim({ claimed, reckoned }: ReadClaim): Quantity {
+  const [own, other] = [unitShown(reckoned), unitShown(claimed)];
+  return own.system !== undefined && other.system !== undefined && own.system !== other.system
+    ? (reckoned.in(other.id as never) as Quantity)
+    : reckoned;
+}
+
 function checkOf(claim: ReadClaim, agrees: boolean, scene: Scene): ClaimCheck {
-  const { figure, claimed, reckoned, line } = claim;
+  const { figure, claimed, line } = claim;
+  const reckoned = besideClaim(claim);
   const step = tradeStep(reckoned, scene.result.system);
   const difference = differenceOf(claimed, reckoned);
   return {

@@ -400,7 +400,7 @@ export function habits(slips: readonly Slip[]): Slip[] {
   return [...byCode].flatMap(([code, group]) => {
     const all = [...group.values()];
     if (all.length < 2) return [];
-    const places = all.map(({ input }) => input).join(', ');
+    const places = all.map(({ input }) => input ?? '');
     const weight = Math.max(...all.map((one) => one.weight)) * 0.8;
     return [
       {

@@ -39,7 +39,7 @@ type Told = (own: string, other: string | undefined) => Words;
 
 const underName: Told = (own, other) =>
   other
-    ? say`is the number of ${{ other }} under the name of ${{ own }}`
+    ? say`is the number of ${{ unit: other }} under the name of ${{ own }}`
     : say`was not turned into ${{ own }} as it should be`;
 
 /** What goes wrong in turning one unit into another. */

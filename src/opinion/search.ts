@@ -71,13 +71,18 @@ const MORE_RUNS = 0.2;
 /** The share of what may be run that is for parts left out and the like. */
 const FOR_PARTS = 0.5;
 
+/** Slips of values that are so common are run whatever they give: not every figure only rises or only falls. */
+const COMMON = 18;
+
 /** What the calculation itself must tell: parts and choices, and of single values what may give the claim. */
 function runSome(scene: Scene, slips: readonly Slip[], aim: Aim): void {
   const kept = scene.budget.runs * (1 - FOR_PARTS);
-  for (const { edits } of slips) {
+  for (const slip of slips) {
     if (scene.budget.runs <= kept) break;
-    if (edits.length === 1 && edits[0]?.on === 'input' && edits[0].leaf === undefined)
-      resultWith(scene, edits);
+    const [edit, ...more] = slip.edits;
+    if (edit?.on !== 'input' || more.length > 0) continue;
+    const isCommon = slip.weight >= COMMON && takesRun(scene, slip);
+    if (edit.leaf === undefined || isCommon) resultWith(scene, slip.edits);
   }
   guidedRuns(scene, slips, aim);
 }

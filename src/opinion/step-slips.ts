@@ -223,7 +223,7 @@ function howWords({ code, part, by }: Wrong, { bySymbol }: Node): Words {
   const words = text !== undefined && text.length <= LONGEST_PART ? OF_PART[code] : undefined;
   if (!part || text === undefined || !words) return { says: SAYS[code] ?? code };
   const value = part.is === 'symbol' ? bySymbol.get(part.name)?.quantity : undefined;
-  return words(value ? say`${{ symbol: text }}, ${{ value }},` : text);
+  return words(value ? say`${{ symbol: text }} = ${{ value }}` : text);
 }
 
 function treeSlips(node: Node, i: number): Slip[] {
@@ -337,7 +337,7 @@ const swapSlips = (node: Node, i: number): Slip[] =>
       code: 'other-input',
       weight: SWAPPED,
       says: () =>
-        say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${{ symbol: taken.symbol }}, ${{ taken: taken.quantity }}, was taken for ${{ place: own.symbol }}, ${{ is: own.quantity }}`,
+        say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${{ symbol: taken.symbol }}, ${{ taken: taken.quantity }}, was taken for ${{ instead: own.symbol }}, ${{ is: own.quantity }}`,
       edits: [{ on: 'step', step: i, tree }],
       step: i,
     }),

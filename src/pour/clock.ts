@@ -8,7 +8,7 @@
 import { Decimal } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
 import { fault } from '../quantity/faults';
-import type { Fault } from '../quantity/input-error';
+import type { Fault, IssueCode } from '../quantity/input-error';
 import { constant, time } from '../quantity/make';
 import { isFaulty, newQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
@@ -57,15 +57,32 @@ function fromClock(text: string, what: string): Quantity<'time'> | Fault | undef
   return sinceMidnight(h * MINUTES + m);
 }
 
+const tidied = (text: string): string =>
+  text
+    .normalize('NFKC')
+    .replace(/\s*:\s*/, ':')
+    .trim();
+
+/** What reading it as hours since midnight may come to; its example would be no time of day. */
+const UNREAD: readonly IssueCode[] = ['ambiguous', 'missing-unit', 'unknown-unit', 'unreadable-quantity'];
+
+/** The time in a short text as it is typed; `undefined` where it may be hours since midnight. */
+function fromText(typed: string, what: string): Quantity<'time'> | Fault | undefined {
+  const text = tidied(typed);
+  if (text === '') return sharedFaults.missing(what, '"9:00"');
+  const told = fromClock(text, what);
+  if (told) return told;
+  if (/[:]|[ap]\.?m\.?$/i.test(text)) return notATime(what, '');
+  return /^\d+(?:\.\d+)?$/.test(text) ? bareNumber(what) : undefined;
+}
+
 function read(input: unknown, what: string): Quantity<'time'> | Fault {
   if (input === undefined || input === null) return sharedFaults.missing(what, '"9:00"');
-  const text = typeof input === 'string' && input.length <= LONGEST ? input.trim() : undefined;
-  const told = text === undefined ? undefined : fromClock(text, what);
+  if (typeof input === 'number' || typeof input === 'bigint') return bareNumber(what);
+  const told = typeof input === 'string' && input.length <= LONGEST ? fromText(input, what) : undefined;
   if (told) return told;
-  if (text !== undefined && /[:]|[ap]\.?m\.?$/i.test(text)) return notATime(what, '');
-  if (text !== undefined && /^\d+(?:\.\d+)?$/.test(text)) return bareNumber(what);
   const q = readQuantity(input, 'time', what);
-  if (isFaulty(q)) return q;
+  if (isFaulty(q)) return UNREAD.includes(q.code) ? notATime(what, '') : q;
   if (q.sign() < 0) return faults.negative(what);
   return q.greaterThan(DAY()) ? sharedFaults.doesNotFit(what, '24 h') : q;
 }

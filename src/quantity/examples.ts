@@ -66,31 +66,36 @@ export const exampleFor = (d: Dimension, what: string): Example =>
 /** The number of an example, which gives way to the one that was typed. */
 const NUMBER = /^[\d./]+/;
 
-const numberOf = (number: string): number => Number(number.replaceAll(',', ''));
-
-const inPercent = (number: string): string => `${+(100 * numberOf(number)).toPrecision(6)}%`;
+const inPercent = (share: number): string => `${+(100 * share).toPrecision(6)}%`;
 
 /** `1/4` of what a tape shows is inches in a foot; `1/60` is one in sixty. */
 const TAPE = /\/(?:2|4|8|16|32)$/;
 
+const FRACTION = /^-?\d+\/\d+$/;
+
 /** A slope without its unit: percent from one on and as a small decimal, inches in a foot between. */
-function slopeOf(number: string): Example {
-  const colon = number.replace('/', ':');
-  if (colon !== number) return TAPE.test(number) ? [`${number} in/ft`, colon] : colon;
-  const share = numberOf(number);
-  if (share >= 1) return `${number}%`;
-  return share <= 0.1 ? inPercent(number) : [`${number} in/ft`, inPercent(number)];
+function slopeOf(number: string, share: number): Example {
+  if (FRACTION.test(number)) {
+    const other = number.replace(/^(-?1)\//, '$1:');
+    const plain = other === number ? inPercent(share) : other;
+    return TAPE.test(number) ? [`${number} in/ft`, plain] : plain;
+  }
+  if (Math.abs(share) >= 1) return `${number}%`;
+  return Math.abs(share) <= 0.1 ? inPercent(share) : [`${number} in/ft`, inPercent(share)];
 }
 
 /**
  * The same unit with the number that was typed: `4` for a thickness is most likely `4 in`. Shares are typed as
  * decimals too: `0.05` for an allowance is `5%`, and to propose `0.05%` would be a trap.
+ *
+ * @param value - what the number comes to
  */
-export function withNumber(d: Dimension, example: Example, number: string): Example {
-  if (d === 'slope') return slopeOf(number);
+export function withNumber(d: Dimension, example: Example, number: string, value: number): Example {
+  if (d === 'slope') return slopeOf(number, value);
   if (typeof example !== 'string') {
-    return [example[0].replace(NUMBER, number), example[1].replace(NUMBER, number)];
+    // A comma in metric text may be a decimal point.
+    return [example[0].replace(NUMBER, number), example[1].replace(NUMBER, number.replaceAll(',', ''))];
   }
-  const decimal = example.endsWith('%') && numberOf(number) < 1;
-  return decimal ? inPercent(number) : example.replace(NUMBER, number);
+  const decimal = example.endsWith('%') && Math.abs(value) < 1;
+  return decimal ? inPercent(value) : example.replace(NUMBER, number);
 }

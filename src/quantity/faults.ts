@@ -50,20 +50,23 @@ export const missing = (what: string, example: Example): Fault =>
     (e) => say`${{ what }} is missing; write it, for example ${{ example: e }}`,
   );
 
-/** @param number - what was typed without a unit */
-export function missingUnit(what: string, d: Dimension, number?: string): Fault {
+/**
+ * @param number - what was typed without a unit
+ * @param value - what that comes to
+ */
+export function missingUnit(what: string, d: Dimension, number?: string, value = Number(number)): Fault {
   const example = exampleFor(d, what);
   return withExample(
     'missing-unit',
-    inQuotes(number === undefined ? example : withNumber(d, example, number)),
+    inQuotes(number === undefined ? example : withNumber(d, example, number, value)),
     (e) => say`${{ what }} needs a unit, for example ${{ example: e }}`,
   );
 }
 
-export const missingPartUnit = (what: string): Fault =>
+export const missingPartUnit = (what: string, d: Dimension): Fault =>
   withExample(
     'missing-unit',
-    ['"12 ft 6 in"', '"3.8 m"'],
+    d === 'length' ? ['"12 ft 6 in"', '"3.8 m"'] : examplesOf(d, what),
     (e) => say`${{ what }} needs a unit behind each of its numbers, for example ${{ example: e }}`,
   );
 
@@ -75,9 +78,13 @@ export const notAQuantity = (what: string, d: Dimension): Fault =>
   );
 
 export const unreadable = (what: string, text: string, d: Dimension): Fault =>
+  writtenAs(what, text, examplesOf(d, what));
+
+/** @param example - what may be written instead, in double quotes */
+export const writtenAs = (what: string, text: string, example: Example): Fault =>
   withExample(
     'unreadable-quantity',
-    examplesOf(d, what),
+    example,
     (e) => say`${{ what }} cannot be read from ${{ text: quoted(text) }}; write it as in ${{ example: e }}`,
   );
 
@@ -164,8 +171,7 @@ export const bareArithmetic = (): Fault =>
 export const repeatedPoint = (index: number): Fault =>
   fault('repeated-point', say`corner ${{ index: index + 1 }} repeats the corner before it; leave it out`);
 
-export const badOption = (what: string, wanted: string): Fault =>
-  fault('wrong-type', say`${{ what }} must be ${{ wanted }}`);
+export const badOption = wrongType;
 
 export const doesNotFit = (what: string, inside: string): Fault =>
   fault('does-not-fit', say`${{ what }} must be smaller than ${{ inside }}`);

@@ -40,6 +40,9 @@ const SPACED = /^[+-]?\d{1,3}(?: \d{3})+(?![\d/,])/;
 /** Thousands parted by apostrophes, as some write them, or feet and then a long number. */
 const APOSTROPHES = /\d'\d{3}(?!\d)/;
 
+/** Signs without any width, which come along with what is pasted. */
+const UNSEEN = /[\u00ad\u200b-\u200f\u2060\ufeff]/g;
+
 /** One spelling for the many signs of fractions, primes, dashes and spaces. */
 export function tidy(text: string): string {
   return text
@@ -48,6 +51,8 @@ export function tidy(text: string): string {
       (_, top: string, bottom: string) => ` ${top.normalize('NFKC')}/${bottom.normalize('NFKC')}`,
     )
     .replace(VULGAR, (sign) => ` ${sign.normalize('NFKC')}`)
+    .replace(UNSEEN, '')
+    .replace(/\u00ba/g, '\u00b0')
     .replace(/[\u2033\u201c\u201d\u201e\u3003]/g, '"')
     .replace(/[\u2032\u2018\u2019\u00b4`]/g, "'")
     .replace(/''/g, '"')
@@ -135,24 +140,18 @@ const TWO_UNITS: ReadonlyMap<string, readonly [string, string]> = /*#__PURE__*/ 
   ['deg', ['degF', 'degC']],
 ]);
 
-const SQUARE = /^(?:sq|square) (.+)$|^(.+) squared$/;
-const CUBE = /^(?:cu|cubic) (.+)$|^(.+) cubed$/;
+const POWER = /^(sq(?:uare)?|cu(?:bic)?) (.+)$|^(.+) (squ|cub)(?:ar)?ed$/;
 const PARTS: readonly Dimension[] = ['length', 'area', 'volume', 'mass', 'time'];
 
 /** `cubic yards` to `yd3`, `hour` to `h`; what is not known stays as it was. */
 function partName(part: string): string {
-  const square = SQUARE.exec(part);
-  const cube = CUBE.exec(part);
-  const found = square ?? cube;
-  const bare = found ? (found[1] ?? found[2] ?? '') : part.replace(/[23]$/, '');
-  const power = square ? '2' : cube ? '3' : part.slice(bare.length);
+  const [, before, behind, first, after] = POWER.exec(part) ?? [];
+  const bare = behind ?? first ?? part.replace(/[23]$/, '');
+  const kind = before ?? after;
+  const power = kind ? (kind.startsWith('s') ? '2' : '3') : part.slice(bare.length);
   const named = unitsNamed(bare).find((u) => PARTS.includes(u.dimension));
   return `${named ? named.id : bare}${power}`;
 }
-
-/** Tons with a word before them; without one a ton has 2,000 lb. */
-const TONS = /\b(long|metric|short) tons?\b/gi;
-const TON_NAMES: Record<string, string> = { long: 'longton', metric: 'tonne', short: 'ton' };
 
 /** The one spelling of a unit that the table knows. */
 function unitName(text: string): string {
@@ -162,10 +161,13 @@ function unitName(text: string): string {
     .trim()
     .replace(/per cent$/i, 'percent')
     .replace(/^lin(?:eal|ear)? (?=\S)/i, '')
-    .replace(TONS, (_, kind: string) => TON_NAMES[kind.toLowerCase()] as string);
+    // Tons with a word before them; without one a ton has 2,000 lb.
+    .replace(/\bmetric ton(?:ne)?/i, 'tonne')
+    .replace(/\blong (?=ton)/i, 'long')
+    .replace(/\bshort (?=tons?\b)/i, '');
   if (unitsNamed(name).length > 0) return name;
-  const temperature = /^(?:deg|degrees?|°) ?([cf])$/i.exec(name);
-  if (temperature) return (temperature[1] as string).toLowerCase();
+  const temperature = /^(?:(?:deg|degrees?|°) ?)?(c|f|celsius|fahrenheit)$/i.exec(name);
+  if (temperature) return (temperature[1] as string).charAt(0).toLowerCase();
   return name
     .replace(/\^/g, '')
     .replace(/ per /gi, '/')
@@ -205,18 +207,32 @@ interface ChainPart {
   readonly next: number;
 }
 
+/** A number with nothing behind it, or with what makes no number of it: `1.200,5 mm`, `1.5.5 m`. */
+function bareNumber(
+  text: string,
+  at: number,
+  number: NumberPart,
+  sign: 1 | -1,
+  what: string,
+  d: Dimension,
+): Fault {
+  const rest = text.slice(number.end);
+  if (at === 0 && !/\d/.test(rest)) {
+    const typed = (sign < 0 ? '-' : '') + text.slice(0, number.end);
+    return faults.missingUnit(what, d, typed, number.value.times(sign).toNumber());
+  }
+  const chained = CHAINED.includes(d) && !/^ ?[.,/]|^ \d{3}\b/.test(rest);
+  return chained ? faults.missingPartUnit(what, d) : faults.unreadable(what, text, d);
+}
+
 /** One number with its unit. */
-function readPart(text: string, at: number, first: boolean, what: string, d: Dimension): ChainPart | Fault {
+function readPart(text: string, at: number, sign: 1 | -1, what: string, d: Dimension): ChainPart | Fault {
   const number = readNumber(text, at, what, d);
   if ('code' in number) return number;
   UNIT.lastIndex = number.end;
   const written = UNIT.exec(text)?.[0] ?? '';
   const name = written.replace(/^\s*-?\s*|\s*-?\s*$/g, '');
-  if (name === '') {
-    return first && !/\d/.test(text.slice(number.end))
-      ? faults.missingUnit(what, d, text.slice(at, number.end))
-      : faults.missingPartUnit(what);
-  }
+  if (name === '') return bareNumber(text, at, number, sign, what, d);
   const unit = findUnit(name, what, d);
   if ('code' in unit) return unit;
   // In metric text a comma is more likely a decimal point than a mark of thousands.
@@ -271,7 +287,7 @@ function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Read
   const parts: ChainPart[] = [];
   do {
     const before = parts.at(-1);
-    const part = readPart(text, before?.next ?? 0, before === undefined, what, d);
+    const part = readPart(text, before?.next ?? 0, sign, what, d);
     if ('code' in part) return part;
     const fault = before && misfit(before, part, text, what, d);
     if (fault) return fault;
@@ -283,14 +299,16 @@ function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Read
 /** `1e3`, which nobody writes on a tape. */
 const EXPONENT = /^[+-]?[\d.,]+e[+-]?\d/i;
 
+const withoutApostrophes = (text: string): string => text.replace(/(\d)'(?=\d)/g, '$1');
+
 /** Signs and marks that make two readings of a text, with both of them. */
-function twoReadings(text: string, tidied: string): readonly [string, string] | undefined {
+function twoReadings(text: string, tidied: string, d: Dimension): readonly [string, string] | undefined {
   if (SPACED.test(tidied)) {
     const parted = /(\d) (?=\d{3})/g;
     return [tidied.replace(parted, '$1'), tidied.replace(parted, '$1.')];
   }
-  if (APOSTROPHES.test(tidied))
-    return [tidied.replace(/(\d)'(?=\d)/g, '$1'), tidied.replace(/'(?=\d)/g, ' ft ')];
+  if (d === 'length' && APOSTROPHES.test(tidied))
+    return [withoutApostrophes(tidied), tidied.replace(/'(?=\d)/g, ' ft ')];
   if (BEHIND_FRACTION.test(text)) return [tidied, tidy(text.replace(BEHIND_FRACTION, '$1 and $2'))];
   if (POWER_OF_NUMBER.test(text)) return [tidied, tidy(text.replace(POWER_OF_NUMBER, '$1'))];
   if (MINUS_BETWEEN.test(tidied)) {
@@ -336,7 +354,7 @@ function readWritten(text: string, d: Dimension, what: string): Reading | Fault 
   const tidied = tidy(text);
   if (tidied === '') return faults.missing(what, faults.examplesOf(d, what));
   if (EXPONENT.test(tidied)) return faults.exponent(what, text);
-  const readings = twoReadings(text, tidied);
+  const readings = twoReadings(text, tidied, d);
   if (readings) return textFaults.twoWays(what, text, ...readings);
   const signed = /^([+-]) ?/.exec(tidied);
   const body = signed ? tidied.slice(signed[0].length) : tidied;

@@ -16,5 +16,5 @@ export function plainNumber(text: string, what: string): Decimal | Fault {
   const [whole = '', decimals = ''] = digits.split('.');
   if (whole.replace(/^0+/, '').length > WHOLE_DIGITS) return faults.outOfRange(what);
   if (decimals.length > DECIMAL_DIGITS) return faults.tooManyDigits(what);
-  return new Decimal(digits.startsWith('.') ? `0${digits}` : digits.replace(/\.$/, ''));
+  return new Decimal(digits);
 }

@@ -486,7 +486,7 @@ function typed(number: number | bigint): string | undefined {
   return PLAIN_NUMBER.test(text) ? text : undefined;
 }
 
-const PLAIN_NUMBER = /^\d{1,9}(?:\.\d{1,6})?$/;
+const PLAIN_NUMBER = /^-?\d{1,9}(?:\.\d{1,6})?$/;
 
 const DATA_KEYS: readonly string[] = ['value', 'unit', 'dimension', 'shownIn'];
 

@@ -20,8 +20,8 @@ const ONE_IN = /^(\d[\d,.]*) in (\d[\d,.]*)$/i;
 /** `4:12`, `48:1`: up to across, or across to up. */
 const COLON = /^(\d+(?:\.\d+)?) ?: ?(\d+(?:\.\d+)?)$/;
 
-/** A length, and what it falls over: one word between two lengths. */
-const FALL = /^(\d.*[a-z'"]) ?(?: in | over | per |\/) ?(\d.*[a-z'"])$/i;
+/** A length, and what it falls over: one word between two lengths, or a length and its own unit: `0.02 ft/ft`. */
+const FALL = /^([\d.].*?(?<![a-z])([a-z'"]+)) ?(?: in | over | per |\/) ?(\d.*[a-z'"]|\2)$/i;
 
 /** `1 in 10 ft`: an inch, or one of ten. */
 const HALF_NAMED = /^(\d[\d ./-]*) in (\d+(?:\.\d+)?) ?([a-z']+)$/i;
@@ -41,7 +41,7 @@ function onMany(text: string, what: string, read: (text: string) => Reading | Fa
 
 /** Both readings of one number to another: as many to one, or as one to as many. */
 function eitherWay(text: string, what: string): Fault | undefined {
-  const [, a, b] = COLON.exec(text) ?? [];
+  const [, a, b] = COLON.exec(text.replace(ONE_IN, '$1:$2')) ?? [];
   if (a === undefined || b === undefined || !Number(a) || !Number(b)) return undefined;
   const [one, other] = [Number(a) / Number(b), Number(b) / Number(a)].map((n) => +(100 * n).toPrecision(4));
   return textFaults.twoWays(what, text, `${one}%`, `${other}%`);
@@ -61,9 +61,9 @@ function fallOver(
   what: string,
   lengthOf: (text: string) => Reading | Fault,
 ): Reading | Fault | undefined {
-  const [, fall, run] = FALL.exec(text) ?? [];
+  const [, fall, , run] = FALL.exec(text) ?? [];
   if (fall === undefined || run === undefined) return undefined;
-  const [down, along] = [lengthOf(fall), lengthOf(run)];
+  const [down, along] = [lengthOf(fall), lengthOf(/^\d/.test(run) ? run : `1 ${run}`)];
   if (isFault(down) || isFault(along)) return undefined;
   if (along.value.isZero()) return faults.notPositive(what);
   const unit = unitOf('slope', '%') as Unit;
@@ -76,13 +76,12 @@ function slopeText(
   lengthOf: (text: string) => Reading | Fault,
 ): Reading | Fault | undefined {
   if (/^level$/i.test(text)) return { value: ZERO, unit: unitOf('slope', '1:n') as Unit };
-  const colon = text.replace(ONE_IN, '$1:$2');
-  const to = ONE_TO.exec(colon)?.[1];
+  const to = ONE_TO.exec(text.replace(ONE_IN, '$1:$2'))?.[1];
   if (to !== undefined) return oneTo(to, what, 'slope');
   const [, rise, run, unit] = HALF_NAMED.exec(text) ?? [];
   if (rise !== undefined)
     return textFaults.twoWays(what, text, `${rise} in in ${run} ${unit}`, `${rise}:${run}`);
-  return eitherWay(colon, what) ?? fallOver(text, what, lengthOf);
+  return eitherWay(text, what) ?? fallOver(text, what, lengthOf);
 }
 
 /**

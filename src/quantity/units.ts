@@ -79,98 +79,119 @@ export interface Unit {
   readonly fixed: boolean;
 }
 
-// id | dimension | factor | system (c, m, or -) | places (= keeps trailing zeros) | aliases
-// The aliases are lower case, with _ for a blank; a unit is looked up as written first, then in lower case.
+// A dimension, and its units: id | factor | system (c, m, or -) | places (= keeps trailing zeros) | aliases
+// The aliases are lower case; a unit is looked up as written first, then in lower case, then without
+// the s of a plural.
 // Within a dimension the order is that in which exact text prefers them; the first of each family is the usual one.
 const TABLE = `
-ft-in|length|0.3048|c|3|
-ft|length|0.3048|c|3|foot feet ' lf
-in|length|0.0254|c|4|inch inches " ''
-yd|length|0.9144|c|3|yard yards yds
-mi|length|1609.344|c|3|mile miles
-m|length|1|m|3|metre metres meter meters lm
-mm|length|0.001|m|1|millimetre millimetres millimeter millimeters
-cm|length|0.01|m|2|centimetre centimetres centimeter centimeters
-km|length|1000|m|3|kilometre kilometres kilometer kilometers
-ft2|area|0.09290304|c|2|sf sqft
-in2|area|0.00064516|c|2|
-yd2|area|0.83612736|c|2|sy sqyd
-acre|area|4046.8564224|c|4|acres
-m2|area|1|m|2|sqm
-cm2|area|0.0001|m|2|
-mm2|area|0.000001|m|1|
-yd3|volume|0.764554857984|c|2=|cy cuyd yard yards yds
-ft3|volume|0.028316846592|c|2|cf cuft
-in3|volume|0.000016387064|c|2|
-gal|volume|0.003785411784|c|2|gallon gallons
-qt|volume|0.000946352946|c|2|quart quarts qts
-fl oz|volume|0.0000295735295625|c|1|floz fl_ozs fl_ounce fl_ounces fluid_oz fluid_ounce fluid_ounces
-m3|volume|1|m|2=|cum
-L|volume|0.001|m|2|l litre litres liter liters
-mL|volume|0.000001|m|1|ml millilitre millilitres milliliter milliliters
-cm3|volume|0.000001|m|1|
-lb|mass|0.45359237|c|1|lbs pound pounds
-ton|mass|907.18474|c|2=|tons tn
-oz|mass|0.028349523125|c|1|ounce ounces
-kg|mass|1|m|1|kilogram kilograms kilo kilos
-tonne|mass|1000|m|2=|tonnes
-longton|mass|1016.0469088|c|2=|longtons
-g|mass|0.001|m|1|gram grams
-pcf|density|12.24699399|c|1|lb/ft3
-lb/yd3|density|0.45359237|c|1|
-ton/yd3|density|907.18474|c|3|
-kg/m3|density|0.764554857984|m|1|
-lb/ft|mass-per-length|0.45359237|c|3|plf
-kg/m|mass-per-length|0.3048|m|3|
-lb/ft2|mass-per-area|4.08233133|c|3|
-lb/yd2|mass-per-area|0.45359237|c|2|
-kg/m2|mass-per-area|0.83612736|m|2|
-oz/yd2|mass-per-area|0.028349523125|c|1|
-g/m2|mass-per-area|0.00083612736|m|1|
-in/ft|slope|1|c|3|
-%|slope|0.12|-|2|percent pct cm/m
-mm/m|slope|0.012|m|2|
-1:n|slope|12|-|2|
-deg|angle|1|-|3|degree degrees °
-h|time|3600|-|2|hr hrs hour hours
-min|time|60|-|1|mins minute minutes
-s|time|1|-|1|sec secs second seconds
-day|time|86400|-|2|days d
-degF|temperature|1|c|1|f °f
-degC|temperature|1.8|m|1|c °c
-degF|temperature-difference|1|c|1|f °f
-degC|temperature-difference|1.8|m|1|c °c
-degF-h|temperature-time|1|c|1|f-h °f-h
-degC-h|temperature-time|1.8|m|1|c-h °c-h
-mph|speed|1609.344|c|2|mi/h
-ft/s|speed|1097.28|c|2|fps
-km/h|speed|1000|m|2|kph kmh
-m/s|speed|3600|m|2|
-in/h|speed|0.0254|c|2|
-mm/h|speed|0.001|m|1|
-ft/h|speed|0.3048|c|2|fph
-m/h|speed|1|m|2|
-lbf|force|4.4482216152605|c|1|
-kip|force|4448.2216152605|c|3|kips
-N|force|1|m|1|n
-kN|force|1000|m|3|kn
-psi|pressure|640.543912597512|c|1|lbf/in2 lb/in2
-ksi|pressure|640543.912597512|c|3|kip/in2
-psf|pressure|4.4482216152605|c|1|lbf/ft2 lb/ft2
-ksf|pressure|4448.2216152605|c|3|kip/ft2
-MPa|pressure|92903.04|m|2|mpa n/mm2 mn/m2
-GPa|pressure|92903040|m|2|gpa kn/mm2
-kPa|pressure|92.90304|m|2|kpa kn/m2
-yd3/h|volume-rate|0.764554857984|c|2|yd/h
-m3/h|volume-rate|1|m|2|
-gal/min|volume-rate|0.22712470704|c|2|gpm
-L/s|volume-rate|3.6|m|2|l/s
-ft3/s|volume-rate|101.9406477312|c|3|cfs
-lb/ft2/h|evaporation|0.45359237|c|3|
-kg/m2/h|evaporation|0.09290304|m|3|
-%|ratio|0.01|-|2|percent pct
-:1|ratio|1|-|4|
-each|count|1|-|2|ea pc pcs piece pieces
+length
+ft-in|0.3048|c|3
+ft|0.3048|c|3|foot,feet,',lf
+in|0.0254|c|4|inch,inches,",''
+yd|0.9144|c|3|yard,yds
+mi|1609.344|c|3|mile
+m|1|m|3|metre,meter,mtr,lm
+mm|0.001|m|1|millimetre,millimeter
+cm|0.01|m|2|centimetre,centimeter
+km|1000|m|3|kilometre,kilometer
+area
+ft2|0.09290304|c|2|sf,sqft
+in2|0.00064516|c|2
+yd2|0.83612736|c|2|sy,sqyd
+acre|4046.8564224|c|4
+m2|1|m|2|sqm
+cm2|0.0001|m|2
+mm2|0.000001|m|1
+volume
+yd3|0.764554857984|c|2=|cy,cuyd,yard,yds
+ft3|0.028316846592|c|2|cf,cuft
+in3|0.000016387064|c|2
+gal|0.003785411784|c|2|gallon
+qt|0.000946352946|c|2|quart
+fl oz|0.0000295735295625|c|1|floz,fl ounce,fluid oz,fluid ounce
+m3|1|m|2=|cum
+L|0.001|m|2|litre,liter
+mL|0.000001|m|1|millilitre,milliliter
+cm3|0.000001|m|1
+mass
+lb|0.45359237|c|1|pound
+ton|907.18474|c|2=|tn
+oz|0.028349523125|c|1|ounce
+kg|1|m|1|kilogram,kilo
+tonne|1000|m|2=
+longton|1016.0469088|c|2=
+g|0.001|m|1|gram
+density
+pcf|12.24699399|c|1|lb/ft3
+lb/yd3|0.45359237|c|1
+ton/yd3|907.18474|c|3
+kg/m3|0.764554857984|m|1
+mass-per-length
+lb/ft|0.45359237|c|3|plf
+kg/m|0.3048|m|3
+mass-per-area
+lb/ft2|4.08233133|c|3
+lb/yd2|0.45359237|c|2
+kg/m2|0.83612736|m|2
+oz/yd2|0.028349523125|c|1
+g/m2|0.00083612736|m|1
+slope
+in/ft|1|c|3
+%|0.12|-|2|percent,pct,cm/m
+mm/m|0.012|m|2
+1:n|12|-|2
+angle
+deg|1|-|3|degree,°
+time
+h|3600|-|2|hr,hour
+min|60|-|1|minute
+s|1|-|1|sec,second
+day|86400|-|2|d
+temperature
+degF|1|c|1|f
+degC|1.8|m|1|c
+temperature-difference
+degF|1|c|1|f
+degC|1.8|m|1|c
+temperature-time
+degF-h|1|c|1|f-h,°f-h
+degC-h|1.8|m|1|c-h,°c-h
+speed
+mph|1609.344|c|2|mi/h
+ft/s|1097.28|c|2|fps
+km/h|1000|m|2|kph,kmh
+m/s|3600|m|2
+in/h|0.0254|c|2
+mm/h|0.001|m|1
+ft/h|0.3048|c|2|fph
+m/h|1|m|2
+force
+lbf|4.4482216152605|c|1
+kip|4448.2216152605|c|3
+N|1|m|1
+kN|1000|m|3
+pressure
+psi|640.543912597512|c|1|lbf/in2,lb/in2
+ksi|640543.912597512|c|3|kip/in2
+psf|4.4482216152605|c|1|lbf/ft2,lb/ft2
+ksf|4448.2216152605|c|3|kip/ft2
+MPa|92903.04|m|2|n/mm2,mn/m2
+GPa|92903040|m|2|kn/mm2
+kPa|92.90304|m|2|kn/m2
+volume-rate
+yd3/h|0.764554857984|c|2|yd/h
+m3/h|1|m|2
+gal/min|0.22712470704|c|2|gpm
+L/s|3.6|m|2
+ft3/s|101.9406477312|c|3|cfs
+evaporation
+lb/ft2/h|0.45359237|c|3
+kg/m2/h|0.09290304|m|3
+ratio
+%|0.01|-|2|percent,pct
+:1|1|-|4
+count
+each|1|-|2|ea,pc,piece
 `;
 
 /** Units that are not written as a number and a name. */
@@ -194,23 +215,19 @@ let registry: Registry | undefined;
 
 const idKey = (dimension: Dimension, id: string): string => `${dimension} ${id}`;
 
-/** What is left of a whole number when these primes are taken out of it. */
-function without(primes: readonly bigint[], whole: bigint): bigint {
-  const prime = primes.find((p) => whole % p === BigInt(0));
-  return prime === undefined ? whole : without(primes, whole / prime);
-}
-
+/** What is left of the digits without twos and fives. */
 function divisorOf(factor: string): number | bigint {
-  const rest = without([BigInt(2), BigInt(5)], BigInt(factor.replace('.', '')));
+  let rest = BigInt(factor.replace('.', ''));
+  for (const prime of [2, 5].map(BigInt)) while (rest % prime === BigInt(0)) rest /= prime;
   return rest > Number.MAX_SAFE_INTEGER ? rest : Number(rest);
 }
 
-function readRow(row: string): { unit: Unit; aliases: string[] } {
-  const [id = '', dimension = '', factor = '', system = '', places = '', aliases = ''] = row.split('|');
+function readRow(row: string, dimension: Dimension): { unit: Unit; aliases: string[] } {
+  const [id = '', factor = '', system = '', places = '', aliases = ''] = row.split('|');
   const form = FORMS[id];
   const unit: Unit = Object.freeze({
     id,
-    dimension: dimension as Dimension,
+    dimension,
     factor: new Decimal(factor),
     ...(id === 'degC' && dimension === 'temperature' ? { offset: new Decimal(CELSIUS_ZERO) } : {}),
     ...(form ? { form } : {}),
@@ -222,13 +239,7 @@ function readRow(row: string): { unit: Unit; aliases: string[] } {
   });
   return {
     unit,
-    aliases: [
-      id,
-      ...aliases
-        .split(' ')
-        .filter(Boolean)
-        .map((a) => a.replaceAll('_', ' ')),
-    ],
+    aliases: [id, id.toLowerCase(), ...aliases.split(',').filter(Boolean)],
   };
 }
 
@@ -236,8 +247,13 @@ function units(): Registry {
   if (registry) return registry;
   const byId = new Map<string, Unit>();
   const byAlias = new Map<string, Unit[]>();
+  let dimension: Dimension = 'length';
   for (const row of TABLE.trim().split('\n')) {
-    const { unit, aliases } = readRow(row);
+    if (!row.includes('|')) {
+      dimension = row as Dimension;
+      continue;
+    }
+    const { unit, aliases } = readRow(row, dimension);
     byId.set(idKey(unit.dimension, unit.id), unit);
     for (const alias of aliases) {
       const list = byAlias.get(alias);
@@ -273,10 +289,14 @@ export const unitsIn = (dimension: Dimension): readonly Unit[] =>
 export const unitsOf = <D extends Dimension>(dimension: D): readonly UnitId<D>[] =>
   unitsIn(dimension).map(({ id }) => id as UnitId<D>);
 
+/** An s behind two letters or more: `lbs`, `yards`. */
+const PLURAL = /(?<=..)s$/;
+
 /** Every unit an already normalised name may mean. */
 export function unitsNamed(name: string): readonly Unit[] {
   const { byAlias } = units();
-  return byAlias.get(name) ?? byAlias.get(name.toLowerCase()) ?? [];
+  const lower = name.toLowerCase();
+  return byAlias.get(name) ?? byAlias.get(lower) ?? byAlias.get(lower.replace(PLURAL, '')) ?? [];
 }
 
 type Usual = { readonly [S in System]: Unit };

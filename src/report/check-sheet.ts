@@ -32,7 +32,9 @@ function slipLines({ slips, gives, elsewhere }: LikelySlip, i: number, view: Vie
     .join(', ');
   const places = elsewhere.flatMap(({ input, figure }) => input ?? figure ?? []);
   const also =
-    places.length > 0 ? ` ${wordText('The same at', view)} ${[...new Set(places)].join(', ')}.` : '';
+    places.length > 0
+      ? ` ${wordText('The same at', view)} ${[...new Set(places)].map((place) => placeText(place, view)).join(', ')}.`
+      : '';
   const codes = slips.map(({ code }) => code).join(', ');
   return [
     ...wrapped(`${i + 1}. ${how} (${codes})`, INDENT, INDENT.repeat(2)),

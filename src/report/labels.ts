@@ -2,7 +2,8 @@
  * The words that stand before a figure: those of the trade where the name of the figure alone would not be
  * understood on a site, else the name itself, taken apart.
  */
-import { type View, wordText } from './view';
+import { wordText } from './names';
+import type { View } from './show';
 
 /** By the name of the figure or input. */
 const TRADE: Readonly<Record<string, string>> = {
@@ -40,6 +41,14 @@ export function placeText(path: string, view: View): string {
     return name === undefined ? labelText(text, view) : `${labelText(name, view)} ${Number(index) + 1}`;
   };
   return path.split('.').map(part).join(', ');
+}
+
+/** A place within a sentence: what it is first, and behind it in brackets what it belongs to. */
+export function placeInSentence(path: string, view: View): string {
+  if (!/[.[A-Z]/.test(path)) return wordText(path, view);
+  const parts = placeText(path, view).split(', ');
+  const [last, ...before] = [parts.at(-1) as string, ...parts.slice(0, -1)];
+  return before.length === 0 ? last : `${last} (${before.join(', ')})`;
 }
 
 /** A name of this library as a label. */

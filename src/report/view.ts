@@ -8,6 +8,7 @@ import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { Assumption, Step } from '../reckoning/parts';
 import type { Param, Words } from '../reckoning/words';
 import { writtenTime } from './clock';
+import { placeInSentence } from './labels';
 import { nameText, wordText } from './names';
 import { putIn } from './put-in';
 import { exactFraction, localized, numberText, shownText, type View, viewed } from './show';
@@ -29,8 +30,27 @@ function limitText(q: Quantity, view: View): string {
 /** Places in a sentence that take a name that somebody gave. */
 const NAMES: ReadonlySet<string> = new Set(['first', 'name', 'names', 'second', 'spots', 'stake']);
 
+/** Places in a sentence that take a path of an input or of a figure. */
+const PATHS: ReadonlySet<string> = new Set([
+  'place',
+  'places',
+  'figure',
+  'figures',
+  'other',
+  'vary',
+  'measure',
+]);
+
+/** A path, and no name that somebody gave. */
+const isPath = (text: string): boolean =>
+  /^[a-z][A-Za-z0-9]*(?:\[\d+\])?(?:\.[a-z][A-Za-z0-9]*(?:\[\d+\])?)*$/.test(text);
+
 function paramText(place: string, param: Param, view: View): string {
   if (isQuantity(param)) return limitText(param, view);
+  if (PATHS.has(place)) {
+    const paths = [param].flat().map(String);
+    if (paths.every(isPath)) return paths.map((one) => placeInSentence(one, view)).join(', ');
+  }
   if (typeof param === 'string') {
     return NAMES.has(place) ? nameText(param, view) : (writtenTime(param, view) ?? wordText(param, view));
   }

@@ -3,9 +3,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { concreteOrder, estimateCheck, meshLayout, rebarLayout, slabVolume, slopeOf } from '../../src/index';
 import { type ReckonedJob, reckonJob } from '../../src/job/job-takeoff';
 import { spanish } from '../../src/language/spanish/index';
-import { jobHtml, type Language, textSheet } from '../../src/report/index';
+import { checkMarkdown, checkSheet, jobHtml, type Language, textSheet } from '../../src/report/index';
+import { wordsText } from '../../src/report/view';
 import { runs } from '../support/effort';
 import { jobWith, PART_IDS, WHOLE_IDS, wordsOf } from '../support/spanish';
 import { outcomeOf, readVectors } from '../support/vectors';
@@ -124,6 +126,66 @@ function englishIn(job: ReckonedJob, language: Language): string[] {
   return texts.map(own).filter((text) => ENGLISH.test(text) && left(text));
 }
 
+const SLAB = { outline: { shape: 'rectangle', length: '36 ft', width: '22 ft 4 in' }, thickness: '5 in' };
+const ROUND = { outline: { shape: 'circle', diameter: '14 ft' }, thickness: '4 in' };
+const NOTCHED = {
+  outline: { shape: 'L', length: '32 ft', width: '24 ft', notchLength: '12 ft', notchWidth: '9 ft' },
+  thickness: '100 mm',
+};
+const ORDER = { volume: '12.22 yd3', allowance: '8%', increment: '0.25 yd3', truckCapacity: '9 yd3' };
+const MAT = { length: '40 ft', width: '24 ft', bar: '#4', spacing: '18 in', cover: '3 in' };
+const SHEETS = {
+  length: '12 m',
+  width: '7 m',
+  form: 'sheets',
+  pieceLength: '6 m',
+  pieceWidth: '2.4 m',
+  style: 'A142',
+};
+
+/** Claims with slips of many kinds, and right ones. */
+const NOTEBOOK = [
+  ...[
+    '12.45 yd3',
+    '330 yd3',
+    '37 yd3',
+    '13.2 yd3',
+    '0.9 yd3',
+    '25 yd3',
+    '6.2 yd3',
+    '16.3 m3',
+    '9.9 yd3',
+    '77 yd3',
+  ].map((volume) => ({ calculation: slabVolume, input: SLAB, claims: { volume } })),
+  ...['2.42 yd3', '7.6 yd3', '1.4 yd3'].map((volume) => ({
+    calculation: slabVolume,
+    input: ROUND,
+    claims: { volume },
+  })),
+  ...['9.32 yd3', '10.6 yd3', '8.1 yd3', '6.13 m3'].map((volume) => ({
+    calculation: slabVolume,
+    input: NOTCHED,
+    claims: { volume },
+  })),
+  ...['12.25 yd3', '14.25 yd3', '13 yd3', '12.22 yd3', '1 yd3', '13.5 yd3', '23 yd3'].map((order) => ({
+    calculation: concreteOrder,
+    input: ORDER,
+    claims: { order },
+  })),
+  ...[27, 29, 41].map((lines) => ({
+    calculation: rebarLayout,
+    input: MAT,
+    claims: { 'across.lines': lines },
+  })),
+  { calculation: meshLayout, input: SHEETS, claims: { pieces: 6 } },
+  { calculation: slabVolume, input: SLAB, claims: { area: '759 ft2', volume: '341 yd3' } },
+  {
+    calculation: slopeOf,
+    input: { slope: '2%', over: '6.2 m' },
+    claims: { fall: '12.4 mm', percent: '50%' },
+  },
+];
+
 const placesOf = (text: string): string[] => [...text.matchAll(/\{\w+\}/g)].map(([place]) => place).sort();
 
 /** Every so many of a list, so that the tests stay quick at the desk. */
@@ -166,6 +228,27 @@ describe('Spanish for crew and yard', () => {
     const words = await wordsOf(id);
     expect(words.size).toBeGreaterThan(10);
     expect([...words].filter((word) => left(word) && !Object.hasOwn(spanish, word))).toEqual([]);
+  });
+
+  it('has every sentence of the check of an estimate, its words for what went wrong among them', () => {
+    const lacking = new Set<string>();
+    const language = noting(lacking);
+    // Names of steps are many, and only those that are met most often are told.
+    const names = new Set<string>();
+    const codes = new Set<string>();
+    for (const { calculation, input, claims } of NOTEBOOK) {
+      const check = estimateCheck(calculation as never, input as never, claims as never);
+      for (const { says } of check.result.working) names.add(says);
+      for (const { slips } of check.slips) for (const { code } of slips) codes.add(code);
+      checkSheet(check, { language });
+      // What was taken as usual, and the working, are the calculation's own.
+      if (check.result.assumed.length === 0) checkMarkdown('§', check, { language, claimedBy: '§' });
+      wordsText(check.says, { language });
+    }
+    expect(codes.size).toBeGreaterThan(20);
+    const sentences = [...lacking].filter((text) => /\{\w+\}| was | were |^it |^the /.test(text));
+    const saysMore = (text: string): boolean => /[a-z]{2}/.test(text.replaceAll(/\{\w+\}/g, ''));
+    expect(sentences.filter((text) => saysMore(text) && !names.has(text))).toEqual([]);
   });
 
   it('puts into a sentence all that the English one has put into it', () => {

@@ -92,6 +92,19 @@ describe('saw window by the clock', () => {
     if (!tried.ok) expect(tried.error.issues[0]?.sentence).toContain('"9:00"');
   });
 
+  it.each(['half past seven', 'noonish', '7ish', '7h30', 7, 7.5, '7', "7 o'clock"])(
+    'says of %j how a time of day is written',
+    (placedAt) => {
+      const tried = sawWindow.attempt({ saw: 'conventional', placedAt: placedAt as string });
+      expect(tried.ok ? '' : tried.error.issues[0]?.sentence).toContain('"9:00"');
+    },
+  );
+
+  it.each(['９：３０ pm', '9 : 30 PM', '9:30\u202fpm', '21:30'])('reads %s', (placedAt) => {
+    const at = (time: string) => sawWindow({ saw: 'conventional', placedAt: time }).figures.clock?.startFrom;
+    expect(at(placedAt)).toEqual(at('9:30 pm'));
+  });
+
   it('refuses waiting without end at once', () => {
     const ready = { by: 'maturity' as const, after: '100000000000000 s', within: '1 s' };
     const began = performance.now();

@@ -10,7 +10,7 @@ import * as textFaults from '../../src/quantity/text-faults';
 const said: readonly (readonly [Fault, readonly string[]])[] = [
   [faults.missing('the width', '"12 ft"'), ['the width', '"12 ft"']],
   [faults.missingUnit('the width', 'length', '7'), ['the width', '"7 in"']],
-  [faults.missingPartUnit('the width'), ['the width', '"12 ft 6 in"']],
+  [faults.missingPartUnit('the width', 'length'), ['the width', '"12 ft 6 in"']],
   [faults.notAQuantity('the width', 'length'), ['the width', '"4 in"']],
   [faults.unreadable('the width', 'wide', 'length'), ['the width', '"wide"', '"4 in"']],
   [faults.decimalComma('the width', '1,5 m'), ['the width', '"1,5 m"']],

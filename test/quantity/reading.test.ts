@@ -1,6 +1,7 @@
 /** Reading what people write. Expected inches by hand; the spellings are common practice. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Dimension } from '../../src/quantity/dimensions';
 import {
   area,
   count,
@@ -18,6 +19,7 @@ import {
   time,
   volume,
 } from '../../src/quantity/index';
+import type { Fault } from '../../src/quantity/input-error';
 import { isFaulty, readQuantity } from '../../src/quantity/quantity';
 import { unitsOf } from '../../src/quantity/units';
 import { runs } from '../support/effort';
@@ -519,5 +521,90 @@ describe('words of the trade', () => {
     expect(pressure('4000 pounds per square inch').equals(pressure('4000 psi'))).toBe(true);
     expect(ratio('.5:1').equals(ratio('50%'))).toBe(true);
     expect(slope('level').sign()).toBe(0);
+  });
+});
+
+describe('the proposal where a unit is missing', () => {
+  const whole = fc.integer({ min: 0, max: 9999 }).map(String);
+  const number = fc.oneof(
+    whole,
+    whole.map((n) => `${n}.`),
+    fc.tuple(whole, fc.integer({ min: 0, max: 999 })).map(([a, b]) => `${a}.${b}`),
+    fc.constantFrom('1/2', '½', '6 1/2', '5¾', '3/12', '1/60', '.5', '1,200', '1,200.5', '0.04', '7/8'),
+  );
+  const typed = fc.tuple(fc.constantFrom('', '-', '+'), number).map(([sign, n]) => `${sign}${n}`);
+  const dimension = fc.constantFrom(...DIMENSIONS.filter((d) => d !== 'money'));
+  const proposed = ({ sentence }: Fault): string => /for example "(.+)"$/.exec(sentence)?.[1] ?? '';
+  /** A share, or degrees, that there is none of is refused for that reason alone. */
+  const isRead = (text: string, d: Dimension): boolean => {
+    const q = readQuantity(text, d, 'it');
+    return !isFaulty(q) || q.code === 'not-positive' || q.code === 'out-of-range';
+  };
+  const refusal = (text: string, d: Dimension): Fault => {
+    const q = readQuantity(text, d, 'it');
+    if (!isFaulty(q)) throw new Error(`${text} was read as ${q.format()}`);
+    return q;
+  };
+
+  it('is read when it is typed, in both unit systems, with the sign', () => {
+    fc.assert(
+      fc.property(typed, dimension, (text, d) => {
+        const fault = refusal(text, d);
+        if (fault.code !== 'missing-unit') return;
+        for (const each of [proposed(fault), proposed(fault.metric ?? fault)]) {
+          expect(isRead(each, d), `${text}: ${each}`).toBe(true);
+          if (/[1-9½¾]/.test(text))
+            expect(each.startsWith('-'), `${text}: ${each}`).toBe(text.startsWith('-'));
+        }
+      }),
+      { numRuns: runs(3000) },
+    );
+  });
+
+  it.each([
+    ['-40', temperature, '"-40 degF"'],
+    ['-0.25', length, '"-0.25 in"'],
+    ['1/2', ratio, '"50%"'],
+    ['½', ratio, '"50%"'],
+    ['-0.05', ratio, '"-5%"'],
+    ['1/60', slope, '"1:60"'],
+    ['3/12', slope, '"25%"'],
+    ['6 1/2', slope, '"6 1/2%"'],
+    ['-2', slope, '"-2%"'],
+    ['1h 30', time, '"90 min"'],
+    ['5 lb 4', mass, '"50 lb"'],
+  ] as const)('is what is most likely meant by %s', (text, make, proposed) => {
+    expect(() => make(text)).toThrow(`for example ${proposed}`);
+  });
+});
+
+describe('what else is typed and pasted', () => {
+  it.each([
+    ['4\u200b in', length('4 in')],
+    ['\ufeff4 in', length('4 in')],
+    ['13 \u00baC', temperature('13 degC')],
+    ['55 degrees Fahrenheit', temperature('55 degF')],
+    ['13 Celsius', temperature('13 degC')],
+    ['2 metric tonnes', mass('2 tonne')],
+    ['50 Kgs', mass('50 kg')],
+    ['4 ins.', length('4 in')],
+    ['3 mtrs', length('3 m')],
+    ['6 gals', volume('6 gal')],
+    ['0.02 ft/ft', slope('2%')],
+    ['.015 m/m', slope('1.5%')],
+    ['-0.02 ft per ft', slope('-2%')],
+  ])('%s', (text, same) => {
+    const q = readQuantity(text, same.dimension, 'it');
+    expect(isFaulty(q) ? q.sentence : q.equals(same as never)).toBe(true);
+  });
+
+  it.each([
+    ['1.200,5 mm', length],
+    ['10 000,5 mm', length],
+    ['1.5.5 m', length],
+    ['3000-4000 psi', pressure],
+    ['12-14 m2', area],
+  ] as const)('%s is not told to have parts', (text, make) => {
+    expect(() => make(text)).toThrow(/cannot be read from ".*"; write it as in/);
   });
 });

@@ -21,6 +21,7 @@ import { cautionsOrdinary } from './cautions-ordinary';
 import { cautionsPour } from './cautions-pour';
 import { cautionsSteel } from './cautions-steel';
 import { cautionsSteps } from './cautions-steps';
+import { check } from './check';
 import { day } from './day';
 import { labelsAB } from './labels-a-b';
 import { labelsCD } from './labels-c-d';
@@ -33,6 +34,7 @@ import { labelsTZ } from './labels-t-z';
 import { ordinary } from './ordinary';
 import { prices } from './prices';
 import { trucks } from './trucks';
+import { working } from './working';
 
 export type { Language } from '../../report/show';
 
@@ -66,6 +68,7 @@ export const spanish: Language = {
   ...cautionsPour,
   ...cautionsSteel,
   ...cautionsSteps,
+  ...check,
   ...day,
   ...labelsAB,
   ...labelsCD,
@@ -78,4 +81,5 @@ export const spanish: Language = {
   ...ordinary,
   ...prices,
   ...trucks,
+  ...working,
 };

@@ -1,0 +1,152 @@
+/** The check of a hand estimate: what was claimed beside what is reckoned, and the slips that would explain it. */
+import type { Language } from '../../report/show';
+
+export const check: Language = {
+  agrees: 'concuerda',
+  close: 'casi igual',
+  differs: 'difiere',
+  claimed: 'declarado',
+  reckoned: 'calculado',
+  figure: 'cifra',
+  and: 'y',
+  'claimed {claimed}, reckoned {reckoned}: {verdict}': 'declarado {claimed}, calculado {reckoned}: {verdict}',
+  'claimed {claimed}, reckoned {reckoned}: {verdict} by {difference}, {share}, or {steps} × {step}':
+    'declarado {claimed}, calculado {reckoned}: {verdict} por {difference}, {share}, o {steps} × {step}',
+  'claimed {claimed}, reckoned {reckoned}: {verdict} by {difference}, or {steps} × {step}':
+    'declarado {claimed}, calculado {reckoned}: {verdict} por {difference}, o {steps} × {step}',
+  'would give': 'daría',
+  'The same at': 'Lo mismo en',
+  'Likely slips': 'Errores probables',
+  'No slip was found that would explain it.': 'No se encontró ningún error que lo explique.',
+  'The estimate agrees with what is reckoned.': 'La estimación concuerda con lo calculado.',
+  'The estimate is close to what is reckoned. No slip was found that would explain it.':
+    'La estimación casi concuerda con lo calculado. No se encontró ningún error que lo explique.',
+  'The estimate is off. No slip was found that would explain it.':
+    'La estimación no concuerda. No se encontró ningún error que lo explique.',
+  'The estimate is close to what is reckoned. Likely, {one}.':
+    'La estimación casi concuerda con lo calculado. Es probable que: {one}.',
+  'The estimate is off. Likely, {one}.': 'La estimación no concuerda. Es probable que: {one}.',
+  'The estimate is close to what is reckoned. No one slip was found that explains it; two together would, which is less sure: {one}; and {other}.':
+    'La estimación casi concuerda con lo calculado. Ningún error por sí solo lo explica; dos juntos sí, lo que es menos seguro: {one}; y {other}.',
+  'The estimate is off. No one slip was found that explains it; two together would, which is less sure: {one}; and {other}.':
+    'La estimación no concuerda. Ningún error por sí solo lo explica; dos juntos sí, lo que es menos seguro: {one}; y {other}.',
+  'The estimate is close to what is reckoned. No one slip was found that explains all of it. Of {figures}, this would: {one}.':
+    'La estimación casi concuerda con lo calculado. Ningún error por sí solo lo explica todo. De {figures}, esto: {one}.',
+  'The estimate is off. No one slip was found that explains all of it. Of {figures}, this would: {one}.':
+    'La estimación no concuerda. Ningún error por sí solo lo explica todo. De {figures}, esto: {one}.',
+
+  '{place} is {is}, and {taken} was taken': '{place} es {is}, y se tomó {taken}',
+  'the same slip at {places}': 'el mismo error en {places}',
+  '{place} was left out': 'se omitió {place}',
+  '{place} was taken twice': 'se tomó dos veces {place}',
+  '{place} was taken as a whole {shape}': '{place} se tomó como entero: {shape}',
+  'the pieces were reckoned side by side, without {places}':
+    'las piezas se calcularon una junto a otra, sin {places}',
+  'in {step}, {formula}, {how}': 'en {step}, {formula}, {how}',
+  'the outcome of {step}, {gives}, {how}': 'el resultado de {step}, {gives}, {how}',
+  'in {step}, {formula}, {symbol}, {taken}, was taken for {instead}, {is}':
+    'en {step}, {formula}, se tomó {symbol}, {taken}, en lugar de {instead}, {is}',
+  '{other}, {quantity}, was taken for the outcome of {step}, {gives}':
+    'se tomó {other}, {quantity}, en lugar del resultado de {step}, {gives}',
+  '{figure}, {reckoned}, was turned into {unit} the wrong way, divided where it is multiplied or the reverse':
+    '{figure}, {reckoned}, se convirtió a {unit} al revés: se dividió donde se multiplica, o al contrario',
+  '{figure}, {reckoned}, was rounded down to a step of {step}':
+    '{figure}, {reckoned}, se redondeó hacia abajo a un paso de {step}',
+  '{figure}, {reckoned}, was counted with one too many or too few':
+    '{figure}, {reckoned}, se contó con uno de más o de menos',
+  '{other}, {quantity}, stands in the place of {figure}': '{other}, {quantity}, está en el lugar de {figure}',
+
+  'the two sides were added and not multiplied': 'los dos lados se sumaron en vez de multiplicarse',
+  'the four sides were added up, and the two were not multiplied':
+    'se sumaron los cuatro lados, y no se multiplicaron los dos',
+  'the share was not taken': 'no se tomó el porcentaje',
+  'the share was taken as the factor': 'el porcentaje se tomó como factor',
+  'the share was taken twice': 'el porcentaje se tomó dos veces',
+  'the share was taken off for put on, or put on for taken off':
+    'el porcentaje se restó en vez de sumarse, o al contrario',
+  'a share of the one was taken for a share of the other':
+    'se tomó el porcentaje de lo uno por el porcentaje de lo otro',
+  'the one at the end was not counted': 'no se contó el del extremo',
+  'a term of the sum was left out': 'se omitió un sumando',
+  'a term of the sum was taken twice': 'un sumando se tomó dos veces',
+  'plus and minus were exchanged': 'se cambiaron más y menos',
+  'a number of the formula was left out': 'se omitió un número de la fórmula',
+  'a factor was left out': 'se omitió un factor',
+  'a factor was taken twice': 'un factor se tomó dos veces',
+  'times and divided by were exchanged': 'se cambiaron multiplicar y dividir',
+  'a power or a root was not taken': 'no se tomó una potencia o una raíz',
+  'it was rounded the other way': 'se redondeó hacia el otro lado',
+  'it was not rounded': 'no se redondeó',
+  'the other of several values was taken': 'se tomó otro de varios valores',
+  'the diameter was taken for the radius': 'se tomó el diámetro por el radio',
+  'the circle was taken as the square around it': 'el círculo se tomó como el cuadrado que lo encierra',
+  '{part} was left out': 'se omitió {part}',
+  '{part} was taken twice': 'se tomó dos veces {part}',
+
+  'is the number of {unit} under the name of {own}': 'es el número de {unit} con el nombre de {own}',
+  'was not turned into {own} as it should be': 'no se convirtió a {own} como es debido',
+  'was divided by 9 to turn it into {own}, which is the factor of another unit':
+    'se dividió entre 9 para convertirlo a {own}, que es el factor de otra unidad',
+  'was divided by 3 to turn it into {own}, which is the factor of a length':
+    'se dividió entre 3 para convertirlo a {own}, que es el factor de una longitud',
+  'was divided by 25 to turn it into {own}, and not by 27':
+    'se dividió entre 25 para convertirlo a {own}, y no entre 27',
+  'was turned into {own} twice': 'se convirtió a {own} dos veces',
+  'was turned into {own} by the factor of a length': 'se convirtió a {own} con el factor de una longitud',
+  'was doubled': 'se duplicó',
+  'was halved': 'se tomó la mitad',
+  'was written with its point in the wrong place': 'se escribió con el punto en otro lugar',
+  'was written as {written}': 'se escribió como {written}',
+  'was turned into the other scale as a point on it, and not as a difference':
+    'se convirtió a la otra escala como temperatura, y no como diferencia',
+  'is what the slope is one in, and no percentage': 'es el uno en tanto de la pendiente, y no un porcentaje',
+  'was read with its tenths of a foot as inches': 'se leyó con las décimas de pie como pulgadas',
+  'was written with its inches as tenths of a foot': 'se escribió con las pulgadas como décimas de pie',
+  'was read with its hundredths of an hour as minutes': 'se leyó con las centésimas de hora como minutos',
+  'was written with its minutes as hundredths of an hour':
+    'se escribió con los minutos como centésimas de hora',
+
+  'agrees, but for rounding': 'concuerda, salvo redondeo',
+  '{size} less, {share}; {steps} times {step}': '{size} menos, {share}; {steps} veces {step}',
+  '{size} more, {share}; {steps} times {step}': '{size} más, {share}; {steps} veces {step}',
+  '{size} less; {steps} times {step}': '{size} menos; {steps} veces {step}',
+  '{size} more; {steps} times {step}': '{size} más; {steps} veces {step}',
+  'What was claimed and what is reckoned': 'Lo declarado y lo calculado',
+  'Figures side by side': 'Cifras lado a lado',
+  'As it was written': 'Como se escribió',
+  'What was claimed agrees with what is reckoned, but for rounding.':
+    'Lo declarado concuerda con lo calculado, salvo redondeo.',
+  'Not as reckoned: {figures}.': 'No como se calculó: {figures}.',
+  'Close to what is reckoned: {figures}.': 'Casi como se calculó: {figures}.',
+  'As reckoned: {figures}.': 'Como se calculó: {figures}.',
+  'Look at {place} in what it was reckoned from.': 'Revise {place} en los datos del cálculo.',
+  'Look at step {number} of the working, {what}.': 'Revise el paso {number} del cálculo, {what}.',
+  'Look at how {place} was written down.': 'Revise cómo se anotó {place}.',
+  'A likely explanation is this: {one}.': 'Una explicación probable es esta: {one}.',
+  'Two slips together would give it, which is less sure than one: {one}; and {other}.':
+    'Dos errores juntos lo darían, lo que es menos seguro que uno solo: {one}; y {other}.',
+  'That gives {would}. So {figures} would be as claimed.':
+    'Eso da {would}. Así {figures} sería como se declaró.',
+  'That gives {would}. With rounding on the way {figures} would be as claimed.':
+    'Eso da {would}. Con redondeos por el camino, {figures} sería como se declaró.',
+  'The same at {places} would give the same.': 'Lo mismo en {places} daría lo mismo.',
+  'What would explain it': 'Qué lo explicaría',
+  'No single slip was found that would explain it.':
+    'No se encontró ningún error que lo explique por sí solo.',
+  'These are what would give such figures, the likeliest first. None of them is certain, and other sizes, another order or another agreement may be the reason.':
+    'Esto daría tales cifras, lo más probable primero. Nada de ello es seguro: la razón puede ser otras medidas, otro pedido u otro acuerdo.',
+  'What it was reckoned from': 'Datos del cálculo',
+  'How it was reckoned': 'Cómo se calculó',
+  'Taken as usual, since nothing else was said': 'Tomado como es usual, porque no se dijo otra cosa',
+  'Measure the sizes above again, together, and write down what was found.':
+    'Midan de nuevo, juntos, las medidas de arriba y anoten lo que encuentren.',
+  'Go through the working line by line beside that of the claimed figure: where the two part is the difference.':
+    'Recorran el cálculo línea por línea junto al de la cifra declarada: donde se separan está la diferencia.',
+  'Hold what was delivered, by its tickets, apart from what was to be ordered: they are two questions.':
+    'Separen lo que se entregó, según sus boletas, de lo que había que pedir: son dos preguntas.',
+  'Which figure binds is for the contract and the local law, not for this page.':
+    'Qué cifra obliga lo dicen el contrato y la ley del lugar, no esta hoja.',
+  'What to do next': 'Qué hacer ahora',
+  'Measured again by': 'Medido de nuevo por',
+  'Claimed by {name}.': 'Declarado por {name}.',
+};
