@@ -139,11 +139,19 @@ export const notPositive = (what: string): Fault =>
 export const notACount = (what: string, least: number, most: number): Fault =>
   fault('not-a-count', say`${{ what }} must be a whole number from ${{ least }} to ${{ most }}`);
 
-export const wrongType = (what: string, wanted: string): Fault =>
-  fault('wrong-type', say`${{ what }} must be ${{ wanted }}`);
+export const wrongType = (what: string, wanted: Example): Fault =>
+  withExample('wrong-type', wanted, (w) => say`${{ what }} must be ${{ wanted: w }}`);
 
-export const unknownKey = (key: string, known: readonly string[]): Fault =>
-  fault('unknown-key', say`${{ key: quoted(key) }} is not known here; known: ${{ known: known.join(', ') }}`);
+/** What is known is told with the likest name first: that with most of the pairs of letters that were typed. */
+export const unknownKey = (key: string, known: readonly string[]): Fault => {
+  const typed = key.slice(0, 40).toLowerCase();
+  const likeness = (name: string): number =>
+    [...typed].filter((_, i) => name.toLowerCase().includes(typed.slice(i, i + 2))).length;
+  return fault(
+    'unknown-key',
+    say`${{ key: quoted(key) }} is not known here; known: ${{ known: [...known].sort((a, b) => likeness(b) - likeness(a)).join(', ') }}`,
+  );
+};
 
 export const tooFew = (what: string, least: number): Fault =>
   fault('too-few', say`${{ what }} needs at least ${{ least }}`);

@@ -212,27 +212,57 @@ export function word<T extends string>(name: T): Field<T> {
 /** The fields of an object, by name. */
 export type Shape = Record<string, Field<unknown>>;
 
+/** What would be right in one unit system. */
+type Like = (metric: boolean) => string;
+
+/** What would be right for a field, as it says itself when nothing comes. */
+function exampleOf(field: Field<unknown>, metric: boolean): string {
+  let told: unknown;
+  field.read(undefined, (remark) => {
+    const { params } = ((metric && (remark as Fault).metric) || remark) as Fault;
+    told ??= params?.['example'] ?? params?.['choices'];
+  });
+  return (told as string | undefined) ?? '…';
+}
+
+/** An object as it would be right, of the members that it must have. */
+const objectLike =
+  (shape: Shape): Like =>
+  (metric) => {
+    const names = Object.keys(shape);
+    const needed = names.filter((name) => !shape[name]?.optional);
+    const members = (needed[0] ? needed : names.slice(0, 1)).map(
+      (name) => `${name}: ${exampleOf(shape[name] as Field<unknown>, metric)}`,
+    );
+    return `{ ${members.join(', ')} }`;
+  };
+
+/** What is not there, or not of the kind that is asked for, with an example of it. */
+function ofKind(input: unknown, kind: string, like: Like): Fault {
+  const [customary, metric] = [like(false), like(true)];
+  return input === undefined
+    ? sharedFaults.missing('it', [customary, metric])
+    : sharedFaults.wrongType('it', [`${kind} such as ${customary}`, `${kind} such as ${metric}`]);
+}
+
+/** Anything that members can be read of. */
+const isObject = (input: unknown): input is Record<string, unknown> =>
+  typeof input === 'object' && input !== null && !Array.isArray(input);
+
 /** Read an object within another input, every field, then keys that are not known. */
 function readObject(shape: Shape, input: unknown, report: Report): Record<string, unknown> | undefined {
-  if (typeof input !== 'object' || input === null || Array.isArray(input)) {
-    const names = Object.keys(shape).filter((name) => !shape[name]?.optional);
-    if (isLeftOut(input) && names.length > 0) {
-      report(sharedFaults.missing('it', `{ ${names.map((name) => `${name}: …`).join(', ')} }`));
-      return undefined;
-    }
-    const wanted = names.length > 0 ? `an object with ${names.join(', ')}` : 'an object';
-    report(sharedFaults.wrongType('it', wanted));
+  if (!isObject(input)) {
+    report(ofKind(isLeftOut(input) ? undefined : input, 'an object', objectLike(shape)));
     return undefined;
   }
-  const given = input as Record<string, unknown>;
   // Without a prototype, so that nothing added to that of all objects is read or stands in the way.
   const out = Object.create(null) as Record<string, unknown>;
   for (const name in shape) {
     const field = shape[name] as Field<unknown>;
-    if (field.optional && isLeftOut(given[name])) continue;
-    out[name] = within(field, given[name], report, name);
+    if (field.optional && isLeftOut(input[name])) continue;
+    out[name] = within(field, input[name], report, name);
   }
-  const unknown = Object.keys(given).find((name) => !Object.hasOwn(shape, name));
+  const unknown = Object.keys(input).find((name) => !Object.hasOwn(shape, name));
   if (unknown !== undefined) report(sharedFaults.unknownKey(unknown, Object.keys(shape)), [unknown]);
   return out;
 }
@@ -292,11 +322,8 @@ export function kinds<F extends Field<unknown>>(
   const read = (input: unknown, report: Report): T | undefined => {
     byWord ??= new Map((members as readonly Field<T>[]).map((member) => [wordOf(member, key), member]));
     if (typeof input !== 'object' || input === null) {
-      const fault =
-        input === undefined
-          ? sharedFaults.missing('it', `{ ${key}: … }`)
-          : sharedFaults.wrongType('it', 'an object');
-      report(fault);
+      const first = (otherwise ?? members[0]) as F;
+      report(ofKind(input, 'an object', (metric) => exampleOf(first, metric)));
       return undefined;
     }
     const said = (input as Record<string, unknown>)[key];
@@ -316,10 +343,7 @@ export function kinds<F extends Field<unknown>>(
 const readByKey =
   <A, B>(keys: readonly string[], given: Field<A>, otherwise: Field<B>): Field<A | B>['read'] =>
   (input, report) => {
-    const found =
-      typeof input === 'object' &&
-      input !== null &&
-      keys.some((key) => !isLeftOut((input as Record<string, unknown>)[key]));
+    const found = isObject(input) && keys.some((key) => !isLeftOut(input[key]));
     return (found ? given : otherwise).read(input, report);
   };
 
@@ -349,11 +373,7 @@ const LABEL_LIMIT = 60;
 export function list<T>(field: Field<T>, least: number, most: number): Field<T[]> {
   const read = (input: unknown, report: Report): T[] | undefined => {
     if (!Array.isArray(input)) {
-      report(
-        input === undefined
-          ? sharedFaults.missing('the list', `a list of ${least}`)
-          : sharedFaults.wrongType('it', 'a list'),
-      );
+      report(ofKind(input, 'a list', (metric) => `[${exampleOf(field, metric)}]`));
       return undefined;
     }
     if (input.length < least || input.length > most) {
