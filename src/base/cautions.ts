@@ -166,3 +166,21 @@ export const thickLift = (tool: string, limit: Length, actual: Length, source: S
   actual,
   source,
 });
+
+/** Damp comes through where strips part. */
+export const shortRetarderLap = (limit: Length, actual: Length): Caution => ({
+  code: 'short-lap',
+  severity: 'warning',
+  ...say`strips that lap ${{ actual }} part when they are walked on, and damp comes up between: lap ${{ limit }} at least, and tape it`,
+  limit,
+  actual,
+  source: sources.IRC_RETARDER,
+});
+
+export const retarderCare: Caution = {
+  code: 'retarder-care',
+  severity: 'note',
+  says: 'lay the strips lapped like shingles in the way of the pour, tape laps and around every pipe, and patch tears before the truck comes. On a sheet all bleed water comes up: it takes longer before the finish, and the slab curls more, so cure it well',
+  source: sources.COMMON_PRACTICE,
+  always: true,
+};

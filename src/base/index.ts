@@ -33,3 +33,4 @@ export type {
 export type { GeotextileFigures, GeotextileInput } from './geotextile';
 export type { Compactor, LiftFigures } from './lifts';
 export type { BaseMaterial } from './materials';
+export { type VaporRetarderFigures, type VaporRetarderInput, vaporRetarder } from './vapor-retarder';

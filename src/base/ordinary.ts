@@ -171,3 +171,31 @@ export const SOIL_DENSITY: Ordinary = {
   most: ['175 pcf', '2800 kg/m3'],
   source: trade,
 };
+
+export const SHEET_WIDTH: Ordinary = {
+  of: 'the width of a roll of sheeting',
+  least: ['2 ft', '600 mm'],
+  most: ['50 ft', '15 m'],
+  source: trade,
+};
+
+export const SHEET_LENGTH: Ordinary = {
+  of: 'the length of a roll of sheeting',
+  least: ['10 ft', '3 m'],
+  most: ['1000 ft', '300 m'],
+  source: trade,
+};
+
+export const SHEET_LAP: Ordinary = {
+  of: 'the lap of sheeting',
+  least: ['2 in', '50 mm'],
+  most: ['3 ft', '1 m'],
+  source: trade,
+};
+
+export const TURN_UP: Ordinary = {
+  of: 'how far sheeting is turned up',
+  least: ['1 in', '25 mm'],
+  most: ['4 ft', '1.2 m'],
+  source: trade,
+};

@@ -156,3 +156,11 @@ export const GILLETTE_WEIGHTS: Source = {
   locator: 'chapter II, weight of sand',
   fromMemory: false,
 };
+
+export const IRC_RETARDER: Source = {
+  kind: 'published',
+  title: 'International Residential Code, vapor retarder below floors of concrete',
+  publisher: 'International Code Council',
+  locator: 'R506.2.3: joints lapped 6 in; none in garages, unheated buildings, drives, walks and patios',
+  fromMemory: true,
+};

@@ -99,6 +99,7 @@ function excavation({ element: { outline }, saidOf }: Known, said: Raw): Filling
 const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {
   excavation,
   base: ({ element: { outline } }, said) => (said['area'] === undefined ? { facts: { outline } } : {}),
+  retarder: ({ element: { outline } }, said) => (said['area'] === undefined ? { facts: { outline } } : {}),
   forms: ({ element: { outline, thickness } }, said) => ({
     follows: { kind: 'slab-edge', height: thickness },
     facts: said['runs'] === undefined ? { outline } : {},

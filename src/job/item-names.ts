@@ -29,6 +29,7 @@ export const ITEM_NAMES: Readonly<Record<TakeItem, string>> = {
   'release-oil': 'release oil',
   'saw-cut': 'joints to saw',
   sealant: 'sealant',
+  'seam-tape': 'seam tape',
   seed: 'seed',
   sheet: 'sheet',
   stake: 'stake',
@@ -36,6 +37,7 @@ export const ITEM_NAMES: Readonly<Record<TakeItem, string>> = {
   tie: 'bar ties',
   'tie-bar': 'tie bars',
   topsoil: 'topsoil',
+  'vapor-retarder': 'vapor retarder',
 };
 
 /** Every kind of thing that a job takes. */

@@ -1,6 +1,7 @@
 /** The calculations that parts of a job are reckoned by. */
 import { baseTonnage } from '../base/base-tonnage';
 import { excavation } from '../base/excavation';
+import { vaporRetarder } from '../base/vapor-retarder';
 import { curbVolume } from '../concrete/curb-volume';
 import { footingVolume } from '../concrete/footing-volume';
 import { pierVolume } from '../concrete/pier-volume';
@@ -34,6 +35,7 @@ import { placingLimits } from '../weather/placing-limits';
 const ALL = [
   excavation,
   baseTonnage,
+  vaporRetarder,
   formMaterials,
   formGrades,
   drainageCheck,

@@ -5,6 +5,7 @@
  */
 import type { BaseTonnageInput } from '../base/base-tonnage-input';
 import type { ExcavationInput } from '../base/excavation-input';
+import type { VaporRetarderInput } from '../base/vapor-retarder';
 import type { CurbVolumeInput } from '../concrete/curb-volume';
 import type { FootingVolumeInput } from '../concrete/footing-input';
 import type { PierVolumeInput } from '../concrete/pier-volume';
@@ -42,6 +43,8 @@ export interface ElementParts {
   readonly excavation?: PartInput<ExcavationInput>;
   /** Gravel under it. */
   readonly base?: PartInput<BaseTonnageInput>;
+  /** A sheet under it against damp. */
+  readonly retarder?: PartInput<VaporRetarderInput>;
   /** Forms and stakes; of the edges of its outline, as high as it is thick, by default. */
   readonly forms?: PartInput<FormMaterialsInput>;
   /** Heights of the forms. */
@@ -104,6 +107,7 @@ export interface JobParts {
 export const ELEMENT_PARTS = {
   excavation: 'excavation',
   base: 'base-tonnage',
+  retarder: 'vapor-retarder',
   forms: 'form-materials',
   stakes: 'form-grades',
   fall: 'drainage-check',

@@ -174,6 +174,7 @@ export type CautionCode =
   | 'ready-while-placing'
   | 'reinforced-slab'
   | 'rest-not-probed'
+  | 'retarder-care'
   | 'reversing-trucks'
   | 'rip-risers'
   | 'riser-near-limit'

@@ -35,13 +35,15 @@ export type TakeItem =
   | 'release-oil'
   | 'saw-cut'
   | 'sealant'
+  | 'seam-tape'
   | 'seed'
   | 'sheet'
   | 'stake'
   | 'straw'
   | 'tie'
   | 'tie-bar'
-  | 'topsoil';
+  | 'topsoil'
+  | 'vapor-retarder';
 
 /** Pieces of one length that are cut from what is bought. */
 export interface TakeCut {

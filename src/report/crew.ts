@@ -206,6 +206,7 @@ const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
       'beyondReach',
     ],
   },
+  'vapor-retarder': { given: ['rollWidth', 'rollLength'], figures: ['area', 'rolls', 'seams'] },
   'wall-volume': { given: ['walls'], figures: ['volume', 'formedArea'] },
 };
 

@@ -124,6 +124,7 @@ function backfill({ figure }: Asked): Words | undefined {
 const TELLS: Readonly<Partial<Record<ElementPart, Tell>>> = {
   excavation: digging,
   base: gravel,
+  retarder: fixed('Lay a sheet against damp and tape its seams'),
   slab,
   steps,
   footings: body((volume) => say`Pour footings with ${volume} of concrete`),

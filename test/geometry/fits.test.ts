@@ -11,12 +11,15 @@ import {
   probedVolume,
   rebarLayout,
   slabVolume,
+  vaporRetarder,
 } from '../../src/index';
 
 const taken: Record<string, (outline: OutlineInput) => unknown> = {
   'slab-volume': (outline) => slabVolume({ outline, thickness: '4 in' }),
   'base-tonnage': (outline) =>
     baseTonnage({ outline, depth: '4 in', compactedDensity: '130 pcf', looseDensity: '110 pcf' } as never),
+  'vapor-retarder': (outline) =>
+    vaporRetarder({ outline, rollWidth: '14 ft', rollLength: '100 ft' } as never),
   excavation: (outline) => excavation({ kind: 'pit', outline, depth: '1 ft' } as never),
   'joint-layout': (outline) => jointLayout({ outline, thickness: '4 in', spacing: '10 ft' }),
   'rebar-layout': (outline) =>

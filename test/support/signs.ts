@@ -35,6 +35,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
     'margin sections.*.sideSlope shrink.share swell sections.*.area sideSlope sections.*.middleArea sections.*.fill',
   ),
   'base-tonnage': signs('', 'margin edgeTrim moisture allowance geotextile.lap voids'),
+  'vapor-retarder': signs('', 'lap turnUp'),
   'square-check': signs('', 'tolerance'),
   slope: signs('', 'slope angle rise'),
   'drainage-check': signs(

@@ -51,6 +51,7 @@ import { stepVolume } from '../../concrete/step-volume';
 import { straightedge } from '../../grade/straightedge';
 import { strengthGain } from '../../weather/strength-gain';
 import { truckPlan } from '../../pour/truck-plan';
+import { vaporRetarder } from '../../base/vapor-retarder';
 import { wallVolume } from '../../concrete/wall-volume';
 
 /** Every calculation. */
@@ -65,6 +66,7 @@ export const every = [
   stepLayout,
   baseTonnage,
   excavation,
+  vaporRetarder,
   formMaterials,
   formPressure,
   squareCheck,

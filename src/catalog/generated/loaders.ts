@@ -58,6 +58,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../base/excavation').then((m) => m.excavation as unknown as AnyCalculation),
       import('./described/excavation.json').then((m) => m.default as Description),
     ]),
+  'vapor-retarder': () =>
+    Promise.all([
+      import('../../base/vapor-retarder').then((m) => m.vaporRetarder as unknown as AnyCalculation),
+      import('./described/vapor-retarder.json').then((m) => m.default as Description),
+    ]),
   'form-materials': () =>
     Promise.all([
       import('../../forms/form-materials').then((m) => m.formMaterials as unknown as AnyCalculation),

@@ -2,6 +2,8 @@
 import type { Language } from '../../report/show';
 
 export const labelsQR: Language = {
+  'roll width': 'ancho del rollo',
+  'roll length': 'largo del rollo',
   quantity: 'cantidad',
   radius: 'radio',
   rate: 'tasa',
@@ -48,8 +50,6 @@ export const labelsQR: Language = {
   risers: 'contrahuellas',
   rod: 'cordón',
   'rod diameter': 'diámetro del cordón',
-  'roll length': 'largo del rollo',
-  'roll width': 'ancho del rollo',
   'roller mass': 'peso del rodillo',
   rolls: 'rollos',
   round: 'redondo',

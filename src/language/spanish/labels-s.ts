@@ -2,6 +2,9 @@
 import type { Language } from '../../report/show';
 
 export const labelsS: Language = {
+  seams: 'costuras por sellar',
+  'seam tape': 'cinta para costuras',
+  'seam-tape': 'cinta para costuras',
   sand: 'arena',
   saw: 'sierra',
   'saw length': 'largo de corte',

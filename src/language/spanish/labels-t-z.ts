@@ -2,6 +2,10 @@
 import type { Language } from '../../report/show';
 
 export const labelsTZ: Language = {
+  'turn up': 'doblez hacia arriba',
+  'vapor retarder': 'lámina contra la humedad',
+  'vapor-retarder': 'lámina contra la humedad',
+  'Vapor retarder under a slab': 'Lámina contra la humedad bajo una losa',
   '21 times on treated base, at most 15 ft': '21 veces sobre base tratada, 15 ft como máximo',
   '21 times on treated base, at most 4.5 m': '21 veces sobre base tratada, 4.5 m como máximo',
   '24 times on granular base': '24 veces sobre base granular',

@@ -2,6 +2,10 @@
 import type { Language } from '../../report/show';
 
 export const ordinary: Language = {
+  'the width of a roll of sheeting': 'el ancho de un rollo de lámina',
+  'the length of a roll of sheeting': 'el largo de un rollo de lámina',
+  'the lap of sheeting': 'el traslape de la lámina',
+  'how far sheeting is turned up': 'el doblez de la lámina hacia arriba',
   'a coordinate on the plan': 'una coordenada en el plano',
   'a lift of base as spread': 'una capa de base tendida',
   'a rise': 'una subida',

@@ -86,6 +86,7 @@ export const ground: readonly Growth[] = [
     { to: 1e12 },
   ),
   ...anyOutline('base-tonnage', ({ outline }) => ({ outline, ...stone })),
+  ...anyOutline('vapor-retarder', ({ outline }) => ({ outline, rollWidth: '14 ft', rollLength: '100 ft' })),
   ...straightSided(
     'margin',
     placed('base-tonnage', ({ outline }) => ({ outline, ...stone, margin: '1 in' })),
