@@ -28,7 +28,8 @@ function outOfStep({ index, parts }: WorkedElement): Caution[] {
   const fills = slab.plus((base.result.figures as BaseTonnageFigures).depth);
   const over = dug.minus(fills);
   if (!over.abs().greaterThan(CLOSE())) return [];
-  const told = over.sign() > 0 ? cautions.dugTooDeep(over, fills) : cautions.dugTooShallow(over.abs(), fills);
+  const told =
+    over.sign() > 0 ? cautions.dugTooDeep(dug, fills, over) : cautions.dugTooShallow(dug, fills, over.abs());
   return [{ ...told, input: `elements[${index}].excavation.depth` }];
 }
 

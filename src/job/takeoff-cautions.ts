@@ -25,20 +25,30 @@ export const overlapUnknown = (first: string, second: string, area: Quantity<'ar
   source: CLOSED_FORM,
 });
 
-/** A pit that slab and gravel do not fill. */
-export const dugTooDeep = (actual: Quantity<'length'>, needed: Quantity<'length'>): Caution => ({
+/** A pit that slab and gravel do not fill: it is dug `actual`, and they are together `limit`. */
+export const dugTooDeep = (
+  actual: Quantity<'length'>,
+  limit: Quantity<'length'>,
+  by: Quantity<'length'>,
+): Caution => ({
   code: 'dig-differs',
   severity: 'note',
-  ...say`it is dug ${{ actual }} deeper than slab and gravel are together: the top comes as much below the ground beside it, and water runs onto it. Dig ${{ needed }}; where the ground is soft further down, order gravel for the rest as well`,
+  ...say`it is dug ${{ by }} deeper than slab and gravel are together: the top comes as much below the ground beside it, and water runs onto it. Dig ${{ limit }}; where the ground is soft further down, order gravel for the rest as well`,
+  limit,
   actual,
   source: COMMON_PRACTICE,
 });
 
 /** A slab that stands out of its pit. */
-export const dugTooShallow = (actual: Quantity<'length'>, needed: Quantity<'length'>): Caution => ({
+export const dugTooShallow = (
+  actual: Quantity<'length'>,
+  limit: Quantity<'length'>,
+  by: Quantity<'length'>,
+): Caution => ({
   code: 'dig-differs',
   severity: 'note',
-  ...say`slab and gravel are together ${{ actual }} more than it is dug: the top comes as much above the ground beside it. Where it is to lie flush, dig ${{ needed }}`,
+  ...say`slab and gravel are together ${{ by }} more than it is dug: the top comes as much above the ground beside it. Where it is to lie flush, dig ${{ limit }}`,
+  limit,
   actual,
   source: COMMON_PRACTICE,
 });

@@ -2,10 +2,10 @@
 import type { Language } from '../../report/show';
 
 export const cautionsJob: Language = {
-  'it is dug {actual} deeper than slab and gravel are together: the top comes as much below the ground beside it, and water runs onto it. Dig {needed}; where the ground is soft further down, order gravel for the rest as well':
-    'se excava {actual} más hondo de lo que miden juntas la losa y la grava: la superficie queda eso por debajo del terreno de al lado, y el agua corre hacia ella. Excave {needed}; donde el suelo sea blando más abajo, pida también grava para el resto',
-  'slab and gravel are together {actual} more than it is dug: the top comes as much above the ground beside it. Where it is to lie flush, dig {needed}':
-    'la losa y la grava miden juntas {actual} más de lo que se excava: la superficie queda eso por encima del terreno de al lado. Donde deba quedar al ras, excave {needed}',
+  'it is dug {by} deeper than slab and gravel are together: the top comes as much below the ground beside it, and water runs onto it. Dig {limit}; where the ground is soft further down, order gravel for the rest as well':
+    'se excava {by} más hondo de lo que miden juntas la losa y la grava: la superficie queda eso por debajo del terreno de al lado, y el agua corre hacia ella. Excave {limit}; donde el suelo sea blando más abajo, pida también grava para el resto',
+  'slab and gravel are together {by} more than it is dug: the top comes as much above the ground beside it. Where it is to lie flush, dig {limit}':
+    'la losa y la grava miden juntas {by} más de lo que se excava: la superficie queda eso por encima del terreno de al lado. Donde deba quedar al ras, excave {limit}',
   '{first} and {second} lie over each other on {area}, and the concrete there is counted in both: give a thickness of one of them, or say standsOn':
     '{first} y {second} se enciman en {area}, y ahí el concreto se cuenta en los dos: indique el espesor de uno de ellos, o indique standsOn',
   '{first} and {second} lie over each other on {area}: the concrete there is counted once, {less} less. Say standsOn where one stands on the other, or cut an opening. Gravel there is counted once too, steel in both':
