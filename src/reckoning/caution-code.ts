@@ -74,6 +74,7 @@ export type CautionCode =
   | 'flat-chute'
   | 'flat-ground'
   | 'flight-too-tall'
+  | 'flight-differs'
   | 'forms-need-design'
   | 'forms-too-steep'
   | 'frost-depth'
