@@ -9,6 +9,8 @@ import type { Compared } from './cut-sections';
 import { END_AREA_TEXT } from './sources';
 
 const EXIT_FROM = /*#__PURE__*/ paired('length', '4 ft', '1.2 m');
+/** A round hole that a person has room in is about 2 ft (0.6 m) across; one with less area has that room nowhere. */
+const ROOM = /*#__PURE__*/ paired('area', '3.1 ft2', '0.28 m2');
 const PROTECT_FROM = /*#__PURE__*/ paired('length', '5 ft', '1.5 m');
 const ENGINEER_ABOVE = /*#__PURE__*/ paired('length', '20 ft', '6 m');
 const EARTH_FILL = /*#__PURE__*/ paired('length', '8 in', '200 mm');
@@ -39,10 +41,14 @@ function heedSides(cuts: readonly DeepCut[], wet: boolean, pad: Pad): void {
   if (slope.lessThan(FLAT_ENOUGH())) pad.caution(cautions.slopeByClass(FLAT_ENOUGH(), slope));
 }
 
-function heedDepth({ cuts, depthUnknown }: Cut, wet: boolean, pad: Pad): void {
+/** Who is in a cut must get out; into a narrow hole nobody goes. Where sides slope, the top tells. */
+const hasRoom = ({ top }: Cut): boolean => !top || ROOM.undercutBy(top) === undefined;
+
+function heedDepth(cut: Cut, wet: boolean, pad: Pad): void {
+  const { cuts, depthUnknown } = cut;
   const deepest = deepestOf(cuts)?.depth;
-  const exit = deepest && EXIT_FROM.reachedBy(deepest);
-  if (exit) pad.caution(cautions.trenchExit(exit, deepest));
+  const exit = deepest && hasRoom(cut) && EXIT_FROM.reachedBy(deepest);
+  if (deepest && exit) pad.caution(cautions.trenchExit(exit, deepest));
   heedSides(cuts, wet, pad);
   const engineer = deepest && ENGINEER_ABOVE.exceededBy(deepest);
   if (engineer) pad.caution(cautions.engineeredExcavation(engineer, deepest));

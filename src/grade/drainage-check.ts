@@ -17,9 +17,10 @@ import * as cautions from './cautions';
 import { limitOf } from './limits';
 import { LINE_PLACES } from './lines';
 import { small } from './marks';
+import { heedOnFoot } from './on-foot';
 import * as ordinary from './ordinary';
 import { slopeBetween } from './slope';
-import { ADA_WALKS, GIVEN, GRADING_STANDARDS, GUTTER_LEAST, IRC_DRAINAGE } from './sources';
+import { ADA_RAMPS, ADA_WALKS, GIVEN, GRADING_STANDARDS, GUTTER_LEAST, IRC_DRAINAGE } from './sources';
 import { ROWS, SPOT_KEYS } from './spots';
 import { checkSurface } from './surface-check';
 import type { SurfaceDrainageFigures } from './surface-figures';
@@ -68,7 +69,6 @@ const SURFACES: readonly DrainedSurface[] = [
 ];
 
 const USUAL: DrainedSurface = 'paved-by-building';
-const RAMP_LIMIT = constant(() => slope('1:12'));
 const LEAST = constant(() => slope('1%'));
 
 /** What the surface is held to, with the source of each limit. */
@@ -90,11 +90,11 @@ function heldTo({ minimum, surface }: Parsed, pad: Pad): Held {
   return { least, source };
 }
 
-/** Steeper than is allowed across, or than a ramp may be. */
-function heedSteep(s: Quantity<'slope'>, surface: DrainedSurface | undefined, pad: Pad): void {
-  const { most, source, mostSource = source } = limitOf(surface ?? USUAL, pad.system);
+/** Steeper than is allowed across, or so steep that what is walked on is a ramp. */
+function heedSteep(s: Quantity<'slope'>, use: DrainedSurface, pad: Pad): void {
+  const { most, source, mostSource = source } = limitOf(use, pad.system);
   if (most && s.greaterThan(most)) pad.caution(cautions.tooSteep(most, s, mostSource, false));
-  if (s.greaterThan(RAMP_LIMIT())) pad.caution(cautions.steeperThanRamp(RAMP_LIMIT(), s, false));
+  heedOnFoot(s, use, pad);
 }
 
 function verdictOf(
@@ -107,7 +107,7 @@ function verdictOf(
     pad.caution(cautions.runsToBuilding(least, s, source));
     return 'runs to the building';
   }
-  heedSteep(s, surface, pad);
+  heedSteep(s, surface ?? USUAL, pad);
   if (s.lessThan(least)) {
     pad.caution(cautions.tooFlat(least, s, source));
     return 'too flat';
@@ -204,7 +204,7 @@ export const drainageCheck: DrainageCheck = /*#__PURE__*/ define<
   id: 'drainage-check',
   title: 'Drainage away from a building',
   version: 1,
-  sources: [IRC_DRAINAGE, PCA_DRAINAGE, ADA_WALKS, GUTTER_LEAST, GRADING_STANDARDS],
+  sources: [IRC_DRAINAGE, PCA_DRAINAGE, ADA_WALKS, ADA_RAMPS, GUTTER_LEAST, GRADING_STANDARDS],
   limits: [ROWS, LINE_PLACES],
   input: door,
   reckon: (input, pad) => (isSurface(input) ? checkSurface(input, pad) : reckon(input, pad)),

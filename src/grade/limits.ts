@@ -204,5 +204,12 @@ const GROUND: readonly GradeUse[] = ['ground-by-building', 'swale-by-building'];
 /** True for uses where the surface is grass or earth, not paving. */
 export const isGround = (use: GradeUse): boolean => GROUND.includes(use);
 
+/** Uses that have rules of their own for wheels: none of them is judged as a way on foot. */
+const WHEELED: readonly GradeUse[] = ['parking-across', 'driveway'];
+
+/** True for paving that people walk on, for which nobody has said that it is to be a ramp. */
+export const isWalked = (use: GradeUse): boolean =>
+  !isGround(use) && !isAccessible(use) && !WHEELED.includes(use);
+
 /** True for uses that people with wheels must be able to take. */
 export const isAccessible = (use: GradeUse): boolean => use.startsWith('accessible');

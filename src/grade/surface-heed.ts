@@ -8,6 +8,7 @@ import type { Held } from './held';
 import type { Judged } from './judged';
 import { isAccessible, isGround } from './limits';
 import { small } from './marks';
+import { heedOnFoot } from './on-foot';
 import { GIVEN, GRADING_STANDARDS } from './sources';
 import { metersAs } from './spots';
 import type { SurfaceDrainageFigures, ValleyFigure } from './surface-figures';
@@ -77,6 +78,9 @@ function heedSlopes(site: Site, judged: Judged, held: Held, pad: Pad): void {
     const { slope: whole } = facetFigure(site, judged.steepest, 'too steep');
     pad.caution(cautions.tooSteep(held.maximum, whole, held.sources.maximum, isAccessible(held.use)));
   }
+  // Where the plans say how steep it may be, they have said it.
+  if (held.sources.maximum !== GIVEN)
+    heedOnFoot(facetFigure(site, judged.steepest, 'drains').slope, held.use, pad);
 }
 
 /** What falls back and is not met by a stop already: caught, standing on the way or running off. */

@@ -4,6 +4,7 @@
  */
 import type { BaseTonnageFigures } from '../base/base-figures';
 import { constant, length } from '../quantity/make';
+import { paired } from '../quantity/paired';
 import { isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import * as cautions from './takeoff-cautions';
@@ -13,6 +14,8 @@ type Length = Quantity<'length'>;
 
 /** Nobody digs closer than that. */
 const CLOSE = constant(() => length('15 mm'));
+/** Slabs are set an inch or two above the ground beside them, so that no water runs onto them. */
+const PROUD = paired('length', '2 1/2 in', '60 mm');
 
 function given(part: WorkedPart | undefined, name: string): Length | undefined {
   const read = readQuantity(part?.input[name], 'length', name);
@@ -27,9 +30,10 @@ function outOfStep({ index, parts }: WorkedElement): Caution[] {
   if (pit?.input['kind'] !== 'pit' || !base || !dug || !slab) return [];
   const fills = slab.plus((base.result.figures as BaseTonnageFigures).depth);
   const over = dug.minus(fills);
-  if (!over.abs().greaterThan(CLOSE())) return [];
+  const proud = over.negated();
+  if (!over.greaterThan(CLOSE()) && !PROUD.exceededBy(proud)) return [];
   const told =
-    over.sign() > 0 ? cautions.dugTooDeep(dug, fills, over) : cautions.dugTooShallow(dug, fills, over.abs());
+    over.sign() > 0 ? cautions.dugTooDeep(dug, fills, over) : cautions.dugTooShallow(dug, fills, proud);
   return [{ ...told, input: `elements[${index}].excavation.depth` }];
 }
 

@@ -18,6 +18,7 @@ import { say } from '../reckoning/words';
 import { checkDays, concreteOfDay, type Poured, pouredOn, workDay } from './days';
 import { digCautions } from './dig';
 import { type Element, type Job, type JobInput, jobDoor, partsIn } from './document';
+import { flightCautions } from './flight';
 import { assumptionsOf, cautionsOf, gravestFirst } from './gather';
 import { gravelKept } from './gravel';
 import {
@@ -202,6 +203,7 @@ function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
   const own = [
     ...overlapCautions(worked),
     ...digCautions(worked.elements),
+    ...flightCautions(worked.elements),
     ...(missing.length > 0 ? [cautions.partsMissing(new Set(missing.map(({ at }) => at)).size)] : []),
   ];
   for (const caution of gravestFirst([...own, ...cautionsOf(worked.parts)])) pad.caution(caution);

@@ -53,6 +53,20 @@ export const dugTooShallow = (
   source: COMMON_PRACTICE,
 });
 
+/** Steps that end beside the door. */
+export const flightDiffers = (
+  actual: Quantity<'length'>,
+  limit: Quantity<'length'>,
+  by: Quantity<'length'>,
+): Caution => ({
+  code: 'flight-differs',
+  severity: 'warning',
+  ...say`the steps as poured climb ${{ actual }}, and their risers are laid out for ${{ limit }}: they end ${{ by }} off the door. Give both the same height before anything is formed`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
 /** Something is not known yet. */
 export const partsMissing = (count: number): Caution => ({
   code: 'parts-missing',

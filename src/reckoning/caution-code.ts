@@ -73,6 +73,7 @@ export type CautionCode =
   | 'flash-set'
   | 'flat-chute'
   | 'flat-ground'
+  | 'flight-differs'
   | 'flight-too-tall'
   | 'forms-need-design'
   | 'forms-too-steep'

@@ -4,7 +4,7 @@
 import type { ReckonedJob } from '../job/job-takeoff';
 import type { JobMissingFigures, JobMixFigures } from '../job/takeoff-figures';
 import type { TruckPlanFigures } from '../pour/truck-figures';
-import type { Severity } from '../reckoning/parts';
+import type { Caution, Severity } from '../reckoning/parts';
 import { type Entry, figureText } from './figures';
 import { type Paper, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
 import { jobParts } from './job-parts';
@@ -73,15 +73,26 @@ function ownerAt({ takeoff }: ReckonedJob, path: string | undefined): string | u
   return list === undefined ? undefined : takeoff.figures[list as 'elements' | 'days']?.[Number(index)]?.name;
 }
 
+/** The mix whose order or trucks a caution speaks of, where there is more than one. */
+function mixOf({ takeoff, parts }: ReckonedJob, { says, params }: Caution): string | undefined {
+  if (takeoff.figures.mixes.length < 2) return undefined;
+  return parts.find(({ result }) => result.cautions.some((own) => own.says === says && own.params === params))
+    ?.mix;
+}
+
+/** Whose a caution is: the name of an element or of a day, and that of a mix. */
+const ownerOf = (job: ReckonedJob, caution: Caution): string =>
+  [ownerAt(job, caution.input), mixOf(job, caution)].filter((name) => name !== undefined).join(', ');
+
 /** What is not known has a table of its own on every page. */
 const placedOf = (job: ReckonedJob, view: View): Placed[] =>
   job.takeoff.cautions
     .filter(({ always, code }) => !always && code !== 'parts-missing')
     .map((caution) => {
-      const where = ownerAt(job, caution.input);
+      const where = ownerOf(job, caution);
       const head = capital(wordText(caution.severity, view));
       const text = textTag('span', wordsText(caution, view));
-      const html = `${textTag('strong', where === undefined ? head : `${head}, ${where}`)} ${text}`;
+      const html = `${textTag('strong', where === '' ? head : `${head}, ${where}`)} ${text}`;
       return { severity: caution.severity, html: `<li class="${caution.severity}">${html}</li>` };
     });
 

@@ -321,7 +321,7 @@ function drilled(input: Parsed, dowel: Dowel, n: Quantity<'count'>, pad: Pad): D
   if (!d.lessThan(H)) refuse('hole', faults.doesNotFit('the dowel', 'its hole'));
   assumeDrilled(input, E, H, w, pad);
   const filled = ring(H, d, E).times(n);
-  const epoxy = filled.plus(filled.times(w)).in(systemOfQuantity(H) === 'metric' ? 'L' : 'in3');
+  const epoxy = filled.plus(filled.times(w)).in(systemOfQuantity(H) === 'metric' ? 'mL' : 'fl oz');
   pad.step('epoxy', 'V = π × (H² − d²) ÷ 4 × E1 × n × (1 + w)', { H, d, E1: E, n, w }, epoxy);
   pad.caution(silica);
   return { embedment: E, hole: H, epoxy };

@@ -141,8 +141,9 @@ function anglesOf(mat: ParsedMat, path: string): [number, number] {
 
 const LEAST_ANGLE = 10;
 
-function shortestOf(input: ParsedRegion, mat: ParsedMat): number {
-  if (input.shortest) return meters(input.shortest);
+/** No bar is shorter than the step that lengths are cut to. */
+function shortestOf(input: ParsedRegion, mat: ParsedMat, step: Length): number {
+  if (input.shortest) return Math.max(meters(input.shortest), meters(step));
   const foot = meters(FOOT());
   const spacings = [mat.spacing, mat.spacingAcross].flatMap((s) => (s ? [meters(s) / 2] : []));
   return Math.min(foot, ...spacings);
@@ -161,7 +162,7 @@ function matRule(input: ParsedRegion, mat: ParsedMat, i: number, ground: Ground)
     edges: input.edgeBars ?? true,
     cornerLength: meters(input.cornerBarLength ?? CORNER_LENGTH.like(ground.like)),
     cornerCount: input.cornerBars?.toNumber('each') ?? 1,
-    shortest: shortestOf(input, mat),
+    shortest: shortestOf(input, mat, ground.step),
     limit: BAR_LIMIT.most,
   };
 }

@@ -124,6 +124,8 @@ export class Cutter {
     const [from, to] = fromEnd ? [-far, -near] : [near, far];
     const whole = stepsIn(to - from, step);
     if (whole > PIECES_LIMIT * (stock - lap)) throw new TooManyBars();
+    // By a hair not even one step: there is nothing to cut.
+    if (whole < 1) return;
     // What is lost to whole steps is shared between the two ends.
     const start = from + Math.max(0, to - from - whole * step) / 2;
     const place = (at: number, steps: number): void => {

@@ -50,6 +50,7 @@ describe('what a job takes', () => {
         "release-oil",
         "saw-cut",
         "sealant",
+        "seam-tape",
         "seed",
         "sheet",
         "stake",
@@ -57,6 +58,7 @@ describe('what a job takes', () => {
         "tie",
         "tie-bar",
         "topsoil",
+        "vapor-retarder",
       ]
     `);
   });

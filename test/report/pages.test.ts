@@ -140,6 +140,27 @@ describe('pages of a job', () => {
     expect(crew).toContain('lie over each other');
     expect(crew.length).toBeLessThan(all.length);
   });
+
+  it('name the mix whose order a caution speaks of', () => {
+    const pad = (name: string, length: string, allowance: string) => ({
+      name,
+      outline: { shape: 'rectangle', length, width: '18 ft' } as const,
+      thickness: '5 in',
+      mix: `mix of the ${name}`,
+      slab: true,
+      allowance,
+    });
+    const job = reckonJob({
+      version: 1,
+      shared: { pour: 'slab' },
+      order: { increment: '0.25 yd3', truckCapacity: '9 yd3', minimumLoad: '3 yd3' },
+      mixes: [{ name: 'mix of the drive' }, { name: 'mix of the pad' }],
+      elements: [pad('drive', '30 ft', '2%'), pad('pad', '4 ft', '12%')],
+    });
+    const said = jobHtml('Rear yard', job, 'crew').replace(/<[^>]*>/g, '');
+    expect(said).toContain('Warning, mix of the drive 2% is little');
+    expect(said).toContain('Note, mix of the pad a load is below the least');
+  });
 });
 
 /** With `SCREENSHOTS=<folder>` every page is kept as a picture, to be looked at. */

@@ -269,3 +269,16 @@ describe('ties', () => {
     }
   });
 });
+
+describe('epoxy', () => {
+  // Common practice: it is sold by the fluid ounce or the milliliter.
+  const epoxyOf = (input: Parameters<typeof dowelLayout>[0]) =>
+    dowelLayout(input)
+      .takes.find(({ item }) => item === 'epoxy')
+      ?.quantity.format();
+
+  it('is bought in fluid ounces, or in milliliters', () => {
+    expect(epoxyOf({ thickness: '6 in', joint: '18 ft', placing: 'drilled' })).toMatch(/ fl oz$/);
+    expect(epoxyOf({ thickness: '150 mm', joint: '5.4 m', placing: 'drilled' })).toMatch(/ mL$/);
+  });
+});

@@ -167,4 +167,28 @@ describe('bounds of work', () => {
     });
     expect(attempt.ok ? '' : attempt.error.issues[0]?.code).toBe('too-many');
   });
+
+  it('lay no bar shorter than one cutting step where none is too short', () => {
+    // In the long point at 2,000 ft one line is shorter than 1/16 in.
+    const tip = (feet: number) => [
+      { x: '0 ft', y: '0 ft' },
+      { x: `${feet} ft`, y: '0 ft' },
+      { x: '18 ft', y: '10 ft' },
+      { x: '30 ft', y: '20 ft' },
+      { x: '0 ft', y: '20 ft' },
+    ];
+    for (const feet of [1000, 2000, 3000]) {
+      const { bars } = rebarLayout({
+        outline: { shape: 'polygon', points: tip(feet) },
+        mats: [{ layer: 'bottom', bar: '#4', spacing: '19.5 in' }],
+        cover: '2 in',
+        stockLength: '40 ft',
+        edgeBars: false,
+        cornerBars: 0,
+        shortest: '0 in',
+      }).figures;
+      const lengths = bars.map(({ length }) => length.toNumber('in'));
+      expect(Math.min(...lengths)).toBeGreaterThanOrEqual(1 / 16);
+    }
+  });
 });

@@ -2,6 +2,8 @@
 import type { Language } from '../../report/show';
 
 export const cautionsJob: Language = {
+  'the steps as poured climb {actual}, and their risers are laid out for {limit}: they end {by} off the door. Give both the same height before anything is formed':
+    'los escalones colados suben {actual}, y sus contrahuellas están trazadas para {limit}: terminan a {by} de la puerta. Dé a ambos la misma altura antes de cimbrar',
   'it is dug {by} deeper than slab and gravel are together: the top comes as much below the ground beside it, and water runs onto it. Dig {limit}; where the ground is soft further down, order gravel for the rest as well':
     'se excava {by} más hondo de lo que miden juntas la losa y la grava: la superficie queda eso por debajo del terreno de al lado, y el agua corre hacia ella. Excave {limit}; donde el suelo sea blando más abajo, pida también grava para el resto',
   'slab and gravel are together {by} more than it is dug: the top comes as much above the ground beside it. Where it is to lie flush, dig {limit}':
