@@ -2,6 +2,10 @@
 import type { Language } from '../../report/show';
 
 export const cautionsGrade: Language = {
+  "steeper along than {limit}: an accessible route so steep is a ramp, with a ramp's rules; check the local code":
+    'a lo largo más empinado que {limit}: una ruta accesible tan empinada es una rampa, con las reglas de una rampa; consulte el código local',
+  'steeper than {limit}, the most a new accessible ramp may have; people slip on it when it is icy. Check the local code':
+    'más empinado que {limit}, lo más que puede tener una rampa accesible nueva; con hielo la gente resbala ahí. Consulte el código local',
   '{area} of the surface falls back toward {line}: a valley or drain that takes it away catches it before it gets there; keep that open and clear':
     '{area} de la superficie bajan de vuelta hacia {line}: una vaguada o desagüe que se lleva el agua la recoge antes de que llegue; manténgalo abierto y limpio',
   '{area} of the surface falls back toward {line}: only a valley too flat to drain, or a low spot, lies between, and runs over toward the building in a heavy rain. Give it a fall to an open edge or a drain, or turn the slope away':

@@ -482,13 +482,13 @@ function lap(site: Site): Compared {
 
 /** Areas of the bars that are offered in a metric job, in square millimeters: CSA G30.18 and EN 10080, from memory. */
 const METRIC_AREAS = {
-  '10M': 100,
-  '15M': 200,
-  '20M': 300,
   '8 mm': 50.3,
   '10 mm': 78.5,
   '12 mm': 113,
   '16 mm': 201,
+  '10M': 100,
+  '15M': 200,
+  '20M': 300,
 };
 
 /** In which family of units a job is taken; no figure of it is looked at. */

@@ -158,7 +158,10 @@ const otherSystem: Relation = {
         }),
   objection: (id, a, b) => {
     if (otherDefaults(a, b)) return undefined;
-    return everything(id, a, b);
+    // A price for a square foot and one for a square meter are each rounded to the cent.
+    return id === 'job-bid'
+      ? (figuresDiffer(a, b, { left: new Set(['pricePerArea']) }) ?? cautionsDiffer(a, b))
+      : everything(id, a, b);
   },
 };
 
