@@ -65,13 +65,13 @@ function number(what: string, least: number, most: number): Field<number> {
   const read = (x: unknown): number | Fault =>
     typeof x === 'number' && x >= least && x <= most
       ? x
-      : faults.badOption(what, `a number from ${least} to ${most}`);
+      : faults.wrongType(what, `a number from ${least} to ${most}`);
   return reading(read, () => ({ title: what, type: 'number', minimum: least, maximum: most }));
 }
 
 function matching(what: string, form: RegExp, wanted: string): Field<string> {
   const read = (x: unknown): string | Fault =>
-    typeof x === 'string' && form.test(x) ? x : faults.badOption(what, wanted);
+    typeof x === 'string' && form.test(x) ? x : faults.wrongType(what, wanted);
   return reading(read, () => ({ title: what, type: 'string', pattern: form.source }));
 }
 
@@ -83,7 +83,7 @@ const title = (): Field<string> =>
 
 const locale = (): Field<string> =>
   reading<string>(
-    (x) => (typeof x === 'string' ? x : faults.badOption('locale', 'a language tag, for example "de-DE"')),
+    (x) => (typeof x === 'string' ? x : faults.wrongType('locale', 'a language tag, for example "de-DE"')),
     () => ({ type: 'string' }),
   );
 
@@ -91,7 +91,7 @@ function language(): Field<Language> {
   const read = (x: unknown): Language | Fault =>
     typeof x === 'object' && x !== null && Object.values(x).every((text) => typeof text === 'string')
       ? (x as Language)
-      : faults.badOption('language', 'an object from English sentences to texts');
+      : faults.wrongType('language', 'an object from English sentences to texts');
   return reading(read, () => ({ type: 'object', additionalProperties: { type: 'string' } }));
 }
 

@@ -158,7 +158,7 @@ function verified(one: Candidate, scene: Scene, own: readonly Margin[]): Candida
 /** A score from which on nothing more is run: what is common, and gives every claim. */
 const LIKELY = 0.5;
 const isLikely = (best: Candidate | undefined): boolean =>
-  best !== undefined && best.explained.all && best.score >= LIKELY;
+  best?.explained.all === true && best.score >= LIKELY;
 
 /**
  * Slips that explain what was claimed, the likeliest first.

@@ -179,8 +179,6 @@ export const bareArithmetic = (): Fault =>
 export const repeatedPoint = (index: number): Fault =>
   fault('repeated-point', say`corner ${{ index: index + 1 }} repeats the corner before it; leave it out`);
 
-export const badOption = wrongType;
-
 export const doesNotFit = (what: string, inside: string): Fault =>
   fault('does-not-fit', say`${{ what }} must be smaller than ${{ inside }}`);
 

@@ -101,14 +101,14 @@ function checked(options: FormatOptions): FormatOptions {
     const { places, denominator } = options;
     given = { places, denominator } as FormatOptions;
   } catch {
-    return fail(faults.badOption('options', 'an object'));
+    return fail(faults.wrongType('options', 'an object'));
   }
   const { places = 0, denominator = 16 } = given;
   if (!Number.isInteger(places) || places < 0 || places > MOST_PLACES) {
-    fail(faults.badOption('places', `a whole number from 0 to ${MOST_PLACES}`));
+    fail(faults.wrongType('places', `a whole number from 0 to ${MOST_PLACES}`));
   }
   if (!DENOMINATORS.includes(denominator))
-    fail(faults.badOption('denominator', `one of ${DENOMINATORS.join(', ')}`));
+    fail(faults.wrongType('denominator', `one of ${DENOMINATORS.join(', ')}`));
   return given;
 }
 

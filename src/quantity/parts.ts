@@ -46,7 +46,7 @@ function marksOf(locale: string): Marks {
   try {
     numbers = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
   } catch {
-    return fail(faults.badOption('locale', 'a language tag, for example "de-DE"'));
+    return fail(faults.wrongType('locale', 'a language tag, for example "de-DE"'));
   }
   const sample = numbers.formatToParts(-0.5);
   const mark = (type: string, otherwise: string): string =>

@@ -29,7 +29,7 @@ const said: readonly (readonly [Fault, readonly string[]])[] = [
   [faults.tooMany('the list', 77), ['the list', '77']],
   [faults.mismatch('add', 'length', 'area'), ['add', 'length', 'area']],
   [faults.currencyMismatch('USD', 'CAD'), ['USD', 'CAD']],
-  [faults.badOption('places', 'a whole number'), ['places', 'a whole number']],
+  [faults.wrongType('places', 'a whole number'), ['places', 'a whole number']],
   [faults.doesNotFit('the notch', 'the side'), ['the notch', 'the side']],
   [faults.outOfOrder('the start', 'the end'), ['the start', 'the end']],
   [textFaults.twoWays('the fall', '4:12', '33%', '300%'), ['the fall', '"4:12"', '"33%"', '"300%"']],

@@ -44,6 +44,7 @@ const IN_WORDS: readonly string[] = [
   'probed-volume probes',
   'step-volume landingDepth',
   'step-layout landing',
+  'job-takeoff elements[0].risers.landing',
   'step-layout tread',
   'wall-volume sill',
   'pier-volume founded',
