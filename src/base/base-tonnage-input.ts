@@ -3,9 +3,10 @@
 import type { Outline, OutlineInput } from '../outline/outline';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { TonKind } from './base-figures';
-import type { Geotextile, GeotextileInput } from './geotextile';
+import type { GeotextileInput } from './geotextile';
 import type { Compactor } from './lifts';
 import type { BaseMaterial } from './materials';
+import type { Roll } from './rolls';
 
 type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;
@@ -84,5 +85,5 @@ export interface TonnageParsed {
   readonly compactor: Compactor | undefined;
   readonly looseLift: Length | undefined;
   readonly spreadWidth: Length | undefined;
-  readonly geotextile: Geotextile | undefined;
+  readonly geotextile: Roll | undefined;
 }

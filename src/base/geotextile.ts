@@ -1,9 +1,7 @@
 /** Geotextile under a base: what the laps add, and how many rolls. */
-import * as faults from '../quantity/faults';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
-import { refuse } from '../reckoning/calculation';
 import type { Pad } from '../reckoning/pad';
-import { wholeUnits } from '../reckoning/whole';
+import { type Roll, rolledOut } from './rolls';
 
 /** A roll of geotextile and how far its edges lap. */
 export interface GeotextileInput {
@@ -23,26 +21,14 @@ export interface GeotextileFigures {
   readonly rolls: Quantity<'count'>;
 }
 
-type Length = Quantity<'length'>;
-
-/** Geotextile, read. */
-export interface Geotextile {
-  readonly rollWidth: Length;
-  readonly rollLength: Length;
-  readonly lap: Length;
-}
+const NAMES = { what: 'geotextile with laps', symbol: 'A', before: 'geotextile.' } as const;
 
 /**
  * Fabric for an area.
  *
  * @throws {InputError} `does-not-fit` for a lap as wide as the roll; `too-many` rolls
  */
-export function geotextileOf(A: Quantity<'area'>, fabric: Geotextile, pad: Pad): GeotextileFigures {
-  const { rollWidth: w, rollLength: l, lap: o } = fabric;
-  if (!o.lessThan(w)) refuse('geotextile.lap', faults.doesNotFit('lap', 'rollWidth'));
-  if (!o.lessThan(l)) refuse('geotextile.lap', faults.doesNotFit('lap', 'rollLength'));
-  const R = pad.step('area of a roll', 'R = w × l', { w, l }, w.times(l));
-  const C = pad.step('what it covers', 'C = (w − o) × (l − o)', { w, l, o }, w.minus(o).times(l.minus(o)));
-  const area = pad.step('geotextile with laps', 'G = A × R ÷ C', { A, R, C }, A.times(R.over(C)));
-  return { area, rolls: wholeUnits('rolls', area, R, 'geotextile.rollWidth', pad) };
+export function geotextileOf(A: Quantity<'area'>, fabric: Roll, pad: Pad): GeotextileFigures {
+  const { laid, rolls } = rolledOut(A, fabric, NAMES, pad);
+  return { area: laid, rolls };
 }

@@ -16,10 +16,11 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { type Field, fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { oneOf } from '../reckoning/together';
-import { carried, wholeUnits } from '../reckoning/whole';
+import { carried } from '../reckoning/whole';
 import * as cautions from './cautions';
 import * as faults from './faults';
 import * as ordinary from './ordinary';
+import { rolledOut } from './rolls';
 import { CLOSED_FORM, IRC_RETARDER } from './sources';
 
 /** Input of {@link vaporRetarder}. Give the outline of the slab or its area. */
@@ -62,6 +63,7 @@ interface Parsed {
 type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;
 
+const NAMES = { what: 'sheet with laps', symbol: 'S', before: '' } as const;
 const LAP = paired('length', '6 in', '150 mm');
 
 /** The plan, and what is turned up all around it. */
@@ -97,12 +99,7 @@ function reckon(input: Parsed, pad: Pad): VaporRetarderFigures {
   const { rollWidth: w, rollLength: l } = input;
   const S = covered(input, pad);
   const o = lapOf(input, pad);
-  if (!o.lessThan(w)) refuse('lap', sharedFaults.doesNotFit('lap', 'rollWidth'));
-  if (!o.lessThan(l)) refuse('lap', sharedFaults.doesNotFit('lap', 'rollLength'));
-  const R = pad.step('area of a roll', 'R = w × l', { w, l }, w.times(l));
-  const C = pad.step('what it covers', 'C = (w − o) × (l − o)', { w, l, o }, w.minus(o).times(l.minus(o)));
-  const sheet = pad.step('sheet with laps', 'G = S × R ÷ C', { S, R, C }, S.times(R.over(C)));
-  const rolls = wholeUnits('rolls', sheet, R, 'rollWidth', pad);
+  const { laid, rolls } = rolledOut(S, { ...input, lap: o }, NAMES, pad);
   const seams = pad.step(
     'seams',
     'T = S ÷ (w − o) + S ÷ (l − o)',
@@ -110,7 +107,7 @@ function reckon(input: Parsed, pad: Pad): VaporRetarderFigures {
     S.over(w.minus(o)).plus(S.over(l.minus(o))),
   );
   pad.caution(cautions.retarderCare);
-  return { area: S, sheet, rolls, seams };
+  return { area: S, sheet: laid, rolls, seams };
 }
 
 function door(): Field<Parsed> {

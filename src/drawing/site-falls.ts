@@ -22,14 +22,19 @@ const LONG = 4.5;
 /** Where in the extent of an element an arrow may lie, by shares of it from the middle. */
 const PLACES = [0, -0.28, 0.28];
 
-/** Free places for an arrow within an element, its room given away. */
-function arrowBox(sheet: Sheet, ring: readonly PlanPoint[], u: PagePoint): Box | undefined {
+/** An element on the page: how far it reaches, its middle, and how long an arrow in it is. */
+function spaceOf(sheet: Sheet, ring: readonly PlanPoint[], u: PagePoint) {
   const { from, to } = extentOf(ring);
   const [low, high] = [sheet.frame.at(from), sheet.frame.at(to)];
   const [wide, tall] = [Math.abs(high.x - low.x), Math.abs(high.y - low.y)];
   const middle = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 };
   const reach = Math.abs(u.x) * wide + Math.abs(u.y) * tall;
-  const width = Math.min(LONG * sheet.size, 0.5 * reach);
+  return { wide, tall, middle, long: Math.min(LONG * sheet.size, 0.5 * reach) };
+}
+
+/** Free places for an arrow within an element, its room given away. */
+function arrowBox(sheet: Sheet, ring: readonly PlanPoint[], u: PagePoint): Box | undefined {
+  const { wide, tall, middle, long: width } = spaceOf(sheet, ring, u);
   const turn = (Math.atan2(u.y, u.x) * 180) / Math.PI;
   const boxes = PLACES.flatMap((along) =>
     PLACES.map((across) => ({
@@ -60,11 +65,7 @@ function arrowWithText(
   u: PagePoint,
   text: string,
 ): Told | undefined {
-  const { from, to } = extentOf(ring);
-  const [low, high] = [sheet.frame.at(from), sheet.frame.at(to)];
-  const [wide, tall] = [Math.abs(high.x - low.x), Math.abs(high.y - low.y)];
-  const middle = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 };
-  const long = Math.min(LONG * sheet.size, 0.5 * (Math.abs(u.x) * wide + Math.abs(u.y) * tall));
+  const { wide, tall, middle, long } = spaceOf(sheet, ring, u);
   const { width: w, height: h } = sheet.boxOf(text, middle);
   const [aw, ah, gap] = [
     Math.abs(u.x) * long + sheet.size,

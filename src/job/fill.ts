@@ -38,6 +38,10 @@ const thickPlan: Fill = ({ element: { outline, openings, thickness } }) => ({
   facts: { outline, openings, thickness },
 });
 
+/** What is spread below goes by the outline, unless it says its own area. */
+const spread: Fill = ({ element: { outline } }, said) =>
+  said['area'] === undefined ? { facts: { outline } } : {};
+
 const thick: Fill = ({ element: { thickness } }) => ({ facts: { thickness } });
 
 /** Members of a mat, from which one of any outline is made. */
@@ -98,8 +102,8 @@ function excavation({ element: { outline }, saidOf }: Known, said: Raw): Filling
 
 const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {
   excavation,
-  base: ({ element: { outline } }, said) => (said['area'] === undefined ? { facts: { outline } } : {}),
-  retarder: ({ element: { outline } }, said) => (said['area'] === undefined ? { facts: { outline } } : {}),
+  base: spread,
+  retarder: spread,
   forms: ({ element: { outline, thickness } }, said) => ({
     follows: { kind: 'slab-edge', height: thickness },
     facts: said['runs'] === undefined ? { outline } : {},

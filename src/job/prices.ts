@@ -7,10 +7,10 @@
 import type { Field } from '../reckoning/fields';
 import { fields, list, maybe } from '../reckoning/fields';
 import type { Read } from '../reckoning/read';
+import { isRecord } from '../reckoning/record';
 import { besideLines, type JobBidInput, MOST_LINES } from './bid-input';
 import { type JobLineInput, lineOfJob } from './bid-lines';
 import { type ItemPrice, itemPrices } from './item-price';
-import { isRecord } from './record';
 
 /** What a job costs: all of a bid, its lines made of the purchase list and of what stands beside it. */
 export interface JobPricesInput extends Omit<JobBidInput, 'lines'> {

@@ -11,9 +11,9 @@ import { isQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Field, JsonSchema } from '../reckoning/fields';
 import { plainCopy } from '../reckoning/plain';
+import { isRecord } from '../reckoning/record';
 import { say } from '../reckoning/words';
 import type { JobInput, Raw } from './document';
-import { isRecord } from './record';
 
 /** What makes a document of one version into one of the next: pure, on plain data. */
 export type VersionStep = (document: Raw) => Raw;

@@ -20,9 +20,9 @@ import {
 import { unitOf } from '../quantity/units';
 import { pathText, refuse } from '../reckoning/calculation';
 import { plainCopy } from '../reckoning/plain';
+import { isRecord } from '../reckoning/record';
 import * as faults from './faults';
 import { figureAt, figuresIn, pathOf } from './figure-places';
-import { isObject } from './input-places';
 import { siOf, siOfUnit } from './scale';
 
 /** A quantity of whatever dimension, as text, as data or as one; a plain whole number is a count. */
@@ -151,7 +151,7 @@ const CLAIM_KEYS = ['figure', 'claimed', 'rounded', 'line'];
 
 function listed(one: unknown, i: number): Given {
   const at = `claims[${i}]`;
-  if (!isObject(one)) return refuse(at, sharedFaults.wrongType('it', 'an object with figure and claimed'));
+  if (!isRecord(one)) return refuse(at, sharedFaults.wrongType('it', 'an object with figure and claimed'));
   const unknown = Object.keys(one).find((key) => !CLAIM_KEYS.includes(key));
   if (unknown !== undefined) refuse(at, sharedFaults.unknownKey(unknown, CLAIM_KEYS));
   return { figure: one['figure'], claimed: one['claimed'], rounded: one['rounded'], line: one['line'], at };
@@ -159,7 +159,7 @@ function listed(one: unknown, i: number): Given {
 
 function givenOf(plain: unknown): Given[] {
   if (Array.isArray(plain)) return plain.map(listed);
-  if (!isObject(plain) || isQuantity(plain))
+  if (!isRecord(plain) || isQuantity(plain))
     return refuse('claims', sharedFaults.wrongType('it', 'a list, or figures with what is claimed of each'));
   return Object.entries(plain).map(([figure, claimed]) => ({
     figure,

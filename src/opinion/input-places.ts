@@ -11,6 +11,7 @@ import { pathText } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';
 import { wholeNumber } from '../reckoning/fields';
 import type { FigureSet } from '../reckoning/parts';
+import { isRecord } from '../reckoning/record';
 
 /** Any calculation, by what all of them have. */
 // biome-ignore lint/suspicious/noExplicitAny: the input of any calculation at all
@@ -146,7 +147,7 @@ class Walk {
     const { type } = schema;
     const dimension = schema['x-dimension'];
     if (isDimension(dimension)) return readAs(dimension, value) !== undefined;
-    if (type === 'object') return isObject(value) && this.hasAll(schema, value);
+    if (type === 'object') return isRecord(value) && this.hasAll(schema, value);
     if (type === 'array') return Array.isArray(value);
     if (type === 'integer') return typeof value === 'number';
     if (Array.isArray(schema['enum'])) return schema['enum'].includes(value);
@@ -175,7 +176,7 @@ class Walk {
     else if (schema['type'] === 'integer') this.count(value, path);
     else if (Array.isArray(schema['enum'])) this.choice(schema['enum'] as string[], value, path);
     else if (Array.isArray(value)) this.list(schema, value, path);
-    else if (isObject(value)) this.object(schema, value, path);
+    else if (isRecord(value)) this.object(schema, value, path);
   }
 
   /** Quantities and counts of a part of a job. */
@@ -189,7 +190,7 @@ class Walk {
         if (this.left > 0) this.found.items.push([...path, i]);
         this.inPart(one, [...path, i]);
       }
-    else if (isObject(value))
+    else if (isRecord(value))
       for (const [name, one] of Object.entries(value)) this.inPart(one, [...path, name]);
   }
 
@@ -237,10 +238,6 @@ class Walk {
   }
 }
 
-/** Members by name, and no list. */
-export const isObject = (x: unknown): x is Readonly<Record<string, unknown>> =>
-  typeof x === 'object' && x !== null && !Array.isArray(x);
-
 /**
  * What stands in an input.
  *
@@ -276,7 +273,7 @@ export function withValue(input: unknown, path: Path, value: unknown): unknown {
 export const valueAt = (input: unknown, path: Path): unknown =>
   path.reduce<unknown>(
     (value, name) =>
-      isObject(value) || Array.isArray(value) ? (value as Record<string, unknown>)[name] : undefined,
+      isRecord(value) || Array.isArray(value) ? (value as Record<string, unknown>)[name] : undefined,
     input,
   );
 

@@ -185,25 +185,17 @@ export function search(
     slips.filter((one) => !takesRun(scene, one)),
   );
   let near = singlesOf(tried);
-  if (!isLikely(near[0])) {
-    const more = slips.filter((one) => takesRun(scene, one));
+  const tryMore = (more: readonly Slip[]): void => {
     tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
     near = singlesOf(tried);
-  }
+  };
+  if (!isLikely(near[0])) tryMore(slips.filter((one) => takesRun(scene, one)));
   // What explains all of it may be felt in another figure than the one that was looked at first.
   for (const i of isLikely(near[0]) ? [] : differing.slice(1, 1 + MORE_AIMS)) {
     scene.budget.runs += Math.ceil(MORE_RUNS * scene.worth);
     guidedRuns(scene, slips, aimAt(scene, i));
-    const more = slips.filter((one) => one.edits.some((edit) => scene.runs.has(edit)));
     const known = new Set(tried.map(({ slip }) => slip));
-    tried = [
-      ...tried,
-      ...tryAll(
-        scene,
-        more.filter((one) => !known.has(one)),
-      ),
-    ].sort((a, b) => byWeight(a.slip, b.slip));
-    near = singlesOf(tried);
+    tryMore(slips.filter((one) => one.edits.some((edit) => scene.runs.has(edit)) && !known.has(one)));
     if (isLikely(near[0])) break;
   }
   const best = near[0];

@@ -239,13 +239,13 @@ function treeSlips(node: Node, i: number): Slip[] {
     : [];
   for (const wrong of [...round, ...wrongTrees(tree, isShare)]) {
     if (slips.length >= MOST_TREES) break;
-    const { code, weight, tree: instead } = named(wrong, tree);
-    const how = named(wrong, tree);
+    const told = named(wrong, tree);
+    const { code, weight, tree: instead } = told;
     slips.push({
       code,
       weight: code === 'markup-for-margin' && node.step.gives.dimension !== 'money' ? weight / 2 : weight,
       says: () =>
-        say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${{ how: howWords(how, node) }}`,
+        say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${{ how: howWords(told, node) }}`,
       edits: [{ on: 'step', step: i, tree: instead }],
       step: i,
     });

@@ -15,6 +15,7 @@ import { tooSmall } from '../quantity/text-faults';
 import { unitOf } from '../quantity/units';
 import * as faults from './faults';
 import { type Doubt, isUnusual, type Ordinary } from './ordinary';
+import { isRecord } from './record';
 
 /** JSON Schema of a value. */
 export type JsonSchema = { readonly [key: string]: unknown };
@@ -245,13 +246,9 @@ function ofKind(input: unknown, kind: string, like: Like): Fault {
     : sharedFaults.wrongType('it', [`${kind} such as ${customary}`, `${kind} such as ${metric}`]);
 }
 
-/** Anything that members can be read of. */
-const isObject = (input: unknown): input is Record<string, unknown> =>
-  typeof input === 'object' && input !== null && !Array.isArray(input);
-
 /** Read an object within another input, every field, then keys that are not known. */
 function readObject(shape: Shape, input: unknown, report: Report): Record<string, unknown> | undefined {
-  if (!isObject(input)) {
+  if (!isRecord(input)) {
     report(ofKind(isLeftOut(input) ? undefined : input, 'an object', objectLike(shape)));
     return undefined;
   }
@@ -343,7 +340,7 @@ export function kinds<F extends Field<unknown>>(
 const readByKey =
   <A, B>(keys: readonly string[], given: Field<A>, otherwise: Field<B>): Field<A | B>['read'] =>
   (input, report) => {
-    const found = isObject(input) && keys.some((key) => !isLeftOut(input[key]));
+    const found = isRecord(input) && keys.some((key) => !isLeftOut(input[key]));
     return (found ? given : otherwise).read(input, report);
   };
 

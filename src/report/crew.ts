@@ -5,19 +5,17 @@
 import type { Plain } from './figures';
 
 /** A figure or an input by its name; of a group, or of each of a list, only these members. */
-type Shown = string | readonly [name: string, members: readonly Shown[]];
+export type Shown = string | readonly [name: string, members: readonly Shown[]];
 
 interface CrewView {
-  /** Of the input, beside what `GIVEN` names. */
+  /** Of the input, in this order. */
   readonly given: readonly Shown[];
   /** Of the figures, in this order. */
   readonly figures: readonly Shown[];
 }
 
-/** The loads of a haul, a base or an order; which limit sets them is for who orders. */
-const LOADS: Shown = ['haul', ['loads']];
-
-const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
+/** What is shown of each calculation, by its id; of others, all. */
+export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
   backfill: { given: ['gap'], figures: ['looseFill', 'topsoil', 'seed', 'straw', 'bales', 'groundSlope'] },
   'bag-count': { given: ['bag'], figures: ['bags', 'water', 'weight', 'wheelbarrowTrips', 'buggyTrips'] },
   'balance-load': {
@@ -88,7 +86,15 @@ const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
   },
   excavation: {
     given: ['outline', 'area', 'depth', 'margin', 'sideSlope', 'length', 'width', 'sections', 'grade'],
-    figures: ['bottomArea', 'sections', 'bankVolume', 'looseVolume', 'fill', LOADS, 'replacement'],
+    figures: [
+      'bottomArea',
+      'sections',
+      'bankVolume',
+      'looseVolume',
+      'fill',
+      ['haul', ['loads']],
+      'replacement',
+    ],
   },
   'fiber-dosage': { given: [], figures: ['fibers', 'bags', 'fibersPerLoad', 'bagsPerLoad'] },
   'finish-materials': {
@@ -237,10 +243,3 @@ export function carriedOf(
   if (!view) return { given: input, figures };
   return { given: pick(input as Plain, view.given), figures: pick(figures, view.figures) };
 }
-
-/** Each name that the views speak of, by the id of the calculation, so that a test can hold them to the catalog. */
-export const CREW_NAMES: readonly (readonly [
-  id: string,
-  given: readonly Shown[],
-  figures: readonly Shown[],
-])[] = Object.entries(CREW_VIEWS).map(([id, { given, figures }]) => [id, given, figures] as const);

@@ -66,7 +66,7 @@ function groupText(name: string, group: Group, view: View): string {
   const told = clockTime(group, view);
   if (told !== undefined) return told;
   const some = Object.entries(group).filter(([, part]) => !isEmpty(part));
-  const flat = some.every(([, part]) => (!isGroup(part) && !isList(part)) || (isGroup(part) && isPair(part)));
+  const flat = some.every(([, part]) => (isGroup(part) ? isPair(part) : !isList(part)));
   const measured = flat ? measuredText(textsOf(some, view), view) : undefined;
   if (measured !== undefined) return measured;
   return some

@@ -2,11 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { calculations } from '../../src/catalog/all';
 import { reckonJob } from '../../src/index';
-import { CREW_NAMES, carriedOf } from '../../src/report/crew';
+import { CREW_VIEWS, carriedOf, type Shown } from '../../src/report/crew';
 import { jobHtml, textSheet } from '../../src/report/index';
 import { readVectors } from '../support/vectors';
-
-type Shown = (typeof CREW_NAMES)[number][1][number];
 
 const byId = new Map(Object.values(calculations).map((one) => [one.id, one] as const));
 
@@ -37,7 +35,7 @@ describe('the view of a crew', () => {
       paths(attempt.result.figures, '', known.figures);
       seen.set(vector.calculation, known);
     }
-    const unknown = CREW_NAMES.flatMap(([id, given, figures]) => [
+    const unknown = Object.entries(CREW_VIEWS).flatMap(([id, { given, figures }]) => [
       ...named(given)
         .filter((path) => !seen.get(id)?.given.has(path))
         .map((path) => `${id} ${path}`),
