@@ -59,6 +59,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
       'embedment',
       'hole',
       'epoxy',
+      'cartridges',
       'baskets',
     ],
   },
