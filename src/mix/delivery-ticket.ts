@@ -95,12 +95,15 @@ export interface DeliveryTicketInput {
   readonly timeLimit?: QuantityInput<'time'>;
 }
 
+/** What may be asked of a load. */
+export type OrderedPart = 'strength' | 'air' | 'water to cement' | 'slump' | 'stone';
+
 /** Figures of {@link deliveryTicket}. */
 export interface DeliveryTicketFigures {
   /** Whether what was told is as ordered; left out where nothing of it was. */
   readonly asOrdered?: boolean;
   /** What was ordered and is not told: ask for it before discharge. */
-  readonly notTold?: readonly string[];
+  readonly notTold?: readonly OrderedPart[];
   /** Free water in the aggregate. */
   readonly aggregateWater?: Quantity<'mass'>;
   /** Water to cement as batched, with the water of the aggregate. */
@@ -366,8 +369,8 @@ function effectWanted(input: Parsed, { left, late }: Drum, pad: Pad): WaterEffec
 
 /** What was ordered: what of it is told, and what is not. */
 function orderTold({ ordered, cement, water, strength, air, slump, aggregateSize }: Parsed): {
-  readonly told: readonly string[];
-  readonly missing: readonly string[];
+  readonly told: readonly OrderedPart[];
+  readonly missing: readonly OrderedPart[];
 } {
   const asked = (
     [
@@ -378,7 +381,7 @@ function orderTold({ ordered, cement, water, strength, air, slump, aggregateSize
       ['stone', ordered.aggregateSize, aggregateSize],
     ] as const
   ).filter(([, wanted]) => wanted);
-  const names = (told: boolean): string[] =>
+  const names = (told: boolean): OrderedPart[] =>
     asked.filter(([, , actual]) => (actual !== undefined) === told).map(([name]) => name);
   return { told: names(true), missing: names(false) };
 }

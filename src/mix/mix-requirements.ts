@@ -19,6 +19,7 @@ import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE, type Source } from '../reckoning/source';
+import type { Words } from '../reckoning/words';
 import type { Air } from './air';
 import { heedAir } from './air-heeded';
 import * as cautions from './cautions';
@@ -114,9 +115,9 @@ export interface MixRequirementsFigures {
   /** Frost, water and salt: F0 does not freeze, F1 freezes while little wet, F2 wet, F3 wet and salted. */
   readonly frostClass: FrostClass;
   /** The rule that asks most strength. */
-  readonly strengthBy: string;
+  readonly strengthBy: Words;
   /** The rule that allows least water. */
-  readonly waterCementBy?: string;
+  readonly waterCementBy?: Words;
   /** Whether the mix that is offered will do, as far as it is told. */
   readonly offerFits?: boolean;
   /** What each code, standard or text asks; they disagree. */

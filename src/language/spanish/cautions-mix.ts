@@ -18,23 +18,8 @@ export const cautionsMix: Language = {
     'el concreto con {actual} de aire se descascarará donde se congela mojado; necesita {limit} o más: {instead}. Ningún sellador lo compensa',
   'concrete with air is not hard-troweled where it freezes: the skin closes over the water, loses its air and scales. Float it and broom it':
     'el concreto con aire incluido no se alisa con llana metálica donde hay heladas: la superficie se cierra sobre el agua, pierde su aire y se descascara. Pásele flota y escobilla',
-  'IRC R402.2, exposed walls, moderate weathering': 'IRC R402.2, muros expuestos, intemperismo moderado',
-  'IRC R402.2, exposed walls, negligible weathering':
-    'IRC R402.2, muros expuestos, intemperismo despreciable',
-  'IRC R402.2, steps, porches and garage floors, moderate weathering':
-    'IRC R402.2, escalones, porches y pisos de cochera, intemperismo moderado',
-  'IRC R402.2, steps, porches and garage floors, negligible weathering':
-    'IRC R402.2, escalones, porches y pisos de cochera, intemperismo despreciable',
-  'IRC R402.2, steps, porches and garage floors, severe weathering':
-    'IRC R402.2, escalones, porches y pisos de cochera, intemperismo severo',
   'nothing is said of air, and what freezes wet needs {limit} or more: ask before it is ordered or discharged':
     'nada se dice del aire, y lo que se congela mojado necesita {limit} o más: pregunte antes de pedirlo o de descargarlo',
-  'steps, porches and garage floors, moderate weathering':
-    'escalones, porches y pisos de cochera, intemperismo moderado',
-  'steps, porches and garage floors, negligible weathering':
-    'escalones, porches y pisos de cochera, intemperismo despreciable',
-  'steps, porches and garage floors, severe weathering':
-    'escalones, porches y pisos de cochera, intemperismo severo',
   'stone of {actual} is more than a fifth of what is between the forms, {limit}: it hangs up and leaves hollows. Ask for smaller stone, and for the air that goes with it':
     'piedra de {actual} es más de un quinto de lo que hay entre las caras de la cimbra, {limit}: se atora y deja huecos. Pida piedra más chica, y el aire que le corresponde',
   'stone of {actual} is more than a third of the thickness, {limit}: it cannot be struck off and finished. Ask for smaller stone, and for the air that goes with it':
