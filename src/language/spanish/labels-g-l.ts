@@ -101,6 +101,7 @@ export const labelsGL: Language = {
   'least length': 'largo mínimo',
   'least piece': 'pieza mínima',
   'least pieces': 'mínimo de piezas',
+  'least slump': 'revenimiento mínimo',
   'least-cost': 'menor costo',
   'least-length': 'menor largo',
   'leave out': 'omitir',
