@@ -164,6 +164,7 @@ const LINE = {
   low: undefined,
   high: undefined,
   extension: undefined,
+  elements: undefined,
 };
 
 function shortLoad({ invoice, delivered, nothing, pad }: Fees): ChargeFigures[] {

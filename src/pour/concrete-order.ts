@@ -212,8 +212,8 @@ function heed(input: Parsed, bare: boolean, loads: readonly Volume[], over: bool
   const least = smallest(loads);
   if (minimumLoad && least.lessThan(minimumLoad)) {
     pad.caution(cautions.belowMinimumLoad(minimumLoad, least));
-  } else if (!over && loads.length > 1 && last.lessThan(small)) {
-    pad.caution(cautions.smallLastLoad(small, last));
+  } else if (!over && last.lessThan(small)) {
+    pad.caution((loads.length > 1 ? cautions.smallLastLoad : cautions.shortLoad)(small, last));
   }
   pad.caution(alkali);
 }

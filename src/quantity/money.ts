@@ -6,7 +6,7 @@ import { isCurrency } from './currencies';
 import { Decimal } from './decimal';
 import * as faults from './faults';
 import { type Fault, fail } from './input-error';
-import { TEXT_LIMIT, tidy } from './parse';
+import { HIDDEN, TEXT_LIMIT, tidy } from './parse';
 import { plainNumber } from './plain-number';
 import {
   isFaulty,
@@ -16,6 +16,7 @@ import {
   type QuantityData,
   type QuantityInput,
 } from './quantity';
+import { hiddenSign } from './text-faults';
 import { currencyUnit } from './units';
 
 type Money = Quantity<'money'>;
@@ -36,6 +37,7 @@ function readText(text: string, what: string): Money | Fault {
   if (text.length > TEXT_LIMIT) return faults.tooLong(what, TEXT_LIMIT);
   const tidied = tidy(text);
   if (tidied === '') return faults.missing(what, faults.examplesOf('money', what));
+  if (HIDDEN.test(text)) return hiddenSign(what);
   const [, sign, before, number, after] = MONEY.exec(tidied) ?? [];
   if (number === undefined || SMALL.test(text)) return faults.unreadable(what, text, 'money');
   const code = before ?? after;

@@ -43,6 +43,9 @@ const APOSTROPHES = /\d'\d{3}(?!\d)/;
 /** Signs without any width, which come along with what is pasted. */
 const UNSEEN = /[\u00ad\u200b-\u200f\u2060\ufeff]/g;
 
+/** Such a sign where a number goes on behind it, which may have parted two numbers. */
+export const HIDDEN = /[\d.,][\u00ad\u200b-\u200f\u2060\ufeff]+[\d.,]/;
+
 /** One spelling for the many signs of fractions, primes, dashes and spaces. */
 export function tidy(text: string): string {
   return text
@@ -353,6 +356,7 @@ const aboveZero = (r: Reading | Fault, what: string): Reading | Fault =>
 function readWritten(text: string, d: Dimension, what: string): Reading | Fault {
   const tidied = tidy(text);
   if (tidied === '') return faults.missing(what, faults.examplesOf(d, what));
+  if (HIDDEN.test(text)) return textFaults.hiddenSign(what);
   if (EXPONENT.test(tidied)) return faults.exponent(what, text);
   const readings = twoReadings(text, tidied, d);
   if (readings) return textFaults.twoWays(what, text, ...readings);

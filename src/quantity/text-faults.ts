@@ -16,6 +16,10 @@ export const twoWays = (what: string, text: string, first: string, second: strin
     say`${{ what }} can be read two ways from ${{ text: quoted(text) }}: ${{ first: quoted(first) }} or ${{ second: quoted(second) }}; write the one that is meant`,
   );
 
+/** A sign without width between two digits: `125` that may have been `12` and `5`. */
+export const hiddenSign = (what: string): Fault =>
+  fault('ambiguous', say`${{ what }} has a sign between its digits that does not show; type it anew`);
+
 /** Ounces where a bottle or a cartridge is measured. */
 export const notFluid = (what: string): Fault =>
   fault('wrong-dimension', say`${{ what }} must be a volume, and oz is a mass; write fl oz for fluid ounces`);

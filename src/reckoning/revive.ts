@@ -33,6 +33,9 @@ const membersOf = <T>(x: unknown, path: string, read: (x: unknown, path: string)
 const isQuantityData = (x: Plain): boolean =>
   typeof x['value'] === 'string' && typeof x['unit'] === 'string' && typeof x['dimension'] === 'string';
 
+/** What has the members of a quantity but is none is a quantity that was spoilt, and no group of figures. */
+const isSpoilt = (x: Plain): boolean => 'dimension' in x || ('value' in x && 'unit' in x);
+
 /** A quantity, exactly as it was, in the unit that it was shown in. */
 function quantity(x: unknown, path: string): Quantity {
   if (isQuantity(x)) return x;
@@ -47,7 +50,7 @@ function figure(x: unknown, path: string): Figure {
   if (typeof x === 'string' || typeof x === 'boolean') return x;
   if (Array.isArray(x)) return x.map((item, i) => figure(item, `${path}[${i}]`));
   if (!isPlain(x)) return refused(path);
-  return isQuantity(x) || isQuantityData(x) ? quantity(x, path) : membersOf(x, path, figure);
+  return isQuantity(x) || isSpoilt(x) ? quantity(x, path) : membersOf(x, path, figure);
 }
 
 /** What stands in a place of a sentence. */

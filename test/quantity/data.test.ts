@@ -172,6 +172,28 @@ describe('a quantity as data', () => {
     expect(() => revive({})).toThrow(InputError);
   });
 
+  it('is no group of figures where one of its members was spoilt in a stored result', () => {
+    const result = slabVolume({
+      outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
+      thickness: '5 in',
+    });
+    const { volume: whole } = result.figures;
+    const stored = (spoilt: unknown): unknown => ({
+      ...result,
+      figures: { ...result.figures, volume: spoilt },
+    });
+    for (const spoilt of [
+      { ...whole, dimension: { ...whole } },
+      { ...whole, value: { value: {}, unit: [] } },
+      { value: whole.value, unit: {} },
+      { dimension: 'volume' },
+    ])
+      expect(() => revive(structuredClone(stored(spoilt)))).toThrow(
+        expect.objectContaining({ issues: [expect.objectContaining({ path: 'figures.volume' })] }),
+      );
+    expect(revive(structuredClone(stored({ ...whole })))).toEqual(result);
+  });
+
   it('is accepted as data by a calculation, with the figures of the original', () => {
     const outline = { shape: 'rectangle', length: length('28 ft'), width: length('18 ft') } as const;
     const input = { outline, thickness: length('5 in') };

@@ -37,6 +37,7 @@ const said: readonly (readonly [Fault, readonly string[]])[] = [
   [textFaults.improperFraction('the width', '9/2 in', '4 1/2 in'), ['the width', '"9/2 in"', '"4 1/2 in"']],
   [textFaults.wrongCase('the strength', 'mPa', 'a millipascal', 'MPa'), ['the strength', '"mPa"', 'MPa']],
   [textFaults.tooSmall('the width'), ['the width']],
+  [textFaults.hiddenSign('the width'), ['the width']],
 ];
 
 describe('a fault', () => {

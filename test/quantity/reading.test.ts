@@ -20,6 +20,7 @@ import {
   volume,
 } from '../../src/quantity/index';
 import type { Fault } from '../../src/quantity/input-error';
+import { readMoney } from '../../src/quantity/money';
 import { isFaulty, readQuantity } from '../../src/quantity/quantity';
 import { unitsOf } from '../../src/quantity/units';
 import { runs } from '../support/effort';
@@ -575,6 +576,23 @@ describe('the proposal where a unit is missing', () => {
     ['5 lb 4', mass, '"50 lb"'],
   ] as const)('is what is most likely meant by %s', (text, make, proposed) => {
     expect(() => make(text)).toThrow(`for example ${proposed}`);
+  });
+});
+
+// What parts two numbers in a table without being seen would make one number of them.
+describe('a sign that does not show', () => {
+  it.each(['12\u200b5 ft', '1.\u20605 m', '12 ft 1\u00ad1 in', '1:4\u200b8', '6\ufeff\u200b4%'])(
+    'between digits is refused: %j',
+    (text) => {
+      const d = /[ftm]/.test(text) ? 'length' : 'slope';
+      expect(readQuantity(text, d, 'it')).toMatchObject({ code: 'ambiguous' });
+    },
+  );
+
+  it('is refused in money all the same, and dropped where it parts no digits', () => {
+    expect(readMoney('33963\u200b69 USD', 'it')).toMatchObject({ code: 'ambiguous' });
+    expect(readMoney('33963\u200b USD', 'it')).toMatchObject({ value: '33963', unit: 'USD' });
+    expect(readQuantity('12\u200b ft\u200b', 'length', 'it')).toMatchObject({ value: '12', unit: 'ft' });
   });
 });
 

@@ -4,6 +4,7 @@ import type { Language } from '../../report/show';
 export const labelsGL: Language = {
   'in this order': 'en este orden',
   gap: 'hueco',
+  'gap at most': 'hueco máximo',
   'gap volume': 'volumen del hueco',
   gaps: 'huecos',
   garage: 'cochera',

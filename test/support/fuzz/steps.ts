@@ -3,7 +3,7 @@
  * mathjs, a general-purpose library, reckons the rest. Expressions that differ by their numbers only are
  * parsed once, so that millions can be evaluated.
  */
-import { type EvalFunction, parse } from 'mathjs';
+import { all, create, type EvalFunction, type FactoryFunctionMap, parse } from 'mathjs';
 import type { Step } from '../../../src/index';
 import { stepText } from '../../../src/report/view';
 import { inSigns } from '../working';
@@ -84,6 +84,14 @@ function value({ skeleton, values }: Numbers, changed = -1, by = 0): number {
   return typeof found === 'number' ? found : Number.NaN;
 }
 
+/** The same library with 64 digits, for steps in which nearly equal numbers are taken from each other. */
+const fine = create(all as FactoryFunctionMap, { number: 'BigNumber', precision: 64 });
+
+function fineValue({ skeleton, values }: Numbers): number {
+  const scope = new Map<string, unknown>(values.map((v, i) => [`n${i}`, fine.bignumber(String(v))]));
+  return Number(String(fine.evaluate(skeleton, scope as never)));
+}
+
 /** The value of a printed expression, in SI units. */
 const evaluatedFast = (text: string): number => value(taken(text));
 
@@ -114,6 +122,12 @@ export function stepObjection(step: Step): string | undefined {
   const numbers = taken(put);
   const found = value(numbers);
   if (!Number.isFinite(found)) return `${what}: ${put} comes to ${found}`;
+  const off = difference(numbers, found, gives) && difference(numbers, fineValue(numbers), gives);
+  return off === undefined ? undefined : `${what}: ${put} = ${off}, not ${gives}`;
+}
+
+/** What a step comes to, where that is not what it gives. */
+function difference(numbers: Numbers, found: number, gives: string): number | undefined {
   const oneIn = /^(-?)1:(\d+(?:\.\d+)?)$/.exec(gives);
   const given = evaluatedFast(gives);
   const [a, b, place] = oneIn
@@ -121,5 +135,5 @@ export function stepObjection(step: Step): string | undefined {
     : [found, given, roomOf(gives)];
   const off = Math.abs(a - b) - place * (1 + 1e-6) - Math.abs(b) * 1e-9;
   if (off <= 0 || off <= (oneIn ? b * b : 1) * moved(numbers, found)) return undefined;
-  return `${what}: ${put} = ${found}, not ${gives}`;
+  return found;
 }
