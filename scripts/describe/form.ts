@@ -36,6 +36,9 @@ const isRecord = (type: ts.Type, checker: ts.TypeChecker): boolean =>
 const propertiesOf = (schema: JsonSchema): { [name: string]: JsonSchema } =>
   (schema['properties'] ?? {}) as { [name: string]: JsonSchema };
 
+/** What a member that a type lacks weighs. */
+const MISSED = 100;
+
 /** Whether a type may be what a branch describes, and how near its members are. */
 function likeness(branch: JsonSchema, type: ts.Type, checker: ts.TypeChecker): number {
   const properties = propertiesOf(branch);
@@ -48,7 +51,8 @@ function likeness(branch: JsonSchema, type: ts.Type, checker: ts.TypeChecker): n
   }
   const mine = Object.keys(properties);
   const met = mine.filter((name) => names.has(name)).length;
-  return 2 * met - mine.length - names.size;
+  // What the branch has and the type has not tells more than what the type has besides.
+  return MISSED * (met - mine.length) - (names.size - met);
 }
 
 /** The type among several that a branch of a schema describes. */

@@ -22,6 +22,13 @@ export const noPrice = (name: string): Caution => ({
   source: COMMON_PRACTICE,
 });
 
+export const nothingKnown = (name: string): Caution => ({
+  code: 'no-price',
+  severity: 'stop',
+  ...say`nothing is known yet of what ${{ name }} comes to: nothing of it is in the total. Settle how much of it there is and what it costs before the bid goes out, or leave the line out on purpose`,
+  source: COMMON_PRACTICE,
+});
+
 export const zeroPrice = (name: string): Caution => ({
   code: 'zero-price',
   severity: 'warning',

@@ -192,7 +192,7 @@ function sold(line: Sold, at: At): Extended {
     return { name, kind, amount: withMinimum(toCents(amount), line, at) };
   }
   if (!price) {
-    pad.caution(cautions.noPrice(name));
+    pad.caution(Q ? cautions.noPrice(name) : cautions.nothingKnown(name));
     return { name, kind, amount: nothing, ...(Q ? { quantity: Q } : {}) };
   }
   if (!Q) return refuse(`${path}.quantity`, faults.missing('quantity', ['"6 yd3"', '"4.5 m3"']));
@@ -244,8 +244,20 @@ function amountOf(line: Line, at: At): Extended {
   }
 }
 
+/** What elements take of a line is told of all of them in one measure, or of none. */
+function checkElements({ elements = [] }: Line, path: string): void {
+  const [first] = elements;
+  elements.forEach(({ quantity: q }, i) => {
+    const at = `${path}.elements[${i}].quantity`;
+    if (first?.quantity && q) sameDimension(q, first.quantity.dimension, at);
+    else if (first?.quantity) refuse(at, faults.missing('quantity', ['"6 yd3"', '"4.5 m3"']));
+    else if (q) refuse(`${path}.elements[0].quantity`, faults.missing('quantity', ['"6 yd3"', '"4.5 m3"']));
+  });
+}
+
 /** Reckon a line, and hold the total that is written beside it to what it comes to. */
 export function extend(line: Line, path: string, nothing: Money, pad: Pad): Extended {
+  checkElements(line, path);
   const found = amountOf(line, { name: line.name, path, nothing, pad });
   const { extension } = line;
   if (extension && toCents(extension).compareTo(found.amount) !== 0) {

@@ -9,12 +9,13 @@ import {
   list,
   maybe,
   quantity,
+  type Shape,
   whole,
   word,
   yesOrNo,
 } from '../reckoning/fields';
 import type { Read } from '../reckoning/read';
-import { all, anyOf, given, needs, notBoth, oneOf, where } from '../reckoning/together';
+import { all, anyOf, given, notBoth, oneOf, where } from '../reckoning/together';
 import {
   type Measured,
   measureField,
@@ -24,11 +25,20 @@ import {
   shareField,
 } from './bid-money';
 import { ALLOWED, BURDEN, EFFICIENCY, TAX_RATE } from './bid-ordinary';
+import { type TakeoffQuantityInput, takeoffQuantity } from './from-input';
 
 /** What a line of a bid is for; the fees of a supplier count as fees. */
 export type CostKind = 'material' | 'labor' | 'equipment' | 'subcontract' | 'fee';
 
 export const COST_KINDS: readonly CostKind[] = ['material', 'labor', 'equipment', 'subcontract', 'fee'];
+
+/** An element of the job that a line is for. */
+export interface LineElementInput {
+  /** Its name in the job. */
+  readonly element: string;
+  /** How much of the line it takes, in whatever that is measured; without any all take alike. */
+  readonly quantity?: QuantityInput<Measured>;
+}
 
 /** What every line may say. */
 interface CommonInput {
@@ -46,6 +56,8 @@ interface CommonInput {
   readonly high?: QuantityInput<'money'>;
   /** The total that somebody wrote for it, to be checked. */
   readonly extension?: QuantityInput<'money'>;
+  /** The elements of the job that it is for; a customer's quote by elements has it with them. */
+  readonly elements?: readonly LineElementInput[];
 }
 
 /** What is sold by quantity and unit price, or for a lump sum. */
@@ -168,12 +180,27 @@ export interface JobShortLoadLineInput extends Omit<ShortLoadLineInput, 'loads'>
   readonly loads?: readonly QuantityInput<'volume'>[];
 }
 
+/** What may have its quantity from the take-off. */
+export type JobSoldLineInput = (
+  | MaterialLineInput
+  | LaborLineInput
+  | EquipmentLineInput
+  | SubcontractLineInput
+  | FeeLineInput
+) & {
+  /** Where in the take-off its quantity comes from, in place of a quantity of its own. */
+  readonly from?: TakeoffQuantityInput;
+};
+
 /** A line of the prices of a job. */
-export type JobLineInput = Exclude<BidLineInput, ShortLoadLineInput> | JobShortLoadLineInput;
+export type JobLineInput = JobSoldLineInput | WaitingLineInput | JobShortLoadLineInput;
 
 export type Line = Read<BidLineInput>;
 export type Labor = Read<LaborLineInput>;
 export type Sold = Exclude<Line, { kind: 'short-load' } | { kind: 'waiting' }>;
+
+/** Elements that one line may be for. */
+const MOST_SHARED = 200;
 
 const common = () => ({
   name: label('name'),
@@ -183,10 +210,17 @@ const common = () => ({
   low: maybe(moneyField('low', 'any')),
   high: maybe(moneyField('high', 'any')),
   extension: maybe(moneyField('extension', 'any')),
+  elements: maybe(
+    list(fields({ element: label('element'), quantity: maybe(measureField('quantity')) }), 1, MOST_SHARED),
+  ),
 });
 
-const sold = () => ({
+/** Members that lines of one sort have beside those of every line. */
+type More = () => Shape;
+
+const sold = (more: More) => ({
   ...common(),
+  ...more(),
   quantity: maybe(measureField('quantity')),
   allowance: maybe(shareField('allowance', ALLOWED)),
   minimum: maybe(measureField('minimum')),
@@ -196,31 +230,36 @@ const sold = () => ({
   amount: maybe(moneyField('amount', 'any')),
 });
 
-/** A lump sum stands alone. */
-const lumpOrPrice = all(
-  notBoth('amount', 'quantity'),
-  notBoth('amount', 'price'),
-  needs('price', 'quantity'),
-);
+/** The ways in which a line may have its quantity. */
+type Ways = readonly string[];
 
-const laborTogether = all(
-  lumpOrPrice,
-  notBoth('hours', 'production'),
-  notBoth('crew', 'wage'),
-  needs('production', 'quantity'),
-  where(given('production'), oneOf(['crew'], ['wage'])),
-  where(given('hours'), oneOf(['crew'], ['wage'])),
-  where(
-    anyOf(...['crew', 'wage', 'efficiency', 'burden'].map((name) => given(name))),
-    anyOf(given('hours'), given('production')),
-  ),
-);
+/** A lump sum stands alone; a price is for a quantity, told in one way. */
+const lumpOrPrice = (ways: Ways) =>
+  all(
+    ...[...ways, 'price'].map((name) => notBoth('amount', name)),
+    ...ways.slice(1).map((name) => notBoth('quantity', name)),
+    where(given('price'), anyOf(...ways.map((name) => given(name)))),
+  );
 
-const labor = () =>
+const laborTogether = (ways: Ways) =>
+  all(
+    lumpOrPrice(ways),
+    notBoth('hours', 'production'),
+    notBoth('crew', 'wage'),
+    where(given('production'), anyOf(...ways.map((name) => given(name)))),
+    where(given('production'), oneOf(['crew'], ['wage'])),
+    where(given('hours'), oneOf(['crew'], ['wage'])),
+    where(
+      anyOf(...['crew', 'wage', 'efficiency', 'burden'].map((name) => given(name))),
+      anyOf(given('hours'), given('production')),
+    ),
+  );
+
+const labor = (more: More, ways: Ways) =>
   fields(
     {
       kind: word('labor'),
-      ...sold(),
+      ...sold(more),
       hours: maybe(quantity('time', 'hours')),
       production: maybe(
         fields({
@@ -234,7 +273,7 @@ const labor = () =>
       efficiency: maybe(shareField('efficiency', EFFICIENCY, 'positive')),
       burden: maybe(shareField('burden', BURDEN)),
     },
-    laborTogether,
+    laborTogether(ways),
   );
 
 const MOST_LOADS = 200;
@@ -250,26 +289,42 @@ const shortLoad = <L>(loads: (field: Field<Loads>) => Field<L>) =>
     price: priceField('price'),
   });
 
-const lineOf = <L>(shortLoads: Field<L>): Field<Exclude<Line, { kind: 'short-load' }> | L> =>
-  kinds<Field<Exclude<Line, { kind: 'short-load' }> | L>>('kind', [
-    fields({ kind: word('material'), ...sold() }, lumpOrPrice),
-    labor(),
-    fields({ kind: word('equipment'), ...sold() }, lumpOrPrice),
-    fields({ kind: word('subcontract'), ...sold() }, lumpOrPrice),
-    fields({ kind: word('fee'), ...sold() }, lumpOrPrice),
+const waiting = () =>
+  fields({
+    kind: word('waiting'),
+    ...common(),
+    onSite: list(quantity('time', 'onSite', 'not-negative'), 1, MOST_LOADS),
+    free: quantity('time', 'free', 'not-negative'),
+    increment: maybe(quantity('time', 'increment')),
+    price: priceField('price'),
+  });
+
+/** Lines by their kind; those that are sold with whatever more they may say. */
+function lineOf(shortLoads: Field<unknown>, more: More, ways: Ways): Field<unknown> {
+  const soldAs = (kind: CostKind) => fields({ kind: word(kind), ...sold(more) }, lumpOrPrice(ways));
+  return kinds<Field<unknown>>('kind', [
+    soldAs('material'),
+    labor(more, ways),
+    soldAs('equipment'),
+    soldAs('subcontract'),
+    soldAs('fee'),
     shortLoads,
-    fields({
-      kind: word('waiting'),
-      ...common(),
-      onSite: list(quantity('time', 'onSite', 'not-negative'), 1, MOST_LOADS),
-      free: quantity('time', 'free', 'not-negative'),
-      increment: maybe(quantity('time', 'increment')),
-      price: priceField('price'),
-    }),
+    waiting(),
   ]);
+}
 
 /** A line, by its kind. */
-export const line = (): Field<Line> => lineOf(shortLoad((loads) => loads));
+export const line = (): Field<Line> =>
+  lineOf(
+    shortLoad((loads) => loads),
+    () => ({}),
+    ['quantity'],
+  ) as Field<Line>;
 
-/** A line of the prices of a job: a charge for small loads may leave them to the job. */
-export const lineOfJob = (): Field<Read<JobLineInput>> => lineOf(shortLoad((loads) => maybe(loads)));
+/** A line of the prices of a job: quantities and loads may be left to the job. */
+export const lineOfJob = (): Field<Read<JobLineInput>> =>
+  lineOf(
+    shortLoad((loads) => maybe(loads)),
+    () => ({ from: maybe(takeoffQuantity()) }),
+    ['quantity', 'from'],
+  ) as Field<Read<JobLineInput>>;

@@ -98,7 +98,11 @@ function dimensionsOf(input: unknown): readonly Measured[] {
     isMeasured,
   );
   if (named.length > 0) return named;
-  return MEASURED.filter((d) => !isFaulty(readQuantity(input, d, 'it')));
+  const tried = MEASURED.map((d) => [d, readQuantity(input, d, 'it')] as const);
+  const read = tried.filter(([, q]) => !isFaulty(q)).map(([d]) => d);
+  // A tonne or a ton: whoever reads it as mass says which two there are.
+  const doubtful = tried.filter(([, q]) => isFaulty(q) && q.code === 'ambiguous').map(([d]) => d);
+  return read.length > 0 ? read : doubtful.slice(0, 1);
 }
 
 const isOther = (input: unknown): boolean => isQuantity(input) && !isMeasured(input.dimension);

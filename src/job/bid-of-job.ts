@@ -1,24 +1,36 @@
 /**
  * The bid of a job by the prices in its document: the purchase list priced, the lines beside it, and what is put on them.
  *
- * What is bought and has no price is a line without one, so that the bid says what it leaves out.
+ * What is bought and has no price is a line without one, so that the bid says what it leaves out; so is a line by a
+ * quantity of the take-off that is not known yet.
  */
+import type { Dimension } from '../quantity/dimensions';
+import { giveOneOf } from '../quantity/faults';
 import { InputError } from '../quantity/input-error';
-import { refuse } from '../reckoning/calculation';
-import { plainCopy } from '../reckoning/plain';
+import { constant } from '../quantity/make';
+import { readInput, refuse } from '../reckoning/calculation';
+import { list } from '../reckoning/fields';
+import type { Read } from '../reckoning/read';
 import type { Result } from '../reckoning/result';
 import { noPrices } from './bid-faults';
-import type { JobBidInput } from './bid-input';
-import type { BidLineInput, JobLineInput } from './bid-lines';
+import { type JobBidInput, MOST_LINES } from './bid-input';
+import {
+  type BidLineInput,
+  type JobLineInput,
+  type JobSoldLineInput,
+  type Labor,
+  lineOfJob,
+} from './bid-lines';
 import type { JobInput, Raw } from './document';
+import { checkElementNames, isAwaited, takenOff } from './from-takeoff';
 import { type JobBidFigures, jobBid } from './job-bid';
-import { type ReckonedJob, type ReckonJobOptions, reckonJob } from './job-takeoff';
+import { pricesOf, type ReckonedJob, type ReckonJobOptions, reckonJob } from './job-takeoff';
 import { type LineMade, linesOf } from './priced';
 import { type JobPricesInput, withoutMoney } from './prices';
 import type { Purchase } from './purchases';
 import type { JobTakeoffFigures } from './takeoff-figures';
-import { migrateJob } from './versions';
-import { defined } from './work';
+import { migrateJob, ordinary } from './versions';
+import { defined, type Place, under } from './work';
 
 /** What {@link bidOfJob} may be told. */
 export type BidOfJobOptions = ReckonJobOptions;
@@ -33,38 +45,90 @@ export interface BidOfJob {
   readonly input: JobBidInput;
   /** What is bought and has no price; each stands in the bid as a line without one. */
   readonly unpriced: readonly Purchase[];
+  /** Names of lines that go by something of which this job has none; they stand in no bid. */
+  readonly unused: readonly string[];
+}
+
+/** A line as the bid is given it, and where in the document its members stand. */
+interface Made {
+  readonly line: BidLineInput;
+  readonly place: Place;
+}
+
+/** What is bought; a quantity that does not go with its price is told at the price. */
+const bought = ({ line, index }: LineMade): Made => ({
+  line,
+  place: (member) => {
+    if (index === undefined) return 'prices.items';
+    return under(`prices.items[${index}]`)(member === 'quantity' ? 'price.per' : member);
+  },
+});
+
+/** Who reads the lines of the prices of a job, which stand in no other input. */
+const LINES = constant(() => list(lineOfJob(), 0, MOST_LINES));
+
+type ReadLine = Read<JobLineInput>;
+
+/** The dimension that a line is done or sold by. */
+function soldIn(line: ReadLine): Dimension {
+  const { price, production } = line as Partial<Labor>;
+  return production?.output.dimension ?? price?.per.dimension ?? 'volume';
+}
+
+/** A line with its quantity out of the take-off; nothing where the job has none of that. */
+function fromTakeoff(
+  line: JobLineInput,
+  read: ReadLine,
+  job: ReckonedJob,
+  at: string,
+): BidLineInput | undefined {
+  const { from: _, ...rest } = line as JobSoldLineInput;
+  const { from } = read as Read<JobSoldLineInput>;
+  if (!from) return line as BidLineInput;
+  for (const name of ['quantity', 'amount', 'hours'] as const)
+    if ((read as Partial<Labor>)[name]) refuse(`${at}.from`, giveOneOf([name, 'from']));
+  const taken = takenOff(from, job, soldIn(read), `${at}.from`);
+  if (taken) return defined({ ...rest, ...taken, elements: rest.elements ?? taken.elements }) as never;
+  if (!isAwaited(from, job)) return undefined;
+  // Nothing is known of it yet: it stands in the bid as what is still to come.
+  const { kind, name, option } = rest;
+  return defined({ kind, name, option }) as never;
 }
 
 /** The loads of all orders. */
 const loadsOf = ({ mixes }: JobTakeoffFigures) => mixes.flatMap(({ loads }) => loads ?? []);
 
-/** A line as the bid reads it; small loads are those of the job. */
-function lineBeside(line: JobLineInput, figures: JobTakeoffFigures): BidLineInput {
-  const loads = loadsOf(figures);
-  if (line.kind !== 'short-load' || loads.length === 0) return line as BidLineInput;
-  return { ...line, loads: line.loads ?? loads };
+/** A charge for small loads goes by those of the job. */
+function withLoads(line: JobLineInput, { takeoff }: ReckonedJob): JobLineInput {
+  const loads = loadsOf(takeoff.figures);
+  return line.kind !== 'short-load' || loads.length === 0 ? line : { ...line, loads: line.loads ?? loads };
+}
+
+/** Lines beside the purchase list as the bid reads them; nothing for those of which the job has none. */
+function beside(lines: readonly JobLineInput[], job: ReckonedJob): (Made | undefined)[] {
+  const read = readInput(LINES(), lines, job.takeoff.system);
+  return lines.map((given, i) => {
+    const at = `prices.lines[${i}]`;
+    const names = (given.elements ?? []).map(({ element }) => element);
+    checkElementNames(names, job, (k) => `${at}.elements[${k}].element`);
+    const line = fromTakeoff(withLoads(given, job), read[i] as ReadLine, job, at);
+    if (!line) return undefined;
+    const isTaken = 'from' in given;
+    return { line, place: (member) => under(at)(isTaken && member === 'quantity' ? 'from' : member) };
+  });
 }
 
 const LINE = /^lines\[(\d+)\](?:\.(.*))?$/;
 
 /** Where in the document something is that the bid was given. */
-function placeOf(path: string, made: readonly LineMade[]): string {
+function placeOf(path: string, made: readonly Made[]): string {
   const [, number, member] = LINE.exec(path) ?? [];
   if (number === undefined) return path === '' ? 'prices' : `prices.${path}`;
-  const rest = member === undefined ? '' : `.${member}`;
-  const own = made[Number(number)];
-  if (!own) return `prices.lines[${Number(number) - made.length}]${rest}`;
-  return own.index === undefined
-    ? 'prices.items'
-    : `prices.items[${own.index}]${member === 'quantity' ? '.price.per' : rest}`;
+  return (made[Number(number)] as Made).place(member ?? '');
 }
 
 /** Reckon the bid, and tell what is wrong where it stands in the document. */
-function bidBy(
-  input: JobBidInput,
-  made: readonly LineMade[],
-  system: ReckonJobOptions,
-): Result<JobBidFigures> {
+function bidBy(input: JobBidInput, made: readonly Made[], system: ReckonJobOptions): Result<JobBidFigures> {
   const attempt = jobBid.attempt(input, system);
   if (attempt.ok) return attempt.result;
   throw new InputError(
@@ -105,19 +169,19 @@ function bidBy(
 export function bidOfJob(document: JobInput, options: BidOfJobOptions = {}): BidOfJob {
   const job = reckonJob(document, options);
   const { figures, system } = job.takeoff;
-  const { prices: given } = migrateJob(document);
+  const given = pricesOf(job);
   if (given === undefined || given === null) refuse('prices', noPrices());
-  const { items = [], lines = [], ...terms } = defined(plainCopy(given) as Raw) as JobPricesInput;
-  const made = linesOf(figures.purchases, items, 'prices.items');
-  const input = {
-    ...terms,
-    lines: [...made.map(({ line }) => line), ...lines.map((line) => lineBeside(line, figures))],
-  } as unknown as JobBidInput;
+  const { items = [], lines = [], ...terms } = defined(ordinary(given) as Raw) as JobPricesInput;
+  const priced = linesOf(figures.purchases, items, 'prices.items');
+  const others = beside(lines, job);
+  const made = [...priced.map(bought), ...others.flatMap((one) => one ?? [])];
+  const input = { ...terms, lines: made.map(({ line }) => line) } as unknown as JobBidInput;
   return Object.freeze({
     job,
     bid: bidBy(input, made, { system }),
     input,
-    unpriced: made.flatMap(({ purchase, index }) => (index === undefined ? [purchase] : [])),
+    unpriced: priced.flatMap(({ purchase, index }) => (index === undefined ? [purchase] : [])),
+    unused: others.flatMap((one, i) => (one ? [] : [(lines[i] as JobLineInput).name])),
   });
 }
 

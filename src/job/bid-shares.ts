@@ -2,7 +2,7 @@
  * The price of a bid shared out for a customer: by its lines, by the elements of the job, or by groups of lines.
  *
  * A share of the price is the share of the cost: `p = S × c ÷ C`, to the cent, so that the shares sum to the price and
- * tell nothing of the cost. What belongs to no element or group is spread over all of them.
+ * tell nothing of the cost. A line belongs to the elements that it says, or to the one that its name has. What belongs to no element or group is spread over all of them.
  */
 import { Decimal, ZERO } from '../quantity/decimal';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
@@ -11,7 +11,6 @@ import { apportioned } from './apportion';
 import { noLine } from './bid-faults';
 import type { JobBidFigures, LineFigures } from './job-bid';
 import type { ReckonedJob } from './job-takeoff';
-import { nameOf } from './priced';
 
 type Money = Quantity<'money'>;
 
@@ -40,11 +39,15 @@ type Weights = ReadonlyMap<string, Decimal>;
 const baseLines = ({ lines }: JobBidFigures): LineFigures[] =>
   lines.filter(({ option }) => option === undefined);
 
-/** The elements that a line of the purchase list is for, with what each takes of it. */
-function ofPurchase(line: LineFigures, { takeoff }: ReckonedJob): Weights {
-  const found = takeoff.figures.purchases.find((purchase) => nameOf(purchase) === line.name);
-  return new Map((found?.by ?? []).map(({ element, quantity }) => [element, canonicalValue(quantity)]));
-}
+/** The elements that a line says it is for, with what each takes of it. */
+const ofLine = ({ elements = [] }: LineFigures): Weights => {
+  const weights = new Map<string, Decimal>();
+  for (const { element, quantity } of elements) {
+    const own = quantity ? canonicalValue(quantity) : new Decimal(1);
+    weights.set(element, (weights.get(element) ?? ZERO).plus(own));
+  }
+  return weights;
+};
 
 /** A line that names one element alone belongs to it. */
 function ofName({ name }: LineFigures, elements: readonly string[]): Weights {
@@ -56,10 +59,10 @@ function ofName({ name }: LineFigures, elements: readonly string[]): Weights {
   return new Map(isOne ? [[longest, new Decimal(1)]] : []);
 }
 
-function byElement(line: LineFigures, job: ReckonedJob): Weights {
-  const bought = ofPurchase(line, job);
-  const names = job.takeoff.figures.elements.map(({ name }) => name);
-  return bought.size > 0 ? bought : ofName(line, names);
+function byElement(line: LineFigures, job: ReckonedJob | undefined): Weights {
+  const said = ofLine(line);
+  const names = job?.takeoff.figures.elements.map(({ name }) => name) ?? [];
+  return said.size > 0 ? said : ofName(line, names);
 }
 
 function byGroup({ name }: LineFigures, groups: readonly PriceGroup[]): Weights {
@@ -100,7 +103,7 @@ function named(
   const lines = baseLines(bid);
   if (shown === 'total') return new Map();
   if (shown === 'lines') return costs(lines, ({ name }) => new Map([[name, new Decimal(1)]]));
-  if (shown === 'elements') return job ? costs(lines, (line) => byElement(line, job)) : new Map();
+  if (shown === 'elements') return costs(lines, (line) => byElement(line, job));
   checkGroups(shown, lines);
   return costs(lines, (line) => byGroup(line, shown));
 }

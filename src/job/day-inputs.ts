@@ -76,7 +76,11 @@ export const DAY_FACTS: Readonly<Record<DayPart, Readonly<Record<string, DayFact
     wind: 'wind',
   },
   limits: { concrete: 'concreteTemperature' },
-  trucks: { firstTruckAt: 'startAt', concreteTemperature: 'concreteTemperature' },
+  trucks: {
+    firstTruckAt: 'startAt',
+    airTemperature: 'airTemperature',
+    concreteTemperature: 'concreteTemperature',
+  },
   plan: {
     startAt: 'startAt',
     airTemperature: 'airTemperature',

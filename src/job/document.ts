@@ -122,6 +122,8 @@ export interface Job {
   readonly mixes: readonly Raw[] | undefined;
   readonly elements: readonly Element[];
   readonly days: readonly Day[] | undefined;
+  /** As they were given: only a bid reads them. */
+  readonly prices: unknown;
 }
 
 /** The parts of an element, of what is shared, or of the job. */

@@ -9,7 +9,9 @@ export type {
   FeeLineInput,
   JobLineInput,
   JobShortLoadLineInput,
+  JobSoldLineInput,
   LaborLineInput,
+  LineElementInput,
   MaterialLineInput,
   ProductionInput,
   ShortLoadLineInput,
@@ -46,6 +48,7 @@ export {
 } from './compare-jobs';
 export type { DayLimitsInput, DayParts, JobDayInput } from './day-inputs';
 export type { ElementChoices, JobElementInput, JobInput, Raw, SharedInput } from './document';
+export type { TakeoffQuantityInput } from './from-input';
 export type {
   ChargeFigures,
   InvoiceFigures,
@@ -66,7 +69,13 @@ export {
   type PastJobInput,
 } from './invoice-check';
 export type { ItemPrice } from './item-price';
-export { type JobBidFigures, jobBid, type LineFigures, type UnitPrice } from './job-bid';
+export {
+  type JobBidFigures,
+  jobBid,
+  type LineElementFigures,
+  type LineFigures,
+  type UnitPrice,
+} from './job-bid';
 export { jobTakeoff, type ReckonedJob, type ReckonJobOptions, reckonJob } from './job-takeoff';
 export type { ElementParts, JobMixInput, JobParts, PartInput, SomeOf } from './part-inputs';
 export type { PayStageInput } from './pay-stages';

@@ -48,7 +48,7 @@ export type Item = Read<ItemPrice>;
 const MOST_SIZES = 10;
 
 /** Sizes by their names. */
-const sizes = (): Field<Readonly<Record<string, string>>> => {
+export const sizes = (): Field<Readonly<Record<string, string>>> => {
   const each = label('of');
   const read = (input: unknown): Readonly<Record<string, string>> | Fault => {
     if (typeof input !== 'object' || input === null || Array.isArray(input))

@@ -50,6 +50,16 @@ export interface LineFigures {
   readonly tax?: Quantity<'money'>;
   /** What it may come to. */
   readonly range?: LineRange;
+  /** The elements of the job that it is for. */
+  readonly elements?: readonly LineElementFigures[];
+}
+
+/** An element that a line is for. */
+export interface LineElementFigures {
+  /** Its name in the job. */
+  readonly element: string;
+  /** How much of the line it takes; left out where all take alike. */
+  readonly quantity?: Quantity<Measured>;
 }
 
 /** A price for each unit of area. */
@@ -217,7 +227,7 @@ function account(base: Base): Pick<JobBidFigures, 'changes' | 'contract' | 'paym
   };
 }
 
-function lineFigures({ line: one, range }: Ranged): LineFigures {
+function lineFigures({ line: one, range }: Ranged, { elements }: Line): LineFigures {
   const { name, kind, option, quantity: billed, hours, amount, tax } = one;
   return {
     name,
@@ -228,6 +238,11 @@ function lineFigures({ line: one, range }: Ranged): LineFigures {
     amount,
     ...(tax ? { tax } : {}),
     ...(range ? { range } : {}),
+    ...(elements
+      ? {
+          elements: elements.map(({ element, quantity }) => ({ element, ...(quantity ? { quantity } : {}) })),
+        }
+      : {}),
   };
 }
 
@@ -286,7 +301,7 @@ function reckon(input: Bid, pad: Pad): JobBidFigures {
   heed(base);
   return {
     ...priceFigures(price),
-    lines: ranged.map(lineFigures),
+    lines: ranged.map((one, i) => lineFigures(one, input.lines[i] as Line)),
     byKind: byKind(lines, nothing),
     ...laborHours(lines),
     ...shares(base),

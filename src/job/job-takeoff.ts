@@ -68,6 +68,7 @@ export interface ReckonJobOptions extends ReckonOptions {
 
 /** A job as it was worked. */
 interface Worked {
+  readonly job: Job;
   readonly elements: readonly WorkedElement[];
   readonly overlaps: readonly Overlap[];
   readonly concrete: readonly ElementConcrete[];
@@ -116,6 +117,7 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
     ...known(mix.trucks),
   ]);
   return {
+    job,
     elements,
     overlaps,
     concrete,
@@ -231,10 +233,13 @@ const NO_MEMORY: Memory = new Map();
 
 const memories = new WeakMap<ReckonedJob, Memory>();
 
-const read = new WeakMap<ReckonedJob, readonly Element[]>();
+const read = new WeakMap<ReckonedJob, Job>();
 
 /** The elements of a job as its document was read; nothing for a job that was not reckoned here. */
-export const elementsOf = (job: ReckonedJob): readonly Element[] | undefined => read.get(job);
+export const elementsOf = (job: ReckonedJob): readonly Element[] | undefined => read.get(job)?.elements;
+
+/** The prices in the document of a job, as they were given; they stand in no figure and no part of it. */
+export const pricesOf = (job: ReckonedJob): unknown => read.get(job)?.prices;
 
 /**
  * The take-off as a calculation, on what is remembered of an earlier job.
@@ -319,15 +324,12 @@ export function reckonJob(input: JobInput, { from, ...options }: ReckonJobOption
   const takeoff = takeoffOn(memory, (all) => {
     worked = all;
   })(input, options);
-  const { parts, bench, elements } = worked as unknown as Worked;
+  const { parts, bench, job } = worked as unknown as Worked;
   const reckoned = Object.freeze({
     takeoff,
     parts: Object.freeze(parts.map(({ place: _, ...part }) => Object.freeze(part))),
   });
   memories.set(reckoned, bench.memory);
-  read.set(
-    reckoned,
-    elements.map(({ element }) => element),
-  );
+  read.set(reckoned, job);
   return reckoned;
 }

@@ -1,15 +1,29 @@
-/** The purchase list of a job as lines of a bid: prices are put to what is bought, by what it is and what size. */
+/**
+ * The purchase list of a job as lines of a bid: prices are put to what is bought, by what it is and what size.
+ *
+ * A price by weight, length or area takes what is bought in that measure where its sizes tell it, as bars by the ton. Each
+ * line says for which elements it is.
+ */
+import type { Dimension } from '../quantity/dimensions';
 import { isFaulty, isQuantity, type Quantity, readQuantity } from '../quantity/quantity';
 import { readInput, refuse } from '../reckoning/calculation';
+import { parse } from '../reckoning/fields';
 import { plainCopy } from '../reckoning/plain';
 import type { Take } from '../reckoning/takes';
 import { twoPrices } from './bid-faults';
-import type { EquipmentLineInput, FeeLineInput, MaterialLineInput, SubcontractLineInput } from './bid-lines';
-import type { Measured } from './bid-money';
+import type {
+  EquipmentLineInput,
+  FeeLineInput,
+  LineElementInput,
+  MaterialLineInput,
+  SubcontractLineInput,
+} from './bid-lines';
+import { type Measured, measureField } from './bid-money';
 import type { Raw } from './document';
 import { ITEM_NAMES } from './item-names';
 import { type ItemPrice, itemPrices } from './item-price';
 import type { ReckonedJob } from './job-takeoff';
+import { amountIn } from './measures';
 import type { Purchase } from './purchases';
 import { defined } from './work';
 
@@ -31,8 +45,14 @@ function same(value: Quantity | string | undefined, wanted: string): boolean {
   return !isFaulty(q) && value.compareTo(q) === 0;
 }
 
-const fits = (line: Purchase, { item, of = {} }: ItemPrice): boolean =>
-  line.item === item && Object.entries(of).every(([name, wanted]) => same(line.of[name], wanted));
+/** Whether a line of the list is of this item, and of this size where one is told. */
+export const fits = (
+  line: Purchase,
+  {
+    item,
+    of = {},
+  }: { readonly item: Purchase['item'] | undefined; readonly of?: ItemPrice['of'] | undefined },
+): boolean => line.item === item && Object.entries(of).every(([name, wanted]) => same(line.of[name], wanted));
 
 const sizesIn = ({ of = {} }: ItemPrice): number => Object.keys(of).length;
 
@@ -61,7 +81,7 @@ function priceOf(line: Purchase, prices: readonly ItemPrice[], at: string): Plac
 const LONGEST = 60;
 
 /** What a line of the purchase list is called in a bid. */
-export const nameOf = ({ item, of }: Purchase): string =>
+const nameOf = ({ item, of }: Purchase): string =>
   [ITEM_NAMES[item], ...Object.values(of as Take['of']).map(textOf)].join(', ').slice(0, LONGEST);
 
 type PricedLine = PricedPurchases['lines'][number];
@@ -74,15 +94,24 @@ export interface LineMade {
   readonly index: number | undefined;
 }
 
-function lineBy(
-  purchase: Purchase,
-  { price: { item: _item, of: _of, name, ...terms }, index }: Placed,
-): LineMade {
+/** The elements that a line is for, and what each takes of it. */
+const elementsFor = ({ by }: Purchase): { readonly elements?: LineElementInput[] } => {
+  const takers = by.filter(({ quantity }) => quantity.sign() > 0);
+  return takers.length > 0 ? { elements: takers as LineElementInput[] } : {};
+};
+
+/** The dimension that a price is for. */
+const pricedIn = ({ price }: ItemPrice): Dimension =>
+  parse(measureField('per', true), price.per).value.dimension;
+
+function lineBy(purchase: Purchase, { price, index }: Placed): LineMade {
+  const { item: _item, of: _of, name, ...terms } = price;
   const line = {
     kind: 'material',
-    quantity: purchase.quantity as Quantity<Measured>,
+    quantity: amountIn(purchase, pricedIn(price)) ?? purchase.quantity,
     ...defined(terms as Raw),
     name: name ?? nameOf(purchase),
+    ...elementsFor(purchase),
   };
   return { line: line as unknown as PricedLine, purchase, index };
 }
@@ -93,6 +122,7 @@ const withoutPrice = (purchase: Purchase): LineMade => ({
     kind: 'material',
     name: nameOf(purchase),
     quantity: purchase.quantity as Quantity<Measured>,
+    ...elementsFor(purchase),
   },
   purchase,
   index: undefined,

@@ -10,6 +10,7 @@ import type { Read } from '../reckoning/read';
 import { isRecord } from '../reckoning/record';
 import { besideLines, type JobBidInput, MOST_LINES } from './bid-input';
 import { type JobLineInput, lineOfJob } from './bid-lines';
+import { takeoffQuantity } from './from-input';
 import { type ItemPrice, itemPrices } from './item-price';
 
 /** What a job costs: all of a bid, its lines made of the purchase list and of what stands beside it. */
@@ -31,21 +32,28 @@ export const jobPrices = (): Field<JobPrices> =>
     ...besideLines(),
   }) as Field<JobPrices>;
 
-/** What is out of the ordinary in a price is told with the bid, and to nobody else. */
-export function pricesOfJob(): Field<undefined> {
+/** Prices as they were given; what is out of the ordinary in one is told with the bid, and to nobody else. */
+export function pricesOfJob(): Field<unknown> {
   const { read } = jobPrices();
   return {
     read: (input, report) => {
       read(input, (remark, path) => {
         if (!('ordinary' in remark)) report(remark, path);
       });
-      return undefined;
+      return input;
     },
-    // A bid is described once, by its own calculation.
+    // What a bid has is described once, by its own calculation; this is what only a job has.
     json: (defs) => ({
       type: 'object',
       'x-input-of': 'job-bid',
-      properties: { items: itemPrices().json(defs) },
+      properties: {
+        items: itemPrices().json(defs),
+        lines: {
+          type: 'array',
+          maxItems: MOST_LINES,
+          items: { type: 'object', properties: { from: takeoffQuantity().json(defs) } },
+        },
+      },
     }),
   };
 }

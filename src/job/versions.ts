@@ -95,7 +95,7 @@ export const versionField = ({ newest }: Versions = VERSIONS): Field<number> => 
 });
 
 /** Objects as everybody has them: what comes in is copied into ones without a prototype. */
-function ordinary(value: unknown): unknown {
+export function ordinary(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(ordinary);
   if (typeof value !== 'object' || value === null || isQuantity(value)) return value;
   return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, ordinary(inner)]));

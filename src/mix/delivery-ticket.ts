@@ -136,6 +136,8 @@ const WET_SHORT = /*#__PURE__*/ paired('length', '2-1/2 in', '65 mm');
 const ONE = constant(() => ratio('1:1'));
 const NONE = constant(() => ratio('0%'));
 const SHORT = constant(() => ratio('98%'));
+/** A plant sends the next mix up; one so much stronger is another. */
+const A_FIFTH_MORE = constant(() => ratio('120%'));
 const WATER_DENSITY = constant(() => density('1000 kg/m3'));
 const waterDensity = ({ system }: Pad): Quantity<'density'> =>
   WATER_DENSITY().in(system === 'metric' ? 'kg/m3' : 'pcf');
@@ -304,11 +306,14 @@ function judgeMix(input: Parsed, pad: Pad): void {
   if (strength && ordered.strength && strength.lessThan(ordered.strength)) {
     pad.caution(cautions.weakMix('delivered', ordered.strength, strength, COMMON_PRACTICE));
   }
+  if (strength && ordered.strength?.times(A_FIFTH_MORE()).lessThan(strength)) {
+    pad.caution(cautions.strongerMix(ordered.strength, strength));
+  }
   const { minimumAir: minimum, maximumAir: maximum } = ordered;
   const scales = minimum !== undefined && !isEntrapped(minimum);
   heedAir(air, { minimum, maximum, scales, when: 'delivered', source: AIR_TOLERANCE }, pad);
   if (slump && ordered.slump && slump.greaterThan(ordered.slump)) {
-    pad.caution(cautions.highSlump(ordered.slump, slump));
+    pad.caution(cautions.highSlump('delivered', ordered.slump, slump));
   }
   if (slump && ordered.slump) heedStiff(slump, ordered.slump, pad);
   if (aggregateSize && ordered.aggregateSize && isOther(aggregateSize, ordered.aggregateSize)) {

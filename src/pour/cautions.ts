@@ -107,6 +107,16 @@ export const smallLastLoad = (limit: Volume, actual: Volume): Caution => ({
   source: COMMON_PRACTICE,
 });
 
+/** All there is, so that nothing of it can be split or evened out. */
+export const shortLoad = (limit: Volume, actual: Volume): Caution => ({
+  code: 'small-load',
+  severity: 'note',
+  says: 'the only load is less than a quarter of a truck; most suppliers charge more for so little, so ask, or pour something else on the same day',
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
 export const belowMinimumLoad = (limit: Volume, actual: Volume): Caution => ({
   code: 'below-minimum-load',
   severity: 'note',

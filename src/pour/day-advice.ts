@@ -121,6 +121,10 @@ function heedLight({ ends }: Day, { sunset, clock }: DayBounds, pad: Pad): boole
   const grave = sunset && passes(sunset, ends);
   if (!grave) return false;
   const at = grave === 'warning' ? ends.likely : ends.latest;
+  if (sunset.sign() <= 0) {
+    pad.caution(cautions.finishAtNight(clock(ends.likely)));
+    return true;
+  }
   pad.caution(cautions.finishInTheDark(grave, sunset, at, clock(at)));
   return grave === 'warning';
 }
@@ -141,7 +145,8 @@ function heedRain(
 ): 'hold for rain' | 'cover for rain' | undefined {
   if (!rainAt) return undefined;
   if (rainAt.lessThan(P)) {
-    pad.caution(cautions.rainWhilePlacing(P, rainAt));
+    const falls = rainAt.sign() > 0 ? cautions.rainWhilePlacing : cautions.rainAlready;
+    pad.caution(falls(P, rainAt));
     return 'hold for rain';
   }
   const soft = P.plus(concrete.set.latest);

@@ -111,6 +111,14 @@ export const finishInTheDark = (severity: Severity, limit: Time, actual: Time, c
   source: COMMON_PRACTICE,
 });
 
+/** It is dark from the first concrete on: a pour of the night, which no earlier hour brings into the light. */
+export const finishAtNight = (clock: string): Caution => ({
+  code: 'finish-in-the-dark',
+  severity: 'warning',
+  ...say`it is dark when the first concrete comes, and the finish is done at ${{ clock }}: have lights for the truck and the way to it, lights low along the slab so that sheen and ridges show, bright vests on everyone, and ask whether plant and neighbors bear work at night`,
+  source: COMMON_PRACTICE,
+});
+
 export const pastWorkingHours = (severity: Severity, limit: Time, actual: Time, clock: string): Caution => ({
   code: 'past-working-hours',
   severity,
@@ -124,6 +132,15 @@ export const rainWhilePlacing = (limit: Time, actual: Time): Caution => ({
   code: 'rain-on-fresh-concrete',
   severity: 'stop',
   ...say`rain is expected ${{ actual }} after the first concrete, before the last is placed at ${{ limit }}: hold the trucks until it has passed. If it comes all the same, cover at once so that it runs off clear of the slab, end at a bulkhead, and pour no more; water that stood on it is pushed off before anything touches it`,
+  limit,
+  actual,
+  source: sources.RAIN,
+});
+
+export const rainAlready = (limit: Time, actual: Time): Caution => ({
+  code: 'rain-on-fresh-concrete',
+  severity: 'stop',
+  says: 'it rains when the first concrete is to be placed: hold the trucks until it has passed, and sweep the water off the base and out of the forms before any concrete goes in',
   limit,
   actual,
   source: sources.RAIN,

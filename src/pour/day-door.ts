@@ -26,9 +26,9 @@ import { clock, clockText } from './clock';
 import type { DayBounds } from './day-advice';
 import * as ordinary from './day-ordinary';
 import type { AreaPace, DayWork } from './day-stages';
+import { hoursField, inOrder } from './measured-hours';
 import { CUTTING_TIME, POUR } from './ordinary';
 import { clockTime } from './saw-clock';
-import type { Hours } from './saw-hours';
 import { SET_LEAST, SET_MOST } from './set-time';
 import { AREA_PLACED, CONCRETE_TEMPERATURE, PLACING_RATE } from './truck-ordinary';
 
@@ -40,12 +40,6 @@ const areaRate = () =>
   fields({
     area: quantity('area', 'area', 'positive', ordinary.PACE_AREA),
     in: quantity('time', 'in', 'positive', ordinary.PACE_TIME),
-  });
-
-const hours = (range: typeof ordinary.SET) =>
-  fields({
-    from: quantity('time', 'from', 'positive', range),
-    to: quantity('time', 'to', 'positive', range),
   });
 
 /** The members of the input. */
@@ -78,7 +72,7 @@ const members = () => ({
   sheenAt: maybe(clock('sheenAt')),
   concreteTemperature: maybe(quantity('temperature', 'concreteTemperature', 'any', CONCRETE_TEMPERATURE)),
   airTemperature: maybe(quantity('temperature', 'airTemperature', 'any', AIR)),
-  initialSet: maybe(hours(ordinary.SET)),
+  initialSet: maybe(hoursField(ordinary.SET)),
   age: maybe(quantity('time', 'age', 'not-negative', ordinary.AGE)),
   evaporation: maybe(quantity('evaporation', 'evaporation', 'not-negative', ordinary.DRYING)),
   humidity: maybe(quantity('ratio', 'humidity', 'not-negative', HUMIDITY)),
@@ -89,7 +83,7 @@ const members = () => ({
   sunset: maybe(clock('sunset')),
   workTo: maybe(clock('workTo')),
   curingTime: maybe(quantity('time', 'curingTime', 'positive', ordinary.CURING_TIME)),
-  washAfter: maybe(hours(ordinary.WASH_AFTER)),
+  washAfter: maybe(hoursField(ordinary.WASH_AFTER)),
   saw: maybe(choice('saw', ['conventional', 'early-entry'] as const)),
   weather: maybe(choice('weather', ['hot', 'mild', 'cold'] as const)),
   cuttingTime: maybe(quantity('time', 'cuttingTime', 'positive', CUTTING_TIME)),
@@ -119,21 +113,9 @@ export const dayDoor = (): Field<DayParsed> =>
 
 const DAY = constant(() => time('24 h'));
 const NONE = constant(() => time('0 min'));
-/** Nothing sets or is washed free sooner. */
-const LEAST = constant(() => time('5 min'));
 const QUARTER_HOUR = constant(() => time('15 min'));
 const USUAL_END = constant(() => time('18 h'));
 const WHOLE = constant(() => ratio('100%'));
-
-/** Hours that run from one to the other. */
-export function inOrder(path: 'initialSet' | 'washAfter', hours: Hours | undefined): Hours | undefined {
-  if (hours?.to.lessThan(hours.from)) refuse(`${path}.from`, sharedFaults.doesNotFit('from', 'to'));
-  if (hours?.from.lessThan(LEAST()))
-    refuse(`${path}.from`, weatherFaults.outsideRange('from', '5 min to 30 days'));
-  return (
-    hours && { from: boundedMinutes(`${path}.from`, hours.from), to: boundedMinutes(`${path}.to`, hours.to) }
-  );
-}
 
 function placingOf({ placingTime, volume: V, placingRate: R }: DayParsed, pad: Pad): Time {
   if (placingTime && (V || R))

@@ -14,16 +14,7 @@ import { ACI_SAW_TIMES } from '../reckoning/source';
 import { tryACut } from './cautions';
 import { type DayVerdict, heedWeather, judgeDay } from './day-advice';
 import { testNotClock } from './day-cautions';
-import {
-  ageOf,
-  boundsOf,
-  checkDrying,
-  checkTogether,
-  type DayParsed,
-  dayDoor,
-  inOrder,
-  workOf,
-} from './day-door';
+import { ageOf, boundsOf, checkDrying, checkTogether, type DayParsed, dayDoor, workOf } from './day-door';
 import {
   assumeShares,
   checkAge,
@@ -37,6 +28,7 @@ import { type DayJob, type DayShift, dryingOf, shiftsOf } from './day-shifts';
 import { FOOTPRINT_RULE, NO_FINISH_IN_WATER } from './day-sources';
 import { type DayStageName, dayOf } from './day-stages';
 import { daylightOf, finishableOf, heldUpOf, told } from './day-told';
+import { type HoursInput, inOrder } from './measured-hours';
 import { type ClockTime, clockTime } from './saw-clock';
 import { temperatureOf } from './set-time';
 import { SET_FACTOR, SET_TIMES } from './truck-sources';
@@ -55,14 +47,6 @@ export interface LengthRateInput {
   readonly length: QuantityInput<'length'>;
   /** In this time. */
   readonly in: QuantityInput<'time'>;
-}
-
-/** From the earliest to the latest that something comes. */
-export interface HoursInput {
-  /** At the earliest. */
-  readonly from: QuantityInput<'time'>;
-  /** At the latest. */
-  readonly to: QuantityInput<'time'>;
 }
 
 /** Input of {@link dayPlan}. */
@@ -245,7 +229,7 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
   checkDrying(input, pad);
   const { finish } = input;
   const bounds = boundsOf(input, pad);
-  const concrete = temperatureOf(input.concreteTemperature, pad);
+  const concrete = temperatureOf(input.concreteTemperature, pad, input.initialSet !== undefined);
   const conditions = conditionsOf(input, concrete, pad);
   assumeShares(finish, pad);
   const set = daySet(conditions, finish, bounds.sheenAt, pad);

@@ -20,13 +20,13 @@ export {
   type DayStage,
   dayPlan,
   type HeldUp,
-  type HoursInput,
   type LengthRateInput,
 } from './day-plan';
 export type { DayFinish, DayRange } from './day-set';
 export type { DayShift } from './day-shifts';
 export type { DayStageName } from './day-stages';
 export type { LoadSplit } from './loads';
+export type { HoursInput } from './measured-hours';
 export type {
   BuggyPlacingInput,
   ChutePlacingInput,

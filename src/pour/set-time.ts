@@ -8,6 +8,7 @@
  */
 import { Decimal } from '../quantity/decimal';
 import { withExample } from '../quantity/faults';
+import { lesserOf } from '../quantity/greater';
 import { constant, ratio, time } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
@@ -45,8 +46,12 @@ export function factorAt(T: Temperature): Quantity<'ratio'> {
   return ratio(`${toPower(new Decimal(2), steps).toDecimalPlaces(DIGITS).toFixed()}:1`);
 }
 
-/** The temperature that sets are reckoned at: as given, within what the rule serves, or as in mild weather. */
-export function temperatureOf(given: Temperature | undefined, pad: Pad): Temperature {
+/**
+ * The temperature that sets are reckoned at: as given, within what the rule serves, or as in mild weather.
+ *
+ * @param measured - the set is known by itself, so that the rule is not stretched by this temperature
+ */
+export function temperatureOf(given: Temperature | undefined, pad: Pad, measured = false): Temperature {
   if (!given) {
     pad.assume({
       name: 'concreteTemperature',
@@ -69,16 +74,23 @@ export function temperatureOf(given: Temperature | undefined, pad: Pad): Tempera
     );
   }
   const passed = PRINTED[0].undercutBy(given) ?? PRINTED[1].exceededBy(given);
-  if (passed) pad.caution(cautions.setRuleStretched(PRINTED, passed, given));
+  if (passed && !measured) pad.caution(cautions.setRuleStretched(PRINTED, passed, given));
   return given;
 }
 
-/** Initial set after mixing, from the earliest to the latest. */
-export function initialSet(given: Temperature | undefined, pad: Pad): Hours {
-  const k = factorAt(temperatureOf(given, pad));
+/** Initial set after mixing at a temperature, from the earliest to the latest. */
+export function initialSetAt(T: Temperature, pad: Pad): Hours {
+  const k = factorAt(T);
   const [f, t] = [SET_FROM(), SET_TO()];
   return {
     from: pad.step('initial set at the earliest', 's = f × k', { f, k }, f.times(k)),
     to: pad.step('initial set at the latest', 'S = t × k', { t, k }, t.times(k)),
   };
+}
+
+/** The earliest initial set of the skin, in air that is warmer than the concrete. */
+export function earliestSetIn(air: Temperature, pad: Pad): Quantity<'time'> {
+  const k = factorAt(lesserOf(air, SET_MOST.as(pad.system)));
+  const f = SET_FROM();
+  return pad.step('initial set of the skin, in warmer air', 'x = f × k', { f, k }, f.times(k));
 }

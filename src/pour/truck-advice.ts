@@ -14,7 +14,7 @@ import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Words } from '../reckoning/words';
-import { justOverLoad, smallLastLoad } from './cautions';
+import { justOverLoad, shortLoad, smallLastLoad } from './cautions';
 import { UNKNOWABLE } from './order-advice';
 import * as cautions from './truck-cautions';
 import type { TruckPlanFigures } from './truck-figures';
@@ -38,6 +38,8 @@ export interface TruckWays {
   /** There are fewer trucks than it takes, by what was said and not by the schedule. */
   readonly few: boolean;
   readonly freeTime: Time | undefined;
+  /** What one truck carries, where that is told. */
+  readonly capacity: Quantity<'volume'> | undefined;
   readonly hot: boolean;
   readonly sending: 'spaced' | 'at-once' | undefined;
 }
@@ -77,14 +79,13 @@ function againstGaps(figures: Figures, { loading, spacing, few }: TruckWays): Wo
 
 /** Gaps against what the concrete at the edge stands. */
 function heedGaps(figures: Figures, ways: TruckWays, pad: Pad): TruckVerdict | undefined {
-  const { longestGap, oldestEdge, initialSet } = figures;
+  const { longestGap, oldestEdge, initialSet, gapAtMost: crust } = figures;
   if (!oldestEdge) return undefined;
   const remedy = againstGaps(figures, ways);
   if (!oldestEdge.lessThan(initialSet.from)) {
     pad.caution(cautions.coldJoint(initialSet.from.in('min'), oldestEdge, remedy));
     return 'cold joint';
   }
-  const crust = initialSet.from.times(QUARTER()).in('min');
   if (longestGap.greaterThan(crust)) {
     pad.caution(cautions.coldJointRisk(crust, longestGap, remedy));
     return 'placing waits';
@@ -140,11 +141,16 @@ function heedAge({ loads, oldest, ageLimit, initialSet }: Figures, pad: Pad): Tr
 }
 
 /** A truck for a hair, and loads that are small beside the largest. */
-function heedLoads(figures: Figures, pad: Pad): void {
+function heedLoads(figures: Figures, { capacity }: TruckWays, pad: Pad): void {
   const { loads, volume } = figures;
   const sizes = loads.map((load) => load.volume);
   const last = sizes.at(-1);
-  if (!last || sizes.length < 2) return;
+  if (!last) return;
+  if (sizes.length < 2) {
+    const quarter = capacity?.times(QUARTER());
+    if (quarter && last.lessThan(quarter)) pad.caution(shortLoad(quarter, last));
+    return;
+  }
   const small = sizes.reduce((a, b) => (b.greaterThan(a) ? b : a)).times(QUARTER());
   const early = sizes.findIndex((size, i) => i < sizes.length - 1 && size.lessThan(small));
   if (early >= 0) pad.caution(cautions.smallLoad(small, sizes[early] ?? small, wholeNumber(early + 1)));
@@ -168,6 +174,6 @@ export function heedTrucks(figures: Figures, ways: TruckWays, pad: Pad): TruckVe
   const { charged, longestAtSite } = figures;
   if (charged && charged.sign() > 0 && ways.freeTime)
     pad.caution(cautions.slowToUnload(ways.freeTime, longestAtSite, charged));
-  heedLoads(figures, pad);
+  heedLoads(figures, ways, pad);
   return GRAVEST.find((verdict) => found.includes(verdict)) ?? 'keeps going';
 }

@@ -79,8 +79,10 @@ export interface TruckPlanFigures {
   readonly oldest: Quantity<'time'>;
   /** What that is held to. */
   readonly ageLimit: Quantity<'time'>;
-  /** Initial set after mixing, at this temperature. */
+  /** Initial set after mixing, at this temperature, or as measured. */
   readonly initialSet: Hours;
+  /** How long the open edge may wait for the next load: beyond it crusts over. */
+  readonly gapAtMost: Quantity<'time'>;
   /** The oldest that the open edge gets before the next load, where placing stands still. */
   readonly oldestEdge?: Quantity<'time'>;
   /** How far the farthest concrete is out of the chute's reach. */

@@ -3,9 +3,13 @@
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { choice, type Field, fields, list, maybe, quantity, whole } from '../reckoning/fields';
 import { all, allOrNone, given, notBoth, oneOf, says, where } from '../reckoning/together';
+import { AIR } from '../weather/ordinary';
 import { clock as clockField } from './clock';
+import { SET } from './day-ordinary';
+import { type HoursInput, hoursField } from './measured-hours';
 import { INCREMENT, POUR, TRUCK } from './ordinary';
 import { type Placing, type PlacingInput, placingField } from './placing';
+import type { Hours } from './saw-hours';
 import { MOST_LOADS } from './truck-loads';
 import * as ordinary from './truck-ordinary';
 
@@ -47,6 +51,13 @@ export interface TruckPlanInput {
   readonly returnTime?: QuantityInput<'time'>;
   /** Of the concrete as it is placed; by default `70 degF` or `21 degC`. */
   readonly concreteTemperature?: QuantityInput<'temperature'>;
+  /** Of the air at the site: where it is warmer than the concrete, the open edge crusts over by it. */
+  readonly airTemperature?: QuantityInput<'temperature'>;
+  /**
+   * Initial set of this mix on such a day, from its mixing on, as measured, or as its supplier says of a retarder or an
+   * accelerator; by default by its temperature.
+   */
+  readonly initialSet?: HoursInput;
   /** Age at the end of unloading that the purchaser or the producer states; by default `90 min`. */
   readonly ageLimit?: QuantityInput<'time'>;
   /** Time at the site that a truck may take without a charge. */
@@ -72,6 +83,8 @@ export interface TruckParsed {
   readonly washOutTime: Time | undefined;
   readonly returnTime: Time | undefined;
   readonly concreteTemperature: Quantity<'temperature'> | undefined;
+  readonly airTemperature: Quantity<'temperature'> | undefined;
+  readonly initialSet: Hours | undefined;
   readonly ageLimit: Time | undefined;
   readonly freeTime: Time | undefined;
   readonly firstTruckAt: Time | undefined;
@@ -103,6 +116,8 @@ export function door(): Field<TruckParsed> {
       concreteTemperature: maybe(
         quantity('temperature', 'concreteTemperature', 'any', ordinary.CONCRETE_TEMPERATURE),
       ),
+      airTemperature: maybe(quantity('temperature', 'airTemperature', 'any', AIR)),
+      initialSet: maybe(hoursField(SET)),
       ageLimit: minutes('ageLimit', ordinary.AGE_LIMIT, 'positive'),
       freeTime: minutes('freeTime', ordinary.FREE_TIME, 'positive'),
       firstTruckAt: maybe(clockField('firstTruckAt')),

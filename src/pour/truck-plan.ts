@@ -8,7 +8,8 @@
  *
  * Concrete ages from the beginning of loading. The limit at the end of unloading is the purchaser's or the producer's
  * to state since ASTM C94-21; 90 min stand for it otherwise, the default of earlier editions, as quoted. Cold joints
- * are judged by the age of the open edge against initial set at the concrete's temperature (`set-time.ts`).
+ * are judged by the age of the open edge against initial set at the temperature of the concrete, or of warmer air
+ * (`set-time.ts`), or as it was measured on this mix (`truck-set.ts`).
  */
 
 import { C94_21, C94_BEFORE_2021 } from '../mix/time-limit';
@@ -24,7 +25,6 @@ import { COMMON_PRACTICE } from '../reckoning/source';
 import { boundedMinutes } from './bounded';
 import { chuteOf, heedPlacing, placingRate, publishedFor } from './placing';
 import { clockTime } from './saw-clock';
-import { initialSet } from './set-time';
 import { heedTrucks } from './truck-advice';
 import * as cautions from './truck-cautions';
 import type { TruckLoad, TruckPlanFigures } from './truck-figures';
@@ -32,6 +32,7 @@ import { door, type TruckParsed, type TruckPlanInput } from './truck-input';
 import { ageLimitOf, HOT, type Legs, legsOf } from './truck-legs';
 import { DAY_LOADS, heedSteps, loadsOf } from './truck-loads';
 import { closeArrivals, minutesOf, roundsOf, spacedArrivals, tallied, trucksOut } from './truck-rounds';
+import { setOfTrucks } from './truck-set';
 import { SET_FACTOR, SET_TIMES } from './truck-sources';
 import { ONE, told } from './truck-told';
 
@@ -173,7 +174,7 @@ function reckon(input: TruckParsed, pad: Pad): TruckPlanFigures {
     ...(freeTime ? { charged: minutesOf(tally.charged) } : {}),
     oldest: minutesOf(tally.oldest),
     ageLimit: ageLimitOf(input, pad),
-    initialSet: initialSet(input.concreteTemperature, pad),
+    ...setOfTrucks(input, pad),
     ...(tally.oldestEdge ? { oldestEdge: minutesOf(tally.oldestEdge) } : {}),
     ...chuteOf(way, pad),
   };
@@ -181,7 +182,15 @@ function reckon(input: TruckParsed, pad: Pad): TruckPlanFigures {
   const hot = T !== undefined && HOT.exceededBy(T) !== undefined;
   const verdict = heedTrucks(
     figures,
-    { loading: legs.loading, spacing, few: few !== undefined, freeTime, hot, sending },
+    {
+      loading: legs.loading,
+      spacing,
+      few: few !== undefined,
+      freeTime,
+      capacity: input.truckCapacity,
+      hot,
+      sending,
+    },
     pad,
   );
   heedSteps(volumes, input.increment, pad);

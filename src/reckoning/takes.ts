@@ -76,7 +76,8 @@ export interface TakeNote extends Omit<Take, 'of' | 'quantity'> {
 /** Names in a path, `liquids[1].volume`. */
 const NAMES = /[^.[\]]+/g;
 
-const at = (figures: object, path: string): unknown =>
+/** A figure by its path. */
+export const figureAt = (figures: object, path: string): unknown =>
   (path.match(NAMES) ?? []).reduce<unknown>(
     (x, name) => (x as Record<string, unknown> | undefined)?.[name],
     figures,
@@ -85,7 +86,7 @@ const at = (figures: object, path: string): unknown =>
 /** The takes with their amounts; what a result has no figure of, or none, is not taken. */
 export const takesOf = (figures: object, notes: readonly TakeNote[]): Take[] =>
   notes.flatMap(({ item, of = {}, from, cuts }) => {
-    const quantity = at(figures, from);
+    const quantity = figureAt(figures, from);
     if (!isQuantity(quantity) || quantity.sign() <= 0) return [];
     const known = Object.entries(of).filter(
       (each): each is [string, Quantity | string] => each[1] !== undefined,

@@ -206,6 +206,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
       'interval',
       'endsAt',
       'longestGap',
+      'gapAtMost',
       'longestWait',
       'ageLimit',
       'initialSet',

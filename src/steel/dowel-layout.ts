@@ -7,17 +7,10 @@
  * what is lost.
  */
 
-import { Decimal, PI } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
-import { constant, density, length, ratio } from '../quantity/make';
+import { constant, length, ratio } from '../quantity/make';
 import { lesserOfPair, paired } from '../quantity/paired';
-import {
-  canonicalValue,
-  type Quantity,
-  type QuantityInput,
-  quantityOf,
-  systemOfQuantity,
-} from '../quantity/quantity';
+import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { silica } from '../reckoning/cautions';
@@ -32,6 +25,7 @@ import { type AnyBarSize, weightOf } from './bars';
 import * as cautions from './cautions';
 import { steadyCount } from './common';
 import * as usual from './ordinary';
+import { ring, roundSteel, STEEL } from './round-steel';
 import { DOWEL_FLOORS, DOWEL_PAVEMENTS, TIE_BARS, TIE_STEEL } from './sources';
 import { heedTies, type Tie, tieOf } from './tie-bars';
 
@@ -166,7 +160,6 @@ const THINNEST = {
 const THICKEST_FLOOR = /*#__PURE__*/ paired('length', '10 in', '250 mm');
 const DOWEL_LIMIT: Limit = { of: 'the joint in dowels', most: 100_000 };
 const BASKET_LIMIT: Limit = { of: 'the joint in baskets', most: 100_000 };
-const STEEL = constant(() => density('490 pcf'));
 const HOLE_MORE = /*#__PURE__*/ paired('length', '1/8 in', '3 mm');
 const LOSS = constant(() => ratio('25%'));
 const ONE = constant(() => wholeNumber(1));
@@ -285,12 +278,12 @@ function countDowels(input: Parsed, { spacing: s }: Dowel, pad: Pad): { n: Quant
   return { n: pad.step('dowels', 'n = ceil((J − 2 × c) ÷ s) + 1', { J, c, s }, n), c };
 }
 
-/** π ÷ 4 × (H² − d²) × E. */
-function ring(outer: Length, inner: Length | undefined, long: Length): Quantity<'volume'> {
-  const square = (q: Length): Decimal => canonicalValue(q).pow(2);
-  const between = square(outer).minus(inner ? square(inner) : new Decimal(0));
-  const value = PI.times(between).times(canonicalValue(long)).div(4);
-  return quantityOf('volume', value, systemOfQuantity(outer));
+/** What lies between two of them where they are spread evenly. */
+function evenly(J: Length, c: Length, n: Quantity<'count'>, pad: Pad): { evenSpacing?: Length } {
+  const gaps = n.minus(ONE());
+  if (gaps.sign() <= 0) return {};
+  const even = J.minus(c.times(TWO())).over(gaps);
+  return { evenSpacing: pad.step('spread evenly', 'e = (J − 2 × c) ÷ (n − 1)', { J, c, n }, even) };
 }
 
 interface Drilled {
@@ -357,7 +350,7 @@ function weightOfAll(dowel: Dowel | Tie, n: Quantity<'count'>, pad: Pad): Quanti
     const u = weightOf(dowel.bar);
     return pad.step('weight', 'M = n × l × u', { n, l, u }, l.times(u).times(n));
   }
-  const weight = ring(d, undefined, l).times(n).times(STEEL());
+  const weight = roundSteel(d, l).times(n);
   return pad.step('weight', 'M = π × d² ÷ 4 × l × n × D', { d, l, n, D: STEEL() }, weight);
 }
 
@@ -374,11 +367,10 @@ function reckon(input: Parsed, pad: Pad): DowelLayoutFigures {
   const baskets = input.placing === 'basket' ? basketsOf(input, pad) : undefined;
   if (ties) heedTies(input, pad);
   else pad.caution(cautions.dowelsAligned);
-  const gaps = n.minus(ONE());
   return {
     dowels: n,
     ...dowel,
-    ...(gaps.sign() > 0 ? { evenSpacing: input.joint.minus(c.times(TWO())).over(gaps) } : {}),
+    ...evenly(input.joint, c, n, pad),
     endDistance: c,
     weight,
     cover,

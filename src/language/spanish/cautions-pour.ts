@@ -50,6 +50,8 @@ export const cautionsPour: Language = {
     'la manguera de la bomba da latigazos cuando pasa aire o un tapón, al empezar y después de cada paro: nadie se para entonces cerca de su extremo ni bajo la pluma, y solo el operador abre una línea con presión',
   'the hours are guides: make a trial cut. Edges that ravel mean too early; a crack that runs ahead of the blade means too late. Where a crack has formed near a line, leave that cut out':
     'las horas son una guía: haga un corte de prueba. Bordes que se desmoronan indican demasiado temprano; una grieta que corre delante del disco indica demasiado tarde. Donde ya se formó una grieta cerca de una línea, no haga ese corte',
+  'the only load is less than a quarter of a truck; most suppliers charge more for so little, so ask, or pour something else on the same day':
+    'la única carga es menos de un cuarto de camión; la mayoría de los proveedores cobra más por tan poco, así que pregunte, o cuele otra cosa el mismo día',
   'the last load is less than a quarter of a truck; most suppliers charge more for it, so ask, or split the order evenly':
     'la última carga es menos de un cuarto de camión; la mayoría de los proveedores cobran más por ella, así que pregunte, o divida el pedido en cargas iguales',
   'the last step of the order is for {actual} above {lower}, less than any measuring of the job can know: check the measurements again':

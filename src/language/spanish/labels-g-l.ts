@@ -4,6 +4,7 @@ import type { Language } from '../../report/show';
 export const labelsGL: Language = {
   'in this order': 'en este orden',
   gap: 'hueco',
+  'gap at most': 'hueco máximo',
   'gap volume': 'volumen del hueco',
   gaps: 'huecos',
   garage: 'cochera',
@@ -95,6 +96,7 @@ export const labelsGL: Language = {
   'least length': 'largo mínimo',
   'least piece': 'pieza mínima',
   'least pieces': 'mínimo de piezas',
+  'least slump': 'revenimiento mínimo',
   'least-cost': 'menor costo',
   'least-length': 'menor largo',
   'leave out': 'omitir',
