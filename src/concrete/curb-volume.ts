@@ -24,7 +24,7 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
-import type { Pad } from '../reckoning/pad';
+import { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { all, anyOf, filled, given, where } from '../reckoning/together';
 import { total } from '../reckoning/whole';
@@ -156,10 +156,19 @@ const between = (a: Section, b: Section): Section =>
     return { x: x.plus(other.x).over(TWO()), y: y.plus(other.y).over(TWO()) };
   });
 
+/** Measured as an outline is, though it stands upright. */
+function measured(section: Section, path: string, pad: Pad): ReturnType<typeof measure> {
+  const own = new Pad(pad.system);
+  const found = measure({ shape: 'polygon', points: section }, own, path);
+  for (const { formula, values, gives } of own.working)
+    pad.step('area of the section', formula, values, gives);
+  return found;
+}
+
 /** A section of a drop: its own, or that halfway along a wing. */
 function areaOf(section: Section, path: string, pad: Pad): Area {
   checkSimple(cornersOf(section), path);
-  return measure({ shape: 'polygon', points: section }, pad, path).area;
+  return measured(section, path, pad).area;
 }
 
 /** The lowered lengths with both wings of each, and how much of the curb they take. */
@@ -219,7 +228,7 @@ function reckon({ section, length: l, drops, curves }: Parsed, pad: Pad): CurbVo
     'drops',
   );
   checkSimple(cornersOf(section), 'section');
-  const { area: A, perimeter } = measure({ shape: 'polygon', points: section }, pad, 'section');
+  const { area: A, perimeter } = measured(section, 'section', pad);
   const c = curves?.length ? centroidOf(section) : undefined;
   const bends = c ? (curves ?? []).map((curve, i) => curved(curve, [A, c], i, pad)) : [];
   const straight = l ? straightOf(section, A, l, drops ?? [], pad) : [];

@@ -233,7 +233,13 @@ export function payment(
   const due = pad.step('due now', 'N = W − R − G', { W, R, G }, W.minus(R).minus(G));
   if (due.sign() < 0) pad.caution(cautions.overpaid(W.minus(R), G));
   if (W.greaterThan(C)) pad.caution(cautions.overBilled(C, W));
-  return { done: W, retained: R, paid: G, due, balance: C.minus(G).minus(due) };
+  const balance = pad.step(
+    'left of the contract after that',
+    'B = C − G − N',
+    { C, G, N: due },
+    C.minus(G).minus(due),
+  );
+  return { done: W, retained: R, paid: G, due, balance };
 }
 
 /** The fields of the account. */

@@ -7,6 +7,7 @@ import { refuse } from '../reckoning/calculation';
 import { choice, fields, label, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
+import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { extend } from './bid-extend';
 import {
@@ -247,13 +248,15 @@ export function checkInvoice(
     pad.caution(cautions.feeDiffers(one.name, one.reckoned, one.billed));
   }
   const charges = [...untaxed, ...taxes];
-  const printed = sumOf(
-    charges.map(({ billed }) => billed),
-    nothing,
-  );
-  const reckoned = sumOf(
+  const asPrinted = charges.map((one) => one.billed);
+  const printed = invoice.total
+    ? sumOf(asPrinted, nothing)
+    : total('sum of what is billed', 'B', asPrinted, pad);
+  const reckoned = total(
+    'what it comes to',
+    'R',
     charges.map((one) => one.reckoned),
-    nothing,
+    pad,
   );
   const billed = invoice.total ? toCents(invoice.total) : printed;
   if (billed.compareTo(printed) !== 0) pad.caution(cautions.totalDiffers(printed, billed));

@@ -129,10 +129,10 @@ function overOf(
   P: Volume,
   pad: Pad,
 ): Pick<InvoiceCheckFigures, 'over' | 'overShare'> {
-  const over = D.minus(P);
+  const over = pad.step(say`${name}, beyond its plan`, 'x = D − P', { D, P }, D.minus(P));
   return {
     over,
-    overShare: pad.step(say`${name}, over its plan`, 'o = (D − P) ÷ P', { D, P }, over.over(P).in('%')),
+    overShare: pad.step(say`${name}, over its plan`, 'o = x ÷ P', { x: over, P }, over.over(P).in('%')),
   };
 }
 

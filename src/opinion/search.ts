@@ -155,6 +155,27 @@ function verified(one: Candidate, scene: Scene, own: readonly Margin[]): Candida
   return candidate(one.slips, values, one.weight, scene, own);
 }
 
+/**
+ * Where nothing is found, a common slip that comes this near is better than none: who doubles a figure and reads 1-7/8
+ * as 1.87 says 3.74.
+ */
+const ABOUT = 0.005;
+/** How common a slip must be for that: something rare comes near anything. */
+const COMMON_ENOUGH = 8;
+/** What such a slip is worth beside one that gives the figure. */
+const BARELY = 0.05;
+
+function roughly(tried: readonly Tried[], scene: Scene, own: readonly Margin[]): Candidate[] {
+  const wide = own.map(({ below, above }, i) => {
+    const more = scene.claims[i]?.reckoned.dimension === 'count' ? 0 : ABOUT;
+    return { below: below + more, above: above + more };
+  });
+  return tried
+    .filter(({ slip }) => slip.weight >= COMMON_ENOUGH)
+    .map(({ slip, values }) => candidate([slip], values, slip.weight * BARELY, scene, wide))
+    .sort(byScore);
+}
+
 /** A score from which on nothing more is run: what is common, and gives every claim. */
 const LIKELY = 0.5;
 const isLikely = (best: Candidate | undefined): boolean =>
@@ -205,9 +226,12 @@ export function search(
       ? []
       : pairsOf({ tried, singles: near, differing, at, scene, own });
   const ranked = [...near, ...rounding(two.sort(byScore))].sort(byScore);
-  const found = distinct(ranked, TOLD + SPARE, (one) => verified(one, scene, own))
-    .filter(explains)
-    .sort(byScore)
-    .slice(0, TOLD);
+  const held = (some: readonly Candidate[]): Candidate[] =>
+    distinct(some, TOLD + SPARE, (one) => verified(one, scene, own))
+      .filter(explains)
+      .sort(byScore)
+      .slice(0, TOLD);
+  const sure = held(ranked);
+  const found = sure.length > 0 ? sure : held(roughly(tried, scene, own).filter(explains));
   return { found, tried: tried.length };
 }

@@ -129,6 +129,7 @@ function reckon(input: Parsed, pad: Pad): BagCountFigures {
   const Y = yieldOf(input, pad);
   const n = wholeUnits('bags', withAllowance, Y, 'yield', pad);
   const made = pad.step('what they make', 'M = n × Y', { n, Y }, Y.times(n));
+  const overNet = pad.step('above the net volume', 'x = M − V', { M: made, V }, made.minus(V));
   const weight = pad.step('weight', 'G = n × B', { n, B }, B.times(n));
   const w = waterOf(input, pad);
   const water = pad.step('water', 'T = n × w', { n, w }, w.times(n));
@@ -145,7 +146,7 @@ function reckon(input: Parsed, pad: Pad): BagCountFigures {
     withAllowance,
     yield: Y,
     made,
-    overNet: made.minus(V),
+    overNet,
     weight,
     water,
     ...(wheelbarrow

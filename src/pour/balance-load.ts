@@ -294,6 +294,35 @@ function usedOf({ tickets, inTruck: k }: BalanceParsed, pad: Pad): Volume {
   return pad.step('used', 'U = S − k', { S, k }, S.minus(k));
 }
 
+/** What is in the truck and on its way. */
+function onHandOf(k: Volume, v: Volume, pad: Pad): Volume {
+  if (k.sign() === 0 || v.sign() === 0) return k.plus(v);
+  return pad.step('on hand', 'H = k + v', { k, v }, k.plus(v));
+}
+
+interface Called {
+  /** To call for as best known, and at the most. */
+  readonly C: Volume;
+  readonly G: Volume;
+  readonly N: Volume;
+}
+
+/** What the steps of the order make of it: the call, and what rounding down risks. */
+function inSteps(
+  { increment: i, left }: BalanceParsed,
+  { C, G, N }: Called,
+  pad: Pad,
+): Pick<BalanceLoadFigures, 'call' | 'leftOver' | 'roundedDown' | 'shortIfDown' | 'bareIfDown'> {
+  const high = some(G);
+  const Q = pad.step('to call, in whole steps', 'Q = ceil(max(G, 0) ÷ i) × i', { G, i }, high.upTo(i));
+  const E = pad.step('left over then', 'E = Q − C', { Q, C }, Q.minus(C));
+  const D = pad.step('rounded down', 'D = floor(max(C, 0) ÷ i) × i', { C, i }, some(C).downTo(i));
+  const X = pad.step('short then by up to', 'X = max(G, 0) − D', { G, D }, high.minus(D));
+  const A = left.area;
+  const F = pad.step('area without concrete then', 'F = A × X ÷ N', { A, X, N }, A.times(X.over(N)));
+  return { call: Q, leftOver: E, roundedDown: D, shortIfDown: X, bareIfDown: F };
+}
+
 function reckon(input: BalanceParsed, pad: Pad): BalanceLoadFigures {
   const { increment: i, minimumLoad, done, left, inTruck, onTheWay } = input;
   const a = within('areaWithin', input, pad);
@@ -310,18 +339,29 @@ function reckon(input: BalanceParsed, pad: Pad): BalanceLoadFigures {
     { U, M: M.volume },
     above(U, M.volume),
   );
-  const overrun = above(U, P);
+  const planned = { B: done.area, p: td };
+  const overrun = M.real
+    ? pad.step('used above what was planned', 'o = U ÷ (B × p) − 1', { U, ...planned }, above(U, P))
+    : waste;
+  const { volume: placed } = M;
+  const base = M.real
+    ? pad.step(
+        'in place above what was planned',
+        'b = M ÷ (B × p) − 1',
+        { M: placed, ...planned },
+        above(placed, P),
+      )
+    : undefined;
   const { needed, within: r } = needOf(input, U, M, td, { a, h, y }, pad);
   const N = inUnit(needed);
   const none = N.minus(N);
-  const H = inUnit((inTruck ?? none).plus(onTheWay ?? none));
+  const H = onHandOf(inUnit(inTruck ?? none), inUnit(onTheWay ?? none), pad);
   const expected = pad.step('to call for', 'C = N − H', { N, H }, N.minus(H));
   const L = pad.step('at the least', 'L = N × (1 − r) − H', { N, r, H }, N.minus(N.times(r)).minus(H));
   const G = pad.step('at the most', 'G = N × (1 + r) − H', { N, r, H }, N.plus(N.times(r)).minus(H));
   const [low, high] = [some(L), some(G)];
-  const call = high.upTo(i);
-  const roundedDown = some(expected).downTo(i);
-  const shortIfDown = high.minus(roundedDown);
+  const steps = inSteps(input, { C: expected, G, N }, pad);
+  const { call } = steps;
   const when = timing(input, H, call.sign() > 0, pad);
   const verdict = verdictOf(expected, G, when.callIn);
   heedWaste(U, M, a, y, waste, pad);
@@ -335,7 +375,7 @@ function reckon(input: BalanceParsed, pad: Pad): BalanceLoadFigures {
     used: U,
     measured: M.volume,
     waste,
-    ...(M.real ? { baseOverrun: above(M.volume, P) } : {}),
+    ...(base ? { baseOverrun: base } : {}),
     overrun,
     needed: N,
     onHand: H,
@@ -343,11 +383,7 @@ function reckon(input: BalanceParsed, pad: Pad): BalanceLoadFigures {
     low,
     high,
     within: r,
-    call,
-    leftOver: call.minus(expected),
-    roundedDown,
-    shortIfDown,
-    bareIfDown: left.area.times(shortIfDown.over(N)),
+    ...steps,
     ...when,
     verdict,
   };

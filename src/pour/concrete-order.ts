@@ -67,7 +67,7 @@ export interface PublishedAllowance {
   /** What is added to the net volume. */
   readonly allowance: Quantity<'ratio'>;
   /** What it is given for, where the text says. */
-  readonly pour?: string;
+  readonly pour?: 'slabs' | 'footings, columns and beams';
   /** The largest order it is given for, where the text says. */
   readonly upTo?: Quantity<'volume'>;
   /** Where it stands. */
@@ -224,12 +224,16 @@ function balanceOf(
   loads: readonly Volume[],
   split: LoadSplit,
   { truckCapacity, increment }: Parsed,
+  pad: Pad,
 ): Pick<ConcreteOrderFigures, 'firm' | 'balance' | 'shortOfTruck'> {
   const last = loads.at(-1) as Volume;
-  const short = fullTruck(order, truckCapacity, increment).minus(last);
+  const q = fullTruck(order, truckCapacity, increment);
+  const short = q.minus(last);
   if (split !== 'full-first' || short.sign() <= 0) return {};
+  pad.step('room left in the last truck', 'e = q − r', { q, r: last }, short);
   if (loads.length === 1) return { shortOfTruck: short };
-  return { firm: order.minus(last), balance: last, shortOfTruck: short };
+  const firm = pad.step('certain, in full trucks', 'F = O − r', { O: order, r: last }, order.minus(last));
+  return { firm, balance: last, shortOfTruck: short };
 }
 
 function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
@@ -240,6 +244,7 @@ function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
   const even = order.compareTo(withAllowance) === 0;
   const formula = even ? 'O = W' : 'O = ceil(W ÷ i) × i';
   pad.step('order, rounded up to whole increments', formula, { W: withAllowance, i }, order);
+  const overNet = pad.step('above the net volume', 'x = O − V', { O: order, V: net }, order.minus(net));
   const { loads, split } = splitOf(order, input, pad);
   const over = heedRounding({ net, withAllowance, order }, input, pad);
   heed(input, bare, loads, over, pad);
@@ -249,10 +254,10 @@ function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
     withAllowance,
     net,
     ...(elements ? { elements } : {}),
-    overNet: order.minus(net),
+    overNet,
     loadCount: wholeNumber(loads.length),
     loads,
-    ...balanceOf(order, loads, split, input),
+    ...balanceOf(order, loads, split, input, pad),
     split,
     ...(minimumLoad ? { loadsBelowMinimum: wholeNumber(below) } : {}),
     publishedAllowances: PUBLISHED(),

@@ -33,7 +33,12 @@ export function fullFirst(order: Volume, capacity: Volume, increment: Volume, pa
   const n = loadCount(order, truck, pad);
   const full = Math.round(order.downTo(truck).over(truck).toNumber(':1'));
   const loads: Volume[] = Array.from({ length: full }, () => truck);
-  if (n > full) loads.push(order.minus(truck.times(wholeNumber(full))));
+  if (n > full) {
+    const rest = order.minus(truck.times(wholeNumber(full)));
+    if (full > 0)
+      pad.step('last load', 'r = O − (n − 1) × q', { O: order, n: wholeNumber(n), q: truck }, rest);
+    loads.push(rest);
+  }
   return loads;
 }
 

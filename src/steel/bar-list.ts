@@ -179,15 +179,46 @@ function buy(bars: readonly BarMark[], { stock, step }: Buying): Bought {
   return { bars: firstFitBars(list, capacity), least: Math.ceil(all / capacity) };
 }
 
+/** A sum of more products than this is no line that anybody checks. */
+const MOST_TERMS = 8;
+
+/** How the length of a size comes about. */
+function noteLength(bar: AnyBarSize, own: readonly BarMark[], T: Length, pad: Pad): void {
+  if (own.length > MOST_TERMS) return;
+  const alone = own.length === 1;
+  const values: Record<string, Quantity> = {};
+  const products = own.map(({ count, length: l }, i) => {
+    const [n, each] = alone ? ['n', 'l'] : [`n${i + 1}`, `l${i + 1}`];
+    values[n as string] = count;
+    values[each as string] = l;
+    return `${n} × ${each}`;
+  });
+  pad.step(say`length of ${{ bar }}`, `T = ${products.join(' + ')}`, values, T);
+}
+
+/** Where the bars that are bought are the fewest that so much length can be cut from. */
+function noteLeast(bar: AnyBarSize, { bars }: Bought, T: Length, S: Length, pad: Pad): void {
+  const least = canonicalValue(T).div(canonicalValue(S)).ceil();
+  if (!least.equals(bars)) return;
+  pad.step(
+    say`${{ bar }} to buy, the fewest for that length`,
+    'n = ceil(T ÷ S)',
+    { T, S },
+    wholeNumber(bars),
+  );
+}
+
 /** Length, weight and bars to buy by size. */
 function sizeTotals(bars: readonly BarMark[], buying: Buying, pad: Pad): SizeTotal[] {
   return bySize(new Set(bars.map((b) => b.bar))).map((bar): SizeTotal => {
     const own = bars.filter((b) => b.bar === bar);
     const T = own.reduce((sum, b) => sum.plus(b.totalLength), nothing(bars));
+    noteLength(bar, own, T, pad);
     const u = weightOf(bar);
     const weight = pad.step(say`weight of ${{ bar }}`, 'M = T × u', { T, u }, T.times(u));
     const bought = buy(own, buying);
     const { stock: stockLength, laps } = buying;
+    noteLeast(bar, bought, T, stockLength, pad);
     return {
       bar,
       barsToBuy: wholeNumber(bought.bars),

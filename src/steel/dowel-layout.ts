@@ -284,6 +284,14 @@ function countDowels(input: Parsed, { spacing: s }: Dowel, pad: Pad): { n: Quant
   return { n: pad.step('dowels', 'n = ceil((J − 2 × c) ÷ s) + 1', { J, c, s }, n), c };
 }
 
+/** What lies between two of them where they are spread evenly. */
+function evenly(J: Length, c: Length, n: Quantity<'count'>, pad: Pad): { evenSpacing?: Length } {
+  const gaps = n.minus(ONE());
+  if (gaps.sign() <= 0) return {};
+  const even = J.minus(c.times(TWO())).over(gaps);
+  return { evenSpacing: pad.step('spread evenly', 'e = (J − 2 × c) ÷ (n − 1)', { J, c, n }, even) };
+}
+
 interface Drilled {
   readonly embedment: Length;
   readonly hole: Length;
@@ -368,11 +376,10 @@ function reckon(input: Parsed, pad: Pad): DowelLayoutFigures {
   const baskets = input.placing === 'basket' ? basketsOf(input, pad) : undefined;
   if (ties) heedTies(input, pad);
   else pad.caution(cautions.dowelsAligned);
-  const gaps = n.minus(ONE());
   return {
     dowels: n,
     ...dowel,
-    ...(gaps.sign() > 0 ? { evenSpacing: input.joint.minus(c.times(TWO())).over(gaps) } : {}),
+    ...evenly(input.joint, c, n, pad),
     endDistance: c,
     weight,
     cover,

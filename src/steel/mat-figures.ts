@@ -40,6 +40,7 @@ function noteLines(even: Length, lines: Count, spacing: Length | undefined, rule
   const w = even.times(lines.minus(ONE()));
   const what = 'lines over a distance w less the covers';
   pad.step(what, 'n = ceil(w ÷ s) + 1', { w, s: spacing }, lines);
+  if (lines.greaterThan(ONE())) pad.step('spaced evenly', 'e = w ÷ (n − 1)', { w, n: lines }, even);
 }
 
 interface Way {
@@ -73,6 +74,13 @@ function linesFigure({ placed, rule, bar, spacing }: Way, ground: Ground, pad: P
   return { lines, evenSpacing: even, clearSpacing: clear };
 }
 
+/** Where every line crosses every other, as over a rectangle, the product tells it. */
+function crossingsOf(i: Count, m: Count, n: Count, pad: Pad): Count {
+  if (canonicalValue(m).times(canonicalValue(n)).equals(canonicalValue(i)))
+    pad.step('crossings', 'i = m × n', { m, n }, i);
+  return i;
+}
+
 /** Every crossing at a foot or more both ways, every other one below. */
 function tiesOf(crossings: Count, along: MatLines, across: MatLines, pad: Pad): Count {
   const foot = FOOT.like(along.evenSpacing);
@@ -99,7 +107,7 @@ export function matFigures({ mat, rule, placed }: Laid, apart: Length, ground: G
     ground,
     pad,
   );
-  const crossings = wholeNumber(placed.crossings);
+  const crossings = crossingsOf(wholeNumber(placed.crossings), along.lines, across.lines, pad);
   const supports = bounded('supports', () =>
     supportsUnder(rule, meters(apart), [rule.along.degrees, rule.across.degrees]),
   );

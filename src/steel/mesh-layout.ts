@@ -109,7 +109,8 @@ function reckonRectangle(input: ParsedRectangle, pad: Pad): MeshLayoutFigures {
     { l, w },
     l.over(w.minus(l)).in('%'),
   );
-  return { ...figures, sideLap: l, area: L.times(W), lapAllowance };
+  const area = pad.step('area to cover', 'A = L × W', { L, W }, L.times(W));
+  return { ...figures, sideLap: l, area, lapAllowance };
 }
 
 const rectangleInput = (): Field<ParsedRectangle> =>

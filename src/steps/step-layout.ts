@@ -90,6 +90,10 @@ function work(job: Job, best: StepLayoutFigures, pad: Pad): void {
   pad.step('fall of a tread', 'f = p × t', { p, t }, best.treadFall);
   pad.step('two risers and a tread', 'S = 2 × r + t', { r, t }, best.twoRisersAndTread);
   pad.step('riser and tread', 'S = r + t', { r, t }, best.riserAndTread);
+  pad.step('riser times tread', 'X = r × t', { r, t }, best.riserTimesTread);
+  const { treadFall: f, riserForm } = best;
+  if (k.sign() > 0)
+    pad.step('form of a riser, its tread falling to the front', 'F = r − f', { r, f }, riserForm);
 }
 
 function landingFall(input: StepLayoutParsed, pitch: Slope, pad: Pad): Length {
