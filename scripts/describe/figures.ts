@@ -37,6 +37,22 @@ function quantity(dimensions: readonly string[], { defs }: Making): Node {
   return { $ref: `#/$defs/${name}`, ...(dimensions.length === 1 ? { 'x-dimension': dimensions[0] } : {}) };
 }
 
+/** Words as data: a sentence in English with places, and what stands in them. */
+const WORDS: Node = {
+  title: 'Words',
+  type: 'object',
+  properties: {
+    says: { title: 'English', description: 'With places in braces.', type: 'string' },
+    params: { title: 'What stands in the places', type: 'object' },
+  },
+  required: ['says'],
+};
+
+function wordsAsData({ defs }: Making): Node {
+  defs['words'] = WORDS;
+  return { $ref: '#/$defs/words' };
+}
+
 const nameOf = (type: ts.Type): string | undefined => {
   const name = (type.aliasSymbol ?? type.symbol)?.name;
   return name?.startsWith('__') ? undefined : name;
@@ -99,6 +115,7 @@ function schemaOf(type: ts.Type, making: Making): Node {
     const [element] = checker.getTypeArguments(kind as ts.TypeReference);
     return { type: 'array', ...(element ? { items: schemaOf(element, making) } : {}) };
   }
+  if (kind && nameOf(kind) === 'Words') return wordsAsData(making);
   return kind ? record(kind, making) : {};
 }
 

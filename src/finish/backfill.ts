@@ -108,10 +108,19 @@ export interface BackfillInput {
   readonly freezes?: boolean;
 }
 
+/** What published rates of seed are for, and who says so. */
+export type SeedPublished =
+  | 'Kentucky bluegrass (Cornell)'
+  | 'perennial ryegrass (Cornell)'
+  | 'tall fescue (Cornell)'
+  | 'Kentucky bluegrass, home lawns (Minnesota)'
+  | 'bluegrass with fine fescue or ryegrass (Minnesota)'
+  | 'permanent grass (York County)';
+
 /** What published texts give for seed, on an area. */
 export interface PublishedSeeding {
   /** What is sown, and who says so. */
-  readonly of: string;
+  readonly of: SeedPublished;
   /** The lower end. */
   readonly least: Quantity<'mass-per-area'>;
   /** The upper end. */

@@ -140,7 +140,7 @@ export interface PowderNeeded {
 /** What published texts give for curing compound. */
 export interface PublishedCoverage {
   /** Who asks it. */
-  readonly of: string;
+  readonly of: 'UFGS 03372, two coats' | 'AASHTO M148, as tested' | 'Virginia, pavements';
   /** The area that {@link PublishedCoverage.measure} covers, all coats together. */
   readonly covers: Quantity<'area'>;
   /** The measure. */

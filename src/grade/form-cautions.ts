@@ -3,7 +3,7 @@ import { type Paired, paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import { CLOSED_FORM, type Source } from '../reckoning/source';
-import { NO_WORDS, say } from '../reckoning/words';
+import { NO_WORDS, say, type Words } from '../reckoning/words';
 import { IRC_FILL } from './form-sources';
 
 /** The deepest that clean fill under a slab may be without approval. */
@@ -24,7 +24,7 @@ export const fallNotMet = (name: string, limit: Slope, actual: Slope): Caution =
 export const steepForms = (
   limit: Slope,
   actual: Slope,
-  names: readonly string[],
+  names: readonly Words[],
   source: Source,
 ): Caution => ({
   code: 'forms-too-steep',

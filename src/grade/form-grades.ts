@@ -16,6 +16,7 @@ import { choice, fields, label, list, maybe, quantity } from '../reckoning/field
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { all, anyOf, given, notBoth } from '../reckoning/together';
+import type { Words } from '../reckoning/words';
 import * as faults from './faults';
 import * as cautions from './form-cautions';
 import { type FallFigure, fallFigures, planeFigures } from './form-falls';
@@ -150,7 +151,7 @@ export interface FormGradesFigures {
   /** Cut times the area of each stake, where areas are given. */
   readonly cutVolume?: Quantity<'volume'>;
   /** What decides the sought plane: the conditions that bind. */
-  readonly binding: readonly string[];
+  readonly binding: readonly Words[];
   /** Diagonal of the rectangle: both must come to this. */
   readonly diagonal?: Quantity<'length'>;
   /** Diagonal between batter-board corners. */
@@ -187,7 +188,7 @@ function refuseSameStakes(stakes: readonly ParsedStake[]): void {
 interface Settled {
   readonly elevation: Elevation;
   readonly plane?: Plane;
-  readonly binding: readonly string[];
+  readonly binding: readonly Words[];
 }
 
 /** The most slope: given, or by use. */
@@ -236,7 +237,7 @@ function sought(input: Parsed, pad: Pad): Settled {
     most,
   });
   const { steepest } = planeFigures(plane, pad.system);
-  const because = binding.filter((name) => !name.startsWith('level along'));
+  const because = binding.filter(({ says }) => !says.startsWith('level along'));
   if (steeper) pad.caution(cautions.steepForms(most, steepest, because, source));
   return { elevation: onPlane(plane), plane, binding };
 }

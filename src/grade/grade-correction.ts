@@ -19,7 +19,7 @@ import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { all, anyOf, filled, given } from '../reckoning/together';
-import { say } from '../reckoning/words';
+import { say, sentenceOf, type Words } from '../reckoning/words';
 import {
   type ConcreteStage,
   type CorrectionStepFigure,
@@ -159,9 +159,9 @@ export interface GradeCorrectionFigures {
   /** Each sill after the correction, in the order given. */
   readonly sills: readonly SillAfterFigure[];
   /** What the correction is decided by. */
-  readonly binding: readonly string[];
+  readonly binding: readonly Words[];
   /** What stands in the way, where nothing will do: needs, limits, and the spots that are held. */
-  readonly blockedBy: readonly string[];
+  readonly blockedBy: readonly Words[];
   /** The check of the corrected surface. */
   readonly after: {
     /** The gravest that is still found. */
@@ -214,7 +214,7 @@ function sought(job: CorrectionJob, looker: Looker, input: Parsed): Sought {
     return { outcome: { moves: found.moves, blocks: [], after }, needs: found.needs };
   }
   const { names, contradiction } = blockedBy(job, job.needs);
-  if (contradiction) return refuse('', faults.noSolution(names));
+  if (contradiction) return refuse('', faults.noSolution(names.map(sentenceOf)));
   return { outcome: { moves: NONE, blocks: names, after: looker.check(NONE).figures }, needs: job.needs };
 }
 

@@ -18,6 +18,7 @@ import type { Fault } from '../quantity/input-error';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { type Limit, withinLimit } from '../reckoning/limits';
+import { distinct, say, type Words } from '../reckoning/words';
 import { conflictAmong } from '../solve/conflict';
 import { type Cost, type Kinks, type Least, leastOf, type Row } from '../solve/kinks';
 import { smallestOf } from '../solve/smallest';
@@ -71,7 +72,7 @@ export interface Asked {
 export interface SoughtPlane {
   readonly plane: Plane;
   /** What the plane touches. */
-  readonly binding: readonly string[];
+  readonly binding: readonly Words[];
   /** Whether what must hold is steeper than the most. */
   readonly steeper: boolean;
 }
@@ -297,7 +298,7 @@ const dot = (weights: Weights, [h, b, c]: Values): Decimal =>
   weights[0].times(h).plus(weights[1].times(b)).plus(weights[2].times(c));
 
 /** What the plane touches, what must hold first. */
-function bindingOf({ conditions, stakes, most }: Problem, values: Values): string[] {
+function bindingOf({ conditions, stakes, most }: Problem, values: Values): Words[] {
   const touches = (weights: Weights, level: Decimal | undefined): boolean =>
     level !== undefined && dot(weights, values).minus(level).abs().lessThan(STRAY);
   const met = conditions.filter(
@@ -306,12 +307,12 @@ function bindingOf({ conditions, stakes, most }: Problem, values: Values): strin
   const level = [values[1].abs().lessThan(STRAY), values[2].abs().lessThan(STRAY)];
   const steepest = steepness(values).minus(most).abs().lessThan(most.times(NEARLY));
   return [
-    ...met.filter(({ fixed }) => fixed).map(({ name }) => name),
-    ...met.filter(({ fixed }) => !fixed).map(({ name }) => name),
-    ...stakes.filter((s) => touches(s.weights, s.ground)).map(({ name }) => `ground at ${name}`),
-    ...(level[0] ? ['level along x'] : []),
-    ...(level[1] ? ['level along y'] : []),
-    ...(steepest ? ['the most slope'] : []),
+    ...met.filter(({ fixed }) => fixed).map(({ name }) => say`${{ name }}`),
+    ...met.filter(({ fixed }) => !fixed).map(({ name }) => say`${{ name }}`),
+    ...stakes.filter((s) => touches(s.weights, s.ground)).map(({ name }) => say`ground at ${{ name }}`),
+    ...(level[0] ? [say`level along x`] : []),
+    ...(level[1] ? [say`level along y`] : []),
+    ...(steepest ? [say`the most slope`] : []),
   ];
 }
 
@@ -353,7 +354,7 @@ export function soughtPlane(asked: Asked): SoughtPlane {
   const [h, b, c] = withHeight(problem, values);
   return {
     plane: { at: { x: o.x, y: o.y, z: o.z.plus(h) }, p: b.neg(), q: c.neg() },
-    binding: [...new Set(bindingOf(problem, [h, b, c]))],
+    binding: distinct(bindingOf(problem, [h, b, c])),
     steeper,
   };
 }

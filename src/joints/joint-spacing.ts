@@ -27,7 +27,7 @@ import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckon
 import { PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH } from '../reckoning/source';
-import { say } from '../reckoning/words';
+import { say, type Words } from '../reckoning/words';
 import * as cautions from './cautions';
 import { JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { isLargeStone, isThreeQuarterStone, nominally, nominallyAtLeast, nominallyAtMost } from './nominal';
@@ -97,7 +97,7 @@ export interface JointSpacingFigures {
   /** Depth of the joint as it is made; sawn, a quarter of the greatest thickness and at least 1 in. */
   readonly depth: Quantity<'length'>;
   /** Why the governing rule governs. */
-  readonly because: string;
+  readonly because: Words;
   /** What each published source gives for the spacing, those that disagree included. */
   readonly spacings: readonly SpacingBySource[];
   /** The depth by each way of cutting or forming a joint, and by sources that disagree. */
@@ -188,7 +188,7 @@ interface Applied {
   readonly rule: GoverningRule;
   readonly symbol: string;
   readonly spacing: Length;
-  readonly because: string;
+  readonly because: Words;
 }
 
 function appliedRules(input: Parsed, byThickness: Length, byShape: Length | undefined): Applied[] {
@@ -197,24 +197,24 @@ function appliedRules(input: Parsed, byThickness: Length, byShape: Length | unde
       rule: 'thickness',
       symbol: 'b',
       spacing: byThickness,
-      because: 'the multiple of the thickness for this slump and aggregate is the tightest rule',
+      because: say`the multiple of the thickness for this slump and aggregate is the tightest rule`,
     },
     {
       rule: 'maximum',
       symbol: 'c',
       spacing: ACI_CAP.like(input.thickness),
-      because: 'ACI 302.1R-96, as quoted, allows no more',
+      because: say`ACI 302.1R-96, as quoted, allows no more`,
     },
   ];
   const { use, maximum } = input;
-  const because = 'the panel would be too long for its width';
+  const because = say`the panel would be too long for its width`;
   if (byShape) rules.push({ rule: 'panel shape', symbol: 'p', spacing: byShape, because });
   if (use === 'walk' || use === 'curb') {
     const spacing = EVERY[use].like(input.thickness);
-    rules.push({ rule: use, symbol: 'w', spacing, because: 'the guide specification sets this interval' });
+    rules.push({ rule: use, symbol: 'w', spacing, because: say`the guide specification sets this interval` });
   }
   if (maximum)
-    rules.push({ rule: 'plans', symbol: 'x', spacing: maximum, because: 'the plans allow no more' });
+    rules.push({ rule: 'plans', symbol: 'x', spacing: maximum, because: say`the plans allow no more` });
   return rules;
 }
 
@@ -331,7 +331,7 @@ function reckon(given: Given, pad: Pad): JointSpacingFigures {
  * const { figures } = jointSpacing({ thickness: '5 in', aggregateSize: '1 in', slump: '4 in' });
  * figures.spacing.format(); // '12.5 ft'
  * figures.depth.format(); // '1.25 in'
- * figures.because; // 'the multiple of the thickness for this slump and aggregate is the tightest rule'
+ * figures.because.says; // 'the multiple of the thickness for this slump and aggregate is the tightest rule'
  * ```
  */
 export const jointSpacing: Calculation<JointSpacingInput, JointSpacingFigures> = /*#__PURE__*/ define({

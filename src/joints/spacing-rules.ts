@@ -9,6 +9,7 @@ import { lesserOfPair, paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import { CSA_CONTROL_JOINTS, type Source } from '../reckoning/source';
+import { type Saying, say, type Words, wordsOf } from '../reckoning/words';
 import { depthBy, JOINT_METHODS, type JointMethod } from './joint-depth';
 import { isLargeStone, isThreeQuarterStone, nominally, nominallyAtLeast, nominallyAtMost } from './nominal';
 import {
@@ -39,7 +40,7 @@ export type JointUse = 'slab' | 'walk' | 'curb';
 /** What one source gives for the spacing. */
 export interface SpacingBySource {
   /** The rule in a few words. */
-  readonly rule: string;
+  readonly rule: Words;
   /** Title of the source. */
   readonly source: string;
   /** The farthest apart by this source. */
@@ -51,7 +52,7 @@ export interface SpacingBySource {
 /** A depth by one way of cutting or forming the joint, or by one source. */
 export interface DepthBySource {
   /** The way of cutting or forming it, or the rule in a few words. */
-  readonly rule: string;
+  readonly rule: Words;
   /** Title of the source. */
   readonly source: string;
   /** How deep; the shallower end, where the source gives a range. */
@@ -88,8 +89,8 @@ const least = (a: Length, b: Length): Length => (b.lessThan(a) ? b : a);
 const isMetric = (l: Length): boolean => systemOfQuantity(l) === 'metric';
 const asGiven = (l: Length): Length => l.in(isMetric(l) ? 'm' : 'ft');
 
-const row = (rule: string, source: Source, spacing: Length, closer?: Length): SpacingBySource => ({
-  rule,
+const row = (rule: Saying, source: Source, spacing: Length, closer?: Length): SpacingBySource => ({
+  rule: wordsOf(rule),
   source: nameOf(source),
   spacing,
   ...(closer ? { least: closer } : {}),
@@ -135,8 +136,8 @@ const MCGRAW_LOW = 4;
 function mcgraw({ thickness: t, slump, aggregateSize }: Asked): SpacingBySource {
   // This source counts stone of 3/4 in as the larger, others as the smaller.
   const wet = isLargeStone(aggregateSize) || isThreeQuarterStone(aggregateSize) ? 30 : 24;
-  const slumps = told(t, ['3 to 5 in', '4 in'], ['75 to 125 mm', '100 mm']);
-  const rule = `${wet} times at ${slumps[0]} of slump, 36 times under ${slumps[1]}`;
+  const [from, to, low] = [3, 5, 4].map((n) => inches(t, n)) as [Length, Length, Length];
+  const rule = say`${{ wet }} times at ${{ from }} to ${{ to }} of slump, 36 times under ${{ low }}`;
   if (!nominallyAtLeast(slump, MCGRAW_FROM)) return row(rule, MCGRAW_JOINTS, asGiven(times(t, 36)));
   const [most, closer] = [asGiven(times(t, 36)), asGiven(times(t, wet))];
   return !nominallyAtLeast(slump, MCGRAW_LOW)
@@ -146,11 +147,8 @@ function mcgraw({ thickness: t, slump, aggregateSize }: Asked): SpacingBySource 
 
 /** Its metric edition rounds to tenths of a meter, from memory. */
 function airfield(t: Length): SpacingBySource {
-  const rule = told(
-    t,
-    'by thickness: under 9 in, 9 to 12 in, over 12 in',
-    'by thickness: under 225 mm, 225 to 300 mm, over 300 mm',
-  );
+  const [thin, thick] = [inches(t, 9), inches(t, 12)];
+  const rule = say`by thickness: under ${{ thin }}, ${{ thin }} to ${{ thick }}, over ${{ thick }}`;
   const [near, far] = [told(t, '15 ft', '4.6 m'), told(t, '20 ft', '6.1 m')].map(length) as [Length, Length];
   if (!nominallyAtLeast(t, 9)) return row(rule, UFC_AIRFIELDS, near, length(told(t, '12.5 ft', '3.8 m')));
   return !nominallyAtMost(t, 12) ? row(rule, UFC_AIRFIELDS, far) : row(rule, UFC_AIRFIELDS, far, near);
@@ -168,13 +166,13 @@ function tables(t: Length): SpacingBySource[] {
 /** What limits of panel shape make of a width. */
 function shapes(w: Length): SpacingBySource[] {
   const by = (text: string, source: Source): SpacingBySource =>
-    row(`panels of ${text} at most`, source, asGiven(w.times(ratio(text))));
-  const square = (isMetric(w) ? area('56 m2') : area('600 ft2')).over(w);
+    row(say`panels of ${{ shape: text }} at most`, source, asGiven(w.times(ratio(text))));
+  const most = area(told(w, '600 ft2', '56 m2'));
   return [
     by('1.25:1', ARMY_SLAB_PANELS),
     by('1.5:1', MCGRAW_JOINTS),
     by('2:1', TAPER_WIDTH),
-    row(told(w, 'panels of 600 ft2 at most', 'panels of 56 m2 at most'), ARMY_SLAB_PANELS, asGiven(square)),
+    row(say`panels of ${{ most }} at most`, ARMY_SLAB_PANELS, asGiven(most.over(w))),
   ];
 }
 
@@ -187,27 +185,21 @@ export const CAPPED_FROM = 8;
 /** What the sources that stop at 15 ft give. */
 function capped(t: Length): SpacingBySource[] {
   const cap = OTHER_CAP.like(t);
-  const most = told(t, 'at most 15 ft', 'at most 4.5 m');
   const upTo = (n: number): Length => least(asGiven(times(t, n)), cap);
   const thin = !nominallyAtLeast(t, 6);
   const rows = [
-    row(`24 times, ${most}`, POOL_DECK_JOINTS, upTo(24)),
-    row(`24 to 36 times, ${most}`, CURVED_JOINTS, upTo(36), upTo(24)),
-    row(
-      told(t, 'slabs no wider than 15 ft', 'slabs no wider than 4.5 m'),
-      JOINT_LAYOUT_RULES,
-      cap,
-      lesserOfPair(OTHER_CAP),
-    ),
+    row(say`24 times, at most ${{ cap }}`, POOL_DECK_JOINTS, upTo(24)),
+    row(say`24 to 36 times, at most ${{ cap }}`, CURVED_JOINTS, upTo(36), upTo(24)),
+    row(say`slabs no wider than ${{ cap }}`, JOINT_LAYOUT_RULES, cap, lesserOfPair(OTHER_CAP)),
     thin
-      ? row(told(t, 'pavements under 6 in', 'pavements under 150 mm'), PAVEMENT_JOINTING, cap)
+      ? row(say`pavements under ${{ thick: inches(t, 6) }}`, PAVEMENT_JOINTING, cap)
       : row('pavements', PAVEMENT_JOINTING, feet(t, 20), cap),
   ];
   if (nominallyAtLeast(t, 10)) return rows;
   return [
     ...rows,
-    row(`24 times on granular base, ${most}`, PAVEMENT_LAYOUT, upTo(24)),
-    row(`21 times on treated base, ${most}`, PAVEMENT_LAYOUT, upTo(21)),
+    row(say`24 times on granular base, at most ${{ cap }}`, PAVEMENT_LAYOUT, upTo(24)),
+    row(say`21 times on treated base, at most ${{ cap }}`, PAVEMENT_LAYOUT, upTo(21)),
   ];
 }
 
@@ -225,7 +217,7 @@ export function spacingBySource(asked: Asked): SpacingBySource[] {
   const rows = [
     row('24 to 36 times', ACI_302_JOINTS, least(t36, ACI_CAP.like(t)), least(t24, ACI_CAP.like(t))),
     row(
-      told(t, '24 to 36 times, at most 16.4 ft', '24 to 36 times, at most 5 m'),
+      say`24 to 36 times, at most ${{ cap: CSA_CAP().in(told(t, 'ft', 'm')) }}`,
       CSA_CONTROL_JOINTS,
       least(t36, CSA_CAP()),
       least(t24, CSA_CAP()),
@@ -242,8 +234,8 @@ export function spacingBySource(asked: Asked): SpacingBySource[] {
   return all.map((one) => inFamily(t, one));
 }
 
-const depthRow = (rule: string, source: Source, depth: Length, most?: Length): DepthBySource => ({
-  rule,
+const depthRow = (rule: Saying, source: Source, depth: Length, most?: Length): DepthBySource => ({
+  rule: wordsOf(rule),
   source: nameOf(source),
   depth,
   ...(most ? { most } : {}),

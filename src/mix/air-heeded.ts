@@ -36,6 +36,6 @@ export function heedAir(air: Ratio | undefined, asked: AirAsked, pad: Pad): bool
     const caution = scales && isEntrapped(air) ? cautions.noAir : cautions.littleAir;
     pad.caution(caution(when, minimum, air, source));
   }
-  if (maximum && air?.greaterThan(maximum)) pad.caution(cautions.muchAir(maximum, air, source));
+  if (maximum && air?.greaterThan(maximum)) pad.caution(cautions.muchAir(when, maximum, air, source));
   return pad.cautions.length === before;
 }

@@ -3,7 +3,7 @@ import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import { COMMON_PRACTICE, type Source } from '../reckoning/source';
-import { say } from '../reckoning/words';
+import { say, type Words } from '../reckoning/words';
 import {
   ACI_318,
   IRC_TROWELED_GARAGE,
@@ -27,6 +27,11 @@ export type When = 'offered' | 'delivered';
 
 const instead = (when: When): string =>
   when === 'offered' ? 'ask the supplier for the mix with air' : 'do not discharge it: call the plant';
+
+const LESS_AIR: Words = { says: 'Ask for the mix with less of it' };
+const TEST_AGAIN: Words = {
+  says: 'Have another portion tested at once; as high again, call the plant before it is discharged',
+};
 
 export const noAir = (when: When, limit: Ratio, actual: Ratio, source: Source): Caution => ({
   code: 'no-air',
@@ -53,10 +58,10 @@ export const littleAir = (when: When, limit: Ratio, actual: Ratio, source: Sourc
   source,
 });
 
-export const muchAir = (limit: Ratio, actual: Ratio, source: Source): Caution => ({
+export const muchAir = (when: When, limit: Ratio, actual: Ratio, source: Source): Caution => ({
   code: 'much-air',
   severity: 'warning',
-  ...say`${{ actual }} of air is above ${{ limit }}: each point costs about a twentieth of the strength`,
+  ...say`${{ actual }} of air is above ${{ limit }}: each point costs about a twentieth of the strength. ${when === 'offered' ? LESS_AIR : TEST_AGAIN}`,
   limit,
   actual,
   source,
@@ -122,10 +127,15 @@ export const waterWillBreakLimit = (limit: Ratio, actual: Ratio): Caution => ({
   source: WATER_ADDED,
 });
 
-export const highSlump = (limit: Length, actual: Length): Caution => ({
+const BY_PLASTICIZER: Words = { says: 'Ask for it with a plasticizer in place of water' };
+const SLUMP_AGAIN: Words = {
+  says: 'Test another portion at once; as wet again, have the plant say whether a plasticizer makes it so, and send it back where none does',
+};
+
+export const highSlump = (when: When, limit: Length, actual: Length): Caution => ({
   code: 'high-slump',
   severity: 'warning',
-  ...say`a slump of ${{ actual }} is above ${{ limit }}: unless a plasticizer makes it so, it is water, which bleeds, shrinks and weakens the top`,
+  ...say`a slump of ${{ actual }} is above ${{ limit }}: unless a plasticizer makes it so, it is water, which bleeds, shrinks and weakens the top. ${when === 'offered' ? BY_PLASTICIZER : SLUMP_AGAIN}`,
   limit,
   actual,
   source: SLUMP_FLATWORK,
@@ -190,6 +200,15 @@ export const lowSlump = (limit: Length, actual: Length, ordered: Length): Cautio
   limit,
   actual,
   source: SLUMP_TOLERANCE,
+});
+
+export const strongerMix = (limit: Pressure, actual: Pressure): Caution => ({
+  code: 'stronger-mix',
+  severity: 'note',
+  ...say`the ticket says ${{ actual }}, more than a fifth above the ${{ limit }} that was ordered: it may be the load of another job. Ask the plant before it is discharged; a richer mix also stiffens sooner and shrinks more`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
 });
 
 export const slumpUnknown: Caution = {

@@ -95,12 +95,15 @@ export interface DeliveryTicketInput {
   readonly timeLimit?: QuantityInput<'time'>;
 }
 
+/** What may be asked of a load. */
+export type OrderedPart = 'strength' | 'air' | 'water to cement' | 'slump' | 'stone';
+
 /** Figures of {@link deliveryTicket}. */
 export interface DeliveryTicketFigures {
   /** Whether what was told is as ordered; left out where nothing of it was. */
   readonly asOrdered?: boolean;
   /** What was ordered and is not told: ask for it before discharge. */
-  readonly notTold?: readonly string[];
+  readonly notTold?: readonly OrderedPart[];
   /** Free water in the aggregate. */
   readonly aggregateWater?: Quantity<'mass'>;
   /** Water to cement as batched, with the water of the aggregate. */
@@ -133,6 +136,8 @@ const WET_SHORT = /*#__PURE__*/ paired('length', '2-1/2 in', '65 mm');
 const ONE = constant(() => ratio('1:1'));
 const NONE = constant(() => ratio('0%'));
 const SHORT = constant(() => ratio('98%'));
+/** A plant sends the next mix up; one so much stronger is another. */
+const A_FIFTH_MORE = constant(() => ratio('120%'));
 const WATER_DENSITY = constant(() => density('1000 kg/m3'));
 const waterDensity = ({ system }: Pad): Quantity<'density'> =>
   WATER_DENSITY().in(system === 'metric' ? 'kg/m3' : 'pcf');
@@ -301,11 +306,14 @@ function judgeMix(input: Parsed, pad: Pad): void {
   if (strength && ordered.strength && strength.lessThan(ordered.strength)) {
     pad.caution(cautions.weakMix('delivered', ordered.strength, strength, COMMON_PRACTICE));
   }
+  if (strength && ordered.strength?.times(A_FIFTH_MORE()).lessThan(strength)) {
+    pad.caution(cautions.strongerMix(ordered.strength, strength));
+  }
   const { minimumAir: minimum, maximumAir: maximum } = ordered;
   const scales = minimum !== undefined && !isEntrapped(minimum);
   heedAir(air, { minimum, maximum, scales, when: 'delivered', source: AIR_TOLERANCE }, pad);
   if (slump && ordered.slump && slump.greaterThan(ordered.slump)) {
-    pad.caution(cautions.highSlump(ordered.slump, slump));
+    pad.caution(cautions.highSlump('delivered', ordered.slump, slump));
   }
   if (slump && ordered.slump) heedStiff(slump, ordered.slump, pad);
   if (aggregateSize && ordered.aggregateSize && isOther(aggregateSize, ordered.aggregateSize)) {
@@ -366,8 +374,8 @@ function effectWanted(input: Parsed, { left, late }: Drum, pad: Pad): WaterEffec
 
 /** What was ordered: what of it is told, and what is not. */
 function orderTold({ ordered, cement, water, strength, air, slump, aggregateSize }: Parsed): {
-  readonly told: readonly string[];
-  readonly missing: readonly string[];
+  readonly told: readonly OrderedPart[];
+  readonly missing: readonly OrderedPart[];
 } {
   const asked = (
     [
@@ -378,7 +386,7 @@ function orderTold({ ordered, cement, water, strength, air, slump, aggregateSize
       ['stone', ordered.aggregateSize, aggregateSize],
     ] as const
   ).filter(([, wanted]) => wanted);
-  const names = (told: boolean): string[] =>
+  const names = (told: boolean): OrderedPart[] =>
     asked.filter(([, , actual]) => (actual !== undefined) === told).map(([name]) => name);
   return { told: names(true), missing: names(false) };
 }

@@ -3,7 +3,7 @@
  * that is offered is that.
  *
  * Each code and standard that speaks for the units of the job is shown. The strictest governs, or the one
- * that is named: `f = max(f₁, f₂, …)`, `w = min(w₁, w₂, …)`. Slump by the table of ACI 211.1: 3 in for slabs,
+ * that is named: `f = max(f₁, f₂, …)`, `w = min(w₁, w₂, …)`. Slump by the table of ACI 211.1: 1 in to 3 in for slabs,
  * and 1 in more where it is not vibrated.
  */
 
@@ -19,6 +19,7 @@ import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE, type Source } from '../reckoning/source';
+import type { Words } from '../reckoning/words';
 import type { Air } from './air';
 import { heedAir } from './air-heeded';
 import * as cautions from './cautions';
@@ -46,6 +47,7 @@ import {
   IRC_STRENGTH,
   PCA_CLASSES,
   SCALING_ANSWER,
+  SLUMP_TABLE,
   UFGS_AIR,
 } from './sources';
 import { MIX_STANDARDS, type MixBySource, type MixStandard, ruleName, rulesFor } from './standards';
@@ -99,12 +101,14 @@ export interface MixAskedFigures {
   readonly strengthClass?: string;
   /** Largest size of the stone. */
   readonly aggregateSize: Quantity<'length'>;
-  /** Air in all; left out where none is asked for. */
+  /** Air in all; left out where none is asked for, and none is too much. */
   readonly air?: Air;
   /** Water to cementitious material by mass, or less; left out where no source limits it. */
   readonly waterCement?: Quantity<'ratio'>;
   /** Slump as delivered, or less. */
   readonly slump: Quantity<'length'>;
+  /** The least slump that can be placed and closed. */
+  readonly leastSlump: Quantity<'length'>;
 }
 
 /** Figures of {@link mixRequirements}. */
@@ -114,9 +118,9 @@ export interface MixRequirementsFigures {
   /** Frost, water and salt: F0 does not freeze, F1 freezes while little wet, F2 wet, F3 wet and salted. */
   readonly frostClass: FrostClass;
   /** The rule that asks most strength. */
-  readonly strengthBy: string;
+  readonly strengthBy: Words;
   /** The rule that allows least water. */
-  readonly waterCementBy?: string;
+  readonly waterCementBy?: Words;
   /** Whether the mix that is offered will do, as far as it is told. */
   readonly offerFits?: boolean;
   /** What each code, standard or text asks; they disagree. */
@@ -129,7 +133,9 @@ type Ratio = Quantity<'ratio'>;
 
 const SLUMP_SLAB = paired('length', '3 in', '75 mm');
 const SLUMP_WALL = paired('length', '4 in', '100 mm');
+const SLUMP_LEAST = paired('length', '1 in', '25 mm');
 const BY_HAND = paired('length', '1 in', '25 mm');
+const NO_AIR = constant(() => ratio('0%'));
 const TROWELED_MOST = constant(() => ratio('3%'));
 
 function slumpFor({ use, vibrated }: Parsed, pad: Pad): Quantity<'length'> {
@@ -214,6 +220,10 @@ function airOf(rules: readonly MixBySource[], input: Parsed): Air | undefined {
   return airBy(first.airTarget && aimWithin(first.airTarget, minimum, maximum), minimum, maximum);
 }
 
+/** Nothing asks for air: then a hard trowel asks for little. */
+const troweledAir = ({ finish }: Parsed): Air | undefined =>
+  finish === 'hard-trowel' ? { minimum: NO_AIR(), maximum: TROWELED_MOST() } : undefined;
+
 interface Judged {
   readonly input: Parsed;
   readonly ask: MixAskedFigures;
@@ -228,7 +238,7 @@ function judgeTroweled(air: Quantity<'ratio'>, { finish }: Parsed, pad: Pad): bo
 }
 
 function judgeAir({ air }: Offer, { input, ask, frost, source }: Judged, pad: Pad): boolean {
-  if (!ask.air) return !air || judgeTroweled(air, input, pad);
+  if (!ask.air || ask.air.minimum.sign() === 0) return !air || judgeTroweled(air, input, pad);
   const { minimum, maximum } = ask.air;
   const scales = frost === 'F2' || frost === 'F3';
   return heedAir(air, { minimum, maximum, scales, when: 'offered', source }, pad);
@@ -247,7 +257,7 @@ function judge(offer: Offer, judged: Judged, rules: readonly Source[], pad: Pad)
     fits = false;
   }
   if (offer.slump?.greaterThan(ask.slump)) {
-    pad.caution(cautions.highSlump(ask.slump, offer.slump));
+    pad.caution(cautions.highSlump('offered', ask.slump, offer.slump));
     fits = false;
   }
   return fits;
@@ -273,6 +283,7 @@ const SOURCES: readonly Source[] = [
   UFGS_AIR,
   PCA_CLASSES,
   SCALING_ANSWER,
+  SLUMP_TABLE,
 ];
 
 const sourceOf = (rule: MixBySource | undefined): Source =>
@@ -294,7 +305,7 @@ function reckon(input: Parsed, pad: Pad): MixRequirementsFigures {
   const rules = governing(input, bySource, pad);
   const strong = tightest('strength', 'f', rules, (r) => r.strength, pad) as MixBySource;
   const dry = tightest('water to cement', 'w', rules, (r) => r.waterCement, pad);
-  const air = airOf(rules, input);
+  const air = airOf(rules, input) ?? troweledAir(input);
   const ask: MixAskedFigures = {
     strength: strong.strength as Quantity<'pressure'>,
     ...(strong.strengthClass ? { strengthClass: strong.strengthClass } : {}),
@@ -302,6 +313,7 @@ function reckon(input: Parsed, pad: Pad): MixRequirementsFigures {
     ...(air ? { air } : {}),
     ...(dry?.waterCement ? { waterCement: dry.waterCement } : {}),
     slump: slumpFor(input, pad),
+    leastSlump: SLUMP_LEAST.as(pad.system),
   };
   heedStone(input, pad);
   if (sulfate !== 'none') pad.caution(cautions.sulfateCement);

@@ -66,6 +66,15 @@ export const AIR_TABLE: Source = {
   fromMemory: false,
 };
 
+export const SLUMP_TABLE: Source = {
+  kind: 'published',
+  title:
+    'Materials for Civil and Construction Engineers (Mamlouk and Zaniewski), slumps quoted from ACI 211.1',
+  publisher: 'Pearson',
+  locator: 'table 7.7, slabs 1 in to 3 in, reinforced walls 1 in to 4 in',
+  fromMemory: false,
+};
+
 export const SLUMP_TOLERANCE: Source = {
   kind: 'published',
   title: 'Specification for ready-mixed concrete, ASTM C94: slump where a maximum is specified',

@@ -8,6 +8,7 @@ import { pressure, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import type { Source } from '../reckoning/source';
+import { NO_WORDS, say, type Words } from '../reckoning/words';
 import { type Air, airBySize, airOfCsa, airOfUfgs } from './air';
 import { type FrostClass, isExposed, type MixUse, type Sulfate, type Weathering } from './exposure';
 import {
@@ -46,15 +47,15 @@ const NAMES: Record<MixStandard, string> = {
 };
 
 /** A rule by its standard and its class. */
-export const ruleName = ({ standard, rule }: MixBySource): string =>
-  standard ? `${NAMES[standard]}, ${rule}` : rule;
+export const ruleName = ({ standard, rule }: MixBySource): Words =>
+  standard ? say`${{ standard: NAMES[standard] }}, ${{ rule }}` : rule;
 
 /** What one code, standard or text asks of the concrete. */
 export interface MixBySource {
   /** The code or standard; left out for a text that is shown for comparison only. */
   readonly standard?: MixStandard;
   /** The class, the cell or the words that it goes by. */
-  readonly rule: string;
+  readonly rule: Words;
   /** Title of the source. */
   readonly source: string;
   /** Least strength at 28 days. */
@@ -102,7 +103,7 @@ function strengthOf({ psi, mpa }: Limits, system: System): Quantity<'pressure'> 
 
 interface Row extends Limits {
   readonly standard?: MixStandard;
-  readonly rule: string;
+  readonly rule: Words;
   readonly source: Source;
   readonly air?: Air | undefined;
   readonly old?: true;
@@ -122,7 +123,7 @@ function irc({ use, weathering, frost }: Asked): Row {
   const place = open ? 'steps, porches and garage floors' : use === 'wall' ? 'exposed walls' : 'not exposed';
   return {
     standard: 'irc',
-    rule: `${place}, ${weathering} weathering`,
+    rule: say`${{ place }}, ${{ weathering }} weathering`,
     source: IRC_STRENGTH,
     psi: strengths[column] as number,
     air: frost === AIRLESS ? undefined : percentRange('5%', '7%'),
@@ -149,13 +150,20 @@ function aci(asked: Asked, air: Air | undefined): Row[] {
   const { frost, sulfate, tight, reinforced } = asked;
   const base = { standard: 'aci-318' as const, source: ACI_318 };
   const limits = frost === 'F3' && reinforced ? ACI_F3_REINFORCED : ACI[frost];
-  const steel = frost === 'F3' ? (reinforced ? ', reinforced' : ', plain') : '';
-  const rows: Row[] = [{ ...base, rule: `class ${frost}${steel}`, ...limits, air }];
+  const steel = frost === 'F3' ? (reinforced ? say`, reinforced` : say`, plain`) : NO_WORDS;
+  const rows: Row[] = [{ ...base, rule: say`class ${{ name: frost }}${steel}`, ...limits, air }];
   if (sulfate !== 'none') {
     const { name, ...of } = ACI_SULFATE[sulfate];
-    rows.push({ ...base, rule: `class ${name}`, ...of });
+    rows.push({ ...base, rule: say`class ${{ name }}`, ...of });
   }
-  if (tight) rows.push({ ...base, rule: 'class W2, low permeability', psi: 4000, mpa: 28, w: '0.50' });
+  if (tight)
+    rows.push({
+      ...base,
+      rule: say`class ${{ name: 'W2' }}, low permeability`,
+      psi: 4000,
+      mpa: 28,
+      w: '0.50',
+    });
   return rows;
 }
 
@@ -177,11 +185,11 @@ function csa({ frost, sulfate, reinforced, stone }: Asked): Row[] {
   const frosty = frost === 'F3' && reinforced ? CSA_REINFORCED : CSA[frost];
   if (frosty) {
     const { name, ...of } = frosty;
-    rows.push({ ...base, rule: `class ${name}`, ...of, air: airOfCsa(stone, frost !== 'F1') });
+    rows.push({ ...base, rule: say`class ${{ name }}`, ...of, air: airOfCsa(stone, frost !== 'F1') });
   }
   if (sulfate !== 'none') {
     const { name, ...of } = CSA_SULFATE[sulfate];
-    rows.push({ ...base, rule: `class ${name}`, ...of });
+    rows.push({ ...base, rule: say`class ${{ name }}`, ...of });
   }
   return rows;
 }
@@ -203,10 +211,10 @@ function en({ use, frost, sulfate }: Asked): Row[] {
   const base = { standard: 'en-206' as const, source: EN_206 };
   const { name, ...of } = frost === AIRLESS && use === 'footing' ? EN_WET_GROUND : EN[frost];
   const air = frost === 'F2' || frost === 'F3' ? percentRange('4%', '8%') : undefined;
-  const rows: Row[] = [{ ...base, rule: `class ${name}`, ...of, air }];
+  const rows: Row[] = [{ ...base, rule: say`class ${{ name }}`, ...of, air }];
   if (sulfate !== 'none') {
     const { name: class_, ...limits } = EN_SULFATE[sulfate];
-    rows.push({ ...base, rule: `class ${class_}`, ...limits });
+    rows.push({ ...base, rule: say`class ${{ name: class_ }}`, ...limits });
   }
   return rows;
 }
@@ -216,7 +224,7 @@ function beside({ frost, stone }: Asked): Row[] {
   if (frost === AIRLESS) return [];
   const rows: Row[] = [
     {
-      rule: `class ${frost}, earlier edition`,
+      rule: say`class ${{ name: frost }}, earlier edition`,
       source: PCA_CLASSES,
       psi: 4500,
       mpa: 31,
@@ -226,9 +234,9 @@ function beside({ frost, stone }: Asked): Row[] {
   ];
   if (frost === 'F3') {
     rows.push(
-      { rule: 'class RF3, edition of 2014', source: ACI_332, psi: 4000, old: true },
+      { rule: say`class ${{ name: 'RF3' }}, edition of 2014`, source: ACI_332, psi: 4000, old: true },
       {
-        rule: 'flatwork with deicers, about 1980',
+        rule: say`flatwork with deicers, about 1980`,
         source: SCALING_ANSWER,
         psi: 3500,
         mpa: 24,
@@ -238,7 +246,7 @@ function beside({ frost, stone }: Asked): Row[] {
     );
   }
   if (frost !== 'F1') {
-    rows.push({ rule: 'what freezes wet', source: UFGS_AIR, air: airOfUfgs(stone), old: true });
+    rows.push({ rule: say`what freezes wet`, source: UFGS_AIR, air: airOfUfgs(stone), old: true });
   }
   return rows;
 }
@@ -249,14 +257,21 @@ function customary(asked: Asked, air: Air | undefined): Row[] {
   if (isExposed(use)) {
     rows.push({
       standard: 'ibc',
-      rule: `not structural, class ${frost}`,
+      rule: say`not structural, class ${{ name: frost }}`,
       source: IBC_NONSTRUCTURAL,
       psi: IBC[frost],
       air,
     });
   }
   if (frost === 'F3') {
-    rows.push({ standard: 'aci-332', rule: 'class RF3', source: ACI_332, psi: 4500, w: '0.45', air });
+    rows.push({
+      standard: 'aci-332',
+      rule: say`class ${{ name: 'RF3' }}`,
+      source: ACI_332,
+      psi: 4500,
+      w: '0.45',
+      air,
+    });
   }
   return [...rows, ...aci(asked, air), ...beside(asked)];
 }

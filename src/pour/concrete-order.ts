@@ -67,7 +67,7 @@ export interface PublishedAllowance {
   /** What is added to the net volume. */
   readonly allowance: Quantity<'ratio'>;
   /** What it is given for, where the text says. */
-  readonly pour?: string;
+  readonly pour?: 'slabs' | 'footings, columns and beams';
   /** The largest order it is given for, where the text says. */
   readonly upTo?: Quantity<'volume'>;
   /** Where it stands. */

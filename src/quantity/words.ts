@@ -7,8 +7,8 @@
 import type { AnyPair } from './paired';
 import type { Quantity } from './quantity';
 
-/** What stands in a place of a sentence: a quantity, a name or word, a number, or words of their own. */
-export type Param = Quantity | string | number | Words | readonly string[];
+/** What stands in a place of a sentence: a quantity, a name or word, a number, words of their own, or a list of some. */
+export type Param = Quantity | string | number | Words | readonly (string | Words)[];
 
 /** What stands in the places of a sentence, by the name of the place. */
 export type Params = { readonly [name: string]: Param };
@@ -56,6 +56,11 @@ export function say(texts: TemplateStringsArray, ...holes: readonly Hole[]): Wor
 /** Text without places as words. */
 export const wordsOf = (saying: Saying): Words => (typeof saying === 'string' ? { says: saying } : saying);
 
+/** The same words once, in their order. */
+export const distinct = (words: readonly Words[]): Words[] => [
+  ...new Map(words.map((one) => [sentenceOf(one), one])).values(),
+];
+
 /** Nothing, where a part of a sentence is left out. */
 export const NO_WORDS: Words = { says: '' };
 
@@ -63,7 +68,7 @@ const PLACE = /\{(\w+)\}/g;
 
 function plainText(param: Param): string {
   if (typeof param === 'string' || typeof param === 'number') return String(param);
-  if (Array.isArray(param)) return param.join(', ');
+  if (Array.isArray(param)) return param.map(plainText).join(', ');
   return 'says' in param ? sentenceOf(param as Words) : (param as Quantity).format();
 }
 

@@ -219,6 +219,7 @@ export type CautionCode =
   | 'steeper-than-ramp'
   | 'stiff-load'
   | 'still-not-drained'
+  | 'stronger-mix'
   | 'sulfate-cement'
   | 'supports-far-apart'
   | 'tax-law'

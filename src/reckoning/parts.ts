@@ -7,8 +7,16 @@ import type { Source } from './source';
 import type { Take } from './takes';
 import type { Saying, Words } from './words';
 
-/** One figure of a result: a quantity, a word, a yes or no, or a list or group of these. */
-export type Figure = Quantity | string | boolean | readonly Figure[] | { readonly [name: string]: Figure };
+/**
+ * One figure of a result: a quantity, a word, a yes or no, words with what stands in them, or a list or group of these.
+ */
+export type Figure =
+  | Quantity
+  | string
+  | boolean
+  | Words
+  | readonly Figure[]
+  | { readonly [name: string]: Figure };
 
 /** The figures of a result, by name. A figure that does not apply is left out. */
 export type FigureSet = object;

@@ -50,21 +50,29 @@ function figure(x: unknown, path: string): Figure {
   if (typeof x === 'string' || typeof x === 'boolean') return x;
   if (Array.isArray(x)) return x.map((item, i) => figure(item, `${path}[${i}]`));
   if (!isPlain(x)) return refused(path);
+  if ('says' in x) return quantityOrWords(x, path);
   return isQuantity(x) || isSpoilt(x) ? quantity(x, path) : membersOf(x, path, figure);
 }
 
 /** What stands in a place of a sentence. */
 function param(x: unknown, path: string): Param {
   if (typeof x === 'string' || typeof x === 'number') return x;
-  if (Array.isArray(x) && x.every((item) => typeof item === 'string')) return x;
+  if (Array.isArray(x)) return x.map((item, i) => stringOrWords(item, `${path}[${i}]`));
   return quantityOrWords(x, path);
 }
+
+const stringOrWords = (x: unknown, path: string): string | Words =>
+  typeof x === 'string' ? x : words(x, path);
 
 const paramsOf = (x: unknown, path: string): Params => membersOf(x, path, param);
 
 function quantityOrWords(x: unknown, path: string): Quantity | Words {
   if (!isPlain(x)) return refused(path);
-  if (isQuantity(x) || isQuantityData(x)) return quantity(x, path);
+  return isQuantity(x) || isQuantityData(x) ? quantity(x, path) : words(x, path);
+}
+
+function words(x: unknown, path: string): Words {
+  if (!isPlain(x)) return refused(path);
   const { says, params } = x;
   if (typeof says !== 'string') return refused(join(path, 'says'));
   return params === undefined ? { says } : { says, params: paramsOf(params, join(path, 'params')) };
@@ -93,7 +101,7 @@ function resultSchema() {
   const text = z.string();
   const one = readBy(quantity);
   const params = z.optional(readBy(paramsOf));
-  const words = z.object({ says: text, params });
+  const saying = z.object({ says: text, params });
   const source = z.object({
     kind: z.enum(['published', 'common-practice', 'closed-form']),
     title: text,
@@ -111,7 +119,7 @@ function resultSchema() {
     gives: one,
   });
   const value = readBy(quantityOrWords);
-  const assumption = z.object({ name: text, value, because: words, override: words, source });
+  const assumption = z.object({ name: text, value, because: saying, override: saying, source });
   const caution = z.object({
     code: text,
     severity: z.enum(['note', 'warning', 'stop']),

@@ -2,11 +2,12 @@
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { familyNamed, isNamedByUnit } from '../reckoning/system';
+import type { Words } from '../reckoning/words';
 import { clockTime, timeOfDay, writtenTime } from './clock';
 import { groupLabel, isName, isNamedByUser, isTimeOfDay, labelText, listLabel, memberLabel } from './labels';
 import type { Cells } from './lines';
 import { measuredText } from './measured';
-import { nameText, quantityText, type View, wordText } from './view';
+import { nameText, quantityText, type View, wordsText, wordText } from './view';
 
 /** One figure on a sheet: beside its label, or as a table under it. */
 export interface Entry {
@@ -16,13 +17,25 @@ export interface Entry {
 }
 
 /** What may stand in a figure or an input. */
-export type Plain = Quantity | string | boolean | number | null | undefined | readonly Plain[] | Group;
+export type Plain =
+  | Quantity
+  | string
+  | boolean
+  | number
+  | null
+  | undefined
+  | Words
+  | readonly Plain[]
+  | Group;
 interface Group {
   readonly [name: string]: Plain;
 }
 
 const isList = (x: Plain): x is readonly Plain[] => Array.isArray(x);
-const isGroup = (x: Plain): x is Group => typeof x === 'object' && x !== null && !isList(x) && !isQuantity(x);
+const isObject = (x: Plain): x is Group | Words =>
+  typeof x === 'object' && x !== null && !isList(x) && !isQuantity(x);
+const isWords = (x: Plain): x is Words => isObject(x) && 'says' in x;
+const isGroup = (x: Plain): x is Group => isObject(x) && !('says' in x);
 
 /** `{ value, unit }`, as it comes out of a form. */
 const isPair = (x: Group): boolean => 'value' in x && 'unit' in x;
@@ -99,18 +112,20 @@ function asNamed(name: string, view: View): View {
 const textIn = (name: string, text: string, view: View): string =>
   isName(name) ? nameText(text, view) : (writtenTime(text, view) ?? wordText(text, view));
 
+const noText = (name: string): string => (name === 'regular' ? 'not needed' : 'no');
+
 /** A figure on one line. */
 export function figureText(name: string, figure: Plain, given: View): string {
   const view = asNamed(name, given);
   if (isQuantity(figure))
     return isTimeOfDay(name) ? timeOfDay(figure as Quantity<'time'>, view) : quantityText(figure, view);
-  if (typeof figure === 'boolean')
-    return wordText(figure ? 'yes' : name === 'regular' ? 'not needed' : 'no', view);
+  if (typeof figure === 'boolean') return wordText(figure ? 'yes' : noText(name), view);
   if (typeof figure === 'number') return String(figure);
   if (typeof figure === 'string') return textIn(name, figure, view);
+  if (isWords(figure)) return wordsText(figure, view);
   if (isList(figure)) {
     const texts = figure.map((one) => figureText(name, one, view));
-    return runs(texts).join(figure.some(isGroup) ? '; ' : ', ');
+    return runs(texts).join(figure.some(isObject) ? '; ' : ', ');
   }
   return isGroup(figure) ? groupText(name, figure, view) : '';
 }

@@ -45,6 +45,12 @@ const PATHS: ReadonlySet<string> = new Set([
 const isPath = (text: string): boolean =>
   /^[a-z][A-Za-z0-9]*(?:\[\d+\])?(?:\.[a-z][A-Za-z0-9]*(?:\[\d+\])?)*$/.test(text);
 
+/** A list of names, or of words that may have lists of names in them. */
+const listText = (list: readonly (string | Words)[], view: View): string =>
+  list
+    .map((one) => (typeof one === 'string' ? nameText(one, view) : wordsText(one, view)))
+    .join(list.every((one) => typeof one === 'string') ? ', ' : '; ');
+
 function paramText(place: string, param: Param, view: View): string {
   if (isQuantity(param)) return limitText(param, view);
   if (PATHS.has(place)) {
@@ -55,7 +61,7 @@ function paramText(place: string, param: Param, view: View): string {
     return NAMES.has(place) ? nameText(param, view) : (writtenTime(param, view) ?? wordText(param, view));
   }
   if (typeof param === 'number') return String(param);
-  if (Array.isArray(param)) return param.map((one) => nameText(String(one), view)).join(', ');
+  if (Array.isArray(param)) return listText(param as readonly (string | Words)[], view);
   return wordsText(param as Words, view);
 }
 

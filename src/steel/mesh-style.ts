@@ -69,7 +69,7 @@ export interface MeshStyleFigures {
   /** Weight of the mesh: as published for a stock style, else of the wires without edges. */
   readonly weight: Quantity<'mass-per-area'>;
   /** Roll, sheet, or either, for a stock style. */
-  readonly soldAs?: string;
+  readonly soldAs?: 'roll' | 'sheet' | 'roll or sheet';
   /** Common sizes of a stock style; the sheets are from memory. */
   readonly sizes: readonly MeshSize[];
 }

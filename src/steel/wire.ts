@@ -54,8 +54,11 @@ const GAUGES: Record<string, string> = { '10': '1.4', '8': '2', '6': '2.9', '4':
 /** Gauges that are understood. */
 export const GAUGE_NAMES = /*#__PURE__*/ Object.keys(GAUGES);
 
+/** How a stock style is usually sold. */
+export type SoldAs = 'roll' | 'sheet' | 'roll or sheet';
+
 /** Pounds per 100 ft2 with the edge wires of a 5 ft width, and whether in rolls or sheets. */
-const STOCK: Record<string, readonly [weight: string, sold: string]> = {
+const STOCK: Record<string, readonly [weight: string, sold: SoldAs]> = {
   '6x6-W1.4xW1.4': ['21', 'roll'],
   '6x6-W2.0xW2.0': ['29', 'roll'],
   '6x6-W2.9xW2.9': ['42', 'roll or sheet'],
@@ -310,7 +313,7 @@ export function stockWeight(style: string): Quantity<'mass-per-area'> | undefine
 }
 
 /** How a stock style is usually sold; `undefined` for others. */
-export const soldAs = (style: string): string | undefined => STOCK[style]?.[1];
+export const soldAs = (style: string): SoldAs | undefined => STOCK[style]?.[1];
 
 /** A size that mesh is commonly sold in. */
 export interface SoldSize {

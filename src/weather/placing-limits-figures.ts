@@ -64,7 +64,7 @@ export interface PlacingLimitsFigures {
   readonly published: readonly PublishedProtection[];
   /** Limits of hot concrete. */
   readonly hotLimits: readonly HotLimit[];
-  /** Layers of blankets for the lowest air; left out where it takes an enclosure. */
+  /** Layers of blankets for the lowest air; left out where it takes an enclosure, or has a heated one. */
   readonly blankets?: Quantity<'count'>;
   /** What it comes to. */
   readonly verdict: 'place' | 'place and protect' | 'hold' | 'postpone';

@@ -243,7 +243,10 @@ function reckon(input: PlacingParsed, pad: Pad): PlacingLimitsFigures {
       time: time(days),
     })),
     hotLimits: HOT_LIMITS.map(([source, most]) => ({ source: source.title, most: most.as(pad.system) })),
-    ...(layers === undefined ? {} : { blankets: wholeNumber(layers) }),
+    // What a heated enclosure keeps warm, no blanket has to.
+    ...(layers === undefined || input.protection === 'heated-enclosure'
+      ? {}
+      : { blankets: wholeNumber(layers) }),
     verdict: verdictOf(judged, cold),
     next: judged.next,
   };

@@ -83,10 +83,19 @@ export interface TimeForUse {
   readonly to: Quantity<'time'>;
 }
 
+/** What published rules of days are for. */
+export type PublishedUse =
+  | 'forms of slabs off'
+  | 'people on it'
+  | 'light cars on it'
+  | 'heavy trucks on it'
+  | 'forms of walls and footings off'
+  | 'frame of a house on walls and footings';
+
 /** A rule of days that is published. */
 export interface PublishedTime {
   /** What for. */
-  readonly use: string;
+  readonly use: PublishedUse;
   /** After placing, in ordinary weather. */
   readonly after: Quantity<'time'>;
   /** Title of the source. */
@@ -151,7 +160,7 @@ const COLD = /*#__PURE__*/ paired('temperature', '50 degF', '10 degC');
 const MOST_AGES = 50;
 const MOST_USES = 20;
 
-const PUBLISHED: readonly (readonly [use: string, after: string, source: Source])[] = [
+const PUBLISHED: readonly (readonly [use: PublishedUse, after: string, source: Source])[] = [
   ['forms of slabs off', '24 h', BEALL_TIMES],
   ['people on it', '1 day', BEALL_TIMES],
   ['people on it', '3 day', COMMON_PRACTICE],

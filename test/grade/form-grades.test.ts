@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type FormGradesInput, formGrades, InputError } from '../../src/index';
+import { sentenceOf } from '../../src/reckoning/words';
 import { drawer } from '../support/draw';
 import { runs } from '../support/effort';
 import { FREE, randomSite } from '../support/grade/forms';
@@ -75,7 +76,7 @@ describe('the plane with the least fill', () => {
     expect(figures.alongX?.format()).toBe('0%');
     expect(figures.alongY?.format()).toBe('2%');
     expect(figures.stakes[0]?.elevation.toString()).toBe('9.9 m');
-    expect(figures.binding).toEqual(['door', 'away', 'level along x']);
+    expect(figures.binding.map(sentenceOf)).toEqual(['door', 'away', 'level along x']);
   });
 });
 

@@ -14,6 +14,7 @@ import {
   length,
 } from '../../src/index';
 import { Pad } from '../../src/reckoning/pad';
+import { sentenceOf } from '../../src/reckoning/words';
 import { drawer } from '../support/draw';
 import { runs } from '../support/effort';
 import { away, inputOf, mm, problem, type Row, slab } from '../support/grade/corrections';
@@ -69,7 +70,7 @@ describe('grade-correction', () => {
         if (figures.verdict === 'cannot be corrected') {
           blocked += 1;
           expect(figures.moves).toEqual([]);
-          expect(figures.blockedBy.join(' ')).toMatch(
+          expect(figures.blockedBy.map(sentenceOf).join(' ')).toMatch(
             /farthest move at s\d|least thickness at s\d|fixed at wall/,
           );
           expect(cautions.some(({ severity }) => severity === 'stop')).toBe(true);

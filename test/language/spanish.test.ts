@@ -14,7 +14,7 @@ import { outcomeOf, readVectors } from '../support/vectors';
 
 /** Names of people's, marks, sizes, designations, dimensions of quantities, places in an input, and formulas. */
 const UNTOLD: readonly RegExp[] = [
-  /^[^a-z]*$/i,
+  /^(?:\{\w+\}|[^a-z])*$/i,
   /^-?\d(?!.* (?:at|most|of|times|to|under)\b)/,
   /^[A-Z]$/,
   /^(?:ft|m|mm)$/,

@@ -28,8 +28,8 @@ export function listening(
 function hear(words: Words, heard: Set<string>): void {
   heard.add(words.says);
   for (const param of Object.values(words.params ?? {})) {
-    const inner = param as Exclude<Param, string | number>;
-    if (typeof inner === 'object' && 'says' in inner) hear(inner as Words, heard);
+    for (const inner of [param as Exclude<Param, string | number>].flat())
+      if (typeof inner === 'object' && 'says' in inner) hear(inner as Words, heard);
   }
 }
 

@@ -27,6 +27,8 @@ export function jobWith({ calculation, input }: Vector): JobInput | undefined {
 function collect(schema: unknown, words: Set<string>): void {
   if (Array.isArray(schema)) for (const each of schema) collect(each, words);
   if (typeof schema !== 'object' || schema === null || Array.isArray(schema)) return;
+  // Words as data are no labels: what they say is met on the pages.
+  if ('properties' in schema && 'says' in (schema.properties as object)) return;
   const { properties, enum: all = [], const: one } = schema as Record<string, object | undefined>;
   for (const name of Object.keys(properties ?? {})) words.add(spoken(name));
   for (const word of [...(all as unknown[]), one]) if (typeof word === 'string') words.add(word);

@@ -4,6 +4,7 @@ import { calculations as catalog } from '../../src/catalog/all';
 import { temperatureDifference } from '../../src/quantity/make';
 import { readMoney } from '../../src/quantity/money';
 import { isFaulty, Quantity, readQuantity } from '../../src/quantity/quantity';
+import { sentenceOf, type Words } from '../../src/quantity/words';
 
 interface Expected {
   readonly equals: string | boolean;
@@ -76,11 +77,15 @@ function isWithin(figure: Quantity, wanted: Quantity, within: string): boolean {
   return !off.greaterThan(quantityLike(within, off));
 }
 
+const isWords = (figure: unknown): figure is Words =>
+  typeof figure === 'object' && figure !== null && 'says' in figure;
+
 /** What is wrong with one figure, or nothing. */
 function objectTo(figure: unknown, expected: Expected): string | undefined {
   const { equals, within } = expected;
   if (!(figure instanceof Quantity)) {
-    return figure === equals ? undefined : `${String(figure)} is not ${String(equals)}`;
+    const told = isWords(figure) ? sentenceOf(figure) : figure;
+    return told === equals ? undefined : `${String(told)} is not ${String(equals)}`;
   }
   const wanted = quantityLike(String(equals), figure);
   const close = within ? isWithin(figure, wanted, within) : figure.compareTo(wanted) === 0;

@@ -10,6 +10,7 @@ import type { Quantity } from '../../quantity/quantity';
 import type { System } from '../../quantity/units';
 import * as shared from '../../reckoning/cautions';
 import type { Pad } from '../../reckoning/pad';
+import type { Words } from '../../reckoning/words';
 import * as ownCautions from '../cautions';
 import { distanceTo, piecesOf } from '../lines';
 import { metersAs } from '../spots';
@@ -41,7 +42,7 @@ export type CorrectionVerdict =
 export interface Outcome {
   readonly moves: Moves;
   /** What stands in the way, where nothing will do. */
-  readonly blocks: readonly string[];
+  readonly blocks: readonly Words[];
   readonly after: SurfaceDrainageFigures;
 }
 

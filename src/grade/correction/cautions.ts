@@ -4,7 +4,7 @@ import { paired } from '../../quantity/paired';
 import type { Quantity } from '../../quantity/quantity';
 import type { Caution } from '../../reckoning/result';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../../reckoning/source';
-import { NO_WORDS, say } from '../../reckoning/words';
+import { NO_WORDS, say, type Words } from '../../reckoning/words';
 import { IRC_DRAINAGE } from '../sources';
 import { BLEED_WATER, DUSTING, GRINDING, THICKNESS_TOLERANCE } from './sources';
 
@@ -21,7 +21,7 @@ export const buildingRaised = (spots: readonly string[], line: string, actual: L
   source: IRC_DRAINAGE,
 });
 
-export const blocked = (names: readonly string[]): Caution => ({
+export const blocked = (names: readonly Words[]): Caution => ({
   code: 'correction-blocked',
   severity: 'stop',
   ...say`no correction of the wet concrete will do, these cannot be met together: ${{ names }}. Stop placing there: take concrete out and reset the forms or the base, or change one of these with whoever answers for the plans`,

@@ -9,7 +9,7 @@ import { refuse } from '../../reckoning/calculation';
 import { type Limit, withinLimit } from '../../reckoning/limits';
 import type { Pad } from '../../reckoning/pad';
 import { COMMON_PRACTICE, IRC_SLAB_THICKNESS } from '../../reckoning/source';
-import { type Saying, say } from '../../reckoning/words';
+import { distinct, type Saying, say, type Words } from '../../reckoning/words';
 import * as faults from '../faults';
 import { assumedLength } from '../held';
 import { limitOf } from '../limits';
@@ -21,7 +21,7 @@ import { ZONE } from '../surface-input';
 import { type Site, siteOf } from '../terrain';
 import { standIns } from './corrected';
 import { downNeed, type Need, zoneNeeds } from './needs';
-import { type How, type Job, lackOf, type Moves, type Room, sharesOf } from './program';
+import { atSpot, type How, type Job, lackOf, type Moves, type Room, sharesOf } from './program';
 import { STRIKE_OFF } from './sources';
 
 type Length = Quantity<'length'>;
@@ -110,22 +110,22 @@ function wallsAt(site: Site): Map<number, string> {
 
 /** Why each spot stays that is not to be moved. */
 function heldSpots(site: Site, atWall: ReadonlyMap<number, string>, chosen: readonly number[] | undefined) {
-  const held = new Map<number, string>();
+  const held = new Map<number, Words>();
   const may = new Set(chosen);
   for (let v = 0; v < site.survey.count; v += 1) {
     if (may.has(v)) continue;
     const drain = site.lines[(site.sides.drain[v] as number) - 1]?.name;
     const wall = atWall.get(v);
-    if (wall !== undefined) held.set(v, `fixed at ${wall}`);
-    else if (drain !== undefined) held.set(v, `fixed at the drain ${drain}`);
-    else if (chosen) held.set(v, 'not to be moved');
+    if (wall !== undefined) held.set(v, say`fixed at ${{ name: wall }}`);
+    else if (drain !== undefined) held.set(v, say`fixed at the drain ${{ name: drain }}`);
+    else if (chosen) held.set(v, say`not to be moved`);
   }
   return held;
 }
 
 function sillNeeds(input: ParsedCorrection, find: CorrectionJob['find'], clearance: Length): Need[] {
   return (input.sills ?? []).map(({ name, at, elevation }, i) => ({
-    name: `${clearance.format()} below the sill ${name}`,
+    name: say`${{ clearance }} below the sill ${{ name }}`,
     key: `sill ${i}`,
     spots: [find(at, `sills[${i}].at`)],
     weights: [new Decimal(-1)],
@@ -137,7 +137,7 @@ function fallNeeds(site: Site, input: ParsedCorrection, find: CorrectionJob['fin
   return (input.falls ?? []).map(({ from, to, minimum: least }, i) => {
     const [a, b] = [find(from, `falls[${i}].from`), find(to, `falls[${i}].to`)];
     if (a === b) refuse(`falls[${i}].to`, sharedFaults.repeatedPoint(1));
-    return downNeed(site, a, b, rate(least), `${from} to ${to} at ${least.format()}`);
+    return downNeed(site, a, b, rate(least), say`${{ first: from }} to ${{ second: to }} at ${{ least }}`);
   });
 }
 
@@ -152,13 +152,13 @@ function rooms(
   thickness: ReadonlyMap<number, Length>,
   least: Length | undefined,
 ): Rooms {
-  const far: Room[] = farthest ? [{ name: 'the farthest move', room: canonicalValue(farthest) }] : [];
+  const far: Room[] = farthest ? [{ name: say`the farthest move`, room: canonicalValue(farthest) }] : [];
   const spots = Array.from({ length: survey.count }, (_, v) => v);
   const thin = (v: number): Room[] => {
     const t = thickness.get(v);
     if (!t || !least) return [];
     const left = Decimal.max(canonicalValue(t).minus(canonicalValue(least)), 0);
-    return [{ name: 'the least thickness', room: left }];
+    return [{ name: say`the least thickness`, room: left }];
   };
   return {
     up: new Map(spots.map((v) => [v, far])),
@@ -260,7 +260,7 @@ export function jobOf(input: ParsedCorrection, pad: Pad): CorrectionJob {
 const STRAY = /*#__PURE__*/ new Decimal('1e-20');
 
 /** The needs and rooms that the moves just meet, among those that moved spots take part in. */
-export function bindingNames(job: Job, needs: readonly Need[], moves: Moves): string[] {
+export function bindingNames(job: Job, needs: readonly Need[], moves: Moves): Words[] {
   const tight = needs.filter((need) => {
     if (!need.spots.some((v) => moves.has(v))) return false;
     const given = need.spots.reduce(
@@ -272,7 +272,7 @@ export function bindingNames(job: Job, needs: readonly Need[], moves: Moves): st
   const full = [...moves].flatMap(([v, move]) =>
     ((move.isNegative() ? job.down : job.up).get(v) ?? [])
       .filter(({ room }) => room.minus(move.abs()).abs().lessThan(STRAY))
-      .map(({ name }) => `${name} at ${job.site.survey.name(v)}`),
+      .map(({ name }) => atSpot(name, job.site.survey.name(v))),
   );
-  return [...new Set([...tight.map(({ name }) => name), ...full])];
+  return distinct([...tight.map(({ name }) => name), ...full]);
 }

@@ -8,6 +8,7 @@
  * Source: geometry.
  */
 import { Decimal, ONE, ZERO } from '../../quantity/decimal';
+import { say, sentenceOf, type Words } from '../../reckoning/words';
 import { ASTRIDE, awayFrom, middleOf, nearestToFacet, type Piece, type PlacedLine } from '../lines';
 import type { ExactSpot } from '../spots';
 import type { Site } from '../terrain';
@@ -15,7 +16,7 @@ import type { Site } from '../terrain';
 /** A condition on elevations: `Σ weight × elevation ≥ least`. */
 export interface Need {
   /** In words, for the one who is told that it cannot be met. */
-  readonly name: string;
+  readonly name: Words;
   /** Alike for needs that are the same. */
   readonly key: string;
   readonly spots: readonly number[];
@@ -76,14 +77,14 @@ export function unitWay({ x, y }: Way): Way | undefined {
 }
 
 /** That a facet falls along a way by at least so much. */
-export function facetNeed(site: Site, t: number, way: Way, least: Decimal, name: string): Need {
+export function facetNeed(site: Site, t: number, way: Way, least: Decimal, name: Words): Need {
   const corners = cornersOf(site, t);
   const parts = onSpots(site, corners, fallWeights(exactCorners(site, t), way));
-  return { name, key: `${name}|${t}|${least.toString()}`, ...parts, least };
+  return { name, key: `${sentenceOf(name)}|${t}|${least.toString()}`, ...parts, least };
 }
 
 /** That one corner lies so much over another as a slope between them asks for. */
-export function downNeed(site: Site, upper: number, lower: number, rate: Decimal, name: string): Need {
+export function downNeed(site: Site, upper: number, lower: number, rate: Decimal, name: Words): Need {
   const [p, q] = [site.survey.exact(upper), site.survey.exact(lower)];
   const long = Decimal.hypot(q.x.minus(p.x), q.y.minus(p.y));
   const parts = onSpots(site, [upper, lower], [ONE, ONE.neg()]);
@@ -104,11 +105,11 @@ export function wayOffWall(
 }
 
 /** The spots of a facet by name, those around a middle among them. */
-export function facetName(site: Site, t: number): string {
+export function facetSpots(site: Site, t: number): string[] {
   const names = cornersOf(site, t)
     .flatMap((v) => site.terrain.tin.rings[v - site.survey.count] ?? [v])
     .map(site.survey.name);
-  return [...new Set(names)].sort().join(', ');
+  return [...new Set(names)].sort();
 }
 
 /** That every facet within the zone of a wall falls away from it. */
@@ -117,7 +118,7 @@ export function zoneNeeds(site: Site, minimum: Decimal, zone: number): Need[] {
   for (let t = 0; t < site.terrain.tin.facets; t += 1) {
     const off = wayOffWall(site, t);
     if (!off || off.distance > zone) continue;
-    const name = `${facetName(site, t)} away from ${off.line}`;
+    const name = say`${{ spots: facetSpots(site, t) }} away from ${{ name: off.line }}`;
     needs.push({ ...facetNeed(site, t, off.way, minimum, name), zone: true });
   }
   return needs;

@@ -7,6 +7,7 @@
  * decides nothing.
  */
 import { Decimal, ONE, ZERO } from '../../quantity/decimal';
+import { distinct, say, sentenceOf, type Words } from '../../reckoning/words';
 import { conflictAmong } from '../../solve/conflict';
 import { type Cost, type Kinks, leastOf, type Row, rough } from '../../solve/kinks';
 import { smallestOf } from '../../solve/smallest';
@@ -18,7 +19,7 @@ export type How = 'raise' | 'lower' | 'either';
 
 /** A room that a spot has, with what it is called. */
 export interface Room {
-  readonly name: string;
+  readonly name: Words;
   readonly room: Decimal;
 }
 
@@ -28,7 +29,7 @@ export interface Job {
   readonly how: How;
   readonly movable: readonly number[];
   /** Why a spot may not be moved. */
-  readonly held: ReadonlyMap<number, string>;
+  readonly held: ReadonlyMap<number, Words>;
   readonly up: ReadonlyMap<number, readonly Room[]>;
   readonly down: ReadonlyMap<number, readonly Room[]>;
   /** A third of the plan area of the facets around each spot. */
@@ -71,7 +72,7 @@ export function lackOf({ site }: Job, { spots, weights, least }: Need): Decimal 
 }
 
 interface NamedRow {
-  readonly name: string;
+  readonly name: Words;
   readonly row: Row;
 }
 
@@ -93,6 +94,9 @@ function needRow(job: Job, need: Need, place: ReadonlyMap<number, number>): Name
   };
 }
 
+/** A limit with the spot that it is of. */
+export const atSpot = (why: Words, name: string): Words => say`${why} at ${{ name }}`;
+
 /** Everything that must hold, as rows. */
 function hardRows(job: Job, needs: readonly Need[]): NamedRow[] {
   const place = new Map(job.movable.map((v, k) => [v, k]));
@@ -101,19 +105,22 @@ function hardRows(job: Job, needs: readonly Need[]): NamedRow[] {
     const unit = { at: [at], weights: [ONE] };
     const name = job.site.survey.name(v);
     if (job.how === 'raise') {
-      rows.push({ name: 'only raising is allowed', row: { ...unit, level: ZERO, below: HARD, above: FREE } });
+      rows.push({
+        name: say`only raising is allowed`,
+        row: { ...unit, level: ZERO, below: HARD, above: FREE },
+      });
     }
     if (job.how === 'lower') {
       rows.push({
-        name: 'only striking off is allowed',
+        name: say`only striking off is allowed`,
         row: { ...unit, level: ZERO, below: FREE, above: HARD },
       });
     }
     for (const { name: why, room } of job.up.get(v) ?? []) {
-      rows.push({ name: `${why} at ${name}`, row: { ...unit, level: room, below: FREE, above: HARD } });
+      rows.push({ name: atSpot(why, name), row: { ...unit, level: room, below: FREE, above: HARD } });
     }
     for (const { name: why, room } of job.down.get(v) ?? []) {
-      rows.push({ name: `${why} at ${name}`, row: { ...unit, level: room.neg(), below: HARD, above: FREE } });
+      rows.push({ name: atSpot(why, name), row: { ...unit, level: room.neg(), below: HARD, above: FREE } });
     }
   });
   return rows;
@@ -186,7 +193,7 @@ export function solveRoughly(
 export function blockedBy(
   job: Job,
   needs: readonly Need[],
-): { readonly names: string[]; readonly contradiction: boolean } {
+): { readonly names: Words[]; readonly contradiction: boolean } {
   const { hard } = setUp(job, needs);
   const beyond = hard.filter(unmet);
   const reachable = hard.filter(({ row }) => !outOfReach(row));
@@ -197,18 +204,25 @@ export function blockedBy(
           job.movable.length,
           reachable.map(({ row }) => row),
         ).map((k) => reachable[k] as NamedRow);
-  const names = new Set(clash.map(({ name }) => name));
-  const held = needs
-    .filter(({ name }) => names.has(name))
-    .flatMap(({ spots }) => spots.filter((v) => job.held.has(v)));
-  const byReason = new Map<string, string[]>();
-  for (const v of new Set(held)) {
-    const why = job.held.get(v) as string;
-    byReason.set(why, [...(byReason.get(why) ?? []), job.site.survey.name(v)]);
-  }
-  const stays = [...byReason].map(([why, spots]) => `${spots.sort().join(', ')} ${why}`);
+  const names = new Set(clash.map(({ name }) => sentenceOf(name)));
+  const told = needs.filter(({ name }) => names.has(sentenceOf(name)));
+  const stays = staying(job, new Set(told.flatMap(({ spots }) => spots)));
+  const asked = new Set(told.map(({ name }) => sentenceOf(name)));
   return {
-    names: [...names, ...stays],
-    contradiction: stays.length === 0 && clash.every(({ name }) => needs.some((n) => n.name === name)),
+    names: distinct([...clash.map(({ name }) => name), ...stays]),
+    contradiction: stays.length === 0 && asked.size === names.size,
   };
+}
+
+/** Which of the spots are held, by the reason. */
+function staying(job: Job, spots: ReadonlySet<number>): Words[] {
+  const byReason = new Map<string, { readonly why: Words; readonly spots: string[] }>();
+  for (const v of spots) {
+    const why = job.held.get(v);
+    if (!why) continue;
+    const alike = byReason.get(sentenceOf(why)) ?? { why, spots: [] };
+    alike.spots.push(job.site.survey.name(v));
+    byReason.set(sentenceOf(why), alike);
+  }
+  return [...byReason.values()].map(({ why, spots: names }) => say`${{ spots: names.sort() }} ${why}`);
 }

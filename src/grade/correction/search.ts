@@ -11,6 +11,7 @@
  */
 import { nextEdge } from '../../geometry/tin';
 import { Decimal, ZERO } from '../../quantity/decimal';
+import { say } from '../../reckoning/words';
 import { reachOf } from '../flow';
 import { type Held, valleysHeld } from '../held';
 import { faultyFacets } from '../judged';
@@ -25,8 +26,8 @@ import type { Looker } from './corrected';
 import {
   downNeed,
   exactCorners,
-  facetName,
   facetNeed,
+  facetSpots,
   type Need,
   unitWay,
   type Way,
@@ -139,7 +140,7 @@ interface Ground {
 }
 
 const asks = ({ site, beyond }: Ground, t: number, way: Way | undefined): Need[] =>
-  way ? [facetNeed(site, t, way, beyond, `water off ${facetName(site, t)}`)] : [];
+  way ? [facetNeed(site, t, way, beyond, say`water off ${{ spots: facetSpots(site, t) }}`)] : [];
 
 type WayOf = (site: Site, t: number) => Way | undefined;
 
@@ -154,7 +155,8 @@ function chains({ site, beyond }: Ground, now: Site, ponds: readonly FoundPond[]
     for (const start of [...spots, spill]) {
       let v = start;
       for (let to = toward[v] as number; to !== -1 && !needs.has(v); to = toward[v] as number) {
-        needs.set(v, downNeed(site, v, to, beyond, `water from ${survey.name(v)} to ${survey.name(to)}`));
+        const [first, second] = [survey.name(v), survey.name(to)];
+        needs.set(v, downNeed(site, v, to, beyond, say`water from ${{ first }} to ${{ second }}`));
         v = to;
       }
     }
@@ -165,8 +167,8 @@ function chains({ site, beyond }: Ground, now: Site, ponds: readonly FoundPond[]
 /** Each valley that is too flat must fall the way that its water gets off. */
 const valleyNeeds = ({ site }: Ground, valleys: readonly FlatValley[]): Need[] =>
   valleys.map(({ from, to, least }) => {
-    const [a, b] = [from, to].map((v) => site.survey.name(v)) as [string, string];
-    return downNeed(site, from, to, least, `the valley from ${a} to ${b}`);
+    const [first, second] = [from, to].map((v) => site.survey.name(v)) as [string, string];
+    return downNeed(site, from, to, least, say`the valley from ${{ first }} to ${{ second }}`);
   });
 
 type Strategy = (ground: Ground, now: Site, faulty: Faulty) => Need[];

@@ -2,22 +2,10 @@
 import type { Language } from '../../report/show';
 
 export const cautionsJoints: Language = {
-  '24 times at 3 to 5 in of slump, 36 times under 4 in':
-    '24 veces con revenimiento de 3 a 5 in, 36 veces con menos de 4 in',
-  '24 times at 75 to 125 mm of slump, 36 times under 100 mm':
-    '24 veces con revenimiento de 75 a 125 mm, 36 veces con menos de 100 mm',
-  '30 times at 3 to 5 in of slump, 36 times under 4 in':
-    '30 veces con revenimiento de 3 a 5 in, 36 veces con menos de 4 in',
-  '30 times at 75 to 125 mm of slump, 36 times under 100 mm':
-    '30 veces con revenimiento de 75 a 125 mm, 36 veces con menos de 100 mm',
   'a joint from every small opening would cut the slab into strips and slivers, so the joints keep the spacing and pass {actual} of them by; they are listed. Set isolation board all around each of them, full depth, and lay diagonal bars across its corners as the engineer directs; one boxed out round, or turned so that its points lie on joints, needs fewer':
     'una junta desde cada abertura pequeña cortaría la losa en tiras y astillas; por eso las juntas conservan su separación y pasan de largo {actual} de ellas, que están en la lista. Ponga placa de aislamiento alrededor de cada una, en todo el espesor, y varillas diagonales en sus esquinas como indique el ingeniero; si la caja es redonda, o se gira para que sus puntas queden sobre las juntas, hacen falta menos',
   'a small opening set square to the joints leaves corners that no joint meets; box it out round, or turned so that its points lie on the joints':
     'una abertura pequeña paralela a las juntas deja esquinas a las que no llega ninguna junta; haga la caja redonda, o gírela para que sus puntas queden sobre las juntas',
-  'by thickness: under 225 mm, 225 to 300 mm, over 300 mm':
-    'según el espesor: menos de 225 mm, de 225 a 300 mm, más de 300 mm',
-  'by thickness: under 9 in, 9 to 12 in, over 12 in':
-    'según el espesor: menos de 9 in, de 9 a 12 in, más de 12 in',
   'no plan of this kind keeps every rule; those that give way are listed. Cracks are likelier there: change the outline or an edge, or ask the engineer':
     'ningún trazo de este tipo cumple todas las reglas; las que ceden están en la lista. Ahí son más probables las grietas: cambie el contorno o un borde, o pregunte al ingeniero',
   'panels {actual} long are {times} times the thickness, and plain slabs are jointed at 24 to 36 times, here {limit} at most: they crack where nobody cut. Joint closer, or have the engineer give the steel that is to hold the cracks':

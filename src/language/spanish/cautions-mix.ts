@@ -4,12 +4,18 @@ import type { Language } from '../../report/show';
 export const cautionsMix: Language = {
   '{actual} is weaker than the {limit} that is asked: {instead}':
     '{actual} es menos resistente que los {limit} que se piden: {instead}',
-  '{actual} of air is above {limit}: each point costs about a twentieth of the strength':
-    '{actual} de aire pasa de {limit}: cada punto cuesta cerca de un veinteavo de la resistencia',
+  '{actual} of air is above {limit}: each point costs about a twentieth of the strength. Ask for the mix with less of it':
+    '{actual} de aire pasa de {limit}: cada punto cuesta cerca de un veinteavo de la resistencia. Pida la mezcla con menos',
+  '{actual} of air is above {limit}: each point costs about a twentieth of the strength. Have another portion tested at once; as high again, call the plant before it is discharged':
+    '{actual} de aire pasa de {limit}: cada punto cuesta cerca de un veinteavo de la resistencia. Haga probar enseguida otra porción; si sale igual de alto, llame a la planta antes de descargar',
   '{actual} of air is below the {limit} that this exposure needs: {instead}':
     '{actual} de aire es menos que los {limit} que necesita esta exposición: {instead}',
-  'a slump of {actual} is above {limit}: unless a plasticizer makes it so, it is water, which bleeds, shrinks and weakens the top':
-    'un revenimiento de {actual} pasa de {limit}: si no lo da un plastificante, es agua, que sangra, encoge y debilita la superficie',
+  'a slump of {actual} is above {limit}: unless a plasticizer makes it so, it is water, which bleeds, shrinks and weakens the top. Ask for it with a plasticizer in place of water':
+    'un revenimiento de {actual} pasa de {limit}: si no lo da un plastificante, es agua, que sangra, encoge y debilita la superficie. Pídalo con plastificante en vez de agua',
+  'a slump of {actual} is above {limit}: unless a plasticizer makes it so, it is water, which bleeds, shrinks and weakens the top. Test another portion at once; as wet again, have the plant say whether a plasticizer makes it so, and send it back where none does':
+    'un revenimiento de {actual} pasa de {limit}: si no lo da un plastificante, es agua, que sangra, encoge y debilita la superficie. Pruebe enseguida otra porción; si sale igual de aguada, que la planta diga si lo da un plastificante, y regrésela si no lo hay',
+  'the ticket says {actual}, more than a fifth above the {limit} that was ordered: it may be the load of another job. Ask the plant before it is discharged; a richer mix also stiffens sooner and shrinks more':
+    'la remisión dice {actual}, más de un quinto arriba de los {limit} que se pidieron: puede ser la carga de otra obra. Pregunte a la planta antes de descargar; una mezcla más rica además se endurece antes y encoge más',
   'concrete with {actual} of air blisters and peels under a hard trowel; {limit} is the most for such a floor':
     'el concreto con {actual} de aire se ampolla y se pela bajo la llana metálica; {limit} es lo máximo para un piso así',
   'a hard trowel closes the skin of a garage floor over its air and water: it blisters, and what cars drip scales it. Float it and broom it, or, where the residential code is kept, ask for air of 3% and a strength of {strength} at least, and trowel it late and lightly':
@@ -18,23 +24,8 @@ export const cautionsMix: Language = {
     'el concreto con {actual} de aire se descascarará donde se congela mojado; necesita {limit} o más: {instead}. Ningún sellador lo compensa',
   'concrete with air is not hard-troweled where it freezes: the skin closes over the water, loses its air and scales. Float it and broom it':
     'el concreto con aire incluido no se alisa con llana metálica donde hay heladas: la superficie se cierra sobre el agua, pierde su aire y se descascara. Pásele flota y escobilla',
-  'IRC R402.2, exposed walls, moderate weathering': 'IRC R402.2, muros expuestos, intemperismo moderado',
-  'IRC R402.2, exposed walls, negligible weathering':
-    'IRC R402.2, muros expuestos, intemperismo despreciable',
-  'IRC R402.2, steps, porches and garage floors, moderate weathering':
-    'IRC R402.2, escalones, porches y pisos de cochera, intemperismo moderado',
-  'IRC R402.2, steps, porches and garage floors, negligible weathering':
-    'IRC R402.2, escalones, porches y pisos de cochera, intemperismo despreciable',
-  'IRC R402.2, steps, porches and garage floors, severe weathering':
-    'IRC R402.2, escalones, porches y pisos de cochera, intemperismo severo',
   'nothing is said of air, and what freezes wet needs {limit} or more: ask before it is ordered or discharged':
     'nada se dice del aire, y lo que se congela mojado necesita {limit} o más: pregunte antes de pedirlo o de descargarlo',
-  'steps, porches and garage floors, moderate weathering':
-    'escalones, porches y pisos de cochera, intemperismo moderado',
-  'steps, porches and garage floors, negligible weathering':
-    'escalones, porches y pisos de cochera, intemperismo despreciable',
-  'steps, porches and garage floors, severe weathering':
-    'escalones, porches y pisos de cochera, intemperismo severo',
   'stone of {actual} is more than a fifth of what is between the forms, {limit}: it hangs up and leaves hollows. Ask for smaller stone, and for the air that goes with it':
     'piedra de {actual} es más de un quinto de lo que hay entre las caras de la cimbra, {limit}: se atora y deja huecos. Pida piedra más chica, y el aire que le corresponde',
   'stone of {actual} is more than a third of the thickness, {limit}: it cannot be struck off and finished. Ask for smaller stone, and for the air that goes with it':

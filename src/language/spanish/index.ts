@@ -33,6 +33,7 @@ import { labelsS } from './labels-s';
 import { labelsTZ } from './labels-t-z';
 import { ordinary } from './ordinary';
 import { prices } from './prices';
+import { rules } from './rules';
 import { trucks } from './trucks';
 import { working } from './working';
 
@@ -80,6 +81,7 @@ export const spanish: Language = {
   ...labelsTZ,
   ...ordinary,
   ...prices,
+  ...rules,
   ...trucks,
   ...working,
 };

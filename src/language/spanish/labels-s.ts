@@ -57,8 +57,6 @@ export const labelsS: Language = {
   'slab-edge': 'borde de losa',
   'slab-outdoors': 'losa exterior',
   slabs: 'losas',
-  'slabs no wider than 15 ft': 'losas de no más de 15 ft de ancho',
-  'slabs no wider than 4.5 m': 'losas de no más de 4.5 m de ancho',
   slide: 'deslizar',
   sliver: 'astilla',
   slope: 'pendiente',

@@ -1,0 +1,41 @@
+/** Spanish of rules by which published sources space joints and ask for concrete, and what stands in the way of a correction. */
+import type { Language } from '../../report/show';
+
+export const rules: Language = {
+  '{clearance} below the sill {name}': '{clearance} bajo el umbral {name}',
+  '{first} to {second} at {least}': 'de {first} a {second} con {least}',
+  '{place}, {weathering} weathering': '{place}, intemperismo {weathering}',
+  '{spots} away from {name}': '{spots} alejándose de {name}',
+  '{spots} fixed at {name}': '{spots} fijos en {name}',
+  '{spots} fixed at the drain {name}': '{spots} fijos en el drenaje {name}',
+  '{spots} not to be moved': '{spots} que no se mueven',
+  '{wet} times at {from} to {to} of slump, 36 times under {low}':
+    '{wet} veces con revenimiento de {from} a {to}, 36 veces con menos de {low}',
+  '21 times on treated base, at most {cap}': '21 veces sobre base tratada, {cap} como máximo',
+  '24 times on granular base, at most {cap}': '24 veces sobre base granular, {cap} como máximo',
+  '24 times, at most {cap}': '24 veces, {cap} como máximo',
+  '24 to 36 times, at most {cap}': 'de 24 a 36 veces, {cap} como máximo',
+  'by thickness: under {thin}, {thin} to {thick}, over {thick}':
+    'según el espesor: menos de {thin}, de {thin} a {thick}, más de {thick}',
+  'class {name}': 'clase {name}',
+  'class {name}, earlier edition': 'clase {name}, edición anterior',
+  'class {name}, edition of 2014': 'clase {name}, edición de 2014',
+  'class {name}, low permeability': 'clase {name}, baja permeabilidad',
+  'class {name}, plain': 'clase {name}, simple',
+  'class {name}, reinforced': 'clase {name}, reforzado',
+  'exposed walls': 'muros expuestos',
+  'not exposed': 'no expuesto',
+  'not structural, class {name}': 'no estructural, clase {name}',
+  'only raising is allowed': 'solo se permite subir',
+  'only striking off is allowed': 'solo se permite enrasar',
+  'panels of {most} at most': 'paños de {most} como máximo',
+  'panels of {shape} at most': 'paños de {shape} como máximo',
+  'pavements under {thick}': 'pavimentos de menos de {thick}',
+  'slabs no wider than {cap}': 'losas de no más de {cap} de ancho',
+  'steps, porches and garage floors': 'escalones, porches y pisos de cochera',
+  'the farthest move at {name}': 'el mayor movimiento en {name}',
+  'the least thickness at {name}': 'el espesor mínimo en {name}',
+  'the valley from {first} to {second}': 'la limahoya de {first} a {second}',
+  'water from {first} to {second}': 'agua de {first} a {second}',
+  'water off {spots}': 'agua fuera de {spots}',
+};
