@@ -194,7 +194,17 @@ export function entryOf(name: string, figure: Plain, view: View): Entry[] {
     const told = rows.map((row) => row.join(' '));
     return [{ label, text: '', table: { head: [wordText('name', view), label], rows, told } }];
   }
-  return [{ label, text: figureText(name, figure, view) }];
+  return [onlyOne(name, figure, view) ?? { label, text: figureText(name, figure, view) }];
+}
+
+/** A group of which one member alone is told: its name belongs to the label. */
+function onlyOne(name: string, group: Plain, view: View): Entry | undefined {
+  if (!isGroup(group) || isPair(group) || isPlace(group)) return undefined;
+  const [only, ...more] = Object.entries(group).filter(([, part]) => !isEmpty(part));
+  if (!only || more.length > 0 || isGroup(only[1])) return undefined;
+  const inner = labelOf(name, ...only, view);
+  const label = groupLabel(name, view);
+  return { label: inner ? `${label}, ${inner}` : label, text: figureText(...only, view) };
 }
 
 /** True for a zero amount that tells nobody anything: no loads, no waste, no length of this kind. */
