@@ -33,7 +33,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
   },
   'curb-volume': { given: ['section', 'length', 'drops', 'curves'], figures: ['volume'] },
   'delivery-ticket': {
-    given: ['ordered', 'slump', 'air', 'waterAdded', 'age'],
+    given: ['ordered', 'slump', 'airContent', 'waterAdded', 'age'],
     figures: [
       'asOrdered',
       'waterLeft',
@@ -81,7 +81,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
     ],
   },
   'evaporation-rate': {
-    given: ['air', 'humidity', 'concrete', 'wind'],
+    given: ['airTemperature', 'humidity', 'concrete', 'wind'],
     figures: ['verdict', 'rate', 'limit', 'next'],
   },
   excavation: {
