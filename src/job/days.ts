@@ -7,6 +7,7 @@
 
 import type { SlabVolumeFigures } from '../concrete/slab-volume';
 import { repeatedName, unknownName } from '../grade/faults';
+import type { JointLayoutFigures } from '../joints/layout-figures';
 import type { TruckPlanFigures } from '../pour/truck-figures';
 import { greaterOf, lesserOf } from '../quantity/greater';
 import { isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
@@ -119,11 +120,27 @@ const dryingOf = (results: ReadonlyMap<DayPart, Result<FigureSet>>): Quantity<'e
   return rate && rate.sign() >= 0 ? rate : undefined;
 };
 
+const EARLY_ENTRY = 'early-entry-saw';
 const BY_AIR = ['humidity', 'wind'];
 
 /** How a plan is told the time that placing takes. */
 const placingOf = (poured: Poured, said: Raw): Raw =>
   said['placingRate'] === undefined ? trucksOf(poured) : { volume: concreteOfDay(poured) };
+
+/** Joints that are sawn into what is poured: by which saw, and how long it cuts where that is known of all. */
+function sawingOf({ elements }: Poured): Raw {
+  const plans = elements.flatMap(({ parts }) => parts.filter(({ id }) => id === 'joint-layout'));
+  const sawn = plans.flatMap(({ input, result }) => {
+    const { sawing } = result.figures as unknown as JointLayoutFigures;
+    return sawing ? [{ early: input['method'] === EARLY_ENTRY, time: sawing.time }] : [];
+  });
+  if (sawn.length === 0) return {};
+  const times = sawn.flatMap(({ time }) => time ?? []);
+  return {
+    saw: sawn.some(({ early }) => early) ? 'early-entry' : 'conventional',
+    cuttingTime: times.length === sawn.length ? times.reduce((all, time) => all.plus(time)) : undefined,
+  };
+}
 
 type Follow = (poured: Poured, said: Raw, results: ReadonlyMap<DayPart, Result<FigureSet>>) => Raw;
 
@@ -133,6 +150,7 @@ const FOLLOWS: Readonly<Partial<Record<DayPart, Follow>>> = {
     area: areaOfDay(poured),
     ...placingOf(poured, said),
     evaporation: dryingOf(results),
+    ...(said['saw'] === undefined ? sawingOf(poured) : {}),
   }),
 };
 

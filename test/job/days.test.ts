@@ -77,6 +77,7 @@ describe('a day of a job', () => {
       ...trucks,
       loads: order.loads,
       firstTruckAt: '7:00',
+      airTemperature: '75 degF',
       concreteTemperature: '72 degF',
     }).figures;
     const drying = evaporationRate({
@@ -209,6 +210,39 @@ describe('the order of pouring', () => {
       ['delivery slab', 2],
       ['walk', 3],
     ]);
+  });
+});
+
+describe('the joints of a day', () => {
+  const poured = (joints: object, plan: object) => {
+    const [first, ...rest] = yard(tuesday).elements;
+    const elements = [{ ...first, joints: { spacing: '10 ft', ...joints } }, ...rest] as JobInput['elements'];
+    const job: JobInput = { ...yard({ ...tuesday, plan: { ...work, ...plan } }), elements };
+    const { parts } = reckonJob(job);
+    const found = (id: string) => parts.find((part) => part.id === id);
+    return { input: found('day-plan')?.input, figures: found('day-plan')?.result.figures as DayPlanFigures };
+  };
+  const stagesOf = ({ figures }: ReturnType<typeof poured>): string[] =>
+    figures.stages.map(({ stage }) => stage);
+
+  it('are sawn by the saw that they are planned for', () => {
+    const sawn = poured({}, {});
+    expect(sawn.input?.['saw']).toBe('conventional');
+    expect(stagesOf(sawn)).toContain('saw');
+    expect(poured({ method: 'early-entry-saw' }, {}).input?.['saw']).toBe('early-entry');
+    expect(poured({}, { saw: 'early-entry' }).input?.['saw']).toBe('early-entry');
+  });
+
+  it('take as long as they are long', () => {
+    const rate = { length: '60 ft', in: '1 h' };
+    // Three bays each way of 27 ft by 24 ft: two joints of 24 ft and two of 27 ft.
+    expect(String(poured({ sawRate: rate }, {}).input?.['cuttingTime'])).toBe('1.7 h');
+    expect(poured({}, {}).input?.['cuttingTime']).toBeUndefined();
+  });
+
+  it('are not sawn where they are tooled, or where there are none', () => {
+    expect(stagesOf(poured({ method: 'hand-groover' }, {}))).not.toContain('saw');
+    expect(stagesOf(poured({ spacing: '30 ft' }, {}))).not.toContain('saw');
   });
 });
 
