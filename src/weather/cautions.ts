@@ -101,10 +101,10 @@ export const dewOnConcrete = (limit: Drying, actual: Drying): Caution => ({
   source: BLEED_UNSEEN,
 });
 
-export const beyondChart = (what: string): Caution => ({
+export const beyondChart = (places: readonly string[]): Caution => ({
   code: 'beyond-chart',
   severity: 'note',
-  ...say`the chart that the one equation was fitted to ends before this ${{ what }}: hold it against the figure by the pressures of vapor, and go by the larger`,
+  ...say`the chart that the one equation was fitted to ends before what is given here, ${{ places }}: hold it against the figure by the pressures of vapor, and go by the larger`,
   source: MENZEL,
 });
 

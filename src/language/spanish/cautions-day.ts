@@ -60,8 +60,8 @@ export const cautionsDay: Language = {
     'el acabado ha de comenzar {actual} después del primer concreto, y todavía se vio brillo {limit} después: {works}. Nada toca la superficie mientras brilla',
   'the finish is to begin {actual} after the first concrete, and what was placed first may close {limit} after it: {hard}. Begin as soon as it bears, and have a coarser finish agreed on for what is past it; no water and no paste to bring it back':
     'el acabado ha de comenzar {actual} después del primer concreto, y lo primero colocado puede cerrarse {limit} después: {hard}. Comience en cuanto aguante, y tenga acordado un acabado más tosco para lo que ya pasó; ni agua ni pasta para revivirlo',
-  'the chart that the one equation was fitted to ends before this {what}: hold it against the figure by the pressures of vapor, and go by the larger':
-    'la gráfica a la que se ajustó la ecuación termina antes de este valor de {what}: compárelo con la cifra por presiones de vapor, y guíese por la mayor',
+  'the chart that the one equation was fitted to ends before what is given here, {places}: hold it against the figure by the pressures of vapor, and go by the larger':
+    'la gráfica a la que se ajustó la ecuación termina antes de lo que se da aquí, {places}: compárelo con la cifra por presiones de vapor, y guíese por la mayor',
   'with the wind broken and the concrete no warmer than it has to be the surface still dries at {actual}, more than {limit}: place in an enclosure whose heater is vented outdoors, or wait for a calmer or milder day':
     'con el viento cortado y el concreto no más caliente de lo necesario la superficie aún se seca a {actual}, más que {limit}: coloque en un recinto cuyo calentador saque el escape afuera, o espere un día más tranquilo o más templado',
   'the concrete is so much colder than the moist air that dew settles on it: wait until it is gone, and do not work it into the surface; setting will be slow':
