@@ -34,7 +34,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
   },
   'curb-volume': { given: ['section', 'length', 'drops', 'curves'], figures: ['volume'] },
   'delivery-ticket': {
-    given: ['ordered', 'slump', 'air', 'waterAdded', 'age'],
+    given: ['ordered', 'slump', 'airContent', 'waterAdded', 'age'],
     figures: [
       'asOrdered',
       'waterLeft',
@@ -83,7 +83,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
     ],
   },
   'evaporation-rate': {
-    given: ['air', 'humidity', 'concrete', 'wind'],
+    given: ['airTemperature', 'humidity', 'concrete', 'wind'],
     figures: ['verdict', 'rate', 'limit', 'next'],
   },
   excavation: {
