@@ -1,7 +1,9 @@
-/** What changed between two jobs: concrete, every line of the purchase list, and what there is to watch out for. */
+/** What changed between two jobs: concrete, every line of the purchase list, money, and what there is to watch out for. */
 import { keyOf } from '../quantity/amount-key';
 import type { Quantity } from '../quantity/quantity';
-import type { Caution } from '../reckoning/result';
+import type { Caution, Result } from '../reckoning/result';
+import type { BidOfJob } from './bid-of-job';
+import type { JobBidFigures } from './job-bid';
 import type { ReckonedJob } from './job-takeoff';
 import { lineKey, type Purchase } from './purchases';
 
@@ -29,6 +31,22 @@ export interface ElementChange extends QuantityChange {
   readonly element: string;
 }
 
+/** A line of the bid that changed. */
+export interface LineChange extends QuantityChange {
+  /** Its name. */
+  readonly name: string;
+}
+
+/** What changed in money. */
+export interface MoneyChanges {
+  /** The total of the bid, where it changed. */
+  readonly total?: QuantityChange;
+  /** Cost, where it changed. */
+  readonly cost?: QuantityChange;
+  /** Lines whose amount changed, that are new, or gone. */
+  readonly lines: readonly LineChange[];
+}
+
 /** What changed between two jobs. */
 export interface JobChanges {
   /** Concrete in all, where it changed. */
@@ -37,6 +55,8 @@ export interface JobChanges {
   readonly elements: readonly ElementChange[];
   /** Lines of the purchase list that changed. */
   readonly purchases: readonly PurchaseChange[];
+  /** What changed in money; left out for jobs without their bids. */
+  readonly money?: MoneyChanges;
   /** Cautions that were not raised before. */
   readonly raised: readonly Caution[];
   /** Cautions that are raised no more. */
@@ -94,12 +114,47 @@ function only(of: ReckonedJob, not: ReckonedJob): Caution[] {
   return of.takeoff.cautions.filter((caution) => !others.has(cautionKey(caution)));
 }
 
+/** Amounts by line, of lines of one name together. */
+function amounts({ lines }: JobBidFigures): Map<string, Quantity> {
+  const byName = new Map<string, Quantity<'money'>>();
+  for (const { name, amount } of lines) byName.set(name, byName.get(name)?.plus(amount) ?? amount);
+  return byName;
+}
+
+const some = <K extends string>(name: K, change: QuantityChange | undefined): { [N in K]?: QuantityChange } =>
+  (change ? { [name]: change } : {}) as { [N in K]?: QuantityChange };
+
 /**
- * What changed between two jobs, in quantities.
+ * What two bids differ by.
  *
- * @param before - the job as it was
+ * @throws {InputError} `currency-mismatch` for bids of two currencies
+ */
+function moneyChanges(
+  { figures: old }: Result<JobBidFigures>,
+  { figures: now }: Result<JobBidFigures>,
+): MoneyChanges {
+  return {
+    ...some('total', changeOf(old.total, now.total)),
+    ...some('cost', changeOf(old.cost, now.cost)),
+    lines: changed(amounts(old), amounts(now)).map(([name, change]) => ({ name, ...change })),
+  };
+}
+
+/** A job, or a job with its bid. */
+type Compared = ReckonedJob | BidOfJob;
+
+const jobOf = (of: Compared): ReckonedJob => ('job' in of ? of.job : of);
+
+const bidOf = (of: Compared): Result<JobBidFigures> | undefined => ('bid' in of ? of.bid : undefined);
+
+/**
+ * What changed between two jobs: in quantities, and in money where both come with their bids.
+ *
+ * @param before - the job as it was, from `reckonJob`, or from `bidOfJob` with its bid
  * @param after - the job as it is
- * @returns concrete in all and by element, lines of the purchase list, and cautions, each only where it changed
+ * @returns concrete in all and by element, lines of the purchase list, cautions, and the total, the cost and the lines of
+ * the bid, each only where it changed
+ * @throws {InputError} `currency-mismatch` for bids of two currencies
  * @example
  * ```ts
  * import { compareJobs, reckonJob } from 'flatwork-reckoner';
@@ -110,16 +165,16 @@ function only(of: ReckonedJob, not: ReckonedJob): Caution[] {
  * compareJobs(before, after).concrete?.change.format(); // '0.30 yd3'
  * ```
  */
-export function compareJobs(before: ReckonedJob, after: ReckonedJob): JobChanges {
-  const concrete = changeOf(before.takeoff.figures.concrete, after.takeoff.figures.concrete);
+export function compareJobs(before: Compared, after: Compared): JobChanges {
+  const [old, now] = [jobOf(before), jobOf(after)];
+  const [oldBid, newBid] = [bidOf(before), bidOf(after)];
+  const concrete = changeOf(old.takeoff.figures.concrete, now.takeoff.figures.concrete);
   return Object.freeze({
-    ...(concrete ? { concrete } : {}),
-    elements: changed(concreteBy(before), concreteBy(after)).map(([element, change]) => ({
-      element,
-      ...change,
-    })),
-    purchases: purchaseChanges(before, after),
-    raised: only(after, before),
-    settled: only(before, after),
+    ...some('concrete', concrete),
+    elements: changed(concreteBy(old), concreteBy(now)).map(([element, change]) => ({ element, ...change })),
+    purchases: purchaseChanges(old, now),
+    ...(oldBid && newBid ? { money: moneyChanges(oldBid, newBid) } : {}),
+    raised: only(now, old),
+    settled: only(old, now),
   });
 }

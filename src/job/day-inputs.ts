@@ -70,7 +70,7 @@ export interface Day extends Readonly<Record<DayFact, Quantity | undefined>> {
 /** What each part calls what the day says of itself. */
 export const DAY_FACTS: Readonly<Record<DayPart, Readonly<Record<string, DayFact>>>> = {
   evaporation: {
-    air: 'airTemperature',
+    airTemperature: 'airTemperature',
     humidity: 'humidity',
     concrete: 'concreteTemperature',
     wind: 'wind',

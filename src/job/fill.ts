@@ -58,8 +58,22 @@ const MAT = [
   'layer',
 ] as const;
 
+/** Forms that go all around leave no edge against the ground; where openings are, they may not. */
+function allFormed({ element: { outline, openings }, results, saidOf }: Known): boolean {
+  const { formed, runs, kind } = saidOf('forms');
+  const isAround = runs === undefined && (formed ?? 'all') === 'all' && (kind ?? 'slab-edge') === 'slab-edge';
+  return results.has('forms') && isAround && outline !== undefined && openings === undefined;
+}
+
+/** Bars in forms need less around them than bars against the ground. */
+function bars(known: Known, said: Raw): Filling {
+  const filling = mat(known, said);
+  const isSlab = said['strip'] === undefined;
+  return isSlab && allFormed(known) ? { ...filling, follows: { edges: 'forms' } } : filling;
+}
+
 /** Bars of a rectangle go by its sides; those of any other outline are one mat, unless mats are given. */
-function bars({ element: { outline, openings, thickness } }: Known, said: Raw): Filling {
+function mat({ element: { outline, openings, thickness } }: Known, said: Raw): Filling {
   if (said['strip'] !== undefined || said['length'] !== undefined) return {};
   if (said['mats'] !== undefined) return { facts: { outline, openings, thickness } };
   if (outline === undefined) return { facts: { thickness } };

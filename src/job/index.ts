@@ -43,6 +43,8 @@ export {
   compareJobs,
   type ElementChange,
   type JobChanges,
+  type LineChange,
+  type MoneyChanges,
   type PurchaseChange,
   type QuantityChange,
 } from './compare-jobs';

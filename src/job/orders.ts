@@ -204,7 +204,7 @@ export function mixesOf(concrete: readonly ElementConcrete[], ordering: Ordering
   });
 }
 
-type Asked = { readonly ask: { readonly [name: string]: Quantity | string } & { readonly air?: Air } };
+type Asked = { readonly ask: { readonly [name: string]: Quantity | string } & { readonly airContent?: Air } };
 
 const ASKED = ['strengthClass', 'strength', 'aggregateSize', 'waterCement', 'slump'] as const;
 
@@ -218,13 +218,13 @@ function tellingOf({ day, mix, asked }: MixConcrete): Purchase['of'] {
     ...(mix === undefined ? {} : { mix }),
     ...(day === undefined ? {} : { day: day.day.name }),
     ...Object.fromEntries(told.map((name) => [name, ask[name] as Quantity | string])),
-    ...airOf(ask.air),
+    ...airOf(ask.airContent),
   };
 }
 
 /** What freezes is lost without its air, so the supplier is told all of it. */
 const airOf = (air: Air | undefined): Purchase['of'] => ({
-  ...(air?.target ? { air: air.target } : {}),
+  ...(air?.target ? { airContent: air.target } : {}),
   ...(air ? { minimumAir: air.minimum } : {}),
   ...(air?.maximum ? { maximumAir: air.maximum } : {}),
 });

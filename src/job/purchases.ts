@@ -108,14 +108,24 @@ function piecesOf(cuts: readonly TakeCut[]): Raw[] {
 }
 
 /** What a thing is sold in, by the name under which it tells it. */
-const SOLD_IN = ['container', 'bag'] as const;
+const SOLD_IN = ['container', 'bag', 'cartridge'] as const;
+
+/** The size of what a line is sold in, by its name. */
+export function soldIn({
+  of,
+  quantity,
+}: Purchase): { readonly name: string; readonly size: Quantity } | undefined {
+  for (const name of SOLD_IN) {
+    const size = of[name];
+    if (isQuantity(size) && size.dimension === quantity.dimension) return { name, size };
+  }
+  return undefined;
+}
 
 /** What is sold in pails or bags is bought in whole ones, those of all elements together. */
 function inWholeOnes(line: Purchase): Purchase {
-  const { of, quantity } = line;
-  const sold = SOLD_IN.map((name) => of[name]).find(
-    (each): each is Quantity => isQuantity(each) && each.dimension === quantity.dimension,
-  );
+  const { quantity } = line;
+  const sold = soldIn(line)?.size;
   return sold ? { ...line, quantity: (quantity as Quantity<'mass'>).upTo(sold as Quantity<'mass'>) } : line;
 }
 

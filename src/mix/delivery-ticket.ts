@@ -82,7 +82,7 @@ export interface DeliveryTicketInput {
   /** Strength by the ticket, or its class. */
   readonly strength?: QuantityInput<'pressure'>;
   /** Air as tested, or by the ticket. */
-  readonly air?: QuantityInput<'ratio'>;
+  readonly airContent?: QuantityInput<'ratio'>;
   /** Slump as tested, or by the ticket. */
   readonly slump?: QuantityInput<'length'>;
   /** Largest size of the stone by the ticket. */
@@ -302,7 +302,7 @@ function heedStiff(slump: Quantity<'length'>, ordered: Quantity<'length'>, pad: 
 }
 
 function judgeMix(input: Parsed, pad: Pad): void {
-  const { strength, air, slump, aggregateSize, ordered } = input;
+  const { strength, airContent: air, slump, aggregateSize, ordered } = input;
   if (strength && ordered.strength && strength.lessThan(ordered.strength)) {
     pad.caution(cautions.weakMix('delivered', ordered.strength, strength, COMMON_PRACTICE));
   }
@@ -373,7 +373,7 @@ function effectWanted(input: Parsed, { left, late }: Drum, pad: Pad): WaterEffec
 }
 
 /** What was ordered: what of it is told, and what is not. */
-function orderTold({ ordered, cement, water, strength, air, slump, aggregateSize }: Parsed): {
+function orderTold({ ordered, cement, water, strength, airContent: air, slump, aggregateSize }: Parsed): {
   readonly told: readonly OrderedPart[];
   readonly missing: readonly OrderedPart[];
 } {
@@ -485,7 +485,7 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
         waterToAdd: water('waterToAdd'),
         left: maybe(quantity('volume', 'left', 'positive', LOAD)),
         strength: maybe(strength),
-        air: maybe(quantity('ratio', 'air', 'not-negative', AIR)),
+        airContent: maybe(quantity('ratio', 'airContent', 'not-negative', AIR)),
         slump,
         aggregateSize,
         density: maybe(quantity('density', 'density', 'positive', DENSITY)),

@@ -58,7 +58,7 @@ export interface MixOfferInput {
   /** Strength at 28 days, of cylinders, or a class as `C30/37` or `N32`. */
   readonly strength: QuantityInput<'pressure'>;
   /** Air in all; `0%` for a mix without. */
-  readonly air?: QuantityInput<'ratio'>;
+  readonly airContent?: QuantityInput<'ratio'>;
   /** Water to cementitious material by mass, `0.45`. */
   readonly waterCement?: QuantityInput<'ratio'>;
   /** Slump as delivered. */
@@ -102,7 +102,7 @@ export interface MixAskedFigures {
   /** Largest size of the stone. */
   readonly aggregateSize: Quantity<'length'>;
   /** Air in all; left out where none is asked for, and none is too much. */
-  readonly air?: Air;
+  readonly airContent?: Air;
   /** Water to cementitious material by mass, or less; left out where no source limits it. */
   readonly waterCement?: Quantity<'ratio'>;
   /** Slump as delivered, or less. */
@@ -237,9 +237,9 @@ function judgeTroweled(air: Quantity<'ratio'>, { finish }: Parsed, pad: Pad): bo
   return false;
 }
 
-function judgeAir({ air }: Offer, { input, ask, frost, source }: Judged, pad: Pad): boolean {
-  if (!ask.air || ask.air.minimum.sign() === 0) return !air || judgeTroweled(air, input, pad);
-  const { minimum, maximum } = ask.air;
+function judgeAir({ airContent: air }: Offer, { input, ask, frost, source }: Judged, pad: Pad): boolean {
+  if (!ask.airContent || ask.airContent.minimum.sign() === 0) return !air || judgeTroweled(air, input, pad);
+  const { minimum, maximum } = ask.airContent;
   const scales = frost === 'F2' || frost === 'F3';
   return heedAir(air, { minimum, maximum, scales, when: 'offered', source }, pad);
 }
@@ -310,7 +310,7 @@ function reckon(input: Parsed, pad: Pad): MixRequirementsFigures {
     strength: strong.strength as Quantity<'pressure'>,
     ...(strong.strengthClass ? { strengthClass: strong.strengthClass } : {}),
     aggregateSize: input.aggregateSize,
-    ...(air ? { air } : {}),
+    ...(air ? { airContent: air } : {}),
     ...(dry?.waterCement ? { waterCement: dry.waterCement } : {}),
     slump: slumpFor(input, pad),
     leastSlump: SLUMP_LEAST.as(pad.system),
@@ -346,7 +346,7 @@ function reckon(input: Parsed, pad: Pad): MixRequirementsFigures {
  *
  * const { figures } = mixRequirements({ use: 'driveway', weathering: 'severe', aggregateSize: '3/4 in' });
  * figures.ask.strength.format(); // '4500 psi'
- * figures.ask.air?.target?.format(); // '6%'
+ * figures.ask.airContent?.target?.format(); // '6%'
  * figures.ask.slump.format(); // '4 in'
  * ```
  */
@@ -374,7 +374,7 @@ export const mixRequirements: Calculation<MixRequirementsInput, MixRequirementsF
         offered: maybe(
           fields({
             strength: concreteStrength('strength', STRENGTH),
-            air: maybe(quantity('ratio', 'air', 'not-negative', AIR)),
+            airContent: maybe(quantity('ratio', 'airContent', 'not-negative', AIR)),
             waterCement: maybe(waterCement('waterCement')),
             slump: maybe(quantity('length', 'slump', 'positive', SLUMP)),
           }),

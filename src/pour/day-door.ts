@@ -77,7 +77,7 @@ const members = () => ({
   evaporation: maybe(quantity('evaporation', 'evaporation', 'not-negative', ordinary.DRYING)),
   humidity: maybe(quantity('ratio', 'humidity', 'not-negative', HUMIDITY)),
   wind: maybe(quantity('speed', 'wind', 'not-negative', WIND)),
-  air: maybe(quantity('ratio', 'air', 'not-negative', AIR_CONTENT)),
+  airContent: maybe(quantity('ratio', 'airContent', 'not-negative', AIR_CONTENT)),
   freezes: maybe(yesOrNo('freezes')),
   rainAt: maybe(clock('rainAt')),
   sunset: maybe(clock('sunset')),

@@ -94,7 +94,7 @@ export interface DayPlanInput {
   /** Wind near the surface. */
   readonly wind?: QuantityInput<'speed'>;
   /** Air in the concrete, by the ticket. */
-  readonly air?: QuantityInput<'ratio'>;
+  readonly airContent?: QuantityInput<'ratio'>;
   /** Whether it will freeze when it is in use. */
   readonly freezes?: boolean;
   /** Time of day from which rain is expected; before `startAt` it rains already. */
@@ -243,7 +243,7 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
   const verdict = judgeDay(day, bounds, conditions.air, pad);
   heedWeather(
     finish,
-    { concrete, air: input.airTemperature, drying, airContent: input.air, freezes: input.freezes },
+    { concrete, air: input.airTemperature, drying, airContent: input.airContent, freezes: input.freezes },
     pad,
   );
   for (const caution of [testNotClock, alkali, ...(work.saw ? [tryACut, silica] : [])]) pad.caution(caution);

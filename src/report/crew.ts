@@ -2,6 +2,7 @@
  * What a crew carries of a result: what it lays out by, what it does and what comes of it. What else there is, such as
  * what the office orders by, what was compared and how it was reckoned, stands on the full sheet.
  */
+import { crewDay } from './day-page';
 import type { Plain } from './figures';
 
 /** A figure or an input by its name; of a group, or of each of a list, only these members. */
@@ -33,7 +34,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
   },
   'curb-volume': { given: ['section', 'length', 'drops', 'curves'], figures: ['volume'] },
   'delivery-ticket': {
-    given: ['ordered', 'slump', 'air', 'waterAdded', 'age'],
+    given: ['ordered', 'slump', 'airContent', 'waterAdded', 'age'],
     figures: [
       'asOrdered',
       'waterLeft',
@@ -58,6 +59,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
       'embedment',
       'hole',
       'epoxy',
+      'cartridges',
       'baskets',
     ],
   },
@@ -81,7 +83,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
     ],
   },
   'evaporation-rate': {
-    given: ['air', 'humidity', 'concrete', 'wind'],
+    given: ['airTemperature', 'humidity', 'concrete', 'wind'],
     figures: ['verdict', 'rate', 'limit', 'next'],
   },
   excavation: {
@@ -217,6 +219,9 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
   'wall-volume': { given: ['walls'], figures: ['volume', 'formedArea'] },
 };
 
+/** Figures that are put together anew for a crew, by id; what was given stands on the full sheet. */
+const MADE: Readonly<Record<string, (figures: never) => Plain>> = { 'day-plan': crewDay };
+
 type Group = { readonly [name: string]: Plain };
 
 const isGroup = (x: Plain): x is Group => typeof x === 'object' && x !== null && !Array.isArray(x);
@@ -240,6 +245,8 @@ export function carriedOf(
   input: unknown,
   figures: Plain,
 ): { readonly given: unknown; readonly figures: Plain } {
+  const made = Object.hasOwn(MADE, id) ? MADE[id] : undefined;
+  if (made) return { given: undefined, figures: made(figures as never) };
   const view = Object.hasOwn(CREW_VIEWS, id) ? CREW_VIEWS[id] : undefined;
   if (!view) return { given: input, figures };
   return { given: pick(input as Plain, view.given), figures: pick(figures, view.figures) };

@@ -5,7 +5,6 @@
 import type { DayPlanFigures } from '../pour/day-plan';
 import { clockTime } from '../pour/saw-clock';
 import type { Quantity } from '../quantity/quantity';
-import type { FigureSet, ResultParts } from '../reckoning/parts';
 import type { Plain } from './figures';
 
 /** A row: what happens, and when by the clock. */
@@ -62,6 +61,3 @@ export function crewDay(figures: DayPlanFigures): { readonly [name: string]: Pla
     ...Object.fromEntries(otherWeather(figures)),
   };
 }
-
-/** True for the day of a pour. */
-export const isDay = (result: ResultParts<FigureSet>): boolean => result.id === 'day-plan';

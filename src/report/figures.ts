@@ -112,13 +112,21 @@ function asNamed(name: string, view: View): View {
 const textIn = (name: string, text: string, view: View): string =>
   isName(name) ? nameText(text, view) : (writtenTime(text, view) ?? wordText(text, view));
 
+/** Where more water settles than dries, nothing dries: a rate below zero is for who reckons on with it. */
+const isNoDrying = (name: string, figure: Quantity): boolean =>
+  name === 'rate' && figure.dimension === 'evaporation' && figure.sign() < 0;
+
+function quantityShown(name: string, q: Quantity, view: View): string {
+  if (isNoDrying(name, q)) return wordText('no drying', view);
+  return isTimeOfDay(name) ? timeOfDay(q as Quantity<'time'>, view) : quantityText(q, view);
+}
+
 const noText = (name: string): string => (name === 'regular' ? 'not needed' : 'no');
 
 /** A figure on one line. */
 export function figureText(name: string, figure: Plain, given: View): string {
   const view = asNamed(name, given);
-  if (isQuantity(figure))
-    return isTimeOfDay(name) ? timeOfDay(figure as Quantity<'time'>, view) : quantityText(figure, view);
+  if (isQuantity(figure)) return quantityShown(name, figure, view);
   if (typeof figure === 'boolean') return wordText(figure ? 'yes' : noText(name), view);
   if (typeof figure === 'number') return String(figure);
   if (typeof figure === 'string') return textIn(name, figure, view);

@@ -1,9 +1,9 @@
 /** The purchase list of a job as rows of text, for a table, a file of comma-separated values, or a page. */
 import { ITEM_NAMES } from '../job/item-names';
 import type { ReckonedJob } from '../job/job-takeoff';
-import type { Purchase } from '../job/purchases';
+import { type Purchase, soldIn } from '../job/purchases';
 import type { JobTakeoffFigures } from '../job/takeoff-figures';
-import { isQuantity } from '../quantity/quantity';
+import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { TakeItem } from '../reckoning/takes';
 import { csvText } from './csv';
 import { isName, labelText } from './labels';
@@ -57,8 +57,18 @@ function sizeOf(name: string, value: Purchase['of'][string], view: View): string
   return isName(name) || GIVEN.has(name) ? value : choiceText(value, view);
 }
 
+/** How many pails, bags or cartridges there are, before their size; bags that are counted say it already. */
+function howMany(line: Purchase): readonly [name: string, times: string] | undefined {
+  const sold = soldIn(line);
+  if (!sold) return undefined;
+  const n = (line.quantity as Quantity<'mass'>).over(sold.size as Quantity<'mass'>) as Quantity<'ratio'>;
+  return [sold.name, `${Math.round(n.toNumber(':1'))} × `];
+}
+
 /** Of what kind and size: what is told together first comes where its first size stands. */
-function kindText({ item, of }: Purchase, view: View): string {
+function kindText(line: Purchase, view: View): string {
+  const { item, of } = line;
+  const [sold, times] = howMany(line) ?? [];
   const sizes =
     TOGETHER.map((names) => names.filter((name) => name in of)).find(({ length }) => length > 1) ?? [];
   return Object.entries(of)
@@ -67,7 +77,8 @@ function kindText({ item, of }: Purchase, view: View): string {
       const text = sizeOf(name, value, view);
       if (name === sizes[0]) return [sizes.map((each) => sizeOf(each, of[each] as never, view)).join(' × ')];
       if (sizes.includes(name)) return [];
-      return [BARE.has(name) ? text : `${labelText(name, view)} ${text}`];
+      const labelled = BARE.has(name) ? text : `${labelText(name, view)} ${text}`;
+      return [name === sold ? `${times}${labelled}` : labelled];
     })
     .join(', ');
 }

@@ -13,6 +13,7 @@ import type { System } from '../quantity/units';
 import type { ResultParts } from '../reckoning/parts';
 import { say, type Words } from '../reckoning/words';
 import { labelText } from './labels';
+import { lineName } from './line-name';
 
 /** Sentences that a quote has unless it is made without them. */
 export type QuoteClause =
@@ -203,7 +204,7 @@ function notKnown(job: ReckonedJob | undefined): Words[] {
 const unpriced = ({ cautions }: ResultParts<JobBidFigures>): Words[] =>
   cautions.flatMap(({ code, params }) =>
     code === 'no-price' && typeof params?.['name'] === 'string'
-      ? [say`${{ name: params['name'] }}, for which there is no price yet`]
+      ? [say`${{ name: lineName(params['name']) }}, for which there is no price yet`]
       : [],
   );
 

@@ -8,6 +8,7 @@ import { canonicalValue, type Quantity } from '../quantity/quantity';
 import type { ResultParts } from '../reckoning/parts';
 import { say } from '../reckoning/words';
 import type { Piece } from './chapters';
+import { lineName } from './line-name';
 import { capital } from './lines';
 import type { ReadTerms } from './quote-input';
 import { quantityText, type View, wordsText, wordText } from './view';
@@ -89,16 +90,22 @@ function taxText({ figures: { priceTax, purchaseTax } }: Bid): string {
     : 'No tax is added to this price.';
 }
 
+/** The name of a line in the language of the page. */
+function nameIn(name: string, view: View): string {
+  const words = lineName(name);
+  return typeof words === 'string' ? words : wordsText(words, view);
+}
+
 /** The price as it is to be shown. */
 export function pricePieces(bid: Bid, shown: PriceShown, job: ReckonedJob | undefined, view: View): Piece[] {
   const shares = priceShares(bid.figures, shown, job);
   if (shares.length === 0)
     return [totalPiece(bid, view), { kind: 'text', text: wordText(taxText(bid), view) }];
   const together = 'These are parts of one price. What is left out, or done by itself, is priced anew.';
-  return [
-    sharesPiece(bid, shares, view),
-    { kind: 'text', text: wordText([taxText(bid), together].filter(Boolean).join(' '), view) },
-  ];
+  const sentences = [taxText(bid), together].filter(Boolean).map((text) => wordText(text, view));
+  const own =
+    shown === 'lines' ? shares.map((share) => ({ ...share, name: nameIn(share.name, view) })) : shares;
+  return [sharesPiece(bid, own, view), { kind: 'text', text: sentences.join(' ') }];
 }
 
 /** Options and alternates, each with what it changes and a box to tick. */

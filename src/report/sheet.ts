@@ -2,8 +2,6 @@
  * What stands on a sheet of several results, before it is text or Markdown: each caution and each source once, the
  * gravest first, and what holds for every job of the kind apart.
  */
-import type { JobTakeoffFigures } from '../job/takeoff-figures';
-import type { DayPlanFigures } from '../pour/day-plan';
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { Assumption, Caution, FigureSet, ResultParts, Severity, Step } from '../reckoning/parts';
 import { revive } from '../reckoning/revive';
@@ -11,10 +9,9 @@ import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { hoursIn } from './clock';
 import { carriedOf } from './crew';
-import { crewDay, isDay } from './day-page';
 import { type Entry, entriesOf, entryOf, ownOf, type Plain } from './figures';
 import { labelText, placeText } from './labels';
-import { purchaseRowsOf } from './purchases';
+import { tabled } from './own-tables';
 import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
 
 /** How much of a result a sheet shows, and whose it is. */
@@ -168,35 +165,16 @@ const inputEntries = (input: unknown, view: View): Entry[] =>
     ? Object.entries(input).flatMap(([name, value]) => entryOf(name, value, view))
     : [];
 
-/** What a take-off buys as a table that a yard reads, each line with what it is for. */
-function purchasesEntry(figures: JobTakeoffFigures, view: View): Entry[] {
-  const rows = purchaseRowsOf(figures, view).map(({ item, kind, quantity, elements }) => [
-    [item, kind].filter(Boolean).join(', '),
-    quantity,
-    elements,
-  ]);
-  if (rows.length === 0) return [];
-  const head = ['item', 'quantity', 'for'].map((name) => wordText(name, view));
-  const told = rows.map((row) => row.join('; '));
-  return [{ label: labelText('purchases', view), text: '', table: { head, rows, told } }];
-}
-
 function blockOf(result: ResultParts<FigureSet>, { input, of }: Partial<WithInput>, view: SheetView): Block {
   const full = view.detail !== 'crew';
   const system = view.system ?? result.system;
-  const day = !full && isDay(result);
-  const isJob = result.id === 'job-takeoff';
-  const told = day ? crewDay(result.figures as DayPlanFigures) : result.figures;
-  const read = (isJob ? { ...told, purchases: [] } : told) as Plain;
+  const { figures: read, tables } = tabled(result.id, result.figures as Plain, view);
   const shown = full ? { given: input, figures: read } : carriedOf(result.id, input, read);
-  const figures = [
-    ...entriesOf(ownOf(shown.figures, system) as object, view),
-    ...(isJob ? purchasesEntry(told as JobTakeoffFigures, view) : []),
-  ];
+  const figures = [...entriesOf(ownOf(shown.figures, system) as object, view), ...tables];
   const isReference = ({ table }: Entry): boolean => table?.head.includes(labelText('source', view)) === true;
   return {
     title: [wordText(result.title, view), of].filter(Boolean).join(', '),
-    input: day ? [] : inputEntries(shown.given, view),
+    input: inputEntries(shown.given, view),
     figures: full ? figures : figures.filter((entry) => !isReference(entry)),
     working: full ? workingOf(result, view) : [],
     assumed: full ? assumedEntries(result.assumed, view) : [],

@@ -16,6 +16,12 @@ export type Exposure = 'weather' | 'inside';
 /** All of them. */
 export const EXPOSURES: readonly Exposure[] = ['weather', 'inside'];
 
+/** What the edges of a slab are cast against. */
+export type CastAgainst = 'forms' | 'ground';
+
+/** All of them. */
+export const CAST_AGAINST: readonly CastAgainst[] = ['forms', 'ground'];
+
 type Length = Quantity<'length'>;
 
 /** Cover of concrete that is cast against earth. */

@@ -19,6 +19,7 @@ import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { none, says, where } from '../reckoning/together';
+import { wholeUnits } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
 import { type AnyBarSize, weightOf } from './bars';
@@ -70,6 +71,8 @@ export interface DowelLayoutInput {
   readonly hole?: QuantityInput<'length'>;
   /** Epoxy lost, over what fills the holes; by default 25%. */
   readonly epoxyLoss?: QuantityInput<'ratio'>;
+  /** Drilled only: what one cartridge of epoxy holds, where they are wanted. */
+  readonly cartridge?: QuantityInput<'volume'>;
   /** Length of a basket as sold, where their number is wanted. */
   readonly basketLength?: QuantityInput<'length'>;
 }
@@ -102,6 +105,8 @@ export interface DowelLayoutFigures {
   readonly hole?: Quantity<'length'>;
   /** Drilled only, with what is lost. */
   readonly epoxy?: Quantity<'volume'>;
+  /** Whole cartridges of it, where their size is given. */
+  readonly cartridges?: Quantity<'count'>;
   /** Baskets, where their length is given. */
   readonly baskets?: Quantity<'count'>;
 }
@@ -127,6 +132,7 @@ interface Parsed {
   readonly embedment: Length | undefined;
   readonly hole: Length | undefined;
   readonly epoxyLoss: Quantity<'ratio'> | undefined;
+  readonly cartridge: Quantity<'volume'> | undefined;
   readonly basketLength: Length | undefined;
 }
 
@@ -290,6 +296,7 @@ interface Drilled {
   readonly embedment: Length;
   readonly hole: Length;
   readonly epoxy: Quantity<'volume'>;
+  readonly cartridges?: Quantity<'count'>;
 }
 
 function assumeDrilled(input: Parsed, E: Length, H: Length, w: Quantity<'ratio'>, pad: Pad): void {
@@ -317,7 +324,9 @@ function drilled(input: Parsed, dowel: Dowel, n: Quantity<'count'>, pad: Pad): D
   const epoxy = filled.plus(filled.times(w)).in(systemOfQuantity(H) === 'metric' ? 'mL' : 'fl oz');
   pad.step('epoxy', 'V = π × (H² − d²) ÷ 4 × E1 × n × (1 + w)', { H, d, E1: E, n, w }, epoxy);
   pad.caution(silica);
-  return { embedment: E, hole: H, epoxy };
+  const { cartridge } = input;
+  const whole = cartridge && wholeUnits('cartridges of epoxy', epoxy, cartridge, 'cartridge', pad);
+  return { embedment: E, hole: H, epoxy, ...(whole ? { cartridges: whole } : {}) };
 }
 
 function basketsOf({ joint: J, basketLength: B }: Parsed, pad: Pad): Quantity<'count'> | undefined {
@@ -383,7 +392,7 @@ function reckon(input: Parsed, pad: Pad): DowelLayoutFigures {
  * Dowels or ties across a joint: size, number, baskets, epoxy.
  *
  * @param input - thickness, joint, how they are placed; sizes where the plans give them
- * @returns count, size, weight, spacing, and epoxy or baskets
+ * @returns count, size, weight, spacing, and epoxy with its cartridges or baskets
  * @throws {InputError} `does-not-fit` for a dowel, hole, embedment or end distance too large; `too-many`
  * dowels; lengths that cannot be read or are not greater than zero
  * @source ties: TM 5-822-5 and a street ordinance; their spacing by drag: a course on pavements. Dowels: Concrete Construction, dowels under lift trucks; UFC 3-260-02 table 12-8. Epoxy loss,
@@ -424,18 +433,19 @@ export const dowelLayout: Calculation<DowelLayoutInput, DowelLayoutFigures> = /*
         embedment: maybe(quantity('length', 'embedment', 'positive', usual.EMBEDMENT)),
         hole: maybe(quantity('length', 'hole', 'positive', usual.HOLE)),
         epoxyLoss: maybe(quantity('ratio', 'epoxyLoss', 'not-negative', usual.EPOXY_LOSS)),
+        cartridge: maybe(quantity('volume', 'cartridge', 'positive', usual.CARTRIDGE)),
         basketLength: maybe(quantity('length', 'basketLength', 'positive', usual.BASKET)),
       },
       where(says('kind', 'ties'), none(...FOR_DOWELS), none(...FOR_TIES)),
     ),
   reckon,
-  takes: ({ diameter, length, bar }) => [
+  takes: ({ diameter, length, bar }, { cartridge }) => [
     {
       item: bar ? 'tie-bar' : 'dowel',
       from: 'dowels',
       of: { bar, diameter: bar ? undefined : diameter, length },
     },
     { item: 'dowel-basket', from: 'baskets' },
-    { item: 'epoxy', from: 'epoxy' },
+    { item: 'epoxy', from: 'epoxy', of: { cartridge } },
   ],
 });

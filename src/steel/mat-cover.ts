@@ -15,7 +15,7 @@ import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { diameterOf } from './bars';
 import { EARTH_COVER, type Exposure, faceCoverFor } from './cover';
-import { belowMiddle, bottomCover, earthEdge, edgeCover, noRoom, topCover } from './mat-cautions';
+import { belowMiddle, bottomCover, earthCover, earthEdge, edgeCover, noRoom, topCover } from './mat-cautions';
 import type { ParsedMat, ParsedRegion } from './rebar-fields';
 
 type Length = Quantity<'length'>;
@@ -31,12 +31,14 @@ const thickest = (mats: readonly ParsedMat[]): Length =>
 
 const exposureOf = ({ exposure }: ParsedRegion): Exposure => exposure ?? 'weather';
 
-/** Cover at the edges: formed ones bear the weather, others lie against earth. */
+/** Cover at the edges: formed ones bear the weather, others lie against earth; where it is not told, both may be there. */
 export function heedEdges(input: ParsedRegion, cover: Length, pad: Pad): void {
   const formed = faceCoverFor(thickest(input.mats), exposureOf(input));
   const earth = EARTH_COVER;
-  if (formed.undercutBy(cover)) pad.caution(edgeCover(formed.like(cover), cover));
-  else if (earth.undercutBy(cover)) pad.caution(earthEdge(earth.like(cover), cover));
+  const { edges } = input;
+  if (edges === 'ground' && earth.undercutBy(cover)) pad.caution(earthCover(earth.like(cover), cover));
+  else if (formed.undercutBy(cover)) pad.caution(edgeCover(formed.like(cover), cover));
+  else if (!edges && earth.undercutBy(cover)) pad.caution(earthEdge(earth.like(cover), cover));
 }
 
 /** Two bars cross in a mat. */

@@ -107,6 +107,11 @@ export const EPOXY_LOSS: Ordinary = {
   most: '100%',
   source: COMMON_PRACTICE,
 };
+export const CARTRIDGE: Ordinary = range(
+  'what a cartridge of epoxy holds',
+  ['5 fl oz', '150 mL'],
+  ['60 fl oz', '1800 mL'],
+);
 export const BASKET: Ordinary = range('the length of a basket', ['2 ft', '600 mm'], ['20 ft', '6 m']);
 export const FREE_WIDTH: Ordinary = range('the width that ties drag', ['2 ft', '600 mm'], ['60 ft', '18 m']);
 

@@ -8,7 +8,7 @@ import { PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import { all, anyOf, given, notBoth, oneOf } from '../reckoning/together';
 import { barField } from './bar-field';
 import type { AnyBarSize } from './bars';
-import { EXPOSURES, type Exposure } from './cover';
+import { CAST_AGAINST, type CastAgainst, EXPOSURES, type Exposure } from './cover';
 import {
   CORNER_BAR,
   CUT_TO,
@@ -77,6 +77,7 @@ export interface ParsedRegion extends Region {
   readonly shortest: Length | undefined;
   readonly thickness: Length | undefined;
   readonly exposure: Exposure | undefined;
+  readonly edges: CastAgainst | undefined;
   readonly dowels: readonly ParsedDowels[] | undefined;
   readonly steps: ParsedSteps | undefined;
   readonly supports: Length | undefined;
@@ -128,6 +129,7 @@ export const regionInput = (): Field<ParsedRegion> =>
     shortest: maybe(quantity('length', 'shortest', 'not-negative', SHORTEST)),
     thickness: maybe(quantity('length', 'thickness', 'positive', SLAB_THICKNESS)),
     exposure: maybe(choice('exposure', EXPOSURES)),
+    edges: maybe(choice('edges', CAST_AGAINST)),
     dowels: maybe(
       list(
         fields({

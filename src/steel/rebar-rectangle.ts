@@ -18,7 +18,7 @@ import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
 import { type AnyBarSize, diameterOf, weightOf } from './bars';
-import { EXPOSURES, type Exposure } from './cover';
+import { CAST_AGAINST, type CastAgainst, EXPOSURES, type Exposure } from './cover';
 import { CUT_TO, LAP, MAT_SPACING, STOCK_LENGTH, SUPPORTS_APART, TIE, TIE_WIRE } from './mat-ordinary';
 import { COVER } from './ordinary';
 import { LINE_LIMIT, type ParsedRegion } from './rebar-fields';
@@ -55,6 +55,8 @@ export interface RebarLayoutInput {
   readonly faceCover?: QuantityInput<'length'>;
   /** Whether the top of the slab is in the weather or inside a building; by default in the weather. */
   readonly exposure?: Exposure;
+  /** What the edges are cast against, forms or the ground of the dig; without it the cover is told for both. */
+  readonly edges?: CastAgainst;
   /** Between chairs or blocks, both ways; by default 4 ft, or 1.2 m; 3 ft, or 0.9 m, under #4 and thinner. */
   readonly supports?: QuantityInput<'length'>;
   /** Wire for one tie; by default 12 in, or 0.3 m. */
@@ -108,6 +110,7 @@ export interface ParsedRectangle {
   readonly layer: MatLayer | undefined;
   readonly faceCover: Length | undefined;
   readonly exposure: Exposure | undefined;
+  readonly edges: CastAgainst | undefined;
   readonly supports: Length | undefined;
   readonly wirePerTie: Length | undefined;
   readonly wireWeight: Quantity<'mass-per-length'> | undefined;
@@ -146,6 +149,7 @@ function asRegion(input: ParsedRectangle): ParsedRegion {
     shortest: NOTHING(),
     thickness: input.thickness,
     exposure: input.exposure,
+    edges: input.edges,
     dowels: undefined,
     steps: undefined,
     supports: input.supports,
@@ -259,6 +263,7 @@ export const rectangleInput = (): Field<ParsedRectangle> =>
     layer: maybe(choice('layer', ['bottom', 'top'] as const)),
     faceCover: maybe(quantity('length', 'faceCover', 'positive', COVER)),
     exposure: maybe(choice('exposure', EXPOSURES)),
+    edges: maybe(choice('edges', CAST_AGAINST)),
     supports: maybe(quantity('length', 'supports', 'positive', SUPPORTS_APART)),
     wirePerTie: maybe(quantity('length', 'wirePerTie', 'positive', TIE)),
     wireWeight: maybe(quantity('mass-per-length', 'wireWeight', 'positive', TIE_WIRE)),

@@ -3,7 +3,7 @@ import type { OutlineInput } from '../outline/outline';
 import type { OpeningInput } from '../outline/region';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { AnyBarSize } from './bars';
-import type { Exposure } from './cover';
+import type { CastAgainst, Exposure } from './cover';
 
 /** Near the bottom of the slab or near its top. */
 export type MatLayer = 'bottom' | 'top';
@@ -90,6 +90,8 @@ export interface RebarRegionInput {
   readonly thickness?: QuantityInput<'length'>;
   /** Whether the top of the slab is in the weather or inside a building; by default in the weather. */
   readonly exposure?: Exposure;
+  /** What the edges are cast against, forms or the ground of the dig; without it the cover is told for both. */
+  readonly edges?: CastAgainst;
   /** Bars into what the slab is cast against, side by side; none by default. */
   readonly dowels?: readonly MatDowelInput[];
   /** Steps cast with the slab; none by default. */

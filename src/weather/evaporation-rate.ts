@@ -44,7 +44,7 @@ import {
 /** Input of {@link evaporationRate}. */
 export interface EvaporationRateInput {
   /** Of the air, in the shade, 4 ft to 6 ft above the slab. */
-  readonly air: QuantityInput<'temperature'>;
+  readonly airTemperature: QuantityInput<'temperature'>;
   /** Relative humidity of the air, `0%` to `100%`. */
   readonly humidity: QuantityInput<'ratio'>;
   /** Of the concrete at its surface; that of the load where it is not measured. */
@@ -64,7 +64,7 @@ type Speed = Quantity<'speed'>;
 type Ratio = Quantity<'ratio'>;
 
 interface Parsed {
-  readonly air: Temperature;
+  readonly airTemperature: Temperature;
   readonly humidity: Ratio;
   readonly concrete: Temperature;
   readonly wind: Speed;
@@ -100,14 +100,14 @@ const PUBLISHED: readonly (readonly [Source, Bleeding, Bleeding])[] = [
   [SILICA_FUME_DRYING, 'little', 'little'],
 ];
 
-function within(path: 'air' | 'concrete', t: Temperature): void {
+function within(path: 'airTemperature' | 'concrete', t: Temperature): void {
   const high = HIGHEST.as('customary').lessThan(t);
   if (high || t.lessThan(LOWEST.as('customary')))
     refuse(path, faults.outsideRange(path, ['32 degF to 122 degF', '0 degC to 50 degC']));
 }
 
-function checked({ air, concrete, humidity }: Parsed): void {
-  within('air', air);
+function checked({ airTemperature, concrete, humidity }: Parsed): void {
+  within('airTemperature', airTemperature);
   within('concrete', concrete);
   if (humidity.greaterThan(WHOLE())) refuse('humidity', faults.outsideRange('humidity', '0% to 100%'));
 }
@@ -160,11 +160,11 @@ function heedChart({ air, concrete, wind }: Conditions, pad: Pad): void {
   const off = (t: Temperature): boolean =>
     CHART.coldest.undercutBy(t) !== undefined || CHART.warmest.exceededBy(t) !== undefined;
   const beyond = [
-    ...(off(air) ? ['air'] : []),
+    ...(off(air) ? ['airTemperature'] : []),
     ...(off(concrete) ? ['concrete'] : []),
     ...(CHART.windiest.exceededBy(wind) ? ['wind'] : []),
   ];
-  if (beyond.length > 0) pad.caution(cautions.beyondChart(beyond.join(' and ')));
+  if (beyond.length > 0) pad.caution(cautions.beyondChart(beyond));
 }
 
 function heedVerdict(
@@ -181,7 +181,7 @@ function heedVerdict(
 
 function reckon(input: Parsed, pad: Pad): EvaporationRateFigures {
   checked(input);
-  const { air, concrete, humidity } = input;
+  const { airTemperature: air, concrete, humidity } = input;
   const windAtSurface = nearSurface(input, pad);
   const conditions: Conditions = { air, concrete, humidity, wind: windAtSurface };
   const [limit, source] = limitOf(input, pad);
@@ -240,7 +240,7 @@ function verdictOf(rate: Drying, most: Drying, limit: Drying): EvaporationRateFi
  * import { evaporationRate } from 'flatwork-reckoner';
  *
  * const { figures, cautions } = evaporationRate({
- *   air: '80 degF',
+ *   airTemperature: '80 degF',
  *   humidity: '50%',
  *   concrete: '87 degF',
  *   wind: '12 mph',
@@ -268,7 +268,7 @@ export const evaporationRate: Calculation<EvaporationRateInput, EvaporationRateF
     ],
     input: () =>
       fields({
-        air: quantity('temperature', 'air', 'any', AIR),
+        airTemperature: quantity('temperature', 'airTemperature', 'any', AIR),
         humidity: quantity('ratio', 'humidity', 'not-negative', HUMIDITY),
         concrete: quantity('temperature', 'concrete', 'any', CONCRETE),
         wind: quantity('speed', 'wind', 'not-negative', WIND),

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import {
   bidOfJob,
+  compareJobs,
   type JobInput,
   jobBid,
   jobTakeoff,
@@ -150,6 +151,45 @@ describe('a job that carries its prices', () => {
     const dearer = bidOfJob(withPrices({ profit: { markup: '30%' } }) as JobInput, { from: first.job });
     for (const [i, part] of dearer.job.parts.entries()) expect(part.result).toBe(first.job.parts[i]?.result);
     expect(dearer.bid.figures.profit.greaterThan(first.bid.figures.profit)).toBe(true);
+  });
+});
+
+describe('two jobs with their bids', () => {
+  const [pad] = yard.elements;
+  const before = bidOfJob(priced);
+  const changes = (more: object) => compareJobs(before, bidOfJob({ ...priced, ...more } as JobInput));
+
+  it('differ by nothing where nothing changed', () => {
+    expect(changes({}).money).toEqual({ lines: [] });
+  });
+
+  it('differ in money by what an edit costs, and by what is put on it', () => {
+    // 6 in to 8 in: 7.5 to 10 yd3, 7.875 to 10.5 with 5 %, 8.00 to 10.50 ordered: 2.50 at 165 is 412.50. The second
+    // load is 1.5 yd3, 1.5 less than 3: 60. With 20 % markup (412.50 + 60) × 1.2 = 567.
+    const { money, purchases } = changes({ elements: [{ ...pad, thickness: '8 in' }] });
+    const told = Object.fromEntries((money?.lines ?? []).map(({ name, change }) => [name, change.format()]));
+    expect(told).toEqual({ 'ready-mixed concrete': '412.50 USD', 'small load': '60.00 USD' });
+    expect(money?.cost?.change.format()).toBe('472.50 USD');
+    expect(money?.total?.change.format()).toBe('567.00 USD');
+    expect(purchases.map(({ item, change }) => [item, change.format()])).toEqual([['ready-mix', '2.50 yd3']]);
+  });
+
+  it('tell lines that are new and lines that are gone', () => {
+    const bare = changes({ prices: { ...prices, lines: [] } }).money?.lines ?? [];
+    expect(bare.map(({ name, after }) => [name, after])).toEqual([
+      ['place and finish', undefined],
+      ['small load', undefined],
+    ]);
+  });
+
+  it('say nothing of money where one has no bid', () => {
+    expect(compareJobs(before, reckonJob(yard)).money).toBeUndefined();
+    expect(compareJobs(before.job, before).money).toBeUndefined();
+  });
+
+  it('are refused where they are in two currencies', () => {
+    const items = [{ item: 'ready-mix', price: { amount: '165 EUR', per: '1 yd3' } }];
+    expect(() => changes({ prices: { items } })).toThrow(expect.objectContaining({ name: 'InputError' }));
   });
 });
 

@@ -81,7 +81,7 @@ describe('a day of a job', () => {
       concreteTemperature: '72 degF',
     }).figures;
     const drying = evaporationRate({
-      air: '75 degF',
+      airTemperature: '75 degF',
       concrete: '72 degF',
       humidity: '50%',
       wind: '6 mph',

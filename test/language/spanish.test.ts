@@ -39,6 +39,7 @@ for (const name of ['second pad', 'ramp', 'a', 'b', '§m', '§T', '§']) GIVEN.a
 
 /** Spanish words that are written as the English ones. */
 const ALIKE = new Set([
+  'total',
   'no',
   'color',
   'material',

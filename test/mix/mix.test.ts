@@ -66,7 +66,7 @@ describe('what the concrete has to be', () => {
         const offered = {
           strength: ask.strength,
           slump: ask.slump,
-          air: ask.air?.target ?? ask.air?.minimum ?? '1.5%',
+          airContent: ask.airContent?.target ?? ask.airContent?.minimum ?? '1.5%',
           ...(ask.waterCement ? { waterCement: ask.waterCement } : {}),
         };
         const again = mixRequirements({ ...input, offered });
@@ -80,7 +80,10 @@ describe('what the concrete has to be', () => {
   it('stops flatwork without air wherever it freezes, and nowhere else', () => {
     fc.assert(
       fc.property(exposures, (input) => {
-        const { cautions } = mixRequirements({ ...input, offered: { strength: '6000 psi', air: '1.5%' } });
+        const { cautions } = mixRequirements({
+          ...input,
+          offered: { strength: '6000 psi', airContent: '1.5%' },
+        });
         const flat = !['interior-slab', 'footing', 'wall'].includes(input.use);
         const salted = input.use === 'wall' && input.deicers;
         const freezes = input.weathering !== 'negligible';

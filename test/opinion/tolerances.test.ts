@@ -151,7 +151,12 @@ describe('a plus or minus that goes beyond what can be', () => {
   });
 
   it('ends at all of it for a share', () => {
-    const input = { air: '30 degC', humidity: '90%', concrete: '27 degC', wind: '20 km/h' } as const;
+    const input = {
+      airTemperature: '30 degC',
+      humidity: '90%',
+      concrete: '27 degC',
+      wind: '20 km/h',
+    } as const;
     const [own] = tolerances(evaporationRate, input, { humidity: '20%' }, { figures: ['rate'] }).figures;
     const wet = evaporationRate({ ...input, humidity: '100%' }).figures.rate;
     expect(own?.low.compareTo(wet as never)).toBe(0);

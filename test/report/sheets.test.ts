@@ -1,6 +1,13 @@
 /** Sheets: what a crew reads, whatever was figured. */
 import { describe, expect, it } from 'vitest';
-import { excavation, jointLayout, levelNotes, rebarLayout, slabVolume } from '../../src/index';
+import {
+  evaporationRate,
+  excavation,
+  jointLayout,
+  levelNotes,
+  rebarLayout,
+  slabVolume,
+} from '../../src/index';
 import { unitsOf } from '../../src/quantity/units';
 import { markdownSheet, textSheet, worksheet } from '../../src/report/index';
 import { runs } from '../support/effort';
@@ -154,5 +161,21 @@ describe('a sheet', () => {
     for (const line of markdownSheet('Pad', [{ name: 'Pad', results: [round] }]).split('\n')) {
       if (line.startsWith('| volume')) expect(line.length).toBeLessThan(60);
     }
+  });
+
+  it.each([
+    [{ airTemperature: '86 degF', humidity: '60%', concrete: '70 degF', wind: '12 mph' }, 'lb/ft2/h'],
+    [{ airTemperature: '30 degC', humidity: '60%', concrete: '21 degC', wind: '20 km/h' }, 'kg/m2/h'],
+  ])('tells no rate of drying where dew settles, and keeps the figure: %j', (air, unit) => {
+    const result = evaporationRate(air);
+    expect(result.figures.rate.sign()).toBe(-1);
+    const sheet = textSheet('Slab', [{ name: 'Slab', results: [result] }]);
+    const shown = sheet.slice(0, sheet.indexOf('How it was figured'));
+    expect(shown).toMatch(/^ {2}rate +no drying$/m);
+    expect(shown).toMatch(/^ +fog +no drying$/m);
+    const drying = evaporationRate({ ...air, humidity: '20%' });
+    const dry = textSheet('Slab', [{ name: 'Slab', results: [drying] }]);
+    expect(dry).toMatch(new RegExp(`^ {2}rate +\\d[\\d.]* ${unit}$`, 'm'));
+    expect(dry).toMatch(/^ +fog +no drying$/m);
   });
 });

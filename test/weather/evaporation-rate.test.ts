@@ -16,7 +16,7 @@ const MISPRINT = 38;
 
 const saturated = (celsius: number): number =>
   evaporationRate({
-    air: '20 degC',
+    airTemperature: '20 degC',
     humidity: '50%',
     concrete: `${celsius} degC`,
     wind: '5 km/h',
@@ -31,7 +31,7 @@ describe('the pressure of vapor', () => {
   it('is the same in both unit systems', () => {
     for (let t = 0; t <= 50; t += 5) {
       const f = evaporationRate({
-        air: '70 degF',
+        airTemperature: '70 degF',
         humidity: '50%',
         concrete: `${t * 1.8 + 32} degF`,
         wind: '5 mph',
@@ -52,7 +52,7 @@ type Weather = typeof weather extends fc.Arbitrary<infer T> ? T : never;
 
 const metric = ({ air, concrete, humidity, wind }: Weather) =>
   evaporationRate({
-    air: `${air / 10} degC`,
+    airTemperature: `${air / 10} degC`,
     concrete: `${concrete / 10} degC`,
     humidity: `${humidity}%`,
     wind: `${wind / 10} km/h`,
@@ -60,7 +60,7 @@ const metric = ({ air, concrete, humidity, wind }: Weather) =>
 
 const customary = ({ air, concrete, humidity, wind }: Weather) =>
   evaporationRate({
-    air: `${(air * 0.18 + 32).toFixed(6)} degF`,
+    airTemperature: `${(air * 0.18 + 32).toFixed(6)} degF`,
     concrete: `${(concrete * 0.18 + 32).toFixed(6)} degF`,
     humidity: `${humidity}%`,
     wind: `${(wind / 16.09344).toFixed(9)} mph`,
@@ -142,7 +142,7 @@ describe('what to do', () => {
 
   it('brings the wind of a station down to the slab, by about a third', () => {
     const { windAtSurface } = evaporationRate({
-      air: '70 degF',
+      airTemperature: '70 degF',
       humidity: '50%',
       concrete: '70 degF',
       wind: '12 mph',

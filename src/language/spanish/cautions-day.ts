@@ -60,8 +60,8 @@ export const cautionsDay: Language = {
     'el acabado ha de comenzar {actual} después del primer concreto, y todavía se vio brillo {limit} después: {works}. Nada toca la superficie mientras brilla',
   'the finish is to begin {actual} after the first concrete, and what was placed first may close {limit} after it: {hard}. Begin as soon as it bears, and have a coarser finish agreed on for what is past it; no water and no paste to bring it back':
     'el acabado ha de comenzar {actual} después del primer concreto, y lo primero colocado puede cerrarse {limit} después: {hard}. Comience en cuanto aguante, y tenga acordado un acabado más tosco para lo que ya pasó; ni agua ni pasta para revivirlo',
-  'the chart that the one equation was fitted to ends before this {what}: hold it against the figure by the pressures of vapor, and go by the larger':
-    'la gráfica a la que se ajustó la ecuación termina antes de este valor de {what}: compárelo con la cifra por presiones de vapor, y guíese por la mayor',
+  'the chart that the one equation was fitted to ends before what is given here, {places}: hold it against the figure by the pressures of vapor, and go by the larger':
+    'la gráfica a la que se ajustó la ecuación termina antes de lo que se da aquí, {places}: compárelo con la cifra por presiones de vapor, y guíese por la mayor',
   'with the wind broken and the concrete no warmer than it has to be the surface still dries at {actual}, more than {limit}: place in an enclosure whose heater is vented outdoors, or wait for a calmer or milder day':
     'con el viento cortado y el concreto no más caliente de lo necesario la superficie aún se seca a {actual}, más que {limit}: coloque en un recinto cuyo calentador saque el escape afuera, o espere un día más tranquilo o más templado',
   'the concrete is so much colder than the moist air that dew settles on it: wait until it is gone, and do not work it into the surface; setting will be slow':
@@ -86,6 +86,8 @@ export const cautionsDay: Language = {
     'lo que lleva pronto toda su carga se protege hasta que se conozca su resistencia, que la dice el ingeniero y ninguna tabla',
   'concrete at {actual} is warmer than {limit}, far above the least: it dries and cools faster and cracks sooner. Ask for it a little cooler':
     'el concreto a {actual} está más caliente que {limit}, muy por encima del mínimo: se seca y se enfría más rápido y se agrieta antes. Pídalo un poco más fresco',
+  '{planned} after {actual}, and the strength for it comes after {from} by the faster curve and {limit} by the slower, kept as warm as it is: wait until then, keep the slab warmer, order a mix that is stronger early, or have the strength found in the slab itself':
+    '{planned} a los {actual}, y la resistencia para eso llega a los {from} por la curva más rápida y a los {limit} por la más lenta, a la temperatura que tiene: espere hasta entonces, mantenga la losa más caliente, pida una mezcla de alta resistencia temprana, o mida la resistencia en la losa misma',
   '{actual} before frost and salt is less than the {limit} above freezing, dried, that new concrete wants: no salt on it this winter, sand instead, and say so to the owner in writing; or place in spring':
     '{actual} antes de heladas y sal es menos que los {limit} sin heladas, ya seco, que pide el concreto nuevo: nada de sal este invierno, arena en su lugar, y dígaselo al dueño por escrito; o coloque en primavera',
   'concrete at {actual} is above the {limit} that specifications allow at most: do not place it, ask for ice or chilled water, or place in the cool of the day':

@@ -142,6 +142,4 @@ export const day: Language = {
   'the temperature of fresh concrete': 'la temperatura del concreto fresco',
   'the temperature of the air at a pour': 'la temperatura del aire en un colado',
   'the relative humidity of the air': 'la humedad relativa del aire',
-  'air and concrete': 'aire y concreto',
-  'air and wind': 'aire y viento',
 };

@@ -33,6 +33,7 @@ import { labelsS } from './labels-s';
 import { labelsTZ } from './labels-t-z';
 import { ordinary } from './ordinary';
 import { prices } from './prices';
+import { quote } from './quote';
 import { rules } from './rules';
 import { trucks } from './trucks';
 import { working } from './working';
@@ -40,7 +41,7 @@ import { working } from './working';
 export type { Language } from '../../report/show';
 
 /**
- * From each English text on the page of a crew or a yard to Spanish; numbers keep the marks of the locale that is
+ * From each English text on the page of a crew or a yard, a customer's quote and the check of an estimate to Spanish; numbers keep the marks of the locale that is
  * given beside it.
  *
  * @example
@@ -81,6 +82,7 @@ export const spanish: Language = {
   ...labelsTZ,
   ...ordinary,
   ...prices,
+  ...quote,
   ...rules,
   ...trucks,
   ...working,

@@ -26,6 +26,7 @@ export const labelsAB: Language = {
   aim: 'objetivo',
   air: 'aire',
   'air entrained': 'aire incluido',
+  'air content': 'contenido de aire',
   'air target': 'meta de aire',
   all: 'todo',
   'all falls met': 'todas las pendientes cumplidas',

@@ -5,6 +5,8 @@ export const labelsCD: Language = {
   capped: 'con tope',
   carriers: 'acarreadores',
   cart: 'carro de mano',
+  cartridge: 'cartucho',
+  cartridges: 'cartuchos',
   caught: 'recogido',
   cement: 'cemento',
   center: 'centro',

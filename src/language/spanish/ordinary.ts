@@ -64,6 +64,7 @@ export const ordinary: Language = {
   'the run of a flight of steps': 'la huella total de un tramo de escalones',
   'the share by which earth shrinks': 'la parte en que se contrae la tierra',
   'the share of epoxy that is lost': 'la parte de epóxico que se pierde',
+  'what a cartridge of epoxy holds': 'lo que contiene un cartucho de epóxico',
   'the share of the core that webs take up': 'la parte del núcleo que ocupan las almas',
   'the share of voids in stone or sand': 'la parte de vacíos en piedra o arena',
   'the size of an opening in a slab': 'el tamaño de una abertura en una losa',

@@ -1,0 +1,15 @@
+/** What a line of a bid is called: by the name that somebody gave, or as the purchase list has it, in any language. */
+import { ITEM_NAMES } from '../job/item-names';
+import type { Words } from '../reckoning/words';
+
+const OURS: ReadonlySet<string> = new Set(Object.values(ITEM_NAMES));
+
+/** A name of the purchase list, `vapor retarder, 20 ft, 100 ft`, in words of its own; any other as it was given. */
+export function lineName(name: string): string | Words {
+  const pieces = name.split(', ');
+  if (!OURS.has(pieces[0] as string)) return name;
+  return {
+    says: pieces.map((_, i) => `{piece${i}}`).join(', '),
+    params: Object.fromEntries(pieces.map((piece, i) => [`piece${i}`, piece])),
+  };
+}
