@@ -158,8 +158,9 @@ export function drawLevels(sheet: Sheet, placed: readonly Placed[], ground: Grou
   let arrows = 0;
   for (const { element, outer, falls } of levels) {
     for (const fall of falls) {
-      if (drawFall(sheet, fall, outer.map(ground.spot))) arrows += 1;
-      else {
+      if (drawFall(sheet, fall, (fall.within ?? outer).map(ground.spot))) arrows += 1;
+      // A piece too small for an arrow is told by those around it.
+      else if (!fall.within) {
         const [name, slope] = [sheet.name(element.name), sheet.quantity(fall.slope)];
         sheet.note(sheet.text(say`${{ name }} falls ${{ slope }}; nothing says which way`));
       }

@@ -3,10 +3,11 @@
  *
  * They come from what the job says: heights at the stakes, or a fall away from the building, where a joint against it
  * tells where that stands. On such a fall the surface is a plane: a corner lies lower by the slope times its distance
- * from the building.
+ * from the building. Over a surface of spots each piece between three of them falls its own way.
  */
 import type { Corner } from '../geometry/polygon';
 import type { FormGradesFigures } from '../grade/form-grades';
+import type { FacetFigure } from '../grade/surface-figures';
 import type { Element } from '../job/document';
 import { move } from '../job/overlaps';
 import type { JobPart } from '../job/work';
@@ -39,6 +40,8 @@ export interface Fall {
   readonly slope: Slope;
   /** The way down on the site. */
   readonly way?: Corner;
+  /** The piece of the surface that falls so; left out where all of the element does. */
+  readonly within?: readonly Corner[];
 }
 
 /** What is known of the surface of an element. */
@@ -143,6 +146,69 @@ function fallen(parts: Parts, move: Move, ring: readonly Corner[], system: Syste
   return { falls: [{ slope: (slope as Slope).abs(), way }], heights };
 }
 
+/** Pieces of a surface that are told, the largest first. */
+const MOST_PIECES = 12;
+
+/** How large what is around these corners is. */
+function reachOf(corners: readonly Corner[]): Decimal {
+  const span = (values: readonly Decimal[]): Decimal => Decimal.max(...values).minus(Decimal.min(...values));
+  return span(corners.map(({ x }) => x)).times(span(corners.map(({ y }) => y)));
+}
+
+/** Facets that lie beside each other in one plane are one piece. */
+function piecesOf(
+  facets: readonly FacetFigure[],
+): { readonly facet: FacetFigure; readonly spots: Set<string> }[] {
+  const pieces: { readonly facet: FacetFigure; readonly spots: Set<string> }[] = [];
+  for (const facet of facets) {
+    const beside = pieces.find(
+      ({ facet: { alongX, alongY }, spots }) =>
+        alongX.equals(facet.alongX) &&
+        alongY.equals(facet.alongY) &&
+        facet.spots.filter((name) => spots.has(name)).length > 1,
+    );
+    if (beside) for (const name of facet.spots) beside.spots.add(name);
+    else pieces.push({ facet, spots: new Set(facet.spots) });
+  }
+  return pieces;
+}
+
+/** Where the spots of a surface lie, by name: those that are listed, or the rows of a table. */
+function spotsOf(parts: Parts): ReadonlyMap<string, Corner> {
+  const { spots, table } = inputOf(parts, 'fall') as {
+    spots?: readonly { name?: unknown }[];
+    table?: { unit: string; rows: readonly (readonly number[])[] };
+  };
+  const rows = table?.rows.map(([x, y]) => ({ x: `${x} ${table.unit}`, y: `${y} ${table.unit}` }));
+  const named = Array.isArray(spots)
+    ? spots.map((spot, i) => [String(spot.name ?? `spot ${i + 1}`), spot] as const)
+    : (rows ?? []).map((row, i) => [`row ${i + 1}`, row] as const);
+  return new Map(
+    named.flatMap(([name, spot]) => {
+      const at = cornerOf(spot);
+      return at ? [[name, at] as const] : [];
+    }),
+  );
+}
+
+/** A surface of spots: each piece between three of them falls its own way. */
+function surfaced(parts: Parts, to: Move): Levels | undefined {
+  const { facetList } = (figuresOf(parts, 'fall') ?? {}) as { facetList?: readonly FacetFigure[] };
+  if (!facetList) return undefined;
+  const places = spotsOf(parts);
+  const origin = to({ x: ZERO, y: ZERO });
+  const falls = piecesOf(facetList).flatMap(({ facet, spots }): Required<Fall>[] => {
+    const { slope, alongX, alongY } = facet;
+    // The middle of four spots lies between them, and is no place of its own.
+    const within = [...spots].flatMap((name) => places.get(name) ?? []).map(to);
+    if (within.length < 2 || slope.sign() === 0) return [];
+    const way = less(to({ x: canonicalValue(alongX), y: canonicalValue(alongY) }), origin);
+    return [{ slope, way, within }];
+  });
+  const largest = [...falls].sort((a, b) => reachOf(b.within).comparedTo(reachOf(a.within)));
+  return { falls: largest.slice(0, MOST_PIECES), heights: [] };
+}
+
 /**
  * The levels of an element, on the site.
  *
@@ -151,7 +217,9 @@ function fallen(parts: Parts, move: Move, ring: readonly Corner[], system: Syste
  */
 export function levelsOf(element: Element, parts: Parts, ring: readonly Corner[], system: System): Levels {
   const to = move(element);
-  return staked(parts, to) ?? fallen(parts, to, ring, system) ?? { falls: [], heights: [] };
+  return (
+    staked(parts, to) ?? surfaced(parts, to) ?? fallen(parts, to, ring, system) ?? { falls: [], heights: [] }
+  );
 }
 
 /** A way on the site as it lies on the page, where y runs down; of length 1. */

@@ -65,7 +65,7 @@ const bought = ({ line, index }: LineMade): Made => ({
 });
 
 /** Who reads the lines of the prices of a job, which stand in no other input. */
-const LINES = constant(() => list(lineOfJob(), 0, MOST_LINES));
+const LINES = /*#__PURE__*/ constant(() => list(lineOfJob(), 0, MOST_LINES));
 
 type ReadLine = Read<JobLineInput>;
 

@@ -278,5 +278,6 @@ export type CautionCode =
   | 'wide-panels'
   | 'wide-spacing'
   | 'wide-strip'
+  | 'young-for-use'
   | 'young-for-winter'
   | 'zero-price';

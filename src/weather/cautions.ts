@@ -33,6 +33,7 @@ import {
   UNDER_THE_SUN,
   UNVENTED_HEATERS,
 } from './sources';
+import type { SlabUse } from './strength-gain';
 
 type Drying = Quantity<'evaporation'>;
 
@@ -345,6 +346,30 @@ export const coldStress = (limit: Temperature, actual: Temperature): Caution => 
   limit,
   actual,
   source: COLD_AT_WORK,
+});
+
+const PLANNED: Readonly<Record<SlabUse, string>> = {
+  strip: 'forms are to come off',
+  saw: 'it is to be sawn',
+  walk: 'people are to walk on it',
+  drive: 'cars are to drive on it',
+  load: 'it is to be loaded',
+  backfill: 'it is to be backfilled',
+};
+
+export const youngForUse = (
+  use: SlabUse,
+  young: boolean,
+  from: Quantity<'time'>,
+  limit: Quantity<'time'>,
+  actual: Quantity<'time'>,
+): Caution => ({
+  code: 'young-for-use',
+  severity: young ? 'warning' : 'note',
+  ...say`${{ planned: PLANNED[use] }} after ${{ actual }}, and the strength for it comes after ${{ from }} by the faster curve and ${{ limit }} by the slower, kept as warm as it is: wait until then, keep the slab warmer, order a mix that is stronger early, or have the strength found in the slab itself`,
+  limit,
+  actual,
+  source: MODEL_CODE,
 });
 
 export const youngForWinter = (limit: Quantity<'time'>, actual: Quantity<'time'>): Caution => ({

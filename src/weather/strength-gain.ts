@@ -43,6 +43,8 @@ export interface UseInput {
   readonly share?: QuantityInput<'ratio'>;
   /** Strength that it takes. */
   readonly strength?: QuantityInput<'pressure'>;
+  /** How long after placing it is planned. */
+  readonly planned?: QuantityInput<'time'>;
 }
 
 /** Input of {@link strengthGain}. */
@@ -81,6 +83,8 @@ export interface TimeForUse {
   readonly from: Quantity<'time'>;
   /** By the slower of both: the one to go by. */
   readonly to: Quantity<'time'>;
+  /** Whether it is old enough when it is planned: by both curves, by the faster only, or by neither. */
+  readonly asPlanned?: 'old enough' | 'perhaps too young' | 'too young';
 }
 
 /** What published rules of days are for. */
@@ -129,6 +133,7 @@ interface Use {
   readonly use: SlabUse;
   readonly share: Ratio | undefined;
   readonly strength: Strength | undefined;
+  readonly planned: Time | undefined;
 }
 
 interface Parsed {
@@ -295,7 +300,16 @@ function whenOf(use: Use, i: number, curves: Curves, pad: Pad): TimeForUse {
   const p = shareOf(use, i, curves, pad);
   const [one, other] = [byAci(p, curves, pad), byModelCodeTime(p, curves, pad)];
   const [from, to] = one && other.lessThan(one) ? [other, one] : [one ?? other, other];
-  return { use: use.use, share: p.in('%'), from: readable(from), to: readable(to) };
+  const when = { use: use.use, share: p.in('%'), from: readable(from), to: readable(to) };
+  return use.planned ? { ...when, asPlanned: judge(when, use.planned, pad) } : when;
+}
+
+/** The slower curve is the one to go by. */
+function judge({ use, from, to }: TimeForUse, planned: Time, pad: Pad): NonNullable<TimeForUse['asPlanned']> {
+  if (!planned.lessThan(to)) return 'old enough';
+  const young = planned.lessThan(from);
+  pad.caution(cautions.youngForUse(use, young, from, to, planned));
+  return young ? 'too young' : 'perhaps too young';
 }
 
 const ENGINEERED: readonly SlabUse[] = ['strip', 'load', 'backfill'];
@@ -325,6 +339,7 @@ const useField = (): Field<Use> =>
       use: choice('use', ['strip', 'saw', 'walk', 'drive', 'load', 'backfill'] as const),
       share: maybe(quantity('ratio', 'share', 'positive')),
       strength: maybe(concreteStrength('strength', STRENGTH)),
+      planned: maybe(quantity('time', 'planned', 'positive', AGE)),
     },
     oneOf(['share'], ['strength']),
   );

@@ -116,3 +116,57 @@ describe('the site plan', () => {
     expect(sitePlan({ version: 1, elements: [pad('<script>x</script>', '0 m')] })).not.toContain('<script');
   });
 });
+
+/** Slopes and ways of the arrows on a plan. */
+const slopesOf = (svg: string): string[] =>
+  [...svg.matchAll(/class="slope"[^>]*>([^<]*)</g)].map(([, text = '']) => text).sort();
+
+describe('a surface of spots on the site plan', () => {
+  // Two planes that meet along y = 2 m: 2% down from the south, 1% down from the north, toward a gutter.
+  const metric = {
+    unit: 'm',
+    rows: [
+      [0, 0, 10],
+      [4, 0, 10],
+      [4, 2, 9.96],
+      [0, 2, 9.96],
+      [4, 4, 9.98],
+      [0, 4, 9.98],
+    ],
+  };
+  const feet = {
+    unit: 'ft',
+    rows: [
+      [0, 0, 100],
+      [12, 0, 100],
+      [12, 8, 99.84],
+      [0, 8, 99.84],
+      [12, 16, 99.92],
+      [0, 16, 99.92],
+    ],
+  };
+  const plan = (outline: object, thickness: string, table: object, turned = '0 deg'): string =>
+    sitePlan(
+      {
+        version: 1,
+        elements: [
+          { name: 'a', outline, at: { x: '0 m', y: '0 m' }, turned, thickness, slab: true, fall: { table } },
+        ],
+      } as never,
+      { width: 720 },
+    );
+
+  it.each([
+    [{ shape: 'rectangle', length: '4 m', width: '4 m' }, '100 mm', metric],
+    [{ shape: 'rectangle', length: '12 ft', width: '16 ft' }, '4 in', feet],
+  ])('has an arrow in each of its pieces, with the slope of each', (outline, thickness, table) => {
+    expect(slopesOf(plan(outline, thickness, table))).toEqual(['1%', '2%']);
+    expect(plan(outline, thickness, table)).not.toContain('nothing says which way');
+  });
+
+  it('has none on a level surface', () => {
+    const level = { ...metric, rows: metric.rows.map(([x, y]) => [x, y, 10]) };
+    const svg = plan({ shape: 'rectangle', length: '4 m', width: '4 m' }, '100 mm', level);
+    expect(slopesOf(svg)).toEqual([]);
+  });
+});

@@ -86,6 +86,8 @@ export const cautionsDay: Language = {
     'lo que lleva pronto toda su carga se protege hasta que se conozca su resistencia, que la dice el ingeniero y ninguna tabla',
   'concrete at {actual} is warmer than {limit}, far above the least: it dries and cools faster and cracks sooner. Ask for it a little cooler':
     'el concreto a {actual} está más caliente que {limit}, muy por encima del mínimo: se seca y se enfría más rápido y se agrieta antes. Pídalo un poco más fresco',
+  '{planned} after {actual}, and the strength for it comes after {from} by the faster curve and {limit} by the slower, kept as warm as it is: wait until then, keep the slab warmer, order a mix that is stronger early, or have the strength found in the slab itself':
+    '{planned} a los {actual}, y la resistencia para eso llega a los {from} por la curva más rápida y a los {limit} por la más lenta, a la temperatura que tiene: espere hasta entonces, mantenga la losa más caliente, pida una mezcla de alta resistencia temprana, o mida la resistencia en la losa misma',
   '{actual} before frost and salt is less than the {limit} above freezing, dried, that new concrete wants: no salt on it this winter, sand instead, and say so to the owner in writing; or place in spring':
     '{actual} antes de heladas y sal es menos que los {limit} sin heladas, ya seco, que pide el concreto nuevo: nada de sal este invierno, arena en su lugar, y dígaselo al dueño por escrito; o coloque en primavera',
   'concrete at {actual} is above the {limit} that specifications allow at most: do not place it, ask for ice or chilled water, or place in the cool of the day':

@@ -2,6 +2,7 @@
 import type { Language } from '../../report/show';
 
 export const check: Language = {
+  Sources: 'Fuentes',
   agrees: 'concuerda',
   close: 'casi igual',
   differs: 'difiere',
