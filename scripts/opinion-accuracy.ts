@@ -12,9 +12,10 @@ const [estimates = '20000', seed = '1'] = process.argv.slice(2);
 const count = Number(estimates);
 const percent = (n: number, of: number): string => `${((100 * n) / Math.max(1, of)).toFixed(2)}%`;
 
-function told(title: string, { count: n, first, firstThree, asWell, confusion, calculations }: Tally): void {
+function told(title: string, tally: Tally): void {
+  const { count: n, first, firstThree, asWell, hidden, crowded, confusion, calculations } = tally;
   console.log(
-    `${title}: ${n} over ${calculations} calculations: first ${percent(first, n)}, in the first three ${percent(firstThree, n)}; another that gives the same as written ${percent(asWell, n)}`,
+    `${title}: ${n} over ${calculations} calculations: first ${percent(first, n)}, in the first three ${percent(firstThree, n)}; another that gives the same as written ${percent(asWell, n)}; of those not in the first three, hidden by rounding ${percent(hidden, n)}, behind three that give the same as written ${percent(crowded, n)}`,
   );
   for (const [name, row] of [...confusion].sort()) {
     const named = [...row].sort((a, b) => b[1] - a[1]).slice(0, 6);

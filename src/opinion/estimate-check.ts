@@ -20,7 +20,8 @@ import { byHand } from './by-hand';
 import type { Candidate } from './candidate';
 import { type Claims, type ReadClaim, readClaims } from './claims';
 import * as faults from './faults';
-import { handsFor } from './hands';
+import type { Graph } from './graph';
+import { type HandOn, handsFor } from './hands';
 import { type AnyCalculation, placesOf, withQuantities } from './input-places';
 import { isNearly, isWritten, type Margin, margins } from './likeness';
 import { probed, sceneOf } from './probe';
@@ -126,18 +127,23 @@ function agreeing(scene: Scene, own: readonly Margin[]): boolean[] {
     return isWritten(si, claim) || isNearly(si, claim, own[i] as Margin);
   });
   if (some.every((one) => one)) return some;
-  // A count must be right, and what is bought in steps is not rounded down on the way.
-  const mayRound = claims.map(({ reckoned }, i) => {
-    const node = graph[scene.nodes[i] ?? -1];
-    return reckoned.dimension !== 'count' && !(node && isStepped(node.step));
-  });
   for (const hand of handsFor(graph, claims)) {
-    const values = byHand(scene, [], () => hand) ?? [];
+    const values = byHand(scene, [], () => buyingWhole(hand, graph)) ?? [];
+    // A count must be right.
     for (const [i, claim] of claims.entries())
-      if (mayRound[i] && isWritten(values[i] as number, claim)) some[i] = true;
+      if (claim.reckoned.dimension !== 'count' && isWritten(values[i] as number, claim)) some[i] = true;
   }
   return some;
 }
+
+/** What is bought in steps is not rounded down on the way, and what follows from it goes on from there. */
+const buyingWhole = (hand: HandOn, graph: Graph): HandOn => ({
+  ...hand,
+  outcomes: hand.outcomes.map((rounded, i) => {
+    const { step, si } = graph[i] as Graph[number];
+    return isStepped(step) ? () => si : rounded;
+  }),
+});
 
 function verdictOf(claim: ReadClaim, agrees: boolean, step: number): ClaimVerdict {
   const si = siOf(claim.reckoned);

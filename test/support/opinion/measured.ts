@@ -50,6 +50,10 @@ export interface Tally {
   readonly firstThree: number;
   /** Where another name stands first that gives all that was claimed as written: the figures do not tell them apart. */
   readonly asWell: number;
+  /** Not in the first three where nothing was off but for rounding, so that there was nothing to explain. */
+  readonly hidden: number;
+  /** Not in the first three where three others give all that was claimed as written. */
+  readonly crowded: number;
   readonly misses: readonly Miss[];
   /** Names of what was made, with what was named first and how often. */
   readonly confusion: ReadonlyMap<string, ReadonlyMap<string, number>>;
@@ -95,11 +99,17 @@ export function slipsTold(count: number, slips: 1 | 2, chance: Chance): Tally {
     if (rank !== 1) misses.push({ made, found, rank });
   }
   const asWell = misses.filter(({ found }) => givesAll(found)).length;
+  const beyond = misses.filter(({ rank }) => rank === 0 || rank > 3);
+  const isHidden = ({ found }: Miss): boolean => found.claims.every(({ verdict }) => verdict === 'agrees');
+  const isCrowded = ({ found }: Miss): boolean =>
+    found.slips.length > 2 && found.slips.slice(0, 3).every(({ exact }) => exact);
   return {
     count: first + misses.length,
     first,
     firstThree,
     asWell,
+    hidden: beyond.filter(isHidden).length,
+    crowded: beyond.filter(isCrowded).length,
     misses,
     confusion,
     calculations: over.size,
