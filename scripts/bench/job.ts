@@ -7,12 +7,19 @@ import type { Case } from './case';
 const yard = JSON.parse(readFileSync(new URL('../demo/rear-yard.json', import.meta.url), 'utf8')) as JobInput;
 
 /** Each element five times, each time a little thicker, so that no two are alike. */
+const TIMES = [0, 1, 2, 3, 4];
+
 const job: JobInput = {
   ...yard,
-  elements: [0, 1, 2, 3, 4].flatMap((k) =>
-    yard.elements.map(({ at: _, ...element }) => ({
+  days: (yard.days ?? []).map((day) => ({
+    ...day,
+    elements: day.elements.flatMap((name) => TIMES.map((k) => `${name} ${k}`)),
+  })),
+  elements: TIMES.flatMap((k) =>
+    yard.elements.map(({ at: _, standsOn, ...element }) => ({
       ...element,
       name: `${element.name} ${k}`,
+      ...(standsOn === undefined ? {} : { standsOn: `${standsOn} ${k}` }),
       ...(typeof element.thickness === 'string' ? { thickness: `${6 + k / 4} in` } : {}),
     })),
   ),

@@ -10,7 +10,7 @@ import type { LayoutParsed } from './layout-input';
 /** What an opening counts as at least, in corners: a round one over the least side, and any beside a slanted outline. */
 const AS_CORNERS = 4;
 const AS_ROUND = 10;
-const AS_SMALL_ROUND = 6;
+const AS_SMALL_ROUND = 8;
 const AS_SLANTED = 2;
 
 /** The corners that an opening is given with, or by its number of sides. */

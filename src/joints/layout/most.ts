@@ -36,7 +36,7 @@ export const SQUARE_CORNERS: Limit = {
 /** Corners and openings of other slabs: they take more work. */
 export const SLANTED_CORNERS: Limit = {
   of: 'a slab with slanted sides, in corners and openings,',
-  most: 150,
+  most: 100,
 };
 
 /** Corners of openings with slanted sides: each panel beside one is cut to it exactly. */
