@@ -39,7 +39,10 @@ export const noCalibration = (): Fault =>
   fault('missing', 'calibration is missing; a strength is found by specimens of the same mix only');
 
 export const shareOrStrength = (): Fault =>
-  fault('give-one-of', 'give share or strength for each use, and not both');
+  fault(
+    'give-one-of',
+    'give share or strength for a use and not both; where neither is given, the usual share is taken',
+  );
 
 export const lowAbovePlacing = (): Fault =>
   fault(

@@ -19,7 +19,7 @@ import { strength as concreteStrength } from '../reckoning/concrete-strength';
 import { choice, type Field, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, type Source } from '../reckoning/source';
-import { oneOf } from '../reckoning/together';
+import { notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { exponential, logarithm } from '../solve/exponential';
 import { ageFactor } from './arrhenius';
@@ -35,11 +35,11 @@ export type CementKind = 'high-early' | 'ordinary' | 'slow';
 /** What is to be done to the slab. */
 export type SlabUse = 'strip' | 'saw' | 'walk' | 'drive' | 'load' | 'backfill';
 
-/** A use and what it takes: a share of the strength at 28 days, or a strength. */
+/** A use and what it takes: a share of the strength at 28 days, or a strength; the usual share where neither is said. */
 export interface UseInput {
   /** What is to be done. */
   readonly use: SlabUse;
-  /** Share of the strength at 28 days that it takes. */
+  /** Share of the strength at 28 days that it takes; by default what is usual for the use. */
   readonly share?: QuantityInput<'ratio'>;
   /** Strength that it takes. */
   readonly strength?: QuantityInput<'pressure'>;
@@ -175,6 +175,25 @@ const PUBLISHED: readonly (readonly [use: PublishedUse, after: string, source: S
   ['frame of a house on walls and footings', '14 day', BEALL_TIMES],
 ];
 
+/** Shares that the trade goes by; forms that carry, loads and backfill are released by the engineer all the same. */
+const USUAL_SHARES: Readonly<Record<SlabUse, readonly [share: string, because: string]>> = {
+  strip: [
+    '15%',
+    'edge forms that carry nothing come off on the next morning, when corners stay whole; forms that carry wait for what the engineer says',
+  ],
+  saw: [
+    '7%',
+    'about where a wet saw no longer pulls stones out; a trial cut tells, and the hours of the saw say when it is too late',
+  ],
+  walk: ['15%', 'people walk on it on the next morning and leave no mark'],
+  drive: ['70%', 'cars and light vans wait a week, in which ordinary concrete comes to about this'],
+  load: ['100%', 'heavy trucks and full loads wait for the strength that is specified'],
+  backfill: [
+    '75%',
+    'earth against a wall that is held at its top waits for about this; what is not held waits for the engineer',
+  ],
+};
+
 interface Curves {
   readonly aci: { readonly a: Time; readonly b: Ratio } | undefined;
   readonly s: Ratio;
@@ -252,17 +271,26 @@ function atAge(t: Time, { aci, s, g, F }: Curves, pad: Pad): StrengthAtAge {
   return { age: t, equivalentAge: e, byAci, byModelCode };
 }
 
-function shareOf({ share, strength }: Use, i: number, { F }: Curves, pad: Pad): Ratio {
+/** What is usual, where nobody has said what the use takes. */
+function usualShare(use: SlabUse, at: string, pad: Pad): Ratio {
+  const [share, because] = USUAL_SHARES[use];
+  const value = ratio(share);
+  pad.assume({
+    name: `${at}.share`,
+    value,
+    because,
+    override: 'Give share or strength, as the plans, the engineer or your own cylinders have it',
+    source: COMMON_PRACTICE,
+  });
+  return value;
+}
+
+function shareOf({ use, share, strength: S }: Use, i: number, { F }: Curves, pad: Pad): Ratio {
   const at = `uses[${i}]`;
-  if ((share === undefined) === (strength === undefined)) refuse(at, faults.shareOrStrength());
-  const p =
-    share ??
-    pad.step(
-      'share of the strength at 28 days',
-      'p = S ÷ F',
-      { S: strength as Strength, F },
-      (strength as Strength).over(F),
-    );
+  if (share && S) refuse(at, faults.shareOrStrength());
+  const p = S
+    ? pad.step('share of the strength at 28 days', 'p = S ÷ F', { S, F }, S.over(F))
+    : (share ?? usualShare(use, at, pad));
   if (p.greaterThan(WHOLE()))
     refuse(
       `${at}.${share ? 'share' : 'strength'}`,
@@ -341,7 +369,7 @@ const useField = (): Field<Use> =>
       strength: maybe(concreteStrength('strength', STRENGTH)),
       planned: maybe(quantity('time', 'planned', 'positive', AGE)),
     },
-    oneOf(['share'], ['strength']),
+    notBoth('share', 'strength'),
   );
 
 /**
@@ -351,12 +379,12 @@ const useField = (): Field<Use> =>
  * and backfilling are for the engineer to release.
  *
  * @param input - the strength at 28 days; cement and temperature of curing where they are known; ages, and uses with
- * the share or the strength that each takes
+ * the share or the strength that each takes, where that is known
  * @returns the strength at each age by each curve, the time for each use by the faster and the slower of them, and the
  * rules of days that are published
  * @throws {InputError} `outside-range` for curing below freezing or above 176 degF (80 degC), and for a use that takes
- * more than the strength at 28 days; `give-one-of` for a use without a share and a strength, or with both; quantities
- * that cannot be read
+ * more than the strength at 28 days; `give-one-of` for a use with both a share and a strength; quantities that cannot
+ * be read
  * @source ACI 209 as a textbook has it; CEB-FIP Model Code 1990, whose curve is that of EN 1992
  * @example
  * ```ts
@@ -365,11 +393,12 @@ const useField = (): Field<Use> =>
  * const { figures } = strengthGain({
  *   strength: '4000 psi',
  *   ages: ['7 day'],
- *   uses: [{ use: 'drive', strength: '3000 psi' }],
+ *   uses: [{ use: 'drive', strength: '3000 psi' }, { use: 'walk' }],
  * });
  * figures.atAges?.[0]?.byAci?.format(); // '2814.1 psi'
  * figures.atAges?.[0]?.byModelCode.format(); // '3115.2 psi'
  * figures.uses?.[0]?.to.format(); // '8.28 day'
+ * figures.uses?.[1]?.to.format(); // '16.5 h'
  * ```
  */
 export const strengthGain: Calculation<StrengthGainInput, StrengthGainFigures> = /*#__PURE__*/ define({

@@ -77,3 +77,18 @@ describe('the curves', () => {
     );
   });
 });
+
+describe('a use that nobody gives a share for', () => {
+  it('takes the usual one, told as assumed, and the same as that share given openly', () => {
+    for (const use of ['strip', 'saw', 'walk', 'drive', 'load', 'backfill'] as const) {
+      const told = strengthGain({ strength: '30 MPa', uses: [{ use }] });
+      const [share] = told.assumed.filter(({ name }) => name === 'uses[0].share');
+      expect(share?.source.kind).toBe('common-practice');
+      const [own] = told.figures.uses ?? [];
+      if (!own) throw new Error(use);
+      const open = strengthGain({ strength: '30 MPa', uses: [{ use, share: own.share }] });
+      expect(open.figures).toEqual(told.figures);
+      expect(open.assumed.some(({ name }) => name.includes('share'))).toBe(false);
+    }
+  });
+});
