@@ -7,16 +7,12 @@
  */
 import type { Corner } from '../geometry/polygon';
 import { insidePlanRing } from '../geometry/tin';
-import { jointLayout } from '../joints/joint-layout';
+import { layoutToDraw } from '../joints/joint-layout';
 import type { JointLayoutFigures, PlanJoint } from '../joints/layout-figures';
-import type { JointLayoutInput, Place } from '../joints/layout-input';
-import { regionFields } from '../outline/region';
+import type { JointLayoutInput, LayoutParsed, Place } from '../joints/layout-input';
 import { Decimal } from '../quantity/decimal';
-import { length } from '../quantity/make';
 import { canonicalValue, type Quantity, quantityOf } from '../quantity/quantity';
-import { readInput } from '../reckoning/calculation';
-import { fields, wholeNumber } from '../reckoning/fields';
-import { plainCopy } from '../reckoning/plain';
+import { wholeNumber } from '../reckoning/fields';
 import { say } from '../reckoning/words';
 import { type BaseLine, baseLineOf, showBaseLine } from './base-line';
 import { showCuts } from './cuts';
@@ -182,11 +178,11 @@ function chain(drawing: Drawing, axis: Axis): void {
   for (const stretch of stretches(all)) put(stretch.from, stretch.to, stretchText(sheet, stretch), AWAY.near);
 }
 
-type Beside = NonNullable<JointLayoutInput['isolation']>[number];
+type Beside = NonNullable<LayoutParsed['isolation']>[number];
 
 /** An isolation joint along a side, and what stands there. */
 function drawSide({ sheet, slab, at }: Drawing, { against, from, to }: Beside): void {
-  const ends = [from, to].map(({ x, y }) => at({ x: length(x), y: length(y) })) as [PlanPoint, PlanPoint];
+  const ends = [from, to].map(at) as [PlanPoint, PlanPoint];
   // Bare under the pattern, so that the edge does not fill its gaps.
   sheet.line(ends, { stroke: 'paper', 'stroke-width': 2.6 });
   sheet.line(ends, { ...PATTERNS.isolation, class: 'isolation' });
@@ -270,20 +266,17 @@ function drawAll(drawing: Drawing, base: BaseLine, sides: readonly Beside[]): vo
  */
 export function jointPlan(input: JointLayoutInput, options: PlanOptions = {}): string {
   const style = readPlanOptions(options);
-  const { figures, system } = jointLayout(input);
-  const given = plainCopy(input) as JointLayoutInput;
-  const { outline, openings, isolation } = given;
-  const region = readInput(fields(regionFields()), { outline, ...(openings ? { openings } : {}) });
-  const slab = slabOf(region);
+  const { read, rings, figures, system } = layoutToDraw(input);
+  const slab = slabOf(read, rings);
   const chained = figures.pattern === 'straight' || figures.pattern === 'fan' ? 4 : 2.4;
   const margins = { left: chained, bottom: chained, right: 2.3, top: 2.3 };
   const sheet = sheetFor(style, 'Joint plan', system, slab.points, margins);
   const drawing: Drawing = { sheet, slab, figures, at: (place) => slab.spot(cornerAt(place)) };
-  const base = baseLineOf(region.outline, slab.outer);
-  const sides = isolation ?? [];
+  const base = baseLineOf(read.outline, slab.outer);
+  const sides = read.isolation ?? [];
   drawAll(drawing, base, sides);
-  showOpenings(sheet, base, region, slab.openings, slab.spot);
-  showCurves(sheet, base, region.outline, slab.spot);
+  showOpenings(sheet, base, read, slab.openings, slab.spot);
+  showCurves(sheet, base, read.outline, slab.spot);
   showCuts(sheet, base, figures.joints, drawing.at);
   explain(drawing, slab.openings.length > 0 || sides.length > 0);
   return sheet.finish(describe(drawing));

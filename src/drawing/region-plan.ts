@@ -27,8 +27,7 @@ export interface Slab {
 }
 
 /** The slab of a region that has been read. */
-export function slabOf(region: Region): Slab {
-  const { outer, openings } = ringsOf(region);
+export function slabOf(region: Region, { outer, openings } = ringsOf(region)): Slab {
   const x0 = Decimal.min(...outer.map(({ x }) => x));
   const y0 = Decimal.min(...outer.map(({ y }) => y));
   const spot = ({ x, y }: Corner): PlanPoint => ({ x: x.minus(x0).toNumber(), y: y.minus(y0).toNumber() });

@@ -19,10 +19,11 @@
  * binary, stated to 0.1 mm.
  */
 
-import { regionFields } from '../outline/region';
+import { type Rings, regionFields, ringsOf } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as sharedCautions from '../reckoning/cautions';
 import { choice, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
@@ -76,7 +77,10 @@ import { JOINT_DEPTH, TAPER_WIDTH } from './sources';
 
 type Length = Quantity<'length'>;
 
-function placeSites(input: LayoutParsed, rules: Rules): Site[] {
+/** How the rings of a slab are come by. */
+type RingsOf = (input: LayoutParsed) => Rings;
+
+function placeSites(input: LayoutParsed, rules: Rules, rings: RingsOf): Site[] {
   const count = input.openings?.length ?? 0;
   const columns = (input.columns ?? []).map((n, i) => {
     const number = n.toNumber('each');
@@ -86,6 +90,7 @@ function placeSites(input: LayoutParsed, rules: Rules): Site[] {
   const placed = {
     outline: input.outline,
     openings: input.openings,
+    rings: rings(input),
     columns: new Set(columns),
     direction: input.direction,
     fixed: input.fixed ?? [],
@@ -102,10 +107,10 @@ interface Planned {
   readonly site: Site;
 }
 
-export function plan(input: LayoutParsed, rules: Rules): Planned {
+export function plan(input: LayoutParsed, rules: Rules, rings: RingsOf = ringsOf): Planned {
   const limits = limitsOf(rules);
   checkCount(input);
-  const sites = placeSites(input, rules);
+  const sites = placeSites(input, rules, rings);
   const [first] = sites as [Site];
   checkSize(first, limits);
   const step = canonicalValue(STEP.like(input.thickness));
@@ -163,10 +168,10 @@ function assumeNoIsolation({ isolation }: LayoutParsed, pad: Pad): void {
   });
 }
 
-function reckon(input: LayoutParsed, pad: Pad): JointLayoutFigures {
+function reckon(input: LayoutParsed, pad: Pad, rings?: RingsOf): JointLayoutFigures {
   const rules = rulesOf(input, pad);
   const method = methodOf(input, pad);
-  const { laid, area, site } = plan(input, rules);
+  const { laid, area, site } = plan(input, rules, rings);
   const edges = isolationLengths(input.outline, input.isolation ?? []);
   assumeNoIsolation(input, pad);
   const depth = depthOf(input, method, pad);
@@ -199,6 +204,75 @@ function reckon(input: LayoutParsed, pad: Pad): JointLayoutFigures {
   };
 }
 
+/** The calculation, with a way to come by the rings of the slab. */
+const layoutWith = (rings?: RingsOf): Calculation<JointLayoutInput, JointLayoutFigures> =>
+  define({
+    id: 'joint-layout',
+    title: 'Joint layout',
+    version: 1,
+    limits: [
+      PANELS,
+      SQUARE_PANELS,
+      SIDE_BY_SIDE,
+      SQUARE_CORNERS,
+      SLANTED_CORNERS,
+      OPENING_CORNERS,
+      PASSES,
+      DOWELS,
+    ],
+    sources: [IRREGULAR_SLABS, TAPER_WIDTH, JOINT_DEPTH, EARLY_ENTRY_DEPTH, SILICA_RULE],
+    input: () =>
+      fields({
+        ...regionFields(),
+        thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
+        spacing: quantity('length', 'spacing', 'positive', JOINT_SPACING),
+        longestRatio: maybe(quantity('ratio', 'longestRatio', 'positive', LONGEST_RATIO)),
+        minimumSide: maybe(quantity('length', 'minimumSide', 'positive', LEAST_SIDE)),
+        columns: maybe(list(whole('a column', 1, 1000), 0, 1000)),
+        direction: maybe(quantity('angle', 'direction', 'any')),
+        module: maybe(quantity('length', 'module', 'positive', MODULE)),
+        fixed: maybe(
+          list(fields({ type: choice('type', FIXED_TYPES), from: point(), to: point() }), 0, FIXED_LIMIT),
+        ),
+        continued: maybe(list(point(), 0, FIXED_LIMIT)),
+        isolation: maybe(
+          list(fields({ against: choice('against', NEIGHBORS), from: point(), to: point() }), 0, FIXED_LIMIT),
+        ),
+        tees: maybe(choice('tees', ['allowed', 'avoided'] as const)),
+        method: maybe(choice('method', JOINT_METHODS)),
+        depth: maybe(quantity('length', 'depth', 'positive', JOINT_DEPTH_RANGE)),
+        depthPerPass: maybe(quantity('length', 'depthPerPass', 'positive', JOINT_DEPTH_RANGE)),
+        sawRate: maybe(
+          fields({
+            length: quantity('length', 'length', 'positive', SAW_RATE_LENGTH),
+            in: quantity('time', 'in', 'positive', SAW_RATE_TIME),
+          }),
+        ),
+        sawOrder: maybe(choice('sawOrder', ['consecutive', 'reverse'] as const)),
+        boardThickness: maybe(quantity('length', 'boardThickness', 'positive', JOINT_WIDTH)),
+        sealant: maybe(
+          fields({
+            width: quantity('length', 'width', 'positive', JOINT_WIDTH),
+            depth: quantity('length', 'depth', 'positive', JOINT_WIDTH),
+            joints: maybe(choice('joints', SEALED)),
+          }),
+        ),
+        dowelSpacing: maybe(quantity('length', 'dowelSpacing', 'positive', BAR_SPACING)),
+      }),
+    reckon: (input, pad) => reckon(input, pad, rings),
+    takes: ({ isolationBoard, backerRod, depth }, { thickness }) => [
+      { item: 'saw-cut', from: 'contraction', of: { depth } },
+      {
+        item: 'isolation-board',
+        from: 'isolationBoard.length',
+        of: { thickness: isolationBoard.thickness, height: thickness },
+      },
+      { item: 'backer-rod', from: 'backerRod.length', of: { diameter: backerRod?.diameter } },
+      { item: 'sealant', from: 'sealant.volume' },
+      { item: 'dowel', from: 'dowels' },
+    ],
+  });
+
 /**
  * A joint plan for a slab: where each joint runs, the panels, and what it takes to cut and fill them.
  *
@@ -228,69 +302,27 @@ function reckon(input: LayoutParsed, pad: Pad): JointLayoutFigures {
  * figures.search.kind; // 'exact'
  * ```
  */
-export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*#__PURE__*/ define({
-  id: 'joint-layout',
-  title: 'Joint layout',
-  version: 1,
-  limits: [
-    PANELS,
-    SQUARE_PANELS,
-    SIDE_BY_SIDE,
-    SQUARE_CORNERS,
-    SLANTED_CORNERS,
-    OPENING_CORNERS,
-    PASSES,
-    DOWELS,
-  ],
-  sources: [IRREGULAR_SLABS, TAPER_WIDTH, JOINT_DEPTH, EARLY_ENTRY_DEPTH, SILICA_RULE],
-  input: () =>
-    fields({
-      ...regionFields(),
-      thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
-      spacing: quantity('length', 'spacing', 'positive', JOINT_SPACING),
-      longestRatio: maybe(quantity('ratio', 'longestRatio', 'positive', LONGEST_RATIO)),
-      minimumSide: maybe(quantity('length', 'minimumSide', 'positive', LEAST_SIDE)),
-      columns: maybe(list(whole('a column', 1, 1000), 0, 1000)),
-      direction: maybe(quantity('angle', 'direction', 'any')),
-      module: maybe(quantity('length', 'module', 'positive', MODULE)),
-      fixed: maybe(
-        list(fields({ type: choice('type', FIXED_TYPES), from: point(), to: point() }), 0, FIXED_LIMIT),
-      ),
-      continued: maybe(list(point(), 0, FIXED_LIMIT)),
-      isolation: maybe(
-        list(fields({ against: choice('against', NEIGHBORS), from: point(), to: point() }), 0, FIXED_LIMIT),
-      ),
-      tees: maybe(choice('tees', ['allowed', 'avoided'] as const)),
-      method: maybe(choice('method', JOINT_METHODS)),
-      depth: maybe(quantity('length', 'depth', 'positive', JOINT_DEPTH_RANGE)),
-      depthPerPass: maybe(quantity('length', 'depthPerPass', 'positive', JOINT_DEPTH_RANGE)),
-      sawRate: maybe(
-        fields({
-          length: quantity('length', 'length', 'positive', SAW_RATE_LENGTH),
-          in: quantity('time', 'in', 'positive', SAW_RATE_TIME),
-        }),
-      ),
-      sawOrder: maybe(choice('sawOrder', ['consecutive', 'reverse'] as const)),
-      boardThickness: maybe(quantity('length', 'boardThickness', 'positive', JOINT_WIDTH)),
-      sealant: maybe(
-        fields({
-          width: quantity('length', 'width', 'positive', JOINT_WIDTH),
-          depth: quantity('length', 'depth', 'positive', JOINT_WIDTH),
-          joints: maybe(choice('joints', SEALED)),
-        }),
-      ),
-      dowelSpacing: maybe(quantity('length', 'dowelSpacing', 'positive', BAR_SPACING)),
-    }),
-  reckon,
-  takes: ({ isolationBoard, backerRod, depth }, { thickness }) => [
-    { item: 'saw-cut', from: 'contraction', of: { depth } },
-    {
-      item: 'isolation-board',
-      from: 'isolationBoard.length',
-      of: { thickness: isolationBoard.thickness, height: thickness },
-    },
-    { item: 'backer-rod', from: 'backerRod.length', of: { diameter: backerRod?.diameter } },
-    { item: 'sealant', from: 'sealant.volume' },
-    { item: 'dowel', from: 'dowels' },
-  ],
-});
+export const jointLayout: Calculation<JointLayoutInput, JointLayoutFigures> = /*#__PURE__*/ layoutWith();
+
+/** What a plan is drawn of: the slab as it was read, its rings, and the plan. */
+interface DrawnLayout {
+  readonly read: LayoutParsed;
+  readonly rings: Rings;
+  readonly figures: JointLayoutFigures;
+  readonly system: System;
+}
+
+/**
+ * A joint plan and the slab that it is for, which is read and placed once for both.
+ *
+ * @throws {InputError} as `jointLayout` does
+ */
+export function layoutToDraw(input: JointLayoutInput): DrawnLayout {
+  const placed: Pick<DrawnLayout, 'read' | 'rings'>[] = [];
+  const { figures, system } = layoutWith((read) => {
+    const rings = ringsOf(read);
+    placed.push({ read, rings });
+    return rings;
+  })(input);
+  return { ...(placed[0] as (typeof placed)[number]), figures, system };
+}

@@ -8,7 +8,7 @@
 
 import { type Corner, doubleArea, insideRing } from '../../geometry/polygon';
 import type { Outline, Point } from '../../outline/outline';
-import { type Opening, ringsOf } from '../../outline/region';
+import type { Opening, Rings } from '../../outline/region';
 import { Decimal, PI, ZERO } from '../../quantity/decimal';
 import { canonicalValue, type Quantity } from '../../quantity/quantity';
 import { refuse } from '../../reckoning/calculation';
@@ -77,6 +77,8 @@ interface FixedJoint {
 export interface SiteInput {
   readonly outline: Outline;
   readonly openings: readonly Opening[] | undefined;
+  /** Both as rings. */
+  readonly rings: Rings;
   readonly columns: ReadonlySet<number>;
   readonly direction: Quantity<'angle'> | undefined;
   readonly fixed: readonly FixedJoint[];
@@ -363,11 +365,11 @@ function sitedIn(
  * Place a slab for its plan of joints: in one pose, or where a pattern starts from a corner in the four that
  * put each corner first.
  *
- * @throws {InputError} as `ringsOf` does; `joint-not-square`, `off-slab`, `ends-inside`,
+ * @throws {InputError} `joint-not-square`, `off-slab`, `ends-inside`,
  * `joints-conflict`, `off-edge`
  */
 export function sitesOf(input: SiteInput, fromCorner: boolean): Site[] {
-  const { outer, openings } = ringsOf({ outline: input.outline, openings: input.openings });
+  const { outer, openings } = input.rings;
   const turns = turnsFor(withoutNoise(withoutFlat(outer)), input.direction);
   const marked = openings.map((ring) => (ring.length > FEW_CORNERS ? [meanOf(ring)] : ring));
   const others = [
