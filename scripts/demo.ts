@@ -1,6 +1,7 @@
 /**
  * The rear yard of a corner bakery as one job file: its purchase list, its bid, and a sheet that a crew carries. All
- * invented. `npm run demo -- metric` takes the metric one; `npm run demo -- pages <folder>` writes its pages.
+ * invented. `npm run demo -- metric` takes the metric one; `npm run demo -- pages <folder>` writes its pages,
+ * `-- pages <folder> metric` those of the metric one.
  */
 
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -10,8 +11,9 @@ import { type ItemPrice, type JobInput, jobBid, pricedPurchases, reckonJob } fro
 import { ITEM_NAMES } from '../src/job/item-names';
 import { jobHtml, jobParts, purchaseRows, quoteHtml, textSheet } from '../src/report/index';
 
-const [kind, folder] = process.argv.slice(2);
-const metric = kind === 'metric';
+const given = process.argv.slice(2);
+const metric = given.includes('metric');
+const [kind, folder] = given.filter((word) => word !== 'metric');
 const file = new URL(`demo/rear-yard${metric ? '-metric' : ''}.json`, import.meta.url);
 const document = JSON.parse(readFileSync(file, 'utf8')) as JobInput;
 const job = reckonJob(document);

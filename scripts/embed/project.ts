@@ -18,6 +18,9 @@ let tarball: string | undefined;
 function packed(): string {
   if (tarball === undefined) {
     mkdirSync(KEPT, { recursive: true });
+    // On a clean clone there is nothing to pack yet.
+    if (!existsSync(join(ROOT, 'dist/index.js')))
+      execFileSync('npm', ['run', '--silent', 'build'], { cwd: ROOT, stdio: 'ignore' });
     const name = execFileSync('npm', ['pack', '--silent', '--pack-destination', KEPT], {
       cwd: ROOT,
       encoding: 'utf8',

@@ -36,6 +36,8 @@ export interface Extended {
   readonly quantity?: Measure;
   /** Hours of all together, where it is by hours. */
   readonly hours?: Time;
+  /** Days that the crew takes, where its working day is told. */
+  readonly days?: Quantity<'count'>;
 }
 
 interface At {
@@ -169,7 +171,7 @@ function labor(line: Labor, at: At): Extended | undefined {
   if (line.hours && line.production) return refuse(path, faults.giveOneOf(['hours', 'production']));
   const H = clockHours(line, at);
   if (!H) {
-    const alone = (['crew', 'wage', 'efficiency', 'burden'] as const).find((key) => line[key]);
+    const alone = (['crew', 'wage', 'efficiency', 'workday', 'burden'] as const).find((key) => line[key]);
     return alone ? refuse(`${path}.${alone}`, notUsed(alone, 'hours or production')) : undefined;
   }
   if (line.price || line.amount)
@@ -180,7 +182,23 @@ function labor(line: Labor, at: At): Extended | undefined {
   const T = paidHours(line, H, at);
   const amount = wages(line, T, at);
   const n = line.crew ? heads(line.crew) : wholeNumber(1);
-  return { name: line.name, kind: 'labor', amount: withMinimum(amount, line, at), hours: T.times(n) };
+  return {
+    name: line.name,
+    kind: 'labor',
+    amount: withMinimum(amount, line, at),
+    hours: T.times(n),
+    ...daysOf(line, H, at),
+  };
+}
+
+/** How many days the crew is there: a day that is begun counts. */
+function daysOf({ workday: d, crew }: Labor, H: Time, { name, path, pad }: At): { days?: Quantity<'count'> } {
+  if (!d) return {};
+  if (!crew) return refuse(`${path}.crew`, faults.missing('crew', '[{ count: 4, wage: … }]'));
+  sameClock(path, H, d);
+  const days = H.upTo(d).over(d);
+  const whole = wholeNumber(Math.round(days.toNumber(':1')));
+  return { days: pad.step(say`days for ${{ name }}`, 'D = ceil(H ÷ d)', { H, d }, whole) };
 }
 
 function sold(line: Sold, at: At): Extended {

@@ -15,7 +15,7 @@ import {
   yesOrNo,
 } from '../reckoning/fields';
 import type { Read } from '../reckoning/read';
-import { all, anyOf, given, notBoth, oneOf, where } from '../reckoning/together';
+import { all, anyOf, given, needs, notBoth, oneOf, where } from '../reckoning/together';
 import {
   type Measured,
   measureField,
@@ -24,7 +24,7 @@ import {
   priceField,
   shareField,
 } from './bid-money';
-import { ALLOWED, BURDEN, EFFICIENCY, TAX_RATE } from './bid-ordinary';
+import { ALLOWED, BURDEN, EFFICIENCY, TAX_RATE, WORKDAY } from './bid-ordinary';
 import { type TakeoffQuantityInput, takeoffQuantity } from './from-input';
 
 /** What a line of a bid is for; the fees of a supplier count as fees. */
@@ -134,6 +134,8 @@ export interface LaborLineInput extends SoldInput {
   readonly wage?: PriceInput;
   /** How much of the production rate this crew reaches here; by default all of it. */
   readonly efficiency?: QuantityInput<'ratio'>;
+  /** How long the crew works in a day, where the days that it takes are wanted: `8 h`. */
+  readonly workday?: QuantityInput<'time'>;
   /** What is paid on top of wages: payroll taxes, insurance, benefits. */
   readonly burden?: QuantityInput<'ratio'>;
 }
@@ -249,6 +251,7 @@ const laborTogether = (ways: Ways) =>
     where(given('production'), anyOf(...ways.map((name) => given(name)))),
     where(given('production'), oneOf(['crew'], ['wage'])),
     where(given('hours'), oneOf(['crew'], ['wage'])),
+    needs('workday', 'crew'),
     where(
       anyOf(...['crew', 'wage', 'efficiency', 'burden'].map((name) => given(name))),
       anyOf(given('hours'), given('production')),
@@ -271,6 +274,7 @@ const labor = (more: More, ways: Ways) =>
       crew: maybe(list(fields({ count: whole('count', 1, 500), wage: priceField('wage') }), 1, 20)),
       wage: maybe(priceField('wage')),
       efficiency: maybe(shareField('efficiency', EFFICIENCY, 'positive')),
+      workday: maybe(quantity('time', 'workday', 'positive', WORKDAY)),
       burden: maybe(shareField('burden', BURDEN)),
     },
     laborTogether(ways),

@@ -7,6 +7,8 @@ export const TAX_RATE: Ordinary = /*#__PURE__*/ range('a rate of sales tax', '0.
 
 export const EFFICIENCY: Ordinary = /*#__PURE__*/ range('the efficiency of a crew', '20%', '150%');
 
+export const WORKDAY: Ordinary = /*#__PURE__*/ range('a working day', '3 h', '16 h');
+
 export const BURDEN: Ordinary = /*#__PURE__*/ range('what is paid on top of wages', '1%', '120%');
 
 export const OVERHEAD: Ordinary = /*#__PURE__*/ range('overhead', '1%', '400%');

@@ -13,6 +13,7 @@ import { figureAt } from '../reckoning/takes';
 import type { LineElementInput } from './bid-lines';
 import type { Measured } from './bid-money';
 import type { TakeoffQuantity } from './from-input';
+import { ITEM_PARTS } from './item-parts';
 import type { ReckonedJob } from './job-takeoff';
 import { amountIn } from './measures';
 import { fits } from './priced';
@@ -117,10 +118,11 @@ export function takenOff(
   return quantity && { quantity, elements: own as readonly LineElementInput[] };
 }
 
-/** Whether something may be of the job that is not known yet. */
-export const isAwaited = ({ part, elements }: TakeoffQuantity, { takeoff }: ReckonedJob): boolean =>
-  takeoff.figures.missing.some(
+/** Whether something of the job that this goes by is not known yet: only what waits is waiting. */
+export function isAwaited({ item, part, elements }: TakeoffQuantity, { takeoff }: ReckonedJob): boolean {
+  const parts: readonly string[] = item === undefined ? [part ?? ''] : ITEM_PARTS[item];
+  return takeoff.figures.missing.some(
     (lack) =>
-      (part === undefined || lack.part === part) &&
-      (lack.element === undefined || (elements?.includes(lack.element) ?? true)),
+      parts.includes(lack.part) && (lack.element === undefined || (elements?.includes(lack.element) ?? true)),
   );
+}

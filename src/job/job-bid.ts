@@ -44,6 +44,8 @@ export interface LineFigures {
   readonly quantity?: Quantity<Measured>;
   /** Hours of all together. */
   readonly hours?: Quantity<'time'>;
+  /** Days that the crew takes, where its working day is told. */
+  readonly days?: Quantity<'count'>;
   /** What it comes to. */
   readonly amount: Quantity<'money'>;
   /** Tax on its purchase. */
@@ -228,13 +230,14 @@ function account(base: Base): Pick<JobBidFigures, 'changes' | 'contract' | 'paym
 }
 
 function lineFigures({ line: one, range }: Ranged, { elements }: Line): LineFigures {
-  const { name, kind, option, quantity: billed, hours, amount, tax } = one;
+  const { name, kind, option, quantity: billed, hours, days, amount, tax } = one;
   return {
     name,
     kind,
     ...(option ? { option } : {}),
     ...(billed ? { quantity: billed } : {}),
     ...(hours ? { hours } : {}),
+    ...(days ? { days } : {}),
     amount,
     ...(tax ? { tax } : {}),
     ...(range ? { range } : {}),

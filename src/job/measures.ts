@@ -3,12 +3,15 @@
  * mesh and sheets by their area.
  *
  * A price by the ton, or work by the foot, asks for it. Bars weigh their nominal weight, `M = n × L × u`; smooth dowels
- * that of their section. Whole pieces are meant, as they are bought.
+ * that of their section, mesh that of its style, `M = n × L × W × u`. Whole pieces are meant, as they are bought.
  */
 import type { Dimension } from '../quantity/dimensions';
 import { isQuantity, type Quantity } from '../quantity/quantity';
+import { Pad } from '../reckoning/pad';
 import { type AnyBarSize, weightOf } from '../steel/bars';
+import { styleWeight } from '../steel/mesh-style';
 import { roundSteel } from '../steel/round-steel';
+import { readStyle } from '../steel/wire';
 import type { Purchase } from './purchases';
 
 type Length = Quantity<'length'>;
@@ -27,10 +30,19 @@ function areaOf(line: Purchase): Quantity<'area'> | undefined {
   return long && wide ? long.times(wide) : undefined;
 }
 
+/** What one sheet or roll of mesh weighs, by its style. */
+function meshMass(line: Purchase): Quantity<'mass'> | undefined {
+  const { style } = line.of;
+  const wires = typeof style === 'string' ? readStyle(style) : undefined;
+  const area = areaOf(line);
+  return wires && area?.times(styleWeight(wires, new Pad('metric')));
+}
+
 const BARS: readonly Purchase['item'][] = ['bar', 'tie-bar', 'dowel'];
 
-/** What one piece of steel weighs. */
+/** What one piece of steel weighs; mesh of no style is of no known weight. */
 function massOf(line: Purchase): Quantity<'mass'> | undefined {
+  if (line.item === 'mesh') return meshMass(line);
   const long = lengthOf(line);
   if (!long || !BARS.includes(line.item)) return undefined;
   const { bar } = line.of;

@@ -111,6 +111,53 @@ describe('bars that are priced by weight', () => {
   });
 });
 
+describe('mesh that is priced by weight', () => {
+  const meshed = (outline: object, mesh: object): JobInput =>
+    ({
+      version: 1,
+      elements: [{ name: 'walk', outline: { shape: 'rectangle', ...outline }, mesh }],
+    }) as never;
+  const pieces = (job: JobInput): number =>
+    jobTakeoff(job)
+      .figures.purchases.find(({ item }) => item === 'mesh')
+      ?.quantity.toNumber('each') ?? 0;
+
+  it('weighs what whole rolls of its style weigh', () => {
+    // 6x6-W1.4xW1.4 weighs 21 lb on 100 ft2 (WWR-500, table of common styles, from memory): 157.5 lb a roll.
+    const roll = {
+      form: 'rolls',
+      pieceLength: '150 ft',
+      pieceWidth: '5 ft',
+      style: '6x6-W1.4xW1.4',
+    };
+    const job = meshed({ length: '100 ft', width: '12 ft' }, roll);
+    const items = [{ item: 'mesh', name: 'mesh', price: { amount: '0.80 USD', per: '1 lb' } }];
+    const line = lineOf(bid(job, { items }), 'mesh');
+    expect(pieces(job)).toBeGreaterThan(0);
+    expect(line?.amount.toNumber('USD')).toBe(cents(pieces(job) * 157.5 * 0.8));
+  });
+
+  it('weighs what whole sheets weigh by the tonne, as the part itself says', () => {
+    // A142 weighs 2.22 kg/m2 (BS 4483, from memory): 25.6 kg a sheet of 4.8 m by 2.4 m.
+    const sheet = { form: 'sheets', pieceLength: '4.8 m', pieceWidth: '2.4 m', style: 'A142' };
+    const job = meshed({ length: '12 m', width: '5 m' }, sheet);
+    const items = [{ item: 'mesh', name: 'mesh', price: { amount: '1500 EUR', per: '1 tonne' } }];
+    const found = bid(job, { items });
+    const mass = lineOf(found, 'mesh')?.quantity?.toNumber('kg') ?? 0;
+    expect(Math.abs(mass / (pieces(job) * 25.6) - 1)).toBeLessThan(0.01);
+    const [part] = found.job.parts.filter((one) => one.part === 'mesh');
+    const { weight } = (part?.result.figures ?? {}) as { weight?: { toNumber(unit: string): number } };
+    expect(mass).toBeCloseTo(weight?.toNumber('kg') ?? 0, 9);
+  });
+
+  it('is of no known weight without its style', () => {
+    const sheet = { form: 'sheets', pieceLength: '10 ft', pieceWidth: '5 ft' };
+    const items = [{ item: 'mesh', price: { amount: '1 USD', per: '1 lb' } }];
+    const job = meshed({ length: '20 ft', width: '10 ft' }, sheet);
+    expect(() => bid(job, { items })).toThrow(expect.objectContaining({ name: 'InputError' }));
+  });
+});
+
 describe('labor by its production rate', () => {
   const crew = [{ count: 3, wage: { amount: '30 USD', per: '1 h' } }];
   const rate = (output: string, time = '1 h') => ({ output, time, by: 'crew' });
@@ -174,6 +221,19 @@ describe('labor by its production rate', () => {
     const told = found.bid.cautions.find(({ params }) => params?.['name'] === 'work');
     expect([told?.code, told?.severity]).toEqual(['no-price', 'stop']);
     expect(told?.says).toMatch(/^nothing is known yet/);
+  });
+
+  it('waits only for the parts that its item comes of', () => {
+    const [dock, pad] = yard.elements;
+    const base = { depth: '4 in' };
+    const wage = { kind: 'labor', name: 'sweep', hours: '1 h', wage: { amount: '20 USD', per: '1 h' } };
+    const job = { ...yard, elements: [{ ...dock, base }, pad] } as JobInput;
+    const lines = (item: string, per: string, from: object = {}) =>
+      bid(job, { lines: [labor({ item, ...from }, per), wage] }).unused;
+    // The density of the gravel is not known: gravel waits, mesh is none of this job.
+    expect(lines('base', '1 ton')).toEqual([]);
+    expect(lines('mesh', '1 each')).toEqual(['work']);
+    expect(lines('base', '1 ton', { elements: ['bin pad'] })).toEqual(['work']);
   });
 
   it.each([

@@ -1,0 +1,46 @@
+/** Which parts of a job take a thing, so that a price by it waits for these alone. */
+import type { TakeItem } from '../reckoning/takes';
+import type { ElementPart, JOB_PARTS } from './part-inputs';
+
+type ItemPart = ElementPart | keyof typeof JOB_PARTS;
+
+const CONCRETE = ['slab', 'steps', 'footings', 'walls', 'piers', 'curb', 'probed'] as const;
+
+/** By the names of things in the data; those of the job as a whole are in what they turn the takes of elements into. */
+export const ITEM_PARTS: Readonly<Record<TakeItem, readonly ItemPart[]>> = {
+  'backer-rod': ['joints', 'finish'],
+  'bagged-mix': [],
+  bar: ['bars', 'cutting'],
+  'bar-support': ['bars', 'mesh'],
+  base: ['base'],
+  board: ['forms'],
+  brace: ['forms'],
+  color: ['finish'],
+  concrete: CONCRETE,
+  dowel: ['dowels', 'joints'],
+  'dowel-basket': ['dowels'],
+  epoxy: ['dowels'],
+  fibers: ['fibers'],
+  fill: ['excavation', 'backfill'],
+  'foam-board': [],
+  geotextile: ['base'],
+  'haul-away': ['excavation'],
+  'isolation-board': ['joints'],
+  liquid: ['finish'],
+  mesh: ['mesh'],
+  nail: ['forms'],
+  powder: ['finish'],
+  'ready-mix': [...CONCRETE, 'order'],
+  'release-oil': ['forms'],
+  'saw-cut': ['joints'],
+  sealant: ['joints', 'finish'],
+  'seam-tape': ['retarder'],
+  seed: ['backfill'],
+  sheet: ['forms'],
+  stake: ['forms'],
+  straw: ['backfill'],
+  tie: ['bars'],
+  'tie-bar': ['dowels'],
+  topsoil: ['backfill'],
+  'vapor-retarder': ['retarder'],
+};
