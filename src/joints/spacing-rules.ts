@@ -5,7 +5,7 @@
  * governs, is for `joint-spacing` to say.
  */
 import { area, constant, length, ratio } from '../quantity/make';
-import { lesserOfPair, paired } from '../quantity/paired';
+import { paired } from '../quantity/paired';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import { CSA_CONTROL_JOINTS, type Source } from '../reckoning/source';
@@ -190,7 +190,7 @@ function capped(t: Length): SpacingBySource[] {
   const rows = [
     row(say`24 times, at most ${{ cap }}`, POOL_DECK_JOINTS, upTo(24)),
     row(say`24 to 36 times, at most ${{ cap }}`, CURVED_JOINTS, upTo(36), upTo(24)),
-    row(say`slabs no wider than ${{ cap }}`, JOINT_LAYOUT_RULES, cap, lesserOfPair(OTHER_CAP)),
+    row(say`slabs no wider than ${{ cap }}`, JOINT_LAYOUT_RULES, cap, cap),
     thin
       ? row(say`pavements under ${{ thick: inches(t, 6) }}`, PAVEMENT_JOINTING, cap)
       : row('pavements', PAVEMENT_JOINTING, feet(t, 20), cap),

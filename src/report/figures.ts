@@ -4,7 +4,16 @@ import type { System } from '../quantity/units';
 import { familyNamed, isNamedByUnit } from '../reckoning/system';
 import type { Words } from '../reckoning/words';
 import { clockTime, timeOfDay, writtenTime } from './clock';
-import { groupLabel, isName, isNamedByUser, isTimeOfDay, labelText, listLabel, memberLabel } from './labels';
+import {
+  groupLabel,
+  isName,
+  isNamedByUser,
+  isTimeOfDay,
+  labelText,
+  listLabel,
+  memberLabel,
+  optionText,
+} from './labels';
 import type { Cells } from './lines';
 import { measuredText } from './measured';
 import { nameText, quantityText, type View, wordsText, wordText } from './view';
@@ -110,7 +119,7 @@ function asNamed(name: string, view: View): View {
 
 /** A word of the library's, a time of day as it writes them, or a name that somebody gave. */
 const textIn = (name: string, text: string, view: View): string =>
-  isName(name) ? nameText(text, view) : (writtenTime(text, view) ?? wordText(text, view));
+  isName(name) ? nameText(text, view) : (writtenTime(text, view) ?? wordText(optionText(name, text), view));
 
 /** Where more water settles than dries, nothing dries: a rate below zero is for who reckons on with it. */
 const isNoDrying = (name: string, figure: Quantity): boolean =>
@@ -222,10 +231,22 @@ function repeats(name: string, figure: Plain, all: readonly [string, Plain][]): 
   );
 }
 
+const OF_NO_SIZE: ReadonlySet<string> = new Set(['count', 'area', 'volume', 'mass']);
+
+/** A group with a verdict, which says it all where there is nothing of a kind: no ponds, none of any volume. */
+function withVerdict(figure: Plain): Plain {
+  if (!isGroup(figure) || !('verdict' in figure)) return figure;
+  const none = (part: Plain): boolean =>
+    isQuantity(part) && OF_NO_SIZE.has(part.dimension) && isNothing(part);
+  return Object.fromEntries(Object.entries(figure).filter(([, part]) => !none(part)));
+}
+
 /** All figures of a result, without what is empty, nothing or said already. */
 export function entriesOf(figures: object, view: View): Entry[] {
   const all = Object.entries(figures as Record<string, Plain>);
   const telling = all.filter(([name, figure]) => !repeats(name, figure, all));
   const some = telling.filter(([, figure]) => !isNothing(figure));
-  return (some.length > 0 ? some : telling).flatMap(([name, figure]) => entryOf(name, figure, view));
+  return (some.length > 0 ? some : telling).flatMap(([name, figure]) =>
+    entryOf(name, withVerdict(figure), view),
+  );
 }

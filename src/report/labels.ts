@@ -12,6 +12,7 @@ const TRADE: Readonly<Record<string, string>> = {
   contraction: 'control (contraction) joints',
   evenSpacing: 'spacing as laid',
   governs: 'governed by',
+  how: 'what may be done',
   kept: 'drops kept',
   lengthValues: 'value of each length',
   lines: 'runs',
@@ -23,6 +24,12 @@ const TRADE: Readonly<Record<string, string>> = {
   workFrom: 'work starts',
   workTo: 'work ends',
 };
+
+/** Options whose word alone says little. */
+const OPTIONS: Readonly<Record<string, string>> = { 'how either': 'raise or lower' };
+
+/** An option as it is said, by the name of its input. */
+export const optionText = (name: string, option: string): string => OPTIONS[`${name} ${option}`] ?? option;
 
 const TAKEN_APART = /([a-z])([A-Z0-9])/g;
 

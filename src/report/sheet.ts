@@ -10,7 +10,7 @@ import { say } from '../reckoning/words';
 import { hoursIn } from './clock';
 import { carriedOf } from './crew';
 import { type Entry, entriesOf, entryOf, ownOf, type Plain } from './figures';
-import { labelText, placeText } from './labels';
+import { labelText, optionText, placeText } from './labels';
 import { tabled } from './own-tables';
 import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
 
@@ -150,10 +150,11 @@ function which({ because, value }: Assumption): string {
 function assumedEntries(assumed: readonly Assumption[], view: View): Entry[] {
   const told = assumed.map((assumption) => {
     const { name, value, because, override } = assumption;
+    const said = isQuantity(value) ? value : { ...value, says: optionText(name, value.says) };
     const twice = assumed.filter((other) => other.name === name).length > 1;
     return {
       label: `${placeText(name, view)}${twice ? which(assumption) : ''}`,
-      text: `${valueText(value, view)}: ${wordsText(because, view)}. ${wordsText(override, view)}.`,
+      text: `${valueText(said, view)}: ${wordsText(because, view)}. ${wordsText(override, view)}.`,
     };
   });
   const same = (a: Entry, b: Entry): boolean => a.label === b.label && a.text === b.text;

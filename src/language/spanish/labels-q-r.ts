@@ -63,4 +63,5 @@ export const labelsQR: Language = {
   'run out': 'remate',
   runs: 'líneas',
   'runs to the building': 'corre hacia el edificio',
+  'raise or lower': 'subir o bajar',
 };

@@ -174,4 +174,5 @@ export const labelsTZ: Language = {
   y: 'y',
   yes: 'sí',
   zone: 'zona',
+  'what may be done': 'qué se puede hacer',
 };
