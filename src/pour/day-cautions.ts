@@ -128,6 +128,20 @@ export const pastWorkingHours = (severity: Severity, limit: Time, actual: Time, 
   source: COMMON_PRACTICE,
 });
 
+export const washAtNight = (
+  severity: Severity,
+  limit: Time,
+  actual: Time,
+  { from, to }: { readonly from: string; readonly to: string },
+): Caution => ({
+  code: 'wash-at-night',
+  severity,
+  ...say`stones are to be washed free between ${{ from }} and ${{ to }}, and of these ${{ limit }} only ${{ actual }} are working time by daylight: washed too late they stay under their paste. Begin at another hour, have a retarder that holds longer, as its maker says, or a crew with lights, hoses and brushes there`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
 export const rainWhilePlacing = (limit: Time, actual: Time): Caution => ({
   code: 'rain-on-fresh-concrete',
   severity: 'stop',

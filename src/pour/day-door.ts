@@ -81,6 +81,7 @@ const members = () => ({
   freezes: maybe(yesOrNo('freezes')),
   rainAt: maybe(clock('rainAt')),
   sunset: maybe(clock('sunset')),
+  workFrom: maybe(clock('workFrom')),
   workTo: maybe(clock('workTo')),
   curingTime: maybe(quantity('time', 'curingTime', 'positive', ordinary.CURING_TIME)),
   washAfter: maybe(hoursField(ordinary.WASH_AFTER)),
@@ -107,6 +108,7 @@ export const dayDoor = (): Field<DayParsed> =>
       needs('humidity', 'airTemperature'),
       notBoth('evaporation', 'humidity'),
       needs('cuttingTime', 'saw'),
+      needs('workFrom', 'washAfter'),
       where(says('finish', 'exposed-aggregate'), given('washAfter'), { not: given('washAfter') }),
     ),
   );
@@ -142,11 +144,13 @@ function curingOf({ curingTime }: DayParsed, pad: Pad): Time {
   return QUARTER_HOUR();
 }
 
-function checkWash({ finish, washAfter }: DayParsed): void {
+function checkWash({ finish, washAfter, workFrom }: DayParsed): void {
   if (finish === 'exposed-aggregate' && !washAfter)
     refuse('washAfter', sharedFaults.missing('washAfter', '{ from: "12 h", to: "24 h" }'));
   if (finish !== 'exposed-aggregate' && washAfter)
     refuse('washAfter', sharedFaults.giveOneOf(['washAfter', 'another finish than exposed-aggregate']));
+  if (finish !== 'exposed-aggregate' && workFrom)
+    refuse('workFrom', sharedFaults.giveOneOf(['workFrom', 'another finish than exposed-aggregate']));
 }
 
 /** What is missing, or is there without what it goes with. */

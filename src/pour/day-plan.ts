@@ -28,6 +28,7 @@ import { type DayJob, type DayShift, dryingOf, shiftsOf } from './day-shifts';
 import { FOOTPRINT_RULE, NO_FINISH_IN_WATER } from './day-sources';
 import { type DayStageName, dayOf } from './day-stages';
 import { daylightOf, finishableOf, heldUpOf, told } from './day-told';
+import { heedWash } from './day-wash';
 import { type HoursInput, inOrder } from './measured-hours';
 import { type ClockTime, clockTime } from './saw-clock';
 import { temperatureOf } from './set-time';
@@ -101,6 +102,11 @@ export interface DayPlanInput {
   readonly rainAt?: QuantityInput<'time'>;
   /** Time of day of sunset; before `startAt` it is dark already. */
   readonly sunset?: QuantityInput<'time'>;
+  /**
+   * Time of day when work begins on the days after, for who washes exposed aggregate; with `washAfter`. By default 7:00,
+   * or `startAt` where that is earlier or `workTo` comes after midnight.
+   */
+  readonly workFrom?: QuantityInput<'time'>;
   /** Time of day when work ends; before `startAt` it is on the next day. By default 18:00, where `sunset` is not told. */
   readonly workTo?: QuantityInput<'time'>;
   /** Spraying or covering it behind the finish; by default `15 min`. */
@@ -241,6 +247,7 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
   const daylight = daylightOf(input, day, pad);
   const { placingTime: P } = day;
   const verdict = judgeDay(day, bounds, conditions.air, pad);
+  heedWash(day, input, bounds.clock, pad);
   heedWeather(
     finish,
     { concrete, air: input.airTemperature, drying, airContent: input.airContent, freezes: input.freezes },

@@ -264,6 +264,7 @@ export type CautionCode =
   | 'walk-is-a-ramp'
   | 'wall-forms'
   | 'warmer-than-needed'
+  | 'wash-at-night'
   | 'wash-out'
   | 'waste-implausible'
   | 'water-in-cut'

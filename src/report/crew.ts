@@ -13,6 +13,8 @@ interface CrewView {
   readonly given: readonly Shown[];
   /** Of the figures, in this order. */
   readonly figures: readonly Shown[];
+  /** Figures that matter only where another one is, by that one. */
+  readonly beside?: Readonly<Record<string, string>>;
 }
 
 /** What is shown of each calculation, by its id; of others, all. */
@@ -157,7 +159,18 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
   'pier-volume': { given: ['piers', 'frostDepth'], figures: ['volume'] },
   'placing-limits': {
     given: ['forecast', 'concrete', 'protection', 'layers'],
-    figures: ['verdict', 'mixedAtLeast', 'keptAtLeast', 'protection', 'blankets', 'next', 'untilForms'],
+    figures: [
+      'verdict',
+      'placedAtMost',
+      'mixedAtLeast',
+      'keptAtLeast',
+      'protection',
+      'blankets',
+      'next',
+      'untilForms',
+    ],
+    // What concrete is kept at matters in the cold, as what it is mixed at.
+    beside: { keptAtLeast: 'mixedAtLeast' },
   },
   'rebar-layout': {
     given: ['bar', 'spacing', 'depth'],
@@ -239,6 +252,14 @@ function pick(from: Plain, shown: readonly Shown[]): Plain {
   return Object.fromEntries(all);
 }
 
+/** Whether a figure is shown beside the others that there are. */
+const matters =
+  ({ beside }: CrewView, figures: Plain) =>
+  (shown: Shown): boolean => {
+    const other = typeof shown === 'string' ? beside?.[shown] : undefined;
+    return other === undefined || (isGroup(figures) && figures[other] !== undefined);
+  };
+
 /** What a crew carries of an input and of the figures that came of it. */
 export function carriedOf(
   id: string,
@@ -249,5 +270,8 @@ export function carriedOf(
   if (made) return { given: undefined, figures: made(figures as never) };
   const view = Object.hasOwn(CREW_VIEWS, id) ? CREW_VIEWS[id] : undefined;
   if (!view) return { given: input, figures };
-  return { given: pick(input as Plain, view.given), figures: pick(figures, view.figures) };
+  return {
+    given: pick(input as Plain, view.given),
+    figures: pick(figures, view.figures.filter(matters(view, figures))),
+  };
 }

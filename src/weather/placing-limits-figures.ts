@@ -47,6 +47,8 @@ export interface PlacingLimitsFigures {
   readonly mixedAtLeast?: Quantity<'temperature'>;
   /** The least as placed, and kept so long as it is protected. */
   readonly keptAtLeast: Quantity<'temperature'>;
+  /** The most as placed, above which a load is held: the greater of `hotLimits`; left out where it is cold. */
+  readonly placedAtMost?: Quantity<'temperature'>;
   /** The most that it may cool in the day after protection ends. */
   readonly coolingPerDay: Quantity<'temperature-difference'>;
   /**

@@ -232,6 +232,7 @@ function reckon(input: PlacingParsed, pad: Pad): PlacingLimitsFigures {
     coldWeather: cold,
     ...(cold ? { mixedAtLeast: mixedFor(column, placing).as(pad.system) } : {}),
     keptAtLeast: kept,
+    ...(cold ? {} : { placedAtMost: TOO_HOT.as(pad.system) }),
     coolingPerDay: fall,
     gradualDropTo,
     coolingPerHour: HOURLY().as(pad.system),

@@ -1,7 +1,7 @@
 /** What a crew carries: names that the catalog knows, few enough, and nothing of what the crew has to know lost. */
 import { describe, expect, it } from 'vitest';
 import { calculations } from '../../src/catalog/all';
-import { reckonJob } from '../../src/index';
+import { placingLimits, reckonJob } from '../../src/index';
 import { CREW_VIEWS, carriedOf, type Shown } from '../../src/report/crew';
 import { jobHtml, textSheet } from '../../src/report/index';
 import { readVectors } from '../support/vectors';
@@ -54,6 +54,20 @@ describe('the view of a crew', () => {
       return Object.keys(figures as object).length > 0 ? [] : [at];
     });
     expect(bare).toEqual([]);
+  });
+
+  it('shows of the weather what matters in it: in heat the most, in cold the least', () => {
+    const lines = (placing: string, low: string): string => {
+      const input = { thickness: '125 mm', forecast: { placing, low }, ground: 'not-frozen' } as const;
+      const results = [{ input, result: placingLimits(input) }];
+      return textSheet('Yard', [{ name: 'Weather', results }], { detail: 'crew' });
+    };
+    const [hot, cold] = [lines('33 degC', '24 degC'), lines('4 degC', '-3 degC')];
+    expect(hot).toMatch(/placed at most\W+35/);
+    expect(hot).not.toMatch(/kept at least|mixed at least/);
+    expect(cold).toMatch(/kept at least\W+13/);
+    expect(cold).toMatch(/mixed at least\W+16/);
+    expect(cold).not.toMatch(/at most/);
   });
 
   it('shows what is laid out by and what is done, not what the office orders by', () => {

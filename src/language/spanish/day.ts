@@ -90,6 +90,7 @@ export const day: Language = {
   'cold weather': 'tiempo frío',
   'mixed at least': 'mezclado al menos a',
   'kept at least': 'mantenido al menos a',
+  'placed at most': 'colocado a lo más a',
   'cooling per day': 'enfriamiento por día',
   'gradual drop to': 'baja gradual hasta',
   'cooling per hour': 'enfriamiento por hora',
