@@ -140,12 +140,22 @@ export const regionFields = (): { outline: Field<Outline>; openings: Field<Openi
 const moved = (ring: readonly Corner[], { x, y }: Point): Corner[] =>
   ring.map((c) => ({ x: c.x.plus(canonicalValue(x)), y: c.y.plus(canonicalValue(y)) }));
 
-function openingRing(opening: Opening, path: string): Corner[] {
+/** Rings of circles about the origin by their diameter: many openings of a job are of one size. */
+type Circles = Map<string, Corner[]>;
+
+function circleOf(diameter: Length, known: Circles): Corner[] {
+  const key = canonicalValue(diameter).toString();
+  const ring = known.get(key) ?? circleRing(diameter, 'outside');
+  known.set(key, ring);
+  return ring;
+}
+
+function openingRing(opening: Opening, path: string, circles: Circles): Corner[] {
   switch (opening.shape) {
     case 'rectangle':
       return moved(ringOf(opening), opening.at);
     case 'circle':
-      return moved(circleRing(opening.diameter, 'outside'), opening.at);
+      return moved(circleOf(opening.diameter, circles), opening.at);
     case 'regular':
       return moved(regularRing(opening.sides, opening.side, opening.turned), opening.at);
     case 'polygon':
@@ -171,7 +181,8 @@ export function ringsOf(region: Region): Rings {
   const outer = ringOf(region.outline);
   const given = region.openings ?? [];
   checkSize(given, 'openings');
-  const rings = given.map((o, i) => openingRing(o, `openings[${i}]`));
+  const circles: Circles = new Map();
+  const rings = given.map((o, i) => openingRing(o, `openings[${i}]`, circles));
   const hole = holeOf(region.outline);
   const near = ringsNear(rings);
   rings.forEach((ring, i) => {

@@ -6,6 +6,7 @@
  */
 import { partsLess } from '../../geometry/clip';
 import { type Corner, doubleArea, insideRing } from '../../geometry/polygon';
+import { insidePlanRing } from '../../geometry/tin';
 import { Decimal, ZERO } from '../../quantity/decimal';
 import { piecesBeside } from './beside';
 import { commonPart, endsOf, same } from './exact';
@@ -189,8 +190,13 @@ export function placeWithin(ring: readonly Corner[], holes: readonly (readonly C
   const middle = { x: middleOf(...endsOf(ring, 'x')), y: middleOf(...endsOf(ring, 'y')) };
   const rings = [box.ring, ...holes.map((h) => h.map(spot))];
   const room = CLEAR * Math.min(box.hi.x - box.lo.x, box.hi.y - box.lo.y);
-  const clear = rings.every((r) => clearance(spot(middle), r) >= room);
-  if (clear && insideRing(middle, ring) && !holes.some((hole) => insideRing(middle, hole))) return middle;
+  const near = spot(middle);
+  const clear = rings.every((r) => clearance(near, r) >= room);
+  // So far from every side binary numbers are certain.
+  const within = (exact: readonly Corner[], spots: readonly Spot[]): boolean =>
+    room > HAIR ? insidePlanRing(near.x, near.y, spots) : insideRing(middle, exact);
+  if (clear && [ring, ...holes].every((r, i) => within(r, rings[i] as readonly Spot[]) === (i === 0)))
+    return middle;
   let best: { wide: number; at: Corner } = { wide: 0, at: middle };
   for (const level of LEVELS) {
     const y = box.lo.y + (box.hi.y - box.lo.y) * level;
@@ -261,7 +267,7 @@ function areaOnce(ring: readonly Corner[]): Decimal {
 }
 
 const areaLess = ([outer, ...holes]: readonly (readonly Corner[])[]): Decimal =>
-  holes.reduce((sum, h) => sum.minus(areaOnce(h)), doubleArea(outer ?? []).abs()).div(2);
+  holes.reduce((sum, h) => sum.minus(areaOnce(h)), outer ? areaOnce(outer) : ZERO).div(2);
 
 /** What is left of a cell beside large openings. */
 function piecesOf(

@@ -166,10 +166,17 @@ export function endsOf(ring: readonly Corner[], axis: Axis): [Decimal, Decimal] 
   return [lo, hi];
 }
 
+/** On which side of a line each corner of a ring lies. */
+type SidesOf = ReadonlyMap<Corner, number>;
+
 /** Parts of a simple ring strictly on one side of a line, each closed along the line. */
-function sideParts(ring: readonly Corner[], axis: Axis, at: Decimal, above: boolean): Corner[][] {
-  const nearly = at.toNumber();
-  const sides = new Map(ring.map((c) => [c, sideOf(c, axis, at, nearly)]));
+function sideParts(
+  ring: readonly Corner[],
+  sides: SidesOf,
+  axis: Axis,
+  at: Decimal,
+  above: boolean,
+): Corner[][] {
   const kept = (c: Corner): boolean => {
     const side = sides.get(c) as number;
     return above ? side > 0 : side < 0;
@@ -255,12 +262,15 @@ function joined(chains: readonly Chain[], next: ReadonlyMap<number, number>): Co
 const tidy = (ring: readonly Corner[]): Corner[] =>
   ring.filter((c, i) => {
     const before = ring[(i + ring.length - 1) % ring.length] as Corner;
-    return !(sideOf(c, 'x', before.x) === 0 && sideOf(c, 'y', before.y) === 0);
+    const near = spot(before);
+    return !(sideOf(c, 'x', before.x, near.x) === 0 && sideOf(c, 'y', before.y, near.y) === 0);
   });
 
 /** Cut a simple ring along a line. */
 export function split(ring: readonly Corner[], axis: Axis, at: Decimal): Corner[][] {
-  return [...sideParts(ring, axis, at, false), ...sideParts(ring, axis, at, true)]
+  const nearly = at.toNumber();
+  const sides = new Map(ring.map((c) => [c, sideOf(c, axis, at, nearly)]));
+  return [...sideParts(ring, sides, axis, at, false), ...sideParts(ring, sides, axis, at, true)]
     .map(tidy)
     .filter((part) => part.length > 2);
 }

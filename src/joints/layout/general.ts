@@ -4,6 +4,7 @@
  * A panel is measured over all along x and along y. One that has less area than a triangle as long as
  * it and as wide as the least side counts as a sliver.
  */
+import { areaOf, cutAcross, extent, FlatRing, flatRing, turnAt } from './flat-ring';
 import { type Mark, Marks } from './marks';
 import type { Spot } from './orthogonal';
 import { HAIR, type Limits, panelCost, SHARP } from './rules';
@@ -22,69 +23,26 @@ export interface GeneralSite {
 
 const other = (axis: Axis): Axis => (axis === 'x' ? 'y' : 'x');
 
-/** The part of a ring above a line along x, or below it. */
-function cutAcross(ring: readonly Spot[], at: number, above: boolean): Spot[] {
-  const kept: Spot[] = [];
-  const sign = above ? 1 : -1;
-  let a = ring.at(-1);
-  let da = a ? sign * (a.y - at) : 0;
-  for (const b of ring) {
-    const db = sign * (b.y - at);
-    if (a && ((da > 0 && db < 0) || (da < 0 && db > 0)))
-      kept.push({ x: a.x + ((b.x - a.x) * da) / (da - db), y: at });
-    if (db >= 0) kept.push(b);
-    a = b;
-    da = db;
-  }
-  return kept;
-}
-
-const swapped = (ring: readonly Spot[]): Spot[] => ring.map(({ x, y }) => ({ x: y, y: x }));
-
-function areaOf(ring: readonly Spot[]): number {
-  let sum = 0;
-  for (let i = 0; i < ring.length; i += 1) {
-    const a = ring[i] as Spot;
-    const b = ring[(i + 1) % ring.length] as Spot;
-    sum += a.x * b.y - b.x * a.y;
-  }
-  return Math.abs(sum) / 2;
-}
-
-const extent = (ring: readonly Spot[], axis: Axis): number => {
-  let lo = Number.POSITIVE_INFINITY;
-  let hi = Number.NEGATIVE_INFINITY;
-  for (const spot of ring) {
-    lo = Math.min(lo, spot[axis]);
-    hi = Math.max(hi, spot[axis]);
-  }
-  return hi - lo;
-};
-
-/** How the ring turns at each corner, in radians, to the left if positive. */
-function turnAt(ring: readonly Spot[], i: number): number {
-  const a = ring[(i + ring.length - 1) % ring.length] as Spot;
-  const b = ring[i] as Spot;
-  const c = ring[(i + 1) % ring.length] as Spot;
-  const [ux, uy, vx, vy] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
-  return Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy);
-}
-
 /** More than a kink. */
 const CORNER = (KINK * Math.PI) / 180 + 1e-6;
 
 /** Corners that turn the wrong way round, of an counterclockwise ring, by more than a kink. */
-const reentrantCorners = (ring: readonly Spot[]): Spot[] => ring.filter((_, i) => turnAt(ring, i) < -CORNER);
+const reentrantCorners = (ring: readonly Spot[], flat: FlatRing): Spot[] =>
+  ring.filter((_, i) => turnAt(flat, i) < -CORNER);
 
 /** Corners of either kind that are more than kinks. */
-const trueCorners = (ring: readonly Spot[]): Spot[] =>
-  ring.filter((_, i) => Math.abs(turnAt(ring, i)) > CORNER);
+const trueCorners = (ring: readonly Spot[], flat: FlatRing): Spot[] =>
+  ring.filter((_, i) => Math.abs(turnAt(flat, i)) > CORNER);
+
+const isOn = (at: number, { lo, hi }: Gap): boolean => Math.abs(at - lo) < HAIR || Math.abs(at - hi) < HAIR;
 
 /** True where a corner sharper than 60 degrees lies on a line of the cell. */
-function sharpIn(piece: readonly Spot[], x: Gap, y: Gap): boolean {
-  const on = (p: Spot): boolean =>
-    [x.lo, x.hi].some((v) => Math.abs(p.x - v) < HAIR) || [y.lo, y.hi].some((v) => Math.abs(p.y - v) < HAIR);
-  return piece.some((p, i) => on(p) && turnAt(piece, i) > Math.PI - SHARP + 1e-6);
+function sharpIn(piece: FlatRing, x: Gap, y: Gap): boolean {
+  for (let i = 0; i < piece.count; i += 1) {
+    const on = isOn(piece.x[i] as number, x) || isOn(piece.y[i] as number, y);
+    if (on && turnAt(piece, i) > Math.PI - SHARP + 1e-6) return true;
+  }
+  return false;
 }
 
 /** True for a panel with too little area for its length. */
@@ -98,28 +56,43 @@ const FEW_CORNERS = 8;
  * where they end from below in order, and, doubled, how high those are at their middle that cross the middle line.
  */
 interface Strip {
-  readonly ring: readonly Spot[];
+  readonly ring: FlatRing;
   readonly sides: number;
   readonly begin: Float64Array;
   readonly end: Float64Array;
   readonly middles: Float64Array;
 }
 
-function stripOf(ring: readonly Spot[], { lo, hi }: Gap): Strip {
-  const cut = swapped(cutAcross(cutAcross(swapped(ring), lo, true), hi, false));
-  const along = (a: Spot, b: Spot): boolean =>
-    [lo, hi].some((at) => Math.abs(a.x - at) < HAIR && Math.abs(b.x - at) < HAIR);
-  const sides = cut
-    .map((a, i): [Spot, Spot] => [a, cut[(i + 1) % cut.length] as Spot])
-    .filter(([a, b]) => !along(a, b));
-  const middle = (lo + hi) / 2;
-  const crossing = sides.filter(([a, b]) => a.x > middle !== b.x > middle);
+/** Both ends of a side lie on one of two lines. */
+const alongEither = (a: number, b: number, { lo, hi }: Gap): boolean =>
+  (Math.abs(a - lo) < HAIR && Math.abs(b - lo) < HAIR) ||
+  (Math.abs(a - hi) < HAIR && Math.abs(b - hi) < HAIR);
+
+/** What is known of a strip, by its ring. */
+function stripOf(ring: FlatRing, gap: Gap): Strip {
+  const { x, y, count } = ring;
+  const middle = (gap.lo + gap.hi) / 2;
+  const [begin, end, middles] = [new Float64Array(count), new Float64Array(count), new Float64Array(count)];
+  let [sides, crossing] = [0, 0];
+  for (let i = 0; i < count; i += 1) {
+    const j = i + 1 < count ? i + 1 : 0;
+    const [ax, bx] = [x[i] as number, x[j] as number];
+    if (alongEither(ax, bx, gap)) continue;
+    const [low, high] = [Math.min(y[i] as number, y[j] as number), Math.max(y[i] as number, y[j] as number)];
+    begin[sides] = low;
+    end[sides] = high;
+    sides += 1;
+    if (ax > middle !== bx > middle) {
+      middles[crossing] = low + high;
+      crossing += 1;
+    }
+  }
   return {
-    ring: cut,
-    sides: sides.length,
-    begin: Float64Array.from(sides, ([a, b]) => Math.min(a.y, b.y)).sort(),
-    end: Float64Array.from(sides, ([a, b]) => Math.max(a.y, b.y)).sort(),
-    middles: Float64Array.from(crossing, ([a, b]) => Math.min(a.y, b.y) + Math.max(a.y, b.y)).sort(),
+    ring,
+    sides,
+    begin: begin.subarray(0, sides).sort(),
+    end: end.subarray(0, sides).sort(),
+    middles: middles.subarray(0, crossing).sort(),
   };
 }
 
@@ -155,6 +128,10 @@ export class GeneralSpace implements Space {
   private readonly marks: Marks;
   private readonly ownAnchors: Record<Axis, Anchor[]>;
   private readonly strips = new Map<Gap, Strip>();
+  private readonly flat: FlatRing;
+  /** Cut once, and cut twice. */
+  private readonly once = new FlatRing();
+  private readonly twice = new FlatRing();
   work = 0;
 
   constructor(
@@ -162,15 +139,16 @@ export class GeneralSpace implements Space {
     readonly limits: Limits,
   ) {
     this.effort = 2 * (6 + site.ring.length);
-    this.marks = new Marks([...reentrantCorners(site.ring), ...site.marks], HAIR);
+    this.flat = flatRing(site.ring);
+    this.marks = new Marks([...reentrantCorners(site.ring, this.flat), ...site.marks], HAIR);
     this.ownAnchors = { x: this.anchorsOf('x'), y: this.anchorsOf('y') };
   }
 
   private anchorsOf(axis: Axis): Anchor[] {
     const must = this.site.fixed[axis];
     // Lines through corners that stick out are tried only where there are few: they save little.
-    const all = trueCorners(this.site.ring);
-    const corners = all.length > FEW_CORNERS ? reentrantCorners(this.site.ring) : all;
+    const all = trueCorners(this.site.ring, this.flat);
+    const corners = all.length > FEW_CORNERS ? reentrantCorners(this.site.ring, this.flat) : all;
     const ends = this.site.ring.map((s) => s[axis]);
     const stops = [...corners.map((s) => s[axis]), Math.min(...ends), Math.max(...ends)];
     const places = [...stops, ...must, ...this.site.marks.map((m) => m[axis])];
@@ -210,10 +188,17 @@ export class GeneralSpace implements Space {
     return gap.hi - gap.lo;
   }
 
+  /** The part of a ring between two lines, until the next is cut. */
+  private cutBetween(ring: FlatRing, axis: Axis, { lo, hi }: Gap): FlatRing {
+    cutAcross(ring, axis, lo, true, this.once);
+    cutAcross(this.once, axis, hi, false, this.twice);
+    return this.twice;
+  }
+
   private strip(x: Gap): Strip {
     let strip = this.strips.get(x);
     if (!strip) {
-      strip = stripOf(this.site.ring, x);
+      strip = stripOf(this.cutBetween(this.flat, 'x', x).kept(), x);
       this.work += CUT + EACH_CORNER * this.site.ring.length;
       this.strips.set(x, strip);
     }
@@ -222,10 +207,11 @@ export class GeneralSpace implements Space {
 
   /** The slab W wide is crossed by `W ÷ spacing − 1` lines or more, summed over its height; both ways. */
   leastLength(): number {
+    const { flat } = this;
     const { ring, passedOver } = this.site;
-    const each = areaOf(ring) / this.limits.spacing;
-    const sum = Math.max(0, each - extent(ring, 'x')) + Math.max(0, each - extent(ring, 'y'));
-    return reentrantCorners(ring).length > 0 ? 0 : Math.max(0, sum - passedOver);
+    const each = areaOf(flat) / this.limits.spacing;
+    const sum = Math.max(0, each - extent(flat, 'x')) + Math.max(0, each - extent(flat, 'y'));
+    return reentrantCorners(ring, flat).length > 0 ? 0 : Math.max(0, sum - passedOver);
   }
 
   private cover(x: Gap, y: Gap): 'all' | 'none' | 'part' {
@@ -234,10 +220,10 @@ export class GeneralSpace implements Space {
     return coverOf(strip, y);
   }
 
-  private piece(x: Gap, y: Gap): Spot[] {
+  private piece(x: Gap, y: Gap): FlatRing {
     const { ring } = this.strip(x);
-    this.work += CUT + EACH_CORNER * ring.length;
-    return cutAcross(cutAcross(ring, y.lo, true), y.hi, false);
+    this.work += CUT + EACH_CORNER * ring.count;
+    return this.cutBetween(ring, 'y', y);
   }
 
   filled(x: Gap, y: Gap): boolean {

@@ -94,6 +94,9 @@ class SidesAt {
       if (a[axis] > at !== b[axis] > at)
         crossings.push(a[across] + ((b[across] - a[across]) * (at - a[axis])) / (b[axis] - a[axis]));
     }
+    const [first, second] = crossings as [number, number];
+    // Most openings are round.
+    if (crossings.length === 2) return Math.abs(second - first);
     crossings.sort((p, q) => p - q);
     return crossings.reduce((sum, v, k) => sum + (k % 2 === 0 ? -v : v), 0);
   }

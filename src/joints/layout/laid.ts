@@ -19,6 +19,7 @@ import {
 } from './round-plan';
 import { brokenBy, HAIR, type Limits, type PanelRule, softened } from './rules';
 import { type FixedType, ringArea, type Site } from './site';
+import { type Axis, acrossOf } from './space';
 import type { PassedBy } from './spared';
 
 /** A joint of the plan. */
@@ -125,10 +126,23 @@ function fromGrid(plan: GridPlan, limits: Limits): Laid {
 
 const byPlace = (a: Decimal, b: Decimal): number => (same(a, b) ? 0 : a.comparedTo(b));
 
+/** Places farther apart than this are told apart in binary numbers, in parts of what they come to. */
+const CLEAR = 1e-12;
+
+/** The order of places along both axes, the first one first. */
+function byPlaces(a: Corner, b: Corner, first: Axis): number {
+  const [p, q] = [spot(a), spot(b)];
+  const along = (axis: Axis): number => {
+    const off = p[axis] - q[axis];
+    return Math.abs(off) > CLEAR * (1 + Math.abs(p[axis])) ? off : byPlace(a[axis], b[axis]);
+  };
+  return along(first) || along(acrossOf(first));
+}
+
 /** A joint laid back into the plane of the input: from left to right, or up. */
 function jointOut(joint: LaidJoint, { pose }: Site): LaidJoint {
   const [a, b] = [pose.upright(joint.from), pose.upright(joint.to)];
-  const backwards = joint.shape === 'straight' ? (byPlace(a.x, b.x) || byPlace(a.y, b.y)) > 0 : pose.mirrored;
+  const backwards = joint.shape === 'straight' ? byPlaces(a, b, 'x') > 0 : pose.mirrored;
   const [from, to] = backwards ? [joint.to, joint.from] : [joint.from, joint.to];
   const axis = joint.family === 'x' || joint.family === 'y';
   const family = axis && pose.quarter.swap ? (joint.family === 'x' ? 'y' : 'x') : joint.family;
@@ -147,10 +161,7 @@ export function laidBack(laid: Laid, site: Site): Laid {
   const { pose } = site;
   const grid = laid.pattern === 'straight';
   const order = (a: LaidJoint, b: LaidJoint): number =>
-    a.family.localeCompare(b.family) ||
-    byPlace(a.place, b.place) ||
-    byPlace(a.from.x, b.from.x) ||
-    byPlace(a.from.y, b.from.y);
+    a.family.localeCompare(b.family) || byPlace(a.place, b.place) || byPlaces(a.from, b.from, 'x');
   const joints = laid.joints.map((j) => jointOut(j, site));
   const panels = laid.panels.map((p) => {
     const sides = pose.quarter.swap && grid ? { along: p.across, across: p.along } : {};
@@ -158,7 +169,7 @@ export function laidBack(laid: Laid, site: Site): Laid {
   });
   if (grid) {
     joints.sort(order);
-    panels.sort((a, b) => byPlace(a.up.y, b.up.y) || byPlace(a.up.x, b.up.x));
+    panels.sort((a, b) => byPlaces(a.up, b.up, 'y'));
   }
   return { ...laid, joints, panels: panels.map(({ panel }) => panel) };
 }
