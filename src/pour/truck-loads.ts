@@ -70,7 +70,9 @@ const isWhole = (load: Volume, step: Volume): boolean => load.downTo(step).compa
 export function heedSteps(loads: readonly Volume[], increment: Volume | undefined, pad: Pad): void {
   const steps = increment ? [increment] : [STEP.as('customary'), STEP.as('metric')];
   // Loads are the very same for most of a day: one that is as the one before is as whole.
-  const odd = loads.findIndex((load, i) => load !== loads[i - 1] && !steps.some((step) => isWhole(load, step)));
+  const odd = loads.findIndex(
+    (load, i) => load !== loads[i - 1] && !steps.some((step) => isWhole(load, step)),
+  );
   const load = loads[odd];
   if (load) pad.caution(oddLoad(increment ?? STEP.as(pad.system), load, wholeNumber(odd + 1)));
 }
