@@ -9,11 +9,21 @@ import type { Sheet } from './sheet';
 import { type Fall, type Height, levelsOf, pageWay } from './site-levels';
 import type { Placed } from './site-plan';
 
+type Spot = (corner: Corner) => PlanPoint;
+
+/** The corners of one on the plan. */
+type Facet = readonly PlanPoint[];
+
 /** What levels are drawn with. */
 interface Ground {
   readonly job: ReckonedJob;
-  readonly spot: (corner: Corner) => PlanPoint;
+  readonly spot: Spot;
 }
+
+const meanOf = (points: readonly PagePoint[]): PagePoint => ({
+  x: points.reduce((sum, { x }) => sum + x, 0) / points.length,
+  y: points.reduce((sum, { y }) => sum + y, 0) / points.length,
+});
 
 const ARROW = { stroke: 'ink', 'stroke-width': 1.1, 'stroke-linecap': 'round' } as const;
 const HEAD = 0.7;
@@ -58,7 +68,26 @@ interface Told {
   readonly text: Box;
 }
 
-/** An arrow with its slope beside it, or above one that runs across, where both lie within the element. */
+/** How an arrow and its slope lie as one: beside each other, or above one that runs across; or the other way round. */
+function togetherOf(sheet: Sheet, u: PagePoint, text: string, long: number, side: 1 | -1 = 1) {
+  const { width: w, height: h } = sheet.boxOf(text, { x: 0, y: 0 });
+  const [aw, ah] = [Math.abs(u.x) * long + sheet.size, Math.abs(u.y) * long + sheet.size];
+  const gap = sheet.size * 0.3;
+  const beside = ah > aw;
+  const width = beside ? aw + gap + w : Math.max(aw, w);
+  const height = beside ? Math.max(ah, h) : ah + gap + h;
+  /** From the middle of both to that of the arrow, and to that of the text. */
+  const arrow = beside ? { x: (side * (aw - width)) / 2, y: 0 } : { x: 0, y: (side * (height - ah)) / 2 };
+  const words = beside ? { x: (side * (width - w)) / 2, y: 0 } : { x: 0, y: (side * (h - height)) / 2 };
+  const told = ({ x, y }: Box): Told => ({
+    arrow: { x: x + arrow.x, y: y + arrow.y },
+    half: long / 2,
+    text: { x: x + words.x, y: y + words.y, width: w, height: h, turn: 0 },
+  });
+  return { width, height, arrow, told };
+}
+
+/** An arrow with its slope, where both lie within the element. */
 function arrowWithText(
   sheet: Sheet,
   ring: readonly PlanPoint[],
@@ -66,15 +95,7 @@ function arrowWithText(
   text: string,
 ): Told | undefined {
   const { wide, tall, middle, long } = spaceOf(sheet, ring, u);
-  const { width: w, height: h } = sheet.boxOf(text, middle);
-  const [aw, ah, gap] = [
-    Math.abs(u.x) * long + sheet.size,
-    Math.abs(u.y) * long + sheet.size,
-    sheet.size * 0.3,
-  ];
-  const beside = ah > aw;
-  const width = beside ? aw + gap + w : Math.max(aw, w);
-  const height = beside ? Math.max(ah, h) : ah + gap + h;
+  const { width, height, told } = togetherOf(sheet, u, text, long);
   const [playX, playY] = [(wide - width) / 2, (tall - height) / 2];
   if (playX < 0 || playY < 0) return undefined;
   const boxes = PLAY.flatMap((down) =>
@@ -87,34 +108,55 @@ function arrowWithText(
     })),
   );
   const box = sheet.room.choose(boxes);
-  if (!box) return undefined;
-  const [left, top] = [box.x - width / 2, box.y - height / 2];
-  return {
-    arrow: beside ? { x: left + aw / 2, y: box.y } : { x: box.x, y: top + h + gap + ah / 2 },
-    half: long / 2,
-    text: {
-      x: beside ? left + aw + gap + w / 2 : box.x,
-      y: beside ? box.y : top + h / 2,
-      width: w,
-      height: h,
-      turn: 0,
-    },
-  };
+  return box && told(box);
+}
+
+/** How far from the middle of a facet toward its corners the middle of an arrow may lie. */
+const TOWARD = [0, 0.2, 0.35];
+
+/** An arrow in one of the facets of a piece, its slope beside it. */
+function arrowInFacet(sheet: Sheet, facets: readonly Facet[], u: PagePoint, text: string): Told | undefined {
+  for (const facet of facets) {
+    const corners = facet.map((corner) => sheet.frame.at(corner));
+    const middle = meanOf(corners);
+    const { long } = spaceOf(sheet, facet, u);
+    const sides = ([1, -1] as const).map((side) => togetherOf(sheet, u, text, long, side));
+    const places = TOWARD.flatMap((share) =>
+      corners.flatMap((corner) =>
+        sides.map(({ width, height, arrow, told }) => {
+          const x = middle.x + share * (corner.x - middle.x) - arrow.x;
+          const y = middle.y + share * (corner.y - middle.y) - arrow.y;
+          return { box: { x, y, width, height, turn: 0 }, told };
+        }),
+      ),
+    );
+    const box = sheet.room.choose(places.map((place) => place.box));
+    if (box) return places.find((place) => place.box === box)?.told(box);
+  }
+  return undefined;
 }
 
 const drawArrow = (sheet: Sheet, at: PagePoint, u: PagePoint, half: number): void =>
   sheet.draw('path', { d: arrowPath(at, u, half, HEAD * sheet.size), ...ARROW, class: 'fall' });
 
-function drawFall(sheet: Sheet, { slope, way }: Fall, ring: readonly PlanPoint[]): boolean {
+function drawTold(sheet: Sheet, { arrow, half, text: box }: Told, u: PagePoint, text: string): true {
+  drawArrow(sheet, arrow, u, half);
+  sheet.write(text, box, { class: 'slope' });
+  return true;
+}
+
+function drawFall(sheet: Sheet, { slope, way, within }: Fall, outer: readonly Corner[], spot: Spot): boolean {
   if (!way) return false;
   const u = pageWay(way);
   const text = sheet.quantity(slope);
-  const both = arrowWithText(sheet, ring, u, text);
-  if (both) {
-    drawArrow(sheet, both.arrow, u, both.half);
-    sheet.write(text, both.text, { class: 'slope' });
-    return true;
+  if (within) {
+    const facets = within.map((facet) => facet.map(spot));
+    const inside = arrowInFacet(sheet, facets, u, text);
+    return inside !== undefined && drawTold(sheet, inside, u, text);
   }
+  const ring = outer.map(spot);
+  const both = arrowWithText(sheet, ring, u, text);
+  if (both) return drawTold(sheet, both, u, text);
   const box = arrowBox(sheet, ring, u);
   if (!box) return false;
   const { x, y, width } = box;
@@ -158,7 +200,7 @@ export function drawLevels(sheet: Sheet, placed: readonly Placed[], ground: Grou
   let arrows = 0;
   for (const { element, outer, falls } of levels) {
     for (const fall of falls) {
-      if (drawFall(sheet, fall, (fall.within ?? outer).map(ground.spot))) arrows += 1;
+      if (drawFall(sheet, fall, outer, ground.spot)) arrows += 1;
       // A piece too small for an arrow is told by those around it.
       else if (!fall.within) {
         const [name, slope] = [sheet.name(element.name), sheet.quantity(fall.slope)];

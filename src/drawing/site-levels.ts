@@ -40,8 +40,8 @@ export interface Fall {
   readonly slope: Slope;
   /** The way down on the site. */
   readonly way?: Corner;
-  /** The piece of the surface that falls so; left out where all of the element does. */
-  readonly within?: readonly Corner[];
+  /** The facets of the surface that fall so; left out where all of the element does. */
+  readonly within?: readonly (readonly Corner[])[];
 }
 
 /** What is known of the surface of an element. */
@@ -146,31 +146,56 @@ function fallen(parts: Parts, move: Move, ring: readonly Corner[], system: Syste
   return { falls: [{ slope: (slope as Slope).abs(), way }], heights };
 }
 
-/** Pieces of a surface that are told, the largest first. */
-const MOST_PIECES = 12;
+/** Pieces of a surface that are told, the largest first, where there is room. */
+const MOST_PIECES = 48;
 
-/** How large what is around these corners is. */
-function reachOf(corners: readonly Corner[]): Decimal {
-  const span = (values: readonly Decimal[]): Decimal => Decimal.max(...values).minus(Decimal.min(...values));
-  return span(corners.map(({ x }) => x)).times(span(corners.map(({ y }) => y)));
+/** Twice the area of a facet. */
+function twiceArea([a, b, c]: readonly Corner[]): Decimal {
+  if (!a || !b || !c) return ZERO;
+  const [first, second] = [less(b, a), less(c, a)];
+  return first.x.times(second.y).minus(first.y.times(second.x)).abs();
 }
 
+const areaOf = (facets: readonly (readonly Corner[])[]): Decimal =>
+  facets.reduce((sum, facet) => sum.plus(twiceArea(facet)), ZERO);
+
 /** Facets that lie beside each other in one plane are one piece. */
-function piecesOf(
-  facets: readonly FacetFigure[],
-): { readonly facet: FacetFigure; readonly spots: Set<string> }[] {
-  const pieces: { readonly facet: FacetFigure; readonly spots: Set<string> }[] = [];
+function piecesOf(facets: readonly FacetFigure[]): FacetFigure[][] {
+  const pieces: { readonly own: FacetFigure[]; readonly spots: Set<string> }[] = [];
   for (const facet of facets) {
     const beside = pieces.find(
-      ({ facet: { alongX, alongY }, spots }) =>
-        alongX.equals(facet.alongX) &&
-        alongY.equals(facet.alongY) &&
+      ({ own: [first], spots }) =>
+        first?.alongX.equals(facet.alongX) &&
+        first.alongY.equals(facet.alongY) &&
         facet.spots.filter((name) => spots.has(name)).length > 1,
     );
-    if (beside) for (const name of facet.spots) beside.spots.add(name);
-    else pieces.push({ facet, spots: new Set(facet.spots) });
+    if (beside) {
+      beside.own.push(facet);
+      for (const name of facet.spots) beside.spots.add(name);
+    } else pieces.push({ own: [facet], spots: new Set(facet.spots) });
   }
-  return pieces;
+  return pieces.map(({ own }) => own);
+}
+
+/** The middles of cells are no spots that are given: each lies in the middle of those that its facets reach. */
+function withMiddles(
+  given: ReadonlyMap<string, Corner>,
+  facets: readonly FacetFigure[],
+): Map<string, Corner> {
+  const around = new Map<string, Set<string>>();
+  for (const { spots } of facets)
+    for (const name of spots)
+      if (!given.has(name))
+        around.set(name, new Set([...(around.get(name) ?? []), ...spots.filter((one) => given.has(one))]));
+  const middles = [...around].map(([name, spots]) => {
+    const corners = [...spots].flatMap((one) => given.get(one) ?? []);
+    const sum = corners.reduce((all, { x, y }) => ({ x: all.x.plus(x), y: all.y.plus(y) }), {
+      x: ZERO,
+      y: ZERO,
+    });
+    return [name, { x: sum.x.div(corners.length), y: sum.y.div(corners.length) }] as const;
+  });
+  return new Map([...given, ...middles]);
 }
 
 /** Where the spots of a surface lie, by name: those that are listed, or the rows of a table. */
@@ -195,17 +220,18 @@ function spotsOf(parts: Parts): ReadonlyMap<string, Corner> {
 function surfaced(parts: Parts, to: Move): Levels | undefined {
   const { facetList } = (figuresOf(parts, 'fall') ?? {}) as { facetList?: readonly FacetFigure[] };
   if (!facetList) return undefined;
-  const places = spotsOf(parts);
+  const places = withMiddles(spotsOf(parts), facetList);
   const origin = to({ x: ZERO, y: ZERO });
-  const falls = piecesOf(facetList).flatMap(({ facet, spots }): Required<Fall>[] => {
-    const { slope, alongX, alongY } = facet;
-    // The middle of four spots lies between them, and is no place of its own.
-    const within = [...spots].flatMap((name) => places.get(name) ?? []).map(to);
-    if (within.length < 2 || slope.sign() === 0) return [];
+  const falls = piecesOf(facetList).flatMap((piece): Required<Fall>[] => {
+    const [{ slope, alongX, alongY }] = piece as [FacetFigure];
+    if (slope.sign() === 0) return [];
+    const within = piece
+      .map(({ spots }) => spots.flatMap((name) => places.get(name) ?? []).map(to))
+      .sort((a, b) => twiceArea(b).comparedTo(twiceArea(a)));
     const way = less(to({ x: canonicalValue(alongX), y: canonicalValue(alongY) }), origin);
     return [{ slope, way, within }];
   });
-  const largest = [...falls].sort((a, b) => reachOf(b.within).comparedTo(reachOf(a.within)));
+  const largest = [...falls].sort((a, b) => areaOf(b.within).comparedTo(areaOf(a.within)));
   return { falls: largest.slice(0, MOST_PIECES), heights: [] };
 }
 

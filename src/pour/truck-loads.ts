@@ -69,7 +69,10 @@ const isWhole = (load: Volume, step: Volume): boolean => load.downTo(step).compa
 /** Loads that cannot be bought: no whole number of steps, by the step that is given or that most plants sell in. */
 export function heedSteps(loads: readonly Volume[], increment: Volume | undefined, pad: Pad): void {
   const steps = increment ? [increment] : [STEP.as('customary'), STEP.as('metric')];
-  const odd = loads.findIndex((load) => !steps.some((step) => isWhole(load, step)));
+  // Loads are the very same for most of a day: one that is as the one before is as whole.
+  const odd = loads.findIndex(
+    (load, i) => load !== loads[i - 1] && !steps.some((step) => isWhole(load, step)),
+  );
   const load = loads[odd];
   if (load) pad.caution(oddLoad(increment ?? STEP.as(pad.system), load, wholeNumber(odd + 1)));
 }

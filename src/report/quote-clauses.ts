@@ -6,6 +6,7 @@
  * the first winter, nor before six weeks above 40 degF and dried: Concrete Construction magazine, answers on scaling. Four
  * weeks before heavy trucks, and all else, is common practice.
  */
+import { ITEM_PARTS } from '../job/item-parts';
 import type { JobBidFigures } from '../job/job-bid';
 import type { ReckonedJob } from '../job/job-takeoff';
 import { paired } from '../quantity/paired';
@@ -187,9 +188,12 @@ const overlaps = (job: ReckonedJob | undefined): Words[] =>
       : [],
   );
 
-/** Parts of the job that something is missing for, each once. */
+/** Parts that somebody is paid for: those that things come of. Limits, plans of days and trucks are no work. */
+const WORK: ReadonlySet<string> = /*#__PURE__*/ new Set(Object.values(ITEM_PARTS).flat());
+
+/** What is to be done that something is missing for, each once. */
 function notKnown(job: ReckonedJob | undefined): Words[] {
-  const missing = job?.takeoff.figures.missing ?? [];
+  const missing = (job?.takeoff.figures.missing ?? []).filter(({ part }) => WORK.has(part));
   const told = new Set(missing.map(({ element, part }) => JSON.stringify([element, part])));
   return [...told].map((key) => {
     const [name, part] = JSON.parse(key) as [string | null, string];

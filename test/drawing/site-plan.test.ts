@@ -164,6 +164,34 @@ describe('a surface of spots on the site plan', () => {
     expect(plan(outline, thickness, table)).not.toContain('nothing says which way');
   });
 
+  it('has each arrow in its own facet, where the cells of a grid fall about their middles', () => {
+    // Heights in hundredths of a foot, spots 12 ft apart: cells that are in no plane have four facets each.
+    const heights = [
+      [10000, 10000, 10000, 10000],
+      [9970, 9972, 9968, 9966],
+      [9940, 9935, 9930, 9942],
+    ];
+    const rows = heights.flatMap((row, j) => row.map((z, i) => [12 * i, 12 * j, z / 100]));
+    const svg = plan({ shape: 'rectangle', length: '36 ft', width: '24 ft' }, '6 in', { unit: 'ft', rows });
+    const numbers = (text: string): number[] => (text.match(/[\d.]+/g) ?? []).map(Number);
+    const [, edge = ''] = /d="([^"]*)"[^>]*class="outline"/.exec(svg) ?? [];
+    const [left = 0, bottom = 0, right = 0] = numbers(edge);
+    const cell = (right - left) / 3;
+    const facets = [...svg.matchAll(/d="([^"]*)"[^>]*class="fall"/g)].map(([, d = '']) => {
+      const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = numbers(d);
+      // The middle of an arrow by cells: which cell, and on which side of its middle.
+      const [x, y] = [((x1 + x2) / 2 - left) / cell, (bottom - (y1 + y2) / 2) / cell];
+      const [i, j] = [Math.floor(x), Math.floor(y)];
+      const [u, v] = [x - i - 0.5, y - j - 0.5];
+      return `${i},${j} ${Math.abs(u) > Math.abs(v) ? `x${Math.sign(u)}` : `y${Math.sign(v)}`}`;
+    });
+    expect(facets.filter((facet) => /^[012],[01] /.test(facet))).toHaveLength(facets.length);
+    expect(new Set(facets).size).toBe(facets.length);
+    // Six cells of four; where a name stands there may be no room for one.
+    expect(facets.length).toBeGreaterThan(21);
+    expect(slopesOf(svg)).toHaveLength(facets.length);
+  });
+
   it('has none on a level surface', () => {
     const level = { ...metric, rows: metric.rows.map(([x, y]) => [x, y, 10]) };
     const svg = plan({ shape: 'rectangle', length: '4 m', width: '4 m' }, '100 mm', level);

@@ -1,6 +1,7 @@
 /** The page of a check: what was claimed beside what is reckoned, with its working, and no word of blame. */
 import { describe, expect, it } from 'vitest';
 import { concreteOrder, estimateCheck, slabVolume } from '../../src/index';
+import { spanish } from '../../src/language/spanish/index';
 import { InputError } from '../../src/quantity/input-error';
 import { checkHtml, checkMarkdown, checkSheet } from '../../src/report/index';
 
@@ -104,5 +105,27 @@ describe('the page of a check', () => {
       expect(() => page(check as never, check)).toThrow('the title must be text; the check comes after it');
     }
     expect(checkSheet(check)).toContain('reckoned 6.22 yd3');
+  });
+});
+
+describe('the page of a check in Spanish', () => {
+  const english =
+    /\b(?:was|were|taken|divided|turn|instead|would|likely|explanation|claimed|reckoned|differs)\b/;
+
+  it.each([
+    ['28 yd3', 'divided-by-9', 'se dividió'],
+    ['7.47 yd3', 'inches-as-tenths', '0.4 ft'],
+    ['12.44 yd3', undefined, ''],
+    ['3.11 yd3', undefined, ''],
+    ['168 yd3', undefined, ''],
+  ])('has the sentences of slips in it: %s', (volume, code, said) => {
+    const thick = volume === '28 yd3' ? { ...input, thickness: '6 in' } : input;
+    const check = estimateCheck(slabVolume, thick, { volume });
+    if (code) expect(check.slips[0]?.slips[0]?.code).toBe(code);
+    expect(check.slips.length).toBeGreaterThan(0);
+    const page = flat(checkMarkdown('Factura', check, { language: spanish }));
+    expect(page).toContain(said);
+    expect(page).not.toMatch(english);
+    expect(page).not.toMatch(BLAME);
   });
 });

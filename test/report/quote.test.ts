@@ -215,6 +215,25 @@ describe('a quote', () => {
     expect(() => quoteText('Rear yard', both)).toThrow(InputError);
   });
 
+  it('names work that is not known, and nothing that only the contractor reckons by', () => {
+    const outline = { shape: 'rectangle', length: '20 ft', width: '10 ft' };
+    const unknown = reckonJob({
+      version: 1,
+      elements: [
+        { name: 'walk', outline, thickness: '4 in', slab: true, base: { depth: '4 in' }, spacing: true },
+      ],
+      days: [
+        { name: 'Friday', elements: ['walk'], startAt: '7:30', limits: true, evaporation: true, plan: true },
+      ],
+    } as never);
+    expect(new Set(unknown.takeoff.figures.missing.map(({ part }) => part))).toEqual(
+      new Set(['base', 'spacing', 'limits', 'evaporation', 'plan']),
+    );
+    const bid = jobBid({ lines: [{ kind: 'subcontract', name: 'walk', amount: '1000 USD' }] });
+    const text = quoteText('Rear yard', { bid, job: unknown }).replace(/\s+/g, ' ');
+    expect(text.match(/[^-]*since not all is known of it yet/g)).toEqual([expect.stringContaining('walk: ')]);
+  });
+
   it('says what is not priced and not known, what lies over each other, and what is left out on purpose', () => {
     const bid = jobBid({
       lines: [

@@ -38,6 +38,7 @@ export const labelsAB: Language = {
   'along X': 'a lo largo de X',
   'along Y': 'a lo largo de Y',
   Always: 'Siempre',
+  Assumed: 'Supuesto',
   'an allowance for waste and uneven ground': 'un margen por desperdicio y terreno disparejo',
   angle: 'ángulo',
   'angle across': 'ángulo a lo ancho',

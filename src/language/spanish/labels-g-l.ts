@@ -2,6 +2,7 @@
 import type { Language } from '../../report/show';
 
 export const labelsGL: Language = {
+  'How it was figured': 'Cómo se calculó',
   'in this order': 'en este orden',
   gap: 'hueco',
   'gap at most': 'hueco máximo',
