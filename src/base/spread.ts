@@ -3,7 +3,7 @@
  *
  * Spread by m, an outline of area A and perimeter P has `A + P × m + K × m²`, where K is the sum of
  * tan(t ÷ 2) over its corners, t being the turn at a corner and negative where the outline turns
- * inwards; an arc counts with half the angle that it turns. K is 4 for a rectangle, an L and a U, π for a
+ * inwards; an arc counts with half the angle that it turns, of an outline with curves too. K is 4 for a rectangle, an L and a U, π for a
  * circle and nothing for a ring, which widens on both sides. Exact as long as no two sides
  * meet on the way, which is checked.
  *
@@ -22,6 +22,7 @@ import { canonicalValue, type Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import { curvedTurns } from './curved-turns';
 import * as faults from './faults';
 
 type Length = Quantity<'length'>;
@@ -49,7 +50,11 @@ function cornersOfSector({ angle, innerRadius }: OutlineOf<'sector'>): Decimal {
   return Decimal.tan(PI.div(2).minus(half)).plus(2).plus(half);
 }
 
-function cornersOf(outline: Outline, { turns }: TurnedRing): Quantity<'ratio'> {
+function cornersOf(outline: Outline, { turns }: TurnedRing): Quantity<'ratio'> | undefined {
+  if (outline.shape === 'curved') {
+    const sum = curvedTurns(outline);
+    return sum && pure(sum);
+  }
   if (SQUARE.has(outline.shape)) return pure(new Decimal(4));
   if (outline.shape === 'sector') return pure(cornersOfSector(outline));
   return pure(turns.reduce((sum, turn) => sum.plus(turn), ZERO));
@@ -79,11 +84,12 @@ export function spreadable(outline: Outline, why: string, pad: Pad): Spreadable 
     return { area, perimeter, corners: pure(ZERO), ring: undefined, hole: outline.innerDiameter };
   }
   const ring = ringWithTurns(outline);
-  return { area, perimeter, corners: cornersOf(outline, ring), ring };
+  const corners = cornersOf(outline, ring) ?? refuse('outline', faults.perimeterUnknown(why));
+  return { area, perimeter, corners, ring };
 }
 
 /** Outlines whose edge has no closed form here when it is spread. */
-const UNFIT = new Set<string>(['curved', 'offsets', 'combined']);
+const UNFIT = new Set<string>(['offsets', 'combined']);
 
 /** Each side must keep some of its length, and the spread ring must not meet itself. */
 function refuseMeeting(ring: TurnedRing, by: Length, path: string): void {
