@@ -81,9 +81,9 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'balance-load': signs('', 'inTruck onTheWay areaWithin probeWithin yieldWithin'),
   'job-takeoff': signs(
     'days.*.limits.forecast.low elements.*.turned',
-    'days.*.humidity days.*.wind elements.*.allowance prices.profit.markup shared.allowance shared.bars.cover trucks.travelTime',
+    'days.*.humidity days.*.wind elements.*.allowance elements.*.bars.cover prices.profit.markup shared.allowance shared.bars.cover trucks.travelTime',
   ),
-  'truck-plan': signs('', 'travelTime washOutTime returnTime'),
+  'truck-plan': signs('airTemperature', 'travelTime washOutTime returnTime'),
 };
 
 /** What the check vectors of a calculation give below zero, or nothing of. */
