@@ -48,6 +48,8 @@ const BY_VALUE = [
   'excavation/bad-ragged-grid',
   // Parts are held by the calculation that reads them; the whole schema of a job knows them.
   'job-takeoff/bad-loads-of-a-day',
+  // A list of which some have what the others lack.
+  'job-bid/refused-elements-half-told',
   'maturity/bad-calibration-mixed',
   'probed-volume/bad-empty-grid',
   'rebar-layout/bad-strip-closed-three',

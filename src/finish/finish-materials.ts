@@ -12,6 +12,7 @@ import { constant, ratio } from '../quantity/make';
 import { nextSize, sizesOf } from '../quantity/next-size';
 import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
+import type { System } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import {
   choice,
@@ -241,9 +242,11 @@ function liquidOf(
 
 /** Whether all coats together are as thick as compounds are tested. */
 function heedCuring(covers: Area, measure: Volume, coats: Quantity<'count'>, pad: Pad): void {
-  const each = covers.over(coats).times(GALLON.as(pad.system).over(measure));
-  const limit = TESTED.exceededBy(each);
-  if (limit) pad.caution(cautions.thinCuring(limit, each));
+  const each = (system: System): Area => covers.over(coats).times(GALLON.as(system).over(measure));
+  // So much to the gallon and so much to the liter are two amounts: thin is what is thin by both.
+  const isThin = (system: System): boolean => each(system).greaterThan(TESTED.as(system));
+  if (isThin('customary') && isThin('metric'))
+    pad.caution(cautions.thinCuring(TESTED.as(pad.system), each(pad.system)));
 }
 
 function powderOf(

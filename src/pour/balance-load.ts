@@ -314,10 +314,17 @@ function inSteps(
   pad: Pad,
 ): Pick<BalanceLoadFigures, 'call' | 'leftOver' | 'roundedDown' | 'shortIfDown' | 'bareIfDown'> {
   const high = some(G);
-  const Q = pad.step('to call, in whole steps', 'Q = ceil(max(G, 0) ÷ i) × i', { G, i }, high.upTo(i));
+  const short = G.sign() > 0;
+  const Q = pad.step(
+    'to call, in whole steps',
+    short ? 'Q = ceil(G ÷ i) × i' : 'Q = 0 × i',
+    { G, i },
+    high.upTo(i),
+  );
   const E = pad.step('left over then', 'E = Q − C', { Q, C }, Q.minus(C));
-  const D = pad.step('rounded down', 'D = floor(max(C, 0) ÷ i) × i', { C, i }, some(C).downTo(i));
-  const X = pad.step('short then by up to', 'X = max(G, 0) − D', { G, D }, high.minus(D));
+  const down = C.sign() > 0 ? 'D = floor(C ÷ i) × i' : 'D = 0 × i';
+  const D = pad.step('rounded down', down, { C, i }, some(C).downTo(i));
+  const X = pad.step('short then by up to', short ? 'X = G − D' : 'X = 0 × i', { G, D, i }, high.minus(D));
   const A = left.area;
   const F = pad.step('area without concrete then', 'F = A × X ÷ N', { A, X, N }, A.times(X.over(N)));
   return { call: Q, leftOver: E, roundedDown: D, shortIfDown: X, bareIfDown: F };

@@ -112,6 +112,23 @@ describe('slab-volume', () => {
   });
 });
 
+describe('an arc that is next to straight', () => {
+  it('has the area of its series, 2/3 c h (1 + 4/5 (h/c)²), though angle less sine loses nineteen digits', () => {
+    // A chord of 402,336 m, about 250 miles, and a rise of 0.1524 m, 6 in.
+    const { area } = slabVolume({
+      outline: {
+        shape: 'curved',
+        points: [
+          { x: '0 in', y: '0 in', rise: '6 in' },
+          { x: '1320000 ft', y: '0 in' },
+        ],
+      },
+      thickness: '4 in',
+    }).figures;
+    expect(area.in('m2').value.slice(0, 22)).toBe('40877.3376000046920727');
+  });
+});
+
 describe('step-volume', () => {
   it('is the sum of the boxes that the steps are', () => {
     fc.assert(
