@@ -197,8 +197,8 @@ function ofObject(node: Node, making: Making): Node {
     ...text(helpOf(node, making), ...rulesOf(node), ...(more ? [`Also what ${String(more)} takes.`] : [])),
     properties: Object.fromEntries(properties),
     ...(required.length > 0 ? { required } : {}),
-    // What is read by another calculation is judged there.
-    ...(more ? {} : { additionalProperties: false }),
+    // What is read by another calculation is judged there, and what takes more takes it here too.
+    ...(more || node['additionalProperties'] !== false ? {} : { additionalProperties: false }),
   };
 }
 
