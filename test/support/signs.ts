@@ -30,11 +30,11 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'pier-volume': signs('', 'frostDepth piers.*.toe piers.*.topDiameter piers.*.topLength'),
   'curb-volume': signs('', 'drops.*.length drops.*.wing'),
   excavation: signs(
-    // Below zero is fill.
-    'sections.*.depth levels.*.* depths.*.*',
+    // Below zero is fill; a rise below zero is hollow.
+    'sections.*.depth levels.*.* depths.*.* outline.points.*.rise',
     'margin sections.*.sideSlope shrink.share swell sections.*.area sideSlope sections.*.middleArea sections.*.fill',
   ),
-  'base-tonnage': signs('', 'margin edgeTrim moisture allowance geotextile.lap voids'),
+  'base-tonnage': signs('outline.points.*.rise', 'margin edgeTrim moisture allowance geotextile.lap voids'),
   'vapor-retarder': signs('', 'lap turnUp'),
   'square-check': signs('', 'tolerance'),
   slope: signs('', 'slope angle rise'),
