@@ -230,7 +230,8 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
   it('refuses what cannot be read, and says what it is', () => {
     for (const [name, place] of places) {
       const attempt = entry.attempt(place.with('?'));
-      if (attempt.ok) expect(name, 'only a name may be anything').toMatch(/\.(name|point|mix|option|element)$/);
+      if (attempt.ok)
+        expect(name, 'only a name may be anything').toMatch(/\.(name|point|mix|option|element)$/);
       else
         for (const { sentence } of attempt.error.issues)
           expect(sentence, name).toMatch(/^([a-z]\S* \S|"\S+" is not a name given here)/);
