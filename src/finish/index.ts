@@ -7,6 +7,7 @@ export {
   type GroundInput,
   type PublishedSeeding,
   type SeedInput,
+  type SeedPublished,
   type StrawInput,
   type TopsoilInput,
 } from './backfill';

@@ -141,11 +141,11 @@ function moneyChanges(
 }
 
 /** A job, or a job with its bid. */
-type Compared = ReckonedJob | BidOfJob;
+export type ComparedJob = ReckonedJob | BidOfJob;
 
-const jobOf = (of: Compared): ReckonedJob => ('job' in of ? of.job : of);
+const jobOf = (of: ComparedJob): ReckonedJob => ('job' in of ? of.job : of);
 
-const bidOf = (of: Compared): Result<JobBidFigures> | undefined => ('bid' in of ? of.bid : undefined);
+const bidOf = (of: ComparedJob): Result<JobBidFigures> | undefined => ('bid' in of ? of.bid : undefined);
 
 /**
  * What changed between two jobs: in quantities, and in money where both come with their bids.
@@ -165,7 +165,7 @@ const bidOf = (of: Compared): Result<JobBidFigures> | undefined => ('bid' in of 
  * compareJobs(before, after).concrete?.change.format(); // '0.30 yd3'
  * ```
  */
-export function compareJobs(before: Compared, after: Compared): JobChanges {
+export function compareJobs(before: ComparedJob, after: ComparedJob): JobChanges {
   const [old, now] = [jobOf(before), jobOf(after)];
   const [oldBid, newBid] = [bidOf(before), bidOf(after)];
   const concrete = changeOf(old.takeoff.figures.concrete, now.takeoff.figures.concrete);

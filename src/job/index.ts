@@ -40,6 +40,7 @@ export type {
   TermsInput,
 } from './bid-terms';
 export {
+  type ComparedJob,
   compareJobs,
   type ElementChange,
   type JobChanges,

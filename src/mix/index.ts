@@ -6,6 +6,7 @@ export {
   type DeliveryTicketInput,
   deliveryTicket,
   type OrderedMixInput,
+  type OrderedPart,
 } from './delivery-ticket';
 export type { FrostClass, MixUse, Sulfate, Weathering } from './exposure';
 export {

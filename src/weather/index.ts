@@ -29,6 +29,7 @@ export type { WantedStrength } from './strength-curve';
 export {
   type CementKind,
   type PublishedTime,
+  type PublishedUse,
   type SlabUse,
   type StrengthAtAge,
   type StrengthGainFigures,
