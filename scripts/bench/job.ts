@@ -6,9 +6,9 @@ import type { Case } from './case';
 
 const yard = JSON.parse(readFileSync(new URL('../demo/rear-yard.json', import.meta.url), 'utf8')) as JobInput;
 
-/** Each element five times, each time a little thicker, so that no two are alike. */
 const TIMES = [0, 1, 2, 3, 4];
 
+/** Each element five times, each time a little thicker, so that no two are alike. */
 const job: JobInput = {
   ...yard,
   days: (yard.days ?? []).map((day) => ({

@@ -7,22 +7,18 @@
  *
  * Source: geometry.
  */
-import type { Edge } from '../geometry/arc';
-import { doubleArea } from '../geometry/polygon';
+import { alongOf, type Edge } from '../geometry/arc';
+import { halfTurn } from '../geometry/offset';
+import { type Corner, doubleArea } from '../geometry/polygon';
 import { cornersOf } from '../outline/corners';
 import { edgesOf } from '../outline/curved';
 import type { OutlineOf } from '../outline/outline';
 import { Decimal, ZERO } from '../quantity/decimal';
 
-interface Direction {
-  readonly x: Decimal;
-  readonly y: Decimal;
-}
-
 /** What is left of a turn that is none. */
 const NO_TURN = '1e-30';
 
-const turned = ({ x, y }: Direction, by: Decimal): Direction => {
+const turned = ({ x, y }: Corner, by: Decimal): Corner => {
   const [cos, sin] = [Decimal.cos(by), Decimal.sin(by)];
   return { x: x.times(cos).minus(y.times(sin)), y: x.times(sin).plus(y.times(cos)) };
 };
@@ -31,20 +27,12 @@ const turned = ({ x, y }: Direction, by: Decimal): Direction => {
 const halfOf = ({ arc, rise }: Edge): Decimal => (arc ? arc.angle.div(rise.isNegative() ? -2 : 2) : ZERO);
 
 /** Which way an edge sets out and comes in, of an outline that runs counterclockwise or, by -1, clockwise. */
-function tangents(edge: Edge, sense: 1 | -1): { readonly out: Direction; readonly in: Direction } {
-  const { from, to, chord } = edge;
-  const along = { x: to.x.minus(from.x).div(chord), y: to.y.minus(from.y).div(chord) };
+function tangents(edge: Edge, sense: 1 | -1): { readonly out: Corner; readonly in: Corner } {
+  const along = alongOf(edge);
   const half = halfOf(edge).times(sense);
   return half.isZero()
     ? { out: along, in: along }
     : { out: turned(along, half.negated()), in: turned(along, half) };
-}
-
-/** The tangent of half the turn between two directions; nothing where they fold back. */
-function halfTurn(before: Direction, after: Direction): Decimal | undefined {
-  const under = before.x.times(after.x).plus(before.y.times(after.y)).plus(1);
-  if (under.lessThan(NO_TURN)) return undefined;
-  return before.x.times(after.y).minus(before.y.times(after.x)).div(under);
 }
 
 /** The sum of all turns, or `undefined` where there is none. */

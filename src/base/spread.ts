@@ -3,8 +3,8 @@
  *
  * Spread by m, an outline of area A and perimeter P has `A + P × m + K × m²`, where K is the sum of
  * tan(t ÷ 2) over its corners, t being the turn at a corner and negative where the outline turns
- * inwards; an arc counts with half the angle that it turns, of an outline with curves too. K is 4 for a rectangle, an L and a U, π for a
- * circle and nothing for a ring, which widens on both sides. Exact as long as no two sides
+ * inwards; an arc counts with half the angle that it turns, of an outline with curves too. K is 4 for a rectangle, an L
+ * and a U, π for a circle and nothing for a ring, which widens on both sides. Exact as long as no two sides
  * meet on the way, which is checked.
  *
  * Source: geometry.

@@ -14,7 +14,7 @@
 
 import { type Corner, checkSimple, doubleArea } from '../geometry/polygon';
 import { cornersOf } from '../outline/corners';
-import { measure } from '../outline/measure';
+import { polygon } from '../outline/measure';
 import type { Outline, PointInput } from '../outline/outline';
 import { ZERO } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
@@ -24,7 +24,7 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as cautions from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
-import { Pad } from '../reckoning/pad';
+import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { all, anyOf, filled, given, where } from '../reckoning/together';
 import { total } from '../reckoning/whole';
@@ -157,13 +157,8 @@ const between = (a: Section, b: Section): Section =>
   });
 
 /** Measured as an outline is, though it stands upright. */
-function measured(section: Section, path: string, pad: Pad): ReturnType<typeof measure> {
-  const own = new Pad(pad.system);
-  const found = measure({ shape: 'polygon', points: section }, own, path);
-  for (const { formula, values, gives } of own.working)
-    pad.step('area of the section', formula, values, gives);
-  return found;
-}
+const measured = (points: Section, path: string, pad: Pad) =>
+  polygon({ points }, pad, path, 'area of the section');
 
 /** A section of a drop: its own, or that halfway along a wing. */
 function areaOf(section: Section, path: string, pad: Pad): Area {

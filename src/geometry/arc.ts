@@ -55,14 +55,17 @@ export interface PlacedArc {
   readonly turn: Decimal;
 }
 
+/** The way along the chord of an edge, as a vector of length one. */
+export const alongOf = ({ from, to, chord }: Edge): Corner => ({
+  x: to.x.minus(from.x).div(chord),
+  y: to.y.minus(from.y).div(chord),
+});
+
 /** An edge of a curved outline as a placed arc; `outwards` is 1 for an counterclockwise outline, else -1. */
 export function placedArc(edge: Edge, outwards: 1 | -1): PlacedArc {
   const { radius, angle } = arcOf(edge);
   const side = edge.rise.isNegative() ? -outwards : outwards;
-  const [ux, uy] = [
-    edge.to.x.minus(edge.from.x).div(edge.chord),
-    edge.to.y.minus(edge.from.y).div(edge.chord),
-  ];
+  const { x: ux, y: uy } = alongOf(edge);
   const depth = radius.minus(edge.rise.abs()).times(side);
   const center = {
     x: edge.from.x.plus(edge.to.x).div(2).minus(uy.times(depth)),

@@ -37,8 +37,8 @@ function sidesOf(ring: readonly Corner[]): Side[] {
   });
 }
 
-/** Half the turn between two sides as a tangent, sin t ÷ (1 + cos t); nothing where they fold back. */
-function halfTurn(before: Side, after: Side): Decimal | undefined {
+/** Half the turn between two ways of length one as a tangent, sin t ÷ (1 + cos t); nothing where they fold back. */
+export function halfTurn(before: Corner, after: Corner): Decimal | undefined {
   const sine = before.x.times(after.y).minus(before.y.times(after.x));
   const cosine = before.x.times(after.x).plus(before.y.times(after.y));
   const under = cosine.plus(1);

@@ -2,7 +2,8 @@
  * The price of a bid shared out for a customer: by its lines, by the elements of the job, or by groups of lines.
  *
  * A share of the price is the share of the cost: `p = S × c ÷ C`, to the cent, so that the shares sum to the price and
- * tell nothing of the cost. A line belongs to the elements that it says, or to the one that its name has. What belongs to no element or group is spread over all of them.
+ * tell nothing of the cost. A line belongs to the elements that it says, or to the one that its name has. What belongs
+ * to no element or group is spread over all of them.
  */
 import { Decimal, ZERO } from '../quantity/decimal';
 import { canonicalValue, type Quantity } from '../quantity/quantity';

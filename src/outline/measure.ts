@@ -124,11 +124,12 @@ function shoelace(
   pad: Pad,
   area: Quantity<'area'>,
   counterclockwise: boolean,
+  what = 'plan area',
 ): void {
   if (points.length > WRITTEN_OUT) {
     const S = scaled(area, 2);
     pad.step(
-      say`plan area, S being the sum of x₁ × y₂ − x₂ × y₁ around ${{ corners: points.length }} corners`,
+      say`${{ what }}, S being the sum of x₁ × y₂ − x₂ × y₁ around ${{ corners: points.length }} corners`,
       'A = S ÷ 2',
       { S },
       area,
@@ -143,15 +144,25 @@ function shoelace(
     values[`y${i + 1}`] = p.y;
     return `x${i + 1} × y${next} − x${next} × y${i + 1}`;
   });
-  pad.step('plan area', `A = (${terms.join(' + ')}) ÷ 2`, values, area);
+  pad.step(what, `A = (${terms.join(' + ')}) ÷ 2`, values, area);
 }
 
-function polygon({ points }: OutlineOf<'polygon'>, pad: Pad, path: string): Measured {
+/**
+ * A polygon by its corners.
+ *
+ * @param what - what its area is called; the plan area of an outline
+ */
+export function polygon(
+  { points }: Pick<OutlineOf<'polygon'>, 'points'>,
+  pad: Pad,
+  path: string,
+  what?: string,
+): Measured {
   const corners = cornersOf(points);
   const double = checkSimple(corners, `${path}.points`);
   const system = systemOfQuantity((points[0] as Point).x);
   const area = quantityOf('area', double.abs().div(2), system);
-  shoelace(points, pad, area, double.isPositive());
+  shoelace(points, pad, area, double.isPositive(), what);
   return { area, perimeter: quantityOf('length', perimeterOf(corners), system) };
 }
 
@@ -191,7 +202,7 @@ function walk(outline: OutlineOf<'walk'>, pad: Pad, path: string): Measured {
       source: COMMON_PRACTICE,
     });
   }
-  const ring = polygon({ shape: 'polygon', points: pointsOf(corners, system) }, pad, path);
+  const ring = polygon({ points: pointsOf(corners, system) }, pad, path);
   const perimeter = outline.legs.reduce((sum, leg) => sum.plus(leg.length), first.minus(first));
   return { area: ring.area, perimeter, closingError };
 }

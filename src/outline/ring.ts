@@ -9,7 +9,7 @@
  * counterclockwise.
  */
 
-import type { Edge } from '../geometry/arc';
+import { alongOf, type Edge } from '../geometry/arc';
 import { type Corner, checkSimple, doubleArea } from '../geometry/polygon';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
 import { constant } from '../quantity/make';
@@ -135,10 +135,7 @@ function edgePoints(edge: Edge, outwards: 1 | -1): Corner[] {
   if (!edge.arc) return [edge.from];
   const { radius, angle } = edge.arc;
   const steps = Math.max(2, Math.ceil(angle.div(PI.times(2)).times(CIRCLE_SIDES).toNumber()));
-  const [ux, uy] = [
-    edge.to.x.minus(edge.from.x).div(edge.chord),
-    edge.to.y.minus(edge.from.y).div(edge.chord),
-  ];
+  const { x: ux, y: uy } = alongOf(edge);
   // Along the chord, and square to it toward the arc.
   const side = edge.rise.isNegative() ? -outwards : outwards;
   const depth = radius.minus(edge.rise.abs());

@@ -116,7 +116,8 @@ export const dayDoor = (): Field<DayParsed> =>
 const DAY = constant(() => time('24 h'));
 const NONE = constant(() => time('0 min'));
 const QUARTER_HOUR = constant(() => time('15 min'));
-const USUAL_END = constant(() => time('18 h'));
+/** When a usual working day ends. */
+export const USUAL_END = constant(() => time('18 h'));
 const WHOLE = constant(() => ratio('100%'));
 
 function placingOf({ placingTime, volume: V, placingRate: R }: DayParsed, pad: Pad): Time {

@@ -13,14 +13,13 @@ import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { washAtNight } from './day-cautions';
-import type { DayParsed } from './day-door';
+import { type DayParsed, USUAL_END } from './day-door';
 import type { Day } from './day-stages';
 import { workedBetween } from './saw-clock';
 
 type Time = Quantity<'time'>;
 
 const USUAL_START = constant(() => time('7 h'));
-const USUAL_END = constant(() => time('18 h'));
 
 /** When the crew of the wash comes: a night crew as on the day, others in the morning. */
 function workFromOf({ workFrom, workTo, startAt }: DayParsed, pad: Pad): Time {

@@ -41,10 +41,11 @@ const SPACED = /^[+-]?\d{1,3}(?: \d{3})+(?![\d/,])/;
 const APOSTROPHES = /\d'\d{3}(?!\d)/;
 
 /** Signs without any width, which come along with what is pasted. */
-const UNSEEN = /[\u00ad\u200b-\u200f\u2060\ufeff]/g;
+const UNSEEN_SIGN = '[\\u00ad\\u200b-\\u200f\\u2060\\ufeff]';
+const UNSEEN = /*#__PURE__*/ new RegExp(UNSEEN_SIGN, 'g');
 
 /** Such a sign where a number goes on behind it, which may have parted two numbers. */
-export const HIDDEN = /[\d.,][\u00ad\u200b-\u200f\u2060\ufeff]+[\d.,]/;
+export const HIDDEN = /*#__PURE__*/ new RegExp(`[\\d.,]${UNSEEN_SIGN}+[\\d.,]`);
 
 /** One spelling for the many signs of fractions, primes, dashes and spaces. */
 export function tidy(text: string): string {

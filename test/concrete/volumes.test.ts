@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import {
   concreteOrder,
   count,
+  curbVolume,
   length,
   type OutlineInput,
   ratio,
@@ -11,6 +12,7 @@ import {
   stepVolume,
   volume,
 } from '../../src/index';
+import { sentenceOf } from '../../src/reckoning/words';
 
 const feet = fc.integer({ min: 1, max: 4000 }).map((n) => `${(n / 16).toFixed(4)} ft`);
 const inches = fc.integer({ min: 1, max: 400 }).map((n) => `${(n / 16).toFixed(4)} in`);
@@ -126,6 +128,19 @@ describe('an arc that is next to straight', () => {
       thickness: '4 in',
     }).figures;
     expect(area.in('m2').value.slice(0, 22)).toBe('40877.3376000046920727');
+  });
+});
+
+describe('the section of a curb', () => {
+  it('is called a section, and of many corners says what is summed', () => {
+    const around = (n: number) =>
+      Array.from({ length: n }, (_, i) => ({
+        x: `${Math.round(300 * Math.cos((2 * Math.PI * i) / n)) + 400} mm`,
+        y: `${Math.round(300 * Math.sin((2 * Math.PI * i) / n)) + 400} mm`,
+      }));
+    const told = (n: number) => curbVolume({ section: around(n), length: '12 m' }).working.map(sentenceOf);
+    expect(told(8)).toContain('area of the section');
+    expect(told(16)).toContain('area of the section, S being the sum of x₁ × y₂ − x₂ × y₁ around 16 corners');
   });
 });
 
