@@ -68,7 +68,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   maturity: signs('datum', 'atPlacing history.*.temperature reference'),
   'placing-limits': signs('concrete forecast.placing forecast.before', 'forecast.low'),
   'strength-gain': signs('', 'curedAt'),
-  'concrete-order': signs('', 'allowance elements.*.allowance'),
+  'concrete-order': signs('', 'allowance elements.*.allowance pumpLine.hopper'),
   runoff: ALL_MORE,
   'bar-cutting': ALL_MORE,
   'bar-size': ALL_MORE,

@@ -122,6 +122,7 @@ export const labelsAB: Language = {
   'board thickness': 'espesor de tabla',
   boards: 'tablas',
   'boom-pump': 'bomba con pluma',
+  bore: 'diámetro interior',
   borrow: 'préstamo',
   both: 'ambos',
   bottom: 'fondo',

@@ -169,9 +169,11 @@ export const labelsMP: Language = {
   'published range': 'intervalo publicado',
   'published rates': 'rendimientos publicados',
   'published seeding': 'siembras publicadas',
+  'pump line': 'línea de la bomba',
   purchases: 'compras',
   'pure live seed': 'semilla pura viva',
   purity: 'pureza',
   'Put in': 'Datos',
+  'pushed out': 'vaciada a la cimbra',
   pyramid: 'pirámide',
 };
