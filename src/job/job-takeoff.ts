@@ -9,6 +9,7 @@ import { repeatedName, unknownName } from '../grade/faults';
 import type { ConcreteOrderFigures } from '../pour/concrete-order';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
+import { gravestFirst } from '../reckoning/harm';
 import type { Pad } from '../reckoning/pad';
 import type { Caution, Result } from '../reckoning/result';
 import { CLOSED_FORM } from '../reckoning/source';
@@ -19,7 +20,7 @@ import { checkDays, concreteOfDay, type Poured, pouredOn, workDay } from './days
 import { digCautions } from './dig';
 import { type Element, type Job, type JobInput, jobDoor, partsIn } from './document';
 import { flightCautions } from './flight';
-import { assumptionsOf, cautionsOf, gravestFirst } from './gather';
+import { assumptionsOf, cautionsOf } from './gather';
 import { gravelKept } from './gravel';
 import {
   concreteOfElements,

@@ -7,7 +7,7 @@ import type { ClaimCheck, EstimateCheck, LikelySlip, NamedSlip } from '../opinio
 import type { FigureSet } from '../reckoning/parts';
 import { NO_WORDS, say, type Words } from '../reckoning/words';
 import { type Chapter, chaptersHtml, chaptersMarkdown, markdownText, type Piece, telling } from './chapters';
-import type { Entry } from './figures';
+import type { Entry } from './entries';
 import { pageHtml, textTag } from './html';
 import type { PageView } from './job-pages';
 import { placeText } from './labels';

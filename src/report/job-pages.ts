@@ -5,7 +5,8 @@ import type { ReckonedJob } from '../job/job-takeoff';
 import type { JobMissingFigures, JobMixFigures } from '../job/takeoff-figures';
 import type { TruckPlanFigures } from '../pour/truck-figures';
 import type { Caution, Severity } from '../reckoning/parts';
-import { type Entry, figureText } from './figures';
+import type { Entry } from './entries';
+import { figureText } from './figures';
 import { type Paper, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
 import { jobParts } from './job-parts';
 import { labelText, placeText } from './labels';
@@ -84,17 +85,31 @@ function mixOf({ takeoff, parts }: ReckonedJob, { says, params }: Caution): stri
 const ownerOf = (job: ReckonedJob, caution: Caution): string =>
   [ownerAt(job, caution.input), mixOf(job, caution)].filter((name) => name !== undefined).join(', ');
 
-/** What is not known has a table of its own on every page. */
-const placedOf = (job: ReckonedJob, view: View): Placed[] =>
-  job.takeoff.cautions
-    .filter(({ always, code }) => !always && code !== 'parts-missing')
-    .map((caution) => {
-      const where = ownerOf(job, caution);
-      const head = capital(wordText(caution.severity, view));
-      const text = textTag('span', wordsText(caution, view));
-      const html = `${textTag('strong', where === '' ? head : `${head}, ${where}`)} ${text}`;
-      return { severity: caution.severity, html: `<li class="${caution.severity}">${html}</li>` };
-    });
+/** What is not known has a table of its own on every page. What several elements are told alike is told once. */
+function placedOf(job: ReckonedJob, view: View): Placed[] {
+  const some = job.takeoff.cautions.filter(({ always, code }) => !always && code !== 'parts-missing');
+  const owners = new Map<string, { readonly caution: Caution; readonly names: string[] }>();
+  for (const caution of some) {
+    const text = wordsText(caution, view);
+    const alike = owners.get(text) ?? { caution, names: [] };
+    const name = ownerOf(job, caution);
+    if (name !== '' && !alike.names.includes(name)) alike.names.push(name);
+    owners.set(text, alike);
+  }
+  return [...owners].map(
+    ([
+      text,
+      {
+        caution: { severity },
+        names,
+      },
+    ]) => {
+      const head = [capital(wordText(severity, view)), ...names].join(', ');
+      const html = `${textTag('strong', head)} ${textTag('span', text)}`;
+      return { severity, html: `<li class="${severity}">${html}</li>` };
+    },
+  );
+}
 
 /** What holds for every job of the kind. */
 function alwaysHtml({ takeoff }: ReckonedJob, view: View): string {

@@ -93,6 +93,7 @@ export const labelsAB: Language = {
   'bar ties': 'amarres de varilla',
   'bar-support': 'silleta o bloque',
   bars: 'varillas',
+  'bars each way': 'varillas en cada sentido',
   'bars the long way': 'varillas a lo largo',
   'bars the short way': 'varillas a lo ancho',
   'bars to buy': 'varillas por comprar',

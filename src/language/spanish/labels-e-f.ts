@@ -100,6 +100,7 @@ export const labelsEF: Language = {
   'from {from} to {to}': 'de {from} a {to}',
   '{from} to {to}': '{from} a {to}',
   '{amount} per {per}': '{amount} por {per}',
+  '{thickness} at ({x}, {y})': '{thickness} en ({x}, {y})',
   '{area} in {in}': '{area} en {in}',
   'front height': 'altura del frente',
   'frost class': 'clase de helada',
