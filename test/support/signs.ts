@@ -23,6 +23,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
     'thickness.from thickness.to outline.points.*.rise outline.shared',
   ),
   'probed-volume': signs('', 'grid.depths.*.* probes.*.x probes.*.y probes.*.depth'),
+  'thickness-check': signs('', 'meanUnder sampleUnder countsOver'),
   'step-volume': signs('', 'innerRadius wash nosing founded wingWalls.*.frontHeight'),
   'step-layout': signs('', 'door.threshold'),
   'footing-volume': signs('', 'footings.*.founded frostDepth'),
