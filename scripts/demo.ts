@@ -58,7 +58,7 @@ function printPages(into: string): void {
   const joints = job.parts.find(({ part }) => part === 'joints');
   const pictures = [
     ...(joints ? [{ title: 'Joints of the delivery slab', svg: jointPlan(joints.input as never) }] : []),
-    { title: 'The yard', svg: sitePlan(job, { width: 660 }) },
+    { title: 'The yard', svg: sitePlan(job, { width: 660 }), phone: sitePlan(job, { width: 358 }) },
   ];
   for (const page of ['crew', 'yard', 'calculation'] as const) {
     writeFileSync(join(into, `${page}.html`), jobHtml(title, job, page, page === 'yard' ? {} : { pictures }));

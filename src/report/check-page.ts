@@ -232,7 +232,7 @@ function chaptersOf(check: Check, given: CheckView): Chapter[] {
  * ```
  */
 export function checkHtml(title: string, check: EstimateCheck<FigureSet>, view: CheckView = {}): string {
-  mustBeTitle(title);
+  mustBeTitle(title, 'the check');
   mustBeView(view);
   const body = chaptersHtml(chaptersOf(check, view));
   const metric = (view.system ?? check.result.system) === 'metric';
@@ -261,7 +261,7 @@ export function checkHtml(title: string, check: EstimateCheck<FigureSet>, view: 
  * ```
  */
 export function checkMarkdown(title: string, check: EstimateCheck<FigureSet>, view: CheckView = {}): string {
-  mustBeTitle(title);
+  mustBeTitle(title, 'the check');
   mustBeView(view);
   return `${[`# ${markdownText(title)}`, ...chaptersMarkdown(chaptersOf(check, view))].join('\n')}\n`;
 }

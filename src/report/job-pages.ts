@@ -9,7 +9,7 @@ import { refuse } from '../reckoning/calculation';
 import type { Caution, Severity } from '../reckoning/parts';
 import type { Entry } from './entries';
 import { figureText, type Plain } from './figures';
-import { type Paper, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
+import { type Paper, type Picture, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
 import { jobParts } from './job-parts';
 import { labelText, placeText } from './labels';
 import { capital } from './lines';
@@ -23,14 +23,6 @@ import { quantityText, type View, wordsText, wordText } from './view';
  * `calculation`, every figure with how it came about.
  */
 export type JobPage = 'crew' | 'yard' | 'calculation';
-
-/** A drawing with what it shows. */
-export interface Picture {
-  /** What it shows. */
-  readonly title: string;
-  /** The drawing as SVG, from `flatwork-reckoner/drawing`. */
-  readonly svg: string;
-}
 
 /** How a page is made. */
 export interface PageView extends Omit<SheetView, 'detail'> {
@@ -310,7 +302,7 @@ export function jobHtml(title: string, job: ReckonedJob, page: JobPage, given: P
     textTag('h1', title),
     line === '' ? '' : textTag('p', line),
     BODIES[page](job, view),
-    ...pictures.map((picture) => pictureHtml(picture.title, picture.svg)),
+    ...pictures.map(pictureHtml),
   ].join('');
   return pageHtml({ title, lang, paper, body });
 }

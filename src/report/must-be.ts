@@ -11,9 +11,8 @@ const notA = (path: string, wanted: string): never =>
   refuse(path, fault('not-a-result', `this is not what is wanted here; give ${wanted}`));
 
 /** @throws {InputError} `wrong-type` */
-export function mustBeTitle(title: unknown): void {
-  if (typeof title !== 'string')
-    refuse('title', wrongType('the title', 'text; what it is of comes after it'));
+export function mustBeTitle(title: unknown, of = 'what it is of'): void {
+  if (typeof title !== 'string') refuse('title', wrongType('the title', `text; ${of} comes after it`));
 }
 
 /** @throws {InputError} `wrong-type` */

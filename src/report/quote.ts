@@ -105,7 +105,7 @@ function workChapter({ bid, job, terms, view }: Offer): Chapter {
           }),
         ),
       { kind: 'list', items: terms.work ?? [] },
-      ...(view.pictures ?? []).map(({ title, svg }): Piece => ({ kind: 'picture', title, svg })),
+      ...(view.pictures ?? []).map((picture): Piece => ({ kind: 'picture', ...picture })),
     ],
   };
 }
