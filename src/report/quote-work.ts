@@ -3,7 +3,8 @@ import type { ReckonedJob } from '../job/job-takeoff';
 import type { ElementPart } from '../job/part-inputs';
 import type { JobPart } from '../job/work';
 import type { Dimension } from '../quantity/dimensions';
-import { isFaulty, isQuantity, type Quantity, readQuantity } from '../quantity/quantity';
+import { isQuantity, type Quantity } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { FigureSet } from '../reckoning/parts';
 import { say, type Words } from '../reckoning/words';
 
