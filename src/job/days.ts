@@ -101,7 +101,7 @@ function thinnest({ elements }: Poured): Quantity<'length'> | undefined {
 }
 
 /** The trucks of one mix after those of another. */
-function trucksOf({ mixes }: Poured): Raw {
+export function trucksOf({ mixes }: Poured): Raw {
   const plans = mixes.flatMap(({ trucks }) => (trucks ? [trucks.result.figures as TruckPlanFigures] : []));
   const [first, ...rest] = plans;
   if (!first || plans.length < mixes.length) return {};

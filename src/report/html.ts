@@ -41,7 +41,10 @@ const AMOUNT = /^-?[\d.,]+(?: \S+)?$/;
 
 const rowHead = (text: string): string => `<th scope="row"><bdi>${escapeHtml(text)}</bdi></th>`;
 
-/** A table with a head; it scrolls sideways where the screen is too narrow. */
+const columnHead = (text: string): string =>
+  text === '' ? '<td></td>' : `<th scope="col">${escapeHtml(text)}</th>`;
+
+/** A table; it scrolls sideways where the screen is too narrow. */
 export function tableHtml(
   caption: string,
   head: readonly string[],
@@ -57,7 +60,7 @@ export function tableHtml(
   return `<div class="wide${money ? ' money' : ''}" tabindex="0" role="region" aria-label="${escapeHtml(caption)}">${tag(
     'table',
     tag('caption', escapeHtml(caption)),
-    tag('thead', tag('tr', ...head.map((text) => `<th scope="col">${escapeHtml(text)}</th>`))),
+    head.length > 0 ? tag('thead', tag('tr', ...head.map(columnHead))) : '',
     tag(
       'tbody',
       ...rows.map((row, i) => (sum && i === rows.length - 1 ? sumRow(row) : tag('tr', cells(row)))),

@@ -3,6 +3,7 @@ import type { Language } from '../../report/show';
 
 export const labelsGL: Language = {
   'How it was figured': 'Cómo se calculó',
+  hopper: 'tolva',
   'in this order': 'en este orden',
   gap: 'hueco',
   'gap at most': 'hueco máximo',
@@ -103,6 +104,7 @@ export const labelsGL: Language = {
   'leave out': 'omitir',
   'leaves over': 'sale por',
   left: 'izquierda',
+  'left in pump': 'queda en la bomba',
   legs: 'patas',
   length: 'largo',
   'length bought': 'largo comprado',
@@ -118,6 +120,7 @@ export const labelsGL: Language = {
   lifts: 'capas',
   limit: 'límite',
   line: 'línea',
+  'line holds': 'cabe en la línea',
   'line-pump': 'bomba de línea',
   lines: 'líneas',
   'lines across': 'líneas a lo ancho',
