@@ -28,7 +28,7 @@ export interface DevelopmentLapInput {
   /** The bars that are lapped, both of one size. */
   readonly bar: AnyBarSize;
   /** Specified strength of the concrete, by its cylinder: `4000 psi`, `28 MPa`, or the class `C25/30`. */
-  readonly concrete: QuantityInput<'pressure'>;
+  readonly strength: QuantityInput<'pressure'>;
   /** Grade of the bar; by default 60, in a metric job 420, 400 of bars such as 15M and B500B of those by diameter. */
   readonly grade?: BarGrade;
   /** Cover to the face of the bar; without it the least confinement is taken. */
@@ -51,7 +51,7 @@ type Length = Quantity<'length'>;
 export interface ByDevelopment {
   readonly kind: 'development';
   readonly bar: AnyBarSize;
-  readonly concrete: Quantity<'pressure'>;
+  readonly strength: Quantity<'pressure'>;
   readonly grade: BarGrade | undefined;
   readonly cover: Length | undefined;
   readonly spacing: Length | undefined;
@@ -147,7 +147,7 @@ function assumeUsual(input: ByDevelopment, pad: Pad): { grade: BarGrade; lapClas
 export function byDevelopment(input: ByDevelopment, pad: Pad): DevelopmentLengths {
   const { grade, lapClass } = assumeUsual(input, pad);
   const d = diameterOf(input.bar);
-  const strength = input.concrete.greaterThan(STRONGEST()) ? STRONGEST() : input.concrete;
+  const strength = input.strength.greaterThan(STRONGEST()) ? STRONGEST() : input.strength;
   const F = plainNumber(numberIn(yieldOf(grade), PSI()));
   const C = plainNumber(numberIn(strength, PSI()));
   const K = confinementOf(input, pad);
@@ -180,7 +180,7 @@ export const developmentLap = () =>
   fields({
     kind: word('development'),
     bar: barField('bar'),
-    concrete: strength('concrete', STRENGTH),
+    strength: strength('strength', STRENGTH),
     grade: maybe(choice('grade', BAR_GRADES)),
     cover: maybe(quantity('length', 'cover', 'positive', COVER)),
     spacing: maybe(quantity('length', 'spacing', 'positive', LAP_SPACING)),

@@ -8,7 +8,7 @@ export interface StandardLapParts {
   /** The bars that are lapped, both of one size. */
   readonly bar: AnyBarSize;
   /** Strength of the concrete, by its cylinder: `25 MPa`, or the class `C25/30`. */
-  readonly concrete: QuantityInput<'pressure'>;
+  readonly strength: QuantityInput<'pressure'>;
   /** Center to center of the bars. */
   readonly spacing?: QuantityInput<'length'>;
 }

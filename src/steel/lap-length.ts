@@ -178,13 +178,13 @@ function reckon(input: ByDiameters | ByDevelopment | StandardLap, pad: Pad): Lap
  * const { figures } = lapLength({
  *   kind: 'development',
  *   bar: '#8',
- *   concrete: '4000 psi',
+ *   strength: '4000 psi',
  *   cover: '3 in',
  *   spacing: '12 in',
  * });
  * figures.lap.format('in', { places: 1 }); // '37.0 in'
  *
- * const lap = lapLength({ kind: 'eurocode-2', bar: '12 mm', concrete: 'C25/30' }).figures.lap;
+ * const lap = lapLength({ kind: 'eurocode-2', bar: '12 mm', strength: 'C25/30' }).figures.lap;
  * lap.format('mm'); // '726.8 mm'
  * ```
  */

@@ -34,7 +34,7 @@ type Pressure = Quantity<'pressure'>;
 
 interface Parts {
   readonly bar: AnyBarSize;
-  readonly concrete: Pressure;
+  readonly strength: Pressure;
   readonly spacing: Length | undefined;
 }
 
@@ -136,7 +136,7 @@ function eurocode(input: Eurocode, pad: Pad): StandardLapLengths {
     const because = 'laps of flatwork lie side by side: all bars are lapped in one place';
     pad.assume({ name: 'lapped', value: 'more', because, override: 'Give lapped', source });
   }
-  const C = least(input.concrete, 50);
+  const C = least(input.strength, 50);
   const e = plainNumber(input.bond === 'poor' ? '0.7' : '1');
   const thick = numberIn(d, MM());
   const n = plainNumber(Decimal.min(new Decimal(132).minus(thick).div(100), 1));
@@ -224,7 +224,7 @@ function csa(input: Csa, pad: Pad): StandardLapLengths {
   );
   const q = plainNumber(input.lightweight ? '1.3' : '1');
   const S = plainNumber(d.greaterThan(SMALL()) ? '1' : '0.8');
-  const C = least(input.concrete, 64);
+  const C = least(input.strength, 64);
   const factor = [j, k, q, S, F].reduce((p, x) => p.times(canonicalValue(x)), new Decimal(1));
   const raw = d.times(plainNumber(factor.div(canonicalValue(C).sqrt())));
   pad.step(
@@ -245,7 +245,7 @@ function australian(input: Australian, pad: Pad): StandardLapLengths {
   const source = AS_3600_LAPS;
   const d = diameterOf(input.bar);
   const F = yieldFor(input.yieldStrength, YIELD_500, source, pad);
-  const C = least(input.concrete, 65);
+  const C = least(input.strength, 65);
   const p = plainNumber(input.topBar ? '1.3' : '1');
   const k = coverFactor(input, d, source, pad);
   const z = plainNumber(new Decimal(132).minus(numberIn(d, MM())).div(100));
@@ -275,7 +275,7 @@ export function byStandard(input: StandardLap, pad: Pad): StandardLapLengths {
 
 const parts = () => ({
   bar: barField('bar'),
-  concrete: strength('concrete', STRENGTH),
+  strength: strength('strength', STRENGTH),
   spacing: maybe(quantity('length', 'spacing', 'positive', LAP_SPACING)),
 });
 const cover = () => maybe(quantity('length', 'cover', 'positive', COVER));

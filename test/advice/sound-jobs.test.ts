@@ -115,7 +115,7 @@ const JOBS: Readonly<Record<string, Job>> = {
     'lap-length': {
       kind: 'development',
       bar: '#4',
-      concrete: '4000 psi',
+      strength: '4000 psi',
       cover: '2 in',
       spacing: '12 in',
       lapClass: 'B',

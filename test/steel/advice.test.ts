@@ -114,7 +114,7 @@ describe('laps', () => {
       lapLength({
         kind: 'development',
         bar: p.bar as '#4',
-        concrete: `${p.psi}00 psi`,
+        strength: `${p.psi}00 psi`,
         ...(p.cover === undefined ? {} : { cover: `${p.cover} in` }),
         ...(p.spacing === undefined ? {} : { spacing: inches(p.spacing) as string }),
       }).figures.lap.toNumber('in');
@@ -134,7 +134,7 @@ describe('laps', () => {
   });
 
   it('list each thing that was not said', () => {
-    const names = lapLength({ kind: 'development', bar: '#5', concrete: '4000 psi' }).assumed.map(
+    const names = lapLength({ kind: 'development', bar: '#5', strength: '4000 psi' }).assumed.map(
       (a) => a.name,
     );
     expect(names).toEqual(['grade', 'lapClass', 'cover', 'spacing']);

@@ -107,7 +107,7 @@ describe('least steel and laps', () => {
       lapLength({
         kind: 'development',
         bar: '#6',
-        concrete,
+        strength: concrete,
         cover: '2 in',
         spacing: '12 in',
       }).figures.lap.toNumber('in');

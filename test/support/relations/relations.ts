@@ -432,7 +432,7 @@ const WORSE: readonly (readonly [id: string, input: string, way: Way, figure: st
     ['joint-spacing', 'aggregateSize', 'less', 'spacing', false],
     ['lap-length', 'cover', 'less', 'lap', true],
     ['lap-length', 'spacing', 'less', 'lap', true],
-    ['lap-length', 'concrete', 'less', 'lap', true],
+    ['lap-length', 'strength', 'less', 'lap', true],
     ['relative-stiffness', 'thickness', 'more', 'radius', true],
     ['relative-stiffness', 'subgrade', 'more', 'radius', false],
     ['runoff', 'intensity', 'more', 'flow', true],
