@@ -72,10 +72,10 @@ export const DAY_FACTS: Readonly<Record<DayPart, Readonly<Record<string, DayFact
   evaporation: {
     airTemperature: 'airTemperature',
     humidity: 'humidity',
-    concrete: 'concreteTemperature',
+    concreteTemperature: 'concreteTemperature',
     wind: 'wind',
   },
-  limits: { concrete: 'concreteTemperature' },
+  limits: { concreteTemperature: 'concreteTemperature' },
   trucks: {
     firstTruckAt: 'startAt',
     airTemperature: 'airTemperature',

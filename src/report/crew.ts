@@ -85,7 +85,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
     ],
   },
   'evaporation-rate': {
-    given: ['airTemperature', 'humidity', 'concrete', 'wind'],
+    given: ['airTemperature', 'humidity', 'concreteTemperature', 'wind'],
     figures: ['verdict', 'rate', 'limit', 'next'],
   },
   excavation: {
@@ -158,7 +158,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
   'mix-requirements': { given: ['use'], figures: ['ask', 'offerFits'] },
   'pier-volume': { given: ['piers', 'frostDepth'], figures: ['volume'] },
   'placing-limits': {
-    given: ['forecast', 'concrete', 'protection', 'layers'],
+    given: ['forecast', 'concreteTemperature', 'protection', 'layers'],
     figures: [
       'verdict',
       'placedAtMost',

@@ -48,7 +48,7 @@ export interface EvaporationRateInput {
   /** Relative humidity of the air, `0%` to `100%`. */
   readonly humidity: QuantityInput<'ratio'>;
   /** Of the concrete at its surface; that of the load where it is not measured. */
-  readonly concrete: QuantityInput<'temperature'>;
+  readonly concreteTemperature: QuantityInput<'temperature'>;
   /** Wind over the slab. */
   readonly wind: QuantityInput<'speed'>;
   /** How high above the surface the wind was measured; by default 20 in. A weather station measures at 33 ft. */
@@ -66,7 +66,7 @@ type Ratio = Quantity<'ratio'>;
 interface Parsed {
   readonly airTemperature: Temperature;
   readonly humidity: Ratio;
-  readonly concrete: Temperature;
+  readonly concreteTemperature: Temperature;
   readonly wind: Speed;
   readonly windHeight: Quantity<'length'> | undefined;
   readonly bleeding: Bleeding | undefined;
@@ -100,15 +100,15 @@ const PUBLISHED: readonly (readonly [Source, Bleeding, Bleeding])[] = [
   [SILICA_FUME_DRYING, 'little', 'little'],
 ];
 
-function within(path: 'airTemperature' | 'concrete', t: Temperature): void {
+function within(path: 'airTemperature' | 'concreteTemperature', t: Temperature): void {
   const high = HIGHEST.as('customary').lessThan(t);
   if (high || t.lessThan(LOWEST.as('customary')))
     refuse(path, faults.outsideRange(path, ['32 degF to 122 degF', '0 degC to 50 degC']));
 }
 
-function checked({ airTemperature, concrete, humidity }: Parsed): void {
+function checked({ airTemperature, concreteTemperature, humidity }: Parsed): void {
   within('airTemperature', airTemperature);
-  within('concrete', concrete);
+  within('concreteTemperature', concreteTemperature);
   if (humidity.greaterThan(WHOLE())) refuse('humidity', faults.outsideRange('humidity', '0% to 100%'));
 }
 
@@ -181,7 +181,7 @@ function heedVerdict(
 
 function reckon(input: Parsed, pad: Pad): EvaporationRateFigures {
   checked(input);
-  const { airTemperature: air, concrete, humidity } = input;
+  const { airTemperature: air, concreteTemperature: concrete, humidity } = input;
   const windAtSurface = nearSurface(input, pad);
   const conditions: Conditions = { air, concrete, humidity, wind: windAtSurface };
   const [limit, source] = limitOf(input, pad);
@@ -242,7 +242,7 @@ function verdictOf(rate: Drying, most: Drying, limit: Drying): EvaporationRateFi
  * const { figures, cautions } = evaporationRate({
  *   airTemperature: '80 degF',
  *   humidity: '50%',
- *   concrete: '87 degF',
+ *   concreteTemperature: '87 degF',
  *   wind: '12 mph',
  * });
  * figures.rate.format(); // '0.243 lb/ft2/h'
@@ -270,7 +270,7 @@ export const evaporationRate: Calculation<EvaporationRateInput, EvaporationRateF
       fields({
         airTemperature: quantity('temperature', 'airTemperature', 'any', AIR),
         humidity: quantity('ratio', 'humidity', 'not-negative', HUMIDITY),
-        concrete: quantity('temperature', 'concrete', 'any', CONCRETE),
+        concreteTemperature: quantity('temperature', 'concreteTemperature', 'any', CONCRETE),
         wind: quantity('speed', 'wind', 'not-negative', WIND),
         windHeight: maybe(quantity('length', 'windHeight', 'positive', WIND_HEIGHT)),
         bleeding: maybe(choice('bleeding', ['ordinary', 'little'] as const)),

@@ -22,7 +22,7 @@ export interface PlacingLimitsInput {
   /** The air that is expected. */
   readonly forecast: ForecastInput;
   /** The concrete as it comes to the slab. */
-  readonly concrete?: QuantityInput<'temperature'>;
+  readonly concreteTemperature?: QuantityInput<'temperature'>;
   /** Whether the ground beneath is frozen; not said, it is doubted where it froze before the pour, or freezes then. */
   readonly ground?: 'frozen' | 'not-frozen';
   /** By default `ordinary`; `high-early` is type III, more cement or an accelerator. */
@@ -50,7 +50,7 @@ export interface PlacingParsed {
     readonly low: Temperature;
     readonly before: Temperature | undefined;
   };
-  readonly concrete: Temperature | undefined;
+  readonly concreteTemperature: Temperature | undefined;
   readonly ground: 'frozen' | 'not-frozen' | undefined;
   readonly cement: 'ordinary' | 'high-early' | undefined;
   readonly service: 'no-load' | 'partial-load' | 'full-load' | undefined;

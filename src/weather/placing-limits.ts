@@ -113,7 +113,7 @@ function heedTooHot(t: Temperature, judged: Judged, pad: Pad): void {
 }
 
 function heedConcrete(input: PlacingParsed, cold: boolean, column: Column, judged: Judged, pad: Pad): void {
-  const { concrete: t } = input;
+  const { concreteTemperature: t } = input;
   if (!t) return;
   if (cold) heedTooCold(t, column.kept.as(pad.system), column.source, judged, pad);
   else {
@@ -220,7 +220,7 @@ function reckon(input: PlacingParsed, pad: Pad): PlacingLimitsFigures {
   const guarded = cold ? protectionOf(input, pad) : {};
   const kept = column.kept.as(pad.system);
   const fall = column.drop.as(pad.system);
-  const k = input.concrete ? greaterOf(kept, input.concrete) : kept;
+  const k = input.concreteTemperature ? greaterOf(kept, input.concreteTemperature) : kept;
   const gradualDropTo = pad.step(
     'coldest that it comes to gradually, over a day',
     'a = k − d',
@@ -271,7 +271,7 @@ function reckon(input: PlacingParsed, pad: Pad): PlacingLimitsFigures {
  * const { figures, cautions } = placingLimits({
  *   thickness: '5 in',
  *   forecast: { placing: '45 degF', low: '26 degF' },
- *   concrete: '62 degF',
+ *   concreteTemperature: '62 degF',
  *   ground: 'not-frozen',
  * });
  * figures.keptAtLeast.format(); // '55 degF'
@@ -307,7 +307,7 @@ export const placingLimits: Calculation<PlacingLimitsInput, PlacingLimitsFigures
           low: quantity('temperature', 'low', 'any', AIR),
           before: maybe(quantity('temperature', 'before', 'any', AIR)),
         }),
-        concrete: maybe(quantity('temperature', 'concrete', 'any', CONCRETE)),
+        concreteTemperature: maybe(quantity('temperature', 'concreteTemperature', 'any', CONCRETE)),
         ground: maybe(choice('ground', ['frozen', 'not-frozen'] as const)),
         cement: maybe(choice('cement', ['ordinary', 'high-early'] as const)),
         service: maybe(choice('service', ['no-load', 'partial-load', 'full-load'] as const)),

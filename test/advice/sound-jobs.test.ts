@@ -51,11 +51,11 @@ const JOBS: Readonly<Record<string, Job>> = {
     'concrete-order': { volume: '7.78 yd3', allowance: '8%', increment: '0.25 yd3', truckCapacity: '10 yd3' },
     'square-check': { length: '28 ft', width: '18 ft' },
     'saw-window': { saw: 'conventional', weather: 'mild', placedAt: '8 h' },
-    'evaporation-rate': { airTemperature: '62 degF', humidity: '60%', concrete: '66 degF', wind: '4 mph' },
+    'evaporation-rate': { airTemperature: '62 degF', humidity: '60%', concreteTemperature: '66 degF', wind: '4 mph' },
     'placing-limits': {
       thickness: '5 in',
       forecast: { placing: '62 degF', low: '50 degF' },
-      concrete: '66 degF',
+      concreteTemperature: '66 degF',
     },
     'strength-gain': { strength: '4000 psi', uses: [{ use: 'drive', strength: '3000 psi' }] },
   },
@@ -125,7 +125,7 @@ const JOBS: Readonly<Record<string, Job>> = {
     'slab-volume': { outline: pad, thickness: '125 mm' },
     'joint-spacing': { thickness: '125 mm', aggregateSize: '20 mm', slump: '80 mm' },
     'base-tonnage': { outline: pad, depth: '150 mm', compactedDensity: '2150 kg/m3' },
-    'evaporation-rate': { airTemperature: '16 degC', humidity: '65%', concrete: '18 degC', wind: '7 km/h' },
+    'evaporation-rate': { airTemperature: '16 degC', humidity: '65%', concreteTemperature: '18 degC', wind: '7 km/h' },
     'fresh-concrete-temperature': {
       cement: { mass: '335 kg', temperature: '20 degC' },
       aggregates: [{ mass: '1800 kg', moisture: '2%', temperature: '16 degC' }],
@@ -134,7 +134,7 @@ const JOBS: Readonly<Record<string, Job>> = {
     'placing-limits': {
       thickness: '125 mm',
       forecast: { placing: '16 degC', low: '9 degC' },
-      concrete: '18 degC',
+      concreteTemperature: '18 degC',
     },
     'concrete-order': { volume: '0.9 m3', allowance: '8%', increment: '0.1 m3', truckCapacity: '7 m3' },
   },

@@ -119,7 +119,7 @@ describe('a day of a job', () => {
     }).figures;
     const drying = evaporationRate({
       airTemperature: '75 degF',
-      concrete: '72 degF',
+      concreteTemperature: '72 degF',
       humidity: '50%',
       wind: '6 mph',
     }).figures;
@@ -129,7 +129,7 @@ describe('a day of a job', () => {
     expect(of('limits')).toEqual(
       placingLimits({
         thickness: '4 in',
-        concrete: '72 degF',
+        concreteTemperature: '72 degF',
         forecast: { placing: '75 degF', low: '55 degF' },
       }).figures,
     );

@@ -128,7 +128,7 @@ describe('a page of a job that is known in part', () => {
     const day = {
       name: 'Friday',
       elements: ['pad'],
-      evaporation: { airTemperature: '70 degF', concrete: '70 degF', wind: '5 mph' },
+      evaporation: { airTemperature: '70 degF', concreteTemperature: '70 degF', wind: '5 mph' },
     };
     const job = reckonJob(
       jobOf(

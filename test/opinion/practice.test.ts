@@ -153,7 +153,7 @@ const trucks = (claims: Claims) =>
 const evaporation = (claims: Claims) =>
   estimateCheck(
     evaporationRate,
-    { airTemperature: '85 degF', humidity: '35%', concrete: '80 degF', wind: '12 mph' },
+    { airTemperature: '85 degF', humidity: '35%', concreteTemperature: '80 degF', wind: '12 mph' },
     claims,
   );
 

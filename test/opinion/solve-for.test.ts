@@ -154,7 +154,7 @@ describe('solve for', () => {
     });
     expect(fall.value.format('in/ft')).toBe('0.25 in/ft');
     const wind = solveFor(evaporationRate, {
-      input: { airTemperature: '80 degF', concrete: '85 degF', humidity: '40%', wind: '5 mph' },
+      input: { airTemperature: '80 degF', concreteTemperature: '85 degF', humidity: '40%', wind: '5 mph' },
       vary: 'wind',
       figure: 'rate',
       wanted: '0.2 lb/ft2/h',

@@ -154,7 +154,7 @@ describe('a plus or minus that goes beyond what can be', () => {
     const input = {
       airTemperature: '30 degC',
       humidity: '90%',
-      concrete: '27 degC',
+      concreteTemperature: '27 degC',
       wind: '20 km/h',
     } as const;
     const [own] = tolerances(evaporationRate, input, { humidity: '20%' }, { figures: ['rate'] }).figures;

@@ -18,7 +18,7 @@ const saturated = (celsius: number): number =>
   evaporationRate({
     airTemperature: '20 degC',
     humidity: '50%',
-    concrete: `${celsius} degC`,
+    concreteTemperature: `${celsius} degC`,
     wind: '5 km/h',
   }).figures.vaporAtSurface.toNumber('kPa');
 
@@ -33,7 +33,7 @@ describe('the pressure of vapor', () => {
       const f = evaporationRate({
         airTemperature: '70 degF',
         humidity: '50%',
-        concrete: `${t * 1.8 + 32} degF`,
+        concreteTemperature: `${t * 1.8 + 32} degF`,
         wind: '5 mph',
       }).figures.vaporAtSurface.toNumber('kPa');
       expect(Math.abs(f / saturated(t) - 1), `${t}`).toBeLessThan(2e-6);
@@ -53,7 +53,7 @@ type Weather = typeof weather extends fc.Arbitrary<infer T> ? T : never;
 const metric = ({ air, concrete, humidity, wind }: Weather) =>
   evaporationRate({
     airTemperature: `${air / 10} degC`,
-    concrete: `${concrete / 10} degC`,
+    concreteTemperature: `${concrete / 10} degC`,
     humidity: `${humidity}%`,
     wind: `${wind / 10} km/h`,
   }).figures;
@@ -61,7 +61,7 @@ const metric = ({ air, concrete, humidity, wind }: Weather) =>
 const customary = ({ air, concrete, humidity, wind }: Weather) =>
   evaporationRate({
     airTemperature: `${(air * 0.18 + 32).toFixed(6)} degF`,
-    concrete: `${(concrete * 0.18 + 32).toFixed(6)} degF`,
+    concreteTemperature: `${(concrete * 0.18 + 32).toFixed(6)} degF`,
     humidity: `${humidity}%`,
     wind: `${(wind / 16.09344).toFixed(9)} mph`,
   }).figures;
@@ -144,7 +144,7 @@ describe('what to do', () => {
     const { windAtSurface } = evaporationRate({
       airTemperature: '70 degF',
       humidity: '50%',
-      concrete: '70 degF',
+      concreteTemperature: '70 degF',
       wind: '12 mph',
       windHeight: '33 ft',
     }).figures;
