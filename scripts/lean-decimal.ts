@@ -66,7 +66,7 @@ const functionsIn = (text: string): string[] =>
   (text.match(/(?<![.\w$])[A-Za-z_$][\w$]*/g) ?? []).map((name) => `function ${name}`);
 
 /** How a library is written. */
-export interface Written {
+interface Written {
   /** What its methods hang on: its one object, and the constructor. */
   readonly owners: readonly string[];
   /** Methods that share their name with those of others and are never called. */
