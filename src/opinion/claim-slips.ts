@@ -24,17 +24,18 @@ function editsFor(scene: Scene, i: number, twist: Twisted['twist']): (readonly E
 const inUnitOf = (q: Quantity, claimed: Quantity): Quantity =>
   unitShown(q) === unitShown(claimed) ? q : (q.in(unitShown(claimed).id as never) as Quantity);
 
+/** How rare it is that a digit goes wrong behind the last place that is written in the end. */
+const FINER = 0.3;
+
 function* writtenSlips(scene: Scene, i: number): Generator<Slip> {
   const { figure, reckoned, claimed, places } = scene.claims[i] as Scene['claims'][number];
   const like = reckoned.dimension === 'money' ? reckoned : inUnitOf(reckoned, claimed);
-  for (const { code, weight, twist, how } of outcomeTwists(
-    like,
-    unitShown(claimed).form === 'feet-inches' ? undefined : places,
-  ))
+  const last = unitShown(claimed).form === 'feet-inches' ? undefined : places;
+  for (const { code, weight, twist, how } of outcomeTwists(like, last))
     for (const edits of editsFor(scene, i, twist))
       yield {
         code,
-        weight,
+        weight: last !== undefined && (twist.digits?.places ?? 0) > last ? weight * FINER : weight,
         says: () => say`${{ figure }}, ${{ reckoned: like }}, ${{ how: how() }}`,
         edits,
         figure,

@@ -20,8 +20,8 @@ export const check: Language = {
   'Likely slips': 'Errores probables',
   'No slip was found that would explain it.': 'No se encontró ningún error que lo explique.',
   'The estimate agrees with what is reckoned.': 'La estimación concuerda con lo calculado.',
-  'The estimate is close to what is reckoned. No slip was found that would explain it.':
-    'La estimación casi concuerda con lo calculado. No se encontró ningún error que lo explique.',
+  'The estimate is close to what is reckoned, as near as rounding may bring it.':
+    'La estimación casi concuerda con lo calculado, tan cerca como puede dejarla el redondeo.',
   'The estimate is off. No slip was found that would explain it.':
     'La estimación no concuerda. No se encontró ningún error que lo explique.',
   'The estimate is close to what is reckoned. Likely, {one}.':
