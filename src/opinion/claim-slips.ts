@@ -121,13 +121,7 @@ function* roundedSlips(scene: Scene, i: number): Generator<Slip> {
       code,
       weight: 6,
       says: () => say`${{ figure }}, ${{ reckoned }}, was counted with one too many or too few`,
-      edits: [
-        {
-          on: 'claim',
-          figure,
-          twist: { unit: 1, times: [String(siOf(reckoned) + one), String(siOf(reckoned))] },
-        },
-      ],
+      edits: [{ on: 'claim', figure, twist: { unit: 1, more: one } }],
       figure,
     };
 }
@@ -144,6 +138,8 @@ function codeFor(q: Quantity, other: Quantity): readonly [SlipCode, number] {
 }
 
 const MOST = 40;
+/** A row of a table is taken for a figure less often than a figure that stands alone. */
+const ROW = 0.7;
 
 /** Figures that stand alone before the rows of tables: of those a line is more easily taken. */
 const easilyTaken = (figures: object): ReturnType<typeof figuresIn> => {
@@ -164,7 +160,8 @@ function* otherSlips(scene: Scene, i: number): Generator<Slip> {
       unitShown(quantity).form === 'one-in'
     )
       continue;
-    const [code, weight] = codeFor(reckoned, quantity);
+    const [code, common] = codeFor(reckoned, quantity);
+    const weight = at.includes('[') ? common * ROW : common;
     const same = quantity.dimension === reckoned.dimension;
     const si = siOf(quantity);
     const scale = same ? 1 : (numberOf(quantity) * siOfUnit(unitWritten(claimed))) / si;
