@@ -268,6 +268,10 @@ const TELLING = 3;
 /** Who writes so many digits does not round them away: a rare slip that gives them all is told too. */
 const PRECISE = 4;
 
+/** Off by no more than a hundredth, and not only by a step that is small for such figures. */
+const isHundredth = ({ si, half, reckoned, figure }: ReadClaim): boolean =>
+  !ELEVATION.test(figure) && Math.abs(si - siOf(reckoned)) <= CLOSE * Math.abs(siOf(reckoned)) + half;
+
 /**
  * Whether a slip is told where every figure is close: rounding and the figures of other handbooks come as near, so that
  * it must give all claims just as they were written, and be a common one or give much.
@@ -362,8 +366,8 @@ export function estimateCheck<Input, F extends FigureSet>(
   );
   const { found, tried } =
     differing.length > 0 ? search(probed(scene, places), places, differing) : { found: [], tried: 0 };
-  const telling =
-    verdict === 'close' ? found.filter((one) => isTelling(one, scene.claims, differing)) : found;
+  const isNear = differing.every((i) => isHundredth(scene.claims[i] as ReadClaim));
+  const telling = isNear ? found.filter((one) => isTelling(one, scene.claims, differing)) : found;
   const slips = telling.map((one) => likelyOf(one, scene));
   const off = differing.map((i) => scene.claims[i]?.figure as string);
   const { id, title } = result;
