@@ -62,6 +62,12 @@ export type {
   ThicknessPlaneInput,
   ThicknessTaperInput,
 } from './thickness';
+export {
+  type ThicknessCheckFigures,
+  type ThicknessCheckInput,
+  type ThicknessVerdict,
+  thicknessCheck,
+} from './thickness-check';
 export type {
   LoopWallInput,
   PilasterInput,

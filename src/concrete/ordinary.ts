@@ -176,3 +176,10 @@ export const CURB_WING = /*#__PURE__*/ range(
   ['6 in', '150 mm'],
   ['20 ft', '6 m'],
 );
+
+export const SAMPLE = /*#__PURE__*/ range(
+  'the thickness of a core or at a probe',
+  ['1 in', '25 mm'],
+  ['36 in', '900 mm'],
+);
+export const TOLERANCE = /*#__PURE__*/ range('a tolerance of thickness', undefined, ['2 in', '50 mm']);

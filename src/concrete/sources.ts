@@ -26,3 +26,38 @@ export const LIFTING_GUIDE: Source = {
     'Load constant of the lifting equation of the US National Institute for Occupational Safety and Health',
   fromMemory: true,
 };
+
+export const ACI_THICKNESS: Source = {
+  kind: 'published',
+  title: 'Slabs-on-ground: slab thickness and base tolerances (K. Basham), quoting ACI 117-10',
+  publisher: 'ForConstructionPros; American Concrete Institute',
+  edition: '13 August 2015',
+  locator: '4.5.4 as quoted: mean -3/8 in, single sample -3/4 in',
+  fromMemory: false,
+};
+
+export const ACI_THICKNESS_BEFORE: Source = {
+  kind: 'published',
+  title: 'Slab thickness (ACI 117-06 explained, and ACI 117-90 beside it)',
+  publisher: 'Concrete Construction magazine',
+  edition: 'reprint without a date',
+  locator:
+    'opening: no sample more than 3/4 in thin, mean not more than 3/8 in thin, no limit above; in 1990 +3/8 in, -1/4 in',
+  fromMemory: false,
+};
+
+export const ACI_SAMPLES: Source = {
+  kind: 'published',
+  title: 'Specification for tolerances for concrete construction and materials, ACI 117',
+  publisher: 'American Concrete Institute',
+  edition: '2010',
+  locator:
+    '4.5.4: four samples for each 5000 ft2 (465 m2); none counts for more than 3/4 in above; 10 mm and 19 mm',
+  fromMemory: true,
+};
+
+export const GIVEN_TOLERANCE: Source = {
+  kind: 'common-practice',
+  title: 'The tolerance given with the input',
+  fromMemory: false,
+};

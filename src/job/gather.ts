@@ -5,7 +5,7 @@
  * job of its kind is said once; others stand where they apply.
  */
 import { keyOnce } from '../quantity/amount-key';
-import type { Assumption, Caution, Severity } from '../reckoning/result';
+import type { Assumption, Caution } from '../reckoning/result';
 import type { WorkedPart } from './work';
 
 /** A default with the part that it was used in. */
@@ -40,12 +40,10 @@ export function assumptionsOf(parts: readonly WorkedPart[]): Assumption[] {
   });
 }
 
-const GRAVE: Readonly<Record<Severity, number>> = { stop: 0, warning: 1, note: 2 };
-
-/** Those that hold for all jobs once each, the rest where they apply; the gravest first. */
+/** Those that hold for all jobs once each, the rest where they apply. */
 export function cautionsOf(parts: readonly WorkedPart[]): Caution[] {
   const said = new Set<string>();
-  const all = parts.flatMap((part) =>
+  return parts.flatMap((part) =>
     part.result.cautions.flatMap((caution) => {
       const { code, says, always, input } = caution;
       const where = `${part.element ?? ''}\n${part.day ?? ''}`;
@@ -55,9 +53,4 @@ export function cautionsOf(parts: readonly WorkedPart[]): Caution[] {
       return [always ? caution : { ...caution, input: part.place(input ?? '') }];
     }),
   );
-  return gravestFirst(all);
 }
-
-/** Sorted, those alike in the order in which they came. */
-export const gravestFirst = (cautions: readonly Caution[]): Caution[] =>
-  [...cautions].sort((a, b) => GRAVE[a.severity] - GRAVE[b.severity]);

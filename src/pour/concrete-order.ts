@@ -2,7 +2,7 @@
  * What to order: net volume plus an allowance, rounded up to the supplier's increment, in loads.
  *
  * `order = roundup(V × (1 + a), increment)`, or with several elements the sum of each with its own
- * allowance. The allowance is always said, never assumed: published texts give from 5% to 10% and
+ * allowance; and what a pump keeps in its line. The allowance is always said, never assumed: published texts give from 5% to 10% and
  * disagree. It is judged by what is poured.
  */
 import * as faults from '../quantity/faults';
@@ -13,6 +13,7 @@ import { alkali } from '../reckoning/cautions';
 import { choice, type Field, fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
+import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { all, notBoth, oneOf } from '../reckoning/together';
 import { total } from '../reckoning/whole';
@@ -21,6 +22,7 @@ import * as cautions from './cautions';
 import { evenly, fullFirst, fullTruck, LOADS, type LoadSplit } from './loads';
 import { heedAllowances, heedRounding } from './order-advice';
 import { INCREMENT, LEAST_LOAD, POUR, TRUCK } from './ordinary';
+import { heldByPump, type PumpLineFigures, type PumpLineInput, pumpLine } from './pump-line';
 import { WASTE_TEXTS } from './sources';
 
 /**
@@ -60,6 +62,8 @@ export interface ConcreteOrderInput {
    * would be below `minimumLoad` and an even split avoids it.
    */
   readonly split?: LoadSplit;
+  /** The line of a pump, which keeps what fills it. */
+  readonly pumpLine?: PumpLineInput;
 }
 
 /** An allowance that a published text gives. */
@@ -75,10 +79,10 @@ export interface PublishedAllowance {
 }
 
 /** Figures of {@link concreteOrder}. */
-export interface ConcreteOrderFigures {
+export interface ConcreteOrderFigures extends PumpLineFigures {
   /** What to order in all, in the unit of the increment. */
   readonly order: Quantity<'volume'>;
-  /** Net volume with the allowance, before rounding up. */
+  /** Net volume with the allowance, before what a pump keeps and before rounding up. */
   readonly withAllowance: Quantity<'volume'>;
   /** Net volume. */
   readonly net: Quantity<'volume'>;
@@ -122,6 +126,7 @@ interface Parsed {
   readonly truckCapacity: Volume;
   readonly minimumLoad: Volume | undefined;
   readonly split: LoadSplit | undefined;
+  readonly pumpLine: Read<PumpLineInput> | undefined;
 }
 
 const QUARTER = constant(() => ratio('25%'));
@@ -239,14 +244,20 @@ function balanceOf(
 function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
   const { increment: i, minimumLoad } = input;
   const { net, withAllowance, elements, bare } = needed(input, pad);
-  const order = withAllowance.upTo(i).in(i.shownIn ?? i.unit);
+  const shown = (q: Volume): Volume => q.in(i.shownIn ?? i.unit);
+  const pump = heldByPump(input.pumpLine, shown, pad);
+  const P = pump.leftInPump;
+  const W = P
+    ? pad.step('with what the pump keeps', 'N = W + P', { W: withAllowance, P }, withAllowance.plus(P))
+    : withAllowance;
+  const order = shown(W.upTo(i));
   // What comes out even is printed as it is: a last digit rounded up for show must not look like more.
-  const even = order.compareTo(withAllowance) === 0;
+  const even = order.compareTo(W) === 0;
   const formula = even ? 'O = W' : 'O = ceil(W ÷ i) × i';
-  pad.step('order, rounded up to whole increments', formula, { W: withAllowance, i }, order);
+  pad.step('order, rounded up to whole increments', formula, { W, i }, order);
   const overNet = pad.step('above the net volume', 'x = O − V', { O: order, V: net }, order.minus(net));
   const { loads, split } = splitOf(order, input, pad);
-  const over = heedRounding({ net, withAllowance, order }, input, pad);
+  const over = heedRounding({ net: P ? net.plus(P) : net, withAllowance: W, order }, input, pad);
   heed(input, bare, loads, over, pad);
   const below = minimumLoad ? loads.filter((load) => load.lessThan(minimumLoad)).length : 0;
   return {
@@ -254,6 +265,7 @@ function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
     withAllowance,
     net,
     ...(elements ? { elements } : {}),
+    ...pump,
     overNet,
     loadCount: wholeNumber(loads.length),
     loads,
@@ -283,6 +295,7 @@ function door(): Field<Parsed> {
       truckCapacity: quantity('volume', 'truckCapacity', 'positive', TRUCK),
       minimumLoad: maybe(quantity('volume', 'minimumLoad', 'positive', LEAST_LOAD)),
       split: maybe(choice<LoadSplit>('split', ['full-first', 'even'])),
+      pumpLine: maybe(pumpLine()),
     },
     all(
       oneOf(['volume', 'allowance'], ['elements']),
@@ -295,7 +308,7 @@ function door(): Field<Parsed> {
  * What to order from the plant: allowance, increment, and the loads it comes in.
  *
  * @param input - net volume with its allowance, or elements each with their own; increment and truck
- * capacity; the least load, and how to split
+ * capacity; the least load, how to split, and the line of a pump
  * @returns the order and its loads, in the unit of the increment
  * @throws {InputError} `missing` or `negative` allowance; `give-one-of` volume and elements; volumes that
  * cannot be read or are not greater than zero; `too-many` loads

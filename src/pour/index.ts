@@ -37,6 +37,7 @@ export type {
   RatedPlacingInput,
   WheeledPlacingInput,
 } from './placing';
+export type { PumpLineFigures, PumpLineInput } from './pump-line';
 export type { ClockTime, ClockWindow } from './saw-clock';
 export type { Hours, PublishedHours } from './saw-hours';
 export { type ReadyInput, type SawWindowFigures, type SawWindowInput, sawWindow } from './saw-window';

@@ -22,6 +22,23 @@ export const LEAST_LOAD = /*#__PURE__*/ range(
   ['10 yd3', '8 m3'],
 );
 
+export const LINE_LENGTH = /*#__PURE__*/ range(
+  'the length of the line of a pump',
+  ['10 ft', '3 m'],
+  ['1500 ft', '450 m'],
+);
+
+export const LINE_BORE = /*#__PURE__*/ range(
+  'the bore of the line of a pump',
+  ['1 1/2 in', '38 mm'],
+  ['8 in', '200 mm'],
+);
+
+export const HOPPER = /*#__PURE__*/ range('what stays in the hopper of a pump', undefined, [
+  '1 yd3',
+  '0.75 m3',
+]);
+
 export const BAG = /*#__PURE__*/ range('the weight of a bag of mix', ['10 lb', '4 kg'], ['110 lb', '50 kg']);
 
 export const BAG_YIELD = /*#__PURE__*/ range(

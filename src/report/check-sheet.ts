@@ -4,6 +4,7 @@ import type { FigureSet } from '../reckoning/parts';
 import { say, type Words } from '../reckoning/words';
 import { placeText } from './labels';
 import { wrapped } from './lines';
+import { mustBeView } from './must-be';
 import { mustBeCheck } from './read-check';
 import { quantityText, type View, wordsText, wordText } from './view';
 
@@ -62,6 +63,7 @@ function slipLines({ slips, gives, elsewhere }: LikelySlip, i: number, view: Vie
  */
 export function checkSheet(check: EstimateCheck<FigureSet>, view: View = {}): string {
   mustBeCheck(check);
+  mustBeView(view);
   const { title, says, claims, slips } = check;
   const off = check.verdict === 'differs';
   const likely =

@@ -31,8 +31,8 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
     figures: ['depth', 'area', 'mass', 'tons', 'loads', 'lifts', 'spreadLength', 'reach', 'geotextile'],
   },
   'concrete-order': {
-    given: [],
-    figures: ['order', 'loads', 'firm', 'balance', 'loadsBelowMinimum'],
+    given: ['pumpLine'],
+    figures: ['order', 'leftInPump', 'loads', 'firm', 'balance', 'loadsBelowMinimum'],
   },
   'curb-volume': { given: ['section', 'length', 'drops', 'curves'], figures: ['volume'] },
   'delivery-ticket': {

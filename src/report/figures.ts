@@ -1,29 +1,12 @@
-/** Figures and inputs as text: a label and a text, or a table for a list of groups. */
+/** Figures and inputs as text on one line: quantities, words, and groups as they are said. */
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { familyNamed, isNamedByUnit } from '../reckoning/system';
 import type { Words } from '../reckoning/words';
 import { clockTime, timeOfDay, writtenTime } from './clock';
-import {
-  groupLabel,
-  isName,
-  isNamedByUser,
-  isTimeOfDay,
-  labelText,
-  listLabel,
-  memberLabel,
-  optionText,
-} from './labels';
-import type { Cells } from './lines';
+import { groupLabel, isName, isNamedByUser, isTimeOfDay, labelText, memberLabel, optionWord } from './labels';
 import { measuredText } from './measured';
 import { nameText, quantityText, type View, wordsText, wordText } from './view';
-
-/** One figure on a sheet: beside its label, or as a table under it. */
-export interface Entry {
-  readonly label: string;
-  readonly text: string;
-  readonly table?: Cells;
-}
 
 /** What may stand in a figure or an input. */
 export type Plain =
@@ -36,21 +19,21 @@ export type Plain =
   | Words
   | readonly Plain[]
   | Group;
-interface Group {
+export interface Group {
   readonly [name: string]: Plain;
 }
 
-const isList = (x: Plain): x is readonly Plain[] => Array.isArray(x);
+export const isList = (x: Plain): x is readonly Plain[] => Array.isArray(x);
 const isObject = (x: Plain): x is Group | Words =>
   typeof x === 'object' && x !== null && !isList(x) && !isQuantity(x);
 const isWords = (x: Plain): x is Words => isObject(x) && 'says' in x;
-const isGroup = (x: Plain): x is Group => isObject(x) && !('says' in x);
+export const isGroup = (x: Plain): x is Group => isObject(x) && !('says' in x);
 
 /** `{ value, unit }`, as it comes out of a form. */
-const isPair = (x: Group): boolean => 'value' in x && 'unit' in x;
+export const isPair = (x: Group): boolean => 'value' in x && 'unit' in x;
 
 /** Nothing to print: an empty list or group, or what is left out. */
-const isEmpty = (x: Plain): boolean =>
+export const isEmpty = (x: Plain): boolean =>
   x === undefined ||
   x === null ||
   x === '' ||
@@ -67,37 +50,92 @@ function runs(texts: readonly string[]): string[] {
   return found.map(({ text, times }) => (times > 1 ? `${times} × ${text}` : text));
 }
 
-const bracketed = (text: string): string => (text.startsWith('(') ? text : `(${text})`);
+/** Within a run of text, what has commas of its own is set apart. */
+const bracketed = (text: string): string =>
+  text.includes(', ') && !text.startsWith('(') ? `(${text})` : text;
 
 /** A place is two numbers, and needs no names for them. */
-const isPlace = (x: Group): boolean => Object.keys(x).join() === 'x,y';
+export const isPlace = (x: Group): boolean => Object.keys(x).join() === 'x,y';
 
-/** The label of a member of a group; a word that says what sort of thing the group is needs none. */
-function labelOf(group: string, member: string, part: Plain, view: View): string {
+/** A word that says what sort of thing a group is, or what it is called. */
+export const isKind = (member: string, part: Plain): boolean =>
+  ['shape', 'kind', 'name'].includes(member) && typeof part === 'string';
+
+/** The label of a member of a group. */
+export function labelOf(group: string, member: string, part: Plain, view: View): string {
   if (isNamedByUser(group)) return member;
-  if ((member === 'shape' || member === 'kind') && typeof part === 'string') return '';
   return isGroup(part) ? groupLabel(member, view) : memberLabel(group, member, view);
 }
 
 const textsOf = (some: readonly [string, Plain][], view: View): { [member: string]: string } =>
   Object.fromEntries(some.map(([member, part]) => [member, figureText(member, part, view)]));
 
-function groupText(name: string, group: Group, view: View): string {
+/** A member of a group as it is told: beside its label, or without one. */
+interface Piece {
+  readonly label: string;
+  readonly text: string;
+  /** What needs no label within a run of text. */
+  readonly bare: boolean;
+}
+
+const LENGTH = /^(.*?)length$/i;
+
+/** What is said together with the member before it: `(6 m, 0 m)`, `12 ft × 8 ft`. */
+function joined([first, second]: readonly (readonly [string, Plain])[], view: View): Piece | undefined {
+  if (!first || !second) return undefined;
+  const texts = [first, second].map(([member, part]) => figureText(member, part, view));
+  if (first[0] === 'x' && second[0] === 'y')
+    return { label: wordText('where', view), text: `(${texts.join(', ')})`, bare: true };
+  const of = LENGTH.exec(first[0])?.[1];
+  if (of === undefined || second[0] !== (of === '' ? 'width' : `${of}Width`)) return undefined;
+  return { label: labelText(of || 'size', view), text: texts.join(' × '), bare: of === '' };
+}
+
+/** The members of a group as they are told. */
+export function piecesOf(name: string, some: readonly [string, Plain][], view: View): Piece[] {
+  const pieces: Piece[] = [];
+  for (let i = 0; i < some.length; i += 1) {
+    const [member, part] = some[i] as [string, Plain];
+    const both = joined(some.slice(i, i + 2), view);
+    if (both) i += 1;
+    pieces.push(
+      both ?? {
+        label: labelOf(name, member, part, view),
+        text: figureText(member, part, view),
+        bare: isKind(member, part) && !isNamedByUser(name),
+      },
+    );
+  }
+  return pieces;
+}
+
+/** Members of a group one behind the other; what a corner has beside its place stands with it. */
+export function phrase(all: readonly Piece[]): string {
+  // What a group is need not be told where its first member says so: `area 240 yd2`.
+  const pieces = all[0]?.bare && all[0].text === all[1]?.label ? all.slice(1) : all;
+  const told = pieces.map(({ label, text, bare }) => (bare ? text : `${label} ${bracketed(text)}`));
+  const [first = '', ...more] = told;
+  if (first.startsWith('(') && more.length > 0) return `(${[first.slice(1, -1), ...more].join(', ')})`;
+  const [kind, size] = pieces;
+  return told.join(', ').replace(', ', kind?.bare && size?.bare ? ' ' : ', ');
+}
+
+export const someOf = (group: Group): [string, Plain][] =>
+  Object.entries(group).filter(([, part]) => !isEmpty(part));
+
+/** A group that is said in one breath: a place, a time, two measures of one thing. */
+export function breathText(group: Group, view: View): string | undefined {
   if (isPair(group)) return `${String(group['value'])} ${String(group['unit'])}`;
   if (isPlace(group)) return `(${figureText('x', group['x'], view)}, ${figureText('y', group['y'], view)})`;
   const told = clockTime(group, view);
   if (told !== undefined) return told;
-  const some = Object.entries(group).filter(([, part]) => !isEmpty(part));
+  const some = someOf(group);
   const flat = some.every(([, part]) => (isGroup(part) ? isPair(part) : !isList(part)));
-  const measured = flat ? measuredText(textsOf(some, view), view) : undefined;
-  if (measured !== undefined) return measured;
-  return some
-    .map(([member, part]) => {
-      const text = figureText(member, part, view);
-      return `${labelOf(name, member, part, view)} ${isGroup(part) ? bracketed(text) : text}`.trimStart();
-    })
-    .join('; ');
+  return flat ? measuredText(textsOf(some, view), view) : undefined;
 }
+
+export const groupText = (name: string, group: Group, view: View): string =>
+  breathText(group, view) ?? phrase(piecesOf(name, someOf(group), view));
 
 /**
  * What a sheet in one family of units shows of figures or of an input: a figure that is named by a unit of the other
@@ -119,7 +157,7 @@ function asNamed(name: string, view: View): View {
 
 /** A word of the library's, a time of day as it writes them, or a name that somebody gave. */
 const textIn = (name: string, text: string, view: View): string =>
-  isName(name) ? nameText(text, view) : (writtenTime(text, view) ?? wordText(optionText(name, text), view));
+  isName(name) ? nameText(text, view) : (writtenTime(text, view) ?? optionWord(name, text, view));
 
 /** Where more water settles than dries, nothing dries: a rate below zero is for who reckons on with it. */
 const isNoDrying = (name: string, figure: Quantity): boolean =>
@@ -141,112 +179,8 @@ export function figureText(name: string, figure: Plain, given: View): string {
   if (typeof figure === 'string') return textIn(name, figure, view);
   if (isWords(figure)) return wordsText(figure, view);
   if (isList(figure)) {
-    const texts = figure.map((one) => figureText(name, one, view));
-    return runs(texts).join(figure.some(isObject) ? '; ' : ', ');
+    const texts = runs(figure.map((one) => figureText(name, one, view)));
+    return texts.join(texts.some((text) => bracketed(text) !== text) ? '; ' : ', ');
   }
   return isGroup(figure) ? groupText(name, figure, view) : '';
-}
-
-/** The cells of a row by the label of their column; groups within are taken apart. */
-function cellsOf(name: string, group: Group, view: View): [string, string][] {
-  return Object.entries(group).flatMap(([member, part]): [string, string][] => {
-    if (isEmpty(part)) return [];
-    const label = labelOf(name, member, part, view);
-    if (isGroup(part) && !isPair(part) && !isPlace(part) && clockTime(part, view) === undefined) {
-      const before = member === 'clock' ? '' : `${label}, `;
-      return cellsOf(member, part, view).map(([inner, text]) => [`${before}${inner}`, text]);
-    }
-    return [[label, figureText(member, part, view)]];
-  });
-}
-
-/** Rows that are alike and follow each other, as one with their number. */
-function merged(rows: readonly (readonly string[])[]): { rows: string[][]; times: number[] } {
-  const kept: string[][] = [];
-  const times: number[] = [];
-  for (const row of rows) {
-    const last = kept.at(-1);
-    if (last?.every((cell, i) => cell === row[i]))
-      times[kept.length - 1] = (times[kept.length - 1] as number) + 1;
-    else {
-      kept.push([...row]);
-      times.push(1);
-    }
-  }
-  return { rows: kept, times };
-}
-
-/** A list of groups as a table. */
-function tableOf(name: string, groups: readonly Group[], view: View): Cells {
-  const found = groups.map((group) => new Map(cellsOf(name, group, view)));
-  const head = [...new Set(found.flatMap((cells) => [...cells.keys()]))];
-  const { rows, times } = merged(found.map((cells) => head.map((title) => cells.get(title) ?? '')));
-  const told = groups.map((group) => groupText(name, group, view));
-  if (times.every((n) => n === 1)) return { head, rows, told };
-  return {
-    told,
-    head: [...head, wordText('times', view)],
-    rows: rows.map((row, i) => [...row, String(times[i])]),
-  };
-}
-
-/** A figure as it stands on a sheet. */
-export function entryOf(name: string, figure: Plain, view: View): Entry[] {
-  if (isEmpty(figure)) return [];
-  const label = isGroup(figure) ? groupLabel(name, view) : labelText(name, view);
-  if (isList(figure) && figure.every((one) => isGroup(one) && !isPair(one) && !isPlace(one))) {
-    const groups = figure as readonly Group[];
-    return [{ label: listLabel(name, view), text: '', table: tableOf(name, groups, view) }];
-  }
-  if (isGroup(figure) && isNamedByUser(name)) {
-    const rows = Object.entries(figure).map(([member, part]) => [member, figureText(member, part, view)]);
-    const told = rows.map((row) => row.join(' '));
-    return [{ label, text: '', table: { head: [wordText('name', view), label], rows, told } }];
-  }
-  return [onlyOne(name, figure, view) ?? { label, text: figureText(name, figure, view) }];
-}
-
-/** A group of which one member alone is told: its name belongs to the label. */
-function onlyOne(name: string, group: Plain, view: View): Entry | undefined {
-  if (!isGroup(group) || isPair(group) || isPlace(group)) return undefined;
-  const [only, ...more] = Object.entries(group).filter(([, part]) => !isEmpty(part));
-  if (!only || more.length > 0 || isGroup(only[1])) return undefined;
-  const inner = labelOf(name, ...only, view);
-  const label = groupLabel(name, view);
-  return { label: inner ? `${label}, ${inner}` : label, text: figureText(...only, view) };
-}
-
-/** True for a zero amount that tells nobody anything: no loads, no waste, no length of this kind. */
-const isNothing = (figure: Plain): boolean =>
-  isQuantity(figure) && figure.sign() === 0 && SUMS.has(figure.dimension);
-
-const SUMS: ReadonlySet<string> = new Set(['length', 'area', 'volume', 'mass', 'count', 'money']);
-
-/** True where a figure says again what one with a shorter name says: `deliveredMass` beside `mass`. */
-function repeats(name: string, figure: Plain, all: readonly [string, Plain][]): boolean {
-  const ends = (other: string): boolean => other !== name && name.toLowerCase().endsWith(other.toLowerCase());
-  return (
-    isQuantity(figure) &&
-    all.some(([other, one]) => ends(other) && isQuantity(one) && (one as Quantity).equals(figure))
-  );
-}
-
-const OF_NO_SIZE: ReadonlySet<string> = new Set(['count', 'area', 'volume', 'mass']);
-
-/** A group with a verdict, which says it all where there is nothing of a kind: no ponds, none of any volume. */
-function withVerdict(figure: Plain): Plain {
-  if (!isGroup(figure) || !('verdict' in figure)) return figure;
-  const none = (part: Plain): boolean =>
-    isQuantity(part) && OF_NO_SIZE.has(part.dimension) && isNothing(part);
-  return Object.fromEntries(Object.entries(figure).filter(([, part]) => !none(part)));
-}
-
-/** All figures of a result, without what is empty, nothing or said already. */
-export function entriesOf(figures: object, view: View): Entry[] {
-  const all = Object.entries(figures as Record<string, Plain>);
-  const telling = all.filter(([name, figure]) => !repeats(name, figure, all));
-  const some = telling.filter(([, figure]) => !isNothing(figure));
-  return (some.length > 0 ? some : telling).flatMap(([name, figure]) =>
-    entryOf(name, withVerdict(figure), view),
-  );
 }

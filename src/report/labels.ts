@@ -31,6 +31,16 @@ const OPTIONS: Readonly<Record<string, string>> = { 'how either': 'raise or lowe
 /** An option as it is said, by the name of its input. */
 export const optionText = (name: string, option: string): string => OPTIONS[`${name} ${option}`] ?? option;
 
+/** Where only words of this library stand, never a name that somebody gave. */
+const OWN_WORDS: ReadonlySet<string> = new Set(['by', 'do', 'kind', 'next', 'on', 'shape']);
+
+/** An option in the language of the view, without the hyphens of its code. */
+export function optionWord(name: string, option: string, view: View): string {
+  const told = wordText(optionText(name, option), view);
+  const isCode = told === option && OWN_WORDS.has(name) && /^[a-z]+(?:-[a-z]+)+$/.test(option);
+  return isCode ? option.replaceAll('-', ' ') : told;
+}
+
 const TAKEN_APART = /([a-z])([A-Z0-9])/g;
 
 /** `looseVolume` to `loose volume`; what has places in it, as `areas[0].coefficient` has, part by part. */

@@ -41,6 +41,7 @@ export const pair = (label: string, text: string, indent: string, width: number)
 
 /** Head and rows of a table. */
 export interface Cells {
+  /** Titles of the columns; nothing where each row is a label and what is beside it. */
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
   /** Each row in words, for where the columns are too wide for the page. */
@@ -82,9 +83,10 @@ function rowLines(row: readonly string[], widths: readonly number[], indent: str
 
 /** A table in columns, or its rows in words where the columns are too wide for the page. */
 export function tableLines({ head, rows, told }: Cells, indent: string): string[] {
-  const columns = head.map((title, i) => [title, ...rows.map((row) => row[i] ?? '')]);
+  const lines = head.length > 0 ? [head, ...rows] : rows;
+  const columns = (lines[0] ?? []).map((_, i) => lines.map((row) => row[i] ?? ''));
   const widths = columnWidths(columns, WIDTH - indent.length);
-  if (widths) return [head, ...rows].flatMap((row) => rowLines(row, widths, indent));
+  if (widths) return lines.flatMap((row) => rowLines(row, widths, indent));
   return told.flatMap((text, k) => wrapped(text, `${indent}${k + 1}. `, `${indent}   `));
 }
 

@@ -5,8 +5,10 @@ import { isQuantity, numberShown, type Quantity, systemOfQuantity, unitShown } f
 import type { System } from '../quantity/units';
 import type { Figure } from '../reckoning/parts';
 import { isNamedByUnit } from '../reckoning/system';
-import type { Entry } from './figures';
+import type { Entry } from './entries';
 import { labelText } from './labels';
+import type { Cells } from './lines';
+import { mustBeTitle } from './must-be';
 import { type Block, living, moreCautions, type Part, type SheetView, sheetOf } from './sheet';
 import { type View, wordText } from './view';
 
@@ -23,6 +25,10 @@ function table(head: readonly string[], rows: readonly (readonly string[])[], vi
     ...rows.map(markdownRow),
   ];
 }
+
+/** Markdown has no table without a head. */
+const headOf = ({ head, rows }: Cells): readonly string[] =>
+  head.length > 0 ? head : (rows[0] ?? []).map(() => '');
 
 /** Figures that are lists of groups have a table of their own. */
 function entryTables(head: readonly string[], entries: readonly Entry[], view: View, exact: Exact): string[] {
@@ -41,8 +47,8 @@ function entryTables(head: readonly string[], entries: readonly Entry[], view: V
             '',
             `**${label}**`,
             '',
-            markdownRow(cells.head),
-            markdownRow(cells.head.map(() => '---')),
+            markdownRow(headOf(cells)),
+            markdownRow(headOf(cells).map(() => '---')),
             ...cells.rows.map(markdownRow),
           ]
         : [],
@@ -117,6 +123,7 @@ function blockMarkdown(block: Block, exact: Exact, view: View): string[] {
  * ```
  */
 export function markdownSheet(title: string, parts: readonly Part[], view: SheetView = {}): string {
+  mustBeTitle(title);
   const sheet = sheetOf(parts, view);
   const body = sheet.parts.flatMap(({ name, blocks }, p) => [
     '',

@@ -16,6 +16,7 @@ const SAID: Readonly<Record<string, string>> = {
   'height,thickness': '{thickness} × {height}',
   'height,width': '{width} × {height}',
   'length,shape,width': '{shape} {length} × {width}',
+  'thickness,x,y': '{thickness} at ({x}, {y})',
   'length,width': '{length} × {width}',
 };
 

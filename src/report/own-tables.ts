@@ -1,6 +1,7 @@
 /** Figures that a sheet shows as tables of their own, as those who read them write such lists. */
 import type { JobTakeoffFigures } from '../job/takeoff-figures';
-import type { Entry, Plain } from './figures';
+import type { Entry } from './entries';
+import type { Plain } from './figures';
 import { labelText } from './labels';
 import { purchaseRowsOf } from './purchases';
 import { type View, wordText } from './view';

@@ -3,14 +3,17 @@
  * gravest first, and what holds for every job of the kind apart.
  */
 import { isQuantity, type Quantity } from '../quantity/quantity';
+import { gravestFirst } from '../reckoning/harm';
 import type { Assumption, Caution, FigureSet, ResultParts, Severity, Step } from '../reckoning/parts';
 import { revive } from '../reckoning/revive';
 import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { hoursIn } from './clock';
 import { carriedOf } from './crew';
-import { type Entry, entriesOf, entryOf, ownOf, type Plain } from './figures';
+import { type Entry, entriesOf, entryOf } from './entries';
+import { ownOf, type Plain } from './figures';
 import { labelText, optionText, placeText } from './labels';
+import { mustBeParts, mustBeView } from './must-be';
 import { tabled } from './own-tables';
 import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
 
@@ -182,14 +185,12 @@ function blockOf(result: ResultParts<FigureSet>, { input, of }: Partial<WithInpu
   };
 }
 
-const GRAVEST: readonly Severity[] = ['stop', 'warning', 'note'];
-
 /** Cautions that a crew reads at most, but for those that say stop. */
 export const CREW = 3;
 
 /** Each caution once: of the same code and words, whichever part of the job raised it. */
 class Collected {
-  private readonly ownTold = new Map<string, Told & { readonly always: boolean }>();
+  private readonly ownTold = new Map<string, Told & Pick<Caution, 'code'> & { readonly always: boolean }>();
   private readonly ownSources = new Map<string, number>();
 
   constructor(readonly view: SheetView) {}
@@ -207,6 +208,7 @@ class Collected {
     const key = caution.always ? caution.code : `${caution.code} ${text}`;
     if (this.ownTold.has(key)) return;
     this.ownTold.set(key, {
+      code: caution.code,
       severity: caution.severity,
       head: wordText(caution.severity, view),
       text,
@@ -226,8 +228,7 @@ class Collected {
   }
 
   told(always: boolean): Told[] {
-    const some = [...this.ownTold.values()].filter((one) => one.always === always);
-    return GRAVEST.flatMap((severity) => some.filter((one) => one.severity === severity));
+    return gravestFirst([...this.ownTold.values()].filter((one) => one.always === always));
   }
 }
 
@@ -242,6 +243,8 @@ const isWithInput = (x: ResultParts<FigureSet> | WithInput): x is WithInput => '
 
 /** All that a sheet of these parts shows. */
 export function sheetOf(parts: readonly Part[], view: SheetView): Sheet {
+  mustBeParts(parts);
+  mustBeView(view);
   const collected = new Collected(view);
   const shown = parts.map(({ name, results }) => ({
     name,

@@ -1,7 +1,8 @@
 /** Sheets in plain text, as a crew can carry them: no line wider than a page, lists in columns. */
 import type { FigureSet, ResultParts } from '../reckoning/parts';
-import type { Entry } from './figures';
+import type { Entry } from './entries';
 import { capital, pair, tableLines, wrapped } from './lines';
+import { mustBeResult, mustBeTitle, mustBeView } from './must-be';
 import { type Block, moreCautions, type Part, type Sheet, type SheetView, sheetOf, type Told } from './sheet';
 import type { StepText } from './view';
 import { type View, wordText } from './view';
@@ -28,20 +29,33 @@ const section = (title: string, lines: readonly string[], view: View): string[] 
 const stepLines = ({ what, formula, put, gives }: StepText): string[] =>
   wrapped(`${what}: ${formula} = ${put} = ${gives}`, INDENT, INDENT.repeat(2));
 
-/** What was put in: a line to a value, or all on one line for a crew. */
-function givenLines(input: readonly Entry[], view: SheetView): string[] {
-  if (input.length === 0) return [];
-  const title = wordText('Put in', view);
-  if (view.detail !== 'crew') return [title, ...entryLines(input, INDENT), '', wordText('Figures', view)];
-  const told = input.map(({ label, text, table }) => `${label} ${table ? table.told.join('; ') : text}`);
-  return wrapped(`${title}: ${told.join(', ')}`, INDENT, INDENT.repeat(2));
+/** What fits on the line of what was put in, and is understood there. */
+const isShort = ({ text, table }: Entry): boolean => !table && !text.includes(', ');
+
+/** What a crew is told: what was put in on one line as far as it is short, then the rest and the figures. */
+function crewLines({ input, figures }: Block, view: SheetView): string[] {
+  const short = input.filter(isShort).map(({ label, text }) => `${label} ${text}`);
+  return [
+    ...(short.length > 0
+      ? wrapped(`${wordText('Put in', view)}: ${short.join(', ')}`, INDENT, INDENT.repeat(2))
+      : []),
+    ...entryLines([...input.filter((entry) => !isShort(entry)), ...figures], INDENT),
+  ];
 }
 
-function blockLines({ title, input, figures, working, assumed }: Block, view: SheetView): string[] {
+/** What was put in, a line to a value, and the figures. */
+const fullLines = ({ input, figures }: Block, view: SheetView): string[] => [
+  ...(input.length > 0
+    ? [wordText('Put in', view), ...entryLines(input, INDENT), '', wordText('Figures', view)]
+    : []),
+  ...entryLines(figures, INDENT),
+];
+
+function blockLines(block: Block, view: SheetView): string[] {
+  const { title, working, assumed } = block;
   return [
     title,
-    ...givenLines(input, view),
-    ...entryLines(figures, INDENT),
+    ...(view.detail === 'crew' ? crewLines(block, view) : fullLines(block, view)),
     ...section('How it was figured', working.flatMap(stepLines), view),
     ...section(
       'Assumed',
@@ -109,6 +123,8 @@ export function worksheet(
   data: ResultParts<FigureSet>,
   view: SheetView & { readonly input?: unknown } = {},
 ): string {
+  mustBeResult(data, 'result');
+  mustBeView(view);
   const { input, ...rest } = view;
   const sheet = sheetOf(
     [{ name: '', results: [input === undefined ? data : { result: data, input }] }],
@@ -144,6 +160,7 @@ const underlined = (text: string, sign: string): string[] => {
  * ```
  */
 export function textSheet(title: string, parts: readonly Part[], view: SheetView = {}): string {
+  mustBeTitle(title);
   const sheet = sheetOf(parts, view);
   const body = sheet.parts.flatMap(({ name, blocks }) => [
     '',

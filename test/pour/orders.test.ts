@@ -235,3 +235,47 @@ describe('the allowance', () => {
     }
   });
 });
+
+describe('the line of a pump', () => {
+  const withLine = (
+    [v, a, increment, truckCapacity]: readonly [number, number, string, string],
+    line: { length: string; bore: string; hopper?: string; pushedOut?: boolean },
+  ) =>
+    concreteOrder({
+      volume: `${(v / 1000).toFixed(3)} yd3`,
+      allowance: `${(a / 10).toFixed(1)}%`,
+      increment,
+      truckCapacity,
+      pumpLine: line,
+    }).figures;
+  const lines = fc.tuple(n(10, 500), n(2, 6));
+
+  it('is ordered on top, as much as a cylinder of it holds, and never less than without a pump', () => {
+    fc.assert(
+      fc.property(cases, lines, (job, [feet, inches]) => {
+        const line = { length: `${feet} ft`, bore: `${inches} in` };
+        const { order: all, lineHolds, leftInPump } = withLine(job, line);
+        const held = (Math.PI / 4) * (inches / 12) ** 2 * feet;
+        return (
+          Math.abs((lineHolds?.toNumber('ft3') ?? 0) - held) < 1e-6 &&
+          leftInPump?.equals(lineHolds as typeof leftInPump) === true &&
+          !all.lessThan(order(job).order) &&
+          all.toNumber('yd3') + 1e-9 > order(job).withAllowance.toNumber('yd3') + held / 27
+        );
+      }),
+    );
+  });
+
+  it('takes more the longer and the wider it is, and nothing where it is pushed out and its hopper emptied', () => {
+    fc.assert(
+      fc.property(cases, lines, (job, [feet, inches]) => {
+        const line = { length: `${feet} ft`, bore: `${inches} in`, hopper: '0.1 yd3' };
+        const some = withLine(job, line).order;
+        const longer = withLine(job, { ...line, length: `${2 * feet} ft` }).order;
+        const wider = withLine(job, { ...line, bore: `${inches + 1} in` }).order;
+        const none = withLine(job, { ...line, hopper: '0 yd3', pushedOut: true }).order;
+        return !longer.lessThan(some) && !wider.lessThan(some) && none.equals(order(job).order);
+      }),
+    );
+  });
+});

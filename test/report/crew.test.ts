@@ -1,9 +1,10 @@
 /** What a crew carries: names that the catalog knows, few enough, and nothing of what the crew has to know lost. */
 import { describe, expect, it } from 'vitest';
 import { calculations } from '../../src/catalog/all';
-import { placingLimits, reckonJob } from '../../src/index';
+import { placingLimits, rebarLayout, reckonJob, slabVolume, stepLayout } from '../../src/index';
 import { CREW_VIEWS, carriedOf, type Shown } from '../../src/report/crew';
-import { jobHtml, textSheet } from '../../src/report/index';
+import { jobHtml, markdownSheet, textSheet } from '../../src/report/index';
+import { sheetOf } from '../../src/report/sheet';
 import { readVectors } from '../support/vectors';
 
 const byId = new Map(Object.values(calculations).map((one) => [one.id, one] as const));
@@ -54,6 +55,66 @@ describe('the view of a crew', () => {
       return Object.keys(figures as object).length > 0 ? [] : [at];
     });
     expect(bare).toEqual([]);
+  });
+
+  it('tells groups as people write them: semicolons stand between what has commas of its own', () => {
+    const texts = readVectors().flatMap(({ at, vector }) => {
+      const attempt = byId.get(vector.calculation)?.attempt(vector.input);
+      if (!attempt?.ok) return [];
+      const results = [{ input: vector.input, result: attempt.result }];
+      const [part] = sheetOf([{ name: '', results }], { detail: 'crew' }).parts;
+      return (part?.blocks ?? []).flatMap(({ input, figures }) =>
+        [...input, ...figures].flatMap(({ text, table }) =>
+          [text, ...(table?.rows.flat() ?? [])].map((told) => `${at}: ${told}`),
+        ),
+      );
+    });
+    expect(texts.length).toBeGreaterThan(5000);
+    expect(texts.filter((text) => text.includes('; ') && !text.includes(', '))).toEqual([]);
+  });
+
+  it('tells a curved point, a flight, bars of two ways and what lies where in text, Markdown and HTML', () => {
+    const curved = {
+      outline: {
+        shape: 'curved',
+        points: [
+          { x: '0 m', y: '0 m' },
+          { x: '6 m', y: '0 m', rise: '500 mm' },
+          { x: '6 m', y: '4 m' },
+          { x: '0 m', y: '4 m' },
+        ],
+      },
+      thickness: '100 mm',
+    } as const;
+    const wedge = {
+      outline: { shape: 'L', length: '6 m', width: '4 m', notchLength: '2 m', notchWidth: '1 m' },
+      thickness: { kind: 'taper', along: 'x', from: '100 mm', to: '150 mm' },
+    } as const;
+    const flight = { totalRise: '14 in' } as const;
+    const mat = { length: '8.5 m', width: '5.5 m', bar: '12 mm', spacing: '450 mm', cover: '75 mm' } as const;
+    const results = [
+      { input: curved, result: slabVolume(curved) },
+      { input: wedge, result: slabVolume(wedge) },
+      { input: flight, result: stepLayout(flight) },
+      { input: mat, result: rebarLayout(mat) },
+    ];
+    const parts = [{ name: 'Yard', results }];
+    const text = textSheet('Yard', parts, { detail: 'crew' });
+    const markdown = markdownSheet('Yard', parts, { detail: 'crew' });
+    for (const sheet of [text, markdown]) {
+      expect(sheet).toMatch(/\(6 m, 0 m, rise 500 mm\), \(6 m, 4 m\)/);
+      expect(sheet).toMatch(/L 6 m × 4 m, notch 2 m × 1 m/);
+      expect(sheet).toMatch(/thinnest\W+100 mm at \(0 m, 0 m\)/);
+      expect(sheet).toMatch(/riser form\W+6-3\/4 in/);
+      expect(sheet).toMatch(/bars the long way\W+bars the short way/);
+      expect(sheet).toMatch(/pieces per run\W+2\W+1\n|pieces per run \| 2 \| 1 \|/);
+    }
+    const elements = [{ name: 'walk', ...curved, slab: true, risers: flight, bars: mat }];
+    const html = jobHtml('Yard', reckonJob({ version: 1, elements } as never), 'crew');
+    expect(html).toContain('(6 m, 0 m, rise 500 mm), (6 m, 4 m)');
+    expect(html).toContain('<th scope="row"><bdi>riser form</bdi></th>');
+    expect(html).toContain('<th scope="col">bars the short way</th>');
+    expect(html).not.toMatch(/; (?:x|rise|riser) /);
   });
 
   it('shows of the weather what matters in it: in heat the most, in cold the least', () => {

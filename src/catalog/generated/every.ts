@@ -50,6 +50,7 @@ import { stepLayout } from '../../steps/step-layout';
 import { stepVolume } from '../../concrete/step-volume';
 import { straightedge } from '../../grade/straightedge';
 import { strengthGain } from '../../weather/strength-gain';
+import { thicknessCheck } from '../../concrete/thickness-check';
 import { truckPlan } from '../../pour/truck-plan';
 import { vaporRetarder } from '../../base/vapor-retarder';
 import { wallVolume } from '../../concrete/wall-volume';
@@ -62,6 +63,7 @@ export const every = [
   probedVolume,
   slabVolume,
   stepVolume,
+  thicknessCheck,
   wallVolume,
   stepLayout,
   baseTonnage,

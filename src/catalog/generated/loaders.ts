@@ -38,6 +38,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../concrete/step-volume').then((m) => m.stepVolume as unknown as AnyCalculation),
       import('./described/step-volume.json').then((m) => m.default as Description),
     ]),
+  'thickness-check': () =>
+    Promise.all([
+      import('../../concrete/thickness-check').then((m) => m.thicknessCheck as unknown as AnyCalculation),
+      import('./described/thickness-check.json').then((m) => m.default as Description),
+    ]),
   'wall-volume': () =>
     Promise.all([
       import('../../concrete/wall-volume').then((m) => m.wallVolume as unknown as AnyCalculation),

@@ -3,6 +3,7 @@ import type { Language } from '../../report/show';
 
 export const labelsGL: Language = {
   'How it was figured': 'Cómo se calculó',
+  hopper: 'tolva',
   'in this order': 'en este orden',
   gap: 'hueco',
   'gap at most': 'hueco máximo',
@@ -57,6 +58,8 @@ export const labelsGL: Language = {
   isolation: 'aislamiento',
   'isolation board': 'placa de aislamiento',
   'isolation-board': 'placa de aislamiento',
+  'joint strip': 'tira de junta',
+  'joint-strip': 'tira de junta',
   item: 'artículo',
   'its figures for lots and streets': 'sus cifras para estacionamientos y calles',
   'its table for streets': 'su tabla para calles',
@@ -103,6 +106,7 @@ export const labelsGL: Language = {
   'leave out': 'omitir',
   'leaves over': 'sale por',
   left: 'izquierda',
+  'left in pump': 'queda en la bomba',
   legs: 'patas',
   length: 'largo',
   'length bought': 'largo comprado',
@@ -118,6 +122,7 @@ export const labelsGL: Language = {
   lifts: 'capas',
   limit: 'límite',
   line: 'línea',
+  'line holds': 'cabe en la línea',
   'line-pump': 'bomba de línea',
   lines: 'líneas',
   'lines across': 'líneas a lo ancho',

@@ -3,6 +3,7 @@ import type { Language } from '../../report/show';
 
 export const labelsQR: Language = {
   'roll width': 'ancho del rollo',
+  roll: 'rollo',
   'roll length': 'largo del rollo',
   quantity: 'cantidad',
   radius: 'radio',

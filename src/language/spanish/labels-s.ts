@@ -51,6 +51,7 @@ export const labelsS: Language = {
   sill: 'alféizar',
   sills: 'alféizares',
   simpson: 'de Simpson',
+  size: 'medida',
   sizes: 'tamaños',
   slab: 'losa',
   'Slab volume': 'Volumen de losa',

@@ -87,6 +87,7 @@ const COSTS: Readonly<Record<string, number>> = {
   excavation: 3,
   'base-tonnage': 3,
   'square-check': 1,
+  'thickness-check': 1,
   slope: 3,
   'drainage-check': 8,
   'form-grades': 3,

@@ -169,6 +169,7 @@ const otherSystem: Relation = {
 const FREE_LISTS: Readonly<Record<string, readonly string[]>> = {
   'slab-volume': ['openings', 'beams'],
   'probed-volume': ['probes'],
+  'thickness-check': ['samples'],
   'footing-volume': ['footings'],
   'pier-volume': ['piers'],
   'wall-volume': ['walls'],
@@ -420,6 +421,7 @@ const WORSE: readonly (readonly [id: string, input: string, way: Way, figure: st
     ['base-tonnage', 'compactedDensity', 'more', 'mass', true],
     ['excavation', 'depth', 'more', 'bankVolume', true],
     ['excavation', 'swell', 'more', 'looseVolume', true],
+    ['thickness-check', 'specified', 'more', 'tooThin', true],
     ['concrete-order', 'volume', 'more', 'order', true],
     ['concrete-order', 'allowance', 'more', 'order', true],
     ['bag-count', 'volume', 'more', 'bags', true],
