@@ -7,7 +7,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { jointPlan, sitePlan } from '../src/drawing/index';
-import { type ItemPrice, type JobInput, jobBid, pricedPurchases, reckonJob } from '../src/index';
+import { bidOfJob, type ItemPrice, type JobInput, reckonJob } from '../src/index';
 import { ITEM_NAMES } from '../src/job/item-names';
 import { jobHtml, jobParts, purchaseRows, quoteHtml, textSheet } from '../src/report/index';
 
@@ -25,28 +25,40 @@ const PRICES: readonly ItemPrice[] = [
   { item: 'base', price: { amount: '31 USD', per: metric ? '1 tonne' : '1 ton' } },
   { item: 'haul-away', price: { amount: '22 USD', per: metric ? '1 m3' : '1 yd3' }, kind: 'fee' },
   { item: 'bar', price: { amount: '11.40 USD', per: '1 each' } },
+  { item: 'tie', price: { amount: '3 USD', per: '100 each' } },
+  { item: 'bar-support', price: { amount: '0.65 USD', per: '1 each' } },
   { item: 'mesh', price: { amount: '36 USD', per: '1 each' } },
   { item: 'board', price: { amount: '13 USD', per: '1 each' } },
+  { item: 'stake', price: { amount: '1.20 USD', per: '1 each' } },
+  { item: 'isolation-board', price: { amount: '9 USD', per: metric ? '3 m' : '10 ft' } },
+  { item: 'saw-cut', price: { amount: '12 USD', per: metric ? '3 m' : '10 ft' }, kind: 'subcontract' },
 ];
 
-/** The bid, and what no price was given for. */
-function bidOf() {
-  const { lines, unpriced } = pricedPurchases(job, PRICES);
-  const crew = [{ count: 4, wage: { amount: '34 USD', per: '1 h' } }] as const;
-  const bid = jobBid({
-    lines: [...lines, { kind: 'labor', name: 'Form, place and finish', hours: '26 h', crew }],
-    contingency: { share: '5%' },
-    profit: { markup: '20%' },
-  } as never);
-  return { bid, unpriced };
-}
+/** The job with its bid. */
+const bidOf = () =>
+  bidOfJob({
+    ...document,
+    prices: {
+      items: PRICES,
+      lines: [
+        {
+          kind: 'labor',
+          name: 'Form, place and finish',
+          hours: '26 h',
+          crew: [{ count: 4, wage: { amount: '34 USD', per: '1 h' } }],
+        },
+      ],
+      contingency: { share: '5%' },
+      profit: { markup: '20%' },
+    },
+  } as JobInput);
 
 function printPages(into: string): void {
   mkdirSync(into, { recursive: true });
   const joints = job.parts.find(({ part }) => part === 'joints');
   const pictures = [
     ...(joints ? [{ title: 'Joints of the delivery slab', svg: jointPlan(joints.input as never) }] : []),
-    { title: 'The yard', svg: sitePlan(job, { width: 660 }) },
+    { title: 'The yard', svg: sitePlan(job, { width: 660 }), phone: sitePlan(job, { width: 358 }) },
   ];
   for (const page of ['crew', 'yard', 'calculation'] as const) {
     writeFileSync(join(into, `${page}.html`), jobHtml(title, job, page, page === 'yard' ? {} : { pictures }));
@@ -64,6 +76,7 @@ else {
   const { bid, unpriced } = bidOf();
   const { cost, price } = bid.figures;
   console.log(`\nBid: ${cost.format()} at cost, ${price.format()} to the customer`);
-  console.log(`Without a price: ${unpriced.map(({ item }) => ITEM_NAMES[item]).join(', ')}\n`);
+  const lacking = unpriced.map(({ item }) => ITEM_NAMES[item]).join(', ');
+  console.log(lacking === '' ? '' : `Without a price: ${lacking}\n`);
   console.log(textSheet(title, jobParts(job), { detail: 'crew', date: 'to be poured on a Tuesday in May' }));
 }

@@ -1,7 +1,8 @@
 /** Examples for the fields of forms: what the check vectors write there, in each system of units. */
 
 import type { Dimension } from '../../src/quantity/dimensions';
-import { isFaulty, readQuantity, unitShown } from '../../src/quantity/quantity';
+import { unitShown } from '../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../src/quantity/read-quantity';
 import type { JsonSchema } from '../../src/reckoning/fields';
 
 /** Examples of the field at a path: for a quantity a customary and a metric one. */

@@ -102,7 +102,7 @@ const middleOf = (opening: Opening, ring: readonly Corner[]): Corner =>
 
 /** The openings, checked to lie inside and apart, each measured. */
 function openingsOf({ outline: shape, openings = [], edge: thick }: Parsed, pad: Pad): MeasuredOpening[] {
-  if (!openings || openings.length === 0) return [];
+  if (openings.length === 0) return [];
   const { openings: rings } = ringsOf({ outline: shape, openings });
   if (thick) checkClearOfEdge(shape, thick, rings);
   return openings.map((opening, i) => {
@@ -142,10 +142,10 @@ function belowSlab(
   const E = input.edge && edgeVolume(input.outline, input.edge, pad);
   const G = input.beams && beamVolume(input.beams, pad);
   if (!E && !G) return { volume: slab };
-  const parts = { S: slab, ...(E ? { E } : {}), ...(G ? { G } : {}) };
+  const parts = { S: slab, ...(E && { E }), ...(G && { G }) };
   const volume = Object.values(parts).reduce((sum, part) => sum.plus(part));
   pad.step('volume in all', `V = ${Object.keys(parts).join(' + ')}`, parts, volume);
-  return { volume, ...(E ? { edgeVolume: E } : {}), ...(G ? { beamVolume: G } : {}) };
+  return { volume, ...(E && { edgeVolume: E }), ...(G && { beamVolume: G }) };
 }
 
 function tolerance(V: Quantity<'volume'>, A: Quantity<'area'>, t: Quantity<'length'> | undefined, pad: Pad) {
@@ -189,8 +189,8 @@ function reckon(input: Parsed, pad: Pad): SlabVolumeFigures {
   return {
     volume,
     area,
-    ...(perimeter ? { perimeter } : {}),
-    ...(closingError ? { closingError } : {}),
+    ...(perimeter && { perimeter }),
+    ...(closingError && { closingError }),
     ...thicknessFigures(over, pad),
     ...parts,
     ...tolerance(volume, area, input.baseTolerance, pad),

@@ -12,14 +12,8 @@ import type { Element } from '../job/document';
 import { move } from '../job/overlaps';
 import type { JobPart } from '../job/work';
 import { Decimal, ZERO } from '../quantity/decimal';
-import {
-  canonicalValue,
-  isFaulty,
-  isQuantity,
-  type Quantity,
-  quantityOf,
-  readQuantity,
-} from '../quantity/quantity';
+import { canonicalValue, isQuantity, type Quantity, quantityOf } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { System } from '../quantity/units';
 import type { PagePoint } from './room';
 

@@ -13,14 +13,13 @@ import { constant, ratio } from '../quantity/make';
 import { readMoney } from '../quantity/money';
 import {
   canonicalValue,
-  isFaulty,
   isQuantity,
   newQuantity,
   type Quantity,
   type QuantityInput,
-  readQuantity,
   unitShown,
 } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import { type Unit, unitsNamed } from '../quantity/units';
 import { pathText, refuse } from '../reckoning/calculation';
 import * as inputFaults from '../reckoning/faults';

@@ -10,7 +10,8 @@ import { repeatedName, unknownName } from '../grade/faults';
 import type { JointLayoutFigures } from '../joints/layout-figures';
 import type { TruckPlanFigures } from '../pour/truck-figures';
 import { greaterOf, lesserOf } from '../quantity/greater';
-import { isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import { refuse } from '../reckoning/calculation';
 import type { FigureSet, Result } from '../reckoning/result';
 import type { EvaporationRateFigures } from '../weather/drying-figures';
@@ -100,7 +101,7 @@ function thinnest({ elements }: Poured): Quantity<'length'> | undefined {
 }
 
 /** The trucks of one mix after those of another. */
-function trucksOf({ mixes }: Poured): Raw {
+export function trucksOf({ mixes }: Poured): Raw {
   const plans = mixes.flatMap(({ trucks }) => (trucks ? [trucks.result.figures as TruckPlanFigures] : []));
   const [first, ...rest] = plans;
   if (!first || plans.length < mixes.length) return {};

@@ -5,7 +5,8 @@
 import type { BaseTonnageFigures } from '../base/base-figures';
 import { constant, length } from '../quantity/make';
 import { paired } from '../quantity/paired';
-import { isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { Caution } from '../reckoning/result';
 import * as cautions from './takeoff-cautions';
 import type { WorkedElement, WorkedPart } from './work';

@@ -88,6 +88,7 @@ export type { Purchase, PurchaseShare } from './purchases';
 export type {
   JobDayFigures,
   JobElementFigures,
+  JobFormsOffFigures,
   JobMissingFigures,
   JobMixFigures,
   JobOverlapFigures,

@@ -21,6 +21,7 @@ export const ITEM_NAMES: Readonly<Record<TakeItem, string>> = {
   geotextile: 'geotextile',
   'haul-away': 'earth to haul away',
   'isolation-board': 'isolation board',
+  'joint-strip': 'joint strip',
   liquid: 'liquid',
   mesh: 'mesh',
   nail: 'nail',

@@ -26,6 +26,7 @@ export const ITEM_PARTS: Readonly<Record<TakeItem, readonly ItemPart[]>> = {
   geotextile: ['base'],
   'haul-away': ['excavation'],
   'isolation-board': ['joints'],
+  'joint-strip': ['joints'],
   liquid: ['finish'],
   mesh: ['mesh'],
   nail: ['forms'],

@@ -16,10 +16,12 @@ import { CLOSED_FORM } from '../reckoning/source';
 import type { ReckonOptions } from '../reckoning/system';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
+import { BEALL_TIMES } from '../weather/sources';
 import { checkDays, concreteOfDay, type Poured, pouredOn, workDay } from './days';
 import { digCautions } from './dig';
 import { type Element, type Job, type JobInput, jobDoor, partsIn } from './document';
 import { flightCautions } from './flight';
+import { formsOff } from './forms-off';
 import { assumptionsOf, cautionsOf } from './gather';
 import { gravelKept } from './gravel';
 import {
@@ -36,6 +38,7 @@ import * as cautions from './takeoff-cautions';
 import type {
   JobDayFigures,
   JobElementFigures,
+  JobFormsOffFigures,
   JobMissingFigures,
   JobMixFigures,
   JobOverlapFigures,
@@ -76,6 +79,7 @@ interface Worked {
   readonly mixes: readonly MixConcrete[];
   readonly purchases: readonly Purchase[];
   readonly days: readonly Poured[];
+  readonly formsOff: readonly JobFormsOffFigures[];
   readonly parts: readonly WorkedPart[];
   readonly bench: Bench;
 }
@@ -125,6 +129,7 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
     mixes,
     purchases: [...mixes.map(concretePurchase), ...bought.lines],
     days,
+    formsOff: formsOff(elements, days, ofDays),
     parts: [...elements.flatMap(({ parts }) => parts), ...bought.parts, ...ofMixes, ...ofDays],
     bench,
   };
@@ -224,6 +229,7 @@ function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
     elements: elementFigures(worked),
     mixes,
     ...(worked.days.length > 0 ? { days: dayFigures(worked) } : {}),
+    ...(worked.formsOff.length > 0 ? { formsOff: worked.formsOff } : {}),
     purchases: worked.purchases,
     overlaps: overlapFigures(worked),
     missing,
@@ -255,7 +261,7 @@ const takeoffOn = (
     id: 'job-takeoff',
     title: 'Job take-off',
     version: 1,
-    sources: [CLOSED_FORM],
+    sources: [CLOSED_FORM, BEALL_TIMES],
     limits: [NEAR_CORNERS],
     asTyped: withoutMoney,
     input: jobDoor,

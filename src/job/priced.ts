@@ -5,7 +5,8 @@
  * line says for which elements it is.
  */
 import type { Dimension } from '../quantity/dimensions';
-import { isFaulty, isQuantity, type Quantity, readQuantity } from '../quantity/quantity';
+import { isQuantity, type Quantity } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import { readInput, refuse } from '../reckoning/calculation';
 import { parse } from '../reckoning/fields';
 import { plainCopy } from '../reckoning/plain';

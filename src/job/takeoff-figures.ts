@@ -1,4 +1,5 @@
 /** What a take-off comes to. */
+import type { ClockTime } from '../pour/saw-clock';
 import type { Quantity } from '../quantity/quantity';
 import type { Purchase } from './purchases';
 
@@ -64,6 +65,18 @@ export interface JobDayFigures {
   readonly concrete?: Quantity<'volume'>;
 }
 
+/** When the forms of an element may come off; forms that carry wait for the engineer. */
+export interface JobFormsOffFigures {
+  /** The element. */
+  readonly element: string;
+  /** The day that it is poured on; left out where it stands in none. */
+  readonly day?: string;
+  /** At the earliest so long after it is placed. */
+  readonly after: Quantity<'time'>;
+  /** By the clock; left out where the end of placing is not known. */
+  readonly at?: ClockTime;
+}
+
 /** Figures of `jobTakeoff`. */
 export interface JobTakeoffFigures {
   /** Concrete in place, in all; left out where there is none. */
@@ -74,6 +87,8 @@ export interface JobTakeoffFigures {
   readonly mixes: readonly JobMixFigures[];
   /** The days on which it is poured; left out where none is told. */
   readonly days?: readonly JobDayFigures[];
+  /** When forms come off; left out where no element has any. */
+  readonly formsOff?: readonly JobFormsOffFigures[];
   /** What to buy, by kind. */
   readonly purchases: readonly Purchase[];
   /** Elements that lie over each other. */

@@ -30,6 +30,7 @@ import { choice, fields, list, maybe, quantity, whole, wholeNumber } from '../re
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
+import type { TakeNote } from '../reckoning/takes';
 import * as cautions from './cautions';
 import { assumeLeastDepth, JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { isolationLengths } from './layout/isolation';
@@ -204,6 +205,13 @@ function reckon(input: LayoutParsed, pad: Pad, rings?: RingsOf): JointLayoutFigu
   };
 }
 
+/** What control joints take by how they are made: cuts of a saw, strips that stay in, or a groover alone. */
+function jointTakes(method: JointMethod | undefined, depth: Quantity<'length'>): TakeNote[] {
+  if (method === 'hand-groover') return [];
+  const item = method === 'preformed-strip' ? 'joint-strip' : 'saw-cut';
+  return [{ item, from: 'contraction', of: { depth } }];
+}
+
 /** The calculation, with a way to come by the rings of the slab. */
 const layoutWith = (rings?: RingsOf): Calculation<JointLayoutInput, JointLayoutFigures> =>
   define({
@@ -260,8 +268,8 @@ const layoutWith = (rings?: RingsOf): Calculation<JointLayoutInput, JointLayoutF
         dowelSpacing: maybe(quantity('length', 'dowelSpacing', 'positive', BAR_SPACING)),
       }),
     reckon: (input, pad) => reckon(input, pad, rings),
-    takes: ({ isolationBoard, backerRod, depth }, { thickness }) => [
-      { item: 'saw-cut', from: 'contraction', of: { depth } },
+    takes: ({ isolationBoard, backerRod, depth }, { thickness, method }) => [
+      ...jointTakes(method, depth),
       {
         item: 'isolation-board',
         from: 'isolationBoard.length',

@@ -8,15 +8,14 @@ import type { Dimension } from '../quantity/dimensions';
 import * as sharedFaults from '../quantity/faults';
 import { readMoney } from '../quantity/money';
 import {
-  isFaulty,
   isQuantity,
   numberShown,
   type Quantity,
   type QuantityData,
   type QuantityPair,
-  readQuantity,
   unitShown,
 } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import { unitOf } from '../quantity/units';
 import { pathText, refuse } from '../reckoning/calculation';
 import { plainCopy } from '../reckoning/plain';

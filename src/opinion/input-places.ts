@@ -5,7 +5,8 @@
 import type { Dimension } from '../quantity/dimensions';
 import { isDimension } from '../quantity/dimensions';
 import { readMoney } from '../quantity/money';
-import { isFaulty, type Quantity, readQuantity } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { Calculation } from '../reckoning/calculation';
 import { pathText } from '../reckoning/calculation';
 import type { JsonSchema } from '../reckoning/fields';

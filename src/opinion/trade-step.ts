@@ -6,7 +6,8 @@
 import type { Dimension } from '../quantity/dimensions';
 import { inSystem } from '../quantity/like-unit';
 import { money } from '../quantity/money';
-import { isFaulty, type Quantity, readQuantity, unitShown } from '../quantity/quantity';
+import { type Quantity, unitShown } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { System } from '../quantity/units';
 import { siOf } from './scale';
 

@@ -2,14 +2,8 @@
 import type { Decimal } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
 import { readMoney } from '../quantity/money';
-import {
-  canonicalValue,
-  isFaulty,
-  newQuantity,
-  type Quantity,
-  readQuantity,
-  unitShown,
-} from '../quantity/quantity';
+import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { Unit } from '../quantity/units';
 import { refuse } from '../reckoning/calculation';
 import type { FigureSet } from '../reckoning/parts';

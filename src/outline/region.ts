@@ -150,18 +150,15 @@ function circleOf(diameter: Length, known: Circles): Corner[] {
   return ring;
 }
 
-function openingRing(opening: Opening, path: string, circles: Circles): Corner[] {
-  switch (opening.shape) {
-    case 'rectangle':
-      return moved(ringOf(opening), opening.at);
-    case 'circle':
-      return moved(circleOf(opening.diameter, circles), opening.at);
-    case 'regular':
-      return moved(regularRing(opening.sides, opening.side, opening.turned), opening.at);
-    case 'polygon':
-      return ringOf(opening, path);
-  }
+function ringAround(opening: Exclude<Opening, { shape: 'polygon' }>, circles: Circles): Corner[] {
+  if (opening.shape === 'circle') return circleOf(opening.diameter, circles);
+  return opening.shape === 'regular'
+    ? regularRing(opening.sides, opening.side, opening.turned)
+    : ringOf(opening);
 }
+
+const openingRing = (opening: Opening, path: string, circles: Circles): Corner[] =>
+  opening.shape === 'polygon' ? ringOf(opening, path) : moved(ringAround(opening, circles), opening.at);
 
 const within = (inner: readonly Corner[], outer: readonly Corner[]): boolean =>
   insideRing(inner[0] as Corner, outer) && !ringsMeet(inner, outer);

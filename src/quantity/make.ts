@@ -1,7 +1,8 @@
 /** The functions that make quantities, one for each dimension. */
 import type { Dimension } from './dimensions';
 import { fail } from './input-error';
-import { isFaulty, type Quantity, type QuantityInput, readQuantity } from './quantity';
+import type { Quantity, QuantityInput } from './quantity';
+import { isFaulty, readQuantity } from './read-quantity';
 
 /** A constant made when first asked for, so that importing the library costs nothing. */
 /* @__NO_SIDE_EFFECTS__ */

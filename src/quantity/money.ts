@@ -8,14 +8,8 @@ import * as faults from './faults';
 import { type Fault, fail } from './input-error';
 import { HIDDEN, TEXT_LIMIT, tidy } from './parse';
 import { plainNumber } from './plain-number';
-import {
-  isFaulty,
-  isQuantity,
-  newQuantity,
-  type Quantity,
-  type QuantityData,
-  type QuantityInput,
-} from './quantity';
+import { isQuantity, newQuantity, type Quantity, type QuantityData, type QuantityInput } from './quantity';
+import { isFaulty } from './read-quantity';
 import { hiddenSign } from './text-faults';
 import { currencyUnit } from './units';
 

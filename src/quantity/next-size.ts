@@ -1,6 +1,7 @@
 /** Sizes that one can buy: the next that is large enough. */
 import { constant } from './make';
-import { isFaulty, type Quantity, readQuantity } from './quantity';
+import type { Quantity } from './quantity';
+import { isFaulty, readQuantity } from './read-quantity';
 import type { System } from './units';
 
 /** Sizes of one thing as each unit system sells them, the smallest first, each list in one unit. */

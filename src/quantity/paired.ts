@@ -9,7 +9,8 @@
 import type { Dimension } from './dimensions';
 import { greaterOf, lesserOf } from './greater';
 import { inSystem } from './like-unit';
-import { isFaulty, type Quantity, readQuantity, systemOfQuantity } from './quantity';
+import { type Quantity, systemOfQuantity } from './quantity';
+import { isFaulty, readQuantity } from './read-quantity';
 import type { System } from './units';
 
 const SYSTEMS: readonly System[] = ['customary', 'metric'];

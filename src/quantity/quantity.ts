@@ -3,26 +3,34 @@
  *
  * Dimensions are checked when compiling, by the type parameter, and when running, by `dimension`.
  */
-import { ceilWhole, compareSteady, Decimal, floorWhole, ZERO } from './decimal';
+import {
+  type Amount,
+  amount,
+  compared,
+  difference,
+  opposite,
+  product,
+  quotient,
+  stepped,
+  sum,
+} from './arithmetic';
+import { ceilWhole, Decimal, floorWhole, ZERO } from './decimal';
 import {
   type Dimension,
   type Divisor,
   isDimension,
-  isScalar,
   type Multiplier,
   type Product,
-  productRule,
   type Quotient,
-  quotientRule,
 } from './dimensions';
 import { exactText, exactUnit } from './exact';
 import * as faults from './faults';
 import { type FormatOptions, inUnit, numberForShow, show, withUnit } from './format';
-import { type Fault, fail } from './input-error';
-import { readPair, readText } from './parse';
+import { fail } from './input-error';
 import { partsOfText, type QuantityPart } from './parts';
+import { readData } from './read-data';
 import { isFault } from './reading';
-import { currencyUnit, type System, type Unit, type UnitId, unitOf, usualUnit } from './units';
+import { currencyUnit, idOf, type System, type Unit, type UnitId, unitOf, usualUnit } from './units';
 
 /**
  * A quantity as plain data, as JSON, `structuredClone` and databases keep it. It is exact, is accepted wherever a
@@ -51,9 +59,7 @@ export interface QuantityPair {
 export type QuantityInput<D extends Dimension> = string | QuantityPair | QuantityData<D> | Quantity<D>;
 
 /** What a quantity is inside, out of the way of those who copy, compare or list its members. */
-interface Inner {
-  readonly value: Decimal;
-  readonly unit: Unit;
+interface Inner extends Amount {
   /** The number in that unit as it was written. */
   readonly written: Decimal | undefined;
   /** The unit of the exact text. */
@@ -81,11 +87,6 @@ const VALUE: PropertyDescriptor & ThisType<Quantity> = {
 
 /** A power of ten below which an amount is what rounding left over, whatever its unit: it is zero. */
 const STRAY = -40;
-
-/** Feet that were reckoned rather than written are shown in feet and inches: 29 ft 2 in, not 29.167 ft. */
-const computed = (unit: Unit): Unit => (unit.id === 'ft' ? usualUnit('length', 'customary') : unit);
-
-const systemOf = (unit: Unit, other: Unit): System => unit.system ?? other.system ?? 'customary';
 
 /**
  * An exact amount of one dimension.
@@ -118,7 +119,15 @@ export class Quantity<D extends Dimension = Dimension> {
     const amount = stray ? ZERO : value;
     const written = stray ? undefined : number;
     const unit = exactUnit(amount, shown, written !== undefined);
-    HIDDEN.value = { value: amount, unit: shown, written, exact: unit, text: undefined, number: undefined };
+    HIDDEN.value = {
+      dimension,
+      value: amount,
+      unit: shown,
+      written,
+      exact: unit,
+      text: undefined,
+      number: undefined,
+    };
     Object.defineProperty(this, INNER, HIDDEN);
     Object.defineProperty(this, 'value', VALUE);
     this.unit = unit.id as UnitId<D>;
@@ -139,8 +148,7 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch`, `currency-mismatch`
    */
   plus(other: Quantity<D>): Quantity<D> {
-    const [a, b] = alike(this, other, 'add');
-    return newQuantity(this.dimension, a.value.plus(b.value), computed(a.unit));
+    return quantityOfAmount(sum(innerOf(this), taken(other))) as Quantity<D>;
   }
 
   /**
@@ -151,8 +159,7 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch`, `currency-mismatch`
    */
   minus(other: Quantity<D>): Quantity<D> {
-    const [a, b] = alike(this, other, 'subtract');
-    return newQuantity(this.dimension, a.value.minus(b.value), computed(a.unit));
+    return quantityOfAmount(difference(innerOf(this), taken(other))) as Quantity<D>;
   }
 
   /**
@@ -162,7 +169,7 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch` when the product has no meaning here
    */
   times<E extends Multiplier<D>>(other: Quantity<E>): Quantity<Product<D, E>> {
-    return product(this, taken(other)) as Quantity<Product<D, E>>;
+    return quantityOfAmount(product(innerOf(this), taken(other))) as Quantity<Product<D, E>>;
   }
 
   /**
@@ -173,20 +180,18 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch`, `divide-by-zero`, `currency-mismatch`
    */
   over<E extends Divisor<D>>(other: Quantity<E>): Quantity<Quotient<D, E>> {
-    return quotient(this, taken(other)) as Quantity<Quotient<D, E>>;
+    return quantityOfAmount(quotient(innerOf(this), taken(other))) as Quantity<Quotient<D, E>>;
   }
 
   /** The opposite sign. */
   negated(): Quantity<D> {
-    noPoint(this, 'negate');
-    const { value, unit } = innerOf(this);
-    return newQuantity(this.dimension, value.neg(), unit);
+    return quantityOfAmount(opposite(innerOf(this))) as Quantity<D>;
   }
 
   /** Without its sign. */
   abs(): Quantity<D> {
-    noPoint(this, 'negate');
-    return innerOf(this).value.isNegative() ? this.negated() : this;
+    const opposite = this.negated();
+    return innerOf(this).value.isNegative() ? opposite : this;
   }
 
   /**
@@ -203,7 +208,7 @@ export class Quantity<D extends Dimension = Dimension> {
    * ```
    */
   upTo(increment: Quantity<D>): Quantity<D> {
-    return stepped(this, increment, ceilWhole);
+    return quantityOfAmount(stepped(innerOf(this), taken(increment), ceilWhole)) as Quantity<D>;
   }
 
   /**
@@ -213,7 +218,7 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch`, `not-positive`
    */
   downTo(increment: Quantity<D>): Quantity<D> {
-    return stepped(this, increment, floorWhole);
+    return quantityOfAmount(stepped(innerOf(this), taken(increment), floorWhole)) as Quantity<D>;
   }
 
   /**
@@ -223,8 +228,7 @@ export class Quantity<D extends Dimension = Dimension> {
    * @throws {InputError} `dimension-mismatch`, `currency-mismatch`
    */
   compareTo(other: Quantity<D>): -1 | 0 | 1 {
-    const b = sameAs(this, other, 'compare');
-    return compareSteady(innerOf(this).value, b.value);
+    return compared(innerOf(this), taken(other));
   }
 
   /** True when less than the other. Throws as {@link Quantity.compareTo} does. */
@@ -239,10 +243,9 @@ export class Quantity<D extends Dimension = Dimension> {
 
   /** True when dimension and amount are the same, to the last digit kept; the unit shown may differ. */
   equals(other: Quantity): boolean {
-    const b = quantityFrom(other);
-    if (!b || this.dimension !== b.dimension) return false;
-    const [mine, theirs] = [innerOf(this), innerOf(b)];
-    return mine.value.equals(theirs.value) && (this.dimension !== 'money' || mine.unit === theirs.unit);
+    const [a, b] = [innerOf(this), amountFrom(other)];
+    if (!b || a.dimension !== b.dimension) return false;
+    return a.value.equals(b.value) && (a.dimension !== 'money' || a.unit === b.unit);
   }
 
   /** -1, 0 or 1. */
@@ -335,6 +338,9 @@ export const newQuantity: <D extends Dimension>(
   number?: Decimal,
 ) => Quantity<D> = Quantity['of'];
 
+const quantityOfAmount = ({ dimension, value, unit }: Amount): Quantity =>
+  newQuantity(dimension, value, unit);
+
 /** True for a quantity made by this copy of the library. */
 export function isQuantity(x: unknown): x is Quantity {
   try {
@@ -363,17 +369,16 @@ export function numberShown(q: Quantity): Decimal {
   return inner.number;
 }
 
-/** A quantity of this copy, of another copy or of plain data that says what it measures. */
-function quantityFrom(x: unknown): Quantity | undefined {
-  if (isQuantity(x)) return x;
-  if (typeof x !== 'object' || x === null) return undefined;
+/** What a quantity of this copy, of another copy or plain data that says what it measures is made of. */
+function amountFrom(x: unknown): Amount | undefined {
+  if (isQuantity(x)) return innerOf(x);
   try {
-    const data = x as Partial<QuantityData>;
-    if (data.dimension === 'money') return moneyFrom(data);
-    const q = isDimension(data.dimension) ? readObject(x, data.dimension, 'it') : undefined;
-    return q && !isFaulty(q) ? q : undefined;
+    const { dimension, value = '', unit = '' } = x as Partial<QuantityData>;
+    if (dimension === 'money') return moneyFrom(value, unit);
+    const read = isDimension(dimension) && readData(x as object, dimension, 'it');
+    return read && !isFault(read) ? innerOf(newQuantity(dimension, read.value, read.unit)) : undefined;
   } catch {
-    // A getter may be a trap.
+    // No object, or a getter that is a trap.
     return undefined;
   }
 }
@@ -381,83 +386,12 @@ function quantityFrom(x: unknown): Quantity | undefined {
 const AMOUNT = /^-?\d{1,60}(?:\.\d{1,60})?$/;
 
 /** Money of another copy: whether there is such a currency was settled there. */
-const moneyFrom = ({ value = '', unit = '' }: Partial<QuantityData>): Quantity | undefined =>
+const moneyFrom = (value: string, unit: string): Amount | undefined =>
   AMOUNT.test(value) && /^[A-Z]{3}$/.test(unit)
-    ? newQuantity('money', new Decimal(value), currencyUnit(unit))
+    ? amount('money', new Decimal(value), currencyUnit(unit))
     : undefined;
 
-const taken = (x: unknown): Quantity => quantityFrom(x) ?? fail(faults.bareArithmetic());
-
-/** A temperature is a point on a scale: it has no sum, difference or opposite here. */
-function noPoint(q: Quantity, verb: string): void {
-  if (q.dimension === 'temperature') fail(faults.mismatch(verb, 'temperature', 'temperature'));
-}
-
-/** The other, which must be of the same dimension and currency. */
-function sameAs(q: Quantity, other: Quantity, verb: string): Inner {
-  const read = taken(other);
-  if (read.dimension !== q.dimension) fail(faults.mismatch(verb, q.dimension, read.dimension));
-  const [a, b] = [innerOf(q), innerOf(read)];
-  if (q.dimension === 'money' && a.unit !== b.unit) fail(faults.currencyMismatch(a.unit.id, b.unit.id));
-  return b;
-}
-
-function alike(q: Quantity, other: Quantity, verb: string): [Inner, Inner] {
-  const b = sameAs(q, other, verb);
-  noPoint(q, verb);
-  return [innerOf(q), b];
-}
-
-function product(q: Quantity, other: Quantity): Quantity {
-  const [a, b] = [innerOf(q), innerOf(other)];
-  const rule = productRule(q.dimension, other.dimension);
-  const plainProduct = a.value.times(b.value);
-  if (rule) {
-    const value = rule.factor ? plainProduct.div(rule.factor) : plainProduct;
-    return derived(rule.dimension, value, a, b);
-  }
-  if (isScalar(other.dimension) && q.dimension !== 'temperature' && q.dimension !== 'ratio') {
-    return newQuantity(q.dimension, plainProduct, computed(a.unit));
-  }
-  if (isScalar(q.dimension) && other.dimension !== 'temperature') {
-    return newQuantity(other.dimension, plainProduct, computed(b.unit));
-  }
-  return fail(faults.mismatch('multiply', q.dimension, other.dimension));
-}
-
-function quotient(q: Quantity, other: Quantity): Quantity {
-  const [a, b] = [innerOf(q), innerOf(other)];
-  if (q.dimension === 'temperature') return fail(faults.mismatch('divide', q.dimension, other.dimension));
-  if (b.value.isZero()) return fail(faults.divideByZero());
-  if (q.dimension === other.dimension) {
-    sameAs(q, other, 'divide');
-    return newQuantity('ratio', a.value.div(b.value), unitOf('ratio', ':1') as Unit);
-  }
-  if (isScalar(other.dimension)) return newQuantity(q.dimension, a.value.div(b.value), a.unit);
-  const rule = quotientRule(q.dimension, other.dimension);
-  if (!rule) return fail(faults.mismatch('divide', q.dimension, other.dimension));
-  const value = (rule.factor ? a.value.times(rule.factor) : a.value).div(b.value);
-  return derived(rule.dimension, value, a, b);
-}
-
-function derived(dimension: Dimension, value: Decimal, a: Inner, b: Inner): Quantity {
-  const d = dimension as Exclude<Dimension, 'money'>;
-  return newQuantity(d, value, usualUnit(d, systemOf(a.unit, b.unit)));
-}
-
-function stepped<D extends Dimension>(
-  q: Quantity<D>,
-  increment: Quantity<D>,
-  whole: (n: Decimal) => Decimal,
-): Quantity<D> {
-  const b = sameAs(q, increment, 'round');
-  if (b.value.isZero() || b.value.isNegative()) fail(faults.notPositive('the increment'));
-  const a = innerOf(q);
-  return newQuantity(q.dimension, whole(a.value.div(b.value)).times(b.value), a.unit);
-}
-
-/** The id of a unit as it was given: what is no text may be a trap when made into one. */
-const idOf = (given: unknown): string => (typeof given === 'string' ? given : 'no text');
+const taken = (x: unknown): Amount => amountFrom(x) ?? fail(faults.bareArithmetic());
 
 function unitNamed(q: Quantity, given: unknown): Unit {
   const id = idOf(given);
@@ -465,60 +399,6 @@ function unitNamed(q: Quantity, given: unknown): Unit {
   if (id === unit.id) return unit;
   if (q.dimension === 'money') return fail(faults.currencyMismatch(unit.id, id));
   return unitOf(q.dimension, id) ?? fail(faults.unknownUnit('the unit', id, q.dimension));
-}
-
-/** Read any accepted input but money as a quantity, or say what is wrong with it. */
-export function readQuantity<D extends Dimension>(input: unknown, d: D, what: string): Quantity<D> | Fault {
-  if (isQuantity(input)) {
-    return input.dimension === d ? (input as Quantity<D>) : faults.wrongDimension(what, input.dimension, d);
-  }
-  if (typeof input === 'string') return made(readText(input, d, what), d);
-  if (typeof input === 'number' || typeof input === 'bigint')
-    return faults.missingUnit(what, d, typed(input));
-  if (input === undefined || input === null) return faults.missing(what, faults.examplesOf(d, what));
-  if (typeof input !== 'object') return faults.notAQuantity(what, d);
-  return readObject(input, d, what);
-}
-
-/** A number as it was typed, where it is short enough to be told. */
-function typed(number: number | bigint): string | undefined {
-  const text = String(number);
-  return PLAIN_NUMBER.test(text) ? text : undefined;
-}
-
-const PLAIN_NUMBER = /^-?\d{1,9}(?:\.\d{1,6})?$/;
-
-const DATA_KEYS: readonly string[] = ['value', 'unit', 'dimension', 'shownIn'];
-
-/** Plain data is exact; what it says of its dimension and of the unit to show it in must hold. */
-function readObject<D extends Dimension>(input: object, d: D, what: string): Quantity<D> | Fault {
-  try {
-    const { value, unit, dimension, shownIn } = input as Partial<QuantityData>;
-    const extra = Object.keys(input).find((k) => !DATA_KEYS.includes(k));
-    if (extra !== undefined) return faults.unknownKey(extra, ['value', 'unit']);
-    if (dimension !== undefined && dimension !== d) return otherDimension(dimension, d, what);
-    return inShownUnit(made(readPair(value, unit, d, what), d), shownIn, what);
-  } catch {
-    return faults.notAQuantity(what, d);
-  }
-}
-
-const otherDimension = (said: unknown, d: Dimension, what: string): Fault =>
-  isDimension(said) ? faults.wrongDimension(what, said, d) : faults.notAQuantity(what, d);
-
-function inShownUnit<D extends Dimension>(
-  read: Quantity<D> | Fault,
-  shownIn: unknown,
-  what: string,
-): Quantity<D> | Fault {
-  if (isFaulty(read) || shownIn === undefined) return read;
-  const unit = unitOf(read.dimension, idOf(shownIn));
-  if (!unit) return faults.unknownUnit(what, idOf(shownIn), read.dimension);
-  return newQuantity(read.dimension, canonicalValue(read), unit);
-}
-
-function made<D extends Dimension>(reading: ReturnType<typeof readText>, d: D): Quantity<D> | Fault {
-  return isFault(reading) ? reading : newQuantity(d, reading.value, reading.unit, reading.number);
 }
 
 /** A quantity from a canonical value, shown as usual for the system. */
@@ -533,9 +413,4 @@ export function quantityOf<D extends Exclude<Dimension, 'money'>>(
 /** The family of units that a quantity was given in. */
 export function systemOfQuantity(q: Quantity): System {
   return unitShown(q).system ?? 'customary';
-}
-
-/** True for a code and a sentence in place of a quantity. */
-export function isFaulty(q: Quantity | Fault): q is Fault {
-  return !isQuantity(q);
 }

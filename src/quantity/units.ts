@@ -344,3 +344,6 @@ export function currencyUnit(code: string): Unit {
   }
   return unit;
 }
+
+/** The id of a unit as it was given: what is no text may be a trap when made into one. */
+export const idOf = (given: unknown): string => (typeof given === 'string' ? given : 'no text');

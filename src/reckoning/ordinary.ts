@@ -8,15 +8,8 @@
  */
 import { Decimal } from '../quantity/decimal';
 import { canonical } from '../quantity/parse';
-import {
-  canonicalValue,
-  isFaulty,
-  newQuantity,
-  numberShown,
-  type Quantity,
-  readQuantity,
-  unitShown,
-} from '../quantity/quantity';
+import { canonicalValue, newQuantity, numberShown, type Quantity, unitShown } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import { type System, type Unit, unitOf, unitsIn } from '../quantity/units';
 import type { Caution } from './parts';
 import type { Source } from './source';
@@ -41,7 +34,7 @@ export interface Ordinary {
 /** A range that the trade knows. */
 export const range = (of: string, least: Bound | undefined, most: Bound): Ordinary => ({
   of,
-  ...(least ? { least } : {}),
+  ...(least && { least }),
   most,
   source: sources.COMMON_PRACTICE,
 });

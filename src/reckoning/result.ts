@@ -19,19 +19,4 @@ function frozen<T>(value: T): T {
 
 /** Freeze the parts into a result, all of them in the units of its family. */
 export const makeResult = <F extends FigureSet>(parts: ResultParts<F>): Result<F> =>
-  frozen({ ...parts, ...settledParts(parts) });
-
-const settledParts = <F extends FigureSet>({
-  system,
-  figures,
-  working,
-  assumed,
-  cautions,
-  takes,
-}: ResultParts<F>): Pick<ResultParts<F>, 'figures' | 'working' | 'assumed' | 'cautions' | 'takes'> => ({
-  figures: settled(figures, system),
-  working: settled(working, system),
-  assumed: settled(assumed, system),
-  cautions: settled(cautions, system),
-  takes: settled(takes, system),
-});
+  frozen({ ...settled(parts, parts.system) });

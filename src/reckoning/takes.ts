@@ -27,6 +27,7 @@ export type TakeItem =
   | 'geotextile'
   | 'haul-away'
   | 'isolation-board'
+  | 'joint-strip'
   | 'liquid'
   | 'mesh'
   | 'nail'

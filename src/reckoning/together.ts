@@ -60,7 +60,7 @@ export const needs = (name: string, ...others: readonly string[]): JsonSchema =>
 export const where = (rule: JsonSchema, then: JsonSchema, otherwise?: JsonSchema): JsonSchema => ({
   if: rule,
   then,
-  ...(otherwise ? { else: otherwise } : {}),
+  ...(otherwise && { else: otherwise }),
 });
 
 /** All of these rules. */

@@ -10,6 +10,7 @@ import type { System, UnitId } from '../quantity/units';
 import type { BarCuttingFigures } from '../steel/cutting-figures';
 import type { RebarListFigures } from '../steel/rebar-types';
 import { csvText } from './csv';
+import { mustBeView, mustHave } from './must-be';
 
 /** Text, or a quantity with the unit that a column is in. */
 type Cell = string | Quantity;
@@ -106,7 +107,7 @@ const cutTable = ({ plan }: BarCuttingFigures, { length }: Units): Table => ({
  * The bar list as a Markdown table.
  *
  * @param figures - figures of `rebarLayout`
- * @throws {InputError} `unknown-unit`
+ * @throws {InputError} `unknown-unit`; `not-a-result` for what are no such figures
  * @example
  * ```ts
  * import { rebarLayout } from 'flatwork-reckoner';
@@ -120,6 +121,8 @@ const cutTable = ({ plan }: BarCuttingFigures, { length }: Units): Table => ({
  * ```
  */
 export function barScheduleMarkdown(figures: RebarListFigures, units: ScheduleUnits = {}): string {
+  mustHave(figures, 'bars', 'rebarLayout');
+  mustBeView(units);
   return markdownOf(barTable(figures, unitsFor(MARKDOWN, figures.bars[0]?.length, units)));
 }
 
@@ -127,7 +130,7 @@ export function barScheduleMarkdown(figures: RebarListFigures, units: ScheduleUn
  * The bar list as CSV (RFC 4180), with plain numbers.
  *
  * @param figures - figures of `rebarLayout`
- * @throws {InputError} `unknown-unit`
+ * @throws {InputError} `unknown-unit`; `not-a-result` for what are no such figures
  * @example
  * ```ts
  * import { rebarLayout } from 'flatwork-reckoner';
@@ -141,6 +144,8 @@ export function barScheduleMarkdown(figures: RebarListFigures, units: ScheduleUn
  * ```
  */
 export function barScheduleCsv(figures: RebarListFigures, units: ScheduleUnits = {}): string {
+  mustHave(figures, 'bars', 'rebarLayout');
+  mustBeView(units);
   return csvOf(barTable(figures, unitsFor(CSV, figures.bars[0]?.length, units)));
 }
 
@@ -148,7 +153,7 @@ export function barScheduleCsv(figures: RebarListFigures, units: ScheduleUnits =
  * The bars to buy, size by size, as a Markdown table.
  *
  * @param figures - figures of `rebarLayout`
- * @throws {InputError} `unknown-unit`
+ * @throws {InputError} `unknown-unit`; `not-a-result` for what are no such figures
  * @example
  * ```ts
  * import { rebarLayout } from 'flatwork-reckoner';
@@ -159,6 +164,8 @@ export function barScheduleCsv(figures: RebarListFigures, units: ScheduleUnits =
  * ```
  */
 export function barOrderMarkdown(figures: RebarListFigures, units: ScheduleUnits = {}): string {
+  mustHave(figures, 'sizes', 'rebarLayout');
+  mustBeView(units);
   return markdownOf(orderTable(figures, unitsFor(MARKDOWN, figures.sizes[0]?.length, units)));
 }
 
@@ -166,9 +173,11 @@ export function barOrderMarkdown(figures: RebarListFigures, units: ScheduleUnits
  * The bars to buy, size by size, as CSV (RFC 4180), with plain numbers.
  *
  * @param figures - figures of `rebarLayout`
- * @throws {InputError} `unknown-unit`
+ * @throws {InputError} `unknown-unit`; `not-a-result` for what are no such figures
  */
 export function barOrderCsv(figures: RebarListFigures, units: ScheduleUnits = {}): string {
+  mustHave(figures, 'sizes', 'rebarLayout');
+  mustBeView(units);
   return csvOf(orderTable(figures, unitsFor(CSV, figures.sizes[0]?.length, units)));
 }
 
@@ -176,9 +185,11 @@ export function barOrderCsv(figures: RebarListFigures, units: ScheduleUnits = {}
  * The cutting plan as a Markdown table.
  *
  * @param figures - figures of `barCutting`
- * @throws {InputError} `unknown-unit`
+ * @throws {InputError} `unknown-unit`; `not-a-result` for what are no such figures
  */
 export function cuttingMarkdown(figures: BarCuttingFigures, units: ScheduleUnits = {}): string {
+  mustHave(figures, 'plan', 'barCutting');
+  mustBeView(units);
   return markdownOf(cutTable(figures, unitsFor(MARKDOWN, figures.plan[0]?.stock, units)));
 }
 
@@ -186,8 +197,10 @@ export function cuttingMarkdown(figures: BarCuttingFigures, units: ScheduleUnits
  * The cutting plan as CSV (RFC 4180).
  *
  * @param figures - figures of `barCutting`
- * @throws {InputError} `unknown-unit`
+ * @throws {InputError} `unknown-unit`; `not-a-result` for what are no such figures
  */
 export function cuttingCsv(figures: BarCuttingFigures, units: ScheduleUnits = {}): string {
+  mustHave(figures, 'plan', 'barCutting');
+  mustBeView(units);
   return csvOf(cutTable(figures, unitsFor(CSV, figures.plan[0]?.stock, units)));
 }

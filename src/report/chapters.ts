@@ -3,7 +3,7 @@
  * the units and the language of who reads.
  */
 import { csvText } from './csv';
-import { escapeHtml, pairsHtml, pictureHtml, tableHtml, textTag } from './html';
+import { escapeHtml, type Picture, pairsHtml, pictureHtml, tableHtml, textTag } from './html';
 import { capital, pair, tableLines, wrapped } from './lines';
 import { markdownRow } from './markdown-sheet';
 
@@ -24,7 +24,7 @@ export type Piece =
   | { readonly kind: 'text'; readonly text: string; readonly grave?: boolean }
   | { readonly kind: 'list'; readonly title?: string; readonly items: readonly string[] }
   | { readonly kind: 'pairs'; readonly pairs: readonly (readonly [label: string, text: string])[] }
-  | { readonly kind: 'picture'; readonly title: string; readonly svg: string }
+  | (Picture & { readonly kind: 'picture' })
   | { readonly kind: 'blanks'; readonly title: string; readonly labels: readonly string[] }
   | TablePiece;
 
@@ -75,7 +75,7 @@ function pieceHtml(piece: Piece): string {
     case 'pairs':
       return pairsHtml(piece.pairs);
     case 'picture':
-      return pictureHtml(piece.title, piece.svg);
+      return pictureHtml(piece);
     case 'blanks':
       return `<div class="blanks">${textTag('h3', piece.title)}${piece.labels.map(blankHtml).join('')}</div>`;
     case 'table':

@@ -12,7 +12,8 @@ import { pageHtml, textTag } from './html';
 import type { PageView } from './job-pages';
 import { placeText } from './labels';
 import { capital } from './lines';
-import { mustBeCheck, mustBeTitle } from './read-check';
+import { mustBeTitle, mustBeView } from './must-be';
+import { mustBeCheck } from './read-check';
 import { type Block, type Sheet, sheetOf } from './sheet';
 import { quantityText, type View, wordsText, wordText } from './view';
 
@@ -231,7 +232,8 @@ function chaptersOf(check: Check, given: CheckView): Chapter[] {
  * ```
  */
 export function checkHtml(title: string, check: EstimateCheck<FigureSet>, view: CheckView = {}): string {
-  mustBeTitle(title);
+  mustBeTitle(title, 'the check');
+  mustBeView(view);
   const body = chaptersHtml(chaptersOf(check, view));
   const metric = (view.system ?? check.result.system) === 'metric';
   const { paper = metric ? 'a4' : 'letter', lang = 'en' } = view;
@@ -259,6 +261,7 @@ export function checkHtml(title: string, check: EstimateCheck<FigureSet>, view: 
  * ```
  */
 export function checkMarkdown(title: string, check: EstimateCheck<FigureSet>, view: CheckView = {}): string {
-  mustBeTitle(title);
+  mustBeTitle(title, 'the check');
+  mustBeView(view);
   return `${[`# ${markdownText(title)}`, ...chaptersMarkdown(chaptersOf(check, view))].join('\n')}\n`;
 }

@@ -4,6 +4,7 @@ import type { FigureSet } from '../reckoning/parts';
 import { say, type Words } from '../reckoning/words';
 import { placeText } from './labels';
 import { wrapped } from './lines';
+import { mustBeView } from './must-be';
 import { mustBeCheck } from './read-check';
 import { quantityText, type View, wordsText, wordText } from './view';
 
@@ -62,18 +63,14 @@ function slipLines({ slips, gives, elsewhere }: LikelySlip, i: number, view: Vie
  */
 export function checkSheet(check: EstimateCheck<FigureSet>, view: View = {}): string {
   mustBeCheck(check);
+  mustBeView(view);
   const { title, says, claims, slips } = check;
-  const none = wordText('No slip was found that would explain it.', view);
+  const off = check.verdict === 'differs';
   const likely =
-    check.verdict === 'agrees'
-      ? []
-      : slips.length === 0
-        ? ['', none]
-        : ['', wordText('Likely slips', view), ...slips.flatMap((one, i) => slipLines(one, i, view))];
-  return [
-    wordText(title, view),
-    ...claims.flatMap((one) => claimLines(one, view)),
-    ...likely,
-    ...(check.verdict === 'agrees' ? ['', wordsText(says, view)] : []),
-  ].join('\n');
+    slips.length > 0
+      ? ['', wordText('Likely slips', view), ...slips.flatMap((one, i) => slipLines(one, i, view))]
+      : off
+        ? ['', wordText('No slip was found that would explain it.', view)]
+        : ['', wordsText(says, view)];
+  return [wordText(title, view), ...claims.flatMap((one) => claimLines(one, view)), ...likely].join('\n');
 }

@@ -74,23 +74,39 @@ export const pairsHtml = (pairs: readonly (readonly [label: string, text: string
     ? ''
     : tag('dl', ...pairs.map(([label, text]) => `<div>${textTag('dt', label)}${textTag('dd', text)}</div>`));
 
+/** A drawing with what it shows. */
+export interface Picture {
+  /** What it shows. */
+  readonly title: string;
+  /** The drawing as SVG, from `flatwork-reckoner/drawing`. */
+  readonly svg: string;
+  /** The same drawn for a phone, `width: 358`, which stands in its place on a narrow screen. */
+  readonly phone?: string;
+}
+
 /** Drawings no wider than this are shown whole on a phone, where their text can still be read. */
 const PHONE = 400;
 
 /** How wide a drawing is meant to be shown. */
 const WIDTH = /viewBox="0 0 (\d{1,4})/;
 
+const dataOf = (svg: string): string => `data:image/svg+xml,${encodeURIComponent(svg)}`;
+
 /**
  * A drawing as a picture: whatever is in it, no script of it runs. It is as wide as it was drawn for, where it can be
- * read; on a narrower screen it scrolls sideways.
+ * read; on a narrower screen it scrolls sideways, or the one that was drawn for a phone stands in its place.
  */
-export function pictureHtml(title: string, svg: string): string {
+export function pictureHtml({ title, svg, phone }: Picture): string {
   const name = escapeHtml(title);
   const width = WIDTH.exec(svg)?.[1];
-  const look = Number(width) > PHONE ? ' class="broad"' : '';
+  const look = phone === undefined && Number(width) > PHONE ? ' class="broad"' : '';
   const size = width === undefined ? '' : ` width="${width}"${look}`;
-  const image = `<img alt="${name}"${size} src="data:image/svg+xml,${encodeURIComponent(svg)}">`;
-  return `<figure><div class="wide" tabindex="0" role="region" aria-label="${name}">${image}</div>${textTag('figcaption', title)}</figure>`;
+  const image = `<img alt="${name}"${size} src="${dataOf(svg)}">`;
+  const either =
+    phone === undefined
+      ? image
+      : tag('picture', `<source media="(max-width: 30rem)" srcset="${dataOf(phone)}">`, image);
+  return `<figure><div class="wide" tabindex="0" role="region" aria-label="${name}">${either}</div>${textTag('figcaption', title)}</figure>`;
 }
 
 /** Paper to print on. */

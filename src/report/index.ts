@@ -14,8 +14,8 @@ export {
 } from './bar-schedule';
 export { type CheckView, checkHtml, checkMarkdown } from './check-page';
 export { checkSheet } from './check-sheet';
-export type { Paper } from './html';
-export { type JobPage, jobHtml, type PageView, type Picture } from './job-pages';
+export type { Paper, Picture } from './html';
+export { type JobPage, jobHtml, type PageView } from './job-pages';
 export { jobParts } from './job-parts';
 export { markdownSheet } from './markdown-sheet';
 export { type PurchaseRow, purchaseCsv, purchaseRows } from './purchases';

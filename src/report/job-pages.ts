@@ -4,13 +4,16 @@
 import type { ReckonedJob } from '../job/job-takeoff';
 import type { JobMissingFigures, JobMixFigures } from '../job/takeoff-figures';
 import type { TruckPlanFigures } from '../pour/truck-figures';
+import { wrongType } from '../quantity/faults';
+import { refuse } from '../reckoning/calculation';
 import type { Caution, Severity } from '../reckoning/parts';
 import type { Entry } from './entries';
-import { figureText } from './figures';
-import { type Paper, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
+import { figureText, type Plain } from './figures';
+import { type Paper, type Picture, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
 import { jobParts } from './job-parts';
 import { labelText, placeText } from './labels';
 import { capital } from './lines';
+import { mustBeJob, mustBeTitle, mustBeView } from './must-be';
 import { deliveryRows, type PurchaseRow, purchaseRows } from './purchases';
 import { type Block, CREW, moreCautions, type Sheet, type SheetView, sheetOf } from './sheet';
 import { quantityText, type View, wordsText, wordText } from './view';
@@ -20,14 +23,6 @@ import { quantityText, type View, wordsText, wordText } from './view';
  * `calculation`, every figure with how it came about.
  */
 export type JobPage = 'crew' | 'yard' | 'calculation';
-
-/** A drawing with what it shows. */
-export interface Picture {
-  /** What it shows. */
-  readonly title: string;
-  /** The drawing as SVG, from `flatwork-reckoner/drawing`. */
-  readonly svg: string;
-}
 
 /** How a page is made. */
 export interface PageView extends Omit<SheetView, 'detail'> {
@@ -142,6 +137,19 @@ function purchasesHtml(rows: readonly PurchaseRow[], view: View): string {
   );
 }
 
+/** A table without the columns that say nothing. */
+function filledTable(
+  caption: string,
+  heads: readonly string[],
+  rows: readonly (readonly string[])[],
+  view: View,
+): string {
+  const told = heads.map((_, i) => rows.some((row) => row[i] !== ''));
+  const kept = <T>(cells: readonly T[]): T[] => cells.filter((_, i) => told[i]);
+  const titles = kept(heads).map((head) => capital(wordText(head, view)));
+  return tableHtml(caption, titles, rows.map(kept));
+}
+
 /** When the trucks of a mix come: the first by the clock, and the next each so long after the one before. */
 function comingOf(job: ReckonedJob, { day, mix, loads = [] }: JobMixFigures, view: View): string[] {
   const plan = job.parts.find((part) => part.part === 'trucks' && part.day === day && part.mix === mix);
@@ -154,7 +162,7 @@ function comingOf(job: ReckonedJob, { day, mix, loads = [] }: JobMixFigures, vie
   ];
 }
 
-/** Orders of concrete by day and mix, each with its loads and its trucks; a column that says nothing is left out. */
+/** Orders of concrete by day and mix, each with its loads and its trucks. */
 function ordersHtml(job: ReckonedJob, view: View): string {
   const { mixes, days } = job.takeoff.figures;
   const rows = mixes.map((each) => {
@@ -168,13 +176,7 @@ function ordersHtml(job: ReckonedJob, view: View): string {
     ];
   });
   const heads = ['day', 'mix', 'order', 'loads', 'first truck at', 'then every'];
-  const told = heads.map((_, i) => rows.some((row) => row[i] !== ''));
-  const kept = <T>(cells: readonly T[]): T[] => cells.filter((_, i) => told[i]);
-  return tableHtml(
-    wordText('Concrete', view),
-    kept(heads).map((head) => capital(wordText(head, view))),
-    rows.map(kept),
-  );
+  return filledTable(wordText('Concrete', view), heads, rows, view);
 }
 
 /**
@@ -228,6 +230,18 @@ const sourcesHtml = ({ sources }: Sheet, view: View): string =>
     ? heading('h2', 'Sources', view) + tag('ol', ...sources.map((text) => textTag('li', text)))
     : '';
 
+/** When forms come off, after all that is poured. */
+function formsOffHtml({ takeoff }: ReckonedJob, view: View): string {
+  const rows = (takeoff.figures.formsOff ?? []).map(({ element, day = '', after, at }) => [
+    element,
+    day,
+    quantityText(after, view),
+    at ? figureText('at', at as unknown as Plain, view) : '',
+  ]);
+  const heads = ['element', 'day', 'not before', 'by the clock'];
+  return filledTable(wordText('Strip the forms', view), heads, rows, view);
+}
+
 /** What each page shows below its title. */
 const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => string>> = {
   crew: (job, view) => {
@@ -237,6 +251,7 @@ const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => str
       cautionsHtml(job, false, view) +
       missingHtml(job, false, view) +
       partsHtml(sheet, view) +
+      formsOffHtml(job, view) +
       alwaysHtml(job, view)
     );
   },
@@ -263,7 +278,7 @@ const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => str
  * @param page - whom it is for: `crew`, `yard` or `calculation`
  * @param given - units, marks of numbers, language, paper and pictures
  * @returns the document
- * @throws {InputError} `wrong-type` for what is no language tag
+ * @throws {InputError} `wrong-type` for what is no language tag, no title or no page; `not-a-result` for what is no job
  * @example
  * ```ts
  * import { reckonJob } from 'flatwork-reckoner';
@@ -275,6 +290,10 @@ const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => str
  * ```
  */
 export function jobHtml(title: string, job: ReckonedJob, page: JobPage, given: PageView = {}): string {
+  mustBeTitle(title);
+  mustBeView(given);
+  mustBeJob(job);
+  if (!Object.hasOwn(BODIES, page)) refuse('page', wrongType('the page', Object.keys(BODIES).join(', ')));
   const metric = (given.system ?? job.takeoff.system) === 'metric';
   const view: PageView = { hours: metric ? 24 : 12, ...(metric ? {} : { feet: 'fractions' }), ...given };
   const { paper = metric ? 'a4' : 'letter', lang = 'en', pictures = [] } = view;
@@ -283,7 +302,7 @@ export function jobHtml(title: string, job: ReckonedJob, page: JobPage, given: P
     textTag('h1', title),
     line === '' ? '' : textTag('p', line),
     BODIES[page](job, view),
-    ...pictures.map((picture) => pictureHtml(picture.title, picture.svg)),
+    ...pictures.map(pictureHtml),
   ].join('');
   return pageHtml({ title, lang, paper, body });
 }

@@ -1,6 +1,7 @@
 /** A job as the parts of a sheet: its elements in order, then its days, each with its results, then what is of the whole job. */
 import type { ReckonedJob } from '../job/job-takeoff';
 import type { JobPart } from '../job/work';
+import { mustBeJob, mustBeView } from './must-be';
 import type { Part, WithInput } from './sheet';
 import { type View, wordText } from './view';
 
@@ -16,6 +17,7 @@ const withInput = ({ input, mix, result }: JobPart): WithInput => ({
  *
  * @param job - the job, from `reckonJob`
  * @param view - the language of the heading that the whole job goes under
+ * @throws {InputError} `not-a-result` for what is no job; `wrong-type`
  * @returns parts with their results and inputs, for `textSheet` and `markdownSheet`
  * @example
  * ```ts
@@ -27,7 +29,10 @@ const withInput = ({ input, mix, result }: JobPart): WithInput => ({
  * textSheet('Rear yard', jobParts(job)).split('\n')[3]; // 'Bin pad'
  * ```
  */
-export function jobParts({ takeoff, parts }: ReckonedJob, view: View = {}): Part[] {
+export function jobParts(job: ReckonedJob, view: View = {}): Part[] {
+  mustBeJob(job);
+  mustBeView(view);
+  const { takeoff, parts } = job;
   const names = takeoff.figures.elements.map(({ name }) => name);
   const of = (element: string | undefined): WithInput[] =>
     parts.filter((part) => part.element === element && part.day === undefined).map(withInput);

@@ -1,8 +1,16 @@
 /** What a line of a bid is called: by the name that somebody gave, or as the purchase list has it, in any language. */
 import { ITEM_NAMES } from '../job/item-names';
+import type { FigureSet, ResultParts } from '../reckoning/parts';
 import type { Words } from '../reckoning/words';
 
 const OURS: ReadonlySet<string> = new Set(Object.values(ITEM_NAMES));
+
+/** Names of the lines of a bid that have no price. */
+export const unpricedIn = ({ cautions }: Pick<ResultParts<FigureSet>, 'cautions'>): string[] =>
+  cautions.flatMap(({ code, params }) => {
+    const name = params?.['name'];
+    return code === 'no-price' && typeof name === 'string' ? [name] : [];
+  });
 
 /** A name of the purchase list, `vapor retarder, 20 ft, 100 ft`, in words of its own; any other as it was given. */
 export function lineName(name: string): string | Words {

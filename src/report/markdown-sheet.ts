@@ -8,6 +8,7 @@ import { isNamedByUnit } from '../reckoning/system';
 import type { Entry } from './entries';
 import { labelText } from './labels';
 import type { Cells } from './lines';
+import { mustBeTitle } from './must-be';
 import { type Block, living, moreCautions, type Part, type SheetView, sheetOf } from './sheet';
 import { type View, wordText } from './view';
 
@@ -122,6 +123,7 @@ function blockMarkdown(block: Block, exact: Exact, view: View): string[] {
  * ```
  */
 export function markdownSheet(title: string, parts: readonly Part[], view: SheetView = {}): string {
+  mustBeTitle(title);
   const sheet = sheetOf(parts, view);
   const body = sheet.parts.flatMap(({ name, blocks }, p) => [
     '',

@@ -1,4 +1,5 @@
 /** The purchase list of a job as rows of text, for a table, a file of comma-separated values, or a page. */
+
 import { ITEM_NAMES } from '../job/item-names';
 import type { ReckonedJob } from '../job/job-takeoff';
 import { type Purchase, soldIn } from '../job/purchases';
@@ -7,6 +8,7 @@ import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { TakeItem } from '../reckoning/takes';
 import { csvText } from './csv';
 import { isName, labelText } from './labels';
+import { mustBeJob, mustBeView } from './must-be';
 import { quantityText, type View, wordText } from './view';
 
 /** One row of a purchase list. */
@@ -105,9 +107,16 @@ export const deliveryRows = ({ takeoff }: ReckonedJob, view: View): PurchaseRow[
     view,
   );
 
-/** The purchase list of a job as rows. */
-export const purchaseRows = ({ takeoff }: ReckonedJob, view: View = {}): PurchaseRow[] =>
-  purchaseRowsOf(takeoff.figures, view);
+/**
+ * The purchase list of a job as rows.
+ *
+ * @throws {InputError} `not-a-result` for what is no job; `wrong-type`
+ */
+export function purchaseRows(job: ReckonedJob, view: View = {}): PurchaseRow[] {
+  mustBeJob(job);
+  mustBeView(view);
+  return purchaseRowsOf(job.takeoff.figures, view);
+}
 
 /**
  * The purchase list of a job as comma-separated values, for a spreadsheet.
@@ -116,6 +125,7 @@ export const purchaseRows = ({ takeoff }: ReckonedJob, view: View = {}): Purchas
  * @param view - units, marks of numbers and language
  * @returns lines with a head, ended by carriage return and line feed; what a spreadsheet would take for a formula is
  * kept text
+ * @throws {InputError} `not-a-result` for what is no job; `wrong-type`
  * @example
  * ```ts
  * import { reckonJob } from 'flatwork-reckoner';
@@ -127,8 +137,10 @@ export const purchaseRows = ({ takeoff }: ReckonedJob, view: View = {}): Purchas
  * purchaseCsv(job).split('\r\n')[1]; // 'gravel,,2.16 ton,Bin pad'
  * ```
  */
-export const purchaseCsv = (job: ReckonedJob, view: View = {}): string =>
-  csvText([
+export function purchaseCsv(job: ReckonedJob, view: View = {}): string {
+  const rows = purchaseRows(job, view);
+  return csvText([
     ['item', 'kind', 'quantity', 'for'].map((head) => wordText(head, view)),
-    ...purchaseRows(job, view).map(({ item, kind, quantity, elements }) => [item, kind, quantity, elements]),
+    ...rows.map(({ item, kind, quantity, elements }) => [item, kind, quantity, elements]),
   ]);
+}

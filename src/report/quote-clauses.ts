@@ -14,7 +14,7 @@ import type { System } from '../quantity/units';
 import type { ResultParts } from '../reckoning/parts';
 import { say, type Words } from '../reckoning/words';
 import { labelText } from './labels';
-import { lineName } from './line-name';
+import { lineName, unpricedIn } from './line-name';
 
 /** Sentences that a quote has unless it is made without them. */
 export type QuoteClause =
@@ -205,12 +205,8 @@ function notKnown(job: ReckonedJob | undefined): Words[] {
 }
 
 /** Lines of the bid that have no price. */
-const unpriced = ({ cautions }: ResultParts<JobBidFigures>): Words[] =>
-  cautions.flatMap(({ code, params }) =>
-    code === 'no-price' && typeof params?.['name'] === 'string'
-      ? [say`${{ name: lineName(params['name']) }}, for which there is no price yet`]
-      : [],
-  );
+const unpriced = (bid: ResultParts<JobBidFigures>): Words[] =>
+  unpricedIn(bid).map((name) => say`${{ name: lineName(name) }}, for which there is no price yet`);
 
 /**
  * The sentences of a section.

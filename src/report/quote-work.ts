@@ -1,11 +1,16 @@
 /** What is done at each element of a job, in words for a customer: sizes and quantities, no trade terms. */
+import { ITEM_NAMES } from '../job/item-names';
+import { ITEM_PARTS } from '../job/item-parts';
 import type { ReckonedJob } from '../job/job-takeoff';
 import type { ElementPart } from '../job/part-inputs';
 import type { JobPart } from '../job/work';
 import type { Dimension } from '../quantity/dimensions';
-import { isFaulty, isQuantity, type Quantity, readQuantity } from '../quantity/quantity';
+import { isQuantity, type Quantity } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { FigureSet } from '../reckoning/parts';
+import type { TakeItem } from '../reckoning/takes';
 import { say, type Words } from '../reckoning/words';
+import { lineName } from './line-name';
 
 /** A part with what is asked of it here. */
 interface Asked {
@@ -163,12 +168,38 @@ function concreteOf({ takeoff }: ReckonedJob, name: string): Words[] {
 const isPromised = ({ part, result }: JobPart): boolean =>
   part !== 'fall' || !result.cautions.some(({ severity }) => severity !== 'note');
 
-/** What is done at each element, in the order of the job. */
-export function workOf(job: ReckonedJob): ElementWork[] {
+/** Things by what they are called where they are bought. */
+const ITEMS_CALLED = /*#__PURE__*/ new Map(
+  Object.entries(ITEM_NAMES).map(([item, name]) => [name, item as TakeItem]),
+);
+
+/** Of what has no price yet, that which this work takes. */
+const stillToPrice = (part: string, unpriced: readonly string[]): string[] =>
+  unpriced.filter((name) => {
+    const item = ITEMS_CALLED.get(name.split(', ')[0] as string);
+    return item !== undefined && (ITEM_PARTS[item] as readonly string[]).includes(part);
+  });
+
+/** Work as it is told, and what of it the price does not have in it yet. */
+function withUnpriced(work: Words, part: string, unpriced: readonly string[]): Words {
+  const names = stillToPrice(part, unpriced);
+  if (names.length === 0) return work;
+  return say`${{ work }} (not in the price yet: ${{ lines: names.map(lineName) }})`;
+}
+
+/**
+ * What is done at each element, in the order of the job.
+ *
+ * @param unpriced - names of lines of the bid that have no price: work that takes such a thing says so
+ */
+export function workOf(job: ReckonedJob, unpriced: readonly string[]): ElementWork[] {
   return job.takeoff.figures.elements.map(({ name, count }) => {
     const own = job.parts.filter(({ element }) => element === name).filter(isPromised);
     const does = Object.entries(TELLS).flatMap(([part, tell]) =>
-      own.filter((each) => each.part === part).flatMap((each) => tell(asked(each)) ?? []),
+      own
+        .filter((each) => each.part === part)
+        .flatMap((each) => tell(asked(each)) ?? [])
+        .map((work) => withUnpriced(work, part, unpriced)),
     );
     const alike =
       count.equals(count.minus(count)) || count.format() === '1 each' ? [] : [say`${{ count }} alike`];

@@ -20,7 +20,9 @@ import {
 } from './chapters';
 import { pageHtml, textTag } from './html';
 import type { PageView } from './job-pages';
+import { unpricedIn } from './line-name';
 import { wrapped } from './lines';
+import { mustBeJob, mustBeResult, mustBeTitle, mustBeView } from './must-be';
 import { clausesOf, type QuoteSection } from './quote-clauses';
 import { type QuoteTerms, type ReadTerms, readTerms } from './quote-input';
 import { accountPieces, optionPieces, paymentPieces, pricePieces } from './quote-prices';
@@ -44,7 +46,12 @@ interface Offer {
   readonly view: PageView;
 }
 
-function offerOf({ bid: data, job, ...terms }: Quote, given: PageView): Offer {
+function offerOf(quote: Quote, given: PageView): Offer {
+  mustBeView(given);
+  mustBeResult(quote, 'quote');
+  const { bid: data, job, ...terms } = quote;
+  mustBeResult(data, 'bid');
+  if (job !== undefined) mustBeJob(job);
   const bid = living(data);
   if (bid.id !== 'job-bid')
     refuse('bid', fault('not-a-result', 'this is not the result of job-bid; give what jobBid returned'));
@@ -58,8 +65,10 @@ function offerOf({ bid: data, job, ...terms }: Quote, given: PageView): Offer {
 }
 
 /** A price of five digits without marks between them is misread. */
-const readable = (view: PageView): PageView =>
-  view.language === undefined && view.locale === undefined ? { ...view, locale: 'en-US' } : view;
+function readable(view: PageView): PageView {
+  mustBeView(view);
+  return view.language === undefined && view.locale === undefined ? { ...view, locale: 'en-US' } : view;
+}
 
 const several = (label: string, lines: readonly string[] | undefined): [string, string][] =>
   (lines ?? []).length > 0 ? [[label, (lines ?? []).join(', ')]] : [];
@@ -81,8 +90,8 @@ function head({ bid, terms, view }: Offer): Chapter {
   return { title: '', pieces: [{ kind: 'pairs', pairs }] };
 }
 
-function workChapter({ job, terms, view }: Offer): Chapter {
-  const elements = job ? workOf(job) : [];
+function workChapter({ bid, job, terms, view }: Offer): Chapter {
+  const elements = job ? workOf(job, unpricedIn(bid)) : [];
   return {
     title: wordText('What will be done', view),
     pieces: [
@@ -96,7 +105,7 @@ function workChapter({ job, terms, view }: Offer): Chapter {
           }),
         ),
       { kind: 'list', items: terms.work ?? [] },
-      ...(view.pictures ?? []).map(({ title, svg }): Piece => ({ kind: 'picture', title, svg })),
+      ...(view.pictures ?? []).map((picture): Piece => ({ kind: 'picture', ...picture })),
     ],
   };
 }
@@ -180,6 +189,7 @@ function chaptersOf(quote: Quote, given: PageView): { readonly chapters: Chapter
  * ```
  */
 export function quoteHtml(title: string, quote: Quote, given: PageView = {}): string {
+  mustBeTitle(title);
   const { chapters, offer } = chaptersOf(quote, readable(given));
   const { view, job, bid } = offer;
   const metric = (view.system ?? job?.takeoff.system ?? bid.system) === 'metric';
@@ -206,6 +216,7 @@ export function quoteHtml(title: string, quote: Quote, given: PageView = {}): st
  * ```
  */
 export function quoteText(title: string, quote: Quote, view: PageView = {}): string {
+  mustBeTitle(title);
   const lines = wrapped(title.toUpperCase(), '', '');
   return `${[...lines, ...chaptersText(chaptersOf(quote, readable(view)).chapters)].join('\n')}\n`;
 }
@@ -227,8 +238,11 @@ export function quoteText(title: string, quote: Quote, view: PageView = {}): str
  * quoteMarkdown('Front walk', { bid }).split('\n')[0]; // '# Front walk'
  * ```
  */
-export const quoteMarkdown = (title: string, quote: Quote, view: PageView = {}): string =>
-  `${[`# ${markdownText(title)}`, ...chaptersMarkdown(chaptersOf(quote, readable(view)).chapters)].join('\n')}\n`;
+export function quoteMarkdown(title: string, quote: Quote, view: PageView = {}): string {
+  mustBeTitle(title);
+  const { chapters } = chaptersOf(quote, readable(view));
+  return `${[`# ${markdownText(title)}`, ...chaptersMarkdown(chapters)].join('\n')}\n`;
+}
 
 /**
  * The prices, options and payments of a quote as comma-separated values, for a spreadsheet.

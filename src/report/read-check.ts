@@ -1,6 +1,6 @@
 /** What is laid before somebody as a check must be one. */
 import type { EstimateCheck } from '../opinion/estimate-check';
-import { fault, wrongType } from '../quantity/faults';
+import { fault } from '../quantity/faults';
 import { isQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { FigureSet } from '../reckoning/parts';
@@ -14,13 +14,4 @@ export function mustBeCheck(check: EstimateCheck<FigureSet>): void {
   const given = check as Partial<EstimateCheck<FigureSet>> | null | undefined;
   if (!isQuantity(given?.claims?.[0]?.claimed))
     refuse('check', fault('not-a-result', 'this is no check; give what estimateCheck returned'));
-}
-
-/**
- * Refuse a page without a title in text, as where the check stands in its place.
- *
- * @throws {InputError} `wrong-type`
- */
-export function mustBeTitle(title: string): void {
-  if (typeof title !== 'string') refuse('title', wrongType('the title', 'text; the check comes after it'));
 }

@@ -13,6 +13,7 @@ import { carriedOf } from './crew';
 import { type Entry, entriesOf, entryOf } from './entries';
 import { ownOf, type Plain } from './figures';
 import { labelText, optionText, placeText } from './labels';
+import { mustBeParts, mustBeView } from './must-be';
 import { tabled } from './own-tables';
 import { type StepText, stepText, type View, valueText, wordsText, wordText } from './view';
 
@@ -242,6 +243,8 @@ const isWithInput = (x: ResultParts<FigureSet> | WithInput): x is WithInput => '
 
 /** All that a sheet of these parts shows. */
 export function sheetOf(parts: readonly Part[], view: SheetView): Sheet {
+  mustBeParts(parts);
+  mustBeView(view);
   const collected = new Collected(view);
   const shown = parts.map(({ name, results }) => ({
     name,

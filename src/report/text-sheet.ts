@@ -2,6 +2,7 @@
 import type { FigureSet, ResultParts } from '../reckoning/parts';
 import type { Entry } from './entries';
 import { capital, pair, tableLines, wrapped } from './lines';
+import { mustBeResult, mustBeTitle, mustBeView } from './must-be';
 import { type Block, moreCautions, type Part, type Sheet, type SheetView, sheetOf, type Told } from './sheet';
 import type { StepText } from './view';
 import { type View, wordText } from './view';
@@ -122,6 +123,8 @@ export function worksheet(
   data: ResultParts<FigureSet>,
   view: SheetView & { readonly input?: unknown } = {},
 ): string {
+  mustBeResult(data, 'result');
+  mustBeView(view);
   const { input, ...rest } = view;
   const sheet = sheetOf(
     [{ name: '', results: [input === undefined ? data : { result: data, input }] }],
@@ -157,6 +160,7 @@ const underlined = (text: string, sign: string): string[] => {
  * ```
  */
 export function textSheet(title: string, parts: readonly Part[], view: SheetView = {}): string {
+  mustBeTitle(title);
   const sheet = sheetOf(parts, view);
   const body = sheet.parts.flatMap(({ name, blocks }) => [
     '',

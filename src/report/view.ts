@@ -9,6 +9,7 @@ import type { Assumption, Step } from '../reckoning/parts';
 import type { Param, Words } from '../reckoning/words';
 import { writtenTime } from './clock';
 import { placeInSentence } from './labels';
+import { mustBeQuantity, mustBeView, mustBeWords } from './must-be';
 import { nameText, wordText } from './names';
 import { putIn } from './put-in';
 import { exactFraction, localized, numberText, shownText, type View, viewed } from './show';
@@ -17,7 +18,11 @@ export { nameText, wordText } from './names';
 export type { Language, View } from './show';
 
 /** A quantity as text; counts and factors go without their unit. */
-export const quantityText = (q: Quantity, view: View = {}): string => localized(shownText(q, view), view);
+export function quantityText(q: Quantity, view: View = {}): string {
+  mustBeQuantity(q);
+  mustBeView(view);
+  return localized(shownText(q, view), view);
+}
 
 const PLACE = /\{(\w+)\}/g;
 
@@ -71,11 +76,15 @@ function paramText(place: string, param: Param, view: View): string {
  * @param words - a caution, a step, a default's reason: anything that `says` something
  * @param view - units, marks of numbers and language
  */
-export const wordsText = ({ says, params = {} }: Words, view: View = {}): string =>
-  wordText(says, view).replace(PLACE, (place, name: string) => {
+export function wordsText(words: Words, view: View = {}): string {
+  mustBeWords(words);
+  mustBeView(view);
+  const { says, params = {} } = words;
+  return wordText(says, view).replace(PLACE, (place, name: string) => {
     const param = params[name];
     return param === undefined ? place : paramText(name, param, view);
   });
+}
 
 /** What a default came to, as text. */
 export const valueText = (value: Assumption['value'], view: View = {}): string =>
@@ -94,9 +103,14 @@ export interface StepText {
 }
 
 /** A step of the working as text. */
-export const stepText = (step: Step, view: View = {}): StepText => ({
-  what: wordsText(step, view),
-  formula: step.formula,
-  put: putIn(step.formula, step.values, view),
-  gives: localized(numberText(step.gives, view), view),
-});
+export function stepText(step: Step, view: View = {}): StepText {
+  const what = wordsText(step, view);
+  const { formula, values, gives } = step;
+  mustBeQuantity(gives);
+  return {
+    what,
+    formula,
+    put: putIn(formula, values, view),
+    gives: localized(numberText(gives, view), view),
+  };
+}

@@ -1,7 +1,8 @@
 /** A cut list and what can be bought: as it is written, and as it is read. */
 import * as sharedFaults from '../quantity/faults';
 import { readMoney } from '../quantity/money';
-import { isFaulty, type Quantity, type QuantityInput } from '../quantity/quantity';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { isFaulty } from '../quantity/read-quantity';
 import { type Field, quantitySchema, reading } from '../reckoning/fields';
 
 type Length = Quantity<'length'>;

@@ -53,6 +53,11 @@ const tuesday: JobDayInput = {
   plan: work,
 };
 
+const formsOffIn = (job: JobInput): string[] =>
+  (jobTakeoff(job).figures.formsOff ?? []).map(({ element, day, after, at }) =>
+    [element, day, after.format(), at && `${at.time.format()} on day ${at.day.format()}`].join(', '),
+  );
+
 const missingIn = (job: JobInput): string[] => jobTakeoff(job).figures.missing.map(({ at }) => at);
 
 const faultsOf = (job: unknown): string[] => {
@@ -61,6 +66,38 @@ const faultsOf = (job: unknown): string[] => {
 };
 
 describe('a day of a job', () => {
+  it('says when forms come off: edges after a day, low walls after three, later in the cold; risers by themselves', () => {
+    const board = { thickness: '1.5 in', height: '5.5 in' };
+    const forms = (kind: string, height: string) => ({
+      forms: { kind, height, board, stock: ['16 ft'], courses: kind === 'low-wall' ? 3 : 1 },
+    });
+    const [delivery, bin, walk] = yard().elements;
+    const job = {
+      ...yard({ ...tuesday, elements: ['delivery slab', 'bin pad'] }),
+      elements: [
+        { ...delivery, ...forms('slab-edge', '4 in') },
+        { ...bin, ...forms('low-wall', '16 in') },
+        { ...walk, ...forms('slab-edge', '4 in') },
+        { ...slab('step', '4 ft', '3 ft', '6 in'), ...forms('riser', '6 in') },
+      ],
+    } as unknown as JobInput;
+    const placed = (() => {
+      const { parts } = reckonJob(job);
+      return parts.find(({ part }) => part === 'trucks')?.result.figures as {
+        ends?: { toNumber(u: string): number };
+      };
+    })();
+    // 7:00 and as long as the trucks take, a day and three days later.
+    const hours = ((7 * 60 + (placed.ends?.toNumber('min') ?? Number.NaN)) / 60).toFixed(2);
+    const [edge = '', wall = '', unplaced = '', ...more] = formsOffIn(job);
+    expect(edge).toMatch(new RegExp(`^delivery slab, Tuesday, 24 h, ${hours} h on day 1 each$`));
+    expect(wall).toMatch(new RegExp(`^bin pad, Tuesday, 3 day, ${hours} h on day 3 each$`));
+    expect([unplaced, ...more]).toEqual(['walk, , 24 h, ']);
+    const page = jobHtml('Yard', reckonJob(job), 'crew');
+    expect(page).toContain('<caption>Strip the forms</caption>');
+    expect(page).toContain('next day');
+  });
+
   it('is what its calculations give, one chained to the other by hand', () => {
     const { parts } = reckonJob(yard(tuesday));
     const of = (part: string) =>

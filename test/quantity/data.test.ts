@@ -23,7 +23,7 @@ import {
   unitsOf,
   volume,
 } from '../../src/index';
-import { isFaulty, readQuantity } from '../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../src/quantity/read-quantity';
 import { runs } from '../support/effort';
 import { DIMENSIONS } from './dimensions';
 

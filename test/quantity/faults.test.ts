@@ -4,7 +4,7 @@ import { length } from '../../src/index';
 import * as faults from '../../src/quantity/faults';
 import { type Fault, InputError, toldIn } from '../../src/quantity/input-error';
 import { readMoney } from '../../src/quantity/money';
-import { isFaulty, readQuantity } from '../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../src/quantity/read-quantity';
 import * as textFaults from '../../src/quantity/text-faults';
 
 const said: readonly (readonly [Fault, readonly string[]])[] = [

@@ -21,7 +21,7 @@ import {
 } from '../../src/quantity/index';
 import type { Fault } from '../../src/quantity/input-error';
 import { readMoney } from '../../src/quantity/money';
-import { isFaulty, readQuantity } from '../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../src/quantity/read-quantity';
 import { unitsOf } from '../../src/quantity/units';
 import { runs } from '../support/effort';
 import { DIMENSIONS } from './dimensions';

@@ -9,7 +9,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Dimension } from '../../src/quantity/index';
 import { area, InputError, length, mass, volume } from '../../src/quantity/index';
-import { isFaulty, Quantity, readQuantity } from '../../src/quantity/quantity';
+import { Quantity } from '../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../src/quantity/read-quantity';
 import { unitsOf } from '../../src/quantity/units';
 import { DIMENSIONS } from './dimensions';
 

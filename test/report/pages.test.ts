@@ -7,7 +7,7 @@ import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { slabVolume } from '../../src/concrete/slab-volume';
-import { outlinePlan } from '../../src/drawing/index';
+import { outlinePlan, sitePlan } from '../../src/drawing/index';
 import type { JobInput } from '../../src/job/document';
 import { jobBid } from '../../src/job/job-bid';
 import { reckonJob } from '../../src/job/job-takeoff';
@@ -171,6 +171,30 @@ async function kept(tab: Page, name: string): Promise<void> {
   await tab.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
 }
 
+/** Lines of text that lie over each other, and how many lines there are; runs in the page. */
+function overlapsSeen(): { lines: number; pairs: string[] } {
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  const seen: { text: string; box: DOMRect }[] = [];
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    for (const box of Array.from(range.getClientRects())) seen.push({ text: node.textContent ?? '', box });
+  }
+  const sorted = seen.filter(({ box }) => box.width > 0).sort((a, b) => a.box.top - b.box.top);
+  const pairs = sorted.flatMap((a, i) =>
+    sorted
+      .slice(i + 1)
+      .filter(({ box }) => {
+        const down = Math.min(a.box.bottom, box.bottom) - Math.max(a.box.top, box.top);
+        const across = Math.min(a.box.right, box.right) - Math.max(a.box.left, box.left);
+        // Boxes of lines are higher than what is written in them.
+        return across > 1 && down > Math.min(a.box.height, box.height) * 0.3;
+      })
+      .map(({ text }) => `${a.text} / ${text}`),
+  );
+  return { lines: sorted.length, pairs };
+}
+
 describe.skipIf(NO_BROWSER)('pages of a job in a browser', () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -194,6 +218,9 @@ describe.skipIf(NO_BROWSER)('pages of a job in a browser', () => {
         expect(await tab.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
         const pictured = await tab.evaluate(() => document.images[0]?.naturalWidth ?? 0);
         if (page !== 'check') expect(pictured).toBeGreaterThan(0);
+        const overlapping = await tab.evaluate(overlapsSeen);
+        expect(overlapping.lines).toBeGreaterThan(10);
+        expect(overlapping.pairs).toEqual([]);
         expect(wrong).toEqual([]);
         await tab.evaluate(axe.source);
         const found = await tab.evaluate(async () => {
@@ -203,6 +230,36 @@ describe.skipIf(NO_BROWSER)('pages of a job in a browser', () => {
         expect(found.filter((text) => /^(serious|critical)/.test(text))).toEqual([]);
         await tab.close();
       }
+    },
+    START,
+  );
+
+  it(
+    'shows on a phone the plan that was drawn for one: whole, no text below 9 pixels, none over another',
+    async () => {
+      const tab = await browser.newPage({ viewport: { width: 390, height: 844 } });
+      const [wide, narrow] = [sitePlan(job, { width: 660 }), sitePlan(job, { width: 358 })];
+      const picture = { title: 'The yard', svg: wide, phone: narrow };
+      await tab.setContent(jobHtml('Rear yard', job, 'crew', { pictures: [picture] }));
+      const shown = await tab.evaluate(() => {
+        const image = document.images[0];
+        return { source: image?.currentSrc ?? '', width: image?.getBoundingClientRect().width ?? 0 };
+      });
+      expect(decodeURIComponent(shown.source.slice(shown.source.indexOf(',') + 1))).toBe(narrow);
+      expect(shown.width).toBeLessThanOrEqual(358);
+      // The same drawing at the width at which it is shown, with its texts laid open.
+      await tab.setContent(`<body style="margin:0"><div style="width:${shown.width}px">${narrow}</div>`);
+      const heights = await tab.evaluate(() =>
+        Array.from(document.querySelectorAll('text'), (text) => text.getBoundingClientRect().height),
+      );
+      expect(heights.length).toBeGreaterThan(4);
+      expect(Math.min(...heights)).toBeGreaterThanOrEqual(9);
+      expect((await tab.evaluate(overlapsSeen)).pairs).toEqual([]);
+      await tab.setViewportSize({ width: 816, height: 900 });
+      await tab.setContent(jobHtml('Rear yard', job, 'crew', { pictures: [picture] }));
+      const source = await tab.evaluate(() => document.images[0]?.currentSrc ?? '');
+      expect(decodeURIComponent(source.slice(source.indexOf(',') + 1))).toBe(wide);
+      await tab.close();
     },
     START,
   );

@@ -1,6 +1,6 @@
 /** A customer's quote: nothing of what the work costs, every price to the cent, and what a customer must know. */
 import { describe, expect, it } from 'vitest';
-import { jobBid } from '../../src/index';
+import { bidOfJob, jobBid } from '../../src/index';
 import type { JobBidInput } from '../../src/job/bid-input';
 import type { JobInput } from '../../src/job/document';
 import type { JobBidFigures } from '../../src/job/job-bid';
@@ -252,6 +252,33 @@ describe('a quote', () => {
       'pour from its chute',
     );
     expect(quoteText('Rear yard', { bid })).toContain('Handrails and guards');
+  });
+
+  it('says at the work itself what of it has no price yet', () => {
+    const pad = {
+      outline: { shape: 'rectangle', length: '12 ft', width: '8 ft' },
+      thickness: '4 in',
+    } as const;
+    const { bid, job: priced } = bidOfJob({
+      version: 1,
+      elements: [
+        { name: 'pad', ...pad, slab: true, bars: { bar: '#4', spacing: '18 in', cover: '2 in' } },
+        { name: 'walk', ...pad, slab: true },
+      ],
+      prices: {
+        items: [
+          { item: 'ready-mix', price: { amount: '168 USD', per: '1 yd3' } },
+          { item: 'concrete', price: { amount: '168 USD', per: '1 yd3' } },
+          { item: 'bar', price: { amount: '11.40 USD', per: '1 each' } },
+        ],
+      },
+    });
+    const text = quoteText('Pads', { bid, job: priced }).replace(/\s+/g, ' ');
+    expect(text).toContain(
+      'Reinforce it with steel bars #4, 18 in apart (not in the price yet: bar ties; chairs or blocks)',
+    );
+    expect(text).toContain('bar ties, for which there is no price yet');
+    expect(text.split('not in the price yet').length).toBe(2);
   });
 
   it('says what will be done, in the units of the job', () => {

@@ -1,5 +1,5 @@
 /** What the check vectors rest on: how many works, and how many tables and examples in them. */
-import { isFaulty, readQuantity } from '../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../src/quantity/read-quantity';
 import { measuredPaths } from './relations/inputs';
 import { readVectors, type Vector } from './vectors';
 

@@ -3,7 +3,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { calculations as catalog } from '../../src/catalog/all';
 import { temperatureDifference } from '../../src/quantity/make';
 import { readMoney } from '../../src/quantity/money';
-import { isFaulty, Quantity, readQuantity } from '../../src/quantity/quantity';
+import { Quantity } from '../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../src/quantity/read-quantity';
 import { sentenceOf, type Words } from '../../src/quantity/words';
 
 interface Expected {

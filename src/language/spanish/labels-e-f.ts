@@ -104,6 +104,7 @@ export const labelsEF: Language = {
   '{area} in {in}': '{area} en {in}',
   'front height': 'altura del frente',
   'frost class': 'clase de helada',
+  'forms off': 'cimbra fuera',
   'frost depth': 'profundidad de helada',
   'full truck': 'camión lleno',
   'full-first': 'llenas primero',

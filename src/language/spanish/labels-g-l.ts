@@ -58,6 +58,8 @@ export const labelsGL: Language = {
   isolation: 'aislamiento',
   'isolation board': 'placa de aislamiento',
   'isolation-board': 'placa de aislamiento',
+  'joint strip': 'tira de junta',
+  'joint-strip': 'tira de junta',
   item: 'artículo',
   'its figures for lots and streets': 'sus cifras para estacionamientos y calles',
   'its table for streets': 'su tabla para calles',

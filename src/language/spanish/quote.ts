@@ -115,6 +115,7 @@ export const quote: Language = {
   '{first} and {second} share {area}: the concrete there is counted once.':
     '{first} y {second} comparten {area}: el concreto de ahí se cuenta una sola vez.',
   'Not in the price': 'No está en el precio',
+  '{work} (not in the price yet: {lines})': '{work} (aún no está en el precio: {lines})',
   '{name}, for which there is no price yet': '{name}: todavía sin precio',
   '{what}, since not all is known of it yet': '{what}, porque aún no se sabe todo al respecto',
   '{name}: {what}, since not all is known of it yet':

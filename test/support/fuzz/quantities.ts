@@ -5,7 +5,8 @@
 import { calculations as catalog } from '../../../src/catalog/all';
 import { InputError, revive } from '../../../src/index';
 import { money } from '../../../src/quantity/money';
-import { isFaulty, isQuantity, type Quantity, readQuantity } from '../../../src/quantity/quantity';
+import { isQuantity, type Quantity } from '../../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../../src/quantity/read-quantity';
 import { unitsOf } from '../../../src/quantity/units';
 import { worksheet } from '../../../src/report/text-sheet';
 import type { Chance } from '../relations/random';

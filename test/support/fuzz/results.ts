@@ -1,7 +1,7 @@
 /** What must hold of a result: it repeats, goes through JSON, prints in every unit, and its working is true. */
 import { type Figure, Quantity, type Result, revive } from '../../../src/index';
 import { readMoney } from '../../../src/quantity/money';
-import { isFaulty, readQuantity } from '../../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../../src/quantity/read-quantity';
 import { unitsOf } from '../../../src/quantity/units';
 import { markdownSheet, textSheet } from '../../../src/report/index';
 import { worksheet } from '../../../src/report/text-sheet';

@@ -6,7 +6,7 @@
  */
 import { InputError, type Quantity } from '../../../src/index';
 import { readMoney } from '../../../src/quantity/money';
-import { isFaulty, readQuantity } from '../../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../../src/quantity/read-quantity';
 import { unitsOf } from '../../../src/quantity/units';
 import type { Chance } from '../relations/random';
 import { plainText, someHand, written } from './notation';

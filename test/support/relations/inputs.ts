@@ -1,6 +1,7 @@
 /** Inputs as trees of values: finding the measurements in them, changing one, changing all. */
 import type { Dimension } from '../../../src/quantity/dimensions';
-import { isFaulty, type Quantity, readQuantity } from '../../../src/quantity/quantity';
+import type { Quantity } from '../../../src/quantity/quantity';
+import { isFaulty, readQuantity } from '../../../src/quantity/read-quantity';
 import type { Chance } from './random';
 
 export type Path = readonly (string | number)[];
