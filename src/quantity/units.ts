@@ -34,7 +34,7 @@ export interface UnitIds {
   /** Of angle. */
   angle: 'deg';
   /** Of time. */
-  time: 'h' | 'min' | 's' | 'day';
+  time: 'h' | 'min' | 's' | 'day' | 'week';
   /** Of temperature. */
   temperature: 'degF' | 'degC';
   /** Of temperature difference. */
@@ -147,6 +147,7 @@ h|3600|-|2|hr,hour
 min|60|-|1|minute
 s|1|-|1|sec,second
 day|86400|-|2|d
+week|604800|-|2|wk
 temperature
 degF|1|c|1|f
 degC|1.8|m|1|c

@@ -18,9 +18,9 @@ function inHours(minutes: number): string {
 /** A time as it is told, where that is not its number with its unit; hours in decimals stay so, as wages are paid by them. */
 export function durationText(q: Quantity, view: View): string | undefined {
   const unit = unitShown(q).id;
-  if (unit === 'day') {
-    const number = q.format().replace(/ day$/, '');
-    return `${number} ${wordText(number === '1' ? 'day' : 'days', view)}`;
+  if (unit === 'day' || unit === 'week') {
+    const number = q.format().slice(0, -unit.length - 1);
+    return `${number} ${wordText(number === '1' ? unit : `${unit}s`, view)}`;
   }
   if (unit !== 'min') return undefined;
   const minutes = numberShown(q).toNumber();

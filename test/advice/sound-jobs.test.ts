@@ -51,7 +51,12 @@ const JOBS: Readonly<Record<string, Job>> = {
     'concrete-order': { volume: '7.78 yd3', allowance: '8%', increment: '0.25 yd3', truckCapacity: '10 yd3' },
     'square-check': { length: '28 ft', width: '18 ft' },
     'saw-window': { saw: 'conventional', weather: 'mild', placedAt: '8 h' },
-    'evaporation-rate': { airTemperature: '62 degF', humidity: '60%', concreteTemperature: '66 degF', wind: '4 mph' },
+    'evaporation-rate': {
+      airTemperature: '62 degF',
+      humidity: '60%',
+      concreteTemperature: '66 degF',
+      wind: '4 mph',
+    },
     'placing-limits': {
       thickness: '5 in',
       forecast: { placing: '62 degF', low: '50 degF' },
@@ -125,7 +130,12 @@ const JOBS: Readonly<Record<string, Job>> = {
     'slab-volume': { outline: pad, thickness: '125 mm' },
     'joint-spacing': { thickness: '125 mm', aggregateSize: '20 mm', slump: '80 mm' },
     'base-tonnage': { outline: pad, depth: '150 mm', compactedDensity: '2150 kg/m3' },
-    'evaporation-rate': { airTemperature: '16 degC', humidity: '65%', concreteTemperature: '18 degC', wind: '7 km/h' },
+    'evaporation-rate': {
+      airTemperature: '16 degC',
+      humidity: '65%',
+      concreteTemperature: '18 degC',
+      wind: '7 km/h',
+    },
     'fresh-concrete-temperature': {
       cement: { mass: '335 kg', temperature: '20 degC' },
       aggregates: [{ mass: '1800 kg', moisture: '2%', temperature: '16 degC' }],

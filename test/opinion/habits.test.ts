@@ -69,13 +69,13 @@ const layout = (claims: Claims) =>
 const wind = (claims: Claims) =>
   estimateCheck(
     evaporationRate,
-    { airTemperature: '85 degF', humidity: '35%', concrete: '82 degF', wind: '12 mph' },
+    { airTemperature: '85 degF', humidity: '35%', concreteTemperature: '82 degF', wind: '12 mph' },
     claims,
   );
 const windInMeters = (claims: Claims) =>
   estimateCheck(
     evaporationRate,
-    { airTemperature: '30 degC', humidity: '40%', concrete: '28 degC', wind: '20 km/h' },
+    { airTemperature: '30 degC', humidity: '40%', concreteTemperature: '28 degC', wind: '20 km/h' },
     claims,
   );
 const ticket = (claims: Claims) =>

@@ -98,6 +98,8 @@ describe('identities of the definitions', () => {
     ['18 km/h', '5 m/s', 'speed'],
     ['3600 s', '1 h', 'time'],
     ['24 h', '1 day', 'time'],
+    ['6 weeks', '42 days', 'time'],
+    ['3 wk', '504 h', 'time'],
     ['212 degF', '100 degC', 'temperature'],
     ['-40 degF', '-40 degC', 'temperature'],
     ['9 degF', '5 degC', 'temperature-difference'],
@@ -115,7 +117,7 @@ describe('every unit', () => {
     const ids = all.map(([, id]) => id);
     const wanted =
       'in ft yd mi mm cm m km in2 ft2 yd2 acre m2 in3 ft3 yd3 gal L m3 lb oz ton kg tonne pcf lb/yd3 kg/m3 lb/ft kg/m ' +
-      'lb/ft2 lb/yd2 kg/m2 in/ft % 1:n deg mm/m s min h day degF degC mph km/h m/s ft/s psi psf kPa MPa yd3/h m3/h ' +
+      'lb/ft2 lb/yd2 kg/m2 in/ft % 1:n deg mm/m s min h day week degF degC mph km/h m/s ft/s psi psf kPa MPa yd3/h m3/h ' +
       'lb/ft2/h kg/m2/h each';
     for (const id of wanted.split(' ')) expect(ids).toContain(id);
   });

@@ -164,8 +164,14 @@ describe('a sheet', () => {
   });
 
   it.each([
-    [{ airTemperature: '86 degF', humidity: '60%', concreteTemperature: '70 degF', wind: '12 mph' }, 'lb/ft2/h'],
-    [{ airTemperature: '30 degC', humidity: '60%', concreteTemperature: '21 degC', wind: '20 km/h' }, 'kg/m2/h'],
+    [
+      { airTemperature: '86 degF', humidity: '60%', concreteTemperature: '70 degF', wind: '12 mph' },
+      'lb/ft2/h',
+    ],
+    [
+      { airTemperature: '30 degC', humidity: '60%', concreteTemperature: '21 degC', wind: '20 km/h' },
+      'kg/m2/h',
+    ],
   ])('tells no rate of drying where dew settles, and keeps the figure: %j', (air, unit) => {
     const result = evaporationRate(air);
     expect(result.figures.rate.sign()).toBe(-1);

@@ -64,7 +64,11 @@ describe('a day', () => {
   it('is judged alike in both unit systems where both have the same round numbers', () => {
     const both = [
       { thickness: '5 in', forecast: { placing: '50 degF', low: '26 degF' }, concreteTemperature: '62 degF' },
-      { thickness: '125 mm', forecast: { placing: '10 degC', low: '-3 degC' }, concreteTemperature: '17 degC' },
+      {
+        thickness: '125 mm',
+        forecast: { placing: '10 degC', low: '-3 degC' },
+        concreteTemperature: '17 degC',
+      },
     ].map((job) => placingLimits({ ...job, ground: 'not-frozen' }));
     expect(both.map(({ system }) => system)).toEqual(['customary', 'metric']);
     expect(new Set(both.map(({ figures }) => figures.verdict)).size).toBe(1);

@@ -142,6 +142,8 @@ export const day: Language = {
   'not before': 'no antes de',
   'by the clock': 'por el reloj',
   days: 'días',
+  week: 'semana',
+  weeks: 'semanas',
   'the temperature of concrete as placed': 'la temperatura del concreto al colocarlo',
   'the temperature of fresh concrete': 'la temperatura del concreto fresco',
   'the temperature of the air at a pour': 'la temperatura del aire en un colado',
