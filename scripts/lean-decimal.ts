@@ -15,8 +15,8 @@ interface Part {
   readonly names: readonly string[];
 }
 
-/** Called without being named. */
-const BY_THE_LANGUAGE = ['toString', 'valueOf', 'toJSON', 'constructor', 'prototype'];
+/** Called without being named, the last by loops. */
+const BY_THE_LANGUAGE = ['toString', 'valueOf', 'toJSON', 'constructor', 'prototype', 'next', 'return'];
 
 /** Names behind a point, but for those of binary numbers: `Math.cosh` is no decimal's. */
 const calledIn = (text: string): Set<string> =>
@@ -32,18 +32,24 @@ function namesGiven(node: ts.Expression, owner: string): string[] {
   return [left.name.text, ...namesGiven(right, owner)];
 }
 
-/** Methods of the one object, and of each constructor. */
-function partsOf(tree: ts.SourceFile): Part[] {
+/** Methods of the one object, of each constructor, and of classes. */
+function partsOf(tree: ts.SourceFile, owners: readonly string[]): Part[] {
   const parts: Part[] = [];
   const look = (node: ts.Node): void => {
     if (ts.isExpressionStatement(node)) {
-      const names = ['P', 'Decimal'].flatMap((owner) => namesGiven(node.expression, owner));
-      if (names.length > 0) parts.push({ start: node.getStart(), end: node.getEnd(), names });
-      return;
+      const names = owners.flatMap((owner) => namesGiven(node.expression, owner));
+      if (names.length > 0) {
+        parts.push({ start: node.getStart(), end: node.getEnd(), names });
+        return;
+      }
     }
     if (ts.isFunctionDeclaration(node) && node.name?.text !== 'clone') {
       // `function cosh(x) { return new this(x).cosh(); }` goes with what it is called by.
       parts.push({ start: node.getStart(), end: node.getEnd(), names: [`function ${node.name?.text}`] });
+      return;
+    }
+    if (ts.isMethodDeclaration(node) && ts.isIdentifier(node.name)) {
+      parts.push({ start: node.getStart(), end: node.getEnd(), names: [node.name.text] });
       return;
     }
     ts.forEachChild(node, look);
@@ -55,27 +61,52 @@ function partsOf(tree: ts.SourceFile): Part[] {
 const withNothingIn = (text: string, parts: readonly Part[]): string =>
   parts.reduceRight((rest, { start, end }) => rest.slice(0, start) + rest.slice(end), text);
 
-/** Functions that a text takes by name alone. */
+/** Functions that a text takes by name alone: `Math.log` takes none. */
 const functionsIn = (text: string): string[] =>
-  (text.match(/[A-Za-z_$][\w$]*/g) ?? []).map((name) => `function ${name}`);
+  (text.match(/(?<![.\w$])[A-Za-z_$][\w$]*/g) ?? []).map((name) => `function ${name}`);
+
+/** How a library is written. */
+interface Written {
+  /** What its methods hang on: its one object, and the constructor. */
+  readonly owners: readonly string[];
+  /** Methods that share their name with those of others and are never called. */
+  readonly never?: readonly string[];
+}
+
+const DECIMAL: Written = { owners: ['P', 'Decimal'] };
+
+/** The examples in comments call much that the code does not. */
+const withoutComments = (text: string): string =>
+  text
+    .split('\n')
+    .filter((line) => !/^\s*(\/\/|\/?\*)/.test(line))
+    .join('\n');
 
 /**
- * @param source - the decimal library, one module
+ * @param source - the decimal library, or one that is written as it is; one module
  * @param users - the sources that use it
+ * @param written - how it is written
  */
-export function leanDecimal(source: string, users: readonly string[]): string {
+export function leanDecimal(source: string, users: readonly string[], written: Written = DECIMAL): string {
   // Its comments name everything.
   const text = ts.transpile(source, { target: ts.ScriptTarget.ESNext, removeComments: true });
-  const parts = partsOf(ts.createSourceFile('decimal.mjs', text, ts.ScriptTarget.Latest, true));
-  const wanted = new Set([...BY_THE_LANGUAGE, ...users.flatMap((user) => [...calledIn(user)])]);
+  const parts = partsOf(
+    ts.createSourceFile('decimal.mjs', text, ts.ScriptTarget.Latest, true),
+    written.owners,
+  );
+  const wanted = new Set([
+    ...BY_THE_LANGUAGE,
+    ...users.flatMap((user) => [...calledIn(withoutComments(user))]),
+  ]);
   const take = (kept: string): void => {
     for (const name of [...calledIn(kept), ...functionsIn(kept)]) wanted.add(name);
   };
   // What is called for from outside the parts, then from each part that is kept.
   take(withNothingIn(text, parts));
+  const { never = [] } = written;
   let left = parts;
   for (;;) {
-    const found = left.filter(({ names }) => names.some((name) => wanted.has(name)));
+    const found = left.filter(({ names }) => names.some((name) => wanted.has(name) && !never.includes(name)));
     if (found.length === 0) return withNothingIn(text, left);
     for (const { start, end } of found) take(text.slice(start, end));
     left = left.filter((part) => !found.includes(part));

@@ -32,3 +32,36 @@ it.each([
     expect([name, lean.includes(name)]).toEqual([name, kept.some((k) => name.endsWith(k))]);
   expect(lean).toContain('function clone');
 });
+
+it('heeds neither examples in comments nor what is of binary numbers', () => {
+  const lean = leanDecimal(LIBRARY, ['/**\n * value.abs(); // example\n */\n// value.abs()\nMath.abs(1);']);
+  for (const name of ['absolute', 'function helper', 'function abs'])
+    expect([name, lean.includes(name)]).toEqual([name, false]);
+});
+
+it('leaves out what is never called though another has its name', () => {
+  const written = { owners: ['P', 'Decimal'], never: ['abs'] };
+  expect(leanDecimal(LIBRARY, ['map.abs(1)'], written)).not.toContain('P.absolute');
+  expect(leanDecimal(LIBRARY, ['map.abs(1)'])).toContain('P.absolute');
+});
+
+it('leaves out methods of classes that nobody calls, and keeps what loops call', () => {
+  const tree = `
+class Tree {
+  constructor() { this.clear(); }
+  add(x) { return this.splay(x); }
+  splay(x) { return x; }
+  union(x) { return this.merge(x); }
+  merge(x) { return x; }
+  clear() {}
+  next() { return {}; }
+}
+export { Tree };
+`;
+  const lean = leanDecimal(tree, ['tree.add(1)'], { owners: [] });
+  for (const name of ['add', 'splay', 'clear', 'next', 'union', 'merge'])
+    expect([name, new RegExp(`^ *${name}\\(`, 'm').test(lean)]).toEqual([
+      name,
+      !['union', 'merge'].includes(name),
+    ]);
+});

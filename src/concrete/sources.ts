@@ -41,8 +41,7 @@ export const ACI_THICKNESS_BEFORE: Source = {
   title: 'Slab thickness (ACI 117-06 explained, and ACI 117-90 beside it)',
   publisher: 'Concrete Construction magazine',
   edition: 'reprint without a date',
-  locator:
-    'opening: no sample more than 3/4 in thin, mean not more than 3/8 in thin, no limit above; in 1990 +3/8 in, -1/4 in',
+  locator: 'opening: no sample more than 3/4 in thin, mean not more than 3/8 in; in 1990 +3/8 in, -1/4 in',
   fromMemory: false,
 };
 
@@ -54,10 +53,4 @@ export const ACI_SAMPLES: Source = {
   locator:
     '4.5.4: four samples for each 5000 ft2 (465 m2); none counts for more than 3/4 in above; 10 mm and 19 mm',
   fromMemory: true,
-};
-
-export const GIVEN_TOLERANCE: Source = {
-  kind: 'common-practice',
-  title: 'The tolerance given with the input',
-  fromMemory: false,
 };

@@ -7,6 +7,7 @@
  *
  * Source: ACI 117-06 and ACI 117-10, as quoted; how samples count, and millimeters, from memory.
  */
+import { GIVEN } from '../grade/sources';
 import { greaterOf } from '../quantity/greater';
 import { type Paired, paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
@@ -18,7 +19,7 @@ import type { Source } from '../reckoning/source';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { SAMPLE, TOLERANCE } from './ordinary';
-import { ACI_SAMPLES, ACI_THICKNESS, ACI_THICKNESS_BEFORE, GIVEN_TOLERANCE } from './sources';
+import { ACI_SAMPLES, ACI_THICKNESS, ACI_THICKNESS_BEFORE } from './sources';
 import { fewSamples, thinMean, thinPlaces } from './thickness-cautions';
 
 /** Input of {@link thicknessCheck}. */
@@ -120,7 +121,7 @@ function allowed({ name, pair, because, override, source }: Usual, input: Parsed
   const given = input[name];
   if (given) {
     const exceededBy = (q: Length): Length | undefined => (q.greaterThan(given) ? given : undefined);
-    return { shown: given, source: GIVEN_TOLERANCE, exceededBy };
+    return { shown: given, source: GIVEN, exceededBy };
   }
   pad.assume({ name, value: pair, because, override, source });
   return { shown: pair.as(pad.system), source, exceededBy: (q) => pair.exceededBy(q) };

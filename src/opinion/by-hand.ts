@@ -36,11 +36,33 @@ function miswrittenBy(rounded: Rounded, si: number, twist: Twist): number {
   return Math.abs(kept - si) <= half ? twisted(kept, twist) : rounded(twisted(si, twist));
 }
 
+/** A page as a hand that rounds has it without any slip: outcomes as they are kept, and as they were before. */
+interface Page {
+  readonly gives: readonly number[];
+  readonly raw: readonly number[];
+}
+
+const pages = new WeakMap<HandOn, Page>();
+
+/** Reckoned once for each hand: what a slip is not felt in stays as it was. */
+function pageOf(graph: Graph, hand: HandOn): Page {
+  const known = pages.get(hand);
+  if (known) return known;
+  const raw: number[] = [];
+  const outcome = (i: number, si: number): number => {
+    raw[i] = si;
+    return (hand.outcomes[i] as Rounded)(si);
+  };
+  const page = { gives: replayed<number>(graph, { outcome }, hand.numbers), raw };
+  pages.set(hand, page);
+  return page;
+}
+
 /** How somebody who rounds on the way would come to the claimed figures with these slips. */
 export function byHand(
   scene: Scene,
   edits: readonly Edit[],
-  hand: (graph: Graph) => HandOn,
+  handOn: (graph: Graph) => HandOn,
 ): Predicted | undefined {
   const followed = isFollowed(scene, edits);
   const result = followed ? scene.result : resultWith(scene, edits);
@@ -48,29 +70,40 @@ export function byHand(
   const graph = followed ? scene.graph : graphAt(scene, result, edits);
   const own = followed ? edits : othersOf(edits);
   if (graph !== scene.graph && !sameSteps(graph, scene.graph, own)) return undefined;
-  const { numbers, taken, outcomes } = hand(graph);
+  const hand = handOn(graph);
+  const { numbers, taken, outcomes } = hand;
+  const page = pageOf(graph, hand);
   const steps = own.filter(({ on }) => on !== 'outcome' && on !== 'claim');
-  const { change } = changed(scene, graph, steps);
+  const { change, starts } = changed(scene, graph, steps);
   const twists = new Map(editsOn('outcome', own).map((one) => [one.step, one.twist] as const));
   const roundedBy = (i: number): Rounded => outcomes[i] as Rounded;
   /** Before they were rounded: what was written down for them goes wrong there. */
-  const raw: number[] = [];
-  const gives = replayed<number>(
-    graph,
-    {
-      ...change,
-      taken: (i, symbol) => {
-        const to = change.taken?.(i, symbol);
-        return to === undefined ? undefined : taken(graph[i]?.bySymbol.get(symbol)?.quantity as Quantity, to);
-      },
-      outcome: (i, si) => {
-        raw[i] = change.outcome ? change.outcome(i, si) : si;
-        const twist = twists.get(i);
-        return twist ? miswrittenBy(roundedBy(i), raw[i] as number, twist) : roundedBy(i)(raw[i] as number);
-      },
-    },
-    numbers,
-  );
+  const raw = [...page.raw];
+  for (const step of twists.keys()) starts.add(step);
+  const gives =
+    starts.size === 0
+      ? page.gives
+      : replayed<number>(
+          graph,
+          {
+            ...change,
+            taken: (i, symbol) => {
+              const to = change.taken?.(i, symbol);
+              return to === undefined
+                ? undefined
+                : taken(graph[i]?.bySymbol.get(symbol)?.quantity as Quantity, to);
+            },
+            outcome: (i, si) => {
+              raw[i] = change.outcome ? change.outcome(i, si) : si;
+              const twist = twists.get(i);
+              return twist
+                ? miswrittenBy(roundedBy(i), raw[i] as number, twist)
+                : roundedBy(i)(raw[i] as number);
+            },
+          },
+          numbers,
+          { base: page.gives, starts },
+        );
   const base = followed ? (predicted(scene, steps) as Predicted) : readOff(scene, result.figures);
   const ofClaims = editsOn('claim', own);
   return scene.nodes.map((node, i) => {

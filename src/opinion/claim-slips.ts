@@ -24,17 +24,18 @@ function editsFor(scene: Scene, i: number, twist: Twisted['twist']): (readonly E
 const inUnitOf = (q: Quantity, claimed: Quantity): Quantity =>
   unitShown(q) === unitShown(claimed) ? q : (q.in(unitShown(claimed).id as never) as Quantity);
 
+/** How rare it is that a digit goes wrong behind the last place that is written in the end. */
+const FINER = 0.3;
+
 function* writtenSlips(scene: Scene, i: number): Generator<Slip> {
   const { figure, reckoned, claimed, places } = scene.claims[i] as Scene['claims'][number];
   const like = reckoned.dimension === 'money' ? reckoned : inUnitOf(reckoned, claimed);
-  for (const { code, weight, twist, how } of outcomeTwists(
-    like,
-    unitShown(claimed).form === 'feet-inches' ? undefined : places,
-  ))
+  const last = unitShown(claimed).form === 'feet-inches' ? undefined : places;
+  for (const { code, weight, twist, how } of outcomeTwists(like, last))
     for (const edits of editsFor(scene, i, twist))
       yield {
         code,
-        weight,
+        weight: last !== undefined && (twist.digits?.places ?? 0) > last ? weight * FINER : weight,
         says: () => say`${{ figure }}, ${{ reckoned: like }}, ${{ how: how() }}`,
         edits,
         figure,
@@ -120,13 +121,7 @@ function* roundedSlips(scene: Scene, i: number): Generator<Slip> {
       code,
       weight: 6,
       says: () => say`${{ figure }}, ${{ reckoned }}, was counted with one too many or too few`,
-      edits: [
-        {
-          on: 'claim',
-          figure,
-          twist: { unit: 1, times: [String(siOf(reckoned) + one), String(siOf(reckoned))] },
-        },
-      ],
+      edits: [{ on: 'claim', figure, twist: { unit: 1, more: one } }],
       figure,
     };
 }
@@ -143,6 +138,8 @@ function codeFor(q: Quantity, other: Quantity): readonly [SlipCode, number] {
 }
 
 const MOST = 40;
+/** A row of a table is taken for a figure less often than a figure that stands alone. */
+const ROW = 0.7;
 
 /** Figures that stand alone before the rows of tables: of those a line is more easily taken. */
 const easilyTaken = (figures: object): ReturnType<typeof figuresIn> => {
@@ -163,7 +160,8 @@ function* otherSlips(scene: Scene, i: number): Generator<Slip> {
       unitShown(quantity).form === 'one-in'
     )
       continue;
-    const [code, weight] = codeFor(reckoned, quantity);
+    const [code, common] = codeFor(reckoned, quantity);
+    const weight = at.includes('[') ? common * ROW : common;
     const same = quantity.dimension === reckoned.dimension;
     const si = siOf(quantity);
     const scale = same ? 1 : (numberOf(quantity) * siOfUnit(unitWritten(claimed))) / si;

@@ -21,7 +21,7 @@ import type { Candidate } from './candidate';
 import { type Claims, type ReadClaim, readClaims } from './claims';
 import * as faults from './faults';
 import type { Graph } from './graph';
-import { type HandOn, handsFor } from './hands';
+import { digitsOf, type HandOn, handsFor } from './hands';
 import { type AnyCalculation, placesOf, withQuantities } from './input-places';
 import { isNearly, isWritten, type Margin, margins } from './likeness';
 import { probed, sceneOf } from './probe';
@@ -119,12 +119,16 @@ export interface EstimateCheck<F extends FigureSet = FigureSet> {
 /** Off by less than this share is close. */
 const CLOSE = 0.01;
 
+/** A whole number that ends in zeros may have been rounded to what stands before them: 2,814 psi to 2,800. */
+const isRound = (si: number, claim: ReadClaim): boolean =>
+  Math.abs(si - claim.si) <= Math.min(claim.coarse, CLOSE * Math.abs(si));
+
 /** What is right for each claim: whether it comes out so but for rounding on the way. */
 function agreeing(scene: Scene, own: readonly Margin[]): boolean[] {
   const { claims, base, graph } = scene;
   const some = claims.map((claim, i) => {
     const si = base[i] as number;
-    return isWritten(si, claim) || isNearly(si, claim, own[i] as Margin);
+    return isWritten(si, claim) || isNearly(si, claim, own[i] as Margin) || isRound(si, claim);
   });
   if (some.every((one) => one)) return some;
   for (const hand of handsFor(graph, claims)) {
@@ -145,15 +149,56 @@ const buyingWhole = (hand: HandOn, graph: Graph): HandOn => ({
   }),
 });
 
-function verdictOf(claim: ReadClaim, agrees: boolean, step: number): ClaimVerdict {
+const ELEVATION = /elevation/i;
+
+function verdictOf(claim: ReadClaim, agrees: boolean, step: number, inSteps: boolean): ClaimVerdict {
   const si = siOf(claim.reckoned);
   if (agrees) return 'agrees';
+  if (inSteps) return 'close';
   const off = Math.abs(claim.si - si);
   // A step is close only where it is small beside the figure: a bar of three is no rounding.
   const { dimension } = claim.reckoned;
   const steps = dimension === 'money' ? 0 : Math.min(step, 0.05 * Math.abs(si));
-  const room = Math.max(CLOSE * Math.abs(si), steps);
+  // An elevation is told from a mark that may stand at anything: no share of it is small.
+  const share = ELEVATION.test(claim.figure) ? 0 : CLOSE * Math.abs(si);
+  const room = Math.max(share, steps);
   return off <= room + (dimension === 'count' ? 0 : claim.half) ? 'close' : 'differs';
+}
+
+/** What is reckoned as it stands beside the claim: who claims cubic meters has no use for yards. */
+function besideClaim({ claimed, reckoned }: ReadClaim): Quantity {
+  const [own, other] = [unitShown(reckoned), unitShown(claimed)];
+  return own.system !== undefined && other.system !== undefined && own.system !== other.system
+    ? (reckoned.in(other.id as never) as Quantity)
+    : reckoned;
+}
+
+/** What is told in steps that are coarse beside the last place written: yards in quarters, tons. */
+const COARSE_STEPS: ReadonlySet<string> = /*#__PURE__*/ new Set(['volume', 'mass']);
+/** A step that is more of the figure than this is no rounding. */
+const LARGEST_STEP = 0.15;
+
+/** Whether a figure is the outcome of a step that rounds to whole steps itself. */
+const isRounding = ({ graph, nodes }: Scene, i: number): boolean => {
+  const node = graph[nodes[i] ?? -1];
+  return node !== undefined && isStepped(node.step);
+};
+
+/**
+ * Whether a claim is what is reckoned in whole steps of the trade, the next above or the nearest: 12.10 yd3 are written
+ * down as 12.25. What the calculation itself rounds to steps is right or wrong.
+ */
+function isInSteps(claim: ReadClaim, scene: Scene, i: number): boolean {
+  const si = siOf(claim.reckoned);
+  if (!COARSE_STEPS.has(claim.reckoned.dimension) || isRounding(scene, i)) return false;
+  const step = Math.abs(siOf(tradeStep(besideClaim(claim), scene.result.system)));
+  // What is written no finer than the step says nothing of steps.
+  if (step > LARGEST_STEP * Math.abs(si) || step < 3 * claim.half) return false;
+  const whole = claim.si / step;
+  const isWhole = Math.abs(whole - Math.round(whole)) <= 1e-6 * Math.abs(whole);
+  // Half a hundredth more: what is reckoned by hand may be as much less.
+  const up = claim.si - si;
+  return isWhole && up > -step / 2 && up < step + (CLOSE * Math.abs(si)) / 2;
 }
 
 /** Temperatures are points: what lies between two of them is a difference. */
@@ -178,15 +223,7 @@ function stepsIn(difference: Quantity, step: Quantity): Quantity<'count'> {
   return newQuantity('count', tenths, unitOf('count', 'each') as Unit);
 }
 
-/** What is reckoned as it stands beside the claim: who claims cubic meters has no use for yards. */
-function besideClaim({ claimed, reckoned }: ReadClaim): Quantity {
-  const [own, other] = [unitShown(reckoned), unitShown(claimed)];
-  return own.system !== undefined && other.system !== undefined && own.system !== other.system
-    ? (reckoned.in(other.id as never) as Quantity)
-    : reckoned;
-}
-
-function checkOf(claim: ReadClaim, agrees: boolean, scene: Scene): ClaimCheck {
+function checkOf(claim: ReadClaim, agrees: boolean, inSteps: boolean, scene: Scene): ClaimCheck {
   const { figure, claimed, line } = claim;
   const reckoned = besideClaim(claim);
   const step = tradeStep(reckoned, scene.result.system);
@@ -195,7 +232,7 @@ function checkOf(claim: ReadClaim, agrees: boolean, scene: Scene): ClaimCheck {
     figure,
     claimed,
     reckoned,
-    verdict: verdictOf(claim, agrees, Math.abs(siOf(step))),
+    verdict: verdictOf(claim, agrees, Math.abs(siOf(step)), inSteps),
     difference,
     ...shareOf(difference, reckoned),
     step,
@@ -226,6 +263,29 @@ function likelyOf({ slips, edits, explained, elsewhere = [] }: Candidate, scene:
   };
 }
 
+/** How common a slip must be to be told of one figure that is close: by some rare one anything so near is given. */
+const TELLING = 3;
+/** Who writes so many digits does not round them away: a rare slip that gives them all is told too. */
+const PRECISE = 4;
+
+/** Off by no more than a hundredth, and not only by a step that is small for such figures. */
+const isHundredth = ({ si, half, reckoned, figure }: ReadClaim): boolean =>
+  !ELEVATION.test(figure) && Math.abs(si - siOf(reckoned)) <= CLOSE * Math.abs(siOf(reckoned)) + half;
+
+/**
+ * Whether a slip is told where every figure is close: rounding and the figures of other handbooks come as near, so that
+ * it must give all claims just as they were written, and be a common one or give much.
+ */
+function isTelling(
+  { weight, explained: { all, exact, which } }: Candidate,
+  claims: readonly ReadClaim[],
+  differing: readonly number[],
+): boolean {
+  const given = which.filter((i) => differing.includes(i));
+  const isPrecise = given.some((i) => digitsOf(claims[i] as ReadClaim) >= PRECISE);
+  return all && exact && (weight >= TELLING || given.length > 1 || isPrecise);
+}
+
 const ORDER: readonly ClaimVerdict[] = ['differs', 'close', 'agrees'];
 
 function sentence(verdict: ClaimVerdict, slips: readonly LikelySlip[], off: readonly string[]): Words {
@@ -234,7 +294,10 @@ function sentence(verdict: ClaimVerdict, slips: readonly LikelySlip[], off: read
     says: verdict === 'close' ? 'The estimate is close to what is reckoned.' : 'The estimate is off.',
   };
   const [one, other] = slips[0]?.slips.map(({ says }) => says) ?? [];
-  if (!one) return say`${how} No slip was found that would explain it.`;
+  if (!one)
+    return verdict === 'close'
+      ? { says: 'The estimate is close to what is reckoned, as near as rounding may bring it.' }
+      : say`${how} No slip was found that would explain it.`;
   return other
     ? say`${how} No one slip was found that explains it; two together would, which is less sure: ${{ one }}; and ${{ other }}.`
     : off.every((figure) => slips[0]?.explains.includes(figure))
@@ -293,12 +356,19 @@ export function estimateCheck<Input, F extends FigureSet>(
   const result = any(read, options) as Result<F>;
   const scene = sceneOf(any, read, result, places, readClaims(claims, result.figures));
   const agrees = agreeing(scene, margins(scene));
-  const checks = scene.claims.map((claim, i) => checkOf(claim, agrees[i] as boolean, scene));
+  const inSteps = scene.claims.map((claim, i) => isInSteps(claim, scene, i));
+  const checks = scene.claims.map((claim, i) =>
+    checkOf(claim, agrees[i] as boolean, inSteps[i] as boolean, scene),
+  );
   const verdict = ORDER.find((one) => checks.some((check) => check.verdict === one)) as ClaimVerdict;
-  const differing = checks.flatMap((check, i) => (check.verdict === 'agrees' ? [] : [i]));
+  const differing = checks.flatMap(({ verdict: own }, i) =>
+    own === 'agrees' || (verdict === 'close' && inSteps[i]) ? [] : [i],
+  );
   const { found, tried } =
     differing.length > 0 ? search(probed(scene, places), places, differing) : { found: [], tried: 0 };
-  const slips = found.map((one) => likelyOf(one, scene));
+  const isNear = differing.every((i) => isHundredth(scene.claims[i] as ReadClaim));
+  const telling = isNear ? found.filter((one) => isTelling(one, scene.claims, differing)) : found;
+  const slips = telling.map((one) => likelyOf(one, scene));
   const off = differing.map((i) => scene.claims[i]?.figure as string);
   const { id, title } = result;
   return frozen({

@@ -14,6 +14,8 @@ export interface Taken {
   readonly quantity: Quantity;
   /** The step that gave it, where one did. */
   readonly from: number | undefined;
+  /** True for the very one of the input. */
+  readonly given: boolean;
   readonly si: number;
 }
 
@@ -55,8 +57,9 @@ function asGiven(tree: Tree, again: number, gives: Quantity, si: number): Tree |
 
 function nodeOf(step: Step, i: number, steps: readonly Step[], isInput: (q: Quantity) => boolean): Node {
   const takes = Object.entries(step.values).map(([symbol, quantity]): Taken => {
-    const from = i < LINKED && !isInput(quantity) ? giver(quantity, steps, i) : undefined;
-    return { symbol, quantity, from, si: siOf(quantity) };
+    const given = isInput(quantity);
+    const from = i < LINKED && !given ? giver(quantity, steps, i) : undefined;
+    return { symbol, quantity, from, given, si: siOf(quantity) };
   });
   const tree = treeOf(step.formula);
   const si = siOf(step.gives);

@@ -130,11 +130,23 @@ function shareOf({ digits = 0, lengths, decimals }: Hand, all: number, amounts: 
   return amounts <= digits + 1 ? SELDOM : 0;
 }
 
+/** Whether there are lengths of feet and inches on a page, put in from outside and reckoned. */
+function lengthsIn(graph: Graph): Readonly<Record<'hundredths' | 'eighths', boolean>> {
+  return {
+    hundredths: graph.some(({ takes }) =>
+      takes.some(({ quantity, from }) => from === undefined && isCustomaryLength(quantity)),
+    ),
+    eighths: graph.some(({ step }) => isCustomaryLength(step.gives)),
+  };
+}
+
 /** Hands that may have written such claims. */
 export function handsFor(graph: Graph, claims: readonly ReadClaim[]): HandOn[] {
+  const lengths = lengthsIn(graph);
   const all = finest(claims);
   const amounts = finest(claims.filter(({ claimed }) => COARSE.has(claimed.dimension)));
-  const able = HANDS.flatMap((hand) => {
+  // Where there is nothing to round so, it is the hand of somebody who does not.
+  const able = HANDS.filter((hand) => !hand.lengths || lengths[hand.lengths]).flatMap((hand) => {
     const share = shareOf(hand, all, amounts);
     return share > 0 ? [{ ...hand, weight: hand.weight * share }] : [];
   });

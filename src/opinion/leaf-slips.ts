@@ -8,7 +8,7 @@ import { say } from '../reckoning/words';
 import { miswritten } from './digit-slips';
 import type { Leaf } from './input-places';
 import { siOfAmount } from './scale';
-import type { Slip, SlipCode } from './slip';
+import type { Edit, Slip, SlipCode } from './slip';
 import { misnamed } from './unit-slips';
 import { otherSizes } from './usual-sizes';
 
@@ -101,7 +101,8 @@ function* tenthsSlips(leaf: Leaf): Generator<Instead> {
 function* inchSlips(leaf: Leaf): Generator<Instead> {
   if (unitShown(leaf.quantity).id !== 'in') return;
   const n = numberShown(leaf.quantity);
-  if (n.greaterThanOrEqualTo(100)) return;
+  // A part of an inch is never thought of in feet.
+  if (n.greaterThanOrEqualTo(100) || n.lessThan(1)) return;
   const ft = lengthUnit('ft');
   yield { code: 'inches-as-tenths', quantity: made(leaf, n.div(10), ft), weight: n.lessThan(10) ? 25 : 6 };
   yield { code: 'inches-as-tenths', quantity: made(leaf, n.div(100), ft), weight: n.lessThan(10) ? 5 : 15 };
@@ -197,6 +198,13 @@ function* slopeSlips(leaf: Leaf): Generator<Instead> {
   const n = numberIn(leaf.quantity, unit);
   if (n.isZero()) return;
   yield { code: 'slope-upside-down', quantity: made(leaf, new Decimal(10000).div(n), unit), weight: 12 };
+  // 1:60 as 60 mm in a meter.
+  if (unitShown(leaf.quantity).form === 'one-in')
+    yield {
+      code: 'slope-unit',
+      quantity: made(leaf, new Decimal(100).div(n), unitOf('slope', 'mm/m') as Unit),
+      weight: 3,
+    };
   const perFoot = unitOf('slope', 'in/ft') as Unit;
   const put = (quantity: Amount): Instead => ({ code: 'slope-unit', quantity, weight: 6 });
   for (const [inches, percent] of NEARLY_ALIKE) {
@@ -254,6 +262,21 @@ const OWN: Partial<Record<Leaf['dimension'], (leaf: Leaf) => Generator<Instead>>
 
 /** How common it is to take one for the other, where a value is put in. */
 const FEET_AND_INCHES: Partial<Record<SlipCode, number>> = { 'inches-as-feet': 14, 'feet-as-inches': 5 };
+
+/** What is seldom turned into another unit and put in under the old name: most values are taken from the plans. */
+const TURNED = 0.4;
+const READ_OFF: ReadonlySet<string> = /*#__PURE__*/ new Set(['speed', 'pressure', 'volume-rate']);
+
+/** A value that was turned into another unit, under the name of its own: 20 km/h put in as 5.56. */
+function* turnedSlips(leaf: Leaf): Generator<Instead> {
+  const own = unitShown(leaf.quantity);
+  if (!READ_OFF.has(leaf.dimension) || own.form) return;
+  for (const { as, weight } of misnamed(own)) {
+    const other = as === undefined ? undefined : unitOf(leaf.dimension, as);
+    const n = other && numberIn(leaf.quantity, other).toSignificantDigits(12);
+    if (n) yield { code: 'wrong-unit', quantity: made(leaf, n, own), weight: weight * TURNED };
+  }
+}
 
 function* unitSlips(leaf: Leaf): Generator<Instead> {
   const unit = unitShown(leaf.quantity);
@@ -348,6 +371,7 @@ function* allOf(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
   const own = OWN[leaf.dimension];
   if (own) yield* own(leaf);
   if (leaf.dimension !== 'temperature') yield* unitSlips(leaf);
+  yield* turnedSlips(leaf);
   yield* writtenSlips(leaf);
   yield* usualSlips(leaf);
   yield* sizeSlips(leaf);
@@ -411,4 +435,35 @@ export function habits(slips: readonly Slip[]): Slip[] {
       },
     ];
   });
+}
+
+/** How common it is to put two values in each other's place. */
+const EXCHANGED = 2;
+/** Beyond so many pairs it is a table. */
+const FEW_PAIRS = 12;
+
+/** Two values of one kind, each in the place of the other: the air as warm as the concrete, and the reverse. */
+export function exchanges(leaves: readonly Leaf[]): Slip[] {
+  const pairs = leaves.flatMap((a, i) =>
+    leaves
+      .slice(i + 1)
+      .filter((b) => a.dimension === b.dimension && a.plain === b.plain && !a.quantity.equals(b.quantity))
+      .map((b) => [a, b] as const),
+  );
+  if (pairs.length > FEW_PAIRS) return [];
+  const put = (at: Leaf, of: Leaf): Edit => ({
+    on: 'input',
+    path: at.path,
+    value: of.plain ? canonicalValue(of.quantity).toNumber() : of.quantity,
+    leaf: at,
+    si: siOfAmount(canonicalValue(of.quantity), of.dimension),
+  });
+  return pairs.map(([a, b]) => ({
+    code: 'other-input',
+    weight: EXCHANGED,
+    says: () =>
+      say`${{ place: a.at }}, ${{ is: a.quantity }}, and ${{ other: b.at }}, ${{ taken: b.quantity }}, were exchanged`,
+    edits: [put(a, b), put(b, a)],
+    input: a.at,
+  }));
 }

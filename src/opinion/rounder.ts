@@ -9,6 +9,7 @@ import type { Graph } from './graph';
 import { digitsOf, type HandOn, handsFor } from './hands';
 import { explainedByHand, isWritten } from './likeness';
 import type { Scene } from './scene';
+import type { Slip } from './slip';
 
 /** So many are looked at, those that come nearest first. */
 const MOST = 40;
@@ -59,7 +60,17 @@ export function rounder(scene: Scene): (all: readonly Candidate[]) => Candidate[
   const hands = handsOn(scene.graph);
   const most = Math.min(MOST, Math.floor(REPLAYED / Math.max(1, hands.length * scene.graph.length)));
   const reach = claims.map(reachOf);
+  const known = new WeakMap<Slip, Candidate>();
+  /** A slip is rounded once, however often it is looked at. */
   const rounded = (one: Candidate): Candidate => {
+    const [only, ...more] = one.slips;
+    const before = only && more.length === 0 ? known.get(only) : undefined;
+    if (before && before.values === one.values) return before;
+    const found = byHands(one);
+    if (only && more.length === 0) known.set(only, found);
+    return found;
+  };
+  const byHands = (one: Candidate): Candidate => {
     let found = one;
     hands.forEach((hand, i) => {
       const values = byHand(scene, one.edits, (graph) => handsOn(graph)[i] ?? hand);

@@ -8,7 +8,7 @@
 import { type Quantity, unitShown } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
 import { BINARY, type Reckoner, reckoned, type Sign } from './formula';
-import type { Graph } from './graph';
+import type { Graph, Taken } from './graph';
 import { unitWritten } from './outcome-slips';
 import { siOf, siOfUnit } from './scale';
 
@@ -73,9 +73,14 @@ function threeDigits(si: number, unit: number): number {
   return (Math.sign(si) * Math.round(n * scale) * unit) / scale;
 }
 
-function leafBetween(q: Quantity): Interval {
+/** What stands in handbooks, and by how much one says more or less than another: 0.67 lb/ft for a #4. */
+const HANDBOOK: ReadonlySet<string> = /*#__PURE__*/ new Set(['density', 'mass-per-length', 'mass-per-area']);
+const HANDBOOKS = 0.005;
+
+function leafBetween({ quantity: q, given }: Taken): Interval {
   const si = siOf(q);
   if (q.dimension === 'count') return [si, si];
+  if (!given && HANDBOOK.has(q.dimension)) return [si * (1 - HANDBOOKS), si * (1 + HANDBOOKS)];
   if (q.dimension === 'length' && unitShown(q).form !== 'one-in') return hull(si, ...lengthWritten(q, si));
   if (unitShown(q).offset || unitShown(q).form === 'one-in') return [si, si];
   return hull(si, threeDigits(si, siOfUnit(unitShown(q))));
@@ -110,7 +115,7 @@ export function betweenOf(graph: Graph): Interval[] {
     const value = (symbol: string): Interval => {
       const taken = takes.find((one) => one.symbol === symbol);
       if (!taken) return [Number.NaN, Number.NaN];
-      return taken.from === undefined ? leafBetween(taken.quantity) : (out[taken.from] as Interval);
+      return taken.from === undefined ? leafBetween(taken) : (out[taken.from] as Interval);
     };
     const own = tree && !isStepped(step) ? reckoned(tree, value, BETWEEN) : ([si, si] as const);
     out.push(own.every(Number.isFinite) ? written(step.gives, hull(si, ...own)) : [si, si]);

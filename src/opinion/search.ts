@@ -9,7 +9,7 @@ import { figuresIn } from './figure-places';
 import { type Aim, guidedRuns } from './guided';
 import type { Places } from './input-places';
 import { lapSlips } from './lap-slips';
-import { habits, leafSlips } from './leaf-slips';
+import { exchanges, habits, leafSlips } from './leaf-slips';
 import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
@@ -34,6 +34,7 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
   const all = [
     ...ofLeaves,
     ...habits(ofLeaves),
+    ...exchanges(leaves),
     ...partSlips(scene.input, places),
     ...lapSlips(scene, places),
     ...stepSlips(scene.graph, new Set(scene.nodes), figuresIn(scene.result.figures)),
@@ -181,6 +182,18 @@ const LIKELY = 0.5;
 const isLikely = (best: Candidate | undefined): boolean =>
   best?.explained.all === true && best.score >= LIKELY;
 
+/** What is so much rarer than the best is not looked for where that takes runs. */
+const RARER = 0.03;
+
+/** How common a slip must be to be told among the first three, beside those that are known. */
+function barOf(near: readonly Candidate[]): number {
+  const [best] = near;
+  if (!isLikely(best)) return 0;
+  const apart = new Map(near.map((one) => [valuesOf(one), one.score] as const).reverse());
+  const [, , third = 0] = [...apart.values()].sort((a, b) => b - a);
+  return Math.max(third, (best as Candidate).score * RARER);
+}
+
 /**
  * Slips that explain what was claimed, the likeliest first.
  *
@@ -194,29 +207,32 @@ export function search(
   const own = margins(scene);
   const slips = slipsFor(scene, places);
   const aim = aimAt(scene, differing[0] as number);
-  runSome(scene, slips, aim);
   const explains = (one: Candidate): boolean => one.explained.which.some((i) => differing.includes(i));
   const rounding = rounder(scene);
   const singlesOf = (some: readonly Tried[]): Candidate[] =>
     rounding(some.map(({ slip, values }) => candidate([slip], values, slip.weight, scene, own)))
       .filter(explains)
       .sort(byScore);
-  let tried = tryAll(
-    scene,
-    slips.filter((one) => !takesRun(scene, one)),
-  );
+  const bySteps = slips.filter((one) => !takesRun(scene, one));
+  let tried = tryAll(scene, bySteps);
   let near = singlesOf(tried);
   const tryMore = (more: readonly Slip[]): void => {
     tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
     near = singlesOf(tried);
   };
+  // What the steps tell costs little: of what takes a run only that is looked at which may be told before it.
+  const least = barOf(near);
+  const known = new Set(bySteps);
+  const more = slips.filter((one) => one.weight > least || known.has(one));
+  runSome(scene, more, aim);
+  tryMore(more.filter((one) => !known.has(one) && !takesRun(scene, one)));
   if (!isLikely(near[0])) tryMore(slips.filter((one) => takesRun(scene, one)));
   // What explains all of it may be felt in another figure than the one that was looked at first.
   for (const i of isLikely(near[0]) ? [] : differing.slice(1, 1 + MORE_AIMS)) {
     scene.budget.runs += Math.ceil(MORE_RUNS * scene.worth);
     guidedRuns(scene, slips, aimAt(scene, i));
-    const known = new Set(tried.map(({ slip }) => slip));
-    tryMore(slips.filter((one) => one.edits.some((edit) => scene.runs.has(edit)) && !known.has(one)));
+    const before = new Set(tried.map(({ slip }) => slip));
+    tryMore(slips.filter((one) => one.edits.some((edit) => scene.runs.has(edit)) && !before.has(one)));
     if (isLikely(near[0])) break;
   }
   const best = near[0];

@@ -121,6 +121,10 @@ export type SlipCode =
   | 'factor-twice'
   /** A half, a quarter or another fixed number of a formula left out. */
   | 'number-left-out'
+  /** Another small number than the one of the formula: a third for a quarter. */
+  | 'other-number'
+  /** A corner where two rectangles overlap, counted with both. */
+  | 'corner-twice'
   /** A square or a cube not taken. */
   | 'power-left-out'
   /** Added for subtracted, or the reverse. */
@@ -143,6 +147,8 @@ export interface Twist {
    * What is done to the digits can be done to another number too.
    */
   readonly digits?: { readonly places: number; readonly slip: (text: string) => string | undefined };
+  /** So many SI units more. */
+  readonly more?: number;
   /** Rounded down to whole steps of so many SI units. */
   readonly down?: number;
   /** What another figure comes to, in its place. */

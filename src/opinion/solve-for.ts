@@ -35,7 +35,7 @@ export interface SolveForInput<Input> {
   readonly figure: string;
   /** What it is to be. */
   readonly wanted: AnyQuantityInput;
-  /** How near it must come; by default a step of the trade, such as a quarter of a yard. */
+  /** How near it must come; by default a step of the trade, such as a quarter of a yard; a count just so. */
   readonly within?: AnyQuantityInput;
   /** The step in which what is varied is told; by default that of the trade, such as a sixteenth of an inch. */
   readonly step?: AnyQuantityInput;
@@ -375,6 +375,10 @@ interface Plain {
 /** A difference of temperatures counts in degrees as the scale does. */
 const size = (q: Quantity): Decimal => canonicalValue(q).abs();
 
+/** A step of the trade; a count is right or wrong. */
+const nearEnough = (like: Quantity, system: AnyResult['system']): Quantity =>
+  like.dimension === 'count' ? like.minus(like) : tradeStep(like, system);
+
 function taskOf(calculation: AnyCalculation, asked: Plain, options: ReckonOptions | undefined): Task {
   const input = started(asked.input, asked.vary, asked.between);
   const result: AnyResult = calculation(input, options);
@@ -393,7 +397,7 @@ function taskOf(calculation: AnyCalculation, asked: Plain, options: ReckonOption
     path,
     like,
     wanted: canonicalValue(readGiven(asked.wanted, like, 'wanted')),
-    within: size(optional(asked.within, like, 'within', () => tradeStep(like, result.system))),
+    within: size(optional(asked.within, like, 'within', () => nearEnough(like, result.system))),
     step: optional(asked.step, own, 'step', () => own),
     between: endsOf(asked.between, leaf.quantity),
     names: { vary: String(asked.vary), figure: String(asked.figure) },

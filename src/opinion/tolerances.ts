@@ -238,6 +238,50 @@ function contributionsOf(effects: readonly Effect[], like: Quantity): Contributi
     }));
 }
 
+/** Whether a figure stands still over a part of what a measurement may be, and leaps elsewhere: it is bought in steps. */
+function leaps({ lines }: Tried, path: Path, center: Decimal): boolean {
+  return lines.some((line) => {
+    const [a, b, c, d] = line.map((one) => amount(one, path));
+    const all = [a, b, center, c, d];
+    const still = all.slice(1).filter((one, i) => one !== undefined && all[i]?.equals(one));
+    return still.length > 0 && still.length < all.length - 1;
+  });
+}
+
+/** How far out it is looked, in standard deviations: beyond, there is next to no chance. */
+const FARTHEST = 5;
+const HALVINGS = 12;
+
+/**
+ * The chance that a figure in steps is more than what was ordered: how many standard deviations all measurements must
+ * be off together, each by its part, before it is.
+ */
+function shortInSteps(
+  trials: Trials,
+  { lines }: Tried,
+  path: Path,
+  ordered: Decimal,
+  { center, effects }: { readonly center: Decimal; readonly effects: readonly Effect[] },
+): Quantity<'ratio'> | undefined {
+  const ways = lines.map((line) => wayOf(line, center, path));
+  const all = effects.reduce((sum, { half }) => sum.plus(squared(half)), ZERO).sqrt();
+  if (all.isZero() || ways.some((way) => way === undefined)) return undefined;
+  const parts = effects.map(({ half }, i) => half.div(all).toNumber() * (ways[i] as number));
+  // A plus or minus is two standard deviations.
+  const isShort = (out: number): boolean | undefined =>
+    amount(trials.at(parts.map((part) => (part * out) / 2)), path)?.greaterThan(ordered);
+  let [least, most] = [-FARTHEST, FARTHEST];
+  const [low, high] = [isShort(least), isShort(most)];
+  if (low === undefined || high === undefined) return undefined;
+  if (low || !high) return share(low ? new Decimal(1) : ZERO);
+  for (let n = 0; n < HALVINGS; n += 1) {
+    const middle = (least + most) / 2;
+    if (isShort(middle)) most = middle;
+    else least = middle;
+  }
+  return share(chanceAbove(new Decimal(most)));
+}
+
 /** The chance that the figure is more than what was ordered. */
 function shortOf(ordered: Quantity, center: Decimal, effects: readonly Effect[]): Quantity<'ratio'> {
   const deviation = effects.reduce((sum, { half }) => sum.plus(squared(half.div(2))), ZERO).sqrt();
@@ -260,6 +304,10 @@ function figureTolerance(
     effectOf(measure, tried.lines[i] as Line, path, center),
   );
   const unit = unitShown(likely);
+  const inSteps =
+    ordered && leaps(tried, path, center)
+      ? shortInSteps(trials, tried, path, canonicalValue(ordered), { center, effects })
+      : undefined;
   return {
     figure: at,
     low: newQuantity(likely.dimension, low, unit),
@@ -267,7 +315,7 @@ function figureTolerance(
     high: newQuantity(likely.dimension, high, unit),
     bounds,
     contributions: contributionsOf(effects, likely),
-    ...(ordered ? { ordered, shortChance: shortOf(ordered, center, effects) } : {}),
+    ...(ordered ? { ordered, shortChance: inSteps ?? shortOf(ordered, center, effects) } : {}),
   };
 }
 

@@ -30,7 +30,8 @@ function exactText(n: Decimal, places: number): string {
 }
 
 /** In binary numbers, where very many are tried. */
-export function twisted(si: number, { unit, times, digits, down }: Twist): number {
+export function twisted(si: number, { unit, times, digits, down, more }: Twist): number {
+  if (more !== undefined) return si + more;
   if (times) return si * ratioOf(times);
   if (down !== undefined) return Math.floor(si / down + STRAY) * down;
   if (!digits) return si;
@@ -39,7 +40,8 @@ export function twisted(si: number, { unit, times, digits, down }: Twist): numbe
 }
 
 /** Exactly, where what it gives is told. */
-export function twistedExactly(si: Decimal, { unit, times, digits, down }: Twist): Decimal {
+export function twistedExactly(si: Decimal, { unit, times, digits, down, more }: Twist): Decimal {
+  if (more !== undefined) return si.plus(more);
   if (times) return si.times(times[0]).div(times[1]);
   if (down !== undefined) return floorWhole(si.div(down)).times(down);
   if (!digits) return si;

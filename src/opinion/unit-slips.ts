@@ -56,6 +56,9 @@ function codeOf(own: Unit, other: Unit): SlipCode {
   return 'wrong-unit';
 }
 
+/** Few jobs know both systems: inches for millimeters are rarer than feet for inches. */
+const OTHER_SYSTEM = 1.5;
+
 /** Units that a notebook mixes up with another, as common as they are. */
 function weightOf(own: Unit, other: Unit, code: SlipCode): number {
   if (code === 'wrong-ton') return 10;
@@ -64,7 +67,7 @@ function weightOf(own: Unit, other: Unit, code: SlipCode): number {
   if (code === 'slope-unit' || code === 'temperature-scale' || code === 'degree-interval') return 10;
   if (own.id === 'oz' || other.id === 'oz' || other.id === 'mi' || other.id === 'km' || other.id === 'acre')
     return 0.3;
-  return own.system === other.system ? 4 : 2.5;
+  return own.system === other.system ? 4 : OTHER_SYSTEM;
 }
 
 const usable = (unit: Unit): boolean =>
@@ -90,7 +93,7 @@ function* linear(own: Unit, other: Unit): Generator<Misnamed> {
   const root = ratio.toNumber() ** (own.dimension === 'area' ? 1 / 2 : 1 / 3);
   // The side of a unit has no more than eight digits; the rest is stray.
   const side = String(Number(root.toPrecision(10)));
-  yield { code: 'linear-factor', times: [side, ratio.toFixed()], as: other.id, weight: 2.5 };
+  yield { code: 'linear-factor', times: [side, ratio.toFixed()], as: other.id, weight: OTHER_SYSTEM };
 }
 
 /** What may have become of a number under the name of a unit. */

@@ -46,9 +46,20 @@ export interface OtherSize {
   readonly weight: number;
 }
 
-/** The next one is taken more often than one farther off. */
+/** The next one is taken more often than one farther off, as is the next of those that most slabs have. */
 const NEXT = 2;
 const FARTHER = 0.6;
+const MOST_SLABS: Readonly<Record<string, readonly string[]>> = {
+  in: ['4', '5', '6', '8', '10', '12'],
+  mm: ['75', '100', '125', '150', '200', '250', '300'],
+};
+
+/** Whether two are next to each other among the sizes that most slabs have. */
+function areNext(unit: string, a: string, b: string): boolean {
+  const all = MOST_SLABS[unit] ?? [];
+  const [i, j] = [all.indexOf(a), all.indexOf(b)];
+  return i >= 0 && j >= 0 && Math.abs(i - j) === 1;
+}
 
 /** The usual sizes that a value of the input is taken for; none where it is no usual size itself. */
 export function* otherSizes({ name, quantity }: Leaf): Generator<OtherSize> {
@@ -59,6 +70,7 @@ export function* otherSizes({ name, quantity }: Leaf): Generator<OtherSize> {
   if (!usual || at < 0) return;
   for (const [i, size] of usual.sizes.entries()) {
     const steps = Math.abs(i - at);
-    if (steps > 0) yield { number: new Decimal(size), unit, weight: steps === 1 ? NEXT : FARTHER };
+    const isNext = steps === 1 || areNext(unit.id, usual.sizes[at] as string, size);
+    if (steps > 0) yield { number: new Decimal(size), unit, weight: isNext ? NEXT : FARTHER };
   }
 }

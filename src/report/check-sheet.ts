@@ -65,17 +65,12 @@ export function checkSheet(check: EstimateCheck<FigureSet>, view: View = {}): st
   mustBeCheck(check);
   mustBeView(view);
   const { title, says, claims, slips } = check;
-  const none = wordText('No slip was found that would explain it.', view);
+  const off = check.verdict === 'differs';
   const likely =
-    check.verdict === 'agrees'
-      ? []
-      : slips.length === 0
-        ? ['', none]
-        : ['', wordText('Likely slips', view), ...slips.flatMap((one, i) => slipLines(one, i, view))];
-  return [
-    wordText(title, view),
-    ...claims.flatMap((one) => claimLines(one, view)),
-    ...likely,
-    ...(check.verdict === 'agrees' ? ['', wordsText(says, view)] : []),
-  ].join('\n');
+    slips.length > 0
+      ? ['', wordText('Likely slips', view), ...slips.flatMap((one, i) => slipLines(one, i, view))]
+      : off
+        ? ['', wordText('No slip was found that would explain it.', view)]
+        : ['', wordsText(says, view)];
+  return [wordText(title, view), ...claims.flatMap((one) => claimLines(one, view)), ...likely].join('\n');
 }

@@ -20,8 +20,8 @@ export const check: Language = {
   'Likely slips': 'Errores probables',
   'No slip was found that would explain it.': 'No se encontró ningún error que lo explique.',
   'The estimate agrees with what is reckoned.': 'La estimación concuerda con lo calculado.',
-  'The estimate is close to what is reckoned. No slip was found that would explain it.':
-    'La estimación casi concuerda con lo calculado. No se encontró ningún error que lo explique.',
+  'The estimate is close to what is reckoned, as near as rounding may bring it.':
+    'La estimación casi concuerda con lo calculado, tan cerca como puede dejarla el redondeo.',
   'The estimate is off. No slip was found that would explain it.':
     'La estimación no concuerda. No se encontró ningún error que lo explique.',
   'The estimate is close to what is reckoned. Likely, {one}.':
@@ -68,6 +68,19 @@ export const check: Language = {
   'a share of the one was taken for a share of the other':
     'se tomó el porcentaje de lo uno por el porcentaje de lo otro',
   'the one at the end was not counted': 'no se contó el del extremo',
+  'the one less at the end was not taken off': 'no se restó el que falta en el extremo',
+  '{one}, and likewise in the other steps of the kind': '{one}, y lo mismo en los demás pasos de esa clase',
+  '{symbol} = {value} was left out in {step} and wherever else it stands':
+    'se omitió {symbol} = {value} en {step} y dondequiera que aparece',
+  'another number was taken for {part}': 'se tomó otro número en lugar de {part}',
+  'another number of the formula was taken': 'se tomó otro número de la fórmula',
+  '{part} was counted with one too many or too few': '{part} se contó con uno de más o de menos',
+  'the corner where two rectangles overlap was counted with both':
+    'la esquina en que se solapan dos rectángulos se contó con los dos',
+  'in {step}, {formula}, {symbol}, {value}, was taken as so many {unit}':
+    'en {step}, {formula}, {symbol}, {value}, se tomó como otras tantas unidades: {unit}',
+  '{place}, {is}, and {other}, {taken}, were exchanged':
+    'se intercambiaron {place}, {is}, y {other}, {taken}',
   'a term of the sum was left out': 'se omitió un sumando',
   'a term of the sum was taken twice': 'un sumando se tomó dos veces',
   'plus and minus were exchanged': 'se cambiaron más y menos',

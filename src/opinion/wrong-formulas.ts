@@ -1,0 +1,294 @@
+/** What may be wrong in the formula of a step: one thing in it left out, taken twice, or taken for another. */
+import { numberShown } from '../quantity/quantity';
+import type { Words } from '../reckoning/words';
+import type { Sign, Tree } from './formula';
+import type { Node } from './graph';
+import type { SlipCode } from './slip';
+
+/** A formula with one thing wrong. */
+export interface Wrong {
+  readonly code: SlipCode;
+  readonly weight: number;
+  readonly tree: Tree;
+  /** The part that is left out, taken twice, or wrongly put in. */
+  readonly part?: Tree;
+  /** The sign before it. */
+  readonly by?: Sign;
+  /** What stands before it. */
+  readonly left?: Tree;
+}
+
+export const ONE: Tree = { is: 'number', text: '1' };
+
+type Sum = Extract<Tree, { is: 'sign' }>;
+
+const sign = (s: Sign, left: Tree, right: Tree): Tree => ({ is: 'sign', sign: s, left, right });
+const TWO: Tree = { is: 'number', text: '2' };
+
+const isNumber = (tree: Tree, text?: string): boolean =>
+  tree.is === 'number' && (text === undefined || tree.text === text);
+
+/** True where a part is a share, as an allowance is. */
+type IsShare = (tree: Tree) => boolean;
+
+/** `1 + a`: a share put on, or taken off. */
+const isFactor = ({ left, right }: Sum, isShare: IsShare): boolean => isNumber(left, '1') && isShare(right);
+
+function* factorSlips(tree: Sum): Generator<Wrong> {
+  const { left, right } = tree;
+  yield { code: 'allowance-missed', weight: 22, tree: left };
+  yield { code: 'allowance-as-factor', weight: 6, tree: right };
+  yield { code: 'allowance-twice', weight: 8, tree: sign(tree.sign, left, sign('×', TWO, right)) };
+  yield { code: 'allowance-twice', weight: 4, tree: sign('^', tree, TWO) };
+  const other: Sign = tree.sign === '+' ? '−' : '+';
+  yield { code: 'allowance-turned', weight: 5, tree: sign(other, left, right) };
+  yield { code: 'markup-for-margin', weight: 6, tree: sign('÷', ONE, sign(other, left, right)) };
+  yield { code: 'allowance-as-factor', weight: 2, tree: sign(tree.sign, left, sign('+', ONE, right)) };
+}
+
+function* sumSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
+  const { left, right } = tree;
+  if (isFactor(tree, isShare)) {
+    yield* factorSlips(tree);
+    return;
+  }
+  const bars = isNumber(right, '1') ? 'spaces-for-bars' : 'term-left-out';
+  yield {
+    code: bars,
+    weight: bars === 'term-left-out' ? 6 : 18,
+    tree: left,
+    part: right,
+    by: tree.sign,
+    left,
+  };
+  if (tree.sign === '+') yield { code: 'term-left-out', weight: 6, tree: right, part: left };
+  if (tree.sign === '+')
+    yield { code: 'term-twice', weight: 3, tree: sign('+', sign('+', left, left), right), part: left };
+  yield {
+    code: 'term-twice',
+    weight: 3,
+    tree: sign(tree.sign, sign(tree.sign, left, right), right),
+    part: right,
+    by: tree.sign,
+  };
+  // Where nothing is subtracted at all, nobody has a minus in mind.
+  yield {
+    code: 'added-for-subtracted',
+    weight: tree.sign === '+' ? 1.5 : 4,
+    tree: sign(tree.sign === '+' ? '−' : '+', left, right),
+  };
+}
+
+const PARTS: readonly string[] = ['2', '3', '4'];
+
+export const isProduct = (tree: Tree): boolean =>
+  tree.is === 'sign' && (tree.sign === '×' || tree.sign === '÷');
+
+/** A third for a quarter: another of the small parts that things are divided into. */
+function* otherNumbers({ sign: by, left, right }: Sum): Generator<Wrong> {
+  if (by !== '÷' || right.is !== 'number' || !PARTS.includes(right.text)) return;
+  for (const text of PARTS)
+    if (text !== right.text)
+      yield { code: 'other-number', weight: 1.5, tree: sign('÷', left, { is: 'number', text }), part: right };
+}
+
+function* productSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
+  const { left, right } = tree;
+  const code = isNumber(right) ? 'number-left-out' : 'factor-left-out';
+  yield { code, weight: code === 'number-left-out' ? 6.5 : 6, tree: left, part: right, by: tree.sign };
+  if (tree.sign === '×')
+    yield {
+      code: isNumber(left) ? 'number-left-out' : 'factor-left-out',
+      weight: 4,
+      tree: right,
+      part: left,
+    };
+  yield* otherNumbers(tree);
+  yield {
+    code: 'factor-twice',
+    weight: isNumber(right) ? 1.5 : 2.5,
+    tree: sign(tree.sign, tree, right),
+    part: right,
+    by: tree.sign,
+  };
+  // The first of a product is the left of it alone.
+  if (tree.sign === '×' && !isNumber(left) && !isProduct(left))
+    yield { code: 'factor-twice', weight: 2.5, tree: sign('×', left, tree), part: left };
+  const turned = right.is === 'sign' && isFactor(right, isShare);
+  yield {
+    code: turned ? 'allowance-turned' : 'multiplied-for-divided',
+    weight: 5,
+    tree: sign(tree.sign === '×' ? '÷' : '×', left, right),
+  };
+  if (tree.sign === '÷') yield { code: 'multiplied-for-divided', weight: 3, tree: sign('÷', right, left) };
+}
+
+function* signSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
+  if (tree.sign === '^') yield { code: 'power-left-out', weight: 6, tree: tree.left };
+  else if (tree.sign === '+' || tree.sign === '−') yield* sumSlips(tree, isShare);
+  else yield* productSlips(tree, isShare);
+}
+
+/** The sides of `L² + W²`. */
+function squaresIn(tree: Tree | undefined): readonly Tree[] {
+  const isSquare = (one: Tree): one is Sum =>
+    one.is === 'sign' && one.sign === '^' && isNumber(one.right, '2');
+  return tree?.is === 'sign' && tree.sign === '+' && isSquare(tree.left) && isSquare(tree.right)
+    ? [tree.left.left, tree.right.left]
+    : [];
+}
+
+type Call = Extract<Tree, { is: 'call' }>;
+
+const OTHER_WAY: Readonly<Record<string, readonly [SlipCode, string, number]>> = {
+  ceil: ['rounded-down', 'floor', 12],
+  floor: ['rounded-down', 'ceil', 6],
+  max: ['greater-for-lesser', 'min', 4],
+  min: ['greater-for-lesser', 'max', 4],
+};
+
+function* callSlips(tree: Call): Generator<Wrong> {
+  const { name, of } = tree;
+  const other = OTHER_WAY[name];
+  if (other) yield { code: other[0], weight: other[2], tree: { ...tree, name: other[1] } };
+  if (name === 'ceil' || name === 'floor') yield { code: 'not-rounded', weight: 5, tree: of[0] as Tree };
+  const sides = name === 'hypot' ? of : squaresIn(of[0]);
+  const [first, ...more] = sides;
+  if (first)
+    yield { code: 'power-left-out', weight: 4, tree: more.reduce((sum, one) => sign('+', sum, one), first) };
+  if (name === 'sqrt') yield { code: 'power-left-out', weight: 4, tree: of[0] as Tree };
+  if ((name === 'min' || name === 'max') && of.length > 1)
+    for (const one of of) yield { code: 'greater-for-lesser', weight: 2, tree: one };
+}
+
+const MOST_TREES = 120;
+
+/** Every way in which one thing in a formula may be wrong. */
+function* wrongTrees(tree: Tree, isShare: IsShare): Generator<Wrong> {
+  if (tree.is === 'sign') {
+    yield* signSlips(tree, isShare);
+    for (const one of wrongTrees(tree.left, isShare)) yield { ...one, tree: { ...tree, left: one.tree } };
+    for (const one of wrongTrees(tree.right, isShare)) yield { ...one, tree: { ...tree, right: one.tree } };
+  }
+  if (tree.is !== 'call') return;
+  yield* callSlips(tree);
+  for (const [i, inner] of tree.of.entries())
+    for (const one of wrongTrees(inner, isShare))
+      yield { ...one, tree: { ...tree, of: tree.of.map((own, j) => (j === i ? one.tree : own)) } };
+}
+
+const roundShape = (tree: Tree): boolean =>
+  tree.is === 'symbol'
+    ? tree.name === 'π'
+    : tree.is === 'sign' && (roundShape(tree.left) || roundShape(tree.right));
+
+/** With four for π a circle is the square around it, and its girth that of the square. */
+const squared = (tree: Tree): Tree =>
+  tree.is === 'symbol' && tree.name === 'π'
+    ? { is: 'number', text: '4' }
+    : tree.is === 'sign'
+      ? { ...tree, left: squared(tree.left), right: squared(tree.right) }
+      : tree;
+
+/** `π × d² ÷ 4` without its quarter is a circle whose diameter was taken for its radius. */
+const named = (one: Wrong, whole: Tree): Wrong =>
+  one.code === 'number-left-out' && roundShape(whole)
+    ? { ...one, code: 'diameter-for-radius', weight: 18 }
+    : one;
+
+export const isLengthIn =
+  ({ bySymbol }: Node) =>
+  (tree: Tree): tree is Extract<Tree, { is: 'symbol' }> =>
+    tree.is === 'symbol' && bySymbol.get(tree.name)?.quantity.dimension === 'length';
+
+/** One of a unit that a value is told in, so that only its number is left: nobody forgets what nobody writes. */
+const isUnitOnly = ({ bySymbol }: Node, part: Tree | undefined): boolean => {
+  const one = part?.is === 'symbol' ? bySymbol.get(part.name) : undefined;
+  return (
+    one !== undefined && !one.given && one.from === undefined && numberShown(one.quantity).equals(ONE_OF)
+  );
+};
+const ONE_OF = 1;
+
+/** Counts that stand in a formula and no step gave: treads, spaces, bars. */
+const isCountIn =
+  ({ bySymbol }: Node) =>
+  (name: string): boolean => {
+    const one = bySymbol.get(name);
+    return one?.quantity.dimension === 'count' && !one.given && one.from === undefined;
+  };
+
+/** A longer formula is a list of rows. */
+const FEW_VALUES = 6;
+
+function* countSlips(node: Node, tree: Tree): Generator<Wrong> {
+  const isCount = isCountIn(node);
+  if (node.takes.length > FEW_VALUES) return;
+  for (const { symbol } of node.takes)
+    if (isCount(symbol))
+      for (const by of ['+', '−'] as const) {
+        const part: Tree = { is: 'symbol', name: symbol };
+        yield { code: 'one-off-count', weight: 5, tree: replaced(tree, symbol, sign(by, part, ONE)), part };
+      }
+}
+
+/** A formula with another part for a symbol. */
+export function replaced(tree: Tree, name: string, instead: Tree): Tree {
+  switch (tree.is) {
+    case 'symbol':
+      return tree.name === name ? instead : tree;
+    case 'sign':
+      return {
+        ...tree,
+        left: replaced(tree.left, name, instead),
+        right: replaced(tree.right, name, instead),
+      };
+    case 'call':
+      return { ...tree, of: tree.of.map((one) => replaced(one, name, instead)) };
+    default:
+      return tree;
+  }
+}
+
+/** `L × W − l × w` as two rectangles of its full sides: the corner where they meet is counted with both. */
+function* cornerSlips(node: Node, tree: Tree): Generator<Wrong> {
+  if (tree.is !== 'sign' || tree.sign !== '−' || node.step.gives.dimension !== 'area') return;
+  const [whole, notch] = [tree.left, tree.right];
+  if (whole.is !== 'sign' || notch.is !== 'sign' || whole.sign !== '×' || notch.sign !== '×') return;
+  const isLength = isLengthIn(node);
+  if (![whole.left, whole.right, notch.left, notch.right].every(isLength)) return;
+  const long = sign('×', whole.left, sign('−', whole.right, notch.right));
+  const broad = sign('×', sign('−', whole.left, notch.left), whole.right);
+  yield { code: 'corner-twice', weight: 6, tree: sign('+', long, broad) };
+}
+
+/** All that may be wrong with the formula of a step. */
+export function wrongsOf(node: Node): Wrong[] {
+  const { tree } = node;
+  if (!tree) return [];
+  const shares = new Set(
+    node.takes.filter(({ quantity }) => quantity.dimension === 'ratio').map(({ symbol }) => symbol),
+  );
+  const isShare: IsShare = (part) => part.is === 'symbol' && shares.has(part.name);
+  const round = roundShape(tree);
+  const found: Wrong[] = [
+    ...(round ? [{ code: 'circle-as-square', weight: 8, tree: squared(tree) } as const] : []),
+    ...cornerSlips(node, tree),
+    ...countSlips(node, tree),
+  ];
+  for (const one of wrongTrees(tree, isShare)) {
+    if (found.length >= MOST_TREES) break;
+    if (isUnitOnly(node, one.part) || (round && one.code === 'other-number')) continue;
+    const told = named(one, tree);
+    const { code, weight } = told;
+    const isRare = code === 'markup-for-margin' && node.step.gives.dimension !== 'money';
+    found.push(isRare ? { ...told, weight: weight / 2 } : told);
+  }
+  return found;
+}
+
+/** A step by its name. */
+export const placeOf = ({ step }: Node): Words => ({
+  says: step.says,
+  ...(step.params ? { params: step.params } : {}),
+});
