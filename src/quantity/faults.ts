@@ -122,7 +122,7 @@ export const wrongDimension = (what: string, found: Dimension, wanted: Dimension
   );
 
 export const tooLong = (what: string, limit: number): Fault =>
-  fault('too-long', say`${{ what }} is longer than ${{ limit }} characters; write one quantity only`);
+  fault('too-long', say`${{ what }} is longer than ${{ limit }} characters; write it shorter`);
 
 export const tooManyDigits = (what: string): Fault =>
   fault('too-many-digits', say`${{ what }} has more digits than any measurement carries; round it`);

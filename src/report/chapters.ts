@@ -4,7 +4,7 @@
  */
 import { csvText } from './csv';
 import { escapeHtml, type Picture, pairsHtml, pictureHtml, tableHtml, textTag } from './html';
-import { capital, pair, tableLines, wrapped } from './lines';
+import { capital, headOf, markdownText, pair, tableLines, wrapped } from './lines';
 import { markdownRow } from './markdown-sheet';
 
 /** A table. */
@@ -110,14 +110,13 @@ function pieceLines(piece: Piece): string[] {
       return ['', `${INDENT}${piece.title}`, ...piece.labels.flatMap((label) => blankLines(label))];
     case 'table': {
       const { caption, head, rows } = piece;
-      const told = rows.map((row) => row.map((cell, i) => `${head[i]} ${cell}`).join('; '));
+      const told = rows.map((row) =>
+        row.map((cell, i) => [head[i], cell].filter(Boolean).join(' ')).join('; '),
+      );
       return [`${INDENT}${caption}`, ...tableLines({ head, rows, told }, INDENT.repeat(2))];
     }
   }
 }
-
-/** Text that stays text in Markdown, whatever signs are in it. */
-export const markdownText = (text: string): string => text.replaceAll('<', '&lt;').replace(/\s+/g, ' ');
 
 const blankLines = (label: string): string[] => ['', `${INDENT}${'_'.repeat(BLANK)}  ${label}`];
 
@@ -154,8 +153,8 @@ function pieceMarkdown(piece: Piece): string[] {
         '',
         `**${piece.caption}**`,
         '',
-        markdownRow(piece.head),
-        markdownRow(piece.head.map(() => '---')),
+        markdownRow(headOf(piece)),
+        markdownRow(headOf(piece).map(() => '---')),
         ...piece.rows.map((row) => markdownRow(row.map(markdownText))),
       ];
   }

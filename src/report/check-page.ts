@@ -6,12 +6,12 @@
 import type { ClaimCheck, EstimateCheck, LikelySlip, NamedSlip } from '../opinion/estimate-check';
 import type { FigureSet } from '../reckoning/parts';
 import { NO_WORDS, say, type Words } from '../reckoning/words';
-import { type Chapter, chaptersHtml, chaptersMarkdown, markdownText, type Piece, telling } from './chapters';
+import { type Chapter, chaptersHtml, chaptersMarkdown, type Piece, telling } from './chapters';
 import type { Entry } from './entries';
 import { pageHtml, textTag } from './html';
 import type { PageView } from './job-pages';
 import { placeText } from './labels';
-import { capital } from './lines';
+import { capital, markdownText } from './lines';
 import { mustBeTitle, mustBeView } from './must-be';
 import { mustBeCheck } from './read-check';
 import { type Block, type Sheet, sheetOf } from './sheet';

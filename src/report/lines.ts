@@ -3,6 +3,14 @@
 /** The widest line of a text sheet. */
 export const WIDTH = 100;
 
+/** A name keeps to its own line and its own direction. */
+const onOneLine = (text: string): string =>
+  text.replace(/[\t\n\v\f\r\u2028\u2029]+/g, ' ').replace(/[\u202a-\u202e\u2066-\u2069]/g, '');
+
+/** Text that stays text in Markdown, whatever signs are in it. */
+export const markdownText = (text: string): string =>
+  onOneLine(text).replaceAll('<', '&lt;').replace(/\s+/g, ' ');
+
 /** A word that no line holds is cut. */
 function* words(text: string, room: number): Generator<string> {
   for (const word of text.split(' ')) {
@@ -15,7 +23,7 @@ function* words(text: string, room: number): Generator<string> {
 function broken(text: string, room: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of words(text, room)) {
+  for (const word of words(onOneLine(text), room)) {
     if (line !== '' && line.length + 1 + word.length > room) {
       lines.push(line);
       line = word;
@@ -47,6 +55,10 @@ export interface Cells {
   /** Each row in words, for where the columns are too wide for the page. */
   readonly told: readonly string[];
 }
+
+/** The head of a table in Markdown, which has none without. */
+export const headOf = ({ head, rows }: Pick<Cells, 'head' | 'rows'>): readonly string[] =>
+  head.length > 0 ? head : (rows[0] ?? []).map(() => '');
 
 /** A column in which cells are wrapped keeps at least so many characters. */
 const NARROWEST = 12;

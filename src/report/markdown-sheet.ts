@@ -7,12 +7,12 @@ import type { Figure } from '../reckoning/parts';
 import { isNamedByUnit } from '../reckoning/system';
 import type { Entry } from './entries';
 import { labelText } from './labels';
-import type { Cells } from './lines';
+import { headOf, markdownText } from './lines';
 import { mustBeTitle } from './must-be';
 import { type Block, living, moreCautions, type Part, type SheetView, sheetOf } from './sheet';
 import { type View, wordText } from './view';
 
-const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
+const cell = (text: string): string => markdownText(text).replaceAll('|', '\\|');
 
 export const markdownRow = (cells: readonly string[]): string => `| ${cells.map(cell).join(' | ')} |`;
 
@@ -25,10 +25,6 @@ function table(head: readonly string[], rows: readonly (readonly string[])[], vi
     ...rows.map(markdownRow),
   ];
 }
-
-/** Markdown has no table without a head. */
-const headOf = ({ head, rows }: Cells): readonly string[] =>
-  head.length > 0 ? head : (rows[0] ?? []).map(() => '');
 
 /** Figures that are lists of groups have a table of their own. */
 function entryTables(head: readonly string[], entries: readonly Entry[], view: View, exact: Exact): string[] {
@@ -87,7 +83,7 @@ const NOTHING: Exact = new Map();
 function blockMarkdown(block: Block, exact: Exact, view: View): string[] {
   return [
     '',
-    `### ${block.title}`,
+    `### ${markdownText(block.title)}`,
     ...entryTables(['put in', 'as'], block.input, view, NOTHING),
     ...entryTables(['figure', 'shown', 'exact'], block.figures, view, exact),
     ...table(
@@ -127,7 +123,7 @@ export function markdownSheet(title: string, parts: readonly Part[], view: Sheet
   const sheet = sheetOf(parts, view);
   const body = sheet.parts.flatMap(({ name, blocks }, p) => [
     '',
-    `## ${name}`,
+    `## ${markdownText(name)}`,
     ...blocks.flatMap((block, i) => {
       const one = parts[p]?.results[i];
       const data = one && 'result' in one ? one.result : one;
@@ -144,8 +140,8 @@ export function markdownSheet(title: string, parts: readonly Part[], view: Sheet
   ];
   const job = [view.job, view.date].filter(Boolean).join(', ');
   return `${[
-    `# ${title}`,
-    ...(job === '' ? [] : ['', job]),
+    `# ${markdownText(title)}`,
+    ...(job === '' ? [] : ['', markdownText(job)]),
     ...body,
     ...table(['watch out for', 'what', 'source'], cautions.map(cautionRow), view),
     ...(left > 0 ? ['', moreCautions(left, view)] : []),

@@ -14,14 +14,13 @@ import {
   chaptersHtml,
   chaptersMarkdown,
   chaptersText,
-  markdownText,
   type Piece,
   telling,
 } from './chapters';
 import { pageHtml, textTag } from './html';
 import type { PageView } from './job-pages';
 import { unpricedIn } from './line-name';
-import { wrapped } from './lines';
+import { markdownText, wrapped } from './lines';
 import { mustBeJob, mustBeResult, mustBeTitle, mustBeView } from './must-be';
 import { clausesOf, type QuoteSection } from './quote-clauses';
 import { type QuoteTerms, type ReadTerms, readTerms } from './quote-input';

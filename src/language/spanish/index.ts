@@ -35,6 +35,7 @@ import { ordinary } from './ordinary';
 import { prices } from './prices';
 import { quote } from './quote';
 import { rules } from './rules';
+import { stepsAndReasons } from './steps-and-reasons';
 import { trucks } from './trucks';
 import { working } from './working';
 
@@ -84,6 +85,7 @@ export const spanish: Language = {
   ...prices,
   ...quote,
   ...rules,
+  ...stepsAndReasons,
   ...trucks,
   ...working,
 };
