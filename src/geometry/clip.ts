@@ -3,7 +3,7 @@
  *
  * Only where a closed form does not do: coordinates come back good to about 15 digits.
  */
-import { difference, intersection } from 'polyclip-ts';
+import { difference, intersection, union } from 'polyclip-ts';
 import { Decimal } from '../quantity/decimal';
 import { type Corner, doubleArea } from './polygon';
 
@@ -47,8 +47,18 @@ const twiceArea = (ring: Ring): number =>
     return sum + x * v - u * y;
   }, 0);
 
-/** The area that two regions have in common. */
-export const commonArea = (a: BinaryRegion, b: BinaryRegion): number =>
-  intersection(a.map(pairsOf), b.map(pairsOf))
+const areaIn = (polygons: ReturnType<typeof intersection>): number =>
+  polygons
     .flatMap((polygon) => polygon.map((ring, i) => (i === 0 ? 1 : -1) * Math.abs(twiceArea(ring as Ring))))
     .reduce((sum, twice) => sum + twice / 2, 0);
+
+/** The area that two regions have in common. */
+export const commonArea = (a: BinaryRegion, b: BinaryRegion): number =>
+  areaIn(intersection(a.map(pairsOf), b.map(pairsOf)));
+
+/** The area that a region has in common with any of others, counted once where several of them are. */
+export const coveredArea = (a: BinaryRegion, others: readonly BinaryRegion[]): number => {
+  const whole = a.map(pairsOf);
+  const [first, ...rest] = others.map((other) => other.map(pairsOf));
+  return first ? areaIn(intersection(whole, union(first, ...rest))) : 0;
+};

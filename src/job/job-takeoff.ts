@@ -23,7 +23,7 @@ import { type Element, type Job, type JobInput, jobDoor, partsIn } from './docum
 import { flightCautions } from './flight';
 import { formsOff } from './forms-off';
 import { assumptionsOf, cautionsOf } from './gather';
-import { gravelKept } from './gravel';
+import { type Kept, keptOf, noteKept } from './layers';
 import {
   concreteOfElements,
   concretePurchase,
@@ -77,6 +77,7 @@ interface Worked {
   readonly overlaps: readonly Overlap[];
   readonly concrete: readonly ElementConcrete[];
   readonly mixes: readonly MixConcrete[];
+  readonly kept: readonly Kept[];
   readonly purchases: readonly Purchase[];
   readonly days: readonly Poured[];
   readonly formsOff: readonly JobFormsOffFigures[];
@@ -112,7 +113,8 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   const concrete = concreteOfElements(elements, overlaps);
   const { order, trucks, cutting } = partsIn(job);
   const mixes = mixesOf(concrete, { job, order, trucks, bench });
-  const bought = purchasesOf(elements, gravelKept(elements, overlaps), membersOf(cutting), bench);
+  const kept = keptOf(elements, system);
+  const bought = purchasesOf(elements, kept, membersOf(cutting), bench);
   const days = pouredOn(job, elements, overlaps, mixes);
   const ofDays = days.flatMap((day) => workDay(day, bench));
   refuseFaults(bench);
@@ -127,6 +129,7 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
     overlaps,
     concrete,
     mixes,
+    kept,
     purchases: [...mixes.map(concretePurchase), ...bought.lines],
     days,
     formsOff: formsOff(elements, days, ofDays),
@@ -206,6 +209,7 @@ const missingFigures = ({ bench: { lacking } }: Worked): JobMissingFigures[] =>
 function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
   for (const each of worked.concrete) noteElement(each, pad);
   const mixes = mixFigures(worked, pad);
+  noteKept(worked.kept, pad);
   const missing = missingFigures(worked);
   for (const assumption of assumptionsOf(worked.parts)) pad.assumed.push(assumption);
   const own = [

@@ -33,7 +33,7 @@ export interface Overlap {
 }
 
 /** An element as it lies on the site. */
-interface Placed {
+export interface Placed {
   readonly element: Element;
   readonly region: BinaryRegion;
   readonly box: readonly [left: number, low: number, right: number, high: number];
@@ -66,7 +66,7 @@ export function ringsAt(element: Element): Corner[][] | undefined {
 }
 
 /** In binary numbers, counted from a corner of the job: far from the origin they would lose digits. */
-function placed(element: Element, rings: readonly Corner[][], from: Corner): Placed {
+export function placed(element: Element, rings: readonly Corner[][], from: Corner): Placed {
   const region = rings.map((ring) =>
     ring.map(({ x, y }) => ({ x: x.minus(from.x).toNumber(), y: y.minus(from.y).toNumber() })),
   );
@@ -81,6 +81,10 @@ const apart = ({ box: a }: Placed, { box: b }: Placed): boolean =>
 const LEAST = 1e-4;
 const DIGITS = 12;
 
+/** What clipping found, or nothing where that is only its rounding. */
+export const clipped = (area: number, system: System): Quantity<'area'> | undefined =>
+  area < LEAST ? undefined : quantityOf('area', new Decimal(area.toPrecision(DIGITS)), system);
+
 const thicknessOf = ({ thickness }: Element): Quantity<'length'> | undefined => {
   const q = readQuantity(thickness, 'length', 'thickness');
   return isFaulty(q) ? undefined : q;
@@ -93,9 +97,8 @@ function thinner(a: Element, b: Element): Quantity<'length'> | undefined {
 }
 
 function between(a: Placed, b: Placed, system: System): Overlap[] {
-  const common = commonArea(a.region, b.region);
-  if (common < LEAST) return [];
-  const area = quantityOf('area', new Decimal(common.toPrecision(DIGITS)), system);
+  const area = clipped(commonArea(a.region, b.region), system);
+  if (!area) return [];
   const [first, second] = [a.element, b.element];
   const stands = first.standsOn === second.name ? first : second.standsOn === first.name ? second : undefined;
   const less = thicknessOf(second) === undefined && thicknessOf(first) ? first : second;
@@ -114,8 +117,12 @@ export const NEAR_CORNERS: Limit = {
 
 const cornersIn = ({ region }: Placed): number => region.reduce((n, ring) => n + ring.length, 0);
 
-/** Every two elements whose boxes meet. */
-function nearPairs(all: readonly Placed[]): [Placed, Placed][] {
+/**
+ * Every two elements whose boxes meet.
+ *
+ * @throws {InputError} `too-many` corners of elements that lie near each other
+ */
+export function nearPairs(all: readonly Placed[]): [Placed, Placed][] {
   const pairs = all.flatMap((a, i) =>
     all.slice(i + 1).flatMap((b): [Placed, Placed][] => (apart(a, b) ? [] : [[a, b]])),
   );

@@ -9,7 +9,7 @@ import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { Take, TakeCut } from '../reckoning/takes';
 import type { BarCuttingFigures } from '../steel/cutting-figures';
 import type { Raw } from './document';
-import type { GravelKept } from './gravel';
+import type { Kept } from './layers';
 import { type Bench, under, type WorkedElement, type WorkedPart } from './work';
 
 /** Where a purchase goes. */
@@ -40,15 +40,17 @@ interface Line extends Purchase {
 const timesCount = <Q extends Quantity>(quantity: Q, count: Quantity<'count'> | undefined): Q =>
   (count ? (quantity as Quantity<'volume'>).times(count) : quantity) as unknown as Q;
 
-const keptOf = (quantity: Quantity, kept: Quantity<'ratio'> | undefined): Quantity =>
-  kept ? (quantity as Quantity<'mass'>).times(kept) : quantity;
+const keptIn = (quantity: Quantity, kept: Kept | undefined): Quantity =>
+  kept ? (quantity as Quantity<'mass'>).times(kept.share) : quantity;
 
 /** What one element takes of one thing, all of its kind. */
-const linesOf = ({ element, parts }: WorkedElement, kept: GravelKept): Line[] =>
-  parts.flatMap(({ result }) =>
+const linesOf = ({ element, parts }: WorkedElement, kept: readonly Kept[]): Line[] =>
+  parts.flatMap(({ part, result }) =>
     result.takes.map(({ item, of, quantity, cuts = [] }) => {
-      const whole = timesCount(quantity, element.count);
-      const all = item === 'base' ? keptOf(whole, kept.get(element)) : whole;
+      const all = keptIn(
+        timesCount(quantity, element.count),
+        kept.find((one) => one.element === element && one.part === part && one.item === item),
+      );
       return {
         item,
         of,
@@ -168,7 +170,7 @@ const isShared = ({ item, by }: Line, count: (name: string) => number, cutting: 
 /** What the elements take, merged; concrete is left to its orders. */
 export function purchasesOf(
   elements: readonly WorkedElement[],
-  kept: GravelKept,
+  kept: readonly Kept[],
   cutting: Raw,
   bench: Bench,
 ): { readonly lines: Purchase[]; readonly parts: WorkedPart[] } {
