@@ -3,7 +3,7 @@
  *
  * Only where a closed form does not do: coordinates come back good to about 15 digits.
  */
-import { difference, intersection, union } from 'polyclip-ts';
+import { difference, intersection } from 'polyclip-ts';
 import { Decimal } from '../quantity/decimal';
 import { type Corner, doubleArea } from './polygon';
 
@@ -59,6 +59,5 @@ export const commonArea = (a: BinaryRegion, b: BinaryRegion): number =>
 /** The area that a region has in common with any of others, counted once where several of them are. */
 export const coveredArea = (a: BinaryRegion, others: readonly BinaryRegion[]): number => {
   const whole = a.map(pairsOf);
-  const [first, ...rest] = others.map((other) => other.map(pairsOf));
-  return first ? areaIn(intersection(whole, union(first, ...rest))) : 0;
+  return areaIn([whole]) - areaIn(difference(whole, ...others.map((other) => other.map(pairsOf))));
 };

@@ -18,7 +18,8 @@ const CLOSE = constant(() => length('15 mm'));
 /** Slabs are set an inch or two above the ground beside them, so that no water runs onto them. */
 const PROUD = paired('length', '2 1/2 in', '60 mm');
 
-function given(part: WorkedPart | undefined, name: string): Length | undefined {
+/** A length that a part was given; nothing where it was not, or cannot be read. */
+export function given(part: WorkedPart | undefined, name: string): Length | undefined {
   const read = readQuantity(part?.input[name], 'length', name);
   return isFaulty(read) ? undefined : read;
 }

@@ -23,7 +23,7 @@ import { type Element, type Job, type JobInput, jobDoor, partsIn } from './docum
 import { flightCautions } from './flight';
 import { formsOff } from './forms-off';
 import { assumptionsOf, cautionsOf } from './gather';
-import { type Kept, keptOf, noteKept } from './layers';
+import { keptOf } from './layers';
 import {
   concreteOfElements,
   concretePurchase,
@@ -77,7 +77,6 @@ interface Worked {
   readonly overlaps: readonly Overlap[];
   readonly concrete: readonly ElementConcrete[];
   readonly mixes: readonly MixConcrete[];
-  readonly kept: readonly Kept[];
   readonly purchases: readonly Purchase[];
   readonly days: readonly Poured[];
   readonly formsOff: readonly JobFormsOffFigures[];
@@ -113,8 +112,7 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   const concrete = concreteOfElements(elements, overlaps);
   const { order, trucks, cutting } = partsIn(job);
   const mixes = mixesOf(concrete, { job, order, trucks, bench });
-  const kept = keptOf(elements, system);
-  const bought = purchasesOf(elements, kept, membersOf(cutting), bench);
+  const bought = purchasesOf(elements, keptOf(elements, system), membersOf(cutting), bench);
   const days = pouredOn(job, elements, overlaps, mixes);
   const ofDays = days.flatMap((day) => workDay(day, bench));
   refuseFaults(bench);
@@ -129,7 +127,6 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
     overlaps,
     concrete,
     mixes,
-    kept,
     purchases: [...mixes.map(concretePurchase), ...bought.lines],
     days,
     formsOff: formsOff(elements, days, ofDays),
@@ -209,7 +206,6 @@ const missingFigures = ({ bench: { lacking } }: Worked): JobMissingFigures[] =>
 function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
   for (const each of worked.concrete) noteElement(each, pad);
   const mixes = mixFigures(worked, pad);
-  noteKept(worked.kept, pad);
   const missing = missingFigures(worked);
   for (const assumption of assumptionsOf(worked.parts)) pad.assumed.push(assumption);
   const own = [

@@ -33,7 +33,7 @@ export interface Overlap {
 }
 
 /** An element as it lies on the site. */
-export interface Placed {
+interface Placed {
   readonly element: Element;
   readonly region: BinaryRegion;
   readonly box: readonly [left: number, low: number, right: number, high: number];
@@ -122,9 +122,9 @@ const cornersIn = ({ region }: Placed): number => region.reduce((n, ring) => n +
  *
  * @throws {InputError} `too-many` corners of elements that lie near each other
  */
-export function nearPairs(all: readonly Placed[]): [Placed, Placed][] {
+export function nearPairs<P extends Placed>(all: readonly P[]): [P, P][] {
   const pairs = all.flatMap((a, i) =>
-    all.slice(i + 1).flatMap((b): [Placed, Placed][] => (apart(a, b) ? [] : [[a, b]])),
+    all.slice(i + 1).flatMap((b): [P, P][] => (apart(a, b) ? [] : [[a, b]])),
   );
   const corners = pairs.reduce((n, [a, b]) => n + cornersIn(a) + cornersIn(b), 0);
   withinLimit(NEAR_CORNERS, corners, 'elements');

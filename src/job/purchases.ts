@@ -40,17 +40,16 @@ interface Line extends Purchase {
 const timesCount = <Q extends Quantity>(quantity: Q, count: Quantity<'count'> | undefined): Q =>
   (count ? (quantity as Quantity<'volume'>).times(count) : quantity) as unknown as Q;
 
-const keptIn = (quantity: Quantity, kept: Kept | undefined): Quantity =>
-  kept ? (quantity as Quantity<'mass'>).times(kept.share) : quantity;
+/** Of these a part may take less than it comes to. */
+const EARTH: readonly string[] = ['base', 'haul-away'];
 
 /** What one element takes of one thing, all of its kind. */
-const linesOf = ({ element, parts }: WorkedElement, kept: readonly Kept[]): Line[] =>
-  parts.flatMap(({ part, result }) =>
-    result.takes.map(({ item, of, quantity, cuts = [] }) => {
-      const all = keptIn(
-        timesCount(quantity, element.count),
-        kept.find((one) => one.element === element && one.part === part && one.item === item),
-      );
+const linesOf = ({ element, parts }: WorkedElement, kept: Kept): Line[] =>
+  parts.flatMap((part) =>
+    part.result.takes.map(({ item, of, quantity, cuts = [] }) => {
+      const whole = timesCount(quantity, element.count);
+      const share = EARTH.includes(item) ? kept.get(part) : undefined;
+      const all = share ? (whole as Quantity<'mass'>).times(share) : whole;
       return {
         item,
         of,
@@ -170,7 +169,7 @@ const isShared = ({ item, by }: Line, count: (name: string) => number, cutting: 
 /** What the elements take, merged; concrete is left to its orders. */
 export function purchasesOf(
   elements: readonly WorkedElement[],
-  kept: readonly Kept[],
+  kept: Kept,
   cutting: Raw,
   bench: Bench,
 ): { readonly lines: Purchase[]; readonly parts: WorkedPart[] } {

@@ -77,12 +77,4 @@ export const working: Language = {
   'what it comes to': 'lo que resulta',
   'sum of what is billed': 'suma de lo facturado',
   'left of the contract after that': 'lo que queda del contrato después',
-  '{name}, share of its gravel that no other element has':
-    '{name}, parte de su grava que ningún otro elemento tiene',
-  '{name}, share of its fill that no other element has':
-    '{name}, parte de su relleno que ningún otro elemento tiene',
-  '{name}, share of what is dug for it that no other element has':
-    '{name}, parte de su excavación que ningún otro elemento tiene',
-  '{name}, share of what is dug for it that no other element has, slopes of the sides left in both':
-    '{name}, parte de su excavación que ningún otro elemento tiene; los taludes se dejan en ambos',
 };
