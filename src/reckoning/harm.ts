@@ -10,10 +10,13 @@ const PEOPLE: readonly CautionCode[] = [
   'bare-stakes',
   'bent-boards-spring',
   'carbon-monoxide',
+  'cold-concrete-presses',
   'cold-stress',
   'early-backfill',
+  'engineer-releases',
   'engineered-excavation',
   'forms-need-design',
+  'full-head',
   'guard',
   'handrail',
   'heat-stress',
@@ -29,6 +32,7 @@ const PEOPLE: readonly CautionCode[] = [
   'trench-depth',
   'trench-exit',
   'unbraced-forms',
+  'wall-forms',
   'water-in-cut',
 ];
 

@@ -44,7 +44,10 @@ const rowHead = (text: string): string => `<th scope="row"><bdi>${escapeHtml(tex
 const columnHead = (text: string): string =>
   text === '' ? '<td></td>' : `<th scope="col">${escapeHtml(text)}</th>`;
 
-/** A table; it scrolls sideways where the screen is too narrow. */
+/** A table of more columns than a phone has room for is read there row by row, each cell under its head. */
+const COLUMNS_OF_A_PHONE = 4;
+
+/** A table; where the screen is too narrow, it is read row by row or scrolls sideways. */
 export function tableHtml(
   caption: string,
   head: readonly string[],
@@ -52,12 +55,15 @@ export function tableHtml(
   { money = false, sum = false }: { readonly money?: boolean; readonly sum?: boolean } = {},
 ): string {
   if (rows.length === 0) return '';
-  const cell = (text: string): string =>
-    `<td${AMOUNT.test(text) ? ' class="amount"' : ''}><bdi>${escapeHtml(text)}</bdi></td>`;
+  const many = head.length > COLUMNS_OF_A_PHONE;
+  const cell = (text: string, i: number): string =>
+    text === ''
+      ? '<td></td>'
+      : `<td${AMOUNT.test(text) ? ' class="amount"' : ''}${many ? ` data-head="${escapeHtml(head[i] ?? '')}"` : ''}><bdi>${escapeHtml(text)}</bdi></td>`;
   const cells = (row: readonly string[]): string =>
-    row.map((text, i) => (i === 0 ? rowHead(text) : cell(text))).join('');
+    row.map((text, i) => (i === 0 ? rowHead(text) : cell(text, i))).join('');
   const sumRow = (row: readonly string[]): string => `<tr class="sum">${cells(row)}</tr>`;
-  return `<div class="wide${money ? ' money' : ''}" tabindex="0" role="region" aria-label="${escapeHtml(caption)}">${tag(
+  return `<div class="wide${money ? ' money' : ''}${many ? ' many' : ''}" tabindex="0" role="region" aria-label="${escapeHtml(caption)}">${tag(
     'table',
     tag('caption', escapeHtml(caption)),
     head.length > 0 ? tag('thead', tag('tr', ...head.map(columnHead))) : '',
@@ -126,7 +132,7 @@ td.amount { white-space: nowrap; font-weight: 600 } .money td, .money th + th { 
 .blanks { display: flex; flex-wrap: wrap; gap: 0 1rem; break-inside: avoid } .blanks h3 { flex: 1 0 100% } .blank { flex: 1 1 10rem; margin-top: 2rem; border-top: 1px solid; font-size: .85rem }
 .stop { border: 3px solid; padding: .3rem .6rem; font-weight: 700 } .warning { border-left: 4px solid; padding-left: .6rem }
 figure { margin: .6rem 0; break-inside: avoid } img { max-width: 100%; height: auto } figcaption { font-size: .9rem }
-@media (max-width: 30rem) { table { font-size: .9rem } img.broad { max-width: none } }
+@media (max-width: 30rem) { table { font-size: .9rem } img.broad { max-width: none } .many thead, .many td:empty { display: none } .many :is(table, tbody, tr, th, td) { display: block; text-align: left } .many :is(th, td) { padding: .1rem 0; border: 0 } .many tr { border-bottom: 1px solid; padding: .2rem 0 } .many td::before { content: attr(data-head) " "; font-weight: 400 } }
 @media print { :root { font-size: 9pt } td, th, dl > div { padding-top: 1pt; padding-bottom: 1pt } body { max-width: none; padding: 0 } img, img.broad { max-width: 100% } .wide { overflow: visible } ul.long { columns: 2; column-gap: 2rem } li { break-inside: avoid } h2 { margin-top: .8rem } h2, h3 { break-after: avoid } tr, dl > div { break-inside: avoid } }
 `;
 

@@ -67,7 +67,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
     'aggregates.*.moisture change water.mass',
   ),
   maturity: signs('datum', 'atPlacing history.*.temperature reference'),
-  'placing-limits': signs('concrete forecast.placing forecast.before', 'forecast.low'),
+  'placing-limits': signs('concreteTemperature forecast.placing forecast.before', 'forecast.low'),
   'strength-gain': signs('', 'curedAt'),
   'concrete-order': signs('', 'allowance elements.*.allowance pumpLine.hopper'),
   runoff: ALL_MORE,

@@ -458,7 +458,7 @@ function lap(site: Site): Compared {
   const input = {
     kind: 'development',
     bar: b.name,
-    concrete: fc.put,
+    strength: fc.put,
     grade,
     cover: cover.put,
     spacing: apart.put,
