@@ -6,6 +6,7 @@ import {
   type JobInput,
   jobTakeoff,
   pierVolume,
+  rebarLayout,
   slabVolume,
   stepVolume,
   wallVolume,
@@ -32,6 +33,21 @@ const ORDER = {
 const PIERS = { piers: [{ kind: 'round', diameter: '12 in', height: '4 ft', count: 9 }] } as const;
 const STEPS = { risers: 5, rise: '7 in', tread: '11 in', width: '5 ft', landingDepth: '4 ft' } as const;
 const WALL = { walls: [{ kind: 'straight', length: '46 ft', height: '4 ft', thickness: '8 in' }] } as const;
+
+/** Bars in a slab with a digit of its width misread: what is bought is planned anew in every run. */
+const BARS = {
+  length: '31 ft 10 in',
+  width: '26 ft 11 in',
+  thickness: '4 in',
+  bar: '#5',
+  spacing: '14 in',
+} as const;
+const misread = rebarLayout({ ...BARS, width: '28 ft 11 in' }).figures;
+const barClaims = {
+  totalLength: misread.totalLength.format(),
+  barsToBuy: misread.barsToBuy,
+  tieWire: misread.tieWire.format(),
+};
 
 /** Each with a slip in it: inches as tenths, no margin, 0.8%, a diameter for a radius, a tread too many, 6 in for 8. */
 const checks = (): unknown[] => [
@@ -76,9 +92,15 @@ export const cases: readonly Case[] = [
     name: 'check of it, divided by 25',
     run: (): unknown => estimateCheck(jobTakeoff, job, { concrete: `${((whole * 27) / 25).toFixed(2)} yd3` }),
   },
+  { name: 'bars of a slab', run: (): unknown => rebarLayout(BARS) },
+  {
+    name: 'check of them, a width misread',
+    run: (): unknown => estimateCheck(rebarLayout, BARS, barClaims),
+  },
 ];
 
 export const ratios = [
   ['six checks, each with a slip', 'six calculations', 'checks to calculations'],
   ['check of it, divided by 25', 'take-off of 20 elements', 'check of a job to its take-off'],
+  ['check of them, a width misread', 'bars of a slab', 'check of bars to their layout'],
 ] as const;

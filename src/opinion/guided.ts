@@ -20,7 +20,7 @@ export interface Aim {
 type OnInput = Extract<Edit, { on: 'input' }>;
 
 /** Slips of one value that put the same in its place. */
-interface Instead {
+export interface Instead {
   readonly x: number;
   readonly slips: readonly Slip[];
 }
@@ -35,7 +35,7 @@ export function editOf({
   return one as OnInput & { leaf: Leaf; si: number };
 }
 
-function insteadOf(slips: readonly Slip[]): Instead[] {
+export function insteadOf(slips: readonly Slip[]): Instead[] {
   const byValue = new Map<number, Slip[]>();
   for (const slip of slips) {
     const x = editOf(slip)?.si as number;
@@ -47,7 +47,7 @@ function insteadOf(slips: readonly Slip[]): Instead[] {
 }
 
 /** Run the calculation with a value once for all slips that put it in. */
-function sampleOf(scene: Scene, { x, slips }: Instead): Sample | undefined {
+export function sampleOf(scene: Scene, { x, slips }: Instead): Sample | undefined {
   const [first] = slips as [Slip];
   const edit = first.edits[0] as Edit;
   if (scene.budget.runs <= 0) return undefined;
@@ -197,8 +197,8 @@ function guessed(scene: Scene, { at, si }: Aim, slips: readonly Slip[]): void {
     });
 }
 
-/** Run what may give the claim, of all values that are not followed in proportion. */
-export function guidedRuns(scene: Scene, slips: readonly Slip[], aim: Aim): void {
+/** Slips of all values that are not followed in proportion. */
+export function unsettled(scene: Scene, slips: readonly Slip[]): Map<Leaf, Slip[]> {
   const byLeaf = new Map<Leaf, Slip[]>();
   for (const slip of slips) {
     const leaf = editOf(slip)?.leaf;
@@ -207,6 +207,12 @@ export function guidedRuns(scene: Scene, slips: readonly Slip[], aim: Aim): void
     if (known) known.push(slip);
     else byLeaf.set(leaf, [slip]);
   }
+  return byLeaf;
+}
+
+/** Run what may give the claim, of all values that are not followed in proportion. */
+export function guidedRuns(scene: Scene, slips: readonly Slip[], aim: Aim): void {
+  const byLeaf = unsettled(scene, slips);
   // What is felt a little off is felt far off: it comes first.
   const isFelt = (leaf: Leaf): boolean =>
     scene.samples.get(leaf)?.some(({ figures }) => figures[aim.at] !== scene.base[aim.at]) ?? true;

@@ -46,6 +46,7 @@ const same = (a: Predicted, b: Predicted): boolean => a.every((one, i) => one ==
 interface Probed {
   readonly followed: Map<Leaf, Response>;
   readonly settled: Set<Leaf>;
+  readonly guesses: Map<Leaf, Response>;
   readonly samples: Map<Leaf, Sample[]>;
 }
 
@@ -90,13 +91,18 @@ const mayJump = ({ graph, isInput }: Scene): boolean =>
   );
 
 /** What is felt in proportion; what is felt otherwise is given back. */
-function probeNear(scene: Scene, leaf: Leaf, { followed, settled, samples }: Probed): Seen | undefined {
+function probeNear(
+  scene: Scene,
+  leaf: Leaf,
+  { followed, settled, guesses, samples }: Probed,
+): Seen | undefined {
   const near = seen(scene, leaf, ...NEAR);
   if (!near) return undefined;
   samples.set(leaf, [near]);
-  if (same(near.figures, scene.base)) return undefined;
   const base = baseOf(scene, leaf);
   const response = responseOf(base, near, undefined, isOutcomeOf(scene));
+  if (response) guesses.set(leaf, response);
+  if (same(near.figures, scene.base)) return undefined;
   if (!response || !isSettled(response, base, near)) return near;
   if (!holdsAt(scene, leaf, response, near)) return undefined;
   if (mayJump(scene)) {
@@ -111,11 +117,12 @@ function probeNear(scene: Scene, leaf: Leaf, { followed, settled, samples }: Pro
 }
 
 /** What is felt otherwise: a curve through two runs, if a third on the other side lies on it. */
-function probeFar(scene: Scene, leaf: Leaf, near: Seen, { followed, samples }: Probed): void {
+function probeFar(scene: Scene, leaf: Leaf, near: Seen, { followed, guesses, samples }: Probed): void {
   const [far, half] = [seen(scene, leaf, ...FAR), seen(scene, leaf, ...HALF)];
   const some = [near, far, half].flatMap((one) => one ?? []);
   samples.set(leaf, some);
   const response = responseOf(baseOf(scene, leaf), near, far ?? half, isOutcomeOf(scene));
+  if (response) guesses.set(leaf, response);
   if (response && some.every((one) => holdsAt(scene, leaf, response, one))) followed.set(leaf, response);
 }
 
@@ -124,7 +131,7 @@ const KEPT = 0.5;
 
 /** The scene with what follows each value of the input. */
 export function probed(scene: Scene, { leaves }: Places): Scene {
-  const found: Probed = { followed: new Map(), settled: new Set(), samples: new Map() };
+  const found: Probed = { followed: new Map(), settled: new Set(), guesses: new Map(), samples: new Map() };
   const kept = scene.budget.runs * KEPT;
   const otherwise: (readonly [Leaf, Seen])[] = [];
   for (const leaf of leaves.slice(0, MOST_LEAVES)) {
@@ -171,6 +178,7 @@ export function sceneOf(
     gives: replayed(graph, {}, IN_BINARY),
     followed: new Map(),
     settled: new Set(),
+    guesses: new Map(),
     samples: new Map(),
     budget,
     worth: budget.runs,

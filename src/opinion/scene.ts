@@ -47,6 +47,8 @@ export interface Scene {
   readonly followed: ReadonlyMap<Leaf, Response>;
   /** Of these, values that are felt in proportion only: nothing about them is a guess. */
   readonly settled: ReadonlySet<Leaf>;
+  /** What follows other values, as far as a few runs tell: some of it is felt in what no step shows. */
+  readonly guesses: ReadonlyMap<Leaf, Response>;
   /** What the claimed figures were with other values in a place. */
   readonly samples: ReadonlyMap<Leaf, readonly Sample[]>;
   /** What may still be run. */

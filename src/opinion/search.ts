@@ -5,8 +5,11 @@
 
 import { byScore, type Candidate, candidate, type Tried } from './candidate';
 import { claimSlips } from './claim-slips';
+import type { ReadClaim } from './claims';
 import { figuresIn } from './figure-places';
+import { runForetold } from './foretold';
 import { type Aim, guidedRuns } from './guided';
+import { digitsOf } from './hands';
 import type { Places } from './input-places';
 import { lapSlips } from './lap-slips';
 import { exchanges, habits, leafSlips } from './leaf-slips';
@@ -182,6 +185,18 @@ const LIKELY = 0.5;
 const isLikely = (best: Candidate | undefined): boolean =>
   best?.explained.all === true && best.score >= LIKELY;
 
+/** Several figures that are off, or so many digits of one, are given as written by nothing that is not what happened. */
+const SEVERAL = 2;
+const PRECISE = 5;
+
+/** Whether a slip gives so much, just as it was written, that nothing else needs a run. */
+function isPlain(best: Candidate | undefined, { claims }: Scene, differing: readonly number[]): boolean {
+  if (!best || !isLikely(best) || !best.explained.exact) return false;
+  const given = differing.filter((i) => best.explained.which.includes(i));
+  const digits = given.map((i) => digitsOf(claims[i] as ReadClaim));
+  return given.length >= SEVERAL || Math.max(0, ...digits) >= PRECISE;
+}
+
 /** What is so much rarer than the best is not looked for where that takes runs. */
 const RARER = 0.03;
 
@@ -220,12 +235,27 @@ export function search(
     tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
     near = singlesOf(tried);
   };
-  // What the steps tell costs little: of what takes a run only that is looked at which may be told before it.
-  const least = barOf(near);
   const known = new Set(bySteps);
-  const more = slips.filter((one) => one.weight > least || known.has(one));
-  runSome(scene, more, aim);
-  tryMore(more.filter((one) => !known.has(one) && !takesRun(scene, one)));
+  const untried = (some: readonly Slip[]): Slip[] =>
+    some.filter((one) => !known.has(one) && !takesRun(scene, one));
+  const tryRun = (some: readonly Slip[]): void => {
+    const now = untried(some);
+    for (const one of now) known.add(one);
+    tryMore(now);
+  };
+  // What the steps tell costs little: of what takes a run only that is looked at which may be told before it.
+  const bar = barOf(near);
+  runForetold(
+    scene,
+    slips.filter((one) => one.weight > bar && !known.has(one)),
+  );
+  tryRun(slips);
+  const least = barOf(near);
+  if (!isPlain(near[0], scene, differing)) {
+    const more = slips.filter((one) => one.weight > least || known.has(one));
+    runSome(scene, more, aim);
+    tryRun(more);
+  }
   if (!isLikely(near[0])) tryMore(slips.filter((one) => takesRun(scene, one)));
   // What explains all of it may be felt in another figure than the one that was looked at first.
   for (const i of isLikely(near[0]) ? [] : differing.slice(1, 1 + MORE_AIMS)) {
