@@ -300,3 +300,11 @@ describe('units', () => {
     expect(unitsOf('length')).toContain('ft-in');
   });
 });
+
+describe('temperatures', () => {
+  it('are kept in the degrees they are shown in, where these have an end', () => {
+    // 71.6 degF is 22 degC; 70 degF has no end in the other.
+    expect(temperature('71.6 degF').in('degC')).toMatchObject({ value: '22', unit: 'degC' });
+    expect(temperature('70 degF').in('degC')).toMatchObject({ value: '70', unit: 'degF', shownIn: 'degC' });
+  });
+});
