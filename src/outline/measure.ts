@@ -95,7 +95,7 @@ function sector({ radius: r, angle: a, innerRadius: q }: OutlineOf<'sector'>, pa
   const squares = q ? r.times(r).minus(q.times(q)) : r.times(r);
   const area = scaled(squares, share);
   const formula = q ? 'A = π × (r² − q²) × a ÷ (360 deg)' : 'A = π × r² × a ÷ (360 deg)';
-  pad.step('plan area', formula, { r, a, ...(q && { q }) }, area);
+  pad.step('plan area', formula, { r, a, ...(q ? { q } : {}) }, area);
   const arcs = scaled(q ? r.plus(q) : r, share.times(2));
   return { area, perimeter: arcs.plus(scaled(q ? r.minus(q) : r, 2)) };
 }

@@ -42,6 +42,7 @@ describe('what a job takes', () => {
         "geotextile",
         "haul-away",
         "isolation-board",
+        "joint-strip",
         "liquid",
         "mesh",
         "nail",

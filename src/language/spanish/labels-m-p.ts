@@ -87,6 +87,7 @@ export const labelsMP: Language = {
   'other way': 'sentido contrario',
   out: 'fuera',
   'out of square': 'fuera de escuadra',
+  outer: 'por fuera',
   'outer diameter': 'diámetro exterior',
   'outer length': 'largo exterior',
   'outer radius': 'radio exterior',
