@@ -323,7 +323,7 @@ function combined(outline: OutlineOf<'combined'>, pad: Pad, path: string): Measu
   pad.step('plan area together', `A = ${formula}`, values, area);
   const edges = [...added, ...cut].map((part) => part.perimeter);
   const perimeter = aroundParts(edges, shared, pad, path);
-  return { area, ...(perimeter && { perimeter }) };
+  return { area, ...(perimeter ? { perimeter } : {}) };
 }
 
 /**
