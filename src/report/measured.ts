@@ -20,16 +20,19 @@ const SAID: Readonly<Record<string, string>> = {
   'length,width': '{length} × {width}',
 };
 
+/** A price of one of what is counted. */
+const OF_ONE = '{amount} apiece';
+
 const PLACE = /\{(\w+)\}/g;
 
-/** `1 yd3` behind a word for each. */
-const ONE_OF = /^1 (?=\D)/;
+/** `1 yd3` behind a word for each; what is counted has no unit: `3 USD per 100`. */
+const ONE_OF = /^1 (?=\D)|(?<=\d) each$/;
 
 /** A group that is said in one breath; `undefined` for any other. */
 export function measuredText(texts: Texts, view: View): string | undefined {
   const names = Object.keys(texts).sort().join();
   if (!Object.hasOwn(SAID, names)) return undefined;
-  const said = SAID[names] as string;
+  const said = texts['per'] === '1 each' ? OF_ONE : (SAID[names] as string);
   const words = /[a-z]\} [a-z]/.test(said) ? wordText(said, view) : said;
   return words.replace(PLACE, (_, name: string) => {
     const text = texts[name] ?? '';

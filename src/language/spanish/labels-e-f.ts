@@ -99,6 +99,7 @@ export const labelsEF: Language = {
   from: 'desde',
   'from {from} to {to}': 'de {from} a {to}',
   '{from} to {to}': '{from} a {to}',
+  '{amount} apiece': '{amount} cada uno',
   '{amount} per {per}': '{amount} por {per}',
   '{thickness} at ({x}, {y})': '{thickness} en ({x}, {y})',
   '{area} in {in}': '{area} en {in}',
