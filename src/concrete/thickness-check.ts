@@ -148,11 +148,14 @@ const extremes = (samples: readonly Length[]): Pick<ThicknessCheckFigures, 'thin
   thickest: samples.reduce(greaterOf),
 });
 
+/** What is judged: the mean as it counts and the thinnest sample. */
+type Judged = Pick<ThicknessCheckFigures, 'mean' | 'thinnest'>;
+
 /** Cautions and the verdict. */
-function judge(input: Parsed, m: Length, [mean, sample]: readonly [Allowed, Allowed], pad: Pad) {
+function judge(input: Parsed, found: Judged, [mean, sample]: readonly [Allowed, Allowed], pad: Pad) {
   const { specified: T, samples } = input;
   const tooThin = wholeNumber(samples.filter((s) => sample.exceededBy(T.minus(s))).length);
-  const [short, shortest] = [T.minus(m), T.minus(extremes(samples).thinnest)];
+  const [short, shortest] = [T.minus(found.mean), T.minus(found.thinnest)];
   const [meanLimit, thinLimit] = [mean.exceededBy(short), sample.exceededBy(shortest)];
   if (meanLimit) pad.caution(thinMean(meanLimit, short, mean.source));
   if (thinLimit) pad.caution(thinPlaces(tooThin, thinLimit, shortest, sample.source));
@@ -176,17 +179,18 @@ function reckon(input: Parsed, pad: Pad): ThicknessCheckFigures {
   const asCounted = counted(input, over, pad);
   const isCapped = asCounted.some((s, i) => s !== samples[i]);
   const m = isCapped ? meanOf('mean as it counts', asCounted, pad) : measured;
+  const ends = extremes(samples);
   const least = (what: string, { shown: u }: Allowed): Length =>
     pad.step(what, 'a = T − u', { T, u }, T.minus(u));
   const x = (measured.minus(T).over(T) as Quantity<'ratio'>).in('%');
   return {
     mean: m,
     measuredMean: measured,
-    ...extremes(samples),
+    ...ends,
     meanAtLeast: least('what the mean may come down to', mean),
     sampleAtLeast: least('what a sample may come down to', sample),
     over: pad.step('over what was specified', 'x = (m − T) ÷ T', { m: measured, T }, x),
-    ...judge(input, m, [mean, sample], pad),
+    ...judge(input, { mean: m, thinnest: ends.thinnest }, [mean, sample], pad),
   };
 }
 

@@ -7,18 +7,19 @@
  */
 import { type ClockTime, clockTime } from '../pour/saw-clock';
 import { greaterOf } from '../quantity/greater';
-import { constant, time } from '../quantity/make';
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import type { PlacingLimitsFigures } from '../weather/placing-limits-figures';
+import { type PublishedUse, timeFor } from '../weather/published-times';
 import { type Poured, trucksOf } from './days';
 import type { JobFormsOffFigures } from './takeoff-figures';
 import type { WorkedElement, WorkedPart } from './work';
 
 type Time = Quantity<'time'>;
 
-const AFTER: Readonly<Record<string, () => Time>> = {
-  'slab-edge': constant(() => time('24 h')),
-  'low-wall': constant(() => time('3 day')),
+/** Which rule the forms of each kind go by. */
+const RULES: Readonly<Record<string, PublishedUse>> = {
+  'slab-edge': 'forms of slabs off',
+  'low-wall': 'forms of walls and footings off',
 };
 
 /** The day that an element is poured on, with what was reckoned for it. */
@@ -57,8 +58,9 @@ export const formsOff = (
 ): JobFormsOffFigures[] =>
   elements.flatMap((worked) => {
     const forms = worked.parts.find(({ part }) => part === 'forms');
-    const least = forms && AFTER[String(forms.input['kind'])]?.();
-    if (!least) return [];
+    const rule = forms && RULES[String(forms.input['kind'])];
+    if (!rule) return [];
+    const least = timeFor(rule);
     const poured = days.find((day) => day.elements.includes(worked));
     const on = poured && { poured, parts: parts.filter(({ day }) => day === poured.day.name) };
     const cold = on && inCold(on);

@@ -7,7 +7,7 @@ import { type Unit, unitOf } from '../quantity/units';
 import { say } from '../reckoning/words';
 import { miswritten } from './digit-slips';
 import type { Leaf } from './input-places';
-import { siOfAmount } from './scale';
+import { siOf, siOfAmount } from './scale';
 import type { Edit, Slip, SlipCode } from './slip';
 import { misnamed } from './unit-slips';
 import { otherSizes } from './usual-sizes';
@@ -456,7 +456,7 @@ export function exchanges(leaves: readonly Leaf[]): Slip[] {
     path: at.path,
     value: of.plain ? canonicalValue(of.quantity).toNumber() : of.quantity,
     leaf: at,
-    si: siOfAmount(canonicalValue(of.quantity), of.dimension),
+    si: siOf(of.quantity),
   });
   return pairs.map(([a, b]) => ({
     code: 'other-input',

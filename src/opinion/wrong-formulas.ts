@@ -24,6 +24,7 @@ type Sum = Extract<Tree, { is: 'sign' }>;
 
 const sign = (s: Sign, left: Tree, right: Tree): Tree => ({ is: 'sign', sign: s, left, right });
 const TWO: Tree = { is: 'number', text: '2' };
+const FOUR: Tree = { is: 'number', text: '4' };
 
 const isNumber = (tree: Tree, text?: string): boolean =>
   tree.is === 'number' && (text === undefined || tree.text === text);
@@ -182,14 +183,6 @@ const roundShape = (tree: Tree): boolean =>
     ? tree.name === 'π'
     : tree.is === 'sign' && (roundShape(tree.left) || roundShape(tree.right));
 
-/** With four for π a circle is the square around it, and its girth that of the square. */
-const squared = (tree: Tree): Tree =>
-  tree.is === 'symbol' && tree.name === 'π'
-    ? { is: 'number', text: '4' }
-    : tree.is === 'sign'
-      ? { ...tree, left: squared(tree.left), right: squared(tree.right) }
-      : tree;
-
 /** `π × d² ÷ 4` without its quarter is a circle whose diameter was taken for its radius. */
 const named = (one: Wrong, whole: Tree): Wrong =>
   one.code === 'number-left-out' && roundShape(whole)
@@ -272,7 +265,8 @@ export function wrongsOf(node: Node): Wrong[] {
   const isShare: IsShare = (part) => part.is === 'symbol' && shares.has(part.name);
   const round = roundShape(tree);
   const found: Wrong[] = [
-    ...(round ? [{ code: 'circle-as-square', weight: 8, tree: squared(tree) } as const] : []),
+    // With four for π a circle is the square around it, and its girth that of the square.
+    ...(round ? [{ code: 'circle-as-square', weight: 8, tree: replaced(tree, 'π', FOUR) } as const] : []),
     ...cornerSlips(node, tree),
     ...countSlips(node, tree),
   ];

@@ -2,8 +2,8 @@
  * What to order: net volume plus an allowance, rounded up to the supplier's increment, in loads.
  *
  * `order = roundup(V × (1 + a), increment)`, or with several elements the sum of each with its own
- * allowance; and what a pump keeps in its line. The allowance is always said, never assumed: published texts give from 5% to 10% and
- * disagree. It is judged by what is poured.
+ * allowance; and what a pump keeps in its line. The allowance is always said, never assumed: published
+ * texts give from 5% to 10% and disagree. It is judged by what is poured.
  */
 import * as faults from '../quantity/faults';
 import { constant, ratio, volume } from '../quantity/make';

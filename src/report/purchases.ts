@@ -1,5 +1,4 @@
 /** The purchase list of a job as rows of text, for a table, a file of comma-separated values, or a page. */
-
 import { ITEM_NAMES } from '../job/item-names';
 import type { ReckonedJob } from '../job/job-takeoff';
 import { type Purchase, soldIn } from '../job/purchases';

@@ -25,11 +25,10 @@ export type {
   WeatherMeasure,
 } from './placing-limits-figures';
 export type { ForecastInput, PlacingLimitsInput, Protection } from './placing-limits-input';
+export type { PublishedTime, PublishedUse } from './published-times';
 export type { WantedStrength } from './strength-curve';
 export {
   type CementKind,
-  type PublishedTime,
-  type PublishedUse,
   type SlabUse,
   type StrengthAtAge,
   type StrengthGainFigures,

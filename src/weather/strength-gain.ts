@@ -18,7 +18,7 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { strength as concreteStrength } from '../reckoning/concrete-strength';
 import { choice, type Field, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE, type Source } from '../reckoning/source';
+import { COMMON_PRACTICE } from '../reckoning/source';
 import { notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { exponential, logarithm } from '../solve/exponential';
@@ -27,6 +27,7 @@ import * as cautions from './cautions';
 import { ABSOLUTE_ZERO, type Temperature } from './degrees';
 import * as faults from './faults';
 import { AGE, CURED_AT, STRENGTH } from './ordinary';
+import { type PublishedTime, publishedTimes } from './published-times';
 import { ACI_209, BEALL_TIMES, MINDESS_RATIO, MODEL_CODE } from './sources';
 
 /** How fast the cement is: `high-early` as type III or class R, `ordinary` as type I or class N, `slow` as class S. */
@@ -87,25 +88,6 @@ export interface TimeForUse {
   readonly asPlanned?: 'old enough' | 'perhaps too young' | 'too young';
 }
 
-/** What published rules of days are for. */
-export type PublishedUse =
-  | 'forms of slabs off'
-  | 'people on it'
-  | 'light cars on it'
-  | 'heavy trucks on it'
-  | 'forms of walls and footings off'
-  | 'frame of a house on walls and footings';
-
-/** A rule of days that is published. */
-export interface PublishedTime {
-  /** What for. */
-  readonly use: PublishedUse;
-  /** After placing, in ordinary weather. */
-  readonly after: Quantity<'time'>;
-  /** Title of the source. */
-  readonly source: string;
-}
-
 /** Figures of {@link strengthGain}. */
 export interface StrengthGainFigures {
   /** What an hour counts for, against one at the temperature of the curves. */
@@ -164,16 +146,6 @@ const HIGHEST = /*#__PURE__*/ paired('temperature', '176 degF', '80 degC');
 const COLD = /*#__PURE__*/ paired('temperature', '50 degF', '10 degC');
 const MOST_AGES = 50;
 const MOST_USES = 20;
-
-const PUBLISHED: readonly (readonly [use: PublishedUse, after: string, source: Source])[] = [
-  ['forms of slabs off', '24 h', BEALL_TIMES],
-  ['people on it', '1 day', BEALL_TIMES],
-  ['people on it', '3 day', COMMON_PRACTICE],
-  ['light cars on it', '7 day', BEALL_TIMES],
-  ['heavy trucks on it', '28 day', COMMON_PRACTICE],
-  ['forms of walls and footings off', '3 day', BEALL_TIMES],
-  ['frame of a house on walls and footings', '14 day', BEALL_TIMES],
-];
 
 /** Shares that the trade goes by; forms that carry, loads and backfill are released by the engineer all the same. */
 const USUAL_SHARES: Readonly<Record<SlabUse, readonly [share: string, because: string]>> = {
@@ -353,11 +325,7 @@ function reckon(input: Parsed, pad: Pad): StrengthGainFigures {
     ...(atAges ? { atAges } : {}),
     ...(uses ? { uses } : {}),
     shareAtSevenDays: { from: ratio('60%'), to: ratio('82%') },
-    published: PUBLISHED.map(([use, after, source]) => ({
-      use,
-      after: time(after),
-      source: source.title,
-    })),
+    published: publishedTimes(),
   };
 }
 

@@ -1,7 +1,15 @@
 /** Orders split into loads, and bags: what must hold for any of them. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bagCount, baseTonnage, concreteOrder, excavation, type LoadSplit, volume } from '../../src/index';
+import {
+  bagCount,
+  baseTonnage,
+  concreteOrder,
+  excavation,
+  type LoadSplit,
+  type PumpLineInput,
+  volume,
+} from '../../src/index';
 
 const n = (min: number, max: number) => fc.integer({ min, max });
 const cases = fc.tuple(
@@ -12,7 +20,7 @@ const cases = fc.tuple(
 );
 const order = (
   [v, a, increment, truckCapacity]: readonly [number, number, string, string],
-  more: { split?: LoadSplit; minimumLoad?: string } = {},
+  more: { split?: LoadSplit; minimumLoad?: string; pumpLine?: PumpLineInput } = {},
 ) =>
   concreteOrder({
     volume: `${(v / 1000).toFixed(3)} yd3`,
@@ -237,24 +245,13 @@ describe('the allowance', () => {
 });
 
 describe('the line of a pump', () => {
-  const withLine = (
-    [v, a, increment, truckCapacity]: readonly [number, number, string, string],
-    line: { length: string; bore: string; hopper?: string; pushedOut?: boolean },
-  ) =>
-    concreteOrder({
-      volume: `${(v / 1000).toFixed(3)} yd3`,
-      allowance: `${(a / 10).toFixed(1)}%`,
-      increment,
-      truckCapacity,
-      pumpLine: line,
-    }).figures;
   const lines = fc.tuple(n(10, 500), n(2, 6));
 
   it('is ordered on top, as much as a cylinder of it holds, and never less than without a pump', () => {
     fc.assert(
       fc.property(cases, lines, (job, [feet, inches]) => {
         const line = { length: `${feet} ft`, bore: `${inches} in` };
-        const { order: all, lineHolds, leftInPump } = withLine(job, line);
+        const { order: all, lineHolds, leftInPump } = order(job, { pumpLine: line });
         const held = (Math.PI / 4) * (inches / 12) ** 2 * feet;
         return (
           Math.abs((lineHolds?.toNumber('ft3') ?? 0) - held) < 1e-6 &&
@@ -270,10 +267,10 @@ describe('the line of a pump', () => {
     fc.assert(
       fc.property(cases, lines, (job, [feet, inches]) => {
         const line = { length: `${feet} ft`, bore: `${inches} in`, hopper: '0.1 yd3' };
-        const some = withLine(job, line).order;
-        const longer = withLine(job, { ...line, length: `${2 * feet} ft` }).order;
-        const wider = withLine(job, { ...line, bore: `${inches + 1} in` }).order;
-        const none = withLine(job, { ...line, hopper: '0 yd3', pushedOut: true }).order;
+        const some = order(job, { pumpLine: line }).order;
+        const longer = order(job, { pumpLine: { ...line, length: `${2 * feet} ft` } }).order;
+        const wider = order(job, { pumpLine: { ...line, bore: `${inches + 1} in` } }).order;
+        const none = order(job, { pumpLine: { ...line, hopper: '0 yd3', pushedOut: true } }).order;
         return !longer.lessThan(some) && !wider.lessThan(some) && none.equals(order(job).order);
       }),
     );
