@@ -61,7 +61,7 @@ export interface LoadedCalculation extends CatalogEntry, Description {
  * ```ts
  * import { catalog } from 'flatwork-reckoner/catalog';
  *
- * catalog.filter(({ trade }) => trade === 'Steps').map(({ title }) => title); // [ 'Step layout' ]
+ * catalog.filter(({ trade }) => trade === 'Steps').map(({ title }) => title); // [ 'Ramp layout', 'Step layout' ]
  * ```
  */
 export const catalog: readonly CatalogEntry[] = /*#__PURE__*/ Object.freeze(

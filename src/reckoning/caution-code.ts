@@ -173,6 +173,8 @@ export type CautionCode =
   | 'rain-on-fresh-concrete'
   | 'ramp-handrails'
   | 'ramp-needs-landing'
+  | 'ramp-too-long'
+  | 'ramp-too-narrow'
   | 'read-the-label'
   | 'ready-while-placing'
   | 'reinforced-slab'

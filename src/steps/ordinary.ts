@@ -66,3 +66,31 @@ export const SIDE_DROP: Ordinary = {
   most: ['20 ft', '6 m'],
   source: trade,
 };
+
+export const RAMP_RISE: Ordinary = {
+  of: 'the rise of a ramp',
+  least: ['1 in', '25 mm'],
+  most: ['10 ft', '3 m'],
+  source: trade,
+};
+
+export const RAMP_SLOPE: Ordinary = {
+  of: 'the slope of a ramp',
+  least: '2%',
+  most: '25%',
+  source: trade,
+};
+
+export const RAMP_WIDTH: Ordinary = {
+  of: 'the width of a ramp',
+  least: ['30 in', '750 mm'],
+  most: ['20 ft', '6 m'],
+  source: trade,
+};
+
+export const RAMP_LENGTH: Ordinary = {
+  of: 'the length for a ramp',
+  least: ['3 ft', '900 mm'],
+  most: ['200 ft', '60 m'],
+  source: trade,
+};

@@ -102,3 +102,39 @@ export const IRC_DOORS: Source = {
     'Landings and thresholds at doors, as the International Residential Code is commonly quoted (R311.3)',
   fromMemory: true,
 };
+
+export const ADA_RAMP_RUNS: Source = {
+  kind: 'published',
+  title: '2010 ADA Standards for Accessible Design',
+  publisher: 'US Department of Justice',
+  edition: '2010',
+  locator: '405.2 slope, 405.3 across, 405.5 width, 405.6 rise, 405.7 landings',
+  fromMemory: true,
+};
+
+export const ADM_RAMPS: Source = {
+  kind: 'published',
+  title: 'Approved Document M, Access to and use of buildings',
+  publisher: 'HM Government',
+  edition: '2004',
+  locator: 'table 1 and 1.26: limits for ramp gradients',
+  fromMemory: true,
+};
+
+export const DIN_RAMPS: Source = {
+  kind: 'published',
+  title: 'DIN 18040-1, Construction of accessible buildings',
+  publisher: 'DIN',
+  edition: '2010',
+  locator: '4.3.8 ramps',
+  fromMemory: true,
+};
+
+export const AS_RAMPS: Source = {
+  kind: 'published',
+  title: 'AS 1428.1, Design for access and mobility',
+  publisher: 'Standards Australia',
+  edition: '2009',
+  locator: 'clause 10.3 ramps',
+  fromMemory: true,
+};

@@ -37,6 +37,7 @@ import { mixRequirements } from '../../mix/mix-requirements';
 import { pierVolume } from '../../concrete/pier-volume';
 import { placingLimits } from '../../weather/placing-limits';
 import { probedVolume } from '../../concrete/probed-volume';
+import { rampLayout } from '../../steps/ramp-layout';
 import { rebarLayout } from '../../steel/rebar-layout';
 import { relativeStiffness } from '../../joints/relative-stiffness';
 import { runoff } from '../../grade/runoff';
@@ -65,6 +66,7 @@ export const every = [
   stepVolume,
   thicknessCheck,
   wallVolume,
+  rampLayout,
   stepLayout,
   baseTonnage,
   excavation,

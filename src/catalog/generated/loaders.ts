@@ -48,6 +48,11 @@ export const loaders: { readonly [id: string]: Loader } = {
       import('../../concrete/wall-volume').then((m) => m.wallVolume as unknown as AnyCalculation),
       import('./described/wall-volume.json').then((m) => m.default as Description),
     ]),
+  'ramp-layout': () =>
+    Promise.all([
+      import('../../steps/ramp-layout').then((m) => m.rampLayout as unknown as AnyCalculation),
+      import('./described/ramp-layout.json').then((m) => m.default as Description),
+    ]),
   'step-layout': () =>
     Promise.all([
       import('../../steps/step-layout').then((m) => m.stepLayout as unknown as AnyCalculation),

@@ -34,4 +34,14 @@ export const cautionsSteps: Language = {
     'la contrahuella queda entre {limit} y los {other} que la misma regla tiene en su otra edición, para el otro sistema de unidades; pregunte cuál de las dos se exige, o añada una contrahuella',
   'treads and landings steeper than {limit} are usually not allowed; feet slide off them. Check the local code':
     'huellas y descansos con más pendiente que {limit} no suelen permitirse; los pies resbalan. Consulte el código local',
+  'steeper than {limit}, the most that these rules allow a ramp; make it longer, or fold it at a landing. Check the local code':
+    'más empinado que {limit}, lo más que estas reglas permiten en una rampa; hágala más larga o dóblela en un descanso. Consulte el código local',
+  'the ramp with its landings takes {actual}, and there are {limit}: fold it at a level landing as wide as both runs, or lower the landing at the top; never make it steeper to fit':
+    'la rampa con sus descansos ocupa {actual}, y hay {limit}: dóblela en un descanso a nivel tan ancho como ambos tramos, o baje el descanso de arriba; nunca la haga más empinada para que quepa',
+  'narrower than {limit}, the least clear width between handrails or curbs that these rules have; widen the forms. Check the local code':
+    'más angosto que {limit}, el ancho libre mínimo entre pasamanos o bordillos según estas reglas; ensanche las cimbras. Consulte el código local',
+  'these rules ask for handrails on both sides of every ramp; plan their anchors before the pour and check the local code':
+    'estas reglas piden pasamanos de ambos lados de toda rampa; prevea sus anclajes antes del colado y consulte el código local',
+  'a landing shorter than {limit} is less than these rules have on a ramp: a wheelchair cannot rest or turn on it. Check the local code':
+    'un descanso de menos de {limit} es menos de lo que estas reglas piden en una rampa: una silla de ruedas no puede parar ni girar en él. Consulte el código local',
 };

@@ -1,0 +1,55 @@
+/**
+ * Cautions about ramps.
+ *
+ * They inform; the plans, the local code and a licensed designer decide.
+ */
+import type { Quantity } from '../quantity/quantity';
+import type { Caution } from '../reckoning/parts';
+import { say } from '../reckoning/words';
+import type { RampLimits } from './ramp-rules';
+
+type Length = Quantity<'length'>;
+type Slope = Quantity<'slope'>;
+
+export const steepRamp = ({ source }: RampLimits, limit: Slope, actual: Slope): Caution => ({
+  code: 'steeper-than-ramp',
+  severity: 'stop',
+  ...say`steeper than ${{ limit }}, the most that these rules allow a ramp; make it longer, or fold it at a landing. Check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+export const longForItsPlace = ({ source }: RampLimits, limit: Length, actual: Length): Caution => ({
+  code: 'ramp-too-long',
+  severity: 'stop',
+  ...say`the ramp with its landings takes ${{ actual }}, and there are ${{ limit }}: fold it at a level landing as wide as both runs, or lower the landing at the top; never make it steeper to fit`,
+  limit,
+  actual,
+  source,
+});
+
+export const narrowRamp = ({ source }: RampLimits, limit: Length, actual: Length): Caution => ({
+  code: 'ramp-too-narrow',
+  severity: 'warning',
+  ...say`narrower than ${{ limit }}, the least clear width between handrails or curbs that these rules have; widen the forms. Check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+export const shortRampLanding = ({ source }: RampLimits, limit: Length, actual: Length): Caution => ({
+  code: 'landing-too-short',
+  severity: 'warning',
+  ...say`a landing shorter than ${{ limit }} is less than these rules have on a ramp: a wheelchair cannot rest or turn on it. Check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+export const railsBothSides = ({ source }: RampLimits): Caution => ({
+  code: 'ramp-handrails',
+  severity: 'warning',
+  says: 'these rules ask for handrails on both sides of every ramp; plan their anchors before the pour and check the local code',
+  source,
+});

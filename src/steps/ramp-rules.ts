@@ -1,0 +1,118 @@
+/**
+ * How steep, high and long a run of a ramp may be, and how long its landings are, by the rules that are published for it.
+ *
+ * The slope is the most that a finished ramp may have anywhere: what is laid out to it has no room for what forms and
+ * finishing are off.
+ */
+
+import { length, slope } from '../quantity/make';
+import { type Paired, paired, sameInBoth } from '../quantity/paired';
+import type { Quantity } from '../quantity/quantity';
+import type { Source } from '../reckoning/source';
+import type { Words } from '../reckoning/words';
+import * as sources from './sources';
+
+type Length = Quantity<'length'>;
+type Slope = Quantity<'slope'>;
+
+/** Whose limits a ramp is held to. */
+export type RampRules = 'ada' | 'approved-document-m' | 'din-18040' | 'as-1428' | 'service';
+
+/** A slope with what one run at it may rise, or how long it may be on the level. */
+export interface RampStretch {
+  readonly slope: Slope;
+  readonly rise?: Paired<'length'>;
+  readonly run?: Paired<'length'>;
+}
+
+/** The limits of one set of rules. */
+export interface RampLimits {
+  /** From the steepest on. */
+  readonly stretches: readonly RampStretch[];
+  /** Landing at the foot and at the top. */
+  readonly end?: Paired<'length'>;
+  /** Landing between two runs. */
+  readonly between?: Paired<'length'>;
+  /** Clear width. */
+  readonly width?: Paired<'length'>;
+  /** Across, of runs and of landings in any direction. */
+  readonly across?: Slope;
+  /** Handrails on both sides of runs that rise more; of every run where it is nothing. */
+  readonly railsAbove?: Paired<'length'>;
+  /** Whom the ramp is for. */
+  readonly because: Words['says'];
+  readonly source: Source;
+}
+
+const same = (text: string): Paired<'length'> => sameInBoth(length(text));
+
+const made: Readonly<Record<RampRules, () => RampLimits>> = {
+  ada: () => ({
+    stretches: [{ slope: slope('1:12'), rise: paired('length', '30 in', '760 mm') }],
+    end: paired('length', '60 in', '1525 mm'),
+    between: paired('length', '60 in', '1525 mm'),
+    width: paired('length', '36 in', '915 mm'),
+    across: slope('1:48'),
+    railsAbove: paired('length', '6 in', '150 mm'),
+    because: 'a new accessible ramp of the USA; other countries have flatter ones and shorter runs',
+    source: sources.ADA_RAMP_RUNS,
+  }),
+  'approved-document-m': () => ({
+    stretches: [
+      { slope: slope('1:12'), run: same('2 m') },
+      { slope: slope('1:15'), run: same('5 m') },
+      { slope: slope('1:20'), run: same('10 m') },
+    ],
+    end: same('1.2 m'),
+    between: same('1.5 m'),
+    width: same('1.5 m'),
+    across: slope('1:40'),
+    railsAbove: same('0 m'),
+    because: 'a ramped access to a public building in England',
+    source: sources.ADM_RAMPS,
+  }),
+  'din-18040': () => ({
+    stretches: [{ slope: slope('6%'), run: same('6 m') }],
+    end: same('1.5 m'),
+    between: same('1.5 m'),
+    width: same('1.2 m'),
+    across: slope('0%'),
+    railsAbove: same('0 m'),
+    because: 'an accessible ramp in Germany',
+    source: sources.DIN_RAMPS,
+  }),
+  'as-1428': () => ({
+    stretches: [
+      { slope: slope('1:14'), run: same('9 m') },
+      { slope: slope('1:20'), run: same('15 m') },
+    ],
+    end: same('1.2 m'),
+    between: same('1.2 m'),
+    width: same('1 m'),
+    across: slope('1:40'),
+    railsAbove: same('0 m'),
+    because: 'an accessible ramp in Australia',
+    source: sources.AS_RAMPS,
+  }),
+  service: () => ({
+    stretches: [{ slope: slope('1:8') }],
+    because: 'a ramp for carts and bins that nobody needs to get in by',
+    source: sources.COMMON_PRACTICE,
+  }),
+};
+
+/** Every set of rules, for fields. */
+export const RAMP_RULES: readonly RampRules[] = /*#__PURE__*/ Object.keys(made) as RampRules[];
+
+const known = new Map<RampRules, RampLimits>();
+
+/** The limits of a set of rules, made when they are first asked for. */
+export function rampLimits(rules: RampRules): RampLimits {
+  const limits = known.get(rules) ?? made[rules]();
+  known.set(rules, limits);
+  return limits;
+}
+
+/** What one run at a slope may rise at most: of a length, the rise over it. */
+export const mostRise = ({ rise, run }: RampStretch, s: Slope, like: Length): Length | undefined =>
+  rise ? rise.like(like) : run?.like(like).times(s);

@@ -1,0 +1,73 @@
+/** Ramps against closed forms: every run within the rules, no run fewer than must be, the top where it is to be. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { rampLayout } from '../../src/index';
+
+const sixteenths = fc.integer({ min: 8, max: 16 * 90 }).map((n) => `${n / 16} in`);
+const millimeters = fc.integer({ min: 20, max: 2300 });
+
+describe('a ramp', () => {
+  it('ends at the landing, each run rising no more than 30 in, and one run fewer would rise more', () => {
+    fc.assert(
+      fc.property(sixteenths, (totalRise) => {
+        const { figures } = rampLayout({ totalRise, rules: 'ada' });
+        const n = figures.runs.toNumber('each');
+        const rise = inchesOf(totalRise);
+        expect(figures.riseOfRun.toNumber('in')).toBeLessThanOrEqual(30);
+        if (n > 1) expect(rise / (n - 1)).toBeGreaterThan(30);
+        expect(figures.breaks.at(-1)?.height.toNumber('in')).toBeCloseTo(rise, 9);
+        expect(figures.rampLength.toNumber('in')).toBeCloseTo(12 * rise + 60 * (n - 1), 8);
+        expect(figures.overall.toNumber('in')).toBeCloseTo(12 * rise + 60 * (n + 1), 8);
+      }),
+    );
+  });
+
+  it('is the shortest of the slopes that the rules have', () => {
+    fc.assert(
+      fc.property(millimeters, (mm) => {
+        const { figures } = rampLayout({ totalRise: `${mm} mm`, rules: 'approved-document-m' });
+        const lengths = (
+          [
+            [12, 2000],
+            [15, 5000],
+            [20, 10000],
+          ] as const
+        ).map(([one, run]) => {
+          const n = Math.ceil(Math.round((mm * one * 1e6) / run) / 1e6);
+          return mm * one + 1500 * (n - 1) + 2400;
+        });
+        expect(figures.overall.toNumber('mm')).toBeCloseTo(Math.min(...lengths), 6);
+      }),
+    );
+  });
+
+  it('takes as many runs in whatever unit its rise was measured', () => {
+    fc.assert(
+      fc.property(sixteenths, (text) => {
+        const mm = `${(inchesOf(text) * 25.4).toFixed(6)} mm`;
+        const [one, other] = [text, mm].map((totalRise) => rampLayout({ totalRise, rules: 'ada' }).figures);
+        expect(other?.runs).toEqual(one?.runs);
+      }),
+    );
+  });
+
+  it('has the body of its parts, wedge by wedge', () => {
+    fc.assert(
+      fc.property(sixteenths, (totalRise) => {
+        const { figures } = rampLayout({ totalRise, rules: 'ada', width: '1 ft' });
+        const { breaks } = figures;
+        const feet = breaks.map(({ at, height }) => [at.toNumber('ft'), height.toNumber('ft')] as const);
+        const between = feet.slice(1).reduce((sum, [x, z], i) => {
+          const [x0, z0] = feet[i] as readonly [number, number];
+          return sum + ((z + z0) / 2) * (x - x0);
+        }, 0);
+        const top = feet.at(-1)?.[1] as number;
+        expect(figures.body?.toNumber('ft3')).toBeCloseTo(between + 5 * top, 6);
+      }),
+    );
+  });
+});
+
+function inchesOf(text: string): number {
+  return Number.parseFloat(text);
+}
