@@ -27,7 +27,7 @@ import { isNearly, isWritten, type Margin, margins } from './likeness';
 import { probed, sceneOf } from './probe';
 import { isStepped } from './rounding';
 import { siOf } from './scale';
-import { type Scene, told } from './scene';
+import type { Scene } from './scene';
 import { search } from './search';
 import type { Slip, SlipCode } from './slip';
 import { tradeStep } from './trade-step';
@@ -249,8 +249,7 @@ const namedSlip = ({ code, says, input, step, figure }: Slip): NamedSlip => ({
   ...(figure === undefined ? {} : { figure }),
 });
 
-function likelyOf({ slips, edits, explained, elsewhere = [] }: Candidate, scene: Scene): LikelySlip {
-  const would = told(scene, edits) ?? [];
+function likelyOf({ slips, would = [], explained, elsewhere = [] }: Candidate, scene: Scene): LikelySlip {
   return {
     slips: slips.map(namedSlip),
     gives: scene.claims.flatMap(({ figure }, i) => {
