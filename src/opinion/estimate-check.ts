@@ -177,6 +177,8 @@ function besideClaim({ claimed, reckoned }: ReadClaim): Quantity {
 const COARSE_STEPS: ReadonlySet<string> = /*#__PURE__*/ new Set(['volume', 'mass']);
 /** A step that is more of the figure than this is no rounding. */
 const LARGEST_STEP = 0.15;
+/** What is ordered is rounded up where it is little too: 1.63 yd3 are written down as 1.75. */
+const SMALLEST_ORDER = 0.25;
 
 /** Whether a figure is the outcome of a step that rounds to whole steps itself. */
 const isRounding = ({ graph, nodes }: Scene, i: number): boolean => {
@@ -193,12 +195,13 @@ function isInSteps(claim: ReadClaim, scene: Scene, i: number): boolean {
   if (!COARSE_STEPS.has(claim.reckoned.dimension) || isRounding(scene, i)) return false;
   const step = Math.abs(siOf(tradeStep(besideClaim(claim), scene.result.system)));
   // What is written no finer than the step says nothing of steps.
-  if (step > LARGEST_STEP * Math.abs(si) || step < 3 * claim.half) return false;
+  const share = step / Math.abs(si);
+  if (share > SMALLEST_ORDER || step < 3 * claim.half) return false;
   const whole = claim.si / step;
   const isWhole = Math.abs(whole - Math.round(whole)) <= 1e-6 * Math.abs(whole);
   // Half a hundredth more: what is reckoned by hand may be as much less.
   const up = claim.si - si;
-  return isWhole && up > -step / 2 && up < step + (CLOSE * Math.abs(si)) / 2;
+  return isWhole && up > (share > LARGEST_STEP ? 0 : -step / 2) && up < step + (CLOSE * Math.abs(si)) / 2;
 }
 
 /** Temperatures are points: what lies between two of them is a difference. */

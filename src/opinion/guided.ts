@@ -150,7 +150,7 @@ class Enclosing {
       const one = some[Math.round((some.length - 1) * share)];
       if (!one || !this.put(one)) return;
       if (this.end(side) === end) refused = one.x;
-      else if (this.gone(this.end(side)) === 0) return;
+      else if (this.gone(this.end(side)) <= 0) return;
     }
   }
 

@@ -221,7 +221,7 @@ const MOST_RUNS = 160;
 /** A search stops long before where a slip is found: it may take more where none is. */
 const WORTH = 270;
 /** Cells that all of them may take: some heavy ones take as many in one run. */
-const WORK = 5_000_000;
+const WORK = 6_000_000;
 /** What may be run to see that what was found holds, and the share of the work that it may take. */
 const LAST_RUNS = 24;
 const LAST_WORK = 0.4;
