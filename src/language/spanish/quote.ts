@@ -45,6 +45,7 @@ export const quote: Language = {
   'Fill in along the edges and seed': 'Rellenar a lo largo de los bordes y sembrar',
   'Fill in along the edges': 'Rellenar a lo largo de los bordes',
   '{count} alike': '{count} iguales',
+  '{count} alike, figures of one': '{count} iguales, cifras de uno',
   'Concrete of a strength of {strength}': 'Concreto con una resistencia de {strength}',
   'Form and pour steps {width} wide that rise {rise}':
     'Cimbrar y colar escalones de {width} de ancho que suben {rise}',
