@@ -33,13 +33,19 @@ export type Kept = ReadonlyMap<WorkedPart, Quantity<'ratio'>>;
 
 const onEachOther = (a: Element, b: Element): boolean => a.standsOn === b.name || b.standsOn === a.name;
 
-/** What a part goes by: its outline with its margin, or all of the element where it has an area alone. */
+/**
+ * What a part goes by: its outline with its margin, or all of the element where it has an area alone. Openings stay as
+ * they are; the hole of a ring, which comes last, closes from all around.
+ */
 function ringsUnder(element: Element, part: WorkedPart): Corner[][] {
-  const { outline } = part.input;
-  const rings = ringsAt(outline === undefined ? element : { ...element, outline, openings: undefined }) ?? [];
+  const { outline, openings } = part.input;
+  const own = outline === undefined ? element : { ...element, outline, openings };
+  const rings = ringsAt(own as Element) ?? [];
   const margin = given(part, 'margin');
   if (!margin?.sign()) return rings;
+  const fixed = (own.openings as readonly unknown[] | undefined)?.length ?? 0;
   return rings.map((ring, i) => {
+    if (i > 0 && i <= fixed) return ring;
     const turned = turnedRing(ring);
     const by = canonicalValue(i === 0 ? margin : margin.negated());
     return (turned && movedRing(turned, by)) ?? ring;
