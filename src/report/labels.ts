@@ -34,7 +34,7 @@ export const optionText = (name: string, option: string): string => OPTIONS[`${n
 /** Where only words of this library stand, never a name that somebody gave. */
 const OWN_WORDS: ReadonlySet<string> = new Set(
   `against aim bracing by cement change compactor do finish ground kind material method next on protection rounded saw
-  sending service shape split stage startedBy sulfate surface table use`.split(/\s+/),
+  sending service shape split startedBy sulfate surface table use`.split(/\s+/),
 );
 
 /** An option in the language of the view, without the hyphens of its code. */

@@ -105,13 +105,12 @@ const bars: Tell = ({ given, input }) => {
 };
 
 const joints: Tell = ({ figure }) => {
-  const [panels, length] = [figure('panelCount'), figure('contraction')];
-  if (!panels || !length || length.sign() === 0) return undefined;
+  const [panels, length, along] = [figure('panelCount'), figure('contraction'), figure('isolation')];
+  const meets = along && along.sign() > 0 && { along };
+  if (!panels || !length || length.sign() === 0)
+    return meets ? say`Set a soft joint of ${meets} where it meets what stands` : undefined;
   const cut = say`Cut ${{ length }} of joints into it, ${{ panels }} panels, so that it cracks in them and not beside them`;
-  const along = figure('isolation');
-  return along && along.sign() > 0
-    ? say`${cut}; set a soft joint of ${{ along }} where it meets what stands`
-    : cut;
+  return meets ? say`${cut}; set a soft joint of ${meets} where it meets what stands` : cut;
 };
 
 const fixed =

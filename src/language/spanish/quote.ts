@@ -37,6 +37,8 @@ export const quote: Language = {
     'Cortarle {length} de juntas, {panels} tableros, para que se agriete en ellas y no al lado',
   'Cut {length} of joints into it, {panels} panels, so that it cracks in them and not beside them; set a soft joint of {along} where it meets what stands':
     'Cortarle {length} de juntas, {panels} tableros, para que se agriete en ellas y no al lado; poner una junta blanda de {along} donde toca lo que ya existe',
+  'Set a soft joint of {along} where it meets what stands':
+    'Poner una junta blanda de {along} donde toca lo que ya existe',
   'Cure and treat its surface': 'Curar y tratar su superficie',
   'Color, cure and treat its surface': 'Dar color, curar y tratar su superficie',
   'Fill in along the edges, spread topsoil and seed it':
