@@ -100,6 +100,26 @@ const lean: NonNullable<Options['esbuildPlugins']>[number] = {
   },
 };
 
+/** Files that read alike in every trade, in the order in which they come first in the one file. */
+const ALIKE = ['sources', 'cautions', 'faults', 'ordinary', 'slips'];
+
+/** What reads alike packs better side by side: what zips looks back no farther than 32 kB. */
+const alikeTogether: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'alike together',
+  setup(build) {
+    const files = readdirSync('src', { recursive: true, encoding: 'utf8' })
+      .map((file) => file.replaceAll('\\', '/'))
+      .filter((file) => !file.startsWith('language/'))
+      .sort();
+    const first = ALIKE.flatMap((kind) => files.filter((file) => file.endsWith(`${kind}.ts`)));
+    build.onLoad({ filter: /[\\/]src[\\/]browser\.ts$/ }, ({ path }) => ({
+      contents: `${first.map((file) => `import './${file.slice(0, -3)}';`).join('\n')}\n${readFileSync(path, 'utf8')}`,
+      resolveDir: dirname(path),
+      loader: 'ts',
+    }));
+  },
+};
+
 /**
  * Node loads a calculation on demand with the root, that has it already: a file for each costs more there than it saves.
  */
@@ -182,7 +202,7 @@ export default defineConfig([
     platform: 'browser',
     splitting: false,
     minify: true,
-    esbuildPlugins: [lean],
+    esbuildPlugins: [lean, alikeTogether],
     clean: false,
   },
 ]);

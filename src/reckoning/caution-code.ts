@@ -136,6 +136,7 @@ export type CautionCode =
   | 'much-color'
   | 'much-for-bags'
   | 'much-ice'
+  | 'much-replaced'
   | 'no-air'
   | 'no-allowance'
   | 'no-building-line'

@@ -50,6 +50,12 @@ const ALIKE = new Set([
   'regular',
   'x',
   'y',
+  // Classes of a standard keep their names.
+  'S1',
+  'S2',
+  'S3',
+  'S4',
+  'S5',
 ]);
 for (const word of [
   'macro',
