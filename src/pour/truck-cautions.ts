@@ -47,8 +47,7 @@ export const stoneForLine = (limit: Length, actual: Length | undefined): Caution
   code: 'stone-for-line',
   severity: 'warning',
   ...say`a line of this bore takes stone up to a third of it, ${{ limit }}: larger stone plugs it. Take a wider line, or a mix of small stone that the operator of the pump agrees to`,
-  limit,
-  ...(actual ? { actual } : {}),
+  ...(actual ? { limit, actual } : {}),
   source: sources.PUMPED_STONE,
 });
 
