@@ -1,6 +1,7 @@
 import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, relative, resolve } from 'node:path';
+import { minify } from 'terser';
 import { defineConfig, type Options } from 'tsup';
 import { leanDecimal } from './scripts/lean-decimal';
 
@@ -153,6 +154,19 @@ async function writeNodeDoors(): Promise<void> {
   }
 }
 
+/** What is one file is pressed once more: half a minute, and 20 kB less of it, zipped. */
+async function pressOneFile(): Promise<void> {
+  const file = 'dist/browser/flatwork-reckoner.js';
+  const { code = '', map } = await minify(readFileSync(file, 'utf8'), {
+    module: true,
+    ecma: 2020,
+    compress: { passes: 2 },
+    sourceMap: { content: readFileSync(`${file}.map`, 'utf8'), url: 'flatwork-reckoner.js.map' },
+  });
+  writeFileSync(file, code);
+  writeFileSync(`${file}.map`, String(map));
+}
+
 const shared: Options = {
   // What older build chains of apps can read; private members are TypeScript's, since `#` would become WeakMaps.
   target: 'es2021',
@@ -204,5 +218,6 @@ export default defineConfig([
     minify: true,
     esbuildPlugins: [lean, alikeTogether],
     clean: false,
+    onSuccess: pressOneFile,
   },
 ]);
