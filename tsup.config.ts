@@ -1,6 +1,7 @@
 import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, relative, resolve } from 'node:path';
+import { minify } from 'terser';
 import { defineConfig, type Options } from 'tsup';
 import { leanDecimal } from './scripts/lean-decimal';
 
@@ -100,6 +101,26 @@ const lean: NonNullable<Options['esbuildPlugins']>[number] = {
   },
 };
 
+/** Files that read alike in every trade, in the order in which they come first in the one file. */
+const ALIKE = ['sources', 'cautions', 'faults', 'ordinary', 'slips'];
+
+/** What reads alike packs better side by side: what zips looks back no farther than 32 kB. */
+const alikeTogether: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'alike together',
+  setup(build) {
+    const files = readdirSync('src', { recursive: true, encoding: 'utf8' })
+      .map((file) => file.replaceAll('\\', '/'))
+      .filter((file) => !file.startsWith('language/'))
+      .sort();
+    const first = ALIKE.flatMap((kind) => files.filter((file) => file.endsWith(`${kind}.ts`)));
+    build.onLoad({ filter: /[\\/]src[\\/]browser\.ts$/ }, ({ path }) => ({
+      contents: `${first.map((file) => `import './${file.slice(0, -3)}';`).join('\n')}\n${readFileSync(path, 'utf8')}`,
+      resolveDir: dirname(path),
+      loader: 'ts',
+    }));
+  },
+};
+
 /**
  * Node loads a calculation on demand with the root, that has it already: a file for each costs more there than it saves.
  */
@@ -131,6 +152,19 @@ async function writeNodeDoors(): Promise<void> {
       `import { createRequire } from 'node:module';\nexport const { ${names.join(', ')} } = createRequire(import.meta.url)('${from}');\n`,
     );
   }
+}
+
+/** What is one file is pressed once more: half a minute, and 20 kB less of it, zipped. */
+async function pressOneFile(): Promise<void> {
+  const file = 'dist/browser/flatwork-reckoner.js';
+  const { code = '', map } = await minify(readFileSync(file, 'utf8'), {
+    module: true,
+    ecma: 2020,
+    compress: { passes: 2 },
+    sourceMap: { content: readFileSync(`${file}.map`, 'utf8'), url: 'flatwork-reckoner.js.map' },
+  });
+  writeFileSync(file, code);
+  writeFileSync(`${file}.map`, String(map));
 }
 
 const shared: Options = {
@@ -182,7 +216,8 @@ export default defineConfig([
     platform: 'browser',
     splitting: false,
     minify: true,
-    esbuildPlugins: [lean],
+    esbuildPlugins: [lean, alikeTogether],
     clean: false,
+    onSuccess: pressOneFile,
   },
 ]);

@@ -13,6 +13,7 @@ import {
   quantityOf,
   systemOfQuantity,
 } from '../quantity/quantity';
+import { bareRatio } from '../reckoning/bare-ratio';
 import { type Calculation, define } from '../reckoning/calculation';
 import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
@@ -192,7 +193,7 @@ export const runoff: Calculation<RunoffInput, RunoffFigures> = /*#__PURE__*/ def
         fields({
           surface: choice('surface', SURFACES),
           area: quantity('area', 'area', 'positive', DRAINED_AREA),
-          coefficient: maybe(quantity('ratio', 'coefficient', 'not-negative', RUNOFF_SHARE)),
+          coefficient: maybe(bareRatio('coefficient', 'not-negative', RUNOFF_SHARE)),
         }),
         1,
         AREA_LIMIT,

@@ -206,14 +206,12 @@ export function mixesOf(concrete: readonly ElementConcrete[], ordering: Ordering
 
 type Asked = { readonly ask: { readonly [name: string]: Quantity | string } & { readonly airContent?: Air } };
 
-const ASKED = ['strengthClass', 'strength', 'aggregateSize', 'waterCement', 'slump'] as const;
+const ASKED = ['strengthClass', 'strength', 'aggregateSize', 'waterCement', 'slumpClass', 'slump'] as const;
 
 /** What the supplier is told of a mix besides its name. */
 function tellingOf({ day, mix, asked }: MixConcrete): Purchase['of'] {
   const { ask } = (asked?.result.figures ?? { ask: {} }) as Asked;
-  const told = ASKED.filter(
-    (name) => ask[name] !== undefined && !(name === 'strength' && ask['strengthClass']),
-  );
+  const told = ASKED.filter((name) => ask[name] !== undefined && !ask[`${name}Class`]);
   return {
     ...(mix === undefined ? {} : { mix }),
     ...(day === undefined ? {} : { day: day.day.name }),

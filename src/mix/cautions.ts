@@ -109,6 +109,15 @@ export const wetMix = (limit: Ratio, actual: Ratio, source: Source): Caution => 
   source,
 });
 
+export const muchReplaced = (what: Words, limit: Ratio, actual: Ratio): Caution => ({
+  code: 'much-replaced',
+  severity: 'warning',
+  ...say`${{ actual }} of the cement is ${{ what }}, above the ${{ limit }} that are the most where deicers come to it: such tops scale, and in cool weather they set late. Ask for a mix with less of it`,
+  limit,
+  actual,
+  source: ACI_318,
+});
+
 export const waterOverLimit = (limit: Ratio, actual: Ratio): Caution => ({
   code: 'water-over-limit',
   severity: 'stop',
@@ -193,7 +202,7 @@ export const shortYield = (limit: Ratio, actual: Ratio): Caution => ({
   source: YIELD_FORMULA,
 });
 
-export const lowSlump = (limit: Length, actual: Length, ordered: Length): Caution => ({
+export const lowSlump = (limit: Length, actual: Length, ordered: Length | string): Caution => ({
   code: 'low-slump',
   severity: 'warning',
   ...say`a slump of ${{ actual }} is stiffer than the ${{ limit }} that an order of ${{ ordered }} lets pass: it is hard to place and to close. Add water once, only within what the ratio leaves and with the whole drum mixed again, or have the plant send a plasticizer; else send the load back`,

@@ -12,23 +12,23 @@ import { AGGREGATE_SIZE, SLUMP } from '../joints/ordinary';
 import * as faults from '../quantity/faults';
 import { lesserOf } from '../quantity/greater';
 import { constant, density, ratio } from '../quantity/make';
-import { paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { UnitId } from '../quantity/units';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { alkali } from '../reckoning/cautions';
 import { strength as concreteStrength } from '../reckoning/concrete-strength';
-import { fields, list, maybe, quantity } from '../reckoning/fields';
+import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
-import { all, allOrNone, needs } from '../reckoning/together';
+import { all, allOrNone, needs, notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { heedAir, isEntrapped } from './air-heeded';
 import * as cautions from './cautions';
 import { moreThanDelivered } from './faults';
 import { AGE, AIR, BATCHED, DENSITY, LOAD, MOISTURE, STRENGTH, WATER } from './ordinary';
 import { effectOf, roomBySlump, type WaterEffect } from './site-water';
+import { heedSlump, SLUMP_CLASSES, type SlumpClass, slumpsOf } from './slump';
 import { AIR_TOLERANCE, WATER_ADDED, YIELD_FORMULA } from './sources';
 import { BY_OLD_EDITIONS, C94_21, C94_BEFORE_2021, OLD_TIME_LIMIT } from './time-limit';
 import { waterCement } from './water-cement';
@@ -53,8 +53,12 @@ export interface OrderedMixInput {
   readonly maximumAir?: QuantityInput<'ratio'>;
   /** Most water for the cement, by mass. */
   readonly waterCement?: QuantityInput<'ratio'>;
-  /** Most slump. */
+  /** Most slump, or the slump that is aimed at, as `slumpIs` says. */
   readonly slump?: QuantityInput<'length'>;
+  /** Whether `slump` is the `most` that may come, or a `target` that loads may be a little off, either way. By default the most. */
+  readonly slumpIs?: 'most' | 'target';
+  /** Class of the slump by EN 206, in place of a slump: S3 is 100 mm to 150 mm. */
+  readonly slumpClass?: SlumpClass;
   /** Largest size of the stone. */
   readonly aggregateSize?: QuantityInput<'length'>;
 }
@@ -129,10 +133,6 @@ type Mass = Quantity<'mass'>;
 type Ratio = Quantity<'ratio'>;
 type Volume = Quantity<'volume'>;
 
-/** A slump ordered as the most: up to this it may come a little stiffer, over it more. */
-const MEDIUM_SLUMP = /*#__PURE__*/ paired('length', '3 in', '75 mm');
-const STIFF_SHORT = /*#__PURE__*/ paired('length', '1-1/2 in', '40 mm');
-const WET_SHORT = /*#__PURE__*/ paired('length', '2-1/2 in', '65 mm');
 const ONE = constant(() => ratio('1:1'));
 const NONE = constant(() => ratio('0%'));
 const SHORT = constant(() => ratio('98%'));
@@ -294,13 +294,6 @@ function isOther(actual: Quantity<'length'>, wanted: Quantity<'length'>): boolea
   return actual.minus(wanted).abs().greaterThan(wanted.times(SAME_STONE()));
 }
 
-/** Stiffer than what may come where a slump was ordered, which is the most. */
-function heedStiff(slump: Quantity<'length'>, ordered: Quantity<'length'>, pad: Pad): void {
-  const below = (MEDIUM_SLUMP.exceededBy(ordered) ? WET_SHORT : STIFF_SHORT).like(ordered);
-  const least = ordered.minus(below);
-  if (slump.lessThan(least)) pad.caution(cautions.lowSlump(least, slump, ordered));
-}
-
 function judgeMix(input: Parsed, pad: Pad): void {
   const { strength, airContent: air, slump, aggregateSize, ordered } = input;
   if (strength && ordered.strength && strength.lessThan(ordered.strength)) {
@@ -312,10 +305,7 @@ function judgeMix(input: Parsed, pad: Pad): void {
   const { minimumAir: minimum, maximumAir: maximum } = ordered;
   const scales = minimum !== undefined && !isEntrapped(minimum);
   heedAir(air, { minimum, maximum, scales, when: 'delivered', source: AIR_TOLERANCE }, pad);
-  if (slump && ordered.slump && slump.greaterThan(ordered.slump)) {
-    pad.caution(cautions.highSlump('delivered', ordered.slump, slump));
-  }
-  if (slump && ordered.slump) heedStiff(slump, ordered.slump, pad);
+  if (slump) heedSlump(slump, ordered, pad);
   if (aggregateSize && ordered.aggregateSize && isOther(aggregateSize, ordered.aggregateSize)) {
     pad.caution(cautions.otherStone(ordered.aggregateSize, aggregateSize));
   }
@@ -401,7 +391,17 @@ function together({ cement, water, aggregates, density: D }: Parsed): void {
   }
 }
 
-function reckon(input: Parsed, pad: Pad): DeliveryTicketFigures {
+/** The most of a class stands for its slump: so much water may bring it to. */
+function withSlump(input: Parsed, { system }: Pad): Parsed {
+  const { slump, slumpIs, slumpClass } = input.ordered;
+  if (slumpIs && !slump) refuse('ordered.slump', faults.missing('slump', ['"4 in"', '"100 mm"']));
+  if (!slumpClass) return input;
+  if (slump) refuse('ordered', faults.giveOneOf(['slump', 'slumpClass']));
+  return { ...input, ordered: { ...input.ordered, slump: slumpsOf(slumpClass, system)[1] } };
+}
+
+function reckon(given: Parsed, pad: Pad): DeliveryTicketFigures {
+  const input = withSlump(given, pad);
   together(input);
   const left = inDrum('left', input, input.waterToAdd, pad);
   const addedTo = inDrum('addedTo', input, input.waterAdded, pad);
@@ -430,7 +430,7 @@ function reckon(input: Parsed, pad: Pad): DeliveryTicketFigures {
  *
  * @param input - volume and what was ordered; what the ticket and the tests at the truck say
  * @returns water to cement, water that may still be added and what it would do, yield
- * @throws {InputError} `missing` of cement and water one without the other; quantities that cannot be read, are not
+ * @throws {InputError} `give-one-of` both a slump and its class; `missing` of cement and water one without the other; quantities that cannot be read, are not
  * greater than zero, or `out-of-range` where more is left than was delivered
  * @source ASTM C94 and C138 as quoted; Concrete Construction on water added in the field
  * @example
@@ -469,14 +469,19 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
     return fields(
       {
         volume: quantity('volume', 'volume', 'positive', LOAD),
-        ordered: fields({
-          strength: maybe(strength),
-          minimumAir: air('minimumAir'),
-          maximumAir: air('maximumAir'),
-          waterCement: maybe(waterCement('waterCement')),
-          slump,
-          aggregateSize,
-        }),
+        ordered: fields(
+          {
+            strength: maybe(strength),
+            minimumAir: air('minimumAir'),
+            maximumAir: air('maximumAir'),
+            waterCement: maybe(waterCement('waterCement')),
+            slump,
+            slumpIs: maybe(choice('slumpIs', ['most', 'target'] as const)),
+            slumpClass: maybe(choice('slumpClass', SLUMP_CLASSES)),
+            aggregateSize,
+          },
+          all(notBoth('slump', 'slumpClass'), needs('slumpIs', 'slump')),
+        ),
         cement: maybe(quantity('mass', 'cement', 'positive', BATCHED)),
         water: maybe(quantity('volume', 'water', 'positive', WATER)),
         aggregates: maybe(list(aggregate, 1, 6)),

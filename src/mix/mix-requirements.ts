@@ -35,7 +35,9 @@ import {
   type Weathering,
 } from './exposure';
 import * as faults from './faults';
-import { AIR, STRENGTH } from './ordinary';
+import { AIR, REPLACED, STRENGTH } from './ordinary';
+import { heedReplaced } from './replaced';
+import { SLUMP_CLASSES, type SlumpClass, slumpsOf } from './slump';
 import {
   ACI_318,
   ACI_332,
@@ -63,6 +65,12 @@ export interface MixOfferInput {
   readonly waterCement?: QuantityInput<'ratio'>;
   /** Slump as delivered. */
   readonly slump?: QuantityInput<'length'>;
+  /** Fly ash, as a share of all that counts as cement. */
+  readonly flyAsh?: QuantityInput<'ratio'>;
+  /** Ground slag, as such a share. */
+  readonly slag?: QuantityInput<'ratio'>;
+  /** Silica fume, as such a share. */
+  readonly silicaFume?: QuantityInput<'ratio'>;
 }
 
 /** Input of {@link mixRequirements}. */
@@ -85,6 +93,8 @@ export interface MixRequirementsInput {
   readonly finish?: 'broom' | 'float' | 'hard-trowel' | 'stamp' | 'exposed-aggregate';
   /** True where it is consolidated by a vibrator or a vibrating screed; the slump is an inch less. */
   readonly vibrated?: boolean;
+  /** Class of the slump by EN 206, where one is called for: S3 is 100 mm to 150 mm. It goes before that of the use. */
+  readonly slumpClass?: SlumpClass;
   /** Thickness of the slab, or of the wall between its forms, where the stone is to be judged by it. */
   readonly thickness?: QuantityInput<'length'>;
   /** The code or standard that governs; by default `strictest`: of those for the units of the job. */
@@ -93,8 +103,17 @@ export interface MixRequirementsInput {
   readonly offered?: MixOfferInput;
 }
 
+interface Slumps {
+  /** Class of the slump, where one was called for. */
+  readonly slumpClass?: SlumpClass;
+  /** Slump as delivered, or less. */
+  readonly slump: Quantity<'length'>;
+  /** The least slump that can be placed and closed, or that of the class. */
+  readonly leastSlump: Quantity<'length'>;
+}
+
 /** What to ask of the supplier. */
-export interface MixAskedFigures {
+export interface MixAskedFigures extends Slumps {
   /** Strength at 28 days, or more. */
   readonly strength: Quantity<'pressure'>;
   /** How the standard writes that strength, where it has a way of its own. */
@@ -105,10 +124,6 @@ export interface MixAskedFigures {
   readonly airContent?: Air;
   /** Water to cementitious material by mass, or less; left out where no source limits it. */
   readonly waterCement?: Quantity<'ratio'>;
-  /** Slump as delivered, or less. */
-  readonly slump: Quantity<'length'>;
-  /** The least slump that can be placed and closed. */
-  readonly leastSlump: Quantity<'length'>;
 }
 
 /** Figures of {@link mixRequirements}. */
@@ -138,7 +153,13 @@ const BY_HAND = paired('length', '1 in', '25 mm');
 const NO_AIR = constant(() => ratio('0%'));
 const TROWELED_MOST = constant(() => ratio('3%'));
 
-function slumpFor({ use, vibrated }: Parsed, pad: Pad): Quantity<'length'> {
+/** The least and the most slump: those of a class that is called for, else those of the use. */
+function slumpFor({ use, vibrated, slumpClass }: Parsed, pad: Pad): Slumps {
+  if (slumpClass) {
+    const [leastSlump, slump] = slumpsOf(slumpClass, pad.system);
+    return { slumpClass, slump, leastSlump };
+  }
+  const leastSlump = SLUMP_LEAST.as(pad.system);
   if (vibrated === undefined) {
     pad.assume({
       name: 'vibrated',
@@ -149,9 +170,9 @@ function slumpFor({ use, vibrated }: Parsed, pad: Pad): Quantity<'length'> {
     });
   }
   const s = (use === 'wall' ? SLUMP_WALL : SLUMP_SLAB).as(pad.system);
-  if (vibrated) return s;
+  if (vibrated) return { slump: s, leastSlump };
   const h = BY_HAND.as(pad.system);
-  return pad.step('slump at most', 'm = s + h', { s, h }, s.plus(h));
+  return { slump: pad.step('slump at most', 'm = s + h', { s, h }, s.plus(h)), leastSlump };
 }
 
 type Pick<D extends 'pressure' | 'ratio'> = (rule: MixBySource) => Quantity<D> | undefined;
@@ -248,6 +269,7 @@ function judge(offer: Offer, judged: Judged, rules: readonly Source[], pad: Pad)
   const { ask } = judged;
   const [byStrength, byWater] = rules as [Source, Source];
   let fits = judgeAir(offer, judged, pad);
+  if (judged.frost === 'F3' && !heedReplaced(offer, pad)) fits = false;
   if (offer.strength.lessThan(ask.strength)) {
     pad.caution(cautions.weakMix('offered', ask.strength, offer.strength, byStrength));
     fits = false;
@@ -270,6 +292,8 @@ function heedStone({ use, thickness: t, aggregateSize: d }: Parsed, pad: Pad): v
   const most = t.over(wholeNumber(part));
   if (d.greaterThan(most)) pad.caution(large(most, d));
 }
+
+const replaced = (what: string) => maybe(quantity('ratio', what, 'not-negative', REPLACED));
 
 const SOURCES: readonly Source[] = [
   IRC_STRENGTH,
@@ -312,8 +336,7 @@ function reckon(input: Parsed, pad: Pad): MixRequirementsFigures {
     aggregateSize: input.aggregateSize,
     ...(air ? { airContent: air } : {}),
     ...(dry?.waterCement ? { waterCement: dry.waterCement } : {}),
-    slump: slumpFor(input, pad),
-    leastSlump: SLUMP_LEAST.as(pad.system),
+    ...slumpFor(input, pad),
   };
   heedStone(input, pad);
   if (sulfate !== 'none') pad.caution(cautions.sulfateCement);
@@ -369,6 +392,7 @@ export const mixRequirements: Calculation<MixRequirementsInput, MixRequirementsF
           choice('finish', ['broom', 'float', 'hard-trowel', 'stamp', 'exposed-aggregate'] as const),
         ),
         vibrated: maybe(yesOrNo('vibrated')),
+        slumpClass: maybe(choice('slumpClass', SLUMP_CLASSES)),
         thickness: maybe(quantity('length', 'thickness', 'positive', SLAB_THICKNESS)),
         standard: maybe(choice('standard', ['strictest', ...MIX_STANDARDS] as const)),
         offered: maybe(
@@ -377,6 +401,9 @@ export const mixRequirements: Calculation<MixRequirementsInput, MixRequirementsF
             airContent: maybe(quantity('ratio', 'airContent', 'not-negative', AIR)),
             waterCement: maybe(waterCement('waterCement')),
             slump: maybe(quantity('length', 'slump', 'positive', SLUMP)),
+            flyAsh: replaced('flyAsh'),
+            slag: replaced('slag'),
+            silicaFume: replaced('silicaFume'),
           }),
         ),
       }),

@@ -9,6 +9,8 @@ export const STRENGTH = /*#__PURE__*/ range(
 
 export const AIR = /*#__PURE__*/ range('the air in concrete', '0.5%', '10%');
 
+export const REPLACED = /*#__PURE__*/ range('the part of the cement that is something else', '2%', '80%');
+
 export const DENSITY = /*#__PURE__*/ range(
   'the density of fresh concrete',
   ['90 pcf', '1400 kg/m3'],

@@ -6,6 +6,7 @@ import { figuresIn, pathOf } from './figure-places';
 import { stepOf } from './graph';
 import type { Path } from './input-places';
 import { outcomeTwists, type Twisted, unitWritten } from './outcome-slips';
+import { putOn } from './put-on';
 import { siOf, siOfUnit } from './scale';
 import type { Scene } from './scene';
 import type { Edit, Slip, SlipCode } from './slip';
@@ -189,6 +190,14 @@ function* otherSlips(scene: Scene, i: number): Generator<Slip> {
 const numberOf = (q: Quantity): number =>
   unitShown(q).form === 'feet-inches' ? siOf(q) / siOfUnit(unitWritten(q)) : numberShown(q).toNumber();
 
+/** An allowance in a figure that should have none yet. */
+function* putOnSlips(scene: Scene, i: number): Generator<Slip> {
+  const { figure, reckoned } = scene.claims[i] as Scene['claims'][number];
+  for (const { code, weight, twist, says } of putOn(scene, reckoned))
+    for (const edits of editsFor(scene, i, twist))
+      yield { code, weight, says: () => says(figure, reckoned), edits, figure };
+}
+
 /** Every slip of every claimed figure. */
 export const claimSlips = (scene: Scene): Slip[] =>
   scene.claims.flatMap((_, i) => [
@@ -196,5 +205,6 @@ export const claimSlips = (scene: Scene): Slip[] =>
     ...writtenBefore(scene, i),
     ...upsideDown(scene, i),
     ...roundedSlips(scene, i),
+    ...putOnSlips(scene, i),
     ...otherSlips(scene, i),
   ]);

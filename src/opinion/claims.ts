@@ -56,6 +56,8 @@ export interface ReadClaim {
   readonly coarse: number;
   /** Decimal places of the number as it was written. */
   readonly places: number;
+  /** Whether it was said what it was rounded to. */
+  readonly isRounded: boolean;
 }
 
 /** Claims beyond this belong to several checks. */
@@ -184,7 +186,8 @@ function readOne({ figure, claimed, rounded, line, at }: Given, figures: object)
   const places = placesOf(claimed, q);
   const half = step === undefined ? halfOf(claimed, q, places) : Math.abs(step) / 2;
   const coarse = step === undefined ? coarseOf(claimed, q, half) : half;
-  return { figure: figure as string, path, claimed: q, reckoned, line, si: siOf(q), half, coarse, places };
+  const as = { si: siOf(q), half, coarse, places, isRounded: step !== undefined };
+  return { figure: figure as string, path, claimed: q, reckoned, line, ...as };
 }
 
 function sameCurrency(q: Quantity, reckoned: Quantity, at: string): void {

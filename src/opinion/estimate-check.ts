@@ -150,6 +150,8 @@ const buyingWhole = (hand: HandOn, graph: Graph): HandOn => ({
 });
 
 const ELEVATION = /elevation/i;
+/** Strays of binary numbers. */
+const STRAY = 1e-9;
 
 function verdictOf(claim: ReadClaim, agrees: boolean, step: number, inSteps: boolean): ClaimVerdict {
   const si = siOf(claim.reckoned);
@@ -162,7 +164,7 @@ function verdictOf(claim: ReadClaim, agrees: boolean, step: number, inSteps: boo
   // An elevation is told from a mark that may stand at anything: no share of it is small.
   const share = ELEVATION.test(claim.figure) ? 0 : CLOSE * Math.abs(si);
   const room = Math.max(share, steps);
-  return off <= room + (dimension === 'count' ? 0 : claim.half) ? 'close' : 'differs';
+  return off <= room * (1 + STRAY) + (dimension === 'count' ? 0 : claim.half) ? 'close' : 'differs';
 }
 
 /** What is reckoned as it stands beside the claim: who claims cubic meters has no use for yards. */
@@ -186,6 +188,23 @@ const isRounding = ({ graph, nodes }: Scene, i: number): boolean => {
   return node !== undefined && isStepped(node.step);
 };
 
+const isWhole = (si: number, step: number): boolean =>
+  Math.abs(si / step - Math.round(si / step)) <= 1e-6 * Math.abs(si / step);
+
+const stepOf = (figure: Quantity, { result }: Scene): number =>
+  Math.abs(siOf(tradeStep(figure, result.system)));
+
+/**
+ * What the calculation rounds to whole steps is an amount to buy: a claim in whole steps is exactly that amount, however
+ * shortly it is written. 8 yd3 are no rounding of an order of 8.50.
+ */
+function asBought(claim: ReadClaim, scene: Scene, i: number): ReadClaim {
+  if (!COARSE_STEPS.has(claim.reckoned.dimension) || !isRounding(scene, i)) return claim;
+  const isAmount = isWhole(claim.si, stepOf(claim.reckoned, scene));
+  const isUp = claim.isRounded && claim.si >= siOf(claim.reckoned);
+  return isAmount && !isUp ? { ...claim, half: 0, coarse: 0 } : claim;
+}
+
 /**
  * Whether a claim is what is reckoned in whole steps of the trade, the next above or the nearest: 12.10 yd3 are written
  * down as 12.25. What the calculation itself rounds to steps is right or wrong.
@@ -193,15 +212,14 @@ const isRounding = ({ graph, nodes }: Scene, i: number): boolean => {
 function isInSteps(claim: ReadClaim, scene: Scene, i: number): boolean {
   const si = siOf(claim.reckoned);
   if (!COARSE_STEPS.has(claim.reckoned.dimension) || isRounding(scene, i)) return false;
-  const step = Math.abs(siOf(tradeStep(besideClaim(claim), scene.result.system)));
+  const step = stepOf(besideClaim(claim), scene);
   // What is written no finer than the step says nothing of steps.
   const share = step / Math.abs(si);
   if (share > SMALLEST_ORDER || step < 3 * claim.half) return false;
-  const whole = claim.si / step;
-  const isWhole = Math.abs(whole - Math.round(whole)) <= 1e-6 * Math.abs(whole);
   // Half a hundredth more: what is reckoned by hand may be as much less.
   const up = claim.si - si;
-  return isWhole && up > (share > LARGEST_STEP ? 0 : -step / 2) && up < step + (CLOSE * Math.abs(si)) / 2;
+  const down = share > LARGEST_STEP ? 0 : step / 2;
+  return isWhole(claim.si, step) && up > -down && up < step + (CLOSE * Math.abs(si)) / 2;
 }
 
 /** Temperatures are points: what lies between two of them is a difference. */
@@ -356,7 +374,8 @@ export function estimateCheck<Input, F extends FigureSet>(
   const places = placesOf(any, plain);
   const read = withQuantities(plain, places);
   const result = any(read, options) as Result<F>;
-  const scene = sceneOf(any, read, result, places, readClaims(claims, result.figures));
+  const written = sceneOf(any, read, result, places, readClaims(claims, result.figures));
+  const scene = { ...written, claims: written.claims.map((claim, i) => asBought(claim, written, i)) };
   const agrees = agreeing(scene, margins(scene));
   const inSteps = scene.claims.map((claim, i) => isInSteps(claim, scene, i));
   const checks = scene.claims.map((claim, i) =>

@@ -65,6 +65,8 @@ export type SlipCode =
   | 'allowance-as-factor'
   /** A share taken off that is put on, or put on that is taken off. */
   | 'allowance-turned'
+  /** An allowance put on where none is asked for. */
+  | 'allowance-put-on'
   /** A percentage of another size: 0.8% or 80% for 8%. */
   | 'percent-misplaced'
   /** A markup on the cost taken for a margin of the price, or the reverse. */

@@ -12,9 +12,14 @@ interface Usual {
   readonly of: RegExp;
   readonly unit: string;
   readonly sizes: readonly string[];
+  /** How common it is to take the next, where it is more than usual. */
+  readonly next?: number;
 }
 
 const listed = (text: string): string[] => text.split(' ');
+
+/** Many order whole yards wherever the plant would sell quarters. */
+const WHOLE = 5;
 
 const USUAL: readonly Usual[] = [
   { of: /^bag$/, unit: 'lb', sizes: listed('40 50 60 80 90') },
@@ -43,6 +48,8 @@ const USUAL: readonly Usual[] = [
   },
   { of: /^truckCapacity$/, unit: 'yd3', sizes: listed('7 8 9 10 11 12') },
   { of: /^truckCapacity$/, unit: 'm3', sizes: listed('4 5 6 7 8 9') },
+  { of: /^increment$/, unit: 'yd3', sizes: listed('0.25 0.5 1'), next: WHOLE },
+  { of: /^increment$/, unit: 'm3', sizes: listed('0.1 0.2 0.25 0.5 1'), next: WHOLE },
   { of: /^allowance$|^waste$/, unit: '%', sizes: listed('3 5 7 8 10 12 15 20') },
 ];
 
@@ -53,17 +60,20 @@ export interface OtherSize {
   readonly weight: number;
 }
 
-/** The next one is taken more often than one farther off, as is the next of those that most slabs have. */
+/** The next one is taken more often than one farther off, as is the next of the most usual. */
 const NEXT = 2;
 const FARTHER = 0.6;
-const MOST_SLABS: Readonly<Record<string, readonly string[]>> = {
+/** Of slabs, and of what plants sell by. */
+const MOST_USUAL: Readonly<Record<string, readonly string[]>> = {
   in: ['4', '5', '6', '8', '10', '12'],
   mm: ['75', '100', '125', '150', '200', '250', '300'],
+  yd3: ['0.25', '1'],
+  m3: ['0.25', '0.5', '1'],
 };
 
-/** Whether two are next to each other among the sizes that most slabs have. */
+/** Whether two are next to each other among the most usual sizes. */
 function areNext(unit: string, a: string, b: string): boolean {
-  const all = MOST_SLABS[unit] ?? [];
+  const all = MOST_USUAL[unit] ?? [];
   const [i, j] = [all.indexOf(a), all.indexOf(b)];
   return i >= 0 && j >= 0 && Math.abs(i - j) === 1;
 }
@@ -78,6 +88,6 @@ export function* otherSizes({ name, quantity }: Pick<Leaf, 'name' | 'quantity'>)
   for (const [i, size] of usual.sizes.entries()) {
     const steps = Math.abs(i - at);
     const isNext = steps === 1 || areNext(unit.id, usual.sizes[at] as string, size);
-    if (steps > 0) yield { number: new Decimal(size), unit, weight: isNext ? NEXT : FARTHER };
+    if (steps > 0) yield { number: new Decimal(size), unit, weight: isNext ? (usual.next ?? NEXT) : FARTHER };
   }
 }

@@ -34,6 +34,10 @@ const BY_DIMENSION: Readonly<Record<Dimension, Example>> = {
 
 /** Names of inputs that another example suits better than that of their dimension. */
 const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
+  ['length', /^aggr/, ['3/4 in', '20 mm']],
+  ['length', /over(?:Top)?$/, ['2 in', '50 mm']],
+  ['length', /^(?:height|margin|lap|founded|be\w+|bottomDiameter)$/, ['12 in', '300 mm']],
+  ['length', /^(?:frost|landing|reach|drop|rod$|\w+sight)/, ['4 ft', '1.2 m']],
   ['length', /^(?:elevation|level|grade|ground|top|height\w+|\w+Side|at\w+)$/, ['100.25 ft', '30.55 m']],
   [
     'length',
@@ -42,9 +46,11 @@ const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
   ],
   ['speed', /^(?:intensity|rain)/, ['4 in/h', '100 mm/h']],
   ['volume-rate', /^flow/, ['50 gal/min', '3 L/s']],
-  ['ratio', /slope|batter/i, '1.5:1'],
+  ['ratio', /slope|batter|tRatio/i, '1.5:1'],
+  ['ratio', /^hum/, '60%'],
   ['pressure', /^(?:stress|yield)/, ['40000 psi', '280 MPa']],
   ['volume', /^water/, ['6 gal', '25 L']],
+  ['volume', /^(?:wheel|bugg)/, ['3 ft3', '80 L']],
   ['volume', /^(?:measure|container)/, ['1 gal', '1 L']],
   ['volume', /^increment/, ['0.25 yd3', '0.1 m3']],
   ['volume', /^(?:truckCapacity|loads?|minimumLoad)$/, ['9 yd3', '7 m3']],

@@ -181,6 +181,18 @@ const RIGHT: readonly (readonly [how: string, check: Check, claims: Claims])[] =
 
 const WRONG: readonly (readonly [how: string, check: Check, claims: Claims, code: string])[] = [
   ['divided by 25', slab, { volume: '13.2 yd3' }, 'wrong-factor'],
+  // 36 × 22 × 5/12 ÷ 27 = 12.22 yd3; 11.4 × 6.2 × 0.125 = 8.84 m3.
+  ['10% put on', slab, { volume: '13.44 yd3' }, 'allowance-put-on'],
+  ['5% put on', slabInMeters, { volume: '9.28 m3' }, 'allowance-put-on'],
+  [
+    '10% put on, beside an area that is right',
+    slab,
+    { area: '792 ft2', volume: '13.4 yd3' },
+    'allowance-put-on',
+  ],
+  // 12.22 × 1.08 = 13.20 yd3: 13.25 in quarters.
+  ['ordered by the whole yard', order, { order: '14 yd3' }, 'other-size'],
+  ['ordered without the allowance', order, { order: '12.25 yd3' }, 'allowance-missed'],
   ['36 + 22 for the area', slab, { volume: '0.9 yd3' }, 'added-for-multiplied'],
   ['the way around for the area', slab, { volume: '1.79 yd3' }, 'added-for-multiplied'],
   ['yards over 0.7646 for times', slab, { volume: '15.99 m3' }, 'converted-upside-down'],
@@ -210,6 +222,18 @@ describe('estimates of practice', () => {
     const { verdict, slips } = check(claims);
     expect(verdict).toBe('agrees');
     expect(slips).toEqual([]);
+  });
+
+  it('tells a division by 25 and an allowance of 8%, which give the same', () => {
+    expect(codesOf(slab({ volume: '13.2 yd3' })).slice(0, 2)).toEqual(['wrong-factor', 'allowance-put-on']);
+  });
+
+  it('takes an order in whole steps as that amount, however shortly it is written', () => {
+    for (const claimed of ['13 yd3', '14 yd3', '12 yd3'])
+      expect(order({ order: claimed }).verdict, claimed).not.toBe('agrees');
+    expect(order({ order: '13.25 yd3' }).verdict).toBe('agrees');
+    expect(order([{ figure: 'order', claimed: '14 yd3', rounded: '2 yd3' }]).verdict).toBe('agrees');
+    expect(order([{ figure: 'order', claimed: '13 yd3', rounded: '1 yd3' }]).verdict).not.toBe('agrees');
   });
 
   it.each(WRONG)('%s is named first', (_, check, claims, code) => {

@@ -14,6 +14,13 @@ export const cautionsMix: Language = {
     'un revenimiento de {actual} pasa de {limit}: si no lo da un plastificante, es agua, que sangra, encoge y debilita la superficie. Pídalo con plastificante en vez de agua',
   'a slump of {actual} is above {limit}: unless a plasticizer makes it so, it is water, which bleeds, shrinks and weakens the top. Test another portion at once; as wet again, have the plant say whether a plasticizer makes it so, and send it back where none does':
     'un revenimiento de {actual} pasa de {limit}: si no lo da un plastificante, es agua, que sangra, encoge y debilita la superficie. Pruebe enseguida otra porción; si sale igual de aguada, que la planta diga si lo da un plastificante, y regrésela si no lo hay',
+  '{actual} of the cement is {what}, above the {limit} that are the most where deicers come to it: such tops scale, and in cool weather they set late. Ask for a mix with less of it':
+    '{actual} del cemento es {what}, más de los {limit} que se admiten como máximo donde le llega sal: tales superficies se descascaran, y con frío fraguan tarde. Pida una mezcla con menos',
+  'fly ash': 'ceniza volante',
+  'fly ash and silica fume': 'ceniza volante y humo de sílice',
+  'fly ash, slag and silica fume': 'ceniza volante, escoria y humo de sílice',
+  'silica fume': 'humo de sílice',
+  slag: 'escoria',
   'the ticket says {actual}, more than a fifth above the {limit} that was ordered: it may be the load of another job. Ask the plant before it is discharged; a richer mix also stiffens sooner and shrinks more':
     'la remisión dice {actual}, más de un quinto arriba de los {limit} que se pidieron: puede ser la carga de otra obra. Pregunte a la planta antes de descargar; una mezcla más rica además se endurece antes y encoge más',
   'concrete with {actual} of air blisters and peels under a hard trowel; {limit} is the most for such a floor':

@@ -51,6 +51,8 @@ export const check: Language = {
     'se tomó {other}, {quantity}, en lugar del resultado de {step}, {gives}',
   '{figure}, {reckoned}, was turned into {unit} the wrong way, divided where it is multiplied or the reverse':
     '{figure}, {reckoned}, se convirtió a {unit} al revés: se dividió donde se multiplica, o al contrario',
+  '{figure}, {reckoned}, has an allowance of {share} put on it that is not asked for here':
+    '{figure}, {reckoned}, lleva ya un margen de {share} que aquí no se pide',
   '{figure}, {reckoned}, was rounded down to a step of {step}':
     '{figure}, {reckoned}, se redondeó hacia abajo a un paso de {step}',
   '{figure}, {reckoned}, was counted with one too many or too few':
