@@ -1,6 +1,7 @@
 /** Gravel that is to be placed: as it is written, and as it is read. */
 
 import type { Outline, OutlineInput } from '../outline/outline';
+import type { Opening, OpeningInput } from '../outline/region';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { TonKind } from './base-figures';
 import type { GeotextileInput } from './geotextile';
@@ -22,6 +23,8 @@ type Ratio = Quantity<'ratio'>;
 export interface BaseTonnageInput {
   /** The plan of the base, or of the slab when `margin` is given. */
   readonly outline?: OutlineInput;
+  /** Openings in it, which are left as they are, as a pool or a tree is; none by default. */
+  readonly openings?: readonly OpeningInput[];
   /** Its area, where the outline is not at hand. */
   readonly area?: QuantityInput<'area'>;
   /** How far the base reaches beyond the outline, all around; none by default. */
@@ -66,6 +69,7 @@ export interface BaseTonnageInput {
 
 export interface TonnageParsed {
   readonly outline: Outline | undefined;
+  readonly openings: readonly Opening[] | undefined;
   readonly area: Area | undefined;
   readonly margin: Length | undefined;
   readonly edgeTrim: Length | undefined;

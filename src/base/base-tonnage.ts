@@ -7,7 +7,9 @@
  */
 
 import { measure } from '../outline/measure';
+import { netArea, openAreas } from '../outline/net-area';
 import { type Outline, outline } from '../outline/outline';
+import { openings } from '../outline/region';
 import * as sharedFaults from '../quantity/faults';
 import { constant, ratio } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
@@ -44,17 +46,18 @@ const MOST_SHRINKAGE = constant(() => ratio('35%'));
 
 /** The base in place, and with the strip that is trimmed away. */
 function areasOf(input: TonnageParsed, pad: Pad): { placed: Area; withTrim: Area } {
-  const { outline: shape, area, margin, edgeTrim } = input;
+  const { outline: shape, openings: holes, area, margin, edgeTrim } = input;
   if ((shape === undefined) === (area === undefined)) {
     return refuse('', sharedFaults.giveOneOf(['outline', 'area']));
   }
+  const open = openAreas(shape, holes, pad);
   const wider = margin?.sign() || edgeTrim?.sign();
   if (!wider) {
-    const placed = area ?? measure(shape as Outline, pad).area;
+    const placed = netArea(area ?? measure(shape as Outline, pad).area, open, pad);
     return { placed, withTrim: placed };
   }
   if (!shape) return refuse('area', faults.perimeterUnknown('a margin or an edge trim'));
-  const spread = spreadable(shape, 'a margin or an edge trim', pad);
+  const spread = { ...spreadable(shape, 'a margin or an edge trim', pad), open };
   const m = margin ?? (edgeTrim as Length).minus(edgeTrim as Length);
   const placed = spreadArea(spread, m, ['area of the base', 'B', 'margin'], pad);
   if (!edgeTrim) return { placed, withTrim: placed };
@@ -182,6 +185,7 @@ export const baseTonnage: Calculation<BaseTonnageInput, BaseTonnageFigures> = /*
     fields(
       {
         outline: maybe(outline()),
+        openings: maybe(openings()),
         area: maybe(quantity('area', 'area', 'positive', ordinary.PLAN_AREA)),
         margin: maybe(quantity('length', 'margin', 'not-negative', ordinary.WORKING_MARGIN)),
         edgeTrim: maybe(quantity('length', 'edgeTrim', 'not-negative', ordinary.WORKING_MARGIN)),
@@ -211,6 +215,7 @@ export const baseTonnage: Calculation<BaseTonnageInput, BaseTonnageFigures> = /*
       },
       all(
         oneOf(['outline'], ['area']),
+        notBoth('openings', 'area'),
         oneOf(['depth'], ['rateOfSpread']),
         anyOf(given('compactedDensity'), given('solidDensity', 'voids'), given('material')),
         allOrNone('solidDensity', 'voids'),

@@ -1,7 +1,9 @@
 /** The volume that a cut takes out of the bank and that a fill takes in place, measured in one of five ways. */
 
 import { measure } from '../outline/measure';
+import { openAreas } from '../outline/net-area';
 import type { Outline } from '../outline/outline';
+import type { Opening } from '../outline/region';
 import * as sharedFaults from '../quantity/faults';
 import { constant, length, ratio } from '../quantity/make';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
@@ -50,6 +52,7 @@ interface Dug extends Earth {
 interface Pit extends Dug {
   readonly kind: 'pit';
   readonly outline: Outline | undefined;
+  readonly openings: readonly Opening[] | undefined;
   readonly area: Area | undefined;
 }
 
@@ -63,6 +66,7 @@ interface Trench extends Dug {
 interface Raised extends Earth {
   readonly kind: 'fill';
   readonly outline: Outline | undefined;
+  readonly openings: readonly Opening[] | undefined;
   readonly area: Area | undefined;
   readonly depth: Length;
   readonly margin: Length | undefined;
@@ -186,7 +190,7 @@ function prismoid(
 }
 
 /** What stands in a pit or on a fill: one outline or one area. */
-type Planned = Pick<Pit, 'outline' | 'area'>;
+type Planned = Pick<Pit, 'outline' | 'openings' | 'area'>;
 
 /** A pit given by its area only has upright sides and no margin. */
 function bareSpread({ area }: Planned, m: Length, s: Ratio): Spreadable {
@@ -200,10 +204,12 @@ function pitSpread(input: Planned, m: Length, s: Ratio, pad: Pad): Spreadable {
   if ((input.outline === undefined) === (input.area === undefined)) {
     refuse('', sharedFaults.giveOneOf(['outline', 'area']));
   }
+  const open = openAreas(input.outline, input.openings, pad);
   if (!input.outline) return bareSpread(input, m, s);
-  if (m.sign() !== 0 || s.sign() !== 0) return spreadable(input.outline, 'a margin or a side slope', pad);
+  if (m.sign() !== 0 || s.sign() !== 0)
+    return { ...spreadable(input.outline, 'a margin or a side slope', pad), open };
   const { area } = measure(input.outline, pad);
-  return { area, perimeter: NO_LENGTH(), corners: undefined, ring: undefined };
+  return { area, perimeter: NO_LENGTH(), corners: undefined, ring: undefined, open };
 }
 
 /** A pit of one depth. */

@@ -1,6 +1,7 @@
 /** What is dug or filled, in pits, trenches, grids and sections: as it is written, and as it is read. */
 
 import { type OutlineInput, outline } from '../outline/outline';
+import { type OpeningInput, openings } from '../outline/region';
 import type { QuantityInput } from '../quantity/quantity';
 import {
   choice,
@@ -14,7 +15,7 @@ import {
   word,
   yesOrNo,
 } from '../reckoning/fields';
-import { all, anyOf, given, holds, needs, oneOf, where } from '../reckoning/together';
+import { all, anyOf, given, holds, needs, notBoth, oneOf, where } from '../reckoning/together';
 import type { RunOut } from './cut-sections';
 import * as ordinary from './ordinary';
 import { SOIL_DENSITY } from './ordinary';
@@ -64,6 +65,8 @@ export interface PitInput extends EarthInput {
   readonly kind: 'pit';
   /** The outline of what is built in the pit. */
   readonly outline?: OutlineInput;
+  /** Openings in it, which are left as they are, as a pool or a tree is; none by default. */
+  readonly openings?: readonly OpeningInput[];
   /** Its area, where neither margin nor slope is wanted. */
   readonly area?: QuantityInput<'area'>;
   /** Depth of the cut. */
@@ -100,6 +103,8 @@ export interface RaisedInput extends EarthInput {
   readonly kind: 'fill';
   /** The outline of what is built on the fill. */
   readonly outline?: OutlineInput;
+  /** Openings in it, which are left as they are, as a pool or a tree is; none by default. */
+  readonly openings?: readonly OpeningInput[];
   /** Its area, where neither margin nor slope is wanted. */
   readonly area?: QuantityInput<'area'>;
   /** Depth of the fill, compacted. */
@@ -213,6 +218,7 @@ const earth = () => ({
 
 const planned = () => ({
   outline: maybe(outline()),
+  openings: maybe(openings()),
   area: maybe(quantity('area', 'area', 'positive', ordinary.PLAN_AREA)),
 });
 
@@ -271,7 +277,7 @@ export function door() {
   return kinds('kind', [
     fields(
       { kind: word('pit'), ...planned(), ...dug(), ...earth() },
-      all(oneOf(['outline'], ['area']), ...hauling()),
+      all(oneOf(['outline'], ['area']), notBoth('openings', 'area'), ...hauling()),
     ),
     fields(
       {
@@ -285,7 +291,7 @@ export function door() {
     ),
     fields(
       { kind: word('fill'), ...planned(), ...sided(), ...earth() },
-      all(oneOf(['outline'], ['area']), needs('haul', 'shrink'), ...hauling()),
+      all(oneOf(['outline'], ['area']), notBoth('openings', 'area'), needs('haul', 'shrink'), ...hauling()),
     ),
     fields(
       {

@@ -13,6 +13,7 @@
 import { movedRing, type TurnedRing, turnedRing } from '../geometry/offset';
 import { checkSimple } from '../geometry/polygon';
 import { measure } from '../outline/measure';
+import { netArea } from '../outline/net-area';
 import type { Outline, OutlineOf } from '../outline/outline';
 import { ringOf } from '../outline/ring';
 import { Decimal, PI, ZERO } from '../quantity/decimal';
@@ -38,6 +39,8 @@ export interface Spreadable {
   readonly ring: TurnedRing | undefined;
   /** Across the hole of a ring, which closes from both sides. */
   readonly hole?: Length;
+  /** Of openings in it, which stay as they are. */
+  readonly open?: readonly Area[];
 }
 
 /** K is 4, exactly, for shapes whose corners are all right angles. */
@@ -103,12 +106,19 @@ function refuseMeeting(ring: TurnedRing, by: Length, path: string): void {
 }
 
 /**
- * The area of an outline spread by `m` all around.
+ * The area of an outline spread by `m` all around, less the openings in it.
  *
  * @param path - where the spread stands in the input, for errors
  * @throws {InputError} `grown-together`
  */
-export function spreadArea(
+export const spreadArea = (
+  { open = [], ...outer }: Spreadable,
+  m: Length,
+  told: readonly [what: string, symbol: string, path: string],
+  pad: Pad,
+): Area => netArea(outerArea(outer, m, told, pad), open, pad);
+
+function outerArea(
   { area: A, perimeter: P, corners: K, ring, hole }: Spreadable,
   m: Length,
   [what, symbol, path]: readonly [what: string, symbol: string, path: string],

@@ -2,31 +2,38 @@
  * A sheet under a slab that keeps damp below: rolls to buy, and seams to tape.
  *
  * Strips of a roll lap at their sides and ends, `C = (w − o) × (l − o)` of a roll `R = w × l` covers ground; the sheet is
- * `G = S × R ÷ C` for `S = A + P × u`, the plan and what is turned up along its edges. Seams run along every strip and
- * across its ends, `T = S ÷ (w − o) + S ÷ (l − o)`.
+ * `G = S × R ÷ C` for `S = A + P × u`, the plan and what is turned up along its edges. Strips are laid the way that leaves
+ * the least to tape, `s` between them; each further of `n` rolls begins with a seam across, `T = s + (n − 1) × w`. Where
+ * only the area is known, a seam is reckoned along every strip and across every end, `T = S ÷ (w − o) + S ÷ (l − o)`.
  */
 
 import type { OutlineInput } from '../outline/index';
 import { measure } from '../outline/measure';
+import { netArea, openAreas } from '../outline/net-area';
 import { type Outline, outline } from '../outline/outline';
+import { type Opening, type OpeningInput, openings } from '../outline/region';
+import { ZERO } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
 import { paired } from '../quantity/paired';
-import type { Quantity, QuantityInput } from '../quantity/quantity';
+import { canonicalValue, type Quantity, type QuantityInput, quantityOf } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { type Field, fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { oneOf } from '../reckoning/together';
+import { all, notBoth, oneOf } from '../reckoning/together';
 import { carried } from '../reckoning/whole';
 import * as cautions from './cautions';
 import * as faults from './faults';
 import * as ordinary from './ordinary';
 import { rolledOut } from './rolls';
+import { leastSeams } from './seams';
 import { CLOSED_FORM, IRC_RETARDER } from './sources';
 
 /** Input of {@link vaporRetarder}. Give the outline of the slab or its area. */
 export interface VaporRetarderInput {
   /** Outline of the slab. */
   readonly outline?: OutlineInput;
+  /** Openings in it that are left as they are, as a pool or a tree is; none by default. */
+  readonly openings?: readonly OpeningInput[];
   /** Area of the slab, in place of its outline. */
   readonly area?: QuantityInput<'area'>;
   /** Width of the roll, unfolded. */
@@ -47,12 +54,16 @@ export interface VaporRetarderFigures {
   readonly sheet: Quantity<'area'>;
   /** Whole rolls. */
   readonly rolls: Quantity<'count'>;
-  /** Seams to tape, along the strips and across their ends; those around pipes and posts come on top. */
+  /**
+   * Seams to tape, between strips laid the way that leaves the least of them, and where a further roll begins; those
+   * around pipes and posts come on top.
+   */
   readonly seams: Quantity<'length'>;
 }
 
 interface Parsed {
   readonly outline: Outline | undefined;
+  readonly openings: readonly Opening[] | undefined;
   readonly area: Quantity<'area'> | undefined;
   readonly rollWidth: Quantity<'length'>;
   readonly rollLength: Quantity<'length'>;
@@ -67,13 +78,14 @@ const NAMES = { what: 'sheet with laps', symbol: 'S', before: '' } as const;
 const LAP = paired('length', '6 in', '150 mm');
 
 /** The plan, and what is turned up all around it. */
-function covered({ outline: shape, area, turnUp: u }: Parsed, pad: Pad): Area {
+function covered({ outline: shape, openings: holes, area, turnUp: u }: Parsed, pad: Pad): Area {
   if ((shape === undefined) === (area === undefined)) {
     return refuse('', sharedFaults.giveOneOf(['outline', 'area']));
   }
-  const { area: A, perimeter: P } = shape
+  const { area: whole, perimeter: P } = shape
     ? measure(shape, pad)
     : { area: area as Area, perimeter: undefined };
+  const A = netArea(whole, openAreas(shape, holes, pad), pad);
   if (!u?.sign()) return A;
   if (!P) return refuse(shape ? 'outline' : 'area', faults.perimeterUnknown('what is turned up'));
   return pad.step('with what is turned up', 'S = A + P × u', { A, P, u }, A.plus(P.times(u)));
@@ -96,31 +108,44 @@ function lapOf({ lap }: Parsed, pad: Pad): Length {
 }
 
 function reckon(input: Parsed, pad: Pad): VaporRetarderFigures {
-  const { rollWidth: w, rollLength: l } = input;
   const S = covered(input, pad);
   const o = lapOf(input, pad);
   const { laid, rolls } = rolledOut(S, { ...input, lap: o }, NAMES, pad);
-  const seams = pad.step(
-    'seams',
-    'T = S ÷ (w − o) + S ÷ (l − o)',
-    { S, w, l, o },
-    S.over(w.minus(o)).plus(S.over(l.minus(o))),
-  );
+  const seams = seamsOf(input, { S, o, n: rolls }, pad);
   pad.caution(cautions.retarderCare);
   return { area: S, sheet: laid, rolls, seams };
+}
+
+/** What is to be taped, by strips laid over the plan where its corners are known. */
+function seamsOf(
+  { outline: shape, openings: holes, rollWidth: w, rollLength: l, turnUp }: Parsed,
+  { S, o, n }: { readonly S: Area; readonly o: Length; readonly n: Quantity<'count'> },
+  pad: Pad,
+): Length {
+  const turned = turnUp ? canonicalValue(turnUp) : ZERO;
+  const strips = { width: canonicalValue(w), lap: canonicalValue(o), turnUp: turned };
+  const between = shape && leastSeams(shape, holes, strips);
+  if (!between) {
+    const all = S.over(w.minus(o)).plus(S.over(l.minus(o)));
+    return pad.step('seams', 'T = S ÷ (w − o) + S ÷ (l − o)', { S, w, l, o }, all);
+  }
+  const s = quantityOf('length', between, pad.system);
+  const ends = w.times(n).minus(w);
+  return pad.step('seams', 'T = s + n × w − w', { s, n, w }, s.plus(ends));
 }
 
 function door(): Field<Parsed> {
   return fields(
     {
       outline: maybe(outline()),
+      openings: maybe(openings()),
       area: maybe(quantity('area', 'area', 'positive', ordinary.PLAN_AREA)),
       rollWidth: quantity('length', 'rollWidth', 'positive', ordinary.SHEET_WIDTH),
       rollLength: quantity('length', 'rollLength', 'positive', ordinary.SHEET_LENGTH),
       lap: maybe(quantity('length', 'lap', 'not-negative', ordinary.SHEET_LAP)),
       turnUp: maybe(quantity('length', 'turnUp', 'not-negative', ordinary.TURN_UP)),
     },
-    oneOf(['outline'], ['area']),
+    all(oneOf(['outline'], ['area']), notBoth('openings', 'area')),
   );
 }
 

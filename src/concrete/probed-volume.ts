@@ -32,6 +32,7 @@ import type { Ordinary } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { oneOf } from '../reckoning/together';
+import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import * as faults from './faults';
 import type { PlaceOfThickness } from './thickness';
@@ -265,7 +266,7 @@ function reckon(input: Parsed, pad: Pad): ProbedVolumeFigures {
   if (corners.length > 0) {
     pad.assume({
       name: 'probes',
-      value: `${corners.length} corners as their nearest probe`,
+      value: say`${{ corners: unprobedCorners }} corners as their nearest probe`,
       because: 'no probe was taken there',
       override: 'Probe at the corners of the outline',
       source: COMMON_PRACTICE,

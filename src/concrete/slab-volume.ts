@@ -8,6 +8,7 @@
 import type { Corner } from '../geometry/polygon';
 import { ringCentroid } from '../outline/centroid';
 import { measure } from '../outline/measure';
+import { netArea, openingArea } from '../outline/net-area';
 import type { Outline, OutlineInput } from '../outline/outline';
 import { type Opening, type OpeningInput, regionFields, ringsOf } from '../outline/region';
 import { paired } from '../quantity/paired';
@@ -107,20 +108,8 @@ function openingsOf({ outline: shape, openings = [], edge: thick }: Parsed, pad:
   if (thick) checkClearOfEdge(shape, thick, rings);
   return openings.map((opening, i) => {
     const ring = rings[i] as readonly Corner[];
-    const area = measure(opening, pad, `openings[${i}]`).area;
-    return { opening, ring, area, centroid: middleOf(opening, ring) };
+    return { opening, ring, area: openingArea(opening, i, pad), centroid: middleOf(opening, ring) };
   });
-}
-
-/** Outline less openings. */
-function netArea(whole: Quantity<'area'>, openings: readonly MeasuredOpening[], pad: Pad): Quantity<'area'> {
-  if (openings.length === 0) return whole;
-  const values: Record<string, Quantity<'area'>> = { A: whole };
-  openings.forEach(({ area }, i) => {
-    values[`a${i + 1}`] = area;
-  });
-  const net = openings.reduce((rest, { area }) => rest.minus(area), whole);
-  return pad.step('area less openings', `N = ${Object.keys(values).join(' − ')}`, values, net);
 }
 
 type Varying = Pick<SlabVolumeFigures, 'meanThickness' | 'thinnest' | 'thickest'>;
@@ -181,7 +170,11 @@ function reckon(input: Parsed, pad: Pad): SlabVolumeFigures {
   const { area: whole, perimeter, closingError } = measure(input.outline, pad);
   assumeShape(input, pad);
   const openings = openingsOf(input, pad);
-  const area = netArea(whole, openings, pad);
+  const area = netArea(
+    whole,
+    openings.map((opening) => opening.area),
+    pad,
+  );
   const over = thicknessOver(input.outline, whole, openings, input.thickness, pad);
   const slab = area.times(over.mean);
   pad.step('volume', 'V = A × t', { A: area, t: over.mean }, slab);

@@ -17,6 +17,7 @@ import type { Read } from '../reckoning/read';
 import { all, allOrNone, oneOf } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
+import { fluidDepth, type Placed, riseForDepth } from './ciria';
 import { frozenConcrete } from './faults';
 import {
   depthOf,
@@ -42,7 +43,7 @@ import {
   RISE,
   STIFFENS,
 } from './ordinary';
-import { ARMY_FORMS, FORM_COEFFICIENTS, FORM_PRESSURE } from './sources';
+import { ARMY_FORMS, CIRIA_108, FORM_COEFFICIENTS, FORM_PRESSURE } from './sources';
 
 /** Input of {@link formPressure}. */
 export interface FormPressureInput {
@@ -58,6 +59,8 @@ export interface FormPressureInput {
   readonly planArea?: QuantityInput<'area'>;
   /** Temperature of the concrete as placed. */
   readonly temperature: QuantityInput<'temperature'>;
+  /** Whose equations are used: those of ACI 347, by default, or that of CIRIA report 108, which British practice goes by. */
+  readonly standard?: 'aci-347' | 'ciria-108';
   /** Density of the fresh concrete. */
   readonly density?: QuantityInput<'density'>;
   /**
@@ -117,6 +120,7 @@ const CHEMISTRY: Record<NonNullable<Parsed['cement']>, string> = {
 };
 const STIFF = paired('length', '7 in', '175 mm');
 const COLD = paired('temperature', '40 degF', '5 degC');
+const isCiria = ({ standard }: Parsed): boolean => standard === 'ciria-108';
 const FROZEN = constant(() => temperature('32 degF'));
 /** Ordinary concrete of either system is not heavy yet. */
 const HEAVY = paired('density', '150 pcf', '2400 kg/m3');
@@ -170,7 +174,7 @@ function chemistryOf({ cement }: Parsed, pad: Pad): Ratio {
 }
 
 /** Which equation speaks, and why none does. */
-function equationFor({ kind, height, slump, temperature }: Parsed, R: Speed, pad: Pad): Equation {
+function equationFor({ kind, height, slump, temperature, standard }: Parsed, R: Speed, pad: Pad): Equation {
   const cold = COLD.undercutBy(temperature);
   if (cold) {
     pad.caution(cautions.coldConcretePresses(cold, temperature));
@@ -181,7 +185,7 @@ function equationFor({ kind, height, slump, temperature }: Parsed, R: Speed, pad
     return 'full head';
   }
   if (kind === 'column') return 'slow';
-  if (FAST.exceededBy(R)) {
+  if (FAST.exceededBy(R) && standard !== 'ciria-108') {
     pad.caution(cautions.fullHeadGoverns(say`it rises faster than any equation speaks for`));
     return 'full head';
   }
@@ -207,12 +211,28 @@ function pressed(equation: Equation, R: Speed, fresh: Fresh, head: Pressure, pad
   return { pressure: outcome, governs: isHead ? 'full head' : rule, byEquation: p };
 }
 
+const placedOf = ({ kind, cement, height, temperature }: Parsed): Placed => ({
+  kind,
+  cement: cement ?? 'plain',
+  height,
+  temperature,
+});
+
+/** By CIRIA report 108: no least, and the full head where the depth comes to the height. */
+function byCiria(input: Parsed, R: Speed, { w, head }: Pick<Forms, 'w' | 'head'>, pad: Pad): Pressed {
+  const y = fluidDepth(R, placedOf(input), pad);
+  if (!y.lessThan(input.height)) return { pressure: head, governs: 'full head' };
+  const pressure = headOf(w, y, pad);
+  return { pressure, governs: 'equation', byEquation: pressure };
+}
+
 /** The fastest rise that forms stand; the equation that speaks for it is the one whose rise lies in its range. */
-function fastestFor(input: Parsed, P: Pressure, fresh: Fresh, head: Pressure, pad: Pad): Speed | undefined {
+function fastestFor({ input, fresh, head, w }: Forms, P: Pressure, pad: Pad): Speed | undefined {
   const least = LEAST.as(pad.system).times(fresh.unitWeight);
-  if (!P.lessThan(head) || P.lessThan(least)) return undefined;
+  if (!P.lessThan(head) || (P.lessThan(least) && !isCiria(input))) return undefined;
   if (COLD.undercutBy(input.temperature)) return undefined;
   if (input.slump && STIFF.exceededBy(input.slump)) return undefined;
+  if (isCiria(input)) return riseForDepth(depthOf(P, w, pad), placedOf(input), pad);
   const slow = input.kind === 'column' || !LOW.exceededBy(input.height);
   const R = slow ? riseAt('slow', P, fresh, pad) : undefined;
   if (R && (input.kind === 'column' || !SLOW.reachedBy(R))) return R;
@@ -230,11 +250,12 @@ interface Forms {
   readonly w: Density;
 }
 
-function judge({ input, fresh, head, actual, w }: Forms, pad: Pad): Partial<FormPressureFigures> {
+function judge(forms: Forms, pad: Pad): Partial<FormPressureFigures> {
+  const { input, head, actual, w } = forms;
   const P = input.allowed;
   if (!P) return {};
   const holds = !actual.greaterThan(P);
-  const fastest = fastestFor(input, P, fresh, head, pad);
+  const fastest = fastestFor(forms, P, pad);
   if (!holds) pad.caution(cautions.overFormPressure(P, actual, fastest));
   const lift = P.lessThan(head) ? depthOf(P, w, pad) : undefined;
   return { holds, ...(fastest ? { fastest } : {}), ...(lift ? { lift } : {}) };
@@ -248,9 +269,14 @@ function reckon(input: Parsed, pad: Pad): FormPressureFigures {
     refuse('mostLift', faults.missing('mostLift', ['"4 ft"', '"1.2 m"']));
   const R = riseOf(input, pad);
   const w = densityOf(input, pad);
-  const fresh = { unitWeight: unitWeight(w, pad), chemistry: chemistryOf(input, pad), temperature: T };
+  const chemistry = chemistryOf(input, pad);
+  const fresh = { unitWeight: isCiria(input) ? ONE() : unitWeight(w, pad), chemistry, temperature: T };
   const head = headOf(w, h, pad);
-  const made = pressed(equationFor(input, R, pad), R, fresh, head, pad);
+  const equation = equationFor(input, R, pad);
+  const made =
+    isCiria(input) && equation !== 'full head'
+      ? byCiria(input, R, { w, head }, pad)
+      : pressed(equation, R, fresh, head, pad);
   const judged = judge({ input, fresh, head, actual: made.pressure, w }, pad);
   pad.caution(cautions.engineeredForms);
   return {
@@ -271,7 +297,7 @@ function reckon(input: Parsed, pad: Pad): FormPressureFigures {
  * @returns the pressure that forms must stand, and the rise that given forms stand
  * @throws {InputError} `missing` rise or output, or one of the time of stiffening and the most of a lift; `give-one-of` both; `out-of-range` temperatures of frozen concrete;
  * quantities that cannot be read or are not greater than zero
- * @source ACI 347-04 as told by M. K. Hurd in Concrete Construction, constants from memory
+ * @source ACI 347-04 as told by M. K. Hurd in Concrete Construction, constants from memory; CIRIA report 108 from memory
  * @example
  * ```ts
  * import { formPressure } from 'flatwork-reckoner';
@@ -285,7 +311,7 @@ export const formPressure: Calculation<FormPressureInput, FormPressureFigures> =
   id: 'form-pressure',
   title: 'Pressure on forms',
   version: 1,
-  sources: [FORM_PRESSURE, FORM_COEFFICIENTS, ARMY_FORMS],
+  sources: [FORM_PRESSURE, FORM_COEFFICIENTS, ARMY_FORMS, CIRIA_108],
   input: () =>
     fields(
       {
@@ -295,6 +321,7 @@ export const formPressure: Calculation<FormPressureInput, FormPressureFigures> =
         output: maybe(quantity('volume-rate', 'output', 'positive', OUTPUT)),
         planArea: maybe(quantity('area', 'planArea', 'positive', PLAN_AREA)),
         temperature: quantity('temperature', 'temperature', 'any', FORM_TEMPERATURE),
+        standard: maybe(choice('standard', ['aci-347', 'ciria-108'] as const)),
         density: maybe(quantity('density', 'density', 'positive', FORM_DENSITY)),
         cement: maybe(choice('cement', ['plain', 'retarded', 'blended', 'blended-retarded'] as const)),
         slump: maybe(quantity('length', 'slump', 'positive', SLUMP)),

@@ -44,6 +44,15 @@ export const FORM_COEFFICIENTS: Source = {
   fromMemory: true,
 };
 
+export const CIRIA_108: Source = {
+  kind: 'published',
+  title: 'Concrete pressure on formwork, report 108',
+  publisher: 'Construction Industry Research and Information Association',
+  edition: '1985',
+  locator: 'equation and coefficients C1, C2 and K',
+  fromMemory: true,
+};
+
 export const ARMY_FORMS: Source = {
   kind: 'published',
   title: 'Concrete Engineering, EN5466A, and Design Forms for a Concrete Wall, EN5151',

@@ -8,7 +8,7 @@ import { say } from '../quantity/words';
 export const noTolerance = (edge: string): Fault =>
   withExample(
     'no-tolerance',
-    ['5, 10 or 12 ft', '1.5, 3 or 4 m'],
+    ['5, 10 or 12 ft', '1.5, 2, 3 or 4 m'],
     (edges) =>
       say`no tolerance is published for a straightedge of ${{ edge }}, and one for another length must not be scaled to it; give allowed as the plans have it, or use an edge of ${{ edges }}`,
   );

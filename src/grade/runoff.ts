@@ -13,10 +13,12 @@ import {
   quantityOf,
   systemOfQuantity,
 } from '../quantity/quantity';
+import { bareRatio } from '../reckoning/bare-ratio';
 import { type Calculation, define } from '../reckoning/calculation';
 import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { HERPICC_RUNOFF, type Source } from '../reckoning/source';
+import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { DRAINED_AREA, RAIN, RUNOFF_SHARE } from './note-ranges';
@@ -141,7 +143,12 @@ function reckon(input: Parsed, pad: Pad): RunoffFigures {
     );
     return { surface, coefficient: C, flow };
   });
-  const flow = flows.map((f) => f.flow).reduce((a, b) => a.plus(b));
+  const flow = total(
+    'flow in all',
+    'Q',
+    flows.map((f) => f.flow),
+    pad,
+  );
   const weighted = parts.reduce(
     (sum, p) => sum.plus(canonicalValue(p.area).times(canonicalValue(p.coefficient))),
     new Decimal(0),
@@ -186,7 +193,7 @@ export const runoff: Calculation<RunoffInput, RunoffFigures> = /*#__PURE__*/ def
         fields({
           surface: choice('surface', SURFACES),
           area: quantity('area', 'area', 'positive', DRAINED_AREA),
-          coefficient: maybe(quantity('ratio', 'coefficient', 'not-negative', RUNOFF_SHARE)),
+          coefficient: maybe(bareRatio('coefficient', 'not-negative', RUNOFF_SHARE)),
         }),
         1,
         AREA_LIMIT,

@@ -66,6 +66,14 @@ export const TWELVE_FOOT_EDGE: Source = {
   fromMemory: false,
 };
 
+export const TWO_METER_EDGE: Source = {
+  kind: 'published',
+  title: 'Screeds, bases and in situ floorings: concrete wearing surfaces, BS 8204-2',
+  publisher: 'British Standards Institution',
+  locator: 'surface regularity under 2 m: SR1 3 mm, SR2 5 mm, SR3 10 mm',
+  fromMemory: true,
+};
+
 export const IRC_DRAINAGE: Source = {
   kind: 'published',
   title: 'International Residential Code, as quoted on a forum of inspectors',

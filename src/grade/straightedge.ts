@@ -6,7 +6,7 @@
  * readings under it (their upper hull) above that reading.
  *
  * What gap is allowed belongs to the length of the edge: tolerances are published for 5, 10 and 12 ft (1.5,
- * 3 and 4 m), and are not to be scaled to other lengths. For another edge the job must say what is allowed.
+ * 3 and 4 m) and for 2 m, and are not to be scaled to other lengths. For another edge the job must say what is allowed.
  */
 
 import { Decimal } from '../quantity/decimal';
@@ -23,7 +23,7 @@ import * as cautions from './cautions';
 import { noTolerance } from './faults';
 import { small } from './marks';
 import * as ordinary from './ordinary';
-import { GIVEN, TEN_FOOT_EDGE, TWELVE_FOOT_EDGE, UFGS_FLATNESS } from './sources';
+import { GIVEN, TEN_FOOT_EDGE, TWELVE_FOOT_EDGE, TWO_METER_EDGE, UFGS_FLATNESS } from './sources';
 import { metersAs } from './spots';
 
 /** Input of {@link straightedge}. */
@@ -35,8 +35,8 @@ export interface StraightedgeInput {
   /** Length of the straightedge; by default 5 ft, or 1.5 m where the readings are metric. */
   readonly edge?: QuantityInput<'length'>;
   /**
-   * The widest gap allowed; by default 1/4 in (6 mm) for edges of 5, 10 and 12 ft or 1.5, 3 and 4 m. For an
-   * edge of any other length it must be given.
+   * The widest gap allowed; by default 1/4 in (6 mm) for edges of 5, 10 and 12 ft or 1.5, 3 and 4 m, and 5 mm for one
+   * of 2 m. For an edge of any other length it must be given.
    */
   readonly allowed?: QuantityInput<'length'>;
 }
@@ -67,21 +67,40 @@ interface Parsed {
 /** A length of edge for which a tolerance is published, as each unit system names it. */
 interface Tolerance {
   readonly edge: Paired<'length'>;
+  /** The widest gap under it. */
+  readonly allowed: Paired<'length'>;
   /** What it is published for. */
   readonly use: string;
   readonly source: Source;
 }
 
+const ALLOWED = /*#__PURE__*/ paired('length', '1/4 in', '6 mm');
 const TOLERANCES: readonly Tolerance[] = [
-  { edge: /*#__PURE__*/ paired('length', '5 ft', '1.5 m'), use: 'walks', source: UFGS_FLATNESS },
-  { edge: /*#__PURE__*/ paired('length', '10 ft', '3 m'), use: 'ramps and walks', source: TEN_FOOT_EDGE },
+  {
+    edge: /*#__PURE__*/ paired('length', '5 ft', '1.5 m'),
+    allowed: ALLOWED,
+    use: 'walks',
+    source: UFGS_FLATNESS,
+  },
+  {
+    edge: /*#__PURE__*/ paired('length', '10 ft', '3 m'),
+    allowed: ALLOWED,
+    use: 'ramps and walks',
+    source: TEN_FOOT_EDGE,
+  },
   {
     edge: /*#__PURE__*/ paired('length', '12 ft', '4 m'),
+    allowed: ALLOWED,
     use: 'roads and parking',
     source: TWELVE_FOOT_EDGE,
   },
+  {
+    edge: /*#__PURE__*/ paired('length', '6 ft 6-3/4 in', '2 m'),
+    allowed: /*#__PURE__*/ paired('length', '3/16 in', '5 mm'),
+    use: 'floors of the class SR2',
+    source: TWO_METER_EDGE,
+  },
 ];
-const ALLOWED = /*#__PURE__*/ paired('length', '1/4 in', '6 mm');
 const READING_LIMIT = 2000;
 const READINGS_UNDER: Limit = { of: 'the edge in readings under it', most: 200 };
 
@@ -171,12 +190,12 @@ function allowedUnder({ allowed }: Parsed, edge: Length, pad: Pad): [Length, Sou
   if (!found) return refuse('allowed', noTolerance(edge.format()));
   pad.assume({
     name: 'allowed',
-    value: ALLOWED,
-    because: say`${{ gap: ALLOWED }} in ${{ edge: found.edge }} for ${{ use: found.use }}`,
+    value: found.allowed,
+    because: say`${{ gap: found.allowed }} in ${{ edge: found.edge }} for ${{ use: found.use }}`,
     override: 'Give allowed',
     source: found.source,
   });
-  return [ALLOWED.as(pad.system), found.source];
+  return [found.allowed.as(pad.system), found.source];
 }
 
 function edgeOf({ edge }: Parsed, pad: Pad): Length {
@@ -236,7 +255,7 @@ export const straightedge: Calculation<StraightedgeInput, StraightedgeFigures> =
   id: 'straightedge',
   title: 'Gap under a straightedge',
   version: 1,
-  sources: [CLOSED_FORM, UFGS_FLATNESS, TEN_FOOT_EDGE, TWELVE_FOOT_EDGE],
+  sources: [CLOSED_FORM, UFGS_FLATNESS, TEN_FOOT_EDGE, TWELVE_FOOT_EDGE, TWO_METER_EDGE],
   limits: [READINGS_UNDER],
   input: () =>
     fields({

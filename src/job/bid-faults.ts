@@ -1,5 +1,5 @@
 /** What can be wrong with a bid, in words. */
-import { fault, quoted } from '../quantity/faults';
+import { fault, named, quoted } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { say } from '../reckoning/words';
 
@@ -21,10 +21,10 @@ export const notUsed = (what: string, without: string): Fault =>
 export const notBetween = (what: string): Fault =>
   fault('out-of-order', say`${{ what }}: low must not be above the likely amount, nor that above high`);
 
-export const noLine = (name: string): Fault =>
+export const noLine = (name: string, lines: readonly { readonly name: string }[]): Fault =>
   fault(
     'unknown-name',
-    say`no line of the bid is named ${{ name: quoted(name) }}; write its name as it stands there`,
+    say`no line of the bid is named ${{ name: quoted(name) }}; its lines: ${{ names: named(lines.map((line) => line.name)) }}`,
   );
 
 export const twoLines = (name: string): Fault =>

@@ -174,7 +174,7 @@ export function lineNamed<T extends { readonly name: string }>(
 ): T {
   const [found, other] = lines.filter((line) => line.name === name);
   if (other) return refuse(path, twoLines(name));
-  return found ?? refuse(path, noLine(name));
+  return found ?? refuse(path, noLine(name, lines));
 }
 
 const noMore = (share: Ratio, path: string): Ratio =>

@@ -91,7 +91,7 @@ function costs(
 function checkGroups(groups: readonly PriceGroup[], lines: readonly LineFigures[]): void {
   groups.forEach((group, i) => {
     group.lines.forEach((name, j) => {
-      if (!lines.some((line) => line.name === name)) refuse(`prices[${i}].lines[${j}]`, noLine(name));
+      if (!lines.some((line) => line.name === name)) refuse(`prices[${i}].lines[${j}]`, noLine(name, lines));
     });
   });
 }

@@ -38,9 +38,9 @@ const thickPlan: Fill = ({ element: { outline, openings, thickness } }) => ({
   facts: { outline, openings, thickness },
 });
 
-/** What is spread below goes by the outline, unless it says its own area. */
-const spread: Fill = ({ element: { outline } }, said) =>
-  said['area'] === undefined ? { facts: { outline } } : {};
+/** What lies below goes by the outline and its openings, unless it says its own outline or area. */
+const spread: Fill = ({ element: { outline, openings } }, said) =>
+  said['area'] === undefined && said['outline'] === undefined ? { facts: { outline, openings } } : {};
 
 const thick: Fill = ({ element: { thickness } }) => ({ facts: { thickness } });
 
@@ -108,10 +108,10 @@ export function ownMat(part: ElementPart, own: Raw, shared: Raw): Raw {
 }
 
 /** A pit is dug as wide as the base that goes into it, unless it says its own margin. */
-function excavation({ element: { outline }, saidOf }: Known, said: Raw): Filling {
+function excavation(known: Known, said: Raw): Filling {
   if (said['kind'] !== undefined && said['kind'] !== 'pit') return {};
   if (said['area'] !== undefined) return { follows: { kind: 'pit' } };
-  return { follows: { kind: 'pit', margin: saidOf('base')['margin'] }, facts: { outline } };
+  return { ...spread(known, said), follows: { kind: 'pit', margin: known.saidOf('base')['margin'] } };
 }
 
 const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {

@@ -11,7 +11,9 @@ import type { BaseTonnageFigures } from '../base/base-figures';
 import type { ExcavationFigures } from '../base/excavation';
 import { coveredArea } from '../geometry/clip';
 import { movedRing, turnedRing } from '../geometry/offset';
-import type { Corner } from '../geometry/polygon';
+import { type Corner, doubleArea } from '../geometry/polygon';
+import type { Decimal } from '../quantity/decimal';
+import { pure } from '../quantity/numbers';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { given } from './dig';
@@ -33,17 +35,42 @@ export type Kept = ReadonlyMap<WorkedPart, Quantity<'ratio'>>;
 
 const onEachOther = (a: Element, b: Element): boolean => a.standsOn === b.name || b.standsOn === a.name;
 
-/** What a part goes by: its outline with its margin, or all of the element where it has an area alone. */
-function ringsUnder(element: Element, part: WorkedPart): Corner[][] {
-  const { outline } = part.input;
-  const rings = ringsAt(outline === undefined ? element : { ...element, outline, openings: undefined }) ?? [];
-  const margin = given(part, 'margin');
+/** What a part goes by: its outline, or all of the element where it has an area alone. */
+function planOf(element: Element, { input: { outline, openings } }: WorkedPart): Element {
+  return outline === undefined ? element : ({ ...element, outline, openings } as Element);
+}
+
+/**
+ * A plan that reaches beyond its outline by a margin. Openings stay as they are; the hole of a ring, which comes last,
+ * closes from all around.
+ */
+function ringsUnder(plan: Element, margin: Quantity<'length'> | undefined): Corner[][] {
+  const rings = ringsAt(plan) ?? [];
   if (!margin?.sign()) return rings;
+  const fixed = (plan.openings as readonly unknown[] | undefined)?.length ?? 0;
   return rings.map((ring, i) => {
+    if (i > 0 && i <= fixed) return ring;
     const turned = turnedRing(ring);
     const by = canonicalValue(i === 0 ? margin : margin.negated());
     return (turned && movedRing(turned, by)) ?? ring;
   });
+}
+
+/** Twice the area within rings, of which the first is the outer one. */
+const twiceWithin = ([outer = [], ...holes]: readonly Corner[][]): Decimal =>
+  holes.reduce((rest, hole) => rest.minus(doubleArea(hole).abs()), doubleArea(outer).abs());
+
+/** A layer where it lies. Gravel that is placed beyond its margin and cut off again is bought too. */
+function lyingLayer(part: WorkedPart, element: Element): Layer[] {
+  const layer = layerOf(part);
+  if (!layer) return [];
+  const plan = planOf(element, part);
+  const [margin, trim] = [given(part, 'margin'), part.part === 'base' ? given(part, 'edgeTrim') : undefined];
+  const rings = ringsUnder(plan, margin);
+  if (!trim?.sign() || rings.length === 0) return [{ part, element, rings, ...layer }];
+  const wider = ringsUnder(plan, margin ? margin.plus(trim) : trim);
+  const share = pure(twiceWithin(wider).div(twiceWithin(rings)));
+  return [{ part, element, rings: wider, depth: layer.depth, volume: layer.volume.times(share) }];
 }
 
 /** How deep a layer is and all of it, as its calculation has it. */
@@ -71,10 +98,7 @@ export function keptOf(elements: readonly WorkedElement[], system: System): Kept
   const kept = new Map<WorkedPart, Quantity<'ratio'>>();
   for (const name of ['base', 'excavation']) {
     const layers = elements.flatMap(({ element, parts }) =>
-      parts.flatMap((part): Layer[] => {
-        const layer = part.part === name ? layerOf(part) : undefined;
-        return layer ? [{ part, element, rings: ringsUnder(element, part), ...layer }] : [];
-      }),
+      parts.filter(({ part }) => part === name).flatMap((part) => lyingLayer(part, element)),
     );
     const lying = layers.filter(({ rings }) => rings[0]).sort((a, b) => b.depth.compareTo(a.depth));
     const from = lying[0]?.rings[0]?.[0] as Corner;

@@ -1,18 +1,19 @@
 /**
  * What a line of the purchase list comes to in another measure than it is counted in: bars by their length or weight,
- * mesh and sheets by their area.
+ * mesh and sheets by their area, what comes in pails, bags or cartridges by how many of them there are.
  *
  * A price by the ton, or work by the foot, asks for it. Bars weigh their nominal weight, `M = n × L × u`; smooth dowels
  * that of their section, mesh that of its style, `M = n × L × W × u`. Whole pieces are meant, as they are bought.
  */
 import type { Dimension } from '../quantity/dimensions';
 import { isQuantity, type Quantity } from '../quantity/quantity';
+import { wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
 import { type AnyBarSize, weightOf } from '../steel/bars';
 import { styleWeight } from '../steel/mesh-style';
 import { roundSteel } from '../steel/round-steel';
 import { readStyle } from '../steel/wire';
-import type { Purchase } from './purchases';
+import { type Purchase, soldIn } from './purchases';
 
 type Length = Quantity<'length'>;
 
@@ -57,10 +58,19 @@ const OF_ONE: Readonly<Partial<Record<Dimension, (line: Purchase) => Quantity | 
   mass: massOf,
 };
 
+/** How many pails, bags or cartridges a line is; it is bought in whole ones. */
+function containersOf(line: Purchase): Quantity<'count'> | undefined {
+  const size = soldIn(line)?.size as Quantity<'mass'> | undefined;
+  return (
+    size && wholeNumber(Math.round((line.quantity as Quantity<'mass'>).upTo(size).over(size).toNumber(':1')))
+  );
+}
+
 /** How much of a line there is, in a dimension; nothing where its sizes do not tell. */
 export function amountIn(line: Purchase, dimension: Dimension): Quantity | undefined {
   const { quantity } = line;
   if (quantity.dimension === dimension) return quantity;
+  if (dimension === 'count') return containersOf(line);
   if (quantity.dimension !== 'count') return undefined;
   const one = OF_ONE[dimension]?.(line) as Quantity<'mass'> | undefined;
   return one?.times(quantity as Quantity<'count'>);

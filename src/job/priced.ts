@@ -5,6 +5,7 @@
  * line says for which elements it is.
  */
 import type { Dimension } from '../quantity/dimensions';
+import { wrongDimension } from '../quantity/faults';
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import { readInput, refuse } from '../reckoning/calculation';
@@ -82,7 +83,7 @@ function priceOf(line: Purchase, prices: readonly ItemPrice[], at: string): Plac
 const LONGEST = 60;
 
 /** What a line of the purchase list is called in a bid. */
-const nameOf = ({ item, of }: Purchase): string =>
+export const nameOf = ({ item, of }: Purchase): string =>
   [ITEM_NAMES[item], ...Object.values(of as Take['of']).map(textOf)].join(', ').slice(0, LONGEST);
 
 type PricedLine = PricedPurchases['lines'][number];
@@ -105,11 +106,17 @@ const elementsFor = ({ by }: Purchase): { readonly elements?: LineElementInput[]
 const pricedIn = ({ price }: ItemPrice): Dimension =>
   parse(measureField('per', true), price.per).value.dimension;
 
-function lineBy(purchase: Purchase, { price, index }: Placed): LineMade {
+/**
+ * @throws {InputError} `wrong-dimension` for a price by a measure that what is bought has not
+ */
+function lineBy(purchase: Purchase, { price, index }: Placed, at: string): LineMade {
   const { item: _item, of: _of, name, ...terms } = price;
+  const per = pricedIn(price);
+  const quantity = amountIn(purchase, per);
+  if (!quantity) refuse(`${at}[${index}].price.per`, wrongDimension('per', per, purchase.quantity.dimension));
   const line = {
     kind: 'material',
-    quantity: amountIn(purchase, pricedIn(price)) ?? purchase.quantity,
+    quantity,
     ...defined(terms as Raw),
     name: name ?? nameOf(purchase),
     ...elementsFor(purchase),
@@ -137,7 +144,7 @@ export const linesOf = (
 ): LineMade[] =>
   purchases.map((purchase) => {
     const found = priceOf(purchase, prices, at);
-    return found ? lineBy(purchase, found) : withoutPrice(purchase);
+    return found ? lineBy(purchase, found, at) : withoutPrice(purchase);
   });
 
 /**

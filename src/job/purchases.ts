@@ -6,7 +6,8 @@
  */
 import { keyOf, keyOnce } from '../quantity/amount-key';
 import { isQuantity, type Quantity } from '../quantity/quantity';
-import type { Take, TakeCut } from '../reckoning/takes';
+import { wholeNumber } from '../reckoning/fields';
+import { figureAt, type Take, type TakeCut } from '../reckoning/takes';
 import type { BarCuttingFigures } from '../steel/cutting-figures';
 import type { Raw } from './document';
 import type { Kept } from './layers';
@@ -35,6 +36,8 @@ export interface Purchase {
 /** A line with the pieces that are cut from it. */
 interface Line extends Purchase {
   readonly cuts: readonly TakeCut[];
+  /** What is laid of rolls, which all elements share. */
+  readonly laid: Quantity<'area'> | undefined;
 }
 
 const timesCount = <Q extends Quantity>(quantity: Q, count: Quantity<'count'> | undefined): Q =>
@@ -43,10 +46,29 @@ const timesCount = <Q extends Quantity>(quantity: Q, count: Quantity<'count'> | 
 /** Of these a part may take less than it comes to. */
 const EARTH: readonly string[] = ['base', 'haul-away'];
 
+/** The figure that says how much is laid of what comes in rolls. */
+const LAID: Readonly<Record<string, string>> = { geotextile: 'geotextile.area', 'vapor-retarder': 'sheet' };
+
+/** How much one element lays of what comes in rolls; less where gravel beside it has its cloth already. */
+function laidBy(
+  { item }: Take,
+  part: WorkedPart,
+  element: WorkedElement['element'],
+  kept: Kept,
+): Line['laid'] {
+  const figure = LAID[item];
+  const one = figure === undefined ? undefined : figureAt(part.result.figures, figure);
+  if (!isQuantity(one)) return undefined;
+  const all = timesCount(one as Quantity<'area'>, element.count);
+  const share = kept.get(part);
+  return share ? all.times(share) : all;
+}
+
 /** What one element takes of one thing, all of its kind. */
 const linesOf = ({ element, parts }: WorkedElement, kept: Kept): Line[] =>
   parts.flatMap((part) =>
-    part.result.takes.map(({ item, of, quantity, cuts = [] }) => {
+    part.result.takes.map((take) => {
+      const { item, of, quantity, cuts = [] } = take;
       const whole = timesCount(quantity, element.count);
       const share = EARTH.includes(item) ? kept.get(part) : undefined;
       const all = share ? (whole as Quantity<'mass'>).times(share) : whole;
@@ -56,6 +78,7 @@ const linesOf = ({ element, parts }: WorkedElement, kept: Kept): Line[] =>
         quantity: all,
         by: [{ element: element.name, quantity: all }],
         cuts: cuts.map(({ length, count }) => ({ length, count: timesCount(count, element.count) })),
+        laid: laidBy(take, part, element, kept),
       };
     }),
   );
@@ -90,6 +113,7 @@ function merge(lines: readonly Line[]): Line[] {
             quantity: plus(before.quantity, line.quantity),
             by: joinShares([...before.by, ...line.by]),
             cuts: [...before.cuts, ...line.cuts],
+            laid: before.laid && line.laid && before.laid.plus(line.laid),
           }
         : line,
     );
@@ -136,10 +160,19 @@ interface Cut {
   readonly part?: WorkedPart;
 }
 
+/** Whole rolls of what all elements lay, never more than each for itself. */
+function rollsOf({ of, quantity, laid }: Line): Quantity {
+  const { rollWidth: w, rollLength: l } = of as { readonly [name: string]: Quantity<'length'> };
+  if (!laid || !w || !l) return quantity;
+  const roll = w.times(l);
+  return wholeNumber(Math.round(laid.upTo(roll).over(roll).toNumber(':1')));
+}
+
 /** A line as it is bought, whatever is cut from it. */
-const uncut = ({ item, of, quantity, by }: Line): Cut => ({
-  lines: [{ item, of, quantity, by }],
-});
+const uncut = (line: Line): Cut => {
+  const { item, of, by } = line;
+  return { lines: [{ item, of, quantity: rollsOf(line), by }] };
+};
 
 /** Bars of a size cut by one plan, unless that takes more than each element for itself. */
 function cutTogether(line: Line, cutting: Raw, bench: Bench): Cut {

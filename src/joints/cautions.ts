@@ -1,7 +1,7 @@
 /** Cautions about joints: what to watch out for, why, and by which source. */
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
-import { COMMON_PRACTICE, IRREGULAR_SLABS } from '../reckoning/source';
+import { COMMON_PRACTICE, IRREGULAR_SLABS, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import * as sources from './sources';
 import { MCGRAW_JOINTS, NAVY_REINFORCED, PCA_JOINTS, SLAB_LENGTH_RATIO } from './sources';
@@ -46,6 +46,24 @@ export const deepCut = (limit: Length, actual: Length): Caution => ({
   code: 'cut-too-deep',
   severity: 'stop',
   says: 'the joint would go through more than half of the slab; the slab is too thin for a sawn joint',
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const shallowCut = (limit: Length, actual: Length, source: Source): Caution => ({
+  code: 'shallow-cut',
+  severity: 'warning',
+  ...say`a joint of ${{ actual }} is shallower than ${{ limit }}: the slab cracks beside it as well as below it. Make it that deep, in time`,
+  limit,
+  actual,
+  source,
+});
+
+export const cutTooDeep = (limit: Length, actual: Length): Caution => ({
+  code: 'cut-too-deep',
+  severity: 'warning',
+  ...say`a joint of ${{ actual }} goes through more than half of the slab, ${{ limit }}: what is left does not carry across it, and steel may be cut`,
   limit,
   actual,
   source: COMMON_PRACTICE,

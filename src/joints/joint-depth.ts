@@ -8,11 +8,13 @@
  * preformed joint is as deep as a sawn one is common practice, written down from memory.
  */
 import { greaterOf } from '../quantity/greater';
-import { paired } from '../quantity/paired';
+import { constant, ratio } from '../quantity/make';
+import { lesserOfPair, paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, type Source } from '../reckoning/source';
+import { cutTooDeep, shallowCut } from './cautions';
 import { nominallyAtMost } from './nominal';
 import { JOINT_DEPTH, LEAST_JOINT_DEPTH } from './sources';
 
@@ -41,8 +43,7 @@ export interface DepthBy {
 }
 
 /** The depth by one way of cutting or forming a joint. */
-export function depthBy(method: JointMethod, t: Length): DepthBy {
-  const c = LEAST_DEPTH.like(t);
+export function depthBy(method: JointMethod, t: Length, c: Length = LEAST_DEPTH.like(t)): DepthBy {
   if (method === 'early-entry-saw') {
     const thick = !nominallyAtMost(t, EARLY_UP_TO);
     return {
@@ -66,6 +67,18 @@ export function workedDepth(method: JointMethod, t: Length, pad: Pad): Length {
   const c = LEAST_DEPTH.like(t);
   const what = method === 'conventional-saw' ? 'depth of a sawn joint' : `depth of a joint, ${method}`;
   return pad.step(what, formula, formula.includes('t') ? { t, c } : { c }, depth);
+}
+
+const NEARLY = constant(() => ratio('105%'));
+
+/** Heed a depth that was given: a joint that is too shallow does not draw the crack, and one too deep lets panels drop. */
+export function heedDepth(k: Length, method: JointMethod, t: Length, pad: Pad): void {
+  const due = depthBy(method, t, lesserOfPair(LEAST_DEPTH)).depth;
+  const half = t.over(wholeNumber(2));
+  if (k.times(NEARLY()).lessThan(due)) {
+    const { depth, source } = depthBy(method, t);
+    pad.caution(shallowCut(depth, k, source));
+  } else if (k.greaterThan(half)) pad.caution(cutTooDeep(half, k));
 }
 
 /** A depth that is the least of any joint, and not by the thickness, is a default: 1 in, or 25 mm. */

@@ -24,6 +24,7 @@ import { Decimal } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
+import { bareRatio } from '../reckoning/bare-ratio';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as sharedCautions from '../reckoning/cautions';
 import { choice, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
@@ -32,7 +33,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
 import type { TakeNote } from '../reckoning/takes';
 import * as cautions from './cautions';
-import { assumeLeastDepth, JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
+import { assumeLeastDepth, heedDepth, JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { isolationLengths } from './layout/isolation';
 import type { Laid } from './layout/laid';
 import {
@@ -130,6 +131,7 @@ function depthOf(input: LayoutParsed, method: JointMethod, pad: Pad): Length {
     return depth;
   }
   if (!input.depth.lessThan(input.thickness)) refuse('depth', sharedFaults.doesNotFit('depth', 'thickness'));
+  heedDepth(input.depth, method, input.thickness, pad);
   return input.depth;
 }
 
@@ -234,7 +236,7 @@ const layoutWith = (rings?: RingsOf): Calculation<JointLayoutInput, JointLayoutF
         ...regionFields(),
         thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
         spacing: quantity('length', 'spacing', 'positive', JOINT_SPACING),
-        longestRatio: maybe(quantity('ratio', 'longestRatio', 'positive', LONGEST_RATIO)),
+        longestRatio: maybe(bareRatio('longestRatio', 'positive', LONGEST_RATIO)),
         minimumSide: maybe(quantity('length', 'minimumSide', 'positive', LEAST_SIDE)),
         columns: maybe(list(whole('a column', 1, 1000), 0, 1000)),
         direction: maybe(quantity('angle', 'direction', 'any')),

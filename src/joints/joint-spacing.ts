@@ -21,6 +21,7 @@
 import { constant, length, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
+import { bareRatio } from '../reckoning/bare-ratio';
 import { type Calculation, define } from '../reckoning/calculation';
 import { silica } from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
@@ -354,7 +355,7 @@ export const jointSpacing: Calculation<JointSpacingInput, JointSpacingFigures> =
       aggregateSize: quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE),
       slump: quantity('length', 'slump', 'not-negative', SLUMP),
       width: maybe(quantity('length', 'width', 'positive', PLAN_LENGTH)),
-      longestRatio: maybe(quantity('ratio', 'longestRatio', 'positive', PANEL_RATIO)),
+      longestRatio: maybe(bareRatio('longestRatio', 'positive', PANEL_RATIO)),
       use: maybe(choice('use', ['slab', 'walk', 'curb'] as const)),
       maximum: maybe(quantity('length', 'maximum', 'positive', JOINT_SPACING)),
       reinforced: maybe(yesOrNo('reinforced')),

@@ -14,6 +14,7 @@ import {
   quantityOf,
   systemOfQuantity,
 } from '../quantity/quantity';
+import { bareRatio } from '../reckoning/bare-ratio';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { fields, maybe, quantity } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
@@ -153,7 +154,7 @@ export const relativeStiffness: Calculation<RelativeStiffnessInput, RelativeStif
           pressure: quantity('pressure', 'pressure', 'positive', PLATE_PRESSURE),
           deflection: quantity('length', 'deflection', 'positive', PLATE_DEFLECTION),
         }),
-        poisson: maybe(quantity('ratio', 'poisson', 'not-negative', POISSON_RATIO)),
+        poisson: maybe(bareRatio('poisson', 'not-negative', POISSON_RATIO)),
         panelLength: maybe(quantity('length', 'panelLength', 'positive', JOINT_SPACING)),
       }),
     reckon,

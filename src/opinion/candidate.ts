@@ -1,4 +1,5 @@
 /** Slips that may explain what was claimed, with how well they do and how common they are. */
+import type { Quantity } from '../quantity/quantity';
 import { type Explained, explained, type Margin } from './likeness';
 import type { Predicted, Scene } from './scene';
 import type { Edit, Slip } from './slip';
@@ -12,6 +13,8 @@ export interface Candidate {
   /** How common they are. */
   readonly weight: number;
   readonly score: number;
+  /** What each claimed figure would be, once that was reckoned by the calculation itself. */
+  readonly would?: readonly (Quantity | undefined)[];
   /** Where the same slip would give the same. */
   readonly elsewhere?: readonly Slip[];
 }

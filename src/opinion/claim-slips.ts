@@ -11,6 +11,7 @@ import { siOf, siOfUnit } from './scale';
 import type { Scene } from './scene';
 import type { Edit, Slip, SlipCode } from './slip';
 import { tradeStep } from './trade-step';
+import { twisted } from './twist';
 
 /** An outcome that others are reckoned from is carried on wrongly; one at the end is written wrongly only. */
 function editsFor(scene: Scene, i: number, twist: Twisted['twist']): (readonly Edit[])[] {
@@ -28,11 +29,17 @@ const inUnitOf = (q: Quantity, claimed: Quantity): Quantity =>
 /** How rare it is that a digit goes wrong behind the last place that is written in the end. */
 const FINER = 0.3;
 
+/** Half of seven loads is no count. */
+const leavesWhole =
+  (q: Quantity) =>
+  ({ twist }: Twisted): boolean =>
+    q.dimension !== 'count' || Number.isInteger(Number(twisted(siOf(q), twist).toFixed(9)));
+
 function* writtenSlips(scene: Scene, i: number): Generator<Slip> {
   const { figure, reckoned, claimed, places } = scene.claims[i] as Scene['claims'][number];
   const like = reckoned.dimension === 'money' ? reckoned : inUnitOf(reckoned, claimed);
   const last = unitShown(claimed).form === 'feet-inches' ? undefined : places;
-  for (const { code, weight, twist, how } of outcomeTwists(like, last))
+  for (const { code, weight, twist, how } of outcomeTwists(like, last).filter(leavesWhole(like)))
     for (const edits of editsFor(scene, i, twist))
       yield {
         code,
@@ -49,7 +56,8 @@ function reckonedIn(claimed: Quantity, given: Quantity | undefined): Unit | unde
   const before =
     own.id === 'yd3' ? unitOf('volume', 'ft3') : own.id === 'yd2' ? unitOf('area', 'ft2') : undefined;
   const other = before ?? (given && unitShown(given));
-  return other === undefined || other.id === own.id || other.form || other.offset ? undefined : other;
+  const isPlain = other && (!other.form || other.form === 'percent') && !other.offset;
+  return isPlain && other.id !== own.id ? other : undefined;
 }
 
 /** It is as likely that a number is written wrongly there as that it is in any one step. */

@@ -27,7 +27,7 @@ import { isNearly, isWritten, type Margin, margins } from './likeness';
 import { probed, sceneOf } from './probe';
 import { isStepped } from './rounding';
 import { siOf } from './scale';
-import { type Scene, told } from './scene';
+import type { Scene } from './scene';
 import { search } from './search';
 import type { Slip, SlipCode } from './slip';
 import { tradeStep } from './trade-step';
@@ -179,6 +179,8 @@ function besideClaim({ claimed, reckoned }: ReadClaim): Quantity {
 const COARSE_STEPS: ReadonlySet<string> = /*#__PURE__*/ new Set(['volume', 'mass']);
 /** A step that is more of the figure than this is no rounding. */
 const LARGEST_STEP = 0.15;
+/** What is ordered is rounded up where it is little too: 1.63 yd3 are written down as 1.75. */
+const SMALLEST_ORDER = 0.25;
 
 /** Whether a figure is the outcome of a step that rounds to whole steps itself. */
 const isRounding = ({ graph, nodes }: Scene, i: number): boolean => {
@@ -212,10 +214,12 @@ function isInSteps(claim: ReadClaim, scene: Scene, i: number): boolean {
   if (!COARSE_STEPS.has(claim.reckoned.dimension) || isRounding(scene, i)) return false;
   const step = stepOf(besideClaim(claim), scene);
   // What is written no finer than the step says nothing of steps.
-  if (step > LARGEST_STEP * Math.abs(si) || step < 3 * claim.half) return false;
+  const share = step / Math.abs(si);
+  if (share > SMALLEST_ORDER || step < 3 * claim.half) return false;
   // Half a hundredth more: what is reckoned by hand may be as much less.
   const up = claim.si - si;
-  return isWhole(claim.si, step) && up > -step / 2 && up < step + (CLOSE * Math.abs(si)) / 2;
+  const down = share > LARGEST_STEP ? 0 : step / 2;
+  return isWhole(claim.si, step) && up > -down && up < step + (CLOSE * Math.abs(si)) / 2;
 }
 
 /** Temperatures are points: what lies between two of them is a difference. */
@@ -266,8 +270,7 @@ const namedSlip = ({ code, says, input, step, figure }: Slip): NamedSlip => ({
   ...(figure === undefined ? {} : { figure }),
 });
 
-function likelyOf({ slips, edits, explained, elsewhere = [] }: Candidate, scene: Scene): LikelySlip {
-  const would = told(scene, edits) ?? [];
+function likelyOf({ slips, would = [], explained, elsewhere = [] }: Candidate, scene: Scene): LikelySlip {
   return {
     slips: slips.map(namedSlip),
     gives: scene.claims.flatMap(({ figure }, i) => {

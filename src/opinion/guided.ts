@@ -50,7 +50,7 @@ export function insteadOf(slips: readonly Slip[]): Instead[] {
 export function sampleOf(scene: Scene, { x, slips }: Instead): Sample | undefined {
   const [first] = slips as [Slip];
   const edit = first.edits[0] as Edit;
-  if (scene.budget.runs <= 0) return undefined;
+  if (scene.budget.spent) return undefined;
   const result = resultWith(scene, [edit]);
   for (const { edits } of slips) scene.runs.set(edits[0] as Edit, result);
   const figures = result && predicted(scene, [edit]);
@@ -60,7 +60,7 @@ export function sampleOf(scene: Scene, { x, slips }: Instead): Sample | undefine
 /** Runs for one value. */
 const MOST = 12;
 /** How far out it is tried, as shares of all slips that lie there. */
-const OUTWARD = [0.9, 0.6, 0.3] as const;
+const OUTWARD = [0.9, 0.5, 0.5, 0.5, 0.5] as const;
 /** Of slips that give the same, so many are run: the common ones. */
 const ALIKE = 4;
 
@@ -99,7 +99,7 @@ class Enclosing {
   /** Run it with one of those that are left; false where nothing more may be run. */
   private put(one: Instead): boolean {
     this.left = this.left.filter((other) => other !== one);
-    if (this.runs >= MOST || this.scene.budget.runs <= 0) return false;
+    if (this.runs >= MOST || this.scene.budget.spent) return false;
     this.runs += 1;
     const sample = sampleOf(this.scene, one);
     if (sample) {
@@ -111,11 +111,7 @@ class Enclosing {
 
   /** A value beyond the claim on either side, so that the claim lies between two runs. */
   private widen(): void {
-    for (const side of ['least', 'most'] as const) {
-      if (this.leadsAway(side)) continue;
-      // Where one is refused, a nearer one may not be; where one does not go far enough, the outermost may.
-      for (const share of OUTWARD) if (this.outward(side, share)) break;
-    }
+    for (const side of ['least', 'most'] as const) if (!this.leadsAway(side)) this.outward(side);
   }
 
   private end(side: 'least' | 'most'): Sample {
@@ -134,14 +130,28 @@ class Enclosing {
     return this.gone(this.end(side)) < 0 || (this.gone(this.end(side)) === 0 && this.gone(other) > 0);
   }
 
-  /** Run a value that lies a share of the way out among those beyond all that are known; false to try another. */
-  private outward(side: 'least' | 'most', share: number): boolean {
-    const end = this.end(side);
-    if (this.gone(end) >= 1) return true;
-    const beyond = this.left.filter(({ x }) => (side === 'most' ? x > end.x : x < end.x));
-    if (side === 'least') beyond.reverse();
-    const one = beyond[Math.round((beyond.length - 1) * share)];
-    return !one || !this.put(one) || this.runs >= MOST || this.end(side) !== end;
+  /** Those that lie beyond all that are known, and not as far as one that was refused. */
+  private beyond(side: 'least' | 'most', refused: number | undefined): Instead[] {
+    const { x: end } = this.end(side);
+    const sign = side === 'most' ? 1 : -1;
+    const some = this.left.filter(
+      ({ x }) => sign * (x - end) > 0 && (refused === undefined || sign * (refused - x) > 0),
+    );
+    return side === 'most' ? some : some.reverse();
+  }
+
+  /** Run values on one side until one goes past the claim: far out first, and nearer where that is refused. */
+  private outward(side: 'least' | 'most'): void {
+    let refused: number | undefined;
+    for (const share of OUTWARD) {
+      const end = this.end(side);
+      if (this.gone(end) >= 1) return;
+      const some = this.beyond(side, refused);
+      const one = some[Math.round((some.length - 1) * share)];
+      if (!one || !this.put(one)) return;
+      if (this.end(side) === end) refused = one.x;
+      else if (this.gone(this.end(side)) <= 0) return;
+    }
   }
 
   /** A pair of runs between which the claim and some slips lie. */

@@ -1,10 +1,12 @@
 /** Pieces that overlap, reckoned as if they lay side by side: every lap, given or usual, is taken as nothing. */
-import { canonicalValue, isQuantity, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
+import { Decimal } from '../quantity/decimal';
+import { isQuantity, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
 import { pathText } from '../reckoning/calculation';
 import { say } from '../reckoning/words';
-import { pathOf } from './figure-places';
+import { figureAt, pathOf } from './figure-places';
 import { type Path, type Places, withValue } from './input-places';
-import type { Scene } from './scene';
+import { siOf } from './scale';
+import { resultWith, type Scene } from './scene';
 import type { Edit, Slip } from './slip';
 
 const LAP = /lap(?:s|Length)?$/i;
@@ -24,18 +26,54 @@ function lapsOf({ result }: Scene, { leaves }: Places): Lap[] {
   return [...leaves.filter(({ name, quantity }) => isLap(name, quantity)), ...usual];
 }
 
+/** A sixteenth of an inch, or a millimeter. */
+const leastOf = (q: Quantity): string => (unitShown(q).system === 'metric' ? '0.001' : '0.0015875');
+
+/** Laps that stand in the lengths and not in the weights. */
+function lapsNotWeighed(scene: Scene, edits: readonly Edit[], names: readonly string[]): Slip[] {
+  const weighed = scene.claims.filter(({ reckoned }) => reckoned.dimension === 'mass');
+  const result = weighed.length > 0 ? resultWith(scene, edits) : undefined;
+  const own = weighed.flatMap(({ figure, path, si, reckoned }): Edit[] => {
+    const without = result && figureAt(result.figures, path);
+    return without && si !== 0
+      ? [{ on: 'claim', figure, twist: { unit: 1, times: [String(siOf(without)), String(siOf(reckoned))] } }]
+      : [];
+  });
+  if (own.length === 0) return [];
+  return [
+    {
+      code: 'laps-left-out',
+      weight: 8,
+      says: () => say`the weight was reckoned without ${{ places: names }}`,
+      edits: own,
+      input: names[0] as string,
+    },
+  ];
+}
+
 /** The slip of all laps, where there are any. */
 export function lapSlips(scene: Scene, places: Places): Slip[] {
   const laps = lapsOf(scene, places);
   if (laps.length === 0) return [];
   const names = laps.map(({ path }) => pathText(path));
-  const without = laps.reduce<unknown>((input, { path, quantity }) => {
-    const none = canonicalValue(quantity).times(0);
-    return withValue(input, path, newQuantity('length', none, unitShown(quantity)));
-  }, scene.input);
   // One edit of the whole: it is run once, and kept.
-  const edits: readonly Edit[] = [{ on: 'input', path: [], value: without }];
+  const without = (left: (q: Quantity) => string): readonly Edit[] => [
+    {
+      on: 'input',
+      path: [],
+      value: laps.reduce<unknown>(
+        (input, { path, quantity }) =>
+          withValue(input, path, newQuantity('length', new Decimal(left(quantity)), unitShown(quantity))),
+        scene.input,
+      ),
+    },
+  ];
+  const none = without(() => '0');
+  const isWeighed = scene.claims.some(({ reckoned }) => reckoned.dimension === 'mass');
+  // Bars must lap: there it is as little as is cut.
+  const edits = isWeighed && !resultWith(scene, none) ? without(leastOf) : none;
   return [
+    ...lapsNotWeighed(scene, edits, names),
     {
       code: 'laps-left-out',
       weight: 15,

@@ -148,7 +148,30 @@ function* nominalSlips(leaf: Leaf): Generator<Instead> {
   }
 }
 
-const times = (leaf: Leaf, factor: string): Amount =>
+/** A part of a foot as so many tenths, or as whole feet; millimeters as whole centimeters or tenths of a meter. */
+function* coarseSlips(leaf: Leaf): Generator<Instead> {
+  const metric = unitShown(leaf.quantity).id === 'mm';
+  if (!metric && !['in', 'ft-in'].includes(unitShown(leaf.quantity).id)) return;
+  const unit = lengthUnit(metric ? 'm' : 'ft');
+  const n = numberIn(leaf.quantity, unit);
+  for (const [places, weight] of metric ? COARSE_METERS : COARSE_FEET) {
+    const coarse = n.toDecimalPlaces(places, HALF_UP);
+    if (!coarse.isZero() && !coarse.equals(n))
+      yield { code: 'rounded-coarsely', quantity: made(leaf, coarse, unit), weight };
+  }
+}
+
+const HALF_UP = 4;
+const COARSE_FEET = [
+  [1, 4],
+  [0, 3],
+] as const;
+const COARSE_METERS = [
+  [2, 3],
+  [1, 3],
+] as const;
+
+const times = (leaf: Leaf, factor: string | Decimal): Amount =>
   made(leaf, numberShown(leaf.quantity).times(factor), unitShown(leaf.quantity));
 
 function* lengthSlips(leaf: Leaf): Generator<Instead> {
@@ -156,6 +179,7 @@ function* lengthSlips(leaf: Leaf): Generator<Instead> {
   yield* tenthsSlips(leaf);
   yield* inchSlips(leaf);
   yield* nominalSlips(leaf);
+  yield* coarseSlips(leaf);
   const round = /diameter/i.test(leaf.name)
     ? 'diameter-for-radius'
     : /radius/i.test(leaf.name)
@@ -281,8 +305,10 @@ function* turnedSlips(leaf: Leaf): Generator<Instead> {
 function* unitSlips(leaf: Leaf): Generator<Instead> {
   const unit = unitShown(leaf.quantity);
   const inFeet = unit.form === 'feet-inches';
-  for (const { code, as, weight } of misnamed(inFeet ? lengthUnit('ft') : unit)) {
+  for (const { code, as, times: by, weight } of misnamed(inFeet ? lengthUnit('ft') : unit)) {
     const other = as === undefined || code === 'linear-factor' ? undefined : unitOf(leaf.dimension, as);
+    if (code === 'wrong-gallon')
+      yield { code, quantity: times(leaf, new Decimal(by[0]).div(by[1])), weight: weight / 2 };
     if (!other) continue;
     const n = inFeet ? numberIn(leaf.quantity, lengthUnit('ft')) : numberShown(leaf.quantity);
     const own = turned(code);
@@ -405,6 +431,7 @@ export const leafSlips = (leaf: Leaf, leaves: readonly Leaf[]): Slip[] =>
 const HABITS: ReadonlySet<SlipCode> = /*#__PURE__*/ new Set([
   'feet-inches-as-decimal',
   'inches-left-out',
+  'rounded-coarsely',
   'tenths-as-inches',
   'inches-as-tenths',
   'inches-as-feet',

@@ -47,6 +47,7 @@ const HOW: Partial<Record<SlipCode, Told>> = {
   'divided-by-9': (own) =>
     say`was divided by 9 to turn it into ${{ own }}, which is the factor of another unit`,
   'divided-by-3': (own) => say`was divided by 3 to turn it into ${{ own }}, which is the factor of a length`,
+  'wrong-gallon': () => say`is in gallons of the other kind, US for imperial or the reverse`,
   'converted-twice': (own) => say`was turned into ${{ own }} twice`,
   'wrong-factor': (own) => say`was divided by 25 to turn it into ${{ own }}, and not by 27`,
   'linear-factor': (own) => say`was turned into ${{ own }} by the factor of a length`,

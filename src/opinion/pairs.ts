@@ -5,6 +5,7 @@
  * looked up among the results of single slips, and only the likeliest are reckoned. Where one slip explains some of the
  * claims already, the second is looked for on top of it, for it may act on what the first has changed.
  */
+import { Budget } from './budget';
 import { type Candidate, candidate, type Tried } from './candidate';
 import { digitsOf } from './hands';
 import type { Margin } from './likeness';
@@ -116,21 +117,19 @@ const REPLAYED = 30_000;
 
 /** A second slip on top of one that explains some of the claims and not all. */
 function onTop(wanted: Wanted): Candidate[] {
-  const { singles, tried, differing, scene } = wanted;
+  const { singles, tried, differing } = wanted;
   const partly = singles
     .filter(({ explained: { which, all } }) => !all && which.some((i) => differing.includes(i)))
     .slice(0, PARTLY);
-  const most = Math.floor(REPLAYED / (PARTLY * Math.max(1, scene.graph.length)));
+  const most = Math.floor(REPLAYED / (PARTLY * Math.max(1, wanted.scene.graph.length)));
   // None of them may cost a run of the calculation: there are too many.
-  const still = scene.budget.runs;
-  scene.budget.runs = 0;
+  const still: Wanted = { ...wanted, scene: { ...wanted.scene, budget: new Budget(0, 0) } };
   const found = partly.flatMap(({ slips }) =>
     tried.slice(0, Math.max(100, most)).flatMap(({ slip }) => {
       const [first] = slips;
-      return first && apart(first, slip) ? pairOf(wanted, first, slip) : [];
+      return first && apart(first, slip) ? pairOf(still, first, slip) : [];
     }),
   );
-  scene.budget.runs = still;
   return found.filter(({ explained }) => explained.all);
 }
 

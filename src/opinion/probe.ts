@@ -3,6 +3,7 @@
  */
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
+import { Budget } from './budget';
 import type { ReadClaim } from './claims';
 import { runsWorth } from './effort';
 import { graphOf, IN_BINARY, replayed, stepOf } from './graph';
@@ -21,11 +22,40 @@ import {
 } from './scene';
 import type { Edit } from './slip';
 
+/** What tells a place rather than a size. */
+const COORDINATE = /^[xy]$/;
+
+/**
+ * From where places are told: the least of all. A corner at 500,000 ft on a grid is moved by a share of the slab, not by
+ * miles, which would make a slab of miles.
+ */
+function originsOf(leaves: readonly Leaf[]): Map<Leaf, Decimal> {
+  const least = new Map<string, Decimal>();
+  const places = leaves.filter(
+    ({ name, quantity }) => COORDINATE.test(name) && quantity.dimension === 'length',
+  );
+  for (const { name, quantity } of places) {
+    const value = canonicalValue(quantity);
+    const known = least.get(name);
+    if (!known || value.lessThan(known)) least.set(name, value);
+  }
+  return new Map(places.map((leaf) => [leaf, least.get(leaf.name) as Decimal]));
+}
+
 /** So many times a value, or for what is counted so many more. */
-function other({ quantity, plain }: Leaf, times: string, more: number): { value: unknown; si: number } {
+function other(
+  leaf: Leaf,
+  origin: Decimal | undefined,
+  times: string,
+  more: number,
+): { value: unknown; si: number } {
+  const { quantity, plain } = leaf;
   const value = canonicalValue(quantity);
   if (plain) return { value: value.toNumber() + more, si: value.toNumber() + more };
-  const moved = value.isZero() ? new Decimal('0.01').times(more) : value.times(times);
+  const size = origin ? value.minus(origin) : value;
+  const moved = size.isZero()
+    ? value.plus(new Decimal('0.01').times(more))
+    : value.plus(size.times(times).minus(size));
   const instead = newQuantity(quantity.dimension, moved, unitShown(quantity));
   return { value: instead, si: siOf(instead) };
 }
@@ -34,8 +64,13 @@ function other({ quantity, plain }: Leaf, times: string, more: number): { value:
 const MOST_LEAVES = 60;
 
 /** The run with another value. */
-function seen(scene: Scene, leaf: Leaf, times: string, more: number): Seen | undefined {
-  const { value, si } = other(leaf, times, more);
+function seen(
+  scene: Scene,
+  leaf: Leaf,
+  { origins }: Probed,
+  ...[times, more]: readonly [string, number]
+): Seen | undefined {
+  const { value, si } = other(leaf, origins.get(leaf), times, more);
   const edits: readonly Edit[] = [{ on: 'input', path: leaf.path, value, leaf, si }];
   const result = rerun(scene, edits);
   return result && { x: si, graph: graphAt(scene, result, edits), figures: readOff(scene, result.figures) };
@@ -44,6 +79,7 @@ function seen(scene: Scene, leaf: Leaf, times: string, more: number): Seen | und
 const same = (a: Predicted, b: Predicted): boolean => a.every((one, i) => one === b[i]);
 
 interface Probed {
+  readonly origins: ReadonlyMap<Leaf, Decimal>;
   readonly followed: Map<Leaf, Response>;
   readonly settled: Set<Leaf>;
   readonly guesses: Map<Leaf, Response>;
@@ -69,6 +105,7 @@ const NEAR = ['1.0078125', 1] as const;
 /** Others tell how it is felt elsewhere: farther off, and on the other side. */
 const FAR = ['2', 2] as const;
 const HALF = ['0.5', -1] as const;
+const AWAY = ['1.4', 3] as const;
 
 const isOutcomeOf =
   ({ nodes }: Scene) =>
@@ -90,40 +127,66 @@ const mayJump = ({ graph, isInput }: Scene): boolean =>
     ),
   );
 
+/** A count may stay as it is a little off, and be another far off: what follows it is guessed from there. */
+function probeUnfelt(scene: Scene, leaf: Leaf, probes: Probed): void {
+  for (const [times, more] of [FAR, HALF]) {
+    const far = seen(scene, leaf, probes, times, more);
+    if (!far) continue;
+    probes.samples.get(leaf)?.push(far);
+    if (same(far.figures, scene.base)) continue;
+    const response = responseOf(baseOf(scene, leaf), far, undefined, isOutcomeOf(scene));
+    if (response) probes.guesses.set(leaf, response);
+    return;
+  }
+}
+
+/** Far off on either side another count may be needed. */
+const holdsFar = (scene: Scene, leaf: Leaf, response: Response, probes: Probed): boolean =>
+  [FAR, HALF].every(([times, more]) => {
+    const far = seen(scene, leaf, probes, times, more);
+    if (far) probes.samples.get(leaf)?.push(far);
+    return !far || holdsAt(scene, leaf, response, far);
+  });
+
 /** What is felt in proportion; what is felt otherwise is given back. */
-function probeNear(
-  scene: Scene,
-  leaf: Leaf,
-  { followed, settled, guesses, samples }: Probed,
-): Seen | undefined {
-  const near = seen(scene, leaf, ...NEAR);
+function probeNear(scene: Scene, leaf: Leaf, probes: Probed): Seen | undefined {
+  const { followed, settled, guesses, samples } = probes;
+  const near = seen(scene, leaf, probes, ...NEAR);
   if (!near) return undefined;
   samples.set(leaf, [near]);
   const base = baseOf(scene, leaf);
   const response = responseOf(base, near, undefined, isOutcomeOf(scene));
   if (response) guesses.set(leaf, response);
-  if (same(near.figures, scene.base)) return undefined;
+  if (same(near.figures, scene.base)) {
+    if (mayJump(scene)) probeUnfelt(scene, leaf, probes);
+    return undefined;
+  }
   if (!response || !isSettled(response, base, near)) return near;
   if (!holdsAt(scene, leaf, response, near)) return undefined;
-  if (mayJump(scene)) {
-    // Far off, another count may be needed.
-    const far = seen(scene, leaf, ...FAR);
-    if (far) samples.set(leaf, [near, far]);
-    if (far && !holdsAt(scene, leaf, response, far)) return undefined;
-  }
+  if (mayJump(scene) && !holdsFar(scene, leaf, response, probes)) return undefined;
   followed.set(leaf, response);
   settled.add(leaf);
   return undefined;
 }
 
-/** What is felt otherwise: a curve through two runs, if a third on the other side lies on it. */
-function probeFar(scene: Scene, leaf: Leaf, near: Seen, { followed, guesses, samples }: Probed): void {
-  const [far, half] = [seen(scene, leaf, ...FAR), seen(scene, leaf, ...HALF)];
-  const some = [near, far, half].flatMap((one) => one ?? []);
+/** Runs that a curve goes through, and one more that proves it. */
+const PROVED = 3;
+
+/** What is felt otherwise: a curve through two runs, if a third that it was not made of lies on it. */
+function probeFar(scene: Scene, leaf: Leaf, near: Seen, probes: Probed): void {
+  const { followed, guesses, samples } = probes;
+  const some = [near];
+  // One side may be refused.
+  for (const [times, more] of [FAR, HALF, AWAY]) {
+    const one = some.length < PROVED ? seen(scene, leaf, probes, times, more) : undefined;
+    if (one) some.push(one);
+  }
   samples.set(leaf, some);
-  const response = responseOf(baseOf(scene, leaf), near, far ?? half, isOutcomeOf(scene));
+  const response = responseOf(baseOf(scene, leaf), near, some[1], isOutcomeOf(scene));
   if (response) guesses.set(leaf, response);
-  if (response && some.every((one) => holdsAt(scene, leaf, response, one))) followed.set(leaf, response);
+  const isProved = some.length === PROVED;
+  if (response && isProved && some.every((one) => holdsAt(scene, leaf, response, one)))
+    followed.set(leaf, response);
 }
 
 /** The share of what may be run that is kept for what the steps do not tell. */
@@ -131,16 +194,22 @@ const KEPT = 0.5;
 
 /** The scene with what follows each value of the input. */
 export function probed(scene: Scene, { leaves }: Places): Scene {
-  const found: Probed = { followed: new Map(), settled: new Set(), guesses: new Map(), samples: new Map() };
-  const kept = scene.budget.runs * KEPT;
+  const found: Probed = {
+    origins: originsOf(leaves),
+    followed: new Map(),
+    settled: new Set(),
+    guesses: new Map(),
+    samples: new Map(),
+  };
+  const kept = scene.budget.left * KEPT;
   const otherwise: (readonly [Leaf, Seen])[] = [];
   for (const leaf of leaves.slice(0, MOST_LEAVES)) {
-    if (scene.budget.runs <= kept) break;
+    if (scene.budget.left <= kept) break;
     const near = probeNear(scene, leaf, found);
     if (near) otherwise.push([leaf, near]);
   }
   for (const [leaf, near] of otherwise) {
-    if (scene.budget.runs <= kept) break;
+    if (scene.budget.left <= kept) break;
     probeFar(scene, leaf, near, found);
   }
   return { ...scene, ...found };
@@ -151,6 +220,11 @@ const LEAST_RUNS = 40;
 const MOST_RUNS = 160;
 /** A search stops long before where a slip is found: it may take more where none is. */
 const WORTH = 270;
+/** Cells that all of them may take: some heavy ones take as many in one run. */
+const WORK = 6_000_000;
+/** What may be run to see that what was found holds, and the share of the work that it may take. */
+const LAST_RUNS = 24;
+const LAST_WORK = 0.4;
 
 /** The scene of a result, before anything was tried. */
 export function sceneOf(
@@ -165,7 +239,7 @@ export function sceneOf(
   const graph = graphOf(result.working, isInput);
   const nodes = claims.map(({ reckoned }) => stepOf(reckoned, graph));
   const base = claims.map(({ reckoned }) => siOf(reckoned));
-  const budget = { runs: Math.min(MOST_RUNS, runsWorth(input, result, LEAST_RUNS, WORTH)) };
+  const runs = Math.min(MOST_RUNS, runsWorth(input, result, LEAST_RUNS, WORTH));
   return {
     calculation,
     input,
@@ -180,9 +254,9 @@ export function sceneOf(
     settled: new Set(),
     guesses: new Map(),
     samples: new Map(),
-    budget,
-    worth: budget.runs,
-    runs: new WeakMap(),
-    graphs: new WeakMap(),
+    budget: new Budget(runs, WORK),
+    last: new Budget(LAST_RUNS, WORK * LAST_WORK),
+    runs: new Map(),
+    graphs: new Map(),
   };
 }

@@ -52,12 +52,17 @@ function power([x0, y0]: Point, [x1, y1]: Point): Curve | undefined {
   return (x) => (x > 0 ? y0 * (x / x0) ** exponent : Number.NaN);
 }
 
+/** Twice the spacing, half the bars: whole bars, so that it is half of them about. */
+const ABOUT = 0.05;
+const isInverse = (a: Point, b: Point): boolean =>
+  a[0] * b[0] > 0 && Math.abs(a[0] * a[1] - b[0] * b[1]) <= ABOUT * Math.abs(a[0] * a[1]);
+
 /** Through three points; of two of them, the third tells whether it holds. */
 function curveThrough(a: Point, b: Point, c: Point | undefined): Curve {
   const plain = proportional(a);
   if (a[0] !== 0 && alike(plain(b[0]), b[1]) && (!c || alike(plain(c[0]), c[1]))) return plain;
+  if (!c) return isInverse(a, b) ? (x) => (a[1] * a[0]) / x : straight(a, b);
   const line = straight(a, b);
-  if (!c) return line;
   if (Math.abs(line(c[0]) - c[1]) <= 1e-5 * Math.abs(c[1])) return straight(a, c);
   const curve = power(a, c);
   if (curve && Math.abs(curve(b[0]) - b[1]) <= 1e-5 * Math.abs(b[1] - a[1])) return curve;

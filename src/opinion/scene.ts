@@ -8,6 +8,7 @@
 import type { Decimal } from '../quantity/decimal';
 import { type Quantity, unitShown } from '../quantity/quantity';
 import type { FigureSet, Result } from '../reckoning/result';
+import type { Budget } from './budget';
 import type { ReadClaim } from './claims';
 import { figureAt } from './figure-places';
 import { type Change, type Graph, graphOf, type Onward, replay, replayExactly } from './graph';
@@ -52,12 +53,12 @@ export interface Scene {
   /** What the claimed figures were with other values in a place. */
   readonly samples: ReadonlyMap<Leaf, readonly Sample[]>;
   /** What may still be run. */
-  readonly budget: { runs: number };
-  /** What could be run before anything was. */
-  readonly worth: number;
+  readonly budget: Budget;
+  /** What may be run to see that what was found holds. */
+  readonly last: Budget;
   /** What was run with an edit; nothing where that was refused. */
-  readonly runs: WeakMap<Edit, AnyResult | undefined>;
-  readonly graphs: WeakMap<AnyResult, Graph>;
+  readonly runs: Map<Edit, AnyResult | undefined>;
+  readonly graphs: Map<AnyResult, Graph>;
 }
 
 type EditOn<K extends Edit['on']> = Extract<Edit, { on: K }>;
@@ -72,10 +73,10 @@ export function rerun(
   scene: Pick<Scene, 'calculation' | 'input' | 'result' | 'budget'>,
   edits: readonly Edit[],
 ): AnyResult | undefined {
-  if (scene.budget.runs <= 0) return undefined;
-  scene.budget.runs -= 1;
-  const outcome = scene.calculation.attempt(withEdits(scene.input, edits), { system: scene.result.system });
-  return outcome.ok ? outcome.result : undefined;
+  return scene.budget.run(() => {
+    const outcome = scene.calculation.attempt(withEdits(scene.input, edits), { system: scene.result.system });
+    return outcome.ok ? outcome.result : undefined;
+  });
 }
 
 type Slipped<T> = (gives: T, t: Twist) => T;
@@ -265,7 +266,7 @@ export function resultWith(scene: Scene, edits: readonly Edit[]): AnyResult | un
   const [first] = inputs;
   const alone = inputs.length === 1 ? first : undefined;
   if (alone && scene.runs.has(alone)) return scene.runs.get(alone);
-  const may = scene.budget.runs > 0;
+  const may = !scene.budget.spent;
   const result = rerun(scene, inputs);
   if (alone && may) scene.runs.set(alone, result);
   return result;
@@ -309,7 +310,7 @@ export function predicted(scene: Scene, edits: readonly Edit[]): Predicted | und
 export function told(scene: Scene, edits: readonly Edit[]): (Quantity | undefined)[] | undefined {
   const { claims, nodes } = scene;
   const toInput = edits.some(({ on }) => on === 'input');
-  const result = toInput ? resultWith({ ...scene, budget: { runs: 1 } }, edits) : scene.result;
+  const result = toInput ? resultWith({ ...scene, budget: scene.last }, edits) : scene.result;
   if (!result) return undefined;
   const graph = result === scene.result ? scene.graph : graphAt(scene, result, edits);
   const figures = claims.map(({ path }) => figureAt(result.figures, path));

@@ -10,7 +10,7 @@ import { figuresIn } from './figure-places';
 import { runForetold } from './foretold';
 import { type Aim, guidedRuns } from './guided';
 import { digitsOf } from './hands';
-import type { Places } from './input-places';
+import type { Leaf, Places } from './input-places';
 import { lapSlips } from './lap-slips';
 import { exchanges, habits, leafSlips } from './leaf-slips';
 import { type Margin, margins } from './likeness';
@@ -52,11 +52,14 @@ const takesRun = (scene: Scene, { edits }: Slip): boolean =>
   !isFollowed(scene, edits) &&
   !edits.some((one) => scene.runs.has(one));
 
+/** What the steps come to in binary numbers is off the exact figure by a stray that no slip made. */
+const isStray = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.abs(b);
+
 function tryAll(scene: Scene, slips: readonly Slip[]): Tried[] {
   const most = Math.max(300, Math.floor(REPLAYED / Math.max(1, scene.graph.length)));
   return slips.slice(0, most).flatMap((slip) => {
     const values = predicted(scene, slip.edits);
-    return values?.some((one, i) => one !== scene.base[i]) ? [{ slip, values }] : [];
+    return values?.some((one, i) => !isStray(one, scene.base[i] as number)) ? [{ slip, values }] : [];
   });
 }
 
@@ -76,16 +79,20 @@ const MORE_RUNS = 0.2;
 const FOR_PARTS = 0.5;
 
 /** Slips of values that are so common are run whatever they give: not every figure only rises or only falls. */
-const COMMON = 18;
+const COMMON = 12;
+
+/** Whether a value was felt in any claim where it was tried; what was not tried may be. */
+const isFelt = ({ samples, base }: Scene, leaf: Leaf | undefined): boolean =>
+  (leaf && samples.get(leaf))?.some(({ figures }) => figures.some((one, i) => one !== base[i])) ?? true;
 
 /** What the calculation itself must tell: parts and choices, and of single values what may give the claim. */
 function runSome(scene: Scene, slips: readonly Slip[], aim: Aim): void {
-  const kept = scene.budget.runs * (1 - FOR_PARTS);
+  const kept = scene.budget.left * (1 - FOR_PARTS);
   for (const slip of slips) {
-    if (scene.budget.runs <= kept) break;
+    if (scene.budget.left <= kept) break;
     const [edit, ...more] = slip.edits;
     if (edit?.on !== 'input' || more.length > 0) continue;
-    const isCommon = slip.weight >= COMMON && takesRun(scene, slip);
+    const isCommon = slip.weight >= COMMON && takesRun(scene, slip) && isFelt(scene, edit.leaf);
     if (edit.leaf === undefined || isCommon) resultWith(scene, slip.edits);
   }
   guidedRuns(scene, slips, aim);
@@ -136,7 +143,7 @@ function distinct(
     left -= 1;
     const held = verify(one);
     // What it really gives may be what another gives.
-    if (held && !(held !== one && joined(held)))
+    if (held && !(held.values !== one.values && joined(held)))
       first.set(`${codesOf(held)} ${valuesOf(held)}`, { ...held, elsewhere: [] });
     return held !== undefined;
   };
@@ -156,8 +163,8 @@ function verified(one: Candidate, scene: Scene, own: readonly Margin[]): Candida
   const all = told(scene, one.edits);
   if (!all) return undefined;
   const values = all.map((q) => (q ? siOf(q) : Number.NaN));
-  if (values.every((value, i) => near(value, one.values[i] as number))) return one;
-  return candidate(one.slips, values, one.weight, scene, own);
+  if (values.every((value, i) => near(value, one.values[i] as number))) return { ...one, would: all };
+  return { ...candidate(one.slips, values, one.weight, scene, own), would: all };
 }
 
 /**
@@ -225,10 +232,15 @@ export function search(
   const aim = aimAt(scene, differing[0] as number);
   const explains = (one: Candidate): boolean => one.explained.which.some((i) => differing.includes(i));
   const rounding = rounder(scene);
+  const made = new Map<Tried, Candidate>();
+  /** What a slip explains is reckoned once, however often more are put beside it. */
+  const madeOf = (one: Tried): Candidate => {
+    const known = made.get(one) ?? candidate([one.slip], one.values, one.slip.weight, scene, own);
+    made.set(one, known);
+    return known;
+  };
   const singlesOf = (some: readonly Tried[]): Candidate[] =>
-    rounding(some.map(({ slip, values }) => candidate([slip], values, slip.weight, scene, own)))
-      .filter(explains)
-      .sort(byScore);
+    rounding(some.map(madeOf)).filter(explains).sort(byScore);
   const bySteps = slips.filter((one) => !takesRun(scene, one));
   let tried = tryAll(scene, bySteps);
   let near = singlesOf(tried);
@@ -260,7 +272,7 @@ export function search(
   if (!isLikely(near[0])) tryMore(slips.filter((one) => takesRun(scene, one)));
   // What explains all of it may be felt in another figure than the one that was looked at first.
   for (const i of isLikely(near[0]) ? [] : differing.slice(1, 1 + MORE_AIMS)) {
-    scene.budget.runs += Math.ceil(MORE_RUNS * scene.worth);
+    scene.budget.more(MORE_RUNS);
     guidedRuns(scene, slips, aimAt(scene, i));
     const before = new Set(tried.map(({ slip }) => slip));
     tryMore(slips.filter((one) => one.edits.some((edit) => scene.runs.has(edit)) && !before.has(one)));

@@ -23,6 +23,8 @@ export type SlipCode =
   | 'linear-factor'
   /** Short, long and metric tons taken for each other. */
   | 'wrong-ton'
+  /** US and imperial gallons taken for each other. */
+  | 'wrong-gallon'
   /** Inches taken as so many feet. */
   | 'inches-as-feet'
   /** Feet taken as so many inches. */
@@ -35,6 +37,8 @@ export type SlipCode =
   | 'feet-inches-as-decimal'
   /** Minutes written as hundredths of an hour, or hundredths read as minutes. */
   | 'minutes-as-decimals'
+  /** Written so coarsely that the figures are off: 4 in as 0.3 ft, 20 in as 2 ft. */
+  | 'rounded-coarsely'
   /** The inches behind the feet left out. */
   | 'inches-left-out'
   /** Two digits in each other's place. */
@@ -105,6 +109,8 @@ export type SlipCode =
   | 'rounded-down'
   /** Not rounded where it is. */
   | 'not-rounded'
+  /** The middle of the least and the greatest taken for the mean of all. */
+  | 'mean-of-ends'
   /** One value of the input in the place of another. */
   | 'other-input'
   /** One figure written down for another. */

@@ -2,14 +2,15 @@
 import { numberShown, unitShown } from '../quantity/quantity';
 import { type Param, say, type Words } from '../reckoning/words';
 import type { FigureAt } from './figure-places';
-import { textOf } from './formula';
+import { type Tree, textOf } from './formula';
 import type { Graph, Node } from './graph';
 import { outcomeTwists, unitWritten } from './outcome-slips';
 import { siOf, siOfUnit } from './scale';
 import type { Slip, SlipCode } from './slip';
 import { factorSlips, habitSlips } from './step-habits';
 import { swappedIn } from './swap-slips';
-import { isLengthIn, isProduct, placeOf, type Wrong, wrongsOf } from './wrong-formulas';
+import { otherSizes } from './usual-sizes';
+import { isLengthIn, isProduct, placeOf, replaced, type Wrong, wrongsOf } from './wrong-formulas';
 
 const SAYS: Partial<Record<SlipCode, string>> = {
   'allowance-missed': 'the share was not taken',
@@ -32,8 +33,12 @@ const SAYS: Partial<Record<SlipCode, string>> = {
   'greater-for-lesser': 'the other of several values was taken',
   'diameter-for-radius': 'the diameter was taken for the radius',
   'circle-as-square': 'the circle was taken as the square around it',
+  'mean-of-ends': 'the middle of the least and the greatest was taken for the mean of all',
   'corner-twice': 'the corner where two rectangles overlap was counted with both',
 };
+
+/** An amount in SI units, as symbols are reckoned. */
+const number = (si: number): Tree => ({ is: 'number', text: String(si) });
 
 /** Longer parts of a formula are not repeated. */
 const LONGEST_PART = 40;
@@ -45,6 +50,7 @@ const OF_PART: Partial<Record<SlipCode, (part: Param) => Words>> = {
   'number-left-out': (part) => say`${{ part }} was left out`,
   'other-number': (part) => say`another number was taken for ${{ part }}`,
   'one-off-count': (part) => say`${{ part }} was counted with one too many or too few`,
+  'other-size': (part) => say`that of another size was taken for ${{ part }}`,
   'term-twice': (part) => say`${{ part }} was taken twice`,
   'factor-twice': (part) => say`${{ part }} was taken twice`,
 };
@@ -59,11 +65,11 @@ function howWords({ code, part, by }: Wrong, { bySymbol }: Node): Words {
   return words(value ? say`${{ symbol: text }} = ${{ value }}` : text);
 }
 
-const treeSlip = (node: Node, i: number, wrong: Wrong): Slip => ({
+const treeSlip = (node: Node, i: number, wrong: Wrong, how?: Words): Slip => ({
   code: wrong.code,
   weight: wrong.weight,
   says: () =>
-    say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${{ how: howWords(wrong, node) }}`,
+    say`in ${{ step: placeOf(node) }}, ${{ formula: node.step.formula }}, ${{ how: how ?? howWords(wrong, node) }}`,
   edits: [{ on: 'step', step: i, tree: wrong.tree }],
   step: i,
 });
@@ -96,16 +102,29 @@ function numberSlips(node: Node, i: number): Slip[] {
     });
 }
 
-const outcomeSlips = (node: Node, i: number): Slip[] =>
-  outcomeTwists(node.step.gives, undefined).map(
-    ({ code, weight, twist, how }): Slip => ({
+/** Steps of one outcome by one kind of formula, the first of them first: both slants of a square pier. */
+function twinsOf(graph: Graph, i: number): number[] {
+  const own = graph[i] as Node;
+  const kind = ({ step, tree }: Node): string =>
+    tree ? textOf(tree).replace(/[A-Za-z]\w*/g, '') + step.gives.dimension : step.formula;
+  const all = [...graph.keys()].filter((j) => {
+    const other = graph[j] as Node;
+    return j === i || (other.step.gives.equals(own.step.gives as never) && kind(other) === kind(own));
+  });
+  return all[0] === i ? all : [i];
+}
+
+/** What is written wrongly in one step alone; what comes out alike in others is reckoned once and taken from there. */
+const outcomeSlips = (node: Node, i: number, twins: readonly number[]): Slip[] =>
+  outcomeTwists(node.step.gives, undefined).flatMap(({ code, weight, twist, how }): Slip[] =>
+    (twins.length > 1 ? [[i], twins] : [[i]]).map((at) => ({
       code,
       weight: weight * 0.7,
       says: () =>
         say`the outcome of ${{ step: placeOf(node) }}, ${{ gives: node.step.gives }}, ${{ how: how() }}`,
-      edits: [{ on: 'outcome', step: i, twist }],
+      edits: at.map((step) => ({ on: 'outcome', step, twist }) as const),
       step: i,
-    }),
+    })),
   );
 
 /** How common it is to add the sides of what is to be multiplied. */
@@ -113,7 +132,7 @@ const SUM_FOR_PRODUCT = 3;
 
 /** Length plus width for length times width, by their numbers: feet for square feet. */
 function sumSlip(node: Node, i: number): Slip[] {
-  const { tree, step, bySymbol, si } = node;
+  const { tree, step, bySymbol } = node;
   const isLength = isLengthIn(node);
   if (tree?.is !== 'sign' || tree.sign !== '×' || step.gives.dimension !== 'area') return [];
   if (!isLength(tree.left) || !isLength(tree.right)) return [];
@@ -123,19 +142,16 @@ function sumSlip(node: Node, i: number): Slip[] {
   ];
   // A foot of length stands for a square foot, a meter for a square meter.
   const one = unitShown(step.gives).system === 'metric' ? 1 : FOOT;
-  const edits = (times: number): Slip['edits'] => [
-    { on: 'outcome', step: i, twist: { unit: 1, times: [String((a + b) * times * one), String(si)] } },
-  ];
-  const slip = (times: number, how: Words): Slip => ({
-    code: 'added-for-multiplied',
-    weight: SUM_FOR_PRODUCT,
-    says: () => say`in ${{ step: placeOf(node) }}, ${{ formula: step.formula }}, ${{ how }}`,
-    edits: edits(times),
-    step: i,
-  });
+  const slip = (times: number, says: string): Slip =>
+    treeSlip(
+      node,
+      i,
+      { code: 'added-for-multiplied', weight: SUM_FOR_PRODUCT, tree: number((a + b) * times * one) },
+      { says },
+    );
   return [
-    slip(1, { says: 'the two sides were added and not multiplied' }),
-    slip(2, { says: 'the four sides were added up, and the two were not multiplied' }),
+    slip(1, 'the two sides were added and not multiplied'),
+    slip(2, 'the four sides were added up, and the two were not multiplied'),
   ];
 }
 
@@ -164,6 +180,34 @@ function figureSlips(node: Node, i: number, figures: readonly FigureAt[]): Slip[
         step: i,
       }),
     );
+}
+
+/** The weight of another size of bar, where the bar itself is right: a line of the table too low or too high. */
+const tableSlips = (node: Node, i: number): Slip[] =>
+  node.takes.flatMap(({ symbol, quantity, from, given }) =>
+    node.tree && from === undefined && !given && quantity.dimension === 'mass-per-length'
+      ? [...otherSizes({ name: 'unitWeight', quantity })].map((other) => {
+          const instead = number(other.number.toNumber() * siOfUnit(unitShown(quantity)));
+          const tree = replaced(node.tree as Tree, symbol, instead);
+          const part: Tree = { is: 'symbol', name: symbol };
+          return treeSlip(node, i, { code: 'other-size', weight: other.weight, tree, part });
+        })
+      : [],
+  );
+
+/** How common it is to take the middle of the least and the greatest for the mean of all. */
+const OF_ENDS = 3;
+
+/** The mean of the thinnest and the thickest, for that of all probes. */
+function meanSlips(graph: Graph, i: number): Slip[] {
+  const node = graph[i] as Node;
+  const { tree, bySymbol } = node;
+  if (tree?.is !== 'sign' || tree.sign !== '÷' || tree.left.is !== 'symbol') return [];
+  const sum = graph[bySymbol.get(tree.left.name)?.from ?? -1];
+  const all = sum?.takes.map(({ si }) => si) ?? [];
+  if (all.length < 3 || !/^\w+ = \w+( \+ \w+)+$/.test(sum?.step.formula ?? '')) return [];
+  const middle = number((Math.min(...all) + Math.max(...all)) / 2);
+  return [treeSlip(node, i, { code: 'mean-of-ends', weight: OF_ENDS, tree: middle })];
 }
 
 /** How common it is to take a value of a formula for another of it. */
@@ -199,7 +243,9 @@ export function stepSlips(
     ...numberSlips(node, i),
     ...sumSlip(node, i),
     ...swapSlips(node, i),
-    ...(claimed.has(i) ? [] : [...outcomeSlips(node, i), ...figureSlips(node, i, single)]),
+    ...tableSlips(node, i),
+    ...meanSlips(graph, i),
+    ...(claimed.has(i) ? [] : [...outcomeSlips(node, i, twinsOf(graph, i)), ...figureSlips(node, i, single)]),
   ]);
   return [...ofOne, ...habitSlips(graph, wrongs, treeSlip), ...factorSlips(graph)];
 }

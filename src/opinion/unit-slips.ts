@@ -38,6 +38,11 @@ const KNOWN: Readonly<Record<string, readonly Misnamed[]>> = {
     { code: 'linear-factor', times: ['12', '1'], weight: 4 },
     { code: 'wrong-unit', times: ['1', '9'], as: 'yd2', weight: 6 },
   ],
+  // 4.546 09 L and 231 in3.
+  gal: [
+    { code: 'wrong-gallon', times: ['1.20094992550', '1'], weight: 3 },
+    { code: 'wrong-gallon', times: ['1', '1.20094992550'], weight: 3 },
+  ],
   m3: [{ code: 'wrong-unit', times: ['1000', '1'], as: 'L', weight: 6 }],
 };
 

@@ -39,6 +39,13 @@ const USUAL: readonly Usual[] = [
   },
   { of: /^(?:stock|pieceLength)$/, unit: 'ft', sizes: listed('8 10 12 14 15 16 18 20') },
   { of: /^(?:stock|pieceLength)$/, unit: 'm', sizes: listed('2.4 3 3.6 4.2 4.8 5.4 6') },
+  // ASTM A615, and its soft metric sizes.
+  { of: /^unitWeight$/, unit: 'lb/ft', sizes: listed('0.376 0.668 1.043 1.502 2.044 2.67 3.4 4.303 5.313') },
+  {
+    of: /^unitWeight$/,
+    unit: 'kg/m',
+    sizes: listed('0.222 0.395 0.617 0.888 1.578 2.466 3.853 6.313 9.865'),
+  },
   { of: /^truckCapacity$/, unit: 'yd3', sizes: listed('7 8 9 10 11 12') },
   { of: /^truckCapacity$/, unit: 'm3', sizes: listed('4 5 6 7 8 9') },
   { of: /^increment$/, unit: 'yd3', sizes: listed('0.25 0.5 1'), next: WHOLE },
@@ -72,7 +79,7 @@ function areNext(unit: string, a: string, b: string): boolean {
 }
 
 /** The usual sizes that a value of the input is taken for; none where it is no usual size itself. */
-export function* otherSizes({ name, quantity }: Leaf): Generator<OtherSize> {
+export function* otherSizes({ name, quantity }: Pick<Leaf, 'name' | 'quantity'>): Generator<OtherSize> {
   const unit = unitShown(quantity);
   const own = numberShown(quantity);
   const usual = USUAL.find((one) => one.unit === unit.id && one.of.test(name));

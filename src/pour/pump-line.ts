@@ -5,14 +5,16 @@
  * that pushes the line clean into the forms, with a sponge ball behind the concrete, loses no more than the hopper.
  */
 import { circleArea } from '../concrete/solids';
-import { paired } from '../quantity/paired';
+import { AGGREGATE_SIZE } from '../joints/ordinary';
+import { constant, ratio } from '../quantity/make';
+import { lesserOfPair, paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
-import { fields, maybe, quantity, yesOrNo } from '../reckoning/fields';
+import { fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { HOPPER, LINE_BORE, LINE_LENGTH } from './ordinary';
-import { pumpHose } from './truck-cautions';
+import { pumpHose, stoneForLine } from './truck-cautions';
 
 /** The line of a pump. */
 export interface PumpLineInput {
@@ -20,6 +22,8 @@ export interface PumpLineInput {
   readonly length: QuantityInput<'length'>;
   /** Inside diameter. */
   readonly bore: QuantityInput<'length'>;
+  /** Largest size of the stone; not said, it is doubted whether ordinary stone goes through a narrow line. */
+  readonly aggregateSize?: QuantityInput<'length'>;
   /** What stays in the hopper of the pump; by default nothing. */
   readonly hopper?: QuantityInput<'volume'>;
   /** True where the crew pushes what fills the line into the forms at the end; by default it is lost. */
@@ -44,6 +48,7 @@ export const pumpLine = () =>
   fields({
     length: quantity('length', 'length', 'positive', LINE_LENGTH),
     bore: quantity('length', 'bore', 'positive', LINE_BORE),
+    aggregateSize: maybe(quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE)),
     hopper: maybe(quantity('volume', 'hopper', 'not-negative', HOPPER)),
     pushedOut: maybe(yesOrNo('pushedOut')),
   });
@@ -75,6 +80,17 @@ function isPushedOut({ pushedOut }: Parsed, pad: Pad): boolean {
   return pushedOut ?? false;
 }
 
+/** Stone that every yard has, and the most of the bore that stone may be, a hair above a third. */
+const ORDINARY_STONE = /*#__PURE__*/ paired('length', '3/4 in', '20 mm');
+const A_THIRD = constant(() => ratio('35%'));
+
+/** Stone of more than a third of the bore blocks the line. */
+function heedStone({ bore: d, aggregateSize: s }: Parsed, pad: Pad): void {
+  if ((s ?? lesserOfPair(ORDINARY_STONE)).greaterThan(d.times(A_THIRD()))) {
+    pad.caution(stoneForLine(d.over(wholeNumber(3)), s));
+  }
+}
+
 /** What is ordered for the pump, in the unit of the order; nothing without a line. */
 export function heldByPump(
   line: Parsed | undefined,
@@ -83,6 +99,7 @@ export function heldByPump(
 ): PumpLineFigures {
   if (!line) return {};
   const { length: L, bore: d } = line;
+  heedStone(line, pad);
   const lineHolds = shown(circleArea(d).times(L));
   pad.step('what fills the line of the pump', 'C = π × d² ÷ 4 × L', { d, L }, lineHolds);
   const H = hopperOf(line, pad);

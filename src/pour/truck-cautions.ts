@@ -43,6 +43,14 @@ export const pumpHose: Caution = {
   source: sources.PUMP_RULE,
 };
 
+export const stoneForLine = (limit: Length, actual: Length | undefined): Caution => ({
+  code: 'stone-for-line',
+  severity: 'warning',
+  ...say`a line of this bore takes stone up to a third of it, ${{ limit }}: larger stone plugs it. Take a wider line, or a mix of small stone that the operator of the pump agrees to`,
+  ...(actual ? { limit, actual } : {}),
+  source: sources.PUMPED_STONE,
+});
+
 export const beyondChute = (limit: Length, actual: Length): Caution => ({
   code: 'beyond-chute',
   severity: 'warning',

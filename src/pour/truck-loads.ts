@@ -69,10 +69,13 @@ const isWhole = (load: Volume, step: Volume): boolean => load.downTo(step).compa
 /** Loads that cannot be bought: no whole number of steps, by the step that is given or that most plants sell in. */
 export function heedSteps(loads: readonly Volume[], increment: Volume | undefined, pad: Pad): void {
   const steps = increment ? [increment] : [STEP.as('customary'), STEP.as('metric')];
-  // Loads are the very same for most of a day: one that is as the one before is as whole.
-  const odd = loads.findIndex(
-    (load, i) => load !== loads[i - 1] && !steps.some((step) => isWhole(load, step)),
-  );
+  // Loads are the very same for most of a day, or of few sizes: one that is as another is as whole.
+  const whole = new Set<string>();
+  const odd = loads.findIndex((load, i) => {
+    if (load === loads[i - 1] || whole.has(`${load.value} ${load.unit}`)) return false;
+    whole.add(`${load.value} ${load.unit}`);
+    return !steps.some((step) => isWhole(load, step));
+  });
   const load = loads[odd];
   if (load) pad.caution(oddLoad(increment ?? STEP.as(pad.system), load, wholeNumber(odd + 1)));
 }

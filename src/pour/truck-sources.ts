@@ -101,6 +101,14 @@ export const PUMP_RULE: Source = {
   fromMemory: true,
 };
 
+export const PUMPED_STONE: Source = {
+  kind: 'published',
+  title: 'Placing concrete by pumping methods, ACI 304.2R',
+  publisher: 'American Concrete Institute',
+  locator: 'largest angular stone: a third of the smallest inside diameter of the line',
+  fromMemory: true,
+};
+
 export const WASH_OUT_RULE: Source = {
   kind: 'common-practice',
   title: 'Construction general permit, washing out of concrete',

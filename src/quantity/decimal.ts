@@ -6,6 +6,7 @@
  * sums unbiased. Rounding for show is asked for at the place where something is shown.
  */
 import { Decimal as Shared } from 'decimal.js';
+import { A_ROOT, AN_ANGLE, effort } from './effort';
 
 export const Decimal = /*#__PURE__*/ Shared.clone({
   defaults: true,
@@ -32,6 +33,7 @@ const Distances = /*#__PURE__*/ Shared.clone({
  * rule: that doubles the digits without a long division. Roots that are finite come out exactly.
  */
 export function distance(x: Decimal, y: Decimal): Decimal {
+  effort.spent += A_ROOT;
   const square = x.times(x).plus(y.times(y));
   const seed = Math.sqrt(square.toNumber());
   if (!(seed > 1e-100 && seed < 1e100)) return square.sqrt();
@@ -63,7 +65,10 @@ export const shownQuotient = (a: Decimal, factor: Decimal): Decimal => reciproca
 export const beyondQuotient = (a: Decimal, factor: Decimal): Decimal => Beyond.div(a, factor);
 
 /** The angle of a direction in radians, to 24 digits: angles are irrational, and 60 digits cost ten times more. */
-export const angleTo = (y: Decimal, x: Decimal): Decimal => new Decimal(Shown.atan2(y, x));
+export function angleTo(y: Decimal, x: Decimal): Decimal {
+  effort.spent += AN_ANGLE;
+  return new Decimal(Shown.atan2(y, x));
+}
 
 export const ROUND_HALF_UP = 4;
 

@@ -5,6 +5,8 @@ import type { ReckonedJob } from '../job/job-takeoff';
 import type { JobMissingFigures, JobMixFigures } from '../job/takeoff-figures';
 import type { TruckPlanFigures } from '../pour/truck-figures';
 import { wrongType } from '../quantity/faults';
+import { constant, time } from '../quantity/make';
+import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Caution, Severity } from '../reckoning/parts';
 import type { Entry } from './entries';
@@ -150,6 +152,12 @@ function filledTable(
   return tableHtml(caption, titles, rows.map(kept));
 }
 
+const MINUTE = constant(() => time('1 min'));
+const HALF_MINUTE = constant(() => time('30 s'));
+
+/** Nobody sends a truck by parts of a minute. */
+const wholeMinutes = (t: Quantity<'time'>): Quantity<'time'> => t.plus(HALF_MINUTE()).downTo(MINUTE());
+
 /** When the trucks of a mix come: the first by the clock, and the next each so long after the one before. */
 function comingOf(job: ReckonedJob, { day, mix, loads = [] }: JobMixFigures, view: View): string[] {
   const plan = job.parts.find((part) => part.part === 'trucks' && part.day === day && part.mix === mix);
@@ -158,7 +166,7 @@ function comingOf(job: ReckonedJob, { day, mix, loads = [] }: JobMixFigures, vie
   const first = trucks[0]?.clock?.arrives;
   return [
     first === undefined ? '' : figureText('arrives', first, view),
-    loads.length > 1 ? quantityText(interval, view) : '',
+    loads.length > 1 ? quantityText(wholeMinutes(interval), view) : '',
   ];
 }
 

@@ -32,7 +32,10 @@ const OPTIONS: Readonly<Record<string, string>> = { 'how either': 'raise or lowe
 export const optionText = (name: string, option: string): string => OPTIONS[`${name} ${option}`] ?? option;
 
 /** Where only words of this library stand, never a name that somebody gave. */
-const OWN_WORDS: ReadonlySet<string> = new Set(['by', 'do', 'kind', 'next', 'on', 'shape']);
+const OWN_WORDS: ReadonlySet<string> = new Set(
+  `against aim bracing by cement change compactor do finish ground kind material method next on protection rounded saw
+  sending service shape split startedBy sulfate surface table use`.split(/\s+/),
+);
 
 /** An option in the language of the view, without the hyphens of its code. */
 export function optionWord(name: string, option: string, view: View): string {

@@ -1,14 +1,14 @@
 /** What is done at each element of a job, in words for a customer: sizes and quantities, no trade terms. */
-import { ITEM_NAMES } from '../job/item-names';
 import { ITEM_PARTS } from '../job/item-parts';
 import type { ReckonedJob } from '../job/job-takeoff';
 import type { ElementPart } from '../job/part-inputs';
+import { nameOf } from '../job/priced';
+import type { Purchase } from '../job/purchases';
 import type { JobPart } from '../job/work';
 import type { Dimension } from '../quantity/dimensions';
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { FigureSet } from '../reckoning/parts';
-import type { TakeItem } from '../reckoning/takes';
 import { say, type Words } from '../reckoning/words';
 import { lineName } from './line-name';
 
@@ -105,13 +105,12 @@ const bars: Tell = ({ given, input }) => {
 };
 
 const joints: Tell = ({ figure }) => {
-  const [panels, length] = [figure('panelCount'), figure('contraction')];
-  if (!panels || !length || length.sign() === 0) return undefined;
+  const [panels, length, along] = [figure('panelCount'), figure('contraction'), figure('isolation')];
+  const meets = along && along.sign() > 0 && { along };
+  if (!panels || !length || length.sign() === 0)
+    return meets ? say`Set a soft joint of ${meets} where it meets what stands` : undefined;
   const cut = say`Cut ${{ length }} of joints into it, ${{ panels }} panels, so that it cracks in them and not beside them`;
-  const along = figure('isolation');
-  return along && along.sign() > 0
-    ? say`${cut}; set a soft joint of ${{ along }} where it meets what stands`
-    : cut;
+  return meets ? say`${cut}; set a soft joint of ${meets} where it meets what stands` : cut;
 };
 
 const fixed =
@@ -168,20 +167,15 @@ function concreteOf({ takeoff }: ReckonedJob, name: string): Words[] {
 const isPromised = ({ part, result }: JobPart): boolean =>
   part !== 'fall' || !result.cautions.some(({ severity }) => severity !== 'note');
 
-/** Things by what they are called where they are bought. */
-const ITEMS_CALLED = /*#__PURE__*/ new Map(
-  Object.entries(ITEM_NAMES).map(([item, name]) => [name, item as TakeItem]),
-);
+/** What is bought and has no price yet, by the names of its lines in the bid. */
+type Unpriced = readonly Purchase[];
 
 /** Of what has no price yet, that which this work takes. */
-const stillToPrice = (part: string, unpriced: readonly string[]): string[] =>
-  unpriced.filter((name) => {
-    const item = ITEMS_CALLED.get(name.split(', ')[0] as string);
-    return item !== undefined && (ITEM_PARTS[item] as readonly string[]).includes(part);
-  });
+const stillToPrice = (part: string, unpriced: Unpriced): string[] =>
+  unpriced.filter(({ item }) => (ITEM_PARTS[item] as readonly string[]).includes(part)).map(nameOf);
 
 /** Work as it is told, and what of it the price does not have in it yet. */
-function withUnpriced(work: Words, part: string, unpriced: readonly string[]): Words {
+function withUnpriced(work: Words, part: string, unpriced: Unpriced): Words {
   const names = stillToPrice(part, unpriced);
   if (names.length === 0) return work;
   return say`${{ work }} (not in the price yet: ${{ lines: names.map(lineName) }})`;
@@ -193,13 +187,14 @@ function withUnpriced(work: Words, part: string, unpriced: readonly string[]): W
  * @param unpriced - names of lines of the bid that have no price: work that takes such a thing says so
  */
 export function workOf(job: ReckonedJob, unpriced: readonly string[]): ElementWork[] {
+  const bought = job.takeoff.figures.purchases.filter((purchase) => unpriced.includes(nameOf(purchase)));
   return job.takeoff.figures.elements.map(({ name, count }) => {
     const own = job.parts.filter(({ element }) => element === name).filter(isPromised);
     const does = Object.entries(TELLS).flatMap(([part, tell]) =>
       own
         .filter((each) => each.part === part)
         .flatMap((each) => tell(asked(each)) ?? [])
-        .map((work) => withUnpriced(work, part, unpriced)),
+        .map((work) => withUnpriced(work, part, bought)),
     );
     const alike =
       count.equals(count.minus(count)) || count.format() === '1 each' ? [] : [say`${{ count }} alike`];

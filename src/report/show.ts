@@ -33,6 +33,8 @@ export const viewed = (q: Quantity, { system }: View): Quantity => (system ? inS
 const SMALL_VOLUMES: Readonly<Record<string, { readonly below: number; readonly unit: UnitId<'volume'> }>> = {
   yd3: { below: 1, unit: 'ft3' },
   m3: { below: 0.1, unit: 'L' },
+  gal: { below: 1, unit: 'fl oz' },
+  L: { below: 1, unit: 'mL' },
 };
 
 /** Quarters are what plants sell by: they stay as they are ordered. */

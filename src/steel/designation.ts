@@ -1,10 +1,11 @@
 /**
- * Which bar a designation means: `#4`, `No. 13`, `15M`, `12 mm`.
+ * Which bar a designation means: `#4`, `No. 13`, `15M`, `12 mm`, `H12`.
  *
  * Four series use the same numbers for different bars. What only one of them makes is read as that; what two
  * of them make is refused with both readings, unless the series is given. ASTM A615/A615M has the inch-pound and
  * the soft metric numbers; CSA G30.18 has the numbers with an M (from memory, but for the sizes of A615M-95c);
- * elsewhere bars are named by their diameter.
+ * elsewhere bars are named by their diameter, with the letter of their steel before it in British schedules (H, T),
+ * Australian (N) and South African ones (Y), from memory.
  */
 import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
@@ -19,15 +20,17 @@ import {
   softNumberOf,
 } from './bars';
 
-/** A designation cut up: `#`, `No.` or `Ø` before it, the number, `M` or `mm` behind it. */
+/** A designation cut up: `#`, `No.`, `Ø` or a letter of the steel before it, the number, `M` or `mm` behind it. */
 export interface BarMark {
   readonly written: string;
   readonly number: string;
   readonly prefix: 'number' | 'diameter' | undefined;
   readonly suffix: 'M' | 'mm' | undefined;
+  /** A diameter is one of millimeters, also where no unit says so. */
+  readonly namedIn?: 'metric';
 }
 
-const MARK = /^(#|no\.?|n°|ø|⌀|φ)? ?(\d{1,2}) ?(m|mm)?$/i;
+const MARK = /^(#|no\.?|n°|ø|⌀|φ|[htyn](?= ?\d{1,2}$))? ?(\d{1,2}) ?(m|mm)?$/i;
 
 /** Cut a designation up; `undefined` for anything that is none. */
 export function barMark(text: string): BarMark | undefined {
@@ -35,9 +38,10 @@ export function barMark(text: string): BarMark | undefined {
   const found = MARK.exec(written);
   if (!found) return undefined;
   const [, before, number = '', behind] = found;
-  const prefix = before === undefined ? undefined : /^[ø⌀φ]/i.test(before) ? 'diameter' : 'number';
+  const prefix = before === undefined ? undefined : /^[ø⌀φhty]|^n$/i.test(before) ? 'diameter' : 'number';
   const suffix = behind === undefined ? undefined : behind.length === 1 ? 'M' : 'mm';
-  return { written, number: String(Number(number)), prefix, suffix };
+  const mark = { written, number: String(Number(number)), prefix, suffix } as const;
+  return prefix === 'diameter' ? { ...mark, namedIn: 'metric' } : mark;
 }
 
 /** The series whose way of writing a mark may follow. */

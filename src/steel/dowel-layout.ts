@@ -12,6 +12,7 @@ import { constant, length, ratio } from '../quantity/make';
 import { lesserOfPair, paired } from '../quantity/paired';
 import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
+import { bareRatio } from '../reckoning/bare-ratio';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { silica } from '../reckoning/cautions';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
@@ -423,7 +424,7 @@ export const dowelLayout: Calculation<DowelLayoutInput, DowelLayoutFigures> = /*
         into: maybe(choice('into', ['slab', 'footing', 'wall'] as const)),
         isolation: maybe(yesOrNo('isolation')),
         freeWidth: maybe(quantity('length', 'freeWidth', 'positive', usual.FREE_WIDTH)),
-        friction: maybe(quantity('ratio', 'friction', 'positive', usual.FRICTION)),
+        friction: maybe(bareRatio('friction', 'positive', usual.FRICTION)),
         stress: maybe(quantity('pressure', 'stress', 'positive', usual.STRESS)),
         table: maybe(choice('table', ['floors', 'pavements'] as const)),
         diameter: maybe(quantity('length', 'diameter', 'positive', usual.DOWEL_DIAMETER)),

@@ -18,6 +18,7 @@ import {
   quantityOf,
   systemOfQuantity,
 } from '../quantity/quantity';
+import { bareRatio } from '../reckoning/bare-ratio';
 import { type Calculation, define } from '../reckoning/calculation';
 import { choice, fields, kinds, maybe, quantity, wholeNumber, word } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
@@ -150,6 +151,9 @@ interface Instead {
 }
 
 type Parsed = ByRatio | ByDrag | Instead;
+
+/** 0.0018, as codes write it; what may be a percentage keeps its sign. */
+const SMALL = /^\s*0?\.0\d{1,4}\s*$/;
 
 const WIDEST = /*#__PURE__*/ paired('length', '18 in', '450 mm');
 const FRICTION = constant(() => ratio('1.5:1'));
@@ -338,7 +342,7 @@ export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> =
         kind: word('ratio'),
         thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
         grade: maybe(choice('grade', BAR_GRADES)),
-        ratio: maybe(quantity('ratio', 'ratio', 'positive', STEEL_RATIO)),
+        ratio: maybe(bareRatio('ratio', 'positive', STEEL_RATIO, SMALL)),
         spacingLimit: maybe(quantity('length', 'spacingLimit', 'positive', WIDEST_SPACING)),
       }),
       fields({
@@ -346,7 +350,7 @@ export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> =
         thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
         length: quantity('length', 'length', 'positive', DRAG_LENGTH),
         width: maybe(quantity('length', 'width', 'positive', DRAG_LENGTH)),
-        friction: maybe(quantity('ratio', 'friction', 'positive', USUAL_FRICTION)),
+        friction: maybe(bareRatio('friction', 'positive', USUAL_FRICTION)),
         yieldStrength: maybe(quantity('pressure', 'yieldStrength', 'positive', USUAL_YIELD)),
         stress: maybe(quantity('pressure', 'stress', 'positive', STRESS)),
         unitWeight: maybe(quantity('density', 'unitWeight', 'positive', CONCRETE_DENSITY)),

@@ -352,6 +352,7 @@ const PLANNED: Readonly<Record<SlabUse, string>> = {
   strip: 'forms are to come off',
   saw: 'it is to be sawn',
   walk: 'people are to walk on it',
+  uncover: 'its curing is to end',
   drive: 'cars are to drive on it',
   load: 'it is to be loaded',
   backfill: 'it is to be backfilled',

@@ -34,7 +34,7 @@ import { ACI_209, BEALL_TIMES, MINDESS_RATIO, MODEL_CODE } from './sources';
 export type CementKind = 'high-early' | 'ordinary' | 'slow';
 
 /** What is to be done to the slab. */
-export type SlabUse = 'strip' | 'saw' | 'walk' | 'drive' | 'load' | 'backfill';
+export type SlabUse = 'strip' | 'saw' | 'walk' | 'uncover' | 'drive' | 'load' | 'backfill';
 
 /** A use and what it takes: a share of the strength at 28 days, or a strength; the usual share where neither is said. */
 export interface UseInput {
@@ -158,6 +158,10 @@ const USUAL_SHARES: Readonly<Record<SlabUse, readonly [share: string, because: s
     'about where a wet saw no longer pulls stones out; a trial cut tells, and the hours of the saw say when it is too late',
   ],
   walk: ['15%', 'people walk on it on the next morning and leave no mark'],
+  uncover: [
+    '70%',
+    'curing may end at about this, a week for ordinary cement that is not cold; salt and wear ask for more',
+  ],
   drive: ['70%', 'cars and light vans wait a week, in which ordinary concrete comes to about this'],
   load: ['100%', 'heavy trucks and full loads wait for the strength that is specified'],
   backfill: [
@@ -332,7 +336,7 @@ function reckon(input: Parsed, pad: Pad): StrengthGainFigures {
 const useField = (): Field<Use> =>
   fields(
     {
-      use: choice('use', ['strip', 'saw', 'walk', 'drive', 'load', 'backfill'] as const),
+      use: choice('use', ['strip', 'saw', 'walk', 'uncover', 'drive', 'load', 'backfill'] as const),
       share: maybe(quantity('ratio', 'share', 'positive')),
       strength: maybe(concreteStrength('strength', STRENGTH)),
       planned: maybe(quantity('time', 'planned', 'positive', AGE)),

@@ -201,6 +201,22 @@ function some<T>(all: readonly T[]): readonly T[] {
   return all.filter((_, i) => i % step === 0);
 }
 
+/** All texts in what was assumed, those within others among them. */
+function textsIn(words: unknown): string[] {
+  if (typeof words === 'string') return [words];
+  if (typeof words !== 'object' || words === null || !('says' in words)) return [];
+  const { says, params = {} } = words as { says: string; params?: object };
+  return [says, ...Object.values(params).flatMap(textsIn)];
+}
+
+/** Sound cases of everything that has Spanish. */
+const assumingVectors = () =>
+  readVectors()
+    .map(({ vector }) => vector)
+    .filter(
+      ({ calculation, expect: { error } }) => !error && [...PART_IDS, ...WHOLE_IDS].includes(calculation),
+    );
+
 describe('Spanish for crew and yard', () => {
   it('has every text that a page of a job asks for', () => {
     const lacking = new Set<string>();
@@ -229,6 +245,21 @@ describe('Spanish for crew and yard', () => {
       textSheet('', [{ name: '', results }], { language, detail: 'crew' });
     }
     expect([...lacking].filter((word) => left(word) && !MADE.test(word))).toEqual([]);
+  });
+
+  it('has every value that was assumed, why, and how to say otherwise', () => {
+    const results = assumingVectors().flatMap((vector) => {
+      const outcome = outcomeOf(vector);
+      return outcome.ok ? [outcome.result] : [];
+    });
+    expect(results.length).toBeGreaterThan(500);
+    const asked = new Set(
+      results.flatMap(({ assumed }) =>
+        assumed.flatMap(({ value, because, override }) => [value, because, override].flatMap(textsIn)),
+      ),
+    );
+    const lacking = [...asked].filter((word) => !Object.hasOwn(spanish, word));
+    expect(lacking.filter((word) => left(word) && !MADE.test(word))).toEqual([]);
   });
 
   it.each([...PART_IDS, ...WHOLE_IDS])('has every label and word of %s', async (id) => {

@@ -11,8 +11,13 @@ export const PART_IDS: readonly string[] = [
   ...new Set([...Object.values(ELEMENT_PARTS), ...Object.values(DAY_PARTS)]),
 ];
 
-/** Calculations of the job as a whole, of which a page shows what to watch out for. */
-export const WHOLE_IDS: readonly string[] = [...Object.values(JOB_PARTS), 'mix-requirements', 'job-takeoff'];
+/** Calculations of the job as a whole, of which a page shows what to watch out for, and the check of what was placed. */
+export const WHOLE_IDS: readonly string[] = [
+  ...Object.values(JOB_PARTS),
+  'mix-requirements',
+  'job-takeoff',
+  'thickness-check',
+];
 
 /** A job with a vector as the part of its one element, called §; nothing for a vector of another calculation. */
 export function jobWith({ calculation, input }: Vector): JobInput | undefined {

@@ -8,6 +8,7 @@
  * ends when nothing left can be better. When the work allowed runs out, the least that any plan left
  * can come to is the bound, and the difference is the gap.
  */
+import { effort } from '../../quantity/effort';
 import { compareCosts, Heap } from '../../solve/heap';
 import { BROKEN, HAIR, weighed } from './rules';
 import { type Axis, acrossOf, type Gap, type Space } from './space';
@@ -413,6 +414,7 @@ export function search({ space, steps, trimmed, cells, share }: Searched, weight
   const first = turned && compareCosts(turned.cost, one.cost) < 0 ? turned : one;
   const enumeration = new Enumeration(board, graph, first);
   const bound = enumeration.run();
+  effort.spent += board.work;
   const { mine, theirs, cost } = enumeration.best;
   const [px, py] = graph.axis === 'x' ? [mine, theirs] : [theirs, mine];
   return {

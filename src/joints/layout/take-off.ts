@@ -142,7 +142,11 @@ function sealantOf(input: TakeOffInput, planned: Planned, pad: Pad): Sealant | u
   const sawn = joints === 'isolation' ? undefined : planned.contraction;
   const edge = joints === 'sawn' ? undefined : planned.isolation;
   const l = sawn && edge ? sawn.plus(edge) : ((sawn ?? edge) as Length);
-  return { length: l, volume: pad.step('sealant', 'S = w × d × l', { w, d, l }, w.times(d).times(l)) };
+  const unit = pad.system === 'metric' ? 'L' : 'gal';
+  return {
+    length: l,
+    volume: pad.step('sealant', 'S = w × d × l', { w, d, l }, w.times(d).times(l).in(unit)),
+  };
 }
 
 function rodOf({ sealant, boardThickness }: TakeOffInput, length: Length, pad: Pad): BackerRod | undefined {

@@ -20,6 +20,10 @@ export const cautionsJoints: Language = {
     'el acero mantiene cerradas las grietas pero no las evita; una separación mayor en losa reforzada la autoriza el ingeniero',
   'the joint would go through more than half of the slab; the slab is too thin for a sawn joint':
     'la junta pasaría de la mitad de la losa; la losa es demasiado delgada para una junta cortada',
+  'a joint of {actual} is shallower than {limit}: the slab cracks beside it as well as below it. Make it that deep, in time':
+    'una junta de {actual} es menos honda que {limit}: la losa se agrieta tanto al lado como debajo de ella. Hágala así de honda, a tiempo',
+  'a joint of {actual} goes through more than half of the slab, {limit}: what is left does not carry across it, and steel may be cut':
+    'una junta de {actual} atraviesa más de la mitad de la losa, {limit}: lo que queda no transmite carga, y se puede cortar el acero',
   'the multiple of the thickness for this slump and aggregate is the tightest rule':
     'el múltiplo del espesor para este revenimiento y tamaño de agregado es la regla más estricta',
   'the slump is above the {limit} that the spacing table goes to; wetter concrete shrinks more, so joint closer':

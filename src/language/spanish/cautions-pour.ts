@@ -30,6 +30,8 @@ export const cautionsPour: Language = {
     'los tiempos de fraguado están publicados para concreto de {from} a {to}; a {actual} se estira la regla, así que guíese por una huella del pie y una llana, no por el reloj',
   'slurry of a wet saw is as caustic as wet concrete: keep it off skin and eyes, and out of drains, gutters and lawns. Vacuum it up before it dries to dust, and take it to where concrete is washed out':
     'el lodo de la sierra con agua es tan cáustico como el concreto fresco: evite que toque piel y ojos, o llegue a desagües, cunetas y céspedes. Aspírelo antes de que se seque y se haga polvo, y llévelo a donde se lavan los residuos de concreto',
+  'a line of this bore takes stone up to a third of it, {limit}: larger stone plugs it. Take a wider line, or a mix of small stone that the operator of the pump agrees to':
+    'una tubería de este diámetro admite piedra de hasta un tercio de él, {limit}: la piedra más grande la tapa. Use una tubería más ancha, o una mezcla de piedra chica con la que esté de acuerdo el operador de la bomba',
   'the chute lies at {actual}, flatter than {limit}: concrete of an ordinary slump does not run down it. Raise the truck or take fewer extensions; water that makes it run is lost strength':
     'el canalón queda a {actual}, más plano que {limit}: por él no baja concreto de revenimiento común. Suba el camión o use menos extensiones; el agua que lo hace correr es resistencia perdida',
   'the chute lies at {actual}, steeper than {limit}: stones run ahead of the mortar, and the load comes down with a rush. Lay it flatter, and keep a baffle or a drop pipe at its end':

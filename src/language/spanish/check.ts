@@ -107,6 +107,12 @@ export const check: Language = {
     'se dividió entre 3 para convertirlo a {own}, que es el factor de una longitud',
   'was divided by 25 to turn it into {own}, and not by 27':
     'se dividió entre 25 para convertirlo a {own}, y no entre 27',
+  'is in gallons of the other kind, US for imperial or the reverse':
+    'está en galones de la otra clase, de EE. UU. por imperiales o al revés',
+  'the middle of the least and the greatest was taken for the mean of all':
+    'se tomó el medio entre el menor y el mayor por la media de todos',
+  'that of another size was taken for {part}': 'se tomó el de otro tamaño por {part}',
+  'the weight was reckoned without {places}': 'el peso se calculó sin {places}',
   'was turned into {own} twice': 'se convirtió a {own} dos veces',
   'was turned into {own} by the factor of a length': 'se convirtió a {own} con el factor de una longitud',
   'was doubled': 'se duplicó',

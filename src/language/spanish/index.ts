@@ -32,10 +32,13 @@ import { labelsQR } from './labels-q-r';
 import { labelsS } from './labels-s';
 import { labelsTZ } from './labels-t-z';
 import { ordinary } from './ordinary';
+import { overrides } from './overrides';
 import { prices } from './prices';
 import { quote } from './quote';
+import { reasons } from './reasons';
 import { rules } from './rules';
 import { stepsAndReasons } from './steps-and-reasons';
+import { thickness } from './thickness';
 import { trucks } from './trucks';
 import { working } from './working';
 
@@ -82,10 +85,13 @@ export const spanish: Language = {
   ...labelsS,
   ...labelsTZ,
   ...ordinary,
+  ...overrides,
   ...prices,
   ...quote,
+  ...reasons,
   ...rules,
   ...stepsAndReasons,
+  ...thickness,
   ...trucks,
   ...working,
 };

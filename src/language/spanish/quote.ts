@@ -37,6 +37,8 @@ export const quote: Language = {
     'Cortarle {length} de juntas, {panels} tableros, para que se agriete en ellas y no al lado',
   'Cut {length} of joints into it, {panels} panels, so that it cracks in them and not beside them; set a soft joint of {along} where it meets what stands':
     'Cortarle {length} de juntas, {panels} tableros, para que se agriete en ellas y no al lado; poner una junta blanda de {along} donde toca lo que ya existe',
+  'Set a soft joint of {along} where it meets what stands':
+    'Poner una junta blanda de {along} donde toca lo que ya existe',
   'Cure and treat its surface': 'Curar y tratar su superficie',
   'Color, cure and treat its surface': 'Dar color, curar y tratar su superficie',
   'Fill in along the edges, spread topsoil and seed it':
@@ -45,6 +47,7 @@ export const quote: Language = {
   'Fill in along the edges and seed': 'Rellenar a lo largo de los bordes y sembrar',
   'Fill in along the edges': 'Rellenar a lo largo de los bordes',
   '{count} alike': '{count} iguales',
+  '{count} alike, figures of one': '{count} iguales, cifras de uno',
   'Concrete of a strength of {strength}': 'Concreto con una resistencia de {strength}',
   'Form and pour steps {width} wide that rise {rise}':
     'Cimbrar y colar escalones de {width} de ancho que suben {rise}',

@@ -5,6 +5,8 @@
  * kerf each come to S + k at most: the last cut falls beyond the end when the bar is used up.
  */
 
+import { effort as all } from '../../quantity/effort';
+
 /** How much more work a search may do, in table cells touched; it only ever falls. */
 interface Effort {
   left: number;
@@ -27,8 +29,12 @@ export interface CutProblem {
 /** Pieces of each length cut from one bar. */
 export type Pattern = readonly number[];
 
+/** Cells of a table are filled that much faster than those of other searches. */
+const QUICK = 4;
+
 /** Take work off what is left. */
 export function spend({ effort }: CutProblem, cells: number): void {
+  all.spent += cells / QUICK;
   if (effort) effort.left -= cells;
 }
 
