@@ -170,7 +170,8 @@ export function placesOf(inputs: readonly unknown[]): ReadonlyMap<string, Place>
 /** The same measurement below zero, or nothing of it. */
 export function measuredAs(value: unknown, name: string, sign: -1 | 0): string | undefined {
   const q = measured(value, name.replace(/\.\*/g, '').replace(/^.*\./, ''));
-  if (!q || q.sign() <= 0) return undefined;
+  // A temperature may well be given below zero.
+  if (!q || q.sign() === 0 || (q.sign() < 0 && q.dimension !== 'temperature')) return undefined;
   const { value: number, unit } = q;
-  return typed(sign === 0 ? '0' : `-${number}`, unit);
+  return typed(sign === 0 ? '0' : `-${number.replace('-', '')}`, unit);
 }

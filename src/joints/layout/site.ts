@@ -331,6 +331,20 @@ function laid(ring: readonly Corner[], pose: Pose): Corner[] {
   return pose.mirrored ? there.reverse() : there;
 }
 
+/** Corners that are nearer than this have one place. */
+const ONE_PLACE = 1e-9;
+
+/** A ring of sides from its first corner in the pose on: where the input began to name them means nothing. */
+function fromFirst(sides: readonly Side[]): Side[] {
+  const places = sides.map(({ from }) => [from.x.toNumber(), from.y.toNumber()] as const);
+  let first = 0;
+  for (const [i, [x, y]] of places.entries()) {
+    const [u, v] = places[first] as (typeof places)[number];
+    if (x < u - ONE_PLACE || (x < u + ONE_PLACE && y < v - ONE_PLACE)) first = i;
+  }
+  return [...sides.slice(first), ...sides.slice(0, first)];
+}
+
 function sitedIn(
   pose: Pose,
   outer: readonly Corner[],
@@ -348,7 +362,8 @@ function sitedIn(
   const continued = input.continued.map((p, i) => continuedFrom(p, pose, edge, `continued[${i}]`));
   const settled = orthogonal ? holes : holes.map((o) => ({ ...o, cornered: false }));
   const turnedBy = (angle: Decimal): Decimal => pose.angleIn(angle);
-  const sides = movedSides(sidesOf(input.outline, outer), (c) => pose.in(c), turnedBy, pose.mirrored);
+  const moved = movedSides(sidesOf(input.outline, outer), (c) => pose.in(c), turnedBy, pose.mirrored);
+  const sides = fromFirst(moved);
   return {
     pose,
     ring: orthogonal ? smooth : edge,

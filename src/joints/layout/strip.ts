@@ -51,6 +51,8 @@ interface Strip {
   readonly rails: Rails;
   /** How many times as long as wide. */
   readonly slim: number;
+  /** The same strip from its other end. */
+  readonly back?: () => Rails | undefined;
 }
 
 /** The strip between two ends, if it is one. */
@@ -82,10 +84,19 @@ function stripOf(site: Site): Strip | undefined {
   ends.forEach((i, k) => {
     for (const j of ends.slice(k + 1)) {
       const strip = stripBetween(pieces, i, j);
-      if (strip && (!best || strip.slim > best.slim + 1e-9)) best = strip;
+      if (!strip || (best && strip.slim <= best.slim + 1e-9)) continue;
+      best = { ...strip, back: () => stripBetween(pieces, j, i)?.rails };
     }
   });
   return best;
+}
+
+/** The better of both ways along a strip: from which end it is divided means nothing. */
+function bothWays({ rails, back }: Strip, limits: Limits): Ladder | undefined {
+  const there = ladderOf(rails, limits);
+  const other = back?.();
+  const again = other && ladderOf(other, limits);
+  return there && again ? (again.cost < there.cost - 1e-6 ? again : there) : (there ?? again);
 }
 
 /** The deck around the one opening of a slab. */
@@ -335,7 +346,7 @@ function draftOf(ladder: Ladder, limits: Limits, pattern: 'strip' | 'deck'): Dra
  */
 export function draftStrip(site: Site, limits: Limits): (Draft & { readonly slim: number }) | undefined {
   const strip = stripOf(site);
-  const ladder = strip && ladderOf(strip.rails, limits);
+  const ladder = strip && bothWays(strip, limits);
   if (ladder) withinLimit(PANELS, panelCount(ladder), 'spacing');
   return ladder && { ...draftOf(ladder, limits, 'strip'), slim: strip.slim };
 }
