@@ -16,3 +16,10 @@ export const noSuchSide = (side: number, sides: number): Fault =>
     'unknown-name',
     say`the outline has ${{ sides }} sides, and there is none with the number ${{ side }}; sides are counted from 1 in their order`,
   );
+
+/** An opening that is not given. */
+export const noSuchOpening = (opening: number, openings: number): Fault =>
+  fault(
+    'unknown-name',
+    say`there is no opening with the number ${{ opening }} among ${{ openings }}; openings are counted from 1 in their order`,
+  );

@@ -73,6 +73,7 @@ export const working: Language = {
   'riser times tread': 'contrahuella por huella',
   'form of a riser, its tread falling to the front':
     'cimbra de una contrahuella, con la huella cayendo al frente',
+  '{name}, without what stayed in the pump': '{name}, sin lo que quedó en la bomba',
   '{name}, beyond its plan': '{name}, más allá de su plan',
   'what it comes to': 'lo que resulta',
   'sum of what is billed': 'suma de lo facturado',
