@@ -3,6 +3,7 @@ import { type Outline, type OutlineInput, outline } from '../outline/outline';
 import { type Opening, type OpeningInput, openings as openingsField } from '../outline/region';
 import { type Side, sidesOf } from '../outline/sides';
 import { checkSize } from '../outline/size';
+import { keyOf } from '../quantity/amount-key';
 import * as sharedFaults from '../quantity/faults';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
@@ -12,7 +13,7 @@ import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import type { Edge } from './boarding';
-import { noSuchOpening, noSuchSide } from './faults';
+import { noSuchNumber } from './faults';
 import { CURVE, EDGE_FALL, FORMED } from './ordinary';
 
 /** An edge of a given length. */
@@ -88,16 +89,11 @@ export const edgeFields = (): { [K in keyof Parsed]: Field<Parsed[K]> } => {
 };
 
 /** Numbers of sides or openings, each of which there is. */
-const numbersOf = (
-  name: string,
-  given: readonly Quantity<'count'>[],
-  most: number,
-  none: typeof noSuchSide,
-): Set<number> =>
+const numbersOf = (name: string, given: readonly Quantity<'count'>[], most: number): Set<number> =>
   new Set(
     given.map((n, i) => {
       const number = canonicalValue(n).toNumber();
-      return number > most ? refuse(`${name}[${i}]`, none(number, most)) : number;
+      return number > most ? refuse(`${name}[${i}]`, noSuchNumber(number, most)) : number;
     }),
   );
 
@@ -114,7 +110,7 @@ function formedSides({ outline: shape, formed }: Parsed, pad: Pad): Edge[] {
   }
   const sides = sidesOf(shape, pad.system);
   const some = formed === 'all' ? undefined : formed;
-  const wanted = some && numbersOf('formed', some, sides.length, noSuchSide);
+  const wanted = some && numbersOf('formed', some, sides.length);
   return sides.flatMap((side, i) =>
     !wanted || wanted.has(i + 1) ? [{ ...side, name: `side ${i + 1}`, path: 'outline', count: 1 }] : [],
   );
@@ -128,7 +124,7 @@ interface Alike extends Side {
 
 /** The sides of what is boxed out, alike ones together: many openings are of one size. */
 function boxedSides({ openings = [], filledOpenings }: Parsed, pad: Pad): Edge[] {
-  const filled = numbersOf('filledOpenings', filledOpenings ?? [], openings.length, noSuchOpening);
+  const filled = numbersOf('filledOpenings', filledOpenings ?? [], openings.length);
   if (openings.length > 0 && !filledOpenings) {
     pad.assume({
       name: 'filledOpenings',
@@ -143,7 +139,7 @@ function boxedSides({ openings = [], filledOpenings }: Parsed, pad: Pad): Edge[]
   openings.forEach((opening, i) => {
     if (filled.has(i + 1)) return;
     for (const side of sidesOf(opening as Outline, pad.system, `openings[${i}]`)) {
-      const key = [side.length, side.radius].map((q) => q && canonicalValue(q).toFixed(9)).join();
+      const key = keyOf([side.length, side.radius]);
       const one = alike.get(key) ?? { ...side, openings: new Set(), count: 0 };
       one.openings.add(i + 1);
       one.count += 1;
@@ -178,7 +174,7 @@ export function edgesOf(input: Parsed, pad: Pad): Edge[] {
   );
   const boxed = boxedSides(input, pad);
   const all = [...sides, ...boxed, ...runs];
-  const longest = sides.length > runs.length ? 'outline' : 'runs';
-  withinLimit(MOST_EDGES, all.length, boxed.length > all.length / 2 ? 'openings' : longest);
+  const [most] = [sides, boxed, runs].sort((a, b) => b.length - a.length);
+  withinLimit(MOST_EDGES, all.length, most?.[0]?.path.replace(/\[.*/, '') ?? '');
   return all;
 }
