@@ -187,6 +187,22 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
       'supports',
     ],
   },
+  'ramp-layout': {
+    given: ['totalRise', 'width'],
+    figures: [
+      'verdict',
+      'runs',
+      'slope',
+      'runLength',
+      'alongSlope',
+      'endLanding',
+      'landingLength',
+      'overall',
+      'lacks',
+      'acrossAtMost',
+      ['breaks', ['at', 'mark']],
+    ],
+  },
   'saw-window': {
     given: ['saw', 'placedAt', 'finishedAt'],
     figures: ['verdict', 'start', 'finishBy', 'clock', 'cuttingTime'],

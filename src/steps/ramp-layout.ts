@@ -98,7 +98,7 @@ export interface RampLayoutFigures {
   readonly alongSlope: Quantity<'length'>;
   /** Landings between runs. */
   readonly landings: Quantity<'count'>;
-  /** Length of a landing between two runs. */
+  /** Length of a landing between two runs; left out where there is none. */
   readonly landingLength?: Quantity<'length'>;
   /** Level length of runs and the landings between them. */
   readonly rampLength: Quantity<'length'>;
@@ -329,7 +329,7 @@ function reckon(input: Parsed, pad: Pad): RampLayoutFigures {
     runLength: L,
     alongSlope: B,
     landings: k,
-    ...(limits.between ? { landingLength: d } : {}),
+    ...(k.sign() > 0 && d.sign() > 0 ? { landingLength: d } : {}),
     rampLength: A,
     ...(limits.end ? { endLanding: e } : {}),
     overall,

@@ -110,4 +110,5 @@ export const labelsEF: Language = {
   'frost depth': 'profundidad de helada',
   'full truck': 'camión lleno',
   'full-first': 'llenas primero',
+  'end landing': 'descanso de los extremos',
 };
