@@ -116,9 +116,9 @@ function formedSides({ outline: shape, formed }: Parsed, pad: Pad): Edge[] {
   );
 }
 
-/** Sides of openings that are alike, with those openings. */
+/** Sides of openings that are alike, with the first opening that has one. */
 interface Alike extends Side {
-  readonly openings: Set<number>;
+  readonly first: number;
   count: number;
 }
 
@@ -140,16 +140,15 @@ function boxedSides({ openings = [], filledOpenings }: Parsed, pad: Pad): Edge[]
     if (filled.has(i + 1)) return;
     for (const side of sidesOf(opening as Outline, pad.system, `openings[${i}]`)) {
       const key = keyOf([side.length, side.radius]);
-      const one = alike.get(key) ?? { ...side, openings: new Set(), count: 0 };
-      one.openings.add(i + 1);
+      const one = alike.get(key) ?? { ...side, first: i + 1, count: 0 };
       one.count += 1;
       alike.set(key, one);
     }
   });
   return [...alike.values()].map(
-    ({ openings: numbers, ...side }): Edge => ({
+    ({ first, ...side }): Edge => ({
       ...side,
-      name: `opening ${[...numbers].join(', ')}`,
+      name: `opening ${first}`,
       path: 'openings',
       ...(side.radius ? {} : { boxed: true }),
     }),
