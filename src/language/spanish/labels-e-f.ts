@@ -53,6 +53,7 @@ export const labelsEF: Language = {
   fill: 'relleno',
   'fill heights': 'alturas de relleno',
   'fill volume': 'volumen de relleno',
+  'filled openings': 'huecos ya ocupados',
   finish: 'acabado',
   'finish by': 'terminar antes de',
   'finished at': 'terminado a las',
