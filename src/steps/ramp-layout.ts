@@ -189,7 +189,7 @@ function rampAt(stretch: RampStretch, slope: Slope, limits: RampLimits, input: P
   return { stretch, slope, most, runs, path, overall: folded ? long(runs) : path };
 }
 
-/** A slope that is given is held to the next steeper of the rules; else the shortest ramp is taken, the flatter of two. */
+/** A slope that is given is held to the next steeper of the rules; else the shortest ramp that fits, the flatter of two. */
 function chosen(input: Parsed, limits: RampLimits): Ramp {
   const { stretches } = limits;
   const { slope } = input;
@@ -197,8 +197,11 @@ function chosen(input: Parsed, limits: RampLimits): Ramp {
     const allowed = stretches.filter((one) => !slope.greaterThan(one.slope));
     return rampAt(allowed.at(-1) ?? (stretches[0] as RampStretch), slope, limits, input);
   }
+  const beyond = ({ overall }: Ramp): number => Number(input.lengthAvailable?.lessThan(overall) ?? false);
   const ramps = stretches.map((one) => rampAt(one, one.slope, limits, input));
-  return ramps.reduce((best, one) => (one.path.greaterThan(best.path) ? best : one));
+  return ramps.reduce((best, one) =>
+    (beyond(one) - beyond(best) || one.path.compareTo(best.path)) > 0 ? best : one,
+  );
 }
 
 function assumptions(input: Parsed, ramp: Ramp, limits: RampLimits, pad: Pad): void {
