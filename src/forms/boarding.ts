@@ -24,6 +24,8 @@ export interface Edge {
   readonly count: number;
   readonly radius?: Length | undefined;
   readonly closed?: true;
+  /** A side of an opening, whose boards are nailed together at its corners. */
+  readonly boxed?: true;
   readonly fall?: Length | undefined;
 }
 
@@ -122,20 +124,21 @@ export const jointsOf = ({ closed }: Edge, pieces: readonly Piece[]): number =>
   countOf(pieces) - (closed ? 0 : 1);
 
 /**
- * A step that adds up something of each piece: `k = n1 × (ceil(p1 ÷ s) + 1) + …`.
+ * A step that adds up something of each piece: `k = n1 × (ceil(p1 ÷ s) + 1) + …`; one less along an opening, at a corner
+ * of which one stake holds both boards.
  *
  * @param of - what is counted for a piece of that length, in symbols and as a number
  */
 export function countSteps(
   what: string,
-  { name }: Edge,
+  { name, boxed }: Edge,
   pieces: readonly Piece[],
   of: { readonly spacing: Length; readonly more: 1 | -1 },
   pad: Pad,
 ): Count {
   const { spacing: s, more } = of;
   const values: Record<string, Quantity> = { s };
-  let sum = 0;
+  let sum = boxed ? -1 : 0;
   const terms = pieces.map(({ length: p, count }, i) => {
     const [n, l] = [`n${i + 1}`, `p${i + 1}`];
     values[n] = wholeNumber(count);
@@ -146,5 +149,10 @@ export function countSteps(
     const even = s.times(wholeNumber(times)).compareTo(p) === 0;
     return `${n} × (${even ? `${l} ÷ s` : `ceil(${l} ÷ s)`} ${more === 1 ? '+' : '−'} 1)`;
   });
-  return pad.step(say`${{ what }} ${{ name }}`, `k = ${terms.join(' + ')}`, values, wholeNumber(sum));
+  return pad.step(
+    say`${{ what }} ${{ name }}`,
+    `k = ${terms.join(' + ')}${boxed ? ' − 1' : ''}`,
+    values,
+    wholeNumber(sum),
+  );
 }

@@ -10,9 +10,9 @@ export const frozenConcrete = (): Fault =>
     say`temperature is below freezing, and fresh concrete is not; give that of the concrete, not of the air`,
   );
 
-/** A side that the outline does not have. */
-export const noSuchSide = (side: number, sides: number): Fault =>
+/** A side or an opening that is not there. */
+export const noSuchNumber = (number: number, most: number): Fault =>
   fault(
     'unknown-name',
-    say`the outline has ${{ sides }} sides, and there is none with the number ${{ side }}; sides are counted from 1 in their order`,
+    say`there are ${{ most }}, and none with the number ${{ number }}; they are counted from 1 in their order`,
   );

@@ -1,6 +1,9 @@
-/** The edges that are formed: sides of an outline and lengths that are given. */
+/** The edges that are formed: sides of an outline and of its openings, and lengths that are given. */
 import { type Outline, type OutlineInput, outline } from '../outline/outline';
-import { sidesOf } from '../outline/sides';
+import { type Opening, type OpeningInput, openings as openingsField } from '../outline/region';
+import { type Side, sidesOf } from '../outline/sides';
+import { checkSize } from '../outline/size';
+import { keyOf } from '../quantity/amount-key';
 import * as sharedFaults from '../quantity/faults';
 import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
@@ -10,7 +13,7 @@ import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import type { Edge } from './boarding';
-import { noSuchSide } from './faults';
+import { noSuchNumber } from './faults';
 import { CURVE, EDGE_FALL, FORMED } from './ordinary';
 
 /** An edge of a given length. */
@@ -33,14 +36,25 @@ export interface FormEdgesInput {
   readonly outline?: OutlineInput;
   /** Its sides that are formed, counted from 1; those against a building are not. By default all. */
   readonly formed?: 'all' | readonly number[];
+  /** Openings in the slab, which are boxed out; none by default. */
+  readonly openings?: readonly OpeningInput[];
+  /**
+   * Those of them, counted from 1, that are filled by what stands there already, as a column or steps: isolation board
+   * takes the place of a form. By default none.
+   */
+  readonly filledOpenings?: readonly number[];
   /** Edges by their length. */
   readonly runs?: readonly FormRunInput[];
 }
 
-type Parsed = Omit<Read<FormEdgesInput>, 'outline'> & { readonly outline: Outline | undefined };
+type Parsed = Omit<Read<FormEdgesInput>, 'outline' | 'openings'> & {
+  readonly outline: Outline | undefined;
+  readonly openings: readonly Opening[] | undefined;
+};
 
 const SIDE_LIMIT = 10_000;
 const RUN_LIMIT = 50;
+const OPENING_LIMIT = 1000;
 /** Each edge has two lengths of its own at the most, and the plan is made for so many. */
 export const MOST_EDGES: Limit = { of: 'the edges that are formed', most: 50 };
 
@@ -56,6 +70,8 @@ export const edgeFields = (): { [K in keyof Parsed]: Field<Parsed[K]> } => {
         () => ({ 'All sides': all, 'Some sides': sides }),
       ),
     ),
+    openings: maybe(openingsField()),
+    filledOpenings: maybe(list(whole('each opening', 1, SIDE_LIMIT), 0, OPENING_LIMIT)),
     runs: maybe(
       list(
         fields({
@@ -72,6 +88,15 @@ export const edgeFields = (): { [K in keyof Parsed]: Field<Parsed[K]> } => {
   };
 };
 
+/** Numbers of sides or openings, each of which there is. */
+const numbersOf = (name: string, given: readonly Quantity<'count'>[], most: number): Set<number> =>
+  new Set(
+    given.map((n, i) => {
+      const number = canonicalValue(n).toNumber();
+      return number > most ? refuse(`${name}[${i}]`, noSuchNumber(number, most)) : number;
+    }),
+  );
+
 function formedSides({ outline: shape, formed }: Parsed, pad: Pad): Edge[] {
   if (!shape) return [];
   if (!formed) {
@@ -85,18 +110,52 @@ function formedSides({ outline: shape, formed }: Parsed, pad: Pad): Edge[] {
   }
   const sides = sidesOf(shape, pad.system);
   const some = formed === 'all' ? undefined : formed;
-  const numbers = some?.map((n, i) => {
-    const side = canonicalValue(n).toNumber();
-    if (side > sides.length) refuse(`formed[${i}]`, noSuchSide(side, sides.length));
-    return side;
-  });
-  const wanted = numbers && new Set(numbers);
+  const wanted = some && numbersOf('formed', some, sides.length);
   return sides.flatMap((side, i) =>
     !wanted || wanted.has(i + 1) ? [{ ...side, name: `side ${i + 1}`, path: 'outline', count: 1 }] : [],
   );
 }
 
-/** All edges that are formed, those of the outline first. */
+/** Sides of openings that are alike, with the first opening that has one. */
+interface Alike extends Side {
+  readonly first: number;
+  count: number;
+}
+
+/** The sides of what is boxed out, alike ones together: many openings are of one size. */
+function boxedSides({ openings = [], filledOpenings }: Parsed, pad: Pad): Edge[] {
+  const filled = numbersOf('filledOpenings', filledOpenings ?? [], openings.length);
+  if (openings.length > 0 && !filledOpenings) {
+    pad.assume({
+      name: 'filledOpenings',
+      value: 'none',
+      because: 'no opening is told to be filled by what stands there already, as a column or steps',
+      override: 'Give filledOpenings, the numbers of those that isolation board goes around',
+      source: COMMON_PRACTICE,
+    });
+  }
+  checkSize(openings, 'openings');
+  const alike = new Map<string, Alike>();
+  openings.forEach((opening, i) => {
+    if (filled.has(i + 1)) return;
+    for (const side of sidesOf(opening as Outline, pad.system, `openings[${i}]`)) {
+      const key = keyOf([side.length, side.radius]);
+      const one = alike.get(key) ?? { ...side, first: i + 1, count: 0 };
+      one.count += 1;
+      alike.set(key, one);
+    }
+  });
+  return [...alike.values()].map(
+    ({ first, ...side }): Edge => ({
+      ...side,
+      name: `opening ${first}`,
+      path: 'openings',
+      ...(side.radius ? {} : { boxed: true }),
+    }),
+  );
+}
+
+/** All edges that are formed: those of the outline first, then those of openings. */
 export function edgesOf(input: Parsed, pad: Pad): Edge[] {
   if (!input.outline && (!input.runs || input.formed)) {
     refuse('outline', sharedFaults.missing('outline', ['{ shape, … } or runs', '{ shape, … } or runs']));
@@ -112,7 +171,9 @@ export function edgesOf(input: Parsed, pad: Pad): Edge[] {
       ...(fall ? { fall } : {}),
     }),
   );
-  const all = [...sides, ...runs];
-  withinLimit(MOST_EDGES, all.length, sides.length > runs.length ? 'outline' : 'runs');
+  const boxed = boxedSides(input, pad);
+  const all = [...sides, ...boxed, ...runs];
+  const [most] = [sides, boxed, runs].sort((a, b) => b.length - a.length);
+  withinLimit(MOST_EDGES, all.length, most?.[0]?.path.replace(/\[.*/, '') ?? '');
   return all;
 }

@@ -45,7 +45,7 @@ export interface StakeMark {
 
 /** One edge. */
 export interface FormedEdge extends Kerfed {
-  /** Its name, or its number. */
+  /** Its name, or its number; sides of openings that are alike have that of the first of these. */
   readonly name: string;
   /** Its length. */
   readonly length: Quantity<'length'>;

@@ -58,11 +58,11 @@ const MAT = [
   'layer',
 ] as const;
 
-/** Forms that go all around leave no edge against the ground; where openings are, they may not. */
-function allFormed({ element: { outline, openings }, results, saidOf }: Known): boolean {
+/** Forms that go all around, and around every opening, leave no edge against the ground. */
+function allFormed({ element: { outline }, results, saidOf }: Known): boolean {
   const { formed, runs, kind } = saidOf('forms');
   const isAround = runs === undefined && (formed ?? 'all') === 'all' && (kind ?? 'slab-edge') === 'slab-edge';
-  return results.has('forms') && isAround && outline !== undefined && openings === undefined;
+  return results.has('forms') && isAround && outline !== undefined;
 }
 
 /** Bars in forms need less around them than bars against the ground. */
@@ -118,9 +118,9 @@ const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {
   excavation,
   base: spread,
   retarder: spread,
-  forms: ({ element: { outline, thickness } }, said) => ({
-    follows: { kind: 'slab-edge', height: thickness },
-    facts: said['runs'] === undefined ? { outline } : {},
+  forms: (known, said) => ({
+    follows: { kind: 'slab-edge', height: known.element.thickness },
+    ...(said['runs'] === undefined ? plan(known, said) : {}),
   }),
   slab: thickPlan,
   bars,

@@ -1,7 +1,8 @@
 /**
  * Tickets, placed quantities and the invoice against the plan.
  *
- * Over plan is `(D − P) ÷ P` of what was delivered D and planned P, for each element and in all. Where what is in
+ * Over plan is `(D − P) ÷ P` of what was delivered D and planned P, for each element and in all; what stayed in a pump
+ * was ordered for it and is neither an overrun nor carried on. Where what is in
  * place was measured, it is told apart: more in the ground and the forms than planned, and lost beside them. The
  * allowance to carry into the next job is that of all jobs together, `Σ D ÷ Σ P − 1`, so that a large pour counts for
  * more than a small one.
@@ -31,6 +32,8 @@ export interface InvoiceElementInput {
   readonly planned: QuantityInput<'volume'>;
   /** What is in place, measured. */
   readonly placed?: QuantityInput<'volume'>;
+  /** What of its tickets stayed in line and hopper of a pump, as `concreteOrder` ordered it on top: it is no overrun. */
+  readonly leftInPump?: QuantityInput<'volume'>;
 }
 
 /** A ticket. */
@@ -47,7 +50,7 @@ export interface InvoiceTicketInput {
 export interface PastJobInput {
   /** Its volume by the plan. */
   readonly planned: QuantityInput<'volume'>;
-  /** What was delivered. */
+  /** What was delivered, less what stayed in a pump. */
   readonly delivered: QuantityInput<'volume'>;
 }
 
@@ -97,7 +100,9 @@ export interface InvoiceCheckFigures {
   readonly planned: Quantity<'volume'>;
   /** By the tickets. */
   readonly delivered: Quantity<'volume'>;
-  /** Delivered over the plan; below zero for less. */
+  /** What of it stayed in a pump. */
+  readonly leftInPump?: Quantity<'volume'>;
+  /** Delivered over the plan, without what stayed in a pump; below zero for less. */
   readonly over: Quantity<'volume'>;
   /** That as a share of the plan. */
   readonly overShare: Quantity<'ratio'>;
@@ -105,7 +110,7 @@ export interface InvoiceCheckFigures {
   readonly placed?: Quantity<'volume'>;
   /** More in place than planned, as a share of the plan: low ground, forms that gave. */
   readonly placedShare?: Quantity<'ratio'>;
-  /** Lost beside it, as a share of what is in place: spilled, left in pump and truck, sent back. */
+  /** Lost beside it, as a share of what is in place: spilled, left in the truck, sent back. */
   readonly lostShare?: Quantity<'ratio'>;
   /** Each element. */
   readonly elements: readonly ElementCheckFigures[];
@@ -136,6 +141,10 @@ function overOf(
   };
 }
 
+/** What of a delivery came out of the pump. */
+const pumpedOf = (name: Words, D: Volume, p: Volume | undefined, pad: Pad): Volume =>
+  p ? pad.step(say`${name}, without what stayed in the pump`, 'N = D − p', { D, p }, D.minus(p)) : D;
+
 function heed(name: string | Words, P: Volume, D: Volume, overShare: Ratio, pad: Pad): void {
   if (overShare.greaterThan(cautions.MUCH()))
     pad.caution(cautions.overPlan(name, cautions.MUCH(), overShare));
@@ -146,9 +155,13 @@ function heed(name: string | Words, P: Volume, D: Volume, overShare: Ratio, pad:
 const broughtTo = ({ tickets }: Parsed, name: string): Volume | undefined =>
   sumOf(tickets.filter(({ element }) => element === name).map(({ volume }) => volume));
 
-function elementOf({ name, planned, placed }: Element, input: Parsed, pad: Pad): ElementCheckFigures {
+function elementOf(
+  { name, planned, placed, leftInPump }: Element,
+  input: Parsed,
+  pad: Pad,
+): ElementCheckFigures {
   const delivered = broughtTo(input, name);
-  const D = delivered ?? placed;
+  const D = delivered ? pumpedOf(say`${{ name }}`, delivered, leftInPump, pad) : placed;
   const over = D ? overOf(say`${{ name }}`, D, planned, pad) : undefined;
   // A job of one element is judged as a whole.
   if (D && over && input.elements.length > 1) heed(name, planned, D, over.overShare, pad);
@@ -220,21 +233,24 @@ function reckon(input: Parsed, pad: Pad): InvoiceCheckFigures {
     input.tickets.map(({ volume }) => volume),
     pad,
   );
-  const over = overOf(THE_JOB, delivered, planned, pad);
+  const leftInPump = sumOf(input.elements.flatMap((one) => one.leftInPump ?? []));
+  const pumped = pumpedOf(THE_JOB, delivered, leftInPump, pad);
+  const over = overOf(THE_JOB, pumped, planned, pad);
   const elements = input.elements.map((one) => elementOf(one, input, pad));
   const [only, other] = input.elements;
   // Where an element tells where it went, the job as a whole tells nothing more.
   if (!elements.some(({ overShare }) => other && overShare?.greaterThan(cautions.MUCH()))) {
-    heed(only && !other ? only.name : THE_JOB, planned, delivered, over.overShare, pad);
+    heed(only && !other ? only.name : THE_JOB, planned, pumped, over.overShare, pad);
   }
   const invoice = input.invoice && checkInvoice(input.invoice, input.tickets, delivered, pad);
   return {
     planned,
     delivered,
+    ...(leftInPump ? { leftInPump } : {}),
     ...over,
-    ...placedOf(input, delivered, planned, pad),
+    ...placedOf(input, pumped, planned, pad),
     elements,
-    carry: carried(input, delivered, planned, pad),
+    carry: carried(input, pumped, planned, pad),
     ...(invoice ? { invoice } : {}),
   };
 }
@@ -244,7 +260,12 @@ const volume = (what: string): Field<Volume> => quantity('volume', what, 'positi
 const door = (): Field<Parsed> =>
   fields({
     elements: list(
-      fields({ name: label('name'), planned: volume('planned'), placed: maybe(volume('placed')) }),
+      fields({
+        name: label('name'),
+        planned: volume('planned'),
+        placed: maybe(volume('placed')),
+        leftInPump: maybe(volume('leftInPump')),
+      }),
       1,
       200,
     ),

@@ -70,6 +70,9 @@ export const concreteOfElements = (
     return [{ element, index, gross, less, net: less ? gross.minus(less) : gross }];
   });
 
+const isPoured = (concrete: readonly ElementConcrete[]): boolean =>
+  concrete.some(({ net }) => net.sign() > 0);
+
 const shareOf = (element: Element, shared: Partial<Choices> | undefined): Raw => ({
   allowance: element.allowance ?? shared?.allowance,
   pour: element.pour ?? shared?.pour,
@@ -89,13 +92,14 @@ function orderOf(
   concrete: readonly ElementConcrete[],
   mix: string | undefined,
   on: PouredOn | undefined,
-  { job, order, bench }: Ordering,
+  { job, order, bench, keepsLine }: Ordering & { readonly keepsLine: boolean },
 ): WorkedPart | undefined {
   if (order === undefined || order === false) return undefined;
+  if (!isPoured(concrete)) return undefined;
   const some = concrete.filter(({ net }) => net.sign() > 0);
-  if (some.length === 0) return undefined;
   const elements = some.map(({ element, net }) => ({ volume: net, ...shareOf(element, job.shared) }));
-  const input = { ...membersOf(order), elements };
+  const { pumpLine, ...said } = membersOf(order);
+  const input = { ...said, ...(keepsLine && pumpLine !== undefined ? { pumpLine } : {}), elements };
   const at = { element: undefined, day: on?.day.name, mix, part: 'order', id: 'concrete-order' };
   return bench.reckon(at, input, placeOfOrder(some));
 }
@@ -194,8 +198,10 @@ export function mixesOf(concrete: readonly ElementConcrete[], ordering: Ordering
       byMix.set(mix, [...(byMix.get(mix) ?? []), each]);
     }
     let before: WorkedPart | undefined;
-    return [...byMix].map(([mix, elements]) => {
-      const order = orderOf(elements, mix, on, ordering);
+    return [...byMix].map(([mix, elements], i, all) => {
+      // Each mix pushes the one before it out of the line of a pump, which keeps the last alone.
+      const keepsLine = !all.slice(i + 1).some(([, later]) => isPoured(later));
+      const order = orderOf(elements, mix, on, { ...ordering, keepsLine });
       const trucks = order && trucksOf({ order, mix, before }, on, ordering);
       before = trucks ?? before;
       if (!asked.has(mix)) asked.set(mix, askedOf(mix, ordering));

@@ -28,6 +28,7 @@ import { dowelLayout } from '../steel/dowel-layout';
 import { fiberDosage } from '../steel/fiber-dosage';
 import { meshLayout } from '../steel/mesh-layout';
 import { rebarLayout } from '../steel/rebar-layout';
+import { rampLayout } from '../steps/ramp-layout';
 import { stepLayout } from '../steps/step-layout';
 import { evaporationRate } from '../weather/evaporation-rate';
 import { placingLimits } from '../weather/placing-limits';
@@ -40,6 +41,7 @@ const ALL = [
   formGrades,
   drainageCheck,
   stepLayout,
+  rampLayout,
   slabVolume,
   stepVolume,
   footingVolume,

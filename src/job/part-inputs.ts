@@ -29,6 +29,7 @@ import type { DowelLayoutInput } from '../steel/dowel-layout';
 import type { FiberDosageInput } from '../steel/fiber-dosage';
 import type { MeshInput } from '../steel/mesh-layout';
 import type { RebarInput } from '../steel/rebar-layout';
+import type { RampLayoutInput } from '../steps/ramp-layout';
 import type { StepLayoutInput } from '../steps/step-layout-input';
 
 /** Any of the members of an input, of whichever kind it is. */
@@ -53,6 +54,8 @@ export interface ElementParts {
   readonly fall?: PartInput<DrainageCheckInput>;
   /** Risers and treads. */
   readonly risers?: PartInput<StepLayoutInput>;
+  /** Runs and landings of a ramp. */
+  readonly ramp?: PartInput<RampLayoutInput>;
   /** Concrete of a slab. */
   readonly slab?: PartInput<SlabVolumeInput>;
   /** Concrete of steps. */
@@ -112,6 +115,7 @@ export const ELEMENT_PARTS = {
   stakes: 'form-grades',
   fall: 'drainage-check',
   risers: 'step-layout',
+  ramp: 'ramp-layout',
   slab: 'slab-volume',
   steps: 'step-volume',
   footings: 'footing-volume',

@@ -2,6 +2,7 @@
  * What a crew carries of a result: what it lays out by, what it does and what comes of it. What else there is, such as
  * what the office orders by, what was compared and how it was reckoned, stands on the full sheet.
  */
+import { isQuantity } from '../quantity/quantity';
 import { crewDay } from './day-page';
 import type { Plain } from './figures';
 
@@ -13,7 +14,7 @@ interface CrewView {
   readonly given: readonly Shown[];
   /** Of the figures, in this order. */
   readonly figures: readonly Shown[];
-  /** Figures that matter only where another one is, by that one. */
+  /** Figures that matter only where another one is and is not nothing, by that one. */
   readonly beside?: Readonly<Record<string, string>>;
 }
 
@@ -149,6 +150,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
       ['sawing', ['order']],
       'givesWay',
     ],
+    beside: { depth: 'contraction' },
   },
   'joint-spacing': { given: ['thickness'], figures: ['spacing', 'depth', 'isolation'] },
   'mesh-layout': {
@@ -185,6 +187,22 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
       'corners',
       'ties',
       'supports',
+    ],
+  },
+  'ramp-layout': {
+    given: ['totalRise', 'width'],
+    figures: [
+      'verdict',
+      'runs',
+      'slope',
+      'runLength',
+      'alongSlope',
+      'endLanding',
+      'landingLength',
+      'overall',
+      'lacks',
+      'acrossAtMost',
+      ['breaks', ['at', 'mark']],
     ],
   },
   'saw-window': {
@@ -257,7 +275,9 @@ const matters =
   ({ beside }: CrewView, figures: Plain) =>
   (shown: Shown): boolean => {
     const other = typeof shown === 'string' ? beside?.[shown] : undefined;
-    return other === undefined || (isGroup(figures) && figures[other] !== undefined);
+    if (other === undefined || !isGroup(figures)) return true;
+    const figure = figures[other];
+    return figure !== undefined && !(isQuantity(figure) && figure.sign() === 0);
   };
 
 /** What a crew carries of an input and of the figures that came of it. */

@@ -102,7 +102,7 @@ export interface RampLayoutFigures {
   readonly alongSlope: Quantity<'length'>;
   /** Landings between runs. */
   readonly landings: Quantity<'count'>;
-  /** Length of a landing between two runs; folded, it is as wide as both. */
+  /** Length of a landing between two runs, left out where there is none; folded, it is as wide as both. */
   readonly landingLength?: Quantity<'length'>;
   /** Level length of runs and the landings between them, on the way that is walked. */
   readonly rampLength: Quantity<'length'>;

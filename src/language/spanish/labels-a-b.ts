@@ -143,4 +143,11 @@ export const labelsAB: Language = {
   'by shape': 'según la forma',
   'by source': 'según la fuente',
   'by thickness': 'según el espesor',
+  ada: 'ADA (EE. UU.)',
+  'approved-document-m': 'Approved Document M (Inglaterra)',
+  'as-1428': 'AS 1428 (Australia)',
+  'along slope': 'a lo largo de la pendiente',
+  'across at most': 'a lo ancho, máximo',
+  body: 'volumen bajo la superficie',
+  breaks: 'quiebres',
 };

@@ -127,4 +127,5 @@ export const labelsCD: Language = {
   'dug in': 'enterrado',
   dwelling: 'vivienda',
   'do not discharge it: call the plant': 'no la descargue: llame a la planta',
+  'din-18040': 'DIN 18040 (Alemania)',
 };

@@ -53,6 +53,7 @@ export const labelsEF: Language = {
   fill: 'relleno',
   'fill heights': 'alturas de relleno',
   'fill volume': 'volumen de relleno',
+  'filled openings': 'huecos ya ocupados',
   finish: 'acabado',
   'finish by': 'terminar antes de',
   'finished at': 'terminado a las',
@@ -109,4 +110,5 @@ export const labelsEF: Language = {
   'frost depth': 'profundidad de helada',
   'full truck': 'camión lleno',
   'full-first': 'llenas primero',
+  'end landing': 'descanso de los extremos',
 };

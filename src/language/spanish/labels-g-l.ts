@@ -156,4 +156,7 @@ export const labelsGL: Language = {
   lowest: 'más bajo',
   'have it tested again, and have the plant add air or send another load':
     'haga repetir la prueba, y que la planta agregue aire o mande otra carga',
+  'length available': 'largo disponible',
+  'landing length': 'largo del descanso',
+  lacks: 'faltan',
 };

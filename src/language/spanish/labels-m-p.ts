@@ -177,4 +177,5 @@ export const labelsMP: Language = {
   'Put in': 'Datos',
   'pushed out': 'vaciada a la cimbra',
   pyramid: 'pirámide',
+  overall: 'largo total',
 };

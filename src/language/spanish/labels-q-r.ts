@@ -65,4 +65,7 @@ export const labelsQR: Language = {
   runs: 'líneas',
   'runs to the building': 'corre hacia el edificio',
   'raise or lower': 'subir o bajar',
+  'Ramp layout': 'Trazo de rampa',
+  'ramp length': 'largo de la rampa',
+  'rise of run': 'subida de un tramo',
 };

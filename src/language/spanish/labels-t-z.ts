@@ -175,4 +175,6 @@ export const labelsTZ: Language = {
   yes: 'sí',
   zone: 'zona',
   'what may be done': 'qué se puede hacer',
+  'too long': 'demasiado larga',
+  'too narrow': 'demasiado angosta',
 };

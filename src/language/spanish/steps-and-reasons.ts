@@ -130,6 +130,8 @@ export const stepsAndReasons: Language = {
   'the last load would be {last}, below the minimum of {least}':
     'la última carga sería de {last}, menos que el mínimo de {least}',
   'no side is told to stand against a building': 'no se dice que algún lado esté junto a un edificio',
+  'no opening is told to be filled by what stands there already, as a column or steps':
+    'no se dice que algún hueco esté ocupado por algo que ya está ahí, como una columna o escalones',
   'no joint is cut or formed less deep': 'ninguna junta se corta ni se forma menos honda',
   'codes for houses ask for no less': 'los reglamentos para casas no piden menos',
   'a shear loses nothing': 'una cizalla no pierde nada',
@@ -153,6 +155,8 @@ export const stepsAndReasons: Language = {
   'Give depth from the plans': 'Indique depth según los planos',
   'Give boardThickness from the plans': 'Indique boardThickness según los planos',
   'Give limit as the plans have it': 'Indique limit como lo traen los planos',
+  'Give filledOpenings, the numbers of those that isolation board goes around':
+    'Indique filledOpenings, los números de los que llevan placa de aislamiento alrededor',
   'Give formed, the numbers of the sides': 'Indique formed, los números de los lados',
   'Give workTo, or sunset': 'Indique workTo, o sunset',
   'Reckon again with what was measured': 'Calcule de nuevo con lo que se midió',
