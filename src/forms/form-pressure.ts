@@ -173,6 +173,17 @@ function chemistryOf({ cement }: Parsed, pad: Pad): Ratio {
   return ratio(CHEMISTRY[cement ?? 'plain']);
 }
 
+function assumeStandard({ standard }: Parsed, pad: Pad): void {
+  if (standard) return;
+  pad.assume({
+    name: 'standard',
+    value: 'aci-347',
+    because: 'practice of the USA',
+    override: 'Give standard: ciria-108, as in Britain',
+    source: FORM_PRESSURE,
+  });
+}
+
 /** Which equation speaks, and why none does. */
 function equationFor({ kind, height, slump, temperature, standard }: Parsed, R: Speed, pad: Pad): Equation {
   const cold = COLD.undercutBy(temperature);
@@ -268,6 +279,7 @@ function reckon(input: Parsed, pad: Pad): FormPressureFigures {
   if (input.stiffensIn && !input.mostLift)
     refuse('mostLift', faults.missing('mostLift', ['"4 ft"', '"1.2 m"']));
   const R = riseOf(input, pad);
+  assumeStandard(input, pad);
   const w = densityOf(input, pad);
   const chemistry = chemistryOf(input, pad);
   const fresh = { unitWeight: isCiria(input) ? ONE() : unitWeight(w, pad), chemistry, temperature: T };

@@ -14,6 +14,9 @@ type Besides<I> = [Extract<I, Quantity>] extends [never]
   ? I
   : Exclude<I, QuantityInput<DimensionIn<I>> | QuantityData>;
 
+/** Words that follow a pattern are other names of those beside them, as `H12` is of `12 mm`: they are read into these. */
+type ReadWord<I extends string> = Record<never, 1> extends Record<I, 1> ? never : I;
+
 /** A plain number counts; rows of them are a table under its unit, and stay numbers. */
 type ReadBare<I, Text> = I extends null
   ? undefined
@@ -22,7 +25,7 @@ type ReadBare<I, Text> = I extends null
     : I extends string
       ? string extends I
         ? Text
-        : I
+        : ReadWord<I>
       : I extends boolean
         ? I
         : I extends readonly (readonly (infer N extends number | null)[])[]

@@ -1,4 +1,7 @@
-/** A field for the size of a bar: read as it is written, and refused with the sizes of the job's own unit system. */
+/**
+ * A field for the size of a bar: read as it is written, and refused with the sizes of the job's own unit system. What
+ * schedules name by steel and diameter, as `H12` or `N16`, is the bar of that diameter: the letter says no other size.
+ */
 import { missing } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import * as faults from '../reckoning/faults';
@@ -6,6 +9,10 @@ import { type Field, reading } from '../reckoning/fields';
 import { ALL_BARS, type AnyBarSize, BAR_SIZES } from './bars';
 
 const METRIC: readonly AnyBarSize[] = /*#__PURE__*/ ALL_BARS.filter((size) => !size.startsWith('#'));
+
+/** The size that a name says. */
+const sizeOf = (input: unknown): AnyBarSize =>
+  (typeof input === 'string' ? input.replace(/^[HTNY](\d{1,2})$/, '$1 mm') : input) as AnyBarSize;
 
 const noSuchBar = (what: string): Fault => ({
   ...faults.unknownChoice(what, BAR_SIZES),
@@ -16,7 +23,14 @@ const noSuchBar = (what: string): Fault => ({
 export function barField(what: string): Field<AnyBarSize> {
   const read = (input: unknown): AnyBarSize | Fault => {
     if (input === undefined || input === null) return missing(what, ['"#4"', '"12 mm"']);
-    return ALL_BARS.includes(input as AnyBarSize) ? (input as AnyBarSize) : noSuchBar(what);
+    const size = sizeOf(input);
+    return ALL_BARS.includes(size) ? size : noSuchBar(what);
   };
-  return reading(read, () => ({ type: 'string', enum: [...ALL_BARS] }));
+  const rolled = () => ALL_BARS.flatMap((size) => (size.endsWith('mm') ? [size.slice(0, -3)] : []));
+  return reading(read, () => ({
+    anyOf: [
+      { title: 'Size', type: 'string', enum: [...ALL_BARS] },
+      { title: 'Steel and diameter, as H12', type: 'string', pattern: `^[HTNY](${rolled().join('|')})$` },
+    ],
+  }));
 }

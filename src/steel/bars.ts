@@ -87,6 +87,7 @@ export type MetricBarSize =
   | '14 mm'
   | '16 mm'
   | '20 mm'
+  | '24 mm'
   | '25 mm'
   | '28 mm'
   | '32 mm'
@@ -95,6 +96,12 @@ export type MetricBarSize =
 
 /** Any bar that a mat is laid of. */
 export type AnyBarSize = BarSize | MetricBarSize;
+
+/**
+ * A bar as a job names it: its size, or its steel and diameter as schedules write it, `H12` or `T12` in Britain, `N12`
+ * in Australia, `Y12` in South Africa: a bar of 12 mm.
+ */
+export type BarName = AnyBarSize | `${'H' | 'T' | 'N' | 'Y'}${number}`;
 
 /** Kilograms per meter of round bars: π ÷ 4 × d² at 7850 kg/m3, to three places as tables print it. */
 const BY_DIAMETER: Record<string, string> = {
@@ -105,6 +112,7 @@ const BY_DIAMETER: Record<string, string> = {
   '14 mm': '1.208',
   '16 mm': '1.578',
   '20 mm': '2.466',
+  '24 mm': '3.551',
   '25 mm': '3.853',
   '28 mm': '4.834',
   '32 mm': '6.313',

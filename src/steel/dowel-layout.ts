@@ -23,7 +23,7 @@ import { none, says, where } from '../reckoning/together';
 import { wholeUnits } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import { type AnyBarSize, weightOf } from './bars';
+import { type AnyBarSize, type BarName, weightOf } from './bars';
 import * as cautions from './cautions';
 import { steadyCount } from './common';
 import * as usual from './ordinary';
@@ -45,7 +45,7 @@ export interface DowelLayoutInput {
   /** Smooth dowels that slide, or deformed ties that hold; by default dowels. */
   readonly kind?: 'dowels' | 'ties';
   /** Ties only: their size; by default #4. */
-  readonly bar?: AnyBarSize;
+  readonly bar?: BarName;
   /** What it is joined to, where that is there already. */
   readonly into?: 'slab' | 'footing' | 'wall';
   /** True where filler parts the two: an isolation joint, which ties cannot cross. */

@@ -2,7 +2,7 @@
 
 export { barCutting } from './bar-cutting';
 export { type BarSizeFigures, type BarSizeInput, barSize } from './bar-size';
-export type { AnyBarSize, BarGrade, BarSeries, BarSize, MetricBarSize } from './bars';
+export type { AnyBarSize, BarGrade, BarName, BarSeries, BarSize, MetricBarSize } from './bars';
 export type { CastAgainst, Exposure } from './cover';
 export type { BarCuttingFigures, Cut, CutBars, LengthValue, StockOrder } from './cutting-figures';
 export type { BarCuttingInput, CuttingAim, PieceInput, StockInput } from './cutting-input';

@@ -16,7 +16,15 @@ import { choice, fields, maybe, quantity, wholeNumber, word, yesOrNo } from '../
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import { type AnyBarSize, BAR_GRADES, type BarGrade, diameterOf, usualGradeOf, yieldOf } from './bars';
+import {
+  type AnyBarSize,
+  BAR_GRADES,
+  type BarGrade,
+  type BarName,
+  diameterOf,
+  usualGradeOf,
+  yieldOf,
+} from './bars';
 import { numberIn, plainNumber } from './common';
 import { COVER, LAP_SPACING, STRENGTH } from './ordinary';
 import { ACI_318_DEVELOPMENT } from './sources';
@@ -26,7 +34,7 @@ export interface DevelopmentLapInput {
   /** The development length of the bar. */
   readonly kind: 'development';
   /** The bars that are lapped, both of one size. */
-  readonly bar: AnyBarSize;
+  readonly bar: BarName;
   /** Specified strength of the concrete, by its cylinder: `4000 psi`, `28 MPa`, or the class `C25/30`. */
   readonly strength: QuantityInput<'pressure'>;
   /** Grade of the bar; by default 60, in a metric job 420, 400 of bars such as 15M and B500B of those by diameter. */

@@ -1,12 +1,12 @@
 /** What laps by the standards of Europe, Canada and Australia are told by. */
 
 import type { QuantityInput } from '../quantity/quantity';
-import type { AnyBarSize } from './bars';
+import type { BarName } from './bars';
 
 /** What laps by each of these standards are told by. */
 export interface StandardLapParts {
   /** The bars that are lapped, both of one size. */
-  readonly bar: AnyBarSize;
+  readonly bar: BarName;
   /** Strength of the concrete, by its cylinder: `25 MPa`, or the class `C25/30`. */
   readonly strength: QuantityInput<'pressure'>;
   /** Center to center of the bars. */

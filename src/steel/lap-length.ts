@@ -22,7 +22,7 @@ import type { Pad } from '../reckoning/pad';
 import { all, notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import { type AnyBarSize, diameterOf, isHeavy, usualGrade, yieldOf } from './bars';
+import { type AnyBarSize, type BarName, diameterOf, isHeavy, usualGrade, yieldOf } from './bars';
 import { fewDiameters, lapsGoverned, noLapOfLargeBars } from './cautions';
 import { numberIn, plainNumber } from './common';
 import {
@@ -55,7 +55,7 @@ export interface DiametersLapInput {
   /** A number of bar diameters. */
   readonly kind: 'diameters';
   /** The bars that are lapped, both of one size. */
-  readonly bar: AnyBarSize;
+  readonly bar: BarName;
   /** By default 40, or as many as the grade or the stress asks for. */
   readonly diameters?: number;
   /** Grade of the bar, 40 or 60, in metric 280 or 420: 40 or 60 diameters, as the residential code has it. */

@@ -17,7 +17,7 @@ import { PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import { type AnyBarSize, diameterOf, weightOf } from './bars';
+import { type AnyBarSize, type BarName, diameterOf, weightOf } from './bars';
 import { CAST_AGAINST, type CastAgainst, EXPOSURES, type Exposure } from './cover';
 import { CUT_TO, LAP, MAT_SPACING, STOCK_LENGTH, SUPPORTS_APART, TIE, TIE_WIRE } from './mat-ordinary';
 import { COVER } from './ordinary';
@@ -32,9 +32,9 @@ export interface RebarLayoutInput {
   /** Width of the slab. */
   readonly width: QuantityInput<'length'>;
   /** Bar size, both ways. */
-  readonly bar: AnyBarSize;
+  readonly bar: BarName;
   /** Bars that run across the length, where they differ. */
-  readonly barAcross?: AnyBarSize;
+  readonly barAcross?: BarName;
   /** Center to center, both ways; the most that any two bars are apart. */
   readonly spacing: QuantityInput<'length'>;
   /** Center to center of the bars that run across the length, where it differs. */

@@ -18,7 +18,7 @@ import { COMMON_PRACTICE } from '../reckoning/source';
 import { needs } from '../reckoning/together';
 import { barField } from './bar-field';
 import { type Alike, type Buying, lengthOf, listFigures } from './bar-list';
-import { type AnyBarSize, bySize, diameterOf, isHeavy } from './bars';
+import { type AnyBarSize, type BarName, bySize, diameterOf, isHeavy } from './bars';
 import * as cautions from './cautions';
 import { EARTH_COVER } from './cover';
 import { earthCover, lapsBeside } from './mat-cautions';
@@ -48,7 +48,7 @@ import type { RebarListFigures } from './rebar-types';
 /** Bars side by side along a footing, across it, around its lines or up out of it. */
 export interface StripBarsInput {
   /** Size of the bars. */
-  readonly bar: AnyBarSize;
+  readonly bar: BarName;
   /** Center to center at most, along the footing. */
   readonly spacing: QuantityInput<'length'>;
 }
@@ -76,7 +76,7 @@ export interface RebarStripInput {
   /** Depth of the footing; needed for ties. */
   readonly depth?: QuantityInput<'length'>;
   /** Size of the bars along the footing. */
-  readonly bar: AnyBarSize;
+  readonly bar: BarName;
   /** How many lines of it; with `depth` and ties half of them lie at the top. */
   readonly lines: number;
   /** Bars across the footing; none by default. */

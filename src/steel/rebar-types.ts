@@ -2,7 +2,7 @@
 import type { OutlineInput } from '../outline/outline';
 import type { OpeningInput } from '../outline/region';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
-import type { AnyBarSize } from './bars';
+import type { AnyBarSize, BarName } from './bars';
 import type { CastAgainst, Exposure } from './cover';
 
 /** Near the bottom of the slab or near its top. */
@@ -13,9 +13,9 @@ export interface MatInput {
   /** Where in the slab the mat lies. */
   readonly layer: MatLayer;
   /** Size of the bars that run along, and across by default. */
-  readonly bar: AnyBarSize;
+  readonly bar: BarName;
   /** Bars that run across, where they differ. */
-  readonly barAcross?: AnyBarSize;
+  readonly barAcross?: BarName;
   /** Center to center at most; give this or `lines`. */
   readonly spacing?: QuantityInput<'length'>;
   /** How many lines run along. */
@@ -37,7 +37,7 @@ export interface MatDowelInput {
   /** Which side: 1 is that from the first corner of the outline to the second, counterclockwise. */
   readonly side: number;
   /** Size of the bars. */
-  readonly bar: AnyBarSize;
+  readonly bar: BarName;
   /** Center to center at most. */
   readonly spacing: QuantityInput<'length'>;
   /** Length of each bar, both sides of the joint together. */
@@ -53,7 +53,7 @@ export interface MatStepsInput {
   /** Length of each step. */
   readonly width: QuantityInput<'length'>;
   /** Size of all bars in the steps. */
-  readonly bar: AnyBarSize;
+  readonly bar: BarName;
   /** Bars along each tread besides the one at the nosing; by default 1. */
   readonly treadBars?: number;
   /** Between bent starters from the slab; leave out for none. */

@@ -30,6 +30,7 @@ import {
   type AnyBarSize,
   BAR_GRADES,
   type BarGrade,
+  type BarName,
   sectionOf,
   usualGrade,
   usualGradeOf,
@@ -91,7 +92,7 @@ export interface InsteadSteelInput {
   /** Thickness of the slab. */
   readonly thickness: QuantityInput<'length'>;
   /** The bars that are called for. */
-  readonly bar: AnyBarSize;
+  readonly bar: BarName;
   /** How far apart they are called for, center to center. */
   readonly spacing: QuantityInput<'length'>;
   /** Grade that is called for; by default the usual one of such bars. */

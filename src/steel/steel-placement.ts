@@ -18,7 +18,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import { type AnyBarSize, diameterOf } from './bars';
+import { type AnyBarSize, type BarName, diameterOf } from './bars';
 import * as cautions from './cautions';
 import { impalement } from './cautions';
 import { EARTH_COVER, EXPOSURES, type Exposure, faceCoverFor } from './cover';
@@ -41,7 +41,7 @@ export interface SteelPlacementInput {
   /** From the top to the bottom of the steel: one bar, or two where they cross. */
   readonly layer: QuantityInput<'length'>;
   /** Size of the bars, for their cover; without it the layer counts as one bar. */
-  readonly bar?: AnyBarSize;
+  readonly bar?: BarName;
   /** Style of the mesh, for the distance of its supports; without it two wires make the layer. */
   readonly style?: string;
   /** What the surface has to bear; by default the weather. */

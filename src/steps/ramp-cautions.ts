@@ -23,7 +23,7 @@ export const steepRamp = ({ source }: RampLimits, limit: Slope, actual: Slope): 
 export const longForItsPlace = ({ source }: RampLimits, limit: Length, actual: Length): Caution => ({
   code: 'ramp-too-long',
   severity: 'stop',
-  ...say`the ramp with its landings takes ${{ actual }}, and there are ${{ limit }}: fold it at a level landing as wide as both runs, or lower the landing at the top; never make it steeper to fit`,
+  ...say`with its landings it takes ${{ actual }}, and there are ${{ limit }}: fold it at a level landing as wide as both runs, in more runs if it is, or lower the landing at the top; never make it steeper to fit`,
   limit,
   actual,
   source,
@@ -47,9 +47,12 @@ export const shortRampLanding = ({ source }: RampLimits, limit: Length, actual: 
   source,
 });
 
-export const railsBothSides = ({ source }: RampLimits): Caution => ({
+/** Curbs are cast with the ramp, and anchors of rails are set in it: both are told before the pour. */
+export const railsBothSides = ({ source }: RampLimits, limit: Length, actual: Length): Caution => ({
   code: 'ramp-handrails',
   severity: 'warning',
-  says: 'these rules ask for handrails on both sides of every ramp; plan their anchors before the pour and check the local code',
+  says: 'these rules ask for handrails on both sides of this ramp and a curb or rail along open edges; plan them before the pour and check the local code',
+  limit,
+  actual,
   source,
 });

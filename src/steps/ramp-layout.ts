@@ -3,13 +3,14 @@
  *
  * A run at a slope s may rise m at most, so that a rise H takes `n = ceil(H ÷ m)` runs, each `r = H ÷ n` high and
  * `L = r ÷ s` long on the level. Between n runs lie `k = n − 1` landings. Where rules have several slopes, each with a
- * length of its own, the shortest ramp is taken.
+ * length of its own, the shortest ramp is taken. A folded ramp has its runs beside each other, `W = L + f + g` long with
+ * the landings at the far and the near end, in as few runs as fit the place.
  *
  * Sources: the 2010 ADA Standards, Approved Document M, DIN 18040-1 and AS 1428.1, from memory.
  */
-import { rampHandrails } from '../grade/cautions';
 import { toMark } from '../grade/marks';
 import { Decimal } from '../quantity/decimal';
+import { missing } from '../quantity/faults';
 import { constant, length } from '../quantity/make';
 import { greaterOfPair, type Paired, paired } from '../quantity/paired';
 import {
@@ -19,8 +20,8 @@ import {
   quantityOf,
   systemOfQuantity,
 } from '../quantity/quantity';
-import { type Calculation, define } from '../reckoning/calculation';
-import { choice, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { type Calculation, define, refuse } from '../reckoning/calculation';
+import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import { guard } from './cautions';
@@ -60,6 +61,8 @@ export interface RampLayoutInput {
   readonly landing?: QuantityInput<'length'>;
   /** Level length that there is in a straight line, landings at both ends counted in. */
   readonly lengthAvailable?: QuantityInput<'length'>;
+  /** Runs lie beside each other, two or as many as it takes to fit `lengthAvailable`, and the ramp turns back at each landing. */
+  readonly folded?: boolean;
 }
 
 interface Parsed {
@@ -70,11 +73,12 @@ interface Parsed {
   readonly endLanding: Length | undefined;
   readonly landing: Length | undefined;
   readonly lengthAvailable: Length | undefined;
+  readonly folded: boolean | undefined;
 }
 
 /** Where a run or a landing begins. */
 export interface RampBreak {
-  /** Level distance from the foot of the first run. */
+  /** Level distance from the foot of the first run; folded, the way back leads down to it again. */
   readonly at: Quantity<'length'>;
   /** Height over the foot, exactly. */
   readonly height: Quantity<'length'>;
@@ -85,7 +89,7 @@ export interface RampBreak {
 /** Figures of {@link rampLayout}. */
 export interface RampLayoutFigures {
   /** Whether it is within the rules and fits the place. */
-  readonly verdict: 'fits' | 'too steep' | 'too narrow' | 'too long';
+  readonly verdict: 'fits' | 'too steep' | 'too narrow' | 'landing too short' | 'too long';
   /** How many runs. */
   readonly runs: Quantity<'count'>;
   /** Slope along the runs. */
@@ -98,14 +102,16 @@ export interface RampLayoutFigures {
   readonly alongSlope: Quantity<'length'>;
   /** Landings between runs. */
   readonly landings: Quantity<'count'>;
-  /** Length of a landing between two runs; left out where there is none. */
+  /** Length of a landing between two runs, left out where there is none; folded, it is as wide as both. */
   readonly landingLength?: Quantity<'length'>;
-  /** Level length of runs and the landings between them. */
+  /** Level length of runs and the landings between them, on the way that is walked. */
   readonly rampLength: Quantity<'length'>;
   /** Length of the landings at the foot and at the top. */
   readonly endLanding?: Quantity<'length'>;
   /** Level length over all, landings at both ends counted in. */
   readonly overall: Quantity<'length'>;
+  /** Clear width of all runs of a folded ramp; curbs and what stands between them come on top. */
+  readonly breadth?: Quantity<'length'>;
   /** What lacks of the length that there is. */
   readonly lacks?: Quantity<'length'>;
   /** Most slope across, and of landings in any direction, under the rules. */
@@ -136,6 +142,8 @@ interface Ramp {
   readonly slope: Slope;
   readonly most: Length | undefined;
   readonly runs: number;
+  /** On the way that is walked. */
+  readonly path: Length;
   readonly overall: Length;
 }
 
@@ -143,20 +151,45 @@ interface Ramp {
 const landingOf = (given: Length | undefined, least: Paired<'length'> | undefined, like: Length): Length =>
   given ?? least?.like(like) ?? NONE();
 
+const leastBetween = (limits: RampLimits, { folded }: Parsed): Paired<'length'> | undefined =>
+  (folded ? limits.turn : undefined) ?? limits.between;
+
+/** Landings at the far and the near end: where it turns back, at the foot, and at the top, which an odd run leads away. */
+function endsOf(runs: number, d: Length, e: Length): readonly [far: Length, near: Length] {
+  const longer = d.greaterThan(e) ? d : e;
+  return [runs % 2 === 1 ? longer : d, runs > 2 ? longer : e];
+}
+
+const foldedLength = (runs: number, sloped: Length, d: Length, e: Length): Length => {
+  const [far, near] = endsOf(runs, d, e);
+  return sloped.over(wholeNumber(runs)).plus(far).plus(near);
+};
+
+/** As few runs as fit the place beside each other; where none do, as few as may be. */
+function foldedRuns(fewest: number, long: (runs: number) => Length, there: Length | undefined): number {
+  const least = Math.max(fewest, 2);
+  for (let runs = least; there && runs <= RUNS.most; runs++) if (!long(runs).greaterThan(there)) return runs;
+  return least;
+}
+
 /** One rise must take as many runs in whatever unit it was measured: what may not be more may be the greater name. */
 function rampAt(stretch: RampStretch, slope: Slope, limits: RampLimits, input: Parsed): Ramp {
-  const { totalRise: H } = input;
+  const { totalRise: H, folded } = input;
   const own = mostRise(stretch, slope, H);
   const greater = stretch.rise ? greaterOfPair(stretch.rise) : own;
   if (greater) withinTimes(RUNS, H.over(greater), 'totalRise');
-  const runs = countOf(H, greater);
-  const most = own && countOf(H, own) === runs ? own : greater;
-  const between = landingOf(input.landing, limits.between, H).times(wholeNumber(runs - 1));
-  const ends = landingOf(input.endLanding, limits.end, H).times(TWO());
-  return { stretch, slope, most, runs, overall: H.over(slope).plus(between).plus(ends) };
+  const fewest = countOf(H, greater);
+  const most = own && countOf(H, own) === fewest ? own : greater;
+  const d = landingOf(input.landing, leastBetween(limits, input), H);
+  const e = landingOf(input.endLanding, limits.end, H);
+  const sloped = H.over(slope);
+  const long = (n: number): Length => foldedLength(n, sloped, d, e);
+  const runs = folded ? foldedRuns(fewest, long, input.lengthAvailable) : fewest;
+  const path = sloped.plus(d.times(wholeNumber(runs - 1))).plus(e.times(TWO()));
+  return { stretch, slope, most, runs, path, overall: folded ? long(runs) : path };
 }
 
-/** A slope that is given is held to the next steeper of the rules; else the shortest ramp is taken, the flatter of two. */
+/** A slope that is given is held to the next steeper of the rules; else the shortest ramp that fits, the flatter of two. */
 function chosen(input: Parsed, limits: RampLimits): Ramp {
   const { stretches } = limits;
   const { slope } = input;
@@ -164,23 +197,20 @@ function chosen(input: Parsed, limits: RampLimits): Ramp {
     const allowed = stretches.filter((one) => !slope.greaterThan(one.slope));
     return rampAt(allowed.at(-1) ?? (stretches[0] as RampStretch), slope, limits, input);
   }
+  const beyond = ({ overall }: Ramp): number => Number(input.lengthAvailable?.lessThan(overall) ?? false);
   const ramps = stretches.map((one) => rampAt(one, one.slope, limits, input));
-  return ramps.reduce((best, one) => (one.overall.greaterThan(best.overall) ? best : one));
+  return ramps.reduce((best, one) =>
+    (beyond(one) - beyond(best) || one.path.compareTo(best.path)) > 0 ? best : one,
+  );
 }
 
-const LEAST = 'the least length of a landing under these rules';
-
-function assumptions(
-  { rules, slope, endLanding, landing }: Parsed,
-  ramp: Ramp,
-  limits: RampLimits,
-  pad: Pad,
-): void {
+function assumptions(input: Parsed, ramp: Ramp, limits: RampLimits, pad: Pad): void {
+  const { rules, slope } = input;
   if (rules === undefined)
     pad.assume({
       name: 'rules',
       value: 'ada',
-      because: limits.because,
+      because: 'a new ramp of the USA; other countries have flatter ones',
       override: 'Give rules: approved-document-m, din-18040, as-1428, or service for carts only',
       source: limits.source,
     });
@@ -188,38 +218,37 @@ function assumptions(
     pad.assume({
       name: 'slope',
       value: ramp.slope,
-      because:
-        'the shortest ramp under these rules; the finished ramp may be no steeper anywhere, so that a little flatter leaves room for what the forms are off',
-      override: 'Give slope, flatter where there is room',
+      because: 'the shortest ramp under these rules; flatter leaves room for what the forms are off',
+      override: 'Give slope',
       source: limits.source,
     });
-  const { end, between } = limits;
-  if (end && !endLanding)
+  const landings = {
+    endLanding: limits.end,
+    landing: ramp.runs > 1 ? leastBetween(limits, input) : undefined,
+  };
+  for (const name of ['endLanding', 'landing'] as const) {
+    const value = landings[name];
+    if (!value || input[name]) continue;
     pad.assume({
-      name: 'endLanding',
-      value: end,
-      because: LEAST,
-      override: 'Give endLanding, its length along the ramp',
+      name,
+      value,
+      because: 'the least length of a landing under these rules',
+      override: `Give ${name}, its length along the ramp`,
       source: limits.source,
     });
-  if (between && !landing && ramp.runs > 1)
-    pad.assume({
-      name: 'landing',
-      value: between,
-      because: LEAST,
-      override: 'Give landing, its length along the ramp',
-      source: limits.source,
-    });
+  }
 }
 
-/** Foot and top of every run. */
-function breaksOf(n: number, rise: Length, run: Length, between: Length): RampBreak[] {
+/** Foot and top of every run; of a folded ramp every other leads back. */
+function breaksOf(rise: Length, run: Length, between: Length, n: number, folded = false): RampBreak[] {
   return Array.from({ length: n }, (_, i) => {
-    const start = run.plus(between).times(wholeNumber(i));
+    const near = run.plus(between).times(wholeNumber(folded ? 0 : i));
+    const ends = [near, near.plus(run)] as const;
+    const [start, end] = folded && i % 2 === 1 ? [ends[1], ends[0]] : ends;
     const foot = rise.times(wholeNumber(i));
     return [
       [start, foot],
-      [start.plus(run), foot.plus(rise)],
+      [end, foot.plus(rise)],
     ] as const;
   })
     .flat()
@@ -233,47 +262,50 @@ interface Sizes {
   readonly r: Length;
   readonly L: Length;
   readonly B: Length;
-  readonly d: Length;
+  /** What a landing between two runs is long and, folded, both runs wide. */
+  readonly t: Length;
   readonly e: Length;
 }
 
 /** Surface and body, where the width is known. */
-function wideOf(w: Length | undefined, { H, n, k, r, L, B, d, e }: Sizes, pad: Pad) {
+function wideOf(w: Length | undefined, { H, n, k, r, L, B, t, e }: Sizes, pad: Pad) {
   if (!w) return {};
-  const long = n.times(B).plus(k.times(d)).plus(e.times(TWO()));
+  const long = n.times(B).plus(k.times(t)).plus(e.times(TWO()));
   const side = L.times(r)
     .times(n.times(n))
     .over(TWO())
-    .plus(d.times(r).times(n.times(k)).over(TWO()))
+    .plus(t.times(r).times(n.times(k)).over(TWO()))
     .plus(H.times(e));
   return {
     surface: pad.step(
       'surface of runs and landings',
-      'S = w × (n × B + k × d + 2 × e)',
-      { w, n, B, k, d, e },
+      'S = w × (n × B + k × t + 2 × e)',
+      { w, n, B, k, t, e },
       w.times(long),
     ),
     body: pad.step(
       'body from level ground to the surface',
-      'V = w × (n × n × L × r ÷ 2 + n × k × d × r ÷ 2 + H × e)',
-      { w, n, L, r, k, d, H, e },
+      'V = w × (n × n × L × r ÷ 2 + n × k × t × r ÷ 2 + H × e)',
+      { w, n, L, r, k, t, H, e },
       w.times(side),
     ),
   };
 }
 
 /** The first landing that is shorter than the rules have it: one is enough to go back to the plan. */
-function heedLandings({ endLanding, landing }: Parsed, limits: RampLimits, runs: number, pad: Pad): void {
+function heedLandings(input: Parsed, limits: RampLimits, runs: number, pad: Pad): boolean {
+  const { endLanding, landing } = input;
   const given = [
     [endLanding, limits.end],
-    [runs > 1 ? landing : undefined, limits.between],
+    [runs > 1 ? landing : undefined, leastBetween(limits, input)],
   ] as const;
   for (const [long, least] of given) {
     const short = long && least?.undercutBy(long);
     if (!short) continue;
     pad.caution(shortRampLanding(limits, short, long));
-    return;
+    return true;
   }
+  return false;
 }
 
 function heed(input: Parsed, limits: RampLimits, ramp: Ramp, sizes: Sizes, pad: Pad): boolean[] {
@@ -284,29 +316,43 @@ function heed(input: Parsed, limits: RampLimits, ramp: Ramp, sizes: Sizes, pad: 
   if (steep) pad.caution(steepRamp(limits, most, ramp.slope));
   const least = width && limits.width?.undercutBy(width);
   if (width && least) pad.caution(narrowRamp(limits, least, width));
-  heedLandings(input, limits, ramp.runs, pad);
+  const short = heedLandings(input, limits, ramp.runs, pad);
   const long = lengthAvailable?.lessThan(ramp.overall) ?? false;
   if (lengthAvailable && long) pad.caution(longForItsPlace(limits, lengthAvailable, ramp.overall));
-  const railed = limits.railsAbove?.exceededBy(r);
-  if (railed) pad.caution(railed.sign() > 0 ? rampHandrails(railed, r) : railsBothSides(limits));
+  const railed = ramp.stretch.walk ? undefined : limits.railsAbove?.exceededBy(r);
+  if (railed) pad.caution(railsBothSides(limits, railed, r));
   const guarded = GUARD_ABOVE.exceededBy(H);
   if (guarded) pad.caution(guard(GUARD, PUBLIC_GUARDS, guarded, H));
-  return [steep, least !== undefined, long];
+  return [steep, least !== undefined, short, long];
 }
 
-const WORST = ['too steep', 'too narrow', 'too long'] as const;
+const WORST = ['too steep', 'too narrow', 'landing too short', 'too long'] as const;
+
+/** How many runs: as few as the rules allow, folded as many as fit beside each other. */
+function noteRuns({ totalRise: H, folded }: Parsed, ramp: Ramp, n: Count, pad: Pad): void {
+  const { most: m, slope: s, stretch } = ramp;
+  if (folded || !m) return;
+  if (!stretch.run) {
+    pad.step('runs', 'n = ceil(H ÷ m)', { H, m }, n);
+    return;
+  }
+  const M = stretch.run.like(H);
+  pad.step('runs', 'n = ceil(H ÷ (M × s))', { H, M, s }, n);
+}
 
 function reckon(input: Parsed, pad: Pad): RampLayoutFigures {
   const limits = rampLimits(input.rules ?? 'ada');
-  const H = input.totalRise;
+  const { totalRise: H, folded, width: w } = input;
+  if (folded && !input.landing && !limits.between)
+    refuse('landing', missing('landing', ['"5 ft"', '"1.5 m"']));
   const ramp = chosen(input, limits);
   assumptions(input, ramp, limits, pad);
-  const { slope: s, most: m, overall } = ramp;
+  const { slope: s, overall } = ramp;
   const n = wholeNumber(ramp.runs);
   const k = n.minus(ONE());
-  const d = landingOf(input.landing, limits.between, H);
+  const d = landingOf(input.landing, leastBetween(limits, input), H);
   const e = landingOf(input.endLanding, limits.end, H);
-  if (m) pad.step('runs', 'n = ceil(H ÷ m)', { H, m }, n);
+  noteRuns(input, ramp, n, pad);
   const r = pad.step('rise of a run', 'r = H ÷ n', { H, n }, H.over(n));
   const L = pad.step('level length of a run', 'L = r ÷ s', { r, s }, r.over(s));
   const B = pad.step('length along the slope', 'B = √(L² + r²)', { L, r }, hypot(L, r));
@@ -316,9 +362,13 @@ function reckon(input: Parsed, pad: Pad): RampLayoutFigures {
     { n, L, k, d },
     n.times(L).plus(k.times(d)),
   );
-  pad.step('with the landings at both ends', 'W = A + 2 × e', { A, e }, overall);
-  const sizes = { H, n, k, r, L, B, d, e };
-  const wide = wideOf(input.width, sizes, pad);
+  if (folded) {
+    const [f, g] = endsOf(ramp.runs, d, e);
+    pad.step('runs beside each other, with landings', 'W = L + f + g', { L, f, g }, overall);
+  }
+  if (!folded) pad.step('with the landings at both ends', 'W = A + 2 × e', { A, e }, overall);
+  const sizes = { H, n, k, r, L, B, t: folded ? d.times(TWO()) : d, e };
+  const wide = wideOf(w, sizes, pad);
   const wrong = heed(input, limits, ramp, sizes, pad);
   const there = input.lengthAvailable;
   return {
@@ -331,12 +381,13 @@ function reckon(input: Parsed, pad: Pad): RampLayoutFigures {
     landings: k,
     ...(k.sign() > 0 && d.sign() > 0 ? { landingLength: d } : {}),
     rampLength: A,
-    ...(limits.end ? { endLanding: e } : {}),
+    ...(e.sign() > 0 ? { endLanding: e } : {}),
     overall,
+    ...(folded && w ? { breadth: n.times(w) } : {}),
     ...(there?.lessThan(overall) ? { lacks: overall.minus(there) } : {}),
     ...(limits.across ? { acrossAtMost: limits.across } : {}),
     ...wide,
-    breaks: breaksOf(ramp.runs, r, L, d),
+    breaks: breaksOf(r, L, d, ramp.runs, folded),
   };
 }
 
@@ -345,7 +396,7 @@ function reckon(input: Parsed, pad: Pad): RampLayoutFigures {
  *
  * @param input - the rise, whose rules, and whatever of slope, width and length there is is settled
  * @returns the runs with their rise and length, the ramp over all, and the height of every break over the foot
- * @throws {InputError} `too-many` above 100 runs; lengths and slopes that cannot be read
+ * @throws {InputError} `too-many` above 100 runs; `missing` landing where a folded ramp has no rules for it; lengths and slopes that cannot be read
  * @source 2010 ADA Standards 405, Approved Document M, DIN 18040-1 and AS 1428.1, from memory
  * @example
  * ```ts
@@ -372,6 +423,7 @@ export const rampLayout: Calculation<RampLayoutInput, RampLayoutFigures> = /*#__
       endLanding: maybe(quantity('length', 'endLanding', 'positive', ordinary.LANDING)),
       landing: maybe(quantity('length', 'landing', 'positive', ordinary.LANDING)),
       lengthAvailable: maybe(quantity('length', 'lengthAvailable', 'positive', ordinary.RAMP_LENGTH)),
+      folded: maybe(yesOrNo('folded')),
     }),
   reckon,
 });

@@ -9,7 +9,6 @@ import { length, slope } from '../quantity/make';
 import { type Paired, paired, sameInBoth } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Source } from '../reckoning/source';
-import type { Words } from '../reckoning/words';
 import * as sources from './sources';
 
 type Length = Quantity<'length'>;
@@ -23,6 +22,8 @@ export interface RampStretch {
   readonly slope: Slope;
   readonly rise?: Paired<'length'>;
   readonly run?: Paired<'length'>;
+  /** So flat that it is a walk, which needs no handrails. */
+  readonly walk?: true;
 }
 
 /** The limits of one set of rules. */
@@ -33,14 +34,14 @@ export interface RampLimits {
   readonly end?: Paired<'length'>;
   /** Landing between two runs. */
   readonly between?: Paired<'length'>;
+  /** Landing at which a ramp turns back, where it must be longer. */
+  readonly turn?: Paired<'length'>;
   /** Clear width. */
   readonly width?: Paired<'length'>;
   /** Across, of runs and of landings in any direction. */
   readonly across?: Slope;
   /** Handrails on both sides of runs that rise more; of every run where it is nothing. */
   readonly railsAbove?: Paired<'length'>;
-  /** Whom the ramp is for. */
-  readonly because: Words['says'];
   readonly source: Source;
 }
 
@@ -48,13 +49,15 @@ const same = (text: string): Paired<'length'> => sameInBoth(length(text));
 
 const made: Readonly<Record<RampRules, () => RampLimits>> = {
   ada: () => ({
-    stretches: [{ slope: slope('1:12'), rise: paired('length', '30 in', '760 mm') }],
+    stretches: [
+      { slope: slope('1:12'), rise: paired('length', '30 in', '760 mm') },
+      { slope: slope('1:20'), walk: true },
+    ],
     end: paired('length', '60 in', '1525 mm'),
     between: paired('length', '60 in', '1525 mm'),
     width: paired('length', '36 in', '915 mm'),
     across: slope('1:48'),
     railsAbove: paired('length', '6 in', '150 mm'),
-    because: 'a new accessible ramp of the USA; other countries have flatter ones and shorter runs',
     source: sources.ADA_RAMP_RUNS,
   }),
   'approved-document-m': () => ({
@@ -68,7 +71,6 @@ const made: Readonly<Record<RampRules, () => RampLimits>> = {
     width: same('1.5 m'),
     across: slope('1:40'),
     railsAbove: same('0 m'),
-    because: 'a ramped access to a public building in England',
     source: sources.ADM_RAMPS,
   }),
   'din-18040': () => ({
@@ -78,25 +80,24 @@ const made: Readonly<Record<RampRules, () => RampLimits>> = {
     width: same('1.2 m'),
     across: slope('0%'),
     railsAbove: same('0 m'),
-    because: 'an accessible ramp in Germany',
     source: sources.DIN_RAMPS,
   }),
   'as-1428': () => ({
     stretches: [
       { slope: slope('1:14'), run: same('9 m') },
-      { slope: slope('1:20'), run: same('15 m') },
+      { slope: slope('1:20'), run: same('15 m'), walk: true },
+      { slope: slope('1:33'), run: same('25 m'), walk: true },
     ],
     end: same('1.2 m'),
     between: same('1.2 m'),
+    turn: same('1.54 m'),
     width: same('1 m'),
     across: slope('1:40'),
     railsAbove: same('0 m'),
-    because: 'an accessible ramp in Australia',
     source: sources.AS_RAMPS,
   }),
   service: () => ({
     stretches: [{ slope: slope('1:8') }],
-    because: 'a ramp for carts and bins that nobody needs to get in by',
     source: sources.COMMON_PRACTICE,
   }),
 };

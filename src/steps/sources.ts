@@ -108,7 +108,7 @@ export const ADA_RAMP_RUNS: Source = {
   title: '2010 ADA Standards for Accessible Design',
   publisher: 'US Department of Justice',
   edition: '2010',
-  locator: '405.2 slope, 405.3 across, 405.5 width, 405.6 rise, 405.7 landings',
+  locator: '405 ramps',
   fromMemory: true,
 };
 
@@ -117,7 +117,7 @@ export const ADM_RAMPS: Source = {
   title: 'Approved Document M, Access to and use of buildings',
   publisher: 'HM Government',
   edition: '2004',
-  locator: 'table 1 and 1.26: limits for ramp gradients',
+  locator: 'table 1 and 1.26',
   fromMemory: true,
 };
 
@@ -135,6 +135,6 @@ export const AS_RAMPS: Source = {
   title: 'AS 1428.1, Design for access and mobility',
   publisher: 'Standards Australia',
   edition: '2009',
-  locator: 'clause 10.3 ramps',
+  locator: 'clause 10',
   fromMemory: true,
 };

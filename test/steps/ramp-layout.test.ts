@@ -68,6 +68,51 @@ describe('a ramp', () => {
   });
 });
 
+describe('a folded ramp', () => {
+  const rooms = fc.integer({ min: 11, max: 60 });
+
+  it('takes the fewest runs that fit the place, and no fewer than the rules have', () => {
+    fc.assert(
+      fc.property(sixteenths, rooms, (totalRise, feet) => {
+        const { figures } = rampLayout({
+          totalRise,
+          rules: 'ada',
+          lengthAvailable: `${feet} ft`,
+          folded: true,
+        });
+        const n = figures.runs.toNumber('each');
+        const long = (runs: number): number => (12 * inchesOf(totalRise)) / runs + 120;
+        const fewest = Math.max(2, Math.ceil(inchesOf(totalRise) / 30));
+        const fits = long(100) <= 12 * feet;
+        expect(figures.verdict === 'too long').toBe(!fits);
+        expect(figures.overall.toNumber('in')).toBeCloseTo(long(n), 8);
+        if (!fits || n === fewest) expect(n).toBe(fewest);
+        else expect(long(n) <= 12 * feet + 1e-9 && long(n - 1) > 12 * feet - 1e-9).toBe(true);
+      }),
+    );
+  });
+
+  it('comes back to its foot or ends at the far side, and has the body of its parts', () => {
+    fc.assert(
+      fc.property(sixteenths, rooms, (totalRise, feet) => {
+        const { figures } = rampLayout({
+          totalRise,
+          rules: 'ada',
+          width: '1 ft',
+          lengthAvailable: `${feet} ft`,
+          folded: true,
+        });
+        const n = figures.runs.toNumber('each');
+        const [run, rise] = [figures.runLength.toNumber('ft'), figures.riseOfRun.toNumber('ft')];
+        expect(figures.breaks.at(-1)?.at.toNumber('ft')).toBeCloseTo(n % 2 === 0 ? 0 : run, 9);
+        let body = 5 * n * rise;
+        for (let i = 0; i < n; i++) body += run * rise * (i + 0.5) + (i > 0 ? 2 * 5 * i * rise : 0);
+        expect(figures.body?.toNumber('ft3')).toBeCloseTo(body, 6);
+      }),
+    );
+  });
+});
+
 function inchesOf(text: string): number {
   return Number.parseFloat(text);
 }

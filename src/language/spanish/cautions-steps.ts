@@ -36,12 +36,12 @@ export const cautionsSteps: Language = {
     'huellas y descansos con más pendiente que {limit} no suelen permitirse; los pies resbalan. Consulte el código local',
   'steeper than {limit}, the most that these rules allow a ramp; make it longer, or fold it at a landing. Check the local code':
     'más empinado que {limit}, lo más que estas reglas permiten en una rampa; hágala más larga o dóblela en un descanso. Consulte el código local',
-  'the ramp with its landings takes {actual}, and there are {limit}: fold it at a level landing as wide as both runs, or lower the landing at the top; never make it steeper to fit':
-    'la rampa con sus descansos ocupa {actual}, y hay {limit}: dóblela en un descanso a nivel tan ancho como ambos tramos, o baje el descanso de arriba; nunca la haga más empinada para que quepa',
+  'with its landings it takes {actual}, and there are {limit}: fold it at a level landing as wide as both runs, in more runs if it is, or lower the landing at the top; never make it steeper to fit':
+    'con sus descansos ocupa {actual}, y hay {limit}: dóblela en un descanso a nivel tan ancho como ambos tramos, en más tramos si ya lo está, o baje el descanso de arriba; nunca la haga más empinada para que quepa',
   'narrower than {limit}, the least clear width between handrails or curbs that these rules have; widen the forms. Check the local code':
     'más angosto que {limit}, el ancho libre mínimo entre pasamanos o bordillos según estas reglas; ensanche las cimbras. Consulte el código local',
-  'these rules ask for handrails on both sides of every ramp; plan their anchors before the pour and check the local code':
-    'estas reglas piden pasamanos de ambos lados de toda rampa; prevea sus anclajes antes del colado y consulte el código local',
+  'these rules ask for handrails on both sides of this ramp and a curb or rail along open edges; plan them before the pour and check the local code':
+    'estas reglas piden pasamanos de ambos lados de esta rampa y un bordillo o baranda en los bordes abiertos; prevéalos antes del colado y consulte el código local',
   'a landing shorter than {limit} is less than these rules have on a ramp: a wheelchair cannot rest or turn on it. Check the local code':
     'un descanso de menos de {limit} es menos de lo que estas reglas piden en una rampa: una silla de ruedas no puede parar ni girar en él. Consulte el código local',
 };

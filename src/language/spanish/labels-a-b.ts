@@ -149,5 +149,6 @@ export const labelsAB: Language = {
   'along slope': 'a lo largo de la pendiente',
   'across at most': 'a lo ancho, máximo',
   body: 'volumen bajo la superficie',
+  breadth: 'ancho de todos los tramos',
   breaks: 'quiebres',
 };

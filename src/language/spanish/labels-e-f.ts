@@ -78,6 +78,7 @@ export const labelsEF: Language = {
   'foam board': 'placa de espuma',
   'foam-board': 'placa de espuma',
   'follows-edge': 'sigue el borde',
+  folded: 'doblada',
   footing: 'zapata',
   'Footing volume': 'Volumen de zapatas',
   footings: 'zapatas',

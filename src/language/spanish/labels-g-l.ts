@@ -83,6 +83,7 @@ export const labelsGL: Language = {
   landing: 'descanso',
   'landing depth': 'fondo del descanso',
   'landing fall': 'pendiente del descanso',
+  'landing too short': 'descanso demasiado corto',
   landings: 'descansos',
   lap: 'traslape',
   'lap allowance': 'margen por traslapes',

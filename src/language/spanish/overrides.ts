@@ -121,7 +121,7 @@ export const overrides: Language = {
   'Probe at the corners of the outline': 'Sondee en las esquinas del contorno',
   'Start at a corner from which all others can be seen, or give the corners':
     'Empiece en una esquina desde la que se vean todas las demás, o indique las esquinas',
-  'Give slope, flatter where there is room': 'Dé slope, menos empinada donde haya lugar',
+  'Give slope': 'Dé slope',
   'Give endLanding, its length along the ramp': 'Dé endLanding, su largo a lo largo de la rampa',
   'Give landing, its length along the ramp': 'Dé landing, su largo a lo largo de la rampa',
   'Give rules: approved-document-m, din-18040, as-1428, or service for carts only':

@@ -184,9 +184,9 @@ export const reasons: Language = {
   '{set} after placing': '{set} después de colocar',
   '{slump} counts as the wetter': '{slump} cuenta como el más húmedo',
   '{sum} less twice the riser': '{sum} menos dos peraltes',
-  'the shortest ramp under these rules; the finished ramp may be no steeper anywhere, so that a little flatter leaves room for what the forms are off':
-    'la rampa más corta según estas reglas; la rampa terminada no puede ser más empinada en ninguna parte, y un poco menos de pendiente deja margen para lo que yerren las cimbras',
+  'the shortest ramp under these rules; flatter leaves room for what the forms are off':
+    'la rampa más corta según estas reglas; menos empinada deja lugar para lo que se desvíen las cimbras',
   'the least length of a landing under these rules': 'el largo mínimo de un descanso según estas reglas',
-  'a new accessible ramp of the USA; other countries have flatter ones and shorter runs':
-    'una rampa accesible nueva de EE. UU.; otros países las tienen menos empinadas y con tramos más cortos',
+  'a new ramp of the USA; other countries have flatter ones':
+    'una rampa nueva de EE. UU.; otros países las tienen menos empinadas',
 };
