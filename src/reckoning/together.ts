@@ -19,7 +19,7 @@ export const filled = (name: string): JsonSchema => ({
 });
 
 /** A member is this very word. */
-export const says = (name: string, word: string): JsonSchema => ({
+export const says = (name: string, word: string | true): JsonSchema => ({
   required: [name],
   properties: { [name]: { const: word } },
 });

@@ -24,6 +24,7 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import { all, given, says, where } from '../reckoning/together';
 import { guard } from './cautions';
 import * as ordinary from './ordinary';
 import { longForItsPlace, narrowRamp, railsBothSides, shortRampLanding, steepRamp } from './ramp-cautions';
@@ -415,15 +416,18 @@ export const rampLayout: Calculation<RampLayoutInput, RampLayoutFigures> = /*#__
   sources: [ADA_RAMP_RUNS, ADM_RAMPS, DIN_RAMPS, AS_RAMPS, COMMON_PRACTICE],
   limits: [RUNS],
   input: () =>
-    fields({
-      totalRise: quantity('length', 'totalRise', 'positive', ordinary.RAMP_RISE),
-      rules: maybe(choice('rules', RAMP_RULES)),
-      slope: maybe(quantity('slope', 'slope', 'positive', ordinary.RAMP_SLOPE)),
-      width: maybe(quantity('length', 'width', 'positive', ordinary.RAMP_WIDTH)),
-      endLanding: maybe(quantity('length', 'endLanding', 'positive', ordinary.LANDING)),
-      landing: maybe(quantity('length', 'landing', 'positive', ordinary.LANDING)),
-      lengthAvailable: maybe(quantity('length', 'lengthAvailable', 'positive', ordinary.RAMP_LENGTH)),
-      folded: maybe(yesOrNo('folded')),
-    }),
+    fields(
+      {
+        totalRise: quantity('length', 'totalRise', 'positive', ordinary.RAMP_RISE),
+        rules: maybe(choice('rules', RAMP_RULES)),
+        slope: maybe(quantity('slope', 'slope', 'positive', ordinary.RAMP_SLOPE)),
+        width: maybe(quantity('length', 'width', 'positive', ordinary.RAMP_WIDTH)),
+        endLanding: maybe(quantity('length', 'endLanding', 'positive', ordinary.LANDING)),
+        landing: maybe(quantity('length', 'landing', 'positive', ordinary.LANDING)),
+        lengthAvailable: maybe(quantity('length', 'lengthAvailable', 'positive', ordinary.RAMP_LENGTH)),
+        folded: maybe(yesOrNo('folded')),
+      },
+      where(all(says('rules', 'service'), says('folded', true)), given('landing')),
+    ),
   reckon,
 });
