@@ -17,4 +17,5 @@ export {
   mixRequirements,
 } from './mix-requirements';
 export type { WaterEffect } from './site-water';
+export type { SlumpClass } from './slump';
 export type { MixBySource, MixStandard } from './standards';
