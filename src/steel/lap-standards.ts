@@ -147,7 +147,7 @@ function eurocode(input: Eurocode, pad: Pad): StandardLapLengths {
       .times(canonicalValue(n)),
   );
   pad.step(
-    'bond in MPa: e of its place, n of bars above 32 mm',
+    'bond in MPa: e of its place, n of thick bars',
     'B = 0.315 × e × n × C^(2 ÷ 3)',
     { e, n, C },
     B,
