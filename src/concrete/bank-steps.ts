@@ -6,9 +6,10 @@
  */
 
 import { lesserOf } from '../quantity/greater';
+import { hypotenuse } from '../quantity/hypotenuse';
 import type { Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
-import { hypot, ONE, TWO } from './step-flight';
+import { ONE, TWO } from './step-flight';
 import type { Straight } from './step-inputs';
 
 type Length = Quantity<'length'>;
@@ -17,7 +18,7 @@ type Volume = Quantity<'volume'>;
 /** A landing at the top, and the wedge where the slope runs on below it. */
 function withTop(V: Volume, input: Straight, e: Length, d: Length, pad: Pad): Volume {
   const { rise: r, tread: t, width: w } = input;
-  const long = hypot(t, r);
+  const long = hypotenuse(t, r);
   const h = pad.step(
     'drop from the underside of the landing to the slope, at its front',
     'h = r + e × √(t² + r²) ÷ t − e',
@@ -46,7 +47,7 @@ function withTop(V: Volume, input: Straight, e: Length, d: Length, pad: Pad): Vo
 export function onBank(input: Straight, e: Length, pad: Pad): Volume {
   const { risers: n, rise: r, tread: t, width: w, landingDepth: d } = input;
   const m = d ? pad.step('treads below the landing', 'm = n − 1', { n }, n.minus(ONE())) : n;
-  const S = pad.step('slope under the treads', 'S = m × √(t² + r²)', { m, t, r }, hypot(t, r).times(m));
+  const S = pad.step('slope under the treads', 'S = m × √(t² + r²)', { m, t, r }, hypotenuse(t, r).times(m));
   const side = t.times(r).times(m).over(TWO()).plus(e.times(S));
   const V = pad.step('volume', 'V = w × (m × t × r ÷ 2 + e × S)', { w, m, t, r, e, S }, w.times(side));
   return d ? withTop(V, input, e, d, pad) : V;

@@ -9,10 +9,10 @@
  */
 
 import type { LengthInput } from '../outline/outline';
-import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
+import { hypotenuse } from '../quantity/hypotenuse';
 import { constant } from '../quantity/make';
-import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as sharedCautions from '../reckoning/cautions';
 import {
@@ -191,10 +191,7 @@ interface Place {
 const ONE = constant(() => wholeNumber(1));
 
 /** √(h² + ((a − b) ÷ 2)²): along a slope that rises h while a width goes from a to b. */
-function slant(h: Length, a: Length, b: Length): Length {
-  const half = canonicalValue(a.minus(b)).div(2);
-  return quantityOf('length', Decimal.hypot(canonicalValue(h), half), systemOfQuantity(h));
-}
+const slant = (h: Length, a: Length, b: Length): Length => hypotenuse(h, a.minus(b).over(TWO()));
 
 function round({ diameter: D, height: h }: Of<'round'>, { name }: Place, pad: Pad): Body {
   const A = pad.step(say`${{ name }}, bearing area`, 'A = π × D² ÷ 4', { D }, circleArea(D));

@@ -1,9 +1,8 @@
 /** What every kind of flight has in common: its figures, and numbers that its formulas share. */
 
-import { Decimal } from '../quantity/decimal';
 import * as faults from '../quantity/faults';
 import { angle, constant } from '../quantity/make';
-import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
@@ -35,9 +34,6 @@ export const TWO = constant(() => wholeNumber(2));
 const SIX = constant(() => wholeNumber(6));
 
 const FULL = constant(() => angle('360 deg'));
-
-export const hypot = (a: Length, b: Length): Length =>
-  quantityOf('length', Decimal.hypot(canonicalValue(a), canonicalValue(b)), systemOfQuantity(a));
 
 /** `n (n − 1) ÷ 2` and `n (n − 1) (2 n − 1) ÷ 6`: sums of j and of j² for j below n. */
 export function sums(n: Count): [first: Quantity<'ratio'>, second: Quantity<'ratio'>] {

@@ -3,6 +3,7 @@
  */
 
 import * as faults from '../quantity/faults';
+import { hypotenuse } from '../quantity/hypotenuse';
 import type { Quantity } from '../quantity/quantity';
 
 import { canonicalValue } from '../quantity/quantity';
@@ -13,7 +14,7 @@ import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { onBank } from './bank-steps';
 import { plainOnBank } from './faults';
-import { type Flight, hypot, ONE, TWO } from './step-flight';
+import { type Flight, ONE, TWO } from './step-flight';
 import type { Straight } from './step-inputs';
 
 type Area = Quantity<'area'>;
@@ -178,9 +179,9 @@ function straightFaces(V: Volume, input: Straight, pad: Pad): Area {
   const less = (face: Length): Length => (input.wash ? face.minus(p.times(input.wash)) : face);
   const u = input.wash ? less(upperFace(input)) : r;
   const mid = landingFaces(input).map(less);
-  const [a, b] = [hypot(r, p), hypot(u, p)];
+  const [a, b] = [hypotenuse(r, p), hypotenuse(u, p)];
   const plain = a.plus(b.times(n.minus(wholeNumber(1 + mid.length))));
-  const slopes = mid.reduce((sum, face) => sum.plus(hypot(face, p)), plain);
+  const slopes = mid.reduce((sum, face) => sum.plus(hypotenuse(face, p)), plain);
   const terms = mid.map((_, i) => ` + √(u${i + 1}² + p²)`).join('');
   return pad.step(
     'faces to form',

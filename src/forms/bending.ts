@@ -16,8 +16,9 @@ import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { timesUp } from '../reckoning/whole';
 import { say } from '../reckoning/words';
-import { type Edge, timesUp } from './boarding';
+import type { Edge } from './boarding';
 import * as cautions from './cautions';
 import { BEND, LAYER, SAW_KERF, SHEET } from './ordinary';
 

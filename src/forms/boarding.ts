@@ -5,11 +5,12 @@
  * that buys less is kept: with the longest boards, and with the last three of them from those stock lengths that come
  * to the least. A last piece shorter than a board that can be held is made longer at the cost of the one before it.
  */
-import { ratio } from '../quantity/make';
+
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import { timesUp } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 
 type Length = Quantity<'length'>;
@@ -37,10 +38,6 @@ export interface Piece {
 
 /** No edge has more. */
 export const MOST_BOARDS: Limit = { of: 'the boards of one edge', most: 2_000 };
-
-/** A whole number of times, the last one begun. */
-export const timesUp = (all: Length, each: Length): number =>
-  Math.round(all.over(each).upTo(ratio('1:1')).toNumber(':1'));
 
 /** Some boards end to end, the longest first. */
 interface Laid {

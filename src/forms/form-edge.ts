@@ -1,12 +1,14 @@
 /** One edge of the forms: its stakes, what to mark at them, and its kerfs. */
+
 import { toMark } from '../grade/marks';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import { timesUp } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { type Curves, kerfsOf } from './bending';
-import { countSteps, jointsOf, type Piece, timesUp } from './boarding';
+import { countSteps, jointsOf, type Piece } from './boarding';
 import type { BoardSize } from './boards';
 import type { Boarded } from './form-boards';
 import type { FormedEdge, StakeMark } from './form-figures';

@@ -185,7 +185,8 @@ function assumeStandard({ standard }: Parsed, pad: Pad): void {
 }
 
 /** Which equation speaks, and why none does. */
-function equationFor({ kind, height, slump, temperature, standard }: Parsed, R: Speed, pad: Pad): Equation {
+function equationFor(input: Parsed, R: Speed, pad: Pad): Equation {
+  const { kind, height, slump, temperature } = input;
   const cold = COLD.undercutBy(temperature);
   if (cold) {
     pad.caution(cautions.coldConcretePresses(cold, temperature));
@@ -196,7 +197,7 @@ function equationFor({ kind, height, slump, temperature, standard }: Parsed, R: 
     return 'full head';
   }
   if (kind === 'column') return 'slow';
-  if (FAST.exceededBy(R) && standard !== 'ciria-108') {
+  if (FAST.exceededBy(R) && !isCiria(input)) {
     pad.caution(cautions.fullHeadGoverns(say`it rises faster than any equation speaks for`));
     return 'full head';
   }

@@ -6,14 +6,8 @@
  *
  * Source: geometry.
  */
-import { Decimal } from '../quantity/decimal';
-import {
-  canonicalValue,
-  type Quantity,
-  type QuantityInput,
-  quantityOf,
-  systemOfQuantity,
-} from '../quantity/quantity';
+import { hypotenuse } from '../quantity/hypotenuse';
+import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
 import { fields, list, maybe, quantity } from '../reckoning/fields';
 import { type Ordinary, PLAN_LENGTH } from '../reckoning/ordinary';
@@ -66,9 +60,7 @@ interface Parsed {
 
 function reckon(input: Parsed, pad: Pad): SquareCheckFigures {
   const { length: L, width: W, diagonals } = input;
-  const value = Decimal.hypot(canonicalValue(L), canonicalValue(W));
-  const trueDiagonal = quantityOf('length', value, systemOfQuantity(L));
-  pad.step('true diagonal', 'T = √(L² + W²)', { L, W }, trueDiagonal);
+  const trueDiagonal = pad.step('true diagonal', 'T = √(L² + W²)', { L, W }, hypotenuse(L, W));
   if (!diagonals) return { trueDiagonal };
   const [p, q] = diagonals as readonly [Length, Length];
   return { trueDiagonal, ...judgeSquareness({ ...input, trueDiagonal, diagonals: [p, q] }, pad) };

@@ -1,9 +1,9 @@
 /** The rectangle of forms: its diagonals, and whether those measured are square by the one rule of forms. */
+
 import { judgeSquareness } from '../forms/squareness';
-import { Decimal } from '../quantity/decimal';
-import { canonicalValue, type Quantity, systemOfQuantity } from '../quantity/quantity';
+import { hypotenuse } from '../quantity/hypotenuse';
+import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
-import { metersAs } from './spots';
 
 type Length = Quantity<'length'>;
 
@@ -28,8 +28,7 @@ export interface FormSquareFigures {
 export function squareFigures(square: FormSquare, pad: Pad): FormSquareFigures {
   const { length: L, width: W, measured, tolerance, batterBoards: k } = square;
   const unit = systemOfQuantity(L) === 'metric' ? 'm' : 'ft-in';
-  const across = (a: Length, b: Length): Length =>
-    metersAs(Decimal.hypot(canonicalValue(a), canonicalValue(b)), systemOfQuantity(L)).in(unit);
+  const across = (a: Length, b: Length): Length => hypotenuse(a, b).in(unit);
   const diagonal = pad.step('diagonal', 'D = hypot(L, W)', { L, W }, across(L, W));
   const boards = k && across(L.plus(k).plus(k), W.plus(k).plus(k));
   if (k && boards)

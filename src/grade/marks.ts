@@ -2,15 +2,15 @@
  * Falls, risers and marks as they are read off a rule: in inches or millimeters, to the nearest
  * 1/16 in or 1 mm.
  */
+
 import { constant, length } from '../quantity/make';
+import { nearest } from '../quantity/nearest';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
-import { wholeNumber } from '../reckoning/fields';
 
 type Length = Quantity<'length'>;
 
 const SIXTEENTH = constant(() => length('1/16 in'));
 const MILLIMETER = constant(() => length('1 mm'));
-const TWO = constant(() => wholeNumber(2));
 
 /** The same length shown in inches or millimeters. */
 export const small = (l: Length): Length => l.in(systemOfQuantity(l) === 'metric' ? 'mm' : 'in');
@@ -22,5 +22,5 @@ export const markStep = (l: Length): Length =>
 /** To the nearest 1/16 in or mm; halves go up. */
 export function toMark(l: Length): Length {
   const step = markStep(l);
-  return small(l.plus(step.over(TWO())).downTo(step));
+  return small(nearest(l, step));
 }

@@ -5,10 +5,12 @@
  * A price by the ton, or work by the foot, asks for it. Bars weigh their nominal weight, `M = n × L × u`; smooth dowels
  * that of their section, mesh that of its style, `M = n × L × W × u`. Whole pieces are meant, as they are bought.
  */
+
 import type { Dimension } from '../quantity/dimensions';
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import { Pad } from '../reckoning/pad';
+import { timesUp } from '../reckoning/whole';
 import { type AnyBarSize, weightOf } from '../steel/bars';
 import { styleWeight } from '../steel/mesh-style';
 import { roundSteel } from '../steel/round-steel';
@@ -61,9 +63,7 @@ const OF_ONE: Readonly<Partial<Record<Dimension, (line: Purchase) => Quantity | 
 /** How many pails, bags or cartridges a line is; it is bought in whole ones. */
 function containersOf(line: Purchase): Quantity<'count'> | undefined {
   const size = soldIn(line)?.size as Quantity<'mass'> | undefined;
-  return (
-    size && wholeNumber(Math.round((line.quantity as Quantity<'mass'>).upTo(size).over(size).toNumber(':1')))
-  );
+  return size && wholeNumber(timesUp(line.quantity as Quantity<'mass'>, size));
 }
 
 /** How much of a line there is, in a dimension; nothing where its sizes do not tell. */

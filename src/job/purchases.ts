@@ -4,10 +4,12 @@
  * Concrete is what is ordered, by mix; bars of a size are cut by one plan for the whole job, which never takes more
  * than the parts would each for themselves.
  */
+
 import { keyOf, keyOnce } from '../quantity/amount-key';
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import { figureAt, type Take, type TakeCut } from '../reckoning/takes';
+import { timesUp } from '../reckoning/whole';
 import type { BarCuttingFigures } from '../steel/cutting-figures';
 import type { Raw } from './document';
 import type { Kept } from './layers';
@@ -164,8 +166,7 @@ interface Cut {
 function rollsOf({ of, quantity, laid }: Line): Quantity {
   const { rollWidth: w, rollLength: l } = of as { readonly [name: string]: Quantity<'length'> };
   if (!laid || !w || !l) return quantity;
-  const roll = w.times(l);
-  return wholeNumber(Math.round(laid.upTo(roll).over(roll).toNumber(':1')));
+  return wholeNumber(timesUp(laid, w.times(l)));
 }
 
 /** A line as it is bought, whatever is cut from it. */

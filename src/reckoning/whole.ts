@@ -12,6 +12,14 @@ export const carried = (of: string): Limit => ({ of, most: 100_000 });
 /** Dimensions that are carried in whole units. */
 type Carried = 'volume' | 'mass' | 'area' | 'length';
 
+/** A whole number of times, the last one begun. */
+export const timesUp = <D extends Carried>(all: Quantity<D>, each: Quantity<D>): number =>
+  Math.round(
+    ((all as Quantity<Carried>).over(each as Quantity<Carried>) as Quantity<'ratio'>)
+      .upTo(ratio('1:1'))
+      .toNumber(':1'),
+  );
+
 /**
  * How many units of `each` hold `all`, rounded up and noted on the pad.
  *

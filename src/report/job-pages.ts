@@ -1,11 +1,13 @@
 /**
  * Pages of a job for those who have to do with it: the crew, the yard that delivers, and who checks every figure.
  */
+
 import type { ReckonedJob } from '../job/job-takeoff';
 import type { JobMissingFigures, JobMixFigures } from '../job/takeoff-figures';
 import type { TruckPlanFigures } from '../pour/truck-figures';
 import { wrongType } from '../quantity/faults';
 import { constant, time } from '../quantity/make';
+import { nearest } from '../quantity/nearest';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Caution, Severity } from '../reckoning/parts';
@@ -153,10 +155,9 @@ function filledTable(
 }
 
 const MINUTE = constant(() => time('1 min'));
-const HALF_MINUTE = constant(() => time('30 s'));
 
 /** Nobody sends a truck by parts of a minute. */
-const wholeMinutes = (t: Quantity<'time'>): Quantity<'time'> => t.plus(HALF_MINUTE()).downTo(MINUTE());
+const wholeMinutes = (t: Quantity<'time'>): Quantity<'time'> => nearest(t, MINUTE());
 
 /** When the trucks of a mix come: the first by the clock, and the next each so long after the one before. */
 function comingOf(job: ReckonedJob, { day, mix, loads = [] }: JobMixFigures, view: View): string[] {
