@@ -191,20 +191,22 @@ const numberOf = (q: Quantity): number =>
   unitShown(q).form === 'feet-inches' ? siOf(q) / siOfUnit(unitWritten(q)) : numberShown(q).toNumber();
 
 /** An allowance in a figure that should have none yet. */
-function* putOnSlips(scene: Scene, i: number): Generator<Slip> {
+function* putOnSlips(scene: Scene, i: number, putOnTo: ReturnType<typeof putOn>): Generator<Slip> {
   const { figure, reckoned } = scene.claims[i] as Scene['claims'][number];
-  for (const { code, weight, twist, says } of putOn(scene, reckoned))
+  for (const { twist, says, ...slip } of putOnTo(reckoned))
     for (const edits of editsFor(scene, i, twist))
-      yield { code, weight, says: () => says(figure, reckoned), edits, figure };
+      yield { ...slip, says: () => says(figure, reckoned), edits, figure };
 }
 
 /** Every slip of every claimed figure. */
-export const claimSlips = (scene: Scene): Slip[] =>
-  scene.claims.flatMap((_, i) => [
+export function claimSlips(scene: Scene): Slip[] {
+  const putOnTo = putOn(scene);
+  return scene.claims.flatMap((_, i) => [
     ...writtenSlips(scene, i),
     ...writtenBefore(scene, i),
     ...upsideDown(scene, i),
     ...roundedSlips(scene, i),
-    ...putOnSlips(scene, i),
+    ...putOnSlips(scene, i, putOnTo),
     ...otherSlips(scene, i),
   ]);
+}

@@ -26,7 +26,7 @@ import { type AnyCalculation, placesOf, withQuantities } from './input-places';
 import { isNearly, isWritten, type Margin, margins } from './likeness';
 import { probed, sceneOf } from './probe';
 import { isStepped } from './rounding';
-import { siOf } from './scale';
+import { STRAY, siOf } from './scale';
 import type { Scene } from './scene';
 import { search } from './search';
 import type { Slip, SlipCode } from './slip';
@@ -150,8 +150,6 @@ const buyingWhole = (hand: HandOn, graph: Graph): HandOn => ({
 });
 
 const ELEVATION = /elevation/i;
-/** Strays of binary numbers. */
-const STRAY = 1e-9;
 
 function verdictOf(claim: ReadClaim, agrees: boolean, step: number, inSteps: boolean): ClaimVerdict {
   const si = siOf(claim.reckoned);

@@ -5,7 +5,7 @@
  * into a tree once, and reckoned in binary numbers where very many slips are tried, or in exact decimals where what a
  * slip would give is told.
  */
-import { angleTo, ceilWhole, Decimal, floorWhole, ONE, PI } from '../quantity/decimal';
+import { angleTo, ceilWhole, Decimal, floorWhole, ONE, PI, ROUND_HALF_UP } from '../quantity/decimal';
 import { exponential, logarithm, toPower } from '../solve/exponential';
 
 /** An operation on two operands. */
@@ -199,9 +199,6 @@ const EXACT_SIGNS: Readonly<Record<Sign, (a: Decimal, b: Decimal) => Decimal>> =
   '^': power,
 };
 
-/** Away from nothing, as money is rounded. */
-const HALF_UP = 4;
-
 const EXACT_CALLS: Readonly<Record<string, (a: Decimal, ...more: Decimal[]) => Decimal>> = {
   sqrt: (a) => (a.isNegative() ? NONE : a.sqrt()),
   ceil: ceilWhole,
@@ -213,7 +210,7 @@ const EXACT_CALLS: Readonly<Record<string, (a: Decimal, ...more: Decimal[]) => D
   exp: exponential,
   ln: (a) => (a.isZero() || a.isNegative() ? NONE : logarithm(a)),
   hypot: (...of) => of.reduce((sum, one) => sum.plus(one.times(one)), new Decimal(0)).sqrt(),
-  cents: (a) => a.toDecimalPlaces(2, HALF_UP),
+  cents: (a) => a.toDecimalPlaces(2, ROUND_HALF_UP),
 };
 
 /** Functions of angles have no finite value: they are good to 15 digits here. */

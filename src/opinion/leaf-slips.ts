@@ -1,5 +1,5 @@
 /** Slips of one value of the input: misread, in another unit, another in its place, or left out. */
-import { Decimal } from '../quantity/decimal';
+import { Decimal, ROUND_HALF_UP } from '../quantity/decimal';
 import type { Dimension } from '../quantity/dimensions';
 import { canonical } from '../quantity/parse';
 import { canonicalValue, newQuantity, numberShown, type Quantity, unitShown } from '../quantity/quantity';
@@ -155,13 +155,12 @@ function* coarseSlips(leaf: Leaf): Generator<Instead> {
   const unit = lengthUnit(metric ? 'm' : 'ft');
   const n = numberIn(leaf.quantity, unit);
   for (const [places, weight] of metric ? COARSE_METERS : COARSE_FEET) {
-    const coarse = n.toDecimalPlaces(places, HALF_UP);
+    const coarse = n.toDecimalPlaces(places, ROUND_HALF_UP);
     if (!coarse.isZero() && !coarse.equals(n))
       yield { code: 'rounded-coarsely', quantity: made(leaf, coarse, unit), weight };
   }
 }
 
-const HALF_UP = 4;
 const COARSE_FEET = [
   [1, 4],
   [0, 3],

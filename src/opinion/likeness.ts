@@ -1,6 +1,7 @@
 /** How well what a slip would give is what was claimed. */
 import type { ReadClaim } from './claims';
 import { betweenOf, roundedBetween } from './rounding';
+import { STRAY } from './scale';
 import type { Predicted, Scene } from './scene';
 
 /** By how much a claim may be off for rounding on the way, as shares of the figure. */
@@ -30,9 +31,6 @@ export function margins(scene: Scene): Margin[] {
     return size === 0 ? { below: 0, above: 0 } : { below: (si - low) / size, above: (high - si) / size };
   });
 }
-
-/** Strays of binary numbers. */
-const STRAY = 1e-9;
 
 /** Whether a value is what was written: within half of its last place. */
 export const isWritten = (value: number, { si, half }: ReadClaim): boolean =>

@@ -1,11 +1,12 @@
 /** What was reckoned, and then written down wrongly: in another unit, with a digit wrong, of another size. */
-import type { Decimal } from '../quantity/decimal';
+import { type Decimal, ROUND_HALF_UP } from '../quantity/decimal';
 import { numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
 import { say, type Words } from '../reckoning/words';
 import { miswritten, WEIGHTS } from './digit-slips';
 import { siOf, siOfUnit } from './scale';
 import type { SlipCode, Twist } from './slip';
+import { exactText } from './twist';
 import { misnamed } from './unit-slips';
 
 /** A twist with its name. */
@@ -182,18 +183,9 @@ const placesFor = (n: Decimal, digits: number): number =>
 function* placesWritten(n: Decimal, places: number | undefined): Generator<number> {
   if (places !== undefined) yield places;
   const usual = Math.min(n.decimalPlaces(), usualPlaces(n));
-  yield Math.min(usual, n.toDecimalPlaces(usual, HALF_UP).decimalPlaces());
+  yield Math.min(usual, n.toDecimalPlaces(usual, ROUND_HALF_UP).decimalPlaces());
   if (n.isZero()) return;
   for (const digits of [3, 4]) yield Math.min(placesFor(n, digits), n.decimalPlaces());
-}
-
-const HALF_UP = 4;
-
-/** A number with so many places, less than none being whole tens, hundreds and so on. */
-function textWith(n: Decimal, places: number): string {
-  if (places >= 0) return n.toFixed(places, HALF_UP);
-  const step = 10 ** -places;
-  return n.div(step).toDecimalPlaces(0, HALF_UP).times(step).toFixed(0);
 }
 
 function* digitTwists(q: Quantity, places: number | undefined): Generator<Twisted> {
@@ -203,7 +195,7 @@ function* digitTwists(q: Quantity, places: number | undefined): Generator<Twiste
   const si = siOfUnit(unit);
   const seen = new Set<string>();
   for (const decimals of placesWritten(n, places)) {
-    const text = textWith(n, decimals);
+    const text = exactText(n, decimals);
     for (const one of miswritten(text, true)) {
       const key = `${one.code} ${Number(one.text)}`;
       if (one.code === 'point-moved' || seen.has(key)) continue;

@@ -7,9 +7,9 @@ import type { Quantity } from '../quantity/quantity';
 import { isRecord } from '../reckoning/record';
 import { say, type Words } from '../reckoning/words';
 import type { Scene } from './scene';
-import type { SlipCode, Twist } from './slip';
+import type { Slip, Twist } from './slip';
 
-/** The shares that are put on, in percent, with how common each is. Common practice. Nothing tells 8% from a division by 25. */
+/** The shares that are put on, in percent, with how common each is. Common practice. */
 const SHARES: readonly (readonly [percent: number, weight: number])[] = [
   [10, 12],
   [5, 12],
@@ -33,21 +33,23 @@ function asksForOne(given: unknown): boolean {
 }
 
 /** An allowance on a claimed figure. */
-export interface PutOn {
-  readonly code: SlipCode;
-  readonly weight: number;
+export interface PutOn extends Pick<Slip, 'code' | 'weight' | 'beside'> {
   readonly twist: Twist;
   readonly says: (figure: string, reckoned: Quantity) => Words;
 }
 
-/** What may have been put on a figure of a calculation that asks for no allowance. */
-export function putOn({ input, result }: Scene, reckoned: Quantity): PutOn[] {
-  if (!ORDERED.has(reckoned.dimension) || asksForOne(input) || 'allowance' in result.figures) return [];
-  return SHARES.map(([percent, weight]) => ({
-    code: 'allowance-put-on',
-    weight,
-    twist: { unit: 1, times: [String(100 + percent), '100'] },
-    says: (figure) =>
-      say`${{ figure }}, ${{ reckoned }}, has an allowance of ${{ share: ratio(`${percent}%`) }} put on it that is not asked for here`,
-  }));
+const PUT_ON: readonly PutOn[] = /*#__PURE__*/ SHARES.map(([percent, weight]) => ({
+  code: 'allowance-put-on',
+  weight,
+  twist: { unit: 1, times: [String(100 + percent), '100'] },
+  // Nothing tells 8% from a division by 25: both are told.
+  beside: true,
+  says: (figure, reckoned) =>
+    say`${{ figure }}, ${{ reckoned }}, has an allowance of ${{ share: ratio(`${percent}%`) }} put on it that is not asked for here`,
+}));
+
+/** What may have been put on the figures of a calculation that asks for no allowance. */
+export function putOn({ input, result }: Scene): (reckoned: Quantity) => readonly PutOn[] {
+  const may = !('allowance' in result.figures) && !asksForOne(input);
+  return ({ dimension }) => (may && ORDERED.has(dimension) ? PUT_ON : []);
 }

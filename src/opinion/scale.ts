@@ -24,6 +24,9 @@ function scaleOf(d: Dimension): { readonly exact: Decimal; readonly binary: numb
   return scale;
 }
 
+/** Strays of binary numbers. */
+export const STRAY = 1e-9;
+
 /** The binary number of an amount, as it is kept, in SI units. */
 export const siOfAmount = (value: Decimal, d: Dimension): number => value.toNumber() / scaleOf(d).binary;
 

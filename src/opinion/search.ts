@@ -17,7 +17,7 @@ import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
 import { rounder } from './rounder';
-import { siOf } from './scale';
+import { STRAY, siOf } from './scale';
 import { isFollowed, predicted, resultWith, type Scene, told } from './scene';
 import type { Slip } from './slip';
 import { stepSlips } from './step-slips';
@@ -53,7 +53,7 @@ const takesRun = (scene: Scene, { edits }: Slip): boolean =>
   !edits.some((one) => scene.runs.has(one));
 
 /** What the steps come to in binary numbers is off the exact figure by a stray that no slip made. */
-const isStray = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.abs(b);
+const isStray = (a: number, b: number): boolean => Math.abs(a - b) <= STRAY * Math.abs(b);
 
 function tryAll(scene: Scene, slips: readonly Slip[]): Tried[] {
   const most = Math.max(300, Math.floor(REPLAYED / Math.max(1, scene.graph.length)));
@@ -103,9 +103,9 @@ function unexplained(best: Candidate | undefined, differing: readonly number[]):
   return differing.find((i) => !best?.explained.which.includes(i)) ?? differing[0];
 }
 
-/** Where a slip shows, in one text. An allowance on a figure stands beside it: 8% are told with a division by 25. */
-const placeOf = ({ input, step, figure, code }: Slip): string =>
-  `${input ?? ''}|${step ?? ''}|${figure ?? ''}${code === 'allowance-put-on' ? '+' : ''}`;
+/** Where a slip shows, in one text. */
+const placeOf = ({ input, step, figure, beside }: Slip): string =>
+  `${input ?? ''}|${step ?? ''}|${figure ?? ''}${beside ? '+' : ''}`;
 
 const codesOf = ({ slips }: Candidate): string => slips.map(({ code }) => code).join(' + ');
 const placesOf = ({ slips }: Candidate): string => slips.map(placeOf).join(' + ');

@@ -202,4 +202,6 @@ export interface Slip {
   readonly step?: number;
   /** Or a claimed figure. */
   readonly figure?: string;
+  /** Told beside another that gives the same at the same place, and not for it. */
+  readonly beside?: boolean;
 }

@@ -1,9 +1,7 @@
 /** A number as it was twisted when it was written down. */
-import { Decimal, floorWhole } from '../quantity/decimal';
+import { Decimal, floorWhole, ROUND_HALF_UP } from '../quantity/decimal';
+import { STRAY } from './scale';
 import type { Twist } from './slip';
-
-const STRAY = 1e-9;
-const HALF_UP = 4;
 
 const ratios = new WeakMap<readonly string[], number>();
 
@@ -23,10 +21,11 @@ function textOf(n: number, places: number): string {
   return (Math.round(n / step) * step).toFixed(0);
 }
 
-function exactText(n: Decimal, places: number): string {
-  if (places >= 0) return n.toFixed(places, HALF_UP);
+/** The same exactly; with less than no places in whole tens, hundreds and so on. */
+export function exactText(n: Decimal, places: number): string {
+  if (places >= 0) return n.toFixed(places, ROUND_HALF_UP);
   const step = new Decimal(10 ** -places);
-  return n.div(step).toDecimalPlaces(0, HALF_UP).times(step).toFixed(0);
+  return n.div(step).toDecimalPlaces(0, ROUND_HALF_UP).times(step).toFixed(0);
 }
 
 /** In binary numbers, where very many are tried. */

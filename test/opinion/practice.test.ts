@@ -22,6 +22,7 @@ import {
   truckPlan,
   wallVolume,
 } from '../../src/index';
+import { codesOf } from './codes';
 
 const rect = (length: string, width: string) => ({ shape: 'rectangle', length, width }) as const;
 
@@ -213,9 +214,6 @@ const WRONG: readonly (readonly [how: string, check: Check, claims: Claims, code
   ['0.45 h as 45 min', trucks, { 'loads[0].ends': '45 min' }, 'minutes-as-decimals'],
   ['1/4 in/ft as 2%', fall, { fall: '5.28 in' }, 'slope-unit'],
 ];
-
-const codesOf = ({ slips }: EstimateCheck): string[] =>
-  slips.map((one) => one.slips.map(({ code }) => code).join(' + '));
 
 describe('estimates of practice', () => {
   it.each(RIGHT)('%s agrees', (_, check, claims) => {

@@ -3,7 +3,7 @@
  * run. Common practice; each claim was reckoned by hand, as told beside it.
  */
 import { describe, expect, it } from 'vitest';
-import type { Claims, EstimateCheck } from '../../src/index';
+import type { Claims } from '../../src/index';
 import {
   bagCount,
   estimateCheck,
@@ -19,9 +19,7 @@ import {
   truckPlan,
 } from '../../src/index';
 import { effort } from '../../src/quantity/effort';
-
-const codes = ({ slips }: Pick<EstimateCheck, 'slips'>): readonly string[] =>
-  slips.map((one) => one.slips.map(({ code }) => code).join(' + '));
+import { codesOf } from './codes';
 
 const slab = (claims: Claims) =>
   estimateCheck(
@@ -65,8 +63,8 @@ const rain = (claims: Claims) =>
 describe('what is written too coarsely', () => {
   it('is 4 in as 0.3 ft, and 125 mm as 0.13 m', () => {
     // 504 ft2 × 0.3 ft ÷ 27; 54 m2 × 0.13 m.
-    expect(codes(slab({ volume: '5.60 yd3' }))[0]).toBe('rounded-coarsely');
-    expect(codes(metric({ volume: '7.02 m3' }))[0]).toBe('rounded-coarsely');
+    expect(codesOf(slab({ volume: '5.60 yd3' }))[0]).toBe('rounded-coarsely');
+    expect(codesOf(metric({ volume: '7.02 m3' }))[0]).toBe('rounded-coarsely');
   });
   it('is not 4 in as 0.33 ft, nor what is rounded at last', () => {
     // 504 ft2 × 0.33 ft ÷ 27; 54 m2 × 0.125 m.
@@ -80,7 +78,7 @@ describe('what is written too coarsely', () => {
 describe('a line of a table taken for another', () => {
   it('is the weight of the next bar', () => {
     // 1283 ft × 1.043 lb/ft, which is that of a #5.
-    expect(codes(bars({ barsToBuy: 67, weight: '1338 lb' }))[0]).toBe('other-size');
+    expect(codesOf(bars({ barsToBuy: 67, weight: '1338 lb' }))[0]).toBe('other-size');
   });
   it('is not what another handbook has', () => {
     // 1283 ft × 0.67 lb/ft.
@@ -89,22 +87,22 @@ describe('a line of a table taken for another', () => {
   it('is laps that were not weighed', () => {
     // Two laps of 20 in in each of 15 lines are 50 ft: (1283 − 50) ft × 0.668 lb/ft.
     const check = bars({ totalLength: '1283 ft', weight: '824 lb' });
-    expect(codes(check)[0]).toBe('laps-left-out');
+    expect(codesOf(check)[0]).toBe('laps-left-out');
     expect(check.slips[0]?.exact).toBe(true);
   });
   it('is gallons of the other kind', () => {
     // 16.5 gal ÷ 1.20095.
-    expect(codes(bags({ bags: 22, water: '13.7 gal' }))[0]).toBe('wrong-gallon');
+    expect(codesOf(bags({ bags: 22, water: '13.7 gal' }))[0]).toBe('wrong-gallon');
     expect(bags({ bags: 22, water: '16.5 gal' }).verdict).toBe('agrees');
   });
   it('is the middle of the least and the greatest for the mean', () => {
     // (3.5 + 4.25) ÷ 2; all of them are 20.125 ÷ 5.
-    expect(codes(probes({ measuredMean: '3.875 in' })).slice(0, 3)).toContain('mean-of-ends');
+    expect(codesOf(probes({ measuredMean: '3.875 in' })).slice(0, 3)).toContain('mean-of-ends');
     expect(probes({ measuredMean: '4.03 in' }).verdict).toBe('agrees');
   });
   it('is one of the surfaces that run off', () => {
     // 46.98 + 140.95 gal/min.
-    expect(codes(rain({ flow: '141 gal/min' })).slice(0, 3)).toContain('term-left-out');
+    expect(codesOf(rain({ flow: '141 gal/min' })).slice(0, 3)).toContain('term-left-out');
     expect(rain({ flow: '188 gal/min' }).verdict).toBe('agrees');
   });
 });
@@ -122,8 +120,8 @@ describe('what comes out', () => {
     } as const;
     // Trucks of 31 for 13 yd3: 87.46 ÷ 31, rounded up.
     const check = estimateCheck(excavation, fill, { 'haul.loads': 3, 'haul.bankVolume': '78.1 yd3' });
-    expect(codes(check)[0]).toBe('digits-transposed');
-    expect(codes(check)).not.toContain('halved');
+    expect(codesOf(check)[0]).toBe('digits-transposed');
+    expect(codesOf(check)).not.toContain('halved');
   });
   it('is taken from one step for both sides of a square', () => {
     // √(25² + 15²) = 29.15 cm; 0.9215 m for 0.2915 m on both: 2 × 0.3 × 0.9215.
@@ -131,11 +129,11 @@ describe('what comes out', () => {
       { kind: 'tapered-rectangular', length: '30 cm', topLength: '0 cm', height: '25 cm' },
     ] as const;
     const check = estimateCheck(pierVolume, { piers }, { sideArea: '0.5529 m2' });
-    expect(codes(check)[0]).toBe('digits-transposed');
+    expect(codesOf(check)[0]).toBe('digits-transposed');
   });
   it('may be miswritten as a percentage first', () => {
     // 8.33% read as 3.33%: 12 in × 0.0333.
-    expect(codes(estimateCheck(slopeOf, { slope: '1:12' }, { inchesPerFoot: '0.400 in/ft' }))[0]).toBe(
+    expect(codesOf(estimateCheck(slopeOf, { slope: '1:12' }, { inchesPerFoot: '0.400 in/ft' }))[0]).toBe(
       'digit-off',
     );
   });
@@ -159,7 +157,7 @@ describe('what is run', () => {
     } as const;
     const claim = truckPlan({ ...pour, concreteTemperature: '48.3 degC' }).figures.initialSet?.from;
     const check = estimateCheck(truckPlan, pour, { 'initialSet.from': claim?.format() ?? '' });
-    expect(codes(check)[0]).toBe('temperature-scale');
+    expect(codesOf(check)[0]).toBe('temperature-scale');
   });
   it('finds boards that are bought for a height in feet', () => {
     // 3.5 ft are twelve courses of 3.5 in.
@@ -172,7 +170,7 @@ describe('what is run', () => {
     } as const;
     const bought = formMaterials({ ...edge, height: '3.5 ft' }).figures.lengthBought;
     const check = estimateCheck(formMaterials, edge, { lengthBought: bought?.format() ?? '' });
-    expect(codes(check)[0]).toBe('inches-as-feet');
+    expect(codesOf(check)[0]).toBe('inches-as-feet');
   });
   it('is bounded where corners stand on a grid of miles', () => {
     const [x, y] = [2_000_000, 500_000];
