@@ -6,13 +6,16 @@ import { missing } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import * as faults from '../reckoning/faults';
 import { type Field, reading } from '../reckoning/fields';
-import { ALL_BARS, type AnyBarSize, BAR_SIZES } from './bars';
+import { ALL_BARS, type AnyBarSize, BAR_SIZES, STEELS } from './bars';
 
 const METRIC: readonly AnyBarSize[] = /*#__PURE__*/ ALL_BARS.filter((size) => !size.startsWith('#'));
 
+const LETTER = `^[${/*#__PURE__*/ STEELS.join('')}]`;
+const NAMED = /*#__PURE__*/ new RegExp(`${LETTER}(\\d{1,2})$`);
+
 /** The size that a name says. */
 const sizeOf = (input: unknown): AnyBarSize =>
-  (typeof input === 'string' ? input.replace(/^[HTNY](\d{1,2})$/, '$1 mm') : input) as AnyBarSize;
+  (typeof input === 'string' ? input.replace(NAMED, '$1 mm') : input) as AnyBarSize;
 
 const noSuchBar = (what: string): Fault => ({
   ...faults.unknownChoice(what, BAR_SIZES),
@@ -30,7 +33,7 @@ export function barField(what: string): Field<AnyBarSize> {
   return reading(read, () => ({
     anyOf: [
       { title: 'Size', type: 'string', enum: [...ALL_BARS] },
-      { title: 'Steel and diameter, as H12', type: 'string', pattern: `^[HTNY](${rolled().join('|')})$` },
+      { title: 'Steel and diameter, as H12', type: 'string', pattern: `${LETTER}(${rolled().join('|')})$` },
     ],
   }));
 }

@@ -146,12 +146,7 @@ function eurocode(input: Eurocode, pad: Pad): StandardLapLengths {
       .times(canonicalValue(e))
       .times(canonicalValue(n)),
   );
-  pad.step(
-    'bond in MPa: e of its place, n of thick bars',
-    'B = 0.315 × e × n × C^(2 ÷ 3)',
-    { e, n, C },
-    B,
-  );
+  pad.step('bond in MPa: e of its place, n of thick bars', 'B = 0.315 × e × n × C^(2 ÷ 3)', { e, n, C }, B);
   const f = number(input.stress ?? DESIGN_STRESS.as(pad.system));
   const four = wholeNumber(4);
   const basic = pad.step(

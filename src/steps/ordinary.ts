@@ -1,5 +1,5 @@
 /** What is ordinary in steps. Wide ranges: outside them the result asks for a second look. */
-import type { Ordinary } from '../reckoning/ordinary';
+import { type Ordinary, range } from '../reckoning/ordinary';
 import { COMMON_PRACTICE } from './sources';
 
 const trade = COMMON_PRACTICE;
@@ -67,30 +67,11 @@ export const SIDE_DROP: Ordinary = {
   source: trade,
 };
 
-export const RAMP_RISE: Ordinary = {
-  of: 'the rise of a ramp',
-  least: ['1 in', '25 mm'],
-  most: ['10 ft', '3 m'],
-  source: trade,
-};
-
-export const RAMP_SLOPE: Ordinary = {
-  of: 'the slope of a ramp',
-  least: '2%',
-  most: '25%',
-  source: trade,
-};
-
-export const RAMP_WIDTH: Ordinary = {
-  of: 'the width of a ramp',
-  least: ['30 in', '750 mm'],
-  most: ['20 ft', '6 m'],
-  source: trade,
-};
-
-export const RAMP_LENGTH: Ordinary = {
-  of: 'the length for a ramp',
-  least: ['3 ft', '900 mm'],
-  most: ['200 ft', '60 m'],
-  source: trade,
-};
+export const RAMP_RISE = /*#__PURE__*/ range('the rise of a ramp', ['1 in', '25 mm'], ['10 ft', '3 m']);
+export const RAMP_SLOPE = /*#__PURE__*/ range('the slope of a ramp', '2%', '25%');
+export const RAMP_WIDTH = /*#__PURE__*/ range('the width of a ramp', ['30 in', '750 mm'], ['20 ft', '6 m']);
+export const RAMP_LENGTH = /*#__PURE__*/ range(
+  'the length for a ramp',
+  ['3 ft', '900 mm'],
+  ['200 ft', '60 m'],
+);

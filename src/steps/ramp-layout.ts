@@ -9,17 +9,11 @@
  * Sources: the 2010 ADA Standards, Approved Document M, DIN 18040-1 and AS 1428.1, from memory.
  */
 import { toMark } from '../grade/marks';
-import { Decimal } from '../quantity/decimal';
 import { missing } from '../quantity/faults';
+import { hypotenuse } from '../quantity/hypotenuse';
 import { constant, length } from '../quantity/make';
-import { greaterOfPair, type Paired, paired } from '../quantity/paired';
-import {
-  canonicalValue,
-  type Quantity,
-  type QuantityInput,
-  quantityOf,
-  systemOfQuantity,
-} from '../quantity/quantity';
+import { greaterOfPair, type Paired } from '../quantity/paired';
+import { canonicalValue, type Quantity, type QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
@@ -36,8 +30,8 @@ import {
   type RampStretch,
   rampLimits,
 } from './ramp-rules';
-import { GUARD_ABOVE } from './rules';
-import { ADA_RAMP_RUNS, ADM_RAMPS, AS_RAMPS, COMMON_PRACTICE, DIN_RAMPS, PUBLIC_GUARDS } from './sources';
+import { GUARD_ABOVE, STEP_LIMITS } from './rules';
+import { ADA_RAMP_RUNS, ADM_RAMPS, AS_RAMPS, COMMON_PRACTICE, DIN_RAMPS } from './sources';
 
 type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
@@ -129,10 +123,6 @@ const RUNS: Limit = { of: 'a ramp in runs', most: 100 };
 const NONE = constant(() => length('0 in'));
 const TWO = constant(() => wholeNumber(2));
 const ONE = constant(() => wholeNumber(1));
-const GUARD = /*#__PURE__*/ paired('length', '42 in', '1067 mm');
-
-const hypot = (a: Length, b: Length): Length =>
-  quantityOf('length', Decimal.hypot(canonicalValue(a), canonicalValue(b)), systemOfQuantity(a));
 
 const countOf = (rise: Length, most: Length | undefined): number =>
   most ? Math.ceil(Number(canonicalValue(rise.over(most)).toFixed(12))) : 1;
@@ -143,6 +133,9 @@ interface Ramp {
   readonly slope: Slope;
   readonly most: Length | undefined;
   readonly runs: number;
+  /** Landings between two runs, and at the foot and the top. */
+  readonly between: Length;
+  readonly end: Length;
   /** On the way that is walked. */
   readonly path: Length;
   readonly overall: Length;
@@ -187,8 +180,12 @@ function rampAt(stretch: RampStretch, slope: Slope, limits: RampLimits, input: P
   const long = (n: number): Length => foldedLength(n, sloped, d, e);
   const runs = folded ? foldedRuns(fewest, long, input.lengthAvailable) : fewest;
   const path = sloped.plus(d.times(wholeNumber(runs - 1))).plus(e.times(TWO()));
-  return { stretch, slope, most, runs, path, overall: folded ? long(runs) : path };
+  return { stretch, slope, most, runs, between: d, end: e, path, overall: folded ? long(runs) : path };
 }
+
+/** What lacks of the length that there is; nothing where it fits. */
+const lacking = ({ lengthAvailable: there }: Parsed, { overall }: Ramp): Length | undefined =>
+  there?.lessThan(overall) ? overall.minus(there) : undefined;
 
 /** A slope that is given is held to the next steeper of the rules; else the shortest ramp that fits, the flatter of two. */
 function chosen(input: Parsed, limits: RampLimits): Ramp {
@@ -198,7 +195,7 @@ function chosen(input: Parsed, limits: RampLimits): Ramp {
     const allowed = stretches.filter((one) => !slope.greaterThan(one.slope));
     return rampAt(allowed.at(-1) ?? (stretches[0] as RampStretch), slope, limits, input);
   }
-  const beyond = ({ overall }: Ramp): number => Number(input.lengthAvailable?.lessThan(overall) ?? false);
+  const beyond = (ramp: Ramp): number => Number(lacking(input, ramp) !== undefined);
   const ramps = stretches.map((one) => rampAt(one, one.slope, limits, input));
   return ramps.reduce((best, one) =>
     (beyond(one) - beyond(best) || one.path.compareTo(best.path)) > 0 ? best : one,
@@ -309,25 +306,32 @@ function heedLandings(input: Parsed, limits: RampLimits, runs: number, pad: Pad)
   return false;
 }
 
-function heed(input: Parsed, limits: RampLimits, ramp: Ramp, sizes: Sizes, pad: Pad): boolean[] {
+/** What to watch out for, and the gravest of what keeps it from the rules or its place. */
+function heed(
+  input: Parsed,
+  limits: RampLimits,
+  ramp: Ramp,
+  { r, H }: Sizes,
+  pad: Pad,
+): RampLayoutFigures['verdict'] {
   const { width, lengthAvailable } = input;
-  const { r, H } = sizes;
   const most = limits.stretches[0]?.slope as Slope;
   const steep = ramp.slope.greaterThan(most);
   if (steep) pad.caution(steepRamp(limits, most, ramp.slope));
   const least = width && limits.width?.undercutBy(width);
   if (width && least) pad.caution(narrowRamp(limits, least, width));
-  const short = heedLandings(input, limits, ramp.runs, pad);
-  const long = lengthAvailable?.lessThan(ramp.overall) ?? false;
-  if (lengthAvailable && long) pad.caution(longForItsPlace(limits, lengthAvailable, ramp.overall));
+  const isShort = heedLandings(input, limits, ramp.runs, pad);
+  const isLong = lacking(input, ramp) !== undefined;
+  if (lengthAvailable && isLong) pad.caution(longForItsPlace(limits, lengthAvailable, ramp.overall));
   const railed = ramp.stretch.walk ? undefined : limits.railsAbove?.exceededBy(r);
   if (railed) pad.caution(railsBothSides(limits, railed, r));
   const guarded = GUARD_ABOVE.exceededBy(H);
-  if (guarded) pad.caution(guard(GUARD, PUBLIC_GUARDS, guarded, H));
-  return [steep, least !== undefined, short, long];
+  const { guard: high, guardSource } = STEP_LIMITS.public;
+  if (guarded) pad.caution(guard(high, guardSource, guarded, H));
+  if (steep) return 'too steep';
+  if (least) return 'too narrow';
+  return isShort ? 'landing too short' : isLong ? 'too long' : 'fits';
 }
-
-const WORST = ['too steep', 'too narrow', 'landing too short', 'too long'] as const;
 
 /** How many runs: as few as the rules allow, folded as many as fit beside each other. */
 function noteRuns({ totalRise: H, folded }: Parsed, ramp: Ramp, n: Count, pad: Pad): void {
@@ -348,15 +352,13 @@ function reckon(input: Parsed, pad: Pad): RampLayoutFigures {
     refuse('landing', missing('landing', ['"5 ft"', '"1.5 m"']));
   const ramp = chosen(input, limits);
   assumptions(input, ramp, limits, pad);
-  const { slope: s, overall } = ramp;
+  const { slope: s, overall, between: d, end: e } = ramp;
   const n = wholeNumber(ramp.runs);
   const k = n.minus(ONE());
-  const d = landingOf(input.landing, leastBetween(limits, input), H);
-  const e = landingOf(input.endLanding, limits.end, H);
   noteRuns(input, ramp, n, pad);
   const r = pad.step('rise of a run', 'r = H ÷ n', { H, n }, H.over(n));
   const L = pad.step('level length of a run', 'L = r ÷ s', { r, s }, r.over(s));
-  const B = pad.step('length along the slope', 'B = √(L² + r²)', { L, r }, hypot(L, r));
+  const B = pad.step('length along the slope', 'B = √(L² + r²)', { L, r }, hypotenuse(L, r));
   const A = pad.step(
     'runs and landings between',
     'A = n × L + k × d',
@@ -370,10 +372,10 @@ function reckon(input: Parsed, pad: Pad): RampLayoutFigures {
   if (!folded) pad.step('with the landings at both ends', 'W = A + 2 × e', { A, e }, overall);
   const sizes = { H, n, k, r, L, B, t: folded ? d.times(TWO()) : d, e };
   const wide = wideOf(w, sizes, pad);
-  const wrong = heed(input, limits, ramp, sizes, pad);
-  const there = input.lengthAvailable;
+  const verdict = heed(input, limits, ramp, sizes, pad);
+  const lacks = lacking(input, ramp);
   return {
-    verdict: WORST.find((_, i) => wrong[i]) ?? 'fits',
+    verdict,
     runs: n,
     slope: s,
     riseOfRun: r,
@@ -385,7 +387,7 @@ function reckon(input: Parsed, pad: Pad): RampLayoutFigures {
     ...(e.sign() > 0 ? { endLanding: e } : {}),
     overall,
     ...(folded && w ? { breadth: n.times(w) } : {}),
-    ...(there?.lessThan(overall) ? { lacks: overall.minus(there) } : {}),
+    ...(lacks ? { lacks } : {}),
     ...(limits.across ? { acrossAtMost: limits.across } : {}),
     ...wide,
     breaks: breaksOf(r, L, d, ramp.runs, folded),

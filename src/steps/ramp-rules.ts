@@ -5,7 +5,7 @@
  * finishing are off.
  */
 
-import { length, slope } from '../quantity/make';
+import { constant, length, slope } from '../quantity/make';
 import { type Paired, paired, sameInBoth } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Source } from '../reckoning/source';
@@ -47,8 +47,8 @@ export interface RampLimits {
 
 const same = (text: string): Paired<'length'> => sameInBoth(length(text));
 
-const made: Readonly<Record<RampRules, () => RampLimits>> = {
-  ada: () => ({
+const LIMITS: Readonly<Record<RampRules, () => RampLimits>> = {
+  ada: constant(() => ({
     stretches: [
       { slope: slope('1:12'), rise: paired('length', '30 in', '760 mm') },
       { slope: slope('1:20'), walk: true },
@@ -59,8 +59,8 @@ const made: Readonly<Record<RampRules, () => RampLimits>> = {
     across: slope('1:48'),
     railsAbove: paired('length', '6 in', '150 mm'),
     source: sources.ADA_RAMP_RUNS,
-  }),
-  'approved-document-m': () => ({
+  })),
+  'approved-document-m': constant(() => ({
     stretches: [
       { slope: slope('1:12'), run: same('2 m') },
       { slope: slope('1:15'), run: same('5 m') },
@@ -72,8 +72,8 @@ const made: Readonly<Record<RampRules, () => RampLimits>> = {
     across: slope('1:40'),
     railsAbove: same('0 m'),
     source: sources.ADM_RAMPS,
-  }),
-  'din-18040': () => ({
+  })),
+  'din-18040': constant(() => ({
     stretches: [{ slope: slope('6%'), run: same('6 m') }],
     end: same('1.5 m'),
     between: same('1.5 m'),
@@ -81,8 +81,8 @@ const made: Readonly<Record<RampRules, () => RampLimits>> = {
     across: slope('0%'),
     railsAbove: same('0 m'),
     source: sources.DIN_RAMPS,
-  }),
-  'as-1428': () => ({
+  })),
+  'as-1428': constant(() => ({
     stretches: [
       { slope: slope('1:14'), run: same('9 m') },
       { slope: slope('1:20'), run: same('15 m'), walk: true },
@@ -95,24 +95,18 @@ const made: Readonly<Record<RampRules, () => RampLimits>> = {
     across: slope('1:40'),
     railsAbove: same('0 m'),
     source: sources.AS_RAMPS,
-  }),
-  service: () => ({
+  })),
+  service: constant(() => ({
     stretches: [{ slope: slope('1:8') }],
     source: sources.COMMON_PRACTICE,
-  }),
+  })),
 };
 
 /** Every set of rules, for fields. */
-export const RAMP_RULES: readonly RampRules[] = /*#__PURE__*/ Object.keys(made) as RampRules[];
+export const RAMP_RULES: readonly RampRules[] = /*#__PURE__*/ Object.keys(LIMITS) as RampRules[];
 
-const known = new Map<RampRules, RampLimits>();
-
-/** The limits of a set of rules, made when they are first asked for. */
-export function rampLimits(rules: RampRules): RampLimits {
-  const limits = known.get(rules) ?? made[rules]();
-  known.set(rules, limits);
-  return limits;
-}
+/** The limits of a set of rules. */
+export const rampLimits = (rules: RampRules): RampLimits => LIMITS[rules]();
 
 /** What one run at a slope may rise at most: of a length, the rise over it. */
 export const mostRise = ({ rise, run }: RampStretch, s: Slope, like: Length): Length | undefined =>
