@@ -9,7 +9,7 @@ import { miswritten } from './digit-slips';
 import { COORDINATE, type Leaf } from './input-places';
 import { siOf, siOfAmount } from './scale';
 import type { Edit, Slip, SlipCode } from './slip';
-import { misnamed } from './unit-slips';
+import { type Misnamed, misnamed } from './unit-slips';
 import { otherSizes } from './usual-sizes';
 
 /** What a quantity would be made of: most are tried as a number alone, and never made. */
@@ -307,16 +307,22 @@ function* turnedSlips(leaf: Leaf): Generator<Instead> {
   }
 }
 
+/** A number turned by another factor than its own. */
+function* factorSlips(leaf: Leaf, { code, times: [top, bottom], weight }: Misnamed): Generator<Instead> {
+  if (code === 'wrong-gallon')
+    yield { code, quantity: times(leaf, new Decimal(top).div(bottom)), weight: weight / 2 };
+  // Turned into cubic feet by 9, as square yards are.
+  if (code === 'divided-by-9' && leaf.dimension === 'volume')
+    yield { code: 'linear-factor', quantity: times(leaf, new Decimal(bottom).div(top)), weight: 3 };
+}
+
 function* unitSlips(leaf: Leaf): Generator<Instead> {
   const unit = unitShown(leaf.quantity);
   const inFeet = unit.form === 'feet-inches';
-  for (const { code, as, times: by, weight } of misnamed(inFeet ? lengthUnit('ft') : unit)) {
+  for (const one of misnamed(inFeet ? lengthUnit('ft') : unit)) {
+    yield* factorSlips(leaf, one);
+    const { code, as, weight } = one;
     const other = as === undefined || code === 'linear-factor' ? undefined : unitOf(leaf.dimension, as);
-    if (code === 'wrong-gallon')
-      yield { code, quantity: times(leaf, new Decimal(by[0]).div(by[1])), weight: weight / 2 };
-    // Turned into cubic feet by 9, as square yards are.
-    if (code === 'divided-by-9' && unit.dimension === 'volume')
-      yield { code: 'linear-factor', quantity: times(leaf, new Decimal(by[1]).div(by[0])), weight: 3 };
     if (!other) continue;
     const n = inFeet ? numberIn(leaf.quantity, lengthUnit('ft')) : numberShown(leaf.quantity);
     const own = turned(code);
@@ -371,15 +377,16 @@ function* sizeSlips(leaf: Leaf): Generator<Instead> {
   yield { code: 'halved', quantity: times(leaf, '0.5'), weight: 3 };
 }
 
-/** Leaves beyond this are a table, whose values are not taken for each other. */
+/** Leaves beyond this are a table, whose values are not taken for each other unless they stand side by side. */
 const FEW = 8;
+const parentOf = ({ path }: Leaf): string => path.slice(0, -1).join();
 
 function* otherSlips(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
   const alike = leaves.filter(
     (one) => one.dimension === leaf.dimension && one.plain === leaf.plain && one !== leaf,
   );
-  if (alike.length > FEW) return;
-  for (const other of alike) {
+  const beside = parentOf(leaf);
+  for (const other of alike.length > FEW ? alike.filter((one) => parentOf(one) === beside) : alike) {
     if (other.quantity.equals(leaf.quantity)) continue;
     const sides = /inner|outer|inside|outside/i;
     const code = sides.test(leaf.name) && sides.test(other.name) ? 'outer-for-inner' : 'other-input';

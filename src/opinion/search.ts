@@ -77,7 +77,7 @@ const MORE_AIMS = 2;
 const MORE_RUNS = 0.2;
 
 /** The share of what may be run that is for parts left out and the like. */
-const FOR_PARTS = 0.5;
+const FOR_PARTS = 0.75;
 
 /** Slips of values that are so common are run whatever they give: not every figure only rises or only falls. */
 const COMMON = 12;

@@ -175,11 +175,8 @@ describe('a right estimate agrees', () => {
   // 38 / 5 = 7.6 in: 7-5/8 to the eighth, and 7-1/2 is an eighth less.
   it('in eighths of an inch, and not in halves of small lengths', () => {
     const riser = (claimed: string) =>
-      estimateCheck(
-        stepLayout,
-        { totalRise: '38 in', risers: 5, tread: '11 in' },
-        { 'best.riser': claimed },
-      ).verdict;
+      estimateCheck(stepLayout, { totalRise: '38 in', risers: 5, tread: '11 in' }, { 'best.riser': claimed })
+        .verdict;
     expect(riser('7-5/8 in')).toBe('agrees');
     expect(riser('7-1/2 in')).not.toBe('agrees');
   });
