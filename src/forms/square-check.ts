@@ -6,6 +6,8 @@
  *
  * Source: geometry.
  */
+
+import { judgeSquareness } from '../grade/squareness';
 import { hypotenuse } from '../quantity/hypotenuse';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
@@ -14,7 +16,6 @@ import { type Ordinary, PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { MEMBER_LINE, TAPE_TRUTH } from './sources';
-import { judgeSquareness } from './squareness';
 
 /** Input of {@link squareCheck}. */
 export interface SquareCheckInput {
