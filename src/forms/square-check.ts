@@ -47,6 +47,7 @@ type Length = Quantity<'length'>;
 
 const SQUARE_TOLERANCE: Ordinary = {
   of: 'the difference that is allowed between diagonals',
+  example: ['1/4 in', '6 mm'],
   least: ['1/32 in', '1 mm'],
   most: ['3 in', '75 mm'],
   source: COMMON_PRACTICE,
