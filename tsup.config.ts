@@ -160,7 +160,7 @@ async function pressOneFile(): Promise<void> {
   const { code = '', map } = await minify(readFileSync(file, 'utf8'), {
     module: true,
     ecma: 2020,
-    compress: { passes: 2 },
+    compress: { passes: 3, keep_fargs: false },
     sourceMap: { content: readFileSync(`${file}.map`, 'utf8'), url: 'flatwork-reckoner.js.map' },
   });
   writeFileSync(file, code);

@@ -206,13 +206,6 @@ function asBought(claim: ReadClaim, scene: Scene, i: number): ReadClaim {
   return isAmount && !isUp ? { ...claim, half: 0, coarse: 0 } : claim;
 }
 
-/** One of the unit that a claim is told in, or half of one: what it was rounded up to, where it is so many of them. */
-function wholeStepOf({ claimed, si }: ReadClaim): number {
-  const unit = unitShown(claimed);
-  const one = unit.form ? 0 : siOfUnit(unit);
-  return [one, one / 2].find((step) => isWhole(si, step)) ?? 0;
-}
-
 /**
  * Whether a claim is what is reckoned in whole steps of the trade, the next above or the nearest: 12.10 yd3 are written
  * down as 12.25. What the calculation itself rounds to steps is right or wrong.
@@ -222,7 +215,8 @@ function isInSteps(claim: ReadClaim, scene: Scene, i: number): boolean {
   if (!COARSE_STEPS.has(claim.reckoned.dimension) || isRounding(scene, i)) return false;
   const up = claim.si - si;
   // Who buys in whole or half yards or tons goes up to the next of them.
-  if (up > 0 && up < Math.min(wholeStepOf(claim), SMALL * si)) return true;
+  const one = siOfUnit(unitShown(claim.claimed));
+  if (up > 0 && up < SMALL * si && [one, one / 2].some((n) => isWhole(claim.si, n) && up < n)) return true;
   const step = stepOf(besideClaim(claim), scene);
   // What is written no finer than the step says nothing of steps.
   const share = step / Math.abs(si);
@@ -235,7 +229,6 @@ function isInSteps(claim: ReadClaim, scene: Scene, i: number): boolean {
 /** What was rounded to whole steps is reckoned on with: 13 yd3 in the bank for 12.51, and 16.25 loose. */
 function carriedOn({ claims, nodes, graph }: Scene, inSteps: readonly boolean[]): boolean[] {
   const kept = new Map(claims.flatMap(({ si }, i) => (inSteps[i] ? [[nodes[i], si] as const] : [])));
-  if (kept.size === 0 || kept.size === claims.length) return [...inSteps];
   const gives = replay(graph, { outcome: (i, si) => kept.get(i) ?? si });
   return claims.map((claim, i) => inSteps[i] || isWritten(gives[nodes[i] ?? -1] ?? Number.NaN, claim));
 }

@@ -87,11 +87,9 @@ const takenBy =
 
 /** The diameters of a page: of a circle `π × D² ÷ 4` is printed, and many reckon it from the radius. */
 const diametersIn = (graph: Graph): Quantity[] =>
-  graph.flatMap(({ step, bySymbol }) => {
-    const symbol = /π × (\w+)² ÷ 4/.exec(step.formula)?.[1];
-    const q = symbol === undefined ? undefined : bySymbol.get(symbol)?.quantity;
-    return q && isCustomaryLength(q) ? [q] : [];
-  });
+  graph.flatMap(
+    ({ step, bySymbol }) => bySymbol.get(/π × (\w+)² ÷ 4/.exec(step.formula)?.[1] ?? '')?.quantity ?? [],
+  );
 
 /** A hand with a page: how it takes values, and how it writes each outcome. */
 export interface HandOn {

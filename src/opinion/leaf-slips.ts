@@ -455,61 +455,57 @@ const HABITS: ReadonlySet<SlipCode> = /*#__PURE__*/ new Set([
 ]);
 
 /** Inches are all tenths of a foot, or all hundredths; what else is done to a value in several ways is done in the best. */
-function wayOf({ code, edits: [edit] }: Slip): string {
-  const { leaf, si = 0 } = edit as Extract<Edit, { on: 'input' }>;
-  return code === 'inches-as-tenths' && leaf ? `${code} ${(si / siOf(leaf.quantity)).toPrecision(6)}` : code;
+function habitOf({ code }: Slip, { leaf, si }: OfLeaf): string | undefined {
+  if (!HABITS.has(code)) return undefined;
+  return code === 'inches-as-tenths' ? `${code} ${(si / siOf(leaf.quantity)).toPrecision(6)}` : code;
 }
-
-/** The same slip at every value that it can be made at, where there are several. */
-export function habits(slips: readonly Slip[]): Slip[] {
-  const byWay = new Map<string, Map<string, Slip>>();
-  for (const slip of slips) {
-    if (!HABITS.has(slip.code)) continue;
-    const way = wayOf(slip);
-    const group = byWay.get(way) ?? new Map<string, Slip>();
-    const known = group.get(slip.input ?? '');
-    if (!known || known.weight < slip.weight) group.set(slip.input ?? '', slip);
-    byWay.set(way, group);
-  }
-  return [...byWay.values()].flatMap((group) => {
-    const all = [...group.values()];
-    const [one] = all;
-    if (!one || all.length < 2) return [];
-    return [together(all, Math.max(...all.map(({ weight }) => weight)))];
-  });
-}
-
-const TOGETHER = 0.8;
-
-/** Slips of one code made at several places, as one. */
-const together = (all: readonly Slip[], weight: number): Slip => ({
-  code: (all[0] as Slip).code,
-  weight: weight * TOGETHER,
-  says: () => say`the same slip at ${{ places: all.map(({ input }) => input ?? '') }}`,
-  edits: all.flatMap(({ edits }) => edits),
-});
-
-/** More corners than this on one line are no side of a shape. */
-const MOST_TWINS = 4;
 
 /** A length of a shape that is given by its corners stands at several of them: what is misread there is so at all. */
-export function twins(slips: readonly Slip[]): Slip[] {
-  const groups = new Map<string, Slip[]>();
+const sideOf = ({ code }: Slip, { leaf, si }: OfLeaf): string | undefined =>
+  COORDINATE.test(leaf.name) && leaf.quantity.sign() !== 0
+    ? [leaf.path.slice(0, -2), leaf.name, siOf(leaf.quantity), code, si].join(' ')
+    : undefined;
+
+/** More corners than this on one line are no side of a shape. */
+const MOST_CORNERS = 4;
+const TOGETHER = 0.8;
+
+type OfLeaf = Extract<Edit, { on: 'input' }> & { readonly leaf: Leaf; readonly si: number };
+
+/** The same slip at every value that it can be made at, where there are several. */
+function madeAtAll(
+  slips: readonly Slip[],
+  keyOf: (slip: Slip, edit: OfLeaf) => string | undefined,
+  most: number,
+): Slip[] {
+  const groups = new Map<string, Map<string, Slip>>();
   for (const slip of slips) {
-    const [edit] = slip.edits as readonly [Extract<Edit, { on: 'input' }>];
-    const { leaf, si } = edit;
-    if (!leaf || !COORDINATE.test(leaf.name) || leaf.quantity.sign() === 0) continue;
-    const key = [leaf.path.slice(0, -2).join(), leaf.name, siOf(leaf.quantity), slip.code, si].join(' ');
-    const group = groups.get(key) ?? [];
-    group.push(slip);
+    const key = keyOf(slip, slip.edits[0] as OfLeaf);
+    if (key === undefined) continue;
+    const group = groups.get(key) ?? new Map<string, Slip>();
+    const at = slip.input as string;
+    if ((group.get(at)?.weight ?? 0) < slip.weight) group.set(at, slip);
     groups.set(key, group);
   }
-  return [...groups.values()].flatMap((all) => {
-    const [first] = all;
-    if (!first || all.length < 2 || all.length > MOST_TWINS) return [];
-    return [together(all, first.weight)];
+  return [...groups.values()].flatMap((group) => {
+    const all = [...group.values()];
+    if (all.length < 2 || all.length > most) return [];
+    return [
+      {
+        code: (all[0] as Slip).code,
+        weight: Math.max(...all.map(({ weight }) => weight)) * TOGETHER,
+        says: () => say`the same slip at ${{ places: [...group.keys()] }}`,
+        edits: all.flatMap(({ edits }) => edits),
+      },
+    ];
   });
 }
+
+/** What somebody does wrong at one value, and likewise at others: by habit, or since they are one length. */
+export const habits = (slips: readonly Slip[]): Slip[] => [
+  ...madeAtAll(slips, habitOf, Number.POSITIVE_INFINITY),
+  ...madeAtAll(slips, sideOf, MOST_CORNERS),
+];
 
 /** How common it is to put two values in each other's place. */
 const EXCHANGED = 2;

@@ -12,7 +12,7 @@ import { type Aim, guidedRuns } from './guided';
 import { digitsOf } from './hands';
 import type { Leaf, Places } from './input-places';
 import { lapSlips } from './lap-slips';
-import { exchanges, habits, leafSlips, twins } from './leaf-slips';
+import { exchanges, habits, leafSlips } from './leaf-slips';
 import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
@@ -37,7 +37,6 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
   const all = [
     ...ofLeaves,
     ...habits(ofLeaves),
-    ...twins(ofLeaves),
     ...exchanges(leaves),
     ...partSlips(scene.input, places),
     ...lapSlips(scene, places),
@@ -81,6 +80,8 @@ const FOR_PARTS = 0.75;
 
 /** Slips of values that are so common are run whatever they give: not every figure only rises or only falls. */
 const COMMON = 12;
+/** Of a count there are but two that are one off. */
+const COUNTED = 8;
 
 /** Whether a value was felt in any claim where it was tried; what was not tried may be. */
 const isFelt = ({ samples, base }: Scene, leaf: Leaf | undefined): boolean =>
@@ -93,7 +94,8 @@ function runSome(scene: Scene, slips: readonly Slip[], aim: Aim): void {
     if (scene.budget.left <= kept) break;
     const [edit, ...more] = slip.edits;
     if (edit?.on !== 'input' || more.length > 0) continue;
-    const isCommon = slip.weight >= COMMON && takesRun(scene, slip) && isFelt(scene, edit.leaf);
+    const least = slip.code === 'one-off-count' ? COUNTED : COMMON;
+    const isCommon = slip.weight >= least && takesRun(scene, slip) && isFelt(scene, edit.leaf);
     if (edit.leaf === undefined || isCommon) resultWith(scene, slip.edits);
   }
   guidedRuns(scene, slips, aim);

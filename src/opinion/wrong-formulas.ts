@@ -1,7 +1,7 @@
 /** What may be wrong in the formula of a step: one thing in it left out, taken twice, or taken for another. */
 import { numberShown } from '../quantity/quantity';
 import type { Words } from '../reckoning/words';
-import type { Sign, Tree } from './formula';
+import { type Sign, type Tree, textOf, treeOf } from './formula';
 import type { Node } from './graph';
 import type { SlipCode } from './slip';
 
@@ -93,32 +93,8 @@ function* otherNumbers({ sign: by, left, right }: Sum): Generator<Wrong> {
       yield { code: 'other-number', weight: 1.5, tree: sign('÷', left, { is: 'number', text }), part: right };
 }
 
-const isWithin = (tree: Tree, part: Tree): boolean =>
-  tree === part ||
-  (tree.is === 'symbol' && part.is === 'symbol' && tree.name === part.name) ||
-  (tree.is === 'sign' && (isWithin(tree.left, part) || isWithin(tree.right, part)));
-
-/** `B × g ÷ (1 − g)`, a margin on the price, as the share of the cost that a markup is. */
-function* marginSlips({ sign: by, left, right }: Sum, isShare: IsShare): Generator<Wrong> {
-  if (by === '÷' && right.is === 'sign' && isFactor(right, isShare) && isWithin(left, right.right))
-    yield { code: 'markup-for-margin', weight: 24, tree: left };
-}
-
-/** Two of the four strips around a rectangle between the two others: `(b − 2 × w) × w`, with the corners in both. */
-function* overlapSlips({ sign: by, left, right }: Sum): Generator<Wrong> {
-  const inner = left.is === 'sign' && left.sign === '×' ? left.right : left;
-  if (by !== '×' || right.is !== 'symbol' || inner.is !== 'sign' || inner.sign !== '−') return;
-  const { left: whole, right: twice } = inner;
-  if (twice.is !== 'sign' || twice.sign !== '×' || twice.right.is !== 'symbol') return;
-  if (twice.right.name !== right.name) return;
-  const outer = left === inner ? whole : { ...left, right: whole };
-  yield { code: 'corner-twice', weight: 8, tree: sign('×', outer as Tree, right) };
-}
-
 function* productSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   const { left, right } = tree;
-  yield* overlapSlips(tree);
-  yield* marginSlips(tree, isShare);
   const code = isNumber(right) ? 'number-left-out' : 'factor-left-out';
   yield { code, weight: code === 'number-left-out' ? 6.5 : 6, tree: left, part: right, by: tree.sign };
   if (tree.sign === '×')
@@ -279,6 +255,23 @@ function* cornerSlips(node: Node, tree: Tree): Generator<Wrong> {
   yield { code: 'corner-twice', weight: 6, tree: sign('+', long, broad) };
 }
 
+/**
+ * Two of the four strips around a rectangle, `(b − 2 × w) × w`, with the corners that the others have already; a margin on
+ * the price, `× g ÷ (1 − g)`, as the share of the cost that a markup is.
+ */
+const REWRITTEN: readonly (readonly [of: RegExp, as: string, SlipCode, weight: number])[] = [
+  [/\((\w+) − 2 × (\w+)\) × \2\b/, '$1 × $2', 'corner-twice', 8],
+  [/( × (\w+)) ÷ \(1 − \2\)/, '$1', 'markup-for-margin', 24],
+];
+
+function* rewritten(tree: Tree): Generator<Wrong> {
+  const text = textOf(tree);
+  for (const [of, as, code, weight] of REWRITTEN) {
+    const other = of.test(text) && treeOf(`x = ${text.replace(of, as)}`);
+    if (other) yield { code, weight, tree: other };
+  }
+}
+
 /** All that may be wrong with the formula of a step. */
 export function wrongsOf(node: Node): Wrong[] {
   const { tree } = node;
@@ -292,6 +285,7 @@ export function wrongsOf(node: Node): Wrong[] {
     // With four for π a circle is the square around it, and its girth that of the square.
     ...(round ? [{ code: 'circle-as-square', weight: 8, tree: replaced(tree, 'π', FOUR) } as const] : []),
     ...cornerSlips(node, tree),
+    ...rewritten(tree),
     ...countSlips(node, tree),
   ];
   for (const one of wrongTrees(tree, isShare)) {
