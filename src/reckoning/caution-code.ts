@@ -225,6 +225,7 @@ export type CautionCode =
   | 'stiff-load'
   | 'still-not-drained'
   | 'stone-for-line'
+  | 'stride-off'
   | 'stronger-mix'
   | 'sulfate-cement'
   | 'supports-far-apart'

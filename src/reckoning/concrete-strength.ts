@@ -1,7 +1,8 @@
 /**
  * The strength of concrete as a job writes it: `4000 psi`, `28 MPa`, the class `C25/30`, the strength of a cylinder
- * and of a cube in MPa, or the grade `N32`, that of a cylinder. EN 206 and BS 8500, the pairs from memory; AS 1379, its
- * grades from memory. What is reckoned with is the strength of the cylinder.
+ * and of a cube in MPa, the grade `N32`, that of a cylinder, the grade `M25`, that of a cube, or one of the names of
+ * concrete that British plants deliver, `RC28/35`, `PAV2` or `GEN3`. EN 206 and BS 8500, AS 1379 and IS 456, all from
+ * memory. What is reckoned with is the strength of the cylinder.
  */
 import { fault, quoted } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
@@ -18,9 +19,19 @@ const CLASSES =
     ' ',
   );
 
-/** Grades of normal concrete, cylinders in MPa. */
-const GRADE = /^N ?(20|25|32|40|50|65|80|100)$/i;
-const CLASS = /^C ?(\d{1,2})(?: ?\/ ?(\d{2,3}))?$/i;
+/** Grades of normal and special concrete, cylinders in MPa. */
+const GRADE = /^[NS] ?(20|25|32|40|50|65|80|100)$/i;
+const CLASS = /^R?C ?(\d{1,2})(?: ?\/ ?(\d{2,3}))?$/i;
+/** A grade by its cube. */
+const CUBE = /^M ?(\d{2})$/i;
+/** Concrete by name, and the cylinder of each. */
+const NAMED = /^(GEN|ST|PAV|FND) ?(\d)$/i;
+const CYLINDERS: Readonly<Record<string, string>> = {
+  GEN: '6 8 12 16',
+  ST: ' 6 8 12 16 20',
+  PAV: ' 25 28',
+  FND: '  25 25 25',
+};
 
 const noSuchClass = (what: string, text: string): Fault =>
   fault(
@@ -28,10 +39,19 @@ const noSuchClass = (what: string, text: string): Fault =>
     say`${{ what }} is no class of concrete in ${{ text: quoted(text) }}; write both strengths, as in ${{ example: '"C25/30"' }}, or one with its unit`,
   );
 
+/** The cylinder of concrete that goes by a name, or by its cube; nothing where there is none such. */
+function namedIn(text: string): string | undefined {
+  const [, name = '', number] = NAMED.exec(text) ?? [];
+  const cube = CUBE.exec(text)?.[1];
+  return cube
+    ? CLASSES.find((one) => one.endsWith(`/${cube}`))?.split('/')[0]
+    : CYLINDERS[name.toUpperCase()]?.split(' ')[Number(number)];
+}
+
 /** The strength of a class; a fault where there is none such, or where one number may be either strength. */
 function classOf(what: string, text: string): Quantity<'pressure'> | Fault | undefined {
-  const grade = GRADE.exec(text.trim())?.[1];
-  if (grade !== undefined) return pressure(`${grade} MPa`);
+  const grade = GRADE.exec(text.trim())?.[1] ?? namedIn(text.trim());
+  if (grade) return pressure(`${grade} MPa`);
   const [, cylinder, cube] = CLASS.exec(text.trim()) ?? [];
   if (cylinder === undefined) return undefined;
   if (cube !== undefined)

@@ -8,6 +8,7 @@
  */
 import { Decimal } from '../quantity/decimal';
 import type { Dimension } from '../quantity/dimensions';
+import { examplesLike, withUnitsOf } from '../quantity/examples';
 import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
@@ -107,6 +108,28 @@ function impossible(q: Quantity, what: string, sign: Sign): Fault | undefined {
   return tiny(q) ? tooSmall(what) : undefined;
 }
 
+/** A fault with an example that is ordinary: what was typed with another unit, or another example. */
+function likely(one: Fault, metric: boolean, d: Dimension, what: string, ordinary: Ordinary): Fault {
+  const told = one.params?.['example'];
+  if (typeof told !== 'string') return one;
+  const fits = (example: string): boolean => {
+    const q = readQuantity(example, d, what);
+    return !isFaulty(q) && !isUnusual(q, ordinary);
+  };
+  const own = told.slice(1, -1);
+  if (fits(own)) return one;
+  const others = examplesLike(d, what, metric);
+  const found = (one.code === 'missing-unit' ? withUnitsOf(own, others) : []).concat(others).find(fits);
+  if (!found) return one;
+  const example = `"${found}"`;
+  return { ...one, params: { ...one.params, example }, sentence: one.sentence.replace(told, () => example) };
+}
+
+const ordinarily = (fault: Fault, d: Dimension, what: string, ordinary: Ordinary): Fault => ({
+  ...likely(fault, false, d, what, ordinary),
+  ...(fault.metric && { metric: likely(fault.metric, true, d, what, ordinary) }),
+});
+
 /**
  * A quantity of one dimension.
  *
@@ -125,7 +148,7 @@ export function quantity<D extends Dimension>(
   const read = (input: unknown, report: Report): Quantity<D> | undefined => {
     const value = possible(input);
     if (isFault(value)) {
-      report(value);
+      report(ordinary ? ordinarily(value, d, what, ordinary) : value);
       return undefined;
     }
     if (ordinary && isUnusual(value, ordinary)) report({ value, ordinary });
@@ -162,7 +185,7 @@ export function whole(what: string, least: number, most: number): Field<Quantity
     if (input === undefined || input === null)
       return sharedFaults.missing(what, String(Math.min(most, Math.max(least, 2))));
     if (typeof input !== 'number' || !Number.isInteger(input) || input < least || input > most) {
-      return sharedFaults.notACount(what, least, most);
+      return sharedFaults.notACount(what, least, most, typeof input === 'string');
     }
     return wholeNumber(input);
   };
@@ -319,12 +342,12 @@ export function kinds<F extends Field<unknown>>(
   let byWord: Map<unknown, Field<T>> | undefined;
   const read = (input: unknown, report: Report): T | undefined => {
     byWord ??= new Map((members as readonly Field<T>[]).map((member) => [wordOf(member, key), member]));
-    if (typeof input !== 'object' || input === null) {
+    if (!isRecord(input)) {
       const first = (otherwise ?? members[0]) as F;
       report(ofKind(input, 'an object', (metric) => exampleOf(first, metric)));
       return undefined;
     }
-    const said = (input as Record<string, unknown>)[key];
+    const said = input[key];
     const chosen = otherwise && isLeftOut(said) ? (otherwise as Field<T>) : byWord.get(said);
     if (chosen) return chosen.read(input, report);
     report(faults.unknownChoice(key, [...byWord.keys()] as string[]), [key]);

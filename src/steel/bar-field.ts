@@ -10,12 +10,16 @@ import { ALL_BARS, type AnyBarSize, BAR_SIZES, STEELS } from './bars';
 
 const METRIC: readonly AnyBarSize[] = /*#__PURE__*/ ALL_BARS.filter((size) => !size.startsWith('#'));
 
-const LETTER = `^[${/*#__PURE__*/ STEELS.join('')}]`;
-const NAMED = /*#__PURE__*/ new RegExp(`${LETTER}(\\d{1,2})$`);
+const LETTER = `^(?:${/*#__PURE__*/ STEELS.join('|')})`;
+const NAMED = /*#__PURE__*/ new RegExp(`(?:${LETTER}|^[ø⌀φ]) ?(\\d{1,2})$|^(\\d{1,2})mm$`, 'i');
+/** Numbers that no soft metric bar has. */
+const NUMBERED = /^no\.? ?([3-9]|1[148])$/i;
 
 /** The size that a name says. */
 const sizeOf = (input: unknown): AnyBarSize =>
-  (typeof input === 'string' ? input.replace(NAMED, '$1 mm') : input) as AnyBarSize;
+  (typeof input === 'string'
+    ? input.trim().replace(NAMED, '$1$2 mm').replace(NUMBERED, '#$1')
+    : input) as AnyBarSize;
 
 const noSuchBar = (what: string): Fault => ({
   ...faults.unknownChoice(what, BAR_SIZES),
