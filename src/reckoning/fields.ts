@@ -33,8 +33,8 @@ export interface Field<T> {
   readonly read: (input: unknown, report: Report) => T | undefined;
   /** What the field says of itself in JSON Schema; what is used in several places it puts among `defs`. */
   readonly json: Json;
-  /** True where it may be left out. */
-  readonly optional?: true;
+  /** What it is where it is given, of one that may be left out. */
+  readonly optional?: Field<unknown>;
 }
 
 /** What a field reads into. */
@@ -224,7 +224,7 @@ export function maybe<T>(field: Field<T>): Field<T | undefined> {
   return {
     read: (input, report) => (isLeftOut(input) ? undefined : field.read(input, report)),
     json: field.json,
-    optional: true,
+    optional: field,
   };
 }
 
@@ -243,7 +243,7 @@ type Like = (metric: boolean) => string;
 /** What would be right for a field, as it says itself when nothing comes. */
 function exampleOf(field: Field<unknown>, metric: boolean): string {
   let told: unknown;
-  field.read(undefined, (remark) => {
+  (field.optional ?? field).read(undefined, (remark) => {
     const { params } = ((metric && (remark as Fault).metric) || remark) as Fault;
     told ??= params?.['example'] ?? params?.['choices'];
   });

@@ -217,7 +217,8 @@ function assumptions(input: Parsed, ramp: Ramp, limits: RampLimits, pad: Pad): v
       name: 'rules',
       value: 'ada',
       because: 'a new ramp of the USA; other countries have flatter ones',
-      override: 'Give rules: dwelling, approved-document-m, din-18040, as-1428, nbc, or service for carts only',
+      override:
+        'Give rules: dwelling, approved-document-m, din-18040, as-1428, nbc, or service for carts only',
       source: limits.source,
     });
   if (slope === undefined)

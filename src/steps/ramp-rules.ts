@@ -16,7 +16,14 @@ type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
 
 /** Whose limits a ramp is held to. */
-export type RampRules = 'ada' | 'dwelling' | 'approved-document-m' | 'din-18040' | 'as-1428' | 'nbc' | 'service';
+export type RampRules =
+  | 'ada'
+  | 'dwelling'
+  | 'approved-document-m'
+  | 'din-18040'
+  | 'as-1428'
+  | 'nbc'
+  | 'service';
 
 /** A slope with what one run at it may rise, or how long it may be on the level. */
 export interface RampStretch {

@@ -32,7 +32,10 @@ export function heedLength(limits: StepLimits, risers: Count, rise: Length, pad:
 /** A stride held against the rules that have one. */
 export function heedStride(limits: StepLimits, riser: Length, tread: Length, pad: Pad): void {
   if (!limits.stride) return;
-  const sum = riser.times(wholeNumber(2)).plus(tread).in(systemOfQuantity(tread) === 'metric' ? 'mm' : 'in');
+  const sum = riser
+    .times(wholeNumber(2))
+    .plus(tread)
+    .in(systemOfQuantity(tread) === 'metric' ? 'mm' : 'in');
   const off = strideOf(limits, sum);
   if (off) pad.caution(cautions.strideOff(limits, limits.stride, off, sum));
 }

@@ -81,7 +81,8 @@ const PUBLIC = {
   narrowest: TREAD,
   asked: STRICTER,
   handrailFrom: 1,
-  handrail: (_: Source, limit: Quantity, actual: Quantity) => handrails(sources.PUBLIC_HANDRAILS, limit, actual),
+  handrail: (_: Source, limit: Quantity, actual: Quantity) =>
+    handrails(sources.PUBLIC_HANDRAILS, limit, actual),
   tallest: PUBLIC_FLIGHT,
   tallestSource: sources.PUBLIC_FLIGHTS,
   guardAbove: GUARD_ABOVE,
@@ -97,7 +98,11 @@ type Sized = 'handrailRise' | 'tallest';
 const inMillimeters = (
   sizes: Readonly<Record<Metric, number>>,
   stride: readonly [number, number] | undefined,
-  { handrailRise, tallest, ...flight }: Pick<StepLimits, 'handrailFrom' | 'mostRisers'> &
+  {
+    handrailRise,
+    tallest,
+    ...flight
+  }: Pick<StepLimits, 'handrailFrom' | 'mostRisers'> &
     Partial<Pick<StepLimits, 'handrail'>> &
     Partial<Record<Sized, number>>,
   source: Source,

@@ -114,7 +114,8 @@ export const ADA_RAMP_RUNS: Source = {
 
 export const ADK_STAIRS: Source = {
   kind: 'published',
-  title: 'Approved Document K, Protection from falling; for steps outdoors to other buildings Approved Document M, stepped access',
+  title:
+    'Approved Document K, Protection from falling; for steps outdoors to other buildings Approved Document M, stepped access',
   publisher: 'HM Government',
   edition: '2013',
   locator: 'table 1.1, private and general access stair; flights, handrails and guarding',
@@ -123,7 +124,8 @@ export const ADK_STAIRS: Source = {
 
 export const DIN_STAIRS: Source = {
   kind: 'published',
-  title: 'DIN 18065, Stairs in buildings; dwellings of two units at most may have risers to 200 mm and treads from 230 mm',
+  title:
+    'DIN 18065, Stairs in buildings; dwellings of two units at most may have risers to 200 mm and treads from 230 mm',
   publisher: 'DIN',
   edition: '2015',
   locator: 'table 1 and 6.1; handrails and guards',
@@ -132,7 +134,8 @@ export const DIN_STAIRS: Source = {
 
 export const NCC_STAIRS: Source = {
   kind: 'published',
-  title: 'National Construction Code of Australia, stairway construction; treads of public stairs from 250 mm',
+  title:
+    'National Construction Code of Australia, stairway construction; treads of public stairs from 250 mm',
   publisher: 'Australian Building Codes Board',
   edition: '2022',
   locator: 'ABCB Housing Provisions 11.2 and 11.3',
@@ -141,7 +144,8 @@ export const NCC_STAIRS: Source = {
 
 export const NBC_STAIRS: Source = {
   kind: 'published',
-  title: 'National Building Code of Canada, private stairs; guards of 900 mm will do up to 1.8 m at a dwelling',
+  title:
+    'National Building Code of Canada, private stairs; guards of 900 mm will do up to 1.8 m at a dwelling',
   publisher: 'National Research Council of Canada',
   edition: '2015',
   locator: '9.8.3, 9.8.4, 9.8.7 and 9.8.8',
