@@ -3,7 +3,7 @@
  *
  * Steps hurt people. The cautions inform; the plans, the local code and a licensed engineer decide.
  */
-import { type Paired, paired } from '../quantity/paired';
+import { type AnyPair, type Paired, paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
 import type { Source } from '../reckoning/source';
@@ -78,20 +78,37 @@ export const handrails = (source: Source, limit: Quantity, actual: Quantity): Ca
   source,
 });
 
-export const guard = (
-  { guard: height, guardWithin: within, guardSource: source }: StepLimits,
+const guardWithin = (
+  within: AnyPair,
+  height: AnyPair,
+  source: Source,
   limit: Length,
   actual: Length,
 ): Caution => ({
   code: 'guard',
   severity: 'warning',
-  ...(within
-    ? say`open sides more than ${{ limit }} above the ground, measured to the lowest point within ${{ within }} of the edge, need a guard ${{ height }} high; plan its anchors before the pour and check the local code`
-    : say`open sides more than ${{ limit }} above the ground need a guard ${{ height }} high; plan its anchors before the pour and check the local code`),
+  ...say`open sides more than ${{ limit }} above the ground, measured to the lowest point within ${{ within }} of the edge, need a guard ${{ height }} high; plan its anchors before the pour and check the local code`,
   limit,
   actual,
   source,
 });
+
+const guardOver = (height: AnyPair, source: Source, limit: Length, actual: Length): Caution => ({
+  code: 'guard',
+  severity: 'warning',
+  ...say`open sides more than ${{ limit }} above the ground need a guard ${{ height }} high; plan its anchors before the pour and check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+/** What stands at open sides, by the rules that are asked. */
+export const guard = (
+  { guard: height, guardWithin: within, guardSource: source }: StepLimits,
+  limit: Length,
+  actual: Length,
+): Caution =>
+  within ? guardWithin(within, height, source, limit, actual) : guardOver(height, source, limit, actual);
 
 export const longFlight = (source: Source, limit: Count, actual: Count): Caution => ({
   code: 'flight-too-tall',
