@@ -126,5 +126,5 @@ export const overrides: Language = {
   'Give endLanding, its length along the ramp': 'Dé endLanding, su largo a lo largo de la rampa',
   'Give landing, its length along the ramp': 'Dé landing, su largo a lo largo de la rampa',
   'Give rules: dwelling, approved-document-m, din-18040, as-1428, nbc, or service for carts only':
-    'Dé rules: approved-document-m, din-18040, as-1428, o service solo para carritos',
+    'Dé rules: dwelling, approved-document-m, din-18040, as-1428, nbc, o service solo para carritos',
 };
