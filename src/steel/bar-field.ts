@@ -26,6 +26,10 @@ const noSuchBar = (what: string): Fault => ({
   metric: faults.unknownChoice(what, METRIC),
 });
 
+/** Names in a schema, where nothing says that small letters will do. */
+const schemaPattern = (sizes: string): string =>
+  `^(?:(?:${[...STEELS, ...STEELS.map((one) => one.toLowerCase())].join('|')}|[øØ⌀φ]) ?(?:${sizes})|(?:${sizes})mm|[Nn]o\\.? ?(?:[3-9]|1[148]))$`;
+
 /** One size of bar of any series. */
 export function barField(what: string): Field<AnyBarSize> {
   const read = (input: unknown): AnyBarSize | Fault => {
@@ -37,7 +41,7 @@ export function barField(what: string): Field<AnyBarSize> {
   return reading(read, () => ({
     anyOf: [
       { title: 'Size', type: 'string', enum: [...ALL_BARS] },
-      { title: 'Steel and diameter, as H12', type: 'string', pattern: `${LETTER}(${rolled().join('|')})$` },
+      { title: 'Steel and diameter, as H12', type: 'string', pattern: schemaPattern(rolled().join('|')) },
     ],
   }));
 }
