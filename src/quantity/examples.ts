@@ -35,7 +35,7 @@ const BY_DIMENSION: Readonly<Record<Dimension, Example>> = {
 /** Names of inputs that another example suits better than that of their dimension. */
 const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
   ['length', /^aggr/, ['3/4 in', '20 mm']],
-  ['length', /cover(?:Top)?$/i, ['2 in', '50 mm']],
+  ['length', /over(?:Top)?$/, ['2 in', '50 mm']],
   ['length', /^(?:height|margin|lap|founded|be\w+|bottomDiameter)$/, ['12 in', '300 mm']],
   ['length', /^(?:frost|landing|reach|drop|rod$|\w+sight)/, ['4 ft', '1.2 m']],
   ['length', /^(?:elevation|level|grade|ground|top|height\w+|\w+Side|at\w+)$/, ['100.25 ft', '30.55 m']],
@@ -46,8 +46,6 @@ const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
   ],
   ['speed', /^(?:intensity|rain)/, ['4 in/h', '100 mm/h']],
   ['volume-rate', /^flow/, ['50 gal/min', '3 L/s']],
-  ['mass', /ayload$/, ['15 ton', '12 tonne']],
-  ['length', /^sealant/, ['3/8 in', '10 mm']],
   ['ratio', /slope|batter|tRatio/i, '1.5:1'],
   ['ratio', /^hum/, '60%'],
   ['pressure', /^(?:stress|yield)/, ['40000 psi', '280 MPa']],
@@ -57,6 +55,8 @@ const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
   ['volume', /^increment/, ['0.25 yd3', '0.1 m3']],
   ['volume', /^(?:truckCapacity|loads?|minimumLoad)$/, ['9 yd3', '7 m3']],
   ['time', /^lostTime/, '45 s'],
+  ['time', /^per$/, '1 h'],
+  ['volume', /^per$/, ['1 yd3', '1 m3']],
   ['speed', /^rise/, ['4 ft/h', '1.2 m/h']],
   ['pressure', /^allowed/, ['600 psf', '30 kPa']],
   ['pressure', /^elasticity/, ['4000000 psi', '28000 MPa']],
@@ -71,20 +71,17 @@ export const exampleIn = (example: Example, system: System): string =>
 export const exampleFor = (d: Dimension, what: string): Example =>
   BY_NAME.find(([dimension, name]) => dimension === d && name.test(what))?.[2] ?? BY_DIMENSION[d];
 
-/** What else might be an example of a name: those of its dimension, its own first. */
-export const examplesLike = (d: Dimension, what: string, metric: boolean): string[] =>
-  [exampleFor(d, what), BY_DIMENSION[d], ...BY_NAME.flatMap(([of, , one]) => (of === d ? [one] : []))].map(
-    (one) => exampleIn(one, metric ? 'metric' : 'customary'),
-  );
-
 /** The number of an example, which gives way to the one that was typed. */
 const NUMBER = /^[\d./]+/;
 
-/** The number of one example with the units of others. */
-export const withUnitsOf = (example: string, others: readonly string[]): string[] =>
-  others.map((one) => one.replace(NUMBER, NUMBER.exec(example)?.[0] ?? ''));
-
 const inPercent = (share: number): string => `${+(100 * share).toPrecision(6)}%`;
+
+/** A text made of the usual example, made of another one instead: with the number that was typed, where there was one. */
+export function remade(text: string, usual: string, own: string): string {
+  const number = text === usual ? undefined : NUMBER.exec(text)?.[0];
+  if (number && text.replace(NUMBER, '') !== usual.replace(NUMBER, '')) return text;
+  return number ? own.replace(NUMBER, number) : own;
+}
 
 /** `1/4` of what a tape shows is inches in a foot; `1/60` is one in sixty. */
 const TAPE = /\/(?:2|4|8|16|32)$/;

@@ -8,7 +8,6 @@
  */
 import { Decimal } from '../quantity/decimal';
 import type { Dimension } from '../quantity/dimensions';
-import { examplesLike, withUnitsOf } from '../quantity/examples';
 import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
@@ -108,28 +107,6 @@ function impossible(q: Quantity, what: string, sign: Sign): Fault | undefined {
   return tiny(q) ? tooSmall(what) : undefined;
 }
 
-/** A fault with an example that is ordinary: what was typed with another unit, or another example. */
-function likely(one: Fault, metric: boolean, d: Dimension, what: string, ordinary: Ordinary): Fault {
-  const told = one.params?.['example'];
-  if (typeof told !== 'string') return one;
-  const fits = (example: string): boolean => {
-    const q = readQuantity(example, d, what);
-    return !isFaulty(q) && !isUnusual(q, ordinary);
-  };
-  const own = told.slice(1, -1);
-  if (fits(own)) return one;
-  const others = examplesLike(d, what, metric);
-  const found = (one.code === 'missing-unit' ? withUnitsOf(own, others) : []).concat(others).find(fits);
-  if (!found) return one;
-  const example = `"${found}"`;
-  return { ...one, params: { ...one.params, example }, sentence: one.sentence.replace(told, () => example) };
-}
-
-const ordinarily = (fault: Fault, d: Dimension, what: string, ordinary: Ordinary): Fault => ({
-  ...likely(fault, false, d, what, ordinary),
-  ...(fault.metric && { metric: likely(fault.metric, true, d, what, ordinary) }),
-});
-
 /**
  * A quantity of one dimension.
  *
@@ -143,12 +120,13 @@ export function quantity<D extends Dimension>(
 ): Field<Quantity<D>> {
   const possible = (input: unknown): Quantity<D> | Fault => {
     const q = readQuantity(input, d, what);
-    return isFaulty(q) ? q : (impossible(q, what, sign) ?? q);
+    if (isFaulty(q)) return ordinary?.example ? sharedFaults.proposing(ordinary.example, q, d, what) : q;
+    return impossible(q, what, sign) ?? q;
   };
   const read = (input: unknown, report: Report): Quantity<D> | undefined => {
     const value = possible(input);
     if (isFault(value)) {
-      report(ordinary ? ordinarily(value, d, what, ordinary) : value);
+      report(value);
       return undefined;
     }
     if (ordinary && isUnusual(value, ordinary)) report({ value, ordinary });
