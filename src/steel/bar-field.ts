@@ -15,6 +15,9 @@ const NAMED = /*#__PURE__*/ new RegExp(`(?:${LETTER}|^[ø⌀φ]) ?(\\d{1,2})$|^(
 /** Numbers that no soft metric bar has. */
 const NUMBERED = /^no\.? ?([3-9]|1[148])$/i;
 
+/** The shape of all these names, for a schema. */
+const SPOKEN = '^([A-Za-zøØ⌀φ]{1,2}\\.? ?\\d\\d?|\\d\\d?mm)$';
+
 /** The size that a name says. */
 const sizeOf = (input: unknown): AnyBarSize =>
   (typeof input === 'string'
@@ -26,10 +29,6 @@ const noSuchBar = (what: string): Fault => ({
   metric: faults.unknownChoice(what, METRIC),
 });
 
-/** Names in a schema, where nothing says that small letters will do. */
-const schemaPattern = (sizes: string): string =>
-  `^(?:(?:${[...STEELS, ...STEELS.map((one) => one.toLowerCase())].join('|')}|[øØ⌀φ]) ?(?:${sizes})|(?:${sizes})mm|[Nn]o\\.? ?(?:[3-9]|1[148]))$`;
-
 /** One size of bar of any series. */
 export function barField(what: string): Field<AnyBarSize> {
   const read = (input: unknown): AnyBarSize | Fault => {
@@ -37,11 +36,10 @@ export function barField(what: string): Field<AnyBarSize> {
     const size = sizeOf(input);
     return ALL_BARS.includes(size) ? size : noSuchBar(what);
   };
-  const rolled = () => ALL_BARS.flatMap((size) => (size.endsWith('mm') ? [size.slice(0, -3)] : []));
   return reading(read, () => ({
     anyOf: [
       { title: 'Size', type: 'string', enum: [...ALL_BARS] },
-      { title: 'Steel and diameter, as H12', type: 'string', pattern: schemaPattern(rolled().join('|')) },
+      { title: 'Steel and diameter, as H12', type: 'string', pattern: SPOKEN },
     ],
   }));
 }

@@ -63,7 +63,7 @@ export const handrail = (_: Source, limit: Quantity, actual: Quantity): Caution 
 export const handrailOneSide = (source: Source, limit: Quantity, actual: Quantity): Caution => ({
   code: 'handrail',
   severity: 'warning',
-  says: 'these rules ask for a handrail on one side at least of a flight like this, on both where it is wide; plan its anchors before the pour and check the local code',
+  says: 'this flight needs a handrail on one side at least, on both where it is wide; plan its anchors before the pour and check the local code',
   limit,
   actual,
   source,
@@ -113,7 +113,7 @@ export const guard = (
 export const longFlight = (source: Source, limit: Count, actual: Count): Caution => ({
   code: 'flight-too-tall',
   severity: 'warning',
-  ...say`one flight may have at most ${{ limit }} risers under these rules: part it by a landing as wide as the flight, and lay out each flight for itself. Check the local code`,
+  ...say`one flight may have at most ${{ limit }} risers: part it by a landing as wide as the flight. Check the local code`,
   limit,
   actual,
   source,
@@ -128,7 +128,7 @@ export const strideOff = (
 ): Caution => ({
   code: 'stride-off',
   severity: 'warning',
-  ...say`twice the riser and the tread come to ${{ actual }}, and these rules have ${{ least }} to ${{ most }}, a stride: people stumble out of step. Change the tread or the number of risers`,
+  ...say`twice the riser and the tread come to ${{ actual }}, and these rules have ${{ least }} to ${{ most }}: people stumble. Change the tread or the number of risers`,
   limit,
   actual,
   source,

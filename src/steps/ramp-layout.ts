@@ -31,15 +31,7 @@ import {
   rampLimits,
 } from './ramp-rules';
 import { stepLimits } from './rules';
-import {
-  ADA_RAMP_RUNS,
-  ADM_RAMPS,
-  AS_RAMPS,
-  COMMON_PRACTICE,
-  DIN_RAMPS,
-  IRC_RAMPS,
-  NBC_RAMPS,
-} from './sources';
+import { ADA_RAMP_RUNS, ADM_RAMPS, AS_RAMPS, COMMON_PRACTICE, DIN_RAMPS, IRC_RAMPS, NBC } from './sources';
 
 type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
@@ -424,7 +416,7 @@ export const rampLayout: Calculation<RampLayoutInput, RampLayoutFigures> = /*#__
   id: 'ramp-layout',
   title: 'Ramp layout',
   version: 1,
-  sources: [ADA_RAMP_RUNS, IRC_RAMPS, ADM_RAMPS, DIN_RAMPS, AS_RAMPS, NBC_RAMPS, COMMON_PRACTICE],
+  sources: [ADA_RAMP_RUNS, IRC_RAMPS, ADM_RAMPS, DIN_RAMPS, AS_RAMPS, NBC, COMMON_PRACTICE],
   limits: [RUNS],
   input: () =>
     fields(

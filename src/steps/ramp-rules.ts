@@ -135,7 +135,7 @@ const LIMITS: Readonly<Record<RampRules, () => RampLimits>> = {
     across: slope('1:50'),
     railsAbove: same('0 m'),
     guards: 'nbc',
-    source: sources.NBC_RAMPS,
+    source: sources.NBC,
   })),
   service: constant(() => ({
     stretches: [{ slope: slope('1:8') }],

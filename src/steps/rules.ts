@@ -190,7 +190,7 @@ const LIMITS: Readonly<Record<StepRules, () => StepLimits>> = {
     { highest: 200, lowest: 125, narrowest: 255, guardAbove: 600, guard: 1070 },
     undefined,
     { handrailFrom: 4, tallest: 3700 },
-    sources.NBC_STAIRS,
+    sources.NBC,
   ),
 };
 

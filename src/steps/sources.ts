@@ -114,41 +114,37 @@ export const ADA_RAMP_RUNS: Source = {
 
 export const ADK_STAIRS: Source = {
   kind: 'published',
-  title:
-    'Approved Document K, Protection from falling; for steps outdoors to other buildings Approved Document M, stepped access',
+  title: 'Approved Document K; treads outdoors as Approved Document M has them',
   publisher: 'HM Government',
   edition: '2013',
-  locator: 'table 1.1, private and general access stair; flights, handrails and guarding',
+  locator: 'table 1.1',
   fromMemory: true,
 };
 
 export const DIN_STAIRS: Source = {
   kind: 'published',
-  title:
-    'DIN 18065, Stairs in buildings; dwellings of two units at most may have risers to 200 mm and treads from 230 mm',
+  title: 'DIN 18065, Stairs in buildings',
   publisher: 'DIN',
   edition: '2015',
-  locator: 'table 1 and 6.1; handrails and guards',
+  locator: 'table 1',
   fromMemory: true,
 };
 
 export const NCC_STAIRS: Source = {
   kind: 'published',
-  title:
-    'National Construction Code of Australia, stairway construction; treads of public stairs from 250 mm',
+  title: 'National Construction Code, Housing Provisions',
   publisher: 'Australian Building Codes Board',
   edition: '2022',
-  locator: 'ABCB Housing Provisions 11.2 and 11.3',
+  locator: '11.2 and 11.3',
   fromMemory: true,
 };
 
-export const NBC_STAIRS: Source = {
+export const NBC: Source = {
   kind: 'published',
-  title:
-    'National Building Code of Canada, private stairs; guards of 900 mm will do up to 1.8 m at a dwelling',
+  title: 'National Building Code of Canada',
   publisher: 'National Research Council of Canada',
   edition: '2015',
-  locator: '9.8.3, 9.8.4, 9.8.7 and 9.8.8',
+  locator: '3.8.3 and 9.8',
   fromMemory: true,
 };
 
@@ -162,20 +158,8 @@ export const ADM_RAMPS: Source = {
 };
 
 export const IRC_RAMPS: Source = {
-  kind: 'published',
-  title: 'International Residential Code',
-  publisher: 'International Code Council',
-  edition: '2018',
-  locator: 'R311.8 ramps: 1:12; 36 in of landing; a handrail only where steeper',
-  fromMemory: true,
-};
-
-export const NBC_RAMPS: Source = {
-  kind: 'published',
-  title: 'National Building Code of Canada, barrier-free ramps; later editions ask for more width',
-  publisher: 'National Research Council of Canada',
-  edition: '2015',
-  locator: '3.8.3.5',
+  kind: 'common-practice',
+  title: 'Ramps of at most 1:12, as the International Residential Code is commonly quoted (R311.8)',
   fromMemory: true,
 };
 
