@@ -24,14 +24,11 @@ const GRADE = /^[NS] ?(20|25|32|40|50|65|80|100)$/i;
 const CLASS = /^R?C ?(\d{1,2})(?: ?\/ ?(\d{2,3}))?$/i;
 /** A grade by its cube. */
 const CUBE = /^M ?(\d{2})$/i;
-/** Concrete by name, and the cylinder of each. */
-const NAMED = /^(GEN|ST|PAV|FND) ?(\d)$/i;
-const CYLINDERS: Readonly<Record<string, string>> = {
-  GEN: '6 8 12 16',
-  ST: ' 6 8 12 16 20',
-  PAV: ' 25 28',
-  FND: '  25 25 25',
-};
+/** Concrete by name, each with its cylinder behind it. */
+const NAMED =
+  'GEN0 6 GEN1 8 GEN2 12 GEN3 16 ST1 6 ST2 8 ST3 12 ST4 16 ST5 20 PAV1 25 PAV2 28 FND2 25 FND3 25 FND4 25'.split(
+    ' ',
+  );
 
 const noSuchClass = (what: string, text: string): Fault =>
   fault(
@@ -39,13 +36,14 @@ const noSuchClass = (what: string, text: string): Fault =>
     say`${{ what }} is no class of concrete in ${{ text: quoted(text) }}; write both strengths, as in ${{ example: '"C25/30"' }}, or one with its unit`,
   );
 
-/** The cylinder of concrete that goes by a name, or by its cube; nothing where there is none such. */
+/** The cylinder of concrete that goes by its cube, or by a name; nothing where there is none such. */
 function namedIn(text: string): string | undefined {
-  const [, name = '', number] = NAMED.exec(text) ?? [];
   const cube = CUBE.exec(text)?.[1];
-  return cube
-    ? CLASSES.find((one) => one.endsWith(`/${cube}`))?.split('/')[0]
-    : CYLINDERS[name.toUpperCase()]?.split(' ')[Number(number)];
+  if (cube) return CLASSES.find((one) => one.endsWith(`/${cube}`))?.split('/')[0];
+  // What is a number alone is a cylinder in the list, and no name.
+  return /^[a-z]/i.test(text)
+    ? NAMED[NAMED.indexOf(text.replace(' ', '').toUpperCase()) + 1 || -1]
+    : undefined;
 }
 
 /** The strength of a class; a fault where there is none such, or where one number may be either strength. */
