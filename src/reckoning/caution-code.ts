@@ -124,6 +124,7 @@ export type CautionCode =
   | 'low-fiber-dosage'
   | 'low-forms'
   | 'low-slump'
+  | 'many-panels'
   | 'margin-as-markup'
   | 'maturity-is-heat'
   | 'mesh-height'
