@@ -35,7 +35,7 @@ function swapped(text: string, i: number): string | undefined {
   const [a, b] = [text[i], text[j]];
   if (!isDigit(a) || !isDigit(b) || a === b) return undefined;
   // Nobody writes 0100 for 1000.
-  if (j === 1 && b === '0') return undefined;
+  if (j === 1 && b === '0' && text.length > 2) return undefined;
   return `${text.slice(0, i)}${b}${text.slice(i + 1, j)}${a}${text.slice(j + 1)}`;
 }
 

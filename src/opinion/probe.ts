@@ -254,6 +254,7 @@ export function sceneOf(
     budget: new Budget(runs, WORK),
     last: new Budget(LAST_RUNS, WORK * LAST_WORK),
     runs: new Map(),
+    together: [],
     graphs: new Map(),
   };
 }

@@ -58,6 +58,8 @@ export interface Scene {
   readonly last: Budget;
   /** What was run with an edit; nothing where that was refused. */
   readonly runs: Map<Edit, AnyResult | undefined>;
+  /** What was run with several. */
+  readonly together: (readonly [edits: readonly Edit[], result: AnyResult | undefined])[];
   readonly graphs: Map<AnyResult, Graph>;
 }
 
@@ -273,9 +275,14 @@ export function resultWith(scene: Scene, edits: readonly Edit[]): AnyResult | un
   const [first] = inputs;
   const alone = inputs.length === 1 ? first : undefined;
   if (alone && scene.runs.has(alone)) return scene.runs.get(alone);
+  const same = scene.together.find(
+    ([own]) => own.length === inputs.length && own.every((one, i) => one === inputs[i]),
+  );
+  if (same) return same[1];
   const may = !scene.budget.spent;
   const result = rerun(scene, inputs);
-  if (alone && may) scene.runs.set(alone, result);
+  if (may && alone) scene.runs.set(alone, result);
+  else if (may) scene.together.push([inputs, result]);
   return result;
 }
 

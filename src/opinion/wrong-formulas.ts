@@ -1,8 +1,9 @@
 /** What may be wrong in the formula of a step: one thing in it left out, taken twice, or taken for another. */
-import { numberShown } from '../quantity/quantity';
+import { numberShown, unitShown } from '../quantity/quantity';
 import type { Words } from '../reckoning/words';
 import { type Sign, type Tree, textOf, treeOf } from './formula';
 import type { Node } from './graph';
+import { siOfUnit } from './scale';
 import type { SlipCode } from './slip';
 
 /** A formula with one thing wrong. */
@@ -203,6 +204,25 @@ const isUnitOnly = ({ bySymbol }: Node, part: Tree | undefined): boolean => {
 };
 const ONE_OF = 1;
 
+const FOOT = 0.3048;
+
+/** A factor that is left out was one of its unit in a notebook, of a length one foot or one meter. */
+function withoutFactor(one: Wrong, tree: Tree, { bySymbol }: Node): Wrong {
+  if (one.code !== 'factor-left-out' || one.by === '÷' || one.part?.is !== 'symbol') return one;
+  const { name } = one.part;
+  const q = bySymbol.get(name)?.quantity;
+  // What is divided by as well is a step: bars at one foot, or whole yards, are of another size, and no factor less.
+  const times = textOf(tree)
+    .split(/[^\w′]+/)
+    .filter((symbol) => symbol === name).length;
+  if (!q || times > 1 || q.dimension === 'ratio' || q.dimension === 'count') return one;
+  const unit = unitShown(q);
+  const isLength = q.dimension === 'length';
+  if (!isLength && (unit.form || unit.offset)) return one;
+  const si = isLength ? (unit.system === 'metric' ? 1 : FOOT) : siOfUnit(unit);
+  return { ...one, tree: replaced(tree, name, { is: 'number', text: String(si) }) };
+}
+
 /** Counts that stand in a formula and no step gave: treads, spaces, bars. */
 const isCountIn =
   ({ bySymbol }: Node) =>
@@ -291,7 +311,7 @@ export function wrongsOf(node: Node): Wrong[] {
   for (const one of wrongTrees(tree, isShare)) {
     if (found.length >= MOST_TREES) break;
     if (isUnitOnly(node, one.part) || (round && one.code === 'other-number')) continue;
-    const told = named(one, tree);
+    const told = withoutFactor(named(one, tree), tree, node);
     const { code, weight } = told;
     const isRare = code === 'markup-for-margin' && node.step.gives.dimension !== 'money';
     found.push(isRare ? { ...told, weight: weight / 2 } : told);

@@ -103,6 +103,16 @@ describe('a slip is named', () => {
       ),
       'corner-twice',
     ],
+    // 34 × 13.5 / 27: square feet over 27, with no thickness.
+    [
+      'a thickness in inches left out',
+      estimateCheck(
+        slabVolume,
+        { outline: { shape: 'rectangle', length: '34 ft', width: '13 ft 6 in' }, thickness: '5 in' },
+        { volume: '17.0 yd3' },
+      ),
+      'factor-left-out',
+    ],
     // A gap of 1/4 in read twice as wide: a half is no rounding of a quarter.
     [
       'a fraction of an inch',
