@@ -22,6 +22,12 @@ import { type FixedType, ringArea, type Site } from './site';
 import { type Axis, acrossOf } from './space';
 import type { PassedBy } from './spared';
 
+/** How far along both edges of a strip, seen from the end that is counted from. */
+export interface Along {
+  readonly left: Decimal;
+  readonly right: Decimal;
+}
+
 /** A joint of the plan. */
 export interface LaidJoint {
   readonly type: FixedType;
@@ -31,6 +37,8 @@ export interface LaidJoint {
   /** Of a circle or an arc, which runs counterclockwise from its beginning to its end. */
   readonly center?: Corner;
   readonly length: Decimal;
+  /** Of a cut across a strip. */
+  readonly along?: Along;
   /** Joints of one run have one key and lie on one line. */
   readonly run: string;
   /** Which family of parallel lines the run belongs to, and its place among them. */
@@ -151,6 +159,7 @@ function jointOut(joint: LaidJoint, { pose }: Site): LaidJoint {
     from: pose.out(from),
     to: pose.out(to),
     ...(joint.center ? { center: pose.out(joint.center) } : {}),
+    ...(joint.along && pose.mirrored ? { along: { left: joint.along.right, right: joint.along.left } } : {}),
     family,
     place: axis ? a[family as 'x' | 'y'] : joint.place,
   };
@@ -202,12 +211,15 @@ function spokes(rings: readonly Ring[], site: RoundSite): LaidJoint[] {
     const first = rings.find((ring) => ring.panels > 1 && (k * ring.panels) % finest === 0);
     if (!first) continue;
     const way = toward(site, k, finest);
+    const across = site.slice && first.inner.greaterThan(0) && first.inner.equals(site.hole);
+    const along = (r: Decimal): Decimal => arcLength(site, r).times(k).div(finest);
     joints.push({
       type: 'contraction',
       shape: 'straight',
       from: scaled(way, first.inner),
       to: scaled(way, outer),
       length: outer.minus(first.inner),
+      ...(across ? { along: { left: along(first.inner), right: along(outer) } } : {}),
       run: `spoke${k}`,
       family: 'spoke',
       place: new Decimal(k),
