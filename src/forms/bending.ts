@@ -122,7 +122,10 @@ export const tightest = (edges: readonly Edge[]): Length | undefined =>
 /** Whether what is bent goes around the tightest curve. */
 export function heedRadius(edges: readonly Edge[], least: Length, pad: Pad): void {
   const r = tightest(edges);
-  if (r?.lessThan(least)) pad.caution(cautions.tightCurve(least, r));
+  if (!r?.lessThan(least)) return;
+  const [edge] = edges.filter(({ radius }) => radius?.equals(r));
+  const told = edge?.path === 'openings' ? cautions.tightOpening : cautions.tightCurve;
+  pad.caution(told(least, r));
 }
 
 /** The kerfs of an edge. */
