@@ -53,6 +53,23 @@ export const dugTooShallow = (
   source: COMMON_PRACTICE,
 });
 
+/** A slab thickened below its underside, by so much concrete that no pit is dug for. */
+export const edgeNotDug = (actual: Quantity<'volume'>): Caution => ({
+  code: 'edge-not-dug',
+  severity: 'note',
+  ...say`thickened edges and beams go ${{ actual }} below the underside of the slab, and nothing is dug for them here: dig out as much more, and bend the gravel down with it. Concrete against the ground takes more than that`,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+/** What the job shares of a part that no element has. */
+export const sharedUnused = (places: readonly string[]): Caution => ({
+  code: 'shared-unused',
+  severity: 'warning',
+  ...say`what elements share goes into none of them: ${{ places }}. Nothing of that is in these figures: say it of each element that it is for, or leave it out`,
+  source: COMMON_PRACTICE,
+});
+
 /** Steps that end beside the door. */
 export const flightDiffers = (
   actual: Quantity<'length'>,
