@@ -16,7 +16,7 @@
  */
 import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { Bench, type Passing, ROOM, type Seen, type Verdict } from './mutation/bench';
@@ -150,13 +150,18 @@ class Tests {
     return [...byCost(passing as Seen[]), ...byCost(near as Seen[])];
   }
 
-  #killsOf = (mutant: Mutant, { file, at }: { file: string; at: number }): number =>
-    this.#kills.get(`${mutant.file} ${file} ${at}`) ?? 0;
+  /** A test that killed others in this file is likely to kill again, one that killed in this folder somewhat. */
+  #killsOf = (mutant: Mutant, test: { file: string; at: number }): number =>
+    places(mutant, test).reduce((sum, place) => sum / 4 + (this.#kills.get(place) ?? 0), 0);
 
   killed(mutant: Mutant, by: { file: string; at: number }): void {
-    this.#kills.set(`${mutant.file} ${by.file} ${by.at}`, this.#killsOf(mutant, by) + 1);
+    for (const place of places(mutant, by)) this.#kills.set(place, (this.#kills.get(place) ?? 0) + 1);
   }
 }
+
+/** Where a kill is remembered: by the folder of the mutant, and by its file. */
+const places = ({ file: of }: Mutant, { file, at }: { file: string; at: number }): string[] =>
+  [dirname(of), of].map((place) => `${place} ${file} ${at}`);
 
 /** A test in the folder of the mutant's own name is worth its time sooner. */
 const own = (mutant: Mutant, { file }: Seen): number =>

@@ -90,7 +90,7 @@ export function loadersModule(entries: readonly Listed[]): string {
   return [
     HEAD,
     `import type { AnyCalculation } from '../all';`,
-    `import type { Description } from '../index';`,
+    `import type { Description } from '../description';`,
     '',
     '/** Load a calculation and its description. */',
     'type Loader = () => Promise<[AnyCalculation, Description]>;',

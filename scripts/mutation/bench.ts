@@ -108,10 +108,7 @@ export class Bench {
   #homes: Map<string, string> | undefined;
   #calculations(): ReadonlyMap<string, string> {
     this.#homes ??= new Map(
-      [...this.#modules.reach('src/catalog/index.ts')].map((file) => [
-        file.replace(/^.*\/|\.ts$/g, ''),
-        file,
-      ]),
+      [...this.#modules.reach('src/catalog/all.ts')].map((file) => [file.replace(/^.*\/|\.ts$/g, ''), file]),
     );
     return this.#homes;
   }

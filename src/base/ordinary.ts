@@ -83,6 +83,7 @@ export const TRUCK_VOLUME: Ordinary = {
 
 export const TRUCK_PAYLOAD: Ordinary = {
   of: 'what a truck carries',
+  example: ['15 ton', '14 tonne'],
   least: ['500 lb', '200 kg'],
   most: ['50 ton', '45 tonne'],
   source: trade,
@@ -132,6 +133,7 @@ export const SPREAD_WIDTH: Ordinary = {
 
 export const SPREAD_RATE: Ordinary = {
   of: 'the weight of base spread on each unit of area',
+  example: ['400 lb/yd2', '220 kg/m2'],
   least: ['60 lb/yd2', '30 kg/m2'],
   most: ['5000 lb/yd2', '2700 kg/m2'],
   source: trade,
@@ -139,6 +141,7 @@ export const SPREAD_RATE: Ordinary = {
 
 export const ROLLER_MASS: Ordinary = {
   of: 'the weight of a roller',
+  example: ['2500 lb', '1200 kg'],
   least: ['500 lb', '200 kg'],
   most: ['25 ton', '25 tonne'],
   source: trade,

@@ -4,7 +4,7 @@ import { InputError, type InputErrorJson } from '../quantity/input-error';
 import type { JsonSchema } from '../reckoning/fields';
 import type { Figure, Result } from '../reckoning/result';
 import type { ReckonOptions } from '../reckoning/system';
-import { catalog, loadCalculation } from './index';
+import { catalog, loadCalculation } from './list';
 
 /** What comes of a calculation run by its id: plain data either way. */
 export type RunOutcome =

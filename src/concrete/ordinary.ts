@@ -4,10 +4,12 @@ import { COMMON_PRACTICE } from '../reckoning/source';
 import { IRC_FOOTINGS } from './sources';
 
 /** Where a slab tapers it may run out to little. */
-export const TAPERED_THICKNESS = /*#__PURE__*/ range('the thickness of a slab on ground', undefined, [
-  '24 in',
-  '600 mm',
-]);
+export const TAPERED_THICKNESS = /*#__PURE__*/ range(
+  'the thickness of a slab on ground',
+  undefined,
+  ['24 in', '600 mm'],
+  ['4 in', '100 mm'],
+);
 
 export const EDGE_DEPTH = /*#__PURE__*/ range(
   'how far a thickened edge or a beam goes below the slab',
@@ -18,6 +20,7 @@ export const EDGE_WIDTH = /*#__PURE__*/ range(
   'the width of a thickened edge or a beam',
   ['3 in', '75 mm'],
   ['60 in', '1.5 m'],
+  ['12 in', '300 mm'],
 );
 export const HAUNCH = /*#__PURE__*/ range(
   'the haunch of an edge or a beam',
@@ -33,10 +36,16 @@ export const BASE_TOLERANCE = /*#__PURE__*/ range(
   'the tolerance of a base',
   ['1/16 in', '1 mm'],
   ['3 in', '75 mm'],
+  ['1/2 in', '12 mm'],
 );
 
 /** Wide treads of garden steps and of stepped ramps are counted in. */
-export const TREAD = /*#__PURE__*/ range('the tread of a step', ['6 in', '150 mm'], ['72 in', '1.85 m']);
+export const TREAD = /*#__PURE__*/ range(
+  'the tread of a step',
+  ['6 in', '150 mm'],
+  ['72 in', '1.85 m'],
+  ['12 in', '300 mm'],
+);
 export const FLIGHT_WIDTH = /*#__PURE__*/ range(
   'the width of steps',
   ['12 in', '300 mm'],
@@ -46,6 +55,7 @@ export const LANDING_DEPTH = /*#__PURE__*/ range(
   'the depth of a landing',
   ['6 in', '150 mm'],
   ['40 ft', '12 m'],
+  ['5 ft', '1.5 m'],
 );
 export const STEP_RADIUS = /*#__PURE__*/ range(
   'the radius of round or winding steps',
@@ -82,6 +92,7 @@ export const FOOTING_DEPTH: Ordinary = {
 };
 export const FOOTING_WIDTH: Ordinary = {
   of: 'the width of a footing',
+  example: ['16 in', '400 mm'],
   least: ['6 in', '150 mm'],
   most: ['10 ft', '3 m'],
   source: IRC_FOOTINGS,
@@ -133,6 +144,7 @@ export const PILASTER = /*#__PURE__*/ range(
   'the width or projection of a pilaster',
   ['1 in', '25 mm'],
   ['6 ft', '1.8 m'],
+  ['12 in', '300 mm'],
 );
 export const FOAM = /*#__PURE__*/ range(
   'the panel of an insulated form',
@@ -149,18 +161,26 @@ export const LEAST_OPENING = /*#__PURE__*/ range(
   'the smallest opening deducted',
   ['0.1 ft2', '0.01 m2'],
   ['50 ft2', '5 m2'],
+  ['10 ft2', '1 m2'],
 );
 
-export const PIER_SIDE = /*#__PURE__*/ range('the width of a pier', ['4 in', '100 mm'], ['8 ft', '2.4 m']);
+export const PIER_SIDE = /*#__PURE__*/ range(
+  'the width of a pier',
+  ['4 in', '100 mm'],
+  ['8 ft', '2.4 m'],
+  ['12 in', '300 mm'],
+);
 export const PIER_HEIGHT = /*#__PURE__*/ range('the height of a pier', ['6 in', '150 mm'], ['80 ft', '24 m']);
 export const BELL_HEIGHT = /*#__PURE__*/ range('the height of a bell', ['3 in', '75 mm'], ['10 ft', '3 m']);
 export const BELL_TOE = /*#__PURE__*/ range('the toe of a bell', ['1 in', '25 mm'], ['4 ft', '1.2 m']);
 export const BELL_WIDTH = /*#__PURE__*/ range('the width of a bell', ['8 in', '200 mm'], ['20 ft', '6 m']);
 
-export const CURB_PLACE = /*#__PURE__*/ range('a corner of the section of a curb', undefined, [
-  '6 ft',
-  '1.8 m',
-]);
+export const CURB_PLACE = /*#__PURE__*/ range(
+  'a corner of the section of a curb',
+  undefined,
+  ['6 ft', '1.8 m'],
+  ['6 in', '150 mm'],
+);
 export const CURB_LENGTH = /*#__PURE__*/ range(
   'the length of a curb',
   ['1 ft', '300 mm'],
@@ -175,11 +195,18 @@ export const CURB_WING = /*#__PURE__*/ range(
   'the length of a wing of a curb drop',
   ['6 in', '150 mm'],
   ['20 ft', '6 m'],
+  ['3 ft', '0.9 m'],
 );
 
 export const SAMPLE = /*#__PURE__*/ range(
   'the thickness of a core or at a probe',
   ['1 in', '25 mm'],
   ['36 in', '900 mm'],
+  ['4 in', '100 mm'],
 );
-export const TOLERANCE = /*#__PURE__*/ range('a tolerance of thickness', undefined, ['2 in', '50 mm']);
+export const TOLERANCE = /*#__PURE__*/ range(
+  'a tolerance of thickness',
+  undefined,
+  ['2 in', '50 mm'],
+  ['3/8 in', '10 mm'],
+);

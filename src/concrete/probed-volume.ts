@@ -134,6 +134,7 @@ const PLACE: Ordinary = {
 };
 const DEPTH: Ordinary = {
   of: 'the depth at a probe',
+  example: ['4 in', '100 mm'],
   least: ['1/2 in', '12 mm'],
   most: ['36 in', '1 m'],
   source: COMMON_PRACTICE,

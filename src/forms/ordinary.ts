@@ -45,6 +45,7 @@ export const BOARD_THICKNESS = /*#__PURE__*/ range(
   'the thickness of a form board',
   ['1/8 in', '3 mm'],
   ['3 in', '75 mm'],
+  ['3/4 in', '19 mm'],
 );
 export const BOARD_HEIGHT = /*#__PURE__*/ range(
   'the height of a form board',
@@ -52,8 +53,18 @@ export const BOARD_HEIGHT = /*#__PURE__*/ range(
   ['4 ft', '1.25 m'],
 );
 export const BOARD_STOCK = /*#__PURE__*/ range('a board as bought', ['4 ft', '1.2 m'], ['24 ft', '7.2 m']);
-export const BOARD_KERF = /*#__PURE__*/ range('the kerf of a saw', ['1/32 in', '0.5 mm'], ['1/4 in', '6 mm']);
-export const SAW_KERF = /*#__PURE__*/ range('the kerf of a saw', ['1/32 in', '0.5 mm'], ['1/2 in', '12 mm']);
+export const BOARD_KERF = /*#__PURE__*/ range(
+  'the kerf of a saw',
+  ['1/32 in', '0.5 mm'],
+  ['1/4 in', '6 mm'],
+  ['1/8 in', '3 mm'],
+);
+export const SAW_KERF = /*#__PURE__*/ range(
+  'the kerf of a saw',
+  ['1/32 in', '0.5 mm'],
+  ['1/2 in', '12 mm'],
+  ['1/8 in', '3 mm'],
+);
 export const LEAST_PIECE = /*#__PURE__*/ range(
   'the shortest piece of a form',
   ['3 in', '75 mm'],
@@ -66,13 +77,24 @@ export const CURVE = /*#__PURE__*/ range(
   ['1000 ft', '300 m'],
 );
 export const EDGE_FALL = /*#__PURE__*/ range('the fall along an edge', ['1/16 in', '1 mm'], ['20 ft', '6 m']);
-export const BEND = /*#__PURE__*/ range('the radius a board bears for its thickness', '20:1', '400:1');
-export const LAYER = /*#__PURE__*/ range('a layer of a bent form', ['1/16 in', '1.5 mm'], ['1 in', '25 mm']);
+export const BEND = /*#__PURE__*/ range(
+  'the radius a board bears for its thickness',
+  '20:1',
+  '400:1',
+  '100:1',
+);
+export const LAYER = /*#__PURE__*/ range(
+  'a layer of a bent form',
+  ['1/16 in', '1.5 mm'],
+  ['1 in', '25 mm'],
+  ['1/4 in', '6 mm'],
+);
 export const SHEET = /*#__PURE__*/ range('a side of a sheet', ['1 ft', '300 mm'], ['12 ft', '3.7 m']);
 export const STAKE_SPACING = /*#__PURE__*/ range(
   'the spacing of stakes',
   ['6 in', '150 mm'],
   ['6 ft', '1.8 m'],
+  ['3 ft', '900 mm'],
 );
 export const STAKE_DEPTH = /*#__PURE__*/ range(
   'the depth of stakes in the ground',
@@ -83,6 +105,12 @@ export const STAKE_LENGTH = /*#__PURE__*/ range(
   'the length of a stake',
   ['8 in', '200 mm'],
   ['7 ft', '2.1 m'],
+  ['24 in', '600 mm'],
 );
 export const STIFFENS = /*#__PURE__*/ range('the time in which concrete stiffens', '15 min', '8 h');
-export const LIFT = /*#__PURE__*/ range('a lift of concrete', ['6 in', '150 mm'], ['12 ft', '3.6 m']);
+export const LIFT = /*#__PURE__*/ range(
+  'a lift of concrete',
+  ['6 in', '150 mm'],
+  ['12 ft', '3.6 m'],
+  ['24 in', '600 mm'],
+);

@@ -6,6 +6,8 @@
  *
  * Source: geometry.
  */
+
+import { judgeSquareness } from '../grade/squareness';
 import { hypotenuse } from '../quantity/hypotenuse';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define } from '../reckoning/calculation';
@@ -14,7 +16,6 @@ import { type Ordinary, PLAN_LENGTH } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { MEMBER_LINE, TAPE_TRUTH } from './sources';
-import { judgeSquareness } from './squareness';
 
 /** Input of {@link squareCheck}. */
 export interface SquareCheckInput {
@@ -46,6 +47,7 @@ type Length = Quantity<'length'>;
 
 const SQUARE_TOLERANCE: Ordinary = {
   of: 'the difference that is allowed between diagonals',
+  example: ['1/4 in', '6 mm'],
   least: ['1/32 in', '1 mm'],
   most: ['3 in', '75 mm'],
   source: COMMON_PRACTICE,

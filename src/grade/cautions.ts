@@ -193,3 +193,21 @@ export const guessedCoefficient: Caution = {
   says: 'published runoff coefficients differ (concrete 0.80 to 0.95), and the rainfall is set by the local code; the drainage authority governs',
   source: sources.HERPICC_RUNOFF,
 };
+
+export const outOfSquare = (limit: Length, actual: Length): Caution => ({
+  code: 'out-of-square',
+  severity: 'warning',
+  says: 'the diagonals differ by more than the tolerance: slide a side until they are equal, then brace the forms',
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const sidesAndDiagonals = (limit: Length, actual: Length): Caution => ({
+  code: 'sides-and-diagonals',
+  severity: 'warning',
+  says: 'sides and diagonals do not belong to one figure with opposite sides equal: measure all four sides and both diagonals again',
+  limit,
+  actual,
+  source: CLOSED_FORM,
+});

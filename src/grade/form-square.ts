@@ -1,9 +1,9 @@
 /** The rectangle of forms: its diagonals, and whether those measured are square by the one rule of forms. */
 
-import { judgeSquareness } from '../forms/squareness';
 import { hypotenuse } from '../quantity/hypotenuse';
 import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
+import { judgeSquareness } from './squareness';
 
 type Length = Quantity<'length'>;
 

@@ -41,6 +41,7 @@ export const FORM_SIDE: Ordinary = {
 
 export const SQUARE_TOLERANCE: Ordinary = {
   of: 'the tolerance of the diagonals',
+  example: ['1/4 in', '6 mm'],
   least: ['1/32 in', '0.5 mm'],
   most: ['2 in', '50 mm'],
   source,
@@ -48,6 +49,7 @@ export const SQUARE_TOLERANCE: Ordinary = {
 
 export const BATTER_BOARDS: Ordinary = {
   of: 'the distance of batter boards from the forms',
+  example: ['4 ft', '1.2 m'],
   least: ['1 ft', '300 mm'],
   most: ['20 ft', '6 m'],
   source,

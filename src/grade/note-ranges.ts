@@ -22,6 +22,7 @@ export const LASER_OFFSET: Ordinary = {
 
 export const WATER_HEIGHT: Ordinary = {
   of: 'the height of the water in a water level',
+  example: ['4 ft', '1.2 m'],
   most: ['10 ft', '3 m'],
   source: COMMON_PRACTICE,
 };
@@ -41,6 +42,7 @@ export const STRING_DROP: Ordinary = {
 
 export const CLOSURE: Ordinary = {
   of: 'the misclosure that is allowed',
+  example: ['1/8 in', '3 mm'],
   least: ['1/64 in', '0.5 mm'],
   most: ['3 in', '75 mm'],
   source: COMMON_PRACTICE,

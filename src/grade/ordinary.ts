@@ -72,6 +72,7 @@ export const NEAR_LINE: Ordinary = {
 
 export const POND_DEPTH: Ordinary = {
   of: 'the depth of a puddle that counts for nothing',
+  example: ['1/8 in', '3 mm'],
   least: ['1/32 in', '0.5 mm'],
   most: ['1 in', '25 mm'],
   source,
@@ -86,6 +87,7 @@ export const INFLOW: Ordinary = {
 
 export const EDGE: Ordinary = {
   of: 'the length of a straightedge',
+  example: ['10 ft', '2 m'],
   least: ['2 ft', '600 mm'],
   most: ['20 ft', '6 m'],
   source,
@@ -93,6 +95,7 @@ export const EDGE: Ordinary = {
 
 export const GAP: Ordinary = {
   of: 'the gap allowed under a straightedge',
+  example: ['1/8 in', '3 mm'],
   least: ['1/32 in', '0.5 mm'],
   most: ['1 in', '25 mm'],
   source,

@@ -17,6 +17,7 @@ import {
 import type { Read } from '../reckoning/read';
 import { all, anyOf, given, needs, notBoth, oneOf, where } from '../reckoning/together';
 import {
+  hourlyField,
   type Measured,
   measureField,
   moneyField,
@@ -266,13 +267,13 @@ const labor = (more: More, ways: Ways) =>
       hours: maybe(quantity('time', 'hours')),
       production: maybe(
         fields({
-          output: measureField('output'),
+          output: measureField('output', false, 'positive', 'area'),
           time: quantity('time', 'time'),
           by: choice('by', ['crew', 'worker'] as const),
         }),
       ),
-      crew: maybe(list(fields({ count: whole('count', 1, 500), wage: priceField('wage') }), 1, 20)),
-      wage: maybe(priceField('wage')),
+      crew: maybe(list(fields({ count: whole('count', 1, 500), wage: hourlyField('wage') }), 1, 20)),
+      wage: maybe(hourlyField('wage')),
       efficiency: maybe(shareField('efficiency', EFFICIENCY, 'positive')),
       workday: maybe(quantity('time', 'workday', 'positive', WORKDAY)),
       burden: maybe(shareField('burden', BURDEN)),
@@ -300,7 +301,7 @@ const waiting = () =>
     onSite: list(quantity('time', 'onSite', 'not-negative'), 1, MOST_LOADS),
     free: quantity('time', 'free', 'not-negative'),
     increment: maybe(quantity('time', 'increment')),
-    price: priceField('price'),
+    price: hourlyField('price'),
   });
 
 /** Lines by their kind; those that are sold with whatever more they may say. */

@@ -106,8 +106,17 @@ function dimensionsOf(input: unknown): readonly Measured[] {
 
 const isOther = (input: unknown): boolean => isQuantity(input) && !isMeasured(input.dimension);
 
-/** A quantity of whatever is counted, measured, weighed or timed. */
-export function measureField(what: string, bareUnit = false, sign: Sign = 'positive'): Field<Measure> {
+/**
+ * A quantity of whatever is counted, measured, weighed or timed.
+ *
+ * @param usual - what it mostly is: what cannot be read is refused as that
+ */
+export function measureField(
+  what: string,
+  bareUnit = false,
+  sign: Sign = 'positive',
+  usual: Measured = 'volume',
+): Field<Measure> {
   const members = Object.fromEntries(MEASURED.map((d) => [d, quantity(d, what, sign)])) as unknown as {
     readonly [D in Measured]: Field<Measure>;
   };
@@ -115,7 +124,7 @@ export function measureField(what: string, bareUnit = false, sign: Sign = 'posit
     if (isOther(input)) return refusing(notMeasured(what));
     const [found, other] = dimensionsOf(input);
     if (found && other) return refusing(ambiguousMeasure(what));
-    return members[found ?? 'volume'];
+    return members[found ?? usual];
   };
   const field = later(choose, () => ({ Count: members.count, Measure: members.volume }));
   return {
@@ -142,8 +151,11 @@ const withOne = (input: unknown): unknown =>
     : input;
 
 /** A price for whatever is measured. */
-export const priceField = (what: string, sign: Sign = 'not-negative'): Field<Price> =>
-  fields({ amount: moneyField(what, sign), per: measureField('per', true) });
+export const priceField = (what: string, sign: Sign = 'not-negative', usual?: Measured): Field<Price> =>
+  fields({ amount: moneyField(what, sign), per: measureField('per', true, 'positive', usual) });
+
+/** A price for time: a wage, or what waiting costs. */
+export const hourlyField = (what: string, sign?: Sign): Field<Price> => priceField(what, sign, 'time');
 
 /** A share of something. */
 export const shareField = (what: string, ordinary?: Ordinary, sign: Sign = 'not-negative'): Field<Ratio> =>

@@ -5,9 +5,9 @@ export const ALLOWED: Ordinary = /*#__PURE__*/ range('an allowance on what is bo
 
 export const TAX_RATE: Ordinary = /*#__PURE__*/ range('a rate of sales tax', '0.25%', '30%');
 
-export const EFFICIENCY: Ordinary = /*#__PURE__*/ range('the efficiency of a crew', '20%', '150%');
+export const EFFICIENCY: Ordinary = /*#__PURE__*/ range('the efficiency of a crew', '20%', '150%', '80%');
 
-export const WORKDAY: Ordinary = /*#__PURE__*/ range('a working day', '3 h', '16 h');
+export const WORKDAY: Ordinary = /*#__PURE__*/ range('a working day', '3 h', '16 h', '8 h');
 
 export const BURDEN: Ordinary = /*#__PURE__*/ range('what is paid on top of wages', '1%', '120%');
 

@@ -10,10 +10,10 @@ import { oneOf } from '../reckoning/together';
 import { wholeMargin } from './bid-faults';
 import { COST_KINDS, type CostKind } from './bid-lines';
 import {
+  hourlyField,
   moneyField,
   ONE,
   type PriceInput,
-  priceField,
   type Ratio,
   sameDimension,
   shareField,
@@ -145,7 +145,7 @@ export const termsFields = () => ({
         markup: maybe(shareField('markup', OVERHEAD)),
         on: maybe(costKinds('on')),
         margin: maybe(shareField('margin', OVERHEAD)),
-        hourly: maybe(priceField('hourly')),
+        hourly: maybe(hourlyField('hourly')),
         amount: maybe(moneyField('amount')),
       },
       oneOf(...OVERHEADS.map((way) => [way])),

@@ -12,6 +12,7 @@ import { say } from '../reckoning/words';
 import { extend } from './bid-extend';
 import {
   costOf,
+  hourlyField,
   type Measured,
   type Money,
   measureField,
@@ -294,7 +295,7 @@ export const invoiceField = () =>
       fields({
         free: quantity('time', 'free', 'not-negative'),
         increment: maybe(quantity('time', 'increment')),
-        price: priceField('price', 'positive'),
+        price: hourlyField('price', 'positive'),
         amount: moneyField('amount'),
       }),
     ),

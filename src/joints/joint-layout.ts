@@ -35,7 +35,6 @@ import type { TakeNote } from '../reckoning/takes';
 import * as cautions from './cautions';
 import { assumeLeastDepth, heedDepth, JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { isolationLengths } from './layout/isolation';
-import type { Laid } from './layout/laid';
 import {
   DOWELS,
   OPENING_CORNERS,
@@ -46,6 +45,7 @@ import {
   SQUARE_CORNERS,
   SQUARE_PANELS,
 } from './layout/most';
+import type { Laid } from './layout/plan';
 import { type Site, sitesOf } from './layout/site';
 import { takeOff } from './layout/take-off';
 import { heedWidePanels } from './layout/wide-panels';

@@ -6,8 +6,9 @@
 import type { Decimal } from '../quantity/decimal';
 import { canonicalValue } from '../quantity/quantity';
 import { type FoundGrid, findGrid, type Setting } from './layout/grid-plan';
-import { brokenIn, type Laid, laidBack, layFan, layStraight, lengthOf } from './layout/laid';
+import { brokenIn, laidBack, layFan, layStraight, lengthOf } from './layout/laid';
 import { missedCorners } from './layout/missed';
+import type { Laid } from './layout/plan';
 import { type Limits, softened } from './layout/rules';
 import { WORK_LIMIT } from './layout/search';
 import type { Site } from './layout/site';

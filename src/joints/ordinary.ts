@@ -33,6 +33,7 @@ export const ELASTICITY: Ordinary = {
 
 export const PLATE_PRESSURE: Ordinary = {
   of: 'the pressure of a plate test',
+  example: ['10 psi', '70 kPa'],
   least: ['1 psi', '5 kPa'],
   most: ['1000 psi', '7 MPa'],
   source: COMMON_PRACTICE,
@@ -40,6 +41,7 @@ export const PLATE_PRESSURE: Ordinary = {
 
 export const PLATE_DEFLECTION: Ordinary = {
   of: 'the deflection of a plate test',
+  example: ['0.05 in', '1.25 mm'],
   least: ['0.005 in', '0.1 mm'],
   most: ['2 in', '50 mm'],
   source: COMMON_PRACTICE,
@@ -60,6 +62,7 @@ export const LONGEST_RATIO: Ordinary = {
 
 export const LEAST_SIDE: Ordinary = {
   of: 'the least side of a panel',
+  example: ['2 ft', '600 mm'],
   least: ['6 in', '150 mm'],
   most: ['10 ft', '3 m'],
   source: COMMON_PRACTICE,
@@ -81,6 +84,7 @@ export const JOINT_DEPTH_RANGE: Ordinary = {
 
 export const JOINT_WIDTH: Ordinary = {
   of: 'the width of a joint or the depth of a bead',
+  example: ['1/2 in', '12 mm'],
   least: ['1/16 in', '1.5 mm'],
   most: ['2 in', '50 mm'],
   source: COMMON_PRACTICE,
@@ -109,6 +113,7 @@ export const BAR_SPACING: Ordinary = {
 
 export const JOINT_SPACING: Ordinary = {
   of: 'the spacing of joints in a slab',
+  example: ['10 ft', '3 m'],
   least: ['2 ft', '600 mm'],
   most: ['30 ft', '9 m'],
   source: COMMON_PRACTICE,

@@ -2,7 +2,8 @@
 
 import { Decimal, ZERO } from '../quantity/decimal';
 import { canonicalValue, type Quantity } from '../quantity/quantity';
-import { type Laid, layRound } from './layout/laid';
+import { layRound } from './layout/laid';
+import type { Laid } from './layout/plan';
 import type { RoundSite } from './layout/round-plan';
 import type { Limits } from './layout/rules';
 import { KINK } from './layout/sides';

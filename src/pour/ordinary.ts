@@ -14,7 +14,12 @@ export const INCREMENT = /*#__PURE__*/ range(
   ['2 yd3', '2 m3'],
 );
 
-export const TRUCK = /*#__PURE__*/ range('what a truck carries', ['0.5 yd3', '0.4 m3'], ['15 yd3', '12 m3']);
+export const TRUCK = /*#__PURE__*/ range(
+  'what a truck carries',
+  ['0.5 yd3', '0.4 m3'],
+  ['15 yd3', '12 m3'],
+  ['15 ton', '14 tonne'],
+);
 
 export const LEAST_LOAD = /*#__PURE__*/ range(
   'the least load without a charge',
@@ -34,10 +39,12 @@ export const LINE_BORE = /*#__PURE__*/ range(
   ['8 in', '200 mm'],
 );
 
-export const HOPPER = /*#__PURE__*/ range('what stays in the hopper of a pump', undefined, [
-  '1 yd3',
-  '0.75 m3',
-]);
+export const HOPPER = /*#__PURE__*/ range(
+  'what stays in the hopper of a pump',
+  undefined,
+  ['1 yd3', '0.75 m3'],
+  ['0.25 yd3', '0.2 m3'],
+);
 
 export const BAG = /*#__PURE__*/ range('the weight of a bag of mix', ['10 lb', '4 kg'], ['110 lb', '50 kg']);
 
@@ -45,12 +52,14 @@ export const BAG_YIELD = /*#__PURE__*/ range(
   'what a bag of mix makes',
   ['0.05 ft3', '1.5 L'],
   ['1 ft3', '28 L'],
+  ['0.6 ft3', '17 L'],
 );
 
 export const BAG_WATER = /*#__PURE__*/ range(
   'the water for a bag of mix',
   ['0.05 gal', '0.2 L'],
   ['3 gal', '11 L'],
+  ['0.75 gal', '3 L'],
 );
 
 export const WHEELBARROW = /*#__PURE__*/ range(

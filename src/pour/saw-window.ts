@@ -133,6 +133,7 @@ const WORK_TO = constant(() => hours('18'));
 
 const SHIFT: Ordinary = {
   of: 'a working day',
+  example: '8 h',
   least: '3 h',
   most: '16 h',
   source: COMMON_PRACTICE,

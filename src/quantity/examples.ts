@@ -55,6 +55,8 @@ const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
   ['volume', /^increment/, ['0.25 yd3', '0.1 m3']],
   ['volume', /^(?:truckCapacity|loads?|minimumLoad)$/, ['9 yd3', '7 m3']],
   ['time', /^lostTime/, '45 s'],
+  ['time', /^per$/, '1 h'],
+  ['volume', /^per$/, ['1 yd3', '1 m3']],
   ['speed', /^rise/, ['4 ft/h', '1.2 m/h']],
   ['pressure', /^allowed/, ['600 psf', '30 kPa']],
   ['pressure', /^elasticity/, ['4000000 psi', '28000 MPa']],
@@ -73,6 +75,13 @@ export const exampleFor = (d: Dimension, what: string): Example =>
 const NUMBER = /^[\d./]+/;
 
 const inPercent = (share: number): string => `${+(100 * share).toPrecision(6)}%`;
+
+/** A text made of the usual example, made of another one instead: with the number that was typed, where there was one. */
+export function remade(text: string, usual: string, own: string): string {
+  const number = text === usual ? undefined : NUMBER.exec(text)?.[0];
+  if (number && text.replace(NUMBER, '') !== usual.replace(NUMBER, '')) return text;
+  return number ? own.replace(NUMBER, number) : own;
+}
 
 /** `1/4` of what a tape shows is inches in a foot; `1/60` is one in sixty. */
 const TAPE = /\/(?:2|4|8|16|32)$/;

@@ -7,8 +7,9 @@
  */
 
 import type { Dimension } from './dimensions';
-import { type Example, exampleFor, exampleIn, withNumber } from './examples';
+import { type Example, exampleFor, exampleIn, remade, withNumber } from './examples';
 import type { Fault, IssueCode } from './input-error';
+import type { System } from './units';
 import { type Saying, say, sentenceOf, type Words, wordsOf } from './words';
 
 /** A fault of what it says; its English sentence is made at once, since a fault is about to be thrown. */
@@ -38,6 +39,19 @@ const inQuotes = (example: Example): Example =>
 
 /** Examples of a quantity, in double quotes. */
 export const examplesOf = (d: Dimension, what: string): Example => inQuotes(exampleFor(d, what));
+
+/** The same fault with another example in place of that of the name or dimension; a number as it was typed stays. */
+export function proposing(own: Example, fault: Fault, d: Dimension, what: string): Fault {
+  const usual = exampleFor(d, what);
+  const told = (one: Fault, system: System): Fault => {
+    const text = one.params?.['example'];
+    if (typeof text !== 'string') return one;
+    const example = remade(text.slice(1, -1), exampleIn(usual, system), exampleIn(own, system));
+    const params = { ...one.params, example: `"${example}"` };
+    return { ...one, params, sentence: sentenceOf({ says: one.says, params }) };
+  };
+  return { ...told(fault, 'customary'), metric: told(fault.metric ?? fault, 'metric') };
+}
 
 const words = (d: Dimension): string => d.replaceAll('-', ' ');
 

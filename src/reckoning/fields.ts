@@ -120,7 +120,8 @@ export function quantity<D extends Dimension>(
 ): Field<Quantity<D>> {
   const possible = (input: unknown): Quantity<D> | Fault => {
     const q = readQuantity(input, d, what);
-    return isFaulty(q) ? q : (impossible(q, what, sign) ?? q);
+    if (isFaulty(q)) return ordinary?.example ? sharedFaults.proposing(ordinary.example, q, d, what) : q;
+    return impossible(q, what, sign) ?? q;
   };
   const read = (input: unknown, report: Report): Quantity<D> | undefined => {
     const value = possible(input);

@@ -7,6 +7,7 @@
  * counts, so that the nominal sizes of one system are ordinary in the other.
  */
 import { Decimal } from '../quantity/decimal';
+import type { Example } from '../quantity/examples';
 import { canonical } from '../quantity/parse';
 import { canonicalValue, newQuantity, numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { isFaulty, readQuantity } from '../quantity/read-quantity';
@@ -27,15 +28,23 @@ export interface Ordinary {
   readonly least?: Bound;
   /** Above this it is out of the ordinary. */
   readonly most?: Bound;
+  /** One that refusals propose, where that of its name or dimension would not be ordinary. */
+  readonly example?: Example;
   /** Where the range comes from. */
   readonly source: Source;
 }
 
 /** A range that the trade knows. */
-export const range = (of: string, least: Bound | undefined, most: Bound): Ordinary => ({
+export const range = (
+  of: string,
+  least: Bound | undefined,
+  most: Bound | undefined,
+  example?: Example,
+): Ordinary => ({
   of,
   ...(least && { least }),
-  most,
+  ...(most && { most }),
+  ...(example && { example }),
   source: sources.COMMON_PRACTICE,
 });
 
@@ -176,6 +185,7 @@ const trade = sources.COMMON_PRACTICE;
 
 export const SLAB_THICKNESS: Ordinary = {
   of: 'the thickness of a slab on ground',
+  example: ['4 in', '100 mm'],
   least: ['2 in', '50 mm'],
   most: ['18 in', '450 mm'],
   source: trade,

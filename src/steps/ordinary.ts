@@ -13,6 +13,7 @@ export const RISE: Ordinary = {
 
 export const RISER: Ordinary = {
   of: 'the height of a riser',
+  example: ['7 in', '175 mm'],
   least: ['2 in', '50 mm'],
   most: ['12 in', '300 mm'],
   source: trade,
@@ -20,6 +21,7 @@ export const RISER: Ordinary = {
 
 export const TREAD: Ordinary = {
   of: 'the depth of a tread',
+  example: ['11 in', '280 mm'],
   least: ['8 in', '200 mm'],
   most: ['6 ft', '1.8 m'],
   source: trade,
@@ -34,6 +36,7 @@ export const RUN: Ordinary = {
 
 export const LANDING: Ordinary = {
   of: 'the depth of a landing',
+  example: ['5 ft', '1.5 m'],
   least: ['18 in', '450 mm'],
   most: ['20 ft', '6 m'],
   source: trade,
@@ -48,6 +51,7 @@ export const PITCH: Ordinary = {
 
 export const DOOR_WIDTH: Ordinary = {
   of: 'the width of a door leaf',
+  example: ['36 in', '900 mm'],
   least: ['18 in', '450 mm'],
   most: ['10 ft', '3 m'],
   source: trade,
@@ -67,11 +71,17 @@ export const SIDE_DROP: Ordinary = {
   source: trade,
 };
 
-export const RAMP_RISE = /*#__PURE__*/ range('the rise of a ramp', ['1 in', '25 mm'], ['10 ft', '3 m']);
+export const RAMP_RISE = /*#__PURE__*/ range(
+  'the rise of a ramp',
+  ['1 in', '25 mm'],
+  ['10 ft', '3 m'],
+  ['12 in', '300 mm'],
+);
 export const RAMP_SLOPE = /*#__PURE__*/ range('the slope of a ramp', '2%', '25%');
 export const RAMP_WIDTH = /*#__PURE__*/ range('the width of a ramp', ['30 in', '750 mm'], ['20 ft', '6 m']);
 export const RAMP_LENGTH = /*#__PURE__*/ range(
   'the length for a ramp',
   ['3 ft', '900 mm'],
   ['200 ft', '60 m'],
+  ['20 ft', '6 m'],
 );

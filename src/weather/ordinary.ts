@@ -27,6 +27,7 @@ export const WIND_HEIGHT = /*#__PURE__*/ range(
   'the height at which wind is measured',
   ['12 in', '300 mm'],
   ['65 ft', '20 m'],
+  ['20 in', '500 mm'],
 );
 
 export const DRYING_LIMIT = /*#__PURE__*/ range(
@@ -92,18 +93,20 @@ export const DATUM = /*#__PURE__*/ range(
   'a datum of maturity',
   ['10 degF', '-12 degC'],
   ['41 degF', '5 degC'],
+  ['32 degF', '0 degC'],
 );
 export const ACTIVATION = /*#__PURE__*/ range(
   'activation energy over the gas constant',
   ['5000 degF', '2800 degC'],
   ['14000 degF', '7800 degC'],
+  ['9000 degF', '5000 degC'],
 );
 export const MATURITY = /*#__PURE__*/ range(
   'the maturity of a specimen',
   ['100 degF-h', '60 degC-h'],
   ['180000 degF-h', '100000 degC-h'],
 );
-export const CALIBRATED = /*#__PURE__*/ range('the equivalent age of a specimen', '2 h', '400 day');
+export const CALIBRATED = /*#__PURE__*/ range('the equivalent age of a specimen', '2 h', '400 day', '7 day');
 export const STRENGTH = /*#__PURE__*/ range(
   'the strength of concrete',
   ['50 psi', '0.3 MPa'],
@@ -115,10 +118,15 @@ export const CURED_AT = /*#__PURE__*/ range(
   ['35 degF', '2 degC'],
   ['120 degF', '49 degC'],
 );
-export const AGE = /*#__PURE__*/ range('the age of concrete', '4 h', '400 day');
+export const AGE = /*#__PURE__*/ range('the age of concrete', '4 h', '400 day', '7 day');
 export const SECTION = /*#__PURE__*/ range(
   'the least dimension of what is cast',
   ['2 in', '50 mm'],
   ['10 ft', '3 m'],
 );
-export const BEFORE_FROST = /*#__PURE__*/ range('the time before the first hard frost', '1 day', '300 day');
+export const BEFORE_FROST = /*#__PURE__*/ range(
+  'the time before the first hard frost',
+  '1 day',
+  '300 day',
+  '30 day',
+);

@@ -1,7 +1,7 @@
 // Made by `npm run generate`.
 
 import type { AnyCalculation } from '../all';
-import type { Description } from '../index';
+import type { Description } from '../description';
 
 /** Load a calculation and its description. */
 type Loader = () => Promise<[AnyCalculation, Description]>;

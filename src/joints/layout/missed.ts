@@ -1,6 +1,6 @@
 /** Inside corners, of the outline and of openings, that no joint of a plan meets. */
 import type { Corner } from '../../geometry/polygon';
-import type { Laid } from './laid';
+import type { Laid } from './plan';
 import { insideCorners, type Site } from './site';
 
 /** A joint within this of a corner meets it, in meters. */

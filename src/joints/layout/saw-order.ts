@@ -9,7 +9,7 @@
  *
  * Which family runs along is told by the longest line of each: along a slab lines are longer than across.
  */
-import type { LaidJoint } from './laid';
+import type { LaidJoint } from './plan';
 
 /** From the end that the plan counts from, or from the other one. */
 export type SawOrder = 'consecutive' | 'reverse';

@@ -6,12 +6,11 @@
  * the spacing and meet only those of the small openings that lie on their way; the corners of the others
  * take isolation board all around and bars across, as is common practice.
  */
-import type { Corner } from '../../geometry/polygon';
 import { boxOf } from './as-cut';
-import type { Laid, LaidJoint } from './laid';
 import type { Mark } from './marks';
 import { jointMeets } from './missed';
 import { spot } from './orthogonal';
+import type { Laid, LaidJoint, PassedBy } from './plan';
 import { HAIR, type Limits } from './rules';
 import type { Site } from './site';
 import { acrossOf } from './space';
@@ -105,15 +104,6 @@ export function wouldCrowd(site: Site, limits: Limits): boolean {
   for (let k = 0; k <= lines; k += 1)
     least = Math.min(least, Math.max(columns, k + 1) * Math.max(rows, lines - k + 1));
   return least > FAR_MORE * columns * rows;
-}
-
-/** An opening that joints pass by. */
-export interface PassedBy {
-  /** Its place among the openings. */
-  readonly index: number;
-  readonly at: Corner;
-  /** Its corners that no joint meets. */
-  readonly corners: number;
 }
 
 /** How far from the middle of an opening a joint that is led through it may run, in parts of its size. */

@@ -9,8 +9,8 @@ import { withinLimit } from '../../reckoning/limits';
 import type { Pad } from '../../reckoning/pad';
 import { COMMON_PRACTICE } from '../../reckoning/source';
 import { UFGS_WALK_JOINTS } from '../sources';
-import type { Laid } from './laid';
 import { DOWELS, PASSES } from './most';
+import type { Laid } from './plan';
 import { type SawOrder, sawOrder } from './saw-order';
 
 type Length = Quantity<'length'>;
