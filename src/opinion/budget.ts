@@ -4,6 +4,9 @@
  */
 import { effort } from '../quantity/effort';
 
+/** What is refused at the door costs little. */
+const REFUSED = 0.25;
+
 export class Budget {
   private runs: number;
   private work: number;
@@ -35,8 +38,8 @@ export class Budget {
   run<T>(one: () => T): T | undefined {
     if (this.spent) return undefined;
     const before = effort.spent;
-    this.runs -= 1;
     const found = one();
+    this.runs -= found === undefined ? REFUSED : 1;
     this.work -= effort.spent - before;
     return found;
   }

@@ -19,6 +19,11 @@ export interface Candidate {
   readonly elsewhere?: readonly Slip[];
 }
 
+/** A score from which on nothing more is run: what is common, and gives every claim. */
+export const LIKELY = 0.5;
+/** What is so much rarer than such a one is not looked for where that takes runs, or rounding on the way. */
+export const RARER = 0.03;
+
 /** A slip that changes nothing claimed explains nothing. */
 export interface Tried {
   readonly slip: Slip;

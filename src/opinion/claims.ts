@@ -95,9 +95,14 @@ function lastUnit(q: Quantity): number {
 function halfOf(given: unknown, q: Quantity, places: number): number {
   if (unitShown(q).form === 'one-in') return Math.abs(siOf(q)) / 100;
   const bottom = FRACTION.exec(textOf(given))?.[1];
-  const last = bottom ? 1 / Number(bottom) : 10 ** -places;
-  return (last / 2) * lastUnit(q);
+  const half = ((bottom ? 1 / Number(bottom) : 10 ** -places) / 2) * lastUnit(q);
+  return bottom && ON_A_TAPE.has(q.dimension)
+    ? Math.min(half, Math.max(lastUnit(q) / 16, Math.abs(siOf(q)) / 100))
+    : half;
 }
+
+/** A half is also written for four eighths: on what is small beside an inch it says no more than those. */
+const ON_A_TAPE: ReadonlySet<Dimension> = /*#__PURE__*/ new Set(['length', 'slope']);
 
 const WHOLE = /^\s*[\d,]*?\d(0+)(?![\d.,]|\s*-?\d|\s*[/\u2044])/;
 

@@ -34,6 +34,8 @@ function swapped(text: string, i: number): string | undefined {
   const j = nextDigit(text, i);
   const [a, b] = [text[i], text[j]];
   if (!isDigit(a) || !isDigit(b) || a === b) return undefined;
+  // Nobody writes 0100 for 1000.
+  if (i === 0 && b === '0' && j === 1 && text.length > 1 && text[2] !== '.') return undefined;
   return `${text.slice(0, i)}${b}${text.slice(i + 1, j)}${a}${text.slice(j + 1)}`;
 }
 

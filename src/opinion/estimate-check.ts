@@ -20,13 +20,13 @@ import { byHand } from './by-hand';
 import type { Candidate } from './candidate';
 import { type Claims, type ReadClaim, readClaims } from './claims';
 import * as faults from './faults';
-import type { Graph } from './graph';
+import { type Graph, replay } from './graph';
 import { digitsOf, type HandOn, handsFor } from './hands';
 import { type AnyCalculation, placesOf, withQuantities } from './input-places';
 import { isNearly, isWritten, type Margin, margins } from './likeness';
 import { probed, sceneOf } from './probe';
 import { isStepped } from './rounding';
-import { STRAY, siOf } from './scale';
+import { STRAY, siOf, siOfUnit } from './scale';
 import type { Scene } from './scene';
 import { search } from './search';
 import type { Slip, SlipCode } from './slip';
@@ -151,6 +151,9 @@ const buyingWhole = (hand: HandOn, graph: Graph): HandOn => ({
 
 const ELEVATION = /elevation/i;
 
+/** A step that is no more than this share of a figure is small beside it. */
+const SMALL = 0.05;
+
 function verdictOf(claim: ReadClaim, agrees: boolean, step: number, inSteps: boolean): ClaimVerdict {
   const si = siOf(claim.reckoned);
   if (agrees) return 'agrees';
@@ -158,7 +161,7 @@ function verdictOf(claim: ReadClaim, agrees: boolean, step: number, inSteps: boo
   const off = Math.abs(claim.si - si);
   // A step is close only where it is small beside the figure: a bar of three is no rounding.
   const { dimension } = claim.reckoned;
-  const steps = dimension === 'money' ? 0 : Math.min(step, 0.05 * Math.abs(si));
+  const steps = dimension === 'money' ? 0 : Math.min(step, SMALL * Math.abs(si));
   // An elevation is told from a mark that may stand at anything: no share of it is small.
   const share = ELEVATION.test(claim.figure) ? 0 : CLOSE * Math.abs(si);
   const room = Math.max(share, steps);
@@ -203,6 +206,13 @@ function asBought(claim: ReadClaim, scene: Scene, i: number): ReadClaim {
   return isAmount && !isUp ? { ...claim, half: 0, coarse: 0 } : claim;
 }
 
+/** One of the unit that a claim is told in, or half of one: what it was rounded up to, where it is so many of them. */
+function wholeStepOf({ claimed, si }: ReadClaim): number {
+  const unit = unitShown(claimed);
+  const one = unit.form ? 0 : siOfUnit(unit);
+  return [one, one / 2].find((step) => isWhole(si, step)) ?? 0;
+}
+
 /**
  * Whether a claim is what is reckoned in whole steps of the trade, the next above or the nearest: 12.10 yd3 are written
  * down as 12.25. What the calculation itself rounds to steps is right or wrong.
@@ -210,14 +220,24 @@ function asBought(claim: ReadClaim, scene: Scene, i: number): ReadClaim {
 function isInSteps(claim: ReadClaim, scene: Scene, i: number): boolean {
   const si = siOf(claim.reckoned);
   if (!COARSE_STEPS.has(claim.reckoned.dimension) || isRounding(scene, i)) return false;
+  const up = claim.si - si;
+  // Who buys in whole or half yards or tons goes up to the next of them.
+  if (up > 0 && up < Math.min(wholeStepOf(claim), SMALL * si)) return true;
   const step = stepOf(besideClaim(claim), scene);
   // What is written no finer than the step says nothing of steps.
   const share = step / Math.abs(si);
   if (share > SMALLEST_ORDER || step < 3 * claim.half) return false;
   // Half a hundredth more: what is reckoned by hand may be as much less.
-  const up = claim.si - si;
   const down = share > LARGEST_STEP ? 0 : step / 2;
   return isWhole(claim.si, step) && up > -down && up < step + (CLOSE * Math.abs(si)) / 2;
+}
+
+/** What was rounded to whole steps is reckoned on with: 13 yd3 in the bank for 12.51, and 16.25 loose. */
+function carriedOn({ claims, nodes, graph }: Scene, inSteps: readonly boolean[]): boolean[] {
+  const kept = new Map(claims.flatMap(({ si }, i) => (inSteps[i] ? [[nodes[i], si] as const] : [])));
+  if (kept.size === 0 || kept.size === claims.length) return [...inSteps];
+  const gives = replay(graph, { outcome: (i, si) => kept.get(i) ?? si });
+  return claims.map((claim, i) => inSteps[i] || isWritten(gives[nodes[i] ?? -1] ?? Number.NaN, claim));
 }
 
 /** Temperatures are points: what lies between two of them is a difference. */
@@ -375,7 +395,10 @@ export function estimateCheck<Input, F extends FigureSet>(
   const written = sceneOf(any, read, result, places, readClaims(claims, result.figures));
   const scene = { ...written, claims: written.claims.map((claim, i) => asBought(claim, written, i)) };
   const agrees = agreeing(scene, margins(scene));
-  const inSteps = scene.claims.map((claim, i) => isInSteps(claim, scene, i));
+  const inSteps = carriedOn(
+    scene,
+    scene.claims.map((claim, i) => isInSteps(claim, scene, i)),
+  );
   const checks = scene.claims.map((claim, i) =>
     checkOf(claim, agrees[i] as boolean, inSteps[i] as boolean, scene),
   );

@@ -14,6 +14,8 @@ import type { Slip } from './slip';
 
 /** So many are run, those that promise most. */
 const MOST = 14;
+/** The share of what may still be run that is kept for parts left out and the like. */
+const KEPT = 0.5;
 /** Where one gives every claim as written, what promises so much less is not run. */
 const LESS = 0.3;
 
@@ -69,8 +71,9 @@ function promising(scene: Scene, leaf: Leaf, slips: readonly Slip[]): Promising[
 export function runForetold(scene: Scene, slips: readonly Slip[]): void {
   const all = [...unsettled(scene, slips)].flatMap(([leaf, own]) => promising(scene, leaf, own));
   let least = 0;
+  const kept = scene.budget.left * KEPT;
   for (const { one, promise } of all.sort((a, b) => b.promise - a.promise).slice(0, MOST)) {
-    if (promise < least) break;
+    if (promise < least || scene.budget.left <= kept) break;
     const figures = sampleOf(scene, one)?.figures;
     if (figures?.every((value, i) => isWritten(value, scene.claims[i] as ReadClaim)))
       least = Math.max(least, LESS * promise);

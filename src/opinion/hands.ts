@@ -21,6 +21,8 @@ export interface Hand {
   /** Or decimals. */
   readonly decimals?: number;
   readonly lengths?: 'hundredths' | 'eighths';
+  /** Of a circle the radius is written down, in hundredths of a foot as other lengths are. */
+  readonly radii?: true;
   readonly roughPi?: true;
 }
 
@@ -32,9 +34,10 @@ const AMOUNTS: readonly Hand[] = [
   { decimals: 2, weight: 0.5 },
   { decimals: 1, weight: 0.3 },
 ];
-const LENGTHS: readonly Pick<Hand, 'weight' | 'lengths'>[] = [
+const LENGTHS: readonly Pick<Hand, 'weight' | 'lengths' | 'radii'>[] = [
   { weight: 1 },
   { lengths: 'hundredths', weight: 0.5 },
+  { lengths: 'hundredths', radii: true, weight: 0.3 },
   { lengths: 'eighths', weight: 0.4 },
 ];
 
@@ -82,6 +85,14 @@ const takenBy =
       ? Number((si / FOOT).toFixed(2)) * FOOT
       : si;
 
+/** The diameters of a page: of a circle `π × D² ÷ 4` is printed, and many reckon it from the radius. */
+const diametersIn = (graph: Graph): Quantity[] =>
+  graph.flatMap(({ step, bySymbol }) => {
+    const symbol = /π × (\w+)² ÷ 4/.exec(step.formula)?.[1];
+    const q = symbol === undefined ? undefined : bySymbol.get(symbol)?.quantity;
+    return q && isCustomaryLength(q) ? [q] : [];
+  });
+
 /** A hand with a page: how it takes values, and how it writes each outcome. */
 export interface HandOn {
   readonly weight: number;
@@ -93,7 +104,10 @@ export interface HandOn {
 const usesPi = (graph: Graph): boolean => graph.some(({ step }) => step.formula.includes('π'));
 
 function handOn(hand: Hand, graph: Graph): HandOn {
-  const taken = takenBy(hand);
+  const written = takenBy(hand);
+  const round = hand.radii ? diametersIn(graph) : [];
+  const taken = (q: Quantity, si: number): number =>
+    round.includes(q) ? 2 * written(q, si / 2) : written(q, si);
   return {
     weight: hand.weight,
     numbers: {
@@ -146,7 +160,10 @@ export function handsFor(graph: Graph, claims: readonly ReadClaim[]): HandOn[] {
   const all = finest(claims);
   const amounts = finest(claims.filter(({ claimed }) => COARSE.has(claimed.dimension)));
   // Where there is nothing to round so, it is the hand of somebody who does not.
-  const able = HANDS.filter((hand) => !hand.lengths || lengths[hand.lengths]).flatMap((hand) => {
+  const round = diametersIn(graph).length > 0;
+  const able = HANDS.filter(
+    (hand) => (!hand.lengths || lengths[hand.lengths]) && (!hand.radii || round),
+  ).flatMap((hand) => {
     const share = shareOf(hand, all, amounts);
     return share > 0 ? [{ ...hand, weight: hand.weight * share }] : [];
   });

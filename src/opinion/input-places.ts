@@ -34,6 +34,9 @@ export interface Leaf {
   readonly plain: boolean;
 }
 
+/** The name of what tells a place rather than a size. */
+export const COORDINATE = /^[xy]$/;
+
 /** A word that was chosen out of several. */
 export interface Choice {
   readonly path: Path;

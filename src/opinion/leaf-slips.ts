@@ -1,15 +1,15 @@
 /** Slips of one value of the input: misread, in another unit, another in its place, or left out. */
-import { Decimal, ROUND_HALF_UP } from '../quantity/decimal';
+import { Decimal, ROUND_DOWN, ROUND_HALF_UP } from '../quantity/decimal';
 import type { Dimension } from '../quantity/dimensions';
 import { canonical } from '../quantity/parse';
 import { canonicalValue, newQuantity, numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
 import { say } from '../reckoning/words';
 import { miswritten } from './digit-slips';
-import type { Leaf } from './input-places';
+import { COORDINATE, type Leaf } from './input-places';
 import { siOf, siOfAmount } from './scale';
 import type { Edit, Slip, SlipCode } from './slip';
-import { misnamed } from './unit-slips';
+import { type Misnamed, misnamed } from './unit-slips';
 import { otherSizes } from './usual-sizes';
 
 /** What a quantity would be made of: most are tried as a number alone, and never made. */
@@ -154,20 +154,22 @@ function* coarseSlips(leaf: Leaf): Generator<Instead> {
   if (!metric && !['in', 'ft-in'].includes(unitShown(leaf.quantity).id)) return;
   const unit = lengthUnit(metric ? 'm' : 'ft');
   const n = numberIn(leaf.quantity, unit);
-  for (const [places, weight] of metric ? COARSE_METERS : COARSE_FEET) {
-    const coarse = n.toDecimalPlaces(places, ROUND_HALF_UP);
+  for (const [places, rounding, weight] of metric ? COARSE_METERS : COARSE_FEET) {
+    const coarse = n.toDecimalPlaces(places, rounding);
     if (!coarse.isZero() && !coarse.equals(n))
       yield { code: 'rounded-coarsely', quantity: made(leaf, coarse, unit), weight };
   }
 }
 
+/** Decimals that are kept, the nearest or cut off behind them: 20 in as 1.7 ft, or as 1.6. */
 const COARSE_FEET = [
-  [1, 4],
-  [0, 3],
+  [1, ROUND_HALF_UP, 4],
+  [1, ROUND_DOWN, 1],
+  [0, ROUND_HALF_UP, 3],
 ] as const;
 const COARSE_METERS = [
-  [2, 3],
-  [1, 3],
+  [2, ROUND_HALF_UP, 3],
+  [1, ROUND_HALF_UP, 3],
 ] as const;
 
 const times = (leaf: Leaf, factor: string | Decimal): Amount =>
@@ -190,6 +192,9 @@ function* lengthSlips(leaf: Leaf): Generator<Instead> {
     yield { code: round, quantity: times(leaf, round === 'diameter-for-radius' ? '0.5' : '2'), weight: 5 };
 }
 
+/** What is a factor by itself, and no share that is put on or taken off. */
+const IS_FACTOR = /coefficient|poisson|humidity|cement|slope|batter|friction|efficiency|purity|germination/i;
+
 function* shareSlips(leaf: Leaf): Generator<Instead> {
   const unit = unitOf('ratio', '%') as Unit;
   const percent = numberIn(leaf.quantity, unit);
@@ -200,10 +205,11 @@ function* shareSlips(leaf: Leaf): Generator<Instead> {
     quantity: made(leaf, n, unit),
     weight,
   });
-  yield put('allowance-missed', new Decimal(0), 22);
-  yield put('allowance-twice', percent.times(2), 8);
   yield put('percent-misplaced', percent.times(10), 4);
   yield put('percent-misplaced', percent.div(10), 4);
+  if (IS_FACTOR.test(leaf.name)) return;
+  yield put('allowance-missed', new Decimal(0), 22);
+  yield put('allowance-twice', percent.times(2), 8);
   yield put('allowance-as-factor', percent.minus(100), 5);
   yield put('allowance-turned', percent.neg(), 4);
 }
@@ -301,13 +307,22 @@ function* turnedSlips(leaf: Leaf): Generator<Instead> {
   }
 }
 
+/** A number turned by another factor than its own. */
+function* factorSlips(leaf: Leaf, { code, times: [top, bottom], weight }: Misnamed): Generator<Instead> {
+  if (code === 'wrong-gallon')
+    yield { code, quantity: times(leaf, new Decimal(top).div(bottom)), weight: weight / 2 };
+  // Turned into cubic feet by 9, as square yards are.
+  if (code === 'divided-by-9' && leaf.dimension === 'volume')
+    yield { code: 'linear-factor', quantity: times(leaf, new Decimal(bottom).div(top)), weight: 3 };
+}
+
 function* unitSlips(leaf: Leaf): Generator<Instead> {
   const unit = unitShown(leaf.quantity);
   const inFeet = unit.form === 'feet-inches';
-  for (const { code, as, times: by, weight } of misnamed(inFeet ? lengthUnit('ft') : unit)) {
+  for (const one of misnamed(inFeet ? lengthUnit('ft') : unit)) {
+    yield* factorSlips(leaf, one);
+    const { code, as, weight } = one;
     const other = as === undefined || code === 'linear-factor' ? undefined : unitOf(leaf.dimension, as);
-    if (code === 'wrong-gallon')
-      yield { code, quantity: times(leaf, new Decimal(by[0]).div(by[1])), weight: weight / 2 };
     if (!other) continue;
     const n = inFeet ? numberIn(leaf.quantity, lengthUnit('ft')) : numberShown(leaf.quantity);
     const own = turned(code);
@@ -357,19 +372,21 @@ function* usualSlips(leaf: Leaf): Generator<Instead> {
 function* sizeSlips(leaf: Leaf): Generator<Instead> {
   if (leaf.dimension === 'temperature') return;
   // A share that is doubled has its own name.
-  if (leaf.dimension !== 'ratio') yield { code: 'doubled', quantity: times(leaf, '2'), weight: 3 };
+  if (leaf.dimension !== 'ratio' || IS_FACTOR.test(leaf.name))
+    yield { code: 'doubled', quantity: times(leaf, '2'), weight: 3 };
   yield { code: 'halved', quantity: times(leaf, '0.5'), weight: 3 };
 }
 
-/** Leaves beyond this are a table, whose values are not taken for each other. */
+/** Leaves beyond this are a table, whose values are not taken for each other unless they stand side by side. */
 const FEW = 8;
+const parentOf = ({ path }: Leaf): string => path.slice(0, -1).join();
 
 function* otherSlips(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
   const alike = leaves.filter(
     (one) => one.dimension === leaf.dimension && one.plain === leaf.plain && one !== leaf,
   );
-  if (alike.length > FEW) return;
-  for (const other of alike) {
+  const beside = parentOf(leaf);
+  for (const other of alike.length > FEW ? alike.filter((one) => parentOf(one) === beside) : alike) {
     if (other.quantity.equals(leaf.quantity)) continue;
     const sides = /inner|outer|inside|outside/i;
     const code = sides.test(leaf.name) && sides.test(other.name) ? 'outer-for-inner' : 'other-input';
@@ -437,29 +454,60 @@ const HABITS: ReadonlySet<SlipCode> = /*#__PURE__*/ new Set([
   'feet-as-inches',
 ]);
 
+/** Inches are all tenths of a foot, or all hundredths; what else is done to a value in several ways is done in the best. */
+function wayOf({ code, edits: [edit] }: Slip): string {
+  const { leaf, si = 0 } = edit as Extract<Edit, { on: 'input' }>;
+  return code === 'inches-as-tenths' && leaf ? `${code} ${(si / siOf(leaf.quantity)).toPrecision(6)}` : code;
+}
+
 /** The same slip at every value that it can be made at, where there are several. */
 export function habits(slips: readonly Slip[]): Slip[] {
-  const byCode = new Map<SlipCode, Map<string, Slip>>();
+  const byWay = new Map<string, Map<string, Slip>>();
   for (const slip of slips) {
     if (!HABITS.has(slip.code)) continue;
-    const group = byCode.get(slip.code) ?? new Map<string, Slip>();
+    const way = wayOf(slip);
+    const group = byWay.get(way) ?? new Map<string, Slip>();
     const known = group.get(slip.input ?? '');
     if (!known || known.weight < slip.weight) group.set(slip.input ?? '', slip);
-    byCode.set(slip.code, group);
+    byWay.set(way, group);
   }
-  return [...byCode].flatMap(([code, group]) => {
+  return [...byWay.values()].flatMap((group) => {
     const all = [...group.values()];
-    if (all.length < 2) return [];
-    const places = all.map(({ input }) => input ?? '');
-    const weight = Math.max(...all.map((one) => one.weight)) * 0.8;
-    return [
-      {
-        code,
-        weight,
-        says: () => say`the same slip at ${{ places }}`,
-        edits: all.flatMap((one) => one.edits),
-      },
-    ];
+    const [one] = all;
+    if (!one || all.length < 2) return [];
+    return [together(all, Math.max(...all.map(({ weight }) => weight)))];
+  });
+}
+
+const TOGETHER = 0.8;
+
+/** Slips of one code made at several places, as one. */
+const together = (all: readonly Slip[], weight: number): Slip => ({
+  code: (all[0] as Slip).code,
+  weight: weight * TOGETHER,
+  says: () => say`the same slip at ${{ places: all.map(({ input }) => input ?? '') }}`,
+  edits: all.flatMap(({ edits }) => edits),
+});
+
+/** More corners than this on one line are no side of a shape. */
+const MOST_TWINS = 4;
+
+/** A length of a shape that is given by its corners stands at several of them: what is misread there is so at all. */
+export function twins(slips: readonly Slip[]): Slip[] {
+  const groups = new Map<string, Slip[]>();
+  for (const slip of slips) {
+    const [edit] = slip.edits as readonly [Extract<Edit, { on: 'input' }>];
+    const { leaf, si } = edit;
+    if (!leaf || !COORDINATE.test(leaf.name) || leaf.quantity.sign() === 0) continue;
+    const key = [leaf.path.slice(0, -2).join(), leaf.name, siOf(leaf.quantity), slip.code, si].join(' ');
+    const group = groups.get(key) ?? [];
+    group.push(slip);
+    groups.set(key, group);
+  }
+  return [...groups.values()].flatMap((all) => {
+    const [first] = all;
+    if (!first || all.length < 2 || all.length > MOST_TWINS) return [];
+    return [together(all, first.weight)];
   });
 }
 

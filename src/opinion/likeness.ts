@@ -57,7 +57,7 @@ function shareOf(value: number, { half, coarse }: ReadClaim, { below, above }: M
 }
 
 /** How much rarer it is that somebody rounds on the way, and always alike, than that nothing is rounded. */
-const ROUNDED = 0.3;
+export const ROUNDED = 0.3;
 
 /** What a slip explains of the claims in the hand of somebody who rounds on the way. */
 export function explainedByHand(values: Predicted, claims: readonly ReadClaim[], weight: number): Explained {

@@ -79,8 +79,8 @@ const FEW_CHOICES = 6;
 export function partSlips(input: unknown, { optional, items, objects, choices, leaves }: Places): Slip[] {
   const shares = new Set(leaves.filter(({ dimension }) => dimension === 'ratio').map(({ at }) => at));
   return [
-    ...optional.map((path) => leftOut(path, shares.has(pathText(path)))),
     ...items.flatMap((path) => [...itemSlips(input, path)]),
+    ...optional.map((path) => leftOut(path, shares.has(pathText(path)))),
     ...objects.flatMap((one) => [...shapeSlips(one)]),
     ...choices.flatMap(({ path, at, chosen, all }) =>
       all.flatMap((other): Slip[] =>

@@ -7,7 +7,7 @@ import { Budget } from './budget';
 import type { ReadClaim } from './claims';
 import { runsWorth } from './effort';
 import { graphOf, IN_BINARY, replayed, stepOf } from './graph';
-import type { AnyCalculation, Leaf, Places } from './input-places';
+import { type AnyCalculation, COORDINATE, type Leaf, type Places } from './input-places';
 import { isSettled, type Response, responseOf, type Seen } from './response';
 import { siOf } from './scale';
 import {
@@ -21,9 +21,6 @@ import {
   type Scene,
 } from './scene';
 import type { Edit } from './slip';
-
-/** What tells a place rather than a size. */
-const COORDINATE = /^[xy]$/;
 
 /**
  * From where places are told: the least of all. A corner at 500,000 ft on a grid is moved by a share of the slab, not by

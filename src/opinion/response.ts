@@ -54,8 +54,13 @@ function power([x0, y0]: Point, [x1, y1]: Point): Curve | undefined {
 
 /** Twice the spacing, half the bars: whole bars, so that it is half of them about. */
 const ABOUT = 0.05;
-const isInverse = (a: Point, b: Point): boolean =>
-  a[0] * b[0] > 0 && Math.abs(a[0] * a[1] - b[0] * b[1]) <= ABOUT * Math.abs(a[0] * a[1]);
+/** A little off, every product is about the same: what it is off must be little beside what the figure has fallen. */
+const BESIDE = 0.25;
+
+function isInverse([x0, y0]: Point, [x1, y1]: Point): boolean {
+  const off = Math.abs(x0 * y0 - x1 * y1);
+  return x0 * x1 > 0 && off <= ABOUT * Math.abs(x0 * y0) && off <= BESIDE * Math.abs(x0 * (y1 - y0));
+}
 
 /** Through three points; of two of them, the third tells whether it holds. */
 function curveThrough(a: Point, b: Point, c: Point | undefined): Curve {

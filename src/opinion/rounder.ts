@@ -3,11 +3,11 @@
  * a little only: what is farther off is not looked at.
  */
 import { byHand } from './by-hand';
-import type { Candidate } from './candidate';
+import { type Candidate, LIKELY, RARER } from './candidate';
 import type { ReadClaim } from './claims';
 import type { Graph } from './graph';
 import { digitsOf, type HandOn, handsFor } from './hands';
-import { explainedByHand, isWritten } from './likeness';
+import { explainedByHand, isWritten, ROUNDED } from './likeness';
 import type { Scene } from './scene';
 import type { Slip } from './slip';
 
@@ -48,6 +48,14 @@ function promiseOf(
   return may ? promise : 0;
 }
 
+/** How common a slip must be for its rounding to be looked at, beside what gives every claim as it is. */
+const leastOf = (all: readonly Candidate[]): number =>
+  all.reduce(
+    (least, { explained, score }) =>
+      explained.all && score >= LIKELY ? Math.max(least, (RARER * score) / ROUNDED) : least,
+    0,
+  );
+
 /** The best as somebody would have them who rounds on the way; the others as they are. */
 export function rounder(scene: Scene): (all: readonly Candidate[]) => Candidate[] {
   const { claims } = scene;
@@ -73,6 +81,8 @@ export function rounder(scene: Scene): (all: readonly Candidate[]) => Candidate[
   const byHands = (one: Candidate): Candidate => {
     let found = one;
     hands.forEach((hand, i) => {
+      // No more than this can come of it.
+      if (one.weight * ROUNDED * hand.weight <= found.score) return;
       const values = byHand(scene, one.edits, (graph) => handsOn(graph)[i] ?? hand);
       const how = values && explainedByHand(values, claims, hand.weight);
       if (how && one.weight * how.quality > found.score)
@@ -81,8 +91,14 @@ export function rounder(scene: Scene): (all: readonly Candidate[]) => Candidate[
     return found;
   };
   return (all) => {
+    const least = leastOf(all);
     const chosen = all
-      .map((one, at): Promising => ({ at, promise: promiseOf(one, claims, reach) }))
+      .map(
+        (one, at): Promising => ({
+          at,
+          promise: one.weight < least ? 0 : promiseOf(one, claims, reach),
+        }),
+      )
       .filter(({ promise }) => promise > 0)
       .sort((a, b) => b.promise - a.promise)
       .slice(0, most);

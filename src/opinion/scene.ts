@@ -12,7 +12,7 @@ import type { Budget } from './budget';
 import type { ReadClaim } from './claims';
 import { figureAt } from './figure-places';
 import { type Change, type Graph, graphOf, type Onward, replay, replayExactly } from './graph';
-import { type AnyCalculation, type Leaf, withValue } from './input-places';
+import { type AnyCalculation, COORDINATE, type Leaf, withValue } from './input-places';
 import type { Curve, Response } from './response';
 import { exactSiOf, fromSi, siOf } from './scale';
 import type { Edit, OtherFigure, Twist } from './slip';
@@ -99,21 +99,28 @@ function changeOf<T>(edits: readonly Edit[], twist: Slipped<T>): Change<T> {
 interface Moved {
   readonly response: Response;
   readonly x: number;
+  /** Corners that are moved the same way add up in what they enclose. */
+  readonly adds: boolean;
 }
 
 const movedOf = (scene: Scene, edits: readonly Edit[]): Moved[] =>
   editsOn('input', edits).map(({ leaf, si }) => ({
     response: scene.followed.get(leaf as Leaf) as Response,
     x: si as number,
+    adds: COORDINATE.test((leaf as Leaf).name),
   }));
 
+interface Along extends Pick<Moved, 'x' | 'adds'> {
+  readonly curve: Curve | undefined;
+}
+
 /** What becomes of a value that follows several: each alone, one after the other. */
-function following(base: number, curves: readonly { curve: Curve | undefined; x: number }[]): number {
+function following(base: number, curves: readonly Along[]): number {
   let value = base;
-  for (const { curve, x } of curves) {
+  for (const { curve, x, adds } of curves) {
     if (!curve) continue;
     const alone = curve(x);
-    value = base > 0 && alone > 0 && value > 0 ? (value * alone) / base : value + alone - base;
+    value = !adds && base > 0 && alone > 0 && value > 0 ? (value * alone) / base : value + alone - base;
   }
   return value;
 }
@@ -129,8 +136,8 @@ export function changed(
   const starts = new Set(edits.flatMap((one) => ('step' in one ? [one.step] : [])));
   for (const { response } of moved) for (const step of response.starts) starts.add(step);
   if (moved.length === 0) return { change: own, starts };
-  const by = (of: (response: Response) => Curve | undefined): { curve: Curve | undefined; x: number }[] =>
-    moved.map(({ response, x }) => ({ curve: of(response), x }));
+  const by = (of: (response: Response) => Curve | undefined): Along[] =>
+    moved.map(({ response, x, adds }) => ({ curve: of(response), x, adds }));
   const given = moved.some(({ response }) => response.given.size > 0);
   return {
     change: {
@@ -238,7 +245,7 @@ export function byReplay(
     node === undefined
       ? following(
           base[i] as number,
-          moved.map(({ response, x }) => ({ curve: response.figures.get(i), x })),
+          moved.map(({ response, x, adds }) => ({ curve: response.figures.get(i), x, adds })),
         )
       : // A run with other steps may have fewer of them.
         (gives[node] ?? NAN),

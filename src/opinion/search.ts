@@ -3,7 +3,7 @@
  * explain every claim and by how common they are. Two together are tried where one alone explains too little.
  */
 
-import { byScore, type Candidate, candidate, type Tried } from './candidate';
+import { byScore, type Candidate, candidate, LIKELY, RARER, type Tried } from './candidate';
 import { claimSlips } from './claim-slips';
 import type { ReadClaim } from './claims';
 import { figuresIn } from './figure-places';
@@ -12,7 +12,7 @@ import { type Aim, guidedRuns } from './guided';
 import { digitsOf } from './hands';
 import type { Leaf, Places } from './input-places';
 import { lapSlips } from './lap-slips';
-import { exchanges, habits, leafSlips } from './leaf-slips';
+import { exchanges, habits, leafSlips, twins } from './leaf-slips';
 import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
@@ -37,6 +37,7 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
   const all = [
     ...ofLeaves,
     ...habits(ofLeaves),
+    ...twins(ofLeaves),
     ...exchanges(leaves),
     ...partSlips(scene.input, places),
     ...lapSlips(scene, places),
@@ -76,7 +77,7 @@ const MORE_AIMS = 2;
 const MORE_RUNS = 0.2;
 
 /** The share of what may be run that is for parts left out and the like. */
-const FOR_PARTS = 0.5;
+const FOR_PARTS = 0.75;
 
 /** Slips of values that are so common are run whatever they give: not every figure only rises or only falls. */
 const COMMON = 12;
@@ -188,25 +189,24 @@ function roughly(tried: readonly Tried[], scene: Scene, own: readonly Margin[]):
     .sort(byScore);
 }
 
-/** A score from which on nothing more is run: what is common, and gives every claim. */
-const LIKELY = 0.5;
 const isLikely = (best: Candidate | undefined): boolean =>
   best?.explained.all === true && best.score >= LIKELY;
 
-/** Several figures that are off, or so many digits of one, are given as written by nothing that is not what happened. */
+/**
+ * Several figures that are off, or so many digits of one, are given as written by nothing that is not what happened;
+ * by what is rare more of them.
+ */
 const SEVERAL = 2;
+const MORE = 3;
 const PRECISE = 5;
 
 /** Whether a slip gives so much, just as it was written, that nothing else needs a run. */
 function isPlain(best: Candidate | undefined, { claims }: Scene, differing: readonly number[]): boolean {
-  if (!best || !isLikely(best) || !best.explained.exact) return false;
+  if (!best?.explained.all || !best.explained.exact) return false;
   const given = differing.filter((i) => best.explained.which.includes(i));
   const digits = given.map((i) => digitsOf(claims[i] as ReadClaim));
-  return given.length >= SEVERAL || Math.max(0, ...digits) >= PRECISE;
+  return given.length >= (isLikely(best) ? SEVERAL : MORE) || Math.max(0, ...digits) >= PRECISE;
 }
-
-/** What is so much rarer than the best is not looked for where that takes runs. */
-const RARER = 0.03;
 
 /** How common a slip must be to be told among the first three, beside those that are known. */
 function barOf(near: readonly Candidate[]): number {
@@ -269,14 +269,15 @@ export function search(
     runSome(scene, more, aim);
     tryRun(more);
   }
-  if (!isLikely(near[0])) tryMore(slips.filter((one) => takesRun(scene, one)));
+  const isFound = (): boolean => isLikely(near[0]) || isPlain(near[0], scene, differing);
+  if (!isFound()) tryMore(slips.filter((one) => takesRun(scene, one)));
   // What explains all of it may be felt in another figure than the one that was looked at first.
-  for (const i of isLikely(near[0]) ? [] : differing.slice(1, 1 + MORE_AIMS)) {
+  for (const i of isFound() ? [] : differing.slice(1, 1 + MORE_AIMS)) {
     scene.budget.more(MORE_RUNS);
     guidedRuns(scene, slips, aimAt(scene, i));
     const before = new Set(tried.map(({ slip }) => slip));
     tryMore(slips.filter((one) => one.edits.some((edit) => scene.runs.has(edit)) && !before.has(one)));
-    if (isLikely(near[0])) break;
+    if (isFound()) break;
   }
   const best = near[0];
   const at = unexplained(best, differing);

@@ -1,4 +1,5 @@
 /** Slips in a step of the working: the formula with one thing wrong in it, or its outcome written down wrongly. */
+import type { Dimension } from '../quantity/dimensions';
 import { numberShown, unitShown } from '../quantity/quantity';
 import { type Param, say, type Words } from '../reckoning/words';
 import type { FigureAt } from './figure-places';
@@ -182,18 +183,25 @@ function figureSlips(node: Node, i: number, figures: readonly FigureAt[]): Slip[
     );
 }
 
-/** The weight of another size of bar, where the bar itself is right: a line of the table too low or too high. */
+/** What stands in tables, by the name under which its usual sizes are known. */
+const TABLES: Partial<Record<Dimension, string>> = {
+  'mass-per-length': 'unitWeight',
+  'mass-per-area': 'meshWeight',
+};
+
+/** The weight of another size of bar or mesh, where that itself is right: a line of the table too low or too high. */
 const tableSlips = (node: Node, i: number): Slip[] =>
-  node.takes.flatMap(({ symbol, quantity, from, given }) =>
-    node.tree && from === undefined && !given && quantity.dimension === 'mass-per-length'
-      ? [...otherSizes({ name: 'unitWeight', quantity })].map((other) => {
+  node.takes.flatMap(({ symbol, quantity, from, given }) => {
+    const name = TABLES[quantity.dimension];
+    return node.tree && from === undefined && !given && name
+      ? [...otherSizes({ name, quantity })].map((other) => {
           const instead = number(other.number.toNumber() * siOfUnit(unitShown(quantity)));
           const tree = replaced(node.tree as Tree, symbol, instead);
           const part: Tree = { is: 'symbol', name: symbol };
           return treeSlip(node, i, { code: 'other-size', weight: other.weight, tree, part });
         })
-      : [],
-  );
+      : [];
+  });
 
 /** How common it is to take the middle of the least and the greatest for the mean of all. */
 const OF_ENDS = 3;

@@ -46,6 +46,10 @@ const USUAL: readonly Usual[] = [
     unit: 'kg/m',
     sizes: listed('0.222 0.395 0.617 0.888 1.578 2.466 3.853 6.313 9.865'),
   },
+  // Wires 6 in apart; mesh of the A and of the SL series.
+  { of: /^meshWeight$/, unit: 'lb/ft2', sizes: listed('0.21 0.29 0.42 0.58') },
+  { of: /^meshWeight$/, unit: 'kg/m2', sizes: listed('1.54 2.22 3.02 3.95 6.17') },
+  { of: /^meshWeight$/, unit: 'kg/m2', sizes: listed('2.22 2.81 3.56 4.56 5.56') },
   { of: /^truckCapacity$/, unit: 'yd3', sizes: listed('7 8 9 10 11 12') },
   { of: /^truckCapacity$/, unit: 'm3', sizes: listed('4 5 6 7 8 9') },
   { of: /^increment$/, unit: 'yd3', sizes: listed('0.25 0.5 1'), next: WHOLE },
@@ -82,9 +86,13 @@ function areNext(unit: string, a: string, b: string): boolean {
 export function* otherSizes({ name, quantity }: Pick<Leaf, 'name' | 'quantity'>): Generator<OtherSize> {
   const unit = unitShown(quantity);
   const own = numberShown(quantity);
-  const usual = USUAL.find((one) => one.unit === unit.id && one.of.test(name));
-  const at = usual?.sizes.findIndex((size) => own.equals(size)) ?? -1;
-  if (!usual || at < 0) return;
+  // A weight is reckoned with more digits than its table has.
+  const isSize = (size: string): boolean =>
+    (name.endsWith('Weight') ? own.toDecimalPlaces(new Decimal(size).decimalPlaces()) : own).equals(size);
+  const placeIn = ({ sizes }: Usual): number => sizes.findIndex(isSize);
+  const usual = USUAL.find((one) => one.unit === unit.id && one.of.test(name) && placeIn(one) >= 0);
+  if (!usual) return;
+  const at = placeIn(usual);
   for (const [i, size] of usual.sizes.entries()) {
     const steps = Math.abs(i - at);
     const isNext = steps === 1 || areNext(unit.id, usual.sizes[at] as string, size);

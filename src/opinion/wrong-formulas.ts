@@ -93,8 +93,32 @@ function* otherNumbers({ sign: by, left, right }: Sum): Generator<Wrong> {
       yield { code: 'other-number', weight: 1.5, tree: sign('÷', left, { is: 'number', text }), part: right };
 }
 
+const isWithin = (tree: Tree, part: Tree): boolean =>
+  tree === part ||
+  (tree.is === 'symbol' && part.is === 'symbol' && tree.name === part.name) ||
+  (tree.is === 'sign' && (isWithin(tree.left, part) || isWithin(tree.right, part)));
+
+/** `B × g ÷ (1 − g)`, a margin on the price, as the share of the cost that a markup is. */
+function* marginSlips({ sign: by, left, right }: Sum, isShare: IsShare): Generator<Wrong> {
+  if (by === '÷' && right.is === 'sign' && isFactor(right, isShare) && isWithin(left, right.right))
+    yield { code: 'markup-for-margin', weight: 24, tree: left };
+}
+
+/** Two of the four strips around a rectangle between the two others: `(b − 2 × w) × w`, with the corners in both. */
+function* overlapSlips({ sign: by, left, right }: Sum): Generator<Wrong> {
+  const inner = left.is === 'sign' && left.sign === '×' ? left.right : left;
+  if (by !== '×' || right.is !== 'symbol' || inner.is !== 'sign' || inner.sign !== '−') return;
+  const { left: whole, right: twice } = inner;
+  if (twice.is !== 'sign' || twice.sign !== '×' || twice.right.is !== 'symbol') return;
+  if (twice.right.name !== right.name) return;
+  const outer = left === inner ? whole : { ...left, right: whole };
+  yield { code: 'corner-twice', weight: 8, tree: sign('×', outer as Tree, right) };
+}
+
 function* productSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   const { left, right } = tree;
+  yield* overlapSlips(tree);
+  yield* marginSlips(tree, isShare);
   const code = isNumber(right) ? 'number-left-out' : 'factor-left-out';
   yield { code, weight: code === 'number-left-out' ? 6.5 : 6, tree: left, part: right, by: tree.sign };
   if (tree.sign === '×')

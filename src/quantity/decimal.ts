@@ -71,6 +71,8 @@ export function angleTo(y: Decimal, x: Decimal): Decimal {
 }
 
 export const ROUND_HALF_UP = 4;
+/** Cut off behind the last place that is kept. */
+export const ROUND_DOWN = 1;
 
 export const ZERO = /*#__PURE__*/ new Decimal(0);
 export const ONE = /*#__PURE__*/ new Decimal(1);

@@ -208,7 +208,7 @@ const WRONG: readonly (readonly [how: string, check: Check, claims: Claims, code
   ['84 over 14.4', meshInMeters, { pieces: 6 }, 'laps-left-out'],
   ['bars at 12 in', rebar, { 'along.lines': 25 }, 'other-size'],
   ['bars at 150 mm', rebarInMeters, { 'along.lines': 47 }, 'other-size'],
-  ['corners counted twice', loopWall, { volume: '19.75 yd3' }, 'term-left-out'],
+  ['corners counted twice', loopWall, { volume: '19.75 yd3' }, 'corner-twice'],
   ['0.46 ft as 4.6 in', drain, { fall: '4.6 in' }, 'tenths-as-inches'],
   ['36 + 22 for the diagonal', square, { trueDiagonal: '58 ft' }, 'power-left-out'],
   ['0.45 h as 45 min', trucks, { 'loads[0].ends': '45 min' }, 'minutes-as-decimals'],
