@@ -123,9 +123,8 @@ export const tightest = (edges: readonly Edge[]): Length | undefined =>
 export function heedRadius(edges: readonly Edge[], least: Length, pad: Pad): void {
   const r = tightest(edges);
   if (!r?.lessThan(least)) return;
-  const [edge] = edges.filter(({ radius }) => radius?.equals(r));
-  const told = edge?.path === 'openings' ? cautions.tightOpening : cautions.tightCurve;
-  pad.caution(told(least, r));
+  const isOpening = edges.some(({ radius, path }) => radius === r && path === 'openings');
+  pad.caution((isOpening ? cautions.tightOpening : cautions.tightCurve)(least, r));
 }
 
 /** The kerfs of an edge. */

@@ -9,7 +9,6 @@ import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { Caution } from '../reckoning/result';
-import { sumOf } from './fill';
 import * as cautions from './takeoff-cautions';
 import type { WorkedElement, WorkedPart } from './work';
 
@@ -44,10 +43,10 @@ function outOfStep({ index, parts }: WorkedElement): Caution[] {
 /** What of a slab lies below its underside, where its pit is dug flat. */
 function notDug({ index, parts }: WorkedElement): Caution[] {
   const of = (name: string) => parts.find(({ part }) => part === name);
+  if (of('excavation')?.input['kind'] !== 'pit') return [];
   const { edgeVolume, beamVolume } = (of('slab')?.result.figures ?? {}) as Partial<SlabVolumeFigures>;
-  const below = sumOf([edgeVolume ?? [], beamVolume ?? []].flat());
-  if (!below || of('excavation')?.input['kind'] !== 'pit') return [];
-  return [{ ...cautions.edgeNotDug(below), input: `elements[${index}].slab` }];
+  const below = beamVolume && edgeVolume ? beamVolume.plus(edgeVolume) : (beamVolume ?? edgeVolume);
+  return below ? [{ ...cautions.edgeNotDug(below), input: `elements[${index}].slab` }] : [];
 }
 
 /** What to watch out for where a pit is deeper than what goes into it, less deep, or flat where that is not. */

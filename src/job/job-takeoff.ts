@@ -110,9 +110,8 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   checkDays(job);
   const bench = new Bench(system, before, isJson(job));
   const overlaps = overlapsOf(job.elements, system);
-  const filled = filledOpenings(job);
   const elements = job.elements.map((element, i) =>
-    workElement(element, i, job.shared, filled.get(element), bench),
+    workElement(element, i, job.shared, filledOpenings(job, element), bench),
   );
   const concrete = concreteOfElements(elements, overlaps);
   const { order, trucks, cutting } = partsIn(job);

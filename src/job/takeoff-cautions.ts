@@ -57,7 +57,7 @@ export const dugTooShallow = (
 export const edgeNotDug = (actual: Quantity<'volume'>): Caution => ({
   code: 'edge-not-dug',
   severity: 'note',
-  ...say`thickened edges and beams go ${{ actual }} below the underside of the slab, and nothing is dug for them here: dig out as much more, and bend the gravel down with it. Concrete against the ground takes more than that`,
+  ...say`the slab is thickened by ${{ actual }} below its underside, and nothing is dug for that: dig as much more, and bend the gravel down with it`,
   actual,
   source: COMMON_PRACTICE,
 });
@@ -66,7 +66,7 @@ export const edgeNotDug = (actual: Quantity<'volume'>): Caution => ({
 export const sharedUnused = (places: readonly string[]): Caution => ({
   code: 'shared-unused',
   severity: 'warning',
-  ...say`what elements share goes into none of them: ${{ places }}. Nothing of that is in these figures: say it of each element that it is for, or leave it out`,
+  ...say`nothing of ${{ places }} is in these figures: it is shared, and no element has it. Say it of each that it is for`,
   source: COMMON_PRACTICE,
 });
 
