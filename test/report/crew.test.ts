@@ -281,4 +281,15 @@ describe('lengths and hours that a crew works by', () => {
     expect(page).toContain('Bar cutting list');
     expect(page).not.toContain('Job take-off');
   });
+
+  it('ends no line within a mixed number', () => {
+    const outline = { shape: 'rectangle', length: '14 ft', width: '9 ft' } as const;
+    const forms = { board: { nominal: '2x6' }, stock: ['10 ft'] } as const;
+    const edge = reckonJob({ version: 1, elements: [{ name: 'a', outline, thickness: '5 in', forms }] });
+    const page = jobHtml('Pad 1-1/2', edge, 'yard');
+    expect(page).toContain(
+      'Board, <span class="whole">1-1/2</span> in × <span class="whole">5-1/2</span> in',
+    );
+    expect(page).toContain('<title>Pad 1-1/2</title>');
+  });
 });
