@@ -3,6 +3,7 @@ import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import { COMMON_PRACTICE, IRREGULAR_SLABS, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
+import type { FewerJoints } from './fewer-joints';
 import * as sources from './sources';
 import { MCGRAW_JOINTS, NAVY_REINFORCED, PCA_JOINTS, SLAB_LENGTH_RATIO } from './sources';
 
@@ -24,6 +25,19 @@ export const openingsPassedBy = (limit: Quantity<'count'>, actual: Quantity<'cou
   limit,
   actual,
   source: COMMON_PRACTICE,
+});
+
+export const manyPanels = (
+  ratio: Quantity<'ratio'>,
+  [actual, length]: readonly [Quantity<'count'>, Length],
+  { longestRatio, panelCount, contraction }: FewerJoints,
+): Caution => ({
+  code: 'many-panels',
+  severity: 'note',
+  ...say`to keep every panel within ${{ ratio }} takes ${{ actual }} panels and ${{ length }} of joints. ${{ limit: panelCount }} panels and ${{ other: contraction }} would do if a few were up to ${{ longer: longestRatio }}, which handbooks allow: give longestRatio ${{ longer: longestRatio }} for that plan, and look where its long panels lie`,
+  limit: panelCount,
+  actual,
+  source: sources.TAPER_WIDTH,
 });
 
 export const thicknessOutOfTable = (from: Length, to: Length, limit: Length, actual: Length): Caution => ({

@@ -1,5 +1,6 @@
 /** Joints: how far apart, how deep and where. */
 
+export type { FewerJoints } from './fewer-joints';
 export { jointLayout } from './joint-layout';
 export {
   type GoverningRule,

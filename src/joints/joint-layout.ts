@@ -33,6 +33,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
 import type { TakeNote } from '../reckoning/takes';
 import * as cautions from './cautions';
+import { fewerFigures, fewerJoints } from './fewer-joints';
 import { assumeLeastDepth, heedDepth, JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { isolationLengths } from './layout/isolation';
 import {
@@ -190,6 +191,10 @@ function reckon(input: LayoutParsed, pad: Pad, rings?: RingsOf): JointLayoutFigu
   const sawn = method.endsWith('saw') && contraction.sign() > 0;
   const taken = takeOff(input, { laid, contraction, isolation, depth, sawn, order: input.sawOrder }, pad);
   heedWidePanels(panels, input.thickness, pad);
+  const found = fewerJoints(input, { laid, site }, rules, (other) => plan(input, other, rings).laid);
+  const fewer = found && fewerFigures(found, write);
+  if (fewer)
+    pad.caution(cautions.manyPanels(rules.longestRatio, [wholeNumber(panels.length), contraction], fewer));
   heed(input, givesWay, site, sawn, pad);
   return {
     pattern: laid.pattern,
@@ -203,6 +208,7 @@ function reckon(input: LayoutParsed, pad: Pad, rings?: RingsOf): JointLayoutFigu
     panels,
     givesWay,
     search: searchNote(laid, write),
+    ...(fewer && { fewer }),
     ...taken,
   };
 }

@@ -1,5 +1,6 @@
 /** What a joint plan tells: its joints and panels with their places, what gives way, and how sure the search is. */
 import type { Quantity } from '../quantity/quantity';
+import type { FewerJoints } from './fewer-joints';
 import type { BackerRod, IsolationBoard, Sawing, Sealant } from './layout/take-off';
 import type { Place } from './layout-input';
 
@@ -112,6 +113,8 @@ export interface JointLayoutFigures {
   readonly givesWay: readonly GivenWay[];
   /** How sure it is that this is the shortest plan of its kind. */
   readonly search: SearchNote;
+  /** A plan with far fewer joints, where a few panels may be somewhat longer for their width than this one lets them. */
+  readonly fewer?: FewerJoints;
   /** When the contraction joints are sawn. */
   readonly sawing?: Sawing;
   /** Board for all isolation joints; of no length where there are none. */

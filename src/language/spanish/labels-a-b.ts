@@ -144,6 +144,8 @@ export const labelsAB: Language = {
   'by source': 'según la fuente',
   'by thickness': 'según el espesor',
   ada: 'ADA (EE. UU.)',
+  'approved-document-k': 'Approved Document K (Inglaterra)',
+  'approved-document-k-general': 'Approved Document K (Inglaterra), acceso general',
   'approved-document-m': 'Approved Document M (Inglaterra)',
   'as-1428': 'AS 1428 (Australia)',
   'along the edge': 'a lo largo del borde',

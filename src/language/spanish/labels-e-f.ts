@@ -45,6 +45,7 @@ export const labelsEF: Language = {
   fan: 'abanico',
   farthest: 'más lejano',
   fasteners: 'fijaciones',
+  fewer: 'con menos juntas',
   'fewest-bars': 'menos varillas',
   'Fiber dosage': 'Dosis de fibras',
   fibers: 'fibras',
