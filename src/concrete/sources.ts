@@ -20,13 +20,6 @@ export const IRC_FROST: Source = {
   fromMemory: false,
 };
 
-export const LIFTING_GUIDE: Source = {
-  kind: 'common-practice',
-  title:
-    'Load constant of the lifting equation of the US National Institute for Occupational Safety and Health',
-  fromMemory: true,
-};
-
 export const ACI_THICKNESS: Source = {
   kind: 'published',
   title: 'Slabs-on-ground: slab thickness and base tolerances (K. Basham), quoting ACI 117-10',

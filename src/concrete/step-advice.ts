@@ -7,8 +7,8 @@ import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import * as steps from '../steps/cautions';
-import { heedRiser, heedTread } from '../steps/risers';
-import { GUARD_ABOVE, LEAST_LANDING, STEP_LIMITS, type StepRules } from '../steps/rules';
+import { heedLength, heedRiser, heedStride, heedTread } from '../steps/risers';
+import { LEAST_LANDING, type StepRules, stepLimits } from '../steps/rules';
 import { aboveFrost } from './cautions';
 
 type Length = Quantity<'length'>;
@@ -33,20 +33,18 @@ export interface Heeded {
 const FROST_FROM = 3;
 
 function heedStep({ rules, rise, tread }: Heeded, pad: Pad): void {
-  const limits = STEP_LIMITS[rules];
+  const limits = stepLimits(rules);
   heedRiser(limits, rise, pad);
   heedTread(limits, tread, pad);
+  heedStride(limits, rise, tread, pad);
 }
 
 function heedFlights({ rules, rise, flights }: Heeded, pad: Pad): void {
-  const limits = STEP_LIMITS[rules];
+  const limits = stepLimits(rules);
   const most = flights.reduce((a, b) => (b.greaterThan(a) ? b : a));
-  const from = wholeNumber(limits.handrailFrom);
-  if (!most.lessThan(from)) {
-    pad.caution(rules === 'dwelling' ? steps.handrail(from, most) : steps.handrails(from, most));
-  }
   const tall = rise.times(most);
-  const tallest = limits.tallest.exceededBy(tall);
+  heedLength(limits, most, tall, pad);
+  const tallest = limits.tallest?.exceededBy(tall);
   if (tallest) pad.caution(steps.tallFlight(limits.tallestSource, tallest, tall));
 }
 
@@ -62,9 +60,9 @@ export function heedFlight(flight: Heeded, pad: Pad): void {
   heedStep(flight, pad);
   heedFlights(flight, pad);
   const { rules, drop, landings } = flight;
-  const limits = STEP_LIMITS[rules];
-  const guarded = drop && GUARD_ABOVE.exceededBy(drop);
-  if (drop && guarded) pad.caution(steps.guard(limits.guard, limits.guardSource, guarded, drop));
+  const limits = stepLimits(rules);
+  const guarded = drop && limits.guardAbove.exceededBy(drop);
+  if (drop && guarded) pad.caution(steps.guard(limits, guarded, drop));
   const short = landings.find((d) => LEAST_LANDING.undercutBy(d));
   if (short) pad.caution(steps.shortLanding(LEAST_LANDING.like(short), short));
   heedFrost(flight, pad);

@@ -36,7 +36,7 @@ import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { anyOf, filled, given, where } from '../reckoning/together';
 import { RISER, SIDE_DROP } from '../steps/ordinary';
-import type { StepRules } from '../steps/rules';
+import { STEP_RULES } from '../steps/rules';
 import { frostField } from './frost';
 import { FLIGHT_WIDTH, LANDING_DEPTH, NOSING, STEP_RADIUS, TREAD, UNDERSIDE, WAIST, WASH } from './ordinary';
 import { round, winding, wraparound } from './round-steps';
@@ -174,7 +174,7 @@ function door(): Field<Parsed> {
     rise: l('rise', RISER),
     cores: maybe(coresField()),
     wingWalls: maybe(wingWallsField()),
-    rules: maybe(choice<StepRules>('rules', ['dwelling', 'accessible', 'public'])),
+    rules: maybe(choice('rules', STEP_RULES)),
     sideDrop: maybe(quantity('length', 'sideDrop', 'not-negative', SIDE_DROP)),
     frostDepth: frostField(),
     founded: maybe(quantity('length', 'founded', 'not-negative', UNDERSIDE)),

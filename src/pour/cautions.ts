@@ -1,11 +1,9 @@
 /** What to watch out for when concrete is ordered, placed and cut. */
 
-import { LIFTING_GUIDE } from '../concrete/sources';
-
 import * as sources from '../joints/sources';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
-import { ACI_SAW_TIMES, COMMON_PRACTICE, type Source } from '../reckoning/source';
+import { ACI_SAW_TIMES, COMMON_PRACTICE, LIFTING_GUIDE, type Source } from '../reckoning/source';
 import { NO_WORDS, say, type Words } from '../reckoning/words';
 import { clockText } from './clock';
 import { NRMCA_YIELD, WASTE_TEXTS } from './sources';

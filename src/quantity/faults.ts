@@ -150,8 +150,14 @@ export const outOfRange = (what: string): Fault =>
 export const notPositive = (what: string): Fault =>
   fault('not-positive', say`${{ what }} must be greater than zero`);
 
-export const notACount = (what: string, least: number, most: number): Fault =>
-  fault('not-a-count', say`${{ what }} must be a whole number from ${{ least }} to ${{ most }}`);
+/** @param text - it came as text, in which a whole number looks right */
+export const notACount = (what: string, least: number, most: number, text = false): Fault =>
+  fault(
+    'not-a-count',
+    text
+      ? say`${{ what }} must be a whole number from ${{ least }} to ${{ most }}, not text`
+      : say`${{ what }} must be a whole number from ${{ least }} to ${{ most }}`,
+  );
 
 export const wrongType = (what: string, wanted: Example): Fault =>
   withExample('wrong-type', wanted, (w) => say`${{ what }} must be ${{ wanted: w }}`);

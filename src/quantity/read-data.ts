@@ -13,6 +13,7 @@ const KEYS: readonly string[] = ['value', 'unit', 'dimension', 'shownIn'];
 export function readData(input: object, d: Dimension, what: string): Reading | Fault {
   try {
     const { value, unit, dimension, shownIn } = input as Partial<QuantityData>;
+    if (!('value' in input)) return faults.notAQuantity(what, d);
     const extra = Object.keys(input).find((k) => !KEYS.includes(k));
     if (extra !== undefined) return faults.unknownKey(extra, ['value', 'unit']);
     if (dimension !== undefined && dimension !== d) return otherDimension(dimension, d, what);

@@ -1,7 +1,8 @@
 /**
  * The strength of concrete as a job writes it: `4000 psi`, `28 MPa`, the class `C25/30`, the strength of a cylinder
- * and of a cube in MPa, or the grade `N32`, that of a cylinder. EN 206 and BS 8500, the pairs from memory; AS 1379, its
- * grades from memory. What is reckoned with is the strength of the cylinder.
+ * and of a cube in MPa, the grade `N32`, that of a cylinder, the grade `M25`, that of a cube, or one of the names of
+ * concrete that British plants deliver, `RC28/35`, `PAV2` or `GEN3`. EN 206 and BS 8500, AS 1379 and IS 456, all from
+ * memory. What is reckoned with is the strength of the cylinder.
  */
 import { fault, quoted } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
@@ -18,9 +19,16 @@ const CLASSES =
     ' ',
   );
 
-/** Grades of normal concrete, cylinders in MPa. */
-const GRADE = /^N ?(20|25|32|40|50|65|80|100)$/i;
-const CLASS = /^C ?(\d{1,2})(?: ?\/ ?(\d{2,3}))?$/i;
+/** Grades of normal and special concrete, cylinders in MPa. */
+const GRADE = /^[NS] ?(20|25|32|40|50|65|80|100)$/i;
+const CLASS = /^R?C ?(\d{1,2})(?: ?\/ ?(\d{2,3}))?$/i;
+/** A grade by its cube. */
+const CUBE = /^M ?(\d{2})$/i;
+/** Concrete by name, each with its cylinder behind it. */
+const NAMED =
+  'GEN0 6 GEN1 8 GEN2 12 GEN3 16 ST1 6 ST2 8 ST3 12 ST4 16 ST5 20 PAV1 25 PAV2 28 FND2 25 FND3 25 FND4 25'.split(
+    ' ',
+  );
 
 const noSuchClass = (what: string, text: string): Fault =>
   fault(
@@ -28,10 +36,20 @@ const noSuchClass = (what: string, text: string): Fault =>
     say`${{ what }} is no class of concrete in ${{ text: quoted(text) }}; write both strengths, as in ${{ example: '"C25/30"' }}, or one with its unit`,
   );
 
+/** The cylinder of concrete that goes by its cube, or by a name; nothing where there is none such. */
+function namedIn(text: string): string | undefined {
+  const cube = CUBE.exec(text)?.[1];
+  if (cube) return CLASSES.find((one) => one.endsWith(`/${cube}`))?.split('/')[0];
+  // What is a number alone is a cylinder in the list, and no name.
+  return /^[a-z]/i.test(text)
+    ? NAMED[NAMED.indexOf(text.replace(' ', '').toUpperCase()) + 1 || -1]
+    : undefined;
+}
+
 /** The strength of a class; a fault where there is none such, or where one number may be either strength. */
 function classOf(what: string, text: string): Quantity<'pressure'> | Fault | undefined {
-  const grade = GRADE.exec(text.trim())?.[1];
-  if (grade !== undefined) return pressure(`${grade} MPa`);
+  const grade = GRADE.exec(text.trim())?.[1] ?? namedIn(text.trim());
+  if (grade) return pressure(`${grade} MPa`);
   const [, cylinder, cube] = CLASS.exec(text.trim()) ?? [];
   if (cylinder === undefined) return undefined;
   if (cube !== undefined)

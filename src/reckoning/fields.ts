@@ -32,8 +32,8 @@ export interface Field<T> {
   readonly read: (input: unknown, report: Report) => T | undefined;
   /** What the field says of itself in JSON Schema; what is used in several places it puts among `defs`. */
   readonly json: Json;
-  /** True where it may be left out. */
-  readonly optional?: true;
+  /** What it is where it is given, of one that may be left out. */
+  readonly optional?: Field<unknown>;
 }
 
 /** What a field reads into. */
@@ -163,7 +163,7 @@ export function whole(what: string, least: number, most: number): Field<Quantity
     if (input === undefined || input === null)
       return sharedFaults.missing(what, String(Math.min(most, Math.max(least, 2))));
     if (typeof input !== 'number' || !Number.isInteger(input) || input < least || input > most) {
-      return sharedFaults.notACount(what, least, most);
+      return sharedFaults.notACount(what, least, most, typeof input === 'string');
     }
     return wholeNumber(input);
   };
@@ -202,7 +202,7 @@ export function maybe<T>(field: Field<T>): Field<T | undefined> {
   return {
     read: (input, report) => (isLeftOut(input) ? undefined : field.read(input, report)),
     json: field.json,
-    optional: true,
+    optional: field,
   };
 }
 
@@ -221,7 +221,7 @@ type Like = (metric: boolean) => string;
 /** What would be right for a field, as it says itself when nothing comes. */
 function exampleOf(field: Field<unknown>, metric: boolean): string {
   let told: unknown;
-  field.read(undefined, (remark) => {
+  (field.optional ?? field).read(undefined, (remark) => {
     const { params } = ((metric && (remark as Fault).metric) || remark) as Fault;
     told ??= params?.['example'] ?? params?.['choices'];
   });
@@ -320,12 +320,12 @@ export function kinds<F extends Field<unknown>>(
   let byWord: Map<unknown, Field<T>> | undefined;
   const read = (input: unknown, report: Report): T | undefined => {
     byWord ??= new Map((members as readonly Field<T>[]).map((member) => [wordOf(member, key), member]));
-    if (typeof input !== 'object' || input === null) {
+    if (!isRecord(input)) {
       const first = (otherwise ?? members[0]) as F;
       report(ofKind(input, 'an object', (metric) => exampleOf(first, metric)));
       return undefined;
     }
-    const said = (input as Record<string, unknown>)[key];
+    const said = input[key];
     const chosen = otherwise && isLeftOut(said) ? (otherwise as Field<T>) : byWord.get(said);
     if (chosen) return chosen.read(input, report);
     report(faults.unknownChoice(key, [...byWord.keys()] as string[]), [key]);

@@ -184,3 +184,10 @@ export const AGGREGATE_RANGE: Source = {
   locator: 'FAQ 754: at most a third of the depth of a slab',
   fromMemory: false,
 };
+
+export const LIFTING_GUIDE: Source = {
+  kind: 'common-practice',
+  title:
+    'Load constant of the lifting equation of the US National Institute for Occupational Safety and Health',
+  fromMemory: true,
+};

@@ -10,12 +10,19 @@ import { ALL_BARS, type AnyBarSize, BAR_SIZES, STEELS } from './bars';
 
 const METRIC: readonly AnyBarSize[] = /*#__PURE__*/ ALL_BARS.filter((size) => !size.startsWith('#'));
 
-const LETTER = `^[${/*#__PURE__*/ STEELS.join('')}]`;
-const NAMED = /*#__PURE__*/ new RegExp(`${LETTER}(\\d{1,2})$`);
+const LETTER = `^(?:${/*#__PURE__*/ STEELS.join('|')})`;
+const NAMED = /*#__PURE__*/ new RegExp(`(?:${LETTER}|^[ø⌀φ]) ?(\\d{1,2})$|^(\\d{1,2})mm$`, 'i');
+/** Numbers that no soft metric bar has. */
+const NUMBERED = /^no\.? ?([3-9]|1[148])$/i;
+
+/** The shape of all these names, for a schema. */
+const SPOKEN = '^([A-Za-zøØ⌀φ]{1,2}\\.? ?\\d\\d?|\\d\\d?mm)$';
 
 /** The size that a name says. */
 const sizeOf = (input: unknown): AnyBarSize =>
-  (typeof input === 'string' ? input.replace(NAMED, '$1 mm') : input) as AnyBarSize;
+  (typeof input === 'string'
+    ? input.trim().replace(NAMED, '$1$2 mm').replace(NUMBERED, '#$1')
+    : input) as AnyBarSize;
 
 const noSuchBar = (what: string): Fault => ({
   ...faults.unknownChoice(what, BAR_SIZES),
@@ -29,11 +36,10 @@ export function barField(what: string): Field<AnyBarSize> {
     const size = sizeOf(input);
     return ALL_BARS.includes(size) ? size : noSuchBar(what);
   };
-  const rolled = () => ALL_BARS.flatMap((size) => (size.endsWith('mm') ? [size.slice(0, -3)] : []));
   return reading(read, () => ({
     anyOf: [
       { title: 'Size', type: 'string', enum: [...ALL_BARS] },
-      { title: 'Steel and diameter, as H12', type: 'string', pattern: `${LETTER}(${rolled().join('|')})$` },
+      { title: 'Steel and diameter, as H12', type: 'string', pattern: SPOKEN },
     ],
   }));
 }

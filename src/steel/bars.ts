@@ -98,13 +98,13 @@ export type MetricBarSize =
 export type AnyBarSize = BarSize | MetricBarSize;
 
 /**
- * A bar as a job names it: its size, or its steel and diameter as schedules write it, `H12` or `T12` in Britain, `N12`
- * in Australia, `Y12` in South Africa: a bar of 12 mm.
+ * A bar as a job names it: its size, or its steel and diameter as schedules write it, `H12`, `T12` or
+ * `B12` in Britain, `N12` in Australia, `HD12` in New Zealand, `Y12` in South Africa: a bar of 12 mm.
  */
 export type BarName = AnyBarSize | `${(typeof STEELS)[number]}${number}`;
 
 /** Letters of the steel before a diameter. */
-export const STEELS = ['H', 'T', 'N', 'Y'] as const;
+export const STEELS = ['H', 'T', 'B', 'N', 'Y', 'HD'] as const;
 
 /** Kilograms per meter of round bars: π ÷ 4 × d² at 7850 kg/m3, to three places as tables print it. */
 const BY_DIAMETER: Record<string, string> = {

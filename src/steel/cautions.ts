@@ -10,15 +10,7 @@ import * as sources from '../reckoning/source';
 import { COMMON_PRACTICE, OSHA_BARS, type Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { CENTER_TO_THIRD } from './mat-sources';
-import {
-  ACI_318_COVER,
-  FROST_APRON,
-  LIFTING,
-  TIE_AND_DOWEL,
-  TIE_OR_FLOAT,
-  TIE_STEEL,
-  WIRE_SUPPORTS,
-} from './sources';
+import { ACI_318_COVER, FROST_APRON, TIE_AND_DOWEL, TIE_OR_FLOAT, TIE_STEEL, WIRE_SUPPORTS } from './sources';
 
 type Length = Quantity<'length'>;
 
@@ -28,7 +20,7 @@ export const heavyLift = (limit: Quantity<'mass'>, actual: Quantity<'mass'>): Ca
   ...say`the bundle weighs ${{ actual }}, more than the ${{ limit }} that one person should lift: carry fewer bars at a time or share the load, and lift whole bundles with rigging rated for them, with nobody beneath`,
   limit,
   actual,
-  source: LIFTING,
+  source: sources.LIFTING_GUIDE,
 });
 
 export const lapsGoverned: Caution = {
@@ -183,7 +175,7 @@ export const impalement: Caution = {
 export const notProved = (limit: Quantity, actual: Quantity): Caution => ({
   code: 'not-proved-best',
   severity: 'note',
-  ...say`the plan is not proved the best: none can come to less than ${{ limit }}`,
+  ...say`the plan is not proved the best: none for these pieces can come to less than ${{ limit }}`,
   limit,
   actual,
   source: sources.CLOSED_FORM,

@@ -4,8 +4,8 @@
  * Four series use the same numbers for different bars. What only one of them makes is read as that; what two
  * of them make is refused with both readings, unless the series is given. ASTM A615/A615M has the inch-pound and
  * the soft metric numbers; CSA G30.18 has the numbers with an M (from memory, but for the sizes of A615M-95c);
- * elsewhere bars are named by their diameter, with the letter of their steel before it in British schedules (H, T),
- * Australian (N) and South African ones (Y), from memory.
+ * elsewhere bars are named by their diameter, with the letter of their steel before it in British schedules (H, T, B),
+ * Australian (N), New Zealand (HD) and South African ones (Y), from memory.
  */
 import { fault } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
@@ -30,7 +30,7 @@ export interface BarMark {
   readonly namedIn?: 'metric';
 }
 
-const MARK = /^(#|no\.?|n°|ø|⌀|φ|[htyn](?= ?\d{1,2}$))? ?(\d{1,2}) ?(m|mm)?$/i;
+const MARK = /^(#|no\.?|n°|ø|⌀|φ|(?:hd|[htbyn])(?= ?\d{1,2}$))? ?(\d{1,2}) ?(m|mm)?$/i;
 
 /** Cut a designation up; `undefined` for anything that is none. */
 export function barMark(text: string): BarMark | undefined {
@@ -38,7 +38,7 @@ export function barMark(text: string): BarMark | undefined {
   const found = MARK.exec(written);
   if (!found) return undefined;
   const [, before, number = '', behind] = found;
-  const prefix = before === undefined ? undefined : /^[ø⌀φhty]|^n$/i.test(before) ? 'diameter' : 'number';
+  const prefix = before === undefined ? undefined : /^[ø⌀φhtby]|^n$/i.test(before) ? 'diameter' : 'number';
   const suffix = behind === undefined ? undefined : behind.length === 1 ? 'M' : 'mm';
   const mark = { written, number: String(Number(number)), prefix, suffix } as const;
   return prefix === 'diameter' ? { ...mark, namedIn: 'metric' } : mark;

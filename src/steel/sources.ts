@@ -117,13 +117,6 @@ export const FROST_APRON: Source = {
   fromMemory: false,
 };
 
-export const LIFTING: Source = {
-  kind: 'common-practice',
-  title:
-    'Load constant of the lifting equation of the US National Institute for Occupational Safety and Health',
-  fromMemory: true,
-};
-
 export const CRSI_BARS: Source = {
   kind: 'published',
   title: 'Manual of Standard Practice',

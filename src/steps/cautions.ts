@@ -3,7 +3,7 @@
  *
  * Steps hurt people. The cautions inform; the plans, the local code and a licensed engineer decide.
  */
-import { type AnyPair, paired } from '../quantity/paired';
+import { type AnyPair, type Paired, paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/parts';
 import type { Source } from '../reckoning/source';
@@ -51,7 +51,7 @@ export const narrowTread = ({ where, source }: StepLimits, limit: Length, actual
   source,
 });
 
-export const handrail = (limit: Count, actual: Count): Caution => ({
+export const handrail = (_: Source, limit: Quantity, actual: Quantity): Caution => ({
   code: 'handrail',
   severity: 'warning',
   ...say`a flight of four or more risers needs a handrail on one side at least, ${{ low: paired('length', '34 in', '865 mm') }} to ${{ high: paired('length', '38 in', '965 mm') }} above the nosings; plan its anchors before the pour and check the local code`,
@@ -60,19 +60,75 @@ export const handrail = (limit: Count, actual: Count): Caution => ({
   source: sources.IRC_HANDRAILS,
 });
 
-export const handrails = (limit: Count, actual: Count): Caution => ({
+export const handrailOneSide = (source: Source, limit: Quantity, actual: Quantity): Caution => ({
+  code: 'handrail',
+  severity: 'warning',
+  says: 'this flight needs a handrail on one side at least, on both where it is wide; plan its anchors before the pour and check the local code',
+  limit,
+  actual,
+  source,
+});
+
+export const handrails = (source: Source, limit: Quantity, actual: Quantity): Caution => ({
   code: 'handrail',
   severity: 'warning',
   says: 'here every flight needs handrails on both sides, however few its risers; plan their anchors before the pour and check the local code',
   limit,
   actual,
-  source: sources.PUBLIC_HANDRAILS,
+  source,
 });
 
-export const guard = (height: AnyPair, source: Source, limit: Length, actual: Length): Caution => ({
+const guardWithin = (
+  within: AnyPair,
+  height: AnyPair,
+  source: Source,
+  limit: Length,
+  actual: Length,
+): Caution => ({
   code: 'guard',
   severity: 'warning',
-  ...say`open sides more than ${{ limit }} above the ground, measured to the lowest point within ${{ within: paired('length', '36 in', '914 mm') }} of the edge, need a guard ${{ height }} high; plan its anchors before the pour and check the local code`,
+  ...say`open sides more than ${{ limit }} above the ground, measured to the lowest point within ${{ within }} of the edge, need a guard ${{ height }} high; plan its anchors before the pour and check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+const guardOver = (height: AnyPair, source: Source, limit: Length, actual: Length): Caution => ({
+  code: 'guard',
+  severity: 'warning',
+  ...say`open sides more than ${{ limit }} above the ground need a guard ${{ height }} high; plan its anchors before the pour and check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+/** What stands at open sides, by the rules that are asked. */
+export const guard = (
+  { guard: height, guardWithin: within, guardSource: source }: StepLimits,
+  limit: Length,
+  actual: Length,
+): Caution =>
+  within ? guardWithin(within, height, source, limit, actual) : guardOver(height, source, limit, actual);
+
+export const longFlight = (source: Source, limit: Count, actual: Count): Caution => ({
+  code: 'flight-too-tall',
+  severity: 'warning',
+  ...say`one flight may have at most ${{ limit }} risers: part it by a landing as wide as the flight. Check the local code`,
+  limit,
+  actual,
+  source,
+});
+
+/** @param limits - the least and the most, for the sentence */
+export const strideOff = (
+  { source }: StepLimits,
+  [least, most]: readonly [Paired<'length'>, Paired<'length'>],
+  limit: Length,
+  actual: Length,
+): Caution => ({
+  code: 'stride-off',
+  severity: 'warning',
+  ...say`twice the riser and the tread come to ${{ actual }}, and these rules have ${{ least }} to ${{ most }}: people stumble. Change the tread or the number of risers`,
   limit,
   actual,
   source,

@@ -8,6 +8,7 @@ import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { type Limit, withinLimit } from '../reckoning/limits';
+import { strideOf } from './risers';
 import type { StepLimits } from './rules';
 import type { StepLayoutParsed } from './step-layout-input';
 
@@ -164,9 +165,13 @@ function layoutOf(job: Job, count: number): StepLayoutFigures {
   };
 }
 
-/** Layouts that keep the limits in inches as well as in metric go first. */
-const strays = ({ riser }: StepLayoutFigures, { highest, asked, lowest }: StepLimits): number =>
-  (asked ?? highest).exceededBy(riser) || riser.lessThan(greaterOfPair(lowest)) ? 1 : 0;
+/** Layouts that keep the limits in inches as well as in metric, and the stride of the rules, go first. */
+const strays = ({ riser, twoRisersAndTread: sum }: StepLayoutFigures, limits: StepLimits): number =>
+  (limits.asked ?? limits.highest).exceededBy(riser) ||
+  riser.lessThan(greaterOfPair(limits.lowest)) ||
+  strideOf(limits, sum)
+    ? 1
+    : 0;
 
 function better(a: StepLayoutFigures, b: StepLayoutFigures, limits: StepLimits): number {
   const stray = strays(a, limits) - strays(b, limits);

@@ -30,8 +30,8 @@ import {
   type RampStretch,
   rampLimits,
 } from './ramp-rules';
-import { GUARD_ABOVE, STEP_LIMITS } from './rules';
-import { ADA_RAMP_RUNS, ADM_RAMPS, AS_RAMPS, COMMON_PRACTICE, DIN_RAMPS } from './sources';
+import { stepLimits } from './rules';
+import { ADA_RAMP_RUNS, ADM_RAMPS, AS_RAMPS, COMMON_PRACTICE, DIN_RAMPS, IRC_RAMPS, NBC } from './sources';
 
 type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
@@ -42,8 +42,8 @@ export interface RampLayoutInput {
   /** From the ground at the foot up to the landing at the top. */
   readonly totalRise: QuantityInput<'length'>;
   /**
-   * Whose limits: `ada`, `approved-document-m`, `din-18040` or `as-1428` for a way in, `service` for a ramp that only
-   * carts and bins take. By default `ada`.
+   * Whose limits: `ada`, `approved-document-m`, `din-18040`, `as-1428` or `nbc` of Canada for a way in, `dwelling` for
+   * one to a house of the USA, `service` for a ramp that only carts and bins take. By default `ada`.
    */
   readonly rules?: RampRules;
   /** Slope along the runs; by default the one that makes the shortest ramp under these rules. */
@@ -209,7 +209,8 @@ function assumptions(input: Parsed, ramp: Ramp, limits: RampLimits, pad: Pad): v
       name: 'rules',
       value: 'ada',
       because: 'a new ramp of the USA; other countries have flatter ones',
-      override: 'Give rules: approved-document-m, din-18040, as-1428, or service for carts only',
+      override:
+        'Give rules: dwelling, approved-document-m, din-18040, as-1428, nbc, or service for carts only',
       source: limits.source,
     });
   if (slope === undefined)
@@ -325,9 +326,9 @@ function heed(
   if (lengthAvailable && isLong) pad.caution(longForItsPlace(limits, lengthAvailable, ramp.overall));
   const railed = ramp.stretch.walk ? undefined : limits.railsAbove?.exceededBy(r);
   if (railed) pad.caution(railsBothSides(limits, railed, r));
-  const guarded = GUARD_ABOVE.exceededBy(H);
-  const { guard: high, guardSource } = STEP_LIMITS.public;
-  if (guarded) pad.caution(guard(high, guardSource, guarded, H));
+  const guards = stepLimits(limits.guards);
+  const guarded = guards.guardAbove.exceededBy(H);
+  if (guarded) pad.caution(guard(guards, guarded, H));
   if (steep) return 'too steep';
   if (least) return 'too narrow';
   return isShort ? 'landing too short' : isLong ? 'too long' : 'fits';
@@ -415,7 +416,7 @@ export const rampLayout: Calculation<RampLayoutInput, RampLayoutFigures> = /*#__
   id: 'ramp-layout',
   title: 'Ramp layout',
   version: 1,
-  sources: [ADA_RAMP_RUNS, ADM_RAMPS, DIN_RAMPS, AS_RAMPS, COMMON_PRACTICE],
+  sources: [ADA_RAMP_RUNS, IRC_RAMPS, ADM_RAMPS, DIN_RAMPS, AS_RAMPS, NBC, COMMON_PRACTICE],
   limits: [RUNS],
   input: () =>
     fields(

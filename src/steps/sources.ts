@@ -15,14 +15,13 @@ export const IRC_HANDRAILS: Source = {
   title: 'International Residential Code, 2024 numbering, as quoted in a public source file',
   publisher: 'International Code Council',
   edition: '2024',
-  locator: 'R318.7.8: flights of four or more risers, on one side at least, 34 in to 38 in above the nosings',
+  locator: 'R318.7.8',
   fromMemory: false,
 };
 
 export const PUBLIC_HANDRAILS: Source = {
   kind: 'common-practice',
-  title:
-    'Handrails on both sides of every flight, as the International Building Code (1011.11) and the ADA and ABA standards (504.6, 505) are commonly quoted',
+  title: 'International Building Code 1011.11, ADA and ABA 504.6 and 505, as commonly quoted',
   fromMemory: true,
 };
 
@@ -31,35 +30,32 @@ export const IRC_GUARDS: Source = {
   title: 'International Residential Code R312.1, guards, as posted by Jefferson County, Colorado',
   publisher: 'International Code Council; Jefferson County, Colorado',
   edition: '2018',
-  locator:
-    'R312.1.1 to R312.1.3: more than 30 in above what lies below at any point within 36 in of the edge; 36 in high, no opening for a 4 in ball',
+  locator: 'R312.1.1 to R312.1.3',
   fromMemory: false,
 };
 
 export const PUBLIC_GUARDS: Source = {
   kind: 'common-practice',
-  title:
-    'Guards of 42 in where it is more than 30 in down, as the International Building Code is commonly quoted (1015)',
+  title: 'International Building Code 1015, as commonly quoted',
   fromMemory: true,
 };
 
 export const IRC_FLIGHTS: Source = {
   kind: 'common-practice',
   title:
-    'Rise of a flight between landings, as the International Residential Code is commonly quoted: 147 in for years (R311.7.3), 151 in by the 2024 numbering (R318.7.3)',
+    'International Residential Code, as commonly quoted: 147 in for years (R311.7.3), 151 in by R318.7.3 of 2024',
   fromMemory: true,
 };
 
 export const PUBLIC_FLIGHTS: Source = {
   kind: 'common-practice',
-  title:
-    'Rise of a flight between landings of at most 12 ft, as the International Building Code is commonly quoted (1011.8)',
+  title: 'International Building Code 1011.8, as commonly quoted',
   fromMemory: true,
 };
 
 export const ADA_THRESHOLDS: Source = {
   kind: 'common-practice',
-  title: 'Thresholds of at most 1/2 in (13 mm), as the 2010 ADA Standards are commonly quoted (404.2.5)',
+  title: '2010 ADA Standards 404.2.5, as commonly quoted',
   fromMemory: true,
 };
 
@@ -75,7 +71,7 @@ export const CC_STEP_TOLERANCE: Source = {
   kind: 'published',
   title: 'Troubleshooting stair treads and slopes (question and answer, citing IBC, IRC and NFPA 101)',
   publisher: 'Concrete Construction magazine',
-  locator: 'answer, riser heights: 3/16 in between neighbors, 3/8 in within a flight',
+  locator: 'answer, riser heights',
   fromMemory: false,
 };
 
@@ -83,7 +79,7 @@ export const ABA_STAIRS: Source = {
   kind: 'published',
   title: 'ABA Accessibility Standards, 504 Stairways',
   publisher: 'US Access Board; US Department of Defense',
-  locator: '504.2 and 504.3: risers 4 in to 7 in, treads at least 11 in, all alike',
+  locator: '504.2 and 504.3',
   fromMemory: false,
 };
 
@@ -92,14 +88,13 @@ export const BOCA_STAIRS: Source = {
   title: 'BOCA Basic Building Code, as quoted in an answer on stair tolerances',
   publisher: 'Building Officials and Code Administrators; quoted by Concrete Construction magazine',
   edition: '1981',
-  locator: 'risers 4 in to 7 in, treads 11 in to 14 in',
+  locator: 'risers and treads',
   fromMemory: false,
 };
 
 export const IRC_DOORS: Source = {
   kind: 'common-practice',
-  title:
-    'Landings and thresholds at doors, as the International Residential Code is commonly quoted (R311.3)',
+  title: 'International Residential Code R311.3, as commonly quoted',
   fromMemory: true,
 };
 
@@ -112,12 +107,54 @@ export const ADA_RAMP_RUNS: Source = {
   fromMemory: true,
 };
 
+export const ADK_STAIRS: Source = {
+  kind: 'published',
+  title: 'Approved Document K; treads outdoors as Approved Document M has them',
+  publisher: 'HM Government',
+  edition: '2013',
+  locator: 'table 1.1',
+  fromMemory: true,
+};
+
+export const DIN_STAIRS: Source = {
+  kind: 'published',
+  title: 'DIN 18065, Stairs in buildings',
+  publisher: 'DIN',
+  edition: '2015',
+  locator: 'table 1',
+  fromMemory: true,
+};
+
+export const NCC_STAIRS: Source = {
+  kind: 'published',
+  title: 'National Construction Code, Housing Provisions',
+  publisher: 'Australian Building Codes Board',
+  edition: '2022',
+  locator: '11.2 and 11.3',
+  fromMemory: true,
+};
+
+export const NBC: Source = {
+  kind: 'published',
+  title: 'National Building Code of Canada',
+  publisher: 'National Research Council of Canada',
+  edition: '2015',
+  locator: '3.8.3 and 9.8',
+  fromMemory: true,
+};
+
 export const ADM_RAMPS: Source = {
   kind: 'published',
   title: 'Approved Document M, Access to and use of buildings',
   publisher: 'HM Government',
   edition: '2004',
   locator: 'table 1 and 1.26',
+  fromMemory: true,
+};
+
+export const IRC_RAMPS: Source = {
+  kind: 'common-practice',
+  title: 'International Residential Code R311.8, as commonly quoted',
   fromMemory: true,
 };
 

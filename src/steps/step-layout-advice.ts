@@ -8,8 +8,8 @@ import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import * as cautions from './cautions';
 import { type Job, NONE, type StepLayoutFigures, type StepLayoutsFigures } from './layouts';
-import { heedRiser, heedTread } from './risers';
-import { GUARD_ABOVE, LEAST_LANDING } from './rules';
+import { heedLength, heedRiser, heedStride, heedTread } from './risers';
+import { LEAST_LANDING, type StepRules } from './rules';
 import { ADA_THRESHOLDS, IRC_DOORS } from './sources';
 import type { StepLayoutParsed } from './step-layout-input';
 
@@ -25,6 +25,9 @@ const MOST_ACCESSIBLE = /*#__PURE__*/ paired('length', '1/2 in', '13 mm');
 const SILL_CLEARANCE = /*#__PURE__*/ paired('length', '1 in', '25 mm');
 const FLIGHT_TOLERANCE = /*#__PURE__*/ paired('length', '3/8 in', '9.5 mm');
 const NEIGHBOR_TOLERANCE = /*#__PURE__*/ paired('length', '3/16 in', '5 mm');
+
+/** The rules whose thresholds are known here. */
+const THRESHOLDS: readonly StepRules[] = ['dwelling', 'accessible', 'public'];
 
 export const spread = (values: readonly Length[]): Length => {
   const [first = NONE()] = values;
@@ -73,15 +76,16 @@ export function heedDoor({ door, landing, rules }: StepLayoutParsed, pad: Pad): 
   if (door.swing === 'out' && landing?.lessThan(least)) {
     pad.caution(cautions.doorOverSteps(width.plus(STANDING_ROOM.like(landing)), landing));
   }
-  if (door.threshold) heedThreshold(door.threshold, (rules ?? 'dwelling') === 'dwelling', pad);
+  const held = rules ?? 'dwelling';
+  if (door.threshold && THRESHOLDS.includes(held)) heedThreshold(door.threshold, held === 'dwelling', pad);
 }
 
 /** How high the landing stands: over the foot of the steps, or over lower ground beside it. */
 export function heedHeight({ input, limits, total, top }: Job, pad: Pad): void {
   const drop = input.sideDrop?.greaterThan(top) ? input.sideDrop : top;
-  const guarded = GUARD_ABOVE.exceededBy(drop);
-  if (guarded) pad.caution(cautions.guard(limits.guard, limits.guardSource, guarded, drop));
-  const tallest = limits.tallest.exceededBy(total);
+  const guarded = limits.guardAbove.exceededBy(drop);
+  if (guarded) pad.caution(cautions.guard(limits, guarded, drop));
+  const tallest = limits.tallest?.exceededBy(total);
   if (tallest) pad.caution(cautions.tallFlight(limits.tallestSource, tallest, total));
 }
 
@@ -91,16 +95,15 @@ export function heedPitch(pitch: Slope, pad: Pad): void {
 }
 
 export function heedSteps(
-  { limits, input }: Job,
+  { limits, total }: Job,
   { riser, tread, risers, treads }: StepLayoutFigures,
   pad: Pad,
 ): void {
   heedRiser(limits, riser, pad);
-  if (treads.sign() > 0) heedTread(limits, tread, pad);
-  const from = wholeNumber(limits.handrailFrom);
-  if (!risers.lessThan(from)) {
-    const dwelling = (input.rules ?? 'dwelling') === 'dwelling';
-    pad.caution(dwelling ? cautions.handrail(from, risers) : cautions.handrails(from, risers));
+  if (treads.sign() > 0) {
+    heedTread(limits, tread, pad);
+    heedStride(limits, riser, tread, pad);
   }
+  heedLength(limits, risers, total, pad);
   if (!risers.lessThan(FROST_FROM())) pad.caution(cautions.frostUnderSteps(FROST_FROM(), risers));
 }

@@ -36,7 +36,7 @@ import {
   WALKING_SUM,
 } from './layouts';
 import * as ordinary from './ordinary';
-import { STEP_LIMITS, type StepLimits, type StepRules } from './rules';
+import { DWELLING_BECAUSE, STEP_RULES, type StepLimits, type StepRules, stepLimits } from './rules';
 import { CC_STEP_TOLERANCE, COMMON_PRACTICE, EN5156_STAIRS, MCGRAW_STEPS } from './sources';
 import { heedDoor, heedHeight, heedPitch, heedSteps, measuredRisers, spread } from './step-layout-advice';
 import type { StepLayoutInput, StepLayoutParsed } from './step-layout-input';
@@ -45,13 +45,14 @@ type Length = Quantity<'length'>;
 type Slope = Quantity<'slope'>;
 
 function limitsFor(rules: StepRules | undefined, pad: Pad): StepLimits {
-  const limits = STEP_LIMITS[rules ?? 'dwelling'];
+  const limits = stepLimits(rules ?? 'dwelling');
   if (rules === undefined) {
     pad.assume({
       name: 'rules',
       value: 'dwelling',
-      because: limits.because,
-      override: 'Give rules: accessible or public',
+      because: DWELLING_BECAUSE,
+      override:
+        'Give rules: accessible or public; outside the USA approved-document-k, din-18065, ncc of Australia or nbc of Canada',
       source: limits.source,
     });
   }
@@ -195,7 +196,7 @@ export const stepLayout: Calculation<StepLayoutInput, StepLayoutsFigures> = /*#_
       {
         totalRise: quantity('length', 'totalRise', 'positive', ordinary.RISE),
         riseTo: maybe(choice('riseTo', ['sill', 'landing'] as const)),
-        rules: maybe(choice('rules', Object.keys(STEP_LIMITS) as StepRules[])),
+        rules: maybe(choice('rules', STEP_RULES)),
         risers: maybe(whole('risers', 1, RISERS.most)),
         tread: maybe(quantity('length', 'tread', 'positive', ordinary.TREAD)),
         totalRun: maybe(quantity('length', 'totalRun', 'positive', ordinary.RUN)),

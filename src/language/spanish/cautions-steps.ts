@@ -20,6 +20,14 @@ export const cautionsSteps: Language = {
     'un tramo puede subir como máximo {limit} según la edición que suele citarse: divídalo con un descanso tan ancho como el tramo y de al menos {deep} de fondo, y trace cada tramo por sí mismo. Consulte el código local',
   'open sides more than {limit} above the ground, measured to the lowest point within {within} of the edge, need a guard {height} high; plan its anchors before the pour and check the local code':
     'los lados abiertos a más de {limit} sobre el terreno, medido al punto más bajo a menos de {within} del borde, necesitan un barandal de {height} de alto; prevea sus anclajes antes del colado y consulte el código local',
+  'open sides more than {limit} above the ground need a guard {height} high; plan its anchors before the pour and check the local code':
+    'los lados abiertos a más de {limit} sobre el terreno necesitan un barandal de {height} de alto; prevea sus anclajes antes del colado y consulte el código local',
+  'one flight may have at most {limit} risers: part it by a landing as wide as the flight. Check the local code':
+    'un tramo puede tener como máximo {limit} contrahuellas: divídalo con un descanso tan ancho como el tramo. Consulte el código local',
+  'this flight needs a handrail on one side at least, on both where it is wide; plan its anchors before the pour and check the local code':
+    'este tramo necesita pasamanos al menos de un lado, de ambos si es ancho; prevea sus anclajes antes del colado y consulte el código local',
+  'twice the riser and the tread come to {actual}, and these rules have {least} to {most}: people stumble. Change the tread or the number of risers':
+    'dos contrahuellas y una huella suman {actual}, y estas reglas piden de {least} a {most}: la gente tropieza. Cambie la huella o el número de contrahuellas',
   'outdoor treads pitched less than {limit} hold water, which freezes':
     'huellas exteriores con pendiente menor que {limit} retienen agua, que se congela',
   'risers of one flight may differ by at most {limit}; people trip on the odd one. Correct the forms before the pour':

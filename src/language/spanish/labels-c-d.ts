@@ -128,4 +128,5 @@ export const labelsCD: Language = {
   dwelling: 'vivienda',
   'do not discharge it: call the plant': 'no la descargue: llame a la planta',
   'din-18040': 'DIN 18040 (Alemania)',
+  'din-18065': 'DIN 18065 (Alemania)',
 };

@@ -43,6 +43,7 @@ export const labelsGL: Language = {
   hot: 'caluroso',
   house: 'casa',
   in: 'en',
+  'under these rules': 'según estas reglas',
   'in most dwellings': 'en la mayoría de las viviendas',
   increment: 'incremento',
   indoors: 'bajo techo',

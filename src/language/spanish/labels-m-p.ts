@@ -2,6 +2,8 @@
 import type { Language } from '../../report/show';
 
 export const labelsMP: Language = {
+  nbc: 'NBC (Canadá)',
+  ncc: 'NCC (Australia)',
   '{more} more on the full sheet': '{more} más en la hoja completa',
   '{name} at {place}': '{name} a {place}',
   macro: 'macro',

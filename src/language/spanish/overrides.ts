@@ -78,7 +78,8 @@ export const overrides: Language = {
   'Give riseTo: "landing" when the rise ends on the landing':
     'Indique riseTo: "landing" cuando la altura termina en el descanso',
   'Give rollerMass, or looseLift as spread': 'Indique rollerMass, o looseLift tal como se tiende',
-  'Give rules: accessible or public': 'Indique rules: accessible o public',
+  'Give rules: accessible or public; outside the USA approved-document-k, din-18065, ncc of Australia or nbc of Canada':
+    'Indique rules: accessible o public; fuera de EE. UU. approved-document-k, din-18065, ncc de Australia o nbc de Canadá',
   'Give runOut: "pyramid", or the area halfway in middleArea':
     'Indique runOut: "pyramid", o el área a la mitad en middleArea',
   'Give sampleUnder as the plans have it': 'Indique sampleUnder como lo traen los planos',
@@ -124,6 +125,6 @@ export const overrides: Language = {
   'Give slope': 'Dé slope',
   'Give endLanding, its length along the ramp': 'Dé endLanding, su largo a lo largo de la rampa',
   'Give landing, its length along the ramp': 'Dé landing, su largo a lo largo de la rampa',
-  'Give rules: approved-document-m, din-18040, as-1428, or service for carts only':
-    'Dé rules: approved-document-m, din-18040, as-1428, o service solo para carritos',
+  'Give rules: dwelling, approved-document-m, din-18040, as-1428, nbc, or service for carts only':
+    'Dé rules: dwelling, approved-document-m, din-18040, as-1428, nbc, o service solo para carritos',
 };
