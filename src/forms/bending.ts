@@ -122,7 +122,9 @@ export const tightest = (edges: readonly Edge[]): Length | undefined =>
 /** Whether what is bent goes around the tightest curve. */
 export function heedRadius(edges: readonly Edge[], least: Length, pad: Pad): void {
   const r = tightest(edges);
-  if (r?.lessThan(least)) pad.caution(cautions.tightCurve(least, r));
+  if (!r?.lessThan(least)) return;
+  const isOpening = edges.some(({ radius, path }) => radius === r && path === 'openings');
+  pad.caution((isOpening ? cautions.tightOpening : cautions.tightCurve)(least, r));
 }
 
 /** The kerfs of an edge. */

@@ -83,6 +83,12 @@ export const tightCurve = (limit: Length, actual: Length): Caution => ({
   source: COMMON_PRACTICE,
 });
 
+/** The same around an opening, where there is a form that is round already. */
+export const tightOpening = (limit: Length, actual: Length): Caution => ({
+  ...tightCurve(limit, actual),
+  ...say`a round opening of a radius of ${{ actual }} is tighter than the ${{ limit }} that this thickness bends to: set a form tube and name the opening in filledOpenings, or use thinner layers, or saw kerfs into its back`,
+});
+
 export const bentBoards: Caution = {
   code: 'bent-boards-spring',
   severity: 'note',

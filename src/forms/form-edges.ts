@@ -40,7 +40,7 @@ export interface FormEdgesInput {
   readonly openings?: readonly OpeningInput[];
   /**
    * Those of them, counted from 1, that are filled by what stands there already, as a column or steps: isolation board
-   * takes the place of a form. By default none.
+   * takes the place of a form; or that a form tube is set for. By default none.
    */
   readonly filledOpenings?: readonly number[];
   /** Edges by their length. */

@@ -25,7 +25,7 @@ import type { JobInput, Raw } from './document';
 import { checkElementNames, isAwaited, takenOff } from './from-takeoff';
 import { type JobBidFigures, jobBid } from './job-bid';
 import { pricesOf, type ReckonedJob, type ReckonJobOptions, reckonJob } from './job-takeoff';
-import { type LineMade, linesOf } from './priced';
+import { fits, type LineMade, linesOf } from './priced';
 import { type JobPricesInput, withoutMoney } from './prices';
 import type { Purchase } from './purchases';
 import type { JobTakeoffFigures } from './takeoff-figures';
@@ -118,6 +118,19 @@ function beside(lines: readonly JobLineInput[], job: ReckonedJob): (Made | undef
   });
 }
 
+/** On the purchase list and bought by nobody: work that a line beside it may be for. */
+const WORK: ReadonlySet<string> = new Set(['haul-away', 'saw-cut']);
+
+/** Whether a line beside the list is for this work, wherever it is done. */
+const isDoneBy =
+  ({ purchase }: LineMade) =>
+  (line: JobLineInput): boolean => {
+    const { from, option } = line as JobSoldLineInput;
+    if (!from || option !== undefined || !WORK.has(purchase.item) || !fits(purchase, from as never))
+      return false;
+    return purchase.by.every(({ element }) => from.elements?.includes(element) ?? true);
+  };
+
 const LINE = /^lines\[(\d+)\](?:\.(.*))?$/;
 
 /** Where in the document something is that the bid was given. */
@@ -172,8 +185,10 @@ export function bidOfJob(document: JobInput, options: BidOfJobOptions = {}): Bid
   const given = pricesOf(job);
   if (given === undefined || given === null) refuse('prices', noPrices());
   const { items = [], lines = [], ...terms } = defined(ordinary(given) as Raw) as JobPricesInput;
-  const priced = linesOf(figures.purchases, items, 'prices.items');
   const others = beside(lines, job);
+  const priced = linesOf(figures.purchases, items, 'prices.items').filter(
+    (one) => one.index !== undefined || !lines.some(isDoneBy(one)),
+  );
   const made = [...priced.map(bought), ...others.flatMap((one) => one ?? [])];
   const input = { ...terms, lines: made.map(({ line }) => line) } as unknown as JobBidInput;
   return Object.freeze({

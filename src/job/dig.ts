@@ -3,6 +3,7 @@
  * below it, and nobody sees that in the figures of either.
  */
 import type { BaseTonnageFigures } from '../base/base-figures';
+import type { SlabVolumeFigures } from '../concrete/slab-volume';
 import { constant, length } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
@@ -39,5 +40,15 @@ function outOfStep({ index, parts }: WorkedElement): Caution[] {
   return [{ ...told, input: `elements[${index}].excavation.depth` }];
 }
 
-/** What to watch out for where a pit is deeper than what goes into it, or less deep. */
-export const digCautions = (elements: readonly WorkedElement[]): Caution[] => elements.flatMap(outOfStep);
+/** What of a slab lies below its underside, where its pit is dug flat. */
+function notDug({ index, parts }: WorkedElement): Caution[] {
+  const of = (name: string) => parts.find(({ part }) => part === name);
+  if (of('excavation')?.input['kind'] !== 'pit') return [];
+  const { edgeVolume, beamVolume } = (of('slab')?.result.figures ?? {}) as Partial<SlabVolumeFigures>;
+  const below = beamVolume && edgeVolume ? beamVolume.plus(edgeVolume) : (beamVolume ?? edgeVolume);
+  return below ? [{ ...cautions.edgeNotDug(below), input: `elements[${index}].slab` }] : [];
+}
+
+/** What to watch out for where a pit is deeper than what goes into it, less deep, or flat where that is not. */
+export const digCautions = (elements: readonly WorkedElement[]): Caution[] =>
+  elements.flatMap((element) => [...outOfStep(element), ...notDug(element)]);

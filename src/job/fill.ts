@@ -14,6 +14,8 @@ export interface Known {
   readonly results: ReadonlyMap<string, Result<FigureSet>>;
   /** What another of its parts says, of its own or from what the job shares; nothing where it has no such part. */
   readonly saidOf: (part: ElementPart) => Raw;
+  /** Its openings that another element fills already, counted from 1. */
+  readonly filled: readonly number[] | undefined;
 }
 
 /** What is put into a part: what its element says, and what follows from other parts, which all else goes before. */
@@ -119,7 +121,11 @@ const FILLS: Readonly<Partial<Record<ElementPart, Fill>>> = {
   base: spread,
   retarder: spread,
   forms: (known, said) => ({
-    follows: { kind: 'slab-edge', height: known.element.thickness },
+    follows: {
+      kind: 'slab-edge',
+      height: known.element.thickness,
+      ...(said['runs'] === undefined ? { filledOpenings: known.filled } : {}),
+    },
     ...(said['runs'] === undefined ? plan(known, said) : {}),
   }),
   slab: thickPlan,

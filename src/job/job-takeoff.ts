@@ -20,6 +20,7 @@ import { BEALL_TIMES } from '../weather/sources';
 import { checkDays, concreteOfDay, type Poured, pouredOn, workDay } from './days';
 import { digCautions } from './dig';
 import { type Element, type Job, type JobInput, jobDoor, partsIn } from './document';
+import { filledOpenings } from './filled';
 import { flightCautions } from './flight';
 import { formsOff } from './forms-off';
 import { assumptionsOf, cautionsOf } from './gather';
@@ -44,6 +45,7 @@ import type {
   JobOverlapFigures,
   JobTakeoffFigures,
 } from './takeoff-figures';
+import { unusedCautions } from './unused';
 import {
   Bench,
   isJson,
@@ -107,8 +109,10 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   checkNames(job);
   checkDays(job);
   const bench = new Bench(system, before, isJson(job));
-  const elements = job.elements.map((element, i) => workElement(element, i, job.shared, bench));
   const overlaps = overlapsOf(job.elements, system);
+  const elements = job.elements.map((element, i) =>
+    workElement(element, i, job.shared, filledOpenings(job, element), bench),
+  );
   const concrete = concreteOfElements(elements, overlaps);
   const { order, trucks, cutting } = partsIn(job);
   const mixes = mixesOf(concrete, { job, order, trucks, bench });
@@ -154,7 +158,7 @@ const elementFigures = ({ elements, concrete }: Worked): JobElementFigures[] =>
 
 function mixFigures({ mixes }: Worked, pad: Pad): JobMixFigures[] {
   return mixes.map(({ day, mix, elements, order }) => {
-    const what = mix === undefined ? 'concrete in place' : `concrete of ${mix} in place`;
+    const what = mix === undefined ? 'concrete in place' : say`concrete of ${{ name: mix }} in place`;
     const net = total(
       what,
       'V',
@@ -212,6 +216,7 @@ function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
     ...overlapCautions(worked),
     ...digCautions(worked.elements),
     ...flightCautions(worked.elements),
+    ...unusedCautions(worked.job),
     ...(missing.length > 0 ? [cautions.partsMissing(new Set(missing.map(({ at }) => at)).size)] : []),
   ];
   for (const caution of gravestFirst([...own, ...cautionsOf(worked.parts)])) pad.caution(caution);

@@ -33,7 +33,7 @@ export interface Overlap {
 }
 
 /** An element as it lies on the site. */
-interface Placed {
+export interface Placed {
   readonly element: Element;
   readonly region: BinaryRegion;
   readonly box: readonly [left: number, low: number, right: number, high: number];

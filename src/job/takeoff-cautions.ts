@@ -53,6 +53,23 @@ export const dugTooShallow = (
   source: COMMON_PRACTICE,
 });
 
+/** A slab thickened below its underside, by so much concrete that no pit is dug for. */
+export const edgeNotDug = (actual: Quantity<'volume'>): Caution => ({
+  code: 'edge-not-dug',
+  severity: 'note',
+  ...say`the slab is thickened by ${{ actual }} below its underside, and nothing is dug for that: dig as much more, and bend the gravel down with it`,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+/** What the job shares of a part that no element has. */
+export const sharedUnused = (places: readonly string[]): Caution => ({
+  code: 'shared-unused',
+  severity: 'warning',
+  ...say`nothing of ${{ places }} is in these figures: it is shared, and no element has it. Say it of each that it is for`,
+  source: COMMON_PRACTICE,
+});
+
 /** Steps that end beside the door. */
 export const flightDiffers = (
   actual: Quantity<'length'>,

@@ -16,7 +16,7 @@ import { type Field, parse, quantity } from '../reckoning/fields';
 import type { FigureSet, Result } from '../reckoning/result';
 import type { Element, Job, Raw, RawPart } from './document';
 import { partsIn } from './document';
-import { bothWays, fillingOf, ownMat, withoutMat } from './fill';
+import { bothWays, fillingOf, type Known, ownMat, withoutMat } from './fill';
 import { lackOf } from './lack';
 import { calculationOf } from './part-calculations';
 import { ELEMENT_PARTS, type ElementPart } from './part-inputs';
@@ -222,6 +222,7 @@ export function workElement(
   element: Element,
   index: number,
   shared: Job['shared'],
+  filled: Known['filled'],
   bench: Bench,
 ): WorkedElement {
   const results = new Map<string, Result<FigureSet>>();
@@ -245,7 +246,7 @@ export function workElement(
     ] as const) {
       if (bothWays(part, said)) bench.refuse({ ...giveOneOf(['mats', 'bar']), path: at });
     }
-    const filling = fillingOf(part, { element, results, saidOf }, { ...inherited, ...own });
+    const filling = fillingOf(part, { element, results, saidOf, filled }, { ...inherited, ...own });
     const input = { ...defined(filling.follows), ...inherited, ...defined(filling.facts), ...own };
     for (const name of Object.keys(input)) read.add(name);
     const place = placeIn(own, inherited, filling.facts ?? NONE, part, `elements[${index}]`, element);

@@ -9,7 +9,14 @@ export {
   jointSpacing,
 } from './joint-spacing';
 export type { BackerRod, IsolationBoard, Sawing, Sealant } from './layout/take-off';
-export type { GivenWay, JointLayoutFigures, Panel, PlanJoint, SearchNote } from './layout-figures';
+export type {
+  EdgePlaces,
+  GivenWay,
+  JointLayoutFigures,
+  Panel,
+  PlanJoint,
+  SearchNote,
+} from './layout-figures';
 export type {
   FixedJointInput,
   IsolationInput,

@@ -4,6 +4,14 @@ import type { FewerJoints } from './fewer-joints';
 import type { BackerRod, IsolationBoard, Sawing, Sealant } from './layout/take-off';
 import type { Place } from './layout-input';
 
+/** Places along both edges of a strip. */
+export interface EdgePlaces {
+  /** Along the edge on the left. */
+  readonly left: Quantity<'length'>;
+  /** Along the edge on the right. */
+  readonly right: Quantity<'length'>;
+}
+
 /** A joint of the plan. */
 export interface PlanJoint {
   /** From 1, in the order of the list. */
@@ -18,6 +26,11 @@ export interface PlanJoint {
   readonly to: Place;
   /** The middle of a circle or an arc. */
   readonly center?: Place;
+  /**
+   * How far along the edges a cut across a strip lies, to the left and to the right of who walks it, from the end
+   * before joint 1.
+   */
+  readonly alongEdge?: EdgePlaces;
   /** From end to end, along the arc where it is one; once around for a circle. */
   readonly length: Quantity<'length'>;
   /** Contraction joints as cut; construction and isolation joints through the slab. */

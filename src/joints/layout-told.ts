@@ -32,6 +32,9 @@ export class Writer {
     from: this.place(joint.from),
     to: this.place(joint.to),
     ...(joint.center ? { center: this.place(joint.center) } : {}),
+    ...(joint.along
+      ? { alongEdge: { left: this.length(joint.along.left), right: this.length(joint.along.right) } }
+      : {}),
     length: this.length(joint.length),
     depth,
   });

@@ -5,6 +5,7 @@ import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from './fields';
 import { type Limit, withinTimes } from './limits';
 import type { Pad } from './pad';
+import type { Saying } from './words';
 
 /** What is carried in whole units has this limit: more loads, bags or trips than any job of this trade has. */
 export const carried = (of: string): Limit => ({ of, most: 100_000 });
@@ -47,7 +48,7 @@ export function wholeUnits<D extends Carried>(
 
 /** The sum of parts, noted as `V = V1 + V2 + …` where there is more than one. */
 export function total<D extends Dimension>(
-  what: string,
+  what: Saying,
   symbol: string,
   parts: readonly Quantity<D>[],
   pad: Pad,

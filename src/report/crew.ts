@@ -146,7 +146,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
       'contraction',
       'construction',
       'isolation',
-      ['joints', ['number', 'type', 'from', 'to', 'center', 'length']],
+      ['joints', ['number', 'type', 'alongEdge', 'from', 'to', 'center', 'length']],
       ['sawing', ['order']],
       'givesWay',
     ],
@@ -207,7 +207,8 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
   },
   'saw-window': {
     given: ['saw', 'placedAt', 'finishedAt'],
-    figures: ['verdict', 'start', 'finishBy', 'clock', 'cuttingTime'],
+    // Hours say nothing to who does not know from when they run.
+    figures: ['verdict', 'countedFrom', 'start', 'finishBy', 'clock', 'cuttingTime'],
   },
   'slab-volume': {
     given: ['outline', 'thickness', 'openings', 'edge', 'beams'],
@@ -253,9 +254,20 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
 /** Figures that are put together anew for a crew, by id; what was given stands on the full sheet. */
 const MADE: Readonly<Record<string, (figures: never) => Plain>> = { 'day-plan': crewDay };
 
+/** What a crew reads nothing in where another calculation of the same element says it better, by that one. */
+const SAID_BY: Readonly<Record<string, string>> = { 'joint-spacing': 'joint-layout' };
+
+/** Whether a crew reads what this came to: how far apart joints may be is no place to saw where there is a plan of them. */
+export const isCarried = (id: string, beside: readonly string[]): boolean =>
+  !Object.hasOwn(SAID_BY, id) || !beside.includes(SAID_BY[id] as string);
+
 type Group = { readonly [name: string]: Plain };
 
 const isGroup = (x: Plain): x is Group => typeof x === 'object' && x !== null && !Array.isArray(x);
+
+/** Along a curve a crew measures from the end of the edge: nobody stands at the center that places are counted from. */
+const isSaidAlong = (name: string, group: Group): boolean =>
+  group['alongEdge'] !== undefined && (name === 'from' || name === 'to');
 
 /** Of a group, or of each of a list, what is shown, in the order in which it is shown. */
 function pick(from: Plain, shown: readonly Shown[]): Plain {
@@ -264,7 +276,7 @@ function pick(from: Plain, shown: readonly Shown[]): Plain {
   const all = shown.flatMap((each): [string, Plain][] => {
     const [name, members] = typeof each === 'string' ? [each] : each;
     const part = from[name];
-    if (part === undefined) return [];
+    if (part === undefined || isSaidAlong(name, from)) return [];
     return [[name, members ? pick(part, members) : part]];
   });
   return Object.fromEntries(all);

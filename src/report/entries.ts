@@ -20,6 +20,7 @@ import {
 } from './figures';
 import { groupLabel, isNamedByUser, labelText, listLabel } from './labels';
 import type { Cells } from './lines';
+import { tapedView } from './taped';
 import { type View, wordText } from './view';
 
 /** One figure on a sheet: beside its label, or as a table under it. */
@@ -29,12 +30,21 @@ export interface Entry {
   readonly table?: Cells;
 }
 
+/** An amount for a quantity says nothing in two cells. */
+const isPrice = (group: Group): boolean => 'amount' in group && 'per' in group;
+
 /** The cells of a row by the label of their column; groups within are taken apart. */
 function cellsOf(name: string, group: Group, view: View): [string, string][] {
   return Object.entries(group).flatMap(([member, part]): [string, string][] => {
     if (isEmpty(part)) return [];
     const label = labelOf(name, member, part, view);
-    if (isGroup(part) && !isPair(part) && !isPlace(part) && clockTime(part, view) === undefined) {
+    if (
+      isGroup(part) &&
+      !isPair(part) &&
+      !isPlace(part) &&
+      !isPrice(part) &&
+      clockTime(part, view) === undefined
+    ) {
       const before = member === 'clock' ? '' : `${label}, `;
       return cellsOf(member, part, view).map(([inner, text]) => [`${before}${inner}`, text]);
     }
@@ -80,7 +90,7 @@ export function entryOf(name: string, figure: Plain, view: View): Entry[] {
   if (isEmpty(figure)) return [];
   const label = isGroup(figure) ? groupLabel(name, view) : labelText(name, view);
   if (isListOfGroups(figure))
-    return [{ label: listLabel(name, view), text: '', table: tableOf(name, figure, view) }];
+    return [{ label: listLabel(name, view), text: '', table: tableOf(name, figure, tapedView(name, view)) }];
   if (isGroup(figure) && isNamedByUser(name)) {
     const rows = Object.entries(figure).map(([member, part]) => [member, figureText(member, part, view)]);
     const told = rows.map((row) => row.join(' '));

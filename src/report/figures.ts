@@ -6,6 +6,7 @@ import type { Words } from '../reckoning/words';
 import { clockTime, timeOfDay, writtenTime } from './clock';
 import { groupLabel, isName, isNamedByUser, isTimeOfDay, labelText, memberLabel, optionWord } from './labels';
 import { measuredText } from './measured';
+import { taped, tapedView } from './taped';
 import { nameText, quantityText, type View, wordsText, wordText } from './view';
 
 /** What may stand in a figure or an input. */
@@ -165,14 +166,14 @@ const isNoDrying = (name: string, figure: Quantity): boolean =>
 
 function quantityShown(name: string, q: Quantity, view: View): string {
   if (isNoDrying(name, q)) return wordText('no drying', view);
-  return isTimeOfDay(name) ? timeOfDay(q as Quantity<'time'>, view) : quantityText(q, view);
+  return isTimeOfDay(name) ? timeOfDay(q as Quantity<'time'>, view) : quantityText(taped(q, view), view);
 }
 
 const noText = (name: string): string => (name === 'regular' ? 'not needed' : 'no');
 
 /** A figure on one line. */
 export function figureText(name: string, figure: Plain, given: View): string {
-  const view = asNamed(name, given);
+  const view = tapedView(name, asNamed(name, given));
   if (isQuantity(figure)) return quantityShown(name, figure, view);
   if (typeof figure === 'boolean') return wordText(figure ? 'yes' : noText(name), view);
   if (typeof figure === 'number') return String(figure);

@@ -33,13 +33,17 @@ export const escapeHtml = (text: string): string =>
 export const tag = (name: string, ...inner: readonly string[]): string =>
   `<${name}>${inner.join('')}</${name}>`;
 
+/** Text as HTML in which no line ends within a mixed number: `5-` above `1/2 in` would be read as another size. */
+const inline = (text: string): string =>
+  escapeHtml(text).replace(/\d+-\d+\/\d+/g, '<span class="whole">$&</span>');
+
 /** An element with text in it; a name in another script keeps its direction to itself. */
-export const textTag = (name: string, text: string): string => tag(name, tag('bdi', escapeHtml(text)));
+export const textTag = (name: string, text: string): string => tag(name, tag('bdi', inline(text)));
 
-/** A number with its unit stays on one line. */
-const AMOUNT = /^-?[\d.,]+(?: \S+)?$/;
+/** A number with its unit, or feet and inches, stays on one line. */
+const AMOUNT = /^-?[\d.,]+(?:[-/]\d+)*(?: \S+)?(?: [\d/-]+ in)?$/;
 
-const rowHead = (text: string): string => `<th scope="row"><bdi>${escapeHtml(text)}</bdi></th>`;
+const rowHead = (text: string): string => `<th scope="row"><bdi>${inline(text)}</bdi></th>`;
 
 const columnHead = (text: string): string =>
   text === '' ? '<td></td>' : `<th scope="col">${escapeHtml(text)}</th>`;
@@ -59,7 +63,7 @@ export function tableHtml(
   const cell = (text: string, i: number): string =>
     text === ''
       ? '<td></td>'
-      : `<td${AMOUNT.test(text) ? ' class="amount"' : ''}${many ? ` data-head="${escapeHtml(head[i] ?? '')}"` : ''}><bdi>${escapeHtml(text)}</bdi></td>`;
+      : `<td${AMOUNT.test(text) ? ' class="amount"' : ''}${many ? ` data-head="${escapeHtml(head[i] ?? '')}"` : ''}><bdi>${inline(text)}</bdi></td>`;
   const cells = (row: readonly string[]): string =>
     row.map((text, i) => (i === 0 ? rowHead(text) : cell(text, i))).join('');
   const sumRow = (row: readonly string[]): string => `<tr class="sum">${cells(row)}</tr>`;
@@ -128,7 +132,7 @@ dl > div { display: flex; gap: .6rem; padding: .15rem 0; border-bottom: 1px soli
 dt { flex: 1 1 45% } dd { flex: 1 1 55%; margin: 0; font-weight: 600 }
 .wide { overflow-x: auto } table { border-collapse: collapse; width: 100%; margin: .4rem 0 }
 caption { text-align: left; font-weight: 600 } th, td { text-align: left; vertical-align: top; padding: .25rem .5rem .25rem 0; border-bottom: 1px solid #999 }
-td.amount { white-space: nowrap; font-weight: 600 } .money td, .money th + th { text-align: right } .sum > * { border-top: 2px solid; font-weight: 700 }
+.whole { white-space: nowrap } td.amount { white-space: nowrap; font-weight: 600 } .money td, .money th + th { text-align: right } .sum > * { border-top: 2px solid; font-weight: 700 }
 .blanks { display: flex; flex-wrap: wrap; gap: 0 1rem; break-inside: avoid } .blanks h3 { flex: 1 0 100% } .blank { flex: 1 1 10rem; margin-top: 2rem; border-top: 1px solid; font-size: .85rem }
 .stop { border: 3px solid; padding: .3rem .6rem; font-weight: 700 } .warning { border-left: 4px solid; padding-left: .6rem }
 figure { margin: .6rem 0; break-inside: avoid } img { max-width: 100%; height: auto } figcaption { font-size: .9rem }
@@ -155,7 +159,7 @@ export const pageHtml = ({ title, lang, paper, body }: PageParts): string =>
     '<meta charset="utf-8">',
     `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    textTag('title', title).replace(/<\/?bdi>/g, ''),
+    tag('title', escapeHtml(title)),
     `<style>${style(paper)}</style>`,
     '</head>',
     `<body><main>${body}</main></body>`,

@@ -19,7 +19,7 @@ import { labelText, placeText } from './labels';
 import { capital } from './lines';
 import { mustBeJob, mustBeTitle, mustBeView } from './must-be';
 import { deliveryRows, type PurchaseRow, purchaseRows } from './purchases';
-import { type Block, CREW, moreCautions, type Sheet, type SheetView, sheetOf } from './sheet';
+import { type Block, CREW, moreCautions, type Part, type Sheet, type SheetView, sheetOf } from './sheet';
 import { quantityText, type View, wordsText, wordText } from './view';
 
 /**
@@ -251,10 +251,19 @@ function formsOffHtml({ takeoff }: ReckonedJob, view: View): string {
   return filledTable(wordText('Strip the forms', view), heads, rows, view);
 }
 
+/** What has a table of its own on the page of a crew, or none. */
+const TABLED: ReadonlySet<string> = new Set(['concrete-order', 'job-takeoff', 'mix-requirements']);
+
+/** A part of a job without what stands on the page already; nothing of it where all of it does. */
+const withoutTables = ({ name, results }: Part): Part[] => {
+  const left = results.filter((one) => !TABLED.has('result' in one ? one.result.id : one.id));
+  return left.length > 0 ? [{ name, results: left }] : [];
+};
+
 /** What each page shows below its title. */
 const BODIES: Readonly<Record<JobPage, (job: ReckonedJob, view: PageView) => string>> = {
   crew: (job, view) => {
-    const sheet = sheetOf(jobParts(job, view).slice(0, -1), { ...view, detail: 'crew' });
+    const sheet = sheetOf(jobParts(job, view).flatMap(withoutTables), { ...view, detail: 'crew' });
     return (
       ordersHtml(job, view) +
       cautionsHtml(job, false, view) +

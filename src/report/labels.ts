@@ -7,6 +7,7 @@ import type { View } from './show';
 
 /** By the name of the figure or input. */
 const TRADE: Readonly<Record<string, string>> = {
+  alongEdge: 'along the edge',
   barPerRun: 'bar per run with laps',
   clearance: 'clearance below the sill',
   contraction: 'control (contraction) joints',

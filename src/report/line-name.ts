@@ -1,7 +1,8 @@
 /** What a line of a bid is called: by the name that somebody gave, or as the purchase list has it, in any language. */
 import { ITEM_NAMES } from '../job/item-names';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { FigureSet, ResultParts } from '../reckoning/parts';
-import type { Words } from '../reckoning/words';
+import type { Param, Words } from '../reckoning/words';
 
 const OURS: ReadonlySet<string> = new Set(Object.values(ITEM_NAMES));
 
@@ -12,12 +13,18 @@ export const unpricedIn = ({ cautions }: Pick<ResultParts<FigureSet>, 'cautions'
     return code === 'no-price' && typeof name === 'string' ? [name] : [];
   });
 
+/** A size as a length, which each reader has in units and fractions of their own; any other word as it is. */
+function pieceOf(piece: string): Param {
+  const size = readQuantity(piece, 'length', 'size');
+  return isFaulty(size) ? piece : size;
+}
+
 /** A name of the purchase list, `vapor retarder, 20 ft, 100 ft`, in words of its own; any other as it was given. */
 export function lineName(name: string): string | Words {
   const pieces = name.split(', ');
   if (!OURS.has(pieces[0] as string)) return name;
   return {
     says: pieces.map((_, i) => `{piece${i}}`).join(', '),
-    params: Object.fromEntries(pieces.map((piece, i) => [`piece${i}`, piece])),
+    params: Object.fromEntries(pieces.map((piece, i) => [`piece${i}`, pieceOf(piece)])),
   };
 }

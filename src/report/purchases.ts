@@ -8,7 +8,8 @@ import type { TakeItem } from '../reckoning/takes';
 import { csvText } from './csv';
 import { isName, labelText } from './labels';
 import { mustBeJob, mustBeView } from './must-be';
-import { quantityText, type View, wordText } from './view';
+import { boughtLength } from './taped';
+import { choiceText, quantityText, type View, wordText } from './view';
 
 /** One row of a purchase list. */
 export interface PurchaseRow {
@@ -40,12 +41,6 @@ const BARE: ReadonlySet<string> = new Set([
 
 /** Names that whoever wrote the job gave; no language has a word for them. */
 const GIVEN: ReadonlySet<string> = new Set(['day', 'mix']);
-
-/** A word to choose from as it is spoken, where the language has no other for it: `crushed-stone` to `crushed stone`. */
-function choiceText(word: string, view: View): string {
-  const text = wordText(word, view);
-  return text === word ? word.replaceAll('-', ' ') : text;
-}
 
 /** Sizes that are told together, as `1-1/2 in × 5-1/2 in × 16 ft`, where all but the last are there. */
 const TOGETHER: readonly (readonly string[])[] = [
@@ -92,7 +87,7 @@ export const purchaseRowsOf = (
   purchases.map((purchase) => ({
     item: itemText(purchase.item, view),
     kind: kindText(purchase, view),
-    quantity: quantityText(purchase.quantity, view),
+    quantity: quantityText(boughtLength(purchase.quantity, view), view),
     elements: purchase.by.map(({ element }) => element).join(', '),
   }));
 

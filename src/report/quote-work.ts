@@ -170,13 +170,22 @@ const isPromised = ({ part, result }: JobPart): boolean =>
 /** What is bought and has no price yet, by the names of its lines in the bid. */
 type Unpriced = readonly Purchase[];
 
+/** Whether a thing may come of this part: of several parts that take such things, of those here that do. */
+function isTaken({ item }: Purchase, part: JobPart, own: readonly JobPart[]): boolean {
+  if (!(ITEM_PARTS[item] as readonly string[]).includes(part.part)) return false;
+  const takes = (one: JobPart): boolean => one.result.takes.some((take) => take.item === item);
+  return takes(part) || !own.some(takes);
+}
+
 /** Of what has no price yet, that which this work takes. */
-const stillToPrice = (part: string, unpriced: Unpriced): string[] =>
-  unpriced.filter(({ item }) => (ITEM_PARTS[item] as readonly string[]).includes(part)).map(nameOf);
+const stillToPrice = (part: JobPart, own: readonly JobPart[], unpriced: Unpriced): string[] =>
+  unpriced
+    .filter((line) => line.by.some(({ element }) => element === part.element) && isTaken(line, part, own))
+    .map(nameOf);
 
 /** Work as it is told, and what of it the price does not have in it yet. */
-function withUnpriced(work: Words, part: string, unpriced: Unpriced): Words {
-  const names = stillToPrice(part, unpriced);
+function withUnpriced(work: Words, part: JobPart, own: readonly JobPart[], unpriced: Unpriced): Words {
+  const names = stillToPrice(part, own, unpriced);
   if (names.length === 0) return work;
   return say`${{ work }} (not in the price yet: ${{ lines: names.map(lineName) }})`;
 }
@@ -193,8 +202,9 @@ export function workOf(job: ReckonedJob, unpriced: readonly string[]): ElementWo
     const does = Object.entries(TELLS).flatMap(([part, tell]) =>
       own
         .filter((each) => each.part === part)
-        .flatMap((each) => tell(asked(each)) ?? [])
-        .map((work) => withUnpriced(work, part, bought)),
+        .flatMap((each) =>
+          [tell(asked(each)) ?? []].flat().map((work) => withUnpriced(work, each, own, bought)),
+        ),
     );
     const alike =
       count.equals(count.minus(count)) || count.format() === '1 each' ? [] : [say`${{ count }} alike`];

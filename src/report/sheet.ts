@@ -9,7 +9,7 @@ import { revive } from '../reckoning/revive';
 import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { hoursIn } from './clock';
-import { carriedOf } from './crew';
+import { carriedOf, isCarried } from './crew';
 import { type Entry, entriesOf, entryOf } from './entries';
 import { ownOf, type Plain } from './figures';
 import { labelText, optionText, placeText } from './labels';
@@ -233,27 +233,40 @@ class Collected {
 }
 
 /** The view of one result: feet as in its input, and the clock that goes with its units. */
-function ownView(result: ResultParts<FigureSet>, input: unknown, view: SheetView): SheetView {
-  const feet = view.feet ?? (input === undefined ? feetSeen(result) : feetOf(input));
+function ownView(
+  result: ResultParts<FigureSet>,
+  input: unknown,
+  view: SheetView,
+  beside: View['feet'],
+): SheetView {
+  const feet = view.feet ?? (input === undefined ? (feetSeen(result) ?? beside) : feetOf(input));
   const hours = hoursIn(view, view.system ?? result.system);
   return { ...view, hours, ...(feet ? { feet } : {}) };
 }
 
 const isWithInput = (x: ResultParts<FigureSet> | WithInput): x is WithInput => 'result' in x;
 
+const putOf = (one: ResultParts<FigureSet> | WithInput): WithInput => {
+  const put: WithInput = isWithInput(one) ? one : { result: one, input: undefined };
+  return { ...put, result: living(put.result) };
+};
+
 /** All that a sheet of these parts shows. */
 export function sheetOf(parts: readonly Part[], view: SheetView): Sheet {
   mustBeParts(parts);
   mustBeView(view);
   const collected = new Collected(view);
-  const shown = parts.map(({ name, results }) => ({
+  const puts = parts.map(({ name, results }) => ({ name, puts: results.map(putOf) }));
+  // What was given nothing of its own, as the take-off of a job, goes by what stands beside it.
+  const beside = puts.flatMap((part) => part.puts.flatMap(({ input }) => feetOf(input) ?? []))[0];
+  const shown = puts.map(({ name, puts: own }) => ({
     name,
-    blocks: results.map((one) => {
-      const put: WithInput = isWithInput(one) ? one : { result: one, input: undefined };
-      const result = living(put.result);
-      const own = ownView(result, put.input, view);
-      collected.all(result, own);
-      return blockOf(result, put, own);
+    blocks: own.flatMap((put) => {
+      const { result } = put;
+      const seen = ownView(result, put.input, view, beside);
+      collected.all(result, seen);
+      const ids = own.map((other) => other.result.id);
+      return seen.detail === 'crew' && !isCarried(result.id, ids) ? [] : [blockOf(result, put, seen)];
     }),
   }));
   const cautions = collected.told(false);

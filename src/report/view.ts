@@ -50,6 +50,15 @@ const PATHS: ReadonlySet<string> = new Set([
 const isPath = (text: string): boolean =>
   /^[a-z][A-Za-z0-9]*(?:\[\d+\])?(?:\.[a-z][A-Za-z0-9]*(?:\[\d+\])?)*$/.test(text);
 
+/** Places that take a piece of a name of the purchase list. */
+const PIECE = /^piece\d/;
+
+/** A word to choose from as it is spoken, where the language has no other for it: `crushed-stone` to `crushed stone`. */
+export function choiceText(word: string, view: View): string {
+  const text = wordText(word, view);
+  return text === word && /^[a-z]+(?:-[a-z]+)+$/.test(word) ? word.replaceAll('-', ' ') : text;
+}
+
 /** A list of names, or of words that may have lists of names in them. */
 const listText = (list: readonly (string | Words)[], view: View): string =>
   list
@@ -63,6 +72,7 @@ function paramText(place: string, param: Param, view: View): string {
     if (paths.every(isPath)) return paths.map((one) => placeInSentence(one, view)).join(', ');
   }
   if (typeof param === 'string') {
+    if (PIECE.test(place)) return choiceText(param, view);
     return NAMES.has(place) ? nameText(param, view) : (writtenTime(param, view) ?? wordText(param, view));
   }
   if (typeof param === 'number') return String(param);

@@ -175,7 +175,7 @@ export const impalement: Caution = {
 export const notProved = (limit: Quantity, actual: Quantity): Caution => ({
   code: 'not-proved-best',
   severity: 'note',
-  ...say`the plan is not proved the best: none can come to less than ${{ limit }}`,
+  ...say`the plan is not proved the best: none for these pieces can come to less than ${{ limit }}`,
   limit,
   actual,
   source: sources.CLOSED_FORM,

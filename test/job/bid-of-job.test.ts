@@ -250,3 +250,63 @@ describe('prices of a purchase list', () => {
     },
   );
 });
+
+describe('work that nobody buys', () => {
+  const outline = { shape: 'rectangle', length: '30 ft', width: '10 ft' } as const;
+  const drive = (lines: readonly object[]) =>
+    bidOfJob({
+      version: 1,
+      elements: ['upper', 'lower'].map((name) => ({
+        name,
+        outline,
+        thickness: '5 in',
+        excavation: { depth: '9 in' },
+        joints: { spacing: '10 ft' },
+      })),
+      prices: { lines },
+    } as unknown as JobInput);
+  const line = (item: string, more: object = {}) => ({
+    kind: 'equipment',
+    name: item,
+    from: { item },
+    price: { amount: '2 USD', per: item === 'saw-cut' ? '1 ft' : '1 ft3' },
+    ...more,
+  });
+  const unpricedBy = (...lines: object[]) => drive(lines).unpriced.map(({ item }) => item);
+
+  it('is priced by a line that is for it, once', () => {
+    const { bid, unpriced } = drive([line('saw-cut'), line('haul-away')]);
+    expect(unpriced).toEqual([]);
+    // Two joints of 10 ft in each of two slabs; 300 ft2 by 9 in twice.
+    expect(bid.figures.lines.map(({ amount }) => amount.format())).toEqual(['80.00 USD', '900.00 USD']);
+    expect(bid.cautions.map(({ code }) => code)).not.toContain('no-price');
+  });
+
+  it('is without a price where the line is an option, for some of it or for something else', () => {
+    expect(unpricedBy(line('saw-cut'))).toEqual(['haul-away']);
+    expect(unpricedBy(line('saw-cut', { option: 'sawn' }))).toEqual(['haul-away', 'saw-cut']);
+    expect(unpricedBy(line('saw-cut', { from: { item: 'saw-cut', elements: ['upper'] } }))).toEqual([
+      'haul-away',
+      'saw-cut',
+    ]);
+  });
+
+  it('asks for the price of what is bought, whatever is done with it', () => {
+    const { unpriced } = bidOfJob({
+      version: 1,
+      elements: [{ name: 'pad', outline, thickness: '5 in', slab: true }],
+      prices: {
+        lines: [
+          {
+            kind: 'labor',
+            name: 'place',
+            from: { item: 'concrete' },
+            production: { output: '1 yd3', time: '1 h', by: 'worker' },
+            wage: { amount: '30 USD', per: '1 h' },
+          },
+        ],
+      },
+    });
+    expect(unpriced.map(({ item }) => item)).toEqual(['concrete']);
+  });
+});

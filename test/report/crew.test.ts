@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { calculations } from '../../src/catalog/all';
 import { placingLimits, rebarLayout, reckonJob, slabVolume, stepLayout } from '../../src/index';
 import { CREW_VIEWS, carriedOf, type Shown } from '../../src/report/crew';
-import { jobHtml, markdownSheet, textSheet } from '../../src/report/index';
+import { jobHtml, jobParts, markdownSheet, purchaseRows, textSheet } from '../../src/report/index';
 import { sheetOf } from '../../src/report/sheet';
 import { readVectors } from '../support/vectors';
 
@@ -176,5 +176,120 @@ describe('the view of a crew', () => {
     expect(text).toContain('first truck at 7:00 AM');
     expect(text).toMatch(/initial set +4 h to 6 h/);
     expect(text).toMatch(/truck +volume +departs +arrives +ends/);
+  });
+});
+
+/** A curved walk between boards, and a slab that is sawn: metric, with what is cut and what is set out. */
+const walk = reckonJob({
+  version: 1,
+  elements: [
+    {
+      name: 'walk',
+      outline: { shape: 'sector', radius: '6 m', innerRadius: '4.8 m', angle: '75 deg' },
+      thickness: '100 mm',
+      slab: true,
+      forms: {
+        kind: 'slab-edge',
+        board: { thickness: '12 mm', height: '100 mm' },
+        stock: ['2.4 m', '3 m'],
+      },
+      spacing: { aggregateSize: '20 mm', slump: '100 mm', use: 'walk', method: 'hand-groover' },
+      joints: { method: 'hand-groover' },
+    },
+    {
+      name: 'slab',
+      outline: { shape: 'rectangle', length: '7.1237 m', width: '5.0462 m' },
+      thickness: '125 mm',
+      slab: true,
+      bars: { bar: '12 mm', spacing: '300 mm' },
+      spacing: { aggregateSize: '20 mm', slump: '100 mm' },
+      joints: true,
+      saw: { saw: 'early-entry', weather: 'mild' },
+    },
+  ],
+});
+
+describe('lengths and hours that a crew works by', () => {
+  const text = textSheet('Yard', jobParts(walk), { detail: 'crew' });
+  const part = (element: string, name: string) =>
+    walk.parts.find((one) => one.element === element && one.part === name)?.result.figures as never;
+
+  it('cuts boards in whole millimeters, none of them short', () => {
+    const rows = text.split('\n').filter((line) => /^ +side \d/.test(line));
+    const { edges } = part('walk', 'forms') as { edges: { length: { toNumber: (u: string) => number } }[] };
+    expect(rows.length).toBe(edges.length);
+    rows.forEach((row, i) => {
+      const pieces = [...row.matchAll(/(\d+) × (\d+) mm/g)].map(([, n, mm]) => Number(n) * Number(mm));
+      const whole = edges[i]?.length.toNumber('mm') ?? Number.NaN;
+      const cut = pieces.reduce((sum, mm) => sum + mm, 0);
+      expect(cut).toBeGreaterThanOrEqual(whole - 1e-9);
+      expect(cut).toBeLessThan(whole + 4);
+    });
+  });
+
+  it('cuts bars by no more than they are', () => {
+    const { bars } = part('slab', 'bars') as { bars: { length: { toNumber: (u: string) => number } }[] };
+    for (const { length: l } of bars) expect(text).toContain(`${Math.round(l.toNumber('mm'))} mm`);
+  });
+
+  it('sets out in whole centimeters, along the edge where that is curved', () => {
+    // 6 × π ÷ 12 and 4.8 × π ÷ 12, a twelfth of half a turn each.
+    expect(text).toMatch(/along the edge, left +along the edge, right/);
+    expect(text).toMatch(/1 +contraction +1\.26 m +1\.57 m +1\.2 m/);
+    expect(text).not.toContain('4.636');
+    expect(text).toContain('(2.38 m, 0 m)');
+    const full = textSheet('Yard', jobParts(walk));
+    expect(full).toContain('4.636');
+  });
+
+  it('says from when the hours of the saw run', () => {
+    expect(text).toMatch(/counted from +finishing/);
+  });
+
+  it('saws by the plan, and by the spacing only where there is none', () => {
+    const title = 'Spacing and depth of control (contraction) joints';
+    expect(text).not.toContain(title);
+    expect(textSheet('Yard', jobParts(walk))).toContain(title);
+    const { parts, takeoff } = walk;
+    const alone = { takeoff, parts: parts.filter((one) => one.part !== 'joints') };
+    expect(textSheet('Yard', jobParts(alone), { detail: 'crew' })).toContain(title);
+  });
+
+  it('buys lengths up to whole centimeters or inches', () => {
+    const cut = purchaseRows(walk).find(({ item }) => item === 'joints to saw')?.quantity;
+    // 2 × 5.0462 m and 7.1237 m.
+    expect(cut).toBe('17.22 m');
+    expect(
+      purchaseRows(walk, { system: 'customary', feet: 'fractions' }).map(({ quantity }) => quantity),
+    ).toContain('56 ft 6 in');
+  });
+
+  it('has the plan that cuts the bars of several elements', () => {
+    const slab = { ...walk.takeoff };
+    expect(slab.figures.elements.length).toBe(2);
+    const outline = { shape: 'rectangle', length: '14 ft', width: '9 ft' } as const;
+    const bars = { bar: '#4', spacing: '18 in' } as const;
+    const two = reckonJob({
+      version: 1,
+      elements: [
+        { name: 'a', outline, thickness: '5 in', bars },
+        { name: 'b', outline, thickness: '5 in', bars },
+      ],
+    });
+    const page = jobHtml('Yard', two, 'crew');
+    expect(two.parts.some((one) => one.part === 'cutting')).toBe(true);
+    expect(page).toContain('Bar cutting list');
+    expect(page).not.toContain('Job take-off');
+  });
+
+  it('ends no line within a mixed number', () => {
+    const outline = { shape: 'rectangle', length: '14 ft', width: '9 ft' } as const;
+    const forms = { board: { nominal: '2x6' }, stock: ['10 ft'] } as const;
+    const edge = reckonJob({ version: 1, elements: [{ name: 'a', outline, thickness: '5 in', forms }] });
+    const page = jobHtml('Pad 1-1/2', edge, 'yard');
+    expect(page).toContain(
+      'Board, <span class="whole">1-1/2</span> in × <span class="whole">5-1/2</span> in',
+    );
+    expect(page).toContain('<title>Pad 1-1/2</title>');
   });
 });

@@ -360,3 +360,42 @@ describe('a quote', () => {
     expect(text).toContain(`Due now                    ${payment?.due.format()}`);
   });
 });
+
+describe('what of the work has no price yet', () => {
+  const { bid, job: reckoned } = bidOfJob({
+    version: 1,
+    elements: [
+      {
+        name: 'floor',
+        outline: { shape: 'rectangle', length: '24 ft', width: '20 ft' },
+        thickness: '5 in',
+        slab: true,
+        spacing: { aggregateSize: '3/4 in', slump: '4 in' },
+        joints: { sealant: { width: '1/4 in', depth: '1/4 in' } },
+        finish: {
+          allowance: '0%',
+          liquids: [{ kind: 'curing-compound', covers: '200 ft2', measure: '1 gal', container: '5 gal' }],
+        },
+      },
+      {
+        name: 'pad',
+        outline: { shape: 'rectangle', length: '9 ft', width: '8 ft' },
+        thickness: '5 in',
+        slab: true,
+        spacing: { aggregateSize: '3/4 in', slump: '4 in' },
+        joints: {
+          isolation: [{ against: 'wall', from: { x: '0 ft', y: '0 ft' }, to: { x: '9 ft', y: '0 ft' } }],
+        },
+      },
+    ],
+    prices: { items: [{ item: 'concrete', price: { amount: '300 USD', per: '1 yd3' } }] },
+  });
+  const text = quoteText('Barn', { bid, job: reckoned }).replace(/\s+/g, ' ');
+
+  it('is told at the work that takes it, and at the element that does', () => {
+    expect(text).toContain('(not in the price yet: joints to saw, 1-1/4 in; sealant)');
+    expect(text).toContain('(not in the price yet: liquid, curing compound, 5 gal)');
+    expect(text).toContain('(not in the price yet: isolation board, 1/2 in, 5 in)');
+    expect(text.match(/not in the price yet/g)).toHaveLength(3);
+  });
+});

@@ -106,6 +106,7 @@ function jointOut(joint: LaidJoint, { pose }: Site): LaidJoint {
     from: pose.out(from),
     to: pose.out(to),
     ...(joint.center ? { center: pose.out(joint.center) } : {}),
+    ...(joint.along && pose.mirrored ? { along: { left: joint.along.right, right: joint.along.left } } : {}),
     family,
     place: axis ? a[family as 'x' | 'y'] : joint.place,
   };
@@ -157,12 +158,15 @@ function spokes(rings: readonly Ring[], site: RoundSite): LaidJoint[] {
     const first = rings.find((ring) => ring.panels > 1 && (k * ring.panels) % finest === 0);
     if (!first) continue;
     const way = toward(site, k, finest);
+    const across = site.slice && first.inner.greaterThan(0) && first.inner.equals(site.hole);
+    const along = (r: Decimal): Decimal => arcLength(site, r).times(k).div(finest);
     joints.push({
       type: 'contraction',
       shape: 'straight',
       from: scaled(way, first.inner),
       to: scaled(way, outer),
       length: outer.minus(first.inner),
+      ...(across ? { along: { left: along(first.inner), right: along(outer) } } : {}),
       run: `spoke${k}`,
       family: 'spoke',
       place: new Decimal(k),

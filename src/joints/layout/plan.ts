@@ -13,6 +13,12 @@ export interface PassedBy {
   readonly corners: number;
 }
 
+/** How far along both edges of a strip, seen from the end that is counted from. */
+export interface Along {
+  readonly left: Decimal;
+  readonly right: Decimal;
+}
+
 /** A joint of the plan. */
 export interface LaidJoint {
   readonly type: FixedType;
@@ -22,6 +28,8 @@ export interface LaidJoint {
   /** Of a circle or an arc, which runs counterclockwise from its beginning to its end. */
   readonly center?: Corner;
   readonly length: Decimal;
+  /** Of a cut across a strip. */
+  readonly along?: Along;
   /** Joints of one run have one key and lie on one line. */
   readonly run: string;
   /** Which family of parallel lines the run belongs to, and its place among them. */

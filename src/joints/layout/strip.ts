@@ -13,7 +13,7 @@ import { partWay } from './fan-plan';
 import { type Ladder, ladderOf, type Rails, type Rung, Work } from './ladder';
 import { PANELS } from './most';
 import type { Spot } from './orthogonal';
-import type { Laid, LaidJoint, LaidPanel } from './plan';
+import type { Along, Laid, LaidJoint, LaidPanel } from './plan';
 import type { Limits, PanelRule } from './rules';
 import { KINK, type Piece, pieceOf, reversed, turnBetween } from './sides';
 import type { Site } from './site';
@@ -301,12 +301,24 @@ function cornersApart({ a, b }: Rails): number {
   }, 0);
 }
 
+/** Places on the edges are looked for in binary numbers, and told to 0.1 mm. */
+const ON_EDGE = 4;
+
+/** The strip lies to the left of chain a. */
+const alongOf = ({ a, b }: Rung): Along => ({
+  left: new Decimal(b.toFixed(ON_EDGE)),
+  right: new Decimal(a.toFixed(ON_EDGE)),
+});
+
 function laidOut(ladder: Ladder, pattern: 'strip' | 'deck'): Laid {
   const drawn = new Drawn(ladder);
   const { rungs, bands, rails } = ladder;
   const [first, last] = rails.closed ? [0, rungs.length - 1] : [1, rungs.length - 1];
   const joints: LaidJoint[] = [];
-  for (let k = first; k < last; k += 1) joints.push(straight(drawn.at(k, 0), drawn.at(k, bands), 'spoke', k));
+  for (let k = first; k < last; k += 1) {
+    const cut = straight(drawn.at(k, 0), drawn.at(k, bands), 'spoke', k);
+    joints.push(pattern === 'strip' ? { ...cut, along: alongOf(rungs[k] as Rung) } : cut);
+  }
   for (let j = 1; j < bands; j += 1) {
     for (let k = 0; k + 1 < rungs.length; k += 1) joints.push(bandJoint(drawn, k, j));
   }

@@ -4,6 +4,8 @@ import type { Language } from '../../report/show';
 export const cautionsForms: Language = {
   'a bent board is a spring: fasten it from one end on, stake by stake, and stand inside the curve and clear of its end when it is let go':
     'una tabla doblada es un resorte: fíjela desde un extremo, estaca por estaca, y al soltarla párese por dentro de la curva y lejos de su extremo',
+  'a round opening of a radius of {actual} is tighter than the {limit} that this thickness bends to: set a form tube and name the opening in filledOpenings, or use thinner layers, or saw kerfs into its back':
+    'una abertura redonda de un radio de {actual} es más cerrada que los {limit} a los que se dobla este espesor: ponga un tubo de cartón para cimbra y nombre la abertura en filledOpenings, o use capas más delgadas, o haga ranuras con sierra en su cara de atrás',
   'a radius of {actual} is tighter than the {limit} that this thickness bends to: it breaks, or pulls its stakes out. Use thinner layers, or saw kerfs into its back':
     'un radio de {actual} es más cerrado que los {limit} a los que se dobla este espesor: se rompe, o arranca sus estacas. Use capas más delgadas, o haga ranuras con sierra en su cara de atrás',
   'concrete {actual} high presses harder than boards and stakes are trusted with, {limit}: forms that give way bury people. Keep to the rate that the pressure was reckoned for, and have ties and braces designed by a licensed engineer':

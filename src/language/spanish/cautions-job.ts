@@ -2,6 +2,10 @@
 import type { Language } from '../../report/show';
 
 export const cautionsJob: Language = {
+  'the slab is thickened by {actual} below its underside, and nothing is dug for that: dig as much more, and bend the gravel down with it':
+    'la losa se engrosa {actual} por debajo de su lecho bajo, y no se excava nada para eso: excave otro tanto, y baje la grava con ella',
+  'nothing of {places} is in these figures: it is shared, and no element has it. Say it of each that it is for':
+    'nada de {places} está en estas cifras: es común, y ningún elemento lo tiene. Indíquelo en cada uno al que corresponde',
   'the steps as poured climb {actual}, and their risers are laid out for {limit}: they end {by} off the door. Give both the same height before anything is formed':
     'los escalones colados suben {actual}, y sus contrahuellas están trazadas para {limit}: terminan a {by} de la puerta. Dé a ambos la misma altura antes de cimbrar',
   'it is dug {by} deeper than slab and gravel are together: the top comes as much below the ground beside it, and water runs onto it. Dig {limit}; where the ground is soft further down, order gravel for the rest as well':

@@ -42,8 +42,8 @@ export const cautionsSteel: Language = {
     'silletas separadas más de {limit} dejan que la malla de este alambre se cuelgue hasta el suelo al pisarla; ponga más silletas',
   'the lap is shorter than {limit}, which 40 bar diameters, at least {least}, come to; the plans and the engineer govern':
     'el traslape es más corto que {limit}, que resultan de 40 diámetros de varilla, con {least} como mínimo; rigen los planos y el ingeniero',
-  'the plan is not proved the best: none can come to less than {limit}':
-    'no está probado que el plan sea el mejor: ninguno puede bajar de {limit}',
+  'the plan is not proved the best: none for these pieces can come to less than {limit}':
+    'no está probado que el plan sea el mejor: ninguno para estas piezas puede bajar de {limit}',
   'the slab is outside the table, which ends at {limit}; the nearest row is used, so ask the engineer':
     'la losa queda fuera de la tabla, que termina en {limit}; se usa el renglón más cercano, así que pregunte al ingeniero',
   'the slab has no room for these bars: with the usual cover above and below it is {limit} thick at least; take thinner bars or a thicker slab, as the plans and the engineer say':

@@ -35,6 +35,7 @@ import { ordinary } from './ordinary';
 import { overrides } from './overrides';
 import { prices } from './prices';
 import { quote } from './quote';
+import { rareSteps } from './rare-steps';
 import { reasons } from './reasons';
 import { rules } from './rules';
 import { stepsAndReasons } from './steps-and-reasons';
@@ -88,6 +89,7 @@ export const spanish: Language = {
   ...overrides,
   ...prices,
   ...quote,
+  ...rareSteps,
   ...reasons,
   ...rules,
   ...stepsAndReasons,

@@ -148,6 +148,7 @@ export const labelsAB: Language = {
   'approved-document-k-general': 'Approved Document K (Inglaterra), acceso general',
   'approved-document-m': 'Approved Document M (Inglaterra)',
   'as-1428': 'AS 1428 (Australia)',
+  'along the edge': 'a lo largo del borde',
   'along slope': 'a lo largo de la pendiente',
   'across at most': 'a lo ancho, máximo',
   body: 'volumen bajo la superficie',
