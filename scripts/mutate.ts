@@ -163,9 +163,19 @@ class Tests {
 const places = ({ file: of }: Mutant, { file, at }: { file: string; at: number }): string[] =>
   [dirname(of), of].map((place) => `${place} ${file} ${at}`);
 
-/** A test in the folder of the mutant's own name is worth its time sooner. */
-const own = (mutant: Mutant, { file }: Seen): number =>
-  file.split('/')[1] === mutant.file.split('/')[1] ? 10 : 1;
+/** The folder that each calculation stands in, by its id. */
+const HOMES = new Map(
+  sourcesIn('')
+    .map((file) => file.split('/'))
+    .map((parts) => [(parts.at(-1) as string).replace('.ts', ''), parts[1] as string]),
+);
+
+/** The folder that a test tries: a vector that of its calculation. */
+const triedBy = ({ file, name }: Seen): string | undefined =>
+  file === 'test/vectors.test.ts' ? HOMES.get(name.split('/')[0] as string) : file.split('/')[1];
+
+/** A test of the mutant's own folder is worth its time sooner. */
+const own = (mutant: Mutant, test: Seen): number => (triedBy(test) === mutant.file.split('/')[1] ? 10 : 1);
 
 /** Runs all the tests that take in a target once. */
 async function pass(crew: Crew, targets: readonly string[]): Promise<Passing> {

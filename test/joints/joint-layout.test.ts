@@ -425,6 +425,21 @@ describe('neighbors and fixed lines', () => {
     );
   });
 
+  it('a joint that comes up to any side goes on square to it', () => {
+    const along = (continued: { x: string; y: string }, axis: 'x' | 'y'): boolean =>
+      jointLayout({
+        outline,
+        thickness: '5 in',
+        spacing: '12 ft',
+        continued: [continued],
+      }).figures.joints.some(({ from, to }) =>
+        [from, to].every((end) => end[axis].format() === continued[axis]),
+      );
+    expect(along({ x: '13 ft', y: '20 ft' }, 'x')).toBe(true);
+    expect(along({ x: '0 ft', y: '9 ft' }, 'y')).toBe(true);
+    expect(along({ x: '30 ft', y: '9 ft' }, 'y')).toBe(true);
+  });
+
   it('a fixed direction turns the joints', () => {
     const { figures } = jointLayout({ outline, thickness: '5 in', spacing: '12 ft', direction: '45 deg' });
     for (const { from, to } of figures.joints) {

@@ -26,6 +26,16 @@ describe('joint spacing', () => {
   const given = (x: object): never =>
     Object.fromEntries(Object.entries(x).filter(([, value]) => value !== undefined)) as never;
 
+  it('names what is published for walks and for curbs only where one is asked for', () => {
+    const named = (use: 'slab' | 'walk' | 'curb'): string[] =>
+      jointSpacing({ thickness: '6 in', aggregateSize: '1 in', slump: '3 in', use }).figures.depths.map(
+        ({ rule }) => rule.says,
+      );
+    expect(named('slab').filter((name) => /walk|curb/.test(name))).toEqual([]);
+    expect(named('walk').filter((name) => /walk|curb/.test(name))).toEqual(['walks']);
+    expect(named('curb').filter((name) => /walk|curb/.test(name))).toEqual(['curbs and gutters']);
+  });
+
   it('is never over any rule that is applied', () => {
     fc.assert(
       fc.property(input, (x) => {

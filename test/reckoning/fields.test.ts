@@ -1,0 +1,108 @@
+/** Fields and calculations by themselves: what they read, what they refuse, and what their schemas say. */
+import { describe, expect, it } from 'vitest';
+import { InputError } from '../../src/index';
+import { define } from '../../src/reckoning/calculation';
+import { strength } from '../../src/reckoning/concrete-strength';
+import { type Field, fields, label, quantity, text } from '../../src/reckoning/fields';
+import { SLAB_THICKNESS } from '../../src/reckoning/ordinary';
+
+const PRESSURES = { of: 'the strength', source: SLAB_THICKNESS.source };
+
+/** What a field makes of an input, and the codes of what it finds wrong. */
+function readBy<T>(field: Field<T>, input: unknown): { value: T | undefined; codes: string[] } {
+  const codes: string[] = [];
+  const value = field.read(input, (remark) => {
+    if ('code' in remark) codes.push(remark.code);
+  });
+  return { value, codes };
+}
+
+describe('a strength', () => {
+  // EN 206: C25/30 is 25 MPa on the cylinder; AS 1379: N32 is 32 MPa. Both from memory.
+  it.each([
+    ['C25/30', 25],
+    [' C25/30 ', 25],
+    ['c 25 / 30', 25],
+    ['N32', 32],
+    [' N32 ', 32],
+    ['28 MPa', 28],
+  ])('is read from "%s"', (written, wanted) => {
+    const { value, codes } = readBy(strength('strength', PRESSURES), written);
+    expect(codes).toEqual([]);
+    expect(value?.toNumber('MPa')).toBe(wanted);
+  });
+
+  // C20 may be the cylinder of C20/25 or the cube of C16/20; 16 is a cylinder only, 15 a cube only, 25/35 neither.
+  it.each([
+    ['C20', 'ambiguous'],
+    ['C16', 'unknown-designation'],
+    ['C15', 'unknown-designation'],
+    ['C25/35', 'unknown-designation'],
+  ])('is not guessed from "%s"', (written, code) => {
+    expect(readBy(strength('strength', PRESSURES), written).codes).toEqual([code]);
+  });
+});
+
+describe('short text', () => {
+  const named = label('name');
+  const coded = text(
+    'style',
+    (written) => (written === 'A' ? 1 : undefined),
+    () => ({
+      code: 'unknown-designation',
+      says: 'no such style',
+      sentence: 'no such style',
+    }),
+  );
+
+  it.each([undefined, null])('is missing where there is %s', (input) => {
+    expect(readBy(named, input).codes).toEqual(['missing']);
+    expect(readBy(coded, input).codes).toEqual(['missing']);
+  });
+
+  it('is text', () => {
+    expect(readBy(named, 3).codes).toEqual(['wrong-type']);
+    expect(readBy(named, '  ').codes).toEqual(['wrong-type']);
+    expect(readBy(coded, 3).codes).toEqual(['wrong-type']);
+    expect(readBy(named, ' north wall ')).toEqual({ value: 'north wall', codes: [] });
+    expect(readBy(coded, 'A')).toEqual({ value: 1, codes: [] });
+    expect(readBy(coded, 'B').codes).toEqual(['unknown-designation']);
+  });
+
+  it('has an end, which its schema tells', () => {
+    expect(readBy(named, 'x'.repeat(60)).codes).toEqual([]);
+    expect(readBy(named, 'x'.repeat(61)).codes).toEqual(['too-long']);
+    expect(named.json(new Map() as never)).toEqual({ type: 'string', minLength: 1, maxLength: 60 });
+    expect(coded.json(new Map() as never)).toEqual({ type: 'string', maxLength: 100 });
+  });
+});
+
+describe('a calculation', () => {
+  const broken = new TypeError('a fault of the program');
+  const made = (reckon: () => Record<string, never>) =>
+    define({
+      id: 'echo',
+      title: 'Echo',
+      version: 1,
+      sources: [],
+      input: () => fields({ thickness: quantity('length', 'thickness') }),
+      reckon,
+    });
+
+  it('lets faults of the program through as they are', () => {
+    const throwing = made(() => {
+      throw broken;
+    });
+    expect(() => throwing({ thickness: '4 in' })).toThrow(broken);
+    expect(() => throwing.attempt({ thickness: '4 in' })).toThrow(broken);
+  });
+
+  it('hands out what is wrong with the input', () => {
+    const attempt = made(() => ({})).attempt({});
+    expect(attempt.ok || attempt.error).toBeInstanceOf(InputError);
+  });
+
+  it('tells limits only where it has some', () => {
+    expect(made(() => ({})).inputSchema).not.toHaveProperty('x-limits');
+  });
+});
