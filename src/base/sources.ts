@@ -33,7 +33,7 @@ export const ORONO_LIFTS: Source = {
   kind: 'published',
   title: 'Geotechnical recommendation in a project record, table C, compaction',
   publisher: 'City of Orono, Minnesota',
-  locator: 'page 13: plate or power tamper, loose lifts up to 4 in; vibratory roller, 10 to 12 in compacted',
+  locator: 'page 13',
   fromMemory: false,
 };
 
@@ -42,8 +42,7 @@ export const OHIO_LIFTS: Source = {
   title: 'Construction and Material Specifications, item 304 aggregate base',
   publisher: 'Ohio Department of Transportation',
   edition: '2005',
-  locator:
-    '304.04: vibratory rollers of more than 12 tons 8 in, of 10 to 12 tons 6 in, anything else 4 in, compacted',
+  locator: '304.04',
   fromMemory: false,
 };
 
@@ -59,7 +58,7 @@ export const MARYLAND_LIFTS: Source = {
   kind: 'published',
   title: 'Construction Manual, 210 Tamped Fill',
   publisher: 'Maryland State Highway Administration',
-  locator: '210: mechanical tampers and vibratory compactors, lifts of not over 6 in loose',
+  locator: '210',
   fromMemory: false,
 };
 
@@ -68,7 +67,7 @@ export const OHIO_DENSITIES: Source = {
   title: 'Construction and Material Specifications, item 411 stabilized crushed aggregate',
   publisher: 'Ohio Department of Transportation',
   edition: '2013',
-  locator: 'table 411.04-1, compacted in place: crushed stone 3,800 lb/yd3, recycled concrete 3,400 lb/yd3',
+  locator: 'table 411.04-1, compacted in place',
   fromMemory: false,
 };
 
@@ -77,7 +76,7 @@ export const BAKER_ROLLING: Source = {
   title: 'A Treatise on Roads and Pavements (I. O. Baker)',
   publisher: 'publisher not shown in the extract that was read',
   edition: '1903',
-  locator: 'measuring the gravel: rolling takes 12% to 15% of the loose depth; one specification allows 33%',
+  locator: 'measuring the gravel',
   fromMemory: false,
 };
 

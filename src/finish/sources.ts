@@ -5,7 +5,7 @@ export const UFGS_CURING: Source = {
   kind: 'published',
   title: 'UFGS 03372, preplaced-aggregate concrete, curing compound',
   publisher: 'US Department of Defense',
-  locator: '3.5.3.3: two coats, each of not more than 400 ft2 to the gallon; again after rain within 3 h',
+  locator: '3.5.3.3',
   url: 'https://ufgscriteriadocreport.tpub.com/03372/033720029.htm',
   fromMemory: false,
 };

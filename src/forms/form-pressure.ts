@@ -5,7 +5,6 @@
  *
  * Source: ACI 347-04 as told by M. K. Hurd; its constants and coefficients from memory.
  */
-import { SLUMP } from '../joints/ordinary';
 import * as faults from '../quantity/faults';
 import { constant, density, ratio, temperature } from '../quantity/make';
 import { paired } from '../quantity/paired';
@@ -35,6 +34,7 @@ import { type Lifts, liftsOf } from './lifts';
 import {
   FORM_DENSITY,
   FORM_HEIGHT,
+  FORM_SLUMP,
   FORM_STRENGTH,
   FORM_TEMPERATURE,
   LIFT,
@@ -337,7 +337,7 @@ export const formPressure: Calculation<FormPressureInput, FormPressureFigures> =
         standard: maybe(choice('standard', ['aci-347', 'ciria-108'] as const)),
         density: maybe(quantity('density', 'density', 'positive', FORM_DENSITY)),
         cement: maybe(choice('cement', ['plain', 'retarded', 'blended', 'blended-retarded'] as const)),
-        slump: maybe(quantity('length', 'slump', 'positive', SLUMP)),
+        slump: maybe(quantity('length', 'slump', 'positive', FORM_SLUMP)),
         allowed: maybe(quantity('pressure', 'allowed', 'positive', FORM_STRENGTH)),
         stiffensIn: maybe(quantity('time', 'stiffensIn', 'positive', STIFFENS)),
         mostLift: maybe(quantity('length', 'mostLift', 'positive', LIFT)),

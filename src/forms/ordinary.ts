@@ -114,3 +114,10 @@ export const LIFT = /*#__PURE__*/ range(
   ['12 ft', '3.6 m'],
   ['24 in', '600 mm'],
 );
+
+/** Concrete that levels itself stands in forms too. */
+export const FORM_SLUMP = /*#__PURE__*/ range(
+  'the slump of concrete in forms',
+  ['1 in', '25 mm'],
+  ['11 in', '280 mm'],
+);

@@ -8,8 +8,7 @@ export const TAPE_TRUTH: Source = {
   publisher:
     'D. Ballast for the US Access Board, quoting NIST Handbook 44 and the Precast/Prestressed Concrete Institute',
   edition: '2011',
-  locator:
-    'metal measuring tapes: 1/16 in from 7 to 30 ft; measuring instruments and accuracy: good to a third of the tolerance',
+  locator: 'metal measuring tapes',
   url: 'https://corada.com/documents/dimensional-tolerances-in-construction-and-for-surface-accessibility/Metal-measuring-tapes',
   fromMemory: false,
 };

@@ -28,7 +28,7 @@ export const PAVEMENT_JOINTING: Source = {
   kind: 'published',
   title: 'Guide to jointing unreinforced pavements',
   publisher: 'Concrete Construction magazine',
-  locator: 'abstract: sawn 4 to 24 h after placing, by conditions; 15 to 20 ft; 15 ft under 6 in',
+  locator: 'abstract',
   url: 'http://www.concreteconstruction.net/how-to/construction/guide-to-jointing-unreinforced-pavements_o',
   fromMemory: false,
 };
@@ -39,8 +39,7 @@ export const POOL_DECK_JOINTS: Source = {
   title: 'Joint rules for a pool deck',
   publisher: 'Concrete Construction magazine',
   edition: '2010',
-  locator:
-    'hint: the thickness in inches times 2 ft, at most 15 ft; panels to 1.5 to 1; no angle under 60 degrees',
+  locator: 'hint',
   fromMemory: false,
 };
 
@@ -50,7 +49,7 @@ export const CURVED_JOINTS: Source = {
   title: 'Curved joint placement',
   publisher: 'Concrete Decor magazine',
   edition: 'volume 7, number 8, December 2007',
-  locator: 'opening: 24 to 36 times the thickness, at most 15 ft; at least a quarter deep',
+  locator: 'opening',
   fromMemory: false,
 };
 
@@ -60,7 +59,7 @@ export const PAVEMENT_LAYOUT: Source = {
   title: 'Basics of concrete pavement: joint layout',
   publisher: 'American Concrete Pavement Association, E. Ferrebee',
   edition: '51st annual concrete paving workshop, 2015',
-  locator: 'maximum spacing: 24 times on granular base, 21 on treated base; 15 ft under 10 in thick',
+  locator: 'maximum spacing',
   fromMemory: false,
 };
 
@@ -69,7 +68,7 @@ export const JOINT_LAYOUT_RULES: Source = {
   kind: 'published',
   title: 'Joint layout: rules for intersections, culs-de-sac and roundabouts',
   publisher: 'American Concrete Pavement Association',
-  locator: 'rules: no slab over 15 ft (4.5 m) wide unless local experience says otherwise, none under 2 ft',
+  locator: 'rules',
   url: 'http://wikipave.org/index.php?title=Joint_Layout',
   fromMemory: false,
 };
@@ -120,7 +119,7 @@ export const TAPER_WIDTH: Source = {
   kind: 'published',
   title: 'Highway Engineering Handbook, rigid pavement jointing details (extract)',
   publisher: 'McGraw-Hill',
-  locator: 'basic principles: taper at least 2 ft wide; panels to 2:1; joints square to edges',
+  locator: 'basic principles',
   fromMemory: false,
 };
 
@@ -179,7 +178,7 @@ export const UFGS_WALK_JOINTS: Source = {
   kind: 'published',
   title: 'UFGS 03300N, Cast-in-Place Concrete',
   publisher: 'US Department of Defense',
-  locator: '3.8.3, walks: joint every 5 ft, 1 in deep; 3.8.5, curbs: every 10 ft, 3/4 in deep',
+  locator: '3.8.3, walks',
   fromMemory: false,
 };
 
@@ -187,7 +186,7 @@ export const NAVY_REINFORCED: Source = {
   kind: 'published',
   title: 'Engineering Aid, NAVEDTRA 14069',
   publisher: 'US Navy',
-  locator: 'page 7-17: reinforced slabs 15 to 25 ft each way; expansion joints every 20 ft',
+  locator: 'page 7-17',
   fromMemory: false,
 };
 

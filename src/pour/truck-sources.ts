@@ -25,8 +25,7 @@ export const BARROW_TRIPS: Source = {
   title: 'Concrete Construction: Methods and Costs (H. P. Gillette and C. S. Hill)',
   publisher: 'Myron C. Clark Publishing Co.',
   edition: '1908',
-  locator:
-    'chapter III, pages 47 to 53: 200 ft/min both ways, 3/4 min lost each trip; 1 to 2 ft3 of wet concrete',
+  locator: 'chapter III, pages 47 to 53',
   url: 'https://www.gutenberg.org/ebooks/24855',
   fromMemory: false,
 };
@@ -35,7 +34,7 @@ export const CART_RATES: Source = {
   kind: 'published',
   title: 'Buckets, Cranes, Carts, and Wheelbarrows',
   publisher: 'Concrete Construction magazine',
-  locator: 'hand carts of 6 to 8 ft3: 3 to 5 yd3/h for each man, up to about 200 ft, wheelbarrows no farther',
+  locator: 'hand carts of 6 to 8 ft3',
   fromMemory: false,
 };
 

@@ -22,6 +22,6 @@ export const RICHARDSON_SPACING: Source = {
   title: 'Sidewalks and drive approaches',
   publisher: 'City of Richardson, Texas',
   edition: '23 November 2011',
-  locator: 'items 1 to 4: 3/8 in bars 24 in on center in walks, drives and approaches',
+  locator: 'items 1 to 4',
   fromMemory: false,
 };

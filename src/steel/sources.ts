@@ -64,7 +64,7 @@ export const SPACING_24_IN: Source = {
   title: 'Sidewalks and drive approaches',
   publisher: 'City of Richardson, Texas',
   edition: '23 November 2011',
-  locator: 'items 1 to 4: 3/8 in bars 24 in on center in walks, drives and approaches',
+  locator: 'items 1 to 4',
   fromMemory: false,
 };
 
@@ -91,7 +91,7 @@ export const TIE_AND_DOWEL: Source = {
   title: 'Concrete Paving Workshop, dowel and tie bars',
   publisher: 'Nebraska Concrete Paving Association; Nebraska Department of Roads',
   edition: 'January 2014',
-  locator: 'slides 3 to 6: dowels are smooth and slide, ties are deformed and hold',
+  locator: 'slides 3 to 6',
   fromMemory: false,
 };
 
@@ -228,8 +228,7 @@ export const ACI_318_RATIO: Source = {
   title: 'Shrinkage and temperature reinforcement, on ACI 318-02 section 7.12',
   publisher: 'Concrete International, American Concrete Institute',
   edition: '2002',
-  locator:
-    'checklist: 0.0020 for grades 40 and 50, 0.0018 for grade 60; at most 5 thicknesses or 18 in apart',
+  locator: 'checklist',
   fromMemory: false,
 };
 

@@ -24,7 +24,7 @@ export const HOVER_EVAPORATION: Source = {
   title: 'On the origin and the accuracy of the evaporation nomograph (K. C. Hover), abstract',
   publisher: 'American Concrete Institute, SP-338',
   edition: '2020',
-  locator: 'pages 10 to 28, abstract: the true rate may be some 40% off the estimate',
+  locator: 'pages 10 to 28, abstract',
   fromMemory: false,
 };
 
@@ -86,7 +86,7 @@ export const UNDER_THE_SUN: Source = {
   kind: 'published',
   title: 'Troubles under the sun (question and answer)',
   publisher: 'Concrete Construction magazine',
-  locator: 'answer: damp base, small placements, windbreak and shade, the cool of the night, early curing',
+  locator: 'answer',
   fromMemory: false,
 };
 
@@ -102,8 +102,7 @@ export const BATCH_HEATING: Source = {
   kind: 'published',
   title: 'UFC 3-130-04, Arctic and Subarctic Construction: Foundations for Structures',
   publisher: 'US Departments of the Army and the Air Force',
-  locator:
-    'equation 16 and the page behind it: aggregates at most 150 degF on average and 212 degF anywhere, mixing in order above 100 degF',
+  locator: 'equation 16 and the page behind it',
   url: 'https://buildingcriteria1.tpub.com/ufc_3_130_04/ufc_3_130_040248.htm',
   fromMemory: false,
 };
@@ -207,7 +206,7 @@ export const MINDESS_RATIO: Source = {
   kind: 'published',
   title: 'Concrete (S. Mindess and J. F. Young), as quoted on a page of notes',
   publisher: 'Prentice Hall',
-  locator: 'general rule: strength at 28 days is 1.3 to 1.7 times that at 7 days; 60% to 75% at 7 days',
+  locator: 'general rule',
   fromMemory: false,
 };
 
@@ -258,7 +257,7 @@ export const OLD_COLD_RULE: Source = {
   kind: 'published',
   title: 'Cold weather concreting (an older question and answer)',
   publisher: 'Concrete Construction magazine',
-  locator: 'summary: 70 degF for 3 days or 50 degF for 5 days, then 4 days without freezing',
+  locator: 'summary',
   fromMemory: false,
 };
 
@@ -291,7 +290,7 @@ export const DEICER_WAIT: Source = {
   title:
     'Preventing deicer scaling; Avoid salting the first winter (questions and answers, citing ACI 201 and 302)',
   publisher: 'Concrete Construction magazine',
-  locator: 'answers: 6 weeks above 40 degF and dried before salt, better one winter',
+  locator: 'answers',
   fromMemory: false,
 };
 

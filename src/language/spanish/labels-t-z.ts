@@ -30,6 +30,7 @@ export const labelsTZ: Language = {
   'the panel would be too long for its width': 'el paño sería demasiado largo para su ancho',
   'the plans allow no more': 'los planos no permiten más',
   'the slump of concrete for flatwork': 'el revenimiento del concreto para pisos',
+  'the slump of concrete in forms': 'el revenimiento del concreto en cimbras',
   'the speed of a truck on the road': 'la velocidad de un camión en el camino',
   'the surface': 'la superficie',
   'the thickness of a slab on ground': 'el espesor de una losa sobre el terreno',
