@@ -34,7 +34,7 @@ export const manyPanels = (
 ): Caution => ({
   code: 'many-panels',
   severity: 'note',
-  ...say`to keep every panel within ${{ ratio }} takes ${{ actual }} panels and ${{ length }} of joints. ${{ limit: panelCount }} panels and ${{ other: contraction }} would do if a few were up to ${{ longer: longestRatio }}, which handbooks allow: give longestRatio ${{ longer: longestRatio }} for that plan, and look where its long panels lie`,
+  ...say`to keep every panel no longer than ${{ ratio }} times its width takes ${{ actual }} panels and ${{ length }} of joints. ${{ limit: panelCount }} panels and ${{ other: contraction }} would do if a few were up to ${{ longer: longestRatio }} times as long as wide, which handbooks allow: give longestRatio ${{ longer: longestRatio }} for that plan, and look where its long panels lie`,
   limit: panelCount,
   actual,
   source: sources.TAPER_WIDTH,

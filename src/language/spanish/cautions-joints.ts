@@ -18,8 +18,8 @@ export const cautionsJoints: Language = {
     'Separación y profundidad de las juntas de contracción (control)',
   'steel holds cracks closed but does not prevent them; wider spacing in a reinforced slab is for the engineer to allow':
     'el acero mantiene cerradas las grietas pero no las evita; una separación mayor en losa reforzada la autoriza el ingeniero',
-  'to keep every panel within {ratio} takes {actual} panels and {length} of joints. {limit} panels and {other} would do if a few were up to {longer}, which handbooks allow: give longestRatio {longer} for that plan, and look where its long panels lie':
-    'para que ningún paño pase de {ratio} hacen falta {actual} paños y {length} de juntas. Bastarían {limit} paños y {other} si unos pocos llegaran a {longer}, lo que admiten los manuales: dé longestRatio {longer} para ese plano y mire dónde quedan los paños largos',
+  'to keep every panel no longer than {ratio} times its width takes {actual} panels and {length} of joints. {limit} panels and {other} would do if a few were up to {longer} times as long as wide, which handbooks allow: give longestRatio {longer} for that plan, and look where its long panels lie':
+    'para que ningún paño sea más largo que {ratio} veces su ancho hacen falta {actual} paños y {length} de juntas. Bastarían {limit} paños y {other} si unos pocos llegaran a {longer} veces su ancho, lo que admiten los manuales: dé longestRatio {longer} para ese plano y mire dónde quedan los paños largos',
   'the joint would go through more than half of the slab; the slab is too thin for a sawn joint':
     'la junta pasaría de la mitad de la losa; la losa es demasiado delgada para una junta cortada',
   'a joint of {actual} is shallower than {limit}: the slab cracks beside it as well as below it. Make it that deep, in time':
