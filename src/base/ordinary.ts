@@ -55,6 +55,7 @@ export const GRID_SPACING: Ordinary = {
 
 export const SIDE_SLOPE: Ordinary = {
   of: 'the level run of a side slope for each unit of depth',
+  example: '1.5:1',
   least: '0.1:1',
   most: '6:1',
   source: trade,

@@ -15,16 +15,19 @@ export const MEASURE = /*#__PURE__*/ range(
   'the measure of a coverage',
   ['0.1 gal', '0.5 L'],
   ['60 gal', '220 L'],
+  ['1 gal', '1 L'],
 );
 export const CONTAINER = /*#__PURE__*/ range(
   'what a container holds',
   ['0.05 gal', '0.2 L'],
   ['300 gal', '1100 L'],
+  ['1 gal', '1 L'],
 );
 export const CONTAINER_MASS = /*#__PURE__*/ range(
   'what a container holds',
   ['0.5 lb', '0.2 kg'],
   ['3000 lb', '1400 kg'],
+  ['1 gal', '1 L'],
 );
 export const SPREAD = /*#__PURE__*/ range(
   'the weight of a powder on an area',
@@ -112,7 +115,7 @@ export const STRAWED = /*#__PURE__*/ range(
   ['0.5 lb/ft2', '2.5 kg/m2'],
 );
 export const BALE = /*#__PURE__*/ range('the weight of a bale', ['15 lb', '7 kg'], ['1200 lb', '550 kg']);
-export const BATTER = /*#__PURE__*/ range('how far a side runs out for its depth', '0.05:1', '3:1');
+export const BATTER = /*#__PURE__*/ range('how far a side runs out for its depth', '0.05:1', '3:1', '1.5:1');
 export const SETTLES = /*#__PURE__*/ range('how much fill or soil settles', '2%', '60%');
 export const LIVE = /*#__PURE__*/ range(
   'the share of seed that is pure, or that sprouts',

@@ -10,6 +10,7 @@ export const RISE = /*#__PURE__*/ range(
   'the rise of concrete in forms',
   ['0.25 ft/h', '0.08 m/h'],
   ['60 ft/h', '18 m/h'],
+  ['4 ft/h', '1.2 m/h'],
 );
 export const OUTPUT = /*#__PURE__*/ range(
   'the concrete placed in an hour',
@@ -35,6 +36,7 @@ export const FORM_STRENGTH = /*#__PURE__*/ range(
   'the pressure that forms are made for',
   ['150 psf', '7 kPa'],
   ['3500 psf', '170 kPa'],
+  ['600 psf', '30 kPa'],
 );
 export const CONCRETE_HEIGHT = /*#__PURE__*/ range(
   'the height of concrete against forms',

@@ -107,19 +107,12 @@ export function lookAt(ring: readonly Place[]): Look {
   return look;
 }
 
-/** The same along the two diagonals: sides of a star lie apart there where they are side by side on the axes. */
-function diagonalsOf({ xs, ys, reach }: Flat): readonly [Span, Span] {
-  return [
-    spanOf(
-      xs.map((x, i) => x + (ys[i] as number)),
-      reach,
-    ),
-    spanOf(
-      xs.map((x, i) => x - (ys[i] as number)),
-      reach,
-    ),
-  ];
-}
+/** The same along a diagonal: sides of a star lie apart there where they are side by side on the axes. */
+const diagonal = ({ xs, ys, reach }: Flat, turn: 1 | -1): Span =>
+  spanOf(
+    xs.map((x, i) => x + turn * (ys[i] as number)),
+    reach,
+  );
 
 /** True where two sides certainly share no point, as they lie apart along one axis. */
 export const apartAlong = (a: Span, i: number, b: Span, j: number): boolean =>
@@ -128,25 +121,18 @@ export const apartAlong = (a: Span, i: number, b: Span, j: number): boolean =>
 // The sides of a comb are long one way and short the other: swept across, few of them meet at once.
 const shallow = (x: Span, y: Span): readonly [Span, Span] => (x.depth < y.depth ? [x, y] : [y, x]);
 
-/** The ends of spans in the order of a sweep, so that it reads them one after another. */
-const inOrder = ({ from, to }: Span, order: Uint32Array): readonly [from: Float64Array, to: Float64Array] => [
-  Float64Array.from(order, (i) => from[i] as number),
-  Float64Array.from(order, (i) => to[i] as number),
-];
-
 /** Visit every pair of sides whose boxes meet, until a visit says that it is enough. */
 function sweep([along, across]: readonly [Span, Span], enough: (i: number, j: number) => boolean): void {
   const order = Uint32Array.from(along.from.keys()).sort(
     (i, j) => (along.from[i] as number) - (along.from[j] as number) || i - j,
   );
-  const [starts, ends] = inOrder(along, order);
-  const [lows, highs] = inOrder(across, order);
   for (let p = 0; p < order.length; p += 1) {
-    const [end, low, high] = [ends[p] as number, lows[p] as number, highs[p] as number];
-    for (let q = p + 1; q < order.length && (starts[q] as number) <= end; q += 1) {
-      if ((lows[q] as number) > high || low > (highs[q] as number)) continue;
-      const [a, b] = [order[p] as number, order[q] as number];
-      if (enough(Math.min(a, b), Math.max(a, b))) return;
+    const a = order[p] as number;
+    const end = along.to[a] as number;
+    for (let q = p + 1; q < order.length; q += 1) {
+      const b = order[q] as number;
+      if ((along.from[b] as number) > end) break;
+      if (!apartAlong(across, a, across, b) && enough(Math.min(a, b), Math.max(a, b))) return;
     }
   }
 }
@@ -164,9 +150,9 @@ export function firstCrossing(
   path: string,
 ): readonly [i: number, j: number] | undefined {
   const { flat, x, y } = lookAt(corners);
-  const [up, down] = diagonalsOf(flat);
+  const spans = [diagonal(flat, 1), diagonal(flat, -1)];
   const apart = (i: number, j: number): boolean =>
-    apartAlong(up, i, up, j) || apartAlong(down, i, down, j) || clearlyApart(flat, i, j);
+    spans.some((span) => apartAlong(span, i, span, j)) || clearlyApart(flat, i, j);
   let found: readonly [number, number] | undefined;
   let looks = 0;
   sweep(shallow(x, y), (i, j) => {

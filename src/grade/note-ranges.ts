@@ -69,6 +69,7 @@ export const DRAINED_AREA: Ordinary = {
 
 export const RAIN: Ordinary = {
   of: 'the intensity of a design storm',
+  example: ['4 in/h', '100 mm/h'],
   least: ['0.04 in/h', '1 mm/h'],
   most: ['20 in/h', '500 mm/h'],
   source: COMMON_PRACTICE,

@@ -80,6 +80,7 @@ export const POND_DEPTH: Ordinary = {
 
 export const INFLOW: Ordinary = {
   of: 'the flow of a downspout',
+  example: ['50 gal/min', '3 L/s'],
   least: ['0.05 gal/min', '0.01 m3/h'],
   most: ['1000 gal/min', '250 m3/h'],
   source,

@@ -19,6 +19,7 @@ export const SAW_RATE_TIME: Ordinary = {
 
 export const PANEL_RATIO: Ordinary = {
   of: 'the longest that a panel may be for its width',
+  example: '1.5:1',
   least: '1:1',
   most: '3:1',
   source: COMMON_PRACTICE,
@@ -26,6 +27,7 @@ export const PANEL_RATIO: Ordinary = {
 
 export const ELASTICITY: Ordinary = {
   of: 'the modulus of elasticity of concrete',
+  example: ['4000000 psi', '28000 MPa'],
   least: ['1500000 psi', '10000 MPa'],
   most: ['8000000 psi', '55000 MPa'],
   source: COMMON_PRACTICE,
@@ -56,6 +58,7 @@ export const POISSON_RATIO: Ordinary = {
 
 export const LONGEST_RATIO: Ordinary = {
   of: 'how long a panel may be for its width',
+  example: '1.5:1',
   most: '3:1',
   source: COMMON_PRACTICE,
 };
@@ -99,6 +102,7 @@ export const SLUMP: Ordinary = {
 
 export const AGGREGATE_SIZE: Ordinary = {
   of: 'the largest stone in concrete for flatwork',
+  example: ['3/4 in', '20 mm'],
   least: ['1/4 in', '6 mm'],
   most: ['2 in', '50 mm'],
   source: sources.AGGREGATE_RANGE,

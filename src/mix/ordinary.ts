@@ -30,7 +30,12 @@ export const BATCHED = /*#__PURE__*/ range(
   ['35000 lb', '16000 kg'],
 );
 
-export const WATER = /*#__PURE__*/ range('water for one load', ['0.25 gal', '1 L'], ['600 gal', '2500 L']);
+export const WATER = /*#__PURE__*/ range(
+  'water for one load',
+  ['0.25 gal', '1 L'],
+  ['600 gal', '2500 L'],
+  ['6 gal', '25 L'],
+);
 
 export const MOISTURE = /*#__PURE__*/ range('the moisture of an aggregate', '0.1%', '12%');
 

@@ -4,7 +4,7 @@ import { bareRatio } from '../reckoning/bare-ratio';
 import type { Field } from '../reckoning/fields';
 import { range } from '../reckoning/ordinary';
 
-const ORDINARY = /*#__PURE__*/ range('the water for the cement, by mass', '0.3:1', '0.8:1');
+const ORDINARY = /*#__PURE__*/ range('the water for the cement, by mass', '0.3:1', '0.8:1', '0.45:1');
 
 const BARE = /^\s*0?\.\d{1,4}\s*$/;
 

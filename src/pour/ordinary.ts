@@ -66,6 +66,7 @@ export const WHEELBARROW = /*#__PURE__*/ range(
   'what a wheelbarrow or a buggy carries',
   ['1 ft3', '28 L'],
   ['21 ft3', '600 L'],
+  ['3 ft3', '80 L'],
 );
 
 export const READY_AFTER: Ordinary = {

@@ -54,6 +54,7 @@ export const TRIP_TIME = /*#__PURE__*/ range(
   'the time lost on each trip of a wheelbarrow, a cart or a buggy',
   '5 s',
   '10 min',
+  '45 s',
 );
 export const TRAVEL = /*#__PURE__*/ range('the way of a truck in time', '2 min', '3 h');
 export const LOADING = /*#__PURE__*/ range('the loading of a truck', '1 min', '45 min', '10 min');

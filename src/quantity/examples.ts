@@ -34,33 +34,19 @@ const BY_DIMENSION: Readonly<Record<Dimension, Example>> = {
 
 /** Names of inputs that another example suits better than that of their dimension. */
 const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
-  ['length', /^aggr/, ['3/4 in', '20 mm']],
-  ['length', /over(?:Top)?$/, ['2 in', '50 mm']],
-  ['length', /^(?:height|margin|lap|founded|be\w+|bottomDiameter)$/, ['12 in', '300 mm']],
-  ['length', /^(?:frost|landing|reach|drop|rod$|\w+sight)/, ['4 ft', '1.2 m']],
+  ['length', /^(?:height|margin|lap|founded|be\w+)$/, ['12 in', '300 mm']],
+  ['length', /^(?:frost|reach|drop|rod$|\w+sight)/, ['4 ft', '1.2 m']],
   ['length', /^(?:elevation|level|grade|ground|top|height\w+|\w+Side|at\w+)$/, ['100.25 ft', '30.55 m']],
   [
     'length',
     /^(?:[xy]|at|from|to|along|across|run|over|zone|each .+|\w*(?:ength|idth|Run|Rise|adius|ameter|istance))$/,
     ['12 ft', '3.6 m'],
   ],
-  ['speed', /^(?:intensity|rain)/, ['4 in/h', '100 mm/h']],
-  ['volume-rate', /^flow/, ['50 gal/min', '3 L/s']],
-  ['ratio', /slope|batter|tRatio/i, '1.5:1'],
   ['ratio', /^hum/, '60%'],
-  ['pressure', /^(?:stress|yield)/, ['40000 psi', '280 MPa']],
-  ['volume', /^water/, ['6 gal', '25 L']],
-  ['volume', /^(?:wheel|bugg)/, ['3 ft3', '80 L']],
-  ['volume', /^(?:measure|container)/, ['1 gal', '1 L']],
   ['volume', /^increment/, ['0.25 yd3', '0.1 m3']],
   ['volume', /^(?:truckCapacity|loads?|minimumLoad)$/, ['9 yd3', '7 m3']],
-  ['time', /^lostTime/, '45 s'],
   ['time', /^per$/, '1 h'],
   ['volume', /^per$/, ['1 yd3', '1 m3']],
-  ['speed', /^rise/, ['4 ft/h', '1.2 m/h']],
-  ['pressure', /^allowed/, ['600 psf', '30 kPa']],
-  ['pressure', /^elasticity/, ['4000000 psi', '28000 MPa']],
-  ['ratio', /^waterCement/, '0.45:1'],
 ];
 
 /** The example of one system. */

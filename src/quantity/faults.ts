@@ -41,16 +41,15 @@ const inQuotes = (example: Example): Example =>
 export const examplesOf = (d: Dimension, what: string): Example => inQuotes(exampleFor(d, what));
 
 /** The same fault with another example in place of that of the name or dimension; a number as it was typed stays. */
-export function proposing(own: Example, fault: Fault, d: Dimension, what: string): Fault {
+export function proposing(own: Example, found: Fault, d: Dimension, what: string): Fault {
   const usual = exampleFor(d, what);
   const told = (one: Fault, system: System): Fault => {
     const text = one.params?.['example'];
-    if (typeof text !== 'string') return one;
-    const example = remade(text.slice(1, -1), exampleIn(usual, system), exampleIn(own, system));
-    const params = { ...one.params, example: `"${example}"` };
-    return { ...one, params, sentence: sentenceOf({ says: one.says, params }) };
+    if (!text) return one;
+    const example = remade(String(text).slice(1, -1), exampleIn(usual, system), exampleIn(own, system));
+    return fault(one.code, { says: one.says, params: { ...one.params, example: `"${example}"` } });
   };
-  return { ...told(fault, 'customary'), metric: told(fault.metric ?? fault, 'metric') };
+  return { ...told(found, 'customary'), metric: told(found.metric ?? found, 'metric') };
 }
 
 const words = (d: Dimension): string => d.replaceAll('-', ' ');
@@ -151,13 +150,10 @@ export const notPositive = (what: string): Fault =>
   fault('not-positive', say`${{ what }} must be greater than zero`);
 
 /** @param text - it came as text, in which a whole number looks right */
-export const notACount = (what: string, least: number, most: number, text = false): Fault =>
-  fault(
-    'not-a-count',
-    text
-      ? say`${{ what }} must be a whole number from ${{ least }} to ${{ most }}, not text`
-      : say`${{ what }} must be a whole number from ${{ least }} to ${{ most }}`,
-  );
+export function notACount(what: string, least: number, most: number, text = false): Fault {
+  const words = say`${{ what }} must be a whole number from ${{ least }} to ${{ most }}`;
+  return fault('not-a-count', text ? say`${words}, not text` : words);
+}
 
 export const wrongType = (what: string, wanted: Example): Fault =>
   withExample('wrong-type', wanted, (w) => say`${{ what }} must be ${{ wanted: w }}`);

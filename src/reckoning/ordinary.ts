@@ -25,11 +25,11 @@ export interface Ordinary {
   /** What it is, for the ...say`the thickness of a slab on ground`. */
   readonly of: string;
   /** Below this it is out of the ordinary; zero, where it may be, is not. */
-  readonly least?: Bound;
+  readonly least?: Bound | undefined;
   /** Above this it is out of the ordinary. */
-  readonly most?: Bound;
+  readonly most?: Bound | undefined;
   /** One that refusals propose, where that of its name or dimension would not be ordinary. */
-  readonly example?: Example;
+  readonly example?: Example | undefined;
   /** Where the range comes from. */
   readonly source: Source;
 }
@@ -40,13 +40,7 @@ export const range = (
   least: Bound | undefined,
   most: Bound | undefined,
   example?: Example,
-): Ordinary => ({
-  of,
-  ...(least && { least }),
-  ...(most && { most }),
-  ...(example && { example }),
-  source: sources.COMMON_PRACTICE,
-});
+): Ordinary => ({ of, least, most, example, source: sources.COMMON_PRACTICE });
 
 /** What a reader found out of the ordinary. */
 export interface Doubt {
@@ -185,7 +179,6 @@ const trade = sources.COMMON_PRACTICE;
 
 export const SLAB_THICKNESS: Ordinary = {
   of: 'the thickness of a slab on ground',
-  example: ['4 in', '100 mm'],
   least: ['2 in', '50 mm'],
   most: ['18 in', '450 mm'],
   source: trade,

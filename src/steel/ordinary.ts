@@ -21,6 +21,7 @@ export const LAP_STRESS: Ordinary = /*#__PURE__*/ range(
   'the stress of bars in service',
   ['10000 psi', '70 MPa'],
   ['40000 psi', '280 MPa'],
+  ['40000 psi', '280 MPa'],
 );
 export const LAP_SPACING: Ordinary = /*#__PURE__*/ range(
   'the spacing of bars',
@@ -50,11 +51,13 @@ export const YIELD: Ordinary = /*#__PURE__*/ range(
   'the yield strength of reinforcement',
   ['30000 psi', '200 MPa'],
   ['120000 psi', '830 MPa'],
+  ['40000 psi', '280 MPa'],
 );
 export const STRESS: Ordinary = /*#__PURE__*/ range(
   'the working stress of reinforcement',
   ['15000 psi', '100 MPa'],
   ['80000 psi', '550 MPa'],
+  ['40000 psi', '280 MPa'],
 );
 export const LAYER: Ordinary = /*#__PURE__*/ range(
   'a layer of steel in a slab',
@@ -66,6 +69,7 @@ export const DEPTH: Ordinary = /*#__PURE__*/ range(
   'the concrete above steel in a slab',
   ['1/2 in', '12 mm'],
   ['12 in', '300 mm'],
+  ['2 in', '50 mm'],
 );
 export const CHAIRS_APART: Ordinary = /*#__PURE__*/ range(
   'the distance between chairs',
@@ -161,6 +165,7 @@ export const CONCRETE_DENSITY: Ordinary = {
 
 export const COVER: Ordinary = {
   of: 'the cover of concrete over steel',
+  example: ['2 in', '50 mm'],
   least: ['1/2 in', '12 mm'],
   most: ['6 in', '150 mm'],
   source: COMMON_PRACTICE,

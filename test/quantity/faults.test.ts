@@ -6,6 +6,7 @@ import { type Fault, InputError, toldIn } from '../../src/quantity/input-error';
 import { readMoney } from '../../src/quantity/money';
 import { isFaulty, readQuantity } from '../../src/quantity/read-quantity';
 import * as textFaults from '../../src/quantity/text-faults';
+import { type Field, quantity } from '../../src/reckoning/fields';
 
 const said: readonly (readonly [Fault, readonly string[]])[] = [
   [faults.missing('the width', '"12 ft"'), ['the width', '"12 ft"']],
@@ -56,23 +57,47 @@ const sentenceOf = (input: unknown, dimension: Parameters<typeof readQuantity>[1
 
 describe('an example', () => {
   it('suits what is asked for', () => {
-    expect(sentenceOf(undefined, 'speed', 'intensity')).toContain('"4 in/h"');
+    expect(sentenceOf(undefined, 'length', 'frostDepth')).toContain('"4 ft"');
     expect(sentenceOf(undefined, 'speed', 'wind')).toContain('"10 mph"');
-    expect(sentenceOf(undefined, 'pressure', 'yield')).toContain('"40000 psi"');
+    expect(sentenceOf(undefined, 'ratio', 'humidity')).toContain('"60%"');
+    expect(sentenceOf(undefined, 'length', 'run')).toContain('"12 ft"');
     expect(sentenceOf(undefined, 'length', 'yield')).toContain('"4 in"');
-    expect(sentenceOf(undefined, 'ratio', 'sideSlope')).toContain('"1.5:1"');
   });
 
   it('has the number that was typed, in either system', () => {
-    expect(sentenceOf(4, 'ratio', 'sideSlope')).toContain('"4:1"');
     expect(sentenceOf(4, 'length', 'thickness')).toContain('"4 in"');
-    const metric = (dimension: 'ratio' | 'length', what: string): string | undefined => {
-      const q = readQuantity(4, dimension, what);
-      if (!isFaulty(q)) return undefined;
-      return toldIn(new InputError([{ ...q, path: '' }]), 'metric').issues[0]?.sentence;
+    const q = readQuantity(4, 'length', 'thickness');
+    if (!isFaulty(q)) throw new Error('read');
+    expect(toldIn(new InputError([{ ...q, path: '' }]), 'metric').issues[0]?.sentence).toContain('mm"');
+  });
+
+  it('is that of its own range where it has one', () => {
+    const source = {
+      kind: 'common-practice',
+      title: 'Common practice of the trade',
+      fromMemory: false,
+    } as const;
+    const told = (input: unknown, field: Field<unknown>, system: 'customary' | 'metric'): string => {
+      const faults: Fault[] = [];
+      field.read(input, (remark) => faults.push(remark as Fault));
+      return toldIn(new InputError(faults.map((fault) => ({ ...fault, path: '' }))), system).message;
     };
-    expect(metric('ratio', 'sideSlope')).toContain('"4:1"');
-    expect(metric('length', 'thickness')).toContain('mm"');
+    const riser = quantity('length', 'riser', 'positive', {
+      of: 'a riser',
+      example: ['7 in', '175 mm'],
+      source,
+    });
+    expect(told(undefined, riser, 'customary')).toContain('"7 in"');
+    expect(told(undefined, riser, 'metric')).toContain('"175 mm"');
+    expect(told(12, riser, 'customary')).toContain('"12 in"');
+    expect(told(180, riser, 'metric')).toContain('"180 mm"');
+    expect(told('7 lb', riser, 'customary')).toContain('"7 in"');
+    expect(told('', riser, 'metric')).toContain('"175 mm"');
+    const slope = quantity('ratio', 'sideSlope', 'positive', { of: 'a slope', example: '1.5:1', source });
+    expect(told(undefined, slope, 'metric')).toContain('"1.5:1"');
+    expect(told(4, slope, 'metric')).toContain('"4:1"');
+    // What says how to write parts keeps its own example.
+    expect(told('12 ft 6', riser, 'customary')).toContain('"12 ft 6 in"');
   });
 });
 
