@@ -64,9 +64,9 @@ const inPercent = (share: number): string => `${+(100 * share).toPrecision(6)}%`
 
 /** A text made of the usual example, made of another one instead: with the number that was typed, where there was one. */
 export function remade(text: string, usual: string, own: string): string {
-  const number = text === usual ? undefined : NUMBER.exec(text)?.[0];
-  if (number && text.replace(NUMBER, '') !== usual.replace(NUMBER, '')) return text;
-  return number ? own.replace(NUMBER, number) : own;
+  if (text === usual) return own;
+  const [number = ''] = NUMBER.exec(text) ?? [];
+  return text === usual.replace(NUMBER, number) ? own.replace(NUMBER, number) : text;
 }
 
 /** `1/4` of what a tape shows is inches in a foot; `1/60` is one in sixty. */
