@@ -54,11 +54,10 @@ export const dugTooShallow = (
 });
 
 /** A slab thickened below its underside, by so much concrete that no pit is dug for. */
-export const edgeNotDug = (actual: Quantity<'volume'>): Caution => ({
+export const edgeNotDug = (more: Quantity<'volume'>): Caution => ({
   code: 'edge-not-dug',
   severity: 'note',
-  ...say`the slab is thickened by ${{ actual }} below its underside, and nothing is dug for that: dig as much more, and bend the gravel down with it`,
-  actual,
+  ...say`the slab is thickened by ${{ more }} below its underside, and nothing is dug for that: dig as much more, and bend the gravel down with it`,
   source: COMMON_PRACTICE,
 });
 

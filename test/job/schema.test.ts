@@ -96,7 +96,7 @@ const sound = (id: string): Vector[] => {
 };
 
 /** Codes of what is wrong by itself, whatever the rest says. */
-const WRONG = ['unknown-key', 'unknown-choice', 'wrong-type'];
+const WRONG = ['unknown-key', 'unknown-choice', 'wrong-type', 'not-a-quantity'];
 
 const codesOf = (job: JobInput): string[] => {
   const attempt = jobTakeoff.attempt(job);

@@ -47,6 +47,7 @@ const IN_WORDS: readonly string[] = [
   'step-volume landingDepth',
   'step-layout landing',
   'job-takeoff elements[0].risers.landing',
+  'job-takeoff elements[1].steps.landingDepth',
   'step-layout tread',
   'wall-volume sill',
   'pier-volume founded',
@@ -348,7 +349,7 @@ describe('the door', () => {
     expect(codes(null)).toEqual(['missing at ']);
     expect(codes(3)).toEqual(['wrong-type at ']);
     expect(codes({ ...SLAB, outline: null })).toEqual(['wrong-type at outline']);
-    expect(codes({ ...SLAB, outline: [] })).toEqual(['unknown-choice at outline.shape']);
+    expect(codes({ ...SLAB, outline: [] })).toEqual(['wrong-type at outline']);
     expect(codes({ ...SLAB, outline: { shape: 'triangle', sides: 'abc' } })).toEqual([
       'wrong-type at outline.sides',
     ]);

@@ -2,8 +2,8 @@
 import type { Language } from '../../report/show';
 
 export const cautionsJob: Language = {
-  'the slab is thickened by {actual} below its underside, and nothing is dug for that: dig as much more, and bend the gravel down with it':
-    'la losa se engrosa {actual} por debajo de su lecho bajo, y no se excava nada para eso: excave otro tanto, y baje la grava con ella',
+  'the slab is thickened by {more} below its underside, and nothing is dug for that: dig as much more, and bend the gravel down with it':
+    'la losa se engrosa {more} por debajo de su lecho bajo, y no se excava nada para eso: excave otro tanto, y baje la grava con ella',
   'nothing of {places} is in these figures: it is shared, and no element has it. Say it of each that it is for':
     'nada de {places} está en estas cifras: es común, y ningún elemento lo tiene. Indíquelo en cada uno al que corresponde',
   'the steps as poured climb {actual}, and their risers are laid out for {limit}: they end {by} off the door. Give both the same height before anything is formed':

@@ -294,7 +294,24 @@ const moved = (name: string, f: (chance: Chance) => Turned): Relation => ({
 });
 
 const quarterTurn = moved('a quarter turn', () => ({ x, y }) => ({ x: text(y.negated()), y: text(x) }));
-const mirror = moved('a mirror', () => ({ x, y }) => ({ x: text(x.negated()), y: text(y) }));
+/** In a mirror the left edge of a strip is its right one. */
+function edgesExchanged(result: AnyResult): AnyResult {
+  const joints = (result.figures as Readonly<Record<string, unknown>>)['joints'] as
+    | readonly { readonly [name: string]: unknown }[]
+    | undefined;
+  if (!Array.isArray(joints)) return result;
+  const exchanged = joints.map(({ alongEdge, ...joint }) => {
+    if (!alongEdge) return joint;
+    const { left, right } = alongEdge as { readonly left: unknown; readonly right: unknown };
+    return { ...joint, alongEdge: { left: right, right: left } };
+  });
+  return { ...result, figures: { ...result.figures, joints: exchanged } } as unknown as AnyResult;
+}
+
+const mirror: Relation = {
+  ...moved('a mirror', () => ({ x, y }) => ({ x: text(x.negated()), y: text(y) })),
+  objection: (id, a, b) => everythingButPlaces(id, a, edgesExchanged(b)),
+};
 const shift = moved('another origin', ({ below }) => {
   const [dx, dy] = [below(2_000_000), below(500_000)];
   const by = (q: Quantity, d: number): string => {
