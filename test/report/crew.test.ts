@@ -148,7 +148,9 @@ describe('the view of a crew', () => {
         },
       ],
     });
-    const text = jobHtml('Yard', job, 'crew').replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
+    const text = jobHtml('Yard', job, 'crew')
+      .replace(/<[^>]*>/g, ' ')
+      .replace(/\s+/g, ' ');
     for (const shown of ['rectangle 28 ft × 18 ft', '18.60 ton', '1-1/2 in × 5-1/2 in', '16 ft', '12 in'])
       expect(text).toContain(shown);
     for (const left of ['rate of spread', 'compacted density', 'waste', 'proved', 'governed by'])
