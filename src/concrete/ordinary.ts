@@ -121,7 +121,12 @@ export const UNDERSIDE = /*#__PURE__*/ range(
   ['2 in', '50 mm'],
   ['20 ft', '6 m'],
 );
-export const FROST_DEPTH = /*#__PURE__*/ range('the depth of frost', ['1 in', '25 mm'], ['10 ft', '3 m']);
+export const FROST_DEPTH = /*#__PURE__*/ range(
+  'the depth of frost',
+  ['1 in', '25 mm'],
+  ['10 ft', '3 m'],
+  ['4 ft', '1.2 m'],
+);
 
 export const WALL_THICKNESS = /*#__PURE__*/ range(
   'the thickness of a wall',

@@ -78,6 +78,7 @@ export const SILL_CLEARANCE: Ordinary = {
 
 export const ROD: Ordinary = {
   of: 'a rod reading',
+  example: ['4 ft', '1.2 m'],
   least: ['1/16 in', '1 mm'],
   most: ['25 ft', '8 m'],
   source,

@@ -10,6 +10,7 @@ export const BENCH_ELEVATION: Ordinary = {
 
 export const ROD_READING: Ordinary = {
   of: 'the reading of a rod',
+  example: ['4 ft', '1.2 m'],
   most: ['26 ft', '8 m'],
   source: COMMON_PRACTICE,
 };

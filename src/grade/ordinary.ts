@@ -13,7 +13,12 @@ export const COORDINATE: Ordinary = {
 
 export const ELEVATION: Ordinary = { of: 'an elevation', most: ['30000 ft', '9000 m'], source };
 
-export const ROD: Ordinary = { of: 'a rod reading', most: ['30 ft', '9 m'], source };
+export const ROD: Ordinary = {
+  of: 'a rod reading',
+  example: ['4 ft', '1.2 m'],
+  most: ['30 ft', '9 m'],
+  source,
+};
 
 export const GRID_STEP: Ordinary = {
   of: 'the distance between spots of a grid',

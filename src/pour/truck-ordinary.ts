@@ -21,9 +21,19 @@ export const HAUL = /*#__PURE__*/ range(
   ['50 ft', '15 m'],
 );
 
-export const REACH = /*#__PURE__*/ range('the reach of a chute', ['4 ft', '1.2 m'], ['40 ft', '12 m']);
+export const REACH = /*#__PURE__*/ range(
+  'the reach of a chute',
+  ['4 ft', '1.2 m'],
+  ['40 ft', '12 m'],
+  ['12 ft', '3.6 m'],
+);
 
-export const DROP = /*#__PURE__*/ range('the fall of a chute', ['6 in', '150 mm'], ['10 ft', '3 m']);
+export const DROP = /*#__PURE__*/ range(
+  'the fall of a chute',
+  ['6 in', '150 mm'],
+  ['10 ft', '3 m'],
+  ['4 ft', '1.2 m'],
+);
 
 export const CARRIER_SPEED = /*#__PURE__*/ range(
   'the speed of a wheelbarrow, a cart or a buggy',

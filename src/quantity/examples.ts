@@ -35,7 +35,6 @@ const BY_DIMENSION: Readonly<Record<Dimension, Example>> = {
 /** Names of inputs that another example suits better than that of their dimension. */
 const BY_NAME: readonly (readonly [Dimension, RegExp, Example])[] = [
   ['length', /^(?:height|margin|lap|founded|be\w+)$/, ['12 in', '300 mm']],
-  ['length', /^(?:frost|reach|drop|rod$|\w+sight)/, ['4 ft', '1.2 m']],
   ['length', /^(?:elevation|level|grade|ground|top|height\w+|\w+Side|at\w+)$/, ['100.25 ft', '30.55 m']],
   [
     'length',
