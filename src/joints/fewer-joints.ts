@@ -5,15 +5,16 @@
  * Published limits of the ratio run to 2:1, so a plan that saves much by letting a few panels pass 1.5:1 is worth
  * knowing of. The plan itself keeps the rule; who wants the other gives its ratio.
  */
+import type { Decimal } from '../quantity/decimal';
 import { constant, ratio } from '../quantity/make';
-import { canonicalValue, type Quantity } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
 import { brokenIn, lengthOf } from './layout/laid';
 import type { Laid } from './layout/plan';
+import { brokenBy, type Limits } from './layout/rules';
 import type { Site } from './layout/site';
 import type { LayoutParsed } from './layout-input';
 import { totalOf, type Writer } from './layout-told';
-import type { Rules } from './panel-rules';
 
 /** A plan by a longer ratio, in short. */
 export interface FewerJoints {
@@ -23,6 +24,14 @@ export interface FewerJoints {
   readonly panelCount: Quantity<'count'>;
   /** Length of its contraction joints. */
   readonly contraction: Quantity<'length'>;
+}
+
+/** A plan, and the plans that other ratios give of the same slab. */
+interface Planned {
+  readonly laid: Laid;
+  readonly area: Decimal;
+  readonly site: Site;
+  readonly byRatio: (longestRatio: Quantity<'ratio'>) => Laid;
 }
 
 /** Another plan, and the ratio that it is laid by. */
@@ -49,45 +58,30 @@ const FEW = 0.25;
 
 const isPlain = ({ ring, openings }: Site): boolean => ring.length + 4 * openings.length <= MOST_CORNERS;
 
-function isCutUp(laid: Laid, { spacing }: Rules): boolean {
-  const area = laid.panels.reduce((sum, panel) => sum + panel.area.toNumber(), 0);
-  const side = canonicalValue(spacing).toNumber();
-  const count = laid.panels.length;
-  return count <= MOST_PANELS && count > MANY * Math.ceil(area / (side * side));
-}
-
-const shapeOf = ({ along, across }: Laid['panels'][number]): number => {
-  const [a, b] = [along.toNumber(), across.toNumber()];
-  return Math.max(a, b) / Math.min(a, b);
-};
+const isCutUp = ({ laid, area }: Planned, { spacing }: Limits): boolean =>
+  laid.panels.length <= MOST_PANELS &&
+  laid.panels.length > MANY * Math.ceil(area.toNumber() / (spacing * spacing));
 
 /** Whether another plan saves enough, with few enough panels that pass the ratio of the one that is. */
-function isWorth(other: Laid, laid: Laid, { longestRatio }: Rules): boolean {
-  const most = canonicalValue(longestRatio).toNumber() + 1e-9;
-  const over = other.panels.filter((panel) => shapeOf(panel) > most).length;
+function isWorth(other: Laid, laid: Laid, limits: Limits): boolean {
+  const over = other.panels.filter(({ along, across }) =>
+    brokenBy(along.toNumber(), across.toNumber(), limits).includes('panel shape'),
+  );
   return (
     brokenIn(other) === 0 &&
-    over <= FEW * other.panels.length &&
+    over.length <= FEW * other.panels.length &&
     lengthOf(other).toNumber() <= (1 - SAVED) * lengthOf(laid).toNumber()
   );
 }
 
-/**
- * The first longer ratio that saves much, where nobody gave one and the plan keeps every rule in many panels.
- *
- * @param planBy - the plan by other rules
- */
-export function fewerJoints(
-  input: LayoutParsed,
-  { laid, site }: { readonly laid: Laid; readonly site: Site },
-  rules: Rules,
-  planBy: (rules: Rules) => Laid,
-): Fewer | undefined {
+/** The first longer ratio that saves much, where nobody gave one and the plan keeps every rule in many panels. */
+export function fewerJoints(input: LayoutParsed, planned: Planned, limits: Limits): Fewer | undefined {
+  const { laid, site, byRatio } = planned;
   if (input.longestRatio || laid.pattern !== 'straight' || brokenIn(laid) > 0) return undefined;
-  if (!isPlain(site) || !isCutUp(laid, rules)) return undefined;
+  if (!isPlain(site) || !isCutUp(planned, limits)) return undefined;
   for (const longestRatio of RATIOS()) {
-    const other = planBy({ ...rules, longestRatio });
-    if (isWorth(other, laid, rules)) return { longestRatio, laid: other };
+    const other = byRatio(longestRatio);
+    if (isWorth(other, laid, limits)) return { longestRatio, laid: other };
   }
   return undefined;
 }

@@ -108,6 +108,8 @@ interface Planned {
   readonly laid: Laid;
   readonly area: Decimal;
   readonly site: Site;
+  /** The plan of the same slab by another ratio. */
+  readonly byRatio: (longestRatio: Rules['longestRatio']) => Laid;
 }
 
 export function plan(input: LayoutParsed, rules: Rules, rings: RingsOf = ringsOf): Planned {
@@ -122,7 +124,9 @@ export function plan(input: LayoutParsed, rules: Rules, rings: RingsOf = ringsOf
     ? { laid: withApex(round, input), site: first }
     : laidOn(input, sites, limits, step);
   const area = laid.panels.reduce((sum, p) => sum.plus(p.area), new Decimal(0));
-  return { laid, area, site };
+  const byRatio = (longestRatio: Rules['longestRatio']): Laid =>
+    laidOn(input, sites, limitsOf({ ...rules, longestRatio }), step).laid;
+  return { laid, area, site, byRatio };
 }
 
 function depthOf(input: LayoutParsed, method: JointMethod, pad: Pad): Length {
@@ -175,7 +179,8 @@ function assumeNoIsolation({ isolation }: LayoutParsed, pad: Pad): void {
 function reckon(input: LayoutParsed, pad: Pad, rings?: RingsOf): JointLayoutFigures {
   const rules = rulesOf(input, pad);
   const method = methodOf(input, pad);
-  const { laid, area, site } = plan(input, rules, rings);
+  const planned = plan(input, rules, rings);
+  const { laid, area, site } = planned;
   const edges = isolationLengths(input.outline, input.isolation ?? []);
   assumeNoIsolation(input, pad);
   const depth = depthOf(input, method, pad);
@@ -191,7 +196,7 @@ function reckon(input: LayoutParsed, pad: Pad, rings?: RingsOf): JointLayoutFigu
   const sawn = method.endsWith('saw') && contraction.sign() > 0;
   const taken = takeOff(input, { laid, contraction, isolation, depth, sawn, order: input.sawOrder }, pad);
   heedWidePanels(panels, input.thickness, pad);
-  const found = fewerJoints(input, { laid, site }, rules, (other) => plan(input, other, rings).laid);
+  const found = fewerJoints(input, planned, limitsOf(rules));
   const fewer = found && fewerFigures(found, write);
   if (fewer)
     pad.caution(cautions.manyPanels(rules.longestRatio, [wholeNumber(panels.length), contraction], fewer));

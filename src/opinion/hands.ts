@@ -10,7 +10,7 @@ import type { ReadClaim } from './claims';
 import { BINARY } from './formula';
 import type { Graph, Numbers } from './graph';
 import { unitWritten } from './outcome-slips';
-import { siOfUnit } from './scale';
+import { FOOT, siOfUnit } from './scale';
 
 /** One way of rounding. */
 export interface Hand {
@@ -45,7 +45,6 @@ const HANDS: readonly Hand[] = AMOUNTS.flatMap((amounts) =>
   LENGTHS.map((lengths) => ({ ...amounts, ...lengths, weight: amounts.weight * lengths.weight })),
 );
 
-const FOOT = 0.3048;
 const EIGHTH = 0.0254 / 8;
 /** Nobody writes a fraction of an inch in hundredths of a foot. */
 const LEAST = 0.0254;

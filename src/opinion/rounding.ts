@@ -10,7 +10,7 @@ import { unitOf } from '../quantity/units';
 import { BINARY, type Reckoner, reckoned, type Sign } from './formula';
 import type { Graph, Taken } from './graph';
 import { unitWritten } from './outcome-slips';
-import { siOf, siOfUnit } from './scale';
+import { FOOT, siOf, siOfUnit } from './scale';
 
 /** From the least to the greatest. */
 export type Interval = readonly [low: number, high: number];
@@ -55,9 +55,8 @@ const FEW = 0.25;
 /** The ways in which a length is written: in feet, or in meters. */
 function lengthWritten(q: Quantity, si: number): number[] {
   if (unitShown(q).system === 'metric') return [rounded(si, 1, Math.abs(si) < 1 ? 3 : 2)];
-  const ft = 0.3048;
-  const own = [rounded(si, ft, Math.abs(si) < FEW * ft ? 3 : 2)];
-  if (Math.abs(si) >= MANY * ft) own.push(rounded(si, ft, 1));
+  const own = [rounded(si, FOOT, Math.abs(si) < FEW * FOOT ? 3 : 2)];
+  if (Math.abs(si) >= MANY * FOOT) own.push(rounded(si, FOOT, 1));
   // A fraction of an inch, in decimals.
   return unitShown(q).id === 'in' ? [...own, rounded(si, 0.0254, 2)] : own;
 }

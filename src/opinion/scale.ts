@@ -24,6 +24,9 @@ function scaleOf(d: Dimension): { readonly exact: Decimal; readonly binary: numb
   return scale;
 }
 
+/** A foot in meters, as it is reckoned with in binary numbers. */
+export const FOOT = 0.3048;
+
 /** Strays of binary numbers. */
 export const STRAY = 1e-9;
 

@@ -6,7 +6,7 @@ import type { FigureAt } from './figure-places';
 import { type Tree, textOf } from './formula';
 import type { Graph, Node } from './graph';
 import { outcomeTwists, unitWritten } from './outcome-slips';
-import { siOf, siOfUnit } from './scale';
+import { FOOT, siOf, siOfUnit } from './scale';
 import type { Slip, SlipCode } from './slip';
 import { factorSlips, habitSlips } from './step-habits';
 import { swappedIn } from './swap-slips';
@@ -155,8 +155,6 @@ function sumSlip(node: Node, i: number): Slip[] {
     slip(2, 'the four sides were added up, and the two were not multiplied'),
   ];
 }
-
-const FOOT = 0.3048;
 
 /** Figures that are taken for what a step gave: loose for compacted, gross for net. */
 const FIGURES = 16;

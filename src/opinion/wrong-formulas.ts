@@ -3,7 +3,7 @@ import { numberShown, unitShown } from '../quantity/quantity';
 import type { Words } from '../reckoning/words';
 import { type Sign, type Tree, textOf, treeOf } from './formula';
 import type { Node } from './graph';
-import { siOfUnit } from './scale';
+import { FOOT, siOfUnit } from './scale';
 import type { SlipCode } from './slip';
 
 /** A formula with one thing wrong. */
@@ -203,8 +203,6 @@ const isUnitOnly = ({ bySymbol }: Node, part: Tree | undefined): boolean => {
   );
 };
 const ONE_OF = 1;
-
-const FOOT = 0.3048;
 
 /** A factor that is left out was one of its unit in a notebook, of a length one foot or one meter. */
 function withoutFactor(one: Wrong, tree: Tree, { bySymbol }: Node): Wrong {

@@ -130,7 +130,7 @@ const inMillimeters = (
   });
 
 const LIMITS: Readonly<Record<StepRules, () => StepLimits>> = {
-  dwelling: () => ({
+  dwelling: constant(() => ({
     highest: DWELLING_HIGH,
     lowest: LOW,
     narrowest: DWELLING_TREAD,
@@ -145,19 +145,19 @@ const LIMITS: Readonly<Record<StepRules, () => StepLimits>> = {
     guardSource: sources.IRC_GUARDS,
     source: sources.IRC_STAIRS,
     lowestSource: sources.CC_STEPS,
-  }),
-  accessible: () => ({
+  })),
+  accessible: constant(() => ({
     ...PUBLIC,
     where: 'on accessible steps',
     source: sources.ABA_STAIRS,
     lowestSource: sources.ABA_STAIRS,
-  }),
-  public: () => ({
+  })),
+  public: constant(() => ({
     ...PUBLIC,
     where: 'on steps of public buildings',
     source: sources.BOCA_STAIRS,
     lowestSource: sources.BOCA_STAIRS,
-  }),
+  })),
   'approved-document-k': /*#__PURE__*/ inMillimeters(
     { highest: 220, lowest: 150, narrowest: 220, guardAbove: 600, guard: 900 },
     [550, 700],
