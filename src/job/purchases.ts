@@ -66,8 +66,15 @@ function laidBy(
   return share ? all.times(share) : all;
 }
 
-/** What one element takes of one thing, all of its kind. */
-const linesOf = ({ element, parts }: WorkedElement, kept: Kept): Line[] =>
+/** What an element takes besides, all of its kind. */
+const besides = ({ name: element, count, also = [] }: WorkedElement['element']): Line[] =>
+  also.map(({ name, quantity: one }) => {
+    const quantity = timesCount(one as Quantity, count);
+    return { item: 'other', of: { name }, quantity, by: [{ element, quantity }], cuts: [], laid: undefined };
+  });
+
+/** What the parts of one element take of one thing, all of its kind. */
+const takenBy = ({ element, parts }: WorkedElement, kept: Kept): Line[] =>
   parts.flatMap((part) =>
     part.result.takes.map((take) => {
       const { item, of, quantity, cuts = [] } = take;
@@ -86,6 +93,11 @@ const linesOf = ({ element, parts }: WorkedElement, kept: Kept): Line[] =>
   );
 
 const plus = (a: Quantity, b: Quantity): Quantity => (a as Quantity<'volume'>).plus(b as Quantity<'volume'>);
+
+const linesOf = (worked: WorkedElement, kept: Kept): Line[] => [
+  ...takenBy(worked, kept),
+  ...besides(worked.element),
+];
 
 /** Shares of one element in one line are one. */
 function joinShares(shares: readonly PurchaseShare[]): PurchaseShare[] {
