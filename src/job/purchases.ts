@@ -12,6 +12,7 @@ import { figureAt, type Take, type TakeCut } from '../reckoning/takes';
 import { timesUp } from '../reckoning/whole';
 import type { BarCuttingFigures } from '../steel/cutting-figures';
 import type { Raw } from './document';
+import { type KeptEarth, keepEarth } from './kept-earth';
 import type { Kept } from './layers';
 import { type Bench, under, type WorkedElement, type WorkedPart } from './work';
 
@@ -218,19 +219,21 @@ export function purchasesOf(
   kept: Kept,
   cutting: Raw,
   bench: Bench,
-): { readonly lines: Purchase[]; readonly parts: WorkedPart[] } {
+): { readonly lines: Purchase[]; readonly parts: WorkedPart[]; readonly earth?: KeptEarth } {
   const counts = new Map(
     elements.map(({ element: { name, count } }) => [name, count?.toNumber('each') ?? 1]),
   );
-  const merged = merge(elements.flatMap((each) => linesOf(each, kept))).filter(
+  const all = merge(elements.flatMap((each) => linesOf(each, kept))).filter(
     ({ item }) => item !== 'concrete',
   );
-  const cut = merged.map((line) => {
+  const { lines, ...earth } = keepEarth(all);
+  const cut = merge(lines).map((line) => {
     const shared = isShared(line, (name) => counts.get(name) ?? 1, cutting);
     return shared ? cutTogether(line, cutting, bench) : uncut(line);
   });
   return {
     lines: cut.flatMap(({ lines }) => lines.map(inWholeOnes)),
     parts: cut.flatMap(({ part }) => (part ? [part] : [])),
+    ...earth,
   };
 }
