@@ -87,6 +87,7 @@ export type CautionCode =
   | 'full-head'
   | 'gains-slowly'
   | 'gap-too-wide'
+  | 'gap-under-forms'
   | 'grind-set-concrete'
   | 'guard'
   | 'handrail'

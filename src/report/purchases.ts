@@ -102,14 +102,15 @@ export const deliveryRows = ({ takeoff }: ReckonedJob, view: View): PurchaseRow[
   );
 
 /**
- * The purchase list of a job as rows.
+ * The purchase list of a job as rows, inches in fractions of a tape where `view` does not say otherwise.
  *
  * @throws {InputError} `not-a-result` for what is no job; `wrong-type`
  */
 export function purchaseRows(job: ReckonedJob, view: View = {}): PurchaseRow[] {
   mustBeJob(job);
   mustBeView(view);
-  return purchaseRowsOf(job.takeoff.figures, view);
+  const metric = (view.system ?? job.takeoff.system) === 'metric';
+  return purchaseRowsOf(job.takeoff.figures, { ...(metric ? {} : { feet: 'fractions' }), ...view });
 }
 
 /**
