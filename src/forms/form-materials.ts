@@ -55,7 +55,15 @@ import type { FormedEdge, FormMaterialsFigures, LayeredCurves } from './form-fig
 import { formsTaken } from './form-takes';
 import { BOARD_KERF, BOARD_STOCK, CONCRETE_HEIGHT, LEAST_PIECE } from './ordinary';
 import { FORM_DEPTH, SOFTWOOD_SIZES, STAKES_APART } from './sources';
-import { heedStakes, type StakesInput, spacingsOf, stakeLengthOf, stakesField, TALL } from './staking';
+import {
+  heedStakes,
+  type StakesInput,
+  spacingsOf,
+  stakeLengthOf,
+  stakesField,
+  standing,
+  TALL,
+} from './staking';
 
 /** Input of {@link formMaterials}. Give an outline, runs, or both. */
 export interface FormMaterialsInput extends FormEdgesInput {
@@ -108,7 +116,8 @@ function usual(name: 'kerf' | 'leastPiece', given: Length | undefined, because: 
   return value.as(pad.system);
 }
 
-function bracingOf({ bracing, height: h, kind }: Parsed, pad: Pad): NonNullable<Parsed['bracing']> {
+function bracingOf({ bracing, height, kind, stakes }: Parsed, pad: Pad): NonNullable<Parsed['bracing']> {
+  const h = standing(stakes, height);
   const tall = TALL.exceededBy(h);
   if (bracing) {
     if (bracing === 'none' && tall && kind !== 'riser') pad.caution(cautions.unbracedForms(tall, h));

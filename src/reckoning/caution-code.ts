@@ -88,6 +88,7 @@ export type CautionCode =
   | 'full-head'
   | 'gains-slowly'
   | 'gap-too-wide'
+  | 'gap-under-forms'
   | 'grind-set-concrete'
   | 'guard'
   | 'handrail'
