@@ -1,9 +1,9 @@
 /**
  * How edges are boarded: whole boards end to end and one piece, so that there are as few joints as there can be.
  *
- * An edge of length `L` takes `n = ceil(L ÷ S)` boards of the longest stock `S`. It is boarded in two ways, and the one
- * that buys less is kept: with the longest boards, and with the last three of them from those stock lengths that come
- * to the least. A last piece shorter than a board that can be held is made longer at the cost of the one before it.
+ * An edge of length `L` takes `n = ceil(L ÷ S)` boards of the longest stock `S`. The last three of them may be of any
+ * stock lengths that reach; `boarding-ways.ts` looks for those by which all edges together buy the least. A last piece
+ * shorter than a board that can be held is made longer at the cost of the one before it.
  */
 
 import type { Quantity } from '../quantity/quantity';
@@ -67,11 +67,18 @@ export function choicesOf(stock: readonly Length[]): Choices {
   return all.map((ways) => [...ways].sort((a, b) => a.length.compareTo(b.length)));
 }
 
-/** The longest boards alone. */
-export const longestOnly = (choices: Choices): Choices => choices.map((ways) => ways.slice(-1));
+/** The boards of an edge that come to the least; each number up is the next longer choice. */
+export const LEAST_WAY = 0;
 
-/** The pieces of an edge, the longest first: whole boards, and one cut, or two where one would be too short. */
-export function piecesOf({ length: L, path }: Edge, choices: Choices, least: Length): Piece[] {
+/** The longest boards. */
+export const LONGEST_WAY = Infinity;
+
+/**
+ * The pieces of an edge, the longest first: whole boards, and one cut, or two where one would be too short.
+ *
+ * @param way - which of the choices that reach, counted from the one that comes to the least
+ */
+export function piecesOf({ length: L, path }: Edge, choices: Choices, least: Length, way: number): Piece[] {
   const S = choices[0]?.at(-1)?.length as Length;
   withinTimes(MOST_BOARDS, L.over(S), path);
   const n = timesUp(L, S);
@@ -79,7 +86,9 @@ export function piecesOf({ length: L, path }: Edge, choices: Choices, least: Len
   const before = n - chosen;
   const rest = L.minus(S.times(wholeNumber(before)));
   const ways = choices[chosen - 1] as readonly Laid[];
-  const { boards, length } = ways.find((way) => !way.length.lessThan(rest)) ?? (ways.at(-1) as Laid);
+  const first = ways.findIndex((laid) => !laid.length.lessThan(rest));
+  const at = first < 0 ? ways.length - 1 : Math.min(first + way, ways.length - 1);
+  const { boards, length } = ways[at] as Laid;
   const over = length.minus(rest);
   const last = (boards.at(-1) as Length).minus(over);
   return gathered([

@@ -123,6 +123,15 @@ export const shortStakes = (limit: Length, actual: Length): Caution => ({
   source: COMMON_PRACTICE,
 });
 
+export const gapUnderForms = (limit: Length, actual: Length): Caution => ({
+  code: 'gap-under-forms',
+  severity: 'warning',
+  ...say`where the ground is lowest the boards stand ${{ actual }} over it, more than ${{ limit }}: base and concrete run out below. Close it with another board or with earth tamped against their outside before the base goes in, and compact the deeper base in lifts`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
 export const unbracedForms = (limit: Length, actual: Length): Caution => ({
   code: 'unbraced-forms',
   severity: 'warning',

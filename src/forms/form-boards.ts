@@ -46,8 +46,8 @@ type Bought = Pick<
 /** What all boards come to. */
 export const BOARDS = /*#__PURE__*/ carried('boards');
 
-/** Two ways are planned, and strips beside them: what a cutting list may take alone, in parts. */
-const EFFORT = 1e7;
+/** Several ways are planned, and strips beside them: what a cutting list may take alone, in parts. */
+export const EFFORT = 1e7;
 
 /** Nothing to buy: all curves are layered. */
 function nothing(like: Length): Bought {
@@ -76,12 +76,13 @@ export function planned(
   courses: number,
   stock: readonly Length[],
   kerf: Length,
+  effort: number,
 ): Boarding {
   if (sawn.length === 0) return { boarded };
   const pieces = cutList(sawn, courses);
   withinLimit(BOARDS, countIn(pieces), mostOf(sawn));
   const list = { pieces, stock: stock.map((length) => ({ length, price: undefined })) };
-  return { boarded, cut: cutFrom(list, kerf, stock.length > 1 ? 'least-length' : 'fewest-bars', EFFORT) };
+  return { boarded, cut: cutFrom(list, kerf, stock.length > 1 ? 'least-length' : 'fewest-bars', effort) };
 }
 
 /** The boards to buy. */

@@ -36,7 +36,8 @@ import {
   leastRadius,
   MOST_KERFS,
 } from './bending';
-import { type Choices, choicesOf, type Edge, longestOnly, MOST_BOARDS, piecesOf } from './boarding';
+import { choicesOf, type Edge, MOST_BOARDS, piecesOf } from './boarding';
+import { leastBoarding } from './boarding-ways';
 import { type Board, type BoardInput, type BoardSize, board as boardField, reached, sizeOf } from './boards';
 import * as cautions from './cautions';
 import {
@@ -54,7 +55,15 @@ import type { FormedEdge, FormMaterialsFigures, LayeredCurves } from './form-fig
 import { formsTaken } from './form-takes';
 import { BOARD_KERF, BOARD_STOCK, CONCRETE_HEIGHT, LEAST_PIECE } from './ordinary';
 import { FORM_DEPTH, SOFTWOOD_SIZES, STAKES_APART } from './sources';
-import { heedStakes, type StakesInput, spacingsOf, stakeLengthOf, stakesField, TALL } from './staking';
+import {
+  heedStakes,
+  type StakesInput,
+  spacingsOf,
+  stakeLengthOf,
+  stakesField,
+  standing,
+  TALL,
+} from './staking';
 
 /** Input of {@link formMaterials}. Give an outline, runs, or both. */
 export interface FormMaterialsInput extends FormEdgesInput {
@@ -107,7 +116,8 @@ function usual(name: 'kerf' | 'leastPiece', given: Length | undefined, because: 
   return value.as(pad.system);
 }
 
-function bracingOf({ bracing, height: h, kind }: Parsed, pad: Pad): NonNullable<Parsed['bracing']> {
+function bracingOf({ bracing, height, kind, stakes }: Parsed, pad: Pad): NonNullable<Parsed['bracing']> {
+  const h = standing(stakes, height);
   const tall = TALL.exceededBy(h);
   if (bracing) {
     if (bracing === 'none' && tall && kind !== 'riser') pad.caution(cautions.unbracedForms(tall, h));
@@ -194,7 +204,7 @@ interface Cut extends Boarding {
   readonly layeredCurves?: LayeredCurves;
 }
 
-/** Pieces of all edges, by the way that buys less; those of layered curves are strips of a sheet. */
+/** Pieces of all edges, by the ways that buy the least; those of layered curves are strips of a sheet. */
 function cutUp(input: Parsed, edges: readonly Edge[], layers: Count, courses: Count, pad: Pad): Cut {
   const { curves, stock, height } = input;
   const kerf = usual('kerf', input.kerf, 'a joint may stand open by the kerf of a saw', pad);
@@ -202,17 +212,15 @@ function cutUp(input: Parsed, edges: readonly Edge[], layers: Count, courses: Co
   const sheet = curves?.kind === 'layers' ? curves.sheet : undefined;
   const isLayered = ({ radius }: Edge): boolean => sheet !== undefined && radius !== undefined;
   const strips = sheet && choicesOf([sheet.length]);
-  const by = (choices: Choices): Boarding => {
+  const choices = choicesOf(stock);
+  const best = leastBoarding((way, effort) => {
     const boarded = edges.map((edge) => ({
       edge,
-      pieces: piecesOf(edge, strips && isLayered(edge) ? strips : choices, least),
+      pieces: piecesOf(edge, strips && isLayered(edge) ? strips : choices, least, way(edge)),
     }));
     const sawn = boarded.filter(({ edge }) => !isLayered(edge));
-    return planned(boarded, sawn, canonicalValue(courses).toNumber(), stock, kerf);
-  };
-  const choices = choicesOf(stock);
-  const ways = [by(longestOnly(choices)), ...(stock.length > 1 ? [by(choices)] : [])] as const;
-  const best = ways.reduce((a, b) => (b.cut && a.cut?.lengthBought.greaterThan(b.cut.lengthBought) ? b : a));
+    return planned(boarded, sawn, canonicalValue(courses).toNumber(), stock, kerf, effort);
+  }, stock.length > 1);
   const round = best.boarded.filter(({ edge }) => isLayered(edge));
   if (!sheet || round.length === 0) return best;
   return { ...best, layeredCurves: layered(round, layers, { height, sheet }, kerf, pad) };

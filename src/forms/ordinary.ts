@@ -92,6 +92,11 @@ export const LAYER = /*#__PURE__*/ range(
   ['1/4 in', '6 mm'],
 );
 export const SHEET = /*#__PURE__*/ range('a side of a sheet', ['1 ft', '300 mm'], ['12 ft', '3.7 m']);
+export const BELOW_BOARDS = /*#__PURE__*/ range(
+  'what the ground lies below the boards',
+  ['1/2 in', '10 mm'],
+  ['3 ft', '900 mm'],
+);
 export const STAKE_SPACING = /*#__PURE__*/ range(
   'the spacing of stakes',
   ['6 in', '150 mm'],

@@ -3,7 +3,8 @@
  *
  * A stake stands at both ends of every board and between them no farther apart than the spacing: `k = ceil(p ÷ s) + 1`
  * for a board `p` long. So there is one at both sides of each joint and two at each corner. A stake is as long as the form
- * is high and as it stands in the ground, `l = h + d`, and the next length that is sold.
+ * is high, as the ground lies below it on a slope, and as it stands in the ground, `l = h + g + d`, and the next length
+ * that is sold.
  */
 import { greaterOf } from '../quantity/greater';
 import { nextSize, sizesOf } from '../quantity/next-size';
@@ -15,7 +16,7 @@ import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
-import { STAKE_DEPTH, STAKE_LENGTH, STAKE_SPACING } from './ordinary';
+import { BELOW_BOARDS, STAKE_DEPTH, STAKE_LENGTH, STAKE_SPACING } from './ordinary';
 
 /** The stakes behind forms. */
 export interface StakesInput {
@@ -27,7 +28,9 @@ export interface StakesInput {
   readonly spacing?: QuantityInput<'length'>;
   /** The most that they are apart along curves; by default closer than along straight edges. */
   readonly onCurves?: QuantityInput<'length'>;
-  /** How deep they stand in the ground; by default as deep as the form is high, and 12 in, 300 mm, at least. */
+  /** How far the ground lies below the boards where it is lowest, as on a slope; by default they stand on it. */
+  readonly gap?: QuantityInput<'length'>;
+  /** How deep they stand in the ground; by default as deep as the form stands above it, and 12 in, 300 mm, at least. */
   readonly depth?: QuantityInput<'length'>;
   /** How long they are; by default the next length that is sold. */
   readonly length?: QuantityInput<'length'>;
@@ -78,6 +81,7 @@ export const stakesField = (): Field<Parsed> =>
     capped: maybe(yesOrNo('capped')),
     spacing: maybe(quantity('length', 'spacing', 'positive', STAKE_SPACING)),
     onCurves: maybe(quantity('length', 'onCurves', 'positive', STAKE_SPACING)),
+    gap: maybe(quantity('length', 'gap', 'positive', BELOW_BOARDS)),
     depth: maybe(quantity('length', 'depth', 'positive', STAKE_DEPTH)),
     length: maybe(quantity('length', 'length', 'positive', STAKE_LENGTH)),
   });
@@ -132,22 +136,36 @@ export interface StakeLength {
   readonly stakeLength: Quantity<'length'>;
 }
 
+/** A gap that boards stand over on any ground, and that a shovel closes. */
+const CLOSED_BY_HAND = paired('length', '1 in', '25 mm');
+
+/** How high the top of a form stands above the ground, where that is lowest. */
+export const standing = (stakes: Parsed | undefined, h: Length): Length =>
+  stakes?.gap ? h.plus(stakes.gap) : h;
+
 /** How deep and how long the stakes of a form are. */
 export function stakeLengthOf(stakes: Parsed | undefined, h: Length, pad: Pad): StakeLength {
   const { system } = pad;
   const unit = system === 'metric' ? 'mm' : 'in';
-  const usual = greaterOf(h.in(unit), LEAST_DEPTH.as(system));
+  const g = stakes?.gap;
+  const usual = greaterOf(standing(stakes, h).in(unit), LEAST_DEPTH.as(system));
   const d = stakes?.depth ?? usual;
   if (!stakes?.depth) {
     pad.assume({
       name: 'stakes.depth',
       value: { reckoned: d },
-      because: say`as deep as the form is high, and ${{ least: LEAST_DEPTH }} at least, in firm ground`,
+      because: g
+        ? say`as deep as the form stands above the ground, and ${{ least: LEAST_DEPTH }} at least, in firm ground`
+        : say`as deep as the form is high, and ${{ least: LEAST_DEPTH }} at least, in firm ground`,
       override: 'Give stakes.depth; loose or wet ground takes more',
       source: COMMON_PRACTICE,
     });
   }
-  const l = pad.step('length of a stake', 'l = h + d', { h, d }, h.plus(d).in(unit));
+  const l = g
+    ? pad.step('length of a stake', 'l = h + g + d', { h, g, d }, h.plus(g).plus(d).in(unit))
+    : pad.step('length of a stake', 'l = h + d', { h, d }, h.plus(d).in(unit));
+  const limit = g && CLOSED_BY_HAND.exceededBy(g);
+  if (g && limit) pad.caution(cautions.gapUnderForms(limit, g));
   const given = stakes?.length;
   if (given) {
     if (given.lessThan(l)) pad.caution(cautions.shortStakes(l, given));

@@ -26,12 +26,13 @@ export const steepForms = (
   actual: Slope,
   names: readonly Words[],
   source: Source,
+  onFoot: boolean,
 ): Caution => ({
   code: 'forms-too-steep',
   severity: 'warning',
   ...say`the forms would fall ${{ actual }}, more than ${{ limit }}${
     names.length > 0 ? say`, because of ${{ names }}` : NO_WORDS
-  }: break the slab into steps, change what is fixed, or get the slope approved by whoever answers for the plans`,
+  }: ${onFoot ? say`break the slab into steps` : say`make the run longer`}, change what is fixed, or get the slope approved by whoever answers for the plans`,
   limit,
   actual,
   source,

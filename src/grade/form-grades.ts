@@ -23,7 +23,7 @@ import { type FallFigure, fallFigures, planeFigures } from './form-falls';
 import { type FormSquare, squareFigures } from './form-square';
 import { type StakeFigure, stakeFigure, sumOf, volumesOf } from './form-stakes';
 import * as ordinary from './grade-ordinary';
-import { GRADE_USES, type GradeUse } from './limits';
+import { GRADE_USES, type GradeUse, isWalked } from './limits';
 import { mostOf } from './plane-most';
 import {
   type Elevation,
@@ -202,6 +202,9 @@ function mostSlope(
   return { most, source };
 }
 
+/** Steps are a way out where people walk who can take them, and none for wheels. */
+const onFoot = ({ use }: Parsed): boolean => !use || (use !== 'garage-floor' && isWalked(use));
+
 /** A surface given is held to a most only where one is given, or a use that has one. */
 function givenSurface(input: Parsed, surface: FormSurface, pad: Pad): Settled {
   if (input.fixed || input.bounds || input.cut) {
@@ -211,7 +214,8 @@ function givenSurface(input: Parsed, surface: FormSurface, pad: Pad): Settled {
   if (shape.plane && (input.maximum ?? input.use)) {
     const { most, source } = mostSlope(input, pad);
     const steepest = planeFigures(shape.plane, pad.system).steepest;
-    if (steepest.greaterThan(most)) pad.caution(cautions.steepForms(most, steepest, [], source));
+    if (steepest.greaterThan(most))
+      pad.caution(cautions.steepForms(most, steepest, [], source, onFoot(input)));
   }
   return { ...shape, binding: [] };
 }
@@ -238,7 +242,7 @@ function sought(input: Parsed, pad: Pad): Settled {
   });
   const { steepest } = planeFigures(plane, pad.system);
   const because = binding.filter(({ says }) => !says.startsWith('level along'));
-  if (steeper) pad.caution(cautions.steepForms(most, steepest, because, source));
+  if (steeper) pad.caution(cautions.steepForms(most, steepest, because, source, onFoot(input)));
   return { elevation: onPlane(plane), plane, binding };
 }
 

@@ -92,6 +92,16 @@ export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): 
   source: MCGRAW_JOINTS,
 });
 
+/** Panels of a good shape, and still wider than the slab bears between joints. */
+export const wideForSpacing = (limit: Length, actual: Length): Caution => ({
+  code: 'wide-strip',
+  severity: 'note',
+  ...say`the strip is ${{ actual }} wide and joints may be ${{ limit }} apart, which holds both ways: a joint along its middle, or a thicker slab, keeps it from cracking lengthwise`,
+  limit,
+  actual,
+  source: MCGRAW_JOINTS,
+});
+
 export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({
   code: 'long-for-stiffness',
   severity: 'warning',

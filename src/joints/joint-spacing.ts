@@ -267,8 +267,11 @@ function heedCaps({ thickness }: Parsed, spacing: Length, pad: Pad): void {
 /** A joint needs slab below it, and a strip wider than its panels are long needs joints along it too. */
 function heedShape(
   { width, longestRatio, thickness }: Parsed,
-  spacing: Length,
-  depth: Length,
+  {
+    spacing,
+    bothWays,
+    depth,
+  }: { readonly spacing: Length; readonly bothWays: Length; readonly depth: Length },
   pad: Pad,
 ): void {
   const half = thickness.over(wholeNumber(2));
@@ -277,6 +280,7 @@ function heedShape(
   const most = longestRatio ?? LONGEST();
   const ratioAcross = width.over(spacing);
   if (ratioAcross.greaterThan(most)) pad.caution(cautions.wideStrip(most, ratioAcross));
+  else if (width.greaterThan(bothWays)) pad.caution(cautions.wideForSpacing(bothWays, width));
 }
 
 /** The thicknesses in their order, whichever way round they were given. */
@@ -298,7 +302,9 @@ function reckon(given: Given, pad: Pad): JointSpacingFigures {
   pad.step('spacing', `s = min(${Object.keys(values).join(', ')})`, values, spacing);
   const depth = depthFor(input, pad);
   heed(input, pad);
-  heedShape(input, spacing, depth, pad);
+  // The shape of panels, a cap and the interval of walks are asked along the strip alone.
+  const bothWays = tightest(rules.filter(({ symbol }) => 'bx'.includes(symbol))).spacing;
+  heedShape(input, { spacing, bothWays, depth }, pad);
   heedCaps(input, spacing, pad);
   const use = useOf(input, pad);
   const reinforced = input.reinforced ?? false;

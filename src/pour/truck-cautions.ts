@@ -23,7 +23,7 @@ export const washOut: Caution = {
   code: 'wash-out',
   severity: 'note',
   always: true,
-  says: 'have a lined pit or a tub ready before the first truck: water from washing out is caustic and may not run onto the street, into a drain or into water; ask what the local rules want',
+  says: 'have a lined pit or a tub ready before the first truck: water from washing out is caustic and may not run onto the street or the base, into a drain or into water; ask what the local rules want',
   source: sources.WASH_OUT_RULE,
 };
 

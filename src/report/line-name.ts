@@ -19,10 +19,14 @@ function pieceOf(piece: string): Param {
   return isFaulty(size) ? piece : size;
 }
 
+/** How earth is measured, which tells whoever prices it how much there is, and a customer nothing. */
+const MEASURED: ReadonlySet<string> = new Set(['bank', 'loose', 'compacted']);
+
 /** A name of the purchase list, `vapor retarder, 20 ft, 100 ft`, in words of its own; any other as it was given. */
 export function lineName(name: string): string | Words {
-  const pieces = name.split(', ');
-  if (!OURS.has(pieces[0] as string)) return name;
+  const [item = '', ...sizes] = name.split(', ');
+  if (!OURS.has(item)) return name;
+  const pieces = [item, ...sizes.filter((size) => !MEASURED.has(size))];
   return {
     says: pieces.map((_, i) => `{piece${i}}`).join(', '),
     params: Object.fromEntries(pieces.map((piece, i) => [`piece${i}`, pieceOf(piece)])),

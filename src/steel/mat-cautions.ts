@@ -9,7 +9,7 @@ import type { Caution } from '../reckoning/result';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { CENTER_TO_THIRD } from './mat-sources';
-import { ACI_318_COVER, CLEAR_SPACING, STAGGER_RULE, VCC_LAP } from './sources';
+import { ACI_318_COVER, CLEAR_SPACING, PEARSON_MESH, STAGGER_RULE, VCC_LAP } from './sources';
 
 type Length = Quantity<'length'>;
 
@@ -124,6 +124,16 @@ export const barSupportsFarApart = (limit: Length, actual: Length): Caution => (
   limit,
   actual,
   source: COMMON_PRACTICE,
+});
+
+/** The lap of mesh is that of its wires: one square, so that wires across lie behind each other. */
+export const shortMeshLap = (limit: Length, actual: Length): Caution => ({
+  code: 'short-lap',
+  severity: 'warning',
+  ...say`mesh that laps ${{ actual }} is not joined: the last wire of one piece has to lie beyond the first of the next, which takes a square, ${{ limit }}, at least; the plans and the engineer govern`,
+  limit,
+  actual,
+  source: PEARSON_MESH,
 });
 
 /** Mesh is worth only as much as what holds it up. */

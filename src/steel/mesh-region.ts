@@ -35,7 +35,7 @@ import { backTo, directionOf, type Spot, spotAt, spotsOf } from './mat-clip';
 import { stepsIn, TooManyBars } from './mat-laps';
 import { CUT_TO, MESH_EDGE, MESH_LAP, SHEET_LENGTH, SHEET_WIDTH, SUPPORTS_APART, TURN } from './mat-ordinary';
 import { type CountedStrips, countStrips, type LaidPiece, layStrips, type StripRule } from './mesh-cover';
-import { meshLaps } from './mesh-laps';
+import { heedMeshLaps, meshLaps } from './mesh-laps';
 import { styleWeight, unknownStyle } from './mesh-style';
 import { meshSupportsOf } from './mesh-supports';
 import { styleField, type WireStyle } from './wire';
@@ -333,6 +333,7 @@ export function reckonMeshRegion(input: ParsedMeshRegion, pad: Pad): MeshRegionF
   const u = input.style ? styleWeight(input.style, pad) : undefined;
   const weight = u ? pad.step('weight', 'M = B × u', { B, u }, B.times(u)) : undefined;
   const supports = supportsUnderMesh(input, ground, pad);
+  heedMeshLaps(input, { side: best.strips.strips > 1, end: best.strips.pieces > best.strips.strips }, pad);
   pad.caution(meshOnGround);
   if (input.form === 'rolls') pad.caution(rollsSpring);
   return {

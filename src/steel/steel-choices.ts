@@ -109,11 +109,18 @@ function fabricChoices(needed: Area): MeshChoice[] {
   });
 }
 
+/** Mesh of the job's own kind; where nothing says whose it is, the fabrics by name and then the stock styles. */
+function meshOf(needed: Area, system: System, made: SteelMade): readonly MeshChoice[] {
+  if (system === 'customary' || made === 'by M') return meshChoices(needed, system);
+  const fabrics = fabricChoices(needed);
+  return made === 'by diameter' ? fabrics : [...fabrics, ...meshChoices(needed, system)];
+}
+
 /** @param needed - steel in the width of the unit system */
 export function needOf(needed: Area, limit: Length, system: System, made?: SteelMade): SteelNeed {
   return {
     ...perWidth(needed, system),
     bars: barsOf(made, system).flatMap((bar) => barChoice(bar, needed, limit, system)),
-    mesh: system === 'metric' && made === 'by diameter' ? fabricChoices(needed) : meshChoices(needed, system),
+    mesh: meshOf(needed, system, made),
   };
 }

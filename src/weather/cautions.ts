@@ -40,7 +40,7 @@ type Drying = Quantity<'evaporation'>;
 export const fastDrying = (limit: Drying, actual: Drying, source: Source): Caution => ({
   code: 'fast-drying',
   severity: 'warning',
-  ...say`the surface dries at ${{ actual }}, more than the ${{ limit }} that is safe: it cracks while it is soft. Before the truck comes put up windbreaks and dampen the base; fog the air over the slab, spread an evaporation retarder after strike-off and between passes, sheet what is not being worked, and cure at once. A dull surface may still be bleeding beneath`,
+  ...say`the surface dries at ${{ actual }}, more than the ${{ limit }} that is safe: it cracks while it is soft. Before the truck comes put up windbreaks and dampen the base; fog the air over the slab, spread an evaporation retarder after strike-off and between passes, sheet what is not being worked, in the sun with white sheets, since clear and black ones heat it, and cure at once. A dull surface may still be bleeding beneath`,
   limit,
   actual,
   source,

@@ -266,6 +266,22 @@ describe('lengths and hours that a crew works by', () => {
     ).toContain('56 ft 6 in');
   });
 
+  it('names boards by fractions of an inch, as the sheets do, unless the view says otherwise', () => {
+    const outline = { shape: 'rectangle', length: '14 ft', width: '9 ft' } as const;
+    const forms = { board: { nominal: '2x6' }, stock: ['16 ft'] } as const;
+    const pad = reckonJob({
+      version: 1,
+      elements: [{ name: 'Pad', outline, thickness: '5 in', forms }],
+    });
+    const kind = (view?: Parameters<typeof purchaseRows>[1]) =>
+      purchaseRows(pad, view).find(({ item }) => item === 'board')?.kind;
+    expect(kind()).toBe('1-1/2 in × 5-1/2 in × 16 ft');
+    expect(kind({ feet: 'tenths' })).toBe('1.5 in × 5.5 in × 16 ft');
+    expect(purchaseRows(walk, { system: 'customary' }).map(({ quantity }) => quantity)).toContain(
+      '56 ft 6 in',
+    );
+  });
+
   it('has the plan that cuts the bars of several elements', () => {
     const slab = { ...walk.takeoff };
     expect(slab.figures.elements.length).toBe(2);

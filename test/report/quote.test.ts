@@ -381,6 +381,7 @@ describe('what of the work has no price yet', () => {
         name: 'pad',
         outline: { shape: 'rectangle', length: '9 ft', width: '8 ft' },
         thickness: '5 in',
+        excavation: { depth: '5 in' },
         slab: true,
         spacing: { aggregateSize: '3/4 in', slump: '4 in' },
         joints: {
@@ -396,6 +397,11 @@ describe('what of the work has no price yet', () => {
     expect(text).toContain('(not in the price yet: joints to saw, 1-1/4 in; sealant)');
     expect(text).toContain('(not in the price yet: liquid, curing compound, 5 gal)');
     expect(text).toContain('(not in the price yet: isolation board, 1/2 in, 5 in)');
-    expect(text.match(/not in the price yet/g)).toHaveLength(3);
+    expect(text.match(/not in the price yet/g)).toHaveLength(4);
+  });
+
+  it('tells a customer of earth, and not in which measure it is counted', () => {
+    expect(text).toContain('(not in the price yet: earth to haul away)');
+    expect(text).toContain('- earth to haul away, for which there is no price yet');
   });
 });

@@ -28,6 +28,8 @@ export const cautionsForms: Language = {
     'las tablas tienen {actual} de alto, y el concreto {limit}: puestas directo sobre la base lo dejan {lacks} demasiado delgado. Súbalas con calzas y rellene abajo, o deje la base {lacks} por debajo de su canto inferior',
   'the riser boards are {actual} high, and a riser is {limit}: the concrete of the step slumps out below them. Take a wider board ripped to the riser, or nail a strip of {lacks} along its lower edge':
     'las tablas de contrahuella tienen {actual} de alto, y una contrahuella es de {limit}: el concreto del escalón se escurre por debajo. Use una tabla más ancha cortada a la contrahuella, o clave una tira de {lacks} en su canto inferior',
+  'where the ground is lowest the boards stand {actual} over it, more than {limit}: base and concrete run out below. Close it with another board or with earth tamped against their outside before the base goes in, and compact the deeper base in lifts':
+    'donde el suelo está más bajo las tablas quedan {actual} por encima, más de {limit}: la base y el concreto se salen por debajo. Ciérrelo con otra tabla o con tierra apisonada por fuera antes de poner la base, y compacte por capas la base más gruesa',
   'who trips falls onto steel stakes: drive them below the top of the boards, or put caps or guards on them that stop a fall':
     'quien tropieza cae sobre estacas de acero: húndalas por debajo del canto de las tablas, o póngales tapones o protecciones que detengan una caída',
 };

@@ -28,6 +28,10 @@ export const cautionsGrade: Language = {
     'las diagonales difieren más que la tolerancia: deslice un lado hasta que sean iguales, y luego apuntale la cimbra',
   'the forms would fall {actual}, more than {limit}, because of {names}: break the slab into steps, change what is fixed, or get the slope approved by whoever answers for the plans':
     'la cimbra bajaría {actual}, más de {limit}, a causa de {names}: divida la losa con escalones, cambie lo que está fijo, o haga aprobar la pendiente por quien responde de los planos',
+  'the forms would fall {actual}, more than {limit}, because of {names}: make the run longer, change what is fixed, or get the slope approved by whoever answers for the plans':
+    'la cimbra bajaría {actual}, más de {limit}, a causa de {names}: alargue el tramo, cambie lo que está fijo, o haga aprobar la pendiente por quien responde de los planos',
+  'the forms would fall {actual}, more than {limit}: make the run longer, change what is fixed, or get the slope approved by whoever answers for the plans':
+    'la cimbra bajaría {actual}, más de {limit}: alargue el tramo, cambie lo que está fijo, o haga aprobar la pendiente por quien responde de los planos',
   'the forms would fall {actual}, more than {limit}: break the slab into steps, change what is fixed, or get the slope approved by whoever answers for the plans':
     'la cimbra bajaría {actual}, más de {limit}: divida la losa con escalones, cambie lo que está fijo, o haga aprobar la pendiente por quien responde de los planos',
   'the surface falls less than the required {limit}: water will stand. Correct the grade before any concrete is placed':

@@ -10,8 +10,8 @@ export const cautionsPour: Language = {
     'un camión está en la obra hasta {actual}, y {limit} son gratis: en total se cobran {over}. Cuele más rápido, con más gente, buggies o una bomba, o pida cargas más chicas',
   'an allowance above {limit} is more than usual for {what}; it is the share added on top, so a factor of 1.08 is 8%':
     'un margen de más de {limit} es más de lo usual para {what}; es la parte que se añade, así que un factor de 1.08 es 8%',
-  'have a lined pit or a tub ready before the first truck: water from washing out is caustic and may not run onto the street, into a drain or into water; ask what the local rules want':
-    'tenga lista una fosa forrada o una tina antes del primer camión: el agua del lavado es cáustica y no debe correr a la calle, a un desagüe ni a cuerpos de agua; pregunte qué piden las normas locales',
+  'have a lined pit or a tub ready before the first truck: water from washing out is caustic and may not run onto the street or the base, into a drain or into water; ask what the local rules want':
+    'tenga lista una fosa forrada o una tina antes del primer camión: el agua del lavado es cáustica y no debe correr a la calle ni a la base, a un desagüe ni a cuerpos de agua; pregunte qué piden las normas locales',
   'load {load} brings {actual}, less than a quarter of the largest: most suppliers charge more for it, so ask, or make the loads more even':
     'la carga {load} trae {actual}, menos de un cuarto de la mayor: la mayoría de los proveedores cobran más por ella, así que pregunte, o haga las cargas más parejas',
   'load {load} is for {actual}, and concrete is sold in steps of {step}: the plant makes it the next step up or down, so give increment and order loads that can be bought':

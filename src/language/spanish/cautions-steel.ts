@@ -30,6 +30,8 @@ export const cautionsSteel: Language = {
     'menos de {limit}, lo mínimo que se publica para estas fibras en una losa sobre el terreno',
   'mesh in rolls springs back when it is cut or let go: weight both ends down, stand clear, and mind the cut wires':
     'la malla en rollo salta como resorte al cortarla o soltarla: ponga peso en los dos extremos, apártese y cuídese de los alambres cortados',
+  'mesh that laps {actual} is not joined: the last wire of one piece has to lie beyond the first of the next, which takes a square, {limit}, at least; the plans and the engineer govern':
+    'la malla con traslape de {actual} no queda unida: el último alambre de una pieza debe quedar más allá del primero de la siguiente, lo que pide por lo menos un cuadro, {limit}; rigen los planos y el ingeniero',
   'mesh works only where it ends up in the slab: set it on chairs, not on the ground to be pulled up later':
     'la malla solo sirve donde queda dentro de la losa: póngala sobre silletas, no en el suelo para jalarla después',
   'sawing, drilling or grinding hardened concrete dry releases respirable silica; work wet or with extraction and follow the dust rules that apply':

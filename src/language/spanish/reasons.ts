@@ -12,6 +12,12 @@ export const reasons: Language = {
     'de un corte o relleno que se acaba se supone que conserva su ancho, de modo que las áreas extremas son correctas para él',
   'a garage floor, to its door or a drain': 'piso de cochera, hacia su puerta o un desagüe',
   'a patio, away from the house': 'patio, alejándose de la casa',
+  'landing of an accessible ramp in any direction, and a ramp across':
+    'descanso de una rampa accesible en cualquier sentido, y una rampa de través',
+  'an accessible route across': 'ruta accesible de través',
+  'a new accessible ramp': 'rampa accesible nueva',
+  'an accessible route along its length; steeper is a ramp':
+    'ruta accesible a lo largo; más inclinada es una rampa',
   'a residential driveway': 'entrada de autos de una casa',
   'a swale within {zone} of a building, where lot lines or walls leave no room':
     'una cuneta a menos de {zone} de un edificio, donde los linderos o muros no dejan lugar',

@@ -78,6 +78,8 @@ export const stepsAndReasons: Language = {
     'una unión puede quedar abierta lo que mide el corte de la sierra',
   'a shorter one is not held by two stakes': 'a una más corta no la sujetan dos estacas',
   'forms higher than {limit} lean out without': 'las cimbras de más de {limit} se abren si no los llevan',
+  'as deep as the form stands above the ground, and {least} at least, in firm ground':
+    'tan hondo como la cimbra sobresale del suelo, y {least} por lo menos, en suelo firme',
   'as deep as the form is high, and {least} at least, in firm ground':
     'tan hondo como alta es la cimbra, y por lo menos {least}, en suelo firme',
   'the next length that is sold': 'el siguiente largo que se vende',
