@@ -73,7 +73,6 @@ export const check: Language = {
     'en {step}, {formula}, el porcentaje se tomó solo de {part} y no de {whole}',
   'the mean of both ends was taken, without the middle': 'se tomó la media de los dos extremos, sin el medio',
   'the one in the middle was taken for the mean of all': 'se tomó el del medio por la media de todos',
-  '{name}: {slip}': '{name}: {slip}',
   'the one at the end was not counted': 'no se contó el del extremo',
   'the one less at the end was not taken off': 'no se restó el que falta en el extremo',
   '{one}, and likewise in the other steps of the kind': '{one}, y lo mismo en los demás pasos de esa clase',
