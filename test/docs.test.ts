@@ -6,6 +6,7 @@ import { inspect } from 'node:util';
 import { createContext, Script } from 'node:vm';
 import ts from 'typescript';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { loaded } from '../scripts/repl-session';
 import { written } from '../scripts/repl-writer';
 import { type Example, examples, programOf, shownCount } from './support/examples';
 
@@ -108,9 +109,8 @@ describe('examples', () => {
 });
 
 describe('sessions in the REPL', () => {
-  it.each(sessions.map((s) => [s.at, s.code] as const))('%s', async (_at, code) => {
-    const library = await import('../src/index');
-    const context = createContext({ ...library });
+  it.each(sessions.map((s) => [s.at, s.code] as const))('%s', (_at, code) => {
+    const context = createContext(loaded());
     const typed = code.split(/^> /m).slice(1);
     for (const entry of typed) {
       // A line that is not finished goes on after three dots, as Node shows it.

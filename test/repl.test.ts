@@ -53,8 +53,23 @@ it('checks, solves and bounds by the calculation that was called last', async ()
   );
   expect(said).toContain("'not-divided-by-27'");
   expect(said).toContain('1. volume, 6.22 yd3, is the number of ft3 under the name of yd3');
-  expect(said).toContain('> 5.8125 in\n');
+  expect(said).toContain('> 5-13/16 in\n');
   expect(said).toContain('> 6.81 yd3\n');
+});
+
+it('checks any result that was given before, and says how when asked', async () => {
+  const said = await printed(
+    "const slab = slabVolume({ outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '4 in' })",
+    "slopeOf({ slope: '2%', over: '12 ft' })",
+    "check(slab, '168 yd3').slips[0].slips[0].code",
+    "need(slab, 'thickness', '9 yd3')",
+    "within(slab, { thickness: '3/8 in' })[0].high",
+    'help()',
+  );
+  expect(said).toContain("> 'not-divided-by-27'\n");
+  expect(said).toContain('> 5-13/16 in\n');
+  expect(said).toContain('> 6.81 yd3\n');
+  expect(said).toContain("check(apron, '9 yd3')");
 });
 
 it('says when there is nothing yet to check', async () => {

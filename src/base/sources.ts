@@ -42,7 +42,7 @@ export const OHIO_LIFTS: Source = {
   title: 'Construction and Material Specifications, item 304 aggregate base',
   publisher: 'Ohio Department of Transportation',
   edition: '2005',
-  locator: '304.04',
+  locator: 'item 304.04, lifts',
   fromMemory: false,
 };
 
@@ -58,7 +58,7 @@ export const MARYLAND_LIFTS: Source = {
   kind: 'published',
   title: 'Construction Manual, 210 Tamped Fill',
   publisher: 'Maryland State Highway Administration',
-  locator: '210',
+  locator: 'section 210',
   fromMemory: false,
 };
 
@@ -76,7 +76,7 @@ export const BAKER_ROLLING: Source = {
   title: 'A Treatise on Roads and Pavements (I. O. Baker)',
   publisher: 'publisher not shown in the extract that was read',
   edition: '1903',
-  locator: 'measuring the gravel',
+  locator: 'measuring the gravel: rolling takes 12% to 15% of the loose depth; one specification allows 33%',
   fromMemory: false,
 };
 

@@ -124,28 +124,30 @@ function overRing(corners: readonly Corner[], across: 'x' | 'y', { form, middle,
   // Looked at across x the plan is mirrored.
   const ring = across === 'x' ? turned.reverse() : turned;
   const area = doubleArea(corners).div(2);
-  if (form === 'parabolic') return { area, crowned: area.minus(second(ring).div(half.times(half))) };
-  const distance = first(beyond(ring)).times(2).minus(first(ring));
-  return { area, crowned: area.minus(distance.div(half)) };
+  const less =
+    form === 'parabolic'
+      ? second(ring).div(half.times(half))
+      : first(beyond(ring)).times(2).minus(first(ring)).div(half);
+  return { area, crowned: area.minus(less) };
 }
 
 /** Area and area times crown share of a round part: its mean square, and its mean distance, in closed form. */
 function overDisc(radius: Decimal, at: Decimal, { form, middle, half }: Strip): Part {
   const area = radius.times(radius).times(PI);
   const d = at.minus(middle).abs();
-  if (form === 'parabolic') {
-    const mean = d.times(d).plus(radius.times(radius).div(4));
-    return { area, crowned: area.times(new Decimal(1).minus(mean.div(half.times(half)))) };
-  }
-  const mean = d.greaterThanOrEqualTo(radius) ? d : meanDistance(radius, d);
-  return { area, crowned: area.times(new Decimal(1).minus(mean.div(half))) };
+  const crowned = (mean: Decimal, over: Decimal): Part => ({
+    area,
+    crowned: area.minus(area.times(mean).div(over)),
+  });
+  if (form === 'parabolic') return crowned(d.times(d).plus(radius.times(radius).div(4)), half.times(half));
+  return crowned(d.greaterThanOrEqualTo(radius) ? d : meanDistance(radius, d), half);
 }
 
 /** Mean distance of the points of a disc from a line that cuts it, `d` from its center. */
 function meanDistance(r: Decimal, d: Decimal): Decimal {
-  const root = r.times(r).minus(d.times(d)).sqrt();
+  const [rr, dd] = [r.times(r), d.times(d)];
   const arc = d.times(Decimal.asin(d.div(r)));
-  const rest = root.times(r.times(r).times(2).plus(d.times(d))).div(r.times(r).times(3));
+  const rest = rr.minus(dd).sqrt().times(rr.times(2).plus(dd)).div(rr.times(3));
   return arc.plus(rest).times(2).div(PI);
 }
 
@@ -160,17 +162,8 @@ const isStrip = (outline: Outline): boolean =>
   outline.shape === 'ring' ||
   (outline.shape === 'sector' && outline.innerRadius !== undefined);
 
-const CORNERED = new Set<string>([
-  'rectangle',
-  'triangle',
-  'trapezoid',
-  'L',
-  'U',
-  'regular',
-  'polygon',
-  'taped',
-  'walk',
-]);
+/** Outlines that have no corners, or not all of them. */
+const ROUND = new Set<string>(['circle', 'ring', 'sector', 'curved', 'offsets', 'area', 'combined']);
 
 /** Mean share of the crown over an outline with corners, less its openings. */
 function shareOver(
@@ -198,13 +191,17 @@ function shareOver(
 /** Mean thickness under a crown, with its steps. */
 export function crownedMean(outline: Outline, openings: readonly CrownOpening[], t: Crown, pad: Pad): Length {
   const { edges: e, center: c } = t;
-  const placed = CORNERED.has(outline.shape);
+  const placed = !ROUND.has(outline.shape);
   if (!placed && (!isStrip(outline) || openings.length > 0)) refuse('thickness', crownNotServed());
   if (!placed || (outline.shape === 'rectangle' && openings.length === 0)) {
-    const mean = t.form === 'straight' ? e.plus(c) : e.plus(c.times(TWO()));
     return t.form === 'straight'
-      ? pad.step('mean thickness, two straight falls', 't = (e + c) ÷ 2', { e, c }, mean.over(TWO()))
-      : pad.step('mean thickness, a parabola', 't = (e + 2 × c) ÷ 3', { e, c }, mean.over(THREE()));
+      ? pad.step('mean thickness, two straight falls', 't = (e + c) ÷ 2', { e, c }, e.plus(c).over(TWO()))
+      : pad.step(
+          'mean thickness, a parabola',
+          't = (e + 2 × c) ÷ 3',
+          { e, c },
+          e.plus(c.times(TWO())).over(THREE()),
+        );
   }
   if (!t.across) {
     pad.assume({
@@ -215,8 +212,7 @@ export function crownedMean(outline: Outline, openings: readonly CrownOpening[],
       source: COMMON_PRACTICE,
     });
   }
-  const share = shareOver(outline, openings, t, t.across ?? 'y');
-  const u = pure(share);
+  const u = pure(shareOver(outline, openings, t, t.across ?? 'y'));
   return pad.step(
     'mean thickness, u being the mean share of the crown over the plan',
     't = e + (c − e) × u',

@@ -43,6 +43,6 @@ export const ACI_SAMPLES: Source = {
   title: 'Specification for tolerances for concrete construction and materials, ACI 117',
   publisher: 'American Concrete Institute',
   edition: '2010',
-  locator: '4.5.4',
+  locator: 'section 4.5.4',
   fromMemory: true,
 };

@@ -5,7 +5,7 @@ export const UFGS_CURING: Source = {
   kind: 'published',
   title: 'UFGS 03372, preplaced-aggregate concrete, curing compound',
   publisher: 'US Department of Defense',
-  locator: '3.5.3.3',
+  locator: 'section 3.5.3.3',
   url: 'https://ufgscriteriadocreport.tpub.com/03372/033720029.htm',
   fromMemory: false,
 };

@@ -14,7 +14,7 @@ export const TROWELED_IN_WATER: Source = {
   kind: 'published',
   title: 'Flaking concrete (question and answer, C. Hagstrom)',
   publisher: 'The Journal of Light Construction',
-  locator: 'answer',
+  locator: 'answer: reflections on the slab are bleed water; troweled too soon, a thin skin flakes off',
   url: 'https://www.jlconline.com/how-to/foundations/q-a-flaking-concrete_o',
   fromMemory: false,
 };
@@ -31,7 +31,8 @@ export const RUBBERY: Source = {
   kind: 'published',
   title: 'Rubbery or spongy surface (question and answer)',
   publisher: 'Concrete Construction magazine',
-  locator: 'answer',
+  locator:
+    'answer: the top dries and seems set; wet burlap after the bull float, uncovered a little at a time',
   url: 'http://www.concreteconstruction.net/how-to/rubbery-or-spongy-surface_o',
   fromMemory: false,
 };
@@ -40,7 +41,7 @@ export const RAIN: Source = {
   kind: 'published',
   title: 'Protection against rain (question and answer)',
   publisher: 'Concrete Construction magazine',
-  locator: 'answer',
+  locator: 'answer: covers on site, laid at once, and the finish under a shelter a small part at a time',
   url: 'http://www.concreteconstruction.net/how-to/protection-against-rain_o',
   fromMemory: false,
 };

@@ -6,12 +6,14 @@
  */
 import { type Fault, InputError, toldIn } from '../quantity/input-error';
 import type { System } from '../quantity/units';
+import { aResult } from './faults';
 import { type Field, type JsonSchema, parse, schemaOf } from './fields';
 import type { Limit } from './limits';
 import { unusual } from './ordinary';
 import { Pad } from './pad';
 import { plainCopy } from './plain';
 import type { Misfit } from './read';
+import { isRecord } from './record';
 import { type Caution, type FigureSet, makeResult, type Result } from './result';
 import type { Source } from './source';
 import { type StandardSchema, standardSchema } from './standard';
@@ -125,6 +127,7 @@ export function readJob<T>(
   const plain = plainCopy(input);
   const { value, faults, doubts } = parse(door, plain);
   if (faults.length > 0) {
+    if (isRecord(plain) && plain['takes']) refuse('', aResult());
     const listed = faults.slice(0, ISSUES_LISTED);
     throw toldIn(
       new InputError(listed.map(({ remark, path }) => ({ ...remark, path: pathText(path) }))),

@@ -18,5 +18,8 @@ export const tooDeep = (): Fault =>
 export const unreadableInput = (): Fault =>
   fault('unreadable-input', 'the input cannot be read as plain data; give a plain object');
 
+export const aResult = (): Fault =>
+  fault('unreadable-input', 'the input is a result of this library; give the input of that');
+
 export const notAResult = (): Fault =>
   fault('not-a-result', 'this is not a result of this library as JSON; give what JSON.stringify wrote');

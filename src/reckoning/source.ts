@@ -114,7 +114,7 @@ export const IRREGULAR_SLABS: Source = {
   kind: 'published',
   title: 'Jointing irregularly shaped slabs',
   publisher: 'Concrete Construction magazine',
-  locator: 'article',
+  locator: 'article: panels to 1.5:1, a joint at each re-entrant corner, none ending at another',
   fromMemory: false,
 };
 

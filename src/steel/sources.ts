@@ -91,7 +91,7 @@ export const TIE_AND_DOWEL: Source = {
   title: 'Concrete Paving Workshop, dowel and tie bars',
   publisher: 'Nebraska Concrete Paving Association; Nebraska Department of Roads',
   edition: 'January 2014',
-  locator: 'slides 3 to 6',
+  locator: 'slides 3 to 6: dowels are smooth and slide, ties are deformed and hold',
   fromMemory: false,
 };
 

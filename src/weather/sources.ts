@@ -24,7 +24,7 @@ export const HOVER_EVAPORATION: Source = {
   title: 'On the origin and the accuracy of the evaporation nomograph (K. C. Hover), abstract',
   publisher: 'American Concrete Institute, SP-338',
   edition: '2020',
-  locator: 'pages 10 to 28, abstract',
+  locator: 'pages 10 to 28, abstract: the true rate may be some 40% off the estimate',
   fromMemory: false,
 };
 
@@ -86,7 +86,7 @@ export const UNDER_THE_SUN: Source = {
   kind: 'published',
   title: 'Troubles under the sun (question and answer)',
   publisher: 'Concrete Construction magazine',
-  locator: 'answer',
+  locator: 'answer: damp base, small placements, windbreak and shade, the cool of the night, early curing',
   fromMemory: false,
 };
 
@@ -206,7 +206,7 @@ export const MINDESS_RATIO: Source = {
   kind: 'published',
   title: 'Concrete (S. Mindess and J. F. Young), as quoted on a page of notes',
   publisher: 'Prentice Hall',
-  locator: 'general rule',
+  locator: 'general rule: strength at 28 days is 1.3 to 1.7 times that at 7 days; 60% to 75% at 7 days',
   fromMemory: false,
 };
 
