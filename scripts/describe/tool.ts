@@ -216,13 +216,18 @@ function ofReference(node: Node, making: Making): Node {
   };
 }
 
+/** Each once: an amount that is counted, measured or weighed reads alike in all of them. */
+const distinct = (nodes: readonly Node[]): Node[] => [
+  ...new Map(nodes.map((node) => [JSON.stringify(node), node])).values(),
+];
+
 function short(node: Node, making: Making): Node {
   if (node['$ref']) return ofReference(node, making);
   const branches = (node['oneOf'] ?? node['anyOf']) as Node[] | undefined;
   if (branches && !node['properties']) {
     if (branches.every((branch) => branch['properties'])) return ofKinds(node, branches, making);
-    const each = branches.map((branch) => short(branch, making));
-    return { ...text(helpOf(node, making)), anyOf: each };
+    const each = distinct(branches.map((branch) => short(branch, making)));
+    return { ...text(helpOf(node, making)), ...(each.length === 1 ? each[0] : { anyOf: each }) };
   }
   if (node['properties']) return ofObject(node, making);
   const kept = ['type', 'const', 'enum', 'examples', 'default', 'minimum', 'maximum', 'minItems', 'maxItems'];

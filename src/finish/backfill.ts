@@ -48,6 +48,8 @@ export interface GapInput {
   readonly batter?: QuantityInput<'ratio'>;
   /** How much more the fill is loose than tamped. */
   readonly looser: QuantityInput<'ratio'>;
+  /** True where it is filled with earth kept from the dig; by default fill is bought. */
+  readonly kept?: boolean;
 }
 
 /** Topsoil to be spread. */
@@ -131,7 +133,7 @@ export interface PublishedSeeding {
 export interface BackfillFigures {
   /** The gap, tamped full. */
   readonly gapVolume?: Quantity<'volume'>;
-  /** Fill to bring for it, loose. */
+  /** Fill for it, loose: to bring, or to keep from the dig. */
   readonly looseFill?: Quantity<'volume'>;
   /** Topsoil to bring. */
   readonly topsoil?: Quantity<'volume'>;
@@ -259,6 +261,7 @@ function door(): Field<Parsed> {
           depth: quantity('length', 'depth', 'positive', GAP_DEPTH),
           batter: maybe(quantity('ratio', 'batter', 'not-negative', BATTER)),
           looser: quantity('ratio', 'looser', 'not-negative', SETTLES),
+          kept: maybe(yesOrNo('kept')),
         }),
       ),
       topsoil: maybe(
@@ -323,8 +326,8 @@ export const backfill: Calculation<BackfillInput, BackfillFigures> = /*#__PURE__
   limits: [carried('bales')],
   input: door,
   reckon,
-  takes: () => [
-    { item: 'fill', from: 'looseFill' },
+  takes: (_figures, { gap }) => [
+    { item: 'fill', from: 'looseFill', of: { kept: gap?.kept ? 'from the dig' : undefined } },
     { item: 'topsoil', from: 'topsoil' },
     { item: 'seed', from: 'seed' },
     { item: 'straw', from: 'straw' },

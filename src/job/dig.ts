@@ -3,12 +3,15 @@
  * below it, and nobody sees that in the figures of either.
  */
 import type { BaseTonnageFigures } from '../base/base-figures';
+import type { ExcavationFigures } from '../base/excavation';
 import type { SlabVolumeFigures } from '../concrete/slab-volume';
-import { constant, length } from '../quantity/make';
+import { constant, length, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { isFaulty, readQuantity } from '../quantity/read-quantity';
+import { wholeNumber } from '../reckoning/fields';
 import type { Caution } from '../reckoning/result';
+import { concreteOf, sumOf } from './fill';
 import * as cautions from './takeoff-cautions';
 import type { WorkedElement, WorkedPart } from './work';
 
@@ -41,14 +44,42 @@ function outOfStep({ index, parts }: WorkedElement): Caution[] {
 }
 
 /** What of a slab lies below its underside, where its pit is dug flat. */
-function notDug({ index, parts }: WorkedElement): Caution[] {
+function belowPit({ element: { count }, parts }: WorkedElement): Quantity<'volume'> | undefined {
   const of = (name: string) => parts.find(({ part }) => part === name);
-  if (of('excavation')?.input['kind'] !== 'pit') return [];
+  if (of('excavation')?.input['kind'] !== 'pit') return undefined;
   const { edgeVolume, beamVolume } = (of('slab')?.result.figures ?? {}) as Partial<SlabVolumeFigures>;
-  const below = beamVolume && edgeVolume ? beamVolume.plus(edgeVolume) : (beamVolume ?? edgeVolume);
-  return below ? [{ ...cautions.edgeNotDug(below), input: `elements[${index}].slab` }] : [];
+  const below = sumOf([edgeVolume, beamVolume].flatMap((volume) => (volume ? [volume] : [])));
+  return count ? below?.times(count) : below;
+}
+
+const ONE = constant(() => wholeNumber(1));
+
+/** Trenches in which nothing of their own is poured: those of thickened edges and beams. */
+const bareTrench = ({ element: { count = ONE() }, parts }: WorkedElement): Quantity<'volume'>[] =>
+  concreteOf(parts.map(({ result }) => result))
+    ? []
+    : parts.flatMap(({ part, input, result }) =>
+        part === 'excavation' && input['kind'] === 'trench'
+          ? [(result.figures as ExcavationFigures).bankVolume.times(count)]
+          : [],
+      );
+
+/** Trenches are measured between each other's corners, so that they come to a little less than what is poured. */
+const NEARLY = constant(() => ratio('90%'));
+
+/** Edges and beams that no pit is dug for, and no trench beside it. */
+function notDug(elements: readonly WorkedElement[]): Caution[] {
+  const below = elements.map((element) => [element, belowPit(element)] as const);
+  const poured = sumOf(below.flatMap(([, volume]) => (volume ? [volume] : [])));
+  const trenches = sumOf(elements.flatMap(bareTrench));
+  if (!poured || (trenches && !trenches.lessThan(poured.times(NEARLY())))) return [];
+  return below.flatMap(([{ index }, volume]) =>
+    volume ? [{ ...cautions.edgeNotDug(volume), input: `elements[${index}].slab` }] : [],
+  );
 }
 
 /** What to watch out for where a pit is deeper than what goes into it, less deep, or flat where that is not. */
-export const digCautions = (elements: readonly WorkedElement[]): Caution[] =>
-  elements.flatMap((element) => [...outOfStep(element), ...notDug(element)]);
+export const digCautions = (elements: readonly WorkedElement[]): Caution[] => [
+  ...elements.flatMap(outOfStep),
+  ...notDug(elements),
+];

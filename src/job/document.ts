@@ -23,6 +23,7 @@ import {
   whole,
 } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
+import { type AlsoInput, alsoField, type Bought } from './also';
 import { DAY_PARTS, type Day, type JobDayInput } from './day-inputs';
 import {
   ELEMENT_PARTS,
@@ -64,6 +65,8 @@ export interface JobElementInput extends ElementChoices, ElementParts {
   readonly turned?: QuantityInput<'angle'>;
   /** The element that it stands on, whose concrete goes through under it. */
   readonly standsOn?: string;
+  /** What it takes besides, such as a drain pipe. */
+  readonly also?: readonly AlsoInput[];
 }
 
 /** What every element takes where it does not say its own. */
@@ -113,6 +116,7 @@ export interface Element extends Choices {
   readonly at: { readonly x: Quantity<'length'>; readonly y: Quantity<'length'> } | undefined;
   readonly turned: Quantity<'angle'> | undefined;
   readonly standsOn: string | undefined;
+  readonly also: readonly Bought[] | undefined;
 }
 
 /** A job document, read. */
@@ -188,6 +192,7 @@ const element = () =>
     at: maybe(point()),
     turned: maybe(quantity('angle', 'turned', 'any')),
     standsOn: maybe(label('standsOn')),
+    also: maybe(alsoField()),
     ...choices(),
     ...parts(ELEMENT_PARTS),
   });

@@ -25,6 +25,7 @@ export const ITEM_NAMES: Readonly<Record<TakeItem, string>> = {
   liquid: 'liquid',
   mesh: 'mesh',
   nail: 'nail',
+  other: 'other',
   powder: 'powder',
   'ready-mix': 'ready-mixed concrete',
   'release-oil': 'release oil',

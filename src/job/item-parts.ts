@@ -30,6 +30,7 @@ export const ITEM_PARTS: Readonly<Record<TakeItem, readonly ItemPart[]>> = {
   liquid: ['finish'],
   mesh: ['mesh'],
   nail: ['forms'],
+  other: [],
   powder: ['finish'],
   'ready-mix': [...CONCRETE, 'order'],
   'release-oil': ['forms'],

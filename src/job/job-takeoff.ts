@@ -24,6 +24,7 @@ import { filledOpenings } from './filled';
 import { flightCautions } from './flight';
 import { formsOff } from './forms-off';
 import { assumptionsOf, cautionsOf } from './gather';
+import { earthCautions, type KeptEarth } from './kept-earth';
 import { keptOf } from './layers';
 import {
   concreteOfElements,
@@ -80,6 +81,7 @@ interface Worked {
   readonly concrete: readonly ElementConcrete[];
   readonly mixes: readonly MixConcrete[];
   readonly purchases: readonly Purchase[];
+  readonly earth: KeptEarth | undefined;
   readonly days: readonly Poured[];
   readonly formsOff: readonly JobFormsOffFigures[];
   readonly parts: readonly WorkedPart[];
@@ -132,6 +134,7 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
     concrete,
     mixes,
     purchases: [...mixes.map(concretePurchase), ...bought.lines],
+    earth: bought.earth,
     days,
     formsOff: formsOff(elements, days, ofDays),
     parts: [...elements.flatMap(({ parts }) => parts), ...bought.parts, ...ofMixes, ...ofDays],
@@ -215,6 +218,7 @@ function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
   const own = [
     ...overlapCautions(worked),
     ...digCautions(worked.elements),
+    ...earthCautions(worked.earth),
     ...flightCautions(worked.elements),
     ...unusedCautions(worked.job),
     ...(missing.length > 0 ? [cautions.partsMissing(new Set(missing.map(({ at }) => at)).size)] : []),

@@ -84,7 +84,9 @@ const LONGEST = 60;
 
 /** What a line of the purchase list is called in a bid. */
 export const nameOf = ({ item, of }: Purchase): string =>
-  [ITEM_NAMES[item], ...Object.values(of as Take['of']).map(textOf)].join(', ').slice(0, LONGEST);
+  [...(item === 'other' ? [] : [ITEM_NAMES[item]]), ...Object.values(of as Take['of']).map(textOf)]
+    .join(', ')
+    .slice(0, LONGEST);
 
 type PricedLine = PricedPurchases['lines'][number];
 

@@ -12,6 +12,7 @@ import { figureAt, type Take, type TakeCut } from '../reckoning/takes';
 import { timesUp } from '../reckoning/whole';
 import type { BarCuttingFigures } from '../steel/cutting-figures';
 import type { Raw } from './document';
+import { type KeptEarth, keepEarth } from './kept-earth';
 import type { Kept } from './layers';
 import { type Bench, under, type WorkedElement, type WorkedPart } from './work';
 
@@ -66,8 +67,15 @@ function laidBy(
   return share ? all.times(share) : all;
 }
 
-/** What one element takes of one thing, all of its kind. */
-const linesOf = ({ element, parts }: WorkedElement, kept: Kept): Line[] =>
+/** What an element takes besides, all of its kind. */
+const besides = ({ name: element, count, also = [] }: WorkedElement['element']): Line[] =>
+  also.map(({ name, quantity: one }) => {
+    const quantity = timesCount(one as Quantity, count);
+    return { item: 'other', of: { name }, quantity, by: [{ element, quantity }], cuts: [], laid: undefined };
+  });
+
+/** What the parts of one element take of one thing, all of its kind. */
+const takenBy = ({ element, parts }: WorkedElement, kept: Kept): Line[] =>
   parts.flatMap((part) =>
     part.result.takes.map((take) => {
       const { item, of, quantity, cuts = [] } = take;
@@ -86,6 +94,11 @@ const linesOf = ({ element, parts }: WorkedElement, kept: Kept): Line[] =>
   );
 
 const plus = (a: Quantity, b: Quantity): Quantity => (a as Quantity<'volume'>).plus(b as Quantity<'volume'>);
+
+const linesOf = (worked: WorkedElement, kept: Kept): Line[] => [
+  ...takenBy(worked, kept),
+  ...besides(worked.element),
+];
 
 /** Shares of one element in one line are one. */
 function joinShares(shares: readonly PurchaseShare[]): PurchaseShare[] {
@@ -206,19 +219,21 @@ export function purchasesOf(
   kept: Kept,
   cutting: Raw,
   bench: Bench,
-): { readonly lines: Purchase[]; readonly parts: WorkedPart[] } {
+): { readonly lines: Purchase[]; readonly parts: WorkedPart[]; readonly earth?: KeptEarth } {
   const counts = new Map(
     elements.map(({ element: { name, count } }) => [name, count?.toNumber('each') ?? 1]),
   );
-  const merged = merge(elements.flatMap((each) => linesOf(each, kept))).filter(
+  const all = merge(elements.flatMap((each) => linesOf(each, kept))).filter(
     ({ item }) => item !== 'concrete',
   );
-  const cut = merged.map((line) => {
+  const { lines, ...earth } = keepEarth(all);
+  const cut = merge(lines).map((line) => {
     const shared = isShared(line, (name) => counts.get(name) ?? 1, cutting);
     return shared ? cutTogether(line, cutting, bench) : uncut(line);
   });
   return {
     lines: cut.flatMap(({ lines }) => lines.map(inWholeOnes)),
     parts: cut.flatMap(({ part }) => (part ? [part] : [])),
+    ...earth,
   };
 }

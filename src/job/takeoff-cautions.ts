@@ -61,6 +61,22 @@ export const edgeNotDug = (more: Quantity<'volume'>): Caution => ({
   source: COMMON_PRACTICE,
 });
 
+/** Earth that goes back along the edges stays on the site. */
+export const earthKept = (kept: Quantity<'volume'>): Caution => ({
+  code: 'earth-kept',
+  severity: 'note',
+  ...say`${{ kept }} of loose earth from the dig fills in along the edges and is not hauled away: pile it up clear of the forms and of the dig. Sod, roots and mud are no fill`,
+  source: COMMON_PRACTICE,
+});
+
+/** The digs give less, or do not say how much loose earth they give. */
+export const keptEarthShort = (lacks: Quantity<'volume'>): Caution => ({
+  code: 'kept-earth-short',
+  severity: 'note',
+  ...say`the dig gives ${{ lacks }} less loose earth than is to be filled in from it, and that is bought. Without its swell it is not known how much it gives`,
+  source: COMMON_PRACTICE,
+});
+
 /** What the job shares of a part that no element has. */
 export const sharedUnused = (places: readonly string[]): Caution => ({
   code: 'shared-unused',

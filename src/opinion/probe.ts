@@ -145,8 +145,8 @@ const holdsFar = (scene: Scene, leaf: Leaf, response: Response, probes: Probed):
     return !far || holdsAt(scene, leaf, response, far);
   });
 
-/** What is felt in proportion; what is felt otherwise is given back. */
-function probeNear(scene: Scene, leaf: Leaf, probes: Probed): Seen | undefined {
+/** What is felt in proportion is settled; of what is felt otherwise, or not at all, more must be run. */
+function probeNear(scene: Scene, leaf: Leaf, probes: Probed): Seen | 'unfelt' | undefined {
   const { followed, settled, guesses, samples } = probes;
   const near = seen(scene, leaf, probes, ...NEAR);
   if (!near) return undefined;
@@ -154,10 +154,7 @@ function probeNear(scene: Scene, leaf: Leaf, probes: Probed): Seen | undefined {
   const base = baseOf(scene, leaf);
   const response = responseOf(base, near, undefined, isOutcomeOf(scene));
   if (response) guesses.set(leaf, response);
-  if (same(near.figures, scene.base)) {
-    if (mayJump(scene)) probeUnfelt(scene, leaf, probes);
-    return undefined;
-  }
+  if (same(near.figures, scene.base)) return 'unfelt';
   if (!response || !isSettled(response, base, near)) return near;
   if (!holdsAt(scene, leaf, response, near)) return undefined;
   if (mayJump(scene) && !holdsFar(scene, leaf, response, probes)) return undefined;
@@ -200,10 +197,17 @@ export function probed(scene: Scene, { leaves }: Places): Scene {
   };
   const kept = scene.budget.left * KEPT;
   const otherwise: (readonly [Leaf, Seen])[] = [];
+  const unfelt: Leaf[] = [];
   for (const leaf of leaves.slice(0, MOST_LEAVES)) {
     if (scene.budget.left <= kept) break;
     const near = probeNear(scene, leaf, found);
-    if (near) otherwise.push([leaf, near]);
+    if (near === 'unfelt') unfelt.push(leaf);
+    else if (near) otherwise.push([leaf, near]);
+  }
+  // A little off, all values come before one of them is moved far.
+  for (const leaf of mayJump(scene) ? unfelt : []) {
+    if (scene.budget.left <= kept) break;
+    probeUnfelt(scene, leaf, found);
   }
   for (const [leaf, near] of otherwise) {
     if (scene.budget.left <= kept) break;

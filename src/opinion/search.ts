@@ -17,6 +17,7 @@ import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
 import { rounder } from './rounder';
+import { isStepped } from './rounding';
 import { STRAY, siOf } from './scale';
 import { isFollowed, predicted, resultWith, type Scene, told } from './scene';
 import type { Slip } from './slip';
@@ -83,9 +84,19 @@ const COMMON = 12;
 /** Of a count there are but two that are one off. */
 const COUNTED = 8;
 
-/** Whether a value was felt in any claim where it was tried; what was not tried may be. */
-const isFelt = ({ samples, base }: Scene, leaf: Leaf | undefined): boolean =>
-  (leaf && samples.get(leaf))?.some(({ figures }) => figures.some((one, i) => one !== base[i])) ?? true;
+/** What is rounded to whole steps, or stands in no printed step, may stay as it is a little off. */
+const mayHide = ({ claims, nodes, graph }: Scene): boolean =>
+  claims.some(({ reckoned }, i) => {
+    const node = graph[nodes[i] ?? -1];
+    return node === undefined || reckoned.dimension === 'count' || isStepped(node.step);
+  });
+
+/** Whether a value was felt in any claim where it was tried; what was not tried, or a little off only, may be. */
+function isFelt(scene: Scene, leaf: Leaf | undefined): boolean {
+  const some = leaf && scene.samples.get(leaf);
+  if (!some || some.some(({ figures }) => figures.some((one, i) => one !== scene.base[i]))) return true;
+  return some.length === 1 && mayHide(scene);
+}
 
 /** What the calculation itself must tell: parts and choices, and of single values what may give the claim. */
 function runSome(scene: Scene, slips: readonly Slip[], aim: Aim): void {

@@ -7,7 +7,10 @@
  */
 import { isQuantity, type Quantity } from '../quantity/quantity';
 
-/** Kinds of things that a job takes. Concrete is what is in place, ready-mix what is ordered for it. */
+/**
+ * Kinds of things that a job takes. Concrete is what is in place, ready-mix what is ordered for it, other what the job
+ * itself names.
+ */
 export type TakeItem =
   | 'backer-rod'
   | 'bar'
@@ -31,6 +34,7 @@ export type TakeItem =
   | 'liquid'
   | 'mesh'
   | 'nail'
+  | 'other'
   | 'powder'
   | 'ready-mix'
   | 'release-oil'

@@ -23,7 +23,9 @@ export interface PurchaseRow {
   readonly elements: string;
 }
 
-const itemText = (item: TakeItem, view: View): string => wordText(ITEM_NAMES[item], view);
+/** What it is; by the name that the job gave it, where none of ours says it. */
+const itemText = ({ item, of }: Purchase, view: View): string =>
+  item === 'other' ? String(of['name']) : wordText(ITEM_NAMES[item], view);
 
 /** Kinds, designations and names, which need no word before them: no yard must be told that crushed stone is a material. */
 const BARE: ReadonlySet<string> = new Set([
@@ -68,7 +70,7 @@ function kindText(line: Purchase, view: View): string {
   const sizes =
     TOGETHER.map((names) => names.filter((name) => name in of)).find(({ length }) => length > 1) ?? [];
   return Object.entries(of)
-    .filter(([, value]) => value !== ITEM_NAMES[item])
+    .filter(([name, value]) => value !== ITEM_NAMES[item] && !(item === 'other' && name === 'name'))
     .flatMap(([name, value]) => {
       const text = sizeOf(name, value, view);
       if (name === sizes[0]) return [sizes.map((each) => sizeOf(each, of[each] as never, view)).join(' × ')];
@@ -85,7 +87,7 @@ export const purchaseRowsOf = (
   view: View,
 ): PurchaseRow[] =>
   purchases.map((purchase) => ({
-    item: itemText(purchase.item, view),
+    item: itemText(purchase, view),
     kind: kindText(purchase, view),
     quantity: quantityText(boughtLength(purchase.quantity, view), view),
     elements: purchase.by.map(({ element }) => element).join(', '),

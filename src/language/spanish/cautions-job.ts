@@ -2,6 +2,10 @@
 import type { Language } from '../../report/show';
 
 export const cautionsJob: Language = {
+  '{kept} of loose earth from the dig fills in along the edges and is not hauled away: pile it up clear of the forms and of the dig. Sod, roots and mud are no fill':
+    '{kept} de tierra suelta de la excavación rellenan a lo largo de los bordes y no se acarrean: amontónela lejos de la cimbra y de la excavación. Pasto, raíces y lodo no son relleno',
+  'the dig gives {lacks} less loose earth than is to be filled in from it, and that is bought. Without its swell it is not known how much it gives':
+    'la excavación da {lacks} menos de tierra suelta de la que se ha de rellenar con ella, y eso se compra. Sin su abundamiento no se sabe cuánta da',
   'the slab is thickened by {more} below its underside, and nothing is dug for that: dig as much more, and bend the gravel down with it':
     'la losa se engrosa {more} por debajo de su lecho bajo, y no se excava nada para eso: excave otro tanto, y baje la grava con ella',
   'nothing of {places} is in these figures: it is shared, and no element has it. Say it of each that it is for':

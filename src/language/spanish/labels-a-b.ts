@@ -34,6 +34,7 @@ export const labelsAB: Language = {
   allowance: 'margen',
   allowed: 'permitido',
   along: 'a lo largo',
+  also: 'además',
   'along {curb} from {from} to {to}': 'a lo largo de {curb}, de {from} a {to}',
   'along X': 'a lo largo de X',
   'along Y': 'a lo largo de Y',

@@ -86,6 +86,7 @@ export const labelsMP: Language = {
   openings: 'aberturas',
   offcut: 'sobrante',
   order: 'pedido',
+  other: 'otro',
   'other way': 'sentido contrario',
   out: 'fuera',
   'out of square': 'fuera de escuadra',
