@@ -130,6 +130,8 @@ const LOW_SLUMP = 4;
 const TABLE_SLUMP = 6;
 const TABLE_FROM = 4;
 const TABLE_TO = 10;
+/** Thinner concrete is a topping. */
+const TOPPING = 3;
 const LONGEST = constant(() => ratio('1.5:1'));
 const EVERY = {
   walk: /*#__PURE__*/ paired('length', '5 ft', '1.5 m'),
@@ -252,7 +254,10 @@ function heed({ thickness: t, slump, reinforced, method }: Parsed, pad: Pad): vo
     pad.caution(cautions.slumpOutOfTable(inchesLike(slump, TABLE_SLUMP), slump));
   }
   const [from, to] = [inchesLike(t, TABLE_FROM), inchesLike(t, TABLE_TO)];
-  if (!nominallyAtLeast(t, TABLE_FROM)) pad.caution(cautions.thicknessOutOfTable(from, to, from, t));
+  if (!nominallyAtLeast(t, TABLE_FROM)) {
+    const thin = nominallyAtLeast(t, TOPPING) ? cautions.thicknessOutOfTable : cautions.toppingOutOfTable;
+    pad.caution(thin(from, to, from, t));
+  }
   if (!nominallyAtMost(t, TABLE_TO)) pad.caution(cautions.thicknessOutOfTable(from, to, to, t));
   if (reinforced) pad.caution(cautions.reinforcedJoints);
   if (!method || method.endsWith('saw')) pad.caution(silica);

@@ -32,6 +32,8 @@ export const cautionsJoints: Language = {
     'el múltiplo del espesor para este revenimiento y tamaño de agregado es la regla más estricta',
   'the slump is above the {limit} that the spacing table goes to; wetter concrete shrinks more, so joint closer':
     'el revenimiento pasa de los {limit} a los que llega la tabla de separaciones; el concreto más aguado encoge más, así que haga juntas más cercanas',
+  '{actual} is no slab on ground, and the table runs from {from} to {to}: a topping bonded to a slab is jointed over every joint of that slab, in line with it and through its full depth, whatever the spacing; what is not bonded so thin curls and breaks':
+    '{actual} no es una losa sobre el terreno, y la tabla va de {from} a {to}: un recubrimiento adherido a una losa lleva junta sobre cada junta de esa losa, en línea con ella y en todo su espesor, sea cual sea la separación; lo que tan delgado no va adherido se alabea y se rompe',
   'the thickness is outside the published table, which runs from {from} to {to}; the same multiple of the thickness is used':
     'el espesor queda fuera de la tabla publicada, que va de {from} a {to}; se usa el mismo múltiplo del espesor',
 };
