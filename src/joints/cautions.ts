@@ -49,6 +49,13 @@ export const thicknessOutOfTable = (from: Length, to: Length, limit: Length, act
   source: PCA_JOINTS,
 });
 
+/** No slab on ground is so thin: what is, is bonded to one. */
+export const toppingOutOfTable = (from: Length, to: Length, limit: Length, actual: Length): Caution => ({
+  ...thicknessOutOfTable(from, to, limit, actual),
+  severity: 'warning',
+  ...say`${{ actual }} is no slab on ground, and the table runs from ${{ from }} to ${{ to }}: a topping bonded to a slab is jointed over every joint of that slab, in line with it and through its full depth, whatever the spacing; what is not bonded so thin curls and breaks`,
+});
+
 export const reinforcedJoints: Caution = {
   code: 'reinforced-slab',
   severity: 'note',
@@ -96,10 +103,10 @@ export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): 
 export const wideForSpacing = (limit: Length, actual: Length): Caution => ({
   code: 'wide-strip',
   severity: 'note',
-  ...say`the strip is ${{ actual }} wide and joints may be ${{ limit }} apart, which holds both ways: a joint along its middle, or a thicker slab, keeps it from cracking lengthwise`,
+  ...say`the strip is ${{ actual }} wide and joints may be ${{ limit }} apart, which holds both ways: a joint along its middle, with those across closer by the shape of the panels, or a thicker slab, keeps it from cracking lengthwise`,
   limit,
   actual,
-  source: MCGRAW_JOINTS,
+  source: COMMON_PRACTICE,
 });
 
 export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({

@@ -130,6 +130,8 @@ const LOW_SLUMP = 4;
 const TABLE_SLUMP = 6;
 const TABLE_FROM = 4;
 const TABLE_TO = 10;
+/** Thinner concrete is a topping. */
+const TOPPING = 3;
 const LONGEST = constant(() => ratio('1.5:1'));
 const EVERY = {
   walk: /*#__PURE__*/ paired('length', '5 ft', '1.5 m'),
@@ -252,7 +254,10 @@ function heed({ thickness: t, slump, reinforced, method }: Parsed, pad: Pad): vo
     pad.caution(cautions.slumpOutOfTable(inchesLike(slump, TABLE_SLUMP), slump));
   }
   const [from, to] = [inchesLike(t, TABLE_FROM), inchesLike(t, TABLE_TO)];
-  if (!nominallyAtLeast(t, TABLE_FROM)) pad.caution(cautions.thicknessOutOfTable(from, to, from, t));
+  if (!nominallyAtLeast(t, TABLE_FROM)) {
+    const thin = nominallyAtLeast(t, TOPPING) ? cautions.thicknessOutOfTable : cautions.toppingOutOfTable;
+    pad.caution(thin(from, to, from, t));
+  }
   if (!nominallyAtMost(t, TABLE_TO)) pad.caution(cautions.thicknessOutOfTable(from, to, to, t));
   if (reinforced) pad.caution(cautions.reinforcedJoints);
   if (!method || method.endsWith('saw')) pad.caution(silica);
@@ -264,7 +269,10 @@ function heedCaps({ thickness }: Parsed, spacing: Length, pad: Pad): void {
   if (nominallyAtLeast(thickness, CAPPED_FROM) && cap) pad.caution(cautions.overOtherCaps(cap, spacing));
 }
 
-/** A joint needs slab below it, and a strip wider than its panels are long needs joints along it too. */
+/**
+ * A joint needs slab below it, and a strip wider than its panels are long needs joints along it too, also one of panels
+ * of a good shape that is more than a quarter wider than joints may be apart, which is common practice.
+ */
 function heedShape(
   { width, longestRatio, thickness }: Parsed,
   {
@@ -280,7 +288,9 @@ function heedShape(
   const most = longestRatio ?? LONGEST();
   const ratioAcross = width.over(spacing);
   if (ratioAcross.greaterThan(most)) pad.caution(cautions.wideStrip(most, ratioAcross));
-  else if (width.greaterThan(bothWays)) pad.caution(cautions.wideForSpacing(bothWays, width));
+  else if (width.times(wholeNumber(4)).greaterThan(bothWays.times(wholeNumber(5)))) {
+    pad.caution(cautions.wideForSpacing(bothWays, width));
+  }
 }
 
 /** The thicknesses in their order, whichever way round they were given. */

@@ -6,6 +6,7 @@ import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import { say, type Words } from '../reckoning/words';
 import {
   ACI_318,
+  FLOW_TOLERANCE,
   IRC_TROWELED_GARAGE,
   OUTDOOR_TROWEL,
   SLUMP_FLATWORK,
@@ -148,6 +149,24 @@ export const highSlump = (when: When, limit: Length, actual: Length): Caution =>
   limit,
   actual,
   source: SLUMP_FLATWORK,
+});
+
+export const highFlow = (limit: Length, actual: Length, ordered: string): Caution => ({
+  code: 'high-slump',
+  severity: 'warning',
+  ...say`a spread of ${{ actual }} is above the ${{ limit }} that an order of ${{ ordered }} lets pass: unless a plasticizer makes it so, it is water, which bleeds, shrinks and weakens the top. ${SLUMP_AGAIN}`,
+  limit,
+  actual,
+  source: FLOW_TOLERANCE,
+});
+
+export const lowFlow = (limit: Length, actual: Length, ordered: string): Caution => ({
+  code: 'low-slump',
+  severity: 'warning',
+  ...say`a spread of ${{ actual }} is stiffer than the ${{ limit }} that an order of ${{ ordered }} lets pass: it is hard to place and to close. Have the plant send a plasticizer and mix the whole drum again, no water but as the plant allows and writes on the ticket; else send the load back`,
+  limit,
+  actual,
+  source: FLOW_TOLERANCE,
 });
 
 export const largeStoneInWall = (limit: Length, actual: Length): Caution => ({

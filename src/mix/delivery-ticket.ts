@@ -26,7 +26,8 @@ import { say } from '../reckoning/words';
 import { heedAir, isEntrapped } from './air-heeded';
 import * as cautions from './cautions';
 import { moreThanDelivered } from './faults';
-import { AGE, AIR, BATCHED, DENSITY, LOAD, MOISTURE, STRENGTH, WATER } from './ordinary';
+import { FLOW_CLASSES, type FlowClass, flowsEnough, heedFlow } from './flow';
+import { AGE, AIR, BATCHED, DENSITY, LOAD, MOISTURE, SPREAD, STRENGTH, WATER } from './ordinary';
 import { effectOf, roomBySlump, type WaterEffect } from './site-water';
 import { heedSlump, SLUMP_CLASSES, type SlumpClass, slumpsOf } from './slump';
 import { AIR_TOLERANCE, WATER_ADDED, YIELD_FORMULA } from './sources';
@@ -59,6 +60,8 @@ export interface OrderedMixInput {
   readonly slumpIs?: 'most' | 'target';
   /** Class of the slump by EN 206, in place of a slump: S3 is 100 mm to 150 mm. */
   readonly slumpClass?: SlumpClass;
+  /** Class of the flow by EN 206, in place of a slump: F3 spreads to 420 mm to 480 mm on the flow table. */
+  readonly flowClass?: FlowClass;
   /** Largest size of the stone. */
   readonly aggregateSize?: QuantityInput<'length'>;
 }
@@ -89,6 +92,8 @@ export interface DeliveryTicketInput {
   readonly airContent?: QuantityInput<'ratio'>;
   /** Slump as tested, or by the ticket. */
   readonly slump?: QuantityInput<'length'>;
+  /** Diameter that a sample spreads to on the flow table, as tested. */
+  readonly spread?: QuantityInput<'length'>;
   /** Largest size of the stone by the ticket. */
   readonly aggregateSize?: QuantityInput<'length'>;
   /** Density of the fresh concrete, where it was weighed. */
@@ -100,7 +105,7 @@ export interface DeliveryTicketInput {
 }
 
 /** What may be asked of a load. */
-export type OrderedPart = 'strength' | 'air' | 'water to cement' | 'slump' | 'stone';
+export type OrderedPart = 'strength' | 'air' | 'water to cement' | 'slump' | 'flow' | 'stone';
 
 /** Figures of {@link deliveryTicket}. */
 export interface DeliveryTicketFigures {
@@ -233,11 +238,16 @@ function roomToLimit(w: Ratio, m: Ratio, Q: Mass, unit: UnitId<'volume'>, pad: P
   return pad.step('water to the limit', 'R = (m − w) × Q ÷ d', { m, w, Q, d }, R);
 }
 
+/** Whether it spreads as far as it was ordered to: then no water is to go in. */
+const hasItsFlow = ({ spread, ordered: { flowClass } }: Parsed): boolean =>
+  spread !== undefined && flowClass !== undefined && flowsEnough(spread, flowClass);
+
 /** Water that limit and slump leave, in the unit that water is told in; nothing of it past the time limit. */
 function roomFor(input: Parsed, w: Ratio, Q: Mass, { left, late }: Drum, pad: Pad): Volume | undefined {
   const { ordered, slump } = input;
   const { unit } = input.water as Volume;
   const rooms: Volume[] = [];
+  if (hasItsFlow(input)) rooms.push(left.minus(left).in(unit));
   if (ordered.waterCement) rooms.push(roomToLimit(w, ordered.waterCement, Q, unit, pad));
   if (slump && ordered.slump) rooms.push(roomBySlump(left, slump, ordered.slump, pad).in(unit));
   if (rooms.length === 0) return undefined;
@@ -295,7 +305,7 @@ function isOther(actual: Quantity<'length'>, wanted: Quantity<'length'>): boolea
 }
 
 function judgeMix(input: Parsed, pad: Pad): void {
-  const { strength, airContent: air, slump, aggregateSize, ordered } = input;
+  const { strength, airContent: air, slump, spread, aggregateSize, ordered } = input;
   if (strength && ordered.strength && strength.lessThan(ordered.strength)) {
     pad.caution(cautions.weakMix('delivered', ordered.strength, strength, COMMON_PRACTICE));
   }
@@ -306,6 +316,7 @@ function judgeMix(input: Parsed, pad: Pad): void {
   const scales = minimum !== undefined && !isEntrapped(minimum);
   heedAir(air, { minimum, maximum, scales, when: 'delivered', source: AIR_TOLERANCE }, pad);
   if (slump) heedSlump(slump, ordered, pad);
+  if (spread) heedFlow(spread, ordered.flowClass, pad);
   if (aggregateSize && ordered.aggregateSize && isOther(aggregateSize, ordered.aggregateSize)) {
     pad.caution(cautions.otherStone(ordered.aggregateSize, aggregateSize));
   }
@@ -363,7 +374,16 @@ function effectWanted(input: Parsed, { left, late }: Drum, pad: Pad): WaterEffec
 }
 
 /** What was ordered: what of it is told, and what is not. */
-function orderTold({ ordered, cement, water, strength, airContent: air, slump, aggregateSize }: Parsed): {
+function orderTold({
+  ordered,
+  cement,
+  water,
+  strength,
+  airContent: air,
+  slump,
+  spread,
+  aggregateSize,
+}: Parsed): {
   readonly told: readonly OrderedPart[];
   readonly missing: readonly OrderedPart[];
 } {
@@ -373,6 +393,7 @@ function orderTold({ ordered, cement, water, strength, airContent: air, slump, a
       ['air', ordered.minimumAir ?? ordered.maximumAir, air],
       ['water to cement', ordered.waterCement, cement && water],
       ['slump', ordered.slump, slump],
+      ['flow', ordered.flowClass, spread],
       ['stone', ordered.aggregateSize, aggregateSize],
     ] as const
   ).filter(([, wanted]) => wanted);
@@ -395,8 +416,12 @@ function together({ cement, water, aggregates, density: D }: Parsed): void {
 function withSlump(input: Parsed, { system }: Pad): Parsed {
   const { slump, slumpIs, slumpClass } = input.ordered;
   if (slumpIs && !slump) refuse('ordered.slump', faults.missing('slump', ['"4 in"', '"100 mm"']));
+  const { flowClass } = input.ordered;
+  const given = Object.entries({ slump, slumpClass, flowClass }).flatMap(([name, value]) =>
+    value ? name : [],
+  );
+  if (given.length > 1) refuse('ordered', faults.giveOneOf(given));
   if (!slumpClass) return input;
-  if (slump) refuse('ordered', faults.giveOneOf(['slump', 'slumpClass']));
   return { ...input, ordered: { ...input.ordered, slump: slumpsOf(slumpClass, system)[1] } };
 }
 
@@ -413,7 +438,7 @@ function reckon(given: Parsed, pad: Pad): DeliveryTicketFigures {
   const made = yields(input, pad);
   const { told, missing } = orderTold(input);
   const asOrdered = pad.cautions.length === before;
-  const bySlump = input.slump && input.ordered.slump;
+  const bySlump = (input.slump && input.ordered.slump) ?? (input.spread && input.ordered.flowClass);
   if (!bySlump && water.waterLeft && water.waterLeft.sign() > 0) pad.caution(cautions.slumpUnknown);
   pad.caution(alkali);
   return {
@@ -478,9 +503,15 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
             slump,
             slumpIs: maybe(choice('slumpIs', ['most', 'target'] as const)),
             slumpClass: maybe(choice('slumpClass', SLUMP_CLASSES)),
+            flowClass: maybe(choice('flowClass', FLOW_CLASSES)),
             aggregateSize,
           },
-          all(notBoth('slump', 'slumpClass'), needs('slumpIs', 'slump')),
+          all(
+            notBoth('slump', 'slumpClass'),
+            notBoth('slump', 'flowClass'),
+            notBoth('slumpClass', 'flowClass'),
+            needs('slumpIs', 'slump'),
+          ),
         ),
         cement: maybe(quantity('mass', 'cement', 'positive', BATCHED)),
         water: maybe(quantity('volume', 'water', 'positive', WATER)),
@@ -492,6 +523,7 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
         strength: maybe(strength),
         airContent: maybe(quantity('ratio', 'airContent', 'not-negative', AIR)),
         slump,
+        spread: maybe(quantity('length', 'spread', 'positive', SPREAD)),
         aggregateSize,
         density: maybe(quantity('density', 'density', 'positive', DENSITY)),
         age: maybe(quantity('time', 'age', 'positive', AGE)),

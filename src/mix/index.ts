@@ -9,6 +9,7 @@ export {
   type OrderedPart,
 } from './delivery-ticket';
 export type { FrostClass, MixUse, Sulfate, Weathering } from './exposure';
+export type { FlowClass } from './flow';
 export {
   type MixAskedFigures,
   type MixOfferInput,
@@ -16,6 +17,7 @@ export {
   type MixRequirementsInput,
   mixRequirements,
 } from './mix-requirements';
+export type { MixStandard } from './rule-row';
 export type { WaterEffect } from './site-water';
 export type { SlumpClass } from './slump';
-export type { MixBySource, MixStandard } from './standards';
+export type { MixBySource } from './standards';

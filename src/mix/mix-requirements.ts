@@ -37,13 +37,17 @@ import {
 import * as faults from './faults';
 import { AIR, REPLACED, STRENGTH } from './ordinary';
 import { heedReplaced } from './replaced';
+import type { MixStandard } from './rule-row';
 import { SLUMP_CLASSES, type SlumpClass, slumpsOf } from './slump';
 import {
   ACI_318,
   ACI_332,
   AIR_TABLE,
   AIR_TOLERANCE,
+  AS_3600,
+  BS_8500,
   CSA_A23,
+  DIN_1045_2,
   EN_206,
   IBC_NONSTRUCTURAL,
   IRC_STRENGTH,
@@ -52,7 +56,7 @@ import {
   SLUMP_TABLE,
   UFGS_AIR,
 } from './sources';
-import { MIX_STANDARDS, type MixBySource, type MixStandard, ruleName, rulesFor } from './standards';
+import { MIX_STANDARDS, type MixBySource, ruleName, rulesFor } from './standards';
 import { waterCement } from './water-cement';
 
 /** A mix as a supplier offers it. */
@@ -97,7 +101,10 @@ export interface MixRequirementsInput {
   readonly slumpClass?: SlumpClass;
   /** Thickness of the slab, or of the wall between its forms, where the stone is to be judged by it. */
   readonly thickness?: QuantityInput<'length'>;
-  /** The code or standard that governs; by default `strictest`: of those for the units of the job. */
+  /**
+   * The code or standard that governs; by default `strictest`: of those for the units of the job. `bs-8500`,
+   * `din-1045-2` and `as-3600` speak for one country each, and only where they are named.
+   */
   readonly standard?: 'strictest' | MixStandard;
   /** A mix that a supplier offers, to be judged. */
   readonly offered?: MixOfferInput;
@@ -301,6 +308,9 @@ const SOURCES: readonly Source[] = [
   ACI_332,
   ACI_318,
   EN_206,
+  BS_8500,
+  DIN_1045_2,
+  AS_3600,
   CSA_A23,
   AIR_TABLE,
   AIR_TOLERANCE,
@@ -325,6 +335,7 @@ function reckon(input: Parsed, pad: Pad): MixRequirementsFigures {
     reinforced: input.reinforced ?? false,
     stone: input.aggregateSize,
     system: pad.system,
+    standard: input.standard,
   });
   const rules = governing(input, bySource, pad);
   const strong = tightest('strength', 'f', rules, (r) => r.strength, pad) as MixBySource;

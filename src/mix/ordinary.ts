@@ -17,6 +17,13 @@ export const DENSITY = /*#__PURE__*/ range(
   ['165 pcf', '2650 kg/m3'],
 );
 
+export const SPREAD = /*#__PURE__*/ range(
+  'the spread of concrete on the flow table',
+  ['10 in', '250 mm'],
+  ['30 in', '750 mm'],
+  ['18 in', '450 mm'],
+);
+
 export const LOAD = /*#__PURE__*/ range(
   'the concrete in a truck',
   ['0.25 yd3', '0.2 m3'],

@@ -82,6 +82,14 @@ export const SLUMP_TOLERANCE: Source = {
   fromMemory: true,
 };
 
+export const FLOW_TOLERANCE: Source = {
+  kind: 'published',
+  title: 'Concrete: specification, performance, production and conformity, EN 206',
+  publisher: 'European Committee for Standardization',
+  locator: 'flow classes, and what a single test may be off them',
+  fromMemory: true,
+};
+
 export const AIR_TOLERANCE: Source = {
   kind: 'published',
   title: 'Position statement 6: is air content over-specified? (quoting ASTM C94)',
@@ -124,6 +132,33 @@ export const EN_206: Source = {
   publisher: 'European Committee for Standardization',
   edition: '2013',
   locator: 'table F.1, recommended limits (informative; national rules govern)',
+  fromMemory: true,
+};
+
+export const BS_8500: Source = {
+  kind: 'published',
+  title: 'Concrete: complementary British Standard to BS EN 206, BS 8500-1',
+  publisher: 'British Standards Institution',
+  edition: '2015',
+  locator: 'tables A.4, A.8 and A.9: carbonation, freezing and thawing with air; designated concretes FND',
+  fromMemory: true,
+};
+
+export const DIN_1045_2: Source = {
+  kind: 'published',
+  title: 'Concrete, reinforced and prestressed concrete structures: concrete, DIN 1045-2',
+  publisher: 'DIN',
+  edition: '2008',
+  locator: 'tables F.2.1 and F.2.2, with air in XF3 and XF4',
+  fromMemory: true,
+};
+
+export const AS_3600: Source = {
+  kind: 'published',
+  title: 'Concrete structures, AS 3600, and the grades of AS 1379',
+  publisher: 'Standards Australia',
+  edition: '2018',
+  locator: 'clauses 4.3, 4.7 and 4.8: exposure, freezing and thawing, sulfate soils',
   fromMemory: true,
 };
 

@@ -7,10 +7,11 @@
 import { pressure, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
-import type { Source } from '../reckoning/source';
 import { NO_WORDS, say, type Words } from '../reckoning/words';
 import { type Air, airBySize, airOfCsa, airOfUfgs } from './air';
 import { type FrostClass, isExposed, type MixUse, type Sulfate, type Weathering } from './exposure';
+import { nationalRules } from './national';
+import { type Limits, type MixStandard, percentRange, type Row } from './rule-row';
 import {
   ACI_318,
   ACI_332,
@@ -23,9 +24,6 @@ import {
   UFGS_AIR,
 } from './sources';
 
-/** Codes and standards that a mix may be asked by. */
-export type MixStandard = 'irc' | 'ibc' | 'aci-332' | 'aci-318' | 'csa-a23.1' | 'en-206';
-
 /** Every one, for fields. */
 export const MIX_STANDARDS: readonly MixStandard[] = [
   'irc',
@@ -34,6 +32,9 @@ export const MIX_STANDARDS: readonly MixStandard[] = [
   'aci-318',
   'csa-a23.1',
   'en-206',
+  'bs-8500',
+  'din-1045-2',
+  'as-3600',
 ];
 
 /** How the standards are spoken of. */
@@ -44,6 +45,9 @@ const NAMES: Record<MixStandard, string> = {
   'aci-318': 'ACI 318-19',
   'csa-a23.1': 'CSA A23.1',
   'en-206': 'EN 206',
+  'bs-8500': 'BS 8500',
+  'din-1045-2': 'DIN 1045-2',
+  'as-3600': 'AS 3600',
 };
 
 /** A rule by its standard and its class. */
@@ -84,14 +88,8 @@ export interface Asked {
   readonly reinforced: boolean;
   readonly stone: Quantity<'length'>;
   readonly system: System;
-}
-
-interface Limits {
-  /** Strength in psi and in MPa; `cube` where the class has two numbers. */
-  readonly psi?: number;
-  readonly mpa?: number;
-  readonly cube?: number;
-  readonly w?: string;
+  /** The standard that is named, of which some speak only then. */
+  readonly standard: string | undefined;
 }
 
 const cap = (w: string): Quantity<'ratio'> => ratio(`${w}:1`);
@@ -101,20 +99,7 @@ function strengthOf({ psi, mpa }: Limits, system: System): Quantity<'pressure'> 
   return psi === undefined ? undefined : pressure(`${psi} psi`);
 }
 
-interface Row extends Limits {
-  readonly standard?: MixStandard;
-  readonly rule: Words;
-  readonly source: Source;
-  readonly air?: Air | undefined;
-  readonly old?: true;
-}
-
 const AIRLESS: FrostClass = 'F0';
-
-const percentRange = (low: string, high?: string): Air => ({
-  minimum: ratio(low),
-  ...(high ? { maximum: ratio(high) } : {}),
-});
 
 function irc({ use, weathering, frost }: Asked): Row {
   const column = { negligible: 0, moderate: 1, severe: 2 }[weathering];
@@ -282,22 +267,33 @@ function airFor({ frost, stone, system }: Asked): Air | undefined {
   return airBySize(stone, frost !== 'F1', strength);
 }
 
+/** As a standard writes a strength: a class of two numbers, or the name of a grade. */
+const writtenStrength = ({ cube, mpa, grade }: Limits): string | undefined =>
+  cube ? `C${mpa}/${cube}` : grade;
+
 /** What each source asks, in the units of the job. */
 export function rulesFor(asked: Asked): MixBySource[] {
   const air = airFor(asked);
   const rows =
     asked.system === 'metric'
-      ? [...en(asked), ...csa(asked), ...aci(asked, air), ...beside(asked)]
+      ? [
+          ...en(asked),
+          ...csa(asked),
+          ...aci(asked, air),
+          ...nationalRules(asked.standard, asked),
+          ...beside(asked),
+        ]
       : customary(asked, air);
   return rows
     .map((row): MixBySource => {
       const strength = strengthOf(row, asked.system);
+      const written = writtenStrength(row);
       return {
         ...(row.standard ? { standard: row.standard } : {}),
         rule: row.rule,
         source: row.source.title,
         ...(strength ? { strength } : {}),
-        ...(row.cube ? { strengthClass: `C${row.mpa}/${row.cube}` } : {}),
+        ...(written ? { strengthClass: written } : {}),
         ...(row.w ? { waterCement: cap(row.w) } : {}),
         ...(row.air?.target ? { airTarget: row.air.target } : {}),
         ...(row.air ? { minimumAir: row.air.minimum } : {}),

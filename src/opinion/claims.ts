@@ -20,6 +20,7 @@ import { unitOf } from '../quantity/units';
 import { pathText, refuse } from '../reckoning/calculation';
 import { plainCopy } from '../reckoning/plain';
 import { isRecord } from '../reckoning/record';
+import { asWritten } from './as-written';
 import * as faults from './faults';
 import { figureAt, figuresIn, pathOf } from './figure-places';
 import { siOf, siOfUnit } from './scale';
@@ -91,6 +92,20 @@ function lastUnit(q: Quantity): number {
   return own ? siOfUnit(own) : 1;
 }
 
+/** However shortly a figure is written, it says this much: 2 yd3 are no rounding of 2.40. */
+const SHORTEST = 0.05;
+/** On a tape more is read: 7 in are no rounding of 7-3/8. */
+const ON_TAPE = 0.02;
+const EIGHTH = 1 / 8;
+
+/** The most that half a last place may be, in SI units. */
+function mostOf(q: Quantity): number {
+  const size = Math.abs(siOf(q));
+  if (size === 0 || q.dimension === 'count' || q.dimension === 'temperature') return Infinity;
+  const inches = q.dimension === 'length' && unitShown(q).id === 'in';
+  return inches ? Math.max(lastUnit(q) * EIGHTH, ON_TAPE * size) : SHORTEST * size;
+}
+
 /** Half the last place. What is written as 1:48 counts as fine as a hundredth of itself. */
 function halfOf(given: unknown, q: Quantity, places: number): number {
   if (unitShown(q).form === 'one-in') return Math.abs(siOf(q)) / 100;
@@ -98,7 +113,7 @@ function halfOf(given: unknown, q: Quantity, places: number): number {
   const half = ((bottom ? 1 / Number(bottom) : 10 ** -places) / 2) * lastUnit(q);
   return bottom && ON_A_TAPE.has(q.dimension)
     ? Math.min(half, Math.max(lastUnit(q) / 16, Math.abs(siOf(q)) / 100))
-    : half;
+    : Math.min(half, mostOf(q));
 }
 
 /** A half is also written for four eighths: on what is small beside an inch it says no more than those. */
@@ -111,13 +126,6 @@ function coarseOf(given: unknown, q: Quantity, half: number): number {
   const zeros = WHOLE.exec(textOf(given))?.[1]?.length ?? 0;
   return q.dimension === 'count' || q.dimension === 'money' ? half : half * 10 ** zeros;
 }
-
-/** A plain whole number is a count. */
-export const counted = (given: unknown): unknown =>
-  (typeof given === 'number' && Number.isInteger(given)) ||
-  (typeof given === 'string' && /^\s*\d+\s*$/.test(given))
-    ? `${given} each`
-    : given;
 
 /** `8-9 yd3`, `8 to 9 yd3`: two numbers and what stands behind each. A mixed number goes on with a bar: `8-1/2 yd3`. */
 const RANGE =
@@ -137,10 +145,11 @@ function refuseRange(given: unknown, path: string): void {
   refuse(path, faults.isRange(told(low), told(high), told((low + high) / 2), told(high - low)));
 }
 
-function readAs(given: unknown, d: Dimension, path: string): Quantity {
+function readAs(given: unknown, like: Quantity, path: string): Quantity {
   refuseRange(given, path);
   const what = 'the claim';
-  const told = d === 'count' ? counted(given) : given;
+  const d = like.dimension;
+  const told = asWritten(given, like);
   const q = d === 'money' ? readMoney(told, what) : readQuantity(told, d, what);
   return isFaulty(q) ? refuse(path, q) : q;
 }
@@ -185,9 +194,9 @@ function readOne({ figure, claimed, rounded, line, at }: Given, figures: object)
     );
   if (line !== undefined && (typeof line !== 'string' || line.length > LONGEST_LINE))
     return refuse(at, sharedFaults.wrongType('line', 'text of at most 500 characters'));
-  const q = readAs(claimed, reckoned.dimension, at);
+  const q = readAs(claimed, reckoned, at);
   if (q.dimension === 'money') sameCurrency(q, reckoned, at);
-  const step = rounded === undefined ? undefined : siOf(readAs(rounded, reckoned.dimension, at));
+  const step = rounded === undefined ? undefined : siOf(readAs(rounded, reckoned, at));
   const places = placesOf(claimed, q);
   const half = step === undefined ? halfOf(claimed, q, places) : Math.abs(step) / 2;
   const coarse = step === undefined ? coarseOf(claimed, q, half) : half;

@@ -3,6 +3,7 @@
  */
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
+import { assumedValues } from './assumed-values';
 import { Budget } from './budget';
 import type { ReadClaim } from './claims';
 import { runsWorth } from './effort';
@@ -145,8 +146,8 @@ const holdsFar = (scene: Scene, leaf: Leaf, response: Response, probes: Probed):
     return !far || holdsAt(scene, leaf, response, far);
   });
 
-/** What is felt in proportion; what is felt otherwise is given back. */
-function probeNear(scene: Scene, leaf: Leaf, probes: Probed): Seen | undefined {
+/** What is felt in proportion is settled; of what is felt otherwise, or not at all, more must be run. */
+function probeNear(scene: Scene, leaf: Leaf, probes: Probed): Seen | 'unfelt' | undefined {
   const { followed, settled, guesses, samples } = probes;
   const near = seen(scene, leaf, probes, ...NEAR);
   if (!near) return undefined;
@@ -154,10 +155,7 @@ function probeNear(scene: Scene, leaf: Leaf, probes: Probed): Seen | undefined {
   const base = baseOf(scene, leaf);
   const response = responseOf(base, near, undefined, isOutcomeOf(scene));
   if (response) guesses.set(leaf, response);
-  if (same(near.figures, scene.base)) {
-    if (mayJump(scene)) probeUnfelt(scene, leaf, probes);
-    return undefined;
-  }
+  if (same(near.figures, scene.base)) return 'unfelt';
   if (!response || !isSettled(response, base, near)) return near;
   if (!holdsAt(scene, leaf, response, near)) return undefined;
   if (mayJump(scene) && !holdsFar(scene, leaf, response, probes)) return undefined;
@@ -189,6 +187,13 @@ function probeFar(scene: Scene, leaf: Leaf, near: Seen, probes: Probed): void {
 /** The share of what may be run that is kept for what the steps do not tell. */
 const KEPT = 0.5;
 
+function each<T>(all: readonly T[], more: () => boolean, one: (of: T) => void): void {
+  for (const of of all) {
+    if (!more()) return;
+    one(of);
+  }
+}
+
 /** The scene with what follows each value of the input. */
 export function probed(scene: Scene, { leaves }: Places): Scene {
   const found: Probed = {
@@ -200,16 +205,20 @@ export function probed(scene: Scene, { leaves }: Places): Scene {
   };
   const kept = scene.budget.left * KEPT;
   const otherwise: (readonly [Leaf, Seen])[] = [];
+  const unfelt: Leaf[] = [];
   for (const leaf of leaves.slice(0, MOST_LEAVES)) {
     if (scene.budget.left <= kept) break;
     const near = probeNear(scene, leaf, found);
-    if (near) otherwise.push([leaf, near]);
+    if (near === 'unfelt') unfelt.push(leaf);
+    else if (near) otherwise.push([leaf, near]);
   }
-  for (const [leaf, near] of otherwise) {
-    if (scene.budget.left <= kept) break;
-    probeFar(scene, leaf, near, found);
-  }
-  return { ...scene, ...found };
+  const more = (): boolean => scene.budget.left > kept;
+  // A little off, all values come before one of them is moved far.
+  if (mayJump(scene)) each(unfelt, more, (leaf) => probeUnfelt(scene, leaf, found));
+  each(otherwise, more, ([leaf, near]) => probeFar(scene, leaf, near, found));
+  const assumed = assumedValues(scene);
+  for (const [leaf, response] of assumed) found.followed.set(leaf, response);
+  return { ...scene, ...found, assumed: [...assumed.keys()] };
 }
 
 /** Runs of a search, at least and at most. */
@@ -250,6 +259,7 @@ export function sceneOf(
     followed: new Map(),
     settled: new Set(),
     guesses: new Map(),
+    assumed: [],
     samples: new Map(),
     budget: new Budget(runs, WORK),
     last: new Budget(LAST_RUNS, WORK * LAST_WORK),

@@ -3,6 +3,7 @@
  * explain every claim and by how common they are. Two together are tried where one alone explains too little.
  */
 
+import { assumedSlips } from './assumed-values';
 import { byScore, type Candidate, candidate, LIKELY, RARER, type Tried } from './candidate';
 import { claimSlips } from './claim-slips';
 import type { ReadClaim } from './claims';
@@ -17,6 +18,7 @@ import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
 import { rounder } from './rounder';
+import { isStepped } from './rounding';
 import { STRAY, siOf } from './scale';
 import { isFollowed, predicted, resultWith, type Scene, told } from './scene';
 import type { Slip } from './slip';
@@ -38,6 +40,7 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
     ...ofLeaves,
     ...habits(ofLeaves),
     ...exchanges(leaves),
+    ...assumedSlips(scene),
     ...partSlips(scene.input, places),
     ...lapSlips(scene, places),
     ...stepSlips(scene.graph, new Set(scene.nodes), figuresIn(scene.result.figures)),
@@ -83,9 +86,19 @@ const COMMON = 12;
 /** Of a count there are but two that are one off. */
 const COUNTED = 8;
 
-/** Whether a value was felt in any claim where it was tried; what was not tried may be. */
-const isFelt = ({ samples, base }: Scene, leaf: Leaf | undefined): boolean =>
-  (leaf && samples.get(leaf))?.some(({ figures }) => figures.some((one, i) => one !== base[i])) ?? true;
+/** What is rounded to whole steps, or stands in no printed step, may stay as it is a little off. */
+const mayHide = ({ claims, nodes, graph }: Scene): boolean =>
+  claims.some(({ reckoned }, i) => {
+    const node = graph[nodes[i] ?? -1];
+    return node === undefined || reckoned.dimension === 'count' || isStepped(node.step);
+  });
+
+/** Whether a value was felt in any claim where it was tried; what was not tried, or a little off only, may be. */
+function isFelt(scene: Scene, leaf: Leaf | undefined): boolean {
+  const some = leaf && scene.samples.get(leaf);
+  if (!some || some.some(({ figures }) => figures.some((one, i) => one !== scene.base[i]))) return true;
+  return some.length === 1 && mayHide(scene);
+}
 
 /** What the calculation itself must tell: parts and choices, and of single values what may give the claim. */
 function runSome(scene: Scene, slips: readonly Slip[], aim: Aim): void {

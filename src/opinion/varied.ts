@@ -9,7 +9,7 @@ import { refuse } from '../reckoning/calculation';
 import type { FigureSet } from '../reckoning/parts';
 import type { Result } from '../reckoning/result';
 import type { ReckonOptions } from '../reckoning/system';
-import { counted } from './claims';
+import { asWritten } from './as-written';
 import * as faults from './faults';
 import { figureAt, figuresIn, pathOf } from './figure-places';
 import { type AnyCalculation, type Leaf, placesOf, withValue } from './input-places';
@@ -20,7 +20,7 @@ export type AnyResult = Result<FigureSet>;
 /** Read a quantity that was given beside an input. */
 export function readGiven(given: unknown, like: Quantity, path: string): Quantity {
   const { dimension } = like;
-  const told = dimension === 'count' ? counted(given) : given;
+  const told = asWritten(given, like);
   const q = dimension === 'money' ? readMoney(told, path) : readQuantity(told, dimension, path);
   if (isFaulty(q)) return refuse(path, q);
   if (q.dimension === 'money' && q.unit !== like.unit)

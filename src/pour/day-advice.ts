@@ -106,12 +106,7 @@ function heedClosing(day: Day, { finish, finishAt }: DayBounds, pad: Pad): boole
 }
 
 /** Whether the finishers keep up; what is begun too late is no matter of hands. */
-function heedHands({ late, closed, needed, finishers, placingTime, concrete }: Day, pad: Pad): boolean {
-  const { earliest, likely } = concrete.opens;
-  if (earliest.lessThan(placingTime)) {
-    const now = likely.lessThan(placingTime);
-    pad.caution(cautions.readyWhilePlacing(now ? 'warning' : 'note', placingTime, now ? likely : earliest));
-  }
+function heedHands({ late, closed, needed, finishers }: Day, pad: Pad): boolean {
   if (!needed.greaterThan(finishers) || closed.likely) return false;
   pad.caution(cautions.fewFinishers(late.likely ? 'warning' : 'note', needed, finishers));
   return late.likely;
@@ -153,6 +148,14 @@ function heedRain(
   if (!rainAt.lessThan(soft)) return undefined;
   pad.caution(cautions.rainBeforeSet(soft, rainAt));
   return 'cover for rain';
+}
+
+/** Whether the first is ready while the last is placed: told behind the weather, which asks for things on site. */
+export function heedOverlap({ placingTime, concrete }: Day, pad: Pad): void {
+  const { earliest, likely } = concrete.opens;
+  if (!earliest.lessThan(placingTime)) return;
+  const now = likely.lessThan(placingTime);
+  pad.caution(cautions.readyWhilePlacing(now ? 'warning' : 'note', placingTime, now ? likely : earliest));
 }
 
 /** Air and drying, for whoever trowels, sweats and freezes. */

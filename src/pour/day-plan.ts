@@ -12,7 +12,7 @@ import { alkali, silica } from '../reckoning/cautions';
 import type { Pad } from '../reckoning/pad';
 import { ACI_SAW_TIMES } from '../reckoning/source';
 import { tryACut } from './cautions';
-import { type DayVerdict, heedWeather, judgeDay } from './day-advice';
+import { type DayVerdict, heedOverlap, heedWeather, judgeDay } from './day-advice';
 import { testNotClock } from './day-cautions';
 import { ageOf, boundsOf, checkDrying, checkTogether, type DayParsed, dayDoor, workOf } from './day-door';
 import {
@@ -253,6 +253,7 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
     { concrete, air: input.airTemperature, drying, airContent: input.airContent, freezes: input.freezes },
     pad,
   );
+  heedOverlap(day, pad);
   for (const caution of [testNotClock, alkali, ...(work.saw ? [tryACut, silica] : [])]) pad.caution(caution);
   return {
     startsAt: clockTime(input.startAt),

@@ -39,7 +39,7 @@ export const pumpHose: Caution = {
   code: 'pump-hose',
   severity: 'warning',
   always: true,
-  says: 'the hose of a pump whips when air or a plug comes through, at the start and after every stop: nobody stands near its end or under a boom then, and only the operator opens a line under pressure',
+  says: 'the hose of a pump whips when air or a plug comes through, at the start and after every stop: nobody stands near its end or under a boom then, and only the operator opens a line under pressure. What primed the line goes into a tub and not into the forms',
   source: sources.PUMP_RULE,
 };
 

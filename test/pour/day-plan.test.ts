@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type DayPlanFigures, type DayPlanInput, type DayRange, dayPlan } from '../../src/index';
+import { textSheet } from '../../src/report/index';
 import { runs } from '../support/effort';
 
 const n = (min: number, max: number) => fc.integer({ min, max });
@@ -185,5 +186,26 @@ describe('a day', () => {
     const dark = (start: number): boolean =>
       dayPlan({ ...input, startAt: clock(start) }).cautions.some(({ code }) => code === 'finish-in-the-dark');
     expect([dark(minute), dark(minute + 1)]).toEqual([false, true]);
+  });
+
+  it('tells the crew of drying that it has to be ready for, before who works beside whom', () => {
+    const result = dayPlan({
+      startAt: '10:00',
+      area: '1500 ft2',
+      volume: '24 yd3',
+      placingRate: '15 yd3/h',
+      finish: 'broom',
+      finishers: 2,
+      finishRate: { area: '250 ft2', in: '1 h' },
+      concreteTemperature: '85 degF',
+      airTemperature: '95 degF',
+      humidity: '20%',
+      wind: '15 mph',
+    });
+    const crew = textSheet('', [{ name: '', results: [result] }], { detail: 'crew' }).replace(/\s+/g, ' ');
+    expect(crew).toContain('put up windbreaks and dampen the base');
+    expect(crew).toContain('in this plan: 2, too few');
+    expect(crew).not.toContain('finishing needs people of its own');
+    expect(result.cautions.map(({ code }) => code)).toContain('ready-while-placing');
   });
 });

@@ -10,8 +10,8 @@ export const cautionsJoints: Language = {
     'ningún trazo de este tipo cumple todas las reglas; las que ceden están en la lista. Ahí son más probables las grietas: cambie el contorno o un borde, o pregunte al ingeniero',
   'panels {actual} long are {times} times the thickness, and plain slabs are jointed at 24 to 36 times, here {limit} at most: they crack where nobody cut. Joint closer, or have the engineer give the steel that is to hold the cracks':
     'paños de {actual} de largo son {times} veces el espesor, y las losas simples llevan juntas a 24 a 36 veces el espesor, aquí {limit} como máximo: se agrietan donde nadie cortó. Haga juntas más cercanas, o que el ingeniero indique el acero que ha de contener las grietas',
-  'the strip is {actual} wide and joints may be {limit} apart, which holds both ways: a joint along its middle, or a thicker slab, keeps it from cracking lengthwise':
-    'la franja tiene {actual} de ancho y las juntas pueden estar a {limit}, lo que vale en los dos sentidos: una junta a lo largo por el centro, o una losa más gruesa, evita que se agriete a lo largo',
+  'the strip is {actual} wide and joints may be {limit} apart, which holds both ways: a joint along its middle, with those across closer by the shape of the panels, or a thicker slab, keeps it from cracking lengthwise':
+    'la franja tiene {actual} de ancho y las juntas pueden estar a {limit}, lo que vale en los dos sentidos: una junta a lo largo por el centro, con las transversales más cerca según la forma de los paños, o una losa más gruesa, evita que se agriete a lo largo',
   'panels would be wider than {limit} of their length and tend to crack across: joint along the strip too':
     'los paños serían más anchos que {limit} de su largo y tienden a agrietarse a lo ancho: haga juntas también a lo largo de la franja',
   'several published sources stop at {limit} for slabs this thick, though the rules applied allow {actual}; joint at {limit} unless the engineer says otherwise':
@@ -32,6 +32,8 @@ export const cautionsJoints: Language = {
     'el múltiplo del espesor para este revenimiento y tamaño de agregado es la regla más estricta',
   'the slump is above the {limit} that the spacing table goes to; wetter concrete shrinks more, so joint closer':
     'el revenimiento pasa de los {limit} a los que llega la tabla de separaciones; el concreto más aguado encoge más, así que haga juntas más cercanas',
+  '{actual} is no slab on ground, and the table runs from {from} to {to}: a topping bonded to a slab is jointed over every joint of that slab, in line with it and through its full depth, whatever the spacing; what is not bonded so thin curls and breaks':
+    '{actual} no es una losa sobre el terreno, y la tabla va de {from} a {to}: un recubrimiento adherido a una losa lleva junta sobre cada junta de esa losa, en línea con ella y en todo su espesor, sea cual sea la separación; lo que tan delgado no va adherido se alabea y se rompe',
   'the thickness is outside the published table, which runs from {from} to {to}; the same multiple of the thickness is used':
     'el espesor queda fuera de la tabla publicada, que va de {from} a {to}; se usa el mismo múltiplo del espesor',
 };
