@@ -7,6 +7,7 @@ import { stepOf } from './graph';
 import type { Path } from './input-places';
 import { outcomeTwists, type Twisted, unitWritten } from './outcome-slips';
 import { putOn } from './put-on';
+import { isStepped } from './rounding';
 import { siOf, siOfUnit } from './scale';
 import type { Scene } from './scene';
 import type { Edit, Slip, SlipCode } from './slip';
@@ -108,17 +109,26 @@ function* upsideDown(scene: Scene, i: number): Generator<Slip> {
   };
 }
 
+const WHOLE = 1e-6;
+/** How common it is to round an amount to buy the other way. */
+const BOUGHT = 20;
+
 /** Rounded down to the step of the trade, or to one of the input, where it is to be rounded up. */
 function* roundedSlips(scene: Scene, i: number): Generator<Slip> {
   const { figure, reckoned } = scene.claims[i] as Scene['claims'][number];
   const step = tradeStep(reckoned, scene.result.system);
   if (reckoned.dimension !== 'count' && reckoned.dimension !== 'volume') return;
   const down = siOf(step);
+  // What is in whole steps already was rounded up to them.
+  const steps = siOf(reckoned) / down;
+  const node = scene.graph[scene.nodes[i] ?? -1];
+  const isBought = (!node || isStepped(node.step)) && !scene.isInput(reckoned);
+  const isWhole = isBought && reckoned.dimension === 'volume' && Math.abs(steps - Math.round(steps)) < WHOLE;
   yield {
     code: 'rounded-down',
-    weight: 5,
+    weight: isWhole ? BOUGHT : 5,
     says: () => say`${{ figure }}, ${{ reckoned }}, was rounded down to a step of ${{ step }}`,
-    edits: [{ on: 'claim', figure, twist: { unit: 1, down } }],
+    edits: [{ on: 'claim', figure, twist: { unit: 1, ...(isWhole ? { more: -down } : { down }) } }],
     figure,
   };
   if (reckoned.dimension !== 'count') return;

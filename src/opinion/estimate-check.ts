@@ -20,9 +20,10 @@ import { byHand } from './by-hand';
 import type { Candidate } from './candidate';
 import { type Claims, type ReadClaim, readClaims } from './claims';
 import * as faults from './faults';
+import { pathOf } from './figure-places';
 import { type Graph, replay } from './graph';
 import { digitsOf, type HandOn, handsFor } from './hands';
-import { type AnyCalculation, placesOf, withQuantities } from './input-places';
+import { type AnyCalculation, placesOf, valueAt, withQuantities } from './input-places';
 import { isNearly, isWritten, type Margin, margins } from './likeness';
 import { probed, sceneOf } from './probe';
 import { isStepped } from './rounding';
@@ -273,9 +274,26 @@ function checkOf(claim: ReadClaim, agrees: boolean, inSteps: boolean, scene: Sce
   };
 }
 
-const namedSlip = ({ code, says, input, step, figure }: Slip): NamedSlip => ({
-  code,
-  says: says(),
+/** The name that somebody gave to what holds a place: `walk` of an element, `saw` of a line. */
+function givenName(input: unknown, place: string): string | undefined {
+  const path = pathOf(place) ?? [];
+  const names = path.map((_, i) => valueAt(input, [...path.slice(0, i + 1), 'name']));
+  return names.filter((name): name is string => typeof name === 'string').at(-1);
+}
+
+/** What happened, behind the name of what it happened to. */
+function saysOf({ says, input: place }: Slip, input: unknown): Words {
+  const name = place === undefined ? undefined : givenName(input, place);
+  return name === undefined ? says() : say`${{ name }}: ${{ slip: says() }}`;
+}
+
+const namedSlip = (slip: Slip, whole: unknown): NamedSlip => ({
+  code: slip.code,
+  says: saysOf(slip, whole),
+  ...placesOfSlip(slip),
+});
+
+const placesOfSlip = ({ input, step, figure }: Slip): Omit<NamedSlip, 'code' | 'says'> => ({
   ...(input === undefined ? {} : { input }),
   ...(step === undefined ? {} : { step }),
   ...(figure === undefined ? {} : { figure }),
@@ -283,14 +301,14 @@ const namedSlip = ({ code, says, input, step, figure }: Slip): NamedSlip => ({
 
 function likelyOf({ slips, would = [], explained, elsewhere = [] }: Candidate, scene: Scene): LikelySlip {
   return {
-    slips: slips.map(namedSlip),
+    slips: slips.map((one) => namedSlip(one, scene.input)),
     gives: scene.claims.flatMap(({ figure }, i) => {
       const q = would[i];
       return q ? [{ figure, would: q }] : [];
     }),
     explains: explained.which.map((i) => scene.claims[i]?.figure as string),
     exact: explained.exact,
-    elsewhere: elsewhere.map(namedSlip),
+    elsewhere: elsewhere.map((one) => namedSlip(one, scene.input)),
   };
 }
 

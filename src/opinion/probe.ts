@@ -3,6 +3,7 @@
  */
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
+import { assumedValues } from './assumed-values';
 import { Budget } from './budget';
 import type { ReadClaim } from './claims';
 import { runsWorth } from './effort';
@@ -186,6 +187,13 @@ function probeFar(scene: Scene, leaf: Leaf, near: Seen, probes: Probed): void {
 /** The share of what may be run that is kept for what the steps do not tell. */
 const KEPT = 0.5;
 
+function each<T>(all: readonly T[], more: () => boolean, one: (of: T) => void): void {
+  for (const of of all) {
+    if (!more()) return;
+    one(of);
+  }
+}
+
 /** The scene with what follows each value of the input. */
 export function probed(scene: Scene, { leaves }: Places): Scene {
   const found: Probed = {
@@ -204,16 +212,13 @@ export function probed(scene: Scene, { leaves }: Places): Scene {
     if (near === 'unfelt') unfelt.push(leaf);
     else if (near) otherwise.push([leaf, near]);
   }
+  const more = (): boolean => scene.budget.left > kept;
   // A little off, all values come before one of them is moved far.
-  for (const leaf of mayJump(scene) ? unfelt : []) {
-    if (scene.budget.left <= kept) break;
-    probeUnfelt(scene, leaf, found);
-  }
-  for (const [leaf, near] of otherwise) {
-    if (scene.budget.left <= kept) break;
-    probeFar(scene, leaf, near, found);
-  }
-  return { ...scene, ...found };
+  if (mayJump(scene)) each(unfelt, more, (leaf) => probeUnfelt(scene, leaf, found));
+  each(otherwise, more, ([leaf, near]) => probeFar(scene, leaf, near, found));
+  const assumed = assumedValues(scene);
+  for (const [leaf, response] of assumed) found.followed.set(leaf, response);
+  return { ...scene, ...found, assumed: [...assumed.keys()] };
 }
 
 /** Runs of a search, at least and at most. */
@@ -254,6 +259,7 @@ export function sceneOf(
     followed: new Map(),
     settled: new Set(),
     guesses: new Map(),
+    assumed: [],
     samples: new Map(),
     budget: new Budget(runs, WORK),
     last: new Budget(LAST_RUNS, WORK * LAST_WORK),

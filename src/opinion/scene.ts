@@ -50,6 +50,8 @@ export interface Scene {
   readonly settled: ReadonlySet<Leaf>;
   /** What follows other values, as far as a few runs tell: some of it is felt in what no step shows. */
   readonly guesses: ReadonlyMap<Leaf, Response>;
+  /** Values that are assumed and that the steps take; they are followed too. */
+  readonly assumed: readonly Leaf[];
   /** What the claimed figures were with other values in a place. */
   readonly samples: ReadonlyMap<Leaf, readonly Sample[]>;
   /** What may still be run. */

@@ -3,6 +3,7 @@
  * explain every claim and by how common they are. Two together are tried where one alone explains too little.
  */
 
+import { assumedSlips } from './assumed-values';
 import { byScore, type Candidate, candidate, LIKELY, RARER, type Tried } from './candidate';
 import { claimSlips } from './claim-slips';
 import type { ReadClaim } from './claims';
@@ -39,6 +40,7 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
     ...ofLeaves,
     ...habits(ofLeaves),
     ...exchanges(leaves),
+    ...assumedSlips(scene),
     ...partSlips(scene.input, places),
     ...lapSlips(scene, places),
     ...stepSlips(scene.graph, new Set(scene.nodes), figuresIn(scene.result.figures)),

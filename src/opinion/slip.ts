@@ -137,6 +137,8 @@ export type SlipCode =
   | 'power-left-out'
   /** Added for subtracted, or the reverse. */
   | 'added-for-subtracted'
+  /** A share taken of another amount than it is a share of: tax on the cost for tax on the price. */
+  | 'share-of-other'
   /** Length plus width for length times width. */
   | 'added-for-multiplied'
   /** Multiplied for divided, or the reverse. */

@@ -4,7 +4,7 @@ import { numberShown, unitShown } from '../quantity/quantity';
 import { type Param, say, type Words } from '../reckoning/words';
 import type { FigureAt } from './figure-places';
 import { type Tree, textOf } from './formula';
-import type { Graph, Node } from './graph';
+import type { Graph, Node, Taken } from './graph';
 import { outcomeTwists, unitWritten } from './outcome-slips';
 import { FOOT, siOf, siOfUnit } from './scale';
 import type { Slip, SlipCode } from './slip';
@@ -18,7 +18,8 @@ const SAYS: Partial<Record<SlipCode, string>> = {
   'allowance-as-factor': 'the share was taken as the factor',
   'allowance-twice': 'the share was taken twice',
   'allowance-turned': 'the share was taken off for put on, or put on for taken off',
-  'markup-for-margin': 'a share of the one was taken for a share of the other',
+  'markup-for-margin':
+    'it was divided by one less the share where one plus the share multiplies, or the reverse, as a margin is taken for a markup',
   'spaces-for-bars': 'the one at the end was not counted',
   'term-left-out': 'a term of the sum was left out',
   'term-twice': 'a term of the sum was taken twice',
@@ -57,7 +58,8 @@ const OF_PART: Partial<Record<SlipCode, (part: Param) => Words>> = {
 };
 
 /** What went wrong, with the part that it went wrong with. */
-function howWords({ code, part, by }: Wrong, { bySymbol }: Node): Words {
+function howWords({ code, part, by, how }: Wrong, { bySymbol }: Node): Words {
+  if (how !== undefined) return { says: how };
   if (code === 'spaces-for-bars' && by === '−') return { says: 'the one less at the end was not taken off' };
   const text = part && (by === '÷' || by === '−' ? `${by} ${textOf(part)}` : textOf(part));
   const words = text !== undefined && text.length <= LONGEST_PART ? OF_PART[code] : undefined;
@@ -231,6 +233,54 @@ const swapSlips = (node: Node, i: number): Slip[] =>
     }),
   );
 
+/** How common it is to take a share of another amount than it is put on: tax on the cost, profit without overhead. */
+const SHARE_OF = 5;
+/** A sum of more is a list of lines: a share of one of them is no slip of the share. */
+const FEW_TERMS = 3;
+
+/** A share of a part of what it is a share of: shares that are put on one after the other were put on side by side. */
+function shareSlips(graph: Graph, i: number): Slip[] {
+  const node = graph[i] as Node;
+  const { tree, takes, step } = node;
+  if (!tree || !isProductIn(tree) || !takes.some(({ quantity }) => quantity.dimension === 'ratio')) return [];
+  return takes
+    .filter(({ quantity, from }) => from !== undefined && quantity.dimension === step.gives.dimension)
+    .flatMap((base) =>
+      partsOf(graph, base).map(
+        (part): Slip => ({
+          code: 'share-of-other',
+          weight: SHARE_OF,
+          says: () =>
+            say`in ${{ step: placeOf(node) }}, ${{ formula: step.formula }}, the share was taken of ${{ part: part.quantity }} alone and not of ${{ whole: base.quantity }}`,
+          edits: [{ on: 'step', step: i, tree: scaled(tree, base.symbol, part.si / base.si) }],
+          step: i,
+        }),
+      ),
+    );
+}
+
+/** The terms of the sum that an amount is, and theirs. */
+function partsOf(graph: Graph, { from, si }: Taken): readonly Taken[] {
+  const sum = graph[from as number];
+  if (!sum || si === 0 || sum.takes.length > FEW_TERMS || !/^\w+ = \w+( \+ \w+)+$/.test(sum.step.formula))
+    return [];
+  return sum.takes.flatMap((one) =>
+    one.si === 0 ? [] : [one, ...(one.from === undefined ? [] : partsOf(graph, one))],
+  );
+}
+
+const isProductIn = (tree: Tree): boolean =>
+  tree.is === 'call' ? tree.name === 'cents' && isProductIn(tree.of[0] as Tree) : isProduct(tree);
+
+/** A formula with so much of what stands for a symbol. */
+const scaled = (tree: Tree, symbol: string, times: number): Tree =>
+  replaced(tree, symbol, {
+    is: 'sign',
+    sign: '×',
+    left: { is: 'symbol', name: symbol },
+    right: number(times),
+  });
+
 /**
  * Every slip of every step.
  *
@@ -249,6 +299,7 @@ export function stepSlips(
     ...numberSlips(node, i),
     ...sumSlip(node, i),
     ...swapSlips(node, i),
+    ...shareSlips(graph, i),
     ...tableSlips(node, i),
     ...meanSlips(graph, i),
     ...(claimed.has(i) ? [] : [...outcomeSlips(node, i, twinsOf(graph, i)), ...figureSlips(node, i, single)]),

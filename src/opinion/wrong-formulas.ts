@@ -1,9 +1,10 @@
 /** What may be wrong in the formula of a step: one thing in it left out, taken twice, or taken for another. */
+import { ZERO } from '../quantity/decimal';
 import { numberShown, unitShown } from '../quantity/quantity';
 import type { Words } from '../reckoning/words';
 import { type Sign, type Tree, textOf, treeOf } from './formula';
 import type { Node } from './graph';
-import { FOOT, siOfUnit } from './scale';
+import { FOOT, siOfAmount, siOfUnit } from './scale';
 import type { SlipCode } from './slip';
 
 /** A formula with one thing wrong. */
@@ -17,6 +18,8 @@ export interface Wrong {
   readonly by?: Sign;
   /** What stands before it. */
   readonly left?: Tree;
+  /** How it goes wrong, where the code alone does not say. */
+  readonly how?: string;
 }
 
 export const ONE: Tree = { is: 'number', text: '1' };
@@ -273,21 +276,51 @@ function* cornerSlips(node: Node, tree: Tree): Generator<Wrong> {
   yield { code: 'corner-twice', weight: 6, tree: sign('+', long, broad) };
 }
 
+const ENDS = 'the mean of both ends was taken, without the middle';
+const MIDDLE = 'the one in the middle was taken for the mean of all';
+
 /**
  * Two of the four strips around a rectangle, `(b − 2 × w) × w`, with the corners that the others have already; a margin on
  * the price, `× g ÷ (1 − g)`, as the share of the cost that a markup is.
  */
-const REWRITTEN: readonly (readonly [of: RegExp, as: string, SlipCode, weight: number])[] = [
+const REWRITTEN: readonly (readonly [of: RegExp, as: string, SlipCode, weight: number, how?: string])[] = [
   [/\((\w+) − 2 × (\w+)\) × \2\b/, '$1 × $2', 'corner-twice', 8],
   [/( × (\w+)) ÷ \(1 − \2\)/, '$1', 'markup-for-margin', 24],
+  // By the ends, or by the middle, alone.
+  [/\((\w+) \+ 4 × (\w+) \+ (\w+)\) ÷ 6/, '($1 + $3) ÷ 2', 'mean-of-ends', 8, ENDS],
+  [/\((\w+) \+ 4 × (\w+) \+ (\w+)\) ÷ 6/, '$2', 'mean-of-ends', 3, MIDDLE],
+  [/\((\w+) \+ 4 × (\w+) \+ (\w+)\) ÷ 3/, '($1 + $3)', 'mean-of-ends', 8, ENDS],
 ];
 
 function* rewritten(tree: Tree): Generator<Wrong> {
   const text = textOf(tree);
-  for (const [of, as, code, weight] of REWRITTEN) {
+  for (const [of, as, code, weight, how] of REWRITTEN) {
     const other = of.test(text) && treeOf(`x = ${text.replace(of, as)}`);
-    if (other) yield { code, weight, tree: other };
+    if (other) yield { code, weight, tree: other, ...(how === undefined ? {} : { how }) };
   }
+}
+
+/** A markup taken as a margin: what is put on for a share of the cost, as a share of the price. */
+function* asMargin({ step }: Node, tree: Tree, isShare: IsShare): Generator<Wrong> {
+  const own = tree.is === 'call' && tree.name === 'cents' ? tree.of[0] : tree;
+  if (step.gives.dimension !== 'money' || own?.is !== 'sign' || own.sign !== '×' || !isShare(own.right))
+    return;
+  const { left, right } = own;
+  yield {
+    code: 'markup-for-margin',
+    weight: 12,
+    tree: sign('÷', sign('×', left, right), sign('−', ONE, right)),
+  };
+}
+
+/** A temperature that is left out was nothing on its own scale: 0 degC of a datum. */
+function withoutDegrees(one: Wrong, tree: Tree, { bySymbol }: Node): Wrong {
+  if (one.code !== 'term-left-out' || one.by !== '−' || one.part?.is !== 'symbol') return one;
+  const { name } = one.part;
+  const q = bySymbol.get(name)?.quantity;
+  if (q?.dimension !== 'temperature') return one;
+  const zero = siOfAmount(unitShown(q).offset ?? ZERO, 'temperature');
+  return { ...one, tree: replaced(tree, name, { is: 'number', text: String(zero) }) };
 }
 
 /** All that may be wrong with the formula of a step. */
@@ -304,12 +337,13 @@ export function wrongsOf(node: Node): Wrong[] {
     ...(round ? [{ code: 'circle-as-square', weight: 8, tree: replaced(tree, 'π', FOUR) } as const] : []),
     ...cornerSlips(node, tree),
     ...rewritten(tree),
+    ...asMargin(node, tree, isShare),
     ...countSlips(node, tree),
   ];
   for (const one of wrongTrees(tree, isShare)) {
     if (found.length >= MOST_TREES) break;
     if (isUnitOnly(node, one.part) || (round && one.code === 'other-number')) continue;
-    const told = withoutFactor(named(one, tree), tree, node);
+    const told = withoutDegrees(withoutFactor(named(one, tree), tree, node), tree, node);
     const { code, weight } = told;
     const isRare = code === 'markup-for-margin' && node.step.gives.dimension !== 'money';
     found.push(isRare ? { ...told, weight: weight / 2 } : told);

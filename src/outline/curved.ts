@@ -4,6 +4,7 @@ import { arcOver, type Edge } from '../geometry/arc';
 import * as faults from '../geometry/faults';
 import type { Corner } from '../geometry/polygon';
 import { Decimal, ZERO } from '../quantity/decimal';
+import { repeatedPoint } from '../quantity/faults';
 import { canonicalValue } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { CurvedPoint } from './outline';
@@ -32,6 +33,7 @@ export function edgesOf(points: readonly CurvedPoint[], corners: readonly Corner
     const from = corners[i] as Corner;
     const to = corners[(i + 1) % corners.length] as Corner;
     const chord = Decimal.hypot(to.x.minus(from.x), to.y.minus(from.y));
+    if (chord.isZero()) refuse(path, repeatedPoint(i + 1));
     const rise = riseOf(point, chord, `${path}[${i}]`);
     return { from, to, chord, rise, arc: arcOver(chord, rise) };
   });

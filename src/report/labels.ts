@@ -59,7 +59,7 @@ const INDEX = /^(.*?)\[(\d+)\]$/;
 export function placeText(path: string, view: View): string {
   const part = (text: string): string => {
     const [, name, index] = INDEX.exec(text) ?? [];
-    return name === undefined ? labelText(text, view) : `${labelText(name, view)} ${Number(index) + 1}`;
+    return name === undefined ? labelText(text, view) : `${listLabel(name, view)} ${Number(index) + 1}`;
   };
   return path.split('.').map(part).join(', ');
 }

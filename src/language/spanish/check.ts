@@ -67,8 +67,12 @@ export const check: Language = {
   'the share was taken twice': 'el porcentaje se tomó dos veces',
   'the share was taken off for put on, or put on for taken off':
     'el porcentaje se restó en vez de sumarse, o al contrario',
-  'a share of the one was taken for a share of the other':
-    'se tomó el porcentaje de lo uno por el porcentaje de lo otro',
+  'it was divided by one less the share where one plus the share multiplies, or the reverse, as a margin is taken for a markup':
+    'se dividió entre uno menos el porcentaje donde se multiplica por uno más el porcentaje, o al revés, como cuando un margen se toma por un recargo',
+  'in {step}, {formula}, the share was taken of {part} alone and not of {whole}':
+    'en {step}, {formula}, el porcentaje se tomó solo de {part} y no de {whole}',
+  'the mean of both ends was taken, without the middle': 'se tomó la media de los dos extremos, sin el medio',
+  'the one in the middle was taken for the mean of all': 'se tomó el del medio por la media de todos',
   'the one at the end was not counted': 'no se contó el del extremo',
   'the one less at the end was not taken off': 'no se restó el que falta en el extremo',
   '{one}, and likewise in the other steps of the kind': '{one}, y lo mismo en los demás pasos de esa clase',
