@@ -15,7 +15,7 @@ export const reversingTrucks: Caution = {
   code: 'reversing-trucks',
   severity: 'warning',
   always: true,
-  says: 'the driver sees nobody behind a reversing truck: one person in a bright vest guides each in, in sight of the mirrors, and everyone else stays clear; nobody stands between truck and forms, and the truck keeps back from trenches and fresh walls',
+  says: 'the driver sees nobody behind a reversing truck: one person in a bright vest guides each in, in sight of the mirrors, and everyone else stays clear; nobody stands between truck and forms, and the truck keeps back from trenches and fresh walls and off base that it ruts',
   source: sources.REVERSING_RULE,
 };
 
