@@ -17,6 +17,31 @@ export const thinOverCore = (limit: Length, actual: Length): Caution => ({
   source: COMMON_PRACTICE,
 });
 
+export const anchorsApart = (limit: Length, actual: Length): Caution => ({
+  code: 'anchors-apart',
+  severity: 'warning',
+  ...say`bolts of a plate stand ${{ actual }} apart: ${{ limit }} is the most that is usual. The plans and the local code govern`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const anchorsFromEnd = (limit: Length, actual: Length): Caution => ({
+  code: 'anchors-apart',
+  severity: 'warning',
+  ...say`the last bolt stands ${{ actual }} from the end of a piece of plate: ${{ limit }} is the most that is usual. The plans and the local code govern`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const anchorsByCode: Caution = {
+  code: 'anchors-by-code',
+  severity: 'note',
+  says: 'how thick, how deep and how close anchor bolts are set is by the plans and the local code, which ask for more where wind is strong or the ground shakes',
+  source: COMMON_PRACTICE,
+};
+
 export const aboveFrost = (what: string, limit: Length, actual: Length): Caution => ({
   code: 'above-frost',
   severity: 'warning',

@@ -215,3 +215,41 @@ export const TOLERANCE = /*#__PURE__*/ range(
   ['2 in', '50 mm'],
   ['3/8 in', '10 mm'],
 );
+
+export const ANCHOR_SPACING = /*#__PURE__*/ range(
+  'how far apart anchor bolts stand',
+  ['6 in', '150 mm'],
+  ['10 ft', '3 m'],
+  ['6 ft', '1.8 m'],
+);
+export const ANCHOR_END = /*#__PURE__*/ range(
+  'how far a bolt stands from the end of a plate',
+  ['2 in', '50 mm'],
+  ['24 in', '600 mm'],
+  ['12 in', '300 mm'],
+);
+export const PLATE_PIECE = /*#__PURE__*/ range(
+  'the length of a piece of plate',
+  ['2 ft', '600 mm'],
+  ['40 ft', '12 m'],
+  ['16 ft', '4.8 m'],
+);
+export const BOLT_DIAMETER = /*#__PURE__*/ range(
+  'the diameter of an anchor bolt',
+  ['1/4 in', '6 mm'],
+  ['2 in', '50 mm'],
+  ['1/2 in', '12 mm'],
+);
+export const BOLT_LENGTH = /*#__PURE__*/ range(
+  'the length of an anchor bolt',
+  ['3 in', '75 mm'],
+  ['4 ft', '1.2 m'],
+  ['10 in', '250 mm'],
+);
+
+export const TUBE_LENGTH = /*#__PURE__*/ range(
+  'the length of a form tube',
+  ['2 ft', '600 mm'],
+  ['24 ft', '7.5 m'],
+  ['12 ft', '3 m'],
+);

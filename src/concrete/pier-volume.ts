@@ -31,8 +31,9 @@ import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
+import { type FormTubesFigures, tubesOf, tubesTaken } from './form-tubes';
 import { type Founded, type FoundedInput, foundedFields, frostField, heedFrost } from './frost';
-import { BELL_HEIGHT, BELL_TOE, BELL_WIDTH, PIER_HEIGHT, PIER_SIDE } from './ordinary';
+import { BELL_HEIGHT, BELL_TOE, BELL_WIDTH, PIER_HEIGHT, PIER_SIDE, TUBE_LENGTH } from './ordinary';
 import { circleArea, coneFrustum, rectangularFrustum, TWO, timesPi } from './solids';
 
 /** A round pier. */
@@ -125,6 +126,8 @@ export interface PierVolumeInput {
   readonly piers: readonly PierInput[];
   /** How deep the ground freezes, as the local building department says; `0 in` where it does not. */
   readonly frostDepth?: LengthInput;
+  /** Length of the tubes that round piers are poured in, as they are sold; where none is given, none are counted. */
+  readonly tubeLength?: LengthInput;
 }
 
 /** Figures of {@link pierVolume}. */
@@ -137,6 +140,8 @@ export interface PierVolumeFigures {
   readonly bearingArea: Quantity<'area'>;
   /** Faces around the piers: what forms or tubes must enclose. */
   readonly sideArea: Quantity<'area'>;
+  /** Tubes for round piers, where their length is given. */
+  readonly tubes?: readonly FormTubesFigures[];
 }
 
 type Length = Quantity<'length'>;
@@ -173,6 +178,7 @@ type Pier = Alike &
 interface Parsed {
   readonly piers: readonly Pier[];
   readonly frostDepth: Length | undefined;
+  readonly tubeLength: Length | undefined;
 }
 
 type Of<F extends Pier['kind']> = Extract<Pier, { kind: F }>;
@@ -312,7 +318,15 @@ function bodyOf(pier: Pier, i: number, pad: Pad): Body {
   };
 }
 
-function reckon({ piers, frostDepth }: Parsed, pad: Pad): PierVolumeFigures {
+/** Round piers that do not taper, as tubes are sold for. */
+const roundOnes = (piers: readonly Pier[]) =>
+  piers.flatMap((pier, i) =>
+    pier.kind === 'round'
+      ? [{ ...pier, count: pier.count ?? ONE(), name: `pier ${i + 1}`, path: `piers[${i}]` }]
+      : [],
+  );
+
+function reckon({ piers, frostDepth, tubeLength }: Parsed, pad: Pad): PierVolumeFigures {
   const bodies = piers.map((pier, i) => bodyOf(pier, i, pad));
   const volumes = bodies.map((b) => b.volume);
   heedFrost(
@@ -342,6 +356,7 @@ function reckon({ piers, frostDepth }: Parsed, pad: Pad): PierVolumeFigures {
       bodies.map((b) => b.side),
       pad,
     ),
+    ...(tubeLength ? { tubes: tubesOf(roundOnes(piers), tubeLength, pad) } : {}),
   };
 }
 
@@ -381,7 +396,11 @@ function door(): Field<Parsed> {
       ...alike,
     }),
   ]);
-  return fields({ piers: list(pier, 1, 500), frostDepth: frostField() });
+  return fields({
+    piers: list(pier, 1, 500),
+    frostDepth: frostField(),
+    tubeLength: maybe(l('tubeLength', TUBE_LENGTH)),
+  });
 }
 
 /**
@@ -389,7 +408,7 @@ function door(): Field<Parsed> {
  *
  * @param input - a list of piers, and how deep the ground freezes
  * @returns volume in all and of each, bearing area, sides
- * @throws {InputError} `does-not-fit` for a bell that does not fit its pier; lengths that cannot be read or
+ * @throws {InputError} `does-not-fit` for a bell that does not fit its pier, or a pier higher than its tube; lengths that cannot be read or
  * are not greater than zero
  * @source geometry
  * @example
@@ -407,5 +426,5 @@ export const pierVolume: Calculation<PierVolumeInput, PierVolumeFigures> = /*#__
   sources: [CLOSED_FORM],
   input: door,
   reckon,
-  takes: () => [{ item: 'concrete', from: 'volume' }],
+  takes: ({ tubes }) => [{ item: 'concrete', from: 'volume' }, ...tubesTaken(tubes)],
 });

@@ -4,6 +4,7 @@ import type { LengthInput } from '../outline/outline';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Field, fields, kinds, list, maybe, quantity, whole, word } from '../reckoning/fields';
 import type { Ordinary } from '../reckoning/ordinary';
+import type { Read } from '../reckoning/read';
 import { all, allOrNone, oneOf } from '../reckoning/together';
 import {
   FOAM,
@@ -16,6 +17,7 @@ import {
   WALL_THICKNESS,
   WEB_SHARE,
 } from './ordinary';
+import { type PlateAnchorsInput, plateAnchors } from './plate-anchors';
 
 type Length = Quantity<'length'>;
 type Area = Quantity<'area'>;
@@ -110,6 +112,8 @@ export interface WallVolumeInput {
   readonly walls: readonly WallInput[];
   /** Openings smaller than this are not deducted; all are by default. */
   readonly deductFrom?: QuantityInput<'area'>;
+  /** The bolts of a plate on top of them, where they carry one; `{}` for those that are usual. */
+  readonly anchors?: PlateAnchorsInput;
 }
 
 export interface Opening {
@@ -150,6 +154,7 @@ export type Wall = Parts &
 export interface WallParsed {
   readonly walls: readonly Wall[];
   readonly deductFrom: Area | undefined;
+  readonly anchors: Read<PlateAnchorsInput> | undefined;
 }
 
 export function door(): Field<WallParsed> {
@@ -206,5 +211,6 @@ export function door(): Field<WallParsed> {
   return fields({
     walls: list(wall, 1, 200),
     deductFrom: maybe(quantity('area', 'deductFrom', 'positive', LEAST_OPENING)),
+    anchors: maybe(plateAnchors()),
   });
 }

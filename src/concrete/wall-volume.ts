@@ -19,6 +19,7 @@ import type { Pad } from '../reckoning/pad';
 import { CLOSED_FORM } from '../reckoning/source';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
+import { ANCHORS, anchorsOf } from './plate-anchors';
 import { TWO } from './solids';
 import { checkThickness, grossOf, type Place, WHOLE } from './wall-body';
 import { door, type Wall, type WallParsed, type WallVolumeInput } from './wall-input';
@@ -36,6 +37,12 @@ export interface WallVolumeFigures {
   readonly planArea: Quantity<'area'>;
   /** Both faces as seen square to them, less openings, with the sides of pilasters; no ends of walls. */
   readonly formedArea: Quantity<'area'>;
+  /** Anchor bolts of the plate on top, where it is asked for. */
+  readonly anchors?: Quantity<'count'>;
+  /** How far apart these stand at most. */
+  readonly anchorsApart?: Quantity<'length'>;
+  /** How far from each end of a piece of the plate the last one stands at most. */
+  readonly anchorsFromEnd?: Quantity<'length'>;
 }
 
 type Length = Quantity<'length'>;
@@ -114,7 +121,7 @@ function bodyOf(wall: Wall, place: Place, least: Area | undefined, pad: Pad): Bo
 /** Walls with more openings and pilasters than a street of houses has. */
 const IN_WALLS: Limit = { of: 'the openings and pilasters of all walls', most: 1000 };
 
-function reckon({ walls, deductFrom }: WallParsed, pad: Pad): WallVolumeFigures {
+function reckon({ walls, deductFrom, anchors }: WallParsed, pad: Pad): WallVolumeFigures {
   const inWalls = walls.reduce((sum, w) => sum + (w.openings?.length ?? 0) + (w.pilasters?.length ?? 0), 0);
   withinLimit(IN_WALLS, inWalls, 'walls');
   const bodies = walls.map((wall, i) => {
@@ -144,6 +151,7 @@ function reckon({ walls, deductFrom }: WallParsed, pad: Pad): WallVolumeFigures 
       bodies.map((b) => b.formed),
       pad,
     ),
+    ...(anchors ? anchorsOf(anchors, walls, pad) : {}),
   };
 }
 
@@ -152,7 +160,7 @@ function reckon({ walls, deductFrom }: WallParsed, pad: Pad): WallVolumeFigures 
  *
  * @param input - a list of walls, and from which size on openings are deducted
  * @returns volume in all and of each, gross volume, plan area, faces to form
- * @throws {InputError} `does-not-fit` where a part is larger than what holds it; lengths that cannot be
+ * @throws {InputError} `does-not-fit` where a part is larger than what holds it, and for a plate on a round wall; lengths that cannot be
  * read or are not greater than zero
  * @source geometry
  * @example
@@ -178,8 +186,11 @@ export const wallVolume: Calculation<WallVolumeInput, WallVolumeFigures> = /*#__
   title: 'Wall volume',
   version: 1,
   sources: [CLOSED_FORM],
-  limits: [IN_WALLS],
+  limits: [IN_WALLS, ANCHORS],
   input: door,
   reckon,
-  takes: () => [{ item: 'concrete', from: 'volume' }],
+  takes: (_figures, { anchors }) => [
+    { item: 'concrete', from: 'volume' },
+    { item: 'anchor-bolt', from: 'anchors', of: { diameter: anchors?.diameter, length: anchors?.length } },
+  ],
 });

@@ -49,7 +49,7 @@ export interface GapInput {
   /** How much more the fill is loose than tamped. */
   readonly looser: QuantityInput<'ratio'>;
   /** True where it is filled with earth kept from the dig; by default fill is bought. */
-  readonly kept?: boolean;
+  readonly fromDig?: boolean;
 }
 
 /** Topsoil to be spread. */
@@ -261,7 +261,7 @@ function door(): Field<Parsed> {
           depth: quantity('length', 'depth', 'positive', GAP_DEPTH),
           batter: maybe(quantity('ratio', 'batter', 'not-negative', BATTER)),
           looser: quantity('ratio', 'looser', 'not-negative', SETTLES),
-          kept: maybe(yesOrNo('kept')),
+          fromDig: maybe(yesOrNo('fromDig')),
         }),
       ),
       topsoil: maybe(
@@ -327,7 +327,7 @@ export const backfill: Calculation<BackfillInput, BackfillFigures> = /*#__PURE__
   input: door,
   reckon,
   takes: (_figures, { gap }) => [
-    { item: 'fill', from: 'looseFill', of: { kept: gap?.kept ? 'from the dig' : undefined } },
+    { item: 'fill', from: 'looseFill', of: { kept: gap?.fromDig ? 'from the dig' : undefined } },
     { item: 'topsoil', from: 'topsoil' },
     { item: 'seed', from: 'seed' },
     { item: 'straw', from: 'straw' },

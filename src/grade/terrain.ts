@@ -74,14 +74,40 @@ function missedOf(lines: readonly PlacedLine[], sides: Sides): PlacedLine[] {
   return lines.filter(({ kind }, i) => staysDry(kind) && !seen.has(i));
 }
 
-/** True for a ring with surface around it; walls around a court have all spots inside. */
-function standsWithin({ points }: PlacedLine, survey: Survey, near: number): boolean {
+/** Whether spots lie inside a ring and outside it; those on the ring are neither. */
+function spotsBy(
+  { points }: PlacedLine,
+  survey: Survey,
+  near: number,
+): { inside: boolean; outside: boolean } {
   const sides = points.slice(1).map((b, i) => ({ line: 0, a: points[i] as PlanPlace, b }));
-  for (let v = 0; v < survey.count; v += 1) {
+  const found = { inside: false, outside: false };
+  for (let v = 0; v < survey.count && !(found.inside && found.outside); v += 1) {
     const [x, y] = [survey.x[v] as number, survey.y[v] as number];
-    if (!insidePlanRing(x, y, points) && sides.every((side) => distanceTo(side, x, y) > near)) return true;
+    if (sides.some((side) => distanceTo(side, x, y) <= near)) continue;
+    found[insidePlanRing(x, y, points) ? 'inside' : 'outside'] = true;
   }
-  return false;
+  return found;
+}
+
+/** Closed, these stand around something that is no surface, where no spot was taken in it; the open edges of a slab do not. */
+const AROUND: ReadonlySet<PlacedLine['kind']> = new Set(['curb', 'drain']);
+
+/**
+ * Rings that the surface goes around: buildings, and without a spot in them the curb of a planting bed, the coping or the
+ * slot drain of a pool. Walls around a court have all spots inside.
+ */
+function ringsOf(lines: readonly PlacedLine[], survey: Survey, near: number) {
+  const closed = lines
+    .filter((line) => line.closed)
+    .map((line) => ({ line, by: spotsBy(line, survey, near) }));
+  const isBuilding = ({ kind }: PlacedLine): boolean => kind === 'building';
+  return {
+    without: closed
+      .filter(({ line, by }) => by.outside && (isBuilding(line) || (AROUND.has(line.kind) && !by.inside)))
+      .map(({ line }) => line.points),
+    court: closed.find(({ line, by }) => isBuilding(line) && !by.outside)?.line.points,
+  };
 }
 
 /**
@@ -92,9 +118,7 @@ function standsWithin({ points }: PlacedLine, survey: Survey, near: number): boo
 export function siteOf(survey: Survey, { lines: given, outline, near }: SiteExtent): Site {
   const lines = placeLines(survey, given);
   const pieces = piecesOf(lines);
-  const rings = lines.filter(({ kind, closed }) => closed && kind === 'building');
-  const without = rings.filter((ring) => standsWithin(ring, survey, near)).map(({ points }) => points);
-  const court = rings.find(({ points }) => !without.includes(points))?.points;
+  const { without, court } = ringsOf(lines, survey, near);
   const within: readonly PlanSpot[] | undefined =
     outline?.map((at, i) => locate(survey, at, `outline[${i}]`)) ?? court;
   const tin = tinOver(survey, { within, without, thin: near });

@@ -3,6 +3,7 @@ import type { TakeItem } from '../reckoning/takes';
 
 /** By their names in the data; every one of them is here, so that a list of prices knows them all. */
 export const ITEM_NAMES: Readonly<Record<TakeItem, string>> = {
+  'anchor-bolt': 'anchor bolt',
   'backer-rod': 'backer rod',
   'bagged-mix': 'bagged mix',
   bar: 'reinforcing bars',
@@ -18,6 +19,7 @@ export const ITEM_NAMES: Readonly<Record<TakeItem, string>> = {
   fibers: 'fibers',
   fill: 'fill',
   'foam-board': 'foam board',
+  'form-tube': 'form tube',
   geotextile: 'geotextile',
   'haul-away': 'earth to haul away',
   'isolation-board': 'isolation board',

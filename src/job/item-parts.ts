@@ -8,6 +8,7 @@ const CONCRETE = ['slab', 'steps', 'footings', 'walls', 'piers', 'curb', 'probed
 
 /** By the names of things in the data; those of the job as a whole are in what they turn the takes of elements into. */
 export const ITEM_PARTS: Readonly<Record<TakeItem, readonly ItemPart[]>> = {
+  'anchor-bolt': ['walls'],
   'backer-rod': ['joints', 'finish'],
   'bagged-mix': [],
   bar: ['bars', 'cutting'],
@@ -23,6 +24,7 @@ export const ITEM_PARTS: Readonly<Record<TakeItem, readonly ItemPart[]>> = {
   fibers: ['fibers'],
   fill: ['excavation', 'backfill'],
   'foam-board': [],
+  'form-tube': ['piers'],
   geotextile: ['base'],
   'haul-away': ['excavation'],
   'isolation-board': ['joints'],

@@ -5,6 +5,7 @@
  * than the parts would each for themselves.
  */
 
+import { tubesFor } from '../concrete/form-tubes';
 import { keyOf, keyOnce } from '../quantity/amount-key';
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
@@ -182,10 +183,17 @@ function rollsOf({ of, quantity, laid }: Line): Quantity {
   return wholeNumber(timesUp(laid, w.times(l)));
 }
 
+/** Tubes for the pieces of all elements, each height by itself, never more than each element for itself. */
+function tubesTogether({ of, cuts }: Line): Quantity {
+  const pieces = piecesOf(cuts) as unknown as { length: TakeCut['length']; count: number }[];
+  const stock = of['stockLength'] as Quantity<'length'>;
+  return wholeNumber(pieces.reduce((sum, { length, count }) => sum + tubesFor(count, stock, length), 0));
+}
+
 /** A line as it is bought, whatever is cut from it. */
 const uncut = (line: Line): Cut => {
   const { item, of, by } = line;
-  return { lines: [{ item, of, quantity: rollsOf(line), by }] };
+  return { lines: [{ item, of, quantity: item === 'form-tube' ? tubesTogether(line) : rollsOf(line), by }] };
 };
 
 /** Bars of a size cut by one plan, unless that takes more than each element for itself. */

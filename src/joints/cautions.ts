@@ -103,10 +103,10 @@ export const wideStrip = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): 
 export const wideForSpacing = (limit: Length, actual: Length): Caution => ({
   code: 'wide-strip',
   severity: 'note',
-  ...say`the strip is ${{ actual }} wide and joints may be ${{ limit }} apart, which holds both ways: a joint along its middle, or a thicker slab, keeps it from cracking lengthwise`,
+  ...say`the strip is ${{ actual }} wide and joints may be ${{ limit }} apart, which holds both ways: a joint along its middle, with those across closer by the shape of the panels, or a thicker slab, keeps it from cracking lengthwise`,
   limit,
   actual,
-  source: MCGRAW_JOINTS,
+  source: COMMON_PRACTICE,
 });
 
 export const longForStiffness = (limit: Quantity<'ratio'>, actual: Quantity<'ratio'>): Caution => ({

@@ -269,7 +269,10 @@ function heedCaps({ thickness }: Parsed, spacing: Length, pad: Pad): void {
   if (nominallyAtLeast(thickness, CAPPED_FROM) && cap) pad.caution(cautions.overOtherCaps(cap, spacing));
 }
 
-/** A joint needs slab below it, and a strip wider than its panels are long needs joints along it too. */
+/**
+ * A joint needs slab below it, and a strip wider than its panels are long needs joints along it too, also one of panels
+ * of a good shape that is more than a quarter wider than joints may be apart, which is common practice.
+ */
 function heedShape(
   { width, longestRatio, thickness }: Parsed,
   {
@@ -285,7 +288,9 @@ function heedShape(
   const most = longestRatio ?? LONGEST();
   const ratioAcross = width.over(spacing);
   if (ratioAcross.greaterThan(most)) pad.caution(cautions.wideStrip(most, ratioAcross));
-  else if (width.greaterThan(bothWays)) pad.caution(cautions.wideForSpacing(bothWays, width));
+  else if (width.times(wholeNumber(4)).greaterThan(bothWays.times(wholeNumber(5)))) {
+    pad.caution(cautions.wideForSpacing(bothWays, width));
+  }
 }
 
 /** The thicknesses in their order, whichever way round they were given. */

@@ -318,13 +318,23 @@ function inSteps(
   const Q = pad.step(
     'to call, in whole steps',
     short ? 'Q = ceil(G ÷ i) × i' : 'Q = 0 × i',
-    { G, i },
+    short ? { G, i } : { i },
     high.upTo(i),
   );
   const E = pad.step('left over then', 'E = Q − C', { Q, C }, Q.minus(C));
-  const down = C.sign() > 0 ? 'D = floor(C ÷ i) × i' : 'D = 0 × i';
-  const D = pad.step('rounded down', down, { C, i }, some(C).downTo(i));
-  const X = pad.step('short then by up to', short ? 'X = G − D' : 'X = 0 × i', { G, D, i }, high.minus(D));
+  const needed = C.sign() > 0;
+  const D = pad.step(
+    'rounded down',
+    needed ? 'D = floor(C ÷ i) × i' : 'D = 0 × i',
+    needed ? { C, i } : { i },
+    some(C).downTo(i),
+  );
+  const X = pad.step(
+    'short then by up to',
+    short ? 'X = G − D' : 'X = 0 × i',
+    short ? { G, D } : { i },
+    high.minus(D),
+  );
   const A = left.area;
   const F = pad.step('area without concrete then', 'F = A × X ÷ N', { A, X, N }, A.times(X.over(N)));
   return { call: Q, leftOver: E, roundedDown: D, shortIfDown: X, bareIfDown: F };

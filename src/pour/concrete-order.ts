@@ -254,7 +254,7 @@ function reckon(input: Parsed, pad: Pad): ConcreteOrderFigures {
   // What comes out even is printed as it is: a last digit rounded up for show must not look like more.
   const even = order.compareTo(W) === 0;
   const formula = even ? 'O = W' : 'O = ceil(W ÷ i) × i';
-  pad.step('order, rounded up to whole increments', formula, { W, i }, order);
+  pad.step('order, rounded up to whole increments', formula, even ? { W } : { W, i }, order);
   const overNet = pad.step('above the net volume', 'x = O − V', { O: order, V: net }, order.minus(net));
   const { loads, split } = splitOf(order, input, pad);
   const over = heedRounding({ net: P ? net.plus(P) : net, withAllowance: W, order }, input, pad);

@@ -15,7 +15,7 @@ export const reversingTrucks: Caution = {
   code: 'reversing-trucks',
   severity: 'warning',
   always: true,
-  says: 'the driver sees nobody behind a reversing truck: one person in a bright vest guides each in, in sight of the mirrors, and everyone else stays clear; nobody stands between truck and forms, and the truck keeps back from trenches and fresh walls',
+  says: 'the driver sees nobody behind a reversing truck: one person in a bright vest guides each in, in sight of the mirrors, and everyone else stays clear; nobody stands between truck and forms, and the truck keeps back from trenches and fresh walls and off base that it ruts',
   source: sources.REVERSING_RULE,
 };
 
@@ -39,7 +39,7 @@ export const pumpHose: Caution = {
   code: 'pump-hose',
   severity: 'warning',
   always: true,
-  says: 'the hose of a pump whips when air or a plug comes through, at the start and after every stop: nobody stands near its end or under a boom then, and only the operator opens a line under pressure',
+  says: 'the hose of a pump whips when air or a plug comes through, at the start and after every stop: nobody stands near its end or under a boom then, and only the operator opens a line under pressure. What primed the line goes into a tub and not into the forms',
   source: sources.PUMP_RULE,
 };
 

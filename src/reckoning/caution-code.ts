@@ -7,6 +7,8 @@ export type CautionCode =
   | 'after-bull-float'
   | 'air-unsaid'
   | 'alkaline-burns'
+  | 'anchors-apart'
+  | 'anchors-by-code'
   | 'bare-stakes'
   | 'bars-too-close'
   | 'bars-too-low'

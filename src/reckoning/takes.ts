@@ -12,6 +12,7 @@ import { isQuantity, type Quantity } from '../quantity/quantity';
  * itself names.
  */
 export type TakeItem =
+  | 'anchor-bolt'
   | 'backer-rod'
   | 'bar'
   | 'bagged-mix'
@@ -27,6 +28,7 @@ export type TakeItem =
   | 'fibers'
   | 'fill'
   | 'foam-board'
+  | 'form-tube'
   | 'geotextile'
   | 'haul-away'
   | 'isolation-board'

@@ -158,7 +158,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
     figures: ['pieces', 'laid', 'sideLap', 'endLap', 'supports'],
   },
   'mix-requirements': { given: ['use'], figures: ['ask', 'offerFits'] },
-  'pier-volume': { given: ['piers', 'frostDepth'], figures: ['volume'] },
+  'pier-volume': { given: ['piers', 'frostDepth'], figures: ['volume', 'tubes'] },
   'placing-limits': {
     given: ['forecast', 'concreteTemperature', 'protection', 'layers'],
     figures: [
@@ -248,7 +248,10 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
     ],
   },
   'vapor-retarder': { given: ['rollWidth', 'rollLength'], figures: ['area', 'rolls', 'seams'] },
-  'wall-volume': { given: ['walls'], figures: ['volume', 'formedArea'] },
+  'wall-volume': {
+    given: ['walls'],
+    figures: ['volume', 'formedArea', 'anchors', 'anchorsApart', 'anchorsFromEnd'],
+  },
 };
 
 /** Figures that are put together anew for a crew, by id; what was given stands on the full sheet. */

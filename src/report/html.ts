@@ -41,7 +41,7 @@ const inline = (text: string): string =>
 export const textTag = (name: string, text: string): string => tag(name, tag('bdi', inline(text)));
 
 /** A number with its unit, or feet and inches, stays on one line. */
-const AMOUNT = /^-?[\d.,]+(?:[-/]\d+)*(?: \S+)?(?: [\d/-]+ in)?$/;
+const AMOUNT = /^-?[\d.,]+(?:[-/]\d+)*%?(?: (?:fl oz|\S+))?(?: [\d/-]+ in)?$/;
 
 const rowHead = (text: string): string => `<th scope="row"><bdi>${inline(text)}</bdi></th>`;
 

@@ -101,8 +101,8 @@ function reckonRectangle(input: ParsedRectangle, pad: Pad): MeshLayoutFigures {
   withinTimes(PIECE_LIMIT, L.over(s), 'pieceLength');
   withinTimes(PIECE_LIMIT, W.over(w), 'pieceLength');
   const { sideLap: l, ...figures } = reckonMeshRegion(asRegion(input), pad);
-  const formula = W.greaterThan(w) ? 'n = ceil((W − l) ÷ (w − l))' : 'n = 1';
-  pad.step('strips', formula, { W, l, w }, figures.strips);
+  if (W.greaterThan(w)) pad.step('strips', 'n = ceil((W − l) ÷ (w − l))', { W, l, w }, figures.strips);
+  else pad.step('strips', 'n = 1', {}, figures.strips);
   const lapAllowance = pad.step(
     'extra for side laps',
     'x = l ÷ (w − l)',

@@ -25,6 +25,7 @@ describe('what a job takes', () => {
   it('is listed with the amount of the figure named', () => {
     expect([...seen.keys()].sort()).toMatchInlineSnapshot(`
       [
+        "anchor-bolt",
         "backer-rod",
         "bagged-mix",
         "bar",
@@ -39,6 +40,7 @@ describe('what a job takes', () => {
         "epoxy",
         "fibers",
         "fill",
+        "form-tube",
         "geotextile",
         "haul-away",
         "isolation-board",

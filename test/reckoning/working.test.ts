@@ -59,6 +59,17 @@ describe.each(catalog.map((entry) => [entry.id, entry] as const))('%s', (id, ent
     expect(steps).toBeGreaterThan(0);
   });
 
+  it('puts in nothing that its formula does not ask for', () => {
+    for (const input of inputs) {
+      const attempt = entry.attempt(input);
+      if (!attempt.ok) throw attempt.error;
+      for (const { formula, values } of attempt.result.working) {
+        const [, ...symbols] = formula.match(/[A-Za-z]\w*/g) ?? [];
+        expect(symbols, formula).toEqual(expect.arrayContaining(Object.keys(values)));
+      }
+    }
+  });
+
   it('names every symbol that it puts a number in for', () => {
     for (const input of inputs) {
       const attempt = entry.attempt(input);

@@ -40,7 +40,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'square-check': signs('', 'tolerance'),
   slope: signs('', 'slope angle rise'),
   'drainage-check': signs(
-    'atBuilding away sills.*.elevation spots.*.elevation heightOfInstrument spots.*.rod',
+    'atBuilding away sills.*.elevation spots.*.elevation heightOfInstrument spots.*.rod spots.*.x spots.*.y',
     'minimum minimumValley',
   ),
   'form-grades': signs(

@@ -2,6 +2,12 @@
 import type { Language } from '../../report/show';
 
 export const cautionsConcrete: Language = {
+  'bolts of a plate stand {actual} apart: {limit} is the most that is usual. The plans and the local code govern':
+    'las anclas de la solera están a {actual} una de otra: {limit} es lo más usual. Rigen los planos y el reglamento local',
+  'the last bolt stands {actual} from the end of a piece of plate: {limit} is the most that is usual. The plans and the local code govern':
+    'la última ancla está a {actual} del extremo de una pieza de solera: {limit} es lo más usual. Rigen los planos y el reglamento local',
+  'how thick, how deep and how close anchor bolts are set is by the plans and the local code, which ask for more where wind is strong or the ground shakes':
+    'qué gruesas, qué hondas y qué juntas van las anclas lo dicen los planos y el reglamento local, que piden más donde el viento es fuerte o tiembla la tierra',
   '{what} is founded {actual} deep, above the frost depth of {limit}: the ground under it freezes and lifts it. Go deeper, or protect it from frost as the local code and the engineer allow':
     '{what} se cimienta a {actual} de profundidad, por encima de la profundidad de helada de {limit}: el suelo debajo se congela y lo levanta. Vaya más hondo, o protéjalo de la helada como permitan el código local y el ingeniero',
   '{what} is founded {actual} deep; under exterior footings at least {limit} below undisturbed ground is usual even without frost. The plans and the local code govern':

@@ -10,8 +10,8 @@ export const cautionsJoints: Language = {
     'ningún trazo de este tipo cumple todas las reglas; las que ceden están en la lista. Ahí son más probables las grietas: cambie el contorno o un borde, o pregunte al ingeniero',
   'panels {actual} long are {times} times the thickness, and plain slabs are jointed at 24 to 36 times, here {limit} at most: they crack where nobody cut. Joint closer, or have the engineer give the steel that is to hold the cracks':
     'paños de {actual} de largo son {times} veces el espesor, y las losas simples llevan juntas a 24 a 36 veces el espesor, aquí {limit} como máximo: se agrietan donde nadie cortó. Haga juntas más cercanas, o que el ingeniero indique el acero que ha de contener las grietas',
-  'the strip is {actual} wide and joints may be {limit} apart, which holds both ways: a joint along its middle, or a thicker slab, keeps it from cracking lengthwise':
-    'la franja tiene {actual} de ancho y las juntas pueden estar a {limit}, lo que vale en los dos sentidos: una junta a lo largo por el centro, o una losa más gruesa, evita que se agriete a lo largo',
+  'the strip is {actual} wide and joints may be {limit} apart, which holds both ways: a joint along its middle, with those across closer by the shape of the panels, or a thicker slab, keeps it from cracking lengthwise':
+    'la franja tiene {actual} de ancho y las juntas pueden estar a {limit}, lo que vale en los dos sentidos: una junta a lo largo por el centro, con las transversales más cerca según la forma de los paños, o una losa más gruesa, evita que se agriete a lo largo',
   'panels would be wider than {limit} of their length and tend to crack across: joint along the strip too':
     'los paños serían más anchos que {limit} de su largo y tienden a agrietarse a lo ancho: haga juntas también a lo largo de la franja',
   'several published sources stop at {limit} for slabs this thick, though the rules applied allow {actual}; joint at {limit} unless the engineer says otherwise':

@@ -2,6 +2,8 @@
 import type { Language } from '../../report/show';
 
 export const labelsTZ: Language = {
+  'tube length': 'largo del tubo',
+  tubes: 'tubos',
   'turn up': 'doblez hacia arriba',
   'vapor retarder': 'lámina contra la humedad',
   'vapor-retarder': 'lámina contra la humedad',

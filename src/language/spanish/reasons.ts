@@ -2,6 +2,14 @@
 import type { Language } from '../../report/show';
 
 export const reasons: Language = {
+  'the farthest that bolts of a plate stand apart; codes and plans may want them closer':
+    'lo más que se separan las anclas de una solera; los reglamentos y los planos pueden pedirlas más cerca',
+  'the farthest from the end of a piece': 'lo más lejos del extremo de una pieza',
+  'longer plates are seldom sold, and each piece has two bolts at least':
+    'rara vez se venden soleras más largas, y cada pieza lleva al menos dos anclas',
+  'Give anchors.spacing': 'Indique anchors.spacing',
+  'Give anchors.fromEnd': 'Indique anchors.fromEnd',
+  'Give anchors.plate': 'Indique anchors.plate',
   'not known': 'no se sabe',
   'a 960th of the diagonal, {each} for each {run} of it; at least three times what a tape is true to, at most {most}':
     'un 960avo de la diagonal, {each} por cada {run}; por lo menos tres veces lo que puede errar una cinta, a lo más {most}',

@@ -191,6 +191,15 @@ const bodies: readonly Growth[] = [
   growth('wall-volume', 'walls', (n) => ({
     walls: times(n, (i) => ({ kind: 'straight', length: feet(10 + i), height: '8 ft', thickness: '1 ft' })),
   })),
+  growth(
+    'wall-volume',
+    'anchor bolts',
+    (n) => ({
+      walls: [{ kind: 'straight', length: feet(n), height: '4 ft', thickness: '8 in' }],
+      anchors: { spacing: '1 ft', plate: '2 ft' },
+    }),
+    { to: 1e9, anyRefusal: true },
+  ),
   growth('wall-volume', 'openings of a wall', (n) => ({
     walls: [
       {

@@ -352,6 +352,9 @@ const SOLIDS: readonly string[] = [
 
 const POWER: Readonly<Record<string, number>> = { length: 1, area: 2, volume: 3 };
 
+/** Figures that are rules of setting out, which are the same on a wall of twice the size. */
+const RULES: readonly string[] = ['volumePerStretch', 'anchorsApart', 'anchorsFromEnd'];
+
 /** Everything twice as large: lengths double, areas are four times, volumes eight times as large. */
 const scaling: Relation = {
   name: 'twice as large',
@@ -369,7 +372,7 @@ const scaling: Relation = {
     for (const [name, q] of one) {
       const p = other.get(name);
       const power = POWER[q.dimension];
-      if (power === undefined || name === 'volumePerStretch') continue;
+      if (power === undefined || RULES.includes(name)) continue;
       if (!p) return `${name} is gone`;
       const ratio = Number(p.value) / Number(q.value);
       if (q.sign() !== 0 && p.unit === q.unit && Math.abs(ratio - 2 ** power) > 1e-6 * ratio) {
