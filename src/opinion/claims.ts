@@ -97,13 +97,15 @@ const SHORTEST = 0.05;
 /** On a tape more is read: 7 in are no rounding of 7-3/8. */
 const ON_TAPE = 0.02;
 const EIGHTH = 1 / 8;
+const TEN = 10;
 
 /** The most that half a last place may be, in SI units. */
 function mostOf(q: Quantity): number {
   const size = Math.abs(siOf(q));
   if (size === 0 || q.dimension === 'count' || q.dimension === 'temperature') return Infinity;
   const inches = q.dimension === 'length' && unitShown(q).id === 'in';
-  return inches ? Math.max(lastUnit(q) * EIGHTH, ON_TAPE * size) : SHORTEST * size;
+  const isShort = inches && size < TEN * lastUnit(q);
+  return isShort ? Math.max(lastUnit(q) * EIGHTH, ON_TAPE * size) : SHORTEST * size;
 }
 
 /** Half the last place. What is written as 1:48 counts as fine as a hundredth of itself. */
