@@ -221,6 +221,32 @@ export function probed(scene: Scene, { leaves }: Places): Scene {
   return { ...scene, ...found, assumed: [...assumed.keys()] };
 }
 
+/** Whether the steps take what stands in a table: a size that goes with another far off. */
+const mayStep = ({ graph }: Scene): boolean =>
+  graph.some(({ takes }) =>
+    takes.some(({ quantity: q, from, given }) => from === undefined && !given && q.dimension !== 'ratio'),
+  );
+
+/**
+ * Values that are felt in proportion a little off, and otherwise far off, as where another size of a table goes with
+ * them: they are followed no more.
+ */
+export function doubted(scene: Scene): ReadonlySet<Leaf> {
+  const found = new Set<Leaf>();
+  if (mayJump(scene) || !mayStep(scene)) return found;
+  const probes = scene as unknown as Probed;
+  for (const leaf of scene.settled) {
+    const response = scene.followed.get(leaf);
+    if (scene.budget.spent || !response) break;
+    if (!holdsFar(scene, leaf, response, { ...probes, origins: originsOf([leaf]) })) found.add(leaf);
+  }
+  for (const leaf of found) {
+    probes.settled.delete(leaf);
+    probes.followed.delete(leaf);
+  }
+  return found;
+}
+
 /** Runs of a search, at least and at most. */
 const LEAST_RUNS = 40;
 const MOST_RUNS = 160;

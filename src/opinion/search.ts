@@ -17,6 +17,7 @@ import { exchanges, habits, leafSlips } from './leaf-slips';
 import { type Margin, margins } from './likeness';
 import { pairsOf } from './pairs';
 import { partSlips } from './part-slips';
+import { doubted } from './probe';
 import { rounder } from './rounder';
 import { isStepped } from './rounding';
 import { STRAY, siOf } from './scale';
@@ -232,6 +233,22 @@ function barOf(near: readonly Candidate[]): number {
   return Math.max(third, (best as Candidate).score * RARER);
 }
 
+const leafOf = ({ edits: [first] }: Slip): Leaf | undefined =>
+  first?.on === 'input' ? first.leaf : undefined;
+
+/** So many parts are run where something was found that gives everything. */
+const MOST_PARTS = 12;
+
+const isOfPart = ({ edits: [first, ...more] }: Slip): boolean =>
+  first?.on === 'input' && first.leaf === undefined && more.length === 0;
+
+/** What is left out or taken twice may give as much, and be commoner than what was found. */
+function runParts(scene: Scene, slips: readonly Slip[], best: Candidate): Slip[] {
+  const parts = slips.filter((one) => isOfPart(one) && one.weight > best.weight).slice(0, MOST_PARTS);
+  for (const { edits } of parts) resultWith(scene, edits);
+  return parts;
+}
+
 /**
  * Slips that explain what was claimed, the likeliest first.
  *
@@ -283,9 +300,17 @@ export function search(
     const more = slips.filter((one) => one.weight > least || known.has(one));
     runSome(scene, more, aim);
     tryRun(more);
-  }
+  } else tryRun(runParts(scene, slips, near[0] as Candidate));
   const isFound = (): boolean => isLikely(near[0]) || isPlain(near[0], scene, differing);
   if (!isFound()) tryMore(slips.filter((one) => takesRun(scene, one)));
+  const doubts = isFound() ? undefined : doubted(scene);
+  if (doubts && doubts.size > 0) {
+    const own = slips.filter((one) => doubts.has(leafOf(one) as Leaf));
+    tried = tried.filter(({ slip }) => !doubts.has(leafOf(slip) as Leaf));
+    runForetold(scene, own);
+    guidedRuns(scene, own, aim);
+    tryMore(own.filter((one) => !takesRun(scene, one)));
+  }
   // What explains all of it may be felt in another figure than the one that was looked at first.
   for (const i of isFound() ? [] : differing.slice(1, 1 + MORE_AIMS)) {
     scene.budget.more(MORE_RUNS);
