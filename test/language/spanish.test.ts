@@ -19,7 +19,7 @@ const UNTOLD: readonly RegExp[] = [
   /^[A-Z]$/,
   /^(?:ft|m|mm)$/,
   /^#\d+$/,
-  /^C\d+\/\d+$|^F\d$|^(?:irc|ibc|aci-\d+|csa-a23\.1|en-206|bs-8500|din-1045-2|as-3600)$/,
+  /^C\d+\/\d+$|^N\d\d$|^F\d$|^(?:irc|ibc|aci-\d+|csa-a23\.1|en-206|bs-8500|din-1045-2|as-3600)$/,
   /^(?:r|2r) [+×] t$|^1(?:-s|\/\(1\+s\))$/,
   /^[a-z]+[A-Z]\w*$|[[\]]|^\w+\.\w+$/,
   /^(?:mass-per-(?:area|length)|temperature-(?:difference|time)|volume-rate|evaporation|dimension|shown in|density)$/,

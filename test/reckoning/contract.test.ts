@@ -48,6 +48,7 @@ const IN_WORDS: readonly string[] = [
   'step-layout landing',
   'job-takeoff elements[0].risers.landing',
   'job-takeoff elements[1].steps.landingDepth',
+  'job-takeoff shared.piers.founded',
   'step-layout tread',
   'wall-volume sill',
   'pier-volume founded',

@@ -82,7 +82,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'balance-load': signs('', 'inTruck onTheWay areaWithin probeWithin yieldWithin'),
   'job-takeoff': signs(
     'days.*.limits.forecast.low elements.*.excavation.depths.*.* elements.*.turned',
-    'days.*.humidity days.*.wind elements.*.allowance elements.*.bars.cover prices.profit.markup shared.allowance shared.bars.cover shared.base.margin shared.excavation.margin shared.excavation.swell trucks.travelTime',
+    'days.*.humidity days.*.wind elements.*.allowance elements.*.backfill.gap.looser elements.*.bars.cover elements.*.excavation.swell prices.profit.markup shared.allowance shared.bars.cover shared.base.margin shared.excavation.margin shared.excavation.swell trucks.travelTime',
   ),
   'truck-plan': signs('airTemperature', 'travelTime washOutTime returnTime'),
 };
