@@ -43,9 +43,12 @@ export interface SiteExtent {
 
 const NAMED = 4;
 
+/** `c9` before `c10`, in whatever order and from whichever corner the spots are listed. */
+const byName = (a: string, b: string): number => a.length - b.length || (a < b ? -1 : 1);
+
 /** What the middle of a cell is called: after the spots around it. */
 function middleName(survey: Survey, ring: readonly number[]): string {
-  const around = [...ring].sort((a, b) => a - b).map(survey.name);
+  const around = ring.map(survey.name).sort(byName);
   const more = around.length > NAMED ? ` and ${around.length - NAMED} more` : '';
   return `middle of ${around.slice(0, NAMED).join(', ')}${more}`;
 }

@@ -111,6 +111,7 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
   pressure: [
     m('kPa', 1000, 'kN/m2'),
     m('MPa', 1e6, 'N/mm2'),
+    m('GPa', 1e9),
     c('psi', LBF / IN ** 2, 'lbf/in2'),
     c('psf', LBF / FT ** 2, 'lb/ft2'),
     c('ksi', (1000 * LBF) / IN ** 2),
