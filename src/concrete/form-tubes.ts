@@ -17,15 +17,15 @@ type Count = Quantity<'count'>;
 /** Tubes of one size. */
 export interface FormTubesFigures {
   /** Across, inside. */
-  readonly diameter: Length;
+  readonly diameter: Quantity<'length'>;
   /** Length of a piece: the height of a pier. */
-  readonly piece: Length;
+  readonly piece: Quantity<'length'>;
   /** How many pieces. */
-  readonly pieces: Count;
+  readonly pieces: Quantity<'count'>;
   /** Length of a tube as it is bought. */
-  readonly stockLength: Length;
+  readonly stockLength: Quantity<'length'>;
   /** Tubes to buy. */
-  readonly tubes: Count;
+  readonly tubes: Quantity<'count'>;
 }
 
 /** Round piers alike, with where they stand in the input. */

@@ -21,6 +21,7 @@ export type {
   TierInput,
 } from './footing-input';
 export { type FootingVolumeFigures, footingVolume } from './footing-volume';
+export type { FormTubesFigures } from './form-tubes';
 export type { FoundedInput } from './frost';
 export {
   type BelledPierInput,
@@ -33,6 +34,7 @@ export {
   type TaperedRectangularPierInput,
   type TaperedRoundPierInput,
 } from './pier-volume';
+export type { PlateAnchorsInput } from './plate-anchors';
 export {
   type ProbedVolumeFigures,
   type ProbedVolumeInput,

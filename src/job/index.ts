@@ -1,5 +1,6 @@
 /** Whole job: take-off, bid and invoice. */
 
+export type { AlsoInput } from './also';
 export type { JobBidInput, OptionInput } from './bid-input';
 export type {
   BidLineInput,
