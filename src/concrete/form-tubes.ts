@@ -9,6 +9,7 @@ import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { TakeNote } from '../reckoning/takes';
+import { timesDown } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 
 type Length = Quantity<'length'>;
@@ -38,8 +39,7 @@ interface RoundPiers {
 }
 
 /** Tubes for so many pieces. */
-export const tubesFor = (pieces: number, S: Length, h: Length): number =>
-  Math.ceil(pieces / Math.round(canonicalValue(S.downTo(h).over(h)).toNumber()));
+export const tubesFor = (pieces: number, S: Length, h: Length): number => Math.ceil(pieces / timesDown(S, h));
 
 /**
  * The tubes of these piers.
@@ -50,7 +50,7 @@ export function tubesOf(piers: readonly RoundPiers[], S: Length, pad: Pad): Form
   return piers.map(({ name, path, diameter, height: h, count: n }) => {
     if (h.greaterThan(S))
       return refuse(`${path}.height`, faults.doesNotFit('the pier', 'a tube of tubeLength'));
-    const per = Math.round(canonicalValue(S.downTo(h).over(h)).toNumber());
+    const per = timesDown(S, h);
     const wholeTube = h.times(wholeNumber(per)).equals(S);
     const p = pad.step(
       say`${{ name }}, pieces of one tube`,

@@ -10,14 +10,14 @@
 import type { LengthInput } from '../outline/outline';
 import * as faults from '../quantity/faults';
 import { type Paired, paired } from '../quantity/paired';
-import { canonicalValue, type Quantity } from '../quantity/quantity';
+import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { type Field, fields, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import { withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
-import { carried, timesUp, total } from '../reckoning/whole';
+import { carried, timesDown, timesUp, total } from '../reckoning/whole';
 import { say, type Words } from '../reckoning/words';
 import * as cautions from './cautions';
 import { ANCHOR_END, ANCHOR_SPACING, BOLT_DIAMETER, BOLT_LENGTH, PLATE_PIECE } from './ordinary';
@@ -113,7 +113,7 @@ function ofSide(name: string, L: Length, rule: Rule, pad: Pad): Count {
   const { P, s } = rule;
   withinTimes(ANCHORS, L.over(P), 'anchors.plate');
   withinTimes(ANCHORS, L.over(s), 'anchors.spacing');
-  const whole = Math.round(canonicalValue(L.downTo(P).over(P)).toNumber());
+  const whole = timesDown(L, P);
   const rest = L.minus(P.times(wholeNumber(whole)));
   const pieces: Count[] = [];
   if (whole > 0) {

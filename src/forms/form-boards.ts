@@ -5,7 +5,7 @@ import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { withinLimit } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
-import { carried } from '../reckoning/whole';
+import { carried, timesDown } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { cutFrom } from '../steel/bar-cutting';
 import { notProved } from '../steel/cautions';
@@ -128,7 +128,7 @@ export function layered(
   if (sheet.width.lessThan(h)) refuse('curves.sheet.width', sharedFaults.doesNotFit('height', 'sheet.width'));
   const list = { pieces, stock: [{ length: sheet.length, price: undefined }] };
   const cut = cutFrom(list, kerf, 'fewest-bars', EFFORT);
-  const rows = Math.round(sheet.width.plus(kerf).downTo(h.plus(kerf)).over(h.plus(kerf)).toNumber(':1'));
+  const rows = timesDown(sheet.width.plus(kerf), h.plus(kerf));
   const n = cut.bars;
   const r = wholeNumber(rows);
   const strips = canonicalValue(n).toNumber();

@@ -5,6 +5,7 @@
  * (1 + s)`, so that one is set off against the other. What the digs lack is bought. Of a dig that does not say its swell
  * nobody knows how much loose earth it gives, so that nothing is set off.
  */
+import { lesserOf } from '../quantity/greater';
 import type { Quantity } from '../quantity/quantity';
 import type { Caution } from '../reckoning/result';
 import type { Purchase, PurchaseShare } from './purchases';
@@ -45,7 +46,7 @@ export function keepEarth<P extends Purchase>(
   if (!wanted) return { lines: [...lines] };
   const fill = wanted.quantity as Volume;
   const dug = lines.find(isLoose)?.quantity as Volume | undefined;
-  const kept = !dug ? fill.minus(fill) : dug.lessThan(fill) ? dug : fill;
+  const kept = dug ? lesserOf(fill, dug) : fill.minus(fill);
   const lacks = fill.minus(kept);
   return {
     lines: lines.flatMap((line) => {

@@ -44,8 +44,8 @@ const ROWS = /*#__PURE__*/ (
 
 const percent = (n: number): Ratio => ratio(`${n}%`);
 
-/** Ten ninths of a size or more is another. */
-const fits = (size: Length, row: Length): boolean =>
+/** Nine tenths of a size are that size. */
+export const fits = (size: Length, row: Length): boolean =>
   !size.times(wholeNumber(10)).lessThan(row.times(wholeNumber(9)));
 
 function rowFor(size: Length): (typeof ROWS)[number] {

@@ -9,10 +9,9 @@
 
 import { length } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
-import { wholeNumber } from '../reckoning/fields';
 import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
-import type { Air } from './air';
+import { type Air, fits } from './air';
 import { type FrostClass, isExposed, type MixUse, type Sulfate, type Weathering } from './exposure';
 import { type Limits, type MixStandard, percentRange, type Row } from './rule-row';
 import { AS_3600, BS_8500, DIN_1045_2 } from './sources';
@@ -103,9 +102,7 @@ const DIN: European = {
 /** Points by which air may be above its least. */
 const ABOVE = 4;
 
-/** Nine tenths of a size are that size. */
-const reaches = (stone: Quantity<'length'>, mm: number): boolean =>
-  !stone.times(wholeNumber(10)).lessThan(length(`${9 * mm} mm`));
+const reaches = (stone: Quantity<'length'>, mm: number): boolean => fits(stone, length(`${mm} mm`));
 
 function airOf({ air }: European, stone: Quantity<'length'>): Air {
   const least = air.filter(([size]) => reaches(stone, size)).at(-1)?.[1] ?? 0;

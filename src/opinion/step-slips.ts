@@ -11,7 +11,15 @@ import type { Slip, SlipCode } from './slip';
 import { factorSlips, habitSlips } from './step-habits';
 import { swappedIn } from './swap-slips';
 import { otherSizes } from './usual-sizes';
-import { isLengthIn, isProduct, placeOf, replaced, type Wrong, wrongsOf } from './wrong-formulas';
+import {
+  beforeCents,
+  isLengthIn,
+  isProduct,
+  placeOf,
+  replaced,
+  type Wrong,
+  wrongsOf,
+} from './wrong-formulas';
 
 const SAYS: Partial<Record<SlipCode, string>> = {
   'allowance-missed': 'the share was not taken',
@@ -242,7 +250,8 @@ const FEW_TERMS = 3;
 function shareSlips(graph: Graph, i: number): Slip[] {
   const node = graph[i] as Node;
   const { tree, takes, step } = node;
-  if (!tree || !isProductIn(tree) || !takes.some(({ quantity }) => quantity.dimension === 'ratio')) return [];
+  if (!tree || !isProduct(beforeCents(tree)) || !takes.some(({ quantity }) => quantity.dimension === 'ratio'))
+    return [];
   return takes
     .filter(({ quantity, from }) => from !== undefined && quantity.dimension === step.gives.dimension)
     .flatMap((base) =>
@@ -268,9 +277,6 @@ function partsOf(graph: Graph, { from, si }: Taken): readonly Taken[] {
     one.si === 0 ? [] : [one, ...(one.from === undefined ? [] : partsOf(graph, one))],
   );
 }
-
-const isProductIn = (tree: Tree): boolean =>
-  tree.is === 'call' ? tree.name === 'cents' && isProductIn(tree.of[0] as Tree) : isProduct(tree);
 
 /** A formula with so much of what stands for a symbol. */
 const scaled = (tree: Tree, symbol: string, times: number): Tree =>

@@ -89,6 +89,10 @@ const PARTS: readonly string[] = ['2', '3', '4'];
 export const isProduct = (tree: Tree): boolean =>
   tree.is === 'sign' && (tree.sign === '×' || tree.sign === '÷');
 
+/** What is rounded to the cent, where that is done to all of it. */
+export const beforeCents = (tree: Tree): Tree =>
+  tree.is === 'call' && tree.name === 'cents' ? (tree.of[0] as Tree) : tree;
+
 /** A third for a quarter: another of the small parts that things are divided into. */
 function* otherNumbers({ sign: by, left, right }: Sum): Generator<Wrong> {
   if (by !== '÷' || right.is !== 'number' || !PARTS.includes(right.text)) return;
@@ -302,8 +306,8 @@ function* rewritten(tree: Tree): Generator<Wrong> {
 
 /** A markup taken as a margin: what is put on for a share of the cost, as a share of the price. */
 function* asMargin({ step }: Node, tree: Tree, isShare: IsShare): Generator<Wrong> {
-  const own = tree.is === 'call' && tree.name === 'cents' ? tree.of[0] : tree;
-  if (step.gives.dimension !== 'money' || own?.is !== 'sign' || own.sign !== '×' || !isShare(own.right))
+  const own = beforeCents(tree);
+  if (step.gives.dimension !== 'money' || own.is !== 'sign' || own.sign !== '×' || !isShare(own.right))
     return;
   const { left, right } = own;
   yield {

@@ -5,7 +5,7 @@ import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
-import { wholeUnits } from '../reckoning/whole';
+import { timesDown, wholeUnits } from '../reckoning/whole';
 
 type Volume = Quantity<'volume'>;
 
@@ -31,7 +31,7 @@ export function fullTruck(order: Volume, capacity: Volume, increment: Volume): V
 export function fullFirst(order: Volume, capacity: Volume, increment: Volume, pad: Pad): Volume[] {
   const truck = fullTruck(order, capacity, increment);
   const n = loadCount(order, truck, pad);
-  const full = Math.round(order.downTo(truck).over(truck).toNumber(':1'));
+  const full = timesDown(order, truck);
   const loads: Volume[] = Array.from({ length: full }, () => truck);
   if (n > full) {
     const rest = order.minus(truck.times(wholeNumber(full)));

@@ -2,6 +2,7 @@
  * The loads of a pour: full trucks, then the rest, `n = ceil(V ÷ q)`; in steps of the order where the supplier's is
  * given, so that each load can be bought: a truck carries `f = i × floor(q ÷ i)`, and the rest is rounded up.
  */
+
 import * as sharedFaults from '../quantity/faults';
 import { constant, ratio } from '../quantity/make';
 import { paired } from '../quantity/paired';
@@ -10,6 +11,7 @@ import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import { timesDown } from '../reckoning/whole';
 import { oddLoad } from './truck-cautions';
 
 type Volume = Quantity<'volume'>;
@@ -55,7 +57,7 @@ export function loadsOf(
     return refuse('truckCapacity', sharedFaults.missing('truckCapacity', ['"10 yd3"', '"8 m3"']));
   const q = fullLoad(truckCapacity, i, pad);
   withinTimes(DAY_LOADS, V.over(q), 'truckCapacity');
-  const full = Math.round(V.downTo(q).over(q).toNumber(':1'));
+  const full = timesDown(V, q);
   const rest = V.minus(q.times(wholeNumber(full))).in(q.shownIn ?? q.unit);
   const even = rest.sign() === 0;
   const n = wholeNumber(even ? full : full + 1);

@@ -21,6 +21,12 @@ export const timesUp = <D extends Carried>(all: Quantity<D>, each: Quantity<D>):
       .toNumber(':1'),
   );
 
+/** A whole number of times, what is left over not counted. */
+export const timesDown = <D extends Carried>(all: Quantity<D>, each: Quantity<D>): number => {
+  const [A, E] = [all as Quantity<Carried>, each as Quantity<Carried>];
+  return Math.round((A.downTo(E).over(E) as Quantity<'ratio'>).toNumber(':1'));
+};
+
 /**
  * How many units of `each` hold `all`, rounded up and noted on the pad.
  *

@@ -20,6 +20,7 @@ import { capital } from './lines';
 import { mustBeJob, mustBeTitle, mustBeView } from './must-be';
 import { deliveryRows, type PurchaseRow, purchaseRows } from './purchases';
 import { type Block, CREW, moreCautions, type Part, type Sheet, type SheetView, sheetOf } from './sheet';
+import { onTape } from './show';
 import { quantityText, type View, wordsText, wordText } from './view';
 
 /**
@@ -313,7 +314,7 @@ export function jobHtml(title: string, job: ReckonedJob, page: JobPage, given: P
   mustBeJob(job);
   if (!Object.hasOwn(BODIES, page)) refuse('page', wrongType('the page', Object.keys(BODIES).join(', ')));
   const metric = (given.system ?? job.takeoff.system) === 'metric';
-  const view: PageView = { hours: metric ? 24 : 12, ...(metric ? {} : { feet: 'fractions' }), ...given };
+  const view: PageView = { hours: metric ? 24 : 12, ...onTape(metric), ...given };
   const { paper = metric ? 'a4' : 'letter', lang = 'en', pictures = [] } = view;
   const line = [view.job, view.date].filter(Boolean).join(', ');
   const body = [

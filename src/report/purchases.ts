@@ -8,6 +8,7 @@ import type { TakeItem } from '../reckoning/takes';
 import { csvText } from './csv';
 import { isName, labelText } from './labels';
 import { mustBeJob, mustBeView } from './must-be';
+import { onTape } from './show';
 import { boughtLength } from './taped';
 import { choiceText, quantityText, type View, wordText } from './view';
 
@@ -112,7 +113,7 @@ export function purchaseRows(job: ReckonedJob, view: View = {}): PurchaseRow[] {
   mustBeJob(job);
   mustBeView(view);
   const metric = (view.system ?? job.takeoff.system) === 'metric';
-  return purchaseRowsOf(job.takeoff.figures, { ...(metric ? {} : { feet: 'fractions' }), ...view });
+  return purchaseRowsOf(job.takeoff.figures, { ...onTape(metric), ...view });
 }
 
 /**

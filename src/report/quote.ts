@@ -27,6 +27,7 @@ import { type QuoteTerms, type ReadTerms, readTerms } from './quote-input';
 import { accountPieces, optionPieces, paymentPieces, pricePieces } from './quote-prices';
 import { workOf } from './quote-work';
 import { living } from './sheet';
+import { onTape } from './show';
 import { quantityText, wordsText, wordText } from './view';
 
 /** What a quote is made of. */
@@ -59,7 +60,7 @@ function offerOf(quote: Quote, given: PageView): Offer {
     bid,
     job,
     terms: readTerms(terms),
-    view: { ...(metric ? {} : { feet: 'fractions' }), ...given },
+    view: { ...onTape(metric), ...given },
   };
 }
 

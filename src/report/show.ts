@@ -26,6 +26,9 @@ export interface View {
   readonly hours?: 12 | 24;
 }
 
+/** Feet as on a tape, where there are feet. */
+export const onTape = (metric: boolean): Pick<View, 'feet'> => (metric ? {} : { feet: 'fractions' });
+
 /** A quantity in the units of the view. */
 export const viewed = (q: Quantity, { system }: View): Quantity => (system ? inSystem(q, system) : q);
 

@@ -36,11 +36,10 @@ export function heedMeshLaps(
   pad: Pad,
 ): void {
   if (!style) return;
+  const end = endLap ?? sideLap;
   const laps = [
     ...(lapped.side && sideLap ? [{ lap: sideLap, square: style.along.spacing }] : []),
-    ...(lapped.end && (endLap ?? sideLap)
-      ? [{ lap: (endLap ?? sideLap) as Length, square: style.across.spacing }]
-      : []),
+    ...(lapped.end && end ? [{ lap: end, square: style.across.spacing }] : []),
   ].map(({ lap, square }) => ({ lap, square: lesserOf(square, LONGEST_SQUARE.like(square)) }));
   const short = laps.filter(({ lap, square }) =>
     lap.times(wholeNumber(WHOLE)).lessThan(square.times(wholeNumber(MOST_OF))),
