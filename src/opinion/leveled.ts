@@ -62,5 +62,7 @@ const lastPlaceOf = (q: Quantity): number => (unitShown(q).system === 'metric' ?
 /** A leveled length as it was written, however coarsely others are. */
 export function leveled(si: number, written: number, q: Quantity): number {
   const last = lastPlaceOf(q);
-  return Math.abs(written - si) <= Math.max(last, EIGHTH) / 2 + STRAY ? written : Math.round(si / last) * last;
+  return Math.abs(written - si) <= Math.max(last, EIGHTH) / 2 + STRAY
+    ? written
+    : Math.round(si / last) * last;
 }
