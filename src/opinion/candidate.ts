@@ -37,7 +37,7 @@ export const candidate = (
   scene: Scene,
   own: readonly Margin[],
 ): Candidate => {
-  const how = explained(values, scene.claims, own);
+  const how = explained(values, scene, own);
   const edits = slips.flatMap((one) => one.edits);
   // A number that was written wrongly was written: nothing is rounded on the way from there.
   const digits = edits.some((one) => (one.on === 'claim' || one.on === 'outcome') && one.twist.digits);

@@ -4,7 +4,8 @@ import { type Unit, unitOf } from '../quantity/units';
 import { say } from '../reckoning/words';
 import { figuresIn, pathOf } from './figure-places';
 import { stepOf } from './graph';
-import type { Path } from './input-places';
+import type { Leaf, Path, Places } from './input-places';
+import { isElevation } from './leveled';
 import { outcomeTwists, type Twisted, unitWritten } from './outcome-slips';
 import { putOn } from './put-on';
 import { isStepped } from './rounding';
@@ -13,6 +14,7 @@ import type { Scene } from './scene';
 import type { Edit, Slip, SlipCode } from './slip';
 import { tradeStep } from './trade-step';
 import { twisted } from './twist';
+import { placeOf } from './wrong-formulas';
 
 /** An outcome that others are reckoned from is carried on wrongly; one at the end is written wrongly only. */
 function editsFor(scene: Scene, i: number, twist: Twisted['twist']): (readonly Edit[])[] {
@@ -208,8 +210,62 @@ function* putOnSlips(scene: Scene, i: number, putOnTo: ReturnType<typeof putOn>)
       yield { ...slip, says: () => says(figure, reckoned), edits, figure };
 }
 
+/** How common it is to take the greatest for the mean. */
+const FOR_MEAN = 5;
+
+/** The greatest depth, or the least, for the mean that an amount comes to: 6 in over all of a floor for 5. */
+function* meanSlips(scene: Scene, i: number): Generator<Slip> {
+  const { figure, reckoned } = scene.claims[i] as Scene['claims'][number];
+  for (const node of scene.graph) {
+    const { step, tree, bySymbol, si } = node;
+    const own = tree?.is === 'sign' && tree.sign === '÷' && tree.left.is === 'symbol' && tree.left.name;
+    if (!own || !/\bmean\b/.test(step.says) || !bySymbol.get(own)?.quantity.equals(reckoned as never))
+      continue;
+    const others = scene.claims.filter((one) => one.reckoned.equals(step.gives as never));
+    for (const { at, quantity } of figuresIn(scene.result.figures))
+      if (/^thi(?:ck|nn)est/.test(at) && quantity.dimension === step.gives.dimension && si !== 0) {
+        const twist = { unit: 1, times: [String(siOf(quantity)), String(si)] as const };
+        yield {
+          code: 'other-figure',
+          weight: FOR_MEAN,
+          says: () =>
+            say`${{ other: at }}, ${{ quantity }}, was taken for the outcome of ${{ step: placeOf(node) }}, ${{ gives: step.gives }}`,
+          edits: [figure, ...others.map((one) => one.figure)].map((one) => ({
+            on: 'claim',
+            figure: one,
+            twist,
+          })),
+          figure,
+        };
+      }
+  }
+}
+
+/** How common it is to go up from a mark where it goes down. */
+const TURNED = 6;
+/** Marks that are tried. */
+const MARKS = 12;
+
+/** An elevation as far above one of the input as it is below it, or the reverse. */
+function* turnedSlips(scene: Scene, i: number, leaves: readonly Leaf[]): Generator<Slip> {
+  const { figure, reckoned } = scene.claims[i] as Scene['claims'][number];
+  if (!isElevation(figure)) return;
+  const own = siOf(reckoned);
+  const marks = leaves.filter(({ at, dimension }) => dimension === 'length' && isElevation(at));
+  for (const { at, quantity } of marks.slice(0, MARKS))
+    yield {
+      code: 'added-for-subtracted',
+      weight: TURNED,
+      says: () =>
+        say`what ${{ figure }}, ${{ reckoned }}, lies below or above ${{ place: at }}, ${{ quantity }}, was put on for taken off, or taken off for put on`,
+      edits: [{ on: 'claim', figure, twist: { unit: 1, more: 2 * (siOf(quantity) - own) } }],
+      figure,
+      input: at,
+    };
+}
+
 /** Every slip of every claimed figure. */
-export function claimSlips(scene: Scene): Slip[] {
+export function claimSlips(scene: Scene, { leaves }: Pick<Places, 'leaves'>): Slip[] {
   const putOnTo = putOn(scene);
   return scene.claims.flatMap((_, i) => [
     ...writtenSlips(scene, i),
@@ -218,5 +274,7 @@ export function claimSlips(scene: Scene): Slip[] {
     ...roundedSlips(scene, i),
     ...putOnSlips(scene, i, putOnTo),
     ...otherSlips(scene, i),
+    ...turnedSlips(scene, i, leaves),
+    ...meanSlips(scene, i),
   ]);
 }

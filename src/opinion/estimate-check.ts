@@ -24,6 +24,7 @@ import { pathOf } from './figure-places';
 import { type Graph, replay } from './graph';
 import { digitsOf, type HandOn, handsFor } from './hands';
 import { type AnyCalculation, placesOf, valueAt, withQuantities } from './input-places';
+import { isElevation } from './leveled';
 import { isNearly, isWritten, type Margin, margins } from './likeness';
 import { probed, sceneOf } from './probe';
 import { isStepped } from './rounding';
@@ -122,7 +123,7 @@ const CLOSE = 0.01;
 
 /** A whole number that ends in zeros may have been rounded to what stands before them: 2,814 psi to 2,800. */
 const isRound = (si: number, claim: ReadClaim): boolean =>
-  Math.abs(si - claim.si) <= Math.min(claim.coarse, CLOSE * Math.abs(si));
+  !isElevation(claim.figure) && Math.abs(si - claim.si) <= Math.min(claim.coarse, CLOSE * Math.abs(si));
 
 /** What is right for each claim: whether it comes out so but for rounding on the way. */
 function agreeing(scene: Scene, own: readonly Margin[]): boolean[] {
@@ -150,8 +151,6 @@ const buyingWhole = (hand: HandOn, graph: Graph): HandOn => ({
   }),
 });
 
-const ELEVATION = /elevation/i;
-
 /** A step that is no more than this share of a figure is small beside it. */
 const SMALL = 0.05;
 
@@ -164,7 +163,7 @@ function verdictOf(claim: ReadClaim, agrees: boolean, step: number, inSteps: boo
   const { dimension } = claim.reckoned;
   const steps = dimension === 'money' ? 0 : Math.min(step, SMALL * Math.abs(si));
   // An elevation is told from a mark that may stand at anything: no share of it is small.
-  const share = ELEVATION.test(claim.figure) ? 0 : CLOSE * Math.abs(si);
+  const share = isElevation(claim.figure) ? 0 : CLOSE * Math.abs(si);
   const room = Math.max(share, steps);
   return off <= room * (1 + STRAY) + (dimension === 'count' ? 0 : claim.half) ? 'close' : 'differs';
 }
@@ -184,17 +183,22 @@ const LARGEST_STEP = 0.15;
 /** What is ordered is rounded up where it is little too: 1.63 yd3 are written down as 1.75. */
 const SMALLEST_ORDER = 0.25;
 
-/** Whether a figure is the outcome of a step that rounds to whole steps itself. */
-const isRounding = ({ graph, nodes }: Scene, i: number): boolean => {
-  const node = graph[nodes[i] ?? -1];
-  return node !== undefined && isStepped(node.step);
-};
-
 const isWhole = (si: number, step: number): boolean =>
   Math.abs(si / step - Math.round(si / step)) <= 1e-6 * Math.abs(si / step);
 
 const stepOf = (figure: Quantity, { result }: Scene): number =>
   Math.abs(siOf(tradeStep(figure, result.system)));
+
+/**
+ * Whether a figure is rounded to whole steps by the calculation itself: by the step that gives it, or, where no step of
+ * its own shows, as the order of a job, because it is in whole steps.
+ */
+const isRounding = (scene: Scene, i: number): boolean => {
+  const node = scene.graph[scene.nodes[i] ?? -1];
+  const { reckoned } = scene.claims[i] as ReadClaim;
+  if (node) return isStepped(node.step);
+  return !scene.isInput(reckoned) && isWhole(siOf(reckoned), stepOf(reckoned, scene));
+};
 
 /**
  * What the calculation rounds to whole steps is an amount to buy: a claim in whole steps is exactly that amount, however
@@ -319,7 +323,7 @@ const PRECISE = 4;
 
 /** Off by no more than a hundredth, and not only by a step that is small for such figures. */
 const isHundredth = ({ si, half, reckoned, figure }: ReadClaim): boolean =>
-  !ELEVATION.test(figure) && Math.abs(si - siOf(reckoned)) <= CLOSE * Math.abs(siOf(reckoned)) + half;
+  !isElevation(figure) && Math.abs(si - siOf(reckoned)) <= CLOSE * Math.abs(siOf(reckoned)) + half;
 
 /**
  * Whether a slip is told where every figure is close: rounding and the figures of other handbooks come as near, so that

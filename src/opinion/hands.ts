@@ -9,6 +9,7 @@ import { type Quantity, unitShown } from '../quantity/quantity';
 import type { ReadClaim } from './claims';
 import { BINARY } from './formula';
 import type { Graph, Numbers } from './graph';
+import { leveled, leveledIn } from './leveled';
 import { unitWritten } from './outcome-slips';
 import { FOOT, siOfUnit } from './scale';
 
@@ -103,6 +104,11 @@ const usesPi = (graph: Graph): boolean => graph.some(({ step }) => step.formula.
 function handOn(hand: Hand, graph: Graph): HandOn {
   const written = takenBy(hand);
   const round = hand.radii ? diametersIn(graph) : [];
+  const { steps } = leveledIn(graph);
+  const outcomeOf = ({ step: { gives } }: Graph[number], i: number): ((si: number) => number) => {
+    const own = outcomeBy(hand, gives);
+    return steps.has(i) ? (si) => leveled(si, own(si), gives) : own;
+  };
   const taken = (q: Quantity, si: number): number =>
     round.includes(q) ? 2 * written(q, si / 2) : written(q, si);
   return {
@@ -114,7 +120,7 @@ function handOn(hand: Hand, graph: Graph): HandOn {
       given: ({ si }) => si,
     },
     taken,
-    outcomes: graph.map(({ step }) => outcomeBy(hand, step.gives)),
+    outcomes: graph.map(outcomeOf),
   };
 }
 

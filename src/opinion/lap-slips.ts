@@ -26,7 +26,7 @@ function lapsOf({ result }: Scene, { leaves }: Places): Lap[] {
   return [...leaves.filter(({ name, quantity }) => isLap(name, quantity)), ...usual];
 }
 
-/** A sixteenth of an inch, or a millimeter. */
+/** As little as is cut: a sixteenth of an inch, or a millimeter. */
 const leastOf = (q: Quantity): string => (unitShown(q).system === 'metric' ? '0.001' : '0.0015875');
 
 /** Laps that stand in the lengths and not in the weights. */
@@ -51,6 +51,26 @@ function lapsNotWeighed(scene: Scene, edits: readonly Edit[], names: readonly st
   ];
 }
 
+/**
+ * Bars must lap: what lengths and weights come to without is as much less again as they come to less with next to no lap.
+ */
+function withoutLap(scene: Scene, lap: Quantity, least: readonly Edit[]): readonly Edit[] | undefined {
+  const result = resultWith(scene, least);
+  const whole = siOf(lap) / (siOf(lap) - Number(leastOf(lap)));
+  const edits = scene.claims.flatMap(({ figure, path, reckoned }): Edit[] => {
+    const left = result && figureAt(result.figures, path);
+    const [own, less] = [siOf(reckoned), left ? siOf(left) : Number.NaN];
+    const times = [String(own - (own - less) * whole), String(own)] as const;
+    return AMOUNTS.has(reckoned.dimension) && own !== 0 && Number.isFinite(less)
+      ? [{ on: 'claim', figure, twist: { unit: 1, times } }]
+      : [];
+  });
+  return edits.length === scene.claims.length ? edits : undefined;
+}
+
+/** What laps are felt in, however short they are. */
+const AMOUNTS: ReadonlySet<string> = /*#__PURE__*/ new Set(['mass', 'length']);
+
 /** The slip of all laps, where there are any. */
 export function lapSlips(scene: Scene, places: Places): Slip[] {
   const laps = lapsOf(scene, places);
@@ -69,11 +89,13 @@ export function lapSlips(scene: Scene, places: Places): Slip[] {
     },
   ];
   const none = without(() => '0');
-  const isWeighed = scene.claims.some(({ reckoned }) => reckoned.dimension === 'mass');
+  const isAmount = scene.claims.some(({ reckoned: { dimension } }) => AMOUNTS.has(dimension));
   // Bars must lap: there it is as little as is cut.
-  const edits = isWeighed && !resultWith(scene, none) ? without(leastOf) : none;
+  const least = isAmount && !resultWith(scene, none) ? without(leastOf) : undefined;
+  const [lap, ...more] = laps.map(({ quantity }) => quantity);
+  const edits = (least && lap && more.length === 0 && withoutLap(scene, lap, least)) || least || none;
   return [
-    ...lapsNotWeighed(scene, edits, names),
+    ...lapsNotWeighed(scene, least ?? none, names),
     {
       code: 'laps-left-out',
       weight: 15,

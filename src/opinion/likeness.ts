@@ -24,9 +24,9 @@ export interface Explained {
 /** The margins of every claim. */
 export function margins(scene: Scene): Margin[] {
   const between = betweenOf(scene.graph);
-  return scene.claims.map(({ reckoned }, i) => {
+  return scene.claims.map((claim, i) => {
     const si = scene.base[i] as number;
-    const [low, high] = roundedBetween(reckoned, scene.nodes[i], between);
+    const [low, high] = roundedBetween(claim, scene.nodes[i], between);
     const size = Math.abs(si);
     return size === 0 ? { below: 0, above: 0 } : { below: (si - low) / size, above: (high - si) / size };
   });
@@ -59,9 +59,28 @@ function shareOf(value: number, { half, coarse }: ReadClaim, { below, above }: M
 /** How much rarer it is that somebody rounds on the way, and always alike, than that nothing is rounded. */
 export const ROUNDED = 0.3;
 
-/** What a slip explains of the claims in the hand of somebody who rounds on the way. */
-export function explainedByHand(values: Predicted, claims: readonly ReadClaim[], weight: number): Explained {
-  const which = claims.flatMap((claim, i) => (isWritten(values[i] as number, claim) ? [i] : []));
+/** A slip that leaves more than this share of what is off is not what put it off. */
+const LEFT = 0.5;
+
+/** Whether a value makes up for most of what a claim is off by. */
+const makesUp = (value: number, base: number, { si, half }: ReadClaim): boolean =>
+  Math.abs(value - si) <= LEFT * Math.abs(base - si) + half;
+
+/**
+ * What a slip explains of the claims in the hand of somebody who rounds on the way.
+ *
+ * @param plain - what it gives without rounding: a slip that does less than the rounding explains nothing
+ */
+export function explainedByHand(
+  values: Predicted,
+  plain: Predicted,
+  { claims, base }: Pick<Scene, 'claims' | 'base'>,
+  weight: number,
+): Explained {
+  const which = claims.flatMap((claim, i) => {
+    const [own, right] = [plain[i] as number, base[i] as number];
+    return isWritten(values[i] as number, claim) && (own === right || makesUp(own, right, claim)) ? [i] : [];
+  });
   return {
     which,
     all: which.length === claims.length,
@@ -73,7 +92,7 @@ export function explainedByHand(values: Predicted, claims: readonly ReadClaim[],
 /** What a value explains of the claims. */
 export function explained(
   values: Predicted,
-  claims: readonly ReadClaim[],
+  { claims, base }: Pick<Scene, 'claims' | 'base'>,
   own: readonly Margin[],
 ): Explained {
   const which: number[] = [];
@@ -82,10 +101,15 @@ export function explained(
   claims.forEach((claim, i) => {
     const value = values[i] as number;
     const written = isWritten(value, claim);
-    const nearly = written || isNearly(value, claim, own[i] as Margin);
+    const margin = own[i] as Margin;
+    const right = base[i] as number;
+    // Of one that is right nothing is left to explain.
+    const nearly =
+      written ||
+      (isNearly(value, claim, margin) && (isNearly(right, claim, margin) || makesUp(value, right, claim)));
     if (nearly) which.push(i);
     exact &&= written;
-    quality *= written ? 1 : nearly ? Math.max(NOT, shareOf(value, claim, own[i] as Margin)) : NOT;
+    quality *= written ? 1 : nearly ? Math.max(NOT, shareOf(value, claim, margin)) : NOT;
   });
   return { which, all: which.length === claims.length, exact, quality };
 }

@@ -1,5 +1,6 @@
 /** Slips of whole parts of an input: one left out, one taken twice, a notch or an opening forgotten, another choice. */
 import { pathText } from '../reckoning/calculation';
+import { isRecord } from '../reckoning/record';
 import { say } from '../reckoning/words';
 import { LEFT_OUT, type Path, type Places, valueAt } from './input-places';
 import type { Edit, Slip, SlipCode } from './slip';
@@ -25,6 +26,36 @@ function leftOut(path: Path, isShare: boolean): Slip {
   };
 }
 
+/** What has a name is a line or an element of a job: it is counted twice more easily than one of its sizes is doubled. */
+const NAMED_TWICE = 9;
+
+const isNamed = (item: unknown): item is { readonly name: string } =>
+  isRecord(item) && typeof item['name'] === 'string';
+
+/** The same once more: no two of a list may have one name. */
+const renamed = (item: unknown): unknown => (isNamed(item) ? { ...item, name: `${item.name} ′` } : item);
+
+/** How common it is to count a kind in that is not meant: tax on labor. */
+const COUNTED_IN = 6;
+
+/** Kinds of a list, with another beside them: tax on material and labor for tax on material. */
+function* kindSlips(input: unknown, choices: Places['choices']): Generator<Slip> {
+  for (const { path, all } of choices) {
+    const list = valueAt(input, path.slice(0, -1));
+    if (path.at(-1) !== 0 || !Array.isArray(list)) continue;
+    const at = pathText(path.slice(0, -1));
+    for (const kind of all)
+      if (!list.includes(kind))
+        yield {
+          code: 'other-choice',
+          weight: COUNTED_IN,
+          says: () => say`${{ place: at }} does not say ${{ kind }}, and that was counted in`,
+          edits: edit(path.slice(0, -1), [...list, kind]),
+          input: at,
+        };
+  }
+}
+
 function* itemSlips(input: unknown, path: Path): Generator<Slip> {
   const list = valueAt(input, path.slice(0, -1));
   if (!Array.isArray(list) || list.length > FEW) return;
@@ -33,9 +64,9 @@ function* itemSlips(input: unknown, path: Path): Generator<Slip> {
   const at = pathText(path);
   yield {
     code: 'part-twice',
-    weight: 6,
+    weight: isNamed(list[i]) ? NAMED_TWICE : 6,
     says: () => say`${{ place: at }} was taken twice`,
-    edits: edit(path.slice(0, -1), [...list.slice(0, i + 1), ...list.slice(i)]),
+    edits: edit(path.slice(0, -1), [...list.slice(0, i + 1), renamed(list[i]), ...list.slice(i + 1)]),
     input: at,
   };
 }
@@ -82,6 +113,7 @@ export function partSlips(input: unknown, { optional, items, objects, choices, l
     ...items.flatMap((path) => [...itemSlips(input, path)]),
     ...optional.map((path) => leftOut(path, shares.has(pathText(path)))),
     ...objects.flatMap((one) => [...shapeSlips(one)]),
+    ...kindSlips(input, choices),
     ...choices.flatMap(({ path, at, chosen, all }) =>
       all.flatMap((other): Slip[] =>
         other === chosen

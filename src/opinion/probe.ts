@@ -11,16 +11,7 @@ import { graphOf, IN_BINARY, replayed, stepOf } from './graph';
 import { type AnyCalculation, COORDINATE, type Leaf, type Places } from './input-places';
 import { isSettled, type Response, responseOf, type Seen } from './response';
 import { siOf } from './scale';
-import {
-  type AnyResult,
-  byReplay,
-  graphAt,
-  type Predicted,
-  readOff,
-  rerun,
-  type Sample,
-  type Scene,
-} from './scene';
+import { type AnyResult, byReplay, graphAt, type Predicted, readOff, rerun, type Scene } from './scene';
 import type { Edit } from './slip';
 
 /**
@@ -76,12 +67,8 @@ function seen(
 
 const same = (a: Predicted, b: Predicted): boolean => a.every((one, i) => one === b[i]);
 
-interface Probed {
+interface Probed extends Pick<Scene, 'followed' | 'settled' | 'guesses' | 'samples'> {
   readonly origins: ReadonlyMap<Leaf, Decimal>;
-  readonly followed: Map<Leaf, Response>;
-  readonly settled: Set<Leaf>;
-  readonly guesses: Map<Leaf, Response>;
-  readonly samples: Map<Leaf, Sample[]>;
 }
 
 const CLOSE = 1e-6;
@@ -234,15 +221,14 @@ const mayStep = ({ graph }: Scene): boolean =>
 export function doubted(scene: Scene): ReadonlySet<Leaf> {
   const found = new Set<Leaf>();
   if (mayJump(scene) || !mayStep(scene)) return found;
-  const probes = scene as unknown as Probed;
   for (const leaf of scene.settled) {
     const response = scene.followed.get(leaf);
     if (scene.budget.spent || !response) break;
-    if (!holdsFar(scene, leaf, response, { ...probes, origins: originsOf([leaf]) })) found.add(leaf);
+    if (!holdsFar(scene, leaf, response, { ...scene, origins: originsOf([leaf]) })) found.add(leaf);
   }
   for (const leaf of found) {
-    probes.settled.delete(leaf);
-    probes.followed.delete(leaf);
+    scene.settled.delete(leaf);
+    scene.followed.delete(leaf);
   }
   return found;
 }

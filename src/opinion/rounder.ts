@@ -84,7 +84,7 @@ export function rounder(scene: Scene): (all: readonly Candidate[]) => Candidate[
       // No more than this can come of it.
       if (one.weight * ROUNDED * hand.weight <= found.score) return;
       const values = byHand(scene, one.edits, (graph) => handsOn(graph)[i] ?? hand);
-      const how = values && explainedByHand(values, claims, hand.weight);
+      const how = values && explainedByHand(values, one.values, scene, hand.weight);
       if (how && one.weight * how.quality > found.score)
         found = { ...one, explained: how, score: one.weight * how.quality };
     });

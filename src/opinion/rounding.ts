@@ -9,6 +9,7 @@ import { type Quantity, unitShown } from '../quantity/quantity';
 import { unitOf } from '../quantity/units';
 import { BINARY, type Reckoner, reckoned, type Sign } from './formula';
 import type { Graph, Taken } from './graph';
+import { isElevation, leveled, leveledIn } from './leveled';
 import { unitWritten } from './outcome-slips';
 import { FOOT, siOf, siOfUnit } from './scale';
 
@@ -76,8 +77,9 @@ function threeDigits(si: number, unit: number): number {
 const HANDBOOK: ReadonlySet<string> = /*#__PURE__*/ new Set(['density', 'mass-per-length', 'mass-per-area']);
 const HANDBOOKS = 0.005;
 
-function leafBetween({ quantity: q, given }: Taken): Interval {
+function leafBetween({ quantity: q, given }: Taken, isLeveled: boolean): Interval {
   const si = siOf(q);
+  if (isLeveled) return hull(si, ...lengthWritten(q, si).map((one) => leveled(si, one, q)));
   if (q.dimension === 'count') return [si, si];
   if (!given && HANDBOOK.has(q.dimension)) return [si * (1 - HANDBOOKS), si * (1 + HANDBOOKS)];
   if (q.dimension === 'length' && unitShown(q).form !== 'one-in') return hull(si, ...lengthWritten(q, si));
@@ -95,12 +97,14 @@ function unitsOf(q: Quantity): number[] {
 }
 
 /** An outcome as it may have been written: half of the third digit more or less. */
-function written(q: Quantity, [low, high]: Interval): Interval {
+function written(q: Quantity, [low, high]: Interval, isLeveled: boolean): Interval {
   if (q.dimension === 'count') return [low, high];
+  const digits = (si: number, unit: number): number =>
+    isLeveled ? leveled(si, threeDigits(si, unit), q) : threeDigits(si, unit);
   const units = unitsOf(q);
   if (units.length === 0) return [low, high];
   // By the middle as by the ends: all of them are rounded alike.
-  return hull(low, high, ...units.flatMap((unit) => [threeDigits(low, unit), threeDigits(high, unit)]));
+  return hull(low, high, ...units.flatMap((unit) => [digits(low, unit), digits(high, unit)]));
 }
 
 /** What is bought in steps is rounded up from what was reckoned: a step less is short of it, however it came about. */
@@ -110,14 +114,17 @@ export const isStepped = (step: Graph[number]['step']): boolean =>
 /** What each step may have come to. */
 export function betweenOf(graph: Graph): Interval[] {
   const out: Interval[] = [];
-  for (const { tree, takes, si, step } of graph) {
+  const { steps, values } = leveledIn(graph);
+  for (const [i, { tree, takes, si, step }] of graph.entries()) {
     const value = (symbol: string): Interval => {
       const taken = takes.find((one) => one.symbol === symbol);
       if (!taken) return [Number.NaN, Number.NaN];
-      return taken.from === undefined ? leafBetween(taken) : (out[taken.from] as Interval);
+      return taken.from === undefined
+        ? leafBetween(taken, values.has(taken.quantity))
+        : (out[taken.from] as Interval);
     };
     const own = tree && !isStepped(step) ? reckoned(tree, value, BETWEEN) : ([si, si] as const);
-    out.push(own.every(Number.isFinite) ? written(step.gives, hull(si, ...own)) : [si, si]);
+    out.push(own.every(Number.isFinite) ? written(step.gives, hull(si, ...own), steps.has(i)) : [si, si]);
   }
   return out;
 }
@@ -127,14 +134,15 @@ const UNSEEN = 0.005;
 
 /** What a claimed figure may have come to. */
 export function roundedBetween(
-  figure: Quantity,
+  { figure, reckoned: q }: { readonly figure: string; readonly reckoned: Quantity },
   node: number | undefined,
   between: readonly Interval[],
 ): Interval {
-  const si = siOf(figure);
+  const si = siOf(q);
   const known = node === undefined ? undefined : between[node];
   if (known) return known;
-  return figure.dimension === 'count' || unitShown(figure).offset
+  if (isElevation(figure)) return hull(si, leveled(si, 0, q));
+  return q.dimension === 'count' || unitShown(q).offset
     ? [si, si]
     : hull(si * (1 - UNSEEN), si * (1 + UNSEEN));
 }

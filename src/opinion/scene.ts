@@ -44,16 +44,16 @@ export interface Scene {
   readonly base: Predicted;
   /** All outcomes, as the steps give them. */
   readonly gives: readonly number[];
-  /** Values whose slips the steps alone tell, with what follows them there. */
-  readonly followed: ReadonlyMap<Leaf, Response>;
+  /** Values whose slips the steps alone tell, with what follows them there; one that was doubted is taken out again. */
+  readonly followed: Map<Leaf, Response>;
   /** Of these, values that are felt in proportion only: nothing about them is a guess. */
-  readonly settled: ReadonlySet<Leaf>;
+  readonly settled: Set<Leaf>;
   /** What follows other values, as far as a few runs tell: some of it is felt in what no step shows. */
-  readonly guesses: ReadonlyMap<Leaf, Response>;
+  readonly guesses: Map<Leaf, Response>;
   /** Values that are assumed and that the steps take; they are followed too. */
   readonly assumed: readonly Leaf[];
   /** What the claimed figures were with other values in a place. */
-  readonly samples: ReadonlyMap<Leaf, readonly Sample[]>;
+  readonly samples: Map<Leaf, Sample[]>;
   /** What may still be run. */
   readonly budget: Budget;
   /** What may be run to see that what was found holds. */

@@ -45,7 +45,7 @@ function slipsFor(scene: Scene, places: Places): Slip[] {
     ...partSlips(scene.input, places),
     ...lapSlips(scene, places),
     ...stepSlips(scene.graph, new Set(scene.nodes), figuresIn(scene.result.figures)),
-    ...claimSlips(scene),
+    ...claimSlips(scene, places),
   ];
   return all.sort(byWeight);
 }
@@ -84,6 +84,8 @@ const FOR_PARTS = 0.75;
 
 /** Slips of values that are so common are run whatever they give: not every figure only rises or only falls. */
 const COMMON = 12;
+/** What is put on is felt in every order, and there are few of it. */
+const ALLOWANCE = /^allowance-/;
 /** Of a count there are but two that are one off. */
 const COUNTED = 8;
 
@@ -109,7 +111,10 @@ function runSome(scene: Scene, slips: readonly Slip[], aim: Aim): void {
     const [edit, ...more] = slip.edits;
     if (edit?.on !== 'input' || more.length > 0) continue;
     const least = slip.code === 'one-off-count' ? COUNTED : COMMON;
-    const isCommon = slip.weight >= least && takesRun(scene, slip) && isFelt(scene, edit.leaf);
+    const isCommon =
+      (slip.weight >= least || ALLOWANCE.test(slip.code)) &&
+      takesRun(scene, slip) &&
+      isFelt(scene, edit.leaf);
     if (edit.leaf === undefined || isCommon) resultWith(scene, slip.edits);
   }
   guidedRuns(scene, slips, aim);
@@ -124,8 +129,10 @@ function unexplained(best: Candidate | undefined, differing: readonly number[]):
 const placeOf = ({ input, step, figure, beside }: Slip): string =>
   `${input ?? ''}|${step ?? ''}|${figure ?? ''}${beside ? '+' : ''}`;
 
-const codesOf = ({ slips }: Candidate): string => slips.map(({ code }) => code).join(' + ');
-const placesOf = ({ slips }: Candidate): string => slips.map(placeOf).join(' + ');
+/** Two slips are the same two whichever was found first. */
+const together = (texts: string[]): string => texts.sort().join(' + ');
+const codesOf = ({ slips }: Candidate): string => together(slips.map(({ code }) => code));
+const placesOf = ({ slips }: Candidate): string => together(slips.map(placeOf));
 const valuesOf = ({ values }: Candidate): string => values.map((one) => one.toPrecision(9)).join(' ');
 
 /** So many are told. */

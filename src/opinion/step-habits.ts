@@ -22,7 +22,7 @@ const HABITS: ReadonlySet<SlipCode> = /*#__PURE__*/ new Set([
   'rounded-down',
   'not-rounded',
 ]);
-const HABIT = 0.6;
+const HABIT = 0.7;
 
 /** A part of a formula by what its symbols stand for, whatever they are called. */
 function meaning(tree: Tree, { bySymbol }: Pick<Node, 'bySymbol'>): string {

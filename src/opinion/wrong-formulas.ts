@@ -317,6 +317,25 @@ function* asMargin({ step }: Node, tree: Tree, isShare: IsShare): Generator<Wron
   };
 }
 
+const FOR_PANELS = 'a joint was counted for every panel, one more in each direction';
+const ENDS_TOO = 'the edges were counted as joints too, two more in each direction';
+
+/** How common it is to count joints as the spaces between them. */
+const PANELS_COUNTED = 9;
+
+/** `C = c1 + c2 + c3` over all joints, with one or two more of each length, as of so many spaces or lines. */
+function* jointSlips({ step, takes }: Node, tree: Tree): Generator<Wrong> {
+  if (!/\bjoints in all\b/.test(step.says) || !/^\w+ = \w+( \+ \w+)*$/.test(step.formula)) return;
+  const each = new Map(takes.map(({ si, symbol }) => [si, symbol] as const));
+  if (each.size > DIRECTIONS) return;
+  const more = (whole: Tree): Tree =>
+    [...each.values()].reduce<Tree>((sum, name) => sign('+', sum, { is: 'symbol', name }), whole);
+  yield { code: 'spaces-for-bars', weight: PANELS_COUNTED, tree: more(tree), how: FOR_PANELS };
+  yield { code: 'spaces-for-bars', weight: PANELS_COUNTED / 2, tree: more(more(tree)), how: ENDS_TOO };
+}
+/** Joints of more lengths run in no grid. */
+const DIRECTIONS = 2;
+
 /** A temperature that is left out was nothing on its own scale: 0 degC of a datum. */
 function withoutDegrees(one: Wrong, tree: Tree, { bySymbol }: Node): Wrong {
   if (one.code !== 'term-left-out' || one.by !== '−' || one.part?.is !== 'symbol') return one;
@@ -343,6 +362,7 @@ export function wrongsOf(node: Node): Wrong[] {
     ...rewritten(tree),
     ...asMargin(node, tree, isShare),
     ...countSlips(node, tree),
+    ...jointSlips(node, tree),
   ];
   for (const one of wrongTrees(tree, isShare)) {
     if (found.length >= MOST_TREES) break;

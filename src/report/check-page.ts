@@ -7,14 +7,16 @@ import type { ClaimCheck, EstimateCheck, LikelySlip, NamedSlip } from '../opinio
 import type { FigureSet } from '../reckoning/parts';
 import { NO_WORDS, say, type Words } from '../reckoning/words';
 import { type Chapter, chaptersHtml, chaptersMarkdown, type Piece, telling } from './chapters';
+import { stepsTell } from './check-sheet';
 import type { Entry } from './entries';
 import { pageHtml, textTag } from './html';
 import type { PageView } from './job-pages';
 import { placeText } from './labels';
 import { capital, markdownText } from './lines';
 import { mustBeTitle, mustBeView } from './must-be';
-import { mustBeCheck } from './read-check';
+import { readCheck } from './read-check';
 import { type Block, type Sheet, sheetOf } from './sheet';
+import type { SideBySide } from './show';
 import { quantityText, type View, wordsText, wordText } from './view';
 
 /** How the page of a check is made. */
@@ -30,12 +32,13 @@ type Check = EstimateCheck<FigureSet>;
 const told = (words: string, view: View): string => capital(wordText(words, view));
 
 /** So much more or less, and what that is in steps of the trade. */
-function differenceText({ difference, share, step, steps, verdict }: ClaimCheck, view: View): string {
+function differenceText(claim: ClaimCheck, view: View): string {
+  const { difference, share, step, steps, verdict } = claim;
   if (verdict === 'agrees') return wordText('agrees, but for rounding', view);
   const size = difference.abs();
   const way = difference.sign() < 0 ? say`${{ size }} less` : say`${{ size }} more`;
   const part = share ? say`, ${{ share: share.abs() }}` : NO_WORDS;
-  const many = say`; ${{ steps: steps.abs() }} times ${{ step }}`;
+  const many = stepsTell(claim) ? say`; ${{ steps: steps.abs() }} times ${{ step }}` : NO_WORDS;
   return `${wordText(verdict, view)}: ${wordsText(say`${way}${part}${many}`, view)}`;
 }
 
@@ -111,8 +114,7 @@ function explanation(slip: LikelySlip, block: Block | undefined, view: View): st
     : say`${gave} With rounding on the way ${{ figures: named }} would be as claimed.`;
   const where = slips.flatMap((each) => placeOf(each, block, view) ?? []);
   const places = [...new Set(elsewhere.flatMap(({ input, figure }) => input ?? figure ?? []))];
-  const also = places.map((place) => placeText(place, view));
-  const same = also.length > 0 ? [say`The same at ${{ places: also }} would give the same.`] : [];
+  const same = places.length > 0 ? [say`The same at ${{ places }} would give the same.`] : [];
   return [[how, came, ...where, ...same].map((words) => wordsText(words, view)).join(' ')];
 }
 
@@ -190,10 +192,11 @@ function nextChapter({ verdict }: Check, view: View): Chapter {
   };
 }
 
-function chaptersOf(check: Check, given: CheckView): Chapter[] {
-  mustBeCheck(check);
+function chaptersOf(plain: Check, given: CheckView): Chapter[] {
+  const check = readCheck(plain);
   const { input, claimedBy, ...rest } = given;
   const view: PageView = rest;
+  const side: SideBySide = { ...view, volumes: 'as-given' };
   const sheet = sheetOf([{ name: '', results: [{ input, result: check.result }] }], rest);
   const [block] = sheet.parts[0]?.blocks ?? [];
   const by = claimedBy === undefined ? '' : wordsText(say`Claimed by ${{ name: claimedBy }}.`, view);
@@ -203,8 +206,8 @@ function chaptersOf(check: Check, given: CheckView): Chapter[] {
       title: '',
       pieces: [{ kind: 'text', text: [`${title}.`, by, shortText(check, view)].filter(Boolean).join(' ') }],
     },
-    claimsChapter(check, view),
-    slipsChapter(check, block, view),
+    claimsChapter(check, side),
+    slipsChapter(check, block, side),
     ...workingChapters(block, sheet, view),
     nextChapter(check, view),
     { title: wordText('Sources', view), pieces: [{ kind: 'list', items: sheet.sources }] },

@@ -26,6 +26,11 @@ export interface View {
   readonly hours?: 12 | 24;
 }
 
+/** How figures are shown side by side: small volumes in one unit with those beside them. */
+export interface SideBySide extends View {
+  readonly volumes?: 'as-given';
+}
+
 /** Feet as on a tape, where there are feet. */
 export const onTape = (metric: boolean): Pick<View, 'feet'> => (metric ? {} : { feet: 'fractions' });
 
@@ -100,8 +105,9 @@ export const shownText = (q: Quantity, view: View): string =>
   (q.dimension === 'time' ? durationText(q, view) : undefined) ?? numberText(q, view);
 
 /** The same with a time as one number, for what is worked out with it. */
-export function numberText(given: Quantity, view: View): string {
-  const q = largeEnough(viewed(given, view));
+export function numberText(given: Quantity, view: SideBySide): string {
+  const own = viewed(given, view);
+  const q = view.volumes ? own : largeEnough(own);
   const text =
     (q.dimension === 'length' ? lengthText(q as Quantity<'length'>, view) : undefined) ?? q.format();
   if (q.dimension === 'count') return text.replace(/ each$/, '');

@@ -15,6 +15,10 @@ export const check: Language = {
     'declarado {claimed}, calculado {reckoned}: {verdict} por {difference}, {share}, o {steps} × {step}',
   'claimed {claimed}, reckoned {reckoned}: {verdict} by {difference}, or {steps} × {step}':
     'declarado {claimed}, calculado {reckoned}: {verdict} por {difference}, o {steps} × {step}',
+  'claimed {claimed}, reckoned {reckoned}: {verdict} by {difference}, {share}':
+    'declarado {claimed}, calculado {reckoned}: {verdict} por {difference}, {share}',
+  'claimed {claimed}, reckoned {reckoned}: {verdict} by {difference}':
+    'declarado {claimed}, calculado {reckoned}: {verdict} por {difference}',
   'would give': 'daría',
   'The same at': 'Lo mismo en',
   'Likely slips': 'Errores probables',
@@ -40,6 +44,13 @@ export const check: Language = {
   'the same slip at {places}': 'el mismo error en {places}',
   '{place} was left out': 'se omitió {place}',
   '{place} was taken twice': 'se tomó dos veces {place}',
+  '{place} does not say {kind}, and that was counted in': '{place} no dice {kind}, y se incluyó',
+  'what {figure}, {reckoned}, lies below or above {place}, {quantity}, was put on for taken off, or taken off for put on':
+    'lo que {figure}, {reckoned}, está por debajo o por encima de {place}, {quantity}, se sumó en vez de restarse, o al contrario',
+  'a joint was counted for every panel, one more in each direction':
+    'se contó una junta por cada panel, una de más en cada sentido',
+  'the edges were counted as joints too, two more in each direction':
+    'los bordes se contaron también como juntas, dos de más en cada sentido',
   '{place} was taken as a whole {shape}': '{place} se tomó como entero: {shape}',
   'the pieces were reckoned side by side, without {places}':
     'las piezas se calcularon una junto a otra, sin {places}',
@@ -135,6 +146,10 @@ export const check: Language = {
   'agrees, but for rounding': 'concuerda, salvo redondeo',
   '{size} less, {share}; {steps} times {step}': '{size} menos, {share}; {steps} veces {step}',
   '{size} more, {share}; {steps} times {step}': '{size} más, {share}; {steps} veces {step}',
+  '{size} less, {share}': '{size} menos, {share}',
+  '{size} more, {share}': '{size} más, {share}',
+  '{size} less': '{size} menos',
+  '{size} more': '{size} más',
   '{size} less; {steps} times {step}': '{size} menos; {steps} veces {step}',
   '{size} more; {steps} times {step}': '{size} más; {steps} veces {step}',
   'What was claimed and what is reckoned': 'Lo declarado y lo calculado',
