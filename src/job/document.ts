@@ -23,6 +23,7 @@ import {
   whole,
 } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
+import { notBoth } from '../reckoning/together';
 import { type AlsoInput, alsoField, type Bought } from './also';
 import { DAY_PARTS, type Day, type JobDayInput } from './day-inputs';
 import {
@@ -225,15 +226,18 @@ const day = () =>
 
 /** The door of a job document, of any version that is read. */
 export const jobDoor = (): Field<Job> => {
-  const field = fields({
-    version: versionField(),
-    name: maybe(label('name')),
-    shared: maybe(fields({ ...choices(), ...parts(ELEMENT_PARTS) })),
-    elements: list(element(), 1, MOST_ELEMENTS),
-    mixes: maybe(list(mixField, 0, MOST_MIXES)),
-    days: maybe(list(day(), 0, MOST_DAYS)),
-    prices: maybe(pricesOfJob()),
-    ...parts(JOB_PARTS, FROM_JOB),
-  });
+  const field = fields(
+    {
+      version: versionField(),
+      name: maybe(label('name')),
+      shared: maybe(fields({ ...choices(), ...parts(ELEMENT_PARTS) })),
+      elements: list(element(), 1, MOST_ELEMENTS),
+      mixes: maybe(list(mixField, 0, MOST_MIXES)),
+      days: maybe(list(day(), 0, MOST_DAYS)),
+      prices: maybe(pricesOfJob()),
+      ...parts(JOB_PARTS, FROM_JOB),
+    },
+    notBoth('order', 'bags'),
+  );
   return ofAnyVersion(field) as unknown as Field<Job>;
 };

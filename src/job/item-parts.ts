@@ -10,7 +10,7 @@ const CONCRETE = ['slab', 'steps', 'footings', 'walls', 'piers', 'curb', 'probed
 export const ITEM_PARTS: Readonly<Record<TakeItem, readonly ItemPart[]>> = {
   'anchor-bolt': ['walls'],
   'backer-rod': ['joints', 'finish'],
-  'bagged-mix': [],
+  'bagged-mix': [...CONCRETE, 'bags'],
   bar: ['bars', 'cutting'],
   'bar-support': ['bars', 'mesh'],
   base: ['base'],

@@ -6,7 +6,9 @@
  * counted once, by clipping their outlines.
  */
 import { repeatedName, unknownName } from '../grade/faults';
+import type { BagCountFigures } from '../pour/bag-count';
 import type { ConcreteOrderFigures } from '../pour/concrete-order';
+import { giveOneOf } from '../quantity/faults';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { gravestFirst } from '../reckoning/harm';
@@ -116,8 +118,9 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
     workElement(element, i, job.shared, filledOpenings(job, element), bench),
   );
   const concrete = concreteOfElements(elements, overlaps);
-  const { order, trucks, cutting } = partsIn(job);
-  const mixes = mixesOf(concrete, { job, order, trucks, bench });
+  const { order, bags, trucks, cutting } = partsIn(job);
+  if (order !== undefined && bags !== undefined) refuse('bags', giveOneOf(['order', 'bags']));
+  const mixes = mixesOf(concrete, { job, order, bags, trucks, bench });
   const bought = purchasesOf(elements, keptOf(elements, system), membersOf(cutting), bench);
   const days = pouredOn(job, elements, overlaps, mixes);
   const ofDays = days.flatMap((day) => workDay(day, bench));
@@ -125,6 +128,7 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   const ofMixes = mixes.flatMap((mix, i) => [
     ...(mixes.findIndex(({ asked }) => asked === mix.asked) === i ? known(mix.asked) : []),
     ...known(mix.order),
+    ...known(mix.bags),
     ...known(mix.trucks),
   ]);
   return {
@@ -160,7 +164,7 @@ const elementFigures = ({ elements, concrete }: Worked): JobElementFigures[] =>
   });
 
 function mixFigures({ mixes }: Worked, pad: Pad): JobMixFigures[] {
-  return mixes.map(({ day, mix, elements, order }) => {
+  return mixes.map(({ day, mix, elements, order, bags }) => {
     const what = mix === undefined ? 'concrete in place' : say`concrete of ${{ name: mix }} in place`;
     const net = total(
       what,
@@ -174,6 +178,7 @@ function mixFigures({ mixes }: Worked, pad: Pad): JobMixFigures[] {
       ...(mix === undefined ? {} : { mix }),
       net,
       ...(ordered ? { order: ordered.order, loads: ordered.loads } : {}),
+      ...(bags ? { bags: (bags.result.figures as BagCountFigures).bags } : {}),
     };
   });
 }

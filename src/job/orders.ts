@@ -40,6 +40,8 @@ export interface MixConcrete {
   readonly mix: string | undefined;
   readonly elements: readonly ElementConcrete[];
   readonly order: WorkedPart | undefined;
+  /** Its bags, where no truck comes. */
+  readonly bags: WorkedPart | undefined;
   readonly trucks: WorkedPart | undefined;
   /** What the mix must be. */
   readonly asked: WorkedPart | undefined;
@@ -102,6 +104,38 @@ function orderOf(
   const input = { ...said, ...(keepsLine && pumpLine !== undefined ? { pumpLine } : {}), elements };
   const at = { element: undefined, day: on?.day.name, mix, part: 'order', id: 'concrete-order' };
   return bench.reckon(at, input, placeOfOrder(some));
+}
+
+/** The share that is added to all of them together; nothing where one of them does not say its own. */
+function allowanceOf(some: readonly ElementConcrete[], { job }: Ordering): Quantity<'ratio'> | undefined {
+  const shares = some.map(({ element }) => shareOf(element, job.shared)['allowance'] as Quantity<'ratio'>);
+  const [first] = shares;
+  if (!first || shares.some((share) => share === undefined)) return undefined;
+  if (shares.every((share) => share.equals(first))) return first;
+  const added = sumOf(some.map(({ net }, i) => net.times(shares[i] as Quantity<'ratio'>)));
+  return added?.over(sumOf(some.map(({ net }) => net)) as Volume);
+}
+
+/** Bags of a mix: as many as all of its elements together take. */
+function bagsOf(
+  concrete: readonly ElementConcrete[],
+  mix: string | undefined,
+  on: PouredOn | undefined,
+  ordering: Ordering,
+): WorkedPart | undefined {
+  const { bags, bench, job } = ordering;
+  if (bags === undefined || bags === false || !isPoured(concrete)) return undefined;
+  const some = concrete.filter(({ net }) => net.sign() > 0);
+  const silent = some.find(({ element }) => shareOf(element, job.shared)['allowance'] === undefined);
+  const input = {
+    ...membersOf(bags),
+    volume: sumOf(some.map(({ net }) => net)),
+    ...defined({ allowance: allowanceOf(some, ordering) }),
+  };
+  const at = { element: undefined, day: on?.day.name, mix, part: 'bags', id: 'bag-count' };
+  return bench.reckon(at, input, (path) =>
+    path === 'allowance' && silent ? `elements[${silent.index}].allowance` : under('bags')(path),
+  );
 }
 
 /**
@@ -167,6 +201,7 @@ function askedOf(mix: string | undefined, { job, bench }: Ordering): WorkedPart 
 export interface Ordering {
   readonly job: Job;
   readonly order: RawPart | undefined;
+  readonly bags: RawPart | undefined;
   readonly trucks: RawPart | undefined;
   readonly bench: Bench;
 }
@@ -205,7 +240,8 @@ export function mixesOf(concrete: readonly ElementConcrete[], ordering: Ordering
       const trucks = order && trucksOf({ order, mix, before }, on, ordering);
       before = trucks ?? before;
       if (!asked.has(mix)) asked.set(mix, askedOf(mix, ordering));
-      return { day: on, mix, elements, order, trucks, asked: asked.get(mix) };
+      const bags = bagsOf(elements, mix, on, ordering);
+      return { day: on, mix, elements, order, bags, trucks, asked: asked.get(mix) };
     });
   });
 }
@@ -233,13 +269,21 @@ const airOf = (air: Air | undefined): Purchase['of'] => ({
   ...(air?.maximum ? { maximumAir: air.maximum } : {}),
 });
 
-/** Concrete on the purchase list: as ordered, or in place where there is no order. */
+/** What is bought of a mix: bags, what the truck brings, or what is in place where neither is told. */
+function boughtOf({ order, bags, elements }: MixConcrete): Pick<Purchase, 'item' | 'of' | 'quantity'> {
+  const ordered = (order?.result.figures as ConcreteOrderFigures | undefined)?.order;
+  if (ordered) return { item: 'ready-mix', of: {}, quantity: ordered };
+  const [take] = bags?.result.takes ?? [];
+  return take ?? { item: 'concrete', of: {}, quantity: sumOf(elements.map(({ net }) => net)) as Volume };
+}
+
+/** Concrete on the purchase list: as ordered, in bags, or in place where there is neither. */
 export const concretePurchase = (mix: MixConcrete): Purchase => {
-  const ordered = (mix.order?.result.figures as ConcreteOrderFigures | undefined)?.order;
+  const { item, of, quantity } = boughtOf(mix);
   return {
-    item: ordered ? 'ready-mix' : 'concrete',
-    of: tellingOf(mix),
-    quantity: ordered ?? (sumOf(mix.elements.map(({ net }) => net)) as Volume),
+    item,
+    of: { ...of, ...tellingOf(mix) },
+    quantity,
     by: mix.elements.map(({ element, net }) => ({ element: element.name, quantity: net })),
   };
 };

@@ -17,6 +17,7 @@ import { formGrades } from '../grade/form-grades';
 import { jointLayout } from '../joints/joint-layout';
 import { jointSpacing } from '../joints/joint-spacing';
 import { mixRequirements } from '../mix/mix-requirements';
+import { bagCount } from '../pour/bag-count';
 import { concreteOrder } from '../pour/concrete-order';
 import { dayPlan } from '../pour/day-plan';
 import { sawWindow } from '../pour/saw-window';
@@ -60,6 +61,7 @@ const ALL = [
   backfill,
   mixRequirements,
   concreteOrder,
+  bagCount,
   truckPlan,
   barCutting,
   evaporationRate,

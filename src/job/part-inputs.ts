@@ -21,6 +21,7 @@ import type { FormGradesInput } from '../grade/form-grades';
 import type { JointSpacingInput } from '../joints/joint-spacing';
 import type { JointLayoutInput } from '../joints/layout-input';
 import type { MixRequirementsInput } from '../mix/mix-requirements';
+import type { BagCountInput } from '../pour/bag-count';
 import type { ConcreteOrderInput } from '../pour/concrete-order';
 import type { SawWindowInput } from '../pour/saw-window';
 import type { TruckPlanInput } from '../pour/truck-input';
@@ -100,6 +101,8 @@ export interface JobMixInput extends Partial<MixRequirementsInput> {
 export interface JobParts {
   /** How concrete is ordered; each mix is ordered for itself. */
   readonly order?: PartInput<Omit<ConcreteOrderInput, 'volume' | 'allowance' | 'pour' | 'elements'>>;
+  /** Bags in place of an order, where no truck comes; each mix is counted for itself. */
+  readonly bags?: PartInput<Omit<BagCountInput, 'volume' | 'allowance'>>;
   /** Trucks for each order. */
   readonly trucks?: PartInput<Omit<TruckPlanInput, 'volume' | 'truckCapacity' | 'loads'>>;
   /** How bars are cut, all elements by one plan. */
@@ -138,11 +141,17 @@ export const ELEMENT_PARTS = {
 export type ElementPart = keyof typeof ELEMENT_PARTS;
 
 /** Parts of the job, each with its calculation. */
-export const JOB_PARTS = { order: 'concrete-order', trucks: 'truck-plan', cutting: 'bar-cutting' } as const;
+export const JOB_PARTS = {
+  order: 'concrete-order',
+  bags: 'bag-count',
+  trucks: 'truck-plan',
+  cutting: 'bar-cutting',
+} as const;
 
 /** What the job puts into its own parts, and nobody else. */
 export const FROM_JOB: Readonly<Record<string, readonly string[]>> = {
   order: ['volume', 'allowance', 'pour', 'elements'],
+  bags: ['volume', 'allowance'],
   trucks: ['volume', 'truckCapacity', 'loads'],
   cutting: ['pieces'],
 };

@@ -23,6 +23,8 @@ export interface JobMixFigures {
   readonly net: Quantity<'volume'>;
   /** To order; left out where the document says nothing of the order. */
   readonly order?: Quantity<'volume'>;
+  /** Bags to buy; left out where the document says nothing of bags. */
+  readonly bags?: Quantity<'count'>;
   /** Each load. */
   readonly loads?: readonly Quantity<'volume'>[];
 }

@@ -129,6 +129,12 @@ type Path = readonly (string | number)[];
 
 const MOST = 200;
 
+/** Whether an object lacks something that another has. */
+const lacks = (a: object, b: object): boolean =>
+  Object.entries(b).some(
+    ([name, value]) => value !== undefined && (a as Record<string, unknown>)[name] === undefined,
+  );
+
 function* differing(a: unknown, b: unknown, path: Path): Generator<Path> {
   if (same(a, b)) return;
   if (!isBranch(a) || !isBranch(b) || Array.isArray(a) !== Array.isArray(b)) {
@@ -137,6 +143,11 @@ function* differing(a: unknown, b: unknown, path: Path): Generator<Path> {
   }
   // Lists of different lengths are another list: a value has no fellow there.
   if (Array.isArray(a) && a.length !== (b as unknown as readonly unknown[]).length) {
+    yield path;
+    return;
+  }
+  // Another kind of thing, as a circle for a rectangle, is one change: no member of it means anything alone.
+  if (path.length > 0 && lacks(a, b) && lacks(b, a)) {
     yield path;
     return;
   }

@@ -177,8 +177,10 @@ class Walk {
     const schema = this.member(given, value);
     const dimension = schema['x-dimension'];
     if (isDimension(dimension)) this.leaf(dimension, value, path);
-    else if (schema['type'] === 'integer') this.count(value, path);
-    else if (Array.isArray(schema['enum'])) this.choice(schema['enum'] as string[], value, path);
+    else if (schema['type'] === 'integer') {
+      // The version of a document is no count.
+      if (schema['minimum'] !== schema['maximum']) this.count(value, path);
+    } else if (Array.isArray(schema['enum'])) this.choice(schema['enum'] as string[], value, path);
     else if (Array.isArray(value)) this.list(schema, value, path);
     else if (isRecord(value)) this.object(schema, value, path);
   }

@@ -8,6 +8,7 @@
  * deviation is half of the plus or minus, for every measurement apart: a model, which nobody measured on your site.
  */
 import { Decimal, ZERO } from '../quantity/decimal';
+import type { Dimension } from '../quantity/dimensions';
 import * as sharedFaults from '../quantity/faults';
 import { canonicalValue, isQuantity, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
@@ -25,7 +26,10 @@ import type { Leaf } from './input-places';
 import { chanceAbove } from './normal';
 import { type AnyResult, figureNamed, leafAt, Runs, readGiven } from './varied';
 
-/** The plus or minus of measurements, by their paths in the input: `{ thickness: '1/2 in' }`. */
+/**
+ * The plus or minus of measurements, by their paths in the input: `{ thickness: '1/2 in' }`; or as a share of what was
+ * measured, `10%`, where that is no share or slope itself.
+ */
 export interface Measures {
   readonly [path: string]: AnyQuantityInput;
 }
@@ -326,6 +330,17 @@ const asObject = (x: unknown, at: string): Given =>
     ? (x as Given)
     : refuse(at, sharedFaults.wrongType('it', 'an object with paths and quantities'));
 
+const SHARE = /^\s*(\d{1,3}(?:\.\d{1,6})?)\s*%\s*$/;
+/** Of these a percentage is an amount of their own, and no share of them. */
+const IN_PERCENT: ReadonlySet<Dimension> = /*#__PURE__*/ new Set(['ratio', 'slope', 'temperature', 'count']);
+
+/** `5%` of a density is a twentieth of it. */
+function asShare(given: unknown, { dimension, quantity }: Leaf): Quantity | undefined {
+  const [, percent] = (typeof given === 'string' && !IN_PERCENT.has(dimension) && SHARE.exec(given)) || [];
+  if (percent === undefined) return undefined;
+  return newQuantity(dimension, canonicalValue(quantity).times(percent).div(100), unitShown(quantity));
+}
+
 function readMeasures(calculation: Parameters<typeof leafAt>[0], input: unknown, given: Given): Measure[] {
   const names = Object.keys(given);
   if (names.length === 0) refuse('measures', sharedFaults.tooFew('measures', 1));
@@ -334,7 +349,7 @@ function readMeasures(calculation: Parameters<typeof leafAt>[0], input: unknown,
     const at = pathText(['measures', name]);
     const leaf = leafAt(calculation, input, name, at);
     const like = leaf.dimension === 'temperature' ? apart(leaf.quantity, ZERO) : leaf.quantity;
-    const tolerance = readGiven(given[name], like, at).abs();
+    const tolerance = (asShare(given[name], leaf) ?? readGiven(given[name], like, at)).abs();
     const reach = canonicalValue(tolerance);
     return { leaf, tolerance, below: reach, above: reach };
   });
@@ -392,12 +407,22 @@ const MODEL: Words = {
   says: 'The chance is that of a normal distribution: each measurement is off independently, with a standard deviation of half its plus or minus.',
 };
 
-function sentence(first: FigureTolerance | undefined): Words {
+/** Measurements that move a figure, the one that moves it most first. */
+const moving = (first: FigureTolerance | undefined): readonly Contribution[] =>
+  first?.contributions.filter(({ share: part }) => part.sign() > 0) ?? [];
+
+function sentence(first: FigureTolerance | undefined, measures: readonly Measure[]): Words {
+  const [most, next] = moving(first);
+  if (measures.every(({ tolerance }) => tolerance.sign() === 0))
+    return { says: 'The plus or minus of every measurement is nothing, so that no figure changes.' };
   if (!first) return { says: 'No figure changes with these measurements.' };
-  const { figure, low, high, contributions } = first;
-  const most = contributions[0];
+  const { figure, low, high } = first;
+  if (!most) return say`${{ figure }} does not change with these measurements.`;
   const range = say`${{ figure }} lies between ${{ low }} and ${{ high }}`;
-  return most ? say`${range}; most of that comes from ${{ measure: most.measure }}.` : say`${range}.`;
+  const { measure } = most;
+  return next?.share.equals(most.share)
+    ? say`${range}; no more of that comes from ${{ measure }} than from ${{ other: next.measure }}.`
+    : say`${range}; most of that comes from ${{ measure }}.`;
 }
 
 /**
@@ -452,12 +477,12 @@ export function tolerances<Input, F extends FigureSet>(
   const names = [...new Set([...ordered.keys(), ...figuresFor(trials, tried, asked)])];
   const figures = names.map((name) => figureTolerance(trials, tried, name, ordered.get(name)));
   const first = figures[0];
-  const again = first?.contributions[0]?.measure;
+  const again = moving(first)[0]?.measure;
   return Object.freeze({
     id: any.id,
     figures: Object.freeze(figures.map((one) => Object.freeze(one))),
     ...(again ? { measureAgain: again } : {}),
-    says: sentence(first),
+    says: sentence(first, own),
     model: MODEL,
     result,
   });

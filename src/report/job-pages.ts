@@ -176,16 +176,17 @@ function comingOf(job: ReckonedJob, { day, mix, loads = [] }: JobMixFigures, vie
 function ordersHtml(job: ReckonedJob, view: View): string {
   const { mixes, days } = job.takeoff.figures;
   const rows = mixes.map((each) => {
-    const { day, mix, order, net, loads = [] } = each;
+    const { day, mix, order, bags, net, loads = [] } = each;
     return [
       days === undefined ? '' : (day ?? wordText('no day yet', view)),
       mix ?? wordText('concrete', view),
       quantityText(order ?? net, view),
+      bags ? quantityText(bags, view) : '',
       loads.map((load) => quantityText(load, view)).join(' + '),
       ...comingOf(job, each, view),
     ];
   });
-  const heads = ['day', 'mix', 'order', 'loads', 'first truck at', 'then every'];
+  const heads = ['day', 'mix', 'order', 'bags', 'loads', 'first truck at', 'then every'];
   return filledTable(wordText('Concrete', view), heads, rows, view);
 }
 

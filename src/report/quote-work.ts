@@ -157,7 +157,7 @@ export interface ElementWork {
 function concreteOf({ takeoff }: ReckonedJob, name: string): Words[] {
   const bought = takeoff.figures.purchases.find(
     ({ item, by }) =>
-      (item === 'ready-mix' || item === 'concrete') && by.some(({ element }) => element === name),
+      ['ready-mix', 'bagged-mix', 'concrete'].includes(item) && by.some(({ element }) => element === name),
   );
   const strength = bought?.of['strengthClass'] ?? bought?.of['strength'];
   return strength === undefined ? [] : [say`Concrete of a strength of ${{ strength }}`];

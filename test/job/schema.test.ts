@@ -55,6 +55,7 @@ const PARTS = [
 const withoutJobs = (part: string, input: object): object => {
   const own = {
     order: ['volume', 'allowance', 'pour', 'elements'],
+    bags: ['volume', 'allowance'],
     trucks: ['volume', 'truckCapacity', 'loads'],
     cutting: ['pieces'],
   };
@@ -86,6 +87,8 @@ function jobOf(part: string, input: object): JobInput {
   const own = { [name]: withoutJobs(name, input) };
   if (ofDay)
     return { ...known, days: [{ name: 'Tuesday', elements: ['pad'], ...own }] } as unknown as JobInput;
+  const { order: _, ...unordered } = known;
+  if (part === 'bags') return { ...unordered, ...own } as unknown as JobInput;
   if (isOfJob(part)) return { ...known, ...own } as unknown as JobInput;
   return { version: 1, elements: [{ name: 'pad', ...own }] } as unknown as JobInput;
 }

@@ -26,6 +26,16 @@ describe('two results', () => {
     expect(volume?.share?.format()).toBe('33.93%');
   });
 
+  it('of another kind are changed as a whole', () => {
+    const round = { ...BEFORE, outline: { shape: 'circle', diameter: '20 ft' } } as const;
+    const inputs = { calculation: slabVolume, before: BEFORE, after: round };
+    const change = compareResults(slabVolume(BEFORE), slabVolume(round), inputs);
+    expect(change.inputs.map(({ input }) => input)).toEqual(['outline']);
+    const [volume] = change.figures;
+    expect(volume?.through?.map(({ input }) => input)).toEqual(['outline']);
+    expect(volume?.rest?.sign()).toBe(0);
+  });
+
   it('that are the same have nothing to tell, however they were written', () => {
     const again = { ...BEFORE, thickness: '4.0 in' } as const;
     const inputs = { calculation: slabVolume, before: BEFORE, after: again };

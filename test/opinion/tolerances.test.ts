@@ -162,6 +162,32 @@ describe('a plus or minus that goes beyond what can be', () => {
     expect(own?.low.compareTo(wet as never)).toBe(0);
   });
 
+  it('may be a share of what was measured', () => {
+    const own = figureOf({ thickness: '10%' });
+    // 336 × 216 × (4 ± 0.4) in3.
+    expect(own.low.toNumber('in3')).toBeCloseTo(336 * 216 * 3.6, 6);
+    expect(own.high.toNumber('in3')).toBeCloseTo(336 * 216 * 4.4, 6);
+    expect(own.contributions[0]?.tolerance.format('in' as never)).toBe('0.4 in');
+    // Of a share 5% are 5 of a hundred: 1.25 ± 0.05.
+    const pit = { kind: 'pit', outline: SLAB.outline, depth: '9 in', swell: '25%' } as const;
+    const [factor] = tolerances(excavation, pit, { swell: '5%' }, { figures: ['swellFactor'] }).figures;
+    expect([factor?.low.format(), factor?.high.format()]).toEqual(['1.2:1', '1.3:1']);
+  });
+
+  it('say why nothing changes, and name nothing to take again where nothing moves a figure', () => {
+    const none = tolerances(slabVolume, SLAB, { thickness: '0 in' });
+    expect(none.figures).toEqual([]);
+    expect(sentenceOf(none.says)).toBe(
+      'The plus or minus of every measurement is nothing, so that no figure changes.',
+    );
+    const other = tolerances(slabVolume, SLAB, { thickness: '1/2 in' }, { figures: ['perimeter'] });
+    expect(other.measureAgain).toBeUndefined();
+    expect(sentenceOf(other.says)).toBe('perimeter does not change with these measurements.');
+    const square = { ...SLAB, outline: { ...SLAB.outline, width: '28 ft' } } as const;
+    const alike = tolerances(slabVolume, square, { 'outline.length': '1 in', 'outline.width': '1 in' });
+    expect(sentenceOf(alike.says)).toContain('; no more of that comes from ');
+  });
+
   it('may be a plain count', () => {
     const steps = { risers: 4, rise: '7 in', tread: '11 in', width: '5 ft' } as const;
     const [own] = tolerances(stepVolume, steps, { risers: 1 }, { figures: ['totalRise'] }).figures;

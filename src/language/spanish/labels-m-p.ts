@@ -177,6 +177,7 @@ export const labelsMP: Language = {
   purchases: 'compras',
   'pure live seed': 'semilla pura viva',
   purity: 'pureza',
+  made: 'se obtiene',
   'Put in': 'Datos',
   'pushed out': 'vaciada a la cimbra',
   pyramid: 'pirámide',

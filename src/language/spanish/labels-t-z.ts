@@ -153,6 +153,8 @@ export const labelsTZ: Language = {
   'what freezes wet': 'lo que se congela mojado',
   'What the concrete has to be': 'Lo que se exige al concreto',
   wheelbarrow: 'carretilla',
+  'wheelbarrow trips': 'viajes de carretilla',
+  yield: 'rendimiento',
   'When to saw control (contraction) joints': 'Cuándo cortar las juntas de contracción (control)',
   where: 'dónde',
   'Whole job': 'Todo el trabajo',

@@ -116,6 +116,8 @@ export const overrides: Language = {
   'Give windHeight, {height} for a weather station':
     'Indique windHeight, {height} si es de una estación meteorológica',
   'Give workFrom': 'Indique workFrom',
+  'Give yield as the bag prints it': 'Indique yield como lo imprime el saco',
+  'Give water as the bag prints it': 'Indique water como lo imprime el saco',
   'Give workFrom and workTo': 'Indique workFrom y workTo',
   'Give {name} as the supplier has it': 'Indique {name} como lo tiene el proveedor',
   'Give {name} from the plans': 'Indique {name} según los planos',

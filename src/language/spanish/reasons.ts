@@ -2,6 +2,10 @@
 import type { Language } from '../../report/show';
 
 export const reasons: Language = {
+  'printed for a bag of {bag}; it says "approximately"':
+    'impreso para un saco de {bag}; dice "aproximadamente"',
+  '{water} are printed for a bag of {bag}, here in proportion to the weight':
+    'se imprimen {water} para un saco de {bag}, aquí en proporción al peso',
   'the farthest that bolts of a plate stand apart; codes and plans may want them closer':
     'lo más que se separan las anclas de una solera; los reglamentos y los planos pueden pedirlas más cerca',
   'the farthest from the end of a piece': 'lo más lejos del extremo de una pieza',
