@@ -8,8 +8,8 @@ import type { Calculation } from '../reckoning/calculation';
 import type { Figure } from '../reckoning/result';
 import { every } from './generated/every';
 
-/** A calculation whatever its input is: what describes it, and `attempt`. */
-export type AnyCalculation = Omit<Calculation<unknown, Record<string, Figure>>, never>;
+/** A calculation whatever its input is, as `estimateCheck` and the like take it. */
+export type AnyCalculation = Calculation<unknown, Record<string, Figure>>;
 
 /**
  * Every calculation, trade by trade in the order of a job.

@@ -130,8 +130,8 @@ export interface FormGradesInput {
 
 /** Figures of {@link formGrades}. */
 export interface FormGradesFigures {
-  /** `falls not met` where any fall is too flat or too steep. */
-  readonly verdict: 'all falls met' | 'falls not met';
+  /** `falls not met` where any fall is too flat or too steep; `too steep` where they are met on a plane beyond the most. */
+  readonly verdict: 'all falls met' | 'falls not met' | 'too steep';
   /** What to mark at each stake, in the order given. */
   readonly stakes: readonly StakeFigure[];
   /** Each fall checked, in the order given. */
@@ -189,6 +189,7 @@ interface Settled {
   readonly elevation: Elevation;
   readonly plane?: Plane;
   readonly binding: readonly Words[];
+  readonly steeper: boolean;
 }
 
 /** The most slope: given, or by use. */
@@ -211,13 +212,12 @@ function givenSurface(input: Parsed, surface: FormSurface, pad: Pad): Settled {
     refuse('', sharedFaults.giveOneOf(['surface', 'fixed points, bounds and cut of a plane to be sought']));
   }
   const shape = shapeOf(surface);
-  if (shape.plane && (input.maximum ?? input.use)) {
-    const { most, source } = mostSlope(input, pad);
-    const steepest = planeFigures(shape.plane, pad.system).steepest;
-    if (steepest.greaterThan(most))
-      pad.caution(cautions.steepForms(most, steepest, [], source, onFoot(input)));
-  }
-  return { ...shape, binding: [] };
+  if (!shape.plane || !(input.maximum ?? input.use)) return { ...shape, binding: [], steeper: false };
+  const { most, source } = mostSlope(input, pad);
+  const { steepest } = planeFigures(shape.plane, pad.system);
+  const steeper = steepest.greaterThan(most);
+  if (steeper) pad.caution(cautions.steepForms(most, steepest, [], source, onFoot(input)));
+  return { ...shape, binding: [], steeper };
 }
 
 function sought(input: Parsed, pad: Pad): Settled {
@@ -243,7 +243,7 @@ function sought(input: Parsed, pad: Pad): Settled {
   const { steepest } = planeFigures(plane, pad.system);
   const because = binding.filter(({ says }) => !says.startsWith('level along'));
   if (steeper) pad.caution(cautions.steepForms(most, steepest, because, source, onFoot(input)));
-  return { elevation: onPlane(plane), plane, binding };
+  return { elevation: onPlane(plane), plane, binding, steeper };
 }
 
 /** The deepest fill, where it is deeper than a slab may stand on without approval. */
@@ -259,17 +259,23 @@ function heedFill(stakes: readonly StakeFigure[], pad: Pad): void {
   if (worst) pad.caution(cautions.deepFill(worst.limit, worst.fill, worst.name));
 }
 
+/** Falls that are all met say nothing of a plane that may not be built. */
+function verdictOf(falls: readonly FallFigure[], steeper: boolean): FormGradesFigures['verdict'] {
+  if (falls.some(({ verdict }) => verdict !== 'met')) return 'falls not met';
+  return steeper ? 'too steep' : 'all falls met';
+}
+
 function reckon(input: Parsed, pad: Pad): FormGradesFigures {
   refuseSameStakes(input.stakes);
   const system = pad.system;
-  const { elevation, plane, binding } = input.surface
+  const { elevation, plane, binding, steeper } = input.surface
     ? givenSurface(input, input.surface, pad)
     : sought(input, pad);
   const stakes = input.stakes.map((stake) => stakeFigure(stake, elevation, system, pad));
   const falls = fallFigures(input.falls ?? [], elevation, system, pad);
   heedFill(stakes, pad);
   return {
-    verdict: falls.every(({ verdict }) => verdict === 'met') ? 'all falls met' : 'falls not met',
+    verdict: verdictOf(falls, steeper),
     stakes,
     falls,
     ...(plane ? planeFigures(plane, system, pad) : {}),

@@ -199,11 +199,12 @@ function* moneyIn(
 /**
  * Nothing, in the one currency of an input.
  *
+ * @param at - where it stands, if it is a part of an input
  * @throws {InputError} `currency-mismatch`; `not-served` where there is no money at all
  */
-export function nothingIn(input: unknown, otherwise: string): Money {
+export function nothingIn(input: unknown, otherwise: string, at: readonly PropertyKey[] = []): Money {
   let unit: Unit | undefined;
-  for (const [q, path] of moneyIn(input)) {
+  for (const [q, path] of moneyIn(input, at)) {
     const own = unitShown(q);
     unit ??= own;
     if (own !== unit) refuse(pathText(path), faults.currencyMismatch(own.id, unit.id));

@@ -238,7 +238,7 @@ export function checkInvoice(
   all: Quantity<'volume'>,
   pad: Pad,
 ): InvoiceFigures {
-  const nothing = nothingIn(invoice, 'invoice.lines[0].amount');
+  const nothing = nothingIn(invoice, 'invoice.lines[0].amount', ['invoice']);
   const fees: Fees = { invoice, delivered, nothing, pad };
   const lines = invoice.lines.map((line, i) => lineCharge(line, `invoice.lines[${i}]`, pad));
   const extra = [...shortLoad(fees), ...waiting(fees)];

@@ -40,6 +40,19 @@ export const manyPanels = (
   source: sources.TAPER_WIDTH,
 });
 
+export const cutUpByStrips = (
+  ratio: Quantity<'ratio'>,
+  [actual, length]: readonly [Quantity<'count'>, Length],
+  limit: Quantity<'count'>,
+): Caution => ({
+  code: 'strips-cut-up',
+  severity: 'note',
+  ...say`to keep every panel no longer than ${{ ratio }} times its width takes ${{ actual }} panels and ${{ length }} of joints; ${{ limit }} would do but for narrow strips beside a corner. Before so much is cut, see whether that corner can be moved, its strip be a slab of its own, or the corner be passed by with bars across it, as the engineer directs`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
 export const thicknessOutOfTable = (from: Length, to: Length, limit: Length, actual: Length): Caution => ({
   code: 'thickness-out-of-table',
   severity: 'note',

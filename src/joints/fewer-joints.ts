@@ -43,8 +43,14 @@ interface Fewer {
 /** Ratios that are tried, up to the longest that is published. */
 const RATIOS = constant(() => ['1.6:1', '1.75:1', '2:1'].map((text) => ratio(text)));
 
-/** Above this many panels the plan is a floor, whose rows are what they are. */
-const MOST_PANELS = 40;
+/** By this ratio strips are left whole, to see how many panels come of cutting them up. */
+const WHOLE_STRIPS = constant(() => ratio('20:1'));
+
+/** Strips are to blame where they make this many times as many panels. */
+const BY_STRIPS = 2;
+
+/** Where the spacing asks for more panels than this the slab is a floor, whose rows are what they are. */
+const MOST_ASKED = 40;
 
 /** Corners and openings up to which another search costs next to nothing. */
 const MOST_CORNERS = 24;
@@ -52,38 +58,70 @@ const MOST_CORNERS = 24;
 /** So many times as many panels as the spacing asks for are many. */
 const MANY = 1.5;
 
-/** It must save this much of the sawing, and no more than this part of its panels may pass the ratio. */
+/** It must save this much of the sawing, and no more than this part of its panels or its area may pass the ratio. */
 const SAVED = 0.25;
 const FEW = 0.25;
 
 const isPlain = ({ ring, openings }: Site): boolean => ring.length + 4 * openings.length <= MOST_CORNERS;
 
-const isCutUp = ({ laid, area }: Planned, { spacing }: Limits): boolean =>
-  laid.panels.length <= MOST_PANELS &&
-  laid.panels.length > MANY * Math.ceil(area.toNumber() / (spacing * spacing));
+function isCutUp({ laid, area }: Planned, { spacing }: Limits): boolean {
+  const asked = Math.ceil(area.toNumber() / (spacing * spacing));
+  return asked <= MOST_ASKED && laid.panels.length > MANY * asked;
+}
 
-/** Whether another plan saves enough, with few enough panels that pass the ratio of the one that is. */
-function isWorth(other: Laid, laid: Laid, limits: Limits): boolean {
-  const over = other.panels.filter(({ along, across }) =>
+const longIn = ({ panels }: Laid, limits: Limits): Laid['panels'] =>
+  panels.filter(({ along, across }) =>
     brokenBy(along.toNumber(), across.toNumber(), limits).includes('panel shape'),
   );
-  return (
-    brokenIn(other) === 0 &&
-    over.length <= FEW * other.panels.length &&
-    lengthOf(other).toNumber() <= (1 - SAVED) * lengthOf(laid).toNumber()
-  );
+
+/** Whether few of the panels pass the ratio. */
+const areFewLong = (laid: Laid, limits: Limits): boolean =>
+  longIn(laid, limits).length <= FEW * laid.panels.length;
+
+/** Whether the panels that pass the ratio lie on a small part of the slab: two of four may be strips. */
+function isLittleLong(laid: Laid, area: Decimal, limits: Limits): boolean {
+  const long = longIn(laid, limits);
+  const onThem = long.reduce((sum, { along, across }) => sum + along.toNumber() * across.toNumber(), 0);
+  return onThem <= FEW * area.toNumber();
 }
+
+/** Whether another plan keeps every rule but the ratio, and saves enough. */
+const saves = (other: Laid, { laid }: Planned): boolean =>
+  brokenIn(other) === 0 && lengthOf(other).toNumber() <= (1 - SAVED) * lengthOf(laid).toNumber();
+
+/** Whether a plan keeps every rule in far more panels than the spacing asks for, which another search may tell. */
+const isAsked = (planned: Planned, limits: Limits): boolean =>
+  planned.laid.pattern === 'straight' &&
+  brokenIn(planned.laid) === 0 &&
+  isPlain(planned.site) &&
+  isCutUp(planned, limits);
 
 /** The first longer ratio that saves much, where nobody gave one and the plan keeps every rule in many panels. */
 export function fewerJoints(input: LayoutParsed, planned: Planned, limits: Limits): Fewer | undefined {
-  const { laid, site, byRatio } = planned;
-  if (input.longestRatio || laid.pattern !== 'straight' || brokenIn(laid) > 0) return undefined;
-  if (!isPlain(site) || !isCutUp(planned, limits)) return undefined;
-  for (const longestRatio of RATIOS()) {
-    const other = byRatio(longestRatio);
-    if (isWorth(other, laid, limits)) return { longestRatio, laid: other };
-  }
-  return undefined;
+  if (input.longestRatio || !isAsked(planned, limits)) return undefined;
+  const others = RATIOS()
+    .map((longestRatio) => ({ longestRatio, laid: planned.byRatio(longestRatio) }))
+    .filter(({ laid }) => saves(laid, planned));
+  return (
+    others.find(({ laid }) => areFewLong(laid, limits)) ??
+    others.find(({ laid }) => isLittleLong(laid, planned.area, limits))
+  );
+}
+
+/** How many panels would do, were it not for narrow strips on a small part of the slab that cut up all of it. */
+export function withoutStrips(
+  input: LayoutParsed,
+  planned: Planned,
+  limits: Limits,
+): Quantity<'count'> | undefined {
+  if (input.longestRatio || !isAsked(planned, limits)) return undefined;
+  const whole = planned.byRatio(WHOLE_STRIPS());
+  const panels = whole.panels.length;
+  const isTheirs =
+    brokenIn(whole) === 0 &&
+    isLittleLong(whole, planned.area, limits) &&
+    planned.laid.panels.length >= BY_STRIPS * panels;
+  return isTheirs ? wholeNumber(panels) : undefined;
 }
 
 export const fewerFigures = ({ longestRatio, laid }: Fewer, write: Writer): FewerJoints => ({

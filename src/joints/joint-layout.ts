@@ -33,7 +33,7 @@ import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
 import type { TakeNote } from '../reckoning/takes';
 import * as cautions from './cautions';
-import { fewerFigures, fewerJoints } from './fewer-joints';
+import { type FewerJoints, fewerFigures, fewerJoints, withoutStrips } from './fewer-joints';
 import { assumeLeastDepth, heedDepth, JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { isolationLengths } from './layout/isolation';
 import {
@@ -176,6 +176,24 @@ function assumeNoIsolation({ isolation }: LayoutParsed, pad: Pad): void {
   });
 }
 
+/** Tells of fewer panels: by a longer ratio, or else without the strips that cut up the slab. */
+function heedMany(
+  input: LayoutParsed,
+  planned: ReturnType<typeof plan>,
+  rules: ReturnType<typeof rulesOf>,
+  fewer: FewerJoints | undefined,
+  contraction: Quantity<'length'>,
+  pad: Pad,
+): void {
+  const many = [wholeNumber(planned.laid.panels.length), contraction] as const;
+  if (fewer) {
+    pad.caution(cautions.manyPanels(rules.longestRatio, many, fewer));
+    return;
+  }
+  const whole = withoutStrips(input, planned, limitsOf(rules));
+  if (whole) pad.caution(cautions.cutUpByStrips(rules.longestRatio, many, whole));
+}
+
 function reckon(input: LayoutParsed, pad: Pad, rings?: RingsOf): JointLayoutFigures {
   const rules = rulesOf(input, pad);
   const method = methodOf(input, pad);
@@ -198,8 +216,7 @@ function reckon(input: LayoutParsed, pad: Pad, rings?: RingsOf): JointLayoutFigu
   heedWidePanels(panels, input.thickness, pad);
   const found = fewerJoints(input, planned, limitsOf(rules));
   const fewer = found && fewerFigures(found, write);
-  if (fewer)
-    pad.caution(cautions.manyPanels(rules.longestRatio, [wholeNumber(panels.length), contraction], fewer));
+  heedMany(input, planned, rules, fewer, contraction, pad);
   heed(input, givesWay, site, sawn, pad);
   return {
     pattern: laid.pattern,

@@ -138,6 +138,10 @@ export const waterWillBreakLimit = (limit: Ratio, actual: Ratio): Caution => ({
 });
 
 const BY_PLASTICIZER: Words = { says: 'Ask for it with a plasticizer in place of water' };
+/** What a class of EN 206 leaves to the site. */
+const BY_THE_PLANT: Words = {
+  says: 'Have the plant send a plasticizer and mix the whole drum again, no water but as the plant allows and writes on the ticket; else send the load back',
+};
 const SLUMP_AGAIN: Words = {
   says: 'Test another portion at once; as wet again, have the plant say whether a plasticizer makes it so, and send it back where none does',
 };
@@ -163,7 +167,7 @@ export const highFlow = (limit: Length, actual: Length, ordered: string): Cautio
 export const lowFlow = (limit: Length, actual: Length, ordered: string): Caution => ({
   code: 'low-slump',
   severity: 'warning',
-  ...say`a spread of ${{ actual }} is stiffer than the ${{ limit }} that an order of ${{ ordered }} lets pass: it is hard to place and to close. Have the plant send a plasticizer and mix the whole drum again, no water but as the plant allows and writes on the ticket; else send the load back`,
+  ...say`a spread of ${{ actual }} is stiffer than the ${{ limit }} that an order of ${{ ordered }} lets pass: it is hard to place and to close. ${BY_THE_PLANT}`,
   limit,
   actual,
   source: FLOW_TOLERANCE,
@@ -221,7 +225,17 @@ export const shortYield = (limit: Ratio, actual: Ratio): Caution => ({
   source: YIELD_FORMULA,
 });
 
-export const lowSlump = (limit: Length, actual: Length, ordered: Length | string): Caution => ({
+/** Where slump is ordered by a class, water is for the plant to allow. */
+export const lowSlumpOfClass = (limit: Length, actual: Length, ordered: string): Caution => ({
+  code: 'low-slump',
+  severity: 'warning',
+  ...say`a slump of ${{ actual }} is stiffer than the ${{ limit }} that an order of ${{ ordered }} lets pass: it is hard to place and to close. ${BY_THE_PLANT}`,
+  limit,
+  actual,
+  source: SLUMP_TOLERANCE,
+});
+
+export const lowSlump = (limit: Length, actual: Length, ordered: Length): Caution => ({
   code: 'low-slump',
   severity: 'warning',
   ...say`a slump of ${{ actual }} is stiffer than the ${{ limit }} that an order of ${{ ordered }} lets pass: it is hard to place and to close. Add water once, only within what the ratio leaves and with the whole drum mixed again, or have the plant send a plasticizer; else send the load back`,

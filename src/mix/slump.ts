@@ -83,6 +83,11 @@ export function heedSlump(
   if (slump.greaterThan(ordered.plus(greaterOfPair(above)))) {
     pad.caution(cautions.highSlump('delivered', ordered.plus(above.like(ordered)), slump));
   } else if (slump.lessThan(least.minus(greaterOfPair(below)))) {
-    pad.caution(cautions.lowSlump(least.minus(below.like(least)), slump, slumpClass ?? ordered));
+    const limit = least.minus(below.like(least));
+    pad.caution(
+      slumpClass
+        ? cautions.lowSlumpOfClass(limit, slump, slumpClass)
+        : cautions.lowSlump(limit, slump, ordered),
+    );
   }
 }

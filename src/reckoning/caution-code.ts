@@ -234,6 +234,7 @@ export type CautionCode =
   | 'still-not-drained'
   | 'stone-for-line'
   | 'stride-off'
+  | 'strips-cut-up'
   | 'stronger-mix'
   | 'sulfate-cement'
   | 'supports-far-apart'

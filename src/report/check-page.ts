@@ -14,7 +14,7 @@ import type { PageView } from './job-pages';
 import { placeText } from './labels';
 import { capital, markdownText } from './lines';
 import { mustBeTitle, mustBeView } from './must-be';
-import { mustBeCheck } from './read-check';
+import { readCheck } from './read-check';
 import { type Block, type Sheet, sheetOf } from './sheet';
 import type { SideBySide } from './show';
 import { quantityText, type View, wordsText, wordText } from './view';
@@ -192,8 +192,8 @@ function nextChapter({ verdict }: Check, view: View): Chapter {
   };
 }
 
-function chaptersOf(check: Check, given: CheckView): Chapter[] {
-  mustBeCheck(check);
+function chaptersOf(plain: Check, given: CheckView): Chapter[] {
+  const check = readCheck(plain);
   const { input, claimedBy, ...rest } = given;
   const view: PageView = rest;
   const side: SideBySide = { ...view, volumes: 'as-given' };

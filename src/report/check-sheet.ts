@@ -5,7 +5,7 @@ import { NO_WORDS, say, type Words } from '../reckoning/words';
 import { placeInSentence, placeText } from './labels';
 import { wrapped } from './lines';
 import { mustBeView } from './must-be';
-import { mustBeCheck } from './read-check';
+import { readCheck } from './read-check';
 import type { SideBySide } from './show';
 import { quantityText, type View, wordsText, wordText } from './view';
 
@@ -55,7 +55,7 @@ function slipLines({ slips, gives, elsewhere }: LikelySlip, i: number, view: Vie
  * The check of a hand estimate in plain text: each claim beside what is reckoned, and the slips that would explain what
  * is off, the likeliest first.
  *
- * @param check - what `estimateCheck` gave
+ * @param check - what `estimateCheck` gave, or the plain data of it
  * @param view - units, marks of numbers and language
  * @returns lines of text, none longer than 100 characters
  * @throws {InputError} `not-a-result` for what is no check
@@ -70,11 +70,10 @@ function slipLines({ slips, gives, elsewhere }: LikelySlip, i: number, view: Vie
  * ```
  */
 export function checkSheet(check: EstimateCheck<FigureSet>, view: View = {}): string {
-  mustBeCheck(check);
   mustBeView(view);
   const side: SideBySide = { ...view, volumes: 'as-given' };
-  const { title, says, claims, slips } = check;
-  const off = check.verdict === 'differs';
+  const { title, verdict, says, claims, slips } = readCheck(check);
+  const off = verdict === 'differs';
   const likely =
     slips.length > 0
       ? ['', wordText('Likely slips', view), ...slips.flatMap((one, i) => slipLines(one, i, side))]

@@ -26,6 +26,8 @@ const ACTIVATION_DEFAULT = /*#__PURE__*/ paired('temperature-difference', '9000 
 const REFERENCE_DEFAULT = /*#__PURE__*/ paired('temperature', '68 degF', '20 degC');
 const LOWEST = DATUM_DEFAULT;
 const HIGHEST = /*#__PURE__*/ paired('temperature', '176 degF', '80 degC');
+/** Several times that of any cement. */
+const MOST_ACTIVATION = /*#__PURE__*/ paired('temperature-difference', '36000 degF', '20000 degC');
 const NONE = /*#__PURE__*/ paired('temperature-difference', '0 degF', '0 degC');
 
 /** What one interval adds. */
@@ -89,6 +91,8 @@ export function fromPlacing({ history, atPlacing }: MaturityParsed, pad: Pad): r
 export function methodOf({ datum, activation, reference }: MaturityParsed, pad: Pad): Method {
   if (datum) within('datum', datum);
   if (reference) within('reference', reference);
+  if (activation?.greaterThan(MOST_ACTIVATION.as('customary')))
+    refuse('activation', faults.outsideRange('activation', ['0 degF to 36000 degF', '0 degC to 20000 degC']));
   if (!datum) {
     pad.assume({
       name: 'datum',

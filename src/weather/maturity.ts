@@ -158,7 +158,8 @@ function reckon(input: MaturityParsed, pad: Pad): MaturityFigures {
  * specimens of the mix, and the strength that is waited for
  * @returns temperature-time factor and equivalent age, the strength by the calibration, and when a wanted one is there
  * @throws {InputError} `out-of-order` for a history that runs backwards or stands still, and for a calibration that
- * does not grow; `gap-in-history`, also before the first of them; `does-not-fit` for `atPlacing` beside a reading at placing; `outside-range` for readings, datum or reference below 14 degF (-10 degC) or above 176 degF (80 degC);
+ * does not grow; `gap-in-history`, also before the first of them; `does-not-fit` for `atPlacing` beside a reading at placing; `outside-range` for readings, datum or reference below 14 degF (-10 degC) or above 176 degF (80 degC), and for an
+ * activation above 36000 degF (20000 degC);
  * `give-one-of` for specimens that are not all by their maturity or all by their age; `missing` for a wanted strength
  * without a calibration; quantities that cannot be read
  * @source ASTM C1074, as the Iowa Department of Transportation has it in its instructions for materials, 383

@@ -228,6 +228,17 @@ const modelCode = (F: Strength, s: Ratio, e: Time): Strength => {
   return F.times(pure(exponential(numberOf(s).times(new Decimal(1).minus(root)))));
 };
 
+/** Before and after no curve says anything. */
+const SOONEST = constant(() => time('1 min'));
+const LATEST = constant(() => time('40000 day'));
+
+function checkAges({ ages = [] }: Parsed): void {
+  ages.forEach((t, i) => {
+    if (t.lessThan(SOONEST()) || t.greaterThan(LATEST()))
+      refuse(`ages[${i}]`, faults.outsideRange('an age', '1 min to 40000 day'));
+  });
+}
+
 function atAge(t: Time, { aci, s, g, F }: Curves, pad: Pad): StrengthAtAge {
   const e = pad.step(say`age that ${{ age: t }} count for`, 'e = t × g', { t, g }, t.times(g));
   const byModelCode = pad.step(
@@ -319,6 +330,7 @@ function judge({ use, from, to }: TimeForUse, planned: Time, pad: Pad): NonNulla
 const ENGINEERED: readonly SlabUse[] = ['strip', 'load', 'backfill'];
 
 function reckon(input: Parsed, pad: Pad): StrengthGainFigures {
+  checkAges(input);
   const curves = curvesOf(input, pad);
   const atAges = input.ages?.map((t) => atAge(t, curves, pad));
   const uses = input.uses?.map((use, i) => whenOf(use, i, curves, pad));
@@ -354,8 +366,8 @@ const useField = (): Field<Use> =>
  * the share or the strength that each takes, where that is known
  * @returns the strength at each age by each curve, the time for each use by the faster and the slower of them, and the
  * rules of days that are published
- * @throws {InputError} `outside-range` for curing below freezing or above 176 degF (80 degC), and for a use that takes
- * more than the strength at 28 days; `give-one-of` for a use with both a share and a strength; quantities that cannot
+ * @throws {InputError} `outside-range` for curing below freezing or above 176 degF (80 degC), for ages below 1 min or
+ * above 40000 days, and for a use that takes more than the strength at 28 days; `give-one-of` for a use with both a share and a strength; quantities that cannot
  * be read
  * @source ACI 209 as a textbook has it; CEB-FIP Model Code 1990, whose curve is that of EN 1992
  * @example

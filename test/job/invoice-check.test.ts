@@ -61,6 +61,29 @@ describe('an invoice', () => {
       { numRuns: runs(300) },
     );
   });
+
+  it('in two currencies is refused where the other stands', () => {
+    const input: InvoiceCheckInput = {
+      elements: [{ name: 'slab', planned: '9 yd3' }],
+      tickets: [{ volume: '9 yd3' }],
+      invoice: {
+        lines: [
+          {
+            kind: 'concrete',
+            name: 'mix',
+            quantity: '9 yd3',
+            price: { amount: '165 USD', per: '1 yd3' },
+            amount: '1485.00 USD',
+          },
+        ],
+        shortLoad: { minimumLoad: '4 yd3', price: { amount: '38 EUR', per: '1 yd3' }, amount: '57.00 EUR' },
+      },
+    };
+    expect(invoiceCheck.attempt(input)).toMatchObject({
+      ok: false,
+      issues: [{ code: 'currency-mismatch', path: 'invoice.shortLoad.price.amount' }],
+    });
+  });
 });
 
 describe('what a job took', () => {

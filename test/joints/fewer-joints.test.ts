@@ -67,7 +67,10 @@ describe('a plan with fewer joints', () => {
         expect(other.givesWay).toEqual([]);
         const long = other.panels.filter(({ ratio }) => ratio.toNumber(':1') > 1.5 + 1e-9);
         expect(long.length).toBeGreaterThan(0);
-        expect(long.length).toBeLessThanOrEqual(other.panels.length / 4);
+        const onThem = long.reduce((sum, { area }) => sum + area.toNumber('ft2'), 0);
+        expect(
+          long.length <= other.panels.length / 4 || onThem <= other.area.toNumber('ft2') / 4 + 1e-9,
+        ).toBe(true);
         expect(contraction.toNumber('ft')).toBeLessThanOrEqual(0.75 * plan.contraction.toNumber('ft'));
       }),
       { numRuns: runs(60) },

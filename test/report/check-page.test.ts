@@ -16,6 +16,35 @@ const BLAME =
 
 const flat = (text: string): string => text.replace(/\s+/g, ' ');
 
+describe('a check that went through other hands', () => {
+  const slab = {
+    outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' },
+    thickness: '5 in',
+  } as const;
+  const own = estimateCheck(slabVolume, slab, [
+    { figure: 'volume', claimed: '9.33 yd3', line: '28 × 18 × .5 / 27' },
+  ]);
+  it('is printed as it was', () => {
+    for (const copy of [structuredClone(own), JSON.parse(JSON.stringify(own)) as typeof own]) {
+      expect(checkSheet(copy)).toBe(checkSheet(own));
+      expect(checkHtml('Apron', copy)).toBe(checkHtml('Apron', own));
+      expect(checkMarkdown('Apron', copy)).toBe(checkMarkdown('Apron', own));
+    }
+  });
+  it('is refused where a part of it is spoilt, and nothing else is thrown', () => {
+    const text = JSON.stringify(own);
+    const spoilt: unknown[] = [
+      ['"unit":"ft3"', '"unit":"ells"'],
+      ['"claims":[', '"claims":[5,'],
+      ['"slips":[{', '"slips":[{"slips":3},{'],
+      ['"elsewhere":[]', '"elsewhere":[{"code":"x","says":{"says":"x"},"input":7}]'],
+      ['"title":"Slab volume"', '"title":9'],
+    ].map(([is, to]) => JSON.parse(text.replaceAll(is as string, to as string)));
+    for (const one of [...spoilt, null, 'check', {}, { claims: [], result: own.result }])
+      expect(() => checkSheet(one as never)).toThrow(InputError);
+  });
+});
+
 describe('the page of a check', () => {
   it('lays each claim beside what is reckoned, with the difference in terms of the trade', () => {
     const claims = [

@@ -7,6 +7,7 @@
  */
 import { type Column, type Relaxed, relax, startingColumns, usesOf, wholeUses } from './bound';
 import { bestFill, type CutProblem, type Pattern, spent } from './fill';
+import { nextSum } from './sums';
 
 /** Bars cut alike. */
 export interface Batch extends Column {
@@ -142,26 +143,6 @@ function quickPlan(problem: CutProblem, demand: readonly number[]): Plan {
     const batches = fullest(problem, demand, push);
     return batches ? cheaper(best, planOf(problem, batches)) : best;
   }, plain);
-}
-
-/** Above this many units the sums that costs can make are not tabled. */
-const SUM_LIMIT = 2_000_000;
-
-/** The least sum of whole bars that is not below a bound: no plan can cost anything in between. */
-function leastSum(costs: readonly number[], bound: number, step: number): number {
-  const units = costs.map((c) => c / step);
-  const from = bound / step;
-  const until = from + Math.min(...units);
-  if (new Set(costs).size === 1 || until > SUM_LIMIT) return bound;
-  const made = new Uint8Array(until + 1);
-  made[0] = 1;
-  for (let n = 1; n <= until; n += 1) {
-    if (units.some((u) => u <= n && made[n - u] === 1)) {
-      made[n] = 1;
-      if (n >= from) return n * step;
-    }
-  }
-  return bound;
 }
 
 const ceilDiv = (a: bigint, b: bigint): bigint => (a + b - 1n) / b;
@@ -308,8 +289,8 @@ export function solveCutting(given: CutProblem, effort = EFFORT): Solved {
   const problem = { ...given, effort: { left: effort } };
   const { demand, costs } = problem;
   const step = costStep(costs);
-  const raised = (top: bigint, bottom: bigint): number =>
-    leastSum(costs, Number(ceilDiv(top, bottom * step) * step), Number(step));
+  const next = nextSum(costs, Number(step), effort);
+  const raised = (top: bigint, bottom: bigint): number => next(Number(ceilDiv(top, bottom * step) * step));
   let plan = quickPlan(problem, demand);
   const meets = (top: bigint, bottom: bigint): boolean => raised(top, bottom) >= plan.cost;
   const start = [...startingColumns(problem, demand), ...plan.batches];

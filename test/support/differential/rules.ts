@@ -491,6 +491,16 @@ const METRIC_AREAS = {
   '20M': 300,
 };
 
+/** A printed area, and the least and the greatest that print so. Bars that are numbered are so by definition. */
+function sectionsBetween(text: string): readonly Rational[] {
+  const [digits, unit] = text.split(' ') as [string, string];
+  const at = inSi(digits, unit, 'area');
+  const places = digits.split('.')[1]?.length ?? 0;
+  const half = inSi('0.5', unit, 'area').over(10 ** places);
+  const byDefinition = unit === 'in2' || digits.endsWith('00');
+  return byDefinition ? [at, at, at] : [at, at.minus(half), at.plus(half)];
+}
+
 /** In which family of units a job is taken; no figure of it is looked at. */
 const isMetric = (calculation: (input: never) => { system: string }, input: unknown): boolean =>
   calculation(input as never).system === 'metric';
@@ -529,15 +539,14 @@ function steel(site: Site): Compared {
       };
   const metric = isMetric(steelMinimum, input);
   const areas = metric
-    ? Object.values(METRIC_AREAS).map((area) => inSi(`${area}`, 'mm2', 'area'))
-    : ['#3', '#4', '#5', '#6'].map((name) =>
-        inSi((BARS[name] as readonly string[])[1] as string, 'in2', 'area'),
-      );
+    ? Object.values(METRIC_AREAS).map((area) => `${area} mm2`)
+    : ['#3', '#4', '#5', '#6'].map((name) => `${(BARS[name] as readonly string[])[1]} in2`);
   const unit = metric ? Rational.of(1, 100) : inch(1);
-  const spacings = areas.map((area) =>
-    unit.times(whole(least(limit.is, foot.times(area).over(need)).over(unit).floor())),
-  );
-  const offered = spacings.filter((s) => s.sign() > 0);
+  const spacingBy = (area: Rational): Rational =>
+    unit.times(whole(least(limit.is, foot.times(area).over(need)).over(unit).floor()));
+  const offered = areas
+    .map((text) => sectionsBetween(text).map(spacingBy))
+    .filter(([, s]) => (s as Rational).sign() > 0);
   return held(
     steelMinimum,
     input,
@@ -546,7 +555,12 @@ function steel(site: Site): Compared {
       'along.areaPerMeter': need.over(foot),
       'across.areaPerFoot': drag ? pulled(w.is) : need,
       ratio: need.over(foot.times(t.is)),
-      ...Object.fromEntries(offered.map((s, i) => [`along.bars.${i}.spacing`, s])),
+      // Where the last digit of a printed area tips the step of the spacing, either is right.
+      ...Object.fromEntries(
+        offered.flatMap(([s, low, high], i) =>
+          low?.compare(high as Rational) === 0 ? [[`along.bars.${i}.spacing`, s as Rational]] : [],
+        ),
+      ),
     },
     DIGITS,
   );

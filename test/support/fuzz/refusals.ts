@@ -3,10 +3,13 @@ import { InputError, type Issue } from '../../../src/index';
 
 const QUOTED = /"[^"]*"/g;
 
+/** Choices in a row are as long as there are choices; what is said of them is not. */
+const CHOICES = /"[^"]*"(, "[^"]*")+/g;
+
 function sentenceObjection({ code, sentence }: Issue): string | undefined {
   if (!/^[a-z]+(-[a-z]+)*$/.test(code)) return `code ${code}`;
-  if (sentence.length < 8 || sentence.length > 400)
-    return `sentence of ${sentence.length} characters: ${sentence}`;
+  const said = sentence.replace(CHOICES, '"…"').length;
+  if (said < 8 || said > 400) return `sentence of ${said} characters: ${sentence}`;
   if (/undefined|\[object|NaN|Infinity/.test(sentence.replace(QUOTED, ''))) return `sentence: ${sentence}`;
   return undefined;
 }
