@@ -41,7 +41,7 @@ export const isEmpty = (x: Plain): boolean =>
   (isList(x) ? x.length === 0 : isGroup(x) && Object.keys(x).length === 0);
 
 /** Equal neighbors as `3 × 9.00 yd3`. */
-function runs(texts: readonly string[]): string[] {
+export function runs(texts: readonly string[]): string[] {
   const found: { readonly text: string; times: number }[] = [];
   for (const text of texts) {
     const last = found.at(-1);

@@ -12,7 +12,7 @@ import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Caution, Severity } from '../reckoning/parts';
 import type { Entry } from './entries';
-import { figureText, type Plain } from './figures';
+import { figureText, type Plain, runs } from './figures';
 import { type Paper, type Picture, pageHtml, pairsHtml, pictureHtml, tableHtml, tag, textTag } from './html';
 import { jobParts } from './job-parts';
 import { labelText, placeText } from './labels';
@@ -180,9 +180,9 @@ function ordersHtml(job: ReckonedJob, view: View): string {
     return [
       days === undefined ? '' : (day ?? wordText('no day yet', view)),
       mix ?? wordText('concrete', view),
-      quantityText(order ?? net, view),
+      bags ? '' : quantityText(order ?? net, view),
       bags ? quantityText(bags, view) : '',
-      loads.map((load) => quantityText(load, view)).join(' + '),
+      runs(loads.map((load) => quantityText(load, view))).join(' + '),
       ...comingOf(job, each, view),
     ];
   });

@@ -48,8 +48,12 @@ export type QuoteClause =
 /** Where on the page a sentence stands. */
 export type QuoteSection = 'taken' | 'excluded' | 'asked' | 'after';
 
+/** How concrete gets to the forms: by a pump, on wheels, in bags, or down the chute of a truck, as where nothing tells. */
+type Comes = 'pump' | 'wheels' | 'bags' | 'chute';
+
 interface Known {
   readonly system: System;
+  readonly comes: Comes;
   /** True where the customer may choose options. */
   readonly options: boolean;
   /** True where no job is known, or some element of it has the part. */
@@ -73,12 +77,16 @@ const clause = (section: QuoteSection, code: QuoteClause, says: Clause['says'] |
 const COLD = paired('temperature', '50 degF', '10 degC');
 const MILD = paired('temperature', '40 degF', '4 degC');
 
-const CLAUSES: readonly Clause[] = [
-  clause(
-    'taken',
-    'access',
+const ACCESS: Readonly<Record<Comes, string>> = {
+  chute:
     'A concrete truck can come close enough to pour from its chute. A pump, or wheeling the concrete in, is extra.',
-  ),
+  pump: 'There is firm ground for a concrete truck and its pump, within reach and clear of power lines.',
+  wheels: 'A concrete truck can come near, with a firm way to wheel the concrete in.',
+  bags: 'Bags can be brought near, with room to mix beside the work.',
+};
+
+const CLAUSES: readonly Clause[] = [
+  clause('taken', 'access', ({ comes }) => ACCESS[comes]),
   clause('taken', 'ground', ({ lacks }) =>
     lacks('excavation')
       ? 'The ground is firm, and at the right height when we come.'
@@ -100,7 +108,11 @@ const CLAUSES: readonly Clause[] = [
     'Rain, frost, heat or a strong wind may move the day of the pour: concrete that is placed in them does not last.',
   ),
   clause('taken', 'water-and-power', 'Water and electricity may be drawn on the site.'),
-  clause('taken', 'wash-out', 'There is a place on the site where the truck may rinse its chute.'),
+  clause('taken', 'wash-out', ({ comes }) =>
+    comes === 'chute'
+      ? 'There is a place on the site where the truck may rinse its chute.'
+      : 'There is a place on the site where what carried the concrete may be rinsed.',
+  ),
   clause(
     'taken',
     'changes',
@@ -169,11 +181,23 @@ const CLAUSES: readonly Clause[] = [
   ),
 ];
 
+/** By the hardest way that any concrete of the job comes. */
+function comesBy(job: ReckonedJob | undefined): Comes {
+  const parts = job?.parts ?? [];
+  const ways = parts.map(({ part, input }) =>
+    part === 'trucks' ? String((input['placing'] as { kind?: unknown } | undefined)?.kind) : '',
+  );
+  if (ways.some((way) => way.endsWith('pump'))) return 'pump';
+  if (ways.some((way) => ['wheelbarrow', 'cart', 'buggy'].includes(way))) return 'wheels';
+  return parts.some(({ part }) => part === 'bags') ? 'bags' : 'chute';
+}
+
 /** What is known of the job, or nothing. */
 function knownOf(bid: ResultParts<JobBidFigures>, job: ReckonedJob | undefined): Known {
   const parts = new Set(job?.parts.map(({ part }) => part));
   return {
     system: job?.takeoff.system ?? bid.system,
+    comes: comesBy(job),
     options: bid.figures.options !== undefined,
     has: (part) => !job || parts.has(part),
     lacks: (part) => job !== undefined && !parts.has(part),

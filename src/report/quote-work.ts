@@ -167,7 +167,7 @@ function concreteOf({ takeoff }: ReckonedJob, name: string): Words[] {
 const isPromised = ({ part, result }: JobPart): boolean =>
   part !== 'fall' || !result.cautions.some(({ severity }) => severity !== 'note');
 
-/** What is bought and has no price yet, by the names of its lines in the bid. */
+/** Lines of the purchase list: of those that have no price yet, or of all. */
 type Unpriced = readonly Purchase[];
 
 /** Whether a thing may come of this part: of several parts that take such things, of those here that do. */
@@ -190,6 +190,13 @@ function withUnpriced(work: Words, part: JobPart, own: readonly JobPart[], unpri
   return say`${{ work }} (not in the price yet: ${{ lines: names.map(lineName) }})`;
 }
 
+/** What an element takes besides its parts, as far as it has a price. */
+const besides = (purchases: Unpriced, name: string, unpriced: readonly string[]): Words[] =>
+  purchases
+    .filter((line) => line.item === 'other' && !unpriced.includes(nameOf(line)))
+    .filter(({ by }) => by.some(({ element }) => element === name))
+    .map((line) => say`Supply ${{ what: nameOf(line) }}`);
+
 /**
  * What is done at each element, in the order of the job.
  *
@@ -208,6 +215,10 @@ export function workOf(job: ReckonedJob, unpriced: readonly string[]): ElementWo
     );
     const alike =
       count.equals(count.minus(count)) || count.format() === '1 each' ? [] : [say`${{ count }} alike`];
-    return { name, does: [...alike, ...does, ...(does.length > 0 ? concreteOf(job, name) : [])] };
+    const supplied = besides(job.takeoff.figures.purchases, name, unpriced);
+    return {
+      name,
+      does: [...alike, ...does, ...(does.length > 0 ? concreteOf(job, name) : []), ...supplied],
+    };
   });
 }

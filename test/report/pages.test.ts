@@ -141,6 +141,23 @@ describe('pages of a job', () => {
     expect(crew.length).toBeLessThan(all.length);
   });
 
+  it('tell the yard of loads alike at once, and of bags without an order', () => {
+    const slab = {
+      outline: { shape: 'rectangle', length: '40 ft', width: '27 ft' },
+      thickness: '6 in',
+      slab: true,
+    } as const;
+    const elements = [{ name: 'Slab', allowance: '5%', ...slab }];
+    const order = { increment: '0.25 yd3', truckCapacity: '9 yd3' } as const;
+    // 20 yd3 and 5% on it: 21 yd3, two full trucks and 3 yd3.
+    expect(jobHtml('Yard', reckonJob({ version: 1, order, elements }), 'yard')).toContain(
+      '2 × 9.00 yd3 + 3.00 yd3',
+    );
+    const bagged = jobHtml('Yard', reckonJob({ version: 1, bags: { bag: '80 lb' }, elements }), 'yard');
+    expect(bagged).toContain('945');
+    expect(bagged).not.toContain('yd3');
+  });
+
   it('name the mix whose order a caution speaks of', () => {
     const pad = (name: string, length: string, allowance: string) => ({
       name,

@@ -281,6 +281,38 @@ describe('a quote', () => {
     expect(text.split('not in the price yet').length).toBe(2);
   });
 
+  it.each([
+    [{ kind: 'line-pump', rate: '20 yd3/h' }, 'its pump, within reach'],
+    [{ kind: 'wheelbarrow', carriers: 3, load: '3 ft3', distance: '60 ft' }, 'way to wheel the concrete in'],
+    [{ kind: 'chute' }, 'pour from its chute'],
+  ] as const)('counts on what the concrete is placed by', (placing, said) => {
+    const trucks = { placing, travelTime: '20 min' } as const;
+    const text = quoteText('Rear yard', { bid: bidOf(), job: reckonJob({ ...yard, trucks }) });
+    expect(text.replace(/\s+/g, ' ')).toContain(said);
+    expect(text.includes('pour from its chute')).toBe(placing.kind === 'chute');
+  });
+
+  it('asks for no truck where the concrete is mixed from bags, and names what is supplied besides', () => {
+    const { order: _, ...unordered } = yard;
+    const elements = yard.elements.slice(1, 2).map((element) => ({
+      ...element,
+      also: [
+        { name: 'anchor bolts', quantity: '4 each' },
+        { name: 'drain', quantity: '1 each' },
+      ],
+    }));
+    const items = [
+      { item: 'other', of: { name: 'anchor bolts' }, price: { amount: '4 USD', per: '1 each' } },
+    ] as const;
+    const bagged: JobInput = { ...unordered, bags: { bag: '80 lb' }, elements, prices: { items } };
+    const text = quoteText('Rear yard', { bid: bidOfJob(bagged).bid, job: reckonJob(bagged) });
+    expect(text).not.toContain('truck can');
+    expect(text.replace(/\s+/g, ' ')).toContain('Bags can be brought near');
+    expect(text).toContain('Supply anchor bolts');
+    expect(text).not.toContain('Supply drain');
+    expect(text).toContain('drain, for which there is no price yet');
+  });
+
   it('says what will be done, in the units of the job', () => {
     const text = quoteText('Rear yard', { bid: bidOf(), job, work: ['Wash down the wall'] });
     expect(text).toContain('Pour a slab of 28 ft by 18 ft, 504 ft², 6 in thick');

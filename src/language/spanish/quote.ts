@@ -27,6 +27,7 @@ export const quote: Language = {
   'Reinforce it with steel bars': 'Reforzarla con varillas de acero',
   'Reinforce it with welded wire mesh': 'Reforzarla con malla electrosoldada',
   'Mix fibers into the concrete': 'Agregar fibras al concreto',
+  'Supply {what}': 'Suministrar {what}',
   'Tie it with steel dowels to the concrete beside it':
     'Unirla con pasajuntas de acero al concreto de al lado',
   'Slope it so that water runs away from the building: it falls {drop} in all':
@@ -111,6 +112,14 @@ export const quote: Language = {
   'Rain, frost, heat or a strong wind may move the day of the pour: concrete that is placed in them does not last.':
     'La lluvia, la helada, el calor o un viento fuerte pueden cambiar el día del colado: el concreto que se cuela con ellos no dura.',
   'Water and electricity may be drawn on the site.': 'Se puede tomar agua y electricidad en el lugar.',
+  'There is firm ground for a concrete truck and its pump, within reach and clear of power lines.':
+    'Hay suelo firme para un camión de concreto y su bomba, al alcance y lejos de líneas eléctricas.',
+  'A concrete truck can come near, with a firm way to wheel the concrete in.':
+    'Un camión de concreto puede acercarse, con un paso firme para llevar el concreto en carretilla.',
+  'Bags can be brought near, with room to mix beside the work.':
+    'Los sacos pueden llevarse cerca, con lugar para mezclar junto a la obra.',
+  'There is a place on the site where what carried the concrete may be rinsed.':
+    'Hay en el lugar un sitio donde enjuagar lo que llevó el concreto.',
   'There is a place on the site where the truck may rinse its chute.':
     'Hay en el lugar un sitio donde el camión puede enjuagar su canaleta.',
   'Sizes are those above. What is to be larger, smaller or other than that is agreed in writing before it is done.':
