@@ -32,11 +32,13 @@ const inUnitOf = (q: Quantity, claimed: Quantity): Quantity =>
 /** How rare it is that a digit goes wrong behind the last place that is written in the end. */
 const FINER = 0.3;
 
-/** Half of seven loads is no count. */
+/** Half of seven loads is no count; what is no whole number itself is told as one without being counted. */
 const leavesWhole =
   (q: Quantity) =>
   ({ twist }: Twisted): boolean =>
-    q.dimension !== 'count' || Number.isInteger(Number(twisted(siOf(q), twist).toFixed(9)));
+    q.dimension !== 'count' ||
+    !Number.isInteger(siOf(q)) ||
+    Number.isInteger(Number(twisted(siOf(q), twist).toFixed(9)));
 
 function* writtenSlips(scene: Scene, i: number): Generator<Slip> {
   const { figure, reckoned, claimed, places } = scene.claims[i] as Scene['claims'][number];

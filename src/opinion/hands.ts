@@ -101,13 +101,12 @@ export interface HandOn {
 
 const usesPi = (graph: Graph): boolean => graph.some(({ step }) => step.formula.includes('π'));
 
-function handOn(hand: Hand, graph: Graph): HandOn {
+function handOn(hand: Hand, graph: Graph, fromMarks: ReadonlySet<number>): HandOn {
   const written = takenBy(hand);
   const round = hand.radii ? diametersIn(graph) : [];
-  const { steps } = leveledIn(graph);
   const outcomeOf = ({ step: { gives } }: Graph[number], i: number): ((si: number) => number) => {
     const own = outcomeBy(hand, gives);
-    return steps.has(i) ? (si) => leveled(si, own(si), gives) : own;
+    return fromMarks.has(i) ? (si) => leveled(si, own(si), gives) : own;
   };
   const taken = (q: Quantity, si: number): number =>
     round.includes(q) ? 2 * written(q, si / 2) : written(q, si);
@@ -174,5 +173,6 @@ export function handsFor(graph: Graph, claims: readonly ReadClaim[]): HandOn[] {
   const rough = usesPi(graph)
     ? [plain, ...able].map((hand): Hand => ({ ...hand, roughPi: true, weight: hand.weight * 0.5 }))
     : [];
-  return [...able, ...rough].map((hand) => handOn(hand, graph));
+  const { steps } = leveledIn(graph);
+  return [...able, ...rough].map((hand) => handOn(hand, graph, steps));
 }

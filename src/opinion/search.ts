@@ -251,7 +251,7 @@ const isOfPart = ({ edits: [first, ...more] }: Slip): boolean =>
 
 /** What is left out or taken twice may give as much, and be commoner than what was found. */
 function runParts(scene: Scene, slips: readonly Slip[], best: Candidate): Slip[] {
-  const parts = slips.filter((one) => isOfPart(one) && one.weight > best.weight).slice(0, MOST_PARTS);
+  const parts = slips.filter((one) => isOfPart(one) && one.weight >= best.weight).slice(0, MOST_PARTS);
   for (const { edits } of parts) resultWith(scene, edits);
   return parts;
 }

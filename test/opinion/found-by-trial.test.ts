@@ -75,6 +75,28 @@ describe('a bid', () => {
   });
 });
 
+describe('a crew', () => {
+  it('without one of its men', () => {
+    // 0.918 day of 15 at 1.50 USD, and of one at 2.50 USD, who was forgotten: 13.77 days, 20.66 USD.
+    const gang = {
+      lines: [
+        {
+          kind: 'labor',
+          name: 'gang',
+          hours: '0.918 day',
+          crew: [
+            { count: 15, wage: { amount: '1.50 USD', per: '1 day' } },
+            { count: 1, wage: { amount: '2.50 USD', per: '1 day' } },
+          ],
+        },
+      ],
+    } as const;
+    const check = estimateCheck(jobBid, gang, { laborHours: '13.77 day', total: '20.66 USD' });
+    expect(first(check)).toBe('part-left-out');
+    expect(check.slips[0]?.slips[0]?.input).toBe('lines[0].crew[1]');
+  });
+});
+
 describe('bars, joints and depths', () => {
   it('without laps', () => {
     // 13 runs of 27 ft 6 in and 20 of 17 ft 6 in.
