@@ -55,6 +55,9 @@ export interface Fill {
 /** Above this many cells the fill is searched for instead of tabled. */
 const TABLE_CELLS = 6_000_000;
 
+/** Up to so many cells a table costs nothing that would be felt. */
+const SMALL_TABLE = 200_000;
+
 /** One item of the table: `times` pieces of a length taken together. */
 interface Bundle {
   readonly piece: number;
@@ -171,6 +174,13 @@ function searched(
   return { ...best, ceiling };
 }
 
+/** Whether a table of so many cells is worth its work: not where there are few ways to fill a bar, or no work left. */
+function tableServes({ effort }: CutProblem, cells: number, most: readonly number[]): boolean {
+  if (cells <= SMALL_TABLE) return true;
+  if (cells > Math.min(TABLE_CELLS, effort?.left ?? Infinity)) return false;
+  return most.reduce((ways, n) => ways * (n + 1), STEP_COST) > cells;
+}
+
 /**
  * The best fills of a bar for these worths.
  *
@@ -181,7 +191,7 @@ export function bestFill(problem: CutProblem, values: readonly number[], demand:
   const greatest = problem.capacities.at(-1) as number;
   const most = mostOf(problem, demand);
   const items = bundles(problem.weights, most, values);
-  if ((greatest + 1) * Math.max(items.length, 1) <= TABLE_CELLS) {
+  if (tableServes(problem, (greatest + 1) * Math.max(items.length, 1), most)) {
     spend(problem, (greatest + 1) * items.length + MAKING);
     return tabled(items, problem.weights.length, greatest);
   }
