@@ -16,6 +16,16 @@ import { described } from './refusals';
 
 type Draw = (input: never, options?: never) => string;
 
+/** The region of an input; the input itself where it lets nobody read it. */
+function regionOf(input: unknown): unknown {
+  try {
+    const { outline, openings } = input as Record<string, unknown>;
+    return { outline, ...(openings === undefined ? {} : { openings }) };
+  } catch {
+    return input;
+  }
+}
+
 /** What can be drawn of the input of a calculation. */
 const DRAWN: Readonly<
   Record<string, readonly (readonly [name: string, draw: (input: unknown) => string])[]>
@@ -26,15 +36,7 @@ const DRAWN: Readonly<
     ['mat section', matSection as Draw as never],
   ],
   'mesh-layout': [['mesh plan', meshPlan as Draw as never]],
-  'slab-volume': [
-    [
-      'outline plan',
-      (input) => {
-        const { outline, openings } = input as Record<string, unknown>;
-        return outlinePlan({ outline, ...(openings === undefined ? {} : { openings }) } as never);
-      },
-    ],
-  ],
+  'slab-volume': [['outline plan', (input) => outlinePlan(regionOf(input) as never)]],
   'probed-volume': [['thickness plan', thicknessPlan as Draw as never]],
   'day-plan': [['day timeline', dayTimeline as Draw as never]],
   'truck-plan': [['truck timeline', truckTimeline as Draw as never]],
