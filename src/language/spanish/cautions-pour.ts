@@ -4,6 +4,8 @@ import type { Language } from '../../report/show';
 export const cautionsPour: Language = {
   '{actual} is little for {what}, where at least {limit} is usual: measure the depth to the base or the holes as they really are, or order more':
     '{actual} es poco para {what}, donde lo usual es al menos {limit}: mida la profundidad hasta la base o los hoyos como son en realidad, o pida más',
+  'a bag heavier than {limit} is more than one person should lift again and again; lift it in pairs, or buy smaller bags':
+    'un saco de más de {limit} es más de lo que una persona debe levantar una y otra vez; levántelo entre dos, o compre sacos más chicos',
   'a load is below the least that the supplier carries without a charge; ask what it costs':
     'una carga es menor que lo mínimo que el proveedor lleva sin recargo; pregunte cuánto cuesta',
   'a truck is at the site for up to {actual}, and {limit} are free: {over} are charged in all. Place faster, with more people, buggies or a pump, or order smaller loads':
@@ -18,6 +20,8 @@ export const cautionsPour: Language = {
     'la carga {load} es por {actual}, y el concreto se vende en incrementos de {step}: la planta la hace del incremento siguiente hacia arriba o hacia abajo, así que indique increment (incremento) y pida cargas que se puedan comprar',
   'look up before the boom is unfolded: keep boom, hose and everyone at them at least {clear} from every power line until its owner says otherwise, have one person do nothing but watch it, and set the outriggers on firm ground away from trenches':
     'mire hacia arriba antes de desplegar la pluma: mantenga la pluma, la manguera y a todos los que estén junto a ellas al menos a {clear} de toda línea eléctrica mientras su dueño no diga otra cosa, ponga a una persona que no haga más que vigilar, y apoye los estabilizadores en suelo firme lejos de zanjas',
+  'more than {limit} is much for bags: the first of {bags} sets before the last is mixed, and the pour gets a cold joint. Ask for a part load from a plant, or plan construction joints and enough mixers':
+    'más de {limit} es mucho para sacos: el primero de {bags} fragua antes de que se mezcle el último, y al colado le queda una junta fría. Pida una carga parcial a una planta, o planee juntas de construcción y suficientes mezcladoras',
   'nothing is allowed for waste, spillage and an uneven base; published texts add 5% to 10%':
     'no se añade nada por desperdicio, derrames y base dispareja; los textos publicados añaden de 5% a 10%',
   'one more truck is for {actual} above {lower} in full loads, less than any measuring of the job can know: check the measurements again':

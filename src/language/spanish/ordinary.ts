@@ -97,5 +97,6 @@ export const ordinary: Language = {
   'the width of a roll of geotextile': 'el ancho de un rollo de geotextil',
   'the width that is spread at once': 'el ancho que se tiende de una vez',
   'the working room beyond the forms': 'el espacio de trabajo fuera de la cimbra',
+  'what a bag of mix makes': 'lo que rinde un saco de mezcla',
   'what a truck holds': 'lo que cabe en un camión',
 };
