@@ -72,8 +72,9 @@ export const concreteOfElements = (
     return [{ element, index, gross, less, net: less ? gross.minus(less) : gross }];
   });
 
-const isPoured = (concrete: readonly ElementConcrete[]): boolean =>
-  concrete.some(({ net }) => net.sign() > 0);
+/** What is left of each to pour. */
+const pouredOf = (concrete: readonly ElementConcrete[]): readonly ElementConcrete[] =>
+  concrete.filter(({ net }) => net.sign() > 0);
 
 const shareOf = (element: Element, shared: Partial<Choices> | undefined): Raw => ({
   allowance: element.allowance ?? shared?.allowance,
@@ -96,9 +97,8 @@ function orderOf(
   on: PouredOn | undefined,
   { job, order, bench, keepsLine }: Ordering & { readonly keepsLine: boolean },
 ): WorkedPart | undefined {
-  if (order === undefined || order === false) return undefined;
-  if (!isPoured(concrete)) return undefined;
-  const some = concrete.filter(({ net }) => net.sign() > 0);
+  const some = pouredOf(concrete);
+  if (order === undefined || order === false || some.length === 0) return undefined;
   const elements = some.map(({ element, net }) => ({ volume: net, ...shareOf(element, job.shared) }));
   const { pumpLine, ...said } = membersOf(order);
   const input = { ...said, ...(keepsLine && pumpLine !== undefined ? { pumpLine } : {}), elements };
@@ -106,14 +106,14 @@ function orderOf(
   return bench.reckon(at, input, placeOfOrder(some));
 }
 
+type Share = Quantity<'ratio'> | undefined;
+
 /** The share that is added to all of them together; nothing where one of them does not say its own. */
-function allowanceOf(some: readonly ElementConcrete[], { job }: Ordering): Quantity<'ratio'> | undefined {
-  const shares = some.map(({ element }) => shareOf(element, job.shared)['allowance'] as Quantity<'ratio'>);
+function addedToAll(nets: readonly Volume[], shares: readonly Share[]): Share {
   const [first] = shares;
-  if (!first || shares.some((share) => share === undefined)) return undefined;
-  if (shares.every((share) => share.equals(first))) return first;
-  const added = sumOf(some.map(({ net }, i) => net.times(shares[i] as Quantity<'ratio'>)));
-  return added?.over(sumOf(some.map(({ net }) => net)) as Volume);
+  if (shares.every((share) => share && first?.equals(share))) return first;
+  const added = nets.flatMap((net, i) => (shares[i] ? [net.times(shares[i])] : []));
+  return added.length < nets.length ? undefined : sumOf(added)?.over(sumOf(nets) as Volume);
 }
 
 /** Bags of a mix: as many as all of its elements together take. */
@@ -121,16 +121,17 @@ function bagsOf(
   concrete: readonly ElementConcrete[],
   mix: string | undefined,
   on: PouredOn | undefined,
-  ordering: Ordering,
+  { bags, bench, job }: Ordering,
 ): WorkedPart | undefined {
-  const { bags, bench, job } = ordering;
-  if (bags === undefined || bags === false || !isPoured(concrete)) return undefined;
-  const some = concrete.filter(({ net }) => net.sign() > 0);
-  const silent = some.find(({ element }) => shareOf(element, job.shared)['allowance'] === undefined);
+  const some = pouredOf(concrete);
+  if (bags === undefined || bags === false || some.length === 0) return undefined;
+  const nets = some.map(({ net }) => net);
+  const shares = some.map(({ element }) => shareOf(element, job.shared)['allowance'] as Share);
+  const silent = some[shares.indexOf(undefined)];
   const input = {
     ...membersOf(bags),
-    volume: sumOf(some.map(({ net }) => net)),
-    ...defined({ allowance: allowanceOf(some, ordering) }),
+    volume: sumOf(nets),
+    ...defined({ allowance: addedToAll(nets, shares) }),
   };
   const at = { element: undefined, day: on?.day.name, mix, part: 'bags', id: 'bag-count' };
   return bench.reckon(at, input, (path) =>
@@ -235,7 +236,7 @@ export function mixesOf(concrete: readonly ElementConcrete[], ordering: Ordering
     let before: WorkedPart | undefined;
     return [...byMix].map(([mix, elements], i, all) => {
       // Each mix pushes the one before it out of the line of a pump, which keeps the last alone.
-      const keepsLine = !all.slice(i + 1).some(([, later]) => isPoured(later));
+      const keepsLine = all.slice(i + 1).every(([, later]) => pouredOf(later).length === 0);
       const order = orderOf(elements, mix, on, { ...ordering, keepsLine });
       const trucks = order && trucksOf({ order, mix, before }, on, ordering);
       before = trucks ?? before;

@@ -31,7 +31,8 @@ const membersOf = <T>(x: unknown, path: string, read: (x: unknown, path: string)
     ? Object.fromEntries(Object.entries(x).map(([name, inner]) => [name, read(inner, join(path, name))]))
     : refused(path);
 
-const isQuantityData = (x: Plain): boolean =>
+/** Whether plain data is that of a quantity. */
+export const isQuantityData = (x: Plain): boolean =>
   typeof x['value'] === 'string' && typeof x['unit'] === 'string' && typeof x['dimension'] === 'string';
 
 /** What has the members of a quantity but is none is a quantity that was spoilt, and no group of figures. */

@@ -167,7 +167,7 @@ function concreteOf({ takeoff }: ReckonedJob, name: string): Words[] {
 const isPromised = ({ part, result }: JobPart): boolean =>
   part !== 'fall' || !result.cautions.some(({ severity }) => severity !== 'note');
 
-/** Lines of the purchase list: of those that have no price yet, or of all. */
+/** What is bought and has no price yet, by the names of its lines in the bid. */
 type Unpriced = readonly Purchase[];
 
 /** Whether a thing may come of this part: of several parts that take such things, of those here that do. */
@@ -191,7 +191,7 @@ function withUnpriced(work: Words, part: JobPart, own: readonly JobPart[], unpri
 }
 
 /** What an element takes besides its parts, as far as it has a price. */
-const besides = (purchases: Unpriced, name: string, unpriced: readonly string[]): Words[] =>
+const besides = (purchases: readonly Purchase[], name: string, unpriced: readonly string[]): Words[] =>
   purchases
     .filter((line) => line.item === 'other' && !unpriced.includes(nameOf(line)))
     .filter(({ by }) => by.some(({ element }) => element === name))

@@ -6,7 +6,7 @@ import { refuse } from '../reckoning/calculation';
 import type { FigureSet, ResultParts } from '../reckoning/parts';
 import { plainCopy } from '../reckoning/plain';
 import { isRecord } from '../reckoning/record';
-import { revive } from '../reckoning/revive';
+import { isQuantityData, revive } from '../reckoning/revive';
 
 type Check = EstimateCheck<FigureSet>;
 
@@ -16,14 +16,11 @@ const notACheck = (): never =>
     fault('not-a-result', 'this is no check; give what estimateCheck returned, or its JSON as data'),
   );
 
-const isData = ({ value, unit, dimension }: { readonly [name: string]: unknown }): boolean =>
-  [value, unit, dimension].every((one) => typeof one === 'string');
-
 /** Plain data with its quantities made again. */
 function alive(x: unknown): unknown {
   if (Array.isArray(x)) return x.map(alive);
   if (!isRecord(x) || isQuantity(x)) return x;
-  if (isData(x)) return revive(x as unknown as QuantityData);
+  if (isQuantityData(x)) return revive(x as unknown as QuantityData);
   return Object.fromEntries(
     Object.entries(x).map(([name, one]) => [
       name,

@@ -3,17 +3,8 @@
  * the slip in them, as told beside each; that nobody rounds a level book to whole feet is common practice.
  */
 import { describe, expect, it } from 'vitest';
-import {
-  drainageCheck,
-  type EstimateCheck,
-  estimateCheck,
-  formGrades,
-  levelNotes,
-  squareCheck,
-} from '../../src/index';
-
-const first = ({ slips }: EstimateCheck): string | undefined =>
-  slips[0]?.slips.map(({ code }) => code).join(' + ');
+import { drainageCheck, estimateCheck, formGrades, levelNotes, squareCheck } from '../../src/index';
+import { first } from '../support/opinion/first';
 
 const book = {
   kind: 'level',

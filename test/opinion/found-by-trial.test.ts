@@ -4,7 +4,6 @@
  */
 import { describe, expect, it } from 'vitest';
 import {
-  type EstimateCheck,
   estimateCheck,
   jobBid,
   jobTakeoff,
@@ -15,9 +14,7 @@ import {
   slabVolume,
 } from '../../src/index';
 import { checkMarkdown, checkSheet } from '../../src/report';
-
-const first = ({ slips }: EstimateCheck): string | undefined =>
-  slips[0]?.slips.map(({ code }) => code).join(' + ');
+import { first } from '../support/opinion/first';
 
 const rectangle = (length: string, width: string) => ({ shape: 'rectangle', length, width }) as const;
 

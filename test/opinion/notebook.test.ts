@@ -3,7 +3,6 @@
  * rounded up to what is bought. Common practice; each claim was reckoned by hand with the slip in it, as told beside it.
  */
 import { describe, expect, it } from 'vitest';
-import type { EstimateCheck } from '../../src/index';
 import {
   bagCount,
   baseTonnage,
@@ -22,9 +21,7 @@ import {
   straightedge,
   wallVolume,
 } from '../../src/index';
-
-const first = ({ slips }: EstimateCheck): string | undefined =>
-  slips[0]?.slips.map(({ code }) => code).join(' + ');
+import { first } from '../support/opinion/first';
 
 const bid = {
   lines: [

@@ -7,7 +7,7 @@
  */
 import { type Column, type Relaxed, relax, startingColumns, usesOf, wholeUses } from './bound';
 import { bestFill, type CutProblem, type Pattern, spent } from './fill';
-import { nextSum } from './sums';
+import { costStep, nextSum } from './sums';
 
 /** Bars cut alike. */
 export interface Batch extends Column {
@@ -147,12 +147,6 @@ function quickPlan(problem: CutProblem, demand: readonly number[]): Plan {
 
 const ceilDiv = (a: bigint, b: bigint): bigint => (a + b - 1n) / b;
 
-/** Costs are whole multiples of this, so a bound may be raised to the next of them. */
-function costStep(costs: readonly number[]): bigint {
-  const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
-  return BigInt(costs.reduce(gcd, 0) || 1);
-}
-
 /** Whole bars of each column, no more than the demand takes. */
 function roundedDown(columns: readonly Column[], uses: readonly number[], left: number[]): Batch[] {
   return columns.flatMap((column, k) => {
@@ -289,8 +283,9 @@ export function solveCutting(given: CutProblem, effort = EFFORT): Solved {
   const problem = { ...given, effort: { left: effort } };
   const { demand, costs } = problem;
   const step = costStep(costs);
-  const next = nextSum(costs, Number(step), effort);
-  const raised = (top: bigint, bottom: bigint): number => next(Number(ceilDiv(top, bottom * step) * step));
+  const next = nextSum(costs, step, effort);
+  const raised = (top: bigint, bottom: bigint): number =>
+    next(Number(ceilDiv(top, bottom * BigInt(step))) * step);
   let plan = quickPlan(problem, demand);
   const meets = (top: bigint, bottom: bigint): boolean => raised(top, bottom) >= plan.cost;
   const start = [...startingColumns(problem, demand), ...plan.batches];

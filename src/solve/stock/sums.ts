@@ -7,6 +7,9 @@
 
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
 
+/** What all costs are whole multiples of, and so all their sums. */
+export const costStep = (costs: readonly number[]): number => costs.reduce(gcd, 0) || 1;
+
 /** The least sum of each remainder of the first unit; infinite where none has it. */
 function leastOfRemainders([first, ...others]: readonly [number, ...number[]]): Float64Array {
   const least = new Float64Array(first).fill(Infinity);
