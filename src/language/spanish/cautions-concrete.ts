@@ -18,6 +18,8 @@ export const cautionsConcrete: Language = {
     'queda menos de {limit} de concreto sobre el núcleo; puede romperse y hundirse. Rigen los planos y el ingeniero',
   'the slab is thinner than the {limit} that a slab on ground is usually required to have; follow the plans and the local code':
     'la losa es más delgada que los {limit} que suelen exigirse a una losa sobre el terreno; siga los planos y el código local',
+  'whether {what} reaches below the frost depth of {frost} is not known here: give how deep it is founded':
+    'aquí no se sabe si {what} llega bajo la profundidad de helada de {frost}: indique a qué profundidad se cimienta',
   'whether {what} reaches below frost is not known here: ask the local building department for the depth, and give frostDepth and how deep it is founded':
     'aquí no se sabe si {what} llega bajo la helada: pregunte la profundidad al departamento local de construcción, e indique frostDepth (profundidad de helada) y a qué profundidad se cimienta',
 };
