@@ -69,10 +69,12 @@ export const thinFooting = (what: string, limit: Length, actual: Length): Cautio
   source: IRC_FOOTINGS,
 });
 
-export const unknownFrost = (what: string): Caution => ({
+export const unknownFrost = (what: string, frost?: Length): Caution => ({
   code: 'frost-depth',
   severity: 'note',
-  ...say`whether ${{ what }} reaches below frost is not known here: ask the local building department for the depth, and give frostDepth and how deep it is founded`,
+  ...(frost
+    ? say`whether ${{ what }} reaches below the frost depth of ${{ frost }} is not known here: give how deep it is founded`
+    : say`whether ${{ what }} reaches below frost is not known here: ask the local building department for the depth, and give frostDepth and how deep it is founded`),
   source: IRC_FROST,
 });
 

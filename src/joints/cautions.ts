@@ -21,7 +21,7 @@ export const slumpOutOfTable = (limit: Length, actual: Length): Caution => ({
 export const openingsPassedBy = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
   code: 'openings-passed-by',
   severity: 'warning',
-  ...say`a joint from every small opening would cut the slab into strips and slivers, so the joints keep the spacing and pass ${{ actual }} of them by; they are listed. Set isolation board all around each of them, full depth, and lay diagonal bars across its corners as the engineer directs; one boxed out round, or turned so that its points lie on joints, needs fewer`,
+  ...say`joints from every small opening would cut up the slab into strips and slivers, so they keep their spacing and openings are passed by: ${{ actual }}, as listed. Set isolation board all around each, full depth, and lay bars diagonally beside it, across its corners where it has any, as the engineer directs; one boxed out round, or moved or turned so that joints meet it, needs fewer`,
   limit,
   actual,
   source: COMMON_PRACTICE,

@@ -155,8 +155,10 @@ function methodOf({ method }: LayoutParsed, pad: Pad): JointMethod {
 }
 
 function heed(input: LayoutParsed, ways: readonly GivenWay[], site: Site, sawn: boolean, pad: Pad): void {
-  if (ways.length > 0) pad.caution(cautions.rulesGiveWay(wholeNumber(0), wholeNumber(ways.length)));
   const passed = ways.filter(({ rule }) => rule === 'opening passed by').length;
+  // What is passed by has a caution of its own, and may be so though joints could meet it.
+  const others = ways.length - passed;
+  if (others > 0) pad.caution(cautions.rulesGiveWay(wholeNumber(0), wholeNumber(others)));
   if (passed > 0) pad.caution(cautions.openingsPassedBy(wholeNumber(0), wholeNumber(passed)));
   const square = (input.openings ?? []).some((o, i) => {
     const placed = site.openings[i];

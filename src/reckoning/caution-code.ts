@@ -172,6 +172,7 @@ export type CautionCode =
   | 'parts-missing'
   | 'past-time-limit'
   | 'past-working-hours'
+  | 'placed-beyond-tickets'
   | 'placing-waits'
   | 'poor-seed'
   | 'prices-lapse'

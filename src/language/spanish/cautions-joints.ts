@@ -2,8 +2,8 @@
 import type { Language } from '../../report/show';
 
 export const cautionsJoints: Language = {
-  'a joint from every small opening would cut the slab into strips and slivers, so the joints keep the spacing and pass {actual} of them by; they are listed. Set isolation board all around each of them, full depth, and lay diagonal bars across its corners as the engineer directs; one boxed out round, or turned so that its points lie on joints, needs fewer':
-    'una junta desde cada abertura pequeña cortaría la losa en tiras y astillas; por eso las juntas conservan su separación y pasan de largo {actual} de ellas, que están en la lista. Ponga placa de aislamiento alrededor de cada una, en todo el espesor, y varillas diagonales en sus esquinas como indique el ingeniero; si la caja es redonda, o se gira para que sus puntas queden sobre las juntas, hacen falta menos',
+  'joints from every small opening would cut up the slab into strips and slivers, so they keep their spacing and openings are passed by: {actual}, as listed. Set isolation board all around each, full depth, and lay bars diagonally beside it, across its corners where it has any, as the engineer directs; one boxed out round, or moved or turned so that joints meet it, needs fewer':
+    'las juntas desde cada abertura pequeña cortarían la losa en tiras y astillas; por eso conservan su separación y pasan de largo aberturas: {actual}, según la lista. Ponga placa de aislamiento alrededor de cada una, en todo el espesor, y varillas en diagonal a su lado, de través en sus esquinas si las tiene, como indique el ingeniero; si la caja es redonda, o se mueve o se gira para que las juntas la encuentren, hacen falta menos',
   'a small opening set square to the joints leaves corners that no joint meets; box it out round, or turned so that its points lie on the joints':
     'una abertura pequeña paralela a las juntas deja esquinas a las que no llega ninguna junta; haga la caja redonda, o gírela para que sus puntas queden sobre las juntas',
   'no plan of this kind keeps every rule; those that give way are listed. Cracks are likelier there: change the outline or an edge, or ask the engineer':
