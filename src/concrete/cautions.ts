@@ -69,10 +69,12 @@ export const thinFooting = (what: string, limit: Length, actual: Length): Cautio
   source: IRC_FOOTINGS,
 });
 
-export const unknownFrost = (what: string): Caution => ({
+export const unknownFrost = (what: string, frost?: Length): Caution => ({
   code: 'frost-depth',
   severity: 'note',
-  ...say`whether ${{ what }} reaches below frost is not known here: ask the local building department for the depth, and give frostDepth and how deep it is founded`,
+  ...(frost
+    ? say`whether ${{ what }} reaches below the frost depth of ${{ frost }} is not known here: give how deep it is founded`
+    : say`whether ${{ what }} reaches below frost is not known here: ask the local building department for the depth, and give frostDepth and how deep it is founded`),
   source: IRC_FROST,
 });
 
@@ -83,6 +85,12 @@ export const thinSlab = (limit: Length, actual: Length): Caution => ({
   limit,
   actual,
   source: sources.IRC_SLAB_THICKNESS,
+});
+
+/** No slab on ground is so thin: what is, is bonded to one. */
+export const thinTopping = (limit: Length, actual: Length): Caution => ({
+  ...thinSlab(limit, actual),
+  ...say`${{ actual }} is no slab on ground, which is usually required to have ${{ limit }}: so thin only a topping lasts that is bonded to a slab below, jointed over every joint of that slab; follow the plans`,
 });
 
 export const buriedUtilities: Caution = {

@@ -95,7 +95,7 @@ export function heedFrost(all: readonly Standing[], frost: Length | undefined, p
   const unknown = outside.filter((body) => (frost ? !known.includes(body) : !beyondAnyFrost(body)));
   if (frost && known.length > 0) assumeAllInGround(known, pad);
   if (frost && above.length > 0) pad.caution(cautions.aboveFrost(names(above), frost, shallowest(above)));
-  if (unknown.length > 0 && frost?.sign() !== 0) pad.caution(cautions.unknownFrost(names(unknown)));
+  if (unknown.length > 0 && frost?.sign() !== 0) pad.caution(cautions.unknownFrost(names(unknown), frost));
   const shallow = known.filter(
     (body) => !above.includes(body) && LEAST.undercutBy(depthOf(body)) !== undefined,
   );

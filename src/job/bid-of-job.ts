@@ -23,6 +23,7 @@ import {
 } from './bid-lines';
 import type { JobInput, Raw } from './document';
 import { checkElementNames, isAwaited, takenOff } from './from-takeoff';
+import { WORK } from './item-names';
 import { type JobBidFigures, jobBid } from './job-bid';
 import { pricesOf, type ReckonedJob, type ReckonJobOptions, reckonJob } from './job-takeoff';
 import { fits, type LineMade, linesOf } from './priced';
@@ -118,10 +119,7 @@ function beside(lines: readonly JobLineInput[], job: ReckonedJob): (Made | undef
   });
 }
 
-/** On the purchase list and bought by nobody: work that a line beside it may be for. */
-const WORK: ReadonlySet<string> = new Set(['haul-away', 'saw-cut']);
-
-/** Whether a line beside the list is for this work, wherever it is done. */
+/** Whether a line beside the list is for this work, which nobody buys, wherever it is done. */
 const isDoneBy =
   ({ purchase }: LineMade) =>
   (line: JobLineInput): boolean => {

@@ -77,6 +77,9 @@ function bars(known: Known, said: Raw): Filling {
 /** Bars of a rectangle go by its sides; those of any other outline are one mat, unless mats are given. */
 function mat({ element: { outline, openings, thickness } }: Known, said: Raw): Filling {
   if (said['strip'] !== undefined || said['length'] !== undefined) return {};
+  // A mat over an outline of its own lies where that is: openings of the element are told from another corner.
+  if (said['outline'] !== undefined)
+    return { facts: { thickness, ...(said['mats'] === undefined ? { mats: [matOf(said)] } : {}) } };
   if (said['mats'] !== undefined) return { facts: { outline, openings, thickness } };
   if (outline === undefined) return { facts: { thickness } };
   if (isRectangle(outline) && openings === undefined) {

@@ -80,6 +80,18 @@ export const shortOfPlan = (name: string | Words, limit: Volume, actual: Volume)
   source: COMMON_PRACTICE,
 });
 
+/** So little more is less than any measuring of a slab can know. */
+export const MEASURED = constant(() => ratio('101%'));
+
+export const placedBeyondTickets = (limit: Volume, actual: Volume): Caution => ({
+  code: 'placed-beyond-tickets',
+  severity: 'warning',
+  ...say`${{ actual }} are measured in place, and the tickets bring ${{ limit }} to it: look for a ticket that is missing, or measure again, before either figure is used`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
 export const fewJobs = (limit: Quantity<'count'>, actual: Quantity<'count'>): Caution => ({
   code: 'few-jobs',
   severity: 'note',

@@ -186,6 +186,7 @@ function placedOf({ elements }: Parsed, D: Volume, P: Volume, pad: Pad): Placed 
   const measured = elements.flatMap(({ placed }) => (placed ? [placed] : []));
   if (measured.length < elements.length) return {};
   const Q = total('in place', 'Q', measured, pad);
+  if (Q.greaterThan(D.times(cautions.MEASURED()))) pad.caution(cautions.placedBeyondTickets(D, Q));
   return {
     placed: Q,
     placedShare: pad.step(

@@ -44,5 +44,8 @@ export const ITEM_NAMES: Readonly<Record<TakeItem, string>> = {
   'vapor-retarder': 'vapor retarder',
 };
 
+/** On the purchase list and bought by nobody: work that is done. */
+export const WORK: ReadonlySet<TakeItem> = /*#__PURE__*/ new Set<TakeItem>(['haul-away', 'saw-cut']);
+
 /** Every kind of thing that a job takes. */
 export const ITEMS = /*#__PURE__*/ Object.keys(ITEM_NAMES) as readonly TakeItem[];

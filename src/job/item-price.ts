@@ -34,7 +34,7 @@ export interface ItemPrice {
   readonly minimumCharge?: QuantityInput<'money'>;
   /** What is bought beyond the list, as a share. */
   readonly allowance?: QuantityInput<'ratio'>;
-  /** What it counts as; by default material. */
+  /** What it counts as; by default material, and work of another trade where nobody buys it: `haul-away`, `saw-cut`. */
   readonly kind?: 'material' | 'equipment' | 'subcontract' | 'fee';
   /** Whether tax on purchases is due on it; by default as the tax has it for its kind. */
   readonly taxable?: boolean;

@@ -22,7 +22,7 @@ import type {
 } from './bid-lines';
 import { type Measured, measureField } from './bid-money';
 import type { Raw } from './document';
-import { ITEM_NAMES } from './item-names';
+import { ITEM_NAMES, WORK } from './item-names';
 import { type ItemPrice, itemPrices } from './item-price';
 import type { ReckonedJob } from './job-takeoff';
 import { amountIn } from './measures';
@@ -104,6 +104,10 @@ const elementsFor = ({ by }: Purchase): { readonly elements?: LineElementInput[]
   return takers.length > 0 ? { elements: takers as LineElementInput[] } : {};
 };
 
+/** What a line counts as where its price does not say: nobody buys earth that is hauled away, so it is no material. */
+const kindOf = ({ item }: Purchase): 'material' | 'subcontract' =>
+  WORK.has(item) ? 'subcontract' : 'material';
+
 /** The dimension that a price is for. */
 const pricedIn = ({ price }: ItemPrice): Dimension =>
   parse(measureField('per', true), price.per).value.dimension;
@@ -117,7 +121,7 @@ function lineBy(purchase: Purchase, { price, index }: Placed, at: string): LineM
   const quantity = amountIn(purchase, per);
   if (!quantity) refuse(`${at}[${index}].price.per`, wrongDimension('per', per, purchase.quantity.dimension));
   const line = {
-    kind: 'material',
+    kind: kindOf(purchase),
     quantity,
     ...defined(terms as Raw),
     name: name ?? nameOf(purchase),
@@ -129,7 +133,7 @@ function lineBy(purchase: Purchase, { price, index }: Placed, at: string): LineM
 /** What no price was given for, as a line that says so. */
 const withoutPrice = (purchase: Purchase): LineMade => ({
   line: {
-    kind: 'material',
+    kind: kindOf(purchase),
     name: nameOf(purchase),
     quantity: purchase.quantity as Quantity<Measured>,
     ...elementsFor(purchase),

@@ -2,7 +2,7 @@
 import { type Decimal, ROUND_HALF_UP } from '../quantity/decimal';
 import { withUnit } from '../quantity/format';
 import { canonicalValue, numberShown, type Quantity, unitShown } from '../quantity/quantity';
-import { exactFraction, localized, type View, viewed } from './show';
+import { exactFraction, largeEnough, localized, type View, viewed } from './show';
 
 const WORKING_DIGITS = 10;
 
@@ -18,9 +18,21 @@ function shortened(number: Decimal, digits: number): string {
   return short.toFixed(Math.max(0, digits - 1 - short.e));
 }
 
+type Values = Readonly<Record<string, Quantity>>;
+
+/**
+ * Values in the units that they are put in with: volumes that are all small in the small unit in which the sheet tells
+ * them too. Beside a larger one, or what is sold by, they stay in one unit with it.
+ */
+function inUnitsPut(values: Values, view: View): Values {
+  const all = Object.entries(values).map(([name, q]) => [name, viewed(q, view)] as const);
+  const volumes = all.filter(([, q]) => q.dimension === 'volume' && q.sign() !== 0);
+  const areSmall = volumes.every(([, q]) => largeEnough(q) !== q);
+  return Object.fromEntries(areSmall ? all.map(([name, q]) => [name, largeEnough(q)]) : all);
+}
+
 /** As exact as fits on a line: what is put in must come to what is printed. */
-function putText(given: Quantity, digits: number, view: View): string {
-  const q = viewed(given, view);
+function putText(q: Quantity, digits: number, view: View): string {
   const unit = unitShown(q);
   if (unit.form === 'one-in' && q.sign() === 0) return q.format();
   if (unit.form === 'feet-inches') {
@@ -56,7 +68,8 @@ function piecesOf(formula: string): Pieces {
 const POWER = /[²³]$/;
 
 /** The formula behind its sign of equality, its symbols replaced by what they stand for. */
-export function putIn(formula: string, values: Readonly<Record<string, Quantity>>, view: View = {}): string {
+export function putIn(formula: string, given: Values, view: View = {}): string {
+  const values = inUnitsPut(given, view);
   const digits = formula.includes('ceil') || formula.includes('floor') ? TIPPING_DIGITS : WORKING_DIGITS;
   const put = (piece: string): string => {
     const power = POWER.exec(piece)?.[0] ?? '';

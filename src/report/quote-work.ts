@@ -6,15 +6,24 @@ import { nameOf } from '../job/priced';
 import type { Purchase } from '../job/purchases';
 import type { JobPart } from '../job/work';
 import type { Dimension } from '../quantity/dimensions';
+import { constant } from '../quantity/make';
 import { isQuantity, type Quantity } from '../quantity/quantity';
 import { isFaulty, readQuantity } from '../quantity/read-quantity';
-import type { FigureSet } from '../reckoning/parts';
+import { wholeNumber } from '../reckoning/fields';
+import { figureAt } from '../reckoning/takes';
 import { say, type Words } from '../reckoning/words';
 import { lineName } from './line-name';
 
+/** What becomes of the earth that is dug: it is taken away, all of it or what is not filled in again, where that is priced. */
+interface Earth {
+  readonly goes: boolean;
+  readonly fillsIn: boolean;
+}
+
 /** A part with what is asked of it here. */
 interface Asked {
-  /** A figure of the result. */
+  readonly earth: Earth;
+  /** A figure of the result, by its path. */
   readonly figure: (name: string) => Quantity | undefined;
   /** A quantity of the input, as it was given. */
   readonly given: <D extends Dimension>(name: string, d: D) => Quantity<D> | undefined;
@@ -22,11 +31,11 @@ interface Asked {
   readonly input: Readonly<Record<string, unknown>>;
 }
 
-function asked({ input, result }: JobPart): Asked {
-  const figures = result.figures as Readonly<Record<string, FigureSet>>;
+function asked({ input, result }: JobPart, earth: Earth): Asked {
   return {
+    earth,
     figure: (name) => {
-      const found = figures[name];
+      const found = figureAt(result.figures, name);
       return isQuantity(found) ? found : undefined;
     },
     given: (name, d) => {
@@ -50,13 +59,16 @@ function sides({ outline }: Asked['input']): Words | undefined {
 
 type Tell = (asked: Asked) => Words | undefined;
 
-const digging: Tell = ({ figure, given, input }) => {
+const digging: Tell = ({ figure, given, input, earth }) => {
   const [volume, depth] = [figure('bankVolume'), given('depth', 'length')];
   if (!volume) return undefined;
   const how = depth
     ? say`Dig out ${{ depth }} deep, ${{ volume }} of earth`
     : say`Dig out ${{ volume }} of earth`;
-  return input['haul'] === undefined ? how : say`${how}, and take it away`;
+  if (!earth.goes && input['haul'] === undefined) return how;
+  return earth.fillsIn
+    ? say`${how}, and take away what is not filled in again`
+    : say`${how}, and take it away`;
 };
 
 const gravel: Tell = ({ figure }) => {
@@ -77,7 +89,9 @@ const slab: Tell = ({ figure, given, input }) => {
   if (!area) return undefined;
   const by = sides(input);
   const large = by ? say`Pour a slab of ${by}, ${{ area }}` : say`Pour a slab of ${{ area }}`;
-  return thickness ? say`${large}, ${{ thickness }} thick` : large;
+  if (thickness) return say`${large}, ${{ thickness }} thick`;
+  const [least, most] = [figure('thinnest.thickness'), figure('thickest.thickness')];
+  return least && most ? say`${large}, ${{ least }} to ${{ most }} thick` : large;
 };
 
 const steps: Tell = ({ figure, given }) => {
@@ -190,32 +204,70 @@ function withUnpriced(work: Words, part: JobPart, own: readonly JobPart[], unpri
   return say`${{ work }} (not in the price yet: ${{ lines: names.map(lineName) }})`;
 }
 
-/** What an element takes besides its parts, as far as it has a price. */
-const besides = (purchases: readonly Purchase[], name: string, unpriced: readonly string[]): Words[] =>
+const ONE = constant(() => wholeNumber(1));
+
+/** How much of a thing one of an element takes. */
+const shareOf = ({ by }: Purchase, name: string, alike: Quantity<'count'>): Quantity[] =>
+  by
+    .filter(({ element }) => element === name)
+    .map(({ quantity }) => (quantity as Quantity<'volume'>).over(alike));
+
+/** What an element takes besides its parts, as far as it has a price; of a single thing its name says enough. */
+const besides = (
+  purchases: readonly Purchase[],
+  name: string,
+  alike: Quantity<'count'>,
+  unpriced: readonly string[],
+): Words[] =>
   purchases
     .filter((line) => line.item === 'other' && !unpriced.includes(nameOf(line)))
-    .filter(({ by }) => by.some(({ element }) => element === name))
-    .map((line) => say`Supply ${{ what: nameOf(line) }}`);
+    .flatMap((line) =>
+      shareOf(line, name, alike).map((much) => {
+        const what = nameOf(line);
+        return much.dimension === 'count' && ONE().equals(much as Quantity<'count'>)
+          ? say`Supply ${{ what }}`
+          : say`Supply ${{ what }}: ${{ much }}`;
+      }),
+    );
+
+/** Whether earth of an element is taken away at a price, and whether some of it stays. */
+function earthOf({ takeoff }: ReckonedJob, name: string, priced: readonly string[]): Earth {
+  return {
+    goes: takeoff.figures.purchases.some(
+      (line) =>
+        line.item === 'haul-away' &&
+        priced.includes(nameOf(line)) &&
+        line.by.some(({ element, quantity }) => element === name && quantity.sign() > 0),
+    ),
+    fillsIn: takeoff.cautions.some(({ code }) => code === 'earth-kept'),
+  };
+}
 
 /**
  * What is done at each element, in the order of the job.
  *
- * @param unpriced - names of lines of the bid that have no price: work that takes such a thing says so
+ * @param names - names of the lines of the bid
+ * @param unpriced - those that have no price: work that takes such a thing says so
  */
-export function workOf(job: ReckonedJob, unpriced: readonly string[]): ElementWork[] {
+export function workOf(
+  job: ReckonedJob,
+  names: readonly string[],
+  unpriced: readonly string[],
+): ElementWork[] {
+  const priced = names.filter((name) => !unpriced.includes(name));
   const bought = job.takeoff.figures.purchases.filter((purchase) => unpriced.includes(nameOf(purchase)));
   return job.takeoff.figures.elements.map(({ name, count }) => {
     const own = job.parts.filter(({ element }) => element === name).filter(isPromised);
+    const earth = earthOf(job, name, priced);
     const does = Object.entries(TELLS).flatMap(([part, tell]) =>
       own
         .filter((each) => each.part === part)
         .flatMap((each) =>
-          [tell(asked(each)) ?? []].flat().map((work) => withUnpriced(work, each, own, bought)),
+          [tell(asked(each, earth)) ?? []].flat().map((work) => withUnpriced(work, each, own, bought)),
         ),
     );
-    const alike =
-      count.equals(count.minus(count)) || count.format() === '1 each' ? [] : [say`${{ count }} alike`];
-    const supplied = besides(job.takeoff.figures.purchases, name, unpriced);
+    const alike = count.equals(ONE()) ? [] : [say`${{ count }} alike, each as follows`];
+    const supplied = besides(job.takeoff.figures.purchases, name, count, unpriced);
     return {
       name,
       does: [...alike, ...does, ...(does.length > 0 ? concreteOf(job, name) : []), ...supplied],

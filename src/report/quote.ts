@@ -91,7 +91,13 @@ function head({ bid, terms, view }: Offer): Chapter {
 }
 
 function workChapter({ bid, job, terms, view }: Offer): Chapter {
-  const elements = job ? workOf(job, unpricedIn(bid)) : [];
+  const elements = job
+    ? workOf(
+        job,
+        bid.figures.lines.map(({ name }) => name),
+        unpricedIn(bid),
+      )
+    : [];
   return {
     title: wordText('What will be done', view),
     pieces: [

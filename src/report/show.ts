@@ -49,7 +49,7 @@ const SMALL_VOLUMES: Readonly<Record<string, { readonly below: number; readonly 
 const QUARTERS = 4;
 
 /** A volume in a unit that leaves it a number before the point. */
-function largeEnough(q: Quantity): Quantity {
+export function largeEnough(q: Quantity): Quantity {
   const small = SMALL_VOLUMES[unitShown(q).id];
   if (q.dimension !== 'volume' || !small || q.sign() === 0) return q;
   const amount = Math.abs(numberShown(q).toNumber());

@@ -516,4 +516,16 @@ describe('frost', () => {
     expect(sentence([deep, high])).toContain('footing 2 is founded');
     expect(sentence([deep, deep])).toBeUndefined();
   });
+
+  it('asks for what is not given, and for nothing that is', () => {
+    const strip = { kind: 'strip', length: '20 ft', width: '16 in', depth: '8 in' } as const;
+    const said = (more: object): string[] =>
+      footingVolume({ footings: [strip], ...more })
+        .cautions.filter(({ code }) => code === 'frost-depth')
+        .map((caution) => wordsText(caution));
+    expect(said({ frostDepth: '30 in' })).toEqual([
+      'whether footing 1 reaches below the frost depth of 30 in is not known here: give how deep it is founded',
+    ]);
+    expect(said({})[0]).toContain('ask the local building department for the depth');
+  });
 });

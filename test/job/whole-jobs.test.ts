@@ -290,3 +290,100 @@ describe('trucks of a pour', () => {
     expect(textOf(jobHtml('Yard', job, 'crew'))).toMatch(/then every.*34 min/i);
   });
 });
+
+describe('a drive whose earth is hauled and whose joints are sawn at a price', () => {
+  const drive = {
+    version: 1,
+    elements: [
+      {
+        name: 'drive',
+        outline: rectangle('27 ft', '12 ft'),
+        thickness: '4 in',
+        slab: true,
+        excavation: { depth: '8 in', swell: '25%' },
+        joints: { spacing: '9 ft' },
+        also: [{ name: 'drain pipe', quantity: '27 ft' }],
+      },
+      {
+        name: 'ramp',
+        count: 2,
+        outline: rectangle('9 ft', '4 ft'),
+        slab: { thickness: { kind: 'taper', along: 'x', from: '4 in', to: '10 in' } },
+        also: [{ name: 'anchor bolts', quantity: '3 each' }],
+      },
+    ],
+    prices: {
+      items: [
+        { item: 'concrete', price: price('150 USD', '1 yd3') },
+        { item: 'haul-away', price: price('20 USD', '1 yd3') },
+        { item: 'saw-cut', price: price('1 USD', '1 ft') },
+        { item: 'isolation-board', price: price('1 USD', '1 ft') },
+        { item: 'other', of: { name: 'drain pipe' }, price: price('2 USD', '1 ft') },
+        { item: 'other', of: { name: 'anchor bolts' }, price: price('4 USD', '1 each') },
+      ],
+      tax: { kind: 'on-purchases', rate: '10%', on: ['material'] },
+    },
+  };
+
+  it('is taxed on what is bought, and not on work that nobody buys', () => {
+    const { bid } = bidOfJob(drive as unknown as JobInput);
+    // Concrete 27 × 12 ÷ 3 = 108 ft3 and two ramps of 9 × 4 × 7/12 = 21 ft3: 150 ft3 × 150 ÷ 27 = 833.33; pipe 54; bolts
+    // 24: their taxes 83.33, 5.40 and 2.40. Hauling, 27 × 12 × 2/3 × 1.25 = 270 ft3, 10 yd3, is 200 and has none; nor
+    // has the sawing.
+    expect(bid.figures.purchaseTax?.format()).toBe('91.13 USD');
+    const untaxed = bid.figures.lines.filter(({ kind }) => kind === 'subcontract');
+    expect(untaxed.map(({ amount }) => amount.format())[0]).toBe('200.00 USD');
+    expect(untaxed.length).toBe(2);
+  });
+
+  it('is told to the customer with what becomes of the earth, how thick a taper is, and how much is supplied', () => {
+    const { bid, job } = bidOfJob(drive as unknown as JobInput);
+    const text = quoteText('Drive', { bid, job }).replace(/\s+/g, ' ');
+    expect(text).toContain('Dig out 8 in deep, 8.00 yd³ of earth, and take it away');
+    expect(text).toContain('9 ft by 4 ft, 36 ft², 4 in to 10 in thick');
+    expect(text).toContain('Supply drain pipe: 27 ft');
+    // Three for each of two ramps.
+    expect(text).toContain('2 alike, each as follows');
+    expect(text).toContain('Supply anchor bolts: 3');
+  });
+
+  it('promises to haul away nothing that has no price, and not what is filled in again', () => {
+    const [first, second] = drive.elements;
+    const gap = { length: '60 ft', width: '6 in', depth: '6 in', looser: '25%', fromDig: true };
+    const kept = { ...drive, elements: [{ ...first, backfill: { gap } }, second] };
+    const { bid, job } = bidOfJob(kept as unknown as JobInput);
+    const text = quoteText('Drive', { bid, job }).replace(/\s+/g, ' ');
+    expect(text).toContain('of earth, and take away what is not filled in again');
+    const items = drive.prices.items.filter(({ item }) => item !== 'haul-away');
+    const without = bidOfJob({ ...drive, prices: { ...drive.prices, items } } as unknown as JobInput);
+    const said = quoteText('Drive', { bid: without.bid, job: without.job }).replace(/\s+/g, ' ');
+    expect(said).toContain('of earth (not in the price yet: earth to haul away');
+    expect(said).not.toContain('take it away');
+  });
+});
+
+describe('a mat over an outline of its own', () => {
+  it('lies there, and not over all of its element', () => {
+    // Bars at 12 in over the 6 ft by 4 ft where a machine stands, cover 3 in: 42 ÷ 12 and 66 ÷ 12 give 5 and 7 lines.
+    const job = reckonJob({
+      version: 1,
+      elements: [
+        {
+          name: 'floor',
+          outline: rectangle('20 ft', '12 ft'),
+          thickness: '6 in',
+          slab: true,
+          bars: { outline: rectangle('6 ft', '4 ft'), bar: '#4', spacing: '12 in', cover: '3 in' },
+        },
+      ],
+    } as JobInput);
+    const found = job.parts.find(({ part }) => part === 'bars')?.result.figures as unknown;
+    const { bars } = found as {
+      bars: { length: { format: () => string }; count: { format: () => string } }[];
+    };
+    expect(bars.map(({ length, count }) => `${count.format()} ${length.format()}`)).toEqual([
+      '5 each 5 ft 6 in',
+      '7 each 3 ft 6 in',
+    ]);
+  });
+});

@@ -1,6 +1,7 @@
 /** Sheets: what a crew reads, whatever was figured. */
 import { describe, expect, it } from 'vitest';
 import {
+  concreteOrder,
   evaporationRate,
   excavation,
   jointLayout,
@@ -154,6 +155,22 @@ describe('a sheet', () => {
     expect(mat).toMatch(/mark {2,}layer {2,}use/);
     const small = { ...slab, outline: { shape: 'circle', diameter: '4 ft' } as const };
     expect(worksheet(slabVolume(small))).toContain('volume     6.28 ft3');
+  });
+
+  it('works a small job in the small unit that its sheet tells, and what is sold by the yard in yards', () => {
+    const order = { increment: '0.25 yd3', truckCapacity: '9 yd3', pour: 'slab' } as const;
+    const little = worksheet(concreteOrder({ volume: '8 ft3', allowance: '10%', ...order }));
+    expect(little).toContain('with allowance: W = V × (1 + a) = 8 ft3 × (1 + 10%) = 8.8 ft3');
+    const more = worksheet(concreteOrder({ volume: '2 yd3', allowance: '10%', ...order }));
+    expect(more).toContain('W = V × (1 + a) = 2 yd3 × (1 + 10%) = 2.20 yd3');
+    const metric = worksheet(
+      slabVolume({
+        outline: { shape: 'rectangle', length: '1 m', width: '500 mm' },
+        thickness: '100 mm',
+        baseTolerance: '10 mm',
+      }),
+    );
+    expect(metric).toContain('50 L + 5 L = 55 L');
   });
 
   it('bounds the exact column of Markdown', () => {

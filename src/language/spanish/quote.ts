@@ -14,6 +14,10 @@ export const quote: Language = {
   'Dig out {depth} deep, {volume} of earth, and take it away':
     'Excavar {depth} de profundidad, {volume} de tierra, y llevársela',
   'Dig out {volume} of earth, and take it away': 'Excavar {volume} de tierra y llevársela',
+  'Dig out {depth} deep, {volume} of earth, and take away what is not filled in again':
+    'Excavar {depth} de profundidad, {volume} de tierra, y llevarse lo que no se vuelva a rellenar',
+  'Dig out {volume} of earth, and take away what is not filled in again':
+    'Excavar {volume} de tierra y llevarse lo que no se vuelva a rellenar',
   'Lay {depth} of gravel on {area} and compact it': 'Tender {depth} de grava en {area} y compactarla',
   'Lay a sheet against damp and tape its seams':
     'Tender una lámina contra la humedad y sellar sus uniones con cinta',
@@ -21,6 +25,10 @@ export const quote: Language = {
     'Colar una losa de {length} por {width}, {area}, de {thickness} de espesor',
   'Pour a slab of {length} by {width}, {area}': 'Colar una losa de {length} por {width}, {area}',
   'Pour a slab of {area}, {thickness} thick': 'Colar una losa de {area}, de {thickness} de espesor',
+  'Pour a slab of {length} by {width}, {area}, {least} to {most} thick':
+    'Colar una losa de {length} por {width}, {area}, de {least} a {most} de espesor',
+  'Pour a slab of {area}, {least} to {most} thick':
+    'Colar una losa de {area}, de {least} a {most} de espesor',
   'Pour a slab of {area}': 'Colar una losa de {area}',
   'Reinforce it with steel bars {bar}, {spacing} apart':
     'Reforzarla con varillas de acero {bar}, cada {spacing}',
@@ -28,6 +36,7 @@ export const quote: Language = {
   'Reinforce it with welded wire mesh': 'Reforzarla con malla electrosoldada',
   'Mix fibers into the concrete': 'Agregar fibras al concreto',
   'Supply {what}': 'Suministrar {what}',
+  'Supply {what}: {much}': 'Suministrar {what}: {much}',
   'Tie it with steel dowels to the concrete beside it':
     'Unirla con pasajuntas de acero al concreto de al lado',
   'Slope it so that water runs away from the building: it falls {drop} in all':
@@ -47,7 +56,7 @@ export const quote: Language = {
   'Fill in along the edges and spread topsoil': 'Rellenar a lo largo de los bordes y tender tierra vegetal',
   'Fill in along the edges and seed': 'Rellenar a lo largo de los bordes y sembrar',
   'Fill in along the edges': 'Rellenar a lo largo de los bordes',
-  '{count} alike': '{count} iguales',
+  '{count} alike, each as follows': '{count} iguales, cada uno como sigue',
   '{count} alike, figures of one': '{count} iguales, cifras de uno',
   'Concrete of a strength of {strength}': 'Concreto con una resistencia de {strength}',
   'Form and pour steps {width} wide that rise {rise}':
