@@ -78,8 +78,10 @@ export class Collector {
   #each(add: (name: string, run: () => unknown) => void) {
     return (table: readonly unknown[]) =>
       (name: string, ...rest: readonly unknown[]): void => {
+        // As the runner does: rows are spread where all of them are lists.
+        const spread = table.every((item) => Array.isArray(item));
         for (const item of table) {
-          const row = Array.isArray(item) ? (item as readonly unknown[]) : [item];
+          const row = spread ? (item as readonly unknown[]) : [item];
           add(titled(name, row), () => Collector.#body(rest)(...row));
         }
       };

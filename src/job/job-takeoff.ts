@@ -13,6 +13,7 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { gravestFirst } from '../reckoning/harm';
 import type { Pad } from '../reckoning/pad';
+import { tellParts } from '../reckoning/part-working';
 import type { Caution, Result } from '../reckoning/result';
 import { CLOSED_FORM } from '../reckoning/source';
 import type { ReckonOptions } from '../reckoning/system';
@@ -37,6 +38,7 @@ import {
   mixesOf,
 } from './orders';
 import { NEAR_CORNERS, type Overlap, overlapsOf } from './overlaps';
+import { partsWorking } from './parts-working';
 import { withoutMoney } from './prices';
 import { type Purchase, purchasesOf } from './purchases';
 import * as cautions from './takeoff-cautions';
@@ -149,11 +151,8 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
 }
 
 /** Concrete of an element as a step of the working, where it is more than its calculation says. */
-function noteElement({ element: { name, count }, gross, less, net }: ElementConcrete, pad: Pad): void {
-  if (count) {
-    const B = gross.over(count);
-    pad.step(say`${{ name }}, all of them`, 'V = n × B', { n: count, B }, gross);
-  }
+function noteElement({ element: { name, count }, one, gross, less, net }: ElementConcrete, pad: Pad): void {
+  if (count) pad.step(say`${{ name }}, all of them`, 'V = n × B', { n: count, B: one }, gross);
   if (less)
     pad.step(say`${{ name }}, less what is counted elsewhere`, 'N = V − X', { V: gross, X: less }, net);
 }
@@ -284,6 +283,8 @@ const takeoffOn = (
     reckon: (job, pad) => {
       const worked = workJob(job, pad.system, memory);
       keep(worked);
+      const { elements, concrete, mixes, purchases } = worked;
+      tellParts(() => partsWorking(elements, concrete, mixes, purchases));
       return figuresOf(worked, pad);
     },
   }) as unknown as Calculation<JobInput, JobTakeoffFigures>;

@@ -12,7 +12,7 @@ import type { Laid } from './layout/plan';
 import { type Limits, softened } from './layout/rules';
 import { WORK_LIMIT } from './layout/search';
 import type { Site } from './layout/site';
-import { passedBy } from './layout/spared';
+import { isSmall, passedBy } from './layout/spared';
 import { type Draft, draftDeck, draftStrip } from './layout/strip';
 import type { LayoutParsed } from './layout-input';
 import { plain } from './round-slab';
@@ -111,20 +111,24 @@ function isSurer(
   return cells > FEW_PANELS && soft && SURELY * (sawn + softened(limits).weight * broken) < found.cost;
 }
 
+/** A draft that keeps every rule, laid out, where it still does so in exact decimals. */
+function keptBy(draft: Draft | undefined, site: Site): Choice | undefined {
+  if (draft?.broken !== 0) return undefined;
+  const choice = choiceOf(site, draft.lay());
+  return brokenIn(choice.laid) === 0 ? choice : undefined;
+}
+
 /** Plans of every kind that the slab may have. */
 function choicesFor(input: LayoutParsed, site: Site, limits: Limits, setting: Setting): Choice[] {
   const free = plain(input) && !site.orthogonal;
   const bare = free && site.openings.length === 0;
   const strip = bare ? draftStrip(site, limits) : undefined;
-  if (strip && strip.slim >= SLIM && strip.broken === 0) {
-    const laid = strip.lay();
-    if (brokenIn(laid) === 0) return [choiceOf(site, laid)];
-  }
+  const across = strip && strip.slim >= SLIM ? keptBy(strip, site) : undefined;
+  if (across) return [across];
   const deck = plain(input) && !site.openings.some((o) => o.cornered) ? draftDeck(site, limits) : undefined;
-  if (deck?.broken === 0) {
-    const choice = choiceOf(site, deck.lay());
-    if (brokenIn(choice.laid) === 0) return [choice];
-  }
+  // Around a small opening straight joints may be shorter.
+  const around = site.openings.some((o) => isSmall(o, limits)) ? undefined : keptBy(deck, site);
+  if (around) return [around];
   const fan = bare ? layFan(site.ring, limits) : undefined;
   const found = findGrid(site, limits, setting);
   const [surer] = [strip, deck].flatMap((draft) => (draft && isSurer(draft, found, limits) ? [draft] : []));

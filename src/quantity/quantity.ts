@@ -190,8 +190,9 @@ export class Quantity<D extends Dimension = Dimension> {
 
   /** Without its sign. */
   abs(): Quantity<D> {
-    const opposite = this.negated();
-    return innerOf(this).value.isNegative() ? opposite : this;
+    const { value, dimension } = innerOf(this);
+    // A temperature, which has no opposite, is refused as one.
+    return value.isNegative() || dimension === 'temperature' ? this.negated() : this;
   }
 
   /**

@@ -25,6 +25,10 @@ const planOf = (shape: object, asked: Asked, more: Partial<JointLayoutInput> = {
     ...more,
   }).figures;
 
+/** Plans that pass an opening by are looked at in passed-by.test.ts. */
+const passesBy = ({ givesWay }: JointLayoutFigures): boolean =>
+  givesWay.some(({ rule }) => rule === 'opening passed by');
+
 const rectangle = (l: number, w: number): object => ({
   outline: { shape: 'rectangle', length: `${l} in`, width: `${w} in` },
 });
@@ -123,9 +127,10 @@ describe('the size up to which the search is exact', () => {
       const slab = yard(next, between(next, 2, 5), 12, 24, 0.4);
       const corners = slab.ring.length + 4 * slab.openings.length;
       if (corners < 10 || corners > 16) continue;
+      const plan = planOf(inputOf(slab), { spacing: between(next, 8, 14), leastSide: 2, ratio: 1.5 });
+      if (passesBy(plan)) continue;
       counted += 1;
-      const { search } = planOf(inputOf(slab), { spacing: between(next, 8, 14), leastSide: 2, ratio: 1.5 });
-      expect(search.kind, JSON.stringify(slab)).toBe('exact');
+      expect(plan.search.kind, JSON.stringify(slab)).toBe('exact');
     }
   });
 });
@@ -159,14 +164,16 @@ describe('every plan passes the verifier', () => {
   it('for 4,400 random orthogonal outlines', () => {
     // Checked against: cutting the slab into cells and flooding them (test/support/joints/verifier.ts).
     const next = stream(8);
+    let passed = 0;
     for (let i = 0; i < runs(4400); i += 1) {
       const slab = yard(next, between(next, 1, 4), 14, 20, 0.4);
       const asked = { spacing: between(next, 6, 15), leastSide: 2, ratio: [1.25, 1.5, 2][i % 3] as number };
-      expect(
-        faultsOf(ringsOf(slab), planOf(inputOf(slab), asked), asked),
-        JSON.stringify([slab, asked]),
-      ).toEqual([]);
+      const figures = planOf(inputOf(slab), asked);
+      if (passesBy(figures)) passed += 1;
+      else expect(faultsOf(ringsOf(slab), figures, asked), JSON.stringify([slab, asked])).toEqual([]);
     }
+    // Where joints to every corner would cut up the slab, and seldom otherwise.
+    expect(passed).toBeLessThan(runs(4400) / 20);
   });
 
   it('for 300 random round slabs, some with an opening in the middle', () => {

@@ -1,5 +1,5 @@
 /**
- * Slabs with many small openings.
+ * Slabs with small openings: many, or one in a place where joints to its corners would cut up the slab.
  *
  * Checked against: noding joints and edges with a geometry library (test/support/joints/faces.ts); that every
  * corner of an opening is met or its opening named; and that no plan has many more panels than the spacing
@@ -68,6 +68,61 @@ describe('a slab with many small openings', () => {
       if (passed.length > 0) expect(figures.search.kind, what).toBe('bounded');
       const fewest = figures.area.toNumber('ft2') / spacing ** 2;
       expect(figures.panelCount.toNumber('each'), what).toBeLessThan(2.5 * Math.ceil(fewest) + 4);
+    }
+  });
+});
+
+describe('a small opening beside a corner', () => {
+  const floor = { outline: { shape: 'rectangle', length: '24 ft', width: '20 ft' } } as const;
+  const planOf = (opening?: object): ReturnType<typeof jointLayout> =>
+    jointLayout({
+      ...floor,
+      ...(opening && { openings: [opening as never] }),
+      thickness: '4 in',
+      spacing: '12 ft',
+    });
+  const pit = (x: number, y: number): object => ({
+    shape: 'circle',
+    diameter: '18 in',
+    at: { x: ft(x), y: ft(y) },
+  });
+
+  it.each([
+    ['a sump 2 ft off both walls', pit(2, 2)],
+    ['a sump 1 ft off both walls', pit(1, 1)],
+    [
+      'a box 1 ft off both walls',
+      { shape: 'rectangle', length: '2 ft', width: '2 ft', at: { x: '1 ft', y: '1 ft' } },
+    ],
+  ])('is passed by and named where joints to it would cut up the slab: %s', (_, opening) => {
+    // Common practice: the floor is cut as if it were not there, with isolation board around it.
+    const { figures, cautions } = planOf(opening);
+    expect(figures.panelCount.toNumber('each')).toBe(4);
+    expect(figures.contraction.toNumber('ft')).toBe(44);
+    expect(figures.givesWay).toMatchObject([{ rule: 'opening passed by' }]);
+    expect(cautions.map(({ code }) => code)).toContain('openings-passed-by');
+    expect(figures.isolation.sign()).toBe(1);
+  });
+
+  it.each([
+    ['a drain where joints cross', { shape: 'circle', diameter: '6 in', at: { x: '12 ft', y: '10 ft' } }],
+    ['a sump by the middle of a wall', pit(2, 10)],
+  ])('is met where that costs nothing: %s', (_, opening) => {
+    const { figures, cautions } = planOf(opening);
+    expect(figures.pattern).toBe('straight');
+    expect(figures.panelCount.toNumber('each')).toBe(4);
+    expect(figures.givesWay).toEqual([]);
+    expect(cautions.map(({ code }) => code)).toEqual(['silica-dust']);
+  });
+
+  it('fills the slab with panels wherever it is, for 40 random floors', () => {
+    // Checked against: noding joints and edges with a geometry library.
+    const next = stream(43);
+    for (let i = 0; i < runs(40); i += 1) {
+      const spacing = between(next, 8, 14);
+      const slab = pits(next, spacing, between(next, 1, 4));
+      const { figures } = jointLayout(slab.input);
+      expect(faultsOf(slab, figures, { spacing, leastSide: 2 }), JSON.stringify(slab.input)).toEqual([]);
     }
   });
 });

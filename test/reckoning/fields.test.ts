@@ -1,6 +1,7 @@
 /** Fields and calculations by themselves: what they read, what they refuse, and what their schemas say. */
 import { describe, expect, it } from 'vitest';
-import { InputError } from '../../src/index';
+import { InputError, slabVolume } from '../../src/index';
+import { fault } from '../../src/quantity/faults';
 import { define } from '../../src/reckoning/calculation';
 import { strength } from '../../src/reckoning/concrete-strength';
 import { type Field, fields, label, quantity, text } from '../../src/reckoning/fields';
@@ -16,6 +17,39 @@ function readBy<T>(field: Field<T>, input: unknown): { value: T | undefined; cod
   });
   return { value, codes };
 }
+
+describe('a calculation', () => {
+  it('lists what it says of itself and hides what it does', () => {
+    expect(Object.keys(slabVolume)).toEqual(['id', 'title', 'version', 'sources', 'limits']);
+  });
+});
+
+describe('a refusal', () => {
+  const said = (field: Field<unknown>, input: unknown): string[] => {
+    const says: string[] = [];
+    field.read(input, (remark) => {
+      if ('sentence' in remark) says.push(remark.sentence);
+    });
+    return says;
+  };
+
+  it('shows how a class of concrete is written', () => {
+    expect(said(strength('strength', PRESSURES), 'C25/35')[0]).toContain('"C25/30"');
+  });
+
+  it('says that text is wanted', () => {
+    expect(
+      said(
+        text(
+          'note',
+          (t) => t,
+          () => fault('wrong-type', 'never'),
+        ),
+        7,
+      ),
+    ).toEqual(['note must be text']);
+  });
+});
 
 describe('a strength', () => {
   // EN 206: C25/30 is 25 MPa on the cylinder; AS 1379: N32 is 32 MPa. Both from memory.

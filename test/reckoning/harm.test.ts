@@ -38,6 +38,17 @@ describe('cautions', () => {
     ]);
   });
 
+  it.each(['engineered-excavation', 'cold-stress', 'heat-stress', 'impalement', 'scalding-water'])(
+    'that somebody may be hurt stands before one of the pour as grave: %s',
+    (code) =>
+      expect(order(['warning', 'finish-too-late'], ['warning', code])).toEqual([code, 'finish-too-late']),
+  );
+
+  it.each(['cold-joint-risk', 'finish-too-late', 'outdoor-trowel', 'fast-drying'])(
+    'of concrete that is placed today stands before one of the work: %s',
+    (code) => expect(order(['warning', 'uneven-risers'], ['warning', code])).toEqual([code, 'uneven-risers']),
+  );
+
   it('of a job show the crew what threatens the pour, whatever its elements have raised before', () => {
     const names = ['north pad', 'south pad', 'east pad', 'west pad'];
     const job = reckonJob({

@@ -50,7 +50,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'grade-correction': signs('spots.*.elevation sills.*.elevation falls.*.minimum', 'minimum sillClearance'),
   'level-notes': signs(
     'heightOfInstrument rows.*.backsight rows.*.foresight closesOn from.elevation to.elevation rows.*.at atBenchMark rows.*.height',
-    'rows.*.up rows.*.down',
+    'rows.*.up rows.*.down allowed',
   ),
   'cross-slope': signs('highSide lowSide', 'across along'),
   straightedge: signs('', 'allowed'),

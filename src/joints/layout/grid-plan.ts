@@ -11,7 +11,7 @@ import { BROKEN, HAIR, type Limits, softened as softer } from './rules';
 import { Cells, type Found, type Searched, search } from './search';
 import { type FixedType, ringArea, type Site } from './site';
 import { type Axis, acrossOf, type Gap, type Space } from './space';
-import { FAR_MORE, marksOf, sparing, wouldCrowd } from './spared';
+import { areMany, cutsUp, FAR_MORE, marksOf, sparing, wouldCrowd } from './spared';
 import { type LinePlace, type SettingOut, stepsAlong, stepsWithin } from './steps';
 
 /** A straight joint, in the turned plane. */
@@ -433,14 +433,23 @@ function isCrowded({ site, limits, softened, cells }: FoundGrid): boolean {
   return cells > panelLimit(site).most || (softened && cells > FAR_MORE * fewest);
 }
 
-/** The plan that meets every opening, or where that crowds the slab, one that may pass by the small ones. */
+/** True for the plan that passes the small openings by, where that is the better. */
+function isBetter(other: FoundGrid, plan: FoundGrid): boolean {
+  if (plan.softened || areMany(other.site))
+    return other.found.cost < plan.found.cost || plan.cells > panelLimit(plan.site).most;
+  return cutsUp(plan.cells, other.cells);
+}
+
+/** The plan that meets every opening, or where that crowds or cuts up the slab, one that may pass by the small ones. */
 function likeliest(site: Site, limits: Limits, setting: Setting): FoundGrid {
   const spared = sparing(site, limits);
-  if (spared && wouldCrowd(site, limits)) return foundOn(spared, limits, setting);
+  const many = spared !== undefined && areMany(spared);
+  if (many && wouldCrowd(site, limits)) return foundOn(spared, limits, setting);
   const plan = foundOn(site, limits, setting);
-  if (!spared || !isCrowded(plan)) return plan;
+  const fewest = Math.ceil(ringArea(site.ring).toNumber() / limits.spacing ** 2 - HAIR);
+  if (!spared || !(isCrowded(plan) || (!many && cutsUp(plan.cells, fewest)))) return plan;
   const other = foundOn(spared, limits, setting);
-  return other.found.cost < plan.found.cost || plan.cells > panelLimit(site).most ? other : plan;
+  return isBetter(other, plan) ? other : plan;
 }
 
 /**

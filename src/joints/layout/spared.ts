@@ -20,26 +20,43 @@ type Opening = Site['openings'][number];
 /** An opening no wider than half the spacing either way may be passed by, a circle drawn as a polygon included. */
 const SMALL = 0.505;
 
-/** With so few openings each is worth a joint of its own. */
+/** With so few openings each is worth a joint of its own, unless it is this small and that cuts up the whole slab. */
 const FEW = 4;
+const SMALLER = 0.255;
+
+/** To meet few openings cuts up the slab where it makes so many times as many panels, and so many more. */
+const CUT_UP = 3;
+const MORE = 5;
 
 /** Where it makes so many times as many panels as the spacing asks for to meet all openings, small ones may be passed by. */
 export const FAR_MORE = 1.5;
 
-/** True for an opening that joints may pass by. */
-export const isSmall = ({ ring, bothWays }: Opening, limits: Limits): boolean => {
+/** True for an opening that joints may pass by, of at most this part of the spacing either way. */
+const isWithin = ({ ring, bothWays }: Opening, limits: Limits, part: number): boolean => {
   const { lo, hi } = boxOf(ring);
-  const most = SMALL * limits.spacing + HAIR;
+  const most = part * limits.spacing + HAIR;
   return !bothWays && hi.x - lo.x <= most && hi.y - lo.y <= most;
 };
 
+/** True for an opening that may be passed by where there are many. */
+export const isSmall = (opening: Opening, limits: Limits): boolean => isWithin(opening, limits, SMALL);
+
 /** The slab with its small openings to be passed by; nothing where it has none. */
 export function sparing(site: Site, limits: Limits): Site | undefined {
+  const small = site.openings.filter((o) => isSmall(o, limits)).length;
+  const part = small > FEW ? SMALL : SMALLER;
   const openings = site.openings.map((o) =>
-    isSmall(o, limits) ? { ...o, cornered: false, spared: true } : o,
+    isWithin(o, limits, part) ? { ...o, cornered: false, spared: true } : o,
   );
-  return openings.filter(({ spared }) => spared).length > FEW ? { ...site, openings } : undefined;
+  return openings.some(({ spared }) => spared) ? { ...site, openings } : undefined;
 }
+
+/** Whether so many openings may be passed by that not each of them is worth a joint of its own. */
+export const areMany = ({ openings }: Site): boolean => openings.filter(({ spared }) => spared).length > FEW;
+
+/** True where to meet the openings makes so many more panels that they are better passed by. */
+export const cutsUp = (panels: number, others: number): boolean =>
+  panels >= CUT_UP * others && panels >= others + MORE;
 
 /** What the middle of an opening weighs, in corners. */
 const AS_CORNERS = 4;

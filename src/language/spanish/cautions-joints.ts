@@ -2,8 +2,8 @@
 import type { Language } from '../../report/show';
 
 export const cautionsJoints: Language = {
-  'a joint from every small opening would cut the slab into strips and slivers, so the joints keep the spacing and pass {actual} of them by; they are listed. Set isolation board all around each of them, full depth, and lay diagonal bars across its corners as the engineer directs; one boxed out round, or turned so that its points lie on joints, needs fewer':
-    'una junta desde cada abertura pequeña cortaría la losa en tiras y astillas; por eso las juntas conservan su separación y pasan de largo {actual} de ellas, que están en la lista. Ponga placa de aislamiento alrededor de cada una, en todo el espesor, y varillas diagonales en sus esquinas como indique el ingeniero; si la caja es redonda, o se gira para que sus puntas queden sobre las juntas, hacen falta menos',
+  'joints from every small opening would cut up the slab into strips and slivers, so they keep their spacing and openings are passed by: {actual}, as listed. Set isolation board all around each, full depth, and lay bars diagonally beside it, across its corners where it has any, as the engineer directs; one boxed out round, or moved or turned so that joints meet it, needs fewer':
+    'las juntas desde cada abertura pequeña cortarían la losa en tiras y astillas; por eso conservan su separación y pasan de largo aberturas: {actual}, según la lista. Ponga placa de aislamiento alrededor de cada una, en todo el espesor, y varillas en diagonal a su lado, de través en sus esquinas si las tiene, como indique el ingeniero; si la caja es redonda, o se mueve o se gira para que las juntas la encuentren, hacen falta menos',
   'a small opening set square to the joints leaves corners that no joint meets; box it out round, or turned so that its points lie on the joints':
     'una abertura pequeña paralela a las juntas deja esquinas a las que no llega ninguna junta; haga la caja redonda, o gírela para que sus puntas queden sobre las juntas',
   'no plan of this kind keeps every rule; those that give way are listed. Cracks are likelier there: change the outline or an edge, or ask the engineer':
@@ -36,6 +36,12 @@ export const cautionsJoints: Language = {
     'el revenimiento pasa de los {limit} a los que llega la tabla de separaciones; el concreto más aguado encoge más, así que haga juntas más cercanas',
   '{actual} is no slab on ground, and the table runs from {from} to {to}: a topping bonded to a slab is jointed over every joint of that slab, in line with it and through its full depth, whatever the spacing; what is not bonded so thin curls and breaks':
     '{actual} no es una losa sobre el terreno, y la tabla va de {from} a {to}: un recubrimiento adherido a una losa lleva junta sobre cada junta de esa losa, en línea con ella y en todo su espesor, sea cual sea la separación; lo que tan delgado no va adherido se alabea y se rompe',
+  '{actual} is no slab on ground: a topping bonded to a slab is jointed over every joint of that slab, in line with it and through its full depth, whatever the spacing; what is not bonded so thin curls and breaks':
+    '{actual} no es una losa sobre el terreno: un recubrimiento adherido a una losa lleva junta sobre cada junta de esa losa, en línea con ella y en todo su espesor, sea cual sea la separación; lo que tan delgado no va adherido se alabea y se rompe',
+  '{side} is a hair more than whole spacings of {spacing}, which takes {actual} rows of panels. With joints {apart} apart {limit} would do: give that as the spacing where who drew the joints agrees':
+    '{side} es apenas más que separaciones enteras de {spacing}, y eso pide {actual} filas de paños. Con juntas a {apart} bastarían {limit}: dé esa separación si quien trazó las juntas está de acuerdo',
+  'a saw runs straight and follows no joint of a radius of {actual}, below {limit}: form that joint with a groover or a strip while the concrete is fresh, and saw the straight ones':
+    'la sierra corre derecho y no sigue una junta de radio {actual}, menor que {limit}: haga esa junta con volteador o con una tira mientras el concreto está fresco, y corte las rectas con sierra',
   'the thickness is outside the published table, which runs from {from} to {to}; the same multiple of the thickness is used':
     'el espesor queda fuera de la tabla publicada, que va de {from} a {to}; se usa el mismo múltiplo del espesor',
 };
