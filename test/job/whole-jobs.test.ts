@@ -391,61 +391,55 @@ describe('trucks for what is dug', () => {
 });
 
 describe('a pour on a cold day', () => {
-  const walk = (system: 'customary' | 'metric', prices: object) => {
-    const us = system === 'customary';
+  const US = {
+    long: rectangle('30 ft', '4 ft'),
+    small: rectangle('6 ft', '4 ft'),
+    thickness: '4 in',
+    cold: ['50 degF', '28 degF', '65 degF'],
+    warm: ['75 degF', '60 degF', '70 degF'],
+    by: '1 yd3',
+  };
+  const METRIC: typeof US = {
+    long: rectangle('9 m', '1.2 m'),
+    small: rectangle('2 m', '1 m'),
+    thickness: '100 mm',
+    cold: ['10 degC', '-2 degC', '18 degC'],
+    warm: ['24 degC', '15 degC', '21 degC'],
+    by: '1 m3',
+  };
+  const walk = ({ long, small, thickness, cold, warm, by }: typeof US, prices: object) => {
+    const day = (name: string, element: string, [air, low, concrete]: string[], more: object) => ({
+      name,
+      elements: [element],
+      airTemperature: air,
+      concreteTemperature: concrete,
+      limits: { forecast: { low }, ...more },
+    });
     return {
       version: 1,
       elements: [
-        {
-          name: 'walk',
-          count: 2,
-          outline: us ? rectangle('30 ft', '4 ft') : rectangle('9 m', '1.2 m'),
-          thickness: us ? '4 in' : '100 mm',
-          slab: true,
-        },
-        {
-          name: 'pad',
-          outline: us ? rectangle('6 ft', '4 ft') : rectangle('2 m', '1 m'),
-          thickness: us ? '4 in' : '100 mm',
-          slab: true,
-        },
+        { name: 'walk', count: 2, outline: long, thickness, slab: true },
+        { name: 'pad', outline: small, thickness, slab: true },
       ],
       days: [
-        {
-          name: 'Thursday',
-          elements: ['walk'],
-          airTemperature: us ? '50 degF' : '10 degC',
-          concreteTemperature: us ? '65 degF' : '18 degC',
-          limits: { forecast: { low: us ? '28 degF' : '-2 degC' }, protection: 'blankets', layers: 2 },
-        },
-        {
-          name: 'Friday',
-          elements: ['pad'],
-          airTemperature: us ? '75 degF' : '24 degC',
-          concreteTemperature: us ? '70 degF' : '21 degC',
-          limits: { forecast: { low: us ? '60 degF' : '15 degC' } },
-        },
+        day('Thursday', 'walk', cold, { protection: 'blankets', layers: 2 }),
+        day('Friday', 'pad', warm, {}),
       ],
-      prices: {
-        items: [
-          { item: 'concrete', price: price('150 USD', us ? '1 yd3' : '1 m3') },
-          ...Object.values(prices),
-        ],
-      },
+      prices: { items: [{ item: 'concrete', price: price('150 USD', by) }, ...Object.values(prices)] },
     } as unknown as JobInput;
   };
 
   it('has its blankets on the list, of the slabs that are poured on it and of no warm day', () => {
     // Two walks of 120 ft2 in two layers: 480 ft2. Two of 10.8 m2: 43.2 m2.
-    expect(bought(walk('customary', {}))).toContain('blanket 480 ft2');
-    expect(bought(walk('metric', {}))).toContain('blanket 43.2 m2');
-    const yard = textOf(jobHtml('Walk', reckonJob(walk('customary', {})), 'yard'));
+    expect(bought(walk(US, {}))).toContain('blanket 480 ft2');
+    expect(bought(walk(METRIC, {}))).toContain('blanket 43.2 m2');
+    const yard = textOf(jobHtml('Walk', reckonJob(walk(US, {})), 'yard'));
     expect(yard).toMatch(/Blankets against frost\s+480 ft2\s+walk/);
   });
 
   it('says to the customer whether they are in the price', () => {
     const told = (prices: object): string => {
-      const { bid, job } = bidOfJob(walk('customary', prices));
+      const { bid, job } = bidOfJob(walk(US, prices));
       return quoteText('Walk', { bid, job }).replace(/\s+/g, ' ');
     };
     const without = told({});
