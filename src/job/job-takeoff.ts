@@ -20,6 +20,7 @@ import type { ReckonOptions } from '../reckoning/system';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { BEALL_TIMES } from '../weather/sources';
+import { blanketsOf } from './blankets';
 import { checkDays, concreteOfDay, type Poured, pouredOn, workDay } from './days';
 import { digCautions } from './dig';
 import { type Element, type Job, type JobInput, jobDoor, partsIn } from './document';
@@ -27,7 +28,7 @@ import { filledOpenings } from './filled';
 import { flightCautions } from './flight';
 import { formsOff } from './forms-off';
 import { assumptionsOf, cautionsOf } from './gather';
-import { earthCautions, type KeptEarth } from './kept-earth';
+import { earthCautions, type KeptEarth, stayingTold } from './kept-earth';
 import { keptOf } from './layers';
 import {
   concreteOfElements,
@@ -116,14 +117,15 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   checkDays(job);
   const bench = new Bench(system, before, isJson(job));
   const overlaps = overlapsOf(job.elements, system);
-  const elements = job.elements.map((element, i) =>
+  const worked = job.elements.map((element, i) =>
     workElement(element, i, job.shared, filledOpenings(job, element), bench),
   );
-  const concrete = concreteOfElements(elements, overlaps);
+  const concrete = concreteOfElements(worked, overlaps);
   const { order, bags, trucks, cutting } = partsIn(job);
   if (order !== undefined && bags !== undefined) refuse('bags', giveOneOf(['order', 'bags']));
   const mixes = mixesOf(concrete, { job, order, bags, trucks, bench });
-  const bought = purchasesOf(elements, keptOf(elements, system), membersOf(cutting), bench);
+  const bought = purchasesOf(worked, keptOf(worked, system), membersOf(cutting), bench);
+  const elements = stayingTold(worked, bought.earth, bench);
   const days = pouredOn(job, elements, overlaps, mixes);
   const ofDays = days.flatMap((day) => workDay(day, bench));
   refuseFaults(bench);
@@ -139,7 +141,7 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
     overlaps,
     concrete,
     mixes,
-    purchases: [...mixes.map(concretePurchase), ...bought.lines],
+    purchases: [...mixes.map(concretePurchase), ...bought.lines, ...blanketsOf(days, ofDays)],
     earth: bought.earth,
     days,
     formsOff: formsOff(elements, days, ofDays),
