@@ -330,8 +330,9 @@ function sharp(
 function barOf(near: readonly Candidate[]): number {
   const [best] = near;
   if (!isLikely(best)) return 0;
-  const apart = new Map(near.map((one) => [valuesOf(one), one.score] as const).reverse());
-  const [, , third = 0] = [...apart.values()].sort((a, b) => b - a);
+  const apart = new Set<string>();
+  // They stand in the order of their scores.
+  const third = near.find((one) => apart.add(valuesOf(one)).size === 3)?.score ?? 0;
   return Math.max(third, (best as Candidate).score * RARER);
 }
 
@@ -386,8 +387,9 @@ export function search(
   let tried = tryAll(scene, bySteps);
   let near = singlesOf(tried);
   const tryMore = (more: readonly Slip[]): void => {
-    if (more.length === 0) return;
-    tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
+    const now = tryAll(scene, more);
+    if (now.length === 0) return;
+    tried = [...tried, ...now].sort((a, b) => byWeight(a.slip, b.slip));
     near = singlesOf(tried);
   };
   const known = new Set(bySteps);

@@ -4,7 +4,7 @@ import { numberShown, unitShown } from '../quantity/quantity';
 import { type Param, say, type Words } from '../reckoning/words';
 import type { FigureAt } from './figure-places';
 import { type Tree, textOf } from './formula';
-import type { Graph, Node, Taken } from './graph';
+import { type Graph, type Node, type Taken, upstream } from './graph';
 import { outcomeTwists, unitWritten } from './outcome-slips';
 import { FOOT, siOf, siOfUnit } from './scale';
 import type { Slip, SlipCode } from './slip';
@@ -299,16 +299,24 @@ export function stepSlips(
   figures: readonly FigureAt[],
 ): Slip[] {
   const single = figures.filter(({ at }) => !at.includes('[')).slice(0, FIGURES);
-  const wrongs = graph.map(wrongsOf);
-  const ofOne = graph.flatMap((node, i) => [
-    ...(wrongs[i] ?? []).map((wrong) => treeSlip(node, i, wrong)),
-    ...numberSlips(node, i),
-    ...sumSlip(node, i),
-    ...swapSlips(node, i),
-    ...shareSlips(graph, i),
-    ...tableSlips(node, i),
-    ...meanSlips(graph, i),
-    ...(claimed.has(i) ? [] : [...outcomeSlips(node, i, twinsOf(graph, i)), ...figureSlips(node, i, single)]),
-  ]);
+  // What no claim comes from changes none of them.
+  const felt = upstream(graph, [...claimed]);
+  const wrongs = graph.map((node, i) => (felt.has(i) ? wrongsOf(node) : []));
+  const ofOne = graph.flatMap((node, i) =>
+    felt.has(i)
+      ? [
+          ...(wrongs[i] ?? []).map((wrong) => treeSlip(node, i, wrong)),
+          ...numberSlips(node, i),
+          ...sumSlip(node, i),
+          ...swapSlips(node, i),
+          ...shareSlips(graph, i),
+          ...tableSlips(node, i),
+          ...meanSlips(graph, i),
+          ...(claimed.has(i)
+            ? []
+            : [...outcomeSlips(node, i, twinsOf(graph, i)), ...figureSlips(node, i, single)]),
+        ]
+      : [],
+  );
   return [...ofOne, ...habitSlips(graph, wrongs, treeSlip), ...factorSlips(graph)];
 }
