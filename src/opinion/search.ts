@@ -339,8 +339,12 @@ function barOf(near: readonly Candidate[]): number {
 const leafOf = ({ edits: [first] }: Slip): Leaf | undefined =>
   first?.on === 'input' ? first.leaf : undefined;
 
+const FORGOTTEN = /^elements\[\d+\]\.\w+\.\w+$/;
+
 /** An element of a job or a line of a bid, left out or taken twice. */
-function isOfNamed(slip: Slip, { input }: Scene): boolean {
+function isOfNamed(slip: Slip, { input, whole }: Scene): boolean {
+  // Of a job, what a part may do without, as the margin of its base.
+  if (whole.parts && isOfPart(slip) && FORGOTTEN.test(slip.input ?? '')) return true;
   const path = (isOfPart(slip) && pathOf(slip.input ?? '')) || [];
   const item = path.length === 2 && typeof path[1] === 'number' ? valueAt(input, path) : undefined;
   return isRecord(item) && typeof item['name'] === 'string';
