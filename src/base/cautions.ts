@@ -180,7 +180,7 @@ export const shortRetarderLap = (limit: Length, actual: Length): Caution => ({
 export const retarderCare: Caution = {
   code: 'retarder-care',
   severity: 'note',
-  says: 'lay the strips lapped like shingles in the way of the pour, tape laps and around every pipe, and patch tears before the truck comes. On a sheet all bleed water comes up: it takes longer before the finish, and the slab curls more, so cure it well',
+  says: 'lay the strips lapped like shingles in the way of the pour, tape laps and around every pipe, and patch tears before the truck comes. On a sheet all bleed water comes up: it takes longer before the finish, and the slab curls more, so cure it well. Patios, walks, drives and unheated garages need none',
   source: sources.COMMON_PRACTICE,
   always: true,
 };

@@ -87,6 +87,12 @@ export const thinSlab = (limit: Length, actual: Length): Caution => ({
   source: sources.IRC_SLAB_THICKNESS,
 });
 
+/** No slab on ground is so thin: what is, is bonded to one. */
+export const thinTopping = (limit: Length, actual: Length): Caution => ({
+  ...thinSlab(limit, actual),
+  ...say`${{ actual }} is no slab on ground, which is usually required to have ${{ limit }}: so thin only a topping lasts that is bonded to a slab below, jointed over every joint of that slab; follow the plans`,
+});
+
 export const buriedUtilities: Caution = {
   code: 'buried-utilities',
   severity: 'warning',

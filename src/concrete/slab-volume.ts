@@ -95,6 +95,9 @@ interface Parsed {
 /** IRC 2009 R506.1, as quoted. */
 const LEAST_THICKNESS = /*#__PURE__*/ paired('length', '3.5 in', '89 mm');
 
+/** Thinner than this nothing is cast on ground. */
+const TOPPING = /*#__PURE__*/ paired('length', '2 in', '50 mm');
+
 /** The middle of an opening; that of a round or regular one is where it stands. */
 const middleOf = (opening: Opening, ring: readonly Corner[]): Corner =>
   opening.shape === 'circle' || opening.shape === 'regular'
@@ -117,7 +120,8 @@ type Varying = Pick<SlabVolumeFigures, 'meanThickness' | 'thinnest' | 'thickest'
 function thicknessFigures(over: ThicknessOver, pad: Pad): Varying {
   const { mean, least: thin, thinnest, thickest } = over;
   const limit = LEAST_THICKNESS.undercutBy(thin);
-  if (limit) pad.caution(cautions.thinSlab(limit, thin));
+  const isTopping = mean === thin && TOPPING.undercutBy(thin);
+  if (limit) pad.caution((isTopping ? cautions.thinTopping : cautions.thinSlab)(limit, thin));
   if (mean === thin) return {};
   return thinnest && thickest ? { meanThickness: mean, thinnest, thickest } : { meanThickness: mean };
 }

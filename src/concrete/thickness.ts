@@ -17,7 +17,7 @@ import {
 } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { choice, type Field, fields, kinds, later, quantity, word } from '../reckoning/fields';
-import { SLAB_THICKNESS } from '../reckoning/ordinary';
+import { SLAB_OR_TOPPING } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { type Crown, type CrownOpening, crown, crownedMean, type ThicknessCrownInput } from './crown';
@@ -111,7 +111,7 @@ const varying = (): Field<Taper | Plane | Crown> =>
 
 /** The schema of a thickness. */
 export function thickness(): Field<Thickness> {
-  const uniform = quantity('length', 'thickness', 'positive', SLAB_THICKNESS);
+  const uniform = quantity('length', 'thickness', 'positive', SLAB_OR_TOPPING);
   const vary = varying();
   const choose = (input: unknown): Field<Thickness> =>
     (typeof input === 'object' && input !== null && 'kind' in input ? vary : uniform) as Field<Thickness>;

@@ -94,7 +94,7 @@ export interface Reached {
   readonly formHeight: Quantity<'length'>;
   /** How much they lack of the concrete: packed below, or the base kept lower under them. */
   readonly packing?: Quantity<'length'>;
-  /** How much they are higher: dug in, or the base filled up between them. */
+  /** How much they are higher: dug in, or the base filled up between them. Left out where they stand clear of the ground. */
   readonly dugIn?: Quantity<'length'>;
   /** How much is ripped off the boards of risers, which neither dig in nor are packed up. */
   readonly ripped?: Quantity<'length'>;
@@ -126,17 +126,22 @@ interface Reach {
   readonly given: Quantity<'count'> | undefined;
   /** Whether they form risers, above whose lower edge the tread below is finished. */
   readonly riser: boolean;
+  /** Whether they stand clear of the ground, so that nothing is dug for them. */
+  readonly clear: boolean;
 }
 
 /** Whether the boards reach the top of the concrete. */
-export function reached({ h, b, given, riser }: Reach, pad: Pad): Reached {
+export function reached({ h, b, given, riser, clear }: Reach, pad: Pad): Reached {
   const n = given ?? coursesFor(h, b, pad);
   const F = pad.step('height of the forms', 'F = n × b', { n, b }, b.times(n));
   const lacks = small(h.minus(F));
   if (lacks.sign() === 0) return { courses: n, formHeight: F };
   const over = lacks.abs();
   if (riser && lacks.sign() < 0) pad.caution(cautions.ripRisers(h, F, over));
-  if (lacks.sign() < 0) return { courses: n, formHeight: F, ...(riser ? { ripped: over } : { dugIn: over }) };
+  if (lacks.sign() < 0) {
+    const held = riser ? { ripped: over } : clear ? {} : { dugIn: over };
+    return { courses: n, formHeight: F, ...held };
+  }
   pad.caution((riser ? cautions.lowRisers : cautions.lowForms)(h, F, lacks));
   if (riser) return { courses: n, formHeight: F };
   return { courses: n, formHeight: F, packing: lacks };

@@ -230,7 +230,10 @@ function reckon(input: Parsed, pad: Pad): FormMaterialsFigures {
   const { kind, height: h, stakes, fasteners, release, uses } = input;
   const edges = edgesOf(input, pad);
   const size = sizeOf(input.board, pad.system);
-  const reach = reached({ h, b: size.height, given: input.courses, riser: kind === 'riser' }, pad);
+  const reach = reached(
+    { h, b: size.height, given: input.courses, riser: kind === 'riser', clear: !!input.stakes?.gap },
+    pad,
+  );
   const spacings = spacingsOf(
     stakes,
     {

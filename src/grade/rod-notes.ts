@@ -6,7 +6,7 @@ import { type Quantity, systemOfQuantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE } from '../reckoning/source';
+import { CLOSED_FORM, COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import * as faults from './faults';
@@ -69,8 +69,23 @@ function rowOfRod(at: Standing, row: RodNotes['rows'][number], last: boolean, i:
   at.backsights.push(B);
 }
 
+/** What the circuit closes on: as given, or the bench mark itself where the last reading stands on it again. */
+function closedOn({ benchMark, rows, closesOn }: RodNotes, pad: Pad): Length | undefined {
+  if (closesOn || !benchMark) return closesOn;
+  const last = rows.at(-1);
+  if (!last?.foresight || last.point !== benchMark.name) return undefined;
+  pad.assume({
+    name: 'closesOn',
+    value: { reckoned: benchMark.elevation },
+    because: 'the last reading is on the bench mark again',
+    override: 'Give closesOn',
+    source: CLOSED_FORM,
+  });
+  return benchMark.elevation;
+}
+
 export function byRod(notes: RodNotes, pad: Pad): LevelNotesFigures {
-  const { benchMark, heightOfInstrument, rows, closesOn } = notes;
+  const { benchMark, heightOfInstrument, rows } = notes;
   if (!benchMark && !heightOfInstrument) hanging(rows);
   if (benchMark && heightOfInstrument)
     refuse('', sharedFaults.giveOneOf(['benchMark', 'heightOfInstrument']));
@@ -88,11 +103,13 @@ export function byRod(notes: RodNotes, pad: Pad): LevelNotesFigures {
   const [b, f] = [total(at.backsights, start), total(at.foresights, start)];
   const checkSum = pad.step('check sum', 'c = b − f', { b, f }, asElevation(b.minus(f)));
   const end = at.points.at(-1)?.elevation ?? start;
+  const closesOn = closedOn(notes, pad);
   const closing =
     closesOn && pad.step('misclosure', 'm = z − k', { z: end, k: closesOn }, small(end.minus(closesOn)));
   return {
     points: at.points,
-    elevations: byName(at.points),
+    // A bench mark keeps the elevation that it is known by, however a circuit comes back to it.
+    elevations: { ...byName(at.points), ...(benchMark ? { [benchMark.name]: start } : {}) },
     checkSum,
     checkAgainst: asElevation(end.minus(start)),
     sumOfBacksights: b,

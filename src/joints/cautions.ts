@@ -40,6 +40,38 @@ export const manyPanels = (
   source: sources.TAPER_WIDTH,
 });
 
+export const justOverSpacing = (
+  [limit, actual]: readonly [Quantity<'count'>, Quantity<'count'>],
+  [side, spacing]: readonly [Length, Length],
+  apart: Length,
+): Caution => ({
+  code: 'just-over-spacing',
+  severity: 'note',
+  ...say`${{ side }} is a hair more than whole spacings of ${{ spacing }}, which takes ${{ actual }} rows of panels. With joints ${{ apart }} apart ${{ limit }} would do: give that as the spacing where who drew the joints agrees`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+export const curvedCut = (limit: Length, actual: Length): Caution => ({
+  code: 'curved-cut',
+  severity: 'note',
+  ...say`a saw runs straight and follows no joint of a radius of ${{ actual }}, below ${{ limit }}: form that joint with a groover or a strip while the concrete is fresh, and saw the straight ones`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+/** No slab on ground is so thin: what is, is bonded to one. */
+export const toppingJoints = (limit: Length, actual: Length): Caution => ({
+  code: 'thin-slab',
+  severity: 'warning',
+  ...say`${{ actual }} is no slab on ground: a topping bonded to a slab is jointed over every joint of that slab, in line with it and through its full depth, whatever the spacing; what is not bonded so thin curls and breaks`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
 export const cutUpByStrips = (
   ratio: Quantity<'ratio'>,
   [actual, length]: readonly [Quantity<'count'>, Length],

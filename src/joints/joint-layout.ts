@@ -22,18 +22,20 @@
 import { type Rings, regionFields, ringsOf } from '../outline/region';
 import { Decimal } from '../quantity/decimal';
 import * as sharedFaults from '../quantity/faults';
+import { paired } from '../quantity/paired';
 import { canonicalValue, type Quantity, quantityOf, systemOfQuantity } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { bareRatio } from '../reckoning/bare-ratio';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import * as sharedCautions from '../reckoning/cautions';
 import { choice, fields, list, maybe, quantity, whole, wholeNumber } from '../reckoning/fields';
-import { SLAB_THICKNESS } from '../reckoning/ordinary';
+import { SLAB_OR_TOPPING } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH, IRREGULAR_SLABS, SILICA_RULE } from '../reckoning/source';
 import type { TakeNote } from '../reckoning/takes';
 import * as cautions from './cautions';
 import { type FewerJoints, fewerFigures, fewerJoints, withoutStrips } from './fewer-joints';
+import { heedHair } from './hair-over';
 import { assumeLeastDepth, heedDepth, JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
 import { LONGEST } from './layout/eased';
 import { isolationLengths } from './layout/isolation';
@@ -207,6 +209,27 @@ function heed(
   if (sawn) pad.caution(sharedCautions.silica);
 }
 
+/** Thinner than this it is a topping. */
+const TOPPING = /*#__PURE__*/ paired('length', '3 in', '75 mm');
+
+function heedTopping(thickness: Length, pad: Pad): void {
+  const limit = TOPPING.undercutBy(thickness);
+  if (limit) pad.caution(cautions.toppingJoints(limit, thickness));
+}
+
+/** Tighter arcs no saw on wheels follows: common practice. */
+const TIGHT = /*#__PURE__*/ paired('length', '10 ft', '3 m');
+
+function heedCurves({ joints }: Laid, write: Writer, pad: Pad): void {
+  const radii = joints.flatMap(({ type, center, from }) =>
+    center && type === 'contraction' ? [Decimal.hypot(from.x.minus(center.x), from.y.minus(center.y))] : [],
+  );
+  if (radii.length === 0) return;
+  const tightest = write.length(Decimal.min(...radii));
+  const limit = TIGHT.undercutBy(tightest);
+  if (limit) pad.caution(cautions.curvedCut(limit, tightest));
+}
+
 /** Where nobody speaks of a wall or another slab beside it, none is taken to be there. */
 function assumeNoIsolation({ isolation }: LayoutParsed, pad: Pad): void {
   if (isolation) return;
@@ -257,6 +280,9 @@ function reckon(input: LayoutParsed, pad: Pad, rings?: RingsOf): JointLayoutFigu
   const sawn = method.endsWith('saw') && contraction.sign() > 0;
   const taken = takeOff(input, { laid, contraction, isolation, depth, sawn, order: input.sawOrder }, pad);
   heedWidePanels(panels, input.thickness, pad);
+  heedHair(input, { site, joints: laid.joints, write }, rules, pad);
+  heedTopping(input.thickness, pad);
+  if (method.endsWith('saw')) heedCurves(laid, write, pad);
   const found = fewerJoints(input, planned, limitsOf(rules));
   const fewer = found && fewerFigures(found, write);
   heedMany(input, planned, rules, fewer, contraction, pad);
@@ -305,7 +331,7 @@ const layoutWith = (rings?: RingsOf): Calculation<JointLayoutInput, JointLayoutF
     input: () =>
       fields({
         ...regionFields(),
-        thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
+        thickness: quantity('length', 'thickness', 'positive', SLAB_OR_TOPPING),
         spacing: quantity('length', 'spacing', 'positive', JOINT_SPACING),
         longestRatio: maybe(bareRatio('longestRatio', 'positive', LONGEST_RATIO)),
         minimumSide: maybe(quantity('length', 'minimumSide', 'positive', LEAST_SIDE)),

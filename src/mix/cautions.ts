@@ -84,6 +84,13 @@ export const outdoorTrowel: Caution = {
   source: OUTDOOR_TROWEL,
 };
 
+export const slickFinish: Caution = {
+  code: 'slick-finish',
+  severity: 'warning',
+  says: 'a hard trowel leaves concrete slick when it is wet, and people fall on it, on steps and slopes above all: broom or float what rain reaches',
+  source: COMMON_PRACTICE,
+};
+
 /** Under a roof the residential code leaves a way that it has not outdoors. */
 export const troweledGarage: Caution = {
   code: 'outdoor-trowel',

@@ -472,7 +472,7 @@ function reckon(given: Parsed, pad: Pad): DeliveryTicketFigures {
  *   waterToAdd: '10 gal',
  * });
  * figures.waterCement?.format(); // '0.4439:1'
- * figures.effect?.slump?.format(); // '3.9286 in'
+ * figures.effect?.slump?.format(); // '4 in'
  * ```
  */
 export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigures> = /*#__PURE__*/ define({

@@ -300,6 +300,16 @@ function heedStone({ use, thickness: t, aggregateSize: d }: Parsed, pad: Pad): v
   if (d.greaterThan(most)) pad.caution(large(most, d));
 }
 
+/** People walk on these in the rain. */
+const WALKED_WET: readonly MixUse[] = ['driveway', 'walk', 'patio', 'steps'];
+
+/** A hard trowel where it freezes, or where rain makes its skin slick. */
+function heedTrowel({ use, finish }: Parsed, frost: FrostClass, pad: Pad): void {
+  if (finish !== 'hard-trowel') return;
+  if (frost !== 'F0') pad.caution(use === 'garage-floor' ? cautions.troweledGarage : cautions.outdoorTrowel);
+  else if (WALKED_WET.includes(use)) pad.caution(cautions.slickFinish);
+}
+
 const replaced = (what: string) => maybe(quantity('ratio', what, 'not-negative', REPLACED));
 
 const SOURCES: readonly Source[] = [
@@ -351,9 +361,7 @@ function reckon(input: Parsed, pad: Pad): MixRequirementsFigures {
   };
   heedStone(input, pad);
   if (sulfate !== 'none') pad.caution(cautions.sulfateCement);
-  if (input.finish === 'hard-trowel' && frost !== 'F0') {
-    pad.caution(input.use === 'garage-floor' ? cautions.troweledGarage : cautions.outdoorTrowel);
-  }
+  heedTrowel(input, frost, pad);
   const judged = { input, ask, frost, source: AIR_TABLE };
   const offerFits = input.offered && judge(input.offered, judged, [sourceOf(strong), sourceOf(dry)], pad);
   return {

@@ -5,6 +5,7 @@
  * 1 to 1.4 MPa; where the air it brings is counted too, up to 400 psi. It goes into what is left in the drum, not into
  * what was batched.
  */
+import { nearest } from '../quantity/nearest';
 import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
@@ -14,16 +15,23 @@ type Volume = Quantity<'volume'>;
 const DOSE = paired('volume', '1 gal', '5 L');
 const IN_EACH = paired('volume', '1 yd3', '1 m3');
 const SLUMP = paired('length', '1 in', '25 mm');
+/** To the nearest of this a slump is read off the cone and told. */
+const READ_TO = paired('length', '1/4 in', '5 mm');
 const LOSS = [paired('pressure', '150 psi', '1 MPa'), paired('pressure', '400 psi', '2.8 MPa')] as const;
 
 /** What an addition of water does. */
 export interface WaterEffect {
-  /** The slump after it, where the slump is known. */
+  /** The slump after it, where the slump is known, to the nearest 1/4 in or 5 mm that a slump is read to. */
   readonly slump?: Quantity<'length'>;
   /** Strength lost, the lower end. */
   readonly leastLoss: Quantity<'pressure'>;
   /** Strength lost, the upper end. */
   readonly mostLoss: Quantity<'pressure'>;
+}
+
+function readOff(m: Quantity<'length'>, pad: Pad): Quantity<'length'> {
+  const q = READ_TO.as(pad.system);
+  return pad.step('as a slump is read', 'M = floor(m ÷ q + 1 ÷ 2) × q', { m, q }, nearest(m, q));
 }
 
 /** What water does to the concrete that is left in the drum. */
@@ -43,7 +51,9 @@ export function effectOf(
   const u = pad.step('the dose that the effects are told for', 'u = D ÷ E', { D, E }, D.over(E));
   const n = pad.step('doses', 'n = r ÷ u', { r, u }, r.over(u));
   const [p, q] = LOSS.map((pair) => pair.as(pad.system)) as [Quantity<'pressure'>, Quantity<'pressure'>];
-  const after = slump && pad.step('slump after', 'm = s + n × k', { s: slump, n, k }, slump.plus(k.times(n)));
+  const after =
+    slump &&
+    readOff(pad.step('slump after', 'm = s + n × k', { s: slump, n, k }, slump.plus(k.times(n))), pad);
   return {
     ...(after ? { slump: after } : {}),
     leastLoss: pad.step('strength lost, at least', 'f = n × p', { n, p }, p.times(n)),

@@ -180,7 +180,11 @@ function unitName(text: string): string {
     .join('/');
 }
 
-function findUnit(text: string, what: string, d: Dimension): Unit | Fault {
+/** What stands behind a spacing on plans: `12" o.c.`, `200 mm c/c`. */
+const ON_CENTER = /(?<=[a-z'".]) ?(?:o\.? ?c\.?|c\/c|on cent(?:er|re)s?)$/i;
+
+function findUnit(written: string, what: string, d: Dimension): Unit | Fault {
+  const text = d === 'length' ? written.replace(ON_CENTER, '') : written;
   if (/survey|^ft ?us$|^us ?ft$/i.test(text)) return faults.surveyFoot(what);
   const wrong = WRONG_CASE.get(text);
   if (wrong) return textFaults.wrongCase(what, text, ...wrong);

@@ -18,13 +18,13 @@ export interface UnitIds {
   /** Of length. */
   length: 'ft-in' | 'ft' | 'in' | 'yd' | 'mi' | 'm' | 'mm' | 'cm' | 'km';
   /** Of area. */
-  area: 'ft2' | 'in2' | 'yd2' | 'acre' | 'm2' | 'cm2' | 'mm2';
+  area: 'ft2' | 'in2' | 'yd2' | 'acre' | 'm2' | 'ha' | 'cm2' | 'mm2';
   /** Of volume. */
   volume: 'yd3' | 'ft3' | 'in3' | 'gal' | 'qt' | 'fl oz' | 'm3' | 'L' | 'mL' | 'cm3';
   /** Of mass. */
   mass: 'lb' | 'ton' | 'oz' | 'kg' | 'tonne' | 'longton' | 'g';
   /** Of density. */
-  density: 'pcf' | 'lb/yd3' | 'ton/yd3' | 'kg/m3';
+  density: 'pcf' | 'lb/yd3' | 'ton/yd3' | 'kg/m3' | 'tonne/m3' | 'g/m3';
   /** Of mass per length. */
   'mass-per-length': 'lb/ft' | 'kg/m';
   /** Of mass per area. */
@@ -100,6 +100,7 @@ in2|0.00064516|c|2
 yd2|0.83612736|c|2|sy,sqyd
 acre|4046.8564224|c|4
 m2|1|m|2|sqm
+ha|10000|m|4|hectare
 cm2|0.0001|m|2
 mm2|0.000001|m|1
 volume
@@ -126,6 +127,8 @@ pcf|12.24699399|c|1|lb/ft3
 lb/yd3|0.45359237|c|1
 ton/yd3|907.18474|c|3
 kg/m3|0.764554857984|m|1
+tonne/m3|764.554857984|m|3|t/m3
+g/m3|0.000764554857984|m|1
 mass-per-length
 lb/ft|0.45359237|c|3|plf
 kg/m|0.3048|m|3

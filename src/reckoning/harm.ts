@@ -92,6 +92,7 @@ const FIGURES: readonly CautionCode[] = [
   'fill-needs-shrink',
   'just-over-increment',
   'just-over-load',
+  'just-over-spacing',
   'large-allowance',
   'mix-in-order',
   'no-allowance',

@@ -184,6 +184,13 @@ export const SLAB_THICKNESS: Ordinary = {
   source: trade,
 };
 
+/** Of a slab, or of a topping that is bonded to one. */
+export const SLAB_OR_TOPPING: Ordinary = {
+  ...SLAB_THICKNESS,
+  of: 'the thickness of a slab or of a bonded topping',
+  least: ['1 in', '25 mm'],
+};
+
 export const PLAN_LENGTH: Ordinary = {
   of: 'a side of a slab, a pad or a walk',
   least: ['3 in', '75 mm'],

@@ -56,6 +56,8 @@ export interface DowelLayoutInput {
   readonly friction?: QuantityInput<'ratio'>;
   /** Ties only: working stress; by default 40,000 psi. */
   readonly stress?: QuantityInput<'pressure'>;
+  /** Ties only: of the concrete that they drag; by default 150 pcf. */
+  readonly unitWeight?: QuantityInput<'density'>;
   /** By default floors. */
   readonly table?: DowelTable;
   /** By default that of the table. */
@@ -125,6 +127,7 @@ interface Parsed {
   readonly freeWidth: Length | undefined;
   readonly friction: Quantity<'ratio'> | undefined;
   readonly stress: Quantity<'pressure'> | undefined;
+  readonly unitWeight: Quantity<'density'> | undefined;
   readonly table: DowelTable | undefined;
   readonly diameter: Length | undefined;
   readonly length: Length | undefined;
@@ -342,7 +345,7 @@ function checkDowel(input: Parsed, { diameter, spacing }: Dowel): void {
   if (!diameter.lessThan(spacing)) refuse('spacing', faults.doesNotFit('the dowel', 'its spacing'));
 }
 
-const FOR_TIES = ['bar', 'freeWidth', 'friction', 'stress'] as const;
+const FOR_TIES = ['bar', 'freeWidth', 'friction', 'stress', 'unitWeight'] as const;
 const FOR_DOWELS = ['table', 'diameter', 'basketLength'] as const;
 
 /** Dowels and ties are asked different things. */
@@ -426,6 +429,7 @@ export const dowelLayout: Calculation<DowelLayoutInput, DowelLayoutFigures> = /*
         freeWidth: maybe(quantity('length', 'freeWidth', 'positive', usual.FREE_WIDTH)),
         friction: maybe(bareRatio('friction', 'positive', usual.FRICTION)),
         stress: maybe(quantity('pressure', 'stress', 'positive', usual.STRESS)),
+        unitWeight: maybe(quantity('density', 'unitWeight', 'positive', usual.CONCRETE_DENSITY)),
         table: maybe(choice('table', ['floors', 'pavements'] as const)),
         diameter: maybe(quantity('length', 'diameter', 'positive', usual.DOWEL_DIAMETER)),
         length: maybe(quantity('length', 'length', 'positive', usual.DOWEL_LENGTH)),

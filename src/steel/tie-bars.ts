@@ -32,6 +32,7 @@ export interface TieInput {
   readonly freeWidth: Length | undefined;
   readonly friction: Quantity<'ratio'> | undefined;
   readonly stress: Quantity<'pressure'> | undefined;
+  readonly unitWeight: Quantity<'density'> | undefined;
 }
 
 /** Ties, sized. */
@@ -59,11 +60,12 @@ function dragSpacing(input: TieInput, B: Length, bar: AnyBarSize, pad: Pad): Len
   for (const [name, value, because] of [
     ['friction', FRICTION(), 'the usual friction factor'],
     ['stress', STRESS, say`two thirds of the yield strength of grade ${{ grade: usualGrade(pad.system) }}`],
+    ['unitWeight', CONCRETE, 'what concrete with steel in it weighs'],
   ] as const) {
     if (!input[name]) pad.assume({ name, value, because, override: overridden(name), source: CRSI_DRAG });
   }
   const { thickness: t } = input;
-  const D = CONCRETE.as(pad.system);
+  const D = input.unitWeight ?? CONCRETE.as(pad.system);
   const w = pressureOf(
     pad.step('weight of the slab, taken as a pressure w', 'G = t × D', { t, D }, t.times(D)),
   );

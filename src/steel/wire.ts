@@ -215,16 +215,31 @@ function fabricNamed(text: string): WireStyle | undefined {
 /**
  * Read a style, or both ways in which it can be read; `undefined` for anything that is none.
  *
- * `A193`, `6x6-W1.4xW1.4`, `4x12 - D6xD4`, `152x152-MW9.1xMW9.1`, `6x6-10x10`, `6x6 10/10`, `200x200-6x6`.
+ * `A193`, `6x6-W1.4xW1.4`, `WWR 4x12 - D6xD4`, `152x152-MW9.1xMW9.1`, `6x6-10x10`, `6x6 10/10`, `6-6-10-10`,
+ * `200x200-6x6`, `150x150x6 mm`.
  */
-export const readings = (text: string): WireStyle | TwoStyles | undefined =>
-  text.length > LONGEST ? undefined : (fabricNamed(text) ?? written(text));
+export function readings(text: string): WireStyle | TwoStyles | undefined {
+  if (text.length > LONGEST) return undefined;
+  const bareName = text.trim().replace(ITS_KIND, '').trim();
+  return fabricNamed(bareName) ?? written(bareName);
+}
+
+/** What drawings write before or behind a style to say that it is one. */
+const ITS_KIND = /^(?:ww[frm]|mesh|fabric)\b[ ,:]?|[ ,]\s*(?:ww[frm]|mesh|fabric)$/gi;
+
+/** `6-6-10-10`, `6/6-10/10`: spacings and gauges parted by whatever was at hand. */
+const SPOKEN = /^(\d) ?[-/x] ?(\d) ?- ?(\d{1,2}) ?[-/x] ?(\d{1,2})$/i;
+
+/** `150x150x6 mm`: one wire both ways. */
+const ONE_WIRE = /^(\d{2,3}) ?x ?(\d{2,3}) ?x ?(\d{1,2}(?:\.\d)?) ?mm$/i;
 
 /** No style is longer. */
 const LONGEST = 60;
 
 function written(text: string): WireStyle | TwoStyles | undefined {
-  const found = STYLE.exec(text.trim().replaceAll('×', 'x'));
+  const found = STYLE.exec(
+    text.replaceAll('×', 'x').replace(SPOKEN, '$1x$2-$3x$4').replace(ONE_WIRE, '$1x$2-$3x$3 mm'),
+  );
   if (!found) return undefined;
   const [, a = '', unitA, b = '', unitB, p1 = '', n1 = '', mm1, p2 = '', n2 = '', mm2, gauge] = found;
   const metric = isMetric([a, b], [unitA, unitB]);

@@ -272,7 +272,7 @@ export const frozenGround: Caution = {
 export const frostInGround = (limit: Temperature, actual: Temperature): Caution => ({
   code: 'frost-in-ground',
   severity: 'warning',
-  ...say`air that is or was down to ${{ actual }}, ${{ limit }} or colder, before the pour may have frozen the ground: drive a rod into it in the shade and along the edges before the truck is called, and keep blankets on it until then`,
+  ...say`air that is or was down to ${{ actual }} before the pour may have frozen the ground: drive a rod into it in the shade and along the edges before the truck is called, and keep blankets on it until then`,
   limit,
   actual,
   source: FROZEN_SUBGRADE,

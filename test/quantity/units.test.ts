@@ -43,6 +43,7 @@ describe('MIL-HDBK-1004/6, Appendix B', () => {
   it.each([
     ['1 yd2', 'area', 'm2', '0.836127'],
     ['1 ft2', 'area', 'm2', '0.092903'],
+    ['1 acre', 'area', 'ha', '0.404686'],
     ['1 yd3', 'volume', 'm3', '0.764555'],
     ['1 ft3', 'volume', 'm3', '0.028317'],
     ['1 gal', 'volume', 'L', '3.78541'],

@@ -50,7 +50,7 @@ describe('a value out of the ordinary', () => {
     ['a share typed for a percentage', { allowance: '0.1%' }, 'allowance: 10% meant'],
     ['a factor typed for a percentage', { allowance: '108%' }, 'allowance: 8% meant'],
     ['a factor', { allowance: '1.08:1' }, 'allowance: 8% meant'],
-    ['tonnes typed as kilograms', { density: '2.4 kg/m3' }, 'density: 2400 kg/m3 meant'],
+    ['tonnes typed as kilograms', { density: '2.4 kg/m3' }, 'density: 2.4 tonne/m3 meant'],
     ['pascals typed for pounds', { strength: '4000 MPa' }, 'strength: customary meant'],
   ])('%s', (_, input, wanted) => {
     expect(asked(input)).toEqual([wanted.replace(' meant', '')]);

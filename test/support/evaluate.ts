@@ -28,6 +28,7 @@ const NAMES: Record<string, string> = {
   m: 'm',
   km: 'km',
   acre: 'acre',
+  ha: 'hectare',
   gal: 'gallon',
   floz: 'fluidounce',
   qt: 'quart',

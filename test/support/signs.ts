@@ -33,7 +33,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   excavation: signs(
     // Below zero is fill; a rise below zero is hollow.
     'sections.*.depth levels.*.* depths.*.* outline.points.*.rise',
-    'margin sections.*.sideSlope shrink.share swell sections.*.area sideSlope sections.*.middleArea sections.*.fill',
+    'margin haul.stays sections.*.sideSlope shrink.share swell sections.*.area sideSlope sections.*.middleArea sections.*.fill',
   ),
   'base-tonnage': signs('outline.points.*.rise', 'margin edgeTrim moisture allowance geotextile.lap voids'),
   'vapor-retarder': signs('', 'lap turnUp'),
@@ -50,7 +50,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   'grade-correction': signs('spots.*.elevation sills.*.elevation falls.*.minimum', 'minimum sillClearance'),
   'level-notes': signs(
     'heightOfInstrument rows.*.backsight rows.*.foresight closesOn from.elevation to.elevation rows.*.at atBenchMark rows.*.height',
-    'rows.*.up rows.*.down',
+    'rows.*.up rows.*.down allowed',
   ),
   'cross-slope': signs('highSide lowSide', 'across along'),
   straightedge: signs('', 'allowed'),

@@ -12,7 +12,7 @@ import { widePanels } from '../cautions';
 type Length = Quantity<'length'>;
 
 /** Of the published rules, the one that joints farthest apart. */
-const MOST_TIMES = 36;
+export const MOST_TIMES = 36;
 /** A thickness under its other name, 100 mm for 4 in, is up to a sixtieth off and makes no other panel of it. */
 const SIXTIETHS = 60;
 

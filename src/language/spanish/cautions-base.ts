@@ -4,8 +4,8 @@ import type { Language } from '../../report/show';
 export const cautionsBase: Language = {
   'strips that lap {actual} part when they are walked on, and damp comes up between: lap {limit} at least, and tape it':
     'unas tiras que se traslapan {actual} se abren al pisarlas y por ahí sube la humedad: traslape {limit} por lo menos, y séllelo con cinta',
-  'lay the strips lapped like shingles in the way of the pour, tape laps and around every pipe, and patch tears before the truck comes. On a sheet all bleed water comes up: it takes longer before the finish, and the slab curls more, so cure it well':
-    'tienda las tiras traslapadas como tejas en el sentido del colado, selle con cinta los traslapes y alrededor de cada tubo, y parche los desgarres antes de que llegue el camión. Sobre una lámina toda el agua de sangrado sube: el acabado tarda más y la losa se alabea más, así que cúrela bien',
+  'lay the strips lapped like shingles in the way of the pour, tape laps and around every pipe, and patch tears before the truck comes. On a sheet all bleed water comes up: it takes longer before the finish, and the slab curls more, so cure it well. Patios, walks, drives and unheated garages need none':
+    'tienda las tiras traslapadas como tejas en el sentido del colado, selle con cinta los traslapes y alrededor de cada tubo, y parche los desgarres antes de que llegue el camión. Sobre una lámina toda el agua de sangrado sube: el acabado tarda más y la losa se alabea más, así que cúrela bien. Los patios, banquetas, entradas y cocheras sin calefacción no la necesitan',
   'a trench about {limit} deep or more needs a ladder or a ramp close to everyone in it, and the air may need testing; check the rules that apply':
     'una zanja de unos {limit} de profundidad o más necesita una escalera o rampa cerca de todos los que están en ella, y puede hacer falta medir el aire; consulte las normas que rigen',
   'an excavation deeper than {limit} must be protected as a licensed engineer designs, sloped or not':

@@ -40,6 +40,12 @@ export const cautionsJoints: Language = {
     'el revenimiento pasa de los {limit} a los que llega la tabla de separaciones; el concreto más aguado encoge más, así que haga juntas más cercanas',
   '{actual} is no slab on ground, and the table runs from {from} to {to}: a topping bonded to a slab is jointed over every joint of that slab, in line with it and through its full depth, whatever the spacing; what is not bonded so thin curls and breaks':
     '{actual} no es una losa sobre el terreno, y la tabla va de {from} a {to}: un recubrimiento adherido a una losa lleva junta sobre cada junta de esa losa, en línea con ella y en todo su espesor, sea cual sea la separación; lo que tan delgado no va adherido se alabea y se rompe',
+  '{actual} is no slab on ground: a topping bonded to a slab is jointed over every joint of that slab, in line with it and through its full depth, whatever the spacing; what is not bonded so thin curls and breaks':
+    '{actual} no es una losa sobre el terreno: un recubrimiento adherido a una losa lleva junta sobre cada junta de esa losa, en línea con ella y en todo su espesor, sea cual sea la separación; lo que tan delgado no va adherido se alabea y se rompe',
+  '{side} is a hair more than whole spacings of {spacing}, which takes {actual} rows of panels. With joints {apart} apart {limit} would do: give that as the spacing where who drew the joints agrees':
+    '{side} es apenas más que separaciones enteras de {spacing}, y eso pide {actual} filas de paños. Con juntas a {apart} bastarían {limit}: dé esa separación si quien trazó las juntas está de acuerdo',
+  'a saw runs straight and follows no joint of a radius of {actual}, below {limit}: form that joint with a groover or a strip while the concrete is fresh, and saw the straight ones':
+    'la sierra corre derecho y no sigue una junta de radio {actual}, menor que {limit}: haga esa junta con volteador o con una tira mientras el concreto está fresco, y corte las rectas con sierra',
   'the thickness is outside the published table, which runs from {from} to {to}; the same multiple of the thickness is used':
     'el espesor queda fuera de la tabla publicada, que va de {from} a {to}; se usa el mismo múltiplo del espesor',
 };

@@ -31,6 +31,8 @@ export const cautionsMix: Language = {
     'el concreto con {actual} de aire se descascarará donde se congela mojado; necesita {limit} o más: {instead}. Ningún sellador lo compensa',
   'concrete with air is not hard-troweled where it freezes: the skin closes over the water, loses its air and scales. Float it and broom it':
     'el concreto con aire incluido no se alisa con llana metálica donde hay heladas: la superficie se cierra sobre el agua, pierde su aire y se descascara. Pásele flota y escobilla',
+  'a hard trowel leaves concrete slick when it is wet, and people fall on it, on steps and slopes above all: broom or float what rain reaches':
+    'la llana metálica deja el concreto resbaloso cuando está mojado, y la gente se cae, sobre todo en escalones y pendientes: pase escobilla o flota donde llegue la lluvia',
   'nothing is said of air, and what freezes wet needs {limit} or more: ask before it is ordered or discharged':
     'nada se dice del aire, y lo que se congela mojado necesita {limit} o más: pregunte antes de pedirlo o de descargarlo',
   'stone of {actual} is more than a fifth of what is between the forms, {limit}: it hangs up and leaves hollows. Ask for smaller stone, and for the air that goes with it':

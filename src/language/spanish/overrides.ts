@@ -103,6 +103,7 @@ export const overrides: Language = {
     'Indique standard como lo nombran la oficina de permisos de construcción o los planos',
   'Give steps.treadBars from the plans': 'Indique steps.treadBars según los planos',
   'Give stress from the plans': 'Indique stress según los planos',
+  'Give unitWeight from the plans': 'Indique unitWeight según los planos',
   'Give table, or diameter, length and spacing': 'Indique table, o diameter, length y spacing',
   'Give the corners as a polygon': 'Indique las esquinas como polígono',
   'Give the slump as measured, if it is lower': 'Indique el revenimiento medido, si es menor',

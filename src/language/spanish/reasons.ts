@@ -141,6 +141,7 @@ export const reasons: Language = {
     'el espesor de un muro que adelgaza depende de dónde está el hueco',
   'the top tread is one like the others': 'la huella de arriba es como las demás',
   'the usual friction factor': 'el factor de fricción usual',
+  'what concrete with steel in it weighs': 'lo que pesa el concreto con acero',
   'the whole published range is used; in hot weather the cuts are to be done by {end}':
     'se usa todo el intervalo publicado; en clima caluroso los cortes deben estar listos a las {end}',
   'thick places do not make up for thin ones: a thicker sample counts as this much above':

@@ -48,6 +48,7 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
     c('ft2', FT ** 2, 'sq ft', 'sf', 'ft²', 'square feet'),
     c('yd2', YD ** 2, 'sq yd', 'sy'),
     c('acre', 4046.8564224, 'acres'),
+    m('ha', 10_000, 'hectares'),
     m('mm2', 1e-6, 'mm²'),
     m('cm2', 1e-4),
   ],
@@ -77,6 +78,8 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
     c('pcf', LB / FT ** 3, 'lb/ft3', 'lb/cu ft'),
     c('lb/yd3', LB / YD ** 3, 'lb/cu yd'),
     c('ton/yd3', (2000 * LB) / YD ** 3, 'tons per cubic yard'),
+    m('tonne/m3', 1000, 't/m3', 'tonnes per cubic meter'),
+    m('g/m3', 0.001, 'g/m³'),
   ],
   'mass-per-length': [m('kg/m', 1), c('lb/ft', LB / FT, 'plf', 'pounds per foot')],
   'mass-per-area': [
