@@ -35,7 +35,11 @@ interface Earth {
   readonly shrink: Shrink | undefined;
   readonly bankDensity: Quantity<'density'> | undefined;
   readonly haul:
-    | { readonly truckVolume: Volume | undefined; readonly payload: Quantity<'mass'> | undefined }
+    | {
+        readonly truckVolume: Volume | undefined;
+        readonly payload: Quantity<'mass'> | undefined;
+        readonly stays: Volume | undefined;
+      }
     | undefined;
   readonly water: boolean | undefined;
 }

@@ -27,8 +27,10 @@ export interface HaulFigures {
   readonly governs: 'volume' | 'weight';
   /** What is hauled, as it lies in the bank. */
   readonly bankVolume: Quantity<'volume'>;
+  /** The same loose, where some of what is dug stays. */
+  readonly looseVolume?: Quantity<'volume'>;
   /** All that is dug or what is left of it, away; or what the fill lacks, in. */
-  readonly hauled: 'all that is dug' | 'surplus' | 'borrow';
+  readonly hauled: 'all that is dug' | 'what does not stay' | 'surplus' | 'borrow';
 }
 
 /** What is filled, and what it takes. */
@@ -87,6 +89,7 @@ export function looseFill(fill: FillFigures, w: Quantity<'ratio'> | undefined, p
 
 interface Hauled {
   readonly volume: Volume;
+  readonly looseVolume?: Volume;
   readonly hauled: HaulFigures['hauled'];
 }
 
@@ -110,6 +113,17 @@ function hauledOf(V: Volume, fill: FillFigures | undefined, pad: Pad): Hauled {
     });
   }
   return { volume: V, hauled: 'all that is dug' };
+}
+
+/** What of it stays is told loose, as it lies in its pile. */
+function withoutStaying({ volume: V, hauled }: Hauled, { haul, swell: w }: Parsed, pad: Pad): Hauled {
+  const S = haul?.stays;
+  if (!S || hauled === 'borrow') return { volume: V, hauled };
+  if (!w) return refuse('swell', faults.missing('swell', '"25%", to know how much of it stays'));
+  const left = V.times(ONE().plus(w)).minus(S);
+  const looseVolume = left.sign() > 0 ? left : S.minus(S);
+  pad.step('hauled of it, loose', 'U = max(V × (1 + w) − S, z)', { V, w, S, z: S.minus(S) }, looseVolume);
+  return { volume: looseVolume.over(ONE().plus(w)), looseVolume, hauled: 'what does not stay' };
 }
 
 type Haul = NonNullable<Parsed['haul']>;
@@ -140,22 +154,23 @@ function byWeight(haul: Haul, V: Volume, density: Quantity<'density'> | undefine
 
 /** The loads, by whichever of volume and weight takes more. */
 export function loadsOf(
-  { haul, swell, bankDensity }: Parsed,
+  input: Parsed,
   V: Volume,
   fill: FillFigures | undefined,
   pad: Pad,
 ): HaulFigures | undefined {
+  const { haul, swell, bankDensity } = input;
   if (!haul) return undefined;
   if (!haul.truckVolume && !haul.payload) {
     return refuse('haul', faults.giveOneOf(['truckVolume', 'payload']));
   }
-  const { volume, hauled } = hauledOf(V, fill, pad);
+  const { volume, ...rest } = withoutStaying(hauledOf(V, fill, pad), input, pad);
   const [v, w] = [byVolume(haul, volume, swell, pad), byWeight(haul, volume, bankDensity, pad)];
   const each = {
     ...(v ? { loadsByVolume: v.loads } : {}),
     ...(w ? { loadsByWeight: w.loads } : {}),
     bankVolume: volume,
-    hauled,
+    ...rest,
   };
   if (!w) return { loads: (v as NonNullable<typeof v>).loads, ...each, governs: 'volume' };
   if (!v) return { loads: w.loads, ...each, governs: 'weight' };

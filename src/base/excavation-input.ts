@@ -35,6 +35,8 @@ export interface HaulInput {
   readonly truckVolume?: QuantityInput<'volume'>;
   /** What one truck may carry by weight; needs `bankDensity`. */
   readonly payload?: QuantityInput<'mass'>;
+  /** Loose earth of it that stays on the site, for filling in along the edges; needs `swell`. By default none. */
+  readonly stays?: QuantityInput<'volume'>;
 }
 
 /** Unsuitable soil below the cut that is dug out and replaced. */
@@ -209,6 +211,7 @@ const earth = () => ({
       {
         truckVolume: maybe(quantity('volume', 'truckVolume', 'positive', ordinary.TRUCK_VOLUME)),
         payload: maybe(quantity('mass', 'payload', 'positive', ordinary.TRUCK_PAYLOAD)),
+        stays: maybe(quantity('volume', 'stays', 'not-negative', ordinary.STAYS)),
       },
       anyOf(given('truckVolume'), given('payload')),
     ),

@@ -102,12 +102,14 @@ function reckon(input: Parsed, pad: Pad): ExcavationFigures {
 }
 
 /** What is dug is hauled, less what is filled with it; what that lacks is brought, and what replaces soft ground. */
-const dugAndFilled = ({ looseVolume, fill, replacement }: ExcavationFigures): TakeNote[] => [
-  fill
-    ? { item: 'haul-away', from: 'fill.surplus', of: { measured: 'bank' } }
-    : looseVolume
-      ? { item: 'haul-away', from: 'looseVolume', of: { measured: 'loose' } }
-      : { item: 'haul-away', from: 'bankVolume', of: { measured: 'bank' } },
+const dugAndFilled = ({ looseVolume, fill, haul, replacement }: ExcavationFigures): TakeNote[] => [
+  haul?.looseVolume
+    ? { item: 'haul-away', from: 'haul.looseVolume', of: { measured: 'loose' } }
+    : fill
+      ? { item: 'haul-away', from: 'fill.surplus', of: { measured: 'bank' } }
+      : looseVolume
+        ? { item: 'haul-away', from: 'looseVolume', of: { measured: 'loose' } }
+        : { item: 'haul-away', from: 'bankVolume', of: { measured: 'bank' } },
   { item: 'fill', from: 'fill.borrow', of: { measured: 'bank' } },
   {
     item: 'fill',

@@ -75,6 +75,13 @@ export const SHRINK_SHARE: Ordinary = {
   source: trade,
 };
 
+export const STAYS: Ordinary = {
+  of: 'earth that stays on the site',
+  least: ['0 yd3', '0 m3'],
+  most: ['1000 yd3', '750 m3'],
+  source: trade,
+};
+
 export const TRUCK_VOLUME: Ordinary = {
   of: 'what a truck holds',
   least: ['0.5 yd3', '0.4 m3'],

@@ -69,7 +69,8 @@ export const concreteOfDay = ({ mixes }: Poured): Quantity<'volume'> | undefined
 const slabOf = ({ parts }: WorkedElement): SlabVolumeFigures | undefined =>
   parts.find(({ part }) => part === 'slab')?.result.figures as SlabVolumeFigures | undefined;
 
-const areaOf = (worked: WorkedElement): Quantity<'area'> | undefined => {
+/** Area of a slab that is finished, all of its kind. */
+export const areaOf = (worked: WorkedElement): Quantity<'area'> | undefined => {
   const area = slabOf(worked)?.area;
   const { count } = worked.element;
   return area && count ? area.times(count) : area;

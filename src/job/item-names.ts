@@ -9,6 +9,7 @@ export const ITEM_NAMES: Readonly<Record<TakeItem, string>> = {
   bar: 'reinforcing bars',
   'bar-support': 'chairs or blocks',
   base: 'gravel',
+  blanket: 'blankets against frost',
   board: 'board',
   brace: 'brace',
   color: 'color',

@@ -1,8 +1,9 @@
 /** Which parts of a job take a thing, so that a price by it waits for these alone. */
 import type { TakeItem } from '../reckoning/takes';
+import type { DayPart } from './day-inputs';
 import type { ElementPart, JOB_PARTS } from './part-inputs';
 
-type ItemPart = ElementPart | keyof typeof JOB_PARTS;
+type ItemPart = ElementPart | keyof typeof JOB_PARTS | DayPart;
 
 const CONCRETE = ['slab', 'steps', 'footings', 'walls', 'piers', 'curb', 'probed'] as const;
 
@@ -14,6 +15,7 @@ export const ITEM_PARTS: Readonly<Record<TakeItem, readonly ItemPart[]>> = {
   bar: ['bars', 'cutting'],
   'bar-support': ['bars', 'mesh'],
   base: ['base'],
+  blanket: ['limits'],
   board: ['forms'],
   brace: ['forms'],
   color: ['finish'],

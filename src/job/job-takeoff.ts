@@ -13,12 +13,14 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { gravestFirst } from '../reckoning/harm';
 import type { Pad } from '../reckoning/pad';
-import type { Caution, Result } from '../reckoning/result';
+import { partsKnown, tellParts } from '../reckoning/part-working';
+import type { Caution, FigureSet, Result } from '../reckoning/result';
 import { CLOSED_FORM } from '../reckoning/source';
 import type { ReckonOptions } from '../reckoning/system';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { BEALL_TIMES } from '../weather/sources';
+import { blanketsOf } from './blankets';
 import { checkDays, concreteOfDay, type Poured, pouredOn, workDay } from './days';
 import { digCautions } from './dig';
 import { type Element, type Job, type JobInput, jobDoor, partsIn } from './document';
@@ -26,7 +28,7 @@ import { filledOpenings } from './filled';
 import { flightCautions } from './flight';
 import { formsOff } from './forms-off';
 import { assumptionsOf, cautionsOf } from './gather';
-import { earthCautions, type KeptEarth } from './kept-earth';
+import { earthCautions, type KeptEarth, stayingTold } from './kept-earth';
 import { keptOf } from './layers';
 import {
   concreteOfElements,
@@ -36,6 +38,7 @@ import {
   mixesOf,
 } from './orders';
 import { NEAR_CORNERS, type Overlap, overlapsOf } from './overlaps';
+import { partsWorking } from './parts-working';
 import { withoutMoney } from './prices';
 import { type Purchase, purchasesOf } from './purchases';
 import * as cautions from './takeoff-cautions';
@@ -114,14 +117,15 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   checkDays(job);
   const bench = new Bench(system, before, isJson(job));
   const overlaps = overlapsOf(job.elements, system);
-  const elements = job.elements.map((element, i) =>
+  const worked = job.elements.map((element, i) =>
     workElement(element, i, job.shared, filledOpenings(job, element), bench),
   );
-  const concrete = concreteOfElements(elements, overlaps);
+  const concrete = concreteOfElements(worked, overlaps);
   const { order, bags, trucks, cutting } = partsIn(job);
   if (order !== undefined && bags !== undefined) refuse('bags', giveOneOf(['order', 'bags']));
   const mixes = mixesOf(concrete, { job, order, bags, trucks, bench });
-  const bought = purchasesOf(elements, keptOf(elements, system), membersOf(cutting), bench);
+  const bought = purchasesOf(worked, keptOf(worked, system), membersOf(cutting), bench);
+  const elements = stayingTold(worked, bought.earth, bench);
   const days = pouredOn(job, elements, overlaps, mixes);
   const ofDays = days.flatMap((day) => workDay(day, bench));
   refuseFaults(bench);
@@ -137,7 +141,7 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
     overlaps,
     concrete,
     mixes,
-    purchases: [...mixes.map(concretePurchase), ...bought.lines],
+    purchases: [...mixes.map(concretePurchase), ...bought.lines, ...blanketsOf(days, ofDays)],
     earth: bought.earth,
     days,
     formsOff: formsOff(elements, days, ofDays),
@@ -147,11 +151,8 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
 }
 
 /** Concrete of an element as a step of the working, where it is more than its calculation says. */
-function noteElement({ element: { name, count }, gross, less, net }: ElementConcrete, pad: Pad): void {
-  if (count) {
-    const B = gross.over(count);
-    pad.step(say`${{ name }}, all of them`, 'V = n × B', { n: count, B }, gross);
-  }
+function noteElement({ element: { name, count }, one, gross, less, net }: ElementConcrete, pad: Pad): void {
+  if (count) pad.step(say`${{ name }}, all of them`, 'V = n × B', { n: count, B: one }, gross);
   if (less)
     pad.step(say`${{ name }}, less what is counted elsewhere`, 'N = V − X', { V: gross, X: less }, net);
 }
@@ -280,8 +281,12 @@ const takeoffOn = (
     asTyped: withoutMoney,
     input: jobDoor,
     reckon: (job, pad) => {
-      const worked = workJob(job, pad.system, memory);
+      const heard = partsKnown() as Map<string, Result<FigureSet>> | undefined;
+      const worked = workJob(job, pad.system, heard ?? memory);
       keep(worked);
+      for (const [key, part] of heard ? worked.bench.memory : []) heard?.set(key, part);
+      const { elements, concrete, mixes, purchases } = worked;
+      tellParts(() => partsWorking(elements, concrete, mixes, purchases));
       return figuresOf(worked, pad);
     },
   }) as unknown as Calculation<JobInput, JobTakeoffFigures>;

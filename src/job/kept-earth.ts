@@ -7,9 +7,13 @@
  */
 import { lesserOf } from '../quantity/greater';
 import type { Quantity } from '../quantity/quantity';
+import { isFaulty, readQuantity } from '../quantity/read-quantity';
+import { isRecord } from '../reckoning/record';
 import type { Caution } from '../reckoning/result';
+import type { Raw } from './document';
 import type { Purchase, PurchaseShare } from './purchases';
 import * as cautions from './takeoff-cautions';
+import type { Bench, WorkedElement, WorkedPart } from './work';
 
 type Volume = Quantity<'volume'>;
 
@@ -17,22 +21,24 @@ type Volume = Quantity<'volume'>;
 export interface KeptEarth {
   readonly kept: Volume;
   readonly lacks: Volume;
+  /** What each element keeps of its dig: all alike, as nobody knows which is dug first. */
+  readonly by: readonly PurchaseShare[];
 }
 
 const isKept = ({ item, of }: Purchase): boolean => item === 'fill' && of['kept'] !== undefined;
 
 const isLoose = ({ item, of }: Purchase): boolean => item === 'haul-away' && of['measured'] === 'loose';
 
-/** A line of which so much is left, each element with its share of that. */
-function leftOf<P extends Purchase>(line: P, left: Volume): P[] {
-  if (left.sign() <= 0) return [];
-  const share = left.over(line.quantity as Volume);
-  const by: PurchaseShare[] = line.by.map(({ element, quantity }) => ({
-    element,
-    quantity: (quantity as Volume).times(share),
-  }));
-  return [{ ...line, quantity: left, by }];
+/** So much of a line, as each element has it. */
+function shared({ by, quantity }: Purchase, part: Volume): PurchaseShare[] {
+  if (quantity.sign() === 0) return [];
+  const share = part.over(quantity as Volume);
+  return by.map((own) => ({ element: own.element, quantity: (own.quantity as Volume).times(share) }));
 }
+
+/** A line of which so much is left, each element with its share of that. */
+const leftOf = <P extends Purchase>(line: P, left: Volume): P[] =>
+  left.sign() > 0 ? [{ ...line, quantity: left, by: shared(line, left) }] : [];
 
 /**
  * The lines with what is kept taken off what is hauled away; what the digs lack is fill like any other.
@@ -45,7 +51,8 @@ export function keepEarth<P extends Purchase>(
   const wanted = lines.find(isKept);
   if (!wanted) return { lines: [...lines] };
   const fill = wanted.quantity as Volume;
-  const dug = lines.find(isLoose)?.quantity as Volume | undefined;
+  const loose = lines.find(isLoose);
+  const dug = loose?.quantity as Volume | undefined;
   const kept = dug ? lesserOf(fill, dug) : fill.minus(fill);
   const lacks = fill.minus(kept);
   return {
@@ -53,9 +60,33 @@ export function keepEarth<P extends Purchase>(
       if (isKept(line)) return leftOf({ ...line, of: {} }, lacks);
       return isLoose(line) ? leftOf(line, (line.quantity as Volume).minus(kept)) : [line];
     }),
-    earth: { kept, lacks },
+    earth: { kept, lacks, by: loose ? shared(loose, kept) : [] },
   };
 }
+
+/** A dig told what of it stays, so that no truck is counted for that. */
+function toldStays(dig: WorkedPart, own: Quantity, bench: Bench): WorkedPart {
+  const haul = dig.input['haul'] as Raw;
+  const said = readQuantity(haul['stays'], 'volume', 'stays');
+  const stays = isFaulty(said) ? own : said.plus(own as Volume);
+  const { element, part, id, input, place } = dig;
+  return bench.reckon({ element, part, id }, { ...input, haul: { ...haul, stays } }, place) ?? dig;
+}
+
+/** Elements whose digs say what trucks take it away, told what of them stays. */
+export const stayingTold = (
+  elements: readonly WorkedElement[],
+  earth: KeptEarth | undefined,
+  bench: Bench,
+): WorkedElement[] =>
+  elements.map((worked) => {
+    const { name, count } = worked.element;
+    const all = earth?.by.find(({ element }) => element === name)?.quantity as Volume | undefined;
+    const own = all && count ? all.over(count) : all;
+    const isTold = ({ part, input }: WorkedPart): boolean => part === 'excavation' && isRecord(input['haul']);
+    if (!own || own.sign() <= 0) return worked;
+    return { ...worked, parts: worked.parts.map((one) => (isTold(one) ? toldStays(one, own, bench) : one)) };
+  });
 
 /** What to do about it. */
 export function earthCautions(earth: KeptEarth | undefined): Caution[] {

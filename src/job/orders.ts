@@ -27,6 +27,8 @@ type Volume = Quantity<'volume'>;
 export interface ElementConcrete {
   readonly element: Element;
   readonly index: number;
+  /** Of one of them. */
+  readonly one: Volume;
   /** Of all that are alike, before overlaps. */
   readonly gross: Volume;
   /** What other elements count already. */
@@ -69,7 +71,7 @@ export const concreteOfElements = (
     if (!one) return [];
     const gross = element.count ? one.times(element.count) : one;
     const less = lessTwice(gross, overlaps, element);
-    return [{ element, index, gross, less, net: less ? gross.minus(less) : gross }];
+    return [{ element, index, one, gross, less, net: less ? gross.minus(less) : gross }];
   });
 
 /** What is left of each to pour. */

@@ -2,8 +2,8 @@
 import { numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
 import { say } from '../reckoning/words';
+import type { ReadClaim } from './claims';
 import { figuresIn, pathOf } from './figure-places';
-import { stepOf } from './graph';
 import type { Leaf, Path, Places } from './input-places';
 import { isElevation } from './leveled';
 import { outcomeTwists, type Twisted, unitWritten } from './outcome-slips';
@@ -14,6 +14,7 @@ import type { Scene } from './scene';
 import type { Edit, Slip, SlipCode } from './slip';
 import { tradeStep } from './trade-step';
 import { twisted } from './twist';
+import { stepIn } from './whole-working';
 import { placeOf } from './wrong-formulas';
 
 /** An outcome that others are reckoned from is carried on wrongly; one at the end is written wrongly only. */
@@ -153,9 +154,16 @@ function* roundedSlips(scene: Scene, i: number): Generator<Slip> {
 const KINDRED: ReadonlySet<string> = /*#__PURE__*/ new Set(['area length', 'length area']);
 const UNLIKE = 0.3;
 
+/** The price of one, by its name. */
+const PRICE = /unit|per[A-Z]|each|rate/;
+
 /** Names of figures that are easily taken for each other. */
-function codeFor(q: Quantity, other: Quantity): readonly [SlipCode, number] {
-  if (q.dimension === 'money' && other.dimension === 'money') return ['unit-price-for-total', 9];
+function codeFor(
+  { figure, reckoned: q }: Pick<ReadClaim, 'figure' | 'reckoned'>,
+  at: string,
+  other: Quantity,
+): readonly [SlipCode, number] {
+  if (q.dimension === 'money' && (PRICE.test(figure) || PRICE.test(at))) return ['unit-price-for-total', 9];
   if (q.dimension === other.dimension) return ['other-figure', 6];
   return ['other-figure', KINDRED.has(`${q.dimension} ${other.dimension}`) ? 2 : UNLIKE];
 }
@@ -183,14 +191,14 @@ function* otherSlips(scene: Scene, i: number): Generator<Slip> {
       unitShown(quantity).form === 'one-in'
     )
       continue;
-    const [code, common] = codeFor(reckoned, quantity);
+    const [code, common] = codeFor({ figure, reckoned }, at, quantity);
     const weight = at.includes('[') ? common * ROW : common;
     const same = quantity.dimension === reckoned.dimension;
     const si = siOf(quantity);
     const scale = same ? 1 : (numberOf(quantity) * siOfUnit(unitWritten(claimed))) / si;
     // A count is whole, whatever its number was taken from.
     if (reckoned.dimension === 'count' && !Number.isInteger(Number((si * scale).toFixed(9)))) continue;
-    const of = { path: pathOf(at) as Path, step: stepOf(quantity, scene.graph), si, scale };
+    const of = { path: pathOf(at) as Path, step: stepIn(quantity, scene.graph, scene.whole), si, scale };
     yield {
       code,
       weight,

@@ -114,9 +114,12 @@ function halfOf(given: unknown, q: Quantity, places: number): number {
   const bottom = FRACTION.exec(textOf(given))?.[1];
   const half = ((bottom ? 1 / Number(bottom) : 10 ** -places) / 2) * lastUnit(q);
   return bottom && ON_A_TAPE.has(q.dimension)
-    ? Math.min(half, Math.max(lastUnit(q) / 16, Math.abs(siOf(q)) / 100))
+    ? Math.min(half, Math.max(lastUnit(q) / 16, Math.abs(siOf(q)) / 100), leastOf(q))
     : Math.min(half, mostOf(q));
 }
+
+/** Of a quarter of an inch a sixteenth is no rounding, a sixty-fourth is. */
+const leastOf = (q: Quantity): number => Math.max(SHORTEST * Math.abs(siOf(q)), lastUnit(q) / 64);
 
 /** A half is also written for four eighths: on what is small beside an inch it says no more than those. */
 const ON_A_TAPE: ReadonlySet<Dimension> = /*#__PURE__*/ new Set(['length', 'slope']);

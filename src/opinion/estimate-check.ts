@@ -11,6 +11,7 @@ import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quanti
 import { type Unit, unitOf } from '../quantity/units';
 import type { Calculation } from '../reckoning/calculation';
 import { refuse } from '../reckoning/calculation';
+import type { PartsKnown } from '../reckoning/part-working';
 import type { FigureSet } from '../reckoning/parts';
 import { plainCopy } from '../reckoning/plain';
 import type { Result } from '../reckoning/result';
@@ -32,7 +33,9 @@ import { STRAY, siOf, siOfUnit } from './scale';
 import type { Scene } from './scene';
 import { search } from './search';
 import type { Slip, SlipCode } from './slip';
+import { touching } from './touching';
 import { tradeStep } from './trade-step';
+import { runWhole } from './whole-working';
 
 /** What is said of a claim. */
 export type ClaimVerdict = 'agrees' | 'close' | 'differs';
@@ -291,28 +294,38 @@ function saysOf({ says, input: place }: Slip, input: unknown): Words {
   return name === undefined ? says() : say`${{ name }}: ${{ slip: says() }}`;
 }
 
-const namedSlip = (slip: Slip, whole: unknown): NamedSlip => ({
+const namedSlip = (slip: Slip, scene: Scene): NamedSlip => ({
   code: slip.code,
-  says: saysOf(slip, whole),
-  ...placesOfSlip(slip),
+  says: saysOf(slip, scene.input),
+  ...placesOfSlip(slip, scene),
 });
 
-const placesOfSlip = ({ input, step, figure }: Slip): Omit<NamedSlip, 'code' | 'says'> => ({
-  ...(input === undefined ? {} : { input }),
-  ...(step === undefined ? {} : { step }),
-  ...(figure === undefined ? {} : { figure }),
-});
+/** Steps are counted in the working of the result: one of a part shows in the part. */
+function placesOfSlip(
+  { input, step, figure }: Slip,
+  { whole: { parts } }: Scene,
+): Omit<NamedSlip, 'code' | 'says'> {
+  const before = parts?.slice(0, step).filter((at) => at !== undefined).length ?? 0;
+  const own = step === undefined || parts?.[step] !== undefined ? undefined : step - before;
+  return {
+    ...(input === undefined ? {} : { input }),
+    ...(own === undefined ? {} : { step: own }),
+    ...(figure === undefined ? {} : { figure }),
+  };
+}
 
 function likelyOf({ slips, would = [], explained, elsewhere = [] }: Candidate, scene: Scene): LikelySlip {
   return {
-    slips: slips.map((one) => namedSlip(one, scene.input)),
+    slips: slips.map((one) => namedSlip(one, scene)),
     gives: scene.claims.flatMap(({ figure }, i) => {
       const q = would[i];
       return q ? [{ figure, would: q }] : [];
     }),
     explains: explained.which.map((i) => scene.claims[i]?.figure as string),
     exact: explained.exact,
-    elsewhere: elsewhere.map((one) => namedSlip(one, scene.input)),
+    elsewhere: elsewhere
+      .filter(({ step }) => scene.whole.parts?.[step ?? -1] === undefined)
+      .map((one) => namedSlip(one, scene)),
   };
 }
 
@@ -406,8 +419,13 @@ export function estimateCheck<Input, F extends FigureSet>(
   const plain = plainCopy(input);
   const places = placesOf(any, plain);
   const read = withQuantities(plain, places);
-  const result = any(read, options) as Result<F>;
-  const written = sceneOf(any, read, result, places, readClaims(claims, result.figures));
+  const known: PartsKnown = new Map();
+  const result = runWhole(
+    () => any(read, options) as Result<F>,
+    (one) => one,
+    known,
+  );
+  const written = sceneOf(any, read, result, places, readClaims(claims, result.figures), known);
   const scene = { ...written, claims: written.claims.map((claim, i) => asBought(claim, written, i)) };
   const agrees = agreeing(scene, margins(scene));
   const inSteps = carriedOn(
@@ -421,8 +439,9 @@ export function estimateCheck<Input, F extends FigureSet>(
   const differing = checks.flatMap(({ verdict: own }, i) =>
     own === 'agrees' || (verdict === 'close' && inSteps[i]) ? [] : [i],
   );
+  const own = touching(scene, places);
   const { found, tried } =
-    differing.length > 0 ? search(probed(scene, places), places, differing) : { found: [], tried: 0 };
+    differing.length > 0 ? search(probed(scene, own), own, differing) : { found: [], tried: 0 };
   const isNear = differing.every((i) => isHundredth(scene.claims[i] as ReadClaim));
   const telling = isNear ? found.filter((one) => isTelling(one, scene.claims, differing)) : found;
   const slips = telling.map((one) => likelyOf(one, scene));

@@ -36,10 +36,14 @@ const NEAR = 1e-6;
 const near = (a: number, b: number): boolean =>
   Math.abs(a - b) <= NEAR * Math.max(Math.abs(a), Math.abs(b), 1e-9);
 
+/** Whether a step may be taken for another by what it gave alone: parts of a whole come to as much by chance. */
+type MayBe = (step: number) => boolean;
+const anyStep: MayBe = () => true;
+
 /** The step that gave a quantity: the very one, or the last that gave as much. */
-function giver(q: Quantity, steps: readonly Step[], before: number): number | undefined {
+function giver(q: Quantity, steps: readonly Step[], before: number, mayBe: MayBe): number | undefined {
   for (let i = before - 1; i >= 0; i -= 1) if (steps[i]?.gives === q) return i;
-  for (let i = before - 1; i >= 0; i -= 1) if (steps[i]?.gives.equals(q)) return i;
+  for (let i = before - 1; i >= 0; i -= 1) if (mayBe(i) && steps[i]?.gives.equals(q)) return i;
   return undefined;
 }
 
@@ -55,10 +59,16 @@ function asGiven(tree: Tree, again: number, gives: Quantity, si: number): Tree |
   return near(again, si) ? tree : undefined;
 }
 
-function nodeOf(step: Step, i: number, steps: readonly Step[], isInput: (q: Quantity) => boolean): Node {
+function nodeOf(
+  step: Step,
+  i: number,
+  steps: readonly Step[],
+  isInput: (q: Quantity) => boolean,
+  mayBe: MayBe,
+): Node {
   const takes = Object.entries(step.values).map(([symbol, quantity]): Taken => {
     const given = isInput(quantity);
-    const from = i < LINKED && !given ? giver(quantity, steps, i) : undefined;
+    const from = i < LINKED && !given ? giver(quantity, steps, i, mayBe) : undefined;
     return { symbol, quantity, from, given, si: siOf(quantity) };
   });
   const tree = treeOf(step.formula);
@@ -73,9 +83,14 @@ function nodeOf(step: Step, i: number, steps: readonly Step[], isInput: (q: Quan
  * The working as a graph.
  *
  * @param isInput - tells a quantity that is the very one of the input, which no step gave
+ * @param parts - the part that each step is of, where it is one of a part of the whole
  */
-export const graphOf = (working: readonly Step[], isInput: (q: Quantity) => boolean): Graph =>
-  working.map((step, i) => nodeOf(step, i, working, isInput));
+export const graphOf = (
+  working: readonly Step[],
+  isInput: (q: Quantity) => boolean,
+  parts?: readonly (string | undefined)[],
+): Graph =>
+  working.map((step, i) => nodeOf(step, i, working, isInput, parts ? (j) => parts[j] === parts[i] : anyStep));
 
 /** What is put in place of what stands there. */
 export interface Change<T> {
@@ -157,9 +172,10 @@ export const replayExactly = (graph: Graph, change: Change<Decimal>): Decimal[] 
   replayed(graph, change, EXACTLY);
 
 /** The step whose outcome a figure is: the very one, or the last that gave as much. */
-export const stepOf = (figure: Quantity, graph: Graph): number | undefined =>
+export const stepOf = (figure: Quantity, graph: Graph, mayBe: MayBe = anyStep): number | undefined =>
   giver(
     figure,
     graph.map(({ step }) => step),
     graph.length,
+    mayBe,
   );

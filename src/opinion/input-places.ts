@@ -49,6 +49,8 @@ export interface Choice {
 /** What stands in an input. */
 export interface Places {
   readonly leaves: readonly Leaf[];
+  /** Values that one may be taken for, where these are more than may be wrong themselves. */
+  readonly others?: readonly Leaf[];
   readonly choices: readonly Choice[];
   /** Parts that may be left out. */
   readonly optional: readonly Path[];
@@ -111,6 +113,9 @@ const BY_UNIT: readonly Dimension[] = [
   'temperature',
 ];
 
+/** What a part of a job may do without, and is forgotten. */
+const FORGOTTEN = /^(?:margin|turnUp|openings|thickenings|minimumLoad)$/;
+
 /** What must be given together or instead says nothing of what a value is. */
 const isRule = (schema: JsonSchema): boolean =>
   !['type', '$ref', 'enum', 'const', 'x-dimension', 'oneOf', 'anyOf'].some((key) => key in schema);
@@ -120,6 +125,14 @@ const membersOf = (schema: JsonSchema): JsonSchema[] =>
   schema['x-dimension']
     ? []
     : [...listIn(schema['oneOf']), ...listIn(schema['anyOf'])].filter((one) => !isRule(one));
+
+/** Numbers of bars, by what stands behind them. */
+const SERIES: readonly { readonly of: RegExp; readonly numbers: readonly string[] }[] = [
+  { of: /^M$/, numbers: ['10', '15', '20', '25', '30', '35', '45', '55'] },
+  { of: /^$/, numbers: ['3', '4', '5', '6', '7', '8', '9', '10', '11', '14', '18'] },
+  { of: /^$/, numbers: ['10', '13', '16', '19', '22', '25', '29', '32', '36', '43', '57'] },
+  { of: /^\s*(?:mm)?$/, numbers: ['6', '8', '10', '12', '14', '16', '20', '25', '28', '32', '36', '40'] },
+];
 
 const nameOf = (path: Path): string => String(path.filter((part) => typeof part === 'string').at(-1) ?? '');
 
@@ -180,7 +193,8 @@ class Walk {
     else if (schema['type'] === 'integer') {
       // The version of a document is no count.
       if (schema['minimum'] !== schema['maximum']) this.count(value, path);
-    } else if (Array.isArray(schema['enum'])) this.choice(schema['enum'] as string[], value, path);
+    } else if (path.at(-1) === 'bar' && schema['type'] === 'string' && !schema['enum']) this.bar(value, path);
+    else if (Array.isArray(schema['enum'])) this.choice(schema['enum'] as string[], value, path);
     else if (Array.isArray(value)) this.list(schema, value, path);
     else if (isRecord(value)) this.object(schema, value, path);
   }
@@ -196,8 +210,14 @@ class Walk {
         if (this.left > 0) this.found.items.push([...path, i]);
         this.inPart(one, [...path, i]);
       }
-    else if (isRecord(value))
-      for (const [name, one] of Object.entries(value)) this.inPart(one, [...path, name]);
+    else if (isRecord(value)) this.members(value, path);
+  }
+
+  private members(value: Readonly<Record<string, unknown>>, path: Path): void {
+    for (const [name, one] of Object.entries(value)) {
+      if (FORGOTTEN.test(name)) this.found.optional.push([...path, name]);
+      this.inPart(one, [...path, name]);
+    }
   }
 
   private inPart(value: unknown, path: Path): void {
@@ -223,6 +243,18 @@ class Walk {
   private choice(all: readonly string[], value: unknown, path: Path): void {
     if (typeof value !== 'string') return;
     this.found.choices.push({ path, at: pathText(path), chosen: value, all });
+  }
+
+  /** A bar that is told in words of its own: another of its series is another number in it. */
+  private bar(value: unknown, path: Path): void {
+    const [, before, number, after] = /^(\D*)(\d+)(\D*)$/.exec(typeof value === 'string' ? value : '') ?? [];
+    const series = SERIES.find((one) => one.of.test(after ?? '') && one.numbers.includes(number ?? ''));
+    if (series)
+      this.choice(
+        series.numbers.map((one) => `${before}${one}${after}`),
+        value,
+        path,
+      );
   }
 
   private list(schema: JsonSchema, value: readonly unknown[], path: Path): void {

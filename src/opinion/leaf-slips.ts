@@ -4,6 +4,7 @@ import type { Dimension } from '../quantity/dimensions';
 import { canonical } from '../quantity/parse';
 import { canonicalValue, newQuantity, numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
+import { pathText } from '../reckoning/calculation';
 import { say } from '../reckoning/words';
 import { miswritten } from './digit-slips';
 import { COORDINATE, type Leaf } from './input-places';
@@ -334,13 +335,17 @@ function* unitSlips(leaf: Leaf): Generator<Instead> {
 const turned = (code: SlipCode): SlipCode =>
   code === 'inches-as-feet' ? 'feet-as-inches' : code === 'feet-as-inches' ? 'inches-as-feet' : code;
 
+/** What is told in millimeters beside meters is turned into them: there a point is moved more easily. */
+const TURNED_OFTEN = 1.1;
+
 function* writtenSlips(leaf: Leaf): Generator<Instead> {
   const unit = unitShown(leaf.quantity);
   const sign = numberShown(leaf.quantity).isNegative() ? '-' : '';
   if (unit.form === 'feet-inches') yield* partSlips(leaf);
   else
-    for (const { code, text, weight } of miswritten(numberShown(leaf.quantity).abs().toFixed(), false)) {
+    for (const { code, text, weight: own } of miswritten(numberShown(leaf.quantity).abs().toFixed(), false)) {
       const n = new Decimal(sign + text);
+      const weight = code === 'point-moved' && unit.id === 'mm' ? own * TURNED_OFTEN : own;
       const quantity = unit.form === 'one-in' ? oneIn(leaf, n, unit) : made(leaf, n, unit);
       if (quantity) yield { code, quantity, weight };
     }
@@ -364,6 +369,21 @@ function* partSlips(leaf: Leaf): Generator<Instead> {
       yield { code, quantity: of(feet, new Decimal(text)), weight: weight / 2 };
 }
 
+/** What a yard or a cubic meter of gravel is said to weigh, wherever it comes from. */
+const SAID_TO_WEIGH: Readonly<Record<string, readonly string[]>> = {
+  'ton/yd3': ['1.4', '1.5'],
+  'kg/m3': ['1500', '1600', '1800', '2000'],
+};
+const SAID = 2;
+
+function* weightSlips(leaf: Leaf): Generator<Instead> {
+  if (leaf.name !== 'compactedDensity') return;
+  const id = unitShown(leaf.quantity).system === 'metric' ? 'kg/m3' : 'ton/yd3';
+  const unit = unitOf('density', id);
+  for (const n of (unit && SAID_TO_WEIGH[id]) ?? [])
+    yield { code: 'other-size', quantity: made(leaf, new Decimal(n), unit as Unit), weight: SAID };
+}
+
 function* usualSlips(leaf: Leaf): Generator<Instead> {
   for (const { number, unit, weight } of otherSizes(leaf))
     yield { code: 'other-size', quantity: made(leaf, number, unit), weight };
@@ -380,13 +400,23 @@ function* sizeSlips(leaf: Leaf): Generator<Instead> {
 /** Leaves beyond this are a table, whose values are not taken for each other unless they stand side by side. */
 const FEW = 8;
 const parentOf = ({ path }: Leaf): string => path.slice(0, -1).join();
+/** The element of a job that a value is of. */
+const elementOf = ({ path }: Leaf): string => path.slice(0, 2).join();
+
+/** Values that one may be taken for: all that are alike where they are few, or those of its element, or beside it. */
+function takenFor(leaf: Leaf, alike: readonly Leaf[]): readonly Leaf[] {
+  if (alike.length <= FEW) return alike;
+  const own = alike.filter((one) => elementOf(one) === elementOf(leaf));
+  return leaf.path[0] === 'elements' && own.length <= FEW
+    ? own
+    : alike.filter((one) => parentOf(one) === parentOf(leaf));
+}
 
 function* otherSlips(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
   const alike = leaves.filter(
     (one) => one.dimension === leaf.dimension && one.plain === leaf.plain && one !== leaf,
   );
-  const beside = parentOf(leaf);
-  for (const other of alike.length > FEW ? alike.filter((one) => parentOf(one) === beside) : alike) {
+  for (const other of takenFor(leaf, alike)) {
     if (other.quantity.equals(leaf.quantity)) continue;
     const sides = /inner|outer|inside|outside/i;
     const code = sides.test(leaf.name) && sides.test(other.name) ? 'outer-for-inner' : 'other-input';
@@ -416,6 +446,7 @@ function* allOf(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
   yield* turnedSlips(leaf);
   yield* writtenSlips(leaf);
   yield* usualSlips(leaf);
+  yield* weightSlips(leaf);
   yield* sizeSlips(leaf);
   yield* otherSlips(leaf, leaves);
 }
@@ -466,9 +497,18 @@ const sideOf = ({ code }: Slip, { leaf, si }: OfLeaf): string | undefined =>
     ? [leaf.path.slice(0, -2), leaf.name, siOf(leaf.quantity), code, si].join(' ')
     : undefined;
 
+/** The same of values that stand side by side. */
+function ofOneThing(slip: Slip, edit: OfLeaf): string | undefined {
+  const { path, name } = edit.leaf;
+  const habit = path.length > 1 && !COORDINATE.test(name) ? habitOf(slip, edit) : undefined;
+  return habit === undefined ? undefined : `${habit} ${parentOf(edit.leaf)}`;
+}
+
 /** More corners than this on one line are no side of a shape. */
 const MOST_CORNERS = 4;
 const TOGETHER = 0.8;
+/** Of one thing it is rarer than by habit. */
+const OF_ONE = 0.4;
 
 type OfLeaf = Extract<Edit, { on: 'input' }> & { readonly leaf: Leaf; readonly si: number };
 
@@ -477,6 +517,8 @@ function madeAtAll(
   slips: readonly Slip[],
   keyOf: (slip: Slip, edit: OfLeaf) => string | undefined,
   most: number,
+  share = TOGETHER,
+  placeOf: (leaf: Leaf) => { readonly input?: string } = () => ({}),
 ): Slip[] {
   const groups = new Map<string, Map<string, Slip>>();
   for (const slip of slips) {
@@ -489,13 +531,15 @@ function madeAtAll(
   }
   return [...groups.values()].flatMap((group) => {
     const all = [...group.values()];
-    if (all.length < 2 || all.length > most) return [];
+    const [first] = all;
+    if (!first || all.length < 2 || all.length > most) return [];
     return [
       {
-        code: (all[0] as Slip).code,
-        weight: Math.max(...all.map(({ weight }) => weight)) * TOGETHER,
+        code: first.code,
+        weight: Math.max(...all.map(({ weight }) => weight)) * share,
         says: () => say`the same slip at ${{ places: [...group.keys()] }}`,
         edits: all.flatMap(({ edits }) => edits),
+        ...placeOf((first.edits[0] as OfLeaf).leaf),
       },
     ];
   });
@@ -504,6 +548,10 @@ function madeAtAll(
 /** What somebody does wrong at one value, and likewise at others: by habit, or since they are one length. */
 export const habits = (slips: readonly Slip[]): Slip[] => [
   ...madeAtAll(slips, habitOf, Number.POSITIVE_INFINITY),
+  // Of one thing alone: the width and the depth of a footing, and the pads beside it right.
+  ...madeAtAll(slips, ofOneThing, MOST_CORNERS, OF_ONE, ({ path }) => ({
+    input: pathText(path.slice(0, -1)),
+  })),
   ...madeAtAll(slips, sideOf, MOST_CORNERS),
 ];
 

@@ -12,11 +12,15 @@ const listName = (path: Path): string => String(path.filter((part) => typeof par
 
 const edit = (path: Path, value: unknown): readonly Edit[] => [{ on: 'input', path, value }];
 
-function leftOut(path: Path, isShare: boolean): Slip {
+/** An element or a line that has a name is what a sum is made of: it is forgotten more easily than one of its sizes. */
+const NAMED_LEFT_OUT = 10;
+
+function leftOut(path: Path, isShare: boolean, named = false): Slip {
   const opening = /opening|hole|deduct/i.test(listName(path));
   const code: SlipCode = isShare ? 'allowance-missed' : opening ? 'opening-left-out' : 'part-left-out';
   const at = pathText(path);
-  const weight = { 'allowance-missed': 22, 'opening-left-out': 15, 'part-left-out': 8 }[code];
+  const part = named ? NAMED_LEFT_OUT : 8;
+  const weight = { 'allowance-missed': 22, 'opening-left-out': 15, 'part-left-out': part }[code];
   return {
     code,
     weight,
@@ -59,8 +63,8 @@ function* kindSlips(input: unknown, choices: Places['choices']): Generator<Slip>
 function* itemSlips(input: unknown, path: Path): Generator<Slip> {
   const list = valueAt(input, path.slice(0, -1));
   if (!Array.isArray(list) || list.length > FEW) return;
-  if (list.length > 1) yield leftOut(path, false);
   const i = Number(path.at(-1));
+  if (list.length > 1) yield leftOut(path, false, isNamed(list[i]));
   const at = pathText(path);
   yield {
     code: 'part-twice',

@@ -3,16 +3,18 @@
  */
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
+import type { PartsKnown } from '../reckoning/part-working';
 import { assumedValues } from './assumed-values';
 import { Budget } from './budget';
 import type { ReadClaim } from './claims';
 import { runsWorth } from './effort';
-import { graphOf, IN_BINARY, replayed, stepOf } from './graph';
+import { IN_BINARY, replayed } from './graph';
 import { type AnyCalculation, COORDINATE, type Leaf, type Places } from './input-places';
 import { isSettled, type Response, responseOf, type Seen } from './response';
 import { siOf } from './scale';
 import { type AnyResult, byReplay, graphAt, type Predicted, readOff, rerun, type Scene } from './scene';
 import type { Edit } from './slip';
+import { partsFor, stepIn, wholeGraph, wholeOf } from './whole-working';
 
 /**
  * From where places are told: the least of all. A corner at 500,000 ft on a grid is moved by a share of the slab, not by
@@ -104,11 +106,15 @@ const baseOf = (scene: Scene, leaf: Leaf): Seen => ({
 });
 
 /** Whether the steps take counts that none of them gave: pieces of a plan, boards of a cutting list. */
-const mayJump = ({ graph, isInput }: Scene): boolean =>
+const mayJump = ({ graph, isInput, counts }: Scene): boolean =>
   graph.some(({ tree, takes }) =>
     takes.some(
-      ({ quantity, from }) =>
-        (!tree || from === undefined) && quantity.dimension === 'count' && !isInput(quantity),
+      ({ quantity, from, si }) =>
+        (!tree || from === undefined) &&
+        quantity.dimension === 'count' &&
+        !isInput(quantity) &&
+        // A count of the input is read anew wherever it is taken.
+        !(tree && counts.has(si)),
     ),
   );
 
@@ -142,7 +148,15 @@ function probeNear(scene: Scene, leaf: Leaf, probes: Probed): Seen | 'unfelt' | 
   const base = baseOf(scene, leaf);
   const response = responseOf(base, near, undefined, isOutcomeOf(scene));
   if (response) guesses.set(leaf, response);
-  if (same(near.figures, scene.base)) return 'unfelt';
+  const unfelt = same(near.figures, scene.base);
+  // What is felt in the steps may be rounded away in the end: how it is felt farther off, they tell as well.
+  const isTold = unfelt && response !== undefined && response.starts.length > 0;
+  if (isTold && isSettled(response, base, near) && holdsFar(scene, leaf, response, probes)) {
+    followed.set(leaf, response);
+    settled.add(leaf);
+    return undefined;
+  }
+  if (unfelt) return 'unfelt';
   if (!response || !isSettled(response, base, near)) return near;
   if (!holdsAt(scene, leaf, response, near)) return undefined;
   if (mayJump(scene) && !holdsFar(scene, leaf, response, probes)) return undefined;
@@ -251,11 +265,20 @@ export function sceneOf(
   result: AnyResult,
   places: Places,
   claims: readonly ReadClaim[],
+  known: PartsKnown = new Map(),
 ): Scene {
   const own = new Set(places.leaves.map(({ quantity }) => quantity));
   const isInput = (q: Quantity): boolean => own.has(q);
-  const graph = graphOf(result.working, isInput);
-  const nodes = claims.map(({ reckoned }) => stepOf(reckoned, graph));
+  const all = wholeOf(result);
+  const graphOfAll = wholeGraph(all, isInput);
+  const lookedAt = partsFor(
+    graphOfAll,
+    all,
+    claims.map(({ reckoned }) => stepIn(reckoned, graphOfAll, all)),
+  );
+  const whole = all.parts ? wholeOf(result, lookedAt) : all;
+  const graph = all.parts ? wholeGraph(whole, isInput) : graphOfAll;
+  const nodes = claims.map(({ reckoned }) => stepIn(reckoned, graph, whole));
   const base = claims.map(({ reckoned }) => siOf(reckoned));
   const runs = Math.min(MOST_RUNS, runsWorth(input, result, LEAST_RUNS, WORTH));
   return {
@@ -263,6 +286,9 @@ export function sceneOf(
     input,
     result,
     graph,
+    whole,
+    lookedAt,
+    counts: new Set(places.leaves.filter(({ plain }) => plain).map(({ quantity }) => siOf(quantity))),
     isInput,
     claims,
     nodes,
@@ -273,6 +299,7 @@ export function sceneOf(
     guesses: new Map(),
     assumed: [],
     samples: new Map(),
+    known,
     budget: new Budget(runs, WORK),
     last: new Budget(LAST_RUNS, WORK * LAST_WORK),
     runs: new Map(),

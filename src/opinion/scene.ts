@@ -7,16 +7,18 @@
  */
 import type { Decimal } from '../quantity/decimal';
 import { type Quantity, unitShown } from '../quantity/quantity';
+import type { PartsKnown } from '../reckoning/part-working';
 import type { FigureSet, Result } from '../reckoning/result';
 import type { Budget } from './budget';
 import type { ReadClaim } from './claims';
 import { figureAt } from './figure-places';
-import { type Change, type Graph, graphOf, type Onward, replay, replayExactly } from './graph';
+import { type Change, type Graph, type Onward, replay, replayExactly } from './graph';
 import { type AnyCalculation, COORDINATE, type Leaf, withValue } from './input-places';
 import type { Curve, Response } from './response';
 import { exactSiOf, fromSi, siOf } from './scale';
 import type { Edit, OtherFigure, Twist } from './slip';
 import { twisted, twistedExactly } from './twist';
+import { runWhole, type Whole, wholeGraph, wholeOf } from './whole-working';
 
 /** Results with other figures have them elsewhere. */
 export type AnyResult = Result<FigureSet>;
@@ -36,6 +38,12 @@ export interface Scene {
   readonly input: unknown;
   readonly result: AnyResult;
   readonly graph: Graph;
+  /** The steps of the graph with the parts that they are of. */
+  readonly whole: Whole;
+  /** The parts that the claimed figures come from. */
+  readonly lookedAt: ReadonlySet<string>;
+  /** Plain counts of the input. */
+  readonly counts: ReadonlySet<number>;
   /** Tells a value that is the very one of the input. */
   readonly isInput: (q: Quantity) => boolean;
   readonly claims: readonly ReadClaim[];
@@ -54,6 +62,8 @@ export interface Scene {
   readonly assumed: readonly Leaf[];
   /** What the claimed figures were with other values in a place. */
   readonly samples: Map<Leaf, Sample[]>;
+  /** Parts of the whole that were reckoned. */
+  readonly known: PartsKnown;
   /** What may still be run. */
   readonly budget: Budget;
   /** What may be run to see that what was found holds. */
@@ -74,12 +84,16 @@ const withEdits = (input: unknown, edits: readonly Edit[]): unknown =>
 
 /** Run the calculation with the edits to its input; `undefined` where it refuses, or where no more may be run. */
 export function rerun(
-  scene: Pick<Scene, 'calculation' | 'input' | 'result' | 'budget'>,
+  scene: Pick<Scene, 'calculation' | 'input' | 'result' | 'budget' | 'known'>,
   edits: readonly Edit[],
 ): AnyResult | undefined {
   return scene.budget.run(() => {
-    const outcome = scene.calculation.attempt(withEdits(scene.input, edits), { system: scene.result.system });
-    return outcome.ok ? outcome.result : undefined;
+    const input = withEdits(scene.input, edits);
+    const run = (): AnyResult | undefined => {
+      const outcome = scene.calculation.attempt(input, { system: scene.result.system });
+      return outcome.ok ? outcome.result : undefined;
+    };
+    return runWhole(run, (result) => result, scene.known);
   });
 }
 
@@ -293,7 +307,7 @@ export function graphAt(scene: Scene, result: AnyResult, edits: readonly Edit[])
   const known = scene.graphs.get(result);
   if (known) return known;
   const instead = new Set<unknown>(editsOn('input', edits).map(({ value }) => value));
-  const graph = graphOf(result.working, (q) => scene.isInput(q) || instead.has(q));
+  const graph = wholeGraph(wholeOf(result, scene.lookedAt), (q) => scene.isInput(q) || instead.has(q));
   scene.graphs.set(result, graph);
   return graph;
 }

@@ -3,15 +3,16 @@
  * explain every claim and by how common they are. Two together are tried where one alone explains too little.
  */
 
+import { isRecord } from '../reckoning/record';
 import { assumedSlips } from './assumed-values';
 import { byScore, type Candidate, candidate, LIKELY, RARER, type Tried } from './candidate';
 import { claimSlips } from './claim-slips';
 import type { ReadClaim } from './claims';
-import { figuresIn } from './figure-places';
+import { figuresIn, pathOf } from './figure-places';
 import { runForetold } from './foretold';
 import { type Aim, guidedRuns } from './guided';
 import { digitsOf } from './hands';
-import type { Leaf, Places } from './input-places';
+import { type Leaf, type Places, valueAt } from './input-places';
 import { lapSlips } from './lap-slips';
 import { exchanges, habits, leafSlips } from './leaf-slips';
 import { type Margin, margins } from './likeness';
@@ -22,7 +23,7 @@ import { rounder } from './rounder';
 import { isStepped } from './rounding';
 import { STRAY, siOf } from './scale';
 import { isFollowed, predicted, resultWith, type Scene, told } from './scene';
-import type { Slip } from './slip';
+import type { Slip, SlipCode } from './slip';
 import { stepSlips } from './step-slips';
 
 /** Values to be reckoned in all: a slip reckons each step once. */
@@ -36,19 +37,44 @@ const byWeight = (a: Slip, b: Slip): number => b.weight - a.weight;
 /** All slips. */
 function slipsFor(scene: Scene, places: Places): Slip[] {
   const leaves = places.leaves.slice(0, MOST_LEAVES);
-  const ofLeaves = leaves.flatMap((leaf) => leafSlips(leaf, places.leaves));
+  const ofLeaves = leaves.flatMap((leaf) => leafSlips(leaf, places.others ?? places.leaves));
   const all = [
     ...ofLeaves,
     ...habits(ofLeaves),
     ...exchanges(leaves),
     ...assumedSlips(scene),
-    ...partSlips(scene.input, places),
+    ...partSlips(scene.input, places).filter((one) => !shiftsRows(one, scene)),
     ...lapSlips(scene, places),
-    ...stepSlips(scene.graph, new Set(scene.nodes), figuresIn(scene.result.figures)),
+    ...ofParts(stepSlips(scene.graph, new Set(scene.nodes), figuresIn(scene.result.figures)), scene),
     ...claimSlips(scene, places),
   ];
   return all.sort(byWeight);
 }
+
+/** Where rows of a list are claimed by their place, one more or less puts another in it, which explains nothing. */
+const shiftsRows = ({ edits: [first] }: Slip, { claims }: Scene): boolean => {
+  if (first?.on !== 'input' || first.leaf !== undefined) return false;
+  const { path, value } = first;
+  const isList = Array.isArray(value) || typeof path.at(-1) === 'number';
+  return isList && claims.some((claim) => claim.path[0] === path[0] && /^\d+$/.test(String(claim.path[1])));
+};
+
+/** A slip in a step of a part is rarer than one that shows in the whole: there are many of them. */
+const OF_PART = 0.8;
+/** What may as well be wrong with a value that goes into it is told of that. */
+const WRITTEN_IN_PART = 0.4;
+const AS_WELL: ReadonlySet<SlipCode> = /*#__PURE__*/ new Set(['doubled', 'halved', 'point-moved']);
+
+/** A slip in a step of a part shows where the part stands. */
+const ofParts = (slips: readonly Slip[], { whole: { parts } }: Scene): readonly Slip[] =>
+  parts
+    ? slips.map((one) => {
+        const at = parts[one.step ?? -1];
+        if (at === undefined) return one;
+        const share = AS_WELL.has(one.code) ? WRITTEN_IN_PART : OF_PART;
+        return { ...one, weight: one.weight * share, input: one.input ?? at };
+      })
+    : slips;
 
 /** Whether it takes a run of the calculation to tell what a slip gives. */
 const takesRun = (scene: Scene, { edits }: Slip): boolean =>
@@ -143,6 +169,53 @@ const SPARE = 4;
 /** So many are reckoned by the calculation itself before they are told. */
 const MOST_VERIFIED = 20;
 
+/** Something was left out. */
+const OMITTED: ReadonlySet<SlipCode> = /*#__PURE__*/ new Set([
+  'allowance-missed',
+  'part-left-out',
+  'opening-left-out',
+  'notch-left-out',
+  'laps-left-out',
+  'term-left-out',
+  'other-figure',
+]);
+/** Something was made so small that it is as good as left out. */
+const VANISHED: ReadonlySet<SlipCode> = /*#__PURE__*/ new Set([
+  'point-moved',
+  'percent-misplaced',
+  'wrong-unit',
+  'inches-as-tenths',
+  'digit-dropped',
+  'digit-off',
+  'other-choice',
+  'factor-left-out',
+  'factor-twice',
+  'multiplied-for-divided',
+]);
+const AS_GOOD = 0.011;
+
+/** Whether next to nothing is left of a value. */
+function isVanishing({ edits: [first] }: Slip): boolean {
+  if (first?.on !== 'input' || !first.leaf || first.si === undefined) return false;
+  return Math.abs(first.si) <= AS_GOOD * Math.abs(siOf(first.leaf.quantity));
+}
+
+/** Whether two say of one thing that it was left out, or as good as left out. */
+function isOneOmission(known: Candidate, one: Candidate, { base, claims }: Scene): boolean {
+  const [[a, ...many], [b, ...more]] = [known.slips, one.slips];
+  const hasCounts = claims.some(({ reckoned }) => reckoned.dimension === 'count');
+  if (!a || !b || many.length + more.length > 0 || !OMITTED.has(a.code)) return false;
+  if (OMITTED.has(b.code)) return valuesOf(known) === valuesOf(one);
+  return (
+    VANISHED.has(b.code) &&
+    (!hasCounts || isVanishing(b)) &&
+    one.values.every((value, i) => {
+      const [left, right] = [known.values[i] as number, base[i] as number];
+      return Math.abs(value - left) <= AS_GOOD * Math.abs(left - right);
+    })
+  );
+}
+
 /**
  * Those that hold and are told apart: of one kind at one place the best, of what gives the same at one place the
  * likeliest, and what is of the same kind and gives the same at other places as one.
@@ -150,6 +223,7 @@ const MOST_VERIFIED = 20;
 function distinct(
   candidates: readonly Candidate[],
   most: number,
+  scene: Scene,
   verify: (one: Candidate) => Candidate | undefined,
 ): Candidate[] {
   const seen = new Set<string>();
@@ -161,8 +235,16 @@ function distinct(
     known?.elsewhere.push(...one.slips);
     return known !== undefined;
   };
+  /** What was left out is told once, in whatever words: as a share of nothing, as a term, as another figure. */
+  const told = (one: Candidate): boolean => {
+    const known = [...first.values()].find((each) => isOneOmission(each, one, scene));
+    const [slip] = one.slips;
+    if (known && slip && OMITTED.has(slip.code) && slip.figure === undefined)
+      known.elsewhere.push(...one.slips);
+    return known !== undefined;
+  };
   const put = (one: Candidate): boolean => {
-    if (joined(one)) return true;
+    if (joined(one) || told(one)) return true;
     if (first.size >= most || left === 0) return false;
     left -= 1;
     const held = verify(one);
@@ -231,6 +313,19 @@ function isPlain(best: Candidate | undefined, { claims }: Scene, differing: read
   return given.length >= (isLikely(best) ? SEVERAL : MORE) || Math.max(0, ...digits) >= PRECISE;
 }
 
+/** Where one gives so much just as it was written, what comes near it only is told no more. */
+function sharp(
+  ranked: readonly Candidate[],
+  verify: (one: Candidate) => Candidate | undefined,
+  scene: Scene,
+  differing: readonly number[],
+): readonly Candidate[] {
+  const [lead] = ranked;
+  return lead && isPlain(verify(lead), scene, differing)
+    ? ranked.filter(({ explained: { exact } }) => exact)
+    : ranked;
+}
+
 /** How common a slip must be to be told among the first three, beside those that are known. */
 function barOf(near: readonly Candidate[]): number {
   const [best] = near;
@@ -242,6 +337,13 @@ function barOf(near: readonly Candidate[]): number {
 
 const leafOf = ({ edits: [first] }: Slip): Leaf | undefined =>
   first?.on === 'input' ? first.leaf : undefined;
+
+/** An element of a job or a line of a bid, left out or taken twice. */
+function isOfNamed(slip: Slip, { input }: Scene): boolean {
+  const path = (isOfPart(slip) && pathOf(slip.input ?? '')) || [];
+  const item = path.length === 2 && typeof path[1] === 'number' ? valueAt(input, path) : undefined;
+  return isRecord(item) && typeof item['name'] === 'string';
+}
 
 /** So many parts are run where something was found that gives everything. */
 const MOST_PARTS = 12;
@@ -284,6 +386,7 @@ export function search(
   let tried = tryAll(scene, bySteps);
   let near = singlesOf(tried);
   const tryMore = (more: readonly Slip[]): void => {
+    if (more.length === 0) return;
     tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
     near = singlesOf(tried);
   };
@@ -295,6 +398,10 @@ export function search(
     for (const one of now) known.add(one);
     tryMore(now);
   };
+  // What a whole is the sum of is forgotten, or counted twice, first of all.
+  const named = slips.filter((one) => isOfNamed(one, scene)).slice(0, MOST_PARTS);
+  for (const { edits } of named) resultWith(scene, edits);
+  tryRun(named);
   // What the steps tell costs little: of what takes a run only that is looked at which may be told before it.
   const bar = barOf(near);
   runForetold(
@@ -333,12 +440,13 @@ export function search(
       ? []
       : pairsOf({ tried, singles: near, differing, at, scene, own });
   const ranked = [...near, ...rounding(two.sort(byScore))].sort(byScore);
+  const verify = (one: Candidate): Candidate | undefined => verified(one, scene, own);
   const held = (some: readonly Candidate[]): Candidate[] =>
-    distinct(some, TOLD + SPARE, (one) => verified(one, scene, own))
+    distinct(some, TOLD + SPARE, scene, verify)
       .filter(explains)
       .sort(byScore)
       .slice(0, TOLD);
-  const sure = held(ranked);
+  const sure = held(sharp(ranked, verify, scene, differing));
   const found = sure.length > 0 ? sure : held(roughly(tried, scene, own).filter(explains));
   return { found, tried: tried.length };
 }

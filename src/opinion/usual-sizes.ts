@@ -54,6 +54,10 @@ const USUAL: readonly Usual[] = [
   { of: /^truckCapacity$/, unit: 'm3', sizes: listed('4 5 6 7 8 9') },
   { of: /^increment$/, unit: 'yd3', sizes: listed('0.25 0.5 1'), next: WHOLE },
   { of: /^increment$/, unit: 'm3', sizes: listed('0.1 0.2 0.25 0.5 1'), next: WHOLE },
+  { of: /^container$/, unit: 'fl oz', sizes: listed('10.1 10.3 20 28 29 30') },
+  { of: /^container$/, unit: 'mL', sizes: listed('290 300 310 400 600 825') },
+  { of: /^container$/, unit: 'gal', sizes: listed('1 2 5 55') },
+  { of: /^container$/, unit: 'L', sizes: listed('1 5 10 20 25 200') },
   { of: /^allowance$|^waste$/, unit: '%', sizes: listed('3 5 7 8 10 12 15 20') },
 ];
 

@@ -1,6 +1,6 @@
 /** What may be wrong in the formula of a step: one thing in it left out, taken twice, or taken for another. */
 import { ZERO } from '../quantity/decimal';
-import { numberShown, unitShown } from '../quantity/quantity';
+import { canonicalValue, numberShown, unitShown } from '../quantity/quantity';
 import type { Words } from '../reckoning/words';
 import { type Sign, type Tree, textOf, treeOf } from './formula';
 import type { Node } from './graph';
@@ -44,7 +44,7 @@ function* factorSlips(tree: Sum): Generator<Wrong> {
   yield { code: 'allowance-missed', weight: 22, tree: left };
   yield { code: 'allowance-as-factor', weight: 6, tree: right };
   yield { code: 'allowance-twice', weight: 8, tree: sign(tree.sign, left, sign('×', TWO, right)) };
-  yield { code: 'allowance-twice', weight: 4, tree: sign('^', tree, TWO) };
+  yield { code: 'allowance-twice', weight: 7, tree: sign('^', tree, TWO) };
   const other: Sign = tree.sign === '+' ? '−' : '+';
   yield { code: 'allowance-turned', weight: 5, tree: sign(other, left, right) };
   yield { code: 'markup-for-margin', weight: 6, tree: sign('÷', ONE, sign(other, left, right)) };
@@ -132,8 +132,33 @@ function* productSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
   if (tree.sign === '÷') yield { code: 'multiplied-for-divided', weight: 3, tree: sign('÷', right, left) };
 }
 
+const SQUARE_FOR_CUBE = 'the square was taken for the cube';
+const CUBE_FOR_SQUARE = 'the cube was taken for the square';
+
+/** One of the unit of a symbol: what a lower power lacks was one of its unit in a notebook. */
+const oneOf = (name: string): Tree => ({ is: 'symbol', name: `1 ${name}` });
+
+/** A square or a cube not taken, or one for the other. */
+function* powerSlips({ left, right }: Sum): Generator<Wrong> {
+  const power = right.is === 'number' ? right.text : '';
+  if (left.is !== 'symbol' || (power !== '2' && power !== '3')) {
+    yield { code: 'power-left-out', weight: 6, tree: left };
+    return;
+  }
+  const [one, other] = [oneOf(left.name), { is: 'number', text: power === '2' ? '3' : '2' } as const];
+  const alone = sign('×', left, one);
+  const raised = sign('^', left, other);
+  if (power === '2') {
+    yield { code: 'power-left-out', weight: 6, tree: alone };
+    yield { code: 'power-left-out', weight: 1, tree: sign('÷', raised, one), how: CUBE_FOR_SQUARE };
+  } else {
+    yield { code: 'power-left-out', weight: 5, tree: sign('×', raised, one), how: SQUARE_FOR_CUBE };
+    yield { code: 'power-left-out', weight: 3, tree: sign('×', alone, one) };
+  }
+}
+
 function* signSlips(tree: Sum, isShare: IsShare): Generator<Wrong> {
-  if (tree.sign === '^') yield { code: 'power-left-out', weight: 6, tree: tree.left };
+  if (tree.sign === '^') yield* powerSlips(tree);
   else if (tree.sign === '+' || tree.sign === '−') yield* sumSlips(tree, isShare);
   else yield* productSlips(tree, isShare);
 }
@@ -226,6 +251,65 @@ function withoutFactor(one: Wrong, tree: Tree, { bySymbol }: Node): Wrong {
   if (!isLength && (unit.form || unit.offset)) return one;
   const si = isLength ? (unit.system === 'metric' ? 1 : FOOT) : siOfUnit(unit);
   return { ...one, tree: replaced(tree, name, { is: 'number', text: String(si) }) };
+}
+
+/** The ones of units in a formula, as amounts. */
+function withUnits(one: Wrong, { takes }: Node): Wrong {
+  if (one.code !== 'power-left-out') return one;
+  const tree = takes.reduce((own, { symbol, quantity: q }) => {
+    const unit = unitShown(q);
+    const plain = unit.form || unit.offset || q.dimension === 'count';
+    const si = plain ? (unit.form === 'feet-inches' ? FOOT : 1) : siOfUnit(unit);
+    return replaced(own, `1 ${symbol}`, { is: 'number', text: String(si) });
+  }, one.tree);
+  return { ...one, tree };
+}
+
+const ONE_ROOT = 'one of two roots was not taken';
+
+/** A length whose last root was not taken: its number is squared, and its unit stays. */
+function* rootSlips({ step: { gives } }: Node, tree: Tree): Generator<Wrong> {
+  if (tree.is !== 'call' || tree.name !== 'sqrt' || gives.dimension !== 'length') return;
+  const unit = unitShown(gives);
+  const one = unit.form ? FOOT : siOfUnit(unit);
+  const n = siOfAmount(canonicalValue(gives), gives.dimension) / one;
+  const [inner] = tree.of;
+  const how = inner?.is === 'call' && inner.name === 'sqrt' ? { how: ONE_ROOT } : {};
+  yield { code: 'power-left-out', weight: 4, tree: { is: 'number', text: String(n * n * one) }, ...how };
+}
+
+/** How common it is to reckon one of several that are alike. */
+const ALIKE_LEFT = 8;
+
+/** A count of the input that is left out: one pad for five. */
+function ofAlike(one: Wrong, { bySymbol }: Node): Wrong {
+  if (one.code !== 'factor-left-out' || one.by === '÷' || one.part?.is !== 'symbol') return one;
+  const taken = bySymbol.get(one.part.name);
+  return taken?.given && taken.quantity.dimension === 'count'
+    ? { ...one, weight: Math.max(one.weight, ALIKE_LEFT) }
+    : one;
+}
+
+/** Terms of a sum. */
+function termsOf(tree: Tree): readonly Tree[] {
+  return tree.is === 'sign' && tree.sign === '+' ? [...termsOf(tree.left), tree.right] : [tree];
+}
+
+/** A list of more is no two ways. */
+const MOST_TERMS = 8;
+const ONE_WAY = 4;
+
+/** Half of a sum of products left out, as the bars that run one way. */
+function* halfSlips(tree: Tree): Generator<Wrong> {
+  const terms = termsOf(tree);
+  if (terms.length < 4 || terms.length > MOST_TERMS || !terms.every(isProduct)) return;
+  const summed = (some: readonly Tree[]): Tree =>
+    some.slice(1).reduce((sum, one) => sign('+', sum, one), some[0] as Tree);
+  for (let at = 2; at <= terms.length - 2; at += 1) {
+    const [some, more] = [summed(terms.slice(0, at)), summed(terms.slice(at))];
+    yield { code: 'term-left-out', weight: ONE_WAY, tree: some, part: more, by: '+' };
+    yield { code: 'term-left-out', weight: ONE_WAY, tree: more, part: some };
+  }
 }
 
 /** Counts that stand in a formula and no step gave: treads, spaces, bars. */
@@ -363,11 +447,16 @@ export function wrongsOf(node: Node): Wrong[] {
     ...asMargin(node, tree, isShare),
     ...countSlips(node, tree),
     ...jointSlips(node, tree),
+    ...rootSlips(node, tree),
+    ...halfSlips(tree),
   ];
   for (const one of wrongTrees(tree, isShare)) {
     if (found.length >= MOST_TREES) break;
     if (isUnitOnly(node, one.part) || (round && one.code === 'other-number')) continue;
-    const told = withoutDegrees(withoutFactor(named(one, tree), tree, node), tree, node);
+    const told = withUnits(
+      withoutDegrees(ofAlike(withoutFactor(named(one, tree), tree, node), node), tree, node),
+      node,
+    );
     const { code, weight } = told;
     const isRare = code === 'markup-for-margin' && node.step.gives.dimension !== 'money';
     found.push(isRare ? { ...told, weight: weight / 2 } : told);

@@ -22,7 +22,7 @@ const PIECES = /((?<!\d)-)|(\d+\/\d+)|(\d+)(?:\.(\d+))?|([\s:-]+)|[^\d\s:-]\S*/g
 const RAISED: Readonly<Record<string, string>> = { 2: '²', 3: '³' };
 
 /** A unit as print sets it: `m³`, `lb/ft²/h`, `°C`. */
-const unitSign = (unit: string): string =>
+export const unitSign = (unit: string): string =>
   unit.replace(/^deg/, '°').replace(/(?<=[a-z])[23]/g, (power) => RAISED[power] as string);
 
 interface Marks {

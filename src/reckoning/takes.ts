@@ -18,6 +18,7 @@ export type TakeItem =
   | 'bagged-mix'
   | 'bar-support'
   | 'base'
+  | 'blanket'
   | 'board'
   | 'brace'
   | 'color'

@@ -97,7 +97,7 @@ export const CREW_VIEWS: Readonly<Record<string, CrewView>> = {
       'bankVolume',
       'looseVolume',
       'fill',
-      ['haul', ['loads']],
+      ['haul', ['looseVolume', 'loads']],
       'replacement',
     ],
   },

@@ -3,6 +3,11 @@
  * or A4 and reads on a phone.
  */
 
+import { CANONICAL_PER_SI, type Dimension } from '../quantity/dimensions';
+import { constant } from '../quantity/make';
+import { unitSign } from '../quantity/parts';
+import { unitsIn } from '../quantity/units';
+
 const ESCAPES: Readonly<Record<string, string>> = {
   '&': '&amp;',
   '<': '&lt;',
@@ -33,9 +38,25 @@ export const escapeHtml = (text: string): string =>
 export const tag = (name: string, ...inner: readonly string[]): string =>
   `<${name}>${inner.join('')}</${name}>`;
 
-/** Text as HTML in which no line ends within a mixed number: `5-` above `1/2 in` would be read as another size. */
-const inline = (text: string): string =>
-  escapeHtml(text).replace(/\d+-\d+\/\d+/g, '<span class="whole">$&</span>');
+/** Every unit as it is written and as print sets it, the longest first; coins, and the halves of a day. */
+const UNITS = constant(() =>
+  (Object.keys(CANONICAL_PER_SI) as Dimension[])
+    .flatMap((dimension) => unitsIn(dimension).map(({ id }) => id))
+    .filter((id) => /^[a-z]/i.test(id))
+    .flatMap((id) => [id, unitSign(id)])
+    .sort((a, b) => b.length - a.length)
+    .concat('AM', 'PM', '[A-Z]{3}')
+    .join('|'),
+);
+
+/** Numbers with their units, feet with their inches, and mixed numbers: `5-` above `1/2 in` would be read as another size. */
+const AMOUNTS = constant(() => {
+  const one = `\\d[\\d.,:]*(?:[-/]\\d+)* (?:${UNITS()})(?![\\p{L}\\d])`;
+  return new RegExp(`${one}(?: ${one})*|\\d+-\\d+/\\d+`, 'gu');
+});
+
+/** Text as HTML in which no line ends between a number and its unit, nor within a mixed number. */
+const inline = (text: string): string => escapeHtml(text).replace(AMOUNTS(), '<span class="whole">$&</span>');
 
 /** An element with text in it; a name in another script keeps its direction to itself. */
 export const textTag = (name: string, text: string): string => tag(name, tag('bdi', inline(text)));

@@ -1,5 +1,6 @@
 /** What a line of a bid is called: by the name that somebody gave, or as the purchase list has it, in any language. */
 import { ITEM_NAMES } from '../job/item-names';
+import type { JobBidFigures } from '../job/job-bid';
 import { isFaulty, readQuantity } from '../quantity/read-quantity';
 import type { FigureSet, ResultParts } from '../reckoning/parts';
 import type { Param, Words } from '../reckoning/words';
@@ -12,6 +13,15 @@ export const unpricedIn = ({ cautions }: Pick<ResultParts<FigureSet>, 'cautions'
     const name = params?.['name'];
     return code === 'no-price' && typeof name === 'string' ? [name] : [];
   });
+
+/** Names of its lines that have one. */
+export function pricedIn({
+  figures,
+  cautions,
+}: Pick<ResultParts<JobBidFigures>, 'figures' | 'cautions'>): string[] {
+  const without = unpricedIn({ cautions });
+  return figures.lines.map(({ name }) => name).filter((name) => !without.includes(name));
+}
 
 /** A size as a length, which each reader has in units and fractions of their own; any other word as it is. */
 function pieceOf(piece: string): Param {

@@ -1,10 +1,9 @@
 /** The purchase list of a job as rows of text, for a table, a file of comma-separated values, or a page. */
-import { ITEM_NAMES } from '../job/item-names';
+import { ITEM_NAMES, WORK } from '../job/item-names';
 import type { ReckonedJob } from '../job/job-takeoff';
 import { type Purchase, soldIn } from '../job/purchases';
 import type { JobTakeoffFigures } from '../job/takeoff-figures';
 import { isQuantity, type Quantity } from '../quantity/quantity';
-import type { TakeItem } from '../reckoning/takes';
 import { csvText } from './csv';
 import { isName, labelText } from './labels';
 import { mustBeJob, mustBeView } from './must-be';
@@ -94,15 +93,9 @@ export const purchaseRowsOf = (
     elements: purchase.by.map(({ element }) => element).join(', '),
   }));
 
-/** What is on the list and comes on no truck: work, and what leaves the site. */
-const NOT_DELIVERED: ReadonlySet<TakeItem> = new Set(['haul-away', 'saw-cut']);
-
-/** What is delivered to a job, as rows. */
+/** What is delivered to a job, as rows: work, and what leaves the site, comes on no truck. */
 export const deliveryRows = ({ takeoff }: ReckonedJob, view: View): PurchaseRow[] =>
-  purchaseRowsOf(
-    { purchases: takeoff.figures.purchases.filter(({ item }) => !NOT_DELIVERED.has(item)) },
-    view,
-  );
+  purchaseRowsOf({ purchases: takeoff.figures.purchases.filter(({ item }) => !WORK.has(item)) }, view);
 
 /**
  * The purchase list of a job as rows, inches in fractions of a tape where `view` does not say otherwise.

@@ -9,12 +9,13 @@
 import { ITEM_PARTS } from '../job/item-parts';
 import type { JobBidFigures } from '../job/job-bid';
 import type { ReckonedJob } from '../job/job-takeoff';
+import { nameOf } from '../job/priced';
 import { paired } from '../quantity/paired';
 import type { System } from '../quantity/units';
 import type { ResultParts } from '../reckoning/parts';
 import { say, type Words } from '../reckoning/words';
 import { labelText } from './labels';
-import { lineName, unpricedIn } from './line-name';
+import { lineName, pricedIn, unpricedIn } from './line-name';
 
 /** Sentences that a quote has unless it is made without them. */
 export type QuoteClause =
@@ -56,6 +57,8 @@ interface Known {
   readonly comes: Comes;
   /** True where the customer may choose options. */
   readonly options: boolean;
+  /** True where the price has covers against frost in it. */
+  readonly covered: boolean;
   /** True where no job is known, or some element of it has the part. */
   readonly has: (part: string) => boolean;
   /** True where the job is known and no element has the part. */
@@ -97,10 +100,10 @@ const CLAUSES: readonly Clause[] = [
     'frost',
     'The ground is not frozen. Nothing is placed on frozen ground, and thawing it is extra.',
   ),
-  clause(
-    'taken',
-    'winter-work',
-    'The work is done in mild weather. Covers and heat against frost are extra.',
+  clause('taken', 'winter-work', ({ covered }) =>
+    covered
+      ? 'Covers against frost are in the price where it says so above. More of them, and heat, are extra.'
+      : 'The work is done in mild weather. Covers and heat against frost are extra.',
   ),
   clause(
     'taken',
@@ -199,6 +202,9 @@ function knownOf(bid: ResultParts<JobBidFigures>, job: ReckonedJob | undefined):
     system: job?.takeoff.system ?? bid.system,
     comes: comesBy(job),
     options: bid.figures.options !== undefined,
+    covered: (job?.takeoff.figures.purchases ?? []).some(
+      (line) => line.item === 'blanket' && pricedIn(bid).includes(nameOf(line)),
+    ),
     has: (part) => !job || parts.has(part),
     lacks: (part) => job !== undefined && !parts.has(part),
   };
@@ -213,7 +219,11 @@ const overlaps = (job: ReckonedJob | undefined): Words[] =>
   );
 
 /** Parts that somebody is paid for: those that things come of. Limits, plans of days and trucks are no work. */
-const WORK: ReadonlySet<string> = /*#__PURE__*/ new Set(Object.values(ITEM_PARTS).flat());
+const WORK: ReadonlySet<string> = /*#__PURE__*/ new Set(
+  Object.values(ITEM_PARTS)
+    .flat()
+    .filter((part) => part !== 'limits'),
+);
 
 /** What is to be done that something is missing for, each once. */
 function notKnown(job: ReckonedJob | undefined): Words[] {

@@ -230,31 +230,41 @@ const besides = (
       }),
     );
 
+/** Whether a thing is in the price of an element. */
+const isPriced = (
+  { takeoff }: ReckonedJob,
+  item: Purchase['item'],
+  name: string,
+  priced: readonly string[],
+): boolean =>
+  takeoff.figures.purchases.some(
+    (line) =>
+      line.item === item &&
+      priced.includes(nameOf(line)) &&
+      line.by.some(({ element, quantity }) => element === name && quantity.sign() > 0),
+  );
+
 /** Whether earth of an element is taken away at a price, and whether some of it stays. */
-function earthOf({ takeoff }: ReckonedJob, name: string, priced: readonly string[]): Earth {
-  return {
-    goes: takeoff.figures.purchases.some(
-      (line) =>
-        line.item === 'haul-away' &&
-        priced.includes(nameOf(line)) &&
-        line.by.some(({ element, quantity }) => element === name && quantity.sign() > 0),
-    ),
-    fillsIn: takeoff.cautions.some(({ code }) => code === 'earth-kept'),
-  };
-}
+const earthOf = (job: ReckonedJob, name: string, priced: readonly string[]): Earth => ({
+  goes: isPriced(job, 'haul-away', name, priced),
+  fillsIn: job.takeoff.cautions.some(({ code }) => code === 'earth-kept'),
+});
+
+/** What a cold day takes. */
+const covers = (job: ReckonedJob, name: string, priced: readonly string[]): Words[] =>
+  isPriced(job, 'blanket', name, priced) ? [{ says: 'Cover it with blankets against frost' }] : [];
 
 /**
  * What is done at each element, in the order of the job.
  *
- * @param names - names of the lines of the bid
- * @param unpriced - those that have no price: work that takes such a thing says so
+ * @param priced - names of lines of the bid that have a price
+ * @param unpriced - of those that have none: work that takes such a thing says so
  */
 export function workOf(
   job: ReckonedJob,
-  names: readonly string[],
+  priced: readonly string[],
   unpriced: readonly string[],
 ): ElementWork[] {
-  const priced = names.filter((name) => !unpriced.includes(name));
   const bought = job.takeoff.figures.purchases.filter((purchase) => unpriced.includes(nameOf(purchase)));
   return job.takeoff.figures.elements.map(({ name, count }) => {
     const own = job.parts.filter(({ element }) => element === name).filter(isPromised);
@@ -270,7 +280,13 @@ export function workOf(
     const supplied = besides(job.takeoff.figures.purchases, name, count, unpriced);
     return {
       name,
-      does: [...alike, ...does, ...(does.length > 0 ? concreteOf(job, name) : []), ...supplied],
+      does: [
+        ...alike,
+        ...does,
+        ...(does.length > 0 ? concreteOf(job, name) : []),
+        ...covers(job, name, priced),
+        ...supplied,
+      ],
     };
   });
 }

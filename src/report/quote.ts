@@ -19,7 +19,7 @@ import {
 } from './chapters';
 import { pageHtml, textTag } from './html';
 import type { PageView } from './job-pages';
-import { unpricedIn } from './line-name';
+import { pricedIn, unpricedIn } from './line-name';
 import { markdownText, wrapped } from './lines';
 import { mustBeJob, mustBeResult, mustBeTitle, mustBeView } from './must-be';
 import { clausesOf, type QuoteSection } from './quote-clauses';
@@ -91,13 +91,7 @@ function head({ bid, terms, view }: Offer): Chapter {
 }
 
 function workChapter({ bid, job, terms, view }: Offer): Chapter {
-  const elements = job
-    ? workOf(
-        job,
-        bid.figures.lines.map(({ name }) => name),
-        unpricedIn(bid),
-      )
-    : [];
+  const elements = job ? workOf(job, pricedIn(bid), unpricedIn(bid)) : [];
   return {
     title: wordText('What will be done', view),
     pieces: [

@@ -362,6 +362,96 @@ describe('a drive whose earth is hauled and whose joints are sawn at a price', (
   });
 });
 
+describe('trucks for what is dug', () => {
+  it('are counted without the earth that is filled in again', () => {
+    const dig = { depth: '8 in', swell: '25%', haul: { truckVolume: '10 yd3' } };
+    const gap = { length: '78 ft', width: '6 in', depth: '9 in', looser: '20%', fromDig: true };
+    const job = (slabs: object[]) =>
+      reckonJob({
+        version: 1,
+        elements: [...slabs, { name: 'edges', backfill: { gap } }],
+      } as unknown as JobInput);
+    const loads = (job: ReturnType<typeof reckonJob>): string[] =>
+      job.parts.flatMap(({ part, result: { figures } }) => {
+        const { haul } = figures as { haul?: { loads: { format: () => string } } };
+        return part === 'excavation' && haul ? [haul.loads.format()] : [];
+      });
+    // 27 × 12 × 2/3 = 216 ft3, 10 yd3 loose, of which 78 × 1/2 × 3/4 × 1.2 = 1.3 yd3 stay: 8.7 yd3 are one load; 28 ft
+    // would be 10.37, two loads, and less 1.3 one. Of two digs alike each keeps 0.65 yd3, so that each of two has one.
+    const slab = { name: 'slab', outline: rectangle('28 ft', '12 ft'), excavation: dig };
+    expect(loads(job([slab]))).toEqual(['1 each']);
+    expect(loads(job([{ ...slab, count: 2 }]))).toEqual(['1 each']);
+    expect(loads(job([slab, { ...slab, name: 'other' }]))).toEqual(['1 each', '1 each']);
+    const page = textOf(jobHtml('Yard', job([slab]), 'crew'));
+    expect(page).toMatch(/haul\s+loose volume\s+9\.07 yd3\s*, loads 1/);
+    expect(bought({ version: 1, elements: [slab, { name: 'edges', backfill: { gap } }] })[0]).toBe(
+      'haul-away 9.07 yd3',
+    );
+  });
+});
+
+describe('a pour on a cold day', () => {
+  const US = {
+    long: rectangle('30 ft', '4 ft'),
+    small: rectangle('6 ft', '4 ft'),
+    thickness: '4 in',
+    cold: ['50 degF', '28 degF', '65 degF'],
+    warm: ['75 degF', '60 degF', '70 degF'],
+    by: '1 yd3',
+  };
+  const METRIC: typeof US = {
+    long: rectangle('9 m', '1.2 m'),
+    small: rectangle('2 m', '1 m'),
+    thickness: '100 mm',
+    cold: ['10 degC', '-2 degC', '18 degC'],
+    warm: ['24 degC', '15 degC', '21 degC'],
+    by: '1 m3',
+  };
+  const walk = ({ long, small, thickness, cold, warm, by }: typeof US, prices: object) => {
+    const day = (name: string, element: string, [air, low, concrete]: string[], more: object) => ({
+      name,
+      elements: [element],
+      airTemperature: air,
+      concreteTemperature: concrete,
+      limits: { forecast: { low }, ...more },
+    });
+    return {
+      version: 1,
+      elements: [
+        { name: 'walk', count: 2, outline: long, thickness, slab: true },
+        { name: 'pad', outline: small, thickness, slab: true },
+      ],
+      days: [
+        day('Thursday', 'walk', cold, { protection: 'blankets', layers: 2 }),
+        day('Friday', 'pad', warm, {}),
+      ],
+      prices: { items: [{ item: 'concrete', price: price('150 USD', by) }, ...Object.values(prices)] },
+    } as unknown as JobInput;
+  };
+
+  it('has its blankets on the list, of the slabs that are poured on it and of no warm day', () => {
+    // Two walks of 120 ft2 in two layers: 480 ft2. Two of 10.8 m2: 43.2 m2.
+    expect(bought(walk(US, {}))).toContain('blanket 480 ft2');
+    expect(bought(walk(METRIC, {}))).toContain('blanket 43.2 m2');
+    const yard = textOf(jobHtml('Walk', reckonJob(walk(US, {})), 'yard'));
+    expect(yard).toMatch(/Blankets against frost\s+480 ft2\s+walk/);
+  });
+
+  it('says to the customer whether they are in the price', () => {
+    const told = (prices: object): string => {
+      const { bid, job } = bidOfJob(walk(US, prices));
+      return quoteText('Walk', { bid, job }).replace(/\s+/g, ' ');
+    };
+    const without = told({});
+    expect(without).toContain('blankets against frost, for which there is no price yet');
+    expect(without).toContain('Covers and heat against frost are extra.');
+    const priced = told({ blanket: { item: 'blanket', price: price('0.20 USD', '1 ft2') } });
+    expect(priced.match(/Cover it with blankets against frost/g)?.length).toBe(1);
+    expect(priced).toContain('Covers against frost are in the price where it says so above.');
+    expect(priced).not.toContain('Covers and heat against frost are extra.');
+  });
+});
+
 describe('a mat over an outline of its own', () => {
   it('lies there, and not over all of its element', () => {
     // Bars at 12 in over the 6 ft by 4 ft where a machine stands, cover 3 in: 42 ÷ 12 and 66 ÷ 12 give 5 and 7 lines.

@@ -1,8 +1,16 @@
 /** What a crew carries: names that the catalog knows, few enough, and nothing of what the crew has to know lost. */
 import { describe, expect, it } from 'vitest';
 import { calculations } from '../../src/catalog/all';
-import { placingLimits, rebarLayout, reckonJob, slabVolume, stepLayout } from '../../src/index';
+import {
+  drainageCheck,
+  placingLimits,
+  rebarLayout,
+  reckonJob,
+  slabVolume,
+  stepLayout,
+} from '../../src/index';
 import { CREW_VIEWS, carriedOf, type Shown } from '../../src/report/crew';
+import { textTag } from '../../src/report/html';
 import { jobHtml, jobParts, markdownSheet, purchaseRows, textSheet } from '../../src/report/index';
 import { sheetOf } from '../../src/report/sheet';
 import { readVectors } from '../support/vectors';
@@ -45,6 +53,23 @@ describe('the view of a crew', () => {
         .map((path) => `${id}: ${path}`),
     ]);
     expect(unknown).toEqual([]);
+  });
+
+  it('says what is counted of a surface that does not drain', () => {
+    // Three spots of one height are one facet, and it is level.
+    const spots = [
+      { name: 'A', x: '0 m', y: '0 m', elevation: '10 m' },
+      { name: 'B', x: '6 m', y: '0 m', elevation: '10 m' },
+      { name: 'C', x: '0 m', y: '6 m', elevation: '10 m' },
+    ];
+    const text = textSheet(
+      'Yard',
+      [{ name: 'Yard', results: [drainageCheck({ use: 'slab-outdoors', spots } as never)] }],
+      {
+        detail: 'crew',
+      },
+    );
+    expect(text).toMatch(/facets too flat {2,}1\n/);
   });
 
   it('leaves no result without a figure', () => {
@@ -111,7 +136,7 @@ describe('the view of a crew', () => {
     }
     const elements = [{ name: 'walk', ...curved, slab: true, risers: flight, bars: mat }];
     const html = jobHtml('Yard', reckonJob({ version: 1, elements } as never), 'crew');
-    expect(html).toContain('(6 m, 0 m, rise 500 mm), (6 m, 4 m)');
+    expect(html.replace(/<[^>]+>/g, '')).toContain('(6 m, 0 m, rise 500 mm), (6 m, 4 m)');
     expect(html).toContain('<th scope="row"><bdi>riser form</bdi></th>');
     expect(html).toContain('<th scope="col">bars the short way</th>');
     expect(html).not.toMatch(/; (?:x|rise|riser) /);
@@ -300,14 +325,28 @@ describe('lengths and hours that a crew works by', () => {
     expect(page).not.toContain('Job take-off');
   });
 
-  it('ends no line within a mixed number', () => {
+  it('ends no line within a mixed number, nor between a number and its unit', () => {
     const outline = { shape: 'rectangle', length: '14 ft', width: '9 ft' } as const;
     const forms = { board: { nominal: '2x6' }, stock: ['10 ft'] } as const;
     const edge = reckonJob({ version: 1, elements: [{ name: 'a', outline, thickness: '5 in', forms }] });
     const page = jobHtml('Pad 1-1/2', edge, 'yard');
     expect(page).toContain(
-      'Board, <span class="whole">1-1/2</span> in × <span class="whole">5-1/2</span> in',
+      'Board, <span class="whole">1-1/2 in</span> × <span class="whole">5-1/2 in</span>',
     );
     expect(page).toContain('<title>Pad 1-1/2</title>');
+    expect(page).toContain('<h1><bdi>Pad <span class="whole">1-1/2</span></bdi></h1>');
+    const sign = (text: string): string[] =>
+      [...textTag('p', text).matchAll(/<span class="whole">(.*?)<\/span>/g)].map(
+        ([, whole]) => whole as string,
+      );
+    expect(sign('falls 12 ft 6-1/2 in at 9:02 AM, 10 h 46 min, below 50 °F, for 14,447.45 USD')).toEqual([
+      '12 ft 6-1/2 in',
+      '9:02 AM',
+      '10 h 46 min',
+      '50 °F',
+      '14,447.45 USD',
+    ]);
+    expect(sign('2,36 kg/m² und 3 × 9.00 yd3, 64 fl oz')).toEqual(['2,36 kg/m²', '9.00 yd3', '64 fl oz']);
+    expect(sign('7 panels, side 1, #4, <b>8 cmx</b>')).toEqual([]);
   });
 });

@@ -33,7 +33,7 @@ const LISTED: Readonly<Record<string, Signs>> = {
   excavation: signs(
     // Below zero is fill; a rise below zero is hollow.
     'sections.*.depth levels.*.* depths.*.* outline.points.*.rise',
-    'margin sections.*.sideSlope shrink.share swell sections.*.area sideSlope sections.*.middleArea sections.*.fill',
+    'margin haul.stays sections.*.sideSlope shrink.share swell sections.*.area sideSlope sections.*.middleArea sections.*.fill',
   ),
   'base-tonnage': signs('outline.points.*.rise', 'margin edgeTrim moisture allowance geotextile.lap voids'),
   'vapor-retarder': signs('', 'lap turnUp'),

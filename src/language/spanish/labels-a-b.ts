@@ -31,6 +31,7 @@ export const labelsAB: Language = {
   all: 'todo',
   'all falls met': 'todas las pendientes cumplidas',
   'all that is dug': 'todo lo excavado',
+  'what does not stay': 'lo que no se queda',
   allowance: 'margen',
   allowed: 'permitido',
   'anchor bolt': 'ancla',

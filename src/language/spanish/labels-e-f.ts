@@ -37,6 +37,8 @@ export const labelsEF: Language = {
   'face cover': 'recubrimiento de la cara',
   'facet list': 'lista de facetas',
   facets: 'facetas',
+  'facets too flat': 'facetas con poca pendiente',
+  'facets toward the building': 'facetas hacia el edificio',
   fall: 'caída',
   'fall-to-drain': 'pendiente al desagüe',
   falls: 'baja',

@@ -97,6 +97,7 @@ export const labelsS: Language = {
   standing: 'parado',
   stands: 'descansa',
   'stands on': 'descansa sobre',
+  stays: 'se queda',
   start: 'inicio',
   'start by': 'empezar antes de',
   'start from': 'empezar desde',

@@ -35,6 +35,9 @@ export const quote: Language = {
   'Reinforce it with steel bars': 'Reforzarla con varillas de acero',
   'Reinforce it with welded wire mesh': 'Reforzarla con malla electrosoldada',
   'Mix fibers into the concrete': 'Agregar fibras al concreto',
+  'Cover it with blankets against frost': 'Cubrirla con mantas contra la helada',
+  'Covers against frost are in the price where it says so above. More of them, and heat, are extra.':
+    'Las cubiertas contra la helada están en el precio donde se dice arriba. Más cubiertas, y el calor, van aparte.',
   'Supply {what}': 'Suministrar {what}',
   'Supply {what}: {much}': 'Suministrar {what}: {much}',
   'Tie it with steel dowels to the concrete beside it':
