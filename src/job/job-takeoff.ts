@@ -13,8 +13,8 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { wholeNumber } from '../reckoning/fields';
 import { gravestFirst } from '../reckoning/harm';
 import type { Pad } from '../reckoning/pad';
-import { tellParts } from '../reckoning/part-working';
-import type { Caution, Result } from '../reckoning/result';
+import { partsKnown, tellParts } from '../reckoning/part-working';
+import type { Caution, FigureSet, Result } from '../reckoning/result';
 import { CLOSED_FORM } from '../reckoning/source';
 import type { ReckonOptions } from '../reckoning/system';
 import { total } from '../reckoning/whole';
@@ -282,8 +282,10 @@ const takeoffOn = (
     asTyped: withoutMoney,
     input: jobDoor,
     reckon: (job, pad) => {
-      const worked = workJob(job, pad.system, memory);
+      const heard = partsKnown() as Map<string, Result<FigureSet>> | undefined;
+      const worked = workJob(job, pad.system, heard ?? memory);
       keep(worked);
+      for (const [key, part] of heard ? worked.bench.memory : []) heard?.set(key, part);
       const { elements, concrete, mixes, purchases } = worked;
       tellParts(() => partsWorking(elements, concrete, mixes, purchases));
       return figuresOf(worked, pad);

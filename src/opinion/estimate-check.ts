@@ -11,6 +11,7 @@ import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quanti
 import { type Unit, unitOf } from '../quantity/units';
 import type { Calculation } from '../reckoning/calculation';
 import { refuse } from '../reckoning/calculation';
+import type { PartsKnown } from '../reckoning/part-working';
 import type { FigureSet } from '../reckoning/parts';
 import { plainCopy } from '../reckoning/plain';
 import type { Result } from '../reckoning/result';
@@ -418,11 +419,13 @@ export function estimateCheck<Input, F extends FigureSet>(
   const plain = plainCopy(input);
   const places = placesOf(any, plain);
   const read = withQuantities(plain, places);
+  const known: PartsKnown = new Map();
   const result = runWhole(
     () => any(read, options) as Result<F>,
     (one) => one,
+    known,
   );
-  const written = sceneOf(any, read, result, places, readClaims(claims, result.figures));
+  const written = sceneOf(any, read, result, places, readClaims(claims, result.figures), known);
   const scene = { ...written, claims: written.claims.map((claim, i) => asBought(claim, written, i)) };
   const agrees = agreeing(scene, margins(scene));
   const inSteps = carriedOn(

@@ -3,6 +3,7 @@
  */
 import { Decimal } from '../quantity/decimal';
 import { canonicalValue, newQuantity, type Quantity, unitShown } from '../quantity/quantity';
+import type { PartsKnown } from '../reckoning/part-working';
 import { assumedValues } from './assumed-values';
 import { Budget } from './budget';
 import type { ReadClaim } from './claims';
@@ -264,6 +265,7 @@ export function sceneOf(
   result: AnyResult,
   places: Places,
   claims: readonly ReadClaim[],
+  known: PartsKnown = new Map(),
 ): Scene {
   const own = new Set(places.leaves.map(({ quantity }) => quantity));
   const isInput = (q: Quantity): boolean => own.has(q);
@@ -297,6 +299,7 @@ export function sceneOf(
     guesses: new Map(),
     assumed: [],
     samples: new Map(),
+    known,
     budget: new Budget(runs, WORK),
     last: new Budget(LAST_RUNS, WORK * LAST_WORK),
     runs: new Map(),

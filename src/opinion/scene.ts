@@ -7,6 +7,7 @@
  */
 import type { Decimal } from '../quantity/decimal';
 import { type Quantity, unitShown } from '../quantity/quantity';
+import type { PartsKnown } from '../reckoning/part-working';
 import type { FigureSet, Result } from '../reckoning/result';
 import type { Budget } from './budget';
 import type { ReadClaim } from './claims';
@@ -61,6 +62,8 @@ export interface Scene {
   readonly assumed: readonly Leaf[];
   /** What the claimed figures were with other values in a place. */
   readonly samples: Map<Leaf, Sample[]>;
+  /** Parts of the whole that were reckoned. */
+  readonly known: PartsKnown;
   /** What may still be run. */
   readonly budget: Budget;
   /** What may be run to see that what was found holds. */
@@ -81,7 +84,7 @@ const withEdits = (input: unknown, edits: readonly Edit[]): unknown =>
 
 /** Run the calculation with the edits to its input; `undefined` where it refuses, or where no more may be run. */
 export function rerun(
-  scene: Pick<Scene, 'calculation' | 'input' | 'result' | 'budget'>,
+  scene: Pick<Scene, 'calculation' | 'input' | 'result' | 'budget' | 'known'>,
   edits: readonly Edit[],
 ): AnyResult | undefined {
   return scene.budget.run(() => {
@@ -90,7 +93,7 @@ export function rerun(
       const outcome = scene.calculation.attempt(input, { system: scene.result.system });
       return outcome.ok ? outcome.result : undefined;
     };
-    return runWhole(run, (result) => result);
+    return runWhole(run, (result) => result, scene.known);
   });
 }
 

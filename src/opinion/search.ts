@@ -56,7 +56,7 @@ const shiftsRows = ({ edits: [first] }: Slip, { claims }: Scene): boolean => {
   if (first?.on !== 'input' || first.leaf !== undefined) return false;
   const { path, value } = first;
   const isList = Array.isArray(value) || typeof path.at(-1) === 'number';
-  return isList && claims.some((claim) => claim.path[0] === path[0] && typeof claim.path[1] === 'number');
+  return isList && claims.some((claim) => claim.path[0] === path[0] && /^\d+$/.test(String(claim.path[1])));
 };
 
 /** A slip in a step of a part is rarer than one that shows in the whole: there are many of them. */
@@ -386,6 +386,7 @@ export function search(
   let tried = tryAll(scene, bySteps);
   let near = singlesOf(tried);
   const tryMore = (more: readonly Slip[]): void => {
+    if (more.length === 0) return;
     tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
     near = singlesOf(tried);
   };

@@ -3,7 +3,7 @@
  * footings, and a slip is made there.
  */
 import type { Quantity } from '../quantity/quantity';
-import { hearParts, type PartsWorking } from '../reckoning/part-working';
+import { hearParts, type PartsKnown, type PartsWorking } from '../reckoning/part-working';
 import type { Step } from '../reckoning/parts';
 import { type Graph, graphOf, stepOf } from './graph';
 import type { AnyResult } from './scene';
@@ -18,8 +18,12 @@ export interface Whole {
 const heard = new WeakMap<AnyResult, PartsWorking>();
 
 /** Run a calculation and keep the working of its parts in mind, for as long as its result is looked at. */
-export function runWhole<T>(run: () => T, resultOf: (outcome: T) => AnyResult | undefined): T {
-  const { of, parts } = hearParts(run);
+export function runWhole<T>(
+  run: () => T,
+  resultOf: (outcome: T) => AnyResult | undefined,
+  known: PartsKnown,
+): T {
+  const { of, parts } = hearParts(run, known);
   const result = resultOf(of);
   if (result && parts) heard.set(result, parts);
   return of;

@@ -17,20 +17,39 @@ export interface PartsWorking {
   readonly after: readonly PartWorking[];
 }
 
-let listener: ((parts: PartsWorking) => void) | undefined;
+/** Results of parts by what they were given: the same whole is reckoned again and again with little changed in it. */
+export type PartsKnown = Map<string, unknown>;
+
+interface Listener {
+  readonly tell: (parts: PartsWorking) => void;
+  readonly known: PartsKnown;
+}
+
+let listener: Listener | undefined;
 
 /** Tell it, if anybody listens. */
 export function tellParts(make: () => PartsWorking): void {
-  listener?.(make());
+  listener?.tell(make());
 }
 
-/** Run something and hear the working of its parts. */
-export function hearParts<T>(run: () => T): { readonly of: T; readonly parts: PartsWorking | undefined } {
+/** Parts that whoever listens has heard of before. */
+export const partsKnown = (): PartsKnown | undefined => listener?.known;
+
+/**
+ * Run something and hear the working of its parts.
+ *
+ * @param known - parts that were reckoned before, to which those of this run are added
+ */
+export function hearParts<T>(
+  run: () => T,
+  known: PartsKnown,
+): { readonly of: T; readonly parts: PartsWorking | undefined } {
   const outer = listener;
   let parts: PartsWorking | undefined;
-  listener = (told) => {
+  const tell = (told: PartsWorking): void => {
     parts = told;
   };
+  listener = { tell, known };
   try {
     const of = run();
     return { of, parts };
