@@ -21,9 +21,9 @@ import {
   quantity,
   reading,
   whole,
+  yesOrNo,
 } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
-import { notBoth } from '../reckoning/together';
 import { type AlsoInput, alsoField, type Bought } from './also';
 import { DAY_PARTS, type Day, type JobDayInput } from './day-inputs';
 import {
@@ -54,6 +54,8 @@ export interface JobElementInput extends ElementChoices, ElementParts {
   readonly name: string;
   /** How many alike; one by default. */
   readonly count?: number;
+  /** Whether it is mixed from bags, in a job that has an order beside its `bags`; by default it comes by truck there. */
+  readonly bagged?: boolean;
   /** Its outline in plan, for every part that asks for one. */
   readonly outline?: OutlineInput;
   /** Openings in it. */
@@ -111,6 +113,7 @@ export type RawParts = Readonly<Record<string, RawPart | undefined>>;
 export interface Element extends Choices {
   readonly name: string;
   readonly count: Quantity<'count'> | undefined;
+  readonly bagged: boolean | undefined;
   readonly outline: unknown;
   readonly openings: unknown;
   readonly thickness: unknown;
@@ -187,6 +190,7 @@ const element = () =>
   fields({
     name: label('name'),
     count: maybe(whole('count', 1, MOST_ALIKE)),
+    bagged: maybe(yesOrNo('bagged')),
     outline: maybe(asGiven(outline())),
     openings: maybe(asGiven(openings())),
     thickness: maybe(asGiven(quantity('length', 'thickness'))),
@@ -226,18 +230,15 @@ const day = () =>
 
 /** The door of a job document, of any version that is read. */
 export const jobDoor = (): Field<Job> => {
-  const field = fields(
-    {
-      version: versionField(),
-      name: maybe(label('name')),
-      shared: maybe(fields({ ...choices(), ...parts(ELEMENT_PARTS) })),
-      elements: list(element(), 1, MOST_ELEMENTS),
-      mixes: maybe(list(mixField, 0, MOST_MIXES)),
-      days: maybe(list(day(), 0, MOST_DAYS)),
-      prices: maybe(pricesOfJob()),
-      ...parts(JOB_PARTS, FROM_JOB),
-    },
-    notBoth('order', 'bags'),
-  );
+  const field = fields({
+    version: versionField(),
+    name: maybe(label('name')),
+    shared: maybe(fields({ ...choices(), ...parts(ELEMENT_PARTS) })),
+    elements: list(element(), 1, MOST_ELEMENTS),
+    mixes: maybe(list(mixField, 0, MOST_MIXES)),
+    days: maybe(list(day(), 0, MOST_DAYS)),
+    prices: maybe(pricesOfJob()),
+    ...parts(JOB_PARTS, FROM_JOB),
+  });
   return ofAnyVersion(field) as unknown as Field<Job>;
 };

@@ -122,7 +122,8 @@ function workJob(job: Job, system: Pad['system'], before: Memory): Worked {
   );
   const concrete = concreteOfElements(worked, overlaps);
   const { order, bags, trucks, cutting } = partsIn(job);
-  if (order !== undefined && bags !== undefined) refuse('bags', giveOneOf(['order', 'bags']));
+  const both = order !== undefined && bags !== undefined;
+  if (both && !job.elements.some(({ bagged }) => bagged)) refuse('bags', giveOneOf(['order', 'bags']));
   const mixes = mixesOf(concrete, { job, order, bags, trucks, bench });
   const bought = purchasesOf(worked, keptOf(worked, system), membersOf(cutting), bench);
   const elements = stayingTold(worked, bought.earth, bench);

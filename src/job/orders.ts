@@ -118,6 +118,10 @@ function addedToAll(nets: readonly Volume[], shares: readonly Share[]): Share {
   return added.length < nets.length ? undefined : sumOf(added)?.over(sumOf(nets) as Volume);
 }
 
+/** Whether an element is mixed from bags: as it says, or as all are where no truck comes. */
+const isBagged = ({ bagged }: Element, { order, bags }: Ordering): boolean =>
+  bagged ?? (!order && Boolean(bags));
+
 /** Bags of a mix: as many as all of its elements together take. */
 function bagsOf(
   concrete: readonly ElementConcrete[],
@@ -126,7 +130,7 @@ function bagsOf(
   { bags, bench, job }: Ordering,
 ): WorkedPart | undefined {
   const some = pouredOf(concrete);
-  if (bags === undefined || bags === false || some.length === 0) return undefined;
+  if (bags === false || some.length === 0) return undefined;
   const nets = some.map(({ net }) => net);
   const shares = some.map(({ element }) => shareOf(element, job.shared)['allowance'] as Share);
   const silent = some[shares.indexOf(undefined)];
@@ -226,25 +230,44 @@ function byDay(
   return [...poured, [undefined, [...left.values()]]];
 }
 
+/** Concrete of one mix that comes in one way. */
+interface Batch {
+  readonly mix: string | undefined;
+  readonly bagged: boolean;
+  readonly elements: ElementConcrete[];
+}
+
+/** What is poured by mix, that from bags by itself, in the order in which they first come. */
+function batchesOf(poured: readonly ElementConcrete[], ordering: Ordering): Batch[] {
+  const batches: Batch[] = [];
+  for (const each of poured) {
+    const mix = each.element.mix ?? ordering.job.shared?.mix;
+    const bagged = isBagged(each.element, ordering);
+    const own = batches.find((batch) => batch.mix === mix && batch.bagged === bagged);
+    if (own) own.elements.push(each);
+    else batches.push({ mix, bagged, elements: [each] });
+  }
+  return batches;
+}
+
 /** Concrete by day and mix, in the order in which mixes first come. */
 export function mixesOf(concrete: readonly ElementConcrete[], ordering: Ordering): MixConcrete[] {
   const asked = new Map<string | undefined, WorkedPart | undefined>();
   return byDay(concrete, ordering.job).flatMap(([on, poured]) => {
-    const byMix = new Map<string | undefined, ElementConcrete[]>();
-    for (const each of poured) {
-      const mix = each.element.mix ?? ordering.job.shared?.mix;
-      byMix.set(mix, [...(byMix.get(mix) ?? []), each]);
-    }
     let before: WorkedPart | undefined;
-    return [...byMix].map(([mix, elements], i, all) => {
+    return batchesOf(poured, ordering).map(({ mix, bagged, elements }, i, all) => {
+      if (!asked.has(mix)) asked.set(mix, askedOf(mix, ordering));
+      const known = { day: on, mix, elements, asked: asked.get(mix) };
+      if (bagged)
+        return { ...known, order: undefined, bags: bagsOf(elements, mix, on, ordering), trucks: undefined };
       // Each mix pushes the one before it out of the line of a pump, which keeps the last alone.
-      const keepsLine = all.slice(i + 1).every(([, later]) => pouredOf(later).length === 0);
+      const keepsLine = all
+        .slice(i + 1)
+        .every((later) => later.bagged || pouredOf(later.elements).length === 0);
       const order = orderOf(elements, mix, on, { ...ordering, keepsLine });
       const trucks = order && trucksOf({ order, mix, before }, on, ordering);
       before = trucks ?? before;
-      if (!asked.has(mix)) asked.set(mix, askedOf(mix, ordering));
-      const bags = bagsOf(elements, mix, on, ordering);
-      return { day: on, mix, elements, order, bags, trucks, asked: asked.get(mix) };
+      return { ...known, order, bags: undefined, trucks };
     });
   });
 }

@@ -190,6 +190,41 @@ export const rulesGiveWay = (limit: Quantity<'count'>, actual: Quantity<'count'>
   source: IRREGULAR_SLABS,
 });
 
+/** What a plan with broken rules has, and one without would take. */
+interface Spared {
+  readonly panels: Quantity<'count'>;
+  readonly others: Quantity<'count'>;
+  readonly length: Length;
+}
+
+/** Told in place of the above where every rule can be kept, in far more panels. */
+export const rulesEased = (
+  limit: Quantity<'count'>,
+  actual: Quantity<'count'>,
+  { panels, others, length }: Spared,
+): Caution => ({
+  code: 'rule-gives-way',
+  severity: 'warning',
+  ...say`to keep every rule would take ${{ others }} panels and ${{ length }} of joints. This plan has ${{ panels }}, and the rules that give way are listed: cracks are likelier there, so lay bars in those panels and across those corners as the engineer directs, make a strip a slab of its own, or change the outline. Who wants every panel of good shape gives longestRatio`,
+  limit,
+  actual,
+  source: COMMON_PRACTICE,
+});
+
+/** Nothing gives way but the ratio, and no farther than handbooks have it. */
+export const ratioEased = (
+  limit: Quantity<'ratio'>,
+  actual: Quantity<'ratio'>,
+  { panels, others, length }: Spared,
+): Caution => ({
+  code: 'many-panels',
+  severity: 'note',
+  ...say`a few panels, as listed, are up to ${{ actual }} times as long as wide, which handbooks allow: to keep all within ${{ limit }} times would take ${{ others }} panels and ${{ length }} of joints, where this plan has ${{ panels }}. For that plan give longestRatio ${{ limit }}`,
+  limit,
+  actual,
+  source: sources.TAPER_WIDTH,
+});
+
 export const squareBoxOut: Caution = {
   code: 'square-box-out',
   severity: 'note',

@@ -9,6 +9,7 @@ import type { Decimal } from '../quantity/decimal';
 import { constant, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
+import { RATIOS } from './layout/eased';
 import { brokenIn, lengthOf } from './layout/laid';
 import type { Laid } from './layout/plan';
 import { brokenBy, type Limits } from './layout/rules';
@@ -40,8 +41,7 @@ interface Fewer {
   readonly laid: Laid;
 }
 
-/** Ratios that are tried, up to the longest that is published. */
-const RATIOS = constant(() => ['1.6:1', '1.75:1', '2:1'].map((text) => ratio(text)));
+const LONGER = constant(() => RATIOS.map((r) => ratio(`${r}:1`)));
 
 /** By this ratio strips are left whole, to see how many panels come of cutting them up. */
 const WHOLE_STRIPS = constant(() => ratio('20:1'));
@@ -99,7 +99,7 @@ const isAsked = (planned: Planned, limits: Limits): boolean =>
 /** The first longer ratio that saves much, where nobody gave one and the plan keeps every rule in many panels. */
 export function fewerJoints(input: LayoutParsed, planned: Planned, limits: Limits): Fewer | undefined {
   if (input.longestRatio || !isAsked(planned, limits)) return undefined;
-  const others = RATIOS()
+  const others = LONGER()
     .map((longestRatio) => ({ longestRatio, laid: planned.byRatio(longestRatio) }))
     .filter(({ laid }) => saves(laid, planned));
   return (

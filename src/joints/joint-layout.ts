@@ -37,6 +37,7 @@ import * as cautions from './cautions';
 import { type FewerJoints, fewerFigures, fewerJoints, withoutStrips } from './fewer-joints';
 import { heedHair } from './hair-over';
 import { assumeLeastDepth, heedDepth, JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
+import { LONGEST } from './layout/eased';
 import { isolationLengths } from './layout/isolation';
 import {
   DOWELS,
@@ -127,7 +128,7 @@ export function plan(input: LayoutParsed, rules: Rules, rings: RingsOf = ringsOf
     : laidOn(input, sites, limits, step);
   const area = laid.panels.reduce((sum, p) => sum.plus(p.area), new Decimal(0));
   const byRatio = (longestRatio: Rules['longestRatio']): Laid =>
-    laidOn(input, sites, limitsOf({ ...rules, longestRatio }), step).laid;
+    laidOn(input, sites, limitsOf({ ...rules, longestRatio, given: true }), step).laid;
   return { laid, area, site, byRatio };
 }
 
@@ -154,11 +155,51 @@ function methodOf({ method }: LayoutParsed, pad: Pad): JointMethod {
   return 'conventional-saw';
 }
 
-function heed(input: LayoutParsed, ways: readonly GivenWay[], site: Site, sawn: boolean, pad: Pad): void {
-  const passed = ways.filter(({ rule }) => rule === 'opening passed by').length;
+/** The longest of the panels, where nothing but the ratio gives way and no farther than handbooks have it. */
+function eased(ways: readonly GivenWay[]): Quantity<'ratio'> | undefined {
+  const shapes = ways.flatMap(({ rule, actual }) =>
+    rule === 'panel shape' ? [actual as Quantity<'ratio'>] : [],
+  );
+  const [first, ...rest] = shapes.length === ways.length ? shapes : [];
+  const longest = first && rest.reduce((a, b) => (b.greaterThan(a) ? b : a), first);
+  return longest && longest.toNumber(':1') <= LONGEST ? longest : undefined;
+}
+
+/** Tells that rules give way: since none keeps them all, or since that would cut up the slab. */
+function heedBroken(
+  { kept, panels }: Laid,
+  ways: readonly GivenWay[],
+  { longestRatio }: Rules,
+  write: Writer,
+  pad: Pad,
+): void {
+  const [none, broken] = [wholeNumber(0), wholeNumber(ways.length)];
+  if (ways.length === 0) return;
+  if (!kept) {
+    pad.caution(cautions.rulesGiveWay(none, broken));
+    return;
+  }
+  const length = write.length(new Decimal(kept.length.toFixed(4)));
+  const spared = { panels: wholeNumber(panels.length), others: wholeNumber(kept.cells), length };
+  const longest = eased(ways);
+  pad.caution(
+    longest ? cautions.ratioEased(longestRatio, longest, spared) : cautions.rulesEased(none, broken, spared),
+  );
+}
+
+function heed(
+  input: LayoutParsed,
+  ways: readonly GivenWay[],
+  { laid, site }: Planned,
+  rules: Rules,
+  sawn: boolean,
+  write: Writer,
+  pad: Pad,
+): void {
+  const others = ways.filter(({ rule }) => rule !== 'opening passed by');
+  const passed = ways.length - others.length;
   // What is passed by has a caution of its own, and may be so though joints could meet it.
-  const others = ways.length - passed;
-  if (others > 0) pad.caution(cautions.rulesGiveWay(wholeNumber(0), wholeNumber(others)));
+  heedBroken(laid, others, rules, write, pad);
   if (passed > 0) pad.caution(cautions.openingsPassedBy(wholeNumber(0), wholeNumber(passed)));
   const square = (input.openings ?? []).some((o, i) => {
     const placed = site.openings[i];
@@ -245,7 +286,7 @@ function reckon(input: LayoutParsed, pad: Pad, rings?: RingsOf): JointLayoutFigu
   const found = fewerJoints(input, planned, limitsOf(rules));
   const fewer = found && fewerFigures(found, write);
   heedMany(input, planned, rules, fewer, contraction, pad);
-  heed(input, givesWay, site, sawn, pad);
+  heed(input, givesWay, planned, rules, sawn, write, pad);
   return {
     pattern: laid.pattern,
     panelCount: wholeNumber(panels.length),

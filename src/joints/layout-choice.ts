@@ -23,15 +23,19 @@ interface Choice {
   readonly site: Site;
 }
 
-/** Keeping every rule comes before length; else each broken rule weighs as a length of sawing. */
+/**
+ * Keeping every rule comes before length, unless that cuts up the slab; else each broken rule weighs as a length of
+ * sawing.
+ */
 function bestOf(choices: readonly Choice[], limits: Limits): Choice {
   const { weight } = softened(limits);
   const weighed = choices.map((choice) => {
     const broken = brokenIn(choice.laid);
     return { choice, broken, cost: lengthOf(choice.laid).toNumber() + weight * broken };
   });
+  const eased = choices.some(({ laid }) => laid.kept);
   const better = (a: (typeof weighed)[number], b: (typeof weighed)[number]): boolean =>
-    (a.broken === 0) === (b.broken === 0) ? a.cost < b.cost - AS_LONG : a.broken === 0;
+    eased || (a.broken === 0) === (b.broken === 0) ? a.cost < b.cost - AS_LONG : a.broken === 0;
   return weighed.reduce((best, next) => (better(next, best) ? next : best)).choice;
 }
 

@@ -27,6 +27,8 @@ export interface Rules {
   readonly spacing: Length;
   readonly leastSide: Length;
   readonly longestRatio: Quantity<'ratio'>;
+  /** Whether the ratio or the least side is given. */
+  readonly given: boolean;
 }
 
 function leastSideOf({ minimumSide, spacing }: LayoutParsed, pad: Pad): Length {
@@ -74,12 +76,14 @@ function spacingOf({ spacing, module, thickness }: LayoutParsed): Length {
 
 export function rulesOf(input: LayoutParsed, pad: Pad): Rules {
   const spacing = spacingOf(input);
-  return { spacing, longestRatio: ratioOf(input, pad), leastSide: leastSideOf(input, pad) };
+  const given = input.longestRatio !== undefined || input.minimumSide !== undefined;
+  return { spacing, longestRatio: ratioOf(input, pad), leastSide: leastSideOf(input, pad), given };
 }
 
-export const limitsOf = ({ spacing, leastSide, longestRatio }: Rules): Limits => ({
+export const limitsOf = ({ spacing, leastSide, longestRatio, given }: Rules): Limits => ({
   spacing: spacing.toNumber('m'),
   leastSide: leastSide.toNumber('m'),
   ratio: longestRatio.toNumber(':1'),
   weight: BROKEN,
+  strict: given,
 });

@@ -127,14 +127,29 @@ function intervalOf({ p, l, s, C, few: N }: Pace, pad: Pad): Time {
   return pad.step('from load to load', formula, { ...given, C, N }, greaterOf(own, C.over(N)));
 }
 
+/** What each load takes to place. Loads of one size take one time, reckoned once: a division is slow. */
+function placingTimes(
+  volumes: readonly Quantity<'volume'>[],
+  [q, perLoad]: readonly [Quantity<'volume'>, Time],
+  R: Quantity<'volume-rate'>,
+): Time[] {
+  const known = new Map<string, Time>([[canonicalValue(q).toString(), perLoad]]);
+  return volumes.map((v) => {
+    if (v === q) return perLoad;
+    const size = canonicalValue(v).toString();
+    const time = known.get(size) ?? v.over(R).in('min');
+    known.set(size, time);
+    return time;
+  });
+}
+
 function reckon(input: TruckParsed, pad: Pad): TruckPlanFigures {
   const { placing: way, crewRate, spacing, sending, firstTruckAt: first, freeTime } = input;
   const volumes = loadsOf(input, pad);
   const R = placingRate(way, crewRate, pad);
   const q = largest(volumes);
-  // Equal loads take equal times: reckoned once.
   const perLoad = boundedMinutes('placing', q.over(R));
-  const placing = volumes.map((v) => (v === q ? perLoad : v.over(R).in('min')));
+  const placing = placingTimes(volumes, [q, perLoad], R);
   const p = pad.step('to place a load', 'p = q ÷ R', { q, R }, perLoad);
   const legs = legsOf(input, pad);
   const { round, trucksNeeded } = needed(placing, legs, pad);

@@ -161,9 +161,9 @@ const MINUTE = constant(() => time('1 min'));
 const wholeMinutes = (t: Quantity<'time'>): Quantity<'time'> => nearest(t, MINUTE());
 
 /** When the trucks of a mix come: the first by the clock, and the next each so long after the one before. */
-function comingOf(job: ReckonedJob, { day, mix, loads = [] }: JobMixFigures, view: View): string[] {
+function comingOf(job: ReckonedJob, { day, mix, bags, loads = [] }: JobMixFigures, view: View): string[] {
   const plan = job.parts.find((part) => part.part === 'trucks' && part.day === day && part.mix === mix);
-  if (!plan) return ['', ''];
+  if (!plan || bags) return ['', ''];
   const { loads: trucks, interval } = plan.result.figures as unknown as TruckPlanFigures;
   const first = trucks[0]?.clock?.arrives;
   return [

@@ -192,7 +192,8 @@ function comesBy(job: ReckonedJob | undefined): Comes {
   );
   if (ways.some((way) => way.endsWith('pump'))) return 'pump';
   if (ways.some((way) => ['wheelbarrow', 'cart', 'buggy'].includes(way))) return 'wheels';
-  return parts.some(({ part }) => part === 'bags') ? 'bags' : 'chute';
+  const has = (name: string): boolean => parts.some(({ part }) => part === name);
+  return has('bags') && !has('order') ? 'bags' : 'chute';
 }
 
 /** What is known of the job, or nothing. */

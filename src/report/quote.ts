@@ -64,10 +64,15 @@ function offerOf(quote: Quote, given: PageView): Offer {
   };
 }
 
-/** A price of five digits without marks between them is misread. */
+const TAG = /^[a-z]{2,3}(?:-[a-z\d]{2,8})*$/i;
+
+/** A price of five digits without marks between them is misread: they are those of the language that the page is in. */
 function readable(view: PageView): PageView {
   mustBeView(view);
-  return view.language === undefined && view.locale === undefined ? { ...view, locale: 'en-US' } : view;
+  const { lang = '', language } = view;
+  const own = TAG.test(lang) ? lang : undefined;
+  const locale = view.locale ?? own ?? (language === undefined ? 'en-US' : undefined);
+  return locale === undefined ? view : { ...view, locale };
 }
 
 const several = (label: string, lines: readonly string[] | undefined): [string, string][] =>

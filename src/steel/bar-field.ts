@@ -6,7 +6,7 @@ import { missing } from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import * as faults from '../reckoning/faults';
 import { type Field, reading } from '../reckoning/fields';
-import { ALL_BARS, type AnyBarSize, BAR_SIZES, STEELS } from './bars';
+import { ALL_BARS, type AnyBarSize, BAR_SIZES, byInches, IN_INCHES, STEELS } from './bars';
 
 const METRIC: readonly AnyBarSize[] = /*#__PURE__*/ ALL_BARS.filter((size) => !size.startsWith('#'));
 
@@ -16,12 +16,12 @@ const NAMED = /*#__PURE__*/ new RegExp(`(?:${LETTER}|^[ø⌀φ]) ?(\\d{1,2})$|^(
 const NUMBERED = /^no\.? ?([3-9]|1[148])$/i;
 
 /** The shape of all these names, for a schema. */
-const SPOKEN = '^([A-Za-zøØ⌀φ]{1,2}\\.? ?\\d\\d?|\\d\\d?mm)$';
+const SPOKEN = /*#__PURE__*/ `^([A-Za-zøØ⌀φ]{1,2}\\.? ?\\d\\d?|\\d\\d?mm|${IN_INCHES})$`;
 
 /** The size that a name says. */
 const sizeOf = (input: unknown): AnyBarSize =>
   (typeof input === 'string'
-    ? input.trim().replace(NAMED, '$1$2 mm').replace(NUMBERED, '#$1')
+    ? byInches(input.trim()).replace(NAMED, '$1$2 mm').replace(NUMBERED, '#$1')
     : input) as AnyBarSize;
 
 const noSuchBar = (what: string): Fault => ({
@@ -39,7 +39,7 @@ export function barField(what: string): Field<AnyBarSize> {
   return reading(read, () => ({
     anyOf: [
       { title: 'Size', type: 'string', enum: [...ALL_BARS] },
-      { title: 'Steel and diameter, as H12', type: 'string', pattern: SPOKEN },
+      { title: 'Steel and diameter, as H12, or inches, as 1/2 in', type: 'string', pattern: SPOKEN },
     ],
   }));
 }

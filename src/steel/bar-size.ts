@@ -28,7 +28,7 @@ import { A615_HARD_METRIC, A615_SOFT_METRIC, CRSI_BARS, METRIC_ROUND } from './s
 
 /** Input of {@link barSize}. */
 export interface BarSizeInput {
-  /** As marked or spoken: `#4`, `No. 4`, `4`, `#13`, `15M`, `12 mm`, `Ø12`, `H12`. */
+  /** As marked or spoken: `#4`, `No. 4`, `4`, `#13`, `15M`, `12 mm`, `Ø12`, `H12`, `1/2 in`. */
   readonly bar: string;
   /** Which table the number belongs to; needed only where two have a bar of that number, as `#10`. */
   readonly series?: BarSeries;

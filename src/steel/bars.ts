@@ -97,11 +97,28 @@ export type MetricBarSize =
 /** Any bar that a mat is laid of. */
 export type AnyBarSize = BarSize | MetricBarSize;
 
+/** Diameters in inches that yards name bars by: as many eighths as the number of the bar. */
+const EIGHTHS = ['3/8', '1/2', '5/8', '3/4', '7/8', '1'];
+
 /**
  * A bar as a job names it: its size, or its steel and diameter as schedules write it, `H12`, `T12` or
- * `B12` in Britain, `N12` in Australia, `HD12` in New Zealand, `Y12` in South Africa: a bar of 12 mm.
+ * `B12` in Britain, `N12` in Australia, `HD12` in New Zealand, `Y12` in South Africa: a bar of 12 mm; or its diameter in
+ * inches, `1/2 in` for a #4.
  */
-export type BarName = AnyBarSize | `${(typeof STEELS)[number]}${number}`;
+export type BarName =
+  | AnyBarSize
+  | `${(typeof STEELS)[number]}${number}`
+  | `${number}/${number} in`
+  | `${number}/${number}"`;
+
+/** A diameter in inches as the name of a bar, for a pattern. */
+export const IN_INCHES = /*#__PURE__*/ `(${/*#__PURE__*/ EIGHTHS.join('|')}) ?(?:in|")`;
+
+const BY_INCHES = /*#__PURE__*/ new RegExp(`^${IN_INCHES}$`);
+
+/** `1/2 in` as `#4`; what is no such name stays as it is. */
+export const byInches = (name: string): string =>
+  name.replace(BY_INCHES, (_, d: string) => `#${3 + EIGHTHS.indexOf(d)}`);
 
 /** Letters of the steel before a diameter. */
 export const STEELS = ['H', 'T', 'B', 'N', 'Y', 'HD'] as const;

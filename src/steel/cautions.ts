@@ -200,7 +200,7 @@ export const lowFiberDosage = (limit: Quantity<'density'>, actual: Quantity<'den
 export const fibersNotBars: Caution = {
   code: 'fibers-not-bars',
   severity: 'note',
-  says: 'fibers do not replace bars that the plans ask for; the engineer decides',
+  says: 'fibers replace neither joints nor bars that the plans ask for: joint at the same spacing and cut in time; the engineer decides on anything else',
   always: true,
   source: sources.COMMON_PRACTICE,
 };

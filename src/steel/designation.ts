@@ -15,6 +15,7 @@ import {
   type BarSeries,
   type BarSize,
   barProperties,
+  byInches,
   designationsOf,
   diameterOf,
   softNumberOf,
@@ -35,7 +36,7 @@ const MARK = /^(#|no\.?|n°|ø|⌀|φ|(?:hd|[htbyn])(?= ?\d{1,2}$))? ?(\d{1,2}) 
 /** Cut a designation up; `undefined` for anything that is none. */
 export function barMark(text: string): BarMark | undefined {
   const written = text.trim();
-  const found = MARK.exec(written);
+  const found = MARK.exec(byInches(written));
   if (!found) return undefined;
   const [, before, number = '', behind] = found;
   const prefix = before === undefined ? undefined : /^[ø⌀φhtby]|^n$/i.test(before) ? 'diameter' : 'number';

@@ -32,6 +32,8 @@ const BY_VALUE = [
   'bad-day-of-nothing',
   'bad-poured-twice',
   'bad-two-tuesdays',
+  // Both may stand there where an element is bagged.
+  'bad-order-and-bags',
 ];
 
 describe('the schema of a job document', () => {

@@ -452,6 +452,37 @@ describe('a pour on a cold day', () => {
   });
 });
 
+describe('a stoop from bags beside a slab by truck', () => {
+  const both = {
+    version: 1,
+    shared: { allowance: '10%' },
+    order: { increment: '0.25 yd3', truckCapacity: '9 yd3' },
+    bags: { bag: '60 lb' },
+    trucks: { placing: { kind: 'chute' }, travelTime: '20 min', firstTruckAt: '8:00' },
+    elements: [
+      { name: 'patio', outline: rectangle('27 ft', '15 ft'), thickness: '4 in', slab: true },
+      { name: 'stoop', bagged: true, outline: rectangle('5 ft', '3 ft'), thickness: '7 in', slab: true },
+    ],
+    prices: {
+      items: [
+        { item: 'ready-mix', price: price('160 USD', '1 yd3') },
+        { item: 'bagged-mix', price: price('5 USD', '1 each') },
+      ],
+    },
+  } as unknown as JobInput;
+
+  it('is on every page in its own line, with no truck of its own', () => {
+    const { bid, job } = bidOfJob(both);
+    // 5.5 × 160 = 880, and 22 × 5 = 110.
+    expect(bid.figures.total.format()).toBe('990.00 USD');
+    const yard = textOf(jobHtml('Patio', job, 'yard'));
+    expect(yard).toMatch(/concrete\s+5\.50 yd3\s+5\.50 yd3\s+8:00 AM/);
+    expect(yard.match(/8:00 AM/g)?.length).toBe(1);
+    expect(yard).toMatch(/Bagged mix, bag 60 lb\s+22\s+stoop/i);
+    expect(quoteText('Patio', { bid, job })).toContain('pour from its chute');
+  });
+});
+
 describe('a mat over an outline of its own', () => {
   it('lies there, and not over all of its element', () => {
     // Bars at 12 in over the 6 ft by 4 ft where a machine stands, cover 3 in: 42 ÷ 12 and 66 ÷ 12 give 5 and 7 lines.

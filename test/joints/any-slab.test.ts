@@ -29,7 +29,8 @@ describe('the plan of any slab', () => {
       const what = `${i} ${JSON.stringify([slab.kind, slab.input, spacing])}`;
       expect(faultsOf(slab, figures, { spacing, leastSide: 2 }), what).toEqual([]);
       expect(
-        cautions.some((c) => c.code === 'rule-gives-way'),
+        // Panels up to 2 to 1 are told by a note, those of a longest ratio that nobody gave.
+        cautions.some((c) => c.code === 'rule-gives-way' || (c.code === 'many-panels' && !figures.fewer)),
         what,
       ).toBe(figures.givesWay.some(({ rule }) => rule !== 'opening passed by'));
     }

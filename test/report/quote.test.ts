@@ -6,6 +6,7 @@ import type { JobInput } from '../../src/job/document';
 import type { JobBidFigures } from '../../src/job/job-bid';
 import { reckonJob } from '../../src/job/job-takeoff';
 import { pricedPurchases } from '../../src/job/priced';
+import { spanish } from '../../src/language/spanish/index';
 import { InputError } from '../../src/quantity/input-error';
 import { isQuantity } from '../../src/quantity/quantity';
 import { type Quote, quoteCsv, quoteHtml, quoteMarkdown, quoteText } from '../../src/report/index';
@@ -332,6 +333,18 @@ describe('a quote', () => {
     });
     expect(own).toContain('10 °C');
     expect(own).not.toMatch(/\d (?:ft|in|yd³|°F)\b/);
+  });
+
+  it('has the marks of numbers and the signs of units of the language that it is in', () => {
+    const bid = jobBid({ lines: [{ kind: 'labor', name: 'all', amount: '14368.62 USD' }] });
+    const page = (view: object): string => quoteHtml('Yard', { bid, job }, view).replace(/<[^>]+>/g, '');
+    for (const view of [{}, { lang: 'en' }, { language: spanish, lang: 'es-US' }]) {
+      expect(page(view)).toContain('14,368.62');
+      expect(page(view)).toContain('50 °F');
+    }
+    expect(page({ lang: 'de-DE' })).toContain('14.368,62');
+    expect(page({ lang: 'es-US', locale: 'de-DE' })).toContain('14.368,62');
+    expect(page({ lang: 'no tag' })).toContain('14,368.62');
   });
 
   it('does not promise a fall that does not drain', () => {

@@ -3,10 +3,12 @@ import type { Corner } from '../../geometry/polygon';
 import { Decimal } from '../../quantity/decimal';
 import { withinLimit } from '../../reckoning/limits';
 import { type Box, boxOf, type CutPanel, type Hole, panelsOf } from './as-cut';
+import { eased, fewestOf } from './eased';
 import { commonPart, runsBeside, runsLess, runsWithin, same, split } from './exact';
 import { GeneralSpace } from './general';
 import { panelLimit } from './most';
 import { OrthogonalSpace, piecesIn, type Spot, spot } from './orthogonal';
+import type { Laid } from './plan';
 import { BROKEN, HAIR, type Limits, softened as softer } from './rules';
 import { Cells, type Found, type Searched, search } from './search';
 import { type FixedType, ringArea, type Site } from './site';
@@ -323,7 +325,9 @@ function jointsAlong(exact: Exact, axis: Axis, line: ExactLine, over: readonly H
     space instanceof OrthogonalSpace
       ? rasterRuns(space, exact, axis, line)
       : runsWithin(site.ring, axis, line.exact);
-  const edged = toEdge(site, axis, line.exact, runs);
+  const edged = site.filled
+    ? runsCommon(runs, runsWithin(site.edge, axis, line.exact))
+    : toEdge(site, axis, line.exact, runs);
   const holes = over
     .filter(({ box }) => box.lo[axis] < line.at + HAIR && box.hi[axis] > line.at - HAIR)
     .flatMap(({ ring }) => [...runsWithin(ring, axis, line.exact), ...runsBeside(ring, axis, line.exact)]);
@@ -334,6 +338,18 @@ function jointsAlong(exact: Exact, axis: Axis, line: ExactLine, over: readonly H
     to: point(to),
   }));
 }
+
+/** What two lists of runs have in common. */
+const runsCommon = (
+  runs: readonly [Decimal, Decimal][],
+  others: readonly [Decimal, Decimal][],
+): [Decimal, Decimal][] =>
+  runs.flatMap(([a, b]) =>
+    others.flatMap(([c, d]): [Decimal, Decimal][] => {
+      const [from, to] = [Decimal.max(a, c), Decimal.min(b, d)];
+      return from.lessThan(to) && !same(from, to) ? [[from, to]] : [];
+    }),
+  );
 
 function rasterRuns(space: OrthogonalSpace, exact: Exact, axis: Axis, line: ExactLine): [Decimal, Decimal][] {
   const other: Axis = axis === 'x' ? 'y' : 'x';
@@ -414,15 +430,17 @@ export interface FoundGrid {
   readonly setting: Setting;
   readonly space: Space;
   readonly found: Found;
-  /** No plan keeps every rule: the search weighed broken ones. */
+  /** No plan keeps every rule, or none that is worth it: the search weighed broken ones. */
   readonly softened: boolean;
   /** Cells with slab in them. */
   readonly cells: number;
+  /** The plan that keeps every rule, where it cuts up the slab so much that this one is better. */
+  readonly kept?: Laid['kept'];
 }
 
-function foundOn(site: Site, limits: Limits, setting: Setting): FoundGrid {
+function foundOn(site: Site, limits: Limits, setting: Setting, weighing = false): FoundGrid {
   const space = spaceOf(site, limits);
-  const rigid = !site.openings.some(({ spared }) => spared);
+  const rigid = !weighing && !site.openings.some(({ spared }) => spared);
   const { found, softened } = findPlan(space, limits, settingOut(setting), rigid);
   return { site, limits, setting, space, found, softened, cells: cellCount(space, found) };
 }
@@ -440,16 +458,23 @@ function isBetter(other: FoundGrid, plan: FoundGrid): boolean {
   return cutsUp(plan.cells, other.cells);
 }
 
+const easedOn = (plan: FoundGrid): FoundGrid =>
+  eased(plan, {
+    find: (ratio, weighing, site = plan.site) =>
+      foundOn(site, { ...plan.limits, ratio }, plan.setting, weighing),
+    lay: layGrid,
+  });
+
 /** The plan that meets every opening, or where that crowds or cuts up the slab, one that may pass by the small ones. */
 function likeliest(site: Site, limits: Limits, setting: Setting): FoundGrid {
   const spared = sparing(site, limits);
   const many = spared !== undefined && areMany(spared);
   if (many && wouldCrowd(site, limits)) return foundOn(spared, limits, setting);
   const plan = foundOn(site, limits, setting);
-  const fewest = Math.ceil(ringArea(site.ring).toNumber() / limits.spacing ** 2 - HAIR);
-  if (!spared || !(isCrowded(plan) || (!many && cutsUp(plan.cells, fewest)))) return plan;
+  if (!spared || !(isCrowded(plan) || (!many && cutsUp(plan.cells, fewestOf(site, limits)))))
+    return easedOn(plan);
   const other = foundOn(spared, limits, setting);
-  return isBetter(other, plan) ? other : plan;
+  return isBetter(other, plan) ? other : easedOn(plan);
 }
 
 /**

@@ -257,7 +257,10 @@ function fromFan(taper: Taper, plan: FanPlan, limits: Limits): Laid {
 }
 
 /** Straight joints in two directions. */
-export const layStraight = (found: FoundGrid): Laid => fromGrid(layGrid(found), found.limits);
+export const layStraight = (found: FoundGrid): Laid => ({
+  ...fromGrid(layGrid(found), found.limits),
+  ...(found.kept && { kept: found.kept }),
+});
 
 /** Circles and radial joints. */
 export const layRound = (site: RoundSite, limits: Limits): Laid => fromRound(roundPlan(site, limits), site);

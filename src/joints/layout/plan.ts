@@ -61,6 +61,8 @@ export interface Laid {
   readonly missed?: readonly Corner[];
   /** Openings that the joints pass by. */
   readonly passedBy?: readonly PassedBy[];
+  /** What it would take to keep every rule, where that would cut up the slab: panels, and meters of joints. */
+  readonly kept?: { readonly cells: number; readonly length: number };
   readonly exact: boolean;
   /** No plan of this kind that keeps as many rules is shorter than this, in meters. */
   readonly leastLength: number;

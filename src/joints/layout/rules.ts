@@ -10,6 +10,8 @@ export interface Limits {
   readonly ratio: number;
   /** How many meters of sawing a broken rule weighs as much as. */
   readonly weight: number;
+  /** Whoever asks has given the ratio or the least side: they are kept wherever that can be done. */
+  readonly strict: boolean;
 }
 
 /** A rule that a panel may have to break where nothing else can be had. */

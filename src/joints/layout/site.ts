@@ -56,6 +56,8 @@ export interface Site {
   readonly ring: readonly Corner[];
   /** The outline as it is. */
   readonly edge: readonly Corner[];
+  /** Small notches of the outline are filled in what is planned. */
+  readonly filled?: boolean;
   /** The edge of the outline with its arcs. */
   readonly sides: readonly Side[];
   readonly openings: readonly PlacedOpening[];

@@ -14,8 +14,8 @@ export const cautionsSteel: Language = {
     'las varillas que sobresalen deben llevar tapones o doblarse para que nadie caiga sobre ellas',
   'dowels must lie level, square to the joint and free to slide on one side, or they lock the joint and the slab cracks':
     'las pasajuntas deben quedar a nivel, a escuadra con la junta y libres de deslizar de un lado, o traban la junta y la losa se agrieta',
-  'fibers do not replace bars that the plans ask for; the engineer decides':
-    'las fibras no reemplazan las varillas que piden los planos; decide el ingeniero',
+  'fibers replace neither joints nor bars that the plans ask for: joint at the same spacing and cut in time; the engineer decides on anything else':
+    'las fibras no reemplazan ni las juntas ni las varillas que piden los planos: haga juntas con la misma separación y córtelas a tiempo; sobre lo demás decide el ingeniero',
   'less than {limit} clear between bars keeps the stone out; space them wider or ask the engineer for fewer and larger bars':
     'menos de {limit} libres entre varillas no dejan pasar la piedra; sepárelas más o pida al ingeniero menos varillas y más gruesas',
   'less than {limit} of concrete above these bars in the weather lets them rust and crack the surface; set them lower or thicken the slab, as the plans and the engineer say':

@@ -83,6 +83,7 @@ export const labelsAB: Language = {
   'Backfill, topsoil and seed': 'Relleno, tierra vegetal y semilla',
   bag: 'saco',
   'bagged mix': 'mezcla en sacos',
+  bagged: 'en sacos',
   'bagged-mix': 'mezcla en sacos',
   'Bagged mix': 'Mezcla en sacos',
   bags: 'sacos',
