@@ -2,7 +2,7 @@
 import { type Decimal, ROUND_HALF_UP } from '../quantity/decimal';
 import { withUnit } from '../quantity/format';
 import { canonicalValue, numberShown, type Quantity, unitShown } from '../quantity/quantity';
-import { exactFraction, largeEnough, localized, type View, viewed } from './show';
+import { exactFraction, isInSmallUnit, largeEnough, localized, type View, viewed } from './show';
 
 const WORKING_DIGITS = 10;
 
@@ -27,7 +27,7 @@ type Values = Readonly<Record<string, Quantity>>;
 function inUnitsPut(values: Values, view: View): Values {
   const all = Object.entries(values).map(([name, q]) => [name, viewed(q, view)] as const);
   const volumes = all.filter(([, q]) => q.dimension === 'volume' && q.sign() !== 0);
-  const areSmall = volumes.every(([, q]) => largeEnough(q) !== q);
+  const areSmall = volumes.every(([, q]) => largeEnough(q) !== q || isInSmallUnit(q));
   return Object.fromEntries(areSmall ? all.map(([name, q]) => [name, largeEnough(q)]) : all);
 }
 

@@ -58,6 +58,11 @@ export function largeEnough(q: Quantity): Quantity {
     : q;
 }
 
+const SMALL_UNITS: ReadonlySet<string> = new Set(Object.values(SMALL_VOLUMES).map(({ unit }) => unit));
+
+/** Whether a volume is in a unit that small ones are told in. */
+export const isInSmallUnit = (q: Quantity): boolean => SMALL_UNITS.has(unitShown(q).id);
+
 const SIXTEENTHS = 16;
 
 /** Less than this many inches is told in decimals where no fraction of a tape says the same. */

@@ -1,6 +1,7 @@
 /** Sheets: what a crew reads, whatever was figured. */
 import { describe, expect, it } from 'vitest';
 import {
+  bagCount,
   concreteOrder,
   evaporationRate,
   excavation,
@@ -171,6 +172,12 @@ describe('a sheet', () => {
       }),
     );
     expect(metric).toContain('50 L + 5 L = 55 L');
+    const pad = slabVolume({
+      outline: { shape: 'rectangle', length: '5 ft', width: '4 ft' },
+      thickness: '4 in',
+    });
+    const bags = worksheet(bagCount({ volume: pad.figures.volume, allowance: '10%', bag: '80 lb' }));
+    expect(bags).toMatch(/ceil\(7\.33333333333333\d* ft3 ÷ 0\.6 ft3\) = 13/);
   });
 
   it('bounds the exact column of Markdown', () => {
