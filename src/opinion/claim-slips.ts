@@ -11,6 +11,7 @@ import { putOn } from './put-on';
 import { isStepped } from './rounding';
 import { siOf, siOfUnit } from './scale';
 import type { Scene } from './scene';
+import { shortcutSlips } from './shortcut-slips';
 import type { Edit, Slip, SlipCode } from './slip';
 import { tradeStep } from './trade-step';
 import { twisted } from './twist';
@@ -286,5 +287,6 @@ export function claimSlips(scene: Scene, { leaves }: Pick<Places, 'leaves'>): Sl
     ...otherSlips(scene, i),
     ...turnedSlips(scene, i, leaves),
     ...meanSlips(scene, i),
+    ...shortcutSlips(scene, i, leaves),
   ]);
 }

@@ -171,6 +171,18 @@ export const replay = (graph: Graph, change: Change<number>, onward?: Onward<num
 export const replayExactly = (graph: Graph, change: Change<Decimal>): Decimal[] =>
   replayed(graph, change, EXACTLY);
 
+/** Steps that some others come from, these among them. */
+export function upstream(graph: Graph, nodes: readonly (number | undefined)[]): ReadonlySet<number> {
+  const seen = new Set<number>();
+  const left = nodes.filter((one) => one !== undefined);
+  for (let i = left.pop(); i !== undefined; i = left.pop()) {
+    if (seen.has(i)) continue;
+    seen.add(i);
+    for (const { from } of graph[i]?.takes ?? []) if (from !== undefined) left.push(from);
+  }
+  return seen;
+}
+
 /** The step whose outcome a figure is: the very one, or the last that gave as much. */
 export const stepOf = (figure: Quantity, graph: Graph, mayBe: MayBe = anyStep): number | undefined =>
   giver(

@@ -5,7 +5,7 @@ import { canonical } from '../quantity/parse';
 import { canonicalValue, newQuantity, numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { type Unit, unitOf } from '../quantity/units';
 import { pathText } from '../reckoning/calculation';
-import { say } from '../reckoning/words';
+import { say, type Words } from '../reckoning/words';
 import { miswritten } from './digit-slips';
 import { COORDINATE, type Leaf } from './input-places';
 import { siOf, siOfAmount } from './scale';
@@ -32,6 +32,8 @@ interface Instead {
   readonly code: SlipCode;
   readonly quantity: Amount;
   readonly weight: number;
+  /** How it was taken, where the value alone does not say. */
+  readonly how?: Words;
 }
 
 const made = (leaf: Leaf, n: Decimal, unit: Unit): Amount =>
@@ -394,8 +396,18 @@ function* sizeSlips(leaf: Leaf): Generator<Instead> {
   // A share that is doubled has its own name.
   if (leaf.dimension !== 'ratio' || IS_FACTOR.test(leaf.name))
     yield { code: 'doubled', quantity: times(leaf, '2'), weight: 3 };
-  yield { code: 'halved', quantity: times(leaf, '0.5'), weight: 3 };
+  const half = { code: 'halved', quantity: times(leaf, '0.5') } as const;
+  // What is due at both ends is easily taken off, or put on, at one of them.
+  yield AT_ENDS.test(leaf.name) && leaf.dimension === 'length'
+    ? {
+        ...half,
+        weight: 6,
+        how: say`${{ place: leaf.at }}, ${{ is: leaf.quantity }}, was taken on one side only`,
+      }
+    : { ...half, weight: 3 };
 }
+
+const AT_ENDS = /^(?:cover|margin|overhang|turnUp)$/;
 
 /** Leaves beyond this are a table, whose values are not taken for each other unless they stand side by side. */
 const FEW = 8;
@@ -451,10 +463,11 @@ function* allOf(leaf: Leaf, leaves: readonly Leaf[]): Generator<Instead> {
   yield* otherSlips(leaf, leaves);
 }
 
-const slipOf = (leaf: Leaf, { code, quantity, weight }: Instead): Slip => ({
+const slipOf = (leaf: Leaf, { code, quantity, weight, how }: Instead): Slip => ({
   code,
   weight,
   says: () =>
+    how ??
     say`${{ place: leaf.at }} is ${{ is: leaf.quantity }}, and ${{ taken: quantityOf(quantity) }} was taken`,
   edits: [
     {

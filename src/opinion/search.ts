@@ -330,16 +330,21 @@ function sharp(
 function barOf(near: readonly Candidate[]): number {
   const [best] = near;
   if (!isLikely(best)) return 0;
-  const apart = new Map(near.map((one) => [valuesOf(one), one.score] as const).reverse());
-  const [, , third = 0] = [...apart.values()].sort((a, b) => b - a);
+  const apart = new Set<string>();
+  // They stand in the order of their scores.
+  const third = near.find((one) => apart.add(valuesOf(one)).size === 3)?.score ?? 0;
   return Math.max(third, (best as Candidate).score * RARER);
 }
 
 const leafOf = ({ edits: [first] }: Slip): Leaf | undefined =>
   first?.on === 'input' ? first.leaf : undefined;
 
+const FORGOTTEN = /^elements\[\d+\]\.\w+\.\w+$/;
+
 /** An element of a job or a line of a bid, left out or taken twice. */
-function isOfNamed(slip: Slip, { input }: Scene): boolean {
+function isOfNamed(slip: Slip, { input, whole }: Scene): boolean {
+  // Of a job, what a part may do without, as the margin of its base.
+  if (whole.parts && isOfPart(slip) && FORGOTTEN.test(slip.input ?? '')) return true;
   const path = (isOfPart(slip) && pathOf(slip.input ?? '')) || [];
   const item = path.length === 2 && typeof path[1] === 'number' ? valueAt(input, path) : undefined;
   return isRecord(item) && typeof item['name'] === 'string';
@@ -386,8 +391,9 @@ export function search(
   let tried = tryAll(scene, bySteps);
   let near = singlesOf(tried);
   const tryMore = (more: readonly Slip[]): void => {
-    if (more.length === 0) return;
-    tried = [...tried, ...tryAll(scene, more)].sort((a, b) => byWeight(a.slip, b.slip));
+    const now = tryAll(scene, more);
+    if (now.length === 0) return;
+    tried = [...tried, ...now].sort((a, b) => byWeight(a.slip, b.slip));
     near = singlesOf(tried);
   };
   const known = new Set(bySteps);

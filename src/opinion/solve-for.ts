@@ -22,6 +22,7 @@ import { asCalculation } from './estimate-check';
 import * as faults from './faults';
 import { figureAt, pathOf } from './figure-places';
 import { type AnyCalculation, LEFT_OUT, type Leaf, valueAt, withValue } from './input-places';
+import { siOf } from './scale';
 import { tradeStep } from './trade-step';
 import { type AnyResult, amountAt, figureNamed, leafAt, leafQuantity, Runs, readGiven } from './varied';
 
@@ -379,13 +380,24 @@ const size = (q: Quantity): Decimal => canonicalValue(q).abs();
 const nearEnough = (like: Quantity, system: AnyResult['system']): Quantity =>
   like.dimension === 'count' ? like.minus(like) : tradeStep(like, system);
 
+/** A step that is more than this of an amount says nothing of it: bags are no quarter yards. */
+const COARSE = 0.1;
+
+/** What is little is told in tenths of the step. */
+function finerFor(q: Quantity, step: Quantity): Quantity {
+  const tells = q.dimension === 'volume' || q.dimension === 'mass';
+  return tells && q.sign() > 0 && siOf(step) > COARSE * siOf(q)
+    ? newQuantity(step.dimension, canonicalValue(step).div(10), unitShown(step))
+    : step;
+}
+
 function taskOf(calculation: AnyCalculation, asked: Plain, options: ReckonOptions | undefined): Task {
   const input = started(asked.input, asked.vary, asked.between);
   const result: AnyResult = calculation(input, options);
   const leaf = leafAt(calculation, input, asked.vary, 'vary');
   const path = figureNamed(result, asked.figure, 'figure');
   const like = figureAt(result.figures, path) as Quantity;
-  const own = tradeStep(leaf.quantity, result.system);
+  const own = finerFor(leaf.quantity, tradeStep(leaf.quantity, result.system));
   return {
     runs: new Runs(
       calculation,

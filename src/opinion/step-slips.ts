@@ -1,10 +1,10 @@
 /** Slips in a step of the working: the formula with one thing wrong in it, or its outcome written down wrongly. */
 import type { Dimension } from '../quantity/dimensions';
-import { numberShown, unitShown } from '../quantity/quantity';
+import { numberShown, type Quantity, unitShown } from '../quantity/quantity';
 import { type Param, say, type Words } from '../reckoning/words';
 import type { FigureAt } from './figure-places';
 import { type Tree, textOf } from './formula';
-import type { Graph, Node, Taken } from './graph';
+import { type Graph, type Node, type Taken, upstream } from './graph';
 import { outcomeTwists, unitWritten } from './outcome-slips';
 import { FOOT, siOf, siOfUnit } from './scale';
 import type { Slip, SlipCode } from './slip';
@@ -241,6 +241,64 @@ const swapSlips = (node: Node, i: number): Slip[] =>
     }),
   );
 
+/** How common it is to divide by what is more, or less, and not by what it is more than. */
+const OTHER_WHOLE = 4;
+
+/** A difference over the other of the two that it lies between: what came beyond the plan as a share of what came. */
+function wholeSlips(graph: Graph, i: number): Slip[] {
+  const node = graph[i] as Node;
+  const { tree, step, bySymbol } = node;
+  if (tree?.is !== 'sign' || tree.sign !== '÷' || tree.left.is !== 'symbol' || tree.right.is !== 'symbol')
+    return [];
+  const [over, whole] = [bySymbol.get(tree.left.name), bySymbol.get(tree.right.name)];
+  const less = graph[over?.from ?? -1];
+  if (!whole || !/^\w+ = \w+ − \w+$/.test(less?.step.formula ?? '')) return [];
+  return (less?.takes ?? [])
+    .filter(({ quantity, si }) => quantity.dimension === whole.quantity.dimension && si !== whole.si)
+    .map(({ quantity, si }) => ({
+      code: 'share-of-other',
+      weight: OTHER_WHOLE,
+      says: () =>
+        say`in ${{ step: placeOf(node) }}, ${{ formula: step.formula }}, the share was taken of ${{ part: quantity }} alone and not of ${{ whole: whole.quantity }}`,
+      edits: [{ on: 'step', step: i, tree: replaced(tree, whole.symbol, number(si)) }],
+      step: i,
+    }));
+}
+
+/** How common it is to take the plain mean of factors that belong to amounts of different size. */
+const PLAIN_MEAN = 3;
+
+/** Coefficients of several areas, each taken as the mean of all. */
+function plainMeans(graph: Graph, felt: ReadonlySet<number>): Slip[] {
+  const groups = new Map<string, { readonly step: number; readonly symbol: string; readonly si: number }[]>();
+  for (const [i, { takes, tree, step }] of graph.entries())
+    for (const { quantity, symbol, si, from } of felt.has(i) && tree && isProduct(tree) ? takes : [])
+      if (quantity.dimension === 'ratio' && from === undefined) {
+        const key = `${step.formula} ${symbol}`;
+        groups.set(key, [...(groups.get(key) ?? []), { step: i, symbol, si }]);
+      }
+  return [...groups.values()].flatMap((all): Slip[] => {
+    const [first] = all;
+    if (!first || all.every(({ si }) => si === first.si)) return [];
+    const mean = all.reduce((sum, { si }) => sum + si, 0) / all.length;
+    const values = all.map(({ step, symbol }) => graph[step]?.bySymbol.get(symbol)?.quantity as Quantity);
+    return [
+      {
+        code: 'mean-of-ends',
+        weight: PLAIN_MEAN,
+        says: () =>
+          say`the plain mean of ${{ values: values.map((value) => say`${{ value }}`) }} was taken for each of them`,
+        edits: all.map(({ step, symbol }) => ({
+          on: 'step',
+          step,
+          tree: replaced(graph[step]?.tree as Tree, symbol, number(mean)),
+        })),
+        step: first.step,
+      },
+    ];
+  });
+}
+
 /** How common it is to take a share of another amount than it is put on: tax on the cost, profit without overhead. */
 const SHARE_OF = 5;
 /** A sum of more is a list of lines: a share of one of them is no slip of the share. */
@@ -299,16 +357,30 @@ export function stepSlips(
   figures: readonly FigureAt[],
 ): Slip[] {
   const single = figures.filter(({ at }) => !at.includes('[')).slice(0, FIGURES);
-  const wrongs = graph.map(wrongsOf);
-  const ofOne = graph.flatMap((node, i) => [
-    ...(wrongs[i] ?? []).map((wrong) => treeSlip(node, i, wrong)),
-    ...numberSlips(node, i),
-    ...sumSlip(node, i),
-    ...swapSlips(node, i),
-    ...shareSlips(graph, i),
-    ...tableSlips(node, i),
-    ...meanSlips(graph, i),
-    ...(claimed.has(i) ? [] : [...outcomeSlips(node, i, twinsOf(graph, i)), ...figureSlips(node, i, single)]),
-  ]);
-  return [...ofOne, ...habitSlips(graph, wrongs, treeSlip), ...factorSlips(graph)];
+  // What no claim comes from changes none of them.
+  const felt = upstream(graph, [...claimed]);
+  const wrongs = graph.map((node, i) => (felt.has(i) ? wrongsOf(node) : []));
+  const ofOne = graph.flatMap((node, i) =>
+    felt.has(i)
+      ? [
+          ...(wrongs[i] ?? []).map((wrong) => treeSlip(node, i, wrong)),
+          ...numberSlips(node, i),
+          ...sumSlip(node, i),
+          ...swapSlips(node, i),
+          ...shareSlips(graph, i),
+          ...wholeSlips(graph, i),
+          ...tableSlips(node, i),
+          ...meanSlips(graph, i),
+          ...(claimed.has(i)
+            ? []
+            : [...outcomeSlips(node, i, twinsOf(graph, i)), ...figureSlips(node, i, single)]),
+        ]
+      : [],
+  );
+  return [
+    ...ofOne,
+    ...habitSlips(graph, wrongs, treeSlip),
+    ...factorSlips(graph),
+    ...plainMeans(graph, felt),
+  ];
 }

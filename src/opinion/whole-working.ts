@@ -5,7 +5,7 @@
 import type { Quantity } from '../quantity/quantity';
 import { hearParts, type PartsKnown, type PartsWorking } from '../reckoning/part-working';
 import type { Step } from '../reckoning/parts';
-import { type Graph, graphOf, stepOf } from './graph';
+import { type Graph, graphOf, stepOf, upstream } from './graph';
 import type { AnyResult } from './scene';
 
 /** All steps, with the part that each is of. */
@@ -74,12 +74,5 @@ export function partsFor(
   { parts }: Whole,
   nodes: readonly (number | undefined)[],
 ): ReadonlySet<string> {
-  const seen = new Set<number>();
-  const look = (i: number | undefined): void => {
-    if (i === undefined || seen.has(i)) return;
-    seen.add(i);
-    for (const { from } of graph[i]?.takes ?? []) look(from);
-  };
-  for (const node of nodes) look(node);
-  return new Set([...seen].flatMap((i) => parts?.[i] ?? []));
+  return new Set([...upstream(graph, nodes)].flatMap((i) => parts?.[i] ?? []));
 }

@@ -9,9 +9,13 @@ import {
   estimateCheck,
   finishMaterials,
   footingVolume,
+  formMaterials,
+  invoiceCheck,
   jobBid,
+  meshLayout,
   rebarLayout,
   relativeStiffness,
+  runoff,
   slabVolume,
   straightedge,
 } from '../../src/index';
@@ -51,6 +55,27 @@ const sealed = {
   area: '960 ft2',
   allowance: '0%',
   sealant: { length: '154 ft', width: '3/8 in', depth: '3/8 in', container: '28 fl oz' },
+} as const;
+
+const mesh = {
+  length: '34 ft',
+  width: '22 ft',
+  form: 'sheets',
+  pieceLength: '20 ft',
+  pieceWidth: '8 ft',
+  style: '6x6-W2.9xW2.9',
+} as const;
+
+const forms = {
+  kind: 'slab-edge',
+  height: '6 in',
+  board: { nominal: '2x6' },
+  stock: ['16 ft'],
+  runs: [
+    { length: '34 ft', count: 2 },
+    { length: '22 ft', count: 2 },
+  ],
+  stakes: { spacing: '3 ft' },
 } as const;
 
 const bid = {
@@ -103,6 +128,51 @@ describe('the slip that was made stands first', () => {
     ['small tubes', estimateCheck(finishMaterials, sealed, { 'sealant.containers': '15' }), 'other-size'],
   ])('%s', (_, check, code) => {
     expect(first(check)).toBe(code);
+  });
+
+  it.each([
+    // 3600 ft2 × 0.575 × 3.5 in/h = 0.1677 ft3/s.
+    [
+      'the plain mean of two coefficients',
+      estimateCheck(
+        runoff,
+        {
+          areas: [
+            { surface: 'roof', area: '1200 ft2', coefficient: '0.95:1' },
+            { surface: 'grass', area: '2400 ft2', coefficient: '0.2:1' },
+          ],
+          intensity: '3.5 in/h',
+        },
+        { flow: '75.3 gal/min' },
+      ),
+      'mean-of-ends',
+    ],
+    // 748 / 160 = 4.675.
+    ['an area over the area of a sheet', estimateCheck(meshLayout, mesh, { pieces: '5' }), 'laps-left-out'],
+    // (34 + 34 + 22 + 22) / 3 = 37.3.
+    ['all edges in one', estimateCheck(formMaterials, forms, { stakes: '38' }), 'spaces-for-bars'],
+    // 0.75 / 16.75.
+    [
+      'beyond the plan as a share of what came',
+      estimateCheck(
+        invoiceCheck,
+        {
+          elements: [{ name: 'slab', planned: '16 yd3' }],
+          tickets: [{ volume: '9 yd3' }, { volume: '7.75 yd3' }],
+        },
+        { overShare: '4.48%' },
+      ),
+      'share-of-other',
+    ],
+    // 18 × (33.75 + 1.667) + 27 × (21.75 + 1.667).
+    ['cover at one end', estimateCheck(rebarLayout, mat, { totalLength: '1269.8 ft' }), 'halved'],
+  ])('%s', (_, check, code) => {
+    expect(first(check)).toBe(code);
+  });
+
+  it('says that cover was taken at one end', () => {
+    const { slips } = estimateCheck(rebarLayout, mat, { totalLength: '1269.8 ft' });
+    expect(JSON.stringify(slips[0]?.slips[0]?.says)).toContain('on one side only');
   });
 
   it('a moved point at what is told in millimeters, before what is told in meters', () => {

@@ -117,6 +117,13 @@ describe('a slip in a part of a job', () => {
       'other-',
       'delivery slab',
     ],
+    // 504 × 0.5 × 135 / 2000 = 17.01 ton, and 1.26 ton under the ramp.
+    [
+      'the margin of the base',
+      ofYard({ 'purchases.1.quantity': '18.27 ton' }),
+      'part-left-out',
+      'delivery slab',
+    ],
     // 42 × 0.27 × 2.1.
     [
       'the depth of the dig for that of the base',

@@ -230,3 +230,24 @@ describe('solve for', () => {
     );
   });
 });
+
+describe('what is little', () => {
+  it('is told in steps that are little beside it', () => {
+    // 40 bags of 12 L make 480 L, and 480 / 1.05 = 457 L; 39 make 446 L.
+    const input = {
+      volume: '0.36 m3',
+      allowance: '5%',
+      bag: '25 kg',
+      yield: '12 L',
+      water: '2.5 L',
+    } as const;
+    const { inSteps, inStepsGives } = solveFor(bagCount, {
+      input,
+      vary: 'volume',
+      figure: 'bags',
+      wanted: 40,
+    });
+    expect(inSteps.format()).toBe('0.45 m3');
+    expect(inStepsGives.format()).toBe('40 each');
+  });
+});

@@ -73,6 +73,13 @@ export const check: Language = {
   'the two sides were added and not multiplied': 'los dos lados se sumaron en vez de multiplicarse',
   'the four sides were added up, and the two were not multiplied':
     'se sumaron los cuatro lados, y no se multiplicaron los dos',
+  '{place}, {is}, was taken on one side only': '{place}, {is}, se tomó solo de un lado',
+  'the plain mean of {values} was taken for each of them':
+    'se tomó la media simple de {values} para cada uno',
+  '{area} was divided by {piece}, the area of a piece, without laps and cuts':
+    '{area} se dividió entre {piece}, el área de una pieza, sin traslapes ni cortes',
+  '{length} was divided by {spacing} in one, without the ends of each edge':
+    '{length} se dividió entre {spacing} de una vez, sin los extremos de cada borde',
   'the share was not taken': 'no se tomó el porcentaje',
   'the share was taken as the factor': 'el porcentaje se tomó como factor',
   'the share was taken twice': 'el porcentaje se tomó dos veces',
