@@ -90,7 +90,7 @@ export const thinSlab = (limit: Length, actual: Length): Caution => ({
 /** No slab on ground is so thin: what is, is bonded to one. */
 export const thinTopping = (limit: Length, actual: Length): Caution => ({
   ...thinSlab(limit, actual),
-  ...say`${{ actual }} is no slab on ground, which is usually required to have ${{ limit }}: so thin only a topping lasts that is bonded to a slab below, jointed over every joint of that slab; follow the plans`,
+  ...say`the slab is thinner than the ${{ limit }} that a slab on ground is usually required to have; follow the plans and the local code. So thin only a topping lasts, bonded to a slab and jointed over its joints`,
 });
 
 export const buriedUtilities: Caution = {

@@ -164,7 +164,8 @@ function unitName(text: string): string {
     .replace(/\s+/g, ' ')
     .trim()
     .replace(/per cent$/i, 'percent')
-    .replace(/^lin(?:eal|ear)? (?=\S)/i, '')
+    // Before a unit or, as spacings on plans, behind it: `12" o.c.`, `200 mm c/c`.
+    .replace(/^lin(?:eal|ear)? (?=\S)|(?<=.) ?(?:oc|c\/c)$/gi, '')
     // Tons with a word before them; without one a ton has 2,000 lb.
     .replace(/\bmetric ton(?:ne)?/i, 'tonne')
     .replace(/\blong (?=ton)/i, 'long')
@@ -180,11 +181,7 @@ function unitName(text: string): string {
     .join('/');
 }
 
-/** What stands behind a spacing on plans: `12" o.c.`, `200 mm c/c`. */
-const ON_CENTER = /(?<=[a-z'".]) ?(?:o\.? ?c\.?|c\/c|on cent(?:er|re)s?)$/i;
-
-function findUnit(written: string, what: string, d: Dimension): Unit | Fault {
-  const text = d === 'length' ? written.replace(ON_CENTER, '') : written;
+function findUnit(text: string, what: string, d: Dimension): Unit | Fault {
   if (/survey|^ft ?us$|^us ?ft$/i.test(text)) return faults.surveyFoot(what);
   const wrong = WRONG_CASE.get(text);
   if (wrong) return textFaults.wrongCase(what, text, ...wrong);

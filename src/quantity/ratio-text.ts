@@ -29,32 +29,15 @@ const HALF_NAMED = /^(\d[\d ./-]*) in (\d+(?:\.\d+)?) ?([a-z']+)$/i;
 /** `5 lb per 1000 ft2`: an amount of one unit on a number of another. */
 const ON_MANY = /^(.+[a-z]) ?(?: per |\/) ?(\d[\d,]*(?:\.\d+)?) ?([a-z].*)$/i;
 
-/** `20 lb/acre`, `2 tons per acre`, `80 kg/ha`: seed and straw. */
-const ON_LAND = /^(.+[a-z]) ?(?: per |\/) ?(acre|ha|hectare)$/i;
-
-/** Mass on an area is kept by the square yard. */
-const YARDS_IN_ACRE = 4840;
-const METERS_IN_YARD = '0.83612736';
-const METERS_IN_HECTARE = 10_000;
-
-/** A mass on an acre or a hectare, told by the square foot or meter. A `t` on a hectare is a tonne. */
-function onLand(text: string, massOf: (text: string) => Reading | Fault): Reading | undefined {
-  const [, amount, land = ''] = ON_LAND.exec(text) ?? [];
-  if (amount === undefined) return undefined;
-  const acre = /^a/i.test(land);
-  const mass = massOf(acre ? amount : amount.replace(/(?<=[\d ])t$/, 'tonne'));
-  if (isFault(mass)) return undefined;
-  const unit = unitOf('mass-per-area', acre ? 'lb/ft2' : 'kg/m2') as Unit;
-  const { value } = mass;
-  return {
-    value: acre ? value.div(YARDS_IN_ACRE) : value.times(METERS_IN_YARD).div(METERS_IN_HECTARE),
-    unit,
-  };
-}
+/** Seed and straw go by the acre or the hectare, a ton of 2,000 lb on one and a tonne on the other. */
+const onLand = (text: string): string =>
+  text
+    .replace(/( ?\btons?)?(?: per |\/)acre$/i, (_, ton) => (ton ? ' lb/21.78 ft2' : '/43560 ft2'))
+    .replace(/( ?\bt(?:onnes?)?)?(?: per |\/)ha$/i, (_, ton) => (ton ? ' kg/10 m2' : '/10000 m2'));
 
 /** Such an amount by its share of one unit; nothing where the two units make none. */
 function onMany(text: string, what: string, read: (text: string) => Reading | Fault): Reading | undefined {
-  const [, amount, many, of] = ON_MANY.exec(text) ?? [];
+  const [, amount, many, of] = ON_MANY.exec(onLand(text)) ?? [];
   if (many === undefined) return undefined;
   const reading = read(`${amount}/${of}`);
   const number = plainNumber(many, what);
@@ -119,10 +102,6 @@ export function readRatio(
   read: (text: string, d: Dimension) => Reading | Fault,
 ): Reading | Fault | undefined {
   if (d === 'slope') return slopeText(text, what, (part) => read(part, 'length'));
-  if (d === 'mass-per-area') {
-    const reading = onLand(text, (part) => read(part, 'mass'));
-    if (reading) return reading;
-  }
   if (d !== 'ratio') return onMany(text, what, (part) => read(part, d));
   const to = TO_ONE.exec(text)?.[1];
   return to === undefined ? eitherWay(text, what) : oneTo(to, what, 'ratio');

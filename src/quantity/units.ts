@@ -24,7 +24,7 @@ export interface UnitIds {
   /** Of mass. */
   mass: 'lb' | 'ton' | 'oz' | 'kg' | 'tonne' | 'longton' | 'g';
   /** Of density. */
-  density: 'pcf' | 'lb/yd3' | 'ton/yd3' | 'kg/m3' | 'tonne/m3' | 'g/m3';
+  density: 'pcf' | 'lb/yd3' | 'ton/yd3' | 'kg/m3' | 'tonne/m3';
   /** Of mass per length. */
   'mass-per-length': 'lb/ft' | 'kg/m';
   /** Of mass per area. */
@@ -128,7 +128,6 @@ lb/yd3|0.45359237|c|1
 ton/yd3|907.18474|c|3
 kg/m3|0.764554857984|m|1
 tonne/m3|764.554857984|m|3|t/m3
-g/m3|0.000764554857984|m|1
 mass-per-length
 lb/ft|0.45359237|c|3|plf
 kg/m|0.3048|m|3

@@ -187,7 +187,6 @@ export const SLAB_THICKNESS: Ordinary = {
 /** Of a slab, or of a topping that is bonded to one. */
 export const SLAB_OR_TOPPING: Ordinary = {
   ...SLAB_THICKNESS,
-  of: 'the thickness of a slab or of a bonded topping',
   least: ['1 in', '25 mm'],
 };
 

@@ -22,7 +22,6 @@ const FACTORS: Readonly<Record<string, number>> = {
   acre: 4046.8564224,
   ha: 10_000,
   'tonne/m3': 1000,
-  'g/m3': 0.001,
   '%': 0.01,
   'in/ft': 1 / 12,
   'mm/m': 0.001,

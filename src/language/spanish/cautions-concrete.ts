@@ -18,8 +18,8 @@ export const cautionsConcrete: Language = {
     'queda menos de {limit} de concreto sobre el núcleo; puede romperse y hundirse. Rigen los planos y el ingeniero',
   'the slab is thinner than the {limit} that a slab on ground is usually required to have; follow the plans and the local code':
     'la losa es más delgada que los {limit} que suelen exigirse a una losa sobre el terreno; siga los planos y el código local',
-  '{actual} is no slab on ground, which is usually required to have {limit}: so thin only a topping lasts that is bonded to a slab below, jointed over every joint of that slab; follow the plans':
-    '{actual} no es una losa sobre el terreno, a la que suelen exigirse {limit}: tan delgado solo dura un recubrimiento adherido a una losa de abajo, con junta sobre cada junta de esa losa; siga los planos',
+  'the slab is thinner than the {limit} that a slab on ground is usually required to have; follow the plans and the local code. So thin only a topping lasts, bonded to a slab and jointed over its joints':
+    'la losa es más delgada que los {limit} que suelen exigirse a una losa sobre el terreno; siga los planos y el código local. Tan delgado solo dura un recubrimiento adherido a una losa y con junta sobre las juntas de ella',
   'whether {what} reaches below the frost depth of {frost} is not known here: give how deep it is founded':
     'aquí no se sabe si {what} llega bajo la profundidad de helada de {frost}: indique a qué profundidad se cimienta',
   'whether {what} reaches below frost is not known here: ask the local building department for the depth, and give frostDepth and how deep it is founded':

@@ -36,7 +36,6 @@ export const labelsTZ: Language = {
   'the speed of a truck on the road': 'la velocidad de un camión en el camino',
   'the surface': 'la superficie',
   'the thickness of a slab on ground': 'el espesor de una losa sobre el terreno',
-  'the thickness of a slab or of a bonded topping': 'el espesor de una losa o de un recubrimiento adherido',
   'the time from placing to the end of finishing': 'el tiempo desde el colado hasta el fin del acabado',
   'the time until concrete can be sawn': 'el tiempo hasta que el concreto se puede cortar',
   thickest: 'más grueso',

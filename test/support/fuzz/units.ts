@@ -79,7 +79,6 @@ export const UNITS: Readonly<Record<Exclude<Dimension, 'money'>, readonly UnitNo
     c('lb/yd3', LB / YD ** 3, 'lb/cu yd'),
     c('ton/yd3', (2000 * LB) / YD ** 3, 'tons per cubic yard'),
     m('tonne/m3', 1000, 't/m3', 'tonnes per cubic meter'),
-    m('g/m3', 0.001, 'g/m³'),
   ],
   'mass-per-length': [m('kg/m', 1), c('lb/ft', LB / FT, 'plf', 'pounds per foot')],
   'mass-per-area': [
