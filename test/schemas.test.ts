@@ -46,8 +46,11 @@ const BY_VALUE = [
   'drainage-check/surface-wall-of-one-point',
   'excavation/bad-nothing-dug',
   'excavation/bad-ragged-grid',
+  'excavation/bad-stays-without-swell',
   // Parts are held by the calculation that reads them; the whole schema of a job knows them.
   'job-takeoff/bad-loads-of-a-day',
+  // An element may be in bags, and the rest come by truck.
+  'job-takeoff/bad-order-and-bags',
   // A list of which some have what the others lack.
   'job-bid/refused-elements-half-told',
   'maturity/bad-calibration-mixed',

@@ -231,7 +231,7 @@ function chaptersOf(plain: Check, given: CheckView): Chapter[] {
  * const input = { outline: { shape: 'rectangle', length: '28 ft', width: '18 ft' }, thickness: '4 in' } as const;
  * const check = estimateCheck(slabVolume, input, { volume: '7.47 yd3' });
  * const page = checkHtml('Invoice of 3 June', check, { input, claimedBy: 'the supplier' });
- * page.includes('thickness is 4 in, and 0.4 ft was taken'); // true
+ * page.replace(/<[^>]*>/g, '').includes('thickness is 4 in, and 0.4 ft was taken'); // true
  * ```
  */
 export function checkHtml(title: string, check: EstimateCheck<FigureSet>, view: CheckView = {}): string {

@@ -82,7 +82,7 @@ describe('cautions', () => {
     const html = jobHtml('Yard', job, 'crew');
     for (const page of [text, html]) expect(page).toMatch(/Note\W.*dries/);
     // What four elements are told alike stands there once.
-    expect(html.split('spacing reads 30 in').length).toBe(2);
+    expect(html.replace(/<[^>]*>/g, '').split('spacing reads 30 in').length).toBe(2);
     expect(codes.indexOf('drying-near-limit')).toBeLessThan(codes.indexOf('wide-spacing'));
   });
 });

@@ -99,6 +99,7 @@ const PLACES = new Set([
   'thickest',
   'order',
   'number',
+  'opening',
 ]);
 
 const everythingButPlaces = (_: string, a: AnyResult, b: AnyResult): string | undefined =>
@@ -281,6 +282,16 @@ const mapPlaces = (input: unknown, f: Turned): unknown =>
     return x && y ? { ...object, ...f({ x, y }) } : object;
   });
 
+/** A long side is doubted where it is given as a measurement, and not between the corners of a polygon. */
+function withoutDoubtedSides(result: AnyResult): AnyResult {
+  const isSide = ({ code, input = '' }: AnyResult['cautions'][number]): boolean =>
+    code === 'unusual' && input.includes('outline');
+  return { ...result, cautions: result.cautions.filter((caution) => !isSide(caution)) };
+}
+
+const placesMoved = (id: string, a: AnyResult, b: AnyResult): string | undefined =>
+  everythingButPlaces(id, withoutDoubtedSides(a), withoutDoubtedSides(b));
+
 const moved = (name: string, f: (chance: Chance) => Turned): Relation => ({
   name,
   sameJob: true,
@@ -290,7 +301,7 @@ const moved = (name: string, f: (chance: Chance) => Turned): Relation => ({
     const before = placed(input);
     return before === undefined ? undefined : mapPlaces(before, f(chance));
   },
-  objection: everythingButPlaces,
+  objection: placesMoved,
 });
 
 const quarterTurn = moved('a quarter turn', () => ({ x, y }) => ({ x: text(y.negated()), y: text(x) }));
@@ -310,7 +321,7 @@ function edgesExchanged(result: AnyResult): AnyResult {
 
 const mirror: Relation = {
   ...moved('a mirror', () => ({ x, y }) => ({ x: text(x.negated()), y: text(y) })),
-  objection: (id, a, b) => everythingButPlaces(id, a, edgesExchanged(b)),
+  objection: (id, a, b) => placesMoved(id, a, edgesExchanged(b)),
 };
 const shift = moved('another origin', ({ below }) => {
   const [dx, dy] = [below(2_000_000), below(500_000)];
@@ -336,7 +347,7 @@ const startCorner: Relation = {
     });
     return found ? other : undefined;
   },
-  objection: everythingButPlaces,
+  objection: placesMoved,
 };
 
 /** Bodies whose figures are geometry alone. */
