@@ -18,7 +18,7 @@ function readBy<T>(field: Field<T>, input: unknown): { value: T | undefined; cod
   return { value, codes };
 }
 
-describe('a calculation', () => {
+describe('what a calculation shows', () => {
   it('lists what it says of itself and hides what it does', () => {
     expect(Object.keys(slabVolume)).toEqual(['id', 'title', 'version', 'sources', 'limits']);
   });
