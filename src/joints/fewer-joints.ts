@@ -9,7 +9,7 @@ import type { Decimal } from '../quantity/decimal';
 import { constant, ratio } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
-import { RATIOS } from './layout/eased';
+import { FEW, isPlain, MOST_ASKED, RATIOS, SAVED } from './layout/eased';
 import { brokenIn, lengthOf } from './layout/laid';
 import type { Laid } from './layout/plan';
 import { brokenBy, type Limits } from './layout/rules';
@@ -49,20 +49,8 @@ const WHOLE_STRIPS = constant(() => ratio('20:1'));
 /** Strips are to blame where they make this many times as many panels. */
 const BY_STRIPS = 2;
 
-/** Where the spacing asks for more panels than this the slab is a floor, whose rows are what they are. */
-const MOST_ASKED = 40;
-
-/** Corners and openings up to which another search costs next to nothing. */
-const MOST_CORNERS = 24;
-
 /** So many times as many panels as the spacing asks for are many. */
 const MANY = 1.5;
-
-/** It must save this much of the sawing, and no more than this part of its panels or its area may pass the ratio. */
-const SAVED = 0.25;
-const FEW = 0.25;
-
-const isPlain = ({ ring, openings }: Site): boolean => ring.length + 4 * openings.length <= MOST_CORNERS;
 
 function isCutUp({ laid, area }: Planned, { spacing }: Limits): boolean {
   const asked = Math.ceil(area.toNumber() / (spacing * spacing));

@@ -156,7 +156,7 @@ function methodOf({ method }: LayoutParsed, pad: Pad): JointMethod {
 }
 
 /** The longest of the panels, where nothing but the ratio gives way and no farther than handbooks have it. */
-function eased(ways: readonly GivenWay[]): Quantity<'ratio'> | undefined {
+function longestIn(ways: readonly GivenWay[]): Quantity<'ratio'> | undefined {
   const shapes = ways.flatMap(({ rule, actual }) =>
     rule === 'panel shape' ? [actual as Quantity<'ratio'>] : [],
   );
@@ -181,7 +181,7 @@ function heedBroken(
   }
   const length = write.length(new Decimal(kept.length.toFixed(4)));
   const spared = { panels: wholeNumber(panels.length), others: wholeNumber(kept.cells), length };
-  const longest = eased(ways);
+  const longest = longestIn(ways);
   pad.caution(
     longest ? cautions.ratioEased(longestRatio, longest, spared) : cautions.rulesEased(none, broken, spared),
   );

@@ -13,25 +13,29 @@ import { ringArea, type Site } from './site';
 
 /** Longer ratios that are tried, up to the longest that is published. */
 export const RATIOS = [1.6, 1.75, 2];
-export const LONGEST = 2;
+export const LONGEST = /*#__PURE__*/ Math.max(...RATIOS);
 
 /** It must make at most this part of the panels, and so many fewer. */
 const PART = 0.5;
 const FEWER = 5;
 
 /** Above these the slab is a floor, whose rows are what they are, or another search takes long. */
-const MOST_ASKED = 40;
+export const MOST_ASKED = 40;
 const MOST_CORNERS = 24;
+
+/** Whether a slab has so few corners and openings that another search costs next to nothing. */
+export const isPlain = ({ ring, openings }: Site): boolean =>
+  ring.length + 4 * openings.length <= MOST_CORNERS;
 
 /** How many panels the spacing asks for at least. */
 export const fewestOf = (site: Site, { spacing }: Limits): number =>
   Math.ceil(ringArea(site.ring).toNumber() / spacing ** 2 - HAIR);
 
 /** Of those no more than this part, or lying on no more than this part of the slab, may pass the ratio. */
-const FEW = 0.25;
+export const FEW = 0.25;
 
 /** Where a longer ratio saves this much of the sawing, but not so many panels, it is told and the rules are kept. */
-const SAVED = 0.25;
+export const SAVED = 0.25;
 
 /** A corner passed by with bars across it weighs as much as so many panels that break a rule. */
 const BARRED = 2;
@@ -42,8 +46,7 @@ const saves = (panels: number, others: number): boolean =>
 /** Whether a slab may be worth another search: few corners, and far more panels than the spacing asks for. */
 function isWorthIt({ site, limits, softened, cells }: FoundGrid): boolean {
   const asked = fewestOf(site, limits);
-  const corners = site.ring.length + 4 * site.openings.length;
-  return !limits.strict && !softened && corners <= MOST_CORNERS && asked <= MOST_ASKED && saves(cells, asked);
+  return !limits.strict && !softened && isPlain(site) && asked <= MOST_ASKED && saves(cells, asked);
 }
 
 const longIn = ({ panels }: GridPlan): GridPlan['panels'] => panels.filter(({ broken }) => broken.length > 0);

@@ -326,7 +326,7 @@ function jointsAlong(exact: Exact, axis: Axis, line: ExactLine, over: readonly H
       ? rasterRuns(space, exact, axis, line)
       : runsWithin(site.ring, axis, line.exact);
   const edged = site.filled
-    ? runsCommon(runs, runsWithin(site.edge, axis, line.exact))
+    ? runsLess(runs, runsLess(runs, runsWithin(site.edge, axis, line.exact)))
     : toEdge(site, axis, line.exact, runs);
   const holes = over
     .filter(({ box }) => box.lo[axis] < line.at + HAIR && box.hi[axis] > line.at - HAIR)
@@ -338,18 +338,6 @@ function jointsAlong(exact: Exact, axis: Axis, line: ExactLine, over: readonly H
     to: point(to),
   }));
 }
-
-/** What two lists of runs have in common. */
-const runsCommon = (
-  runs: readonly [Decimal, Decimal][],
-  others: readonly [Decimal, Decimal][],
-): [Decimal, Decimal][] =>
-  runs.flatMap(([a, b]) =>
-    others.flatMap(([c, d]): [Decimal, Decimal][] => {
-      const [from, to] = [Decimal.max(a, c), Decimal.min(b, d)];
-      return from.lessThan(to) && !same(from, to) ? [[from, to]] : [];
-    }),
-  );
 
 function rasterRuns(space: OrthogonalSpace, exact: Exact, axis: Axis, line: ExactLine): [Decimal, Decimal][] {
   const other: Axis = axis === 'x' ? 'y' : 'x';
