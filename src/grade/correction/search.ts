@@ -223,7 +223,14 @@ interface Ending {
 }
 
 /** Add what a strategy makes of the faults of a surface; true where that is anything new. */
-function added(job: Job, { held }: Looker, strategy: Strategy, now: Site, faulty: Faulty, needs: Needs): boolean {
+function added(
+  job: Job,
+  { held }: Looker,
+  strategy: Strategy,
+  now: Site,
+  faulty: Faulty,
+  needs: Needs,
+): boolean {
   const minimum = rate(held.minimum);
   const beyond = job.site.walls.length > 0 ? rate(held.beyond) : minimum;
   const ground = { site: job.site, minimum, beyond };
