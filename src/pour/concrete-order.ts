@@ -20,7 +20,7 @@ import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import * as cautions from './cautions';
 import { evenly, fullFirst, fullTruck, LOADS, type LoadSplit } from './loads';
-import { heedAllowances, heedRounding } from './order-advice';
+import { heedAllowances, heedBare, heedRounding } from './order-advice';
 import { INCREMENT, LEAST_LOAD, POUR, TRUCK } from './ordinary';
 import { heldByPump, type PumpLineFigures, type PumpLineInput, pumpLine } from './pump-line';
 import { WASTE_TEXTS } from './sources';
@@ -209,7 +209,7 @@ function splitOf(order: Volume, input: Parsed, pad: Pad): { loads: Volume[]; spl
 }
 
 function heed(input: Parsed, bare: boolean, loads: readonly Volume[], over: boolean, pad: Pad): void {
-  if (bare) pad.caution(cautions.noAllowance);
+  if (bare) heedBare(input, pad);
   else heedAllowances(input, pad);
   const { truckCapacity, minimumLoad } = input;
   const last = loads.at(-1) as Volume;
