@@ -47,19 +47,22 @@ const TOLD: readonly Told[] = [
 ];
 
 describe('a caution about joints', () => {
-  it.each(TOLD)('says what it has: %s', (_, caution, limit, actual, also = []) => {
-    const text = sentenceOf(caution);
-    expect(text).not.toMatch(/[{}]|undefined/);
-    expect(caution.code).toMatch(/^[a-z]+(-[a-z]+)+$/);
-    expect(['note', 'warning', 'stop']).toContain(caution.severity);
-    expect(caution.source.title).not.toBe('');
-    if (caution.limit === undefined) return;
-    expect([caution.limit, caution.actual]).toEqual([limit, actual]);
-    // Places in the sentence hold these very quantities, by whatever name.
-    const held = Object.values(caution.params ?? {});
-    for (const one of also) expect(held).toContain(one);
-    expect(Object.keys(caution.params ?? {}).length).toBeGreaterThanOrEqual(also.length);
-  });
+  it.each(TOLD.map(([name, caution, limit, actual, also = []]) => ({ name, caution, limit, actual, also })))(
+    'says what it has: $name',
+    ({ caution, limit, actual, also }) => {
+      const text = sentenceOf(caution);
+      expect(text).not.toMatch(/[{}]|undefined/);
+      expect(caution.code).toMatch(/^[a-z]+(-[a-z]+)+$/);
+      expect(['note', 'warning', 'stop']).toContain(caution.severity);
+      expect(caution.source.title).not.toBe('');
+      if (caution.limit === undefined) return;
+      expect([caution.limit, caution.actual]).toEqual([limit, actual]);
+      // Places in the sentence hold these very quantities, by whatever name.
+      const held = Object.values(caution.params ?? {});
+      for (const one of also) expect(held).toContain(one);
+      expect(Object.keys(caution.params ?? {}).length).toBeGreaterThanOrEqual(also.length);
+    },
+  );
 
   it('is a stop where the slab would be cut through, and never where a plan is merely long', () => {
     expect(cautions.deepCut(a, b).severity).toBe('stop');
