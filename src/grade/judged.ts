@@ -93,4 +93,5 @@ export function judge(site: Site, held: Held): Judged {
 }
 
 /** The facets at fault, by number. */
-export const faultyFacets = (site: Site, held: Held): Pick<Judged, 'reverse' | 'short'> => judge(site, held);
+export const faultyFacets = (site: Site, held: Held): Pick<Judged, 'reverse' | 'short' | 'zoned'> =>
+  judge(site, held);

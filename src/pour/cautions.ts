@@ -78,6 +78,14 @@ export const noAllowance: Caution = {
   source: WASTE_TEXTS,
 };
 
+/** Against earth, where what is published for slabs is too little. */
+export const noAllowanceInEarth = (what: string, least: Ratio): Caution => ({
+  code: 'no-allowance',
+  severity: 'warning',
+  ...say`nothing is allowed for waste, spillage and earth that is never cut as drawn; for ${{ what }} at least ${{ limit: least }} is usual`,
+  source: COMMON_PRACTICE,
+});
+
 export const smallAllowance = (what: string, source: Source, limit: Ratio, actual: Ratio): Caution => ({
   code: 'small-allowance',
   severity: 'warning',

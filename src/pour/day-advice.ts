@@ -2,7 +2,7 @@
 import { heedAir as heedAirContent } from '../mix/air-heeded';
 import { outdoorTrowel, troweledAir } from '../mix/cautions';
 import { UFGS_AIR } from '../mix/sources';
-import { constant, ratio } from '../quantity/make';
+import { constant, ratio, time } from '../quantity/make';
 import { paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import type { Pad } from '../reckoning/pad';
@@ -61,6 +61,7 @@ const DRYING = /*#__PURE__*/ paired('evaporation', '0.2 lb/ft2/h', '1 kg/m2/h');
 const HOT = /*#__PURE__*/ paired('temperature', '90 degF', '32 degC');
 const COOL = /*#__PURE__*/ paired('temperature', '50 degF', '10 degC');
 const FROST = /*#__PURE__*/ paired('temperature', '32 degF', '0 degC');
+const A_MINUTE = constant(() => time('1 min'));
 /** The most air under a hard trowel, as quoted from ACI 302.1. */
 const TROWELED_AIR_MOST = constant(() => ratio('3%'));
 /** The least air that any of the standards of `mixRequirements` asks of what freezes wet. */
@@ -82,7 +83,9 @@ function heedWater({ concrete }: Day, bounds: DayBounds, pad: Pad): boolean {
   const { earliest, likely } = concrete.opens;
   if (!finishAt.lessThan(likely)) return false;
   const severity = finishAt.lessThan(earliest) ? 'stop' : 'warning';
-  pad.caution(cautions.finishOnBleedWater(finish, severity, likely, finishAt, clock(likely)));
+  // Whoever begins at the minute that is named begins behind the water, and not seconds before it is gone.
+  const gone = likely.upTo(A_MINUTE());
+  pad.caution(cautions.finishOnBleedWater(finish, severity, gone, finishAt, clock(gone)));
   return severity === 'stop';
 }
 

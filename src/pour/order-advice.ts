@@ -72,19 +72,31 @@ function heedKind(pour: PourKind | undefined, allowances: readonly Ratio[], pad:
   if (high.greaterThan(most())) pad.caution(cautions.largeAllowance(what, most(), high));
 }
 
+/** What of an order says what is poured and what is allowed for it. */
+interface Poured {
+  readonly pour: PourKind | undefined;
+  readonly allowance: Ratio | undefined;
+  readonly elements: readonly Allowed[] | undefined;
+}
+
+const allowed = ({ pour, allowance, elements }: Poured): readonly Allowed[] =>
+  elements ?? (allowance ? [{ pour, allowance }] : []);
+
+/** Nothing is allowed: told by the kind of pour that takes most. */
+export function heedBare(input: Poured, pad: Pad): void {
+  const kinds = allowed(input).map(({ pour }) => pour);
+  const earth = (['augered', 'trench'] as const).find((kind) => kinds.includes(kind));
+  pad.caution(
+    earth ? cautions.noAllowanceInEarth(USUAL[earth].what, USUAL[earth].least()) : cautions.noAllowance,
+  );
+}
+
 /** Whether the allowances suit what is poured. */
-export function heedAllowances(
-  input: {
-    readonly pour: PourKind | undefined;
-    readonly allowance: Ratio | undefined;
-    readonly elements: readonly Allowed[] | undefined;
-  },
-  pad: Pad,
-): void {
-  const all: readonly Allowed[] =
-    input.elements ?? (input.allowance ? [{ pour: input.pour, allowance: input.allowance }] : []);
+export function heedAllowances(input: Poured, pad: Pad): void {
   for (const pour of ['slab', 'formed', 'trench', 'augered', undefined] as const) {
-    const own = all.filter((a) => a.pour === pour).map((a) => a.allowance);
+    const own = allowed(input)
+      .filter((a) => a.pour === pour)
+      .map((a) => a.allowance);
     if (own.length > 0) heedKind(pour, own, pad);
   }
 }

@@ -29,6 +29,7 @@ export type TruckVerdict =
   | 'sets in the truck';
 
 type Time = Quantity<'time'>;
+type Volume = Quantity<'volume'>;
 type Figures = Omit<TruckPlanFigures, 'verdict' | 'publishedRates' | 'publishedLoads'>;
 
 /** What of the input decides on advice. */
@@ -40,6 +41,8 @@ export interface TruckWays {
   readonly freeTime: Time | undefined;
   /** What one truck carries, where that is told. */
   readonly capacity: Quantity<'volume'> | undefined;
+  /** The step of the order. */
+  readonly step: Quantity<'volume'>;
   readonly hot: boolean;
   readonly sending: 'spaced' | 'at-once' | undefined;
 }
@@ -67,14 +70,17 @@ const alike = ({ loads }: Figures): boolean =>
     ({ volume }, i) => i === loads.length - 1 || volume.compareTo(loads[0]?.volume ?? volume) === 0,
   );
 
-function againstGaps(figures: Figures, { loading, spacing, few }: TruckWays): Words {
+function againstGaps(figures: Figures, { loading, spacing, few, sending }: TruckWays): Words {
   const { trucksNeeded } = figures;
   // Where the plant holds it up, no truck more helps.
   if (byPlant(figures, loading)) return cautions.plantIsSlower(loading);
   const apart = slower(figures, loading);
-  const loose = spacing?.greaterThan(apart);
-  if (few) return loose ? cautions.moreAndCloser(trucksNeeded, apart) : cautions.moreTrucks(trucksNeeded);
-  return alike(figures) ? cautions.closerTrucks(apart) : cautions.trucksInTurn;
+  const even = alike(figures);
+  if (!few) return even ? cautions.closerTrucks(apart) : cautions.trucksInTurn;
+  // More of them bunch up where all are sent at once, or closer together than they are emptied.
+  const asSent = spacing ? spacing.compareTo(apart) === 0 : sending !== 'at-once';
+  if (asSent) return cautions.moreTrucks(trucksNeeded);
+  return even ? cautions.moreAndSpaced(trucksNeeded, apart) : cautions.moreInTurn(trucksNeeded);
 }
 
 /** Gaps against what the concrete at the edge stands. */
@@ -100,23 +106,44 @@ function heedGaps(figures: Figures, ways: TruckWays, pad: Pad): TruckVerdict | u
   return 'placing waits';
 }
 
-function heedQueue(
-  figures: Figures,
-  { hot, sending, loading }: TruckWays,
-  pad: Pad,
-): TruckVerdict | undefined {
-  const { longestWait, trucks, trucksNeeded } = figures;
+/** Sent one by one, and no more of them than it takes. */
+function againstQueues(figures: Figures, { sending, loading }: TruckWays): Words {
+  const { trucks, trucksNeeded } = figures;
+  const apart = slower(figures, loading);
+  const even = alike(figures);
+  if (sending === 'at-once' && trucks.greaterThan(trucksNeeded))
+    return even ? cautions.fewerTrucks(trucksNeeded, apart) : cautions.fewerInTurn(trucksNeeded);
+  return even ? cautions.spaceTrucks(apart) : cautions.spaceInTurn;
+}
+
+function heedQueue(figures: Figures, ways: TruckWays, pad: Pad): TruckVerdict | undefined {
+  const { longestWait } = figures;
   if (!longestWait.greaterThan(SHORT_WAIT())) return undefined;
-  const tooMany = sending === 'at-once' && trucks.greaterThan(trucksNeeded);
-  const remedy = tooMany
-    ? cautions.fewerTrucks(trucksNeeded)
-    : cautions.spaceTrucks(slower(figures, loading));
-  pad.caution(cautions.trucksQueue(SHORT_WAIT(), longestWait, remedy, hot));
+  pad.caution(cautions.trucksQueue(SHORT_WAIT(), longestWait, againstQueues(figures, ways), ways.hot));
   return 'trucks wait';
 }
 
+/** What helps a load that is past a limit though it does not wait: one that is emptied in what the way leaves. */
+function againstAge(
+  { loads, placingRate: R, oldest }: Figures,
+  limit: Time,
+  at: number,
+  step: Volume,
+): Words {
+  const load = loads[at];
+  if (!load) return cautions.fasterPlacing;
+  const way = oldest.minus(load.waits).minus(load.ends.minus(load.starts));
+  const room = limit.minus(way);
+  if (room.sign() <= 0) return cautions.nearerPlant;
+  const most = R.times(room)
+    .downTo(step)
+    .in(step.shownIn ?? step.unit);
+  return most.lessThan(load.volume.times(QUARTER())) ? cautions.fasterPlacing : cautions.smallerLoads(most);
+}
+
 /** The oldest load against its limit, and against what it can stand: it is old by waiting, or by its round. */
-function heedAge({ loads, oldest, ageLimit, initialSet }: Figures, pad: Pad): TruckVerdict | undefined {
+function heedAge(figures: Figures, { step }: TruckWays, pad: Pad): TruckVerdict | undefined {
+  const { loads, oldest, ageLimit, initialSet } = figures;
   const at = loads.findIndex(({ age }) => age.compareTo(oldest) === 0);
   const young = oldest.minus(loads[at]?.waits ?? oldest);
   const load = wholeNumber(at + 1);
@@ -130,12 +157,12 @@ function heedAge({ loads, oldest, ageLimit, initialSet }: Figures, pad: Pad): Tr
     // Within its limit, and yet stiff by age alone.
     const stiff = initialSet.from.times(MOST_OF_SET()).in('min');
     if (oldest.greaterThan(stiff)) {
-      const remedy = young.greaterThan(stiff) ? cautions.shorterRound : cautions.noWaiting;
+      const remedy = young.greaterThan(stiff) ? againstAge(figures, stiff, at, step) : cautions.noWaiting;
       pad.caution(cautions.stiffLoad(stiff, oldest, load, remedy));
     }
     return undefined;
   }
-  const remedy = young.greaterThan(ageLimit) ? cautions.shorterRound : cautions.noWaiting;
+  const remedy = young.greaterThan(ageLimit) ? againstAge(figures, ageLimit, at, step) : cautions.noWaiting;
   pad.caution(cautions.tooOld(ageLimit, oldest, load, remedy));
   return sets ? 'sets in the truck' : 'too old';
 }
@@ -170,7 +197,7 @@ const GRAVEST: readonly TruckVerdict[] = [
 
 /** All advice about trucks, and the verdict: the gravest of what was found. */
 export function heedTrucks(figures: Figures, ways: TruckWays, pad: Pad): TruckVerdict {
-  const found = [heedGaps(figures, ways, pad), heedQueue(figures, ways, pad), heedAge(figures, pad)];
+  const found = [heedGaps(figures, ways, pad), heedQueue(figures, ways, pad), heedAge(figures, ways, pad)];
   const { charged, longestAtSite } = figures;
   if (charged && charged.sign() > 0 && ways.freeTime)
     pad.caution(cautions.slowToUnload(ways.freeTime, longestAtSite, charged));

@@ -88,9 +88,11 @@ export const trucksQueue = (limit: Time, actual: Time, remedy: Words, hot: boole
 });
 
 export const spaceTrucks = (spacing: Time): Words => say`Have them sent ${{ spacing }} apart`;
-export const fewerTrucks = (trucks: Count): Words =>
-  say`With ${{ trucks }} trucks in place of so many, placing goes as fast`;
-export const largerGangs: Words = { says: 'Place faster, or take fewer trucks' };
+export const spaceInTurn: Words = { says: 'Have each sent so that it comes as the one before is empty' };
+export const fewerTrucks = (trucks: Count, spacing: Time): Words =>
+  say`With ${{ trucks }} trucks sent ${{ spacing }} apart none waits, and placing goes as fast`;
+export const fewerInTurn = (trucks: Count): Words =>
+  say`With ${{ trucks }} trucks, each sent so that it comes as the one before is empty, none waits, and placing goes as fast`;
 
 export const placingWaits = (limit: Time, actual: Time, remedy: Words): Caution => ({
   code: 'placing-waits',
@@ -103,8 +105,10 @@ export const placingWaits = (limit: Time, actual: Time, remedy: Words): Caution 
 
 export const moreTrucks = (trucks: Count): Words => say`With ${{ trucks }} trucks none waits for the next`;
 export const closerTrucks = (spacing: Time): Words => say`Trucks ${{ spacing }} apart would keep it going`;
-export const moreAndCloser = (trucks: Count, spacing: Time): Words =>
+export const moreAndSpaced = (trucks: Count, spacing: Time): Words =>
   say`With ${{ trucks }} trucks ${{ spacing }} apart none waits for the next`;
+export const moreInTurn = (trucks: Count): Words =>
+  say`With ${{ trucks }} trucks that each come as the one before is empty none waits for the next`;
 export const trucksInTurn: Words = {
   says: 'Trucks that each come as the one before is empty would keep it going',
 };
@@ -220,7 +224,13 @@ export const smallLoad = (limit: Quantity<'volume'>, actual: Quantity<'volume'>,
   source: COMMON_PRACTICE,
 });
 
-export const shorterRound: Words = {
-  says: 'Take smaller loads, a nearer plant or a faster way of placing, or agree on a retarder and another limit with the supplier',
+/** What is small enough to be out in time; where that is no load to order, faster or nearer. */
+export const smallerLoads = (most: Quantity<'volume'>): Words =>
+  say`Take loads of at most ${{ most }}, a nearer plant or a faster way of placing, or agree on a retarder and another limit with the supplier`;
+export const fasterPlacing: Words = {
+  says: 'Take a nearer plant or a faster way of placing, or agree on a retarder and another limit with the supplier',
+};
+export const nearerPlant: Words = {
+  says: 'Loading and the way alone use up that limit, whatever the size of the load: take a nearer plant, or agree on a retarder and another limit with the supplier',
 };
 export const noWaiting: Words = { says: 'Space the trucks so that none waits' };

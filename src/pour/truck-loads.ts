@@ -28,7 +28,7 @@ export interface Split {
 export const MOST_LOADS = 2000;
 export const DAY_LOADS: Limit = { of: 'the pour in loads', most: MOST_LOADS };
 /** What most plants sell in. */
-const STEP = /*#__PURE__*/ paired('volume', '0.25 yd3', '0.25 m3');
+export const STEP = /*#__PURE__*/ paired('volume', '0.25 yd3', '0.25 m3');
 const ONE = constant(() => ratio('1:1'));
 
 /** What one truck brings: a whole number of steps. */

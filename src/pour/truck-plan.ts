@@ -30,7 +30,7 @@ import * as cautions from './truck-cautions';
 import type { TruckLoad, TruckPlanFigures } from './truck-figures';
 import { door, type TruckParsed, type TruckPlanInput } from './truck-input';
 import { ageLimitOf, HOT, type Legs, legsOf } from './truck-legs';
-import { DAY_LOADS, heedSteps, loadsOf } from './truck-loads';
+import { DAY_LOADS, heedSteps, loadsOf, STEP } from './truck-loads';
 import { closeArrivals, minutesOf, roundsOf, spacedArrivals, tallied, trucksOut } from './truck-rounds';
 import { setOfTrucks } from './truck-set';
 import { SET_FACTOR, SET_TIMES } from './truck-sources';
@@ -203,6 +203,7 @@ function reckon(input: TruckParsed, pad: Pad): TruckPlanFigures {
       few: few !== undefined,
       freeTime,
       capacity: input.truckCapacity,
+      step: input.increment ?? STEP.as(pad.system),
       hot,
       sending,
     },

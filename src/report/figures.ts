@@ -160,9 +160,9 @@ function asNamed(name: string, view: View): View {
 const textIn = (name: string, text: string, view: View): string =>
   isName(name) ? nameText(text, view) : (writtenTime(text, view) ?? optionWord(name, text, view));
 
-/** Where more water settles than dries, nothing dries: a rate below zero is for who reckons on with it. */
+/** Where as much water settles as dries, nothing dries: a rate below zero is for who reckons on with it. */
 const isNoDrying = (name: string, figure: Quantity): boolean =>
-  name === 'rate' && figure.dimension === 'evaporation' && figure.sign() < 0;
+  name === 'rate' && figure.dimension === 'evaporation' && figure.sign() <= 0;
 
 function quantityShown(name: string, q: Quantity, view: View): string {
   if (isNoDrying(name, q)) return wordText('no drying', view);

@@ -105,9 +105,19 @@ function lengthText(q: Quantity<'length'>, { feet }: View): string | undefined {
   return undefined;
 }
 
+/** More decimals than inches are written with, as of a third of a bore: nobody finds those on a tape. */
+const MOST_DECIMALS = 4;
+
+function endlessInches(given: Quantity, view: View): string | undefined {
+  if (given.dimension !== 'length' || view.feet !== undefined) return undefined;
+  const q = viewed(given, view);
+  const endless = unitShown(q).id === 'in' && numberShown(q).decimalPlaces() > MOST_DECIMALS;
+  return endless ? inFractions(q as Quantity<'length'>) : undefined;
+}
+
 /** A quantity as it is read on a site: counts and factors bare, small amounts in small units, times as they are told. */
 export const shownText = (q: Quantity, view: View): string =>
-  (q.dimension === 'time' ? durationText(q, view) : undefined) ?? numberText(q, view);
+  (q.dimension === 'time' ? durationText(q, view) : endlessInches(q, view)) ?? numberText(q, view);
 
 /** The same with a time as one number, for what is worked out with it. */
 export function numberText(given: Quantity, view: SideBySide): string {

@@ -51,6 +51,20 @@ export const narrowTread = ({ where, source }: StepLimits, limit: Length, actual
   source,
 });
 
+export const shortRun = (
+  { where, source }: StepLimits,
+  limit: Length,
+  actual: Length,
+  run: Length,
+): Caution => ({
+  code: 'tread-too-narrow',
+  severity: 'warning',
+  ...say`in this run the treads come out narrower than ${{ limit }}, which is not allowed ${{ where }}; people miss them: with the fewest risers they take ${{ run }}. Check the local code`,
+  limit,
+  actual,
+  source,
+});
+
 export const handrail = (_: Source, limit: Quantity, actual: Quantity): Caution => ({
   code: 'handrail',
   severity: 'warning',

@@ -165,6 +165,10 @@ function layoutOf(job: Job, count: number): StepLayoutFigures {
   };
 }
 
+/** True where treads come out narrower than the rules allow, as in a short run. */
+export const isNarrow = ({ treads, tread }: StepLayoutFigures, { narrowest }: StepLimits): boolean =>
+  treads.sign() > 0 && narrowest.undercutBy(tread) !== undefined;
+
 /** Layouts that keep the limits in inches as well as in metric, and the stride of the rules, go first. */
 const strays = ({ riser, twoRisersAndTread: sum }: StepLayoutFigures, limits: StepLimits): number =>
   (limits.asked ?? limits.highest).exceededBy(riser) ||
@@ -174,7 +178,8 @@ const strays = ({ riser, twoRisersAndTread: sum }: StepLayoutFigures, limits: St
     : 0;
 
 function better(a: StepLayoutFigures, b: StepLayoutFigures, limits: StepLimits): number {
-  const stray = strays(a, limits) - strays(b, limits);
+  const stray =
+    Number(isNarrow(a, limits)) - Number(isNarrow(b, limits)) || strays(a, limits) - strays(b, limits);
   if (stray !== 0) return stray;
   const rules = b.walkingRules.length - a.walkingRules.length;
   if (rules !== 0) return rules;

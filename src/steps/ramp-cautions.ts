@@ -29,6 +29,21 @@ export const longForItsPlace = ({ source }: RampLimits, limit: Length, actual: L
   source,
 });
 
+/** A slope was given, and one that the rules have would fit. */
+export const flatForItsPlace = (
+  { source }: RampLimits,
+  limit: Length,
+  actual: Length,
+  { slope, overall }: { readonly slope: Slope; readonly overall: Length },
+): Caution => ({
+  code: 'ramp-too-long',
+  severity: 'stop',
+  ...say`with its landings it takes ${{ actual }}, and there are ${{ limit }}: at ${{ slope }}, which these rules allow, it takes ${{ overall }} and fits`,
+  limit,
+  actual,
+  source,
+});
+
 export const narrowRamp = ({ source }: RampLimits, limit: Length, actual: Length): Caution => ({
   code: 'ramp-too-narrow',
   severity: 'warning',

@@ -18,10 +18,18 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fields';
 import { type Limit, withinTimes } from '../reckoning/limits';
 import type { Pad } from '../reckoning/pad';
+import type { Caution } from '../reckoning/parts';
 import { all, given, says, where } from '../reckoning/together';
 import { guard } from './cautions';
 import * as ordinary from './ordinary';
-import { longForItsPlace, narrowRamp, railsBothSides, shortRampLanding, steepRamp } from './ramp-cautions';
+import {
+  flatForItsPlace,
+  longForItsPlace,
+  narrowRamp,
+  railsBothSides,
+  shortRampLanding,
+  steepRamp,
+} from './ramp-cautions';
 import {
   mostRise,
   RAMP_RULES,
@@ -307,6 +315,13 @@ function heedLandings(input: Parsed, limits: RampLimits, runs: number, pad: Pad)
   return false;
 }
 
+/** What to do about a ramp that is too long: where a flat slope was given, a steeper one of the rules may fit. */
+function tooLong(input: Parsed, limits: RampLimits, there: Length, overall: Length): Caution {
+  const other = chosen({ ...input, slope: undefined }, limits);
+  if (lacking(input, other)) return longForItsPlace(limits, there, overall);
+  return flatForItsPlace(limits, there, overall, other);
+}
+
 /** What to watch out for, and the gravest of what keeps it from the rules or its place. */
 function heed(
   input: Parsed,
@@ -323,7 +338,7 @@ function heed(
   if (width && least) pad.caution(narrowRamp(limits, least, width));
   const isShort = heedLandings(input, limits, ramp.runs, pad);
   const isLong = lacking(input, ramp) !== undefined;
-  if (lengthAvailable && isLong) pad.caution(longForItsPlace(limits, lengthAvailable, ramp.overall));
+  if (lengthAvailable && isLong) pad.caution(tooLong(input, limits, lengthAvailable, ramp.overall));
   const railed = ramp.stretch.walk ? undefined : limits.railsAbove?.exceededBy(r);
   if (railed) pad.caution(railsBothSides(limits, railed, r));
   const guards = stepLimits(limits.guards);

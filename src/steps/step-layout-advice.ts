@@ -94,14 +94,21 @@ export function heedPitch(pitch: Slope, pad: Pad): void {
   if (pitch.lessThan(LEAST_PITCH())) pad.caution(cautions.levelTreads(LEAST_PITCH(), pitch));
 }
 
+/** What the treads of the fewest risers take at the least. */
+const runFor = (narrowest: Length, layouts: readonly StepLayoutFigures[]): Length =>
+  narrowest.times(layouts.map(({ treads }) => treads).reduce((a, b) => (b.lessThan(a) ? b : a)));
+
 export function heedSteps(
-  { limits, total }: Job,
-  { riser, tread, risers, treads }: StepLayoutFigures,
+  { input, limits, total }: Job,
+  layouts: readonly StepLayoutFigures[],
   pad: Pad,
 ): void {
+  const { riser, tread, risers, treads } = layouts[0] as StepLayoutFigures;
   heedRiser(limits, riser, pad);
+  const narrowest = input.totalRun && limits.narrowest.undercutBy(tread);
   if (treads.sign() > 0) {
-    heedTread(limits, tread, pad);
+    if (narrowest) pad.caution(cautions.shortRun(limits, narrowest, tread, runFor(narrowest, layouts)));
+    else heedTread(limits, tread, pad);
     heedStride(limits, riser, tread, pad);
   }
   heedLength(limits, risers, total, pad);

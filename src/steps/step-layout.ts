@@ -159,7 +159,7 @@ function reckon(input: StepLayoutParsed, pad: Pad): StepLayoutsFigures {
     return { verdict: 'none fits', ...shared, layouts, marks: [], markedDifference: NONE(), ...checked };
   }
   work(job, best, pad);
-  heedSteps(job, best, pad);
+  heedSteps(job, layouts, pad);
   const marks = marksOf(job, best, best.risers.toNumber('each'));
   const markedDifference = spread(steps(marks.map(({ mark }) => mark)));
   return { verdict: 'steps found', ...shared, best, layouts, marks, markedDifference, ...checked };

@@ -94,13 +94,14 @@ function assumeChanges(conditions: Conditions, pad: Pad): void {
   });
 }
 
-export function changed(conditions: Conditions, pad: Pad): ChangedDrying[] {
+export function changed(conditions: Conditions, before: Drying, pad: Pad): ChangedDrying[] {
+  const dries = before.sign() > 0;
   assumeChanges(conditions, pad);
   return (Object.keys(CHANGES) as DryingChange[])
     .filter((change) => possible(change, conditions, pad))
     .map((change) => ({
       change,
-      rate: byOneEquation(CHANGE_NAMES[change], CHANGES[change](conditions, pad), pad),
+      rate: byOneEquation(CHANGE_NAMES[change], CHANGES[change](conditions, pad), pad, dries),
     }))
     .sort((a, b) => a.rate.compareTo(b.rate));
 }
@@ -128,7 +129,7 @@ export function nextOf(conditions: Conditions, before: Drying, limit: Drying, pa
   let rate = before;
   for (const change of IN_ORDER.filter((one) => helps(one, conditions, pad))) {
     now = CHANGES[change](now, pad);
-    rate = byOneEquation(TOGETHER[change], now, pad);
+    rate = byOneEquation(TOGETHER[change], now, pad, true);
     measures.push({ do: change, rate });
     if (!rate.greaterThan(limit)) break;
   }

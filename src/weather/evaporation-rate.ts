@@ -190,7 +190,7 @@ function reckon(input: Parsed, pad: Pad): EvaporationRateFigures {
   const d = OFF();
   const size = pad.step('how far it may be off', 'o = abs(E) × d', { E, d }, E.abs().times(d));
   const range = { from: E.minus(size), to: E.plus(size) };
-  const changes = changed(conditions, pad);
+  const changes = changed(conditions, E, pad);
   heedChart(conditions, pad);
   const verdict = verdictOf(E, range.to, limit);
   heedVerdict(verdict, isCold(conditions), [limit, E, source], pad);

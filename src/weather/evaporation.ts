@@ -80,11 +80,15 @@ function raisedTo(d: Difference, u: Difference): Decimal {
   return n.times(n).times(n.sqrt());
 }
 
-/** The one equation. */
+/** No drying at all, below which a measure wets the surface and does no more good. */
+const NO_DRYING = /*#__PURE__*/ paired('evaporation', '0 lb/ft2/h', '0 kg/m2/h');
+
+/** The one equation; what is taken against drying brings it to nothing at most. */
 export function byOneEquation(
   what: string,
   { concrete, air, humidity: r, wind: V }: Conditions,
   pad: Pad,
+  measure = false,
 ): Drying {
   const z = ZERO.as(pad.system);
   const [C, A] = [above(z, concrete), above(z, air)];
@@ -92,12 +96,12 @@ export function byOneEquation(
   const [s, k] = [STILL.as(pad.system), PER_SPEED.as(pad.system)];
   const drive = raisedTo(C, u).minus(raisedTo(A, u).times(numberOf(r)));
   const wind = numberOf(s).plus(numberOf(V.over(v)).times(numberOf(k)));
-  return pad.step(
-    what,
-    `E = e × (((T − z) ÷ u)^${POWER} − r × ((A − z) ÷ u)^${POWER}) × (s + k × V ÷ v)`,
-    { e, T: concrete, A: air, z, u, r, s, k, V, v },
-    e.times(pure(drive.times(wind))),
-  );
+  const E = e.times(pure(drive.times(wind)));
+  const formula = `e × (((T − z) ÷ u)^${POWER} − r × ((A − z) ÷ u)^${POWER}) × (s + k × V ÷ v)`;
+  const values = { e, T: concrete, A: air, z, u, r, s, k, V, v };
+  if (!measure || E.sign() >= 0) return pad.step(what, `E = ${formula}`, values, E);
+  const o = NO_DRYING.as(pad.system);
+  return pad.step(what, `E = max(${formula}, o)`, { ...values, o }, o);
 }
 
 type ByPressures = Pick<EvaporationRateFigures, 'vaporAtSurface' | 'vaporInAir' | 'byVaporPressure'>;

@@ -188,6 +188,27 @@ describe('a day', () => {
     expect([dark(minute), dark(minute + 1)]).toEqual([false, true]);
   });
 
+  it('can begin its finish at the minute that is named as the end of the bleed water', () => {
+    fc.assert(
+      fc.property(n(40, 100), n(60, 300), (degrees, after) => {
+        const input: DayPlanInput = {
+          startAt: '7:00',
+          area: '900 ft2',
+          placingTime: '60 min',
+          finish: 'broom',
+          finishers: 3,
+          finishRate: { area: '200 ft2', in: '1 h' },
+          concreteTemperature: `${degrees} degF`,
+        };
+        const wet = (finishAt: string) =>
+          dayPlan({ ...input, finishAt }).cautions.find(({ code }) => code === 'finish-on-bleed-water');
+        const { clock: until } = wet(clock(420 + after))?.params ?? {};
+        if (typeof until === 'string') expect(wet(until)).toBeUndefined();
+      }),
+      { numRuns: runs(60) },
+    );
+  });
+
   it('tells the crew of drying that it has to be ready for, before who works beside whom', () => {
     const result = dayPlan({
       startAt: '10:00',

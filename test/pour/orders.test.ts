@@ -10,6 +10,7 @@ import {
   type PumpLineInput,
   volume,
 } from '../../src/index';
+import { worksheet } from '../../src/report/index';
 
 const n = (min: number, max: number) => fc.integer({ min, max });
 const cases = fc.tuple(
@@ -230,6 +231,22 @@ describe('the allowance', () => {
   ] as const)('of %s for %s', (allowance, pour, wanted) => {
     const found = codes(allowance, pour).filter((code) => /allowance|unusual/.test(code));
     expect(found.sort()).toEqual(wanted);
+  });
+
+  it.each([
+    ['slab', 'published texts add 5% to 10%'],
+    ['trench', 'for a trench cut in earth at least 10% is usual'],
+    ['augered', 'for augered holes at least 15% is usual'],
+  ] as const)('of nothing for %s is told by what such a pour takes', (pour, wanted) => {
+    const result = concreteOrder({
+      elements: [
+        { volume: '6 yd3', allowance: '0%', pour: 'slab' },
+        { volume: '6 yd3', allowance: '0%', pour },
+      ],
+      increment: '0.25 yd3',
+      truckCapacity: '9 yd3',
+    });
+    expect(worksheet(result).replace(/\s+/g, ' ')).toContain(wanted);
   });
 
   it('that grows never brings a caution about too little', () => {

@@ -237,6 +237,50 @@ describe('advice about trucks', () => {
     expect(told({ ...few, spacing: '60 min' })).toContain('With 4 trucks 30 min apart');
   });
 
+  it('is a number of trucks and the time between them, where sent all at once or too close they would queue', () => {
+    const rate = { placing: { kind: 'rate', rate: '15 yd3/h' }, travelTime: '20 min' } as const;
+    const loads = Array.from({ length: 6 }, () => '9 yd3');
+    const many = { ...rate, loads, trucks: 5, sending: 'at-once' } as const;
+    expect(told(many)).toContain('With 3 trucks sent 36 min apart none waits');
+    expect(told({ ...rate, loads, trucks: 2, sending: 'at-once' })).toContain('With 3 trucks 36 min apart');
+    expect(told({ ...rate, loads, trucks: 2, spacing: '20 min' })).toContain('With 3 trucks 36 min apart');
+    const mixed = ['9 yd3', '4 yd3', '9 yd3', '4 yd3', '9 yd3', '9 yd3'];
+    expect(told({ ...many, loads: mixed })).toContain(
+      'each sent so that it comes as the one before is empty',
+    );
+    const codes = (input: TruckPlanInput) => truckPlan(input).cautions.map(({ code }) => code);
+    expect(codes(many)).toContain('trucks-queue');
+    const followed = codes({ ...rate, loads, trucks: 3, spacing: '36 min' });
+    expect(followed).not.toContain('trucks-queue');
+    expect(followed).not.toContain('placing-waits');
+  });
+
+  /** A load is out in time if it is placed in what loading and the way leave of the limit. */
+  it('names the largest load that is out in time, and none where the way alone is too long', () => {
+    fc.assert(
+      fc.property(n(10, 120), n(6, 30), n(6, 11), (travel, rate, truck) => {
+        const input: TruckPlanInput = {
+          volume: '30 yd3',
+          truckCapacity: `${truck} yd3`,
+          placing: { kind: 'rate', rate: `${rate} yd3/h` },
+          travelTime: `${travel} min`,
+          concreteTemperature: '50 degF',
+        };
+        const room = (rate * (90 - 10 - travel)) / 60;
+        const text = told(input);
+        const most = Math.floor(room * 4) / 4;
+        const late = room < truck;
+        if (room <= 0) expect(text).toContain('alone use up that limit');
+        else if (late && most >= truck / 4) {
+          expect(text).toContain(`loads of at most ${most.toFixed(2)} yd3`);
+          const smaller = truckPlan({ ...input, truckCapacity: `${most} yd3` });
+          expect(smaller.cautions.map(({ code }) => code)).not.toContain('too-old');
+        } else expect(text).not.toContain('loads of at most');
+      }),
+      { numRuns: runs(60) },
+    );
+  });
+
   it('is that of the worst: what sets before it is out is never said to keep going', () => {
     fc.assert(
       fc.property(days, n(40, 110), (day, f) => {

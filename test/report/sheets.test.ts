@@ -151,6 +151,27 @@ describe('a sheet', () => {
     expect(sheet).not.toContain('1.75 in');
   });
 
+  it('has inches without an end as fractions of a tape, though none were typed', () => {
+    const order = {
+      volume: '6 yd3',
+      allowance: '8%',
+      increment: '0.25 yd3',
+      truckCapacity: '9 yd3',
+    } as const;
+    const line = {
+      length: '100 ft',
+      bore: '2 in',
+      aggregateSize: '0.75 in',
+      hopper: '0 yd3',
+      pushedOut: false,
+    };
+    const input = { ...order, pumpLine: line };
+    const sheet = worksheet(concreteOrder(input), { input }).replace(/\s+/g, ' ');
+    // A third of two inches.
+    expect(sheet).toContain('up to a third of it, 21/32 in:');
+    expect(sheet).toContain('0.75 in');
+  });
+
   it('shows lists of groups as tables, and small volumes in feet', () => {
     const mat = worksheet(rebarLayout({ length: '28 ft', width: '18 ft', bar: '#4', spacing: '18 in' }));
     expect(mat).toMatch(/mark {2,}layer {2,}use/);

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rampLayout } from '../../src/index';
+import { wordsText } from '../../src/report/view';
 
 const sixteenths = fc.integer({ min: 8, max: 16 * 90 }).map((n) => `${n / 16} in`);
 const millimeters = fc.integer({ min: 20, max: 2300 });
@@ -105,6 +106,20 @@ describe('a folded ramp', () => {
         expect(figures.body?.toNumber('ft3')).toBeCloseTo(body, 6);
       }),
     );
+  });
+
+  // 20 in at 1:12 are 20 ft, with two landings of 5 ft 30 ft; at 1:16 they are 26 ft 8 in and 36 ft 8 in.
+  it('says at which slope it would fit, where a flatter one was given', () => {
+    const told = (lengthAvailable: string) => {
+      const { cautions } = rampLayout({ totalRise: '20 in', slope: '1:16', lengthAvailable });
+      const long = cautions.find(({ code }) => code === 'ramp-too-long');
+      return long && wordsText(long);
+    };
+    expect(told('30 ft')).toBe(
+      'with its landings it takes 36 ft 8 in, and there are 30 ft: at 1:12, which these rules allow, it takes 30 ft and fits',
+    );
+    expect(told('29 ft')).toMatch(/: fold it .* never make it steeper to fit$/);
+    expect(told('37 ft')).toBeUndefined();
   });
 });
 

@@ -267,4 +267,21 @@ describe('step-layout', () => {
     const attempt = stepLayout.attempt(input as Parameters<typeof stepLayout>[0]);
     expect(attempt.ok ? [] : attempt.error.issues.map((issue) => issue.path)).toEqual([path]);
   });
+
+  // Treads of a dwelling are 10 in at least (IRC R311.7.5.2): three risers share 19 in into two of 9-1/2 in.
+  it('takes fewer risers before treads that are too narrow, and says what run they take', () => {
+    const { figures } = stepLayout({ totalRise: '15 in', totalRun: '19 in', pitch: '1%' });
+    expect(figures.best?.risers.format()).toBe('2 each');
+    expect(figures.best?.tread.format()).toBe('19 in');
+    // 54 in ÷ 7-3/4 in takes 7 risers, whose six treads take 60 in.
+    const short = stepLayout({ totalRise: '54 in', totalRun: '40 in', pitch: '1%' });
+    const narrow = short.cautions.find(({ code }) => code === 'tread-too-narrow');
+    expect(narrow && wordsText(narrow)).toBe(
+      'in this run the treads come out narrower than 10 in, which is not allowed in most dwellings; people miss them: with the fewest risers they take 60 in. Check the local code',
+    );
+    const codes = (totalRun: string) =>
+      stepLayout({ totalRise: '54 in', totalRun, pitch: '1%' }).cautions.map(({ code }) => code);
+    expect(codes('59.9 in')).toContain('tread-too-narrow');
+    expect(codes('60 in')).not.toContain('tread-too-narrow');
+  });
 });

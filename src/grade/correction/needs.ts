@@ -112,14 +112,14 @@ export function facetSpots(site: Site, t: number): string[] {
   return [...new Set(names)].sort();
 }
 
-/** That every facet within the zone of a wall falls away from it. */
-export function zoneNeeds(site: Site, minimum: Decimal, zone: number): Need[] {
-  const needs: Need[] = [];
-  for (let t = 0; t < site.terrain.tin.facets; t += 1) {
-    const off = wayOffWall(site, t);
-    if (!off || off.distance > zone) continue;
-    const name = say`${{ spots: facetSpots(site, t) }} away from ${{ name: off.line }}`;
-    needs.push({ ...facetNeed(site, t, off.way, minimum, name), zone: true });
-  }
-  return needs;
+/** That a facet falls straight off the nearest wall, if that is no farther from its middle than so much. */
+export function offWallNeed(site: Site, t: number, minimum: Decimal, zone?: number): Need | undefined {
+  const off = wayOffWall(site, t);
+  if (!off || (zone !== undefined && off.distance > zone)) return undefined;
+  const name = say`${{ spots: facetSpots(site, t) }} away from ${{ name: off.line }}`;
+  return { ...facetNeed(site, t, off.way, minimum, name), zone: true };
 }
+
+/** That every facet with its middle within the zone of a wall falls away from it. */
+export const zoneNeeds = (site: Site, minimum: Decimal, zone: number): Need[] =>
+  Array.from({ length: site.terrain.tin.facets }, (_, t) => offWallNeed(site, t, minimum, zone) ?? []).flat();

@@ -29,6 +29,7 @@ import {
   facetNeed,
   facetSpots,
   type Need,
+  offWallNeed,
   unitWay,
   type Way,
   wayOffWall,
@@ -46,6 +47,8 @@ interface FlatValley {
 /** What is at fault with a surface. */
 interface Faulty {
   readonly facets: readonly number[];
+  /** 1 for facets that the zone of a wall reaches into: they must fall straight off it. */
+  readonly zoned: Uint8Array;
   readonly reaching: readonly number[];
   readonly ponds: readonly FoundPond[];
   readonly valleys: readonly FlatValley[];
@@ -80,7 +83,7 @@ function flatValleys(site: Site, held: Held): FlatValley[] {
 }
 
 function lookAt(site: Site, held: Held): Faulty {
-  const { reverse, short } = faultyFacets(site, held);
+  const { reverse, short, zoned } = faultyFacets(site, held);
   const reaching: number[] = [];
   if (site.walls.length > 0) {
     const { share } = reachOf(site.terrain);
@@ -88,6 +91,7 @@ function lookAt(site: Site, held: Held): Faulty {
   }
   return {
     facets: [...reverse, ...short],
+    zoned,
     reaching,
     ponds: pondsFound(site),
     valleys: flatValleys(site, held),
@@ -136,6 +140,8 @@ function outWay(site: Site, t: number): Way | undefined {
 /** What every strategy works with. */
 interface Ground {
   readonly site: Site;
+  /** What must be fallen off a wall within its zone, and what anywhere else. */
+  readonly minimum: Decimal;
   readonly beyond: Decimal;
 }
 
@@ -183,8 +189,14 @@ const facetsBy =
       }
       return undefined;
     };
+    const { site, minimum } = ground;
+    const needed = (t: number): Need[] | Need => {
+      // The zone reaches into more facets than have their middle in it.
+      const off = faulty.zoned[t] === 1 ? offWallNeed(site, t, minimum) : undefined;
+      return off ?? asks(ground, t, first(flat, t));
+    };
     return [
-      ...faulty.facets.flatMap((t) => asks(ground, t, first(flat, t))),
+      ...faulty.facets.flatMap(needed),
       ...faulty.reaching.flatMap((t) => asks(ground, t, first([offWall, outWay], t))),
       ...faulty.ponds.flatMap(({ facets }) => facets.flatMap((t) => asks(ground, t, first(pond, t)))),
     ];
@@ -200,29 +212,45 @@ const STRATEGIES: readonly Strategy[] = [
   ],
 ];
 
+/** Needs by their keys. */
+type Needs = Map<string, Need>;
+
 /** Where a strategy ended. */
 interface Ending {
-  readonly needs: readonly Need[];
+  readonly strategy: Strategy;
+  readonly needs: Needs;
   readonly volume: number;
+}
+
+/** Add what a strategy makes of the faults of a surface; true where that is anything new. */
+function added(
+  job: Job,
+  { held }: Looker,
+  strategy: Strategy,
+  now: Site,
+  faulty: Faulty,
+  needs: Needs,
+): boolean {
+  const minimum = rate(held.minimum);
+  const beyond = job.site.walls.length > 0 ? rate(held.beyond) : minimum;
+  const ground = { site: job.site, minimum, beyond };
+  const before = needs.size;
+  for (const need of [...strategy(ground, now, faulty), ...valleyNeeds(ground, faulty.valleys)]) {
+    needs.set(need.key, need);
+  }
+  return needs.size > before;
 }
 
 /** Follow a strategy until the surface is sound; `undefined` where it leads nowhere. */
 function follow(job: Job, looker: Looker, base: readonly Need[], strategy: Strategy): Ending | undefined {
-  const { held } = looker;
-  const beyond = rate(job.site.walls.length > 0 ? held.beyond : held.minimum);
   const needs = new Map(base.map((need) => [need.key, need]));
   for (let round = 0; round < ROUNDS; round += 1) {
     const found = solveRoughly(job, [...needs.values()]);
     if (!found) return undefined;
     const now = looker.site(found.moves);
-    const faulty = lookAt(now, held);
-    if (isSound(faulty)) return { needs: [...needs.values()], volume: found.volume };
-    const before = needs.size;
-    const ground = { site: job.site, beyond };
-    for (const need of [...strategy(ground, now, faulty), ...valleyNeeds(ground, faulty.valleys)]) {
-      needs.set(need.key, need);
-    }
-    if (needs.size === before) return undefined;
+    const faulty = lookAt(now, looker.held);
+    if (isSound(faulty)) return { strategy, needs, volume: found.volume };
+    if (!added(job, looker, strategy, now, faulty, needs)) return undefined;
   }
   return undefined;
 }
@@ -245,15 +273,28 @@ function drains({ site, held }: Looker, moves: Moves): boolean {
   );
 }
 
+/** The exact moves of an ending: of several that move as little another one may be taken, which has faults of its own. */
+function exactly(job: Job, looker: Looker, { strategy, needs }: Ending): Found | undefined {
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const asked = [...needs.values()];
+    const moves = solve(job, asked);
+    if (!moves) return undefined;
+    if (drains(looker, moves)) return { moves, needs: asked, drains: true };
+    const now = looker.site(moves);
+    if (!added(job, looker, strategy, now, lookAt(now, looker.held), needs)) return undefined;
+  }
+  return undefined;
+}
+
 /** Seek with the spots of one job. */
 function seekWith(job: Job, looker: Looker, base: readonly Need[], all: boolean): Found | undefined {
   const plain = solve(job, base);
   if (!plain) return undefined;
   if (drains(looker, plain)) return { moves: plain, needs: base, drains: true };
   const endings = all ? STRATEGIES.flatMap((strategy) => follow(job, looker, base, strategy) ?? []) : [];
-  for (const { needs } of endings.sort((a, b) => a.volume - b.volume)) {
-    const moves = solve(job, needs);
-    if (moves && drains(looker, moves)) return { moves, needs, drains: true };
+  for (const ending of endings.sort((a, b) => a.volume - b.volume)) {
+    const found = exactly(job, looker, ending);
+    if (found) return found;
   }
   return { moves: plain, needs: base, drains: false };
 }

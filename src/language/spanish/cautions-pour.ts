@@ -24,6 +24,8 @@ export const cautionsPour: Language = {
     'más de {limit} es mucho para sacos: el primero de {bags} fragua antes de que se mezcle el último, y al colado le queda una junta fría. Pida una carga parcial a una planta, o planee juntas de construcción y suficientes mezcladoras',
   'nothing is allowed for waste, spillage and an uneven base; published texts add 5% to 10%':
     'no se añade nada por desperdicio, derrames y base dispareja; los textos publicados añaden de 5% a 10%',
+  'nothing is allowed for waste, spillage and earth that is never cut as drawn; for {what} at least {limit} is usual':
+    'no se añade nada por desperdicio, derrames y tierra que nunca se corta como en el plano; para {what} lo usual es al menos {limit}',
   'one more truck is for {actual} above {lower} in full loads, less than any measuring of the job can know: check the measurements again':
     'un camión más es por {actual} sobre {lower} en cargas completas, menos de lo que puede saber cualquier medición del trabajo: revise otra vez las medidas',
   'one more truck is for {actual} above {lower} in full loads, less than any measuring of the job can know: check the measurements again, or order {lower} and measure what is left before the last truck is sent':

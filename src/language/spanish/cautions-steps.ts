@@ -12,6 +12,8 @@ export const cautionsSteps: Language = {
     'una contrahuella de menos de {limit} pasa fácilmente inadvertida; la gente tropieza en ella. Consulte el código local',
   'a tread narrower than {limit} is not allowed {where}; people miss it. Check the local code':
     'no se permite una huella de menos de {limit} {where}; la gente pisa en falso. Consulte el código local',
+  'in this run the treads come out narrower than {limit}, which is not allowed {where}; people miss them: with the fewest risers they take {run}. Check the local code':
+    'en este largo las huellas salen de menos de {limit}, lo que no se permite {where}; la gente pisa en falso: con el menor número de contrahuellas ocupan {run}. Consulte el código local',
   'here every flight needs handrails on both sides, however few its risers; plan their anchors before the pour and check the local code':
     'aquí todo tramo necesita pasamanos de ambos lados, por pocas que sean sus contrahuellas; prevea sus anclajes antes del colado y consulte el código local',
   'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official':
@@ -46,6 +48,8 @@ export const cautionsSteps: Language = {
     'más empinado que {limit}, lo más que estas reglas permiten en una rampa; hágala más larga o dóblela en un descanso. Consulte el código local',
   'with its landings it takes {actual}, and there are {limit}: fold it at a level landing as wide as both runs, in more runs if it is, or lower the landing at the top; never make it steeper to fit':
     'con sus descansos ocupa {actual}, y hay {limit}: dóblela en un descanso a nivel tan ancho como ambos tramos, en más tramos si ya lo está, o baje el descanso de arriba; nunca la haga más empinada para que quepa',
+  'with its landings it takes {actual}, and there are {limit}: at {slope}, which these rules allow, it takes {overall} and fits':
+    'con sus descansos ocupa {actual}, y hay {limit}: a {slope}, que estas reglas permiten, ocupa {overall} y cabe',
   'narrower than {limit}, the least clear width between handrails or curbs that these rules have; widen the forms. Check the local code':
     'más angosto que {limit}, el ancho libre mínimo entre pasamanos o bordillos según estas reglas; ensanche las cimbras. Consulte el código local',
   'these rules ask for handrails on both sides of this ramp and a curb or rail along open edges; plan them before the pour and check the local code':

@@ -12,10 +12,17 @@ const REMEDY = '…';
 const FEWER: readonly Pair[] = [
   ['Have them sent {spacing} apart', 'Pida que salgan a intervalos de {spacing}'],
   [
-    'With {trucks} trucks in place of so many, placing goes as fast',
-    'Con {trucks} camiones en vez de tantos, el colado va igual de rápido',
+    'Have each sent so that it comes as the one before is empty',
+    'Pida que salga cada uno para llegar al vaciarse el anterior',
   ],
-  ['Place faster, or take fewer trucks', 'Cuele más rápido, o use menos camiones'],
+  [
+    'With {trucks} trucks sent {spacing} apart none waits, and placing goes as fast',
+    'Con {trucks} camiones que salgan a intervalos de {spacing} ninguno espera, y el colado va igual de rápido',
+  ],
+  [
+    'With {trucks} trucks, each sent so that it comes as the one before is empty, none waits, and placing goes as fast',
+    'Con {trucks} camiones, cada uno enviado para llegar al vaciarse el anterior, ninguno espera, y el colado va igual de rápido',
+  ],
 ];
 
 const MORE: readonly Pair[] = [
@@ -24,6 +31,10 @@ const MORE: readonly Pair[] = [
   [
     'With {trucks} trucks {spacing} apart none waits for the next',
     'Con {trucks} camiones a intervalos de {spacing} nunca se espera al siguiente',
+  ],
+  [
+    'With {trucks} trucks that each come as the one before is empty none waits for the next',
+    'Con {trucks} camiones que lleguen cada uno al vaciarse el anterior nunca se espera al siguiente',
   ],
   [
     'Trucks that each come as the one before is empty would keep it going',
@@ -38,8 +49,16 @@ const MORE: readonly Pair[] = [
 const SOONER: readonly Pair[] = [
   ['Space the trucks so that none waits', 'Espacie los camiones para que ninguno espere'],
   [
-    'Take smaller loads, a nearer plant or a faster way of placing, or agree on a retarder and another limit with the supplier',
-    'Pida cargas más chicas, una planta más cercana o una forma más rápida de colar, o acuerde con el proveedor un retardante y otro límite',
+    'Take loads of at most {most}, a nearer plant or a faster way of placing, or agree on a retarder and another limit with the supplier',
+    'Pida cargas de {most} a lo más, una planta más cercana o una forma más rápida de colar, o acuerde con el proveedor un retardante y otro límite',
+  ],
+  [
+    'Take a nearer plant or a faster way of placing, or agree on a retarder and another limit with the supplier',
+    'Use una planta más cercana o una forma más rápida de colar, o acuerde con el proveedor un retardante y otro límite',
+  ],
+  [
+    'Loading and the way alone use up that limit, whatever the size of the load: take a nearer plant, or agree on a retarder and another limit with the supplier',
+    'Solo cargar y el camino ya agotan ese límite, sea cual sea la carga: use una planta más cercana, o acuerde con el proveedor un retardante y otro límite',
   ],
   [
     'Order smaller loads closer together, place faster, take a nearer plant, or have the supplier say how long a retarder holds this concrete back',
