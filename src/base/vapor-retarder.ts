@@ -9,7 +9,7 @@
 
 import type { OutlineInput } from '../outline/index';
 import { measure } from '../outline/measure';
-import { netArea, openAreas } from '../outline/net-area';
+import { netArea, openMeasured } from '../outline/net-area';
 import { type Outline, outline } from '../outline/outline';
 import { type Opening, type OpeningInput, openings } from '../outline/region';
 import { ZERO } from '../quantity/decimal';
@@ -20,7 +20,7 @@ import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { type Field, fields, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import { all, notBoth, oneOf } from '../reckoning/together';
-import { carried } from '../reckoning/whole';
+import { carried, total } from '../reckoning/whole';
 import * as cautions from './cautions';
 import * as faults from './faults';
 import * as ordinary from './ordinary';
@@ -77,7 +77,7 @@ type Area = Quantity<'area'>;
 const NAMES = { what: 'sheet with laps', symbol: 'S', before: '' } as const;
 const LAP = paired('length', '6 in', '150 mm');
 
-/** The plan, and what is turned up all around it. */
+/** The plan, and what is turned up all around it and around its openings. */
 function covered({ outline: shape, openings: holes, area, turnUp: u }: Parsed, pad: Pad): Area {
   if ((shape === undefined) === (area === undefined)) {
     return refuse('', sharedFaults.giveOneOf(['outline', 'area']));
@@ -85,10 +85,23 @@ function covered({ outline: shape, openings: holes, area, turnUp: u }: Parsed, p
   const { area: whole, perimeter: P } = shape
     ? measure(shape, pad)
     : { area: area as Area, perimeter: undefined };
-  const A = netArea(whole, openAreas(shape, holes, pad), pad);
+  const open = openMeasured(shape, holes, pad);
+  const A = netArea(
+    whole,
+    open.map(({ area: own }) => own),
+    pad,
+  );
   if (!u?.sign()) return A;
-  if (!P) return refuse(shape ? 'outline' : 'area', faults.perimeterUnknown('what is turned up'));
-  return pad.step('with what is turned up', 'S = A + P × u', { A, P, u }, A.plus(P.times(u)));
+  const E = edgesOf([P, ...open.map(({ perimeter }) => perimeter)], pad);
+  if (!E) return refuse(shape ? 'outline' : 'area', faults.perimeterUnknown('what is turned up'));
+  return pad.step('with what is turned up', 'S = A + P × u', { A, P: E, u }, A.plus(E.times(u)));
+}
+
+/** All edges that it is turned up along, those of openings too; nothing where one is not known. */
+function edgesOf(edges: readonly (Length | undefined)[], pad: Pad): Length | undefined {
+  const known = edges.flatMap((edge) => edge ?? []);
+  if (known.length < edges.length) return undefined;
+  return edges.length > 1 ? total('length of all edges', 'p', known, pad) : known[0];
 }
 
 function lapOf({ lap }: Parsed, pad: Pad): Length {

@@ -101,7 +101,11 @@ function orderOf(
 ): WorkedPart | undefined {
   const some = pouredOf(concrete);
   if (order === undefined || order === false || some.length === 0) return undefined;
-  const elements = some.map(({ element, net }) => ({ volume: net, ...shareOf(element, job.shared) }));
+  const elements = some.map(({ element, net }) => ({
+    name: element.name,
+    volume: net,
+    ...shareOf(element, job.shared),
+  }));
   const { pumpLine, ...said } = membersOf(order);
   const input = { ...said, ...(keepsLine && pumpLine !== undefined ? { pumpLine } : {}), elements };
   const at = { element: undefined, day: on?.day.name, mix, part: 'order', id: 'concrete-order' };

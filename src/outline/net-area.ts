@@ -3,7 +3,7 @@ import { giveOneOf } from '../quantity/faults';
 import type { Quantity } from '../quantity/quantity';
 import { refuse } from '../reckoning/calculation';
 import type { Pad } from '../reckoning/pad';
-import { measure } from './measure';
+import { type Measured, measure } from './measure';
 import type { Outline } from './outline';
 import { type Opening, ringsOf } from './region';
 
@@ -20,18 +20,30 @@ export function netArea(whole: Area, areas: readonly Area[], pad: Pad): Area {
   return pad.step('area less openings', `N = ${Object.keys(values).join(' − ')}`, values, net);
 }
 
-/** How large an opening is, told by its number. */
+/** How large an opening is, and its edge, told by its number. */
+const openingMeasured = (opening: Opening, i: number, pad: Pad): Measured =>
+  measure(opening, pad, `openings[${i}]`);
+
 export const openingArea = (opening: Opening, i: number, pad: Pad): Area =>
-  measure(opening, pad, `openings[${i}]`).area;
+  openingMeasured(opening, i, pad).area;
+
+/** The areas of openings, as {@link openMeasured}. */
+export const openAreas = (...[outline, openings, pad]: Parameters<typeof openMeasured>): Area[] =>
+  openMeasured(outline, openings, pad).map(({ area }) => area);
 
 /**
- * The areas of openings, checked to lie inside their outline and apart; a bare area has none.
+ * The areas and edges of openings, checked to lie inside their outline and apart; a bare area has none.
  *
  * @throws {InputError} `give-one-of`, `outside-outline`, `openings-meet`, and as outlines do that have no place
  */
-export function openAreas(outline: Outline | undefined, openings: readonly Opening[] = [], pad: Pad): Area[] {
+export function openMeasured(
+  outline: Outline | undefined,
+  openings: readonly Opening[] | undefined,
+  pad: Pad,
+): Measured[] {
+  if (!openings) return [];
   if (openings.length === 0) return [];
   if (!outline) return refuse('openings', giveOneOf(['openings', 'area']));
   ringsOf({ outline, openings });
-  return openings.map((opening, i) => openingArea(opening, i, pad));
+  return openings.map((opening, i) => openingMeasured(opening, i, pad));
 }

@@ -10,7 +10,7 @@ import { constant, ratio, volume } from '../quantity/make';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { alkali } from '../reckoning/cautions';
-import { choice, type Field, fields, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
+import { choice, type Field, fields, label, list, maybe, quantity, wholeNumber } from '../reckoning/fields';
 import { WASTE_ALLOWANCE } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
@@ -33,6 +33,8 @@ export type PourKind = 'slab' | 'formed' | 'trench' | 'augered';
 
 /** One element of the pour. */
 export interface OrderElementInput {
+  /** What it is called, in the working; by default its number. */
+  readonly name?: string;
   /** What it is: the allowance is judged by it. */
   readonly pour?: PourKind;
   /** Concrete in place, net. */
@@ -112,6 +114,7 @@ type Volume = Quantity<'volume'>;
 type Ratio = Quantity<'ratio'>;
 
 interface Element {
+  readonly name: string | undefined;
   readonly pour: PourKind | undefined;
   readonly volume: Volume;
   readonly allowance: Ratio;
@@ -154,9 +157,10 @@ function single(V: Volume, a: Ratio, pad: Pad): Needed {
 }
 
 function several(elements: readonly Element[], pad: Pad): Needed {
-  const each = elements.map(({ volume: V, allowance: a }, i) =>
-    pad.step(say`element ${{ n: i + 1 }} with allowance`, 'W = V × (1 + a)', { V, a }, V.plus(V.times(a))),
-  );
+  const each = elements.map(({ name, volume: V, allowance: a }, i) => {
+    const what = name ? say`${{ name }} with allowance` : say`element ${{ n: i + 1 }} with allowance`;
+    return pad.step(what, 'W = V × (1 + a)', { V, a }, V.plus(V.times(a)));
+  });
   const net = total(
     'net volume',
     'V',
@@ -281,6 +285,7 @@ const pour = (): Field<PourKind | undefined> =>
 
 function door(): Field<Parsed> {
   const element = fields({
+    name: maybe(label('name')),
     pour: pour(),
     volume: quantity('volume', 'volume', 'positive', POUR),
     allowance: quantity('ratio', 'allowance', 'not-negative', WASTE_ALLOWANCE),

@@ -9,6 +9,7 @@ export const working: Language = {
   'each lift compacted': 'cada capa compactada',
   'order, rounded up to whole increments': 'pedido, redondeado hacia arriba a incrementos enteros',
   'element {n} with allowance': 'elemento {n} con margen',
+  '{name} with allowance': '{name} con margen',
   'net volume': 'volumen neto',
   'with allowances': 'con márgenes',
   'area within the margin': 'área con el sobreancho',
