@@ -21,6 +21,7 @@ import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { stoneSize } from '../reckoning/stone-size';
 import { all, allOrNone, needs, notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { heedAir, isEntrapped } from './air-heeded';
@@ -484,7 +485,7 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
     const strength = concreteStrength('strength', STRENGTH);
     const air = (what: string) => maybe(quantity('ratio', what, 'positive', AIR));
     const slump = maybe(quantity('length', 'slump', 'positive', SLUMP));
-    const aggregateSize = maybe(quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE));
+    const aggregateSize = maybe(stoneSize('aggregateSize', AGGREGATE_SIZE));
     const aggregate = fields({
       mass: quantity('mass', 'mass', 'positive', BATCHED),
       moisture: quantity('ratio', 'moisture', 'not-negative', MOISTURE),

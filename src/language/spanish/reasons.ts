@@ -62,6 +62,11 @@ export const reasons: Language = {
   'filling, turning and dumping on each trip': 'llenar, dar vuelta y vaciar en cada viaje',
   'flatwork is mostly struck off by hand': 'los pisos casi siempre se enrasan a mano',
   'flatwork on the ground carries nothing early': 'los pisos sobre el terreno no cargan nada al principio',
+  'nothing says that the mix gains strength early': 'nada dice que la mezcla gane resistencia temprano',
+  'blankets are laid in one layer, unless more are asked for':
+    'las mantas se ponen en una capa, salvo que se pidan más',
+  'as though nothing but seed were in the bag': 'como si en el saco no hubiera más que semilla',
+  'as though every seed sprouted': 'como si germinara cada semilla',
   'flatwork outdoors freezes when it is in use': 'los pisos al aire libre se congelan cuando están en uso',
   'forms higher than a curb are pushed hard': 'las cimbras más altas que una guarnición reciben mucho empuje',
   'four into each board end': 'cuatro en cada punta de tabla',
