@@ -46,8 +46,8 @@ export const reasons: Language = {
     'losa al aire libre lejos de edificios, donde 2% es mejor',
   'as close as a tape and a square get': 'con la precisión de una cinta y una escuadra',
   'bars of this length across such corners': 'varillas de este largo a través de esas esquinas',
-  'by the temperature of the concrete; the sources of the hours of sawing name no degrees':
-    'por la temperatura del concreto; las fuentes de las horas de corte no dicen grados',
+  'by the concrete, or the air where that is warmer; the sources of the hours of sawing name no degrees':
+    'por el concreto, o por el aire donde está más caliente; las fuentes de las horas de corte no dicen grados',
   'chairs that hold mesh when people walk on it':
     'silletas que sostienen la malla cuando se camina sobre ella',
   'codes and standards disagree, and what meets the strictest of those shown meets them all':
