@@ -284,7 +284,7 @@ export const straightedge: Calculation<StraightedgeInput, StraightedgeFigures> =
   limits: [READINGS_UNDER],
   input: () =>
     fields({
-      readings: list(quantity('length', 'each reading', 'any', ordinary.ELEVATION), 3, READING_LIMIT),
+      readings: list(quantity('length', 'each reading', 'any', ordinary.GAP_READ), 3, READING_LIMIT),
       spacing: quantity('length', 'spacing', 'positive', ordinary.READING_SPACING),
       edge: maybe(quantity('length', 'edge', 'positive', ordinary.EDGE)),
       allowed: maybe(quantity('length', 'allowed', 'not-negative', ordinary.GAP)),
