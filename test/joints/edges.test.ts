@@ -282,7 +282,9 @@ describe('isolation along the sides', () => {
 
 describe('fixed joints', () => {
   type End = readonly [x: number, y: number];
-  const fixed = (list: readonly (readonly [End, End] | readonly [End, End, 'contraction'])[]) =>
+  const fixed = (
+    list: readonly (readonly [End, End] | readonly [End, End, 'contraction' | 'construction'])[],
+  ) =>
     outcome({
       fixed: list.map(([from, to, type = 'construction']) => ({ type, from: at(...from), to: at(...to) })),
     });
