@@ -114,9 +114,9 @@ function cellGap({ space }: Case, axis: Axis, next: () => number): [number, numb
   const i = Math.floor(next() * (places.length - 1));
   const [lo, hi] = [places[i] as number, places[i + 1] as number];
   const cut = next();
-  if (cut < 0.3) return [lo, hi];
-  if (cut < 0.6) return [lo, places[Math.min(places.length - 1, i + 2)] as number];
-  return cut < 0.8 ? [lo, lo + (hi - lo) * 0.4] : [lo + (hi - lo) * 0.25, hi];
+  if (cut < 0.2) return [lo, hi];
+  if (cut < 0.7) return [lo, places[Math.min(places.length - 1, i + 2)] as number];
+  return cut < 0.85 ? [lo, lo + (hi - lo) * 0.4] : [lo + (hi - lo) * 0.25, hi];
 }
 
 /** What a cell costs, held to its pieces. */
