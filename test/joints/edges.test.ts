@@ -468,3 +468,28 @@ describe('fixed joints', () => {
     expect(outcome({ continued: [at(13, 1)] })).toBe('off-edge continued[0]');
   });
 });
+
+describe('what a plan takes', () => {
+  it('is worked out with a value for each symbol of each formula', () => {
+    const { working, figures } = jointLayout({
+      ...YARD,
+      isolation: [line([0, 0], [30, 0])],
+      sealant: { width: '1/2 in', depth: '1/2 in' },
+      depthPerPass: '1/2 in',
+      sawRate: { length: '100 ft', in: '1 h' },
+    });
+    for (const { formula, values } of working) {
+      const [, expression = ''] = formula.split(' = ');
+      const symbols = expression.replace(/\b(min|max|ceil|floor|abs)\b/g, '').match(/[A-Za-z]\w*/g) ?? [];
+      for (const symbol of symbols) expect(Object.keys(values), formula).toContain(symbol);
+    }
+    // 30 ft of board 4 in high; two passes of 4 joints: 2 of 20 ft and 1 of 30 ft.
+    expect(figures.isolationBoard.area.toNumber('ft2')).toBeCloseTo(10, 9);
+    expect(figures.contraction.toNumber('ft')).toBe(70);
+    expect(figures.sawing?.travel.toNumber('ft')).toBe(140);
+    expect(figures.sawing?.time?.toNumber('h')).toBeCloseTo(1.4, 9);
+    // Half an inch square, over 70 and 30 ft: a gallon is 231 cubic inches.
+    expect(figures.sealant?.volume.toNumber('gal')).toBeCloseTo((0.25 * 1200) / 231, 9);
+    expect(figures.backerRod?.diameter.toNumber('in')).toBeCloseTo(0.625, 9);
+  });
+});

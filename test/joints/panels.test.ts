@@ -11,6 +11,7 @@ import { type JointLayoutInput, jointLayout } from '../../src/index';
 import { layoutToDraw } from '../../src/joints/joint-layout';
 import { boxOf, panelsOf } from '../../src/joints/layout/as-cut';
 import { findGrid, layGrid } from '../../src/joints/layout/grid-plan';
+import { panelLimit } from '../../src/joints/layout/most';
 import { sitesOf } from '../../src/joints/layout/site';
 import { heedWidePanels } from '../../src/joints/layout/wide-panels';
 import { Decimal } from '../../src/quantity/decimal';
@@ -268,5 +269,28 @@ describe('a ratio that is given up', () => {
       for (const { actual, limit } of slivers)
         expect([actual?.format(), limit?.format()]).toEqual(['1 ft', '2 ft']);
     }
+  });
+});
+
+describe('how many panels a slab may have', () => {
+  it('is more where every one is a rectangle', () => {
+    const most = (orthogonal: boolean, edge: number, ...cornered: boolean[]): number =>
+      panelLimit({
+        orthogonal,
+        ring: [1, 2, 3, 4],
+        edge: Array.from({ length: edge }),
+        openings: cornered.map((one) => ({ cornered: one })),
+      }).most;
+    const more = most(true, 4);
+    expect(more).toBeGreaterThan(most(false, 4));
+    expect(most(true, 4, true, true)).toBe(more);
+    // Slanted sides, a side that is off by what a tape is, a round opening among others.
+    for (const fewer of [
+      most(false, 4, true),
+      most(true, 5),
+      most(true, 4, true, false),
+      most(true, 4, false),
+    ])
+      expect(fewer).toBe(most(false, 4));
   });
 });
