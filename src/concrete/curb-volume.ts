@@ -30,7 +30,7 @@ import { all, anyOf, filled, given, where } from '../reckoning/together';
 import { total } from '../reckoning/whole';
 import { say } from '../reckoning/words';
 import { dropsTooLong, otherCorners } from './faults';
-import { CURB_LENGTH, CURB_PLACE, CURB_RADIUS, CURB_WING } from './ordinary';
+import { CURB_LENGTH, CURB_PLACE, CURB_RADIUS, CURB_WING, TURN } from './ordinary';
 import { prismoid, TWO, timesPi } from './solids';
 
 /** Where the center of a curve lies, looking along the section with x to the right. */
@@ -251,7 +251,7 @@ function door(): Field<Parsed> {
   });
   const curve = fields({
     radius: quantity('length', 'radius', 'positive', CURB_RADIUS),
-    turn: quantity('angle', 'turn'),
+    turn: quantity('angle', 'turn', 'positive', TURN),
     center: choice<CurveCenter>('center', ['left', 'right']),
   });
   return fields(

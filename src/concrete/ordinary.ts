@@ -132,6 +132,7 @@ export const WALL_THICKNESS = /*#__PURE__*/ range(
   'the thickness of a wall',
   ['3 in', '75 mm'],
   ['4 ft', '1.2 m'],
+  ['8 in', '200 mm'],
 );
 export const WALL_HEIGHT = /*#__PURE__*/ range('the height of a wall', ['4 in', '100 mm'], ['40 ft', '12 m']);
 export const WALL_LENGTH = /*#__PURE__*/ range(
@@ -253,3 +254,12 @@ export const TUBE_LENGTH = /*#__PURE__*/ range(
   ['24 ft', '7.5 m'],
   ['12 ft', '3 m'],
 );
+
+/** What a turn may be is for its place to say. */
+export const TURN = /*#__PURE__*/ range('a turn', undefined, undefined, '90 deg');
+
+/** A plane of thickness may go below nothing where there is no slab. */
+export const AT_ORIGIN = /*#__PURE__*/ range('the thickness at the origin', undefined, undefined, [
+  '6 in',
+  '150 mm',
+]);

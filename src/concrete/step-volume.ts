@@ -38,7 +38,17 @@ import { anyOf, filled, given, where } from '../reckoning/together';
 import { RISER, SIDE_DROP } from '../steps/ordinary';
 import { STEP_RULES } from '../steps/rules';
 import { frostField } from './frost';
-import { FLIGHT_WIDTH, LANDING_DEPTH, NOSING, STEP_RADIUS, TREAD, UNDERSIDE, WAIST, WASH } from './ordinary';
+import {
+  FLIGHT_WIDTH,
+  LANDING_DEPTH,
+  NOSING,
+  STEP_RADIUS,
+  TREAD,
+  TURN,
+  UNDERSIDE,
+  WAIST,
+  WASH,
+} from './ordinary';
 import { round, winding, wraparound } from './round-steps';
 import { heedFlight } from './step-advice';
 import { checkSideBySide, coresField, coresOut } from './step-cores';
@@ -213,7 +223,7 @@ function door(): Field<Parsed> {
         tread: l('tread', TREAD),
         topRadius: l('topRadius', STEP_RADIUS),
         innerRadius: maybe(inner),
-        turn: quantity('angle', 'turn'),
+        turn: quantity('angle', 'turn', 'positive', TURN),
       }),
       fields({
         kind: word('winding'),

@@ -22,7 +22,7 @@ import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { type Crown, type CrownOpening, crown, crownedMean, type ThicknessCrownInput } from './crown';
 import * as faults from './faults';
-import { TAPERED_THICKNESS } from './ordinary';
+import { AT_ORIGIN, TAPERED_THICKNESS } from './ordinary';
 
 /** Thickness that runs evenly from one side of the outline to the other. */
 export interface ThicknessTaperInput {
@@ -103,7 +103,7 @@ const varying = (): Field<Taper | Plane | Crown> =>
     crown(),
     fields({
       kind: word('plane'),
-      atOrigin: quantity('length', 'atOrigin', 'any'),
+      atOrigin: quantity('length', 'atOrigin', 'any', AT_ORIGIN),
       alongX: quantity('slope', 'alongX', 'any'),
       alongY: quantity('slope', 'alongY', 'any'),
     }),

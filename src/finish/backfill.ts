@@ -156,6 +156,7 @@ type Part<K extends keyof Parsed> = NonNullable<Parsed[K]>;
 type Ratio = Quantity<'ratio'>;
 
 const ONE = constant(() => ratio('1:1'));
+const ALL = constant(() => ratio('100%'));
 const UPRIGHT = constant(() => ratio('0:1'));
 const FULL = constant(() => slope('100%'));
 /** One in three: as steep as a bank is mown. */
@@ -198,9 +199,22 @@ function spread({ area: A, depth: d, settles: s }: Part<'topsoil'>, pad: Pad): P
   return { topsoil: pad.step('topsoil', 'T = A × d × (1 + s)', { A, d, s }, T) };
 }
 
+const LABELED: Readonly<Record<'purity' | 'germination', readonly [because: string, override: string]>> = {
+  purity: ['as though nothing but seed were in the bag', 'Give purity by the label of the bag'],
+  germination: ['as though every seed sprouted', 'Give germination by the label of the bag'],
+};
+
+/** A share by the label of the bag; all of it, where that is not given, so that the seed comes out at the least. */
+function labeled(name: keyof typeof LABELED, given: Ratio | undefined, pad: Pad): Ratio {
+  if (given) return given;
+  const [because, override] = LABELED[name];
+  pad.assume({ name: `seed.${name}`, value: ALL(), because, override, source: SEED_CORNELL });
+  return ALL();
+}
+
 function sown({ area: A, rate: r, purity, germination }: Part<'seed'>, pad: Pad): Partial<BackfillFigures> {
-  const [p, g] = [purity ?? ONE(), germination ?? ONE()];
-  const f: Ratio = pad.step('pure live seed', 'f = p × g', { p, g }, p.times(g));
+  const [p, g] = [labeled('purity', purity, pad), labeled('germination', germination, pad)];
+  const f: Ratio = pad.step('pure live seed', 'f = p × g', { p, g }, p.times(g).in('%'));
   if (f.lessThan(POOR())) pad.caution(cautions.poorSeed(POOR(), f));
   const M = pad.step('seed', 'M = A × r ÷ f', { A, r, f }, A.times(r).over(f));
   return { seed: M, pureLiveSeed: f, publishedSeeding: published(pad) };

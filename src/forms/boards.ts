@@ -57,11 +57,21 @@ const HIGH: Readonly<Record<string, Paired<'length'>>> = /*#__PURE__*/ {
   '12': paired('length', '11 1/4 in', '286 mm'),
 };
 
+/** The name of a board, however it is spaced: `2 x 6`, `2×6`. */
+function boardName(): Field<BoardName> {
+  const plain = choice('nominal', NAMES);
+  const close = (text: string): string => text.replace(/\s*[x×]\s*/i, 'x').trim();
+  return {
+    ...plain,
+    read: (input, report) => plain.read(typeof input === 'string' ? close(input) : input, report),
+  };
+}
+
 /** How a board is read. */
 export const board = (): Field<Board> =>
   eitherBy<Board>(
     'nominal',
-    fields({ nominal: choice('nominal', NAMES) }),
+    fields({ nominal: boardName() }),
     fields({
       thickness: quantity('length', 'thickness', 'positive', BOARD_THICKNESS),
       height: quantity('length', 'height', 'positive', BOARD_HEIGHT),

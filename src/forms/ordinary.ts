@@ -24,7 +24,8 @@ export const PLAN_AREA = /*#__PURE__*/ range(
 );
 export const FORM_TEMPERATURE = /*#__PURE__*/ range(
   'the temperature of fresh concrete',
-  ['40 degF', '4 degC'],
+  // Colder than tabled has a caution of its own; frozen is refused.
+  ['32 degF', '0 degC'],
   ['100 degF', '38 degC'],
 );
 export const FORM_DENSITY = /*#__PURE__*/ range(

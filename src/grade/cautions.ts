@@ -151,6 +151,16 @@ export const notFlat = (limit: Length, actual: Length, source: Source): Caution 
   source,
 });
 
+/** Two readings that a gap is told between are not there where the edge lies on one bump. */
+export const rocks = (limit: Length, actual: Length, source: Source): Caution => ({
+  code: 'gap-too-wide',
+  severity: 'warning',
+  ...say`the straightedge rocks on a bump ${{ actual }} above its ends, more than ${{ limit }}: cut it down while it is wet; where a ridge is meant, lay the edge on one side of it`,
+  limit,
+  actual,
+  source,
+});
+
 export const steepAcross = (limit: Slope, actual: Slope): Caution => ({
   code: 'cross-slope-too-steep',
   severity: 'warning',

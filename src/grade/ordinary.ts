@@ -13,6 +13,9 @@ export const COORDINATE: Ordinary = {
 
 export const ELEVATION: Ordinary = { of: 'an elevation', most: ['30000 ft', '9000 m'], source };
 
+/** Under a straightedge, from a line of its own. */
+export const GAP_READ: Ordinary = { ...ELEVATION, example: ['1/8 in', '3 mm'] };
+
 export const ROD: Ordinary = {
   of: 'a rod reading',
   example: ['4 ft', '1.2 m'],
@@ -109,6 +112,7 @@ export const GAP: Ordinary = {
 
 export const READING_SPACING: Ordinary = {
   of: 'the distance between readings under a straightedge',
+  example: ['12 in', '300 mm'],
   least: ['1 in', '25 mm'],
   most: ['10 ft', '3 m'],
   source,

@@ -3,7 +3,8 @@
  *
  * The straightedge is laid along the readings at every place where it starts on one. It rests on the
  * two that stand highest, so the gap at a reading is the height of the line that bridges the
- * readings under it (their upper hull) above that reading.
+ * readings under it (their upper hull) above that reading. Over a bump it rocks: laid on blocks alike at both ends, it
+ * tells how far the bump stands above the line between them.
  *
  * What gap is allowed belongs to the length of the edge: tolerances are published for 5, 10 and 12 ft (1.5,
  * 3 and 4 m) and for 2 m, and are not to be scaled to other lengths. For another edge the job must say what is allowed.
@@ -49,7 +50,11 @@ export interface StraightedgeFigures {
   readonly at: Quantity<'count'>;
   /** The widest gap allowed, as given or by default. */
   readonly allowed: Quantity<'length'>;
-  /** The widest gap against the one allowed. */
+  /** How far the highest bump stands above the ends of the edge, that rocks on it; left out where none does. */
+  readonly bump?: Quantity<'length'>;
+  /** Number of the reading where that is, from 1. */
+  readonly bumpAt?: Quantity<'count'>;
+  /** The widest gap and the highest bump against what is allowed. */
   readonly verdict: 'flat enough' | 'not flat enough';
   /** Highest reading less the lowest: how far the line is out of level. */
   readonly outOfLevel: Quantity<'length'>;
@@ -169,6 +174,16 @@ function widest(readings: readonly Decimal[], reach: number): Gap {
   return best;
 }
 
+/** The highest bump between the ends of an edge that is laid everywhere: how far it stands over the line between them. */
+function highest(readings: readonly Decimal[], reach: number): Gap {
+  const z = wholeReadings(readings).map((each) => -each);
+  let best = NO_GAP;
+  for (let from = 0; from === 0 || from + reach < z.length; from += 1) {
+    best = wider(z, from, Math.min(from + reach, z.length - 1), best);
+  }
+  return best;
+}
+
 /** The gap at a place under an edge that rests on two readings. */
 function gapAt(z: readonly Decimal[], { at, rests: [a, b] }: Gap): Decimal {
   if (a === b) return new Decimal(0);
@@ -224,9 +239,19 @@ function reckon(input: Parsed, pad: Pad): StraightedgeFigures {
   const [h, l] = [metersAs(Decimal.max(...z), system), metersAs(Decimal.min(...z), system)];
   const outOfLevel = pad.step('highest less lowest reading', 'd = h − l', { h, l }, small(h.minus(l)));
   const gap = small(metersAs(gapAt(z, best), system));
-  const verdict = gap.greaterThan(allowed) ? 'not flat enough' : 'flat enough';
-  if (gap.greaterThan(allowed)) pad.caution(cautions.notFlat(allowed, gap, source));
-  return { gap, at: wholeNumber(best.at + 1), allowed, verdict, outOfLevel };
+  const proud = highest(z, reach);
+  const bump = small(metersAs(gapAt(z, proud).neg(), system));
+  const [isWide, isHigh] = [gap, bump].map((each) => each.greaterThan(allowed));
+  if (isWide) pad.caution(cautions.notFlat(allowed, gap, source));
+  else if (isHigh) pad.caution(cautions.rocks(allowed, bump, source));
+  return {
+    gap,
+    at: wholeNumber(best.at + 1),
+    allowed,
+    ...(bump.sign() > 0 ? { bump, bumpAt: wholeNumber(proud.at + 1) } : {}),
+    verdict: isWide || isHigh ? 'not flat enough' : 'flat enough',
+    outOfLevel,
+  };
 }
 
 /**
@@ -259,7 +284,7 @@ export const straightedge: Calculation<StraightedgeInput, StraightedgeFigures> =
   limits: [READINGS_UNDER],
   input: () =>
     fields({
-      readings: list(quantity('length', 'each reading', 'any', ordinary.ELEVATION), 3, READING_LIMIT),
+      readings: list(quantity('length', 'each reading', 'any', ordinary.GAP_READ), 3, READING_LIMIT),
       spacing: quantity('length', 'spacing', 'positive', ordinary.READING_SPACING),
       edge: maybe(quantity('length', 'edge', 'positive', ordinary.EDGE)),
       allowed: maybe(quantity('length', 'allowed', 'not-negative', ordinary.GAP)),

@@ -1,6 +1,7 @@
 /** The base bid: its lines with their tax, and what they are priced at. */
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
+import * as cautions from './bid-cautions';
 import { extend } from './bid-extend';
 import type { Bid } from './bid-input';
 import type { Line } from './bid-lines';
@@ -23,6 +24,7 @@ export interface Base {
 function costed(line: Line, path: string, input: Bid, nothing: Money, pad: Pad): Costed {
   const found = extend(line, path, nothing, pad);
   const taxRate = taxRateOf(line, found.kind, input);
+  if (line.taxable && !taxRate && !input.tax) pad.caution(cautions.taxWithoutRate(line.name));
   if (!taxRate || isOnce(input)) return { ...found, option: line.option, taxRate, tax: undefined };
   const { amount: A } = found;
   const tax = pad.step(

@@ -107,6 +107,13 @@ export const taxLaw: Caution = {
   source: COMMON_PRACTICE,
 };
 
+export const taxWithoutRate = (name: string): Caution => ({
+  code: 'tax-without-rate',
+  severity: 'warning',
+  ...say`tax is due on ${{ name }}, and no rate of it is given: none is in the total. Give taxRate of the line, or tax of the bid`,
+  source: COMMON_PRACTICE,
+});
+
 export const laborTaxed: Caution = {
   code: 'labor-taxed',
   severity: 'note',

@@ -28,6 +28,7 @@ import { choice, fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckon
 import { PLAN_LENGTH, SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE, EARLY_ENTRY_DEPTH } from '../reckoning/source';
+import { stoneSize } from '../reckoning/stone-size';
 import { say, type Words } from '../reckoning/words';
 import * as cautions from './cautions';
 import { JOINT_METHODS, type JointMethod, workedDepth } from './joint-depth';
@@ -60,7 +61,7 @@ export interface JointSpacingInput {
   readonly thickness: QuantityInput<'length'>;
   /** Thickness where it is thickest, of a slab that tapers: the joints are as deep as that needs. */
   readonly thickest?: QuantityInput<'length'>;
-  /** Largest aggregate size, nominal. */
+  /** Largest aggregate size, nominal; as a length, by its size number `#57` or by its sieves `4/20`. */
   readonly aggregateSize: QuantityInput<'length'>;
   /** Slump of the concrete as placed. */
   readonly slump: QuantityInput<'length'>;
@@ -368,7 +369,7 @@ export const jointSpacing: Calculation<JointSpacingInput, JointSpacingFigures> =
     fields({
       thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
       thickest: maybe(quantity('length', 'thickest', 'positive', SLAB_THICKNESS)),
-      aggregateSize: quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE),
+      aggregateSize: stoneSize('aggregateSize', AGGREGATE_SIZE),
       slump: quantity('length', 'slump', 'not-negative', SLUMP),
       width: maybe(quantity('length', 'width', 'positive', PLAN_LENGTH)),
       longestRatio: maybe(bareRatio('longestRatio', 'positive', PANEL_RATIO)),

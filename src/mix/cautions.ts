@@ -135,6 +135,16 @@ export const waterOverLimit = (limit: Ratio, actual: Ratio): Caution => ({
   source: WATER_ADDED,
 });
 
+/** All moisture was counted, and what sand and stone keep of it would bring the ratio below the limit. */
+export const waterMayBeOver = (limit: Ratio, actual: Ratio): Caution => ({
+  code: 'water-over-limit',
+  severity: 'warning',
+  ...say`with all moisture of the aggregate counted as water, since nobody has told its absorption, water to cement is ${{ actual }}, above the limit of ${{ limit }}; what sand and stone keep may bring it below. Ask the plant for their absorption before any of it is placed or sent back, and add no water`,
+  limit,
+  actual,
+  source: WATER_ADDED,
+});
+
 export const waterWillBreakLimit = (limit: Ratio, actual: Ratio): Caution => ({
   code: 'water-will-break-limit',
   severity: 'stop',
@@ -280,6 +290,13 @@ export const waterUnknown: Caution = {
   code: 'water-unknown',
   severity: 'warning',
   says: 'how much water the mix would still bear cannot be told without cement and water of the ticket: add none until they are known, or who ordered it agrees',
+  source: WATER_ADDED,
+};
+
+export const aggregatesUntold: Caution = {
+  code: 'water-unknown',
+  severity: 'note',
+  ...say`the ratio counts the water of the ticket alone, and damp sand brings about ${{ brings: paired('volume', '5 gal', '25 L') }} to each ${{ each: paired('volume', '1 yd3', '1 m3') }}: ask the plant whether its water has that of sand and stone in it before any more goes in`,
   source: WATER_ADDED,
 };
 

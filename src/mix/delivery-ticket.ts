@@ -21,6 +21,7 @@ import { choice, fields, list, maybe, quantity } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { stoneSize } from '../reckoning/stone-size';
 import { all, allOrNone, needs, notBoth } from '../reckoning/together';
 import { say } from '../reckoning/words';
 import { heedAir, isEntrapped } from './air-heeded';
@@ -149,6 +150,9 @@ const waterDensity = ({ system }: Pad): Quantity<'density'> =>
 /** Sizes under two names, 3/4 in and 20 mm, are one. */
 const SAME_STONE = constant(() => ratio('10%'));
 
+/** What ordinary sand and stone keep for themselves at most, common practice. */
+const KEPT_MOST = constant(() => ratio('2%'));
+
 interface Wet {
   readonly water: Mass;
   readonly cement: Mass;
@@ -158,7 +162,16 @@ interface Wet {
 /** Free water of the aggregates: what they carry above what they keep. */
 function aggregateWater(input: Parsed, like: Mass, pad: Pad): Mass | undefined {
   const { aggregates } = input;
-  if (!aggregates) return undefined;
+  if (!aggregates) {
+    pad.assume({
+      name: 'aggregates',
+      value: 'no water of their own',
+      because: 'as where the ticket has the water of sand and stone in its water',
+      override: 'Give aggregates with their moisture, where water is only what the plant put in',
+      source: YIELD_FORMULA,
+    });
+    return undefined;
+  }
   return aggregates
     .map(({ mass: M, moisture: m, absorption }, i) => {
       const a = absorption ?? NONE();
@@ -255,9 +268,19 @@ function roomFor(input: Parsed, w: Ratio, Q: Mass, { left, late }: Drum, pad: Pa
   return late ? room.minus(room) : room;
 }
 
-function heedLimit(limit: Ratio, now: Ratio, after: Ratio | undefined, pad: Pad): void {
-  if (now.greaterThan(limit)) pad.caution(cautions.waterOverLimit(limit, now));
-  else if (after?.greaterThan(limit)) pad.caution(cautions.waterWillBreakLimit(limit, after));
+/** What the ratio may be lower by, where aggregates keep water that nobody has told of. */
+function inDoubt({ aggregates = [] }: Parsed, { cement: C }: Wet): Ratio {
+  const kept = aggregates
+    .filter(({ absorption }) => !absorption)
+    .map(({ mass: M, moisture: m }) => M.times(lesserOf(m, KEPT_MOST())).over(ONE().plus(m)).over(C));
+  return kept.reduce((sum, one) => sum.plus(one), NONE());
+}
+
+function heedLimit(limit: Ratio, now: Ratio, after: Ratio | undefined, doubt: Ratio, pad: Pad): void {
+  if (now.greaterThan(limit)) {
+    const may = !now.minus(doubt).greaterThan(limit);
+    pad.caution((may ? cautions.waterMayBeOver : cautions.waterOverLimit)(limit, now));
+  } else if (after?.greaterThan(limit)) pad.caution(cautions.waterWillBreakLimit(limit, after));
 }
 
 function waters(input: Parsed, drum: Drum, pad: Pad): Waters {
@@ -271,7 +294,7 @@ function waters(input: Parsed, drum: Drum, pad: Pad): Waters {
   const now = ratioNow(input, wet, drum, pad);
   const Q = cementLeft(input, wet, drum, pad);
   const after = ratioThen(input, now, Q, pad);
-  if (limit) heedLimit(limit, now, after, pad);
+  if (limit) heedLimit(limit, now, after, inDoubt(input, wet), pad);
   const room = roomFor(input, now, Q, drum, pad);
   return {
     ...(wet.aggregateWater ? { aggregateWater: wet.aggregateWater } : {}),
@@ -425,6 +448,17 @@ function withSlump(input: Parsed, { system }: Pad): Parsed {
   return { ...input, ordered: { ...input.ordered, slump: slumpsOf(slumpClass, system)[1] } };
 }
 
+/** Water is wanted, and goes in by a ratio that counts none of the aggregates. */
+function heedDry(
+  { aggregates, waterToAdd, ordered }: Parsed,
+  { waterCementAfter: x }: Waters,
+  pad: Pad,
+): void {
+  const limit = ordered.waterCement;
+  if (aggregates || !limit || !waterToAdd || waterToAdd.sign() === 0 || x?.greaterThan(limit)) return;
+  pad.caution(cautions.aggregatesUntold);
+}
+
 function reckon(given: Parsed, pad: Pad): DeliveryTicketFigures {
   const input = withSlump(given, pad);
   together(input);
@@ -440,6 +474,7 @@ function reckon(given: Parsed, pad: Pad): DeliveryTicketFigures {
   const asOrdered = pad.cautions.length === before;
   const bySlump = (input.slump && input.ordered.slump) ?? (input.spread && input.ordered.flowClass);
   if (!bySlump && water.waterLeft && water.waterLeft.sign() > 0) pad.caution(cautions.slumpUnknown);
+  if (water.waterLeft && water.waterLeft.sign() > 0) heedDry(input, water, pad);
   pad.caution(alkali);
   return {
     ...(told.length > 0 || !asOrdered ? { asOrdered } : {}),
@@ -484,7 +519,7 @@ export const deliveryTicket: Calculation<DeliveryTicketInput, DeliveryTicketFigu
     const strength = concreteStrength('strength', STRENGTH);
     const air = (what: string) => maybe(quantity('ratio', what, 'positive', AIR));
     const slump = maybe(quantity('length', 'slump', 'positive', SLUMP));
-    const aggregateSize = maybe(quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE));
+    const aggregateSize = maybe(stoneSize('aggregateSize', AGGREGATE_SIZE));
     const aggregate = fields({
       mass: quantity('mass', 'mass', 'positive', BATCHED),
       moisture: quantity('ratio', 'moisture', 'not-negative', MOISTURE),

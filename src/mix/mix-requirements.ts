@@ -19,6 +19,7 @@ import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE, type Source } from '../reckoning/source';
+import { stoneSize } from '../reckoning/stone-size';
 import type { Words } from '../reckoning/words';
 import type { Air } from './air';
 import { heedAir } from './air-heeded';
@@ -85,7 +86,7 @@ export interface MixRequirementsInput {
   readonly weathering: Weathering;
   /** Whether salt comes to it, spread or dripping from cars. */
   readonly deicers?: boolean;
-  /** Largest size of the stone, nominal. */
+  /** Largest size of the stone, nominal; as a length, by its size number `#57` or by its sieves `4/20`. */
   readonly aggregateSize: QuantityInput<'length'>;
   /** Sulfate in the soil or the water, by a test. By default none. */
   readonly sulfate?: Sulfate;
@@ -403,7 +404,7 @@ export const mixRequirements: Calculation<MixRequirementsInput, MixRequirementsF
         use: choice('use', MIX_USES),
         weathering: choice('weathering', WEATHERINGS),
         deicers: maybe(yesOrNo('deicers')),
-        aggregateSize: quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE),
+        aggregateSize: stoneSize('aggregateSize', AGGREGATE_SIZE),
         sulfate: maybe(choice('sulfate', SULFATES)),
         lowPermeability: maybe(yesOrNo('lowPermeability')),
         reinforced: maybe(yesOrNo('reinforced')),

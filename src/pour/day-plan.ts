@@ -23,6 +23,7 @@ import {
   type DayRange,
   daySet,
   eachCase,
+  warmest,
 } from './day-set';
 import { type DayJob, type DayShift, dryingOf, shiftsOf } from './day-shifts';
 import { FOOTPRINT_RULE, NO_FINISH_IN_WATER } from './day-sources';
@@ -115,7 +116,7 @@ export interface DayPlanInput {
   readonly washAfter?: HoursInput;
   /** Which saw cuts joints on the day; left out where they are tooled. */
   readonly saw?: 'conventional' | 'early-entry';
-  /** As the crew would call it, for the hours of sawing; by default by the temperature of the concrete. */
+  /** As the crew would call it, for the hours of sawing; by default by the concrete, or the air where that is warmer. */
   readonly weather?: 'hot' | 'mild' | 'cold';
   /** How long the cutting takes; with `saw`. */
   readonly cuttingTime?: QuantityInput<'time'>;
@@ -241,7 +242,7 @@ function reckon(input: DayParsed, pad: Pad): DayPlanFigures {
   const set = daySet(conditions, finish, bounds.sheenAt, pad);
   checkAge(conditions, pad);
   const work = workOf(input, bounds.finishAt, pad);
-  const day = dayOf(work, set, concrete, pad);
+  const day = dayOf(work, set, warmest(conditions), pad);
   const job: DayJob = { work, bounds, conditions, ...driedBy(input) };
   const drying = dryingOf(job, pad);
   const daylight = daylightOf(input, day, pad);

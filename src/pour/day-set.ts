@@ -55,6 +55,10 @@ export interface DayConditions {
   readonly windy: boolean;
 }
 
+/** What the saw goes by: concrete under warmer air sets and shrinks by that. */
+export const warmest = ({ concrete, air }: DayConditions): Temperature =>
+  air ? greaterOf(concrete, air) : concrete;
+
 /** What the concrete does, each time after it is placed. */
 export interface DaySet {
   readonly set: DayRange;

@@ -14,7 +14,7 @@ import { Pad } from '../reckoning/pad';
 import { raised } from '../weather/degrees';
 import { byOneEquation } from '../weather/evaporation';
 import { type DayBounds, type DayVerdict, judgeDay } from './day-advice';
-import { type DayConditions, type DayRange, daySet } from './day-set';
+import { type DayConditions, type DayRange, daySet, warmest } from './day-set';
 import { type Day, type DayWork, dayOf } from './day-stages';
 import { factorAt, SET_LEAST, SET_MOST } from './set-time';
 
@@ -107,7 +107,7 @@ function shiftOf(job: DayJob, now: Day, { system }: Pad): DayShift {
   const pad = new Pad(system);
   const { work, bounds, conditions } = job;
   const concrete = daySet(conditions, work.finish, bounds.sheenAt, pad);
-  const day = dayOf(work, concrete, conditions.concrete, pad);
+  const day = dayOf(work, concrete, warmest(conditions), pad);
   const drying = job.wind && !conditions.wet ? dryingOf(job, pad) : undefined;
   return {
     concreteTemperature: conditions.concrete,

@@ -166,7 +166,8 @@ function weatherOf({ weather }: DayWork, T: Temperature, pad: Pad): Weather {
   pad.assume({
     name: 'weather',
     value: found,
-    because: 'by the temperature of the concrete; the sources of the hours of sawing name no degrees',
+    because:
+      'by the concrete, or the air where that is warmer; the sources of the hours of sawing name no degrees',
     override: 'Give weather',
     source: COMMON_PRACTICE,
   });

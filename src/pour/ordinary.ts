@@ -14,12 +14,7 @@ export const INCREMENT = /*#__PURE__*/ range(
   ['2 yd3', '2 m3'],
 );
 
-export const TRUCK = /*#__PURE__*/ range(
-  'what a truck carries',
-  ['0.5 yd3', '0.4 m3'],
-  ['15 yd3', '12 m3'],
-  ['15 ton', '14 tonne'],
-);
+export const TRUCK = /*#__PURE__*/ range('what a truck carries', ['0.5 yd3', '0.4 m3'], ['15 yd3', '12 m3']);
 
 export const LEAST_LOAD = /*#__PURE__*/ range(
   'the least load without a charge',

@@ -13,6 +13,7 @@ import { fields, maybe, quantity, wholeNumber, yesOrNo } from '../reckoning/fiel
 import type { Pad } from '../reckoning/pad';
 import type { Read } from '../reckoning/read';
 import { COMMON_PRACTICE } from '../reckoning/source';
+import { stoneSize } from '../reckoning/stone-size';
 import { HOPPER, LINE_BORE, LINE_LENGTH } from './ordinary';
 import { pumpHose, stoneForLine } from './truck-cautions';
 
@@ -48,7 +49,7 @@ export const pumpLine = () =>
   fields({
     length: quantity('length', 'length', 'positive', LINE_LENGTH),
     bore: quantity('length', 'bore', 'positive', LINE_BORE),
-    aggregateSize: maybe(quantity('length', 'aggregateSize', 'positive', AGGREGATE_SIZE)),
+    aggregateSize: maybe(stoneSize('aggregateSize', AGGREGATE_SIZE)),
     hopper: maybe(quantity('volume', 'hopper', 'not-negative', HOPPER)),
     pushedOut: maybe(yesOrNo('pushedOut')),
   });

@@ -163,13 +163,12 @@ function unitName(text: string): string {
     .replaceAll('.', '')
     .replace(/\s+/g, ' ')
     .trim()
-    .replace(/per cent$/i, 'percent')
+    .replace(/per cent$/i, '%')
     // Before a unit or, as spacings on plans, behind it: `12" o.c.`, `200 mm c/c`.
-    .replace(/^lin(?:eal|ear)? (?=\S)|(?<=.) ?(?:oc|c\/c)$/gi, '')
+    .replace(/^lin(?:eal|ear)? (?=\S)|(?<=.) ?(?:o(?:c|n cent[er]+s?)|c\/c)$/gi, '')
     // Tons with a word before them; without one a ton has 2,000 lb.
     .replace(/\bmetric ton(?:ne)?/i, 'tonne')
-    .replace(/\blong (?=ton)/i, 'long')
-    .replace(/\bshort (?=tons?\b)/i, '');
+    .replace(/\b(?:(long)|short) (?=tons?\b)/i, '$1');
   if (unitsNamed(name).length > 0) return name;
   const temperature = /^(?:(?:deg|degrees?|°) ?)?(c|f|celsius|fahrenheit)$/i.exec(name);
   if (temperature) return (temperature[1] as string).charAt(0).toLowerCase();
@@ -270,8 +269,7 @@ function misfit(
     const { value, unit } = joined([{ ...before, value: a }, part], 1);
     return show(value, unit);
   };
-  const [b, p] = [before, part];
-  const tenth = `${b.value.toFixed()} ${b.unit.id} ${p.value.div(10).toFixed()} ${p.unit.id}`;
+  const tenth = `${before.value.toFixed()} ${before.unit.id} ${part.value.div(10).toFixed()} ${part.unit.id}`;
   const lead = text.slice(0, before.at);
   const other = whole ? tenth : reading(before.value.floor());
   return textFaults.twoWays(what, text, lead + reading(before.value), lead + other);
@@ -304,8 +302,6 @@ function readChain(text: string, what: string, d: Dimension, sign: 1 | -1): Read
 /** `1e3`, which nobody writes on a tape. */
 const EXPONENT = /^[+-]?[\d.,]+e[+-]?\d/i;
 
-const withoutApostrophes = (text: string): string => text.replace(/(\d)'(?=\d)/g, '$1');
-
 /** Signs and marks that make two readings of a text, with both of them. */
 function twoReadings(text: string, tidied: string, d: Dimension): readonly [string, string] | undefined {
   if (SPACED.test(tidied)) {
@@ -313,7 +309,7 @@ function twoReadings(text: string, tidied: string, d: Dimension): readonly [stri
     return [tidied.replace(parted, '$1'), tidied.replace(parted, '$1.')];
   }
   if (d === 'length' && APOSTROPHES.test(tidied))
-    return [withoutApostrophes(tidied), tidied.replace(/'(?=\d)/g, ' ft ')];
+    return ['', ' ft '].map((mark) => tidied.replace(/'(?=\d)/g, mark)) as [string, string];
   if (BEHIND_FRACTION.test(text)) return [tidied, tidy(text.replace(BEHIND_FRACTION, '$1 and $2'))];
   if (POWER_OF_NUMBER.test(text)) return [tidied, tidy(text.replace(POWER_OF_NUMBER, '$1'))];
   if (MINUS_BETWEEN.test(tidied)) {

@@ -243,6 +243,7 @@ export type CautionCode =
   | 'sulfate-cement'
   | 'supports-far-apart'
   | 'tax-law'
+  | 'tax-without-rate'
   | 'test-not-clock'
   | 'thick-lift'
   | 'thickness-out-of-table'

@@ -11,6 +11,7 @@ import type { Quantity } from '../quantity/quantity';
 import { twoWays } from '../quantity/text-faults';
 import { say } from '../quantity/words';
 import { type Field, quantity } from './fields';
+import { orNamed } from './or-named';
 import type { Ordinary } from './ordinary';
 
 /** Cylinder and cube, in MPa. */
@@ -48,9 +49,9 @@ function namedIn(text: string): string | undefined {
 
 /** The strength of a class; a fault where there is none such, or where one number may be either strength. */
 function classOf(what: string, text: string): Quantity<'pressure'> | Fault | undefined {
-  const grade = GRADE.exec(text.trim())?.[1] ?? namedIn(text.trim());
+  const grade = GRADE.exec(text)?.[1] ?? namedIn(text);
   if (grade) return pressure(`${grade} MPa`);
-  const [, cylinder, cube] = CLASS.exec(text.trim()) ?? [];
+  const [, cylinder, cube] = CLASS.exec(text) ?? [];
   if (cylinder === undefined) return undefined;
   if (cube !== undefined)
     return CLASSES.includes(`${cylinder}/${cube}`) ? pressure(`${cylinder} MPa`) : noSuchClass(what, text);
@@ -60,19 +61,6 @@ function classOf(what: string, text: string): Quantity<'pressure'> | Fault | und
   return noSuchClass(what, text);
 }
 
-const isFault = (x: Quantity<'pressure'> | Fault): x is Fault => 'sentence' in x;
-
 /** A strength as a pressure or as a class. */
-export function strength(what: string, ordinary: Ordinary): Field<Quantity<'pressure'>> {
-  const plain = quantity('pressure', what, 'positive', ordinary);
-  return {
-    ...plain,
-    read: (input, report) => {
-      const found = typeof input === 'string' ? classOf(what, input) : undefined;
-      if (found === undefined) return plain.read(input, report);
-      if (!isFault(found)) return found;
-      report(found);
-      return undefined;
-    },
-  };
-}
+export const strength = (what: string, ordinary: Ordinary): Field<Quantity<'pressure'>> =>
+  orNamed(quantity('pressure', what, 'positive', ordinary), what, classOf);

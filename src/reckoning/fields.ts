@@ -182,7 +182,8 @@ export function wholeNumber(n: number): Quantity<'count'> {
 /** One word out of a list. */
 export function choice<T extends string>(what: string, choices: readonly T[]): Field<T> {
   const read = (input: unknown): T | Fault => {
-    if (input === undefined || input === null) return sharedFaults.missing(what, `"${choices[0]}"`);
+    if (input === undefined || input === null)
+      return sharedFaults.missing(what, `"${choices.slice(0, 5).join('" or "')}"`);
     return choices.includes(input as T) ? (input as T) : faults.unknownChoice(what, choices);
   };
   return reading(read, () => ({ type: 'string', enum: [...choices] }));

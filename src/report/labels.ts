@@ -102,6 +102,7 @@ export const isNamedByUser = (group: string): boolean => NAMED_BY_USER.has(group
 
 /** Members that are called otherwise in this group than alone. */
 const IN_GROUPS: Readonly<Record<string, string>> = {
+  'panels.ratio': 'length to width',
   'plan.drop': 'offcut',
   'sawing.order': 'in this order',
 };

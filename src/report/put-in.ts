@@ -26,10 +26,15 @@ type Values = Readonly<Record<string, Quantity>>;
  */
 function inUnitsPut(values: Values, view: View): Values {
   const all = Object.entries(values).map(([name, q]) => [name, viewed(q, view)] as const);
-  const volumes = all.filter(([, q]) => q.dimension === 'volume' && q.sign() !== 0);
-  const areSmall = volumes.every(([, q]) => largeEnough(q) !== q || isInSmallUnit(q));
-  return Object.fromEntries(areSmall ? all.map(([name, q]) => [name, largeEnough(q)]) : all);
+  return Object.fromEntries(hasLarge(values, view) ? all : all.map(([name, q]) => [name, largeEnough(q)]));
 }
+
+/** Whether a volume among them is told in the large unit: what they come to is told beside it. */
+export const hasLarge = (values: Values, view: View): boolean =>
+  Object.values(values).some((given) => {
+    const q = viewed(given, view);
+    return q.dimension === 'volume' && q.sign() !== 0 && largeEnough(q) === q && !isInSmallUnit(q);
+  });
 
 /** As exact as fits on a line: what is put in must come to what is printed. */
 function putText(q: Quantity, digits: number, view: View): string {

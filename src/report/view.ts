@@ -11,8 +11,8 @@ import { writtenTime } from './clock';
 import { placeInSentence } from './labels';
 import { mustBeQuantity, mustBeView, mustBeWords } from './must-be';
 import { nameText, wordText } from './names';
-import { putIn } from './put-in';
-import { exactFraction, localized, numberText, shownText, type View, viewed } from './show';
+import { hasLarge, putIn } from './put-in';
+import { exactFraction, localized, numberText, type SideBySide, shownText, type View, viewed } from './show';
 
 export { nameText, wordText } from './names';
 export type { Language, View } from './show';
@@ -117,10 +117,11 @@ export function stepText(step: Step, view: View = {}): StepText {
   const what = wordsText(step, view);
   const { formula, values, gives } = step;
   mustBeQuantity(gives);
+  const told: SideBySide = hasLarge(values, view) ? { ...view, volumes: 'as-given' } : view;
   return {
     what,
     formula,
     put: putIn(formula, values, view),
-    gives: localized(numberText(gives, view), view),
+    gives: localized(numberText(gives, told), view),
   };
 }

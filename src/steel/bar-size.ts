@@ -7,8 +7,8 @@ import { type Quantity, type QuantityInput, systemOfQuantity } from '../quantity
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, maybe, quantity, text, whole, wholeNumber } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
+import { barGrade } from './bar-grade';
 import {
-  BAR_GRADES,
   BAR_SIZES,
   type BarGrade,
   type BarProperties,
@@ -154,7 +154,7 @@ export const barSize: Calculation<BarSizeInput, BarSizeFigures> = /*#__PURE__*/ 
         faults.unknownDesignation('the bar', ['"#4"', '"No. 4"'], ['"12 mm"', '"15M"']),
       ),
       series: maybe(choice('series', ['inch-pound', 'soft-metric', 'hard-metric', 'diameter'] as const)),
-      grade: maybe(choice('grade', BAR_GRADES)),
+      grade: maybe(barGrade('grade')),
       length: maybe(quantity('length', 'length', 'positive', BAR_LENGTH)),
       count: maybe(whole('count', 1, COUNT_LIMIT)),
     }),

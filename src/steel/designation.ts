@@ -36,7 +36,8 @@ const MARK = /^(#|no\.?|n°|ø|⌀|φ|(?:hd|[htbyn])(?= ?\d{1,2}$))? ?(\d{1,2}) 
 /** Cut a designation up; `undefined` for anything that is none. */
 export function barMark(text: string): BarMark | undefined {
   const written = text.trim();
-  const found = MARK.exec(byInches(written));
+  // The sign of a diameter stands behind it too: 12Ø.
+  const found = MARK.exec(byInches(written).replace(/^(\d{1,2}) ?([ø⌀φ])$/i, '$2$1'));
   if (!found) return undefined;
   const [, before, number = '', behind] = found;
   const prefix = before === undefined ? undefined : /^[ø⌀φhtby]|^n$/i.test(before) ? 'diameter' : 'number';

@@ -16,15 +16,8 @@ import { choice, fields, maybe, quantity, wholeNumber, word, yesOrNo } from '../
 import type { Pad } from '../reckoning/pad';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
-import {
-  type AnyBarSize,
-  BAR_GRADES,
-  type BarGrade,
-  type BarName,
-  diameterOf,
-  usualGradeOf,
-  yieldOf,
-} from './bars';
+import { barGrade } from './bar-grade';
+import { type AnyBarSize, type BarGrade, type BarName, diameterOf, usualGradeOf, yieldOf } from './bars';
 import { numberIn, plainNumber } from './common';
 import { COVER, LAP_SPACING, STRENGTH } from './ordinary';
 import { ACI_318_DEVELOPMENT } from './sources';
@@ -189,7 +182,7 @@ export const developmentLap = () =>
     kind: word('development'),
     bar: barField('bar'),
     strength: strength('strength', STRENGTH),
-    grade: maybe(choice('grade', BAR_GRADES)),
+    grade: maybe(barGrade('grade')),
     cover: maybe(quantity('length', 'cover', 'positive', COVER)),
     spacing: maybe(quantity('length', 'spacing', 'positive', LAP_SPACING)),
     topBar: maybe(yesOrNo('topBar')),

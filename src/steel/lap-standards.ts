@@ -23,6 +23,7 @@ import type { Source } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { toPower } from '../solve/exponential';
 import { barField } from './bar-field';
+import { yieldStrength as yieldOfBars } from './bar-grade';
 import { type AnyBarSize, diameterOf } from './bars';
 import { numberIn, plainNumber } from './common';
 import { COVER, LAP_SPACING, STRENGTH, STRESS, YIELD } from './ordinary';
@@ -274,7 +275,7 @@ const parts = () => ({
   spacing: maybe(quantity('length', 'spacing', 'positive', LAP_SPACING)),
 });
 const cover = () => maybe(quantity('length', 'cover', 'positive', COVER));
-const yieldStrength = () => maybe(quantity('pressure', 'yieldStrength', 'positive', YIELD));
+const yieldStrength = () => maybe(yieldOfBars(YIELD));
 
 /** The doors of these laps. */
 export const standardLaps = () =>

@@ -9,6 +9,7 @@ const trade = COMMON_PRACTICE;
 /** A city asks for bars 24 in apart in walks and drives: farther apart they are hardly reinforcement. */
 export const MAT_SPACING: Ordinary = {
   of: 'the spacing of bars in flatwork',
+  example: ['12 in', '300 mm'],
   least: ['3 in', '75 mm'],
   most: ['24 in', '600 mm'],
   source: RICHARDSON_SPACING,

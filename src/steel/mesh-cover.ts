@@ -46,6 +46,8 @@ export interface CountedStrips {
   readonly counts: ReadonlyMap<number, number>;
   /** The strips end to end, in steps, with no lap: what rolls in one line have to reach over. */
   readonly inOneLine: number;
+  /** How many of the strips come out of the width of one piece: more than one only of a slab of one narrow strip. */
+  readonly outOfWidth: number;
 }
 
 const STEADY = 1e-9;
@@ -178,15 +180,17 @@ export function countStrips(rule: StripRule): CountedStrips {
   const add = (steps: number, n: number): void => {
     if (n > 0) counts.set(steps, (counts.get(steps) ?? 0) + n);
   };
-  let [inOneLine, pieces] = [0, 0];
-  const strips = overStrips(rule, (reach) => {
+  let [inOneLine, pieces, wide] = [0, 0, rule.width];
+  const strips = overStrips(rule, (reach, _, [low, high]) => {
+    wide = high - low;
     inOneLine += reach.steps;
     pieces += reach.pieces;
     add(rule.piece, reach.pieces - 1);
     add(cutPiece(reach, rule), 1);
   });
   const { degrees, fromFar } = rule;
-  return { degrees, fromFar, strips, pieces, counts, inOneLine };
+  const outOfWidth = strips === 1 ? Math.max(1, Math.floor(rule.width / wide + STEADY)) : 1;
+  return { degrees, fromFar, strips, pieces, counts, inOneLine, outOfWidth };
 }
 
 /**

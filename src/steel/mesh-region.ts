@@ -86,6 +86,8 @@ export interface MeshRegionFigures {
   readonly withoutReuse: Quantity<'count'>;
   /** Strips side by side, from edge to edge of the slab. */
   readonly strips: Quantity<'count'>;
+  /** Where one narrow strip is all: how many a sheet is cut into along its length; left out where it is not. */
+  readonly stripsPerPiece?: Quantity<'count'>;
   /** Direction of the strips. */
   readonly direction: Quantity<'angle'>;
   /** What the other way would take; left out where the direction was given. */
@@ -208,7 +210,8 @@ function buy(strips: CountedStrips, { piece, endLap }: Ground['rule'], form: 'sh
   withinLimit(LENGTH_LIMIT, strips.counts.size, 'cutTo');
   const counts = [...strips.counts].sort((a, b) => b[0] - a[0]);
   const cut = cutFrom(counts, piece);
-  if (form === 'sheets') return { strips, counts, ...cut };
+  const sheets = (lengths: number): number => Math.ceil(lengths / strips.outOfWidth);
+  if (form === 'sheets') return { strips, counts, pieces: sheets(cut.pieces), least: sheets(cut.least) };
   const reach = strips.inOneLine;
   const inLine = reach > piece ? Math.ceil((reach - endLap) / (piece - endLap)) : 1;
   return { strips, counts, pieces: Math.min(cut.pieces, inLine), least: Math.ceil(reach / piece) };
@@ -330,6 +333,7 @@ export function reckonMeshRegion(input: ParsedMeshRegion, pad: Pad): MeshRegionF
   const { pieceLength: s, pieceWidth: w } = input;
   const pieceArea = pad.step('area of a piece', 'a = s × w', { s, w }, s.times(w));
   const B = pad.step('area bought', 'B = p × a', { p, a: pieceArea }, pieceArea.times(p));
+  const isRipped = input.form === 'sheets' && best.strips.outOfWidth > 1 && best.strips.pieces > 1;
   const u = input.style ? styleWeight(input.style, pad) : undefined;
   const weight = u ? pad.step('weight', 'M = B × u', { B, u }, B.times(u)) : undefined;
   const supports = supportsUnderMesh(input, ground, pad);
@@ -341,6 +345,7 @@ export function reckonMeshRegion(input: ParsedMeshRegion, pad: Pad): MeshRegionF
     leastPieces: wholeNumber(best.least),
     withoutReuse: wholeNumber(best.strips.pieces),
     strips: wholeNumber(best.strips.strips),
+    ...(isRipped ? { stripsPerPiece: wholeNumber(best.strips.outOfWidth) } : {}),
     direction: angleOf(best.strips.degrees, input.angle),
     ...(other ? { otherWay: wholeNumber(other.pieces) } : {}),
     laid,

@@ -7,6 +7,7 @@ export const BAR_LENGTH: Ordinary = /*#__PURE__*/ range('a bar', ['6 in', '150 m
 /** A city asks for bars 24 in apart in walks and drives: farther apart they are hardly reinforcement. */
 export const WIDEST_SPACING: Ordinary = {
   of: 'the spacing of bars in flatwork',
+  example: ['12 in', '300 mm'],
   least: ['3 in', '75 mm'],
   most: ['24 in', '600 mm'],
   source: SPACING_24_IN,
@@ -27,6 +28,7 @@ export const LAP_SPACING: Ordinary = /*#__PURE__*/ range(
   'the spacing of bars',
   ['1 in', '25 mm'],
   ['48 in', '1.2 m'],
+  ['12 in', '300 mm'],
 );
 export const STEEL_RATIO: Ordinary = {
   of: 'steel over concrete',

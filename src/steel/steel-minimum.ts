@@ -20,15 +20,15 @@ import {
 } from '../quantity/quantity';
 import { bareRatio } from '../reckoning/bare-ratio';
 import { type Calculation, define } from '../reckoning/calculation';
-import { choice, fields, kinds, maybe, quantity, wholeNumber, word } from '../reckoning/fields';
+import { fields, kinds, maybe, quantity, wholeNumber, word } from '../reckoning/fields';
 import { SLAB_THICKNESS } from '../reckoning/ordinary';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
 import { barField } from './bar-field';
+import { barGrade, yieldStrength } from './bar-grade';
 import {
   type AnyBarSize,
-  BAR_GRADES,
   type BarGrade,
   type BarName,
   sectionOf,
@@ -342,7 +342,7 @@ export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> =
       fields({
         kind: word('ratio'),
         thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
-        grade: maybe(choice('grade', BAR_GRADES)),
+        grade: maybe(barGrade('grade')),
         ratio: maybe(bareRatio('ratio', 'positive', STEEL_RATIO, SMALL)),
         spacingLimit: maybe(quantity('length', 'spacingLimit', 'positive', WIDEST_SPACING)),
       }),
@@ -352,7 +352,7 @@ export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> =
         length: quantity('length', 'length', 'positive', DRAG_LENGTH),
         width: maybe(quantity('length', 'width', 'positive', DRAG_LENGTH)),
         friction: maybe(bareRatio('friction', 'positive', USUAL_FRICTION)),
-        yieldStrength: maybe(quantity('pressure', 'yieldStrength', 'positive', USUAL_YIELD)),
+        yieldStrength: maybe(yieldStrength(USUAL_YIELD)),
         stress: maybe(quantity('pressure', 'stress', 'positive', STRESS)),
         unitWeight: maybe(quantity('density', 'unitWeight', 'positive', CONCRETE_DENSITY)),
         spacingLimit: maybe(quantity('length', 'spacingLimit', 'positive', WIDEST_SPACING)),
@@ -362,8 +362,8 @@ export const steelMinimum: Calculation<SteelMinimumInput, SteelMinimumFigures> =
         thickness: quantity('length', 'thickness', 'positive', SLAB_THICKNESS),
         bar: barField('bar'),
         spacing: quantity('length', 'spacing', 'positive', WIDEST_SPACING),
-        grade: maybe(choice('grade', BAR_GRADES)),
-        insteadGrade: maybe(choice('insteadGrade', BAR_GRADES)),
+        grade: maybe(barGrade('grade')),
+        insteadGrade: maybe(barGrade('insteadGrade')),
         spacingLimit: maybe(quantity('length', 'spacingLimit', 'positive', WIDEST_SPACING)),
       }),
     ]),

@@ -6,6 +6,7 @@ const trade = COMMON_PRACTICE;
 
 export const RISE: Ordinary = {
   of: 'the rise of a flight of steps',
+  example: ['21 in', '525 mm'],
   least: ['3 in', '75 mm'],
   most: ['20 ft', '6 m'],
   source: trade,

@@ -118,6 +118,15 @@ export function protectionOf(input: PlacingParsed, pad: Pad): ProtectedFor {
       source: ACI_306_TABLES,
     });
   }
+  if (!cement) {
+    pad.assume({
+      name: 'cement',
+      value: 'ordinary',
+      because: 'nothing says that the mix gains strength early',
+      override: 'Give cement: high-early for type III, more cement or an accelerator',
+      source: ACI_306_TABLES,
+    });
+  }
   const early = cement === 'high-early' ? 1 : 0;
   const partial = service === 'partial-load';
   const days = DAYS[(exposed ?? true) || partial ? 'exposed' : 'sheltered'];

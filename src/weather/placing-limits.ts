@@ -14,7 +14,7 @@ import type { Paired } from '../quantity/paired';
 import { type Calculation, define, refuse } from '../reckoning/calculation';
 import { choice, fields, maybe, quantity, whole, wholeNumber, yesOrNo } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import type { Source } from '../reckoning/source';
+import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import { all, needs } from '../reckoning/together';
 import * as cautions from './cautions';
 import {
@@ -130,6 +130,19 @@ const layersFor = (low: Temperature): number | undefined => {
   return under(BITTER, low) ? undefined : 2;
 };
 
+/** How many layers there are where there are blankets. */
+function layersOf({ layers }: PlacingParsed, pad: Pad): number {
+  if (layers) return layers.toNumber('each');
+  pad.assume({
+    name: 'layers',
+    value: wholeNumber(1),
+    because: 'blankets are laid in one layer, unless more are asked for',
+    override: 'Give layers',
+    source: COMMON_PRACTICE,
+  });
+  return 1;
+}
+
 function heedNight(input: PlacingParsed, judged: Judged, pad: Pad): void {
   const { low } = input.forecast;
   const protection = input.protection ?? 'none';
@@ -146,7 +159,7 @@ function heedNight(input: PlacingParsed, judged: Judged, pad: Pad): void {
     if (needed > 1) judged.next.push('another-blanket');
     const frost = under(FROST, low);
     if (frost) pad.caution(cautions.coldNight(frost, low));
-  } else if (input.layers ? input.layers.toNumber('each') < needed : needed > 1) {
+  } else if (layersOf(input, pad) < needed) {
     judged.next.push('another-blanket');
     pad.caution(cautions.tooFewBlankets(ONE_BLANKET.as(pad.system), low));
   }

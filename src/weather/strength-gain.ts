@@ -327,7 +327,11 @@ function judge({ use, from, to }: TimeForUse, planned: Time, pad: Pad): NonNulla
   return young ? 'too young' : 'perhaps too young';
 }
 
-const ENGINEERED: readonly SlabUse[] = ['strip', 'load', 'backfill'];
+const ENGINEERED: readonly SlabUse[] = ['load', 'backfill'];
+
+/** Forms that wait for more than edge forms do carry something. */
+const isEngineered = ({ use, share }: TimeForUse): boolean =>
+  ENGINEERED.includes(use) || (use === 'strip' && share.greaterThan(ratio(USUAL_SHARES.strip[0])));
 
 function reckon(input: Parsed, pad: Pad): StrengthGainFigures {
   checkAges(input);
@@ -335,7 +339,7 @@ function reckon(input: Parsed, pad: Pad): StrengthGainFigures {
   const atAges = input.ages?.map((t) => atAge(t, curves, pad));
   const uses = input.uses?.map((use, i) => whenOf(use, i, curves, pad));
   pad.caution(cautions.curvesAreAverages);
-  if (uses?.some(({ use }) => ENGINEERED.includes(use))) pad.caution(cautions.engineerStrips);
+  if (uses?.some(isEngineered)) pad.caution(cautions.engineerStrips);
   return {
     ageFactor: curves.g,
     ...(atAges ? { atAges } : {}),

@@ -67,4 +67,13 @@ describe('seed', () => {
       { numRuns: runs(100) },
     );
   });
+
+  it('is taken for pure and alive where no label says otherwise, and that is told', () => {
+    const seed = { area: '600 ft2', rate: '0.004 lb/ft2' } as const;
+    const named = (more: object) => backfill({ seed: { ...seed, ...more } }).assumed.map(({ name }) => name);
+    expect(named({})).toEqual(['seed.purity', 'seed.germination']);
+    expect(named({ purity: '98%' })).toEqual(['seed.germination']);
+    expect(named({ purity: '98%', germination: '85%' })).toEqual([]);
+    expect(backfill({ seed }).figures.pureLiveSeed?.format()).toBe('100%');
+  });
 });

@@ -62,6 +62,8 @@ const IN_WORDS: readonly string[] = [
   'day-plan surface',
   'day-plan hours by weather',
   'day-plan weather',
+  // Sand and stone whose water stands in that of the ticket.
+  'delivery-ticket aggregates',
   'joint-spacing aggregate class',
   'joint-spacing slump class',
   'saw-window finishBy',

@@ -59,7 +59,7 @@ function unread(attempt: Attempt, at: string): boolean {
 }
 
 /** Loads are weighed or measured, all alike: what is proposed for one does not see the others. */
-const LOADS = /^(?:tickets|loads)\b|^truckCapacity$/;
+const LOADS = /^(?:tickets|loads)\b/;
 
 /** The places of one kind in one unit system, once each, with an input that they stand in. */
 function* placesOf({

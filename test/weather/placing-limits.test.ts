@@ -76,3 +76,16 @@ describe('a day', () => {
     expect(new Set(both.map(({ cautions }) => cautions.map(({ code }) => code).join())).size).toBe(1);
   });
 });
+
+describe('what is not said', () => {
+  it('of cement and of layers is taken and told', () => {
+    const night = { thickness: '4 in', forecast: { placing: '40 degF', low: '25 degF' } } as const;
+    const named = (more: object) => placingLimits({ ...night, ...more }).assumed.map(({ name }) => name);
+    expect(named({ protection: 'blankets' })).toEqual(expect.arrayContaining(['layers', 'cement']));
+    expect(named({})).not.toContain('layers');
+    const said = named({ protection: 'blankets', layers: 1, cement: 'ordinary' });
+    expect(said).not.toContain('layers');
+    expect(said).not.toContain('cement');
+    expect(named({ forecast: { placing: '70 degF', low: '60 degF' } })).not.toContain('cement');
+  });
+});

@@ -111,6 +111,7 @@ export const labelsGL: Language = {
   'left in pump': 'queda en la bomba',
   legs: 'patas',
   length: 'largo',
+  'length to width': 'largo por ancho',
   'length bought': 'largo comprado',
   'length kept': 'largo guardado',
   'length lost': 'largo perdido',

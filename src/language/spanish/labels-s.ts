@@ -131,6 +131,7 @@ export const labelsS: Language = {
   strictest: 'la más estricta',
   strip: 'franja',
   strips: 'franjas',
+  'strips per piece': 'franjas por pieza',
   style: 'tipo de malla',
   sulfate: 'sulfatos',
   supports: 'apoyos',

@@ -10,6 +10,11 @@ export const overrides: Language = {
   'Give bar from the plans': 'Indique bar según los planos',
   'Give bleeding: "little"': 'Indique bleeding: "little"',
   'Give closingLimit': 'Indique closingLimit',
+  'Give cement: high-early for type III, more cement or an accelerator':
+    'Indique cement: high-early para tipo III, más cemento o un acelerante',
+  'Give layers': 'Indique layers (capas)',
+  'Give purity by the label of the bag': 'Indique purity (pureza) según la etiqueta del saco',
+  'Give germination by the label of the bag': 'Indique germination (germinación) según la etiqueta del saco',
   'Give coats as the data sheet says': 'Indique coats como dice la hoja de datos',
   'Give compactedDensity from the supplier or a test':
     'Indique compactedDensity según el proveedor o un ensayo',

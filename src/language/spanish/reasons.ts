@@ -46,8 +46,8 @@ export const reasons: Language = {
     'losa al aire libre lejos de edificios, donde 2% es mejor',
   'as close as a tape and a square get': 'con la precisión de una cinta y una escuadra',
   'bars of this length across such corners': 'varillas de este largo a través de esas esquinas',
-  'by the temperature of the concrete; the sources of the hours of sawing name no degrees':
-    'por la temperatura del concreto; las fuentes de las horas de corte no dicen grados',
+  'by the concrete, or the air where that is warmer; the sources of the hours of sawing name no degrees':
+    'por el concreto, o por el aire donde está más caliente; las fuentes de las horas de corte no dicen grados',
   'chairs that hold mesh when people walk on it':
     'silletas que sostienen la malla cuando se camina sobre ella',
   'codes and standards disagree, and what meets the strictest of those shown meets them all':
@@ -62,6 +62,11 @@ export const reasons: Language = {
   'filling, turning and dumping on each trip': 'llenar, dar vuelta y vaciar en cada viaje',
   'flatwork is mostly struck off by hand': 'los pisos casi siempre se enrasan a mano',
   'flatwork on the ground carries nothing early': 'los pisos sobre el terreno no cargan nada al principio',
+  'nothing says that the mix gains strength early': 'nada dice que la mezcla gane resistencia temprano',
+  'blankets are laid in one layer, unless more are asked for':
+    'las mantas se ponen en una capa, salvo que se pidan más',
+  'as though nothing but seed were in the bag': 'como si en el saco no hubiera más que semilla',
+  'as though every seed sprouted': 'como si germinara cada semilla',
   'flatwork outdoors freezes when it is in use': 'los pisos al aire libre se congelan cuando están en uso',
   'forms higher than a curb are pushed hard': 'las cimbras más altas que una guarnición reciben mucho empuje',
   'four into each board end': 'cuatro en cada punta de tabla',
