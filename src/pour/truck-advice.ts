@@ -70,10 +70,18 @@ const alike = ({ loads }: Figures): boolean =>
     ({ volume }, i) => i === loads.length - 1 || volume.compareTo(loads[0]?.volume ?? volume) === 0,
   );
 
+/** What is left of the gaps where each truck comes as soon as the plant can load it. */
+function restOfGaps({ loads }: Figures, loading: Time): Time {
+  const placed = loads.slice(0, -1).map(({ starts, ends }) => ends.minus(starts));
+  return placed.reduce((rest, p) => greaterOf(rest, loading.minus(p)), loading.minus(loading));
+}
+
 function againstGaps(figures: Figures, { loading, spacing, few, sending }: TruckWays): Words {
   const { trucksNeeded } = figures;
   // Where the plant holds it up, no truck more helps.
   if (byPlant(figures, loading)) return cautions.plantIsSlower(loading);
+  const rest = restOfGaps(figures, loading);
+  if (rest.greaterThan(SHORT_GAP())) return cautions.downToPlant(trucksNeeded, loading, rest);
   const apart = slower(figures, loading);
   const even = alike(figures);
   if (!few) return even ? cautions.closerTrucks(apart) : cautions.trucksInTurn;
@@ -107,10 +115,15 @@ function heedGaps(figures: Figures, ways: TruckWays, pad: Pad): TruckVerdict | u
 }
 
 /** Sent one by one, and no more of them than it takes. */
-function againstQueues(figures: Figures, { sending, loading }: TruckWays): Words {
+function againstQueues(figures: Figures, { sending, loading, spacing, few }: TruckWays): Words {
   const { trucks, trucksNeeded } = figures;
-  const apart = slower(figures, loading);
   const even = alike(figures);
+  // Of loads that differ one comes late for want of trucks, and the next waits for it.
+  if (few && !even) {
+    const inTurn = !spacing && sending !== 'at-once';
+    return inTurn ? cautions.moreTrucks(trucksNeeded) : cautions.moreInTurn(trucksNeeded);
+  }
+  const apart = slower(figures, loading);
   if (sending === 'at-once' && trucks.greaterThan(trucksNeeded))
     return even ? cautions.fewerTrucks(trucksNeeded, apart) : cautions.fewerInTurn(trucksNeeded);
   return even ? cautions.spaceTrucks(apart) : cautions.spaceInTurn;
@@ -123,16 +136,14 @@ function heedQueue(figures: Figures, ways: TruckWays, pad: Pad): TruckVerdict | 
   return 'trucks wait';
 }
 
-/** What helps a load that is past a limit though it does not wait: one that is emptied in what the way leaves. */
-function againstAge(
-  { loads, placingRate: R, oldest }: Figures,
-  limit: Time,
-  at: number,
-  step: Volume,
-): Words {
-  const load = loads[at];
-  if (!load) return cautions.fasterPlacing;
-  const way = oldest.minus(load.waits).minus(load.ends.minus(load.starts));
+/** Of each load, how old it is without what it waits. */
+const unwaited = ({ age, waits }: Figures['loads'][number]): Time => age.minus(waits);
+
+/** What helps loads that are past a limit: to wait no more, or to be emptied in what the way leaves. */
+function againstAge({ loads, placingRate: R }: Figures, limit: Time, step: Volume): Words {
+  const load = loads.reduce((a, b) => (unwaited(b).greaterThan(unwaited(a)) ? b : a));
+  if (!unwaited(load).greaterThan(limit)) return cautions.noWaiting;
+  const way = unwaited(load).minus(load.ends.minus(load.starts));
   const room = limit.minus(way);
   if (room.sign() <= 0) return cautions.nearerPlant;
   const most = R.times(room)
@@ -145,11 +156,11 @@ function againstAge(
 function heedAge(figures: Figures, { step }: TruckWays, pad: Pad): TruckVerdict | undefined {
   const { loads, oldest, ageLimit, initialSet } = figures;
   const at = loads.findIndex(({ age }) => age.compareTo(oldest) === 0);
-  const young = oldest.minus(loads[at]?.waits ?? oldest);
   const load = wholeNumber(at + 1);
   const sets = !oldest.lessThan(initialSet.from);
   if (sets) {
-    const remedy = young.lessThan(initialSet.from) ? cautions.noWaiting : cautions.youngerLoads;
+    const young = loads.every((one) => unwaited(one).lessThan(initialSet.from));
+    const remedy = young ? cautions.noWaiting : cautions.youngerLoads;
     pad.caution(cautions.setsInTruck(initialSet.from.in('min'), oldest, load, remedy));
   }
   if (!oldest.greaterThan(ageLimit)) {
@@ -157,13 +168,11 @@ function heedAge(figures: Figures, { step }: TruckWays, pad: Pad): TruckVerdict 
     // Within its limit, and yet stiff by age alone.
     const stiff = initialSet.from.times(MOST_OF_SET()).in('min');
     if (oldest.greaterThan(stiff)) {
-      const remedy = young.greaterThan(stiff) ? againstAge(figures, stiff, at, step) : cautions.noWaiting;
-      pad.caution(cautions.stiffLoad(stiff, oldest, load, remedy));
+      pad.caution(cautions.stiffLoad(stiff, oldest, load, againstAge(figures, stiff, step)));
     }
     return undefined;
   }
-  const remedy = young.greaterThan(ageLimit) ? againstAge(figures, ageLimit, at, step) : cautions.noWaiting;
-  pad.caution(cautions.tooOld(ageLimit, oldest, load, remedy));
+  pad.caution(cautions.tooOld(ageLimit, oldest, load, againstAge(figures, ageLimit, step)));
   return sets ? 'sets in the truck' : 'too old';
 }
 

@@ -115,6 +115,9 @@ export const trucksInTurn: Words = {
 export const plantIsSlower = (loading: Time): Words =>
   say`The plant takes ${{ loading }} for each load, longer than placing it: ask whether two are loaded at once, or place at that pace`;
 
+export const downToPlant = (trucks: Count, loading: Time, rest: Time): Words =>
+  say`With ${{ trucks }} trucks ${{ loading }} apart it is down to ${{ rest }}, since the plant takes as long for each load: ask whether two are loaded at once, or place at that pace`;
+
 export const coldJointRisk = (limit: Time, actual: Time, remedy: Words): Caution => ({
   code: 'cold-joint-risk',
   severity: 'warning',

@@ -281,6 +281,42 @@ describe('advice about trucks', () => {
     );
   });
 
+  it('is no promise of trucks where the plant loads slower than they are emptied', () => {
+    const slow = { placing: { kind: 'line-pump', rate: '50 yd3/h' }, travelTime: '20 min' } as const;
+    const text = told({ ...slow, loads: ['10 yd3', '10 yd3', '10 yd3'], loadingTime: '24 min', trucks: 2 });
+    // Twelve minutes to place a load that takes twenty-four to fill.
+    expect(text).toContain('With 3 trucks 24 min apart it is down to 12 min');
+    const even = told({ ...slow, loads: ['10 yd3', '10 yd3', '10 yd3'], loadingTime: '14 min', trucks: 2 });
+    expect(even).toContain('With 3 trucks none waits');
+  });
+
+  it('is more trucks where one of unlike loads comes late and the next waits for it', () => {
+    const late = {
+      loads: ['10 yd3', '5 yd3', '10 yd3', '5 yd3', '10 yd3'],
+      placing: { kind: 'rate', rate: '12 yd3/h' },
+      travelTime: '30 min',
+    } as const;
+    const queues = (input: TruckPlanInput) =>
+      truckPlan(input).cautions.some(({ code }) => code === 'trucks-queue');
+    expect(queues({ ...late, trucks: 2 })).toBe(true);
+    expect(told({ ...late, trucks: 2 })).toMatch(/stiff in the drum. With 4 trucks none waits/);
+    expect(queues({ ...late, trucks: 4 })).toBe(false);
+  });
+
+  it('looks for what is too old without any waiting, and not only at the oldest', () => {
+    const text = told({
+      loads: ['9 yd3', '9 yd3', '9 yd3', '4 yd3'],
+      placing: { kind: 'rate', rate: '12 yd3/h' },
+      travelTime: '40 min',
+      loadingTime: '17 min',
+      trucks: 4,
+      sending: 'at-once',
+    });
+    // 90 − 40 − 17 leaves 33 min, in which 6.6 yd3 are placed.
+    expect(text).toContain('load 4 is 2 h 41 min old');
+    expect(text).toContain('loads of at most 6.50 yd3');
+  });
+
   it('is that of the worst: what sets before it is out is never said to keep going', () => {
     fc.assert(
       fc.property(days, n(40, 110), (day, f) => {

@@ -10,6 +10,11 @@ type Pair = readonly [english: string, spanish: string];
 const REMEDY = '…';
 
 const FEWER: readonly Pair[] = [
+  [
+    'With {trucks} trucks that each come as the one before is empty none waits for the next',
+    'Con {trucks} camiones que lleguen cada uno al vaciarse el anterior nunca se espera al siguiente',
+  ],
+  ['With {trucks} trucks none waits for the next', 'Con {trucks} camiones nunca se espera al siguiente'],
   ['Have them sent {spacing} apart', 'Pida que salgan a intervalos de {spacing}'],
   [
     'Have each sent so that it comes as the one before is empty',
@@ -39,6 +44,10 @@ const MORE: readonly Pair[] = [
   [
     'Trucks that each come as the one before is empty would keep it going',
     'Con camiones que lleguen cada uno al vaciarse el anterior no se pararía',
+  ],
+  [
+    'With {trucks} trucks {loading} apart it is down to {rest}, since the plant takes as long for each load: ask whether two are loaded at once, or place at that pace',
+    'Con {trucks} camiones a intervalos de {loading} baja a {rest}, ya que la planta tarda eso en cada carga: pregunte si se cargan dos a la vez, o cuele a ese paso',
   ],
   [
     'The plant takes {loading} for each load, longer than placing it: ask whether two are loaded at once, or place at that pace',
