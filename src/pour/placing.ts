@@ -9,12 +9,12 @@
  * Carts of 6 to 8 ft3 make 3 to 5 yd3/h for each man. Half an hour for a truck of 10 yd3 down its chute is common
  * practice. Of pumps only ratings are published, and these are wide apart: their rate is asked for.
  */
-import { constant, slope, time, volume, volumeRate } from '../quantity/make';
-import { paired } from '../quantity/paired';
+import { constant, slope, time } from '../quantity/make';
+import { type Paired, paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import { type Field, fields, kinds, maybe, quantity, whole, wholeNumber, word } from '../reckoning/fields';
 import type { Pad } from '../reckoning/pad';
-import { COMMON_PRACTICE } from '../reckoning/source';
+import { COMMON_PRACTICE, type Source } from '../reckoning/source';
 import * as cautions from './truck-cautions';
 import * as ordinary from './truck-ordinary';
 import { BARROW_TRIPS, BUGGY_LOADS, CART_RATES, PUMP_RATES } from './truck-sources';
@@ -270,30 +270,54 @@ export function heedPlacing({ kind }: Placing, pad: Pad): void {
   if (kind === 'boom-pump' || kind === 'line-pump') pad.caution(cautions.pumpHose);
 }
 
+/** Printed in yards and cubic feet; in liters and cubic meters as round as they were. */
+const PUMPED = [
+  /*#__PURE__*/ paired('volume-rate', '12 yd3/h', '9 m3/h'),
+  /*#__PURE__*/ paired('volume-rate', '65 yd3/h', '50 m3/h'),
+] as const;
+const CARTED = [
+  /*#__PURE__*/ paired('volume-rate', '3 yd3/h', '2.3 m3/h'),
+  /*#__PURE__*/ paired('volume-rate', '5 yd3/h', '3.8 m3/h'),
+] as const;
+const CART_HOLDS = [
+  /*#__PURE__*/ paired('volume', '6 ft3', '170 L'),
+  /*#__PURE__*/ paired('volume', '8 ft3', '225 L'),
+] as const;
+const BARROW_HOLDS = [
+  /*#__PURE__*/ paired('volume', '1 ft3', '28 L'),
+  /*#__PURE__*/ paired('volume', '2 ft3', '57 L'),
+] as const;
+const BUGGY_HOLDS = [
+  /*#__PURE__*/ paired('volume', '9 ft3', '255 L'),
+  /*#__PURE__*/ paired('volume', '16 ft3', '450 L'),
+] as const;
+
+type Ends<D extends 'volume' | 'volume-rate'> = readonly [from: Paired<D>, to: Paired<D>];
+
 /** What sources print for this way of placing. */
-export function publishedFor({ kind }: Placing): {
+export function publishedFor(
+  { kind }: Placing,
+  { system }: Pad,
+): {
   readonly publishedRates?: readonly PublishedRate[];
   readonly publishedLoads?: readonly PublishedLoad[];
 } {
-  const rates = (title: string, from: string, to: string): PublishedRate[] => [
-    { source: title, from: volumeRate(from), to: volumeRate(to) },
-  ];
-  const loads = (title: string, from: string, to: string): PublishedLoad[] => [
-    { source: title, from: volume(from), to: volume(to) },
+  const printed = <D extends 'volume' | 'volume-rate'>({ title }: Source, [from, to]: Ends<D>) => [
+    { source: title, from: from.as(system), to: to.as(system) },
   ];
   switch (kind) {
     case 'boom-pump':
     case 'line-pump':
-      return { publishedRates: rates(PUMP_RATES.title, '12 yd3/h', '65 yd3/h') };
+      return { publishedRates: printed(PUMP_RATES, PUMPED) };
     case 'cart':
       return {
-        publishedRates: rates(CART_RATES.title, '3 yd3/h', '5 yd3/h'),
-        publishedLoads: loads(CART_RATES.title, '6 ft3', '8 ft3'),
+        publishedRates: printed(CART_RATES, CARTED),
+        publishedLoads: printed(CART_RATES, CART_HOLDS),
       };
     case 'wheelbarrow':
-      return { publishedLoads: loads(BARROW_TRIPS.title, '1 ft3', '2 ft3') };
+      return { publishedLoads: printed(BARROW_TRIPS, BARROW_HOLDS) };
     case 'buggy':
-      return { publishedLoads: loads(BUGGY_LOADS.title, '9 ft3', '16 ft3') };
+      return { publishedLoads: printed(BUGGY_LOADS, BUGGY_HOLDS) };
     default:
       return {};
   }

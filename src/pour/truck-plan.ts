@@ -212,7 +212,7 @@ function reckon(input: TruckParsed, pad: Pad): TruckPlanFigures {
   heedSteps(volumes, input.increment, pad);
   heedPlacing(way, pad);
   for (const caution of [cautions.reversingTrucks, cautions.washOut, alkali]) pad.caution(caution);
-  return { ...figures, verdict, ...publishedFor(way) };
+  return { ...figures, verdict, ...publishedFor(way, pad) };
 }
 
 /**
