@@ -222,6 +222,8 @@ function roundFaults(figures: JointLayoutFigures, R: number, hole: number, asked
     const across = spokes.filter(
       (s) => Math.hypot(s.from.x.toNumber('in'), s.from.y.toNumber('in')) <= inner + 1e-6,
     ).length;
+    if (i === 0 && hole === 0 && across > 0 && across < 4)
+      found.push(`${across} radial joints meet in the middle`);
     const whole = across === 0 ? 2 * outer : outer - inner;
     if (whole > asked.spacing * 12 + 1e-6) found.push(`ring ${inner} to ${outer} is too wide`);
     const chord = across > 2 ? 2 * outer * Math.sin(Math.PI / across) : 2 * outer;

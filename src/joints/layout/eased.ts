@@ -75,8 +75,7 @@ const inPlaceOf = ({ limits, cells, found }: FoundGrid, other: FoundGrid): Found
 
 /** The first plan by a longer ratio that is worth it: with few long panels, or else with little of the slab on them. */
 function byRatio(plan: FoundGrid, { find, lay }: Ways): FoundGrid | undefined {
-  const others = RATIOS.filter((ratio) => ratio > plan.limits.ratio)
-    .map((ratio) => find(ratio, false))
+  const others = RATIOS.map((ratio) => find(ratio, false))
     .filter(({ softened: soft, found }) => !soft && found.cost <= (1 - SAVED) * plan.found.cost)
     .map((other) => inPlaceOf(plan, other))
     .map((told) => ({ told, laid: lay(told) }));
