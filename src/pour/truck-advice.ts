@@ -88,7 +88,7 @@ function againstGaps(figures: Figures, { loading, spacing, few, sending }: Truck
   // More of them bunch up where all are sent at once, or closer together than they are emptied.
   const asSent = spacing ? spacing.compareTo(apart) === 0 : sending !== 'at-once';
   if (asSent) return cautions.moreTrucks(trucksNeeded);
-  return even ? cautions.moreAndSpaced(trucksNeeded, apart) : cautions.moreInTurn(trucksNeeded);
+  return even ? cautions.moreAndSpaced(trucksNeeded, apart) : cautions.trucksEachInTurn(trucksNeeded);
 }
 
 /** Gaps against what the concrete at the edge stands. */
@@ -121,11 +121,11 @@ function againstQueues(figures: Figures, { sending, loading, spacing, few }: Tru
   // Of loads that differ one comes late for want of trucks, and the next waits for it.
   if (few && !even) {
     const inTurn = !spacing && sending !== 'at-once';
-    return inTurn ? cautions.moreTrucks(trucksNeeded) : cautions.moreInTurn(trucksNeeded);
+    return inTurn ? cautions.moreTrucks(trucksNeeded) : cautions.trucksEachInTurn(trucksNeeded);
   }
   const apart = slower(figures, loading);
   if (sending === 'at-once' && trucks.greaterThan(trucksNeeded))
-    return even ? cautions.fewerTrucks(trucksNeeded, apart) : cautions.fewerInTurn(trucksNeeded);
+    return even ? cautions.fewerTrucks(trucksNeeded, apart) : cautions.trucksEachInTurn(trucksNeeded);
   return even ? cautions.spaceTrucks(apart) : cautions.spaceInTurn;
 }
 

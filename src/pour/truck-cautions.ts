@@ -91,8 +91,6 @@ export const spaceTrucks = (spacing: Time): Words => say`Have them sent ${{ spac
 export const spaceInTurn: Words = { says: 'Have each sent so that it comes as the one before is empty' };
 export const fewerTrucks = (trucks: Count, spacing: Time): Words =>
   say`With ${{ trucks }} trucks sent ${{ spacing }} apart none waits, and placing goes as fast`;
-export const fewerInTurn = (trucks: Count): Words =>
-  say`With ${{ trucks }} trucks, each sent so that it comes as the one before is empty, none waits, and placing goes as fast`;
 
 export const placingWaits = (limit: Time, actual: Time, remedy: Words): Caution => ({
   code: 'placing-waits',
@@ -107,7 +105,7 @@ export const moreTrucks = (trucks: Count): Words => say`With ${{ trucks }} truck
 export const closerTrucks = (spacing: Time): Words => say`Trucks ${{ spacing }} apart would keep it going`;
 export const moreAndSpaced = (trucks: Count, spacing: Time): Words =>
   say`With ${{ trucks }} trucks ${{ spacing }} apart none waits for the next`;
-export const moreInTurn = (trucks: Count): Words =>
+export const trucksEachInTurn = (trucks: Count): Words =>
   say`With ${{ trucks }} trucks that each come as the one before is empty none waits for the next`;
 export const trucksInTurn: Words = {
   says: 'Trucks that each come as the one before is empty would keep it going',

@@ -245,9 +245,7 @@ describe('advice about trucks', () => {
     expect(told({ ...rate, loads, trucks: 2, sending: 'at-once' })).toContain('With 3 trucks 36 min apart');
     expect(told({ ...rate, loads, trucks: 2, spacing: '20 min' })).toContain('With 3 trucks 36 min apart');
     const mixed = ['9 yd3', '4 yd3', '9 yd3', '4 yd3', '9 yd3', '9 yd3'];
-    expect(told({ ...many, loads: mixed })).toContain(
-      'each sent so that it comes as the one before is empty',
-    );
+    expect(told({ ...many, loads: mixed })).toContain('trucks that each come as the one before is empty');
     const codes = (input: TruckPlanInput) => truckPlan(input).cautions.map(({ code }) => code);
     expect(codes(many)).toContain('trucks-queue');
     const followed = codes({ ...rate, loads, trucks: 3, spacing: '36 min' });

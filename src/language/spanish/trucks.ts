@@ -24,10 +24,6 @@ const FEWER: readonly Pair[] = [
     'With {trucks} trucks sent {spacing} apart none waits, and placing goes as fast',
     'Con {trucks} camiones que salgan a intervalos de {spacing} ninguno espera, y el colado va igual de rápido',
   ],
-  [
-    'With {trucks} trucks, each sent so that it comes as the one before is empty, none waits, and placing goes as fast',
-    'Con {trucks} camiones, cada uno enviado para llegar al vaciarse el anterior, ninguno espera, y el colado va igual de rápido',
-  ],
 ];
 
 const MORE: readonly Pair[] = [
