@@ -8,6 +8,7 @@
  */
 import { Decimal } from '../quantity/decimal';
 import type { Dimension } from '../quantity/dimensions';
+import type { Example } from '../quantity/examples';
 import * as sharedFaults from '../quantity/faults';
 import type { Fault } from '../quantity/input-error';
 import { canonicalValue, newQuantity, type Quantity } from '../quantity/quantity';
@@ -226,7 +227,8 @@ function exampleOf(field: Field<unknown>, metric: boolean): string {
     const { params } = ((metric && (remark as Fault).metric) || remark) as Fault;
     told ??= params?.['example'] ?? params?.['choices'];
   });
-  return (told as string | undefined) ?? '…';
+  // One of the words that there are.
+  return (told as string | undefined)?.replace(/ or .*/, '') ?? '…';
 }
 
 /** An object as it would be right, of the members that it must have. */
@@ -439,11 +441,16 @@ export function parse<T>(field: Field<T>, input: unknown): Parsed<T> {
 export const eitherBy = <T>(key: string, where: Field<T>, otherwise: Field<T>): Field<T> =>
   byKey([key], where, otherwise);
 
-/** Text of a bounded length, read into something else; `undefined` from `read` is a fault. */
-export function text<T>(what: string, read: (text: string) => T | undefined, fault: () => Fault): Field<T> {
+/** Text of a bounded length, such as `like`, read into something else; `undefined` from `read` is a fault. */
+export function text<T>(
+  what: string,
+  like: Example,
+  read: (text: string) => T | undefined,
+  fault: () => Fault,
+): Field<T> {
   return reading(
     (input): T | Fault => {
-      if (input === undefined || input === null) return sharedFaults.missing(what, 'as text');
+      if (input === undefined || input === null) return sharedFaults.missing(what, like);
       if (typeof input !== 'string') return sharedFaults.wrongType(what, 'text');
       return (input.length > TEXT_LIMIT ? undefined : read(input)) ?? fault();
     },

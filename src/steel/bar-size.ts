@@ -150,7 +150,7 @@ export const barSize: Calculation<BarSizeInput, BarSizeFigures> = /*#__PURE__*/ 
   sources: [CRSI_BARS, A615_SOFT_METRIC, A615_HARD_METRIC, METRIC_ROUND],
   input: () =>
     fields({
-      bar: text('bar', barMark, () =>
+      bar: text('bar', ['"#4"', '"12 mm"'], barMark, () =>
         faults.unknownDesignation('the bar', ['"#4"', '"No. 4"'], ['"12 mm"', '"15M"']),
       ),
       series: maybe(choice('series', ['inch-pound', 'soft-metric', 'hard-metric', 'diameter'] as const)),

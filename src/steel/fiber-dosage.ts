@@ -91,6 +91,12 @@ const DOSAGE: Record<FiberKind, Ordinary> = {
   macro: dosageOf('macro', ['1 lb/yd3', '0.6 kg/m3'], ['25 lb/yd3', '15 kg/m3']),
   steel: dosageOf('steel', ['8 lb/yd3', '5 kg/m3'], ['200 lb/yd3', '120 kg/m3']),
 };
+/** What is ordinary hangs on the kind. */
+const ANY_DOSAGE: Ordinary = {
+  of: 'a dosage of fibers',
+  example: ['1.5 lb/yd3', '0.9 kg/m3'],
+  source: COMMON_PRACTICE,
+};
 const BAG_LIMIT: Limit = { of: 'the pour in bags', most: 1_000_000 };
 
 function bagsFor(mass: Quantity<'mass'>, bag: Quantity<'mass'>): Quantity<'count'> {
@@ -158,7 +164,7 @@ export const fiberDosage: Calculation<FiberDosageInput, FiberDosageFigures> = /*
     fields({
       volume: quantity('volume', 'volume', 'positive', POUR),
       kind: choice('kind', ['micro', 'fibrillated', 'macro', 'steel'] as const),
-      dosage: maybe(quantity('density', 'dosage')),
+      dosage: maybe(quantity('density', 'dosage', 'positive', ANY_DOSAGE)),
       bag: maybe(quantity('mass', 'bag', 'positive', BAG)),
       load: maybe(quantity('volume', 'load', 'positive', LOAD)),
     }),

@@ -53,9 +53,9 @@ export interface PlacingLimitsFigures {
   readonly coolingPerDay: Quantity<'temperature-difference'>;
   /**
    * The coldest that it may come to in that day, gradually and never at once: from what it is kept at, or from the
-   * concrete as it came where that is warmer.
+   * concrete as it came where that is warmer; left out where it is not cold.
    */
-  readonly gradualDropTo: Quantity<'temperature'>;
+  readonly gradualDropTo?: Quantity<'temperature'>;
   /** The most that it may cool in an hour. */
   readonly coolingPerHour: Quantity<'temperature-difference'>;
   /** How long it is kept from freezing; left out where it is not cold, and for a full load, which is the engineer's. */

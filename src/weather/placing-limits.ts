@@ -27,7 +27,7 @@ import {
   PUBLISHED,
   protectionOf,
 } from './cold-table';
-import { raised, type Temperature } from './degrees';
+import { type Difference, raised, type Temperature } from './degrees';
 import * as faults from './faults';
 import { AIR, BEFORE_FROST, CONCRETE, SECTION } from './ordinary';
 import type { PlacingLimitsFigures } from './placing-limits-figures';
@@ -217,6 +217,18 @@ function verdictOf({ hold, postpone }: Judged, cold: boolean): PlacingLimitsFigu
   return cold ? 'place and protect' : 'place';
 }
 
+/** Where a day of cooling leaves the slab. In mild weather nothing is uncovered into the cold. */
+function gradualDrop(
+  { concreteTemperature: t }: PlacingParsed,
+  kept: Temperature,
+  d: Difference,
+  pad: Pad,
+): Temperature {
+  const k = t ? greaterOf(kept, t) : kept;
+  const what = 'coldest that it comes to gradually, over a day';
+  return pad.step(what, 'a = k − d', { k, d }, raised(k, d.negated()));
+}
+
 function reckon(input: PlacingParsed, pad: Pad): PlacingLimitsFigures {
   check(input);
   const { forecast, thickness } = input;
@@ -233,13 +245,6 @@ function reckon(input: PlacingParsed, pad: Pad): PlacingLimitsFigures {
   const guarded = cold ? protectionOf(input, pad) : {};
   const kept = column.kept.as(pad.system);
   const fall = column.drop.as(pad.system);
-  const k = input.concreteTemperature ? greaterOf(kept, input.concreteTemperature) : kept;
-  const gradualDropTo = pad.step(
-    'coldest that it comes to gradually, over a day',
-    'a = k − d',
-    { k, d: fall },
-    raised(k, fall.negated()),
-  );
   const layers = layersFor(low);
   return {
     coldWeather: cold,
@@ -247,7 +252,7 @@ function reckon(input: PlacingParsed, pad: Pad): PlacingLimitsFigures {
     keptAtLeast: kept,
     ...(cold ? {} : { placedAtMost: TOO_HOT.as(pad.system) }),
     coolingPerDay: fall,
-    gradualDropTo,
+    ...(cold ? { gradualDropTo: gradualDrop(input, kept, fall, pad) } : {}),
     coolingPerHour: HOURLY().as(pad.system),
     ...guarded,
     published: PUBLISHED.map(([source, rule, days, at]) => ({

@@ -1,6 +1,6 @@
 /** Fields and calculations by themselves: what they read, what they refuse, and what their schemas say. */
 import { describe, expect, it } from 'vitest';
-import { InputError, slabVolume } from '../../src/index';
+import { barSize, fiberDosage, InputError, mixRequirements, runoff, slabVolume } from '../../src/index';
 import { fault } from '../../src/quantity/faults';
 import { define } from '../../src/reckoning/calculation';
 import { strength } from '../../src/reckoning/concrete-strength';
@@ -42,6 +42,7 @@ describe('a refusal', () => {
       said(
         text(
           'note',
+          '"x"',
           (t) => t,
           () => fault('wrong-type', 'never'),
         ),
@@ -81,6 +82,7 @@ describe('short text', () => {
   const named = label('name');
   const coded = text(
     'style',
+    '"x"',
     (written) => (written === 'A' ? 1 : undefined),
     () => ({
       code: 'unknown-designation',
@@ -138,5 +140,28 @@ describe('a calculation', () => {
 
   it('tells limits only where it has some', () => {
     expect(made(() => ({})).inputSchema).not.toHaveProperty('x-limits');
+  });
+});
+
+describe('what is proposed where a choice or a designation is missing', () => {
+  const told = (attempt: { readonly ok: boolean; readonly error?: InputError }): string =>
+    attempt.error?.message ?? '';
+
+  it('is the words that there are, and one of them within an object', () => {
+    expect(told(mixRequirements.attempt({ use: 'wall', aggregateSize: '1 in' } as never))).toContain(
+      '"negligible" or "moderate" or "severe"',
+    );
+    expect(told(runoff.attempt({ intensity: '2 in/h' } as never))).toContain('{ surface: "roof", area:');
+  });
+
+  it('is a bar as each trade names it', () => {
+    expect(told(barSize.attempt({} as never))).toContain('"#4"');
+    expect(told(barSize.attempt({} as never, { system: 'metric' }))).toContain('"12 mm"');
+  });
+
+  it('is a dosage that fibers have', () => {
+    expect(told(fiberDosage.attempt({ kind: 'micro', volume: '6 yd3', dosage: '1 lb' } as never))).toContain(
+      '"1.5 lb/yd3"',
+    );
   });
 });

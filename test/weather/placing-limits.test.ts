@@ -77,6 +77,16 @@ describe('a day', () => {
   });
 });
 
+describe('a summer day', () => {
+  it('tells of no slow cooling, which a cold one does', () => {
+    const dropOn = (placing: string, low: string) =>
+      placingLimits({ thickness: '4 in', forecast: { placing, low }, concreteTemperature: '64 degF' }).figures
+        .gradualDropTo;
+    expect(dropOn('88 degF', '70 degF')).toBeUndefined();
+    expect(dropOn('45 degF', '30 degF')?.format()).toBe('14 degF');
+  });
+});
+
 describe('what is not said', () => {
   it('of cement and of layers is taken and told', () => {
     const night = { thickness: '4 in', forecast: { placing: '40 degF', low: '25 degF' } } as const;

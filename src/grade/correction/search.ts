@@ -15,7 +15,7 @@ import { say } from '../../reckoning/words';
 import { reachOf } from '../flow';
 import { type Held, valleysHeld } from '../held';
 import { faultyFacets } from '../judged';
-import { middleOf } from '../lines';
+import { awayFall, middleOf } from '../lines';
 import { pondsFound } from '../pond-figures';
 import type { FoundPond } from '../ponds';
 import { lowerEnd, NO_FALL } from '../runs';
@@ -215,11 +215,24 @@ const STRATEGIES: readonly Strategy[] = [
 /** Needs by their keys. */
 type Needs = Map<string, Need>;
 
+/** What fell away from a wall goes on doing so. */
+const OFF_WALL = facetsBy([offWall], []);
+
 /** Where a strategy ended. */
 interface Ending {
   readonly strategy: Strategy;
   readonly needs: Needs;
   readonly volume: number;
+  /** Whether any of the surface falls back toward a wall that did not before. */
+  readonly turned: boolean;
+}
+
+/** Facets that fall back toward the nearest wall as moved, and not as they lie: a swale dug across the slab. */
+function turnedBack(was: Site, now: Site): number[] {
+  const isBack = ({ walls, terrain: { tin } }: Site, t: number): boolean =>
+    (awayFall(walls, tin, t) ?? 0) < -NO_FALL;
+  const facets = Array.from({ length: now.terrain.tin.facets }, (_, t) => t);
+  return facets.filter((t) => isBack(now, t) && !isBack(was, t));
 }
 
 /** Add what a strategy makes of the faults of a surface; true where that is anything new. */
@@ -241,18 +254,23 @@ function added(
   return needs.size > before;
 }
 
-/** Follow a strategy until the surface is sound; `undefined` where it leads nowhere. */
-function follow(job: Job, looker: Looker, base: readonly Need[], strategy: Strategy): Ending | undefined {
+/** Follow a strategy until the surface is sound, and on until none of it falls back that did not: where each ended. */
+function follow(job: Job, looker: Looker, base: readonly Need[], strategy: Strategy): Ending[] {
   const needs = new Map(base.map((need) => [need.key, need]));
+  const endings: Ending[] = [];
   for (let round = 0; round < ROUNDS; round += 1) {
     const found = solveRoughly(job, [...needs.values()]);
-    if (!found) return undefined;
+    if (!found) break;
     const now = looker.site(found.moves);
     const faulty = lookAt(now, looker.held);
-    if (isSound(faulty)) return { strategy, needs, volume: found.volume };
-    if (!added(job, looker, strategy, now, faulty, needs)) return undefined;
+    const back = isSound(faulty) ? turnedBack(job.site, now) : undefined;
+    if (back && (!back[0] || !endings[0]))
+      endings.push({ strategy, needs: new Map(needs), volume: found.volume, turned: back.length > 0 });
+    if (back?.length === 0) break;
+    const [next, faults] = back ? [OFF_WALL, { ...faulty, facets: back }] : [strategy, faulty];
+    if (!added(job, looker, next, now, faults, needs)) break;
   }
-  return undefined;
+  return endings;
 }
 
 /** What the search came to. */
@@ -273,6 +291,11 @@ function drains({ site, held }: Looker, moves: Moves): boolean {
   );
 }
 
+/** Leaving the forms alone, or leaving no swale across, may take so many times the concrete. */
+const WORTH = 2;
+
+const pricedAt = ({ volume, turned }: Ending): number => (turned ? volume * WORTH : volume);
+
 /** The exact moves of an ending: of several that move as little another one may be taken, which has faults of its own. */
 function exactly(job: Job, looker: Looker, { strategy, needs }: Ending): Found | undefined {
   for (let round = 0; round < ROUNDS; round += 1) {
@@ -291,8 +314,8 @@ function seekWith(job: Job, looker: Looker, base: readonly Need[], all: boolean)
   const plain = solve(job, base);
   if (!plain) return undefined;
   if (drains(looker, plain)) return { moves: plain, needs: base, drains: true };
-  const endings = all ? STRATEGIES.flatMap((strategy) => follow(job, looker, base, strategy) ?? []) : [];
-  for (const ending of endings.sort((a, b) => a.volume - b.volume)) {
+  const endings = all ? STRATEGIES.flatMap((strategy) => follow(job, looker, base, strategy)) : [];
+  for (const ending of endings.sort((a, b) => pricedAt(a) - pricedAt(b))) {
     const found = exactly(job, looker, ending);
     if (found) return found;
   }
@@ -301,9 +324,6 @@ function seekWith(job: Job, looker: Looker, base: readonly Need[], all: boolean)
 
 const volumeOf = ({ shares }: Job, moves: Moves): Decimal =>
   [...moves].reduce((sum, [v, move]) => sum.plus((shares[v] as Decimal).times(move.abs())), ZERO);
-
-/** Leaving the forms alone may take so many times the concrete. */
-const WORTH = 2;
 
 /** True when the check finds nothing at fault as it is, and no valley is too flat. */
 const isRight = (looker: Looker): boolean =>
