@@ -493,3 +493,27 @@ describe('what a plan takes', () => {
     expect(figures.backerRod?.diameter.toNumber('in')).toBeCloseTo(0.625, 9);
   });
 });
+
+describe('a side that was taped a little off the straight', () => {
+  it('is planned as straight, and its joints and panels reach the edge as it is', () => {
+    // 3/8 in off in its middle, within what a tape is off; half an inch and more is an edge of its own.
+    const bulge = 0.03;
+    const { figures } = jointLayout({
+      ...YARD,
+      outline: { shape: 'polygon', points: [at(0, 0), at(15, -bulge), at(30, 0), at(30, 20), at(0, 20)] },
+    });
+    const ends = figures.joints
+      .filter(({ from, to }) => from.x.compareTo(to.x) === 0)
+      .map(({ from, to, length }) => [from.x, from.y, to.y, length].map((q) => q.toNumber('ft')));
+    expect(ends.map(([x]) => x)).toEqual([10, 20]);
+    // A third of the side out the edge is two thirds of the bulge off.
+    for (const [, from, to, long] of ends) {
+      expect(from).toBeCloseTo((-bulge * 2) / 3, 9);
+      expect(to).toBe(20);
+      expect(long).toBeCloseTo(20 + (bulge * 2) / 3, 9);
+    }
+    expect(figures.panelCount.toNumber('each')).toBe(6);
+    expect(figures.area.toNumber('ft2')).toBeCloseTo(600 + (30 * bulge) / 2, 9);
+    expect(figures.givesWay).toEqual([]);
+  });
+});

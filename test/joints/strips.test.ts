@@ -238,3 +238,23 @@ describe('a walk along an arc', () => {
     }
   });
 });
+
+describe('a deck around a round pool in its middle', () => {
+  it('is cut from the pool outwards, turned so that no cut runs the long way to a corner', () => {
+    const { figures } = jointLayout({
+      outline: { shape: 'rectangle', length: '24 ft', width: '24 ft' },
+      openings: [{ shape: 'circle', at: { x: '12 ft', y: '12 ft' }, diameter: '12 ft' }],
+      thickness: '4 in',
+      spacing: '10 ft',
+      method: 'hand-groover',
+    });
+    expect([figures.pattern, figures.panelCount.toNumber('each'), figures.givesWay]).toEqual(['deck', 8, []]);
+    // Eight cuts at 22.5 degrees to the sides, from 6 ft out to 12 ft / cos 22.5; at 0 and 45 four of them would run to the corners.
+    near(
+      cuts(figures),
+      Array.from({ length: 8 }, () => 12 / Math.cos(22.5 * RADIANS) - 6),
+      'deck',
+    );
+    expect(figures.area.toNumber('ft2')).toBeCloseTo(24 * 24 - Math.PI * 36, 4);
+  });
+});
