@@ -232,6 +232,6 @@ export const fasterPlacing: Words = {
   says: 'Take a nearer plant or a faster way of placing, or agree on a retarder and another limit with the supplier',
 };
 export const nearerPlant: Words = {
-  says: 'Loading and the way alone use up that limit, whatever the size of the load: take a nearer plant, or agree on a retarder and another limit with the supplier',
+  says: 'Loading and the way alone use up that limit: take a nearer plant, or agree on a retarder and another limit with the supplier',
 };
 export const noWaiting: Words = { says: 'Space the trucks so that none waits' };

@@ -62,8 +62,8 @@ const SOONER: readonly Pair[] = [
     'Use una planta más cercana o una forma más rápida de colar, o acuerde con el proveedor un retardante y otro límite',
   ],
   [
-    'Loading and the way alone use up that limit, whatever the size of the load: take a nearer plant, or agree on a retarder and another limit with the supplier',
-    'Solo cargar y el camino ya agotan ese límite, sea cual sea la carga: use una planta más cercana, o acuerde con el proveedor un retardante y otro límite',
+    'Loading and the way alone use up that limit: take a nearer plant, or agree on a retarder and another limit with the supplier',
+    'Solo cargar y el camino ya agotan ese límite: use una planta más cercana, o acuerde con el proveedor un retardante y otro límite',
   ],
   [
     'Order smaller loads closer together, place faster, take a nearer plant, or have the supplier say how long a retarder holds this concrete back',
