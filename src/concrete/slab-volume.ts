@@ -63,7 +63,7 @@ export interface SlabVolumeFigures {
   readonly volume: Quantity<'volume'>;
   /** Plan area, openings taken off. */
   readonly area: Quantity<'area'>;
-  /** Once around the outer edge; left out where the outline does not fix it. */
+  /** Once around the outline, without openings; of a ring both of its edges. Left out where the outline does not fix it. */
   readonly perimeter?: Quantity<'length'>;
   /** How far from its start a walk around ended. */
   readonly closingError?: Quantity<'length'>;

@@ -190,7 +190,7 @@ describe('the length that the search reckons with', () => {
   it('is the length that is sawn, where every rule is kept', () => {
     const next = stream(82);
     let compared = 0;
-    for (let i = 0; i < runs(40); i += 1) {
+    for (let i = 0; i < runs(60); i += 1) {
       const spacing = `${between(next, 7, 13)} ft`;
       const input = { ...slabOf(next, i).input, thickness: '4 in', spacing };
       for (const { found, laid } of gridsOf(input)) {

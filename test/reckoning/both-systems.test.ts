@@ -22,7 +22,7 @@ const BY_NAME: Readonly<Record<string, RegExp>> = {
   'grade-correction view': /below the sill|blocked by|Stop placing/,
   // Bars and tables go by the names of the job.
   'dowel-layout view': /\bbar\b/,
-  'steel-minimum view': /\bbar\b|spacing|^\s*\d+ mm +[\d.]+ in$/,
+  'steel-minimum view': /\bbar\b|spacing|^\s*\d+ mm +[\d./-]+ in$/,
 };
 
 /** Names of bars and of people, as they were typed: they are no measures. */

@@ -147,6 +147,12 @@ const OWN_RULES: readonly string[] = [
   'joint-spacing',
 ];
 
+/** A price for a square foot and one for a square meter are each rounded to the cent; loads of a table are 1 ft3 or 28 L. */
+const OWN_FIGURES: Readonly<Record<string, ReadonlySet<string>>> = {
+  'job-bid': new Set(['pricePerArea']),
+  'truck-plan': new Set(['publishedLoads']),
+};
+
 const otherSystem: Relation = {
   name: 'the other unit system',
   sameJob: true,
@@ -159,10 +165,8 @@ const otherSystem: Relation = {
         }),
   objection: (id, a, b) => {
     if (otherDefaults(a, b)) return undefined;
-    // A price for a square foot and one for a square meter are each rounded to the cent.
-    return id === 'job-bid'
-      ? (figuresDiffer(a, b, { left: new Set(['pricePerArea']) }) ?? cautionsDiffer(a, b))
-      : everything(id, a, b);
+    const left = OWN_FIGURES[id];
+    return left ? (figuresDiffer(a, b, { left }) ?? cautionsDiffer(a, b)) : everything(id, a, b);
   },
 };
 
