@@ -124,7 +124,8 @@ export function heedRadius(edges: readonly Edge[], least: Length, pad: Pad): voi
   const r = tightest(edges);
   if (!r?.lessThan(least)) return;
   const isOpening = edges.some(({ radius, path }) => radius === r && path === 'openings');
-  pad.caution((isOpening ? cautions.tightOpening : cautions.tightCurve)(least, r));
+  const limit = least.in(r.shownIn ?? r.unit);
+  pad.caution((isOpening ? cautions.tightOpening : cautions.tightCurve)(limit, r));
 }
 
 /** The kerfs of an edge. */

@@ -157,12 +157,20 @@ export const tallFlight = (source: Source, limit: Length, actual: Length): Cauti
   source,
 });
 
-export const noStepLayout: Caution = {
+/** Between what so many risers come to at most, and one more at least. */
+export const noStepLayout = (risers: Count, most: Length, more: Count, least: Length): Caution => ({
   code: 'no-layout',
   severity: 'stop',
-  says: 'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official',
+  ...say`no number of equal risers meets these rules: with ${{ risers }} it is ${{ most }} at most, and with ${{ more }} it is ${{ least }} at least. Change the rise to one of these, ramp it, or ask the local building official`,
   source: sources.CLOSED_FORM,
-};
+});
+
+export const noStepSoLow = (least: Length): Caution => ({
+  code: 'no-layout',
+  severity: 'stop',
+  ...say`the rise is less than a single riser of these rules, ${{ least }} at least: change it, ramp it, or ask the local building official`,
+  source: sources.CLOSED_FORM,
+});
 
 export const shortLanding = (limit: Length, actual: Length): Caution => ({
   code: 'landing-too-short',

@@ -1,7 +1,7 @@
 /** What to watch out for in a flight of steps and at its door. */
 
 import { small } from '../grade/marks';
-import { constant, slope } from '../quantity/make';
+import { constant, ratio, slope } from '../quantity/make';
 import { lesserOfPair, paired } from '../quantity/paired';
 import type { Quantity } from '../quantity/quantity';
 import { wholeNumber } from '../reckoning/fields';
@@ -97,6 +97,21 @@ export function heedPitch(pitch: Slope, pad: Pad): void {
 /** What the treads of the fewest risers take at the least. */
 const runFor = (narrowest: Length, layouts: readonly StepLayoutFigures[]): Length =>
   narrowest.times(layouts.map(({ treads }) => treads).reduce((a, b) => (b.lessThan(a) ? b : a)));
+
+/** Nothing fits: the rise lies between what some risers come to at most and one more at least. */
+export function heedNone({ limits, total }: Job, pad: Pad): void {
+  const [most, least] = [limits.highest, limits.lowest].map((each) => each.as(pad.system)) as [
+    Length,
+    Length,
+  ];
+  const n = total.over(most).downTo(ratio('1:1')).toNumber(':1');
+  const [risers, more] = [wholeNumber(n), wholeNumber(n + 1)];
+  pad.caution(
+    n === 0
+      ? cautions.noStepSoLow(least)
+      : cautions.noStepLayout(risers, most.times(risers), more, least.times(more)),
+  );
+}
 
 export function heedSteps(
   { input, limits, total }: Job,

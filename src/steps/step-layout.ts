@@ -22,7 +22,6 @@ import { choice, fields, list, maybe, quantity, whole } from '../reckoning/field
 import type { Pad } from '../reckoning/pad';
 import { all, holds, notBoth, says, where } from '../reckoning/together';
 import { say } from '../reckoning/words';
-import * as cautions from './cautions';
 import {
   type Job,
   layoutsOf,
@@ -38,7 +37,15 @@ import {
 import * as ordinary from './ordinary';
 import { DWELLING_BECAUSE, STEP_RULES, type StepLimits, type StepRules, stepLimits } from './rules';
 import { CC_STEP_TOLERANCE, COMMON_PRACTICE, EN5156_STAIRS, MCGRAW_STEPS } from './sources';
-import { heedDoor, heedHeight, heedPitch, heedSteps, measuredRisers, spread } from './step-layout-advice';
+import {
+  heedDoor,
+  heedHeight,
+  heedNone,
+  heedPitch,
+  heedSteps,
+  measuredRisers,
+  spread,
+} from './step-layout-advice';
 import type { StepLayoutInput, StepLayoutParsed } from './step-layout-input';
 
 type Length = Quantity<'length'>;
@@ -155,7 +162,7 @@ function reckon(input: StepLayoutParsed, pad: Pad): StepLayoutsFigures {
   const checked = measuredRisers(input.measured, pad);
   const [best] = layouts;
   if (!best) {
-    pad.caution(cautions.noStepLayout);
+    heedNone(job, pad);
     return { verdict: 'none fits', ...shared, layouts, marks: [], markedDifference: NONE(), ...checked };
   }
   work(job, best, pad);

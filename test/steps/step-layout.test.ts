@@ -284,4 +284,30 @@ describe('step-layout', () => {
     expect(codes('59.9 in')).toContain('tread-too-narrow');
     expect(codes('60 in')).not.toContain('tread-too-narrow');
   });
+
+  const GENERAL = { rules: 'approved-document-k-general', tread: '280 mm' } as const;
+
+  it.each([
+    [
+      { totalRise: '7-1/2 in', rules: 'accessible', tread: '11 in' },
+      'with 1 it is 7 in at most, and with 2 it is 8 in at least',
+      ['7 in', '8 in'],
+    ],
+    [
+      { totalRise: '702 mm', ...GENERAL },
+      'with 4 it is 680 mm at most, and with 5 it is 750 mm at least',
+      ['680 mm', '750 mm'],
+    ],
+    [
+      { totalRise: '3 in', rules: 'accessible', tread: '11 in' },
+      'less than a single riser of these rules, 4 in at least',
+      ['4 in'],
+    ],
+  ] as const)('says for %j which rises there are, and finds steps in those', (input, said, rises) => {
+    const { cautions, figures } = stepLayout(input);
+    expect(figures.verdict).toBe('none fits');
+    expect(cautions.map((one) => wordsText(one)).join()).toContain(said);
+    for (const totalRise of rises)
+      expect(stepLayout({ ...input, totalRise }).figures.verdict).toBe('steps found');
+  });
 });

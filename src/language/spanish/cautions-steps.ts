@@ -16,8 +16,10 @@ export const cautionsSteps: Language = {
     'en este largo las huellas salen de menos de {limit}, lo que no se permite {where}; la gente pisa en falso: con el menor número de contrahuellas ocupan {run}. Consulte el código local',
   'here every flight needs handrails on both sides, however few its risers; plan their anchors before the pour and check the local code':
     'aquí todo tramo necesita pasamanos de ambos lados, por pocas que sean sus contrahuellas; prevea sus anclajes antes del colado y consulte el código local',
-  'no number of equal risers meets these rules; change the total rise, ramp it, or ask the local building official':
-    'ningún número de contrahuellas iguales cumple estas reglas; cambie la subida total, haga una rampa o pregunte al inspector de obras local',
+  'no number of equal risers meets these rules: with {risers} it is {most} at most, and with {more} it is {least} at least. Change the rise to one of these, ramp it, or ask the local building official':
+    'ningún número de contrahuellas iguales cumple estas reglas: con {risers} son {most} como máximo, y con {more} son {least} como mínimo. Lleve la subida a una de estas medidas, haga una rampa o pregunte al inspector de obras local',
+  'the rise is less than a single riser of these rules, {least} at least: change it, ramp it, or ask the local building official':
+    'la subida es menor que una sola contrahuella de estas reglas, {least} como mínimo: cámbiela, haga una rampa o pregunte al inspector de obras local',
   'one flight may rise at most {limit} by the edition commonly quoted: part it by a landing as wide as the flight and at least {deep} deep, and lay out each flight for itself. Check the local code':
     'un tramo puede subir como máximo {limit} según la edición que suele citarse: divídalo con un descanso tan ancho como el tramo y de al menos {deep} de fondo, y trace cada tramo por sí mismo. Consulte el código local',
   'open sides more than {limit} above the ground, measured to the lowest point within {within} of the edge, need a guard {height} high; plan its anchors before the pour and check the local code':
