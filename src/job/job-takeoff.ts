@@ -51,7 +51,7 @@ import type {
   JobOverlapFigures,
   JobTakeoffFigures,
 } from './takeoff-figures';
-import { unusedCautions } from './unused';
+import { forgottenCautions, unusedCautions } from './unused';
 import {
   Bench,
   isJson,
@@ -228,6 +228,7 @@ function figuresOf(worked: Worked, pad: Pad): JobTakeoffFigures {
     ...earthCautions(worked.earth),
     ...flightCautions(worked.elements),
     ...unusedCautions(worked.job),
+    ...forgottenCautions(worked.job),
     ...(missing.length > 0 ? [cautions.partsMissing(new Set(missing.map(({ at }) => at)).size)] : []),
   ];
   for (const caution of gravestFirst([...own, ...cautionsOf(worked.parts)])) pad.caution(caution);

@@ -85,6 +85,14 @@ export const sharedUnused = (places: readonly string[]): Caution => ({
   source: COMMON_PRACTICE,
 });
 
+/** Elements with a thickness that nothing is poured of. */
+export const notPoured = (elements: readonly string[]): Caution => ({
+  code: 'not-poured',
+  severity: 'warning',
+  ...say`of ${{ elements }} a thickness is given, and nothing says that it is poured: none of its concrete is in these figures. Say slab: true, or slab: false where the concrete is there already`,
+  source: COMMON_PRACTICE,
+});
+
 /** Steps that end beside the door. */
 export const flightDiffers = (
   actual: Quantity<'length'>,

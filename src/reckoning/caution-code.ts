@@ -156,6 +156,7 @@ export type CautionCode =
   | 'no-price'
   | 'no-water-when-old'
   | 'not-cooled'
+  | 'not-poured'
   | 'not-proved-best'
   | 'not-warmed'
   | 'odd-load'
