@@ -85,11 +85,11 @@ export const sharedUnused = (places: readonly string[]): Caution => ({
   source: COMMON_PRACTICE,
 });
 
-/** Elements with a thickness that nothing is poured of. */
+/** Elements that nothing is poured of, though they look as if. */
 export const notPoured = (elements: readonly string[]): Caution => ({
   code: 'not-poured',
   severity: 'warning',
-  ...say`of ${{ elements }} a thickness is given, and nothing says that it is poured: none of its concrete is in these figures. Say slab: true, or slab: false where the concrete is there already`,
+  ...say`no concrete of ${{ elements }} is in these figures, since nothing says that it is poured. Say slab: true, or slab: false where the concrete is there already`,
   source: COMMON_PRACTICE,
 });
 

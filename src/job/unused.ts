@@ -18,23 +18,28 @@ export function unusedCautions({ elements, shared }: Job): Caution[] {
 
 const isPoured = (element: Element): boolean => CONCRETE.some((part) => has(element, part));
 
+/** Nothing is reckoned of it at all. */
+const isBare = (element: Element): boolean =>
+  !element.also && Object.keys(ELEMENT_PARTS).every((part) => partsIn(element)[part] === undefined);
+
 /** What a thickness may be given for in a job of steel, forms or joints alone. */
 const THICK = ['bars', 'mesh', 'dowels', 'joints', 'forms'];
 
 /**
- * A caution where elements have a thickness and no concrete, not even that it is there already: a slab is one by its
- * part, and not by its outline. A job that buys no concrete at all may be one of steel alone.
+ * A caution where elements have a thickness, or an outline alone, and no concrete, not even that it is there already: a
+ * slab is one by its part, and not by its outline. A job that buys no concrete at all may be one of steel alone.
  */
 export function forgottenCautions(job: Job): Caution[] {
   const { elements, shared } = job;
   // What is shared and no element has is told of already.
   if (has(shared, 'slab')) return [];
   const buys = has(job, 'order') || has(job, 'bags') || elements.some(isPoured);
-  const isForgotten = (element: Element): boolean =>
-    element.thickness !== undefined &&
-    partsIn(element)['slab'] !== false &&
-    !isPoured(element) &&
-    (buys || !THICK.some((part) => has(element, part)));
+  const isForgotten = (element: Element): boolean => {
+    if (partsIn(element)['slab'] === false || isPoured(element)) return false;
+    // An outline may be one of gravel alone.
+    if (element.thickness === undefined) return element.outline !== undefined && isBare(element);
+    return buys || !THICK.some((part) => has(element, part));
+  };
   const forgotten = elements.filter(isForgotten).map(({ name }) => name);
   return forgotten.length > 0 ? [{ ...notPoured(forgotten), input: 'elements' }] : [];
 }

@@ -8,8 +8,8 @@ export const cautionsJob: Language = {
     'la excavación da {lacks} menos de tierra suelta de la que se ha de rellenar con ella, y eso se compra. Sin su abundamiento no se sabe cuánta da',
   'the slab is thickened by {more} below its underside, and nothing is dug for that: dig as much more, and bend the gravel down with it':
     'la losa se engrosa {more} por debajo de su lecho bajo, y no se excava nada para eso: excave otro tanto, y baje la grava con ella',
-  'of {elements} a thickness is given, and nothing says that it is poured: none of its concrete is in these figures. Say slab: true, or slab: false where the concrete is there already':
-    'de {elements} se da un espesor, y nada dice que se cuele: nada de su concreto está en estas cifras. Indique que son losas por colar, o que el concreto ya está',
+  'no concrete of {elements} is in these figures, since nothing says that it is poured. Say slab: true, or slab: false where the concrete is there already':
+    'ningún concreto de {elements} está en estas cifras, pues nada dice que se cuele. Indique que son losas por colar, o que el concreto ya está',
   'nothing of {places} is in these figures: it is shared, and no element has it. Say it of each that it is for':
     'nada de {places} está en estas cifras: es común, y ningún elemento lo tiene. Indíquelo en cada uno al que corresponde',
   'the steps as poured climb {actual}, and their risers are laid out for {limit}: they end {by} off the door. Give both the same height before anything is formed':
