@@ -11,6 +11,7 @@ import { type Paired, paired } from '../quantity/paired';
 import type { Quantity, QuantityInput } from '../quantity/quantity';
 import type { System } from '../quantity/units';
 import { choice, eitherBy, type Field, fields, quantity, wholeNumber } from '../reckoning/fields';
+import { respelt } from '../reckoning/or-named';
 import type { Pad } from '../reckoning/pad';
 import { COMMON_PRACTICE } from '../reckoning/source';
 import { say } from '../reckoning/words';
@@ -58,14 +59,8 @@ const HIGH: Readonly<Record<string, Paired<'length'>>> = /*#__PURE__*/ {
 };
 
 /** The name of a board, however it is spaced: `2 x 6`, `2×6`. */
-function boardName(): Field<BoardName> {
-  const plain = choice('nominal', NAMES);
-  const close = (text: string): string => text.replace(/\s*[x×]\s*/i, 'x').trim();
-  return {
-    ...plain,
-    read: (input, report) => plain.read(typeof input === 'string' ? close(input) : input, report),
-  };
-}
+const boardName = (): Field<BoardName> =>
+  respelt(choice('nominal', NAMES), (text) => text.replace(/\s*[x×]\s*/i, 'x'));
 
 /** How a board is read. */
 export const board = (): Field<Board> =>

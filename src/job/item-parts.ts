@@ -5,6 +5,7 @@ import type { ElementPart, JOB_PARTS } from './part-inputs';
 
 type ItemPart = ElementPart | keyof typeof JOB_PARTS | DayPart;
 
+/** Parts that are poured. */
 export const CONCRETE = ['slab', 'steps', 'footings', 'walls', 'piers', 'curb', 'probed'] as const;
 
 /** By the names of things in the data; those of the job as a whole are in what they turn the takes of elements into. */

@@ -17,6 +17,7 @@ import type { FigureSet, Result } from '../reckoning/result';
 import type { Element, Job, Raw, RawPart } from './document';
 import { partsIn } from './document';
 import { bothWays, fillingOf, type Known, ownMat, withoutMat } from './fill';
+import { CONCRETE } from './item-parts';
 import { lackOf } from './lack';
 import { calculationOf } from './part-calculations';
 import { ELEMENT_PARTS, type ElementPart } from './part-inputs';
@@ -156,14 +157,11 @@ export const defined = (raw: Raw | undefined): Raw =>
 /** A path in a mat that was made of the members beside it. */
 const besideMat = (path: string): string => path.replace(/^mats(?:\[0\]\.?)?/, '');
 
-/** Concrete bodies, of which fibers are told how much there is. */
-const BODIES = ['slab', 'steps', 'footings', 'walls', 'piers', 'curb', 'probed'] as const;
-
 /** What puts a member into a part: that is looked for where the member lacks. */
 const WAITS_FOR: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
   forms: { height: ['thickness'] },
   joints: { spacing: ['spacing'] },
-  fibers: { volume: BODIES },
+  fibers: { volume: CONCRETE },
   saw: { sawLength: ['joints'] },
   finish: { area: ['slab'] },
 };

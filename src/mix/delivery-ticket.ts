@@ -473,8 +473,10 @@ function reckon(given: Parsed, pad: Pad): DeliveryTicketFigures {
   const { told, missing } = orderTold(input);
   const asOrdered = pad.cautions.length === before;
   const bySlump = (input.slump && input.ordered.slump) ?? (input.spread && input.ordered.flowClass);
-  if (!bySlump && water.waterLeft && water.waterLeft.sign() > 0) pad.caution(cautions.slumpUnknown);
-  if (water.waterLeft && water.waterLeft.sign() > 0) heedDry(input, water, pad);
+  if (water.waterLeft && water.waterLeft.sign() > 0) {
+    if (!bySlump) pad.caution(cautions.slumpUnknown);
+    heedDry(input, water, pad);
+  }
   pad.caution(alkali);
   return {
     ...(told.length > 0 || !asOrdered ? { asOrdered } : {}),

@@ -20,16 +20,20 @@ export function netArea(whole: Area, areas: readonly Area[], pad: Pad): Area {
   return pad.step('area less openings', `N = ${Object.keys(values).join(' − ')}`, values, net);
 }
 
-/** How large an opening is, and its edge, told by its number. */
+/** An opening, told by its number. */
 const openingMeasured = (opening: Opening, i: number, pad: Pad): Measured =>
   measure(opening, pad, `openings[${i}]`);
 
+/** How large an opening is, told by its number. */
 export const openingArea = (opening: Opening, i: number, pad: Pad): Area =>
   openingMeasured(opening, i, pad).area;
 
 /** The areas of openings, as {@link openMeasured}. */
-export const openAreas = (...[outline, openings, pad]: Parameters<typeof openMeasured>): Area[] =>
-  openMeasured(outline, openings, pad).map(({ area }) => area);
+export const openAreas = (
+  outline: Outline | undefined,
+  openings: readonly Opening[] | undefined,
+  pad: Pad,
+): Area[] => openMeasured(outline, openings, pad).map(({ area }) => area);
 
 /**
  * The areas and edges of openings, checked to lie inside their outline and apart; a bare area has none.
@@ -41,8 +45,7 @@ export function openMeasured(
   openings: readonly Opening[] | undefined,
   pad: Pad,
 ): Measured[] {
-  if (!openings) return [];
-  if (openings.length === 0) return [];
+  if (!openings?.length) return [];
   if (!outline) return refuse('openings', giveOneOf(['openings', 'area']));
   ringsOf({ outline, openings });
   return openings.map((opening, i) => openingMeasured(opening, i, pad));

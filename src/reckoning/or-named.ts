@@ -1,4 +1,4 @@
-/** Amounts that a job may also write by the name of a grade or a size: `C25/30`, `Grade 60`, `#57`. */
+/** Names as a job writes them: of a grade or a size in place of an amount, `C25/30`, `#57`, or spelt otherwise than here. */
 import type { Dimension } from '../quantity/dimensions';
 import type { Fault } from '../quantity/input-error';
 import type { Quantity } from '../quantity/quantity';
@@ -22,4 +22,10 @@ export const orNamed = <D extends Dimension>(
     report(found);
     return undefined;
   },
+});
+
+/** What a field reads, where text is brought into the spelling that it knows: `2 x 6`, `Grade 60`. */
+export const respelt = <T>(plain: Field<T>, spelling: (text: string) => string): Field<T> => ({
+  ...plain,
+  read: (input, report) => plain.read(typeof input === 'string' ? spelling(input.trim()) : input, report),
 });

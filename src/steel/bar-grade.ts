@@ -9,7 +9,7 @@ import { pressure } from '../quantity/make';
 import type { Quantity } from '../quantity/quantity';
 import { say } from '../quantity/words';
 import { choice, type Field, quantity } from '../reckoning/fields';
-import { orNamed } from '../reckoning/or-named';
+import { orNamed, respelt } from '../reckoning/or-named';
 import type { Ordinary } from '../reckoning/ordinary';
 import { BAR_GRADES, type BarGrade, yieldOf } from './bars';
 
@@ -38,11 +38,5 @@ export const yieldStrength = (ordinary: Ordinary): Field<Quantity<'pressure'>> =
   orNamed(quantity('pressure', 'yieldStrength', 'positive', ordinary), 'yieldStrength', strengthOf);
 
 /** A grade, with or without the word before it. */
-export function barGrade(what: string): Field<BarGrade> {
-  const plain = choice(what, BAR_GRADES);
-  return {
-    ...plain,
-    read: (input, report) =>
-      plain.read(typeof input === 'string' ? input.trim().replace(BEFORE, '') : input, report),
-  };
-}
+export const barGrade = (what: string): Field<BarGrade> =>
+  respelt(choice(what, BAR_GRADES), (text) => text.replace(BEFORE, ''));

@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { doubleArea } from '../../src/geometry/polygon';
 import { piecesBeside } from '../../src/joints/layout/beside';
 import { runs } from '../support/effort';
-import { corners, drawn, isRing, type Pair, pairs, starAround } from '../support/joints/stars';
+import { BOX, CELLS, corners, drawn, isRing, type Pair, pairs, starAround } from '../support/joints/stars';
 
 const opening = (ring: readonly Pair[]) => ({ ring: corners(ring), spots: ring.map(([x, y]) => ({ x, y })) });
 
@@ -21,30 +21,6 @@ const areasOf = (pieces: readonly (readonly (readonly Pair[])[])[]): number[] =>
     })
     .filter((area) => area > SPECK)
     .sort((a, b) => a - b);
-
-const BOX: Pair[] = [
-  [0, 0],
-  [4, 0],
-  [4, 3],
-  [0, 3],
-];
-
-const CELLS: Pair[][] = [
-  BOX,
-  [
-    [0, 0],
-    [4, 0],
-    [3, 3],
-  ],
-  [
-    [0, 1],
-    [1, 0],
-    [4, 0],
-    [4, 2],
-    [2, 3],
-    [0, 3],
-  ],
-];
 
 describe('the pieces of a cell beside openings', () => {
   it('are those of a clipping library, for random openings on a grid and off it', () => {

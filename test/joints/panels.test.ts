@@ -19,7 +19,7 @@ import { length } from '../../src/quantity/make';
 import { Pad } from '../../src/reckoning/pad';
 import { runs } from '../support/effort';
 import { slabOf } from '../support/joints/slabs';
-import { corners, drawn, isRing, type Pair, starAround } from '../support/joints/stars';
+import { CELLS, corners, drawn, isRing, type Pair, starAround } from '../support/joints/stars';
 import { between, stream } from '../support/joints/yards';
 
 const LIMITS = { spacing: 9, leastSide: 0.6, ratio: 1.5, weight: 1e6, strict: false };
@@ -61,28 +61,6 @@ const piecesOf = (cell: Pair[], holes: Pair[][]): Piece[] =>
     })
     .filter((piece) => piece.area > 1e-6)
     .sort((a, b) => a.area - b.area);
-
-const CELLS: Pair[][] = [
-  [
-    [0, 0],
-    [4, 0],
-    [4, 3],
-    [0, 3],
-  ],
-  [
-    [0, 0],
-    [4, 0],
-    [3, 3],
-  ],
-  [
-    [0, 1],
-    [1, 0],
-    [4, 0],
-    [4, 2],
-    [2, 3],
-    [0, 3],
-  ],
-];
 
 const over = (ring: readonly Pair[], k: 0 | 1): number =>
   Math.max(...ring.map((p) => p[k])) - Math.min(...ring.map((p) => p[k]));

@@ -45,3 +45,28 @@ export function isRing(ring: readonly Pair[]): boolean {
   }
   return doubleArea(corners(ring)).isPositive();
 }
+
+/** Cells as cuts across a slab leave them: square, and slanted. */
+export const BOX: Pair[] = [
+  [0, 0],
+  [4, 0],
+  [4, 3],
+  [0, 3],
+];
+
+export const CELLS: Pair[][] = [
+  BOX,
+  [
+    [0, 0],
+    [4, 0],
+    [3, 3],
+  ],
+  [
+    [0, 1],
+    [1, 0],
+    [4, 0],
+    [4, 2],
+    [2, 3],
+    [0, 3],
+  ],
+];
